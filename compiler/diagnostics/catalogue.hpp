@@ -1,0 +1,35 @@
+#pragma once
+
+#include "diagnostics/severity.hpp"
+
+#include <span>
+#include <string_view>
+#include <vector>
+
+namespace sheerpole {
+
+/// One kind of finding: what it says and what `explain` prints of it. `{name}` in message and why is filled in.
+struct CatalogueEntry {
+  std::string_view slug;
+  Severity severity;
+  std::string_view message; ///< what was seen, with the amounts
+  std::string_view why;     ///< why it matters on the boat; may be empty
+  std::string_view cause;   ///< explain page: how it comes about, in a rigger's words
+  std::string_view example; ///< explain page: a piece of a rig file that provokes it
+  std::string_view mend;    ///< explain page: what to do
+};
+
+/// One table per phase, each in a file of its own.
+std::span<const CatalogueEntry> source_findings();
+std::span<const CatalogueEntry> syntax_findings();
+std::span<const CatalogueEntry> name_findings();
+std::span<const CatalogueEntry> value_findings();
+std::span<const CatalogueEntry> rig_findings();
+
+/// All entries, phase by phase.
+std::vector<const CatalogueEntry*> all_entries();
+
+/// The entry of this slug, or nullptr.
+const CatalogueEntry* find_entry(std::string_view slug);
+
+} // namespace sheerpole

@@ -1,0 +1,63 @@
+#pragma once
+
+#include "diagnostics/severity.hpp"
+#include "source/span.hpp"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace sheerpole {
+
+/// A place in a file and what is to be seen there.
+struct Label {
+  Span span;
+  std::string text;
+};
+
+/// One suggested change of the text: replace the bytes of `span` by `replacement`.
+struct Edit {
+  Span span;
+  std::string replacement;
+  std::string title; ///< what the change does, in words: "write 12 mm"
+};
+
+/// One finding about a rig file or the rig that it describes. Its words come from the catalogue.
+struct Diagnostic {
+  std::string slug;
+  Severity severity = Severity::error;
+  std::string message;         ///< what was seen, one sentence
+  std::string why;             ///< why it matters on the boat; may be empty
+  std::string subject;         ///< what it is about: "cap-shroud.port"; may be empty
+  std::optional<Label> primary; ///< empty only when no file could be read
+  std::vector<Label> others;   ///< the second place where two disagree
+  std::optional<Edit> edit;
+};
+
+/// One placeholder of a catalogue text and its value: {"unit", "mmm"} fills {unit}.
+struct Argument {
+  std::string_view name;
+  std::string value;
+};
+
+/// Builds a finding from its catalogue entry. A slug that is not in the catalogue, or a placeholder without an
+/// argument, is a fault of the compiler.
+class DiagnosticBuilder {
+public:
+  DiagnosticBuilder(std::string_view slug, std::vector<Argument> arguments);
+  DiagnosticBuilder&& at(Span span, std::string label = {}) &&;
+  DiagnosticBuilder&& and_at(Span span, std::string label) &&;
+  DiagnosticBuilder&& about(std::string subject) &&;
+  DiagnosticBuilder&& edit(Span span, std::string replacement, std::string title) &&;
+  Diagnostic build() &&;
+
+private:
+  Diagnostic diagnostic_;
+};
+
+inline DiagnosticBuilder diagnose(std::string_view slug, std::vector<Argument> arguments = {}) {
+  return DiagnosticBuilder(slug, std::move(arguments));
+}
+
+} // namespace sheerpole
