@@ -1,0 +1,40 @@
+#pragma once
+
+#include "results/checked_rig.hpp"
+
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// One file that a back end hands back, by a relative name without folders above it.
+struct OutputFile {
+  std::string name; ///< `cut-list.txt`
+  std::string bytes;
+};
+
+struct OutputBundle {
+  std::vector<OutputFile> files;
+};
+
+/// What a back end says of itself.
+struct BackendDescription {
+  std::string name;                 ///< `cut-list`
+  std::string summary;              ///< one line, in a rigger's words
+  std::vector<std::string> outputs; ///< names of the files it makes
+};
+
+/// Everything a back end may use. The same request gives the same bytes.
+struct BackendRequest {
+  const CheckedRig& checked;
+};
+
+/// Turns a checked rig into files. Pure: no disk, no clock, no environment, no network.
+class Backend {
+public:
+  virtual ~Backend() = default;
+  virtual BackendDescription describe() const = 0;
+  virtual OutputBundle generate(const BackendRequest& request) const = 0;
+};
+
+} // namespace sheerpole

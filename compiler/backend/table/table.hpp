@@ -1,0 +1,28 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+struct Column {
+  std::string heading;
+  bool right = false; ///< numbers stand to the right
+};
+
+/// Rows of finished text, before any output form.
+struct Table {
+  std::string title;
+  std::vector<Column> columns;
+  std::vector<std::vector<std::string>> rows; ///< each as long as `columns`
+  std::vector<std::string> notes;             ///< lines below the table
+};
+
+/// Columns padded with blanks (by code points), a rule under the headings, no trailing blanks.
+std::string render_text(const Table& table);
+
+/// RFC 4180: CRLF, fields quoted when they hold a comma, a quote or a line end; headings first. Title and notes are
+/// not part of it.
+std::string render_csv(const Table& table);
+
+} // namespace sheerpole

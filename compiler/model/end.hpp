@@ -1,0 +1,34 @@
+#pragma once
+
+#include "model/sourced.hpp"
+#include "units/length.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// One dimension of an end, by the name that the table of kinds gives it: gap, pin, hole, throat.
+struct EndDimension {
+  std::string name;
+  Sourced<Length> length; ///< zero when the dimension is a text only
+  std::string text;       ///< the named size or word as written, for dimensions that are names: "5/8 in", "1x19"
+};
+
+/// One end of a part: its type and what is known of it.
+struct End {
+  std::string type; ///< jaw, eye, stud, socket, rope-seat, hook, wire-socket, holes; empty when not stated
+  std::vector<EndDimension> dimensions;
+  std::optional<Span> place;
+
+  bool stated() const { return !type.empty(); }
+  const EndDimension* find(std::string_view name) const {
+    for (const EndDimension& dimension : dimensions)
+      if (dimension.name == name)
+        return &dimension;
+    return nullptr;
+  }
+};
+
+} // namespace sheerpole

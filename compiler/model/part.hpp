@@ -1,0 +1,50 @@
+#pragma once
+
+#include "base/id.hpp"
+#include "model/end.hpp"
+#include "model/sourced.hpp"
+#include "units/length.hpp"
+#include "units/thread.hpp"
+
+#include <optional>
+#include <string>
+
+namespace sheerpole {
+
+using PartId = Id<struct PartTag>;
+
+/// The screw of an adjuster.
+struct Screw {
+  Thread thread;
+  bool pair = true; ///< a right- and a left-handed thread that work together: one turn moves two pitches
+  Provenance provenance;
+};
+
+/// A piece of hardware as the parts library describes it; a stack may use it many times.
+struct Part {
+  enum class Role {
+    boat_fitting, ///< tang, chainplate: belongs to the boat; pin-to-pin begins or ends at its pin
+    fixed,        ///< has one length
+    adjuster      ///< has a range and is set
+  };
+  std::string kind; ///< word of the table of kinds: `turnbuckle`
+  std::string name;
+  std::string title;
+  Role role = Role::fixed;
+  std::optional<Sourced<Length>> length;             ///< fixed
+  std::optional<Sourced<Length>> shortest;           ///< adjuster, screwed in or hauled tight
+  std::optional<Sourced<Length>> longest;            ///< adjuster, at the last thread that may be used
+  std::optional<Screw> screw;
+  std::optional<Sourced<Length>> engaged_at_longest; ///< thread left in the body, each stud, at `longest`
+  End upper;
+  End lower;
+  std::optional<Sourced<Length>> wrap; ///< rope that a test wrap used beyond the bearing
+  Span place;
+
+  /// The end that takes the rope or the wire, whichever way round the part is used: a rope-seat, a wire-socket.
+  const End* line_end(std::string_view type) const {
+    return upper.type == type ? &upper : lower.type == type ? &lower : nullptr;
+  }
+};
+
+} // namespace sheerpole

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "base/id.hpp"
+#include "model/provenance.hpp"
+#include "model/side.hpp"
+#include "units/length.hpp"
+
+#include <optional>
+#include <string>
+
+namespace sheerpole {
+
+using PointId = Id<struct PointTag>;
+
+/// A place in boat axes: x forward, y to starboard, z up from the waterline.
+struct Vector3 {
+  Length x, y, z;
+};
+
+/// A named point. A mirrored declaration makes two, one a side, that know each other.
+struct Point {
+  std::string name;  ///< `plate-a.port`; a point on the centreline or of one side only has no suffix
+  std::string base;  ///< `plate-a`
+  std::string title; ///< may be empty
+  Side side = Side::centre;
+  Vector3 position;
+  Provenance provenance;
+  std::optional<PointId> twin;
+  bool overridden = false; ///< this side was stated apart from its twin
+};
+
+} // namespace sheerpole

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "model/sourced.hpp"
+#include "source/span.hpp"
+#include "units/length.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// A raw measurement of one stay in place. A messenger cord may carry a mark and no number.
+struct Reading {
+  std::string method; ///< tape, messenger, old-stay, laser
+  std::vector<Sourced<Length>> runs;
+  std::optional<Sourced<Length>> offset; ///< hook or hoist offset, taken off each run
+  std::string mark;                      ///< what marks the length on the cord; may be empty
+  std::string date;                      ///< ISO 8601; may be empty
+  std::string by;                        ///< may be empty
+  std::string note;                      ///< may be empty
+  Span place;
+};
+
+} // namespace sheerpole

@@ -1,0 +1,22 @@
+#pragma once
+
+#include <string_view>
+
+namespace sheerpole {
+
+/// Which side of the boat, looking forward.
+enum class Side { centre, port, starboard };
+
+constexpr std::string_view name_of(Side side) {
+  switch (side) {
+  case Side::port:
+    return "port";
+  case Side::starboard:
+    return "starboard";
+  case Side::centre:
+    return "centre";
+  }
+  return "centre";
+}
+
+} // namespace sheerpole

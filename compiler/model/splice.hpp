@@ -1,0 +1,36 @@
+#pragma once
+
+#include "base/id.hpp"
+#include "model/sourced.hpp"
+#include "units/length.hpp"
+
+#include <optional>
+#include <string>
+
+namespace sheerpole {
+
+using SpliceId = Id<struct SpliceTag>;
+
+/// A length that is stated either as such or in diameters of the rope at hand.
+struct RopeMeasure {
+  double amount = 0.0; ///< metres, or diameters
+  bool in_diameters = false;
+  Length at(Length rope_diameter) const {
+    return in_diameters ? rope_diameter * amount : Length::metres(amount);
+  }
+};
+
+/// How an end of a rope is made. What is not stated stays empty and makes the cut a draft.
+struct Splice {
+  std::string name;
+  std::string title;
+  Sourced<RopeMeasure> bury;
+  std::optional<Sourced<RopeMeasure>> eye_allowance; ///< rope used beyond the bearing; else wrap or geometry
+  std::optional<Sourced<RopeMeasure>> tail_to_trim;
+  std::optional<Sourced<double>> contraction; ///< as a fraction of the bury
+  std::optional<Sourced<double>> recovered;   ///< fraction of the contraction given back by pre-tensioning
+  std::string taper;                          ///< free text for the bench
+  Span place;
+};
+
+} // namespace sheerpole

@@ -1,0 +1,20 @@
+#pragma once
+
+#include "model/point.hpp"
+#include "source/span.hpp"
+
+#include <string>
+
+namespace sheerpole {
+
+/// One spreader on one side, from its root on the mast to its tip.
+struct Spreader {
+  std::string name; ///< `upper-spreader.port`
+  std::string title;
+  Side side = Side::centre;
+  PointId root;
+  PointId tip;
+  Span place;
+};
+
+} // namespace sheerpole

@@ -1,0 +1,57 @@
+#pragma once
+
+#include "base/id.hpp"
+#include "model/line_material.hpp"
+#include "model/part.hpp"
+#include "model/point.hpp"
+#include "model/reading.hpp"
+#include "model/splice.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+using StayId = Id<struct StayTag>;
+
+/// How the line goes through a point of its path.
+enum class Passage { end, free, clamped };
+
+struct PathStop {
+  PointId point;
+  Passage passage = Passage::end; ///< `end` at the first and last stop
+  Span place;
+};
+
+/// One line of the stack, from aloft to deck.
+struct StackItem {
+  enum class Kind { part, line };
+  Kind kind = Kind::part;
+  PartId part;      ///< for a part
+  int count = 1;    ///< for a part: that many in a row
+  std::optional<Sourced<Length>> set_length; ///< adjuster: its length as set
+  std::optional<Sourced<double>> open;       ///< adjuster: when the setting was written as a share of the range
+  std::optional<int> passes;                 ///< lashing
+  std::optional<SpliceId> splice;            ///< part that takes a rope
+  std::optional<Sourced<Length>> spare_bury; ///< rope kept in the splice for a later length
+  std::optional<Sourced<Length>> line_length; ///< line item with a length of its own
+  Span place;
+};
+
+/// One line of load from end to end, on one side of the boat.
+struct Stay {
+  std::string name;  ///< `cap-shroud.port`; a centre-line stay has no suffix
+  std::string base;  ///< `cap-shroud`
+  std::string title;
+  Side side = Side::centre;
+  std::vector<PathStop> path;                   ///< empty when the file gives none
+  std::optional<Sourced<Length>> stated_pin_to_pin;
+  std::vector<Reading> readings;
+  MaterialId material;
+  std::vector<StackItem> stack;
+  Span place;       ///< its name in the declaration
+  Span stack_place; ///< the word `stack`
+};
+
+} // namespace sheerpole

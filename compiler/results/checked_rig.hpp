@@ -1,0 +1,47 @@
+#pragma once
+
+#include "calculate/derived.hpp"
+#include "diagnostics/diagnostic.hpp"
+#include "source/source_set.hpp"
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// Why a number may not be cut to yet.
+struct DraftReason {
+  std::string subject; ///< piece or stay: `cap-shroud.port`
+  std::string reason;  ///< "contraction of splice demo-eye is assumed"
+  std::string mend;    ///< what to do about it; may be empty
+};
+
+/// The only thing that a back end sees. It exists only when no error stands.
+class CheckedRig {
+public:
+  /// Empty when `findings` holds an error.
+  static std::optional<CheckedRig> make(std::shared_ptr<const SourceSet> sources, Rig rig, Derived derived,
+                                        std::vector<Diagnostic> findings);
+
+  const SourceSet& sources() const { return *sources_; }
+  const Rig& rig() const { return rig_; }
+  const Derived& derived() const { return derived_; }
+  const std::vector<Diagnostic>& findings() const { return findings_; }
+
+  /// Empty: nothing here is a draft.
+  const std::vector<DraftReason>& draft_reasons() const { return draft_reasons_; }
+  /// The reasons that concern one piece.
+  std::vector<DraftReason> draft_reasons(const Piece& piece) const;
+
+private:
+  CheckedRig() = default;
+  std::shared_ptr<const SourceSet> sources_;
+  Rig rig_;
+  Derived derived_;
+  std::vector<Diagnostic> findings_;
+  std::vector<DraftReason> draft_reasons_;
+};
+
+} // namespace sheerpole
