@@ -12,8 +12,8 @@ namespace sheerpole {
 /// (optimal string alignment distance).
 std::size_t edit_distance(std::string_view a, std::string_view b);
 
-/// The candidate nearest to `name`, when it is near enough to be a likely slip (at most a third of the letters,
-/// at least one). Ties go to the earliest candidate.
+/// The candidate nearest to `name`, when it is near enough to be a likely slip (at most a third of the
+/// letters, at least one). Ties go to the earliest candidate.
 std::optional<std::string> nearest_name(std::string_view name, const std::vector<std::string>& candidates);
 
 } // namespace sheerpole

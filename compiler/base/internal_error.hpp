@@ -5,8 +5,8 @@
 
 namespace sheerpole {
 
-/// Our own bug: prints what was broken and where in the compiler, then exits with code 3. Never for a user's
-/// mistake.
+/// Our own bug: prints what was broken and where in the compiler, then exits with code 3. Never for a
+/// user's mistake.
 [[noreturn]] void internal_error(std::string_view what,
                                  std::source_location place = std::source_location::current());
 

@@ -11,17 +11,17 @@ namespace sheerpole {
 
 /// A number without which a length can not be final, or can not be had at all.
 struct MissingInput {
-  std::string what;  ///< "contraction of splice long-bury"
-  std::string mend;  ///< "make a test splice on this rope and state contraction"
+  std::string what; ///< "contraction of splice long-bury"
+  std::string mend; ///< "make a test splice on this rope and state contraction"
   Span place;
 };
 
 /// How one end of a piece is made.
 struct PieceEnd {
-  std::string part;     ///< name of the part there; empty when the line ends bare
+  std::string part; ///< name of the part there; empty when the line ends bare
   std::string title;
-  std::string splice;   ///< name of the splice; empty for wire
-  std::string note;     ///< where two ways to the eye allowance disagree: the other way and the difference
+  std::string splice; ///< name of the splice; empty for wire
+  std::string note;   ///< where two ways to the eye allowance disagree: the other way and the difference
 };
 
 /// One piece to cut: a rope or wire in one length between two ends.
@@ -44,8 +44,8 @@ struct TakeUp {
   std::size_t item = 0; ///< in the stack
   PartId part;
   Sourced<Length> set;
-  Length to_tighten;  ///< set - shortest; negative when set beyond the range
-  Length to_slacken;  ///< longest - set; negative when set beyond the range
+  Length to_tighten; ///< set - shortest; negative when set beyond the range
+  Length to_slacken; ///< longest - set; negative when set beyond the range
   std::optional<Length> travel_per_turn;
   std::optional<Length> engaged;          ///< thread in the body, each stud, as set
   std::optional<Length> least_engagement; ///< one diameter of thread (common practice, no source)

@@ -10,14 +10,14 @@ namespace sheerpole {
 
 /// One named part of a length. A term that takes away has a negative amount.
 struct Term {
-  std::string name;   ///< "bury aloft", "turnbuckle-58, 50 % open"
+  std::string name; ///< "bury aloft", "turnbuckle-58, 50 % open"
   Length amount;
-  std::string how;    ///< how the amount came about: "72 d x 9 mm"; may be empty
+  std::string how; ///< how the amount came about: "72 d x 9 mm"; may be empty
   Provenance provenance;
 };
 
-/// A derived length: a sum of named terms, never a bare number. With `unknown`, the length X that exists only as a
-/// mark on a cord is one more term.
+/// A derived length: a sum of named terms, never a bare number. With `unknown`, the length X that exists
+/// only as a mark on a cord is one more term.
 struct LengthSum {
   std::string name; ///< "pin-to-pin", "body", "cut"
   bool unknown = false;

@@ -8,7 +8,8 @@
 
 namespace sheerpole {
 
-/// One kind of finding: what it says and what `explain` prints of it. `{name}` in message and why is filled in.
+/// One kind of finding: what it says and what `explain` prints of it. `{name}` in message and why is filled
+/// in.
 struct CatalogueEntry {
   std::string_view slug;
   Severity severity;

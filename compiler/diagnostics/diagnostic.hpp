@@ -27,11 +27,11 @@ struct Edit {
 struct Diagnostic {
   std::string slug;
   Severity severity = Severity::error;
-  std::string message;         ///< what was seen, one sentence
-  std::string why;             ///< why it matters on the boat; may be empty
-  std::string subject;         ///< what it is about: "cap-shroud.port"; may be empty
+  std::string message;          ///< what was seen, one sentence
+  std::string why;              ///< why it matters on the boat; may be empty
+  std::string subject;          ///< what it is about: "cap-shroud.port"; may be empty
   std::optional<Label> primary; ///< empty only when no file could be read
-  std::vector<Label> others;   ///< the second place where two disagree
+  std::vector<Label> others;    ///< the second place where two disagree
   std::optional<Edit> edit;
 };
 
@@ -41,8 +41,8 @@ struct Argument {
   std::string value;
 };
 
-/// Builds a finding from its catalogue entry. A slug that is not in the catalogue, or a placeholder without an
-/// argument, is a fault of the compiler.
+/// Builds a finding from its catalogue entry. A slug that is not in the catalogue, or a placeholder without
+/// an argument, is a fault of the compiler.
 class DiagnosticBuilder {
 public:
   DiagnosticBuilder(std::string_view slug, std::vector<Argument> arguments);

@@ -8,8 +8,8 @@
 
 namespace sheerpole {
 
-/// Findings for a person: place, the line with the spot marked, the reason on the boat, the suggested edit, and a
-/// closing count. `colour` adds terminal colours; the words alone carry the meaning.
+/// Findings for a person: place, the line with the spot marked, the reason on the boat, the suggested edit,
+/// and a closing count. `colour` adds terminal colours; the words alone carry the meaning.
 std::string render_terminal(const std::vector<Diagnostic>& findings, const SourceSet& sources, bool colour);
 
 /// One line each: `file:line:column: severity: message [slug]`.

@@ -13,7 +13,7 @@ namespace sheerpole {
 struct EndDimension {
   std::string name;
   Sourced<Length> length; ///< zero when the dimension is a text only
-  std::string text;       ///< the named size or word as written, for dimensions that are names: "5/8 in", "1x19"
+  std::string text; ///< the named size or word as written, for dimensions that are names: "5/8 in", "1x19"
 };
 
 /// One end of a part: its type and what is known of it.

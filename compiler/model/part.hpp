@@ -31,9 +31,9 @@ struct Part {
   std::string name;
   std::string title;
   Role role = Role::fixed;
-  std::optional<Sourced<Length>> length;             ///< fixed
-  std::optional<Sourced<Length>> shortest;           ///< adjuster, screwed in or hauled tight
-  std::optional<Sourced<Length>> longest;            ///< adjuster, at the last thread that may be used
+  std::optional<Sourced<Length>> length;   ///< fixed
+  std::optional<Sourced<Length>> shortest; ///< adjuster, screwed in or hauled tight
+  std::optional<Sourced<Length>> longest;  ///< adjuster, at the last thread that may be used
   std::optional<Screw> screw;
   std::optional<Sourced<Length>> engaged_at_longest; ///< thread left in the body, each stud, at `longest`
   End upper;
@@ -41,7 +41,8 @@ struct Part {
   std::optional<Sourced<Length>> wrap; ///< rope that a test wrap used beyond the bearing
   Span place;
 
-  /// The end that takes the rope or the wire, whichever way round the part is used: a rope-seat, a wire-socket.
+  /// The end that takes the rope or the wire, whichever way round the part is used: a rope-seat, a
+  /// wire-socket.
   const End* line_end(std::string_view type) const {
     return upper.type == type ? &upper : lower.type == type ? &lower : nullptr;
   }

@@ -18,8 +18,9 @@ std::string_view name_of(SourceClass source_class);
 /// How a number is known.
 struct Provenance {
   SourceClass source_class = SourceClass::unstated;
-  std::string note;    ///< `certificate 1142`, or for a computed number what it was computed from
-  std::string written; ///< the value as written in the file: `7 3/8 in`, `27 d`; empty when nothing was written
+  std::string note; ///< `certificate 1142`, or for a computed number what it was computed from
+  std::string
+      written; ///< the value as written in the file: `7 3/8 in`, `27 d`; empty when nothing was written
   std::optional<Span> place;
   /// Names of the assumed values that a computed number rests on. For an assumed number itself: one entry.
   std::vector<std::string> assumptions;

@@ -12,8 +12,8 @@
 
 namespace sheerpole {
 
-/// A boat's standing rigging: consistent in its dimensions, every id points into the vector of its kind, the order
-/// is that of the source (a base file before the file that uses it; starboard after port).
+/// A boat's standing rigging: consistent in its dimensions, every id points into the vector of its kind,
+/// the order is that of the source (a base file before the file that uses it; starboard after port).
 struct Rig {
   Boat boat;
   std::vector<Point> points;

@@ -25,7 +25,8 @@ struct Splice {
   std::string name;
   std::string title;
   Sourced<RopeMeasure> bury;
-  std::optional<Sourced<RopeMeasure>> eye_allowance; ///< rope used beyond the bearing; else wrap or geometry
+  std::optional<Sourced<RopeMeasure>>
+      eye_allowance; ///< rope used beyond the bearing; else wrap or geometry
   std::optional<Sourced<RopeMeasure>> tail_to_trim;
   std::optional<Sourced<double>> contraction; ///< as a fraction of the bury
   std::optional<Sourced<double>> recovered;   ///< fraction of the contraction given back by pre-tensioning

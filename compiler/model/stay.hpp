@@ -28,24 +28,24 @@ struct PathStop {
 struct StackItem {
   enum class Kind { part, line };
   Kind kind = Kind::part;
-  PartId part;      ///< for a part
-  int count = 1;    ///< for a part: that many in a row
+  PartId part;                               ///< for a part
+  int count = 1;                             ///< for a part: that many in a row
   std::optional<Sourced<Length>> set_length; ///< adjuster: its length as set
-  std::optional<Sourced<double>> open;       ///< adjuster: when the setting was written as a share of the range
-  std::optional<int> passes;                 ///< lashing
-  std::optional<SpliceId> splice;            ///< part that takes a rope
-  std::optional<Sourced<Length>> spare_bury; ///< rope kept in the splice for a later length
+  std::optional<Sourced<double>> open; ///< adjuster: when the setting was written as a share of the range
+  std::optional<int> passes;           ///< lashing
+  std::optional<SpliceId> splice;      ///< part that takes a rope
+  std::optional<Sourced<Length>> spare_bury;  ///< rope kept in the splice for a later length
   std::optional<Sourced<Length>> line_length; ///< line item with a length of its own
   Span place;
 };
 
 /// One line of load from end to end, on one side of the boat.
 struct Stay {
-  std::string name;  ///< `cap-shroud.port`; a centre-line stay has no suffix
-  std::string base;  ///< `cap-shroud`
+  std::string name; ///< `cap-shroud.port`; a centre-line stay has no suffix
+  std::string base; ///< `cap-shroud`
   std::string title;
   Side side = Side::centre;
-  std::vector<PathStop> path;                   ///< empty when the file gives none
+  std::vector<PathStop> path; ///< empty when the file gives none
   std::optional<Sourced<Length>> stated_pin_to_pin;
   std::vector<Reading> readings;
   MaterialId material;

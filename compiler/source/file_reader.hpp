@@ -6,7 +6,8 @@
 
 namespace sheerpole {
 
-/// The only way in which the compiler reads files, so that an editor or a test can hand over texts in memory.
+/// The only way in which the compiler reads files, so that an editor or a test can hand over texts in
+/// memory.
 class FileReader {
 public:
   enum class Failure { not_found, not_readable, is_folder, too_large };
