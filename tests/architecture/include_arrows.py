@@ -1,0 +1,104 @@
+"""Every include of compiler/ and plugins/ follows the table of who may include whom."""
+
+import cpp_text
+import tree
+
+NAME = "include arrows"
+
+# What each room may include itself; what those may include comes with them.
+ROOMS = {
+    "base": [],
+    "source": ["base"],
+    "units": ["base"],
+    "diagnostics": ["base", "source"],
+    "kinds": ["base", "units"],
+    "syntax": ["base", "source", "units", "diagnostics"],
+    "names": ["syntax", "kinds"],
+    "model": ["base", "units", "source"],
+    "elaborate": ["names", "model", "kinds", "diagnostics"],
+    "calculate": ["model", "units"],
+    "statics": ["model", "units"],
+    "rules": ["model", "calculate", "statics", "diagnostics"],
+    "results": ["model", "calculate", "diagnostics"],
+    "backend": ["results"],
+}
+# These see every room.
+ALL_SEEING = ["driver", "editor"]
+# The one file that may name a back end.
+LISTS_BACK_ENDS = "compiler/driver/built_in_backends.cpp"
+
+# A library, by how its include begins, and the folders below compiler/ that may use it.
+LIBRARIES = {
+    "fmt/": [room for room in [*ROOMS, *ALL_SEEING, "plugins"] if room != "base"],
+    "nlohmann/": ["diagnostics", "results", "backend", "plugins", "driver", "editor"],
+    "CLI/": ["driver"],
+    "pugixml.hpp": ["backend"],
+    "Eigen/": ["calculate", "statics"],
+    "antlr4-runtime.h": ["syntax/antlr"],
+}
+SYSTEM_HEADERS = ["unistd.h", "fcntl.h", "poll.h", "spawn.h", "signal.h", "sys/"]
+TALKS_TO_SYSTEM = ["source", "backend/process", "driver", "editor"]
+LIBRARIES |= {header: TALKS_TO_SYSTEM for header in SYSTEM_HEADERS}
+
+
+def reachable(room):
+    """The room and everything it may include."""
+    if room in ALL_SEEING:
+        return {*ROOMS, *ALL_SEEING}
+    seen = {room}
+    waiting = [room]
+    while waiting:
+        for other in ROOMS[waiting.pop()]:
+            if other not in seen:
+                seen.add(other)
+                waiting.append(other)
+    return seen
+
+
+def check(root, build):
+    """Findings, one line of text each; build is not used."""
+    findings = []
+    for path in tree.files(root, ["compiler", "plugins"], (".cpp", ".hpp", ".h")):
+        name = tree.shown(root, path)
+        top, _, inside = name.partition("/")
+        room = inside.split("/")[0]
+        if top == "compiler" and room not in ROOMS and room not in ALL_SEEING:
+            findings.append(f"{name}:1: compiler/{room} is no room of the table")
+            continue
+        for include in cpp_text.take_apart(tree.read(path)).includes:
+            reason = wrong(root, name, include)
+            if reason:
+                findings.append(f"{name}:{include.line}: {reason}")
+    return findings
+
+
+def wrong(root, name, include):
+    """Why the include may not stand in the file called name, or nothing."""
+    path = include.path
+    folders = name.split("/")
+    inside = "/".join(folders[1:])
+    if include.angled:
+        for begin, allowed in LIBRARIES.items():
+            if path.startswith(begin):
+                place = "plugins" if folders[0] == "plugins" else inside
+                here = any(place == folder or place.startswith(folder + "/") for folder in allowed)
+                return None if here else f"<{path}> belongs to {', '.join(allowed)} only"
+        if "/" in path or "." in path:
+            return f"<{path}> is of no library of the table"
+        return None
+
+    if path.startswith("plugins/"):
+        if name == LISTS_BACK_ENDS:
+            return None
+        if folders[0] == "plugins" and path.split("/")[1] == folders[1]:
+            return None
+        return f'"{path}": only {LISTS_BACK_ENDS} and the back end itself include a back end'
+    if name.startswith("compiler/syntax/antlr/") and path.split("/")[-1].startswith(("RigLexer", "RigParser")):
+        return None
+    if not (root / "compiler" / path).is_file():
+        return f'"{path}" is no file below compiler/ (paths start there, never at the including file)'
+    may = reachable("backend") if folders[0] == "plugins" else reachable(folders[1])
+    other = path.split("/")[0]
+    if other not in may:
+        return f'"{path}": {"/".join(folders[:2])} may not include {other}'
+    return None

@@ -1,0 +1,67 @@
+#!/usr/bin/env python3
+"""Reads the project and says where it breaks its own rules of structure.
+
+The last line is "N passed, N failed", one for each check and one for each case of the self-test, in which every
+check is shown files that are wrong on purpose and must report them.
+"""
+
+import argparse
+import pathlib
+import sys
+
+sys.dont_write_bytecode = True
+
+import antlr_names
+import file_length
+import formatting
+import generated_code
+import include_arrows
+import layout
+import lone_headers
+import number_text
+import output_words
+import outside_world
+import self_test
+
+CHECKS = [
+    layout,
+    include_arrows,
+    antlr_names,
+    outside_world,
+    number_text,
+    output_words,
+    file_length,
+    generated_code,
+    formatting,
+    lone_headers,
+]
+
+
+def main():
+    here = pathlib.Path(__file__).resolve()
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("--root", type=pathlib.Path, default=here.parent.parent.parent, help="top folder of the project")
+    parser.add_argument("--build", type=pathlib.Path, help="build folder (default: build/dev)")
+    arguments = parser.parse_args()
+    root = arguments.root.resolve()
+    build = (arguments.build or root / "build" / "dev").resolve()
+
+    passed = 0
+    failed = 0
+    for name, findings in [
+        *((check.NAME, check.check(root, build)) for check in CHECKS),
+        *self_test.outcomes(CHECKS),
+    ]:
+        print(f"{'FAIL' if findings else 'ok  '} {name}")
+        for finding in findings:
+            print(f"       {finding}")
+        if findings:
+            failed += 1
+        else:
+            passed += 1
+    print(f"{passed} passed, {failed} failed")
+    return 1 if failed or not passed else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,141 @@
+"""Shows every check a small project that is right and files that are wrong on purpose."""
+
+import pathlib
+import tempfile
+
+RIGHT = {
+    ".clang-format": "BasedOnStyle: LLVM\n",
+    "README.md": "A project.\n",
+    "build/dev/RigLexer.cpp": "// made by the build\n",
+    "compiler/base/id.hpp": "#pragma once\n#include <vector>\n",
+    "compiler/units/length.hpp": '#pragma once\n#include "base/id.hpp"\n#include <fmt/format.h>\n',
+    "compiler/units/length.cpp": '#include "units/length.hpp"\n\n// Was std::stod once; never say a rig is safe.\n'
+    "constexpr int million = 1'000'000; // it's\nconst char *text() { return \"unsafe // '%d'\"; }\n",
+    "compiler/source/load.cpp": "#include <fstream>\n",
+    "compiler/model/rig.hpp": '#pragma once\n#include "units/length.hpp"\n',
+    "compiler/results/checked_rig.hpp": '#pragma once\n#include "model/rig.hpp"\n',
+    "compiler/backend/backend.hpp": '#pragma once\n#include "results/checked_rig.hpp"\n',
+    "compiler/syntax/antlr/build_tree.cpp": '#include "RigParser.h"\n#include <antlr4-runtime.h>\n',
+    "compiler/syntax/parse.hpp": "#pragma once\n",
+    "compiler/names/resolve.cpp": '#include "syntax/parse.hpp"\n',
+    "compiler/driver/built_in_backends.cpp": '#include "plugins/echo/echo.hpp"\n',
+    "plugins/echo/echo.hpp": '#pragma once\n#include "backend/backend.hpp"\n#include "model/rig.hpp"\n',
+    "plugins/echo/echo.cpp": '#include "plugins/echo/echo.hpp"\n',
+    "tests/reference/long.cpp": "// data\n" * 700,
+}
+
+# For each check, by its NAME: files that are wrong, and what one finding of each must contain.
+WRONG = {
+    "layout and file names": [
+        ("scripts/release.sh", "true\n", "scripts"),
+        ("notes.txt", "\n", "notes.txt"),
+        ("compiler/units/AngleType.hpp", "#pragma once\n", "AngleType.hpp"),
+        ("compiler/base/string_utils.hpp", "#pragma once\n", "does not say what is inside"),
+    ],
+    "include arrows": [
+        ("compiler/units/wrong_arrow.hpp", '#include "model/rig.hpp"\n', "may not include model"),
+        ("compiler/names/wrong_arrow.cpp", '#include "model/rig.hpp"\n', "may not include model"),
+        ("compiler/backend/wrong_arrow.cpp", '#include "syntax/parse.hpp"\n', "may not include syntax"),
+        ("compiler/source/wrong_arrow.cpp", '#include "units/length.hpp"\n', "may not include units"),
+        ("compiler/base/library.cpp", "#include <fmt/format.h>\n", "<fmt/format.h>"),
+        ("compiler/rules/library.cpp", "#include <CLI/CLI.hpp>\n", "<CLI/CLI.hpp>"),
+        ("compiler/model/library.cpp", "#include <nlohmann/json.hpp>\n", "<nlohmann/json.hpp>"),
+        ("compiler/driver/library.cpp", "#include <pugixml.hpp>\n", "<pugixml.hpp>"),
+        ("compiler/model/unknown.cpp", "#include <boost/any.hpp>\n", "no library of the table"),
+        ("compiler/model/relative.cpp", '#include "rig.hpp"\n', "no file below compiler/"),
+        ("compiler/driver/run.cpp", '#include "plugins/echo/echo.hpp"\n', "include a back end"),
+        ("plugins/other/other.cpp", '#include "plugins/echo/echo.hpp"\n', "include a back end"),
+        ("plugins/echo/peeks.cpp", '  #  include "names/scope.hpp"\n', "names/scope.hpp"),
+        ("compiler/gadgets/gadget.hpp", "#pragma once\n", "no room of the table"),
+    ],
+    "ANTLR only in syntax/antlr": [
+        ("compiler/syntax/parse.cpp", "antlr4::Token *token;\n", "antlr4"),
+        ("compiler/names/resolve_uses.cpp", '#include "syntax/antlr/build_tree.hpp"\n', "syntax/antlr/build_tree.hpp"),
+        ("compiler/driver/tokens.cpp", "class RigLexer;\n", "RigLexer"),
+    ],
+    "disk, clock and environment": [
+        ("plugins/echo/disk.cpp", "#include <fstream>\n", "<fstream>"),
+        ("plugins/echo/folder.cpp", "#include <filesystem>\n", "<filesystem>"),
+        ("plugins/echo/clock.cpp", "#include <chrono>\n", "<chrono>"),
+        ("plugins/echo/date.cpp", "#include <ctime>\n", "<ctime>"),
+        ("plugins/echo/environment.cpp", 'auto home = std::getenv("HOME");\n', "getenv"),
+        ("plugins/echo/network.cpp", "#include <sys/socket.h>\n", "<sys/socket.h>"),
+        ("compiler/calculate/now.cpp", "auto now = std::time(nullptr);\n", "std::time"),
+        ("compiler/rules/dice.cpp", "std::random_device dice;\n", "random_device"),
+        ("compiler/model/open.cpp", 'auto file = fopen("rig", "r");\n', "fopen"),
+    ],
+    "numbers without locale": [
+        ("compiler/units/read.cpp", "double x = std::stod(text);\n", "stod"),
+        ("compiler/units/read_c.cpp", "double x = strtod(text, nullptr);\n", "strtod"),
+        ("compiler/units/read_a.cpp", "double x = atof(text);\n", "atof"),
+        ("compiler/driver/start.cpp", 'void start() { setlocale(LC_ALL, ""); }\n', "setlocale"),
+        ("plugins/echo/stream.cpp", "std::ostringstream out;\n", "ostringstream"),
+        ("plugins/echo/header.cpp", "#include <sstream>\n", "<sstream>"),
+        ("compiler/base/print.cpp", 'std::fprintf(stderr, "%.3f", x);\n', "printf"),
+        ("compiler/units/grouped.cpp", 'fmt::format("{:Lf}", x);\n', "format field"),
+    ],
+    "no verdicts in the texts": [
+        ("compiler/rules/verdict.cpp", 'auto text = "this rig is safe";\n', "safe"),
+        ("plugins/echo/stamp.cpp", 'auto text = R"(Approved, by whom)";\n', "Approved"),
+        ("compiler/driver/seal.cpp", 'auto text = "certified"; // a seal\n', "certified"),
+    ],
+    "file length": [
+        ("compiler/units/long.cpp", "// line\n" * 601, "601 lines"),
+        ("tests/unit/units/long_test.py", "pass\n" * 601, "601 lines"),
+        ("grammar/Long.g4", "//\n" * 700, "700 lines"),
+    ],
+    "no generated code kept": [
+        ("compiler/syntax/antlr/RigParser.cpp", "int x;\n", "RigParser.cpp"),
+        ("grammar/Rig.interp", "\n", "Rig.interp"),
+        ("compiler/syntax/antlr/tokens.hpp", "// Generated from Tokens.g4 by ANTLR 4\n", "tokens.hpp"),
+    ],
+    "clang-format": [
+        ("compiler/units/untidy.cpp", "int   x ;\n", "untidy.cpp"),
+    ],
+    "headers compile alone": [
+        ("compiler/base/needs_string.hpp", "#pragma once\ninline std::string name;\n", "needs_string.hpp"),
+        ("plugins/echo/needs_other.hpp", "#pragma once\ninline sheerpole::Missing missing;\n", "needs_other.hpp"),
+    ],
+}
+
+
+def outcomes(checks):
+    """Yields (name of the case, findings against the check itself)."""
+    for check in checks:
+        yield f"self-test: {check.NAME}: says nothing of what is right", silent_on_right(check)
+        yield f"self-test: {check.NAME}: reports what is wrong", reports_wrong(check)
+
+
+def silent_on_right(check):
+    """What the check says of a project without fault."""
+    with tempfile.TemporaryDirectory() as folder:
+        root = pathlib.Path(folder).resolve()
+        write(root, RIGHT)
+        return [f"says: {finding}" for finding in check.check(root, root / "build" / "dev")]
+
+
+def reports_wrong(check):
+    """Which of the planted faults the check misses. All lie in one project, as they would at their worst."""
+    planted = WRONG.get(check.NAME, [])
+    if not planted:
+        return ["no fault is planted for this check"]
+    with tempfile.TemporaryDirectory() as folder:
+        root = pathlib.Path(folder).resolve()
+        write(root, RIGHT | {name: text for name, text, _ in planted})
+        findings = check.check(root, root / "build" / "dev")
+        missed = []
+        for name, _, fragment in planted:
+            top = name.split("/")[0]
+            if not any(found.startswith((name, top + ":")) and fragment in found for found in findings):
+                missed.append(f"misses {name} ({fragment})")
+        surplus = [found for found in findings if not found.startswith(tuple(n for n, _, _ in planted))
+                   and not any(found.startswith(n.split("/")[0] + ":") for n, _, _ in planted)]
+        return missed + [f"also says: {found}" for found in surplus]
+
+
+def write(root, texts):
+    """Writes the files below root."""
+    for name, text in texts.items():
+        path = root / name
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_text(text, encoding="utf-8")

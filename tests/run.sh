@@ -1,0 +1,83 @@
+#!/bin/sh
+# Everything that is checked on every change, from a bare Debian 12:
+#   sh tests/run.sh [--asan]
+# --asan also runs the unit tests and the golden tests under the address and undefined-behaviour sanitizers; so does
+# CI=true. The last line is "N passed, N failed".
+set -eu
+project=$(CDPATH='' cd -- "$(dirname -- "$0")/.." && pwd)
+. "$project/examples/prepare.sh"
+
+sanitize=false
+[ "${CI:-}" != true ] || sanitize=true
+for argument in "$@"; do
+  case $argument in
+    --asan) sanitize=true ;;
+    *) sed -n 's/^# \{0,1\}//; 2,5p' "$0"; exit 2 ;;
+  esac
+done
+
+# shellcheck disable=SC2086 # a list of names
+install_missing $build_packages libgtest-dev libgmock-dev librapidcheck-dev libbenchmark-dev llvm-14-tools python3 \
+  units libxml2-utils w3c-sgml-lib librsvg2-bin clang-format locales
+if ! locale -a 2>/dev/null | grep -qi '^de_DE\.utf-\{0,1\}8$'; then
+  echo "Making the locale de_DE.UTF-8"
+  as_root localedef -i de_DE -f UTF-8 de_DE.UTF-8
+fi
+
+cd "$project"
+passed=0
+failed=0
+
+# add PASSED FAILED: adds to the sums.
+add() {
+  passed=$((passed + $1))
+  failed=$((failed + $2))
+}
+
+# build PRESET: configures and compiles build/PRESET; a build that fails counts as a failure.
+build() {
+  echo "== build/$1"
+  if cmake --preset "$1" >/dev/null && cmake --build --preset "$1" -j "$(processors)" -- --quiet; then
+    return 0
+  fi
+  add 0 1
+  return 1
+}
+
+# run_tests PRESET: the unit tests and the golden tests of build/PRESET.
+run_tests() {
+  reports=build/$1/reports
+  rm -rf "$reports"
+  mkdir -p "$reports"
+  echo "== unit tests ($1)"
+  "build/$1/bin/unit_tests" --gtest_brief=1 --gtest_output="json:$reports/unit.json" || true
+  # shellcheck disable=SC2046 # two numbers
+  add $(python3 tests/tally.py gtest "$reports/unit.json")
+
+  echo "== golden tests ($1)"
+  python3 /usr/lib/llvm-14/build/utils/lit/lit.py -v -j "$(processors)" --param "build=build/$1" \
+    -o "$reports/golden.json" tests/golden || true
+  # shellcheck disable=SC2046 # two numbers
+  add $(python3 tests/tally.py lit "$reports/golden.json")
+}
+
+if build dev; then
+  run_tests dev
+fi
+echo "== architecture"
+mkdir -p build/dev
+python3 tests/architecture/run.py --build build/dev | tee build/dev/architecture.log || true
+# shellcheck disable=SC2046 # two numbers
+set -- $(sed -n 's/^\([0-9]*\) passed, \([0-9]*\) failed$/\1 \2/p' build/dev/architecture.log)
+if [ $# -eq 2 ]; then
+  add "$1" "$2"
+else
+  add 0 1
+fi
+
+if $sanitize && build asan; then
+  UBSAN_OPTIONS=print_stacktrace=1 run_tests asan
+fi
+
+echo "$passed passed, $failed failed"
+[ "$failed" -eq 0 ] && [ "$passed" -gt 0 ]
