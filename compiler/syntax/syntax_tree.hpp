@@ -25,12 +25,13 @@ struct Text {
 struct Setting;
 
 enum class ExpressionKind {
-  number,    ///< `12`, `12 mm`: `text` holds the number, `unit` the unit or nothing
-  length,    ///< a length in one token: `38' 7 3/8"`
-  text,      ///< a string: `text`
-  name,      ///< `cap-tang`, `plate-a.port`: `text`, `side`
-  negate,    ///< operands[0]
-  add,       ///< operands[0] + operands[1], and so on
+  number, ///< `12`, `12 mm`: `text` holds the number, `unit` the unit or nothing
+  length, ///< a length in one token: `38' 7 3/8"`
+  date,   ///< a day, `2026-05-02`: `text`
+  text,   ///< a string: `text`
+  name,   ///< `cap-tang`, `plate-a.port`: `text`, `side`
+  negate, ///< operands[0]
+  add,    ///< operands[0] + operands[1], and so on
   subtract,
   multiply,
   divide,
@@ -44,10 +45,10 @@ struct Expression {
   ExpressionKind kind = ExpressionKind::error;
   Span span;
   std::string text;
-  Name side;                        ///< for a name: what follows the point; missing when there is none
-  Name unit;                        ///< for number and vector; missing when there is none
+  Name side; ///< for a name: what follows the point; missing when there is none
+  Name unit; ///< for number and vector; missing when there is none
   std::vector<Expression> operands;
-  std::vector<Setting> settings;    ///< for construct
+  std::vector<Setting> settings; ///< for construct
 };
 
 /// `± 2 mm` behind a value.
@@ -63,7 +64,8 @@ struct SourceNote {
   Span span;
 };
 
-/// One element of a value: an expression, and for a path how the line passes there (`free`, `clamped`, `ends`).
+/// One element of a value: an expression, and for a path how the line passes there (`free`, `clamped`,
+/// `ends`).
 struct Stop {
   Expression expression;
   Name passage; ///< missing when there is none
@@ -125,8 +127,8 @@ struct Declaration {
   Name kind;
   Name name; ///< missing when there is none
   std::optional<Text> title;
-  Name from;  ///< missing when there is none
-  Name of;    ///< missing when there is none
+  Name from;    ///< missing when there is none
+  Name of;      ///< missing when there is none
   Name of_side; ///< `of cap-shroud.port`
   Block block;
   Span span;
@@ -158,7 +160,8 @@ struct Comment {
   Span span;
 };
 
-/// A whole file as written. It always exists: what could not be read is an ErrorEntry or an error expression.
+/// A whole file as written. It always exists: what could not be read is an ErrorEntry or an error
+/// expression.
 struct SyntaxTree {
   SourceId source;
   std::vector<Statement> statements;

@@ -1,0 +1,62 @@
+#include "syntax/antlr/code_points.hpp"
+
+#include <algorithm>
+
+namespace sheerpole {
+
+namespace {
+
+/// The code point at `i` of valid UTF-8; moves `i` behind it.
+char32_t take_code_point(std::string_view bytes, std::size_t& i) {
+  const auto lead = static_cast<unsigned char>(bytes[i++]);
+  if (lead < 0x80)
+    return lead;
+  const int more = lead >= 0xF0 ? 3 : lead >= 0xE0 ? 2 : 1;
+  char32_t code = lead & (0x3F >> more);
+  for (int k = 0; k < more && i < bytes.size(); ++k)
+    code = (code << 6) | (static_cast<unsigned char>(bytes[i++]) & 0x3F);
+  return code;
+}
+
+} // namespace
+
+CodePoints::CodePoints(const SourceText& source) : source_(source) {
+  const std::string_view bytes = source.bytes();
+  const bool ascii =
+      std::all_of(bytes.begin(), bytes.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80; });
+  if (ascii) {
+    characters_.assign(bytes.begin(), bytes.end());
+    return;
+  }
+  characters_.reserve(bytes.size());
+  offsets_.reserve(bytes.size() + 1);
+  for (std::size_t i = 0; i < bytes.size();) {
+    offsets_.push_back(static_cast<std::uint32_t>(i));
+    characters_.push_back(take_code_point(bytes, i));
+  }
+  offsets_.push_back(static_cast<std::uint32_t>(bytes.size()));
+}
+
+void CodePoints::consume() {
+  if (next_ < characters_.size())
+    ++next_;
+}
+
+std::size_t CodePoints::LA(ssize_t i) {
+  if (i > 0) {
+    const std::size_t at = next_ + static_cast<std::size_t>(i) - 1;
+    return at < characters_.size() ? characters_[at] : EOF;
+  }
+  const auto back = static_cast<std::size_t>(-i);
+  return i < 0 && back <= next_ ? characters_[next_ - back] : EOF;
+}
+
+std::string CodePoints::getText(const antlr4::misc::Interval& interval) {
+  if (interval.a < 0 || interval.b < interval.a || static_cast<std::size_t>(interval.a) >= size())
+    return {};
+  const std::size_t end = std::min(static_cast<std::size_t>(interval.b) + 1, size());
+  const std::uint32_t first = byte_offset(static_cast<std::size_t>(interval.a));
+  return std::string(source_.bytes().substr(first, byte_offset(end) - first));
+}
+
+} // namespace sheerpole
