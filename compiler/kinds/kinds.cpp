@@ -329,7 +329,7 @@ constexpr PropertyRow reading[] = {
      .help = "each run as read"},
     length_row("offset", Need::optional, -5.0, 5.0, "35 mm", "hook or hoist offset, taken off each run"),
     text_row("mark", Need::optional, "\"red tape mark\"", "what marks the length on the messenger cord"),
-    {.name = "date", .type = date, .example = "\"2026-05-02\"", .help = "when"},
+    {.name = "date", .type = date, .example = "2026-05-02", .help = "when"},
     text_row("by", Need::optional, "\"owner\"", "who"),
     text_row("note", Need::optional, "\"light wind, afloat\"", "conditions"),
 };

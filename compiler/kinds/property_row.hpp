@@ -23,7 +23,7 @@ enum class ValueType {
   path,          ///< points joined by >
   end,           ///< one end of a part: jaw (gap: 17 mm)
   vector,        ///< (x, y, z) of lengths
-  date,          ///< an ISO 8601 date in a string: "2026-05-02"
+  date,          ///< an ISO 8601 date: 2026-05-02
   any            ///< a quantity of any dimension, or a text: the boat's particulars
 };
 
@@ -46,8 +46,8 @@ struct PropertyRow {
   Category refers_to = Category::none;
   double least = -std::numeric_limits<double>::infinity(); ///< inclusive, coherent SI units
   double most = std::numeric_limits<double>::infinity();   ///< inclusive, coherent SI units
-  std::string_view example;
-  std::string_view help;
+  std::string_view example = {};
+  std::string_view help = {};
 };
 
 } // namespace sheerpole

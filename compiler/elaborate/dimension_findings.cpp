@@ -1,0 +1,126 @@
+#include "elaborate/dimension_findings.hpp"
+
+#include "base/edit_distance.hpp"
+#include "units/format_length.hpp"
+#include "units/unit.hpp"
+
+#include <tuple>
+#include <utility>
+#include <vector>
+
+namespace sheerpole {
+
+namespace {
+
+/// Only a literal can be mended by writing a unit behind it.
+bool is_bare_literal(const Expression& expression) {
+  if (expression.kind == ExpressionKind::negate)
+    return is_bare_literal(expression.operands.front());
+  return expression.kind == ExpressionKind::number && expression.unit.missing();
+}
+
+void report_missing_unit(const std::string& what, const Expression& expression, const std::string& unit,
+                         DiagnosticSink& sink) {
+  const std::string number =
+      expression.kind == ExpressionKind::negate ? "-" + expression.operands.front().text : expression.text;
+  auto builder = diagnose("missing-unit", {{"number", number}, {"what", what}}).at(expression.span);
+  const Span end{expression.span.source, expression.span.end, expression.span.end};
+  sink.report(std::move(builder).edit(end, " " + unit,
+                                      "if " + unit + " is meant, write `" + number + " " + unit + "`"));
+}
+
+} // namespace
+
+std::string example_unit(const PropertyRow& row) {
+  const auto blank = row.example.find(' ');
+  if (blank == std::string_view::npos)
+    return {};
+  std::string_view unit = row.example.substr(blank + 1);
+  unit = unit.substr(0, unit.find_first_of(", "));
+  return find_unit(unit) != nullptr ? std::string(unit) : std::string();
+}
+
+std::string shown_like_example(double si, const PropertyRow& row) {
+  const std::string name = example_unit(row);
+  const Unit* unit = find_unit(name);
+  if (unit == nullptr)
+    return format_number(si);
+  // Twelve digits hide the last bits of a conversion: 0.3 m is 300 mm, not 300.00000000000006.
+  double value = (si - unit->offset) / unit->factor;
+  const std::string fixed = format_fixed(value, 6);
+  std::string text = fixed.substr(0, fixed.find_last_not_of('0') + 1);
+  if (!text.empty() && text.back() == '.')
+    text.pop_back();
+  return text + " " + name;
+}
+
+void report_unknown_unit(const Name& unit, DiagnosticSink& sink) {
+  std::vector<std::string> names;
+  for (const Unit& candidate : all_units())
+    names.emplace_back(candidate.name);
+  auto builder = diagnose("unknown-unit", {{"unit", unit.text}}).at(unit.span);
+  if (const auto near = nearest_name(unit.text, names))
+    builder = std::move(builder).edit(unit.span, *near, "write `" + *near + "`");
+  sink.report(std::move(builder));
+}
+
+void report_unreadable(const Expression& expression, const QuantityError& error, DiagnosticSink& sink) {
+  if (error.kind == QuantityError::Kind::unknown_unit && !expression.unit.missing()) {
+    report_unknown_unit(expression.unit, sink);
+    return;
+  }
+  auto builder = error.kind == QuantityError::Kind::zero_denominator ? diagnose("zero-denominator")
+                 : error.kind == QuantityError::Kind::too_large      ? diagnose("number-too-large")
+                                                                     : diagnose("number-unreadable");
+  builder = std::move(builder).at(expression.span);
+  if (!error.suggestions.empty())
+    builder = std::move(builder).edit(expression.span, error.suggestions.front(),
+                                      "write `" + error.suggestions.front() + "`");
+  sink.report(std::move(builder));
+}
+
+void report_mixed_sum(const Expression& expression, const Quantity& left, const Quantity& right,
+                      bool addition, DiagnosticSink& sink) {
+  for (const auto& [number, operand, other] : {std::tuple(left, &expression.operands[0], right),
+                                               std::tuple(right, &expression.operands[1], left)}) {
+    if (!number.dimension.is_plain_number() || !is_bare_literal(*operand))
+      continue;
+    if (other.dimension == dimension::length) {
+      report_missing_unit("a length", *operand, "mm", sink);
+      return;
+    }
+  }
+  sink.report(diagnose("mixed-dimensions", {{"left", describe(left.dimension)},
+                                            {"right", describe(right.dimension)},
+                                            {"doing", addition ? "added to" : "taken from"}})
+                  .at(expression.span));
+}
+
+void report_wrong_dimension(const std::string& what, const PropertyRow& row, const Expression& expression,
+                            Dimension found, DiagnosticSink& sink) {
+  const std::string unit = example_unit(row);
+  if (found.is_plain_number() && is_bare_literal(expression) && !unit.empty()) {
+    report_missing_unit(what, expression, unit, sink);
+    return;
+  }
+  if (found == dimension::mass && row.dimension == dimension::force) {
+    const bool pounds = expression.unit.text == "lb";
+    const std::string force_unit = pounds ? "lbf" : "kgf";
+    auto builder = diagnose("mass-for-force", {{"what", what}, {"force", force_unit}}).at(expression.span);
+    if (pounds || expression.unit.text == "kg")
+      builder = std::move(builder).edit(expression.unit.span, force_unit,
+                                        "write `" + expression.text + " " + force_unit + "`");
+    sink.report(std::move(builder));
+    return;
+  }
+  std::string wanted = describe(row.dimension);
+  if (!row.other_dimension.is_plain_number())
+    wanted += " or " + describe(row.other_dimension);
+  sink.report(diagnose("wrong-dimension", {{"what", what},
+                                           {"found", describe(found)},
+                                           {"wanted", wanted},
+                                           {"example", std::string(row.example)}})
+                  .at(expression.span));
+}
+
+} // namespace sheerpole

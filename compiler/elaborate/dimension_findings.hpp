@@ -1,0 +1,33 @@
+#pragma once
+
+#include "diagnostics/sink.hpp"
+#include "kinds/property_row.hpp"
+#include "syntax/syntax_tree.hpp"
+#include "units/parse_quantity.hpp"
+#include "units/quantity.hpp"
+
+#include <string>
+
+namespace sheerpole {
+
+/// A number or a unit that can not be read, with the likeliest spelling as the edit.
+void report_unreadable(const Expression& expression, const QuantityError& error, DiagnosticSink& sink);
+void report_unknown_unit(const Name& unit, DiagnosticSink& sink);
+
+/// Two things that can not be added, such as a length and a force; a bare number beside a unit is a missing
+/// unit.
+void report_mixed_sum(const Expression& expression, const Quantity& left, const Quantity& right,
+                      bool addition, DiagnosticSink& sink);
+
+/// A value of another dimension than the property takes: a missing unit, a mass for a force, or just
+/// another one.
+void report_wrong_dimension(const std::string& what, const PropertyRow& row, const Expression& expression,
+                            Dimension found, DiagnosticSink& sink);
+
+/// A number of SI units in the unit of the row's example: "320 mm", "50 %".
+std::string shown_like_example(double si, const PropertyRow& row);
+
+/// The unit of the row's example, "mm"; empty when the example has none.
+std::string example_unit(const PropertyRow& row);
+
+} // namespace sheerpole

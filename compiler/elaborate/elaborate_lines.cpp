@@ -1,0 +1,96 @@
+#include "elaborate/elaboration.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+/// Reads the properties that nothing calculates with yet, so that their slips are found today.
+void read_along(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
+  const std::string owner = elaboration.name_of(declaration);
+  for (const std::string_view name : {"stiffness", "linear-mass", "thermal"})
+    if (const ResolvedProperty* property = declaration.find(name))
+      elaboration.read.quantity(property->syntax->value, *property->row, owner);
+}
+
+void add_material(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
+  if (!elaboration.has_required(declaration))
+    return;
+  const std::string owner = elaboration.name_of(declaration);
+  LineMaterial material;
+  material.kind = declaration.kind->name == "wire" ? LineMaterial::Kind::wire : LineMaterial::Kind::rope;
+  material.name = owner;
+  material.title = declaration.syntax->title ? declaration.syntax->title->text : "";
+  material.construction = elaboration.text(declaration, "construction");
+  material.grade = elaboration.text(declaration, "grade");
+  material.place = elaboration.place_of(declaration);
+  read_along(elaboration, declaration);
+  if (const ResolvedProperty* property = declaration.find("break-load"))
+    material.break_load = elaboration.read.force(property->syntax->value, *property->row, owner);
+  const ResolvedProperty* size = declaration.find("size");
+  const auto named = elaboration.read.size(size->syntax->value, *size->row, owner);
+  if (!named)
+    return;
+  material.size = *named;
+  if (const auto diameter = elaboration.length(declaration, "diameter")) {
+    material.diameter = *diameter;
+  } else {
+    material.diameter.value = named->diameter;
+    material.diameter.provenance = {.source_class = SourceClass::computed,
+                                    .note = "from the size " + named->name,
+                                    .written = named->name,
+                                    .place = size->syntax->value.expression().span,
+                                    .assumptions = {}};
+  }
+  elaboration.materials[declaration.symbol.value] =
+      MaterialId{static_cast<std::uint32_t>(elaboration.rig.materials.size())};
+  elaboration.rig.materials.push_back(std::move(material));
+}
+
+void add_splice(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
+  if (!elaboration.has_required(declaration))
+    return;
+  const std::string owner = elaboration.name_of(declaration);
+  const auto measure = [&](std::string_view name) -> std::optional<Sourced<RopeMeasure>> {
+    const ResolvedProperty* property = declaration.find(name);
+    if (property == nullptr)
+      return std::nullopt;
+    return elaboration.read.rope_measure(property->syntax->value, *property->row, owner);
+  };
+  const auto ratio = [&](std::string_view name) -> std::optional<Sourced<double>> {
+    const ResolvedProperty* property = declaration.find(name);
+    if (property == nullptr)
+      return std::nullopt;
+    return elaboration.read.ratio(property->syntax->value, *property->row, owner);
+  };
+  Splice splice;
+  splice.name = owner;
+  splice.title = declaration.syntax->title ? declaration.syntax->title->text : "";
+  splice.place = elaboration.place_of(declaration);
+  splice.eye_allowance = measure("eye-allowance");
+  splice.tail_to_trim = measure("tail-to-trim");
+  splice.contraction = ratio("contraction");
+  splice.recovered = ratio("recovered");
+  splice.taper = elaboration.text(declaration, "taper");
+  const auto bury = measure("bury");
+  if (!bury)
+    return;
+  splice.bury = *bury;
+  elaboration.splices[declaration.symbol.value] =
+      SpliceId{static_cast<std::uint32_t>(elaboration.rig.splices.size())};
+  elaboration.rig.splices.push_back(std::move(splice));
+}
+
+} // namespace
+
+void elaborate_lines(Elaboration& elaboration) {
+  for (const ResolvedDeclaration& declaration : elaboration.tree.declarations) {
+    if (declaration.symbol == poison_symbol)
+      continue;
+    if (declaration.kind->category == Category::material)
+      add_material(elaboration, declaration);
+    else if (declaration.kind->category == Category::splice)
+      add_splice(elaboration, declaration);
+  }
+}
+
+} // namespace sheerpole

@@ -1,0 +1,163 @@
+#include "elaborate/elaboration.hpp"
+
+#include "kinds/kind_row.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+std::optional<EndDimension> read_dimension(Elaboration& elaboration, const Setting& setting,
+                                           const PropertyRow& row, const std::string& owner) {
+  EndDimension dimension;
+  dimension.name = row.name;
+  switch (row.type) {
+  case ValueType::quantity: {
+    const auto length = elaboration.read.length(setting.value, row, owner);
+    if (!length)
+      return std::nullopt;
+    dimension.length = *length;
+    dimension.text = length->provenance.written;
+    return dimension;
+  }
+  case ValueType::size: {
+    const auto size = elaboration.read.size(setting.value, row, owner);
+    if (!size)
+      return std::nullopt;
+    dimension.text = size->name;
+    dimension.length.value = size->diameter;
+    dimension.length.provenance.written = size->name;
+    dimension.length.provenance.place = setting.value.span;
+    return dimension;
+  }
+  case ValueType::thread: {
+    const auto thread = elaboration.read.thread(setting.value, row, owner);
+    if (!thread)
+      return std::nullopt;
+    dimension.text = thread->designation;
+    dimension.length.value = thread->diameter;
+    return dimension;
+  }
+  case ValueType::count: {
+    const auto count = elaboration.read.count(setting.value, row, owner);
+    if (!count)
+      return std::nullopt;
+    dimension.text = std::to_string(count->value);
+    return dimension;
+  }
+  case ValueType::choice: {
+    const auto word = elaboration.read.word(setting.value, row, owner);
+    if (!word)
+      return std::nullopt;
+    dimension.text = *word;
+    return dimension;
+  }
+  default: {
+    const auto text = elaboration.read.text(setting.value, row, owner);
+    if (!text)
+      return std::nullopt;
+    dimension.text = *text;
+    return dimension;
+  }
+  }
+}
+
+End read_end(Elaboration& elaboration, const ResolvedDeclaration& declaration, std::string_view name) {
+  End end;
+  const ResolvedProperty* property = declaration.find(name);
+  if (property == nullptr)
+    return end;
+  const Expression& expression = property->syntax->value.expression();
+  const EndRow* row = find_end(expression.text);
+  if (row == nullptr)
+    return end; // reported
+  end.type = row->name;
+  end.place = expression.span;
+  const std::string owner =
+      std::string(name) + " " + std::string(row->name) + " of " + elaboration.name_of(declaration);
+  for (const Setting& setting : expression.settings) {
+    const PropertyRow* dimension_row = find_property(row->dimensions, setting.name.text);
+    if (dimension_row == nullptr)
+      continue; // reported
+    if (const EndDimension* earlier = end.find(setting.name.text)) {
+      (void)earlier;
+      elaboration.sink.report(diagnose("property-twice", {{"name", setting.name.text}})
+                                  .at(setting.name.span, "stated again here"));
+      continue;
+    }
+    if (auto dimension = read_dimension(elaboration, setting, *dimension_row, owner))
+      end.dimensions.push_back(std::move(*dimension));
+  }
+  return end;
+}
+
+std::optional<Screw> read_screw(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
+  const ResolvedProperty* property = declaration.find("thread");
+  if (property == nullptr)
+    return std::nullopt;
+  const auto thread =
+      elaboration.read.thread(property->syntax->value, *property->row, elaboration.name_of(declaration));
+  if (!thread)
+    return std::nullopt;
+  Screw screw;
+  screw.thread = *thread;
+  screw.provenance.source_class = SourceClass::standard;
+  screw.provenance.note = thread->standard;
+  screw.provenance.written = thread->designation;
+  screw.provenance.place = property->syntax->value.expression().span;
+  const ResolvedProperty* kind = declaration.find("screw");
+  if (kind == nullptr) {
+    // One or two pitches a turn decides how far the stay moves: never taken for granted.
+    elaboration.sink.report(diagnose("screw-not-stated", {{"part", elaboration.name_of(declaration)}})
+                                .at(property->syntax->name.span));
+    return std::nullopt;
+  }
+  screw.pair = kind->syntax->value.expression().text == "pair";
+  return screw;
+}
+
+void add_part(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
+  bool good = elaboration.has_required(declaration);
+  Part part;
+  part.kind = declaration.kind->name;
+  part.name = elaboration.name_of(declaration);
+  part.title = declaration.syntax->title ? declaration.syntax->title->text : "";
+  part.place = elaboration.place_of(declaration);
+  part.role = declaration.kind->boat_fitting ? Part::Role::boat_fitting
+              : declaration.kind->adjuster   ? Part::Role::adjuster
+                                             : Part::Role::fixed;
+  part.length = elaboration.length(declaration, "length");
+  part.shortest = elaboration.length(declaration, "shortest");
+  part.longest = elaboration.length(declaration, "longest");
+  part.engaged_at_longest = elaboration.length(declaration, "engaged-at-longest");
+  part.wrap = elaboration.length(declaration, "wrap");
+  part.upper = read_end(elaboration, declaration, "upper");
+  part.lower = read_end(elaboration, declaration, "lower");
+  part.screw = read_screw(elaboration, declaration);
+  if (part.role == Part::Role::fixed)
+    good = good && part.length.has_value();
+  if (part.role == Part::Role::adjuster)
+    good = good && part.shortest && part.longest;
+  if (good && part.role == Part::Role::adjuster && !(part.shortest->value < part.longest->value)) {
+    elaboration.sink.report(diagnose("range-reversed", {{"part", part.name},
+                                                        {"shortest", part.shortest->provenance.written},
+                                                        {"longest", part.longest->provenance.written}})
+                                .at(*part.longest->provenance.place)
+                                .and_at(*part.shortest->provenance.place, "the shortest"));
+    good = false;
+  }
+  if (!good)
+    return;
+  elaboration.parts[declaration.symbol.value] =
+      PartId{static_cast<std::uint32_t>(elaboration.rig.parts.size())};
+  elaboration.rig.parts.push_back(std::move(part));
+}
+
+} // namespace
+
+void elaborate_parts(Elaboration& elaboration) {
+  for (const ResolvedDeclaration& declaration : elaboration.tree.declarations)
+    if (declaration.kind->category == Category::part && declaration.symbol != poison_symbol)
+      add_part(elaboration, declaration);
+}
+
+} // namespace sheerpole

@@ -1,0 +1,144 @@
+#include "elaborate/elaboration.hpp"
+
+#include <cmath>
+
+namespace sheerpole {
+
+namespace {
+
+Side side_of(Length y) {
+  return y.si() < 0.0 ? Side::port : y.si() > 0.0 ? Side::starboard : Side::centre;
+}
+
+Point make_point(const std::string& base, const Property& property, const Evaluated& position) {
+  Point point;
+  point.name = base;
+  point.base = base;
+  point.title = property.title ? property.title->text : "";
+  point.position = {Length::from_si(position.vector[0].si), Length::from_si(position.vector[1].si),
+                    Length::from_si(position.vector[2].si)};
+  point.side = side_of(point.position.y);
+  point.provenance = position.provenance;
+  return point;
+}
+
+PointId add(Rig& rig, Point point) {
+  const PointId id{static_cast<std::uint32_t>(rig.points.size())};
+  rig.points.push_back(std::move(point));
+  return id;
+}
+
+void add_declared(Elaboration& elaboration, const Property& property) {
+  const SymbolId id = elaboration.tree.symbol_at(property.name.span);
+  const Symbol& symbol = elaboration.tree[id];
+  if (symbol.point != &property)
+    return; // a second point of the same name; reported
+  PointFamily& family = elaboration.points[id.value];
+  const auto position = elaboration.read.position(property.value, property.name.text);
+  if (!position) {
+    family.bad = true;
+    return;
+  }
+  Point point = make_point(property.name.text, property, *position);
+  if (!property.value.mirrored) {
+    family.only = add(elaboration.rig, std::move(point));
+    return;
+  }
+  if (point.side == Side::centre) {
+    elaboration.sink.report(
+        diagnose("mirrored-on-centreline", {{"point", point.name}}).at(*property.value.mirrored));
+    family.bad = true;
+    return;
+  }
+  Point port = point;
+  Point starboard = std::move(point);
+  port.side = Side::port;
+  starboard.side = Side::starboard;
+  const double y = std::fabs(port.position.y.si());
+  port.position.y = Length::from_si(-y);
+  starboard.position.y = Length::from_si(y);
+  port.name += ".port";
+  starboard.name += ".starboard";
+  const PointId port_id = add(elaboration.rig, std::move(port));
+  const PointId starboard_id = add(elaboration.rig, std::move(starboard));
+  elaboration.rig.points[port_id.index()].twin = starboard_id;
+  elaboration.rig.points[starboard_id.index()].twin = port_id;
+  family.port = port_id;
+  family.starboard = starboard_id;
+}
+
+/// `plate-a.port: …`: one side as measured, over the mirrored one or beside the other side.
+void add_one_side(Elaboration& elaboration, const Property& property) {
+  const SymbolId id = elaboration.tree.symbol_at(property.name.span);
+  const Symbol& symbol = elaboration.tree[id];
+  if (symbol.poison() || (property.side.text != "port" && property.side.text != "starboard"))
+    return;
+  const std::string name = property.name.text + "." + property.side.text;
+  if (property.value.mirrored) {
+    elaboration.sink.report(diagnose("mirrored-not-here", {{"what", name}}).at(*property.value.mirrored));
+    return;
+  }
+  PointFamily& family = elaboration.points[id.value];
+  const auto position = elaboration.read.position(property.value, name);
+  if (!position || family.bad)
+    return;
+  if (family.only) {
+    elaboration.sink.report(
+        diagnose("point-not-mirrored", {{"point", symbol.name}, {"side", property.side.text}})
+            .at(property.name.span)
+            .and_at(symbol.span, "declared here, for one place only"));
+    return;
+  }
+  Point point = make_point(property.name.text, property, *position);
+  const Side side = property.side.text == "port" ? Side::port : Side::starboard;
+  if (point.side != side) {
+    elaboration.sink.report(diagnose("point-on-wrong-side", {{"point", name}, {"side", property.side.text}})
+                                .at(property.value.expression().span));
+    return;
+  }
+  point.name = name;
+  std::optional<PointId>& mine = side == Side::port ? family.port : family.starboard;
+  const std::optional<PointId>& other = side == Side::port ? family.starboard : family.port;
+  Rig& rig = elaboration.rig;
+  if (!mine) {
+    mine = add(rig, std::move(point));
+    if (other) {
+      rig.points[mine->index()].twin = other;
+      rig.points[other->index()].twin = mine;
+    }
+    return;
+  }
+  Point& earlier = rig.points[mine->index()];
+  if (earlier.overridden || rig.points[mine->index()].provenance.place == std::nullopt) {
+    elaboration.sink.report(diagnose("property-twice", {{"name", name}})
+                                .at(property.name.span, "stated again here")
+                                .and_at(*earlier.provenance.place, "stated here first"));
+    return;
+  }
+  if (point.title.empty())
+    point.title = earlier.title;
+  point.twin = earlier.twin;
+  point.overridden = true;
+  earlier = std::move(point);
+}
+
+} // namespace
+
+void elaborate_points(Elaboration& elaboration) {
+  for (const bool one_side : {false, true}) { // a side may be stated before the point that it belongs to
+    for (const ResolvedDeclaration& declaration : elaboration.tree.declarations) {
+      if (declaration.kind->category != Category::points)
+        continue;
+      for (const ResolvedProperty& property : declaration.properties) {
+        if (property.syntax->side.missing() == one_side)
+          continue;
+        if (one_side)
+          add_one_side(elaboration, *property.syntax);
+        else
+          add_declared(elaboration, *property.syntax);
+      }
+    }
+  }
+}
+
+} // namespace sheerpole

@@ -1,0 +1,227 @@
+#include "elaborate/elaboration.hpp"
+
+#include "units/format_length.hpp"
+
+#include <initializer_list>
+
+namespace sheerpole {
+
+namespace {
+
+class StackReader {
+public:
+  StackReader(Elaboration& elaboration, const ResolvedDeclaration& stay, const ResolvedDeclaration& stack)
+      : elaboration_(elaboration), stay_(elaboration.name_of(stay)), stack_(stack) {}
+
+  std::vector<StackItem> run() {
+    for (const ResolvedItem& item : stack_.items)
+      read_item(item);
+    check_lines();
+    check_boat_fittings();
+    return std::move(items_);
+  }
+
+private:
+  void read_item(const ResolvedItem& resolved) {
+    StackItem item;
+    item.place = resolved.syntax->name.span;
+    item.count = read_count(resolved);
+    if (resolved.line) {
+      item.kind = StackItem::Kind::line;
+      if (resolved.syntax->count)
+        report(diagnose("line-counted", {{"stay", stay_}}).at(resolved.syntax->count->span));
+      if (const ResolvedSetting* length = setting(resolved, "length")) {
+        item.line_length =
+            elaboration_.read.length(length->syntax->value, *length->row, "line in " + stay_);
+        if (!item.line_length)
+          silent_ = true;
+      }
+      items_.push_back(std::move(item));
+      return;
+    }
+    const auto part = elaboration_.parts.find(resolved.part.value);
+    if (part == elaboration_.parts.end()) {
+      silent_ = true; // reported where the part is declared, or as an unknown name
+      return;
+    }
+    item.part = part->second;
+    read_settings(resolved, item);
+    items_.push_back(std::move(item));
+  }
+
+  int read_count(const ResolvedItem& resolved) {
+    if (!resolved.syntax->count)
+      return 1;
+    Value value;
+    value.stops.push_back({*resolved.syntax->count, {}});
+    value.span = resolved.syntax->count->span;
+    static constexpr PropertyRow row{.name = "number", .type = ValueType::count};
+    const auto count = elaboration_.read.count(value, row, resolved.syntax->name.text);
+    return count ? count->value : 1;
+  }
+
+  const ResolvedSetting* setting(const ResolvedItem& resolved, std::string_view name) {
+    const ResolvedSetting* found = nullptr;
+    for (const ResolvedSetting& candidate : resolved.settings) {
+      if (candidate.row->name != name)
+        continue;
+      if (found != nullptr)
+        report(diagnose("property-twice", {{"name", std::string(name)}})
+                   .at(candidate.syntax->name.span, "stated again here")
+                   .and_at(found->syntax->name.span, "stated here first"));
+      else
+        found = &candidate;
+    }
+    return found;
+  }
+
+  void read_settings(const ResolvedItem& resolved, StackItem& item) {
+    const Part& part = elaboration_.rig[item.part];
+    const std::string owner = part.name + " in " + stay_;
+    if (const ResolvedSetting* passes = setting(resolved, "passes"))
+      if (const auto count = elaboration_.read.count(passes->syntax->value, *passes->row, owner))
+        item.passes = count->value;
+    if (const ResolvedSetting* spare = setting(resolved, "spare-bury"))
+      item.spare_bury = elaboration_.read.length(spare->syntax->value, *spare->row, owner);
+    if (const ResolvedSetting* splice = setting(resolved, "splice")) {
+      const SymbolId id = elaboration_.tree.symbol_at(splice->syntax->value.expression().span);
+      const auto found = elaboration_.splices.find(id.value);
+      if (found != elaboration_.splices.end())
+        item.splice = found->second;
+    }
+    if (part.role == Part::Role::adjuster)
+      read_adjuster(resolved, part, owner, item);
+  }
+
+  /// An adjuster without a stated setting has no length; nothing may be cut to it.
+  void read_adjuster(const ResolvedItem& resolved, const Part& part, const std::string& owner,
+                     StackItem& item) {
+    const ResolvedSetting* open = setting(resolved, "open");
+    const ResolvedSetting* length = setting(resolved, part.kind == "lashing" ? "gap" : "length");
+    if (open != nullptr && length != nullptr) {
+      report(diagnose("adjuster-set-twice", {{"part", part.name}, {"stay", stay_}})
+                 .at(length->syntax->name.span, "a second setting")
+                 .and_at(open->syntax->name.span, "the first one"));
+      return;
+    }
+    if (open == nullptr && length == nullptr) {
+      report_not_set(resolved, part);
+      return;
+    }
+    if (length != nullptr) {
+      item.set_length = elaboration_.read.length(length->syntax->value, *length->row, owner);
+      return;
+    }
+    item.open = elaboration_.read.ratio(open->syntax->value, *open->row, owner);
+    if (!item.open)
+      return;
+    Sourced<Length> set;
+    set.value = part.shortest->value + (part.longest->value - part.shortest->value) * item.open->value;
+    set.provenance = part.longest->provenance;
+    set.provenance.written = item.open->provenance.written + " open";
+    set.provenance.place = item.open->provenance.place;
+    for (const Provenance* from :
+         std::initializer_list<const Provenance*>{&part.shortest->provenance, &item.open->provenance})
+      for (const std::string& assumption : from->assumptions)
+        set.provenance.assumptions.push_back(assumption);
+    item.set_length = std::move(set);
+  }
+
+  void report_not_set(const ResolvedItem& resolved, const Part& part) {
+    const Length shortest = part.shortest->value;
+    const Length longest = part.longest->value;
+    const bool screw = part.kind == "turnbuckle";
+    const std::string word = screw ? "open" : part.kind == "lashing" ? "gap" : "length";
+    const std::string value = screw ? "50 %" : format_millimetres((shortest + longest) / 2.0) + " mm";
+    const Span name = resolved.syntax->name.span;
+    // With settings already there the edit goes in behind the opening bracket, else it brings its own pair.
+    const bool has_settings = !resolved.settings.empty();
+    const Span place = has_settings ? Span{name.source, resolved.settings.front().syntax->span.begin,
+                                           resolved.settings.front().syntax->span.begin}
+                                    : Span{name.source, name.end, name.end};
+    const std::string text = has_settings ? word + ": " + value + ", " : " (" + word + ": " + value + ")";
+    report(diagnose("adjuster-not-set", {{"part", part.name},
+                                         {"stay", stay_},
+                                         {"word", word},
+                                         {"shortest", format_millimetres(shortest)},
+                                         {"longest", format_millimetres(longest)},
+                                         {"range", format_millimetres(longest - shortest)}})
+               .at(name)
+               .and_at(part.place, "its range is declared here")
+               .about(stay_)
+               .edit(place, text, "if it is set in the middle, write `" + word + ": " + value + "`"));
+  }
+
+  void check_lines() {
+    const StackItem* free_line = nullptr;
+    bool any = false;
+    for (const StackItem& item : items_) {
+      if (item.kind != StackItem::Kind::line)
+        continue;
+      any = true;
+      if (item.line_length)
+        continue;
+      if (free_line != nullptr)
+        report(diagnose("two-free-lines", {{"stay", stay_}})
+                   .at(item.place, "a second one")
+                   .and_at(free_line->place, "the first one"));
+      free_line = &item;
+    }
+    if (free_line != nullptr || silent_)
+      return;
+    if (any)
+      report(diagnose("no-free-line", {{"stay", stay_}}).at(stack_.syntax->kind.span));
+    else
+      report(diagnose("line-missing", {{"stay", stay_}}).at(stack_.syntax->kind.span));
+  }
+
+  /// A tang or a chainplate is one piece of the boat: it stands at one end of a stay, never at both or in
+  /// between.
+  void check_boat_fittings() {
+    for (std::size_t i = 0; i < items_.size(); ++i) {
+      const StackItem& item = items_[i];
+      if (item.kind != StackItem::Kind::part ||
+          elaboration_.rig[item.part].role != Part::Role::boat_fitting)
+        continue;
+      const Part& part = elaboration_.rig[item.part];
+      const bool last = i + 1 == items_.size();
+      const StackItem& first = items_.front();
+      if (i > 0 && last && first.kind == StackItem::Kind::part && first.part == item.part)
+        report(with_other_fitting(
+            diagnose("part-at-both-ends", {{"part", part.name}, {"kind", part.kind}, {"stay", stay_}})
+                .at(item.place, "again at the deck end")
+                .and_at(first.place, "here aloft"),
+            item, part));
+      else if (i > 0 && !last)
+        report(diagnose("boat-fitting-inside", {{"part", part.name}, {"kind", part.kind}, {"stay", stay_}})
+                   .at(item.place));
+    }
+  }
+
+  /// The likeliest meaning: a fitting of the other kind that no stay has taken at its deck end. Without
+  /// one, the second use is taken out.
+  DiagnosticBuilder with_other_fitting(DiagnosticBuilder builder, const StackItem& item, const Part& part) {
+    for (const Part& candidate : elaboration_.rig.parts)
+      if (candidate.role == Part::Role::boat_fitting && candidate.kind != part.kind)
+        return std::move(builder).edit(item.place, candidate.name,
+                                       "if it is the one meant, write `" + candidate.name + "`");
+    return std::move(builder).edit(item.place, "", "take the second one out");
+  }
+
+  void report(DiagnosticBuilder&& builder) { elaboration_.sink.report(std::move(builder).about(stay_)); }
+
+  Elaboration& elaboration_;
+  std::string stay_;
+  const ResolvedDeclaration& stack_;
+  std::vector<StackItem> items_;
+  bool silent_ = false; ///< something is missing from the list that has been reported
+};
+
+} // namespace
+
+std::vector<StackItem> elaborate_stack(Elaboration& elaboration, const ResolvedDeclaration& stay,
+                                       const ResolvedDeclaration& stack) {
+  return StackReader(elaboration, stay, stack).run();
+}
+
+} // namespace sheerpole

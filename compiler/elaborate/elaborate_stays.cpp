@@ -1,0 +1,175 @@
+#include "elaborate/elaboration.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+Passage read_passage(Elaboration& elaboration, const Stop& stop, bool at_end, const std::string& stay) {
+  if (at_end) {
+    if (!stop.passage.missing())
+      elaboration.sink.report(
+          diagnose("passage-at-end", {{"word", stop.passage.text}, {"stay", stay}}).at(stop.passage.span));
+    return Passage::end;
+  }
+  if (stop.passage.text == "free")
+    return Passage::free;
+  if (stop.passage.text == "clamped")
+    return Passage::clamped;
+  if (stop.passage.text == "ends") {
+    elaboration.sink.report(diagnose("path-goes-on", {{"stay", stay}}).at(stop.passage.span));
+    return Passage::end;
+  }
+  const Span after{stop.expression.span.source, stop.expression.span.end, stop.expression.span.end};
+  elaboration.sink.report(diagnose("passage-not-stated", {{"stay", stay}})
+                              .at(stop.expression.span)
+                              .about(stay)
+                              .edit(after, " free", "if the line runs through freely, write `free`"));
+  return Passage::free;
+}
+
+std::vector<PathStop> read_path(Elaboration& elaboration, const Value& value, Side side,
+                                const std::string& stay) {
+  std::vector<PathStop> path;
+  if (value.shape != ValueShape::path) {
+    elaboration.sink.report(diagnose("path-too-short", {{"stay", stay}}).at(value.span));
+    return path;
+  }
+  for (std::size_t i = 0; i < value.stops.size(); ++i) {
+    const Stop& stop = value.stops[i];
+    const bool at_end = i == 0 || i + 1 == value.stops.size();
+    const Passage passage = read_passage(elaboration, stop, at_end, stay);
+    const auto point = elaboration.point_on(stop.expression, side, stay);
+    if (!point)
+      continue;
+    if (!path.empty() && path.back().point == *point)
+      elaboration.sink.report(
+          diagnose("path-repeats-point", {{"point", elaboration.rig[*point].name}, {"stay", stay}})
+              .at(stop.expression.span)
+              .and_at(path.back().place, "the same point here"));
+    path.push_back({*point, passage, stop.expression.span});
+  }
+  return path;
+}
+
+void add_stay(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
+  const std::string base = elaboration.name_of(declaration);
+  bool good = elaboration.has_required(declaration);
+  const ResolvedDeclaration* stack = nullptr;
+  for (const ResolvedDeclaration& block : declaration.blocks)
+    if (stack == nullptr && block.kind->category == Category::stack)
+      stack = &block;
+  if (stack == nullptr) {
+    elaboration.sink.report(
+        diagnose("stack-missing", {{"stay", base}}).at(elaboration.place_of(declaration)).about(base));
+    good = false;
+  }
+  const std::optional<Sourced<Length>> stated = elaboration.length(declaration, "pin-to-pin");
+  std::vector<StackItem> items;
+  if (stack != nullptr)
+    items = elaborate_stack(elaboration, declaration, *stack);
+  std::optional<MaterialId> material;
+  if (const ResolvedProperty* line = declaration.find("line")) {
+    const SymbolId id = elaboration.tree.symbol_at(line->syntax->value.expression().span);
+    if (const auto found = elaboration.materials.find(id.value); found != elaboration.materials.end())
+      material = found->second;
+  }
+  const std::vector<Side> sides = sides_of(elaboration, declaration, {Side::centre});
+  const ResolvedProperty* path = declaration.find("path");
+  for (const Side side : sides) {
+    Stay stay;
+    stay.base = base;
+    stay.name = side == Side::centre ? base : base + "." + std::string(name_of(side));
+    stay.title = declaration.syntax->title ? declaration.syntax->title->text : "";
+    stay.side = side;
+    stay.place = elaboration.place_of(declaration);
+    stay.stated_pin_to_pin = stated;
+    stay.stack = items;
+    if (path != nullptr)
+      stay.path = read_path(elaboration, path->syntax->value, side, base);
+    if (stack != nullptr)
+      stay.stack_place = stack->syntax->kind.span;
+    if (!good || !material)
+      continue; // reported; without a stack or a line there is no stay
+    stay.material = *material;
+    elaboration.stays[declaration.symbol.value].push_back(
+        StayId{static_cast<std::uint32_t>(elaboration.rig.stays.size())});
+    elaboration.rig.stays.push_back(std::move(stay));
+  }
+}
+
+Reading read_reading(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
+  Reading reading;
+  reading.place = declaration.syntax->kind.span;
+  const std::string owner = "the reading of " + declaration.syntax->of.text;
+  if (const ResolvedProperty* method = declaration.find("method"))
+    reading.method = elaboration.read.word(method->syntax->value, *method->row, owner).value_or("");
+  if (const ResolvedProperty* runs = declaration.find("runs"))
+    reading.runs = elaboration.read.lengths(runs->syntax->value, *runs->row, owner);
+  if (const ResolvedProperty* offset = declaration.find("offset"))
+    reading.offset = elaboration.read.length(offset->syntax->value, *offset->row, owner);
+  if (const ResolvedProperty* date = declaration.find("date"))
+    reading.date = elaboration.read.date(date->syntax->value, *date->row, owner).value_or("");
+  reading.mark = elaboration.text(declaration, "mark");
+  reading.by = elaboration.text(declaration, "by");
+  reading.note = elaboration.text(declaration, "note");
+  // A run that was read off a tape is measured, whether the file says so or not.
+  for (Sourced<Length>& run : reading.runs) {
+    if (run.provenance.source_class == SourceClass::unstated) {
+      run.provenance.source_class = SourceClass::measured;
+      run.provenance.note = reading.method;
+      for (const std::string& more : {reading.by, reading.date})
+        if (!more.empty())
+          run.provenance.note += (run.provenance.note.empty() ? "" : ", ") + more;
+    }
+  }
+  return reading;
+}
+
+} // namespace
+
+void elaborate_stays(Elaboration& elaboration) {
+  for (const ResolvedDeclaration& declaration : elaboration.tree.declarations)
+    if (declaration.kind->category == Category::stay && declaration.symbol != poison_symbol)
+      add_stay(elaboration, declaration);
+}
+
+void elaborate_readings(Elaboration& elaboration) {
+  for (const ResolvedDeclaration& declaration : elaboration.tree.declarations) {
+    if (declaration.kind->category != Category::reading)
+      continue;
+    const Reading reading = read_reading(elaboration, declaration);
+    const std::string& name = declaration.syntax->of.text;
+    if (reading.runs.empty() && reading.mark.empty() && declaration.find("runs") == nullptr)
+      elaboration.sink.report(
+          diagnose("reading-empty", {{"stay", name}}).at(declaration.syntax->kind.span).about(name));
+    const auto stays = elaboration.stays.find(declaration.of.value);
+    if (declaration.of == poison_symbol || stays == elaboration.stays.end())
+      continue;
+    const Name& side = declaration.syntax->of_side;
+    bool taken = false;
+    for (const StayId id : stays->second) {
+      Stay& stay = elaboration.rig.stays[id.index()];
+      const bool centre = stay.side == Side::centre && side.missing();
+      if (!centre && (side.missing() || name_of(stay.side) != side.text))
+        continue;
+      stay.readings.push_back(reading);
+      taken = true;
+    }
+    if (taken)
+      continue;
+    const Stay& first = elaboration.rig[stays->second.front()];
+    auto builder = side.missing() ? diagnose("reading-needs-side", {{"stay", name}})
+                                  : diagnose("reading-of-no-side", {{"stay", name}, {"side", side.text}});
+    builder =
+        std::move(builder).at(declaration.syntax->of.span).and_at(first.place, "the stay").about(name);
+    if (side.missing()) {
+      const Span after{declaration.syntax->of.span.source, declaration.syntax->of.span.end,
+                       declaration.syntax->of.span.end};
+      builder = std::move(builder).edit(after, ".starboard",
+                                        "if it was the starboard one, write `" + name + ".starboard`");
+    }
+    elaboration.sink.report(std::move(builder));
+  }
+}
+
+} // namespace sheerpole

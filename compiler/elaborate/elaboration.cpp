@@ -1,0 +1,107 @@
+#include "elaborate/elaboration.hpp"
+
+#include <algorithm>
+
+namespace sheerpole {
+
+std::string Elaboration::name_of(const ResolvedDeclaration& declaration) const {
+  return declaration.syntax->name.missing() ? std::string(declaration.kind->name)
+                                            : declaration.syntax->name.text;
+}
+
+Span Elaboration::place_of(const ResolvedDeclaration& declaration) const {
+  return declaration.syntax->name.missing() ? declaration.syntax->kind.span : declaration.syntax->name.span;
+}
+
+bool Elaboration::has_required(const ResolvedDeclaration& declaration) {
+  bool complete = true;
+  for (const PropertyRow& row : declaration.kind->properties) {
+    if (row.need != Need::required || declaration.find(row.name) != nullptr)
+      continue;
+    complete = false;
+    sink.report(diagnose("property-missing", {{"kind", std::string(declaration.kind->name)},
+                                              {"owner", name_of(declaration)},
+                                              {"property", std::string(row.name)},
+                                              {"help", std::string(row.help)},
+                                              {"example", std::string(row.example)}})
+                    .at(place_of(declaration)));
+  }
+  return complete;
+}
+
+std::optional<Sourced<Length>> Elaboration::length(const ResolvedDeclaration& declaration,
+                                                   std::string_view name) {
+  const ResolvedProperty* property = declaration.find(name);
+  if (property == nullptr)
+    return std::nullopt;
+  return read.length(property->syntax->value, *property->row, name_of(declaration));
+}
+
+std::string Elaboration::text(const ResolvedDeclaration& declaration, std::string_view name) {
+  const ResolvedProperty* property = declaration.find(name);
+  if (property == nullptr)
+    return {};
+  return read.text(property->syntax->value, *property->row, name_of(declaration)).value_or("");
+}
+
+std::vector<Side> sides_of(Elaboration& elaboration, const ResolvedDeclaration& declaration,
+                           std::vector<Side> fallback) {
+  const ResolvedProperty* property = declaration.find("sides");
+  if (property == nullptr)
+    return fallback;
+  const std::vector<std::string> words = elaboration.read.words(property->syntax->value);
+  std::vector<Side> result;
+  for (const Side side : {Side::port, Side::starboard})
+    if (std::find(words.begin(), words.end(), name_of(side)) != words.end())
+      result.push_back(side);
+  return result;
+}
+
+std::optional<PointId> Elaboration::point_on(const Expression& expression, Side side,
+                                             const std::string& owner) {
+  const SymbolId id = tree.symbol_at(expression.span);
+  if (tree[id].poison())
+    return std::nullopt;
+  const auto found = points.find(id.value);
+  if (found == points.end() || found->second.bad)
+    return std::nullopt;
+  const PointFamily& family = found->second;
+  const std::string& name = tree[id].name;
+  if (!expression.side.missing()) {
+    const auto& twin = expression.side.text == "port" ? family.port : family.starboard;
+    if (!twin)
+      sink.report(diagnose("point-not-mirrored", {{"point", name}, {"side", expression.side.text}})
+                      .at(expression.span)
+                      .and_at(tree[id].span, "declared here, for one place only"));
+    return twin;
+  }
+  if (family.only) {
+    const Side point_side = rig[*family.only].side;
+    if (side != Side::centre && point_side != Side::centre && point_side != side) {
+      sink.report(
+          diagnose("point-on-other-side", {{"point", name},
+                                           {"point_side", std::string(sheerpole::name_of(point_side))},
+                                           {"owner", owner},
+                                           {"side", std::string(sheerpole::name_of(side))}})
+              .at(expression.span)
+              .and_at(tree[id].span, "declared here, without `mirrored`"));
+      return std::nullopt;
+    }
+    return family.only;
+  }
+  if (side == Side::centre) {
+    sink.report(diagnose("side-needed", {{"point", name}, {"owner", owner}})
+                    .at(expression.span)
+                    .and_at(tree[id].span, "declared here, for both sides"));
+    return std::nullopt;
+  }
+  const auto& twin = side == Side::port ? family.port : family.starboard;
+  if (!twin)
+    sink.report(
+        diagnose("point-not-mirrored", {{"point", name}, {"side", std::string(sheerpole::name_of(side))}})
+            .at(expression.span)
+            .and_at(tree[id].span, "declared here, for one side only"));
+  return twin;
+}
+
+} // namespace sheerpole

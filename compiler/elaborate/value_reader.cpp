@@ -1,0 +1,330 @@
+#include "elaborate/value_reader.hpp"
+
+#include "elaborate/dimension_findings.hpp"
+
+#include <cmath>
+#include <utility>
+
+namespace sheerpole {
+
+namespace {
+
+template <class Kind>
+std::optional<Sourced<Kind>> as(const std::optional<Sourced<Quantity>>& quantity) {
+  if (!quantity)
+    return std::nullopt;
+  Sourced<Kind> result;
+  result.provenance = quantity->provenance;
+  result.value = Kind::from_si(quantity->value.si);
+  if (quantity->tolerance)
+    result.tolerance = Kind::from_si(quantity->tolerance->si);
+  return result;
+}
+
+bool real_date(const std::string& text) {
+  const auto digit = [&](std::size_t i) { return text[i] >= '0' && text[i] <= '9'; };
+  if (text.size() != 10 || text[4] != '-' || text[7] != '-')
+    return false;
+  for (const std::size_t i : {0, 1, 2, 3, 5, 6, 8, 9})
+    if (!digit(i))
+      return false;
+  const auto number = [&](std::size_t from, std::size_t count) {
+    int value = 0;
+    for (std::size_t i = from; i < from + count; ++i)
+      value = value * 10 + (text[i] - '0');
+    return value;
+  };
+  const int year = number(0, 4);
+  const int month = number(5, 2);
+  const int day = number(8, 2);
+  if (month < 1 || month > 12 || day < 1)
+    return false;
+  const bool leap = (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
+  const int days[] = {31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+  return day <= days[month - 1];
+}
+
+} // namespace
+
+std::string property_of(const PropertyRow& row, const std::string& owner) {
+  return std::string(row.name) + " of " + owner;
+}
+
+bool ValueReader::single(const Value& value, const PropertyRow& row, const std::string& owner) {
+  const bool may_be_list = row.type == ValueType::quantity_list || row.type == ValueType::choice_list;
+  if (value.mirrored) {
+    sink_.report(diagnose("mirrored-not-here", {{"what", property_of(row, owner)}}).at(*value.mirrored));
+    return false;
+  }
+  if (row.type == ValueType::path)
+    return true;
+  for (const Stop& stop : value.stops) {
+    if (!stop.passage.missing()) {
+      sink_.report(
+          diagnose("passage-not-here", {{"word", stop.passage.text}, {"what", property_of(row, owner)}})
+              .at(stop.passage.span));
+      return false;
+    }
+  }
+  if (value.shape == ValueShape::path || (value.shape == ValueShape::list && !may_be_list)) {
+    sink_.report(diagnose("one-value-wanted", {{"what", property_of(row, owner)}})
+                     .at(value.stops[1].expression.span, "a second value"));
+    return false;
+  }
+  return true;
+}
+
+std::optional<Quantity> ValueReader::tolerance(const Value& value, const PropertyRow& row,
+                                               const Quantity& main, const std::string& what) {
+  if (!value.tolerance)
+    return std::nullopt;
+  const auto amount = evaluator_.evaluate(value.tolerance->amount);
+  if (!amount)
+    return std::nullopt;
+  PropertyRow tolerance_row = row;
+  tolerance_row.dimension = main.dimension;
+  tolerance_row.other_dimension = {};
+  if (amount->is_vector || amount->scalar.dimension != main.dimension) {
+    report_wrong_dimension("the tolerance of the " + what, tolerance_row, value.tolerance->amount,
+                           amount->scalar.dimension, sink_);
+    return std::nullopt;
+  }
+  if (amount->scalar.si < 0.0) {
+    sink_.report(diagnose("tolerance-negative", {{"what", what}}).at(value.tolerance->span));
+    return std::nullopt;
+  }
+  return amount->scalar;
+}
+
+std::optional<Sourced<Quantity>> ValueReader::checked(const Value& value, const PropertyRow& row,
+                                                      const std::string& owner) {
+  const std::string what = property_of(row, owner);
+  auto evaluated = evaluator_.evaluate(value, what);
+  if (!evaluated)
+    return std::nullopt;
+  const Expression& expression = value.expression();
+  if (evaluated->is_vector) {
+    sink_.report(diagnose("vector-not-here", {{"what", what}}).at(expression.span));
+    return std::nullopt;
+  }
+  const Quantity& found = evaluated->scalar;
+  const bool other = !row.other_dimension.is_plain_number() && found.dimension == row.other_dimension;
+  if (found.dimension != row.dimension && !other) {
+    report_wrong_dimension("the " + what, row, expression, found.dimension, sink_);
+    return std::nullopt;
+  }
+  if (found.si < row.least || found.si > row.most) {
+    const bool below = found.si < row.least;
+    sink_.report(
+        diagnose("value-out-of-range", {{"what", what},
+                                        {"written", evaluated->provenance.written},
+                                        {"bound", below ? "least" : "most"},
+                                        {"limit", shown_like_example(below ? row.least : row.most, row)}})
+            .at(expression.span));
+    return std::nullopt;
+  }
+  Sourced<Quantity> result;
+  result.value = found;
+  result.tolerance = tolerance(value, row, found, what);
+  result.provenance = std::move(evaluated->provenance);
+  return result;
+}
+
+std::optional<Sourced<Quantity>> ValueReader::quantity(const Value& value, const PropertyRow& row,
+                                                       const std::string& owner) {
+  if (!single(value, row, owner))
+    return std::nullopt;
+  return checked(value, row, owner);
+}
+
+std::optional<Sourced<Length>> ValueReader::length(const Value& value, const PropertyRow& row,
+                                                   const std::string& owner) {
+  return as<Length>(quantity(value, row, owner));
+}
+
+std::optional<Sourced<Force>> ValueReader::force(const Value& value, const PropertyRow& row,
+                                                 const std::string& owner) {
+  return as<Force>(quantity(value, row, owner));
+}
+
+std::optional<Sourced<double>> ValueReader::ratio(const Value& value, const PropertyRow& row,
+                                                  const std::string& owner) {
+  const auto read = quantity(value, row, owner);
+  if (!read)
+    return std::nullopt;
+  Sourced<double> result;
+  result.value = read->value.si;
+  result.provenance = read->provenance;
+  if (read->tolerance)
+    result.tolerance = read->tolerance->si;
+  return result;
+}
+
+std::optional<Sourced<RopeMeasure>> ValueReader::rope_measure(const Value& value, const PropertyRow& row,
+                                                              const std::string& owner) {
+  const auto read = quantity(value, row, owner);
+  if (!read)
+    return std::nullopt;
+  Sourced<RopeMeasure> result;
+  const bool in_diameters = read->value.dimension == dimension::rope_diameters;
+  result.value = {read->value.si, in_diameters};
+  result.provenance = read->provenance;
+  if (read->tolerance)
+    result.tolerance = RopeMeasure{read->tolerance->si, in_diameters};
+  return result;
+}
+
+std::vector<Sourced<Length>> ValueReader::lengths(const Value& value, const PropertyRow& row,
+                                                  const std::string& owner) {
+  std::vector<Sourced<Length>> result;
+  if (!single(value, row, owner))
+    return result;
+  for (const Stop& stop : value.stops) {
+    Value one = value;
+    one.shape = ValueShape::single;
+    one.stops = {stop};
+    if (const auto read = as<Length>(checked(one, row, owner)))
+      result.push_back(*read);
+  }
+  return result;
+}
+
+std::optional<Sourced<int>> ValueReader::count(const Value& value, const PropertyRow& row,
+                                               const std::string& owner) {
+  if (!single(value, row, owner))
+    return std::nullopt;
+  const auto evaluated = evaluator_.evaluate(value, property_of(row, owner));
+  if (!evaluated)
+    return std::nullopt;
+  const double number = evaluated->scalar.si;
+  if (evaluated->is_vector || !evaluated->scalar.dimension.is_plain_number() ||
+      number != std::floor(number) || number < 1.0 || number > 10'000.0) {
+    sink_.report(
+        diagnose("whole-number-wanted", {{"what", property_of(row, owner)}}).at(value.expression().span));
+    return std::nullopt;
+  }
+  return Sourced<int>{static_cast<int>(number), evaluated->provenance, std::nullopt};
+}
+
+std::optional<std::string> ValueReader::text(const Value& value, const PropertyRow& row,
+                                             const std::string& owner) {
+  if (!single(value, row, owner))
+    return std::nullopt;
+  const Expression& expression = value.expression();
+  if (expression.kind == ExpressionKind::error)
+    return std::nullopt;
+  if (expression.kind != ExpressionKind::text) {
+    sink_.report(
+        diagnose("text-wanted", {{"what", property_of(row, owner)}, {"example", std::string(row.example)}})
+            .at(expression.span));
+    return std::nullopt;
+  }
+  return expression.text;
+}
+
+std::optional<std::string> ValueReader::date(const Value& value, const PropertyRow& row,
+                                             const std::string& owner) {
+  if (!single(value, row, owner))
+    return std::nullopt;
+  const Expression& expression = value.expression();
+  if (expression.kind == ExpressionKind::error)
+    return std::nullopt;
+  const bool written = expression.kind == ExpressionKind::date || expression.kind == ExpressionKind::text;
+  if (!written || !real_date(expression.text)) {
+    sink_.report(diagnose("date-unreadable", {{"what", property_of(row, owner)}}).at(expression.span));
+    return std::nullopt;
+  }
+  return expression.text;
+}
+
+std::optional<NamedSize> ValueReader::size(const Value& value, const PropertyRow& row,
+                                           const std::string& owner) {
+  if (!single(value, row, owner))
+    return std::nullopt;
+  const Expression& expression = value.expression();
+  if (expression.kind == ExpressionKind::error)
+    return std::nullopt;
+  if (expression.kind != ExpressionKind::text) {
+    // A size without its quotes is a plain slip: the same characters in quotes are meant.
+    const std::string plain = written(value);
+    auto builder = diagnose("size-not-quoted",
+                            {{"what", property_of(row, owner)}, {"example", std::string(row.example)}})
+                       .at(expression.span);
+    if (parse_named_size(plain).ok())
+      builder = std::move(builder).edit(expression.span, "\"" + plain + "\"", "write `\"" + plain + "\"`");
+    sink_.report(std::move(builder));
+    return std::nullopt;
+  }
+  auto size = parse_named_size(expression.text);
+  if (!size.ok()) {
+    auto builder =
+        diagnose("size-unreadable", {{"what", property_of(row, owner)}, {"size", expression.text}})
+            .at(expression.span);
+    if (!size.error().empty())
+      builder = std::move(builder).edit(expression.span, "\"" + size.error() + "\"",
+                                        "write `\"" + size.error() + "\"`");
+    sink_.report(std::move(builder));
+    return std::nullopt;
+  }
+  return size.value();
+}
+
+std::optional<Thread> ValueReader::thread(const Value& value, const PropertyRow& row,
+                                          const std::string& owner) {
+  const auto designation = text(value, row, owner);
+  if (!designation)
+    return std::nullopt;
+  auto thread = parse_thread(*designation);
+  if (thread.ok())
+    return thread.value();
+  sink_.report(
+      diagnose("thread-unknown", {{"thread", *designation},
+                                  {"near", thread.error().empty() ? "" : "; near it: " + thread.error()}})
+          .at(value.expression().span));
+  return std::nullopt;
+}
+
+std::optional<std::string> ValueReader::word(const Value& value, const PropertyRow& row,
+                                             const std::string& owner) {
+  if (!single(value, row, owner))
+    return std::nullopt;
+  return value.expression().text;
+}
+
+std::vector<std::string> ValueReader::words(const Value& value) {
+  std::vector<std::string> result;
+  for (const Stop& stop : value.stops)
+    result.push_back(stop.expression.text);
+  return result;
+}
+
+std::optional<Evaluated> ValueReader::position(const Value& value, const std::string& owner) {
+  if (value.shape != ValueShape::single) {
+    sink_.report(diagnose("one-value-wanted", {{"what", owner}})
+                     .at(value.stops[1].expression.span, "a second value"));
+    return std::nullopt;
+  }
+  auto result = evaluator_.evaluate(value, owner);
+  if (!result)
+    return result;
+  if (!result->is_vector) {
+    sink_.report(diagnose("position-wanted", {{"name", owner}}).at(value.expression().span));
+    return std::nullopt;
+  }
+  for (const Quantity& component : result->vector) {
+    if (component.dimension == dimension::length)
+      continue;
+    const Span end{value.expression().span.source, value.expression().span.end,
+                   value.expression().span.end};
+    auto builder =
+        diagnose("position-not-lengths", {{"name", owner}, {"found", describe(component.dimension)}})
+            .at(value.expression().span);
+    if (component.dimension.is_plain_number() && value.expression().kind == ExpressionKind::vector)
+      builder = std::move(builder).edit(end, " m", "if metres are meant, write ` m` behind the bracket");
+    sink_.report(std::move(builder));
+    return std::nullopt;
+  }
+  return result;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,65 @@
+#pragma once
+
+#include "elaborate/evaluator.hpp"
+#include "kinds/property_row.hpp"
+#include "model/sourced.hpp"
+#include "model/splice.hpp"
+#include "units/force.hpp"
+#include "units/length.hpp"
+#include "units/named_size.hpp"
+#include "units/thread.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// Reads values against their row of the table of kinds: shape, dimension, range. An empty result has been
+/// reported. `owner` is the thing that the property belongs to, for messages and lists of assumptions:
+/// "long-bury".
+class ValueReader {
+public:
+  ValueReader(Evaluator& evaluator, DiagnosticSink& sink) : evaluator_(evaluator), sink_(sink) {}
+
+  std::optional<Sourced<Quantity>> quantity(const Value& value, const PropertyRow& row,
+                                            const std::string& owner);
+  std::optional<Sourced<Length>> length(const Value& value, const PropertyRow& row,
+                                        const std::string& owner);
+  std::optional<Sourced<Force>> force(const Value& value, const PropertyRow& row, const std::string& owner);
+  std::optional<Sourced<double>> ratio(const Value& value, const PropertyRow& row,
+                                       const std::string& owner);
+  std::optional<Sourced<RopeMeasure>> rope_measure(const Value& value, const PropertyRow& row,
+                                                   const std::string& owner);
+  std::vector<Sourced<Length>> lengths(const Value& value, const PropertyRow& row,
+                                       const std::string& owner);
+  std::optional<Sourced<int>> count(const Value& value, const PropertyRow& row, const std::string& owner);
+  std::optional<std::string> text(const Value& value, const PropertyRow& row, const std::string& owner);
+  std::optional<std::string> date(const Value& value, const PropertyRow& row, const std::string& owner);
+  std::optional<NamedSize> size(const Value& value, const PropertyRow& row, const std::string& owner);
+  std::optional<Thread> thread(const Value& value, const PropertyRow& row, const std::string& owner);
+  /// The word of a choice that resolve() has found good.
+  std::optional<std::string> word(const Value& value, const PropertyRow& row, const std::string& owner);
+  std::vector<std::string> words(const Value& value);
+
+  /// For values that have no row: a point's position.
+  std::optional<Evaluated> position(const Value& value, const std::string& owner);
+
+  std::string written(const Value& value) const { return evaluator_.written(value); }
+
+private:
+  /// Reports what does not belong behind this kind of value: a list, `mirrored`, `free`.
+  bool single(const Value& value, const PropertyRow& row, const std::string& owner);
+  std::optional<Quantity> tolerance(const Value& value, const PropertyRow& row, const Quantity& main,
+                                    const std::string& what);
+  std::optional<Sourced<Quantity>> checked(const Value& value, const PropertyRow& row,
+                                           const std::string& owner);
+
+  Evaluator& evaluator_;
+  DiagnosticSink& sink_;
+};
+
+/// "bury of long-bury": how a property is named in a message.
+std::string property_of(const PropertyRow& row, const std::string& owner);
+
+} // namespace sheerpole

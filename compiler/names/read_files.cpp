@@ -1,0 +1,107 @@
+#include "names/read_files.hpp"
+
+#include "source/load.hpp"
+#include "syntax/parse.hpp"
+
+#include <algorithm>
+#include <filesystem>
+#include <optional>
+
+namespace sheerpole {
+
+namespace {
+
+std::string_view slug_of(LoadFailure::Kind kind) {
+  switch (kind) {
+  case LoadFailure::Kind::not_found:
+    return "file-not-found";
+  case LoadFailure::Kind::not_readable:
+    return "file-not-readable";
+  case LoadFailure::Kind::is_folder:
+    return "file-is-folder";
+  case LoadFailure::Kind::too_large:
+    return "file-too-large";
+  case LoadFailure::Kind::not_utf8:
+    return "file-not-utf8";
+  }
+  return "file-not-readable";
+}
+
+class FileWalk {
+public:
+  FileWalk(const std::string& root, FileReader& reader, SourceSet& sources, DiagnosticSink& sink)
+      : folder_(std::filesystem::path(root).parent_path()), reader_(reader), sources_(sources),
+        sink_(sink) {}
+
+  void visit(const std::filesystem::path& path, std::optional<Span> asked_at, int depth) {
+    const std::string name = path.generic_string();
+    if (std::find(open_.begin(), open_.end(), name) != open_.end()) {
+      sink_.report(
+          diagnose("use-cycle", {{"file", name}}).at(*asked_at, "this file is being read already"));
+      return;
+    }
+    if (std::find(done_.begin(), done_.end(), name) != done_.end())
+      return;
+    if (depth > deepest_use || sources_.size() >= most_files) {
+      sink_.report(diagnose("too-many-files",
+                            {{"files", std::to_string(most_files)}, {"depth", std::to_string(deepest_use)}})
+                       .at(*asked_at));
+      return;
+    }
+    auto loaded = load(name, sources_.next_id(), reader_);
+    if (!loaded.ok()) {
+      auto builder = diagnose(slug_of(loaded.error().kind),
+                              {{"file", name}, {"line", std::to_string(loaded.error().line)}});
+      if (asked_at)
+        sink_.report(std::move(builder).at(*asked_at, "asked for here"));
+      else
+        sink_.report(std::move(builder));
+      done_.push_back(name);
+      return;
+    }
+    const SourceText& source = sources_.add(std::move(loaded.value()));
+    auto tree = std::make_shared<SyntaxTree>(parse(source, sink_));
+    open_.push_back(name);
+    for (const Statement& statement : tree->statements)
+      if (const Use* use = std::get_if<Use>(&statement))
+        follow(*use, path, depth);
+    open_.pop_back();
+    done_.push_back(name);
+    trees_.push_back(std::move(tree));
+  }
+
+  std::vector<std::shared_ptr<const SyntaxTree>> take() { return std::move(trees_); }
+
+private:
+  void follow(const Use& use, const std::filesystem::path& from, int depth) {
+    const std::filesystem::path asked(use.path.text);
+    const std::filesystem::path target = (from.parent_path() / asked).lexically_normal();
+    const std::filesystem::path inside =
+        folder_.empty() ? target : target.lexically_relative(folder_.lexically_normal());
+    const bool leaves = inside.empty() || *inside.begin() == "..";
+    if (use.path.text.empty() || asked.is_absolute() || leaves) {
+      sink_.report(diagnose("use-outside-folder", {{"file", use.path.text}}).at(use.path.span));
+      return;
+    }
+    visit(target, use.path.span, depth + 1);
+  }
+
+  std::filesystem::path folder_;
+  FileReader& reader_;
+  SourceSet& sources_;
+  DiagnosticSink& sink_;
+  std::vector<std::string> open_;
+  std::vector<std::string> done_;
+  std::vector<std::shared_ptr<const SyntaxTree>> trees_;
+};
+
+} // namespace
+
+std::vector<std::shared_ptr<const SyntaxTree>> read_files(const std::string& root_path, FileReader& reader,
+                                                          SourceSet& sources, DiagnosticSink& sink) {
+  FileWalk walk(root_path, reader, sources, sink);
+  walk.visit(std::filesystem::path(root_path).lexically_normal(), std::nullopt, 0);
+  return walk.take();
+}
+
+} // namespace sheerpole

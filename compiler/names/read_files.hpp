@@ -1,0 +1,25 @@
+#pragma once
+
+#include "diagnostics/sink.hpp"
+#include "source/file_reader.hpp"
+#include "source/source_set.hpp"
+#include "syntax/syntax_tree.hpp"
+
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// Most files that one rig may consist of, and the longest chain of `use`.
+inline constexpr std::size_t most_files = 256;
+inline constexpr int deepest_use = 16;
+
+/// Reads and parses a rig file and all files that it uses, each once. The order is that of a walk in which
+/// a used file comes before the file that uses it; the root file is the last. Paths in `use` are relative
+/// to the file they stand in and may not leave the root file's folder. Empty only when the root file itself
+/// can not be read.
+std::vector<std::shared_ptr<const SyntaxTree>> read_files(const std::string& root_path, FileReader& reader,
+                                                          SourceSet& sources, DiagnosticSink& sink);
+
+} // namespace sheerpole

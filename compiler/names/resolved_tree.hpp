@@ -1,0 +1,96 @@
+#pragma once
+
+#include "base/id.hpp"
+#include "kinds/kind_row.hpp"
+#include "source/span.hpp"
+#include "syntax/syntax_tree.hpp"
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <unordered_map>
+#include <vector>
+
+namespace sheerpole {
+
+using SymbolId = Id<struct SymbolTag>;
+
+/// What a name stands for. Symbol 0 is the poison symbol: a name that could not be found, reported once and
+/// silent from then on.
+struct Symbol {
+  enum class Kind { poison, let, point, declaration };
+  Kind kind = Kind::poison;
+  std::string name = {};
+  Category category = Category::none;
+  Span span = {}; ///< where it is declared
+  const Let* let = nullptr;
+  const Property* point = nullptr;
+  const Declaration* declaration = nullptr;
+  const KindRow* row = nullptr;
+
+  bool poison() const { return kind == Kind::poison; }
+};
+
+inline constexpr SymbolId poison_symbol{0};
+
+/// A property whose name is known. `row` is empty for the properties of a block of points.
+struct ResolvedProperty {
+  const Property* syntax = nullptr;
+  const PropertyRow* row = nullptr;
+};
+
+struct ResolvedSetting {
+  const Setting* syntax = nullptr;
+  const PropertyRow* row = nullptr;
+};
+
+/// One line of a stack: the word `line`, or a part.
+struct ResolvedItem {
+  const Item* syntax = nullptr;
+  bool line = false;
+  SymbolId part = poison_symbol;
+  std::vector<ResolvedSetting> settings;
+};
+
+/// A declaration of a known kind. With `from`, the properties and blocks of the base come first and those
+/// that are stated again are left out.
+struct ResolvedDeclaration {
+  const Declaration* syntax = nullptr;
+  const KindRow* kind = nullptr;
+  std::vector<ResolvedProperty> properties;
+  std::vector<ResolvedItem> items;
+  std::vector<ResolvedDeclaration> blocks;
+  SymbolId of = poison_symbol;
+  SymbolId symbol = poison_symbol; ///< of a named declaration
+
+  const ResolvedProperty* find(std::string_view name) const {
+    for (const ResolvedProperty& property : properties)
+      if (property.row != nullptr && property.row->name == name)
+        return &property;
+    return nullptr;
+  }
+};
+
+/// All files of a rig with every name bound to a symbol or to the poison symbol.
+class ResolvedTree {
+public:
+  std::vector<std::shared_ptr<const SyntaxTree>> trees; ///< a used file before the file that uses it
+  std::vector<Symbol> symbols{Symbol{}};
+  std::vector<ResolvedDeclaration> declarations;
+  SourceId root; ///< the file that was asked for
+
+  const Symbol& operator[](SymbolId id) const { return symbols[id.index()]; }
+  /// What the name at this place stands for; the poison symbol when it is unknown.
+  SymbolId symbol_at(Span span) const {
+    const auto found = uses_.find(key(span));
+    return found == uses_.end() ? poison_symbol : found->second;
+  }
+  void bind(Span span, SymbolId symbol) { uses_[key(span)] = symbol; }
+  std::size_t use_count() const { return uses_.size(); }
+
+private:
+  static std::uint64_t key(Span span) { return (std::uint64_t{span.source.value} << 32) | span.begin; }
+  std::unordered_map<std::uint64_t, SymbolId> uses_; // looked up only, never walked through
+};
+
+} // namespace sheerpole

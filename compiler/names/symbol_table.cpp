@@ -1,0 +1,132 @@
+#include "names/symbol_table.hpp"
+
+#include "base/edit_distance.hpp"
+
+#include <algorithm>
+
+namespace sheerpole {
+
+namespace {
+
+std::string_view describe_symbol(const Symbol& symbol) {
+  switch (symbol.kind) {
+  case Symbol::Kind::let:
+    return "a named value";
+  case Symbol::Kind::point:
+    return "a point";
+  default:
+    return describe(symbol.category);
+  }
+}
+
+} // namespace
+
+SymbolId SymbolTable::declare(Symbol symbol) {
+  SymbolId id{static_cast<std::uint32_t>(tree_.symbols.size())};
+  const auto [place, fresh] = by_name_.emplace(symbol.name, id);
+  if (!fresh) {
+    const Symbol& first = tree_[place->second];
+    sink_.report(diagnose("duplicate-name", {{"name", symbol.name},
+                                             {"kind", std::string(describe_symbol(symbol))},
+                                             {"first", std::string(describe_symbol(first))}})
+                     .at(symbol.span, "declared again here")
+                     .and_at(first.span, "declared here first"));
+    // The second one stays in the list, so that its own content is still checked.
+  }
+  bind(symbol.span, id);
+  tree_.symbols.push_back(std::move(symbol));
+  return id;
+}
+
+const Symbol* SymbolTable::lookup(const std::string& name, SymbolId& id) const {
+  const auto found = by_name_.find(name);
+  if (found == by_name_.end())
+    return nullptr;
+  id = found->second;
+  return &tree_[id];
+}
+
+void SymbolTable::report_unknown(const Name& name, std::string_view wanted,
+                                 const std::vector<std::string>& candidates) {
+  auto builder =
+      diagnose("unknown-name", {{"name", name.text}, {"wanted", std::string(wanted)}}).at(name.span);
+  if (const auto near = nearest_name(name.text, candidates)) {
+    SymbolId id;
+    const Symbol* symbol = lookup(*near, id);
+    builder = std::move(builder).edit(name.span, *near, "write `" + *near + "`");
+    if (symbol != nullptr)
+      builder = std::move(builder).and_at(symbol->span, "`" + *near + "` is declared here");
+  }
+  sink_.report(std::move(builder));
+}
+
+bool SymbolTable::report_unspaced_minus(const Name& name) {
+  for (std::size_t at = name.text.find('-'); at != std::string::npos; at = name.text.find('-', at + 1)) {
+    const std::string left = name.text.substr(0, at);
+    const std::string right = name.text.substr(at + 1);
+    if (by_name_.count(left) == 0 || by_name_.count(right) == 0)
+      continue;
+    sink_.report(diagnose("minus-needs-blanks", {{"name", name.text}, {"left", left}, {"right", right}})
+                     .at(name.span)
+                     .edit(name.span, left + " - " + right, "write `" + left + " - " + right + "`"));
+    return true;
+  }
+  return false;
+}
+
+SymbolId SymbolTable::find(const Name& name, Span whole, const std::vector<Category>& wanted) {
+  if (name.missing())
+    return poison_symbol;
+  SymbolId id;
+  const Symbol* symbol = lookup(name.text, id);
+  const auto fits = [&](const Symbol& candidate) {
+    const Category category = candidate.kind == Symbol::Kind::point ? Category::point : candidate.category;
+    return candidate.kind != Symbol::Kind::let &&
+           std::find(wanted.begin(), wanted.end(), category) != wanted.end();
+  };
+  if (symbol != nullptr && fits(*symbol))
+    return bind(whole, id);
+  const std::string_view what = describe(wanted.front());
+  if (symbol != nullptr) {
+    sink_.report(diagnose("wrong-kind-of-name", {{"name", name.text},
+                                                 {"is", std::string(describe_symbol(*symbol))},
+                                                 {"wanted", std::string(what)}})
+                     .at(name.span)
+                     .and_at(symbol->span, "declared here"));
+    return bind(whole, poison_symbol);
+  }
+  std::vector<std::string> candidates;
+  for (const Symbol& candidate : tree_.symbols)
+    if (!candidate.poison() && fits(candidate))
+      candidates.push_back(candidate.name);
+  report_unknown(name, what, candidates);
+  return bind(whole, poison_symbol);
+}
+
+SymbolId SymbolTable::find_value(const Name& name, Span whole) {
+  if (name.missing())
+    return poison_symbol;
+  SymbolId id;
+  const Symbol* symbol = lookup(name.text, id);
+  if (symbol != nullptr && (symbol->kind == Symbol::Kind::let || symbol->kind == Symbol::Kind::point))
+    return bind(whole, id);
+  constexpr std::string_view wanted = "a named value (`let`) or a point";
+  if (symbol != nullptr) {
+    sink_.report(diagnose("wrong-kind-of-name", {{"name", name.text},
+                                                 {"is", std::string(describe_symbol(*symbol))},
+                                                 {"wanted", std::string(wanted)}})
+                     .at(name.span)
+                     .and_at(symbol->span, "declared here"));
+    return bind(whole, poison_symbol);
+  }
+  if (report_unspaced_minus(name))
+    return bind(whole, poison_symbol);
+  std::vector<std::string> candidates;
+  for (const Symbol& candidate : tree_.symbols)
+    if (candidate.kind == Symbol::Kind::let || candidate.kind == Symbol::Kind::point)
+      candidates.push_back(candidate.name);
+  report_unknown(name, wanted, candidates);
+  return bind(whole, poison_symbol);
+}
+
+} // namespace sheerpole
