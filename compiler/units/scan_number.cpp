@@ -1,0 +1,153 @@
+#include "units/scan_number.hpp"
+
+#include <charconv>
+#include <string>
+#include <system_error>
+
+namespace sheerpole {
+
+namespace {
+
+using Kind = QuantityError::Kind;
+
+/// Digits, with single underscores between digits. False when there is none or an underscore stands
+/// elsewhere.
+bool scan_digits(TextCursor& cursor) {
+  if (!cursor.at_digit())
+    return false;
+  while (true) {
+    while (cursor.at_digit())
+      cursor.move_to(cursor.position() + 1);
+    if (cursor.peek() != '_')
+      return true;
+    if (!cursor.at_digit(1))
+      return false;
+    cursor.move_to(cursor.position() + 1);
+  }
+}
+
+std::optional<Kind> convert_plain(std::string_view digits, double& value) {
+  const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), value);
+  if (error == std::errc::result_out_of_range) {
+    // The library does not say on which side. Too small to be a number at all is not "too large".
+    const bool small =
+        digits.front() == '0' || digits.find("e-") != digits.npos || digits.find("E-") != digits.npos;
+    return small ? Kind::malformed : Kind::too_large;
+  }
+  if (error != std::errc{} || end != digits.data() + digits.size())
+    return Kind::malformed;
+  if (value > largest_number)
+    return Kind::too_large;
+  return std::nullopt;
+}
+
+std::optional<Kind> convert(std::string_view digits, double& value) {
+  if (digits.find('_') == digits.npos)
+    return convert_plain(digits, value);
+  std::string plain;
+  plain.reserve(digits.size());
+  for (const char c : digits)
+    if (c != '_')
+      plain += c;
+  return convert_plain(plain, value);
+}
+
+/// The bottom of a fraction, from behind the slash.
+std::optional<Kind> scan_denominator(TextCursor& cursor, double& denominator) {
+  const std::size_t start = cursor.position();
+  if (!scan_digits(cursor) || cursor.peek() == '.' || cursor.peek() == '/')
+    return Kind::malformed;
+  if (const auto error = convert(cursor.since(start), denominator))
+    return error;
+  if (denominator == 0.0)
+    return Kind::zero_denominator;
+  return std::nullopt;
+}
+
+/// A fraction and a decimal close a number: `1/2 3/8` and `7.5 3/8` are no sums.
+std::optional<Kind> refuse_continuation(TextCursor cursor) {
+  const bool blanks = cursor.skip_blanks();
+  if ((blanks && cursor.at_digit()) || cursor.take_fraction_character() != 0.0)
+    return Kind::improper_mixed;
+  return std::nullopt;
+}
+
+/// The fraction of a mixed number, when one follows the whole part: ` 3/8`, `-3/8`, or a fraction
+/// character. The cursor stays where it was when none does.
+std::optional<Kind> scan_fraction_after_whole(TextCursor& cursor, ScannedNumber& number) {
+  TextCursor ahead = cursor;
+  const bool hyphen = ahead.take('-');
+  const bool blanks = !hyphen && ahead.skip_blanks();
+  if (const double fraction = ahead.take_fraction_character(); fraction != 0.0) {
+    number.value += fraction;
+    number.form = ScannedNumber::Form::fraction;
+    cursor = ahead;
+    return refuse_continuation(cursor);
+  }
+  if ((!hyphen && !blanks) || !ahead.at_digit())
+    return std::nullopt;
+  const std::size_t start = ahead.position();
+  if (!scan_digits(ahead))
+    return Kind::malformed;
+  if (ahead.peek() != '/') // with a hyphen, `38-7`: the caller meets the hyphen and says what is wrong
+    return blanks ? std::optional(Kind::spaced_number) : std::nullopt;
+  double numerator = 0.0;
+  if (const auto error = convert(ahead.since(start), numerator))
+    return error;
+  ahead.take('/');
+  double denominator = 0.0;
+  if (const auto error = scan_denominator(ahead, denominator))
+    return error;
+  number.value += numerator / denominator;
+  number.form = ScannedNumber::Form::fraction;
+  cursor = ahead;
+  if (numerator >= denominator)
+    return Kind::improper_mixed;
+  return refuse_continuation(cursor);
+}
+
+} // namespace
+
+std::optional<QuantityError::Kind> scan_number(TextCursor& cursor, ScannedNumber& number) {
+  number = {};
+  if (const double fraction = cursor.take_fraction_character(); fraction != 0.0) {
+    number = {fraction, ScannedNumber::Form::fraction};
+    return refuse_continuation(cursor);
+  }
+  const std::size_t start = cursor.position();
+  if (!scan_digits(cursor))
+    return Kind::malformed;
+  if (cursor.take('/')) {
+    const std::string_view top = cursor.since(start);
+    if (const auto error = convert(top.substr(0, top.size() - 1), number.value))
+      return error;
+    double denominator = 0.0;
+    if (const auto error = scan_denominator(cursor, denominator))
+      return error;
+    number = {number.value / denominator, ScannedNumber::Form::fraction};
+    return refuse_continuation(cursor);
+  }
+  if (cursor.take('.')) {
+    number.form = ScannedNumber::Form::decimal;
+    if (!scan_digits(cursor))
+      return Kind::malformed;
+  }
+  if (cursor.peek() == ',' && cursor.at_digit(1))
+    return Kind::decimal_comma;
+  if (cursor.peek() == 'e' || cursor.peek() == 'E') {
+    const std::size_t sign = cursor.peek(1) == '-' || cursor.peek(1) == '+' ? 1 : 0;
+    if (cursor.at_digit(1 + sign)) {
+      number.form = ScannedNumber::Form::decimal;
+      cursor.move_to(cursor.position() + 1 + sign);
+      if (!scan_digits(cursor))
+        return Kind::malformed;
+    }
+  }
+  if (const auto error = convert(cursor.since(start), number.value))
+    return error;
+  if (number.form == ScannedNumber::Form::whole)
+    return scan_fraction_after_whole(cursor, number);
+  return refuse_continuation(cursor);
+}
+
+} // namespace sheerpole

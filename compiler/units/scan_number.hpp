@@ -1,0 +1,26 @@
+#pragma once
+
+#include "units/parse_quantity.hpp"
+#include "units/text_cursor.hpp"
+
+#include <optional>
+
+namespace sheerpole {
+
+/// A number as found at a cursor.
+struct ScannedNumber {
+  /// How it was written. Only `whole` may be followed by a smaller unit.
+  enum class Form { whole, decimal, fraction };
+  double value = 0.0; ///< never negative; known also for 7 9/8, which is refused
+  Form form = Form::whole;
+};
+
+/// The largest number that is read; anything beyond is a slip of the keyboard.
+inline constexpr double largest_number = 1e12;
+
+/// Reads a number without sign: `12`, `0.5`, `11_642`, `3/8`, `7 3/8`, `7-3/8`, `24e-6`, and with fraction
+/// characters. The cursor stops behind it; blanks behind it stay. Returns why not, or nothing when the
+/// number is good.
+std::optional<QuantityError::Kind> scan_number(TextCursor& cursor, ScannedNumber& number);
+
+} // namespace sheerpole
