@@ -1,0 +1,168 @@
+#include "units/format_length.hpp"
+
+#include "base/internal_error.hpp"
+
+#include <array>
+#include <charconv>
+#include <cmath>
+#include <cstdint>
+#include <numeric>
+#include <string_view>
+
+namespace sheerpole {
+
+namespace {
+
+/// A number as a person reads it: 0.`digits` times ten to the `point`.
+struct Decimal {
+  bool negative = false;
+  std::string digits;
+  int point = 0;
+};
+
+/// The shortest decimal that reads back as the same double: 2.675,
+/// not 2.67499999999999982236431605997495353221893310546875.
+Decimal shortest_decimal(double value) {
+  if (!std::isfinite(value))
+    internal_error("a number to print that is not finite");
+  std::array<char, 40> buffer;
+  const auto end =
+      std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, std::chars_format::scientific).ptr;
+  std::string_view text(buffer.data(), static_cast<std::size_t>(end - buffer.data()));
+  Decimal decimal;
+  decimal.negative = text.starts_with('-');
+  if (decimal.negative)
+    text.remove_prefix(1);
+  const std::size_t exponent_at = text.find('e');
+  for (const char c : text.substr(0, exponent_at))
+    if (c != '.')
+      decimal.digits += c;
+  std::string_view exponent = text.substr(exponent_at + 1);
+  if (exponent.starts_with('+'))
+    exponent.remove_prefix(1);
+  std::from_chars(exponent.data(), exponent.data() + exponent.size(), decimal.point);
+  ++decimal.point; // d.ddd is 0.dddd times ten
+  return decimal;
+}
+
+/// Rounds half away from zero to this many digits behind the point.
+void round_to(Decimal& decimal, int decimals) {
+  const int kept = decimal.point + decimals;
+  if (kept >= static_cast<int>(decimal.digits.size()))
+    return;
+  const bool up = kept >= 0 && decimal.digits[static_cast<std::size_t>(kept)] >= '5';
+  decimal.digits.resize(kept > 0 ? static_cast<std::size_t>(kept) : 0);
+  if (!up)
+    return;
+  std::size_t at = decimal.digits.size();
+  while (at > 0 && decimal.digits[at - 1] == '9')
+    decimal.digits[--at] = '0';
+  if (at > 0) {
+    ++decimal.digits[at - 1];
+  } else {
+    decimal.digits.insert(decimal.digits.begin(), '1');
+    ++decimal.point;
+  }
+}
+
+/// Writes a rounded number with exactly this many decimals.
+std::string write(const Decimal& decimal, int decimals) {
+  const auto digit = [&](int place) { // place 0 is the first behind the point of 0.digits
+    return place >= 0 && place < static_cast<int>(decimal.digits.size())
+               ? decimal.digits[static_cast<std::size_t>(place)]
+               : '0';
+  };
+  const bool zero = decimal.digits.find_first_not_of('0') == std::string::npos;
+  std::string text = decimal.negative && !zero ? "-" : "";
+  if (zero || decimal.point <= 0)
+    text += '0';
+  for (int place = 0; place < decimal.point && !zero; ++place)
+    text += digit(place);
+  if (decimals > 0)
+    text += '.';
+  for (int place = 0; place < decimals; ++place)
+    text += digit(decimal.point + place);
+  return text;
+}
+
+/// Whole inches and the fraction in lowest terms: `7 3/8`, `3/8`, `0`.
+std::string mixed_inches(std::int64_t whole, std::int64_t numerator, std::int64_t denominator) {
+  if (numerator == 0)
+    return std::to_string(whole);
+  const std::int64_t divisor = std::gcd(numerator, denominator);
+  std::string text = whole == 0 ? std::string() : std::to_string(whole) + ' ';
+  return text + std::to_string(numerator / divisor) + '/' + std::to_string(denominator / divisor);
+}
+
+/// A length in parts of an inch, half away from zero. The billionth absorbs what conversion to metres and
+/// back leaves, so that 7 13/32 in is a half of a sixteenth and not a hair less. -1 when there are more
+/// parts than a double counts.
+std::int64_t parts_of_an_inch(double inches, int denominator) {
+  if (denominator < 1)
+    internal_error("a fraction of an inch without a denominator");
+  constexpr double countable = 9007199254740992.0; // 2^53
+  const double parts = std::abs(inches) * denominator;
+  return parts < countable ? static_cast<std::int64_t>(std::floor(parts + 0.5 + 1e-9)) : -1;
+}
+
+} // namespace
+
+std::string format_fixed(double value, int decimals) {
+  if (decimals < 0)
+    internal_error("a negative number of decimals");
+  Decimal decimal = shortest_decimal(value);
+  round_to(decimal, decimals);
+  return write(decimal, decimals);
+}
+
+std::string format_millimetres(Length length, int decimals) {
+  if (decimals < 0)
+    internal_error("a negative number of decimals");
+  Decimal decimal = shortest_decimal(length.metres());
+  decimal.point += 3; // by moving the point, since multiplying by 1000 could push a half off its place
+  // A sum of lengths carries a few last bits of noise. What is less than a millionth of a micrometre
+  // decides no half.
+  if (constexpr int noise_decimals = 9; decimals < noise_decimals)
+    round_to(decimal, noise_decimals);
+  round_to(decimal, decimals);
+  return write(decimal, decimals);
+}
+
+std::string format_feet_inches(Length length, int denominator) {
+  const std::int64_t parts = parts_of_an_inch(length.inches(), denominator);
+  if (parts < 0)
+    return format_fixed(length.inches(), 0) + '"';
+  const std::int64_t whole_inches = parts / denominator;
+  const std::int64_t feet = whole_inches / 12;
+  std::string text = length.metres() < 0.0 && parts > 0 ? "-" : "";
+  if (feet == 0)
+    return text + mixed_inches(whole_inches, parts % denominator, denominator) + '"';
+  text += std::to_string(feet) + "' ";
+  if (whole_inches % 12 == 0 && parts % denominator != 0)
+    text += "0 "; // 4' 0 3/16": a missing figure between feet and fraction is easily read as a slip
+  return text + mixed_inches(whole_inches % 12, parts % denominator, denominator) + '"';
+}
+
+std::string format_inches(Length length, int denominator) {
+  const std::int64_t parts = parts_of_an_inch(length.inches(), denominator);
+  if (parts < 0)
+    return format_fixed(length.inches(), 0) + '"';
+  const std::string sign = length.metres() < 0.0 && parts > 0 ? "-" : "";
+  return sign + mixed_inches(parts / denominator, parts % denominator, denominator) + '"';
+}
+
+std::string format_number(double value) {
+  if (!std::isfinite(value))
+    internal_error("a number to print that is not finite");
+  if (value == 0.0)
+    return "0";
+  const double size = std::abs(value);
+  const bool plain = size >= 1e-6 && size < 1e15; // as people write them; outside, powers of ten
+  std::array<char, 40> buffer;
+  const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value,
+                                 plain ? std::chars_format::fixed : std::chars_format::scientific)
+                       .ptr;
+  return std::string(buffer.data(), end);
+}
+
+} // namespace sheerpole
