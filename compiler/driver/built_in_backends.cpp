@@ -1,0 +1,24 @@
+#include "driver/built_in_backends.hpp"
+
+#include "plugins/cut-list/cut_list.hpp"
+#include "plugins/diagram/diagram.hpp"
+#include "plugins/echo/echo.hpp"
+#include "plugins/findings/findings.hpp"
+
+namespace sheerpole {
+
+std::vector<std::unique_ptr<Backend>> usual_backends() {
+  std::vector<std::unique_ptr<Backend>> result;
+  result.push_back(std::make_unique<CutList>());
+  result.push_back(std::make_unique<DiagramBackend>());
+  result.push_back(std::make_unique<Findings>());
+  return result;
+}
+
+std::vector<std::unique_ptr<Backend>> built_in_backends() {
+  std::vector<std::unique_ptr<Backend>> result = usual_backends();
+  result.push_back(std::make_unique<Echo>());
+  return result;
+}
+
+} // namespace sheerpole

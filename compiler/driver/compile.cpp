@@ -1,0 +1,63 @@
+#include "driver/compile.hpp"
+
+#include "calculate/calculate.hpp"
+#include "diagnostics/sink.hpp"
+#include "elaborate/elaborate.hpp"
+#include "names/read_files.hpp"
+#include "names/resolve.hpp"
+#include "rules/check.hpp"
+
+#include <filesystem>
+#include <utility>
+
+namespace sheerpole {
+
+namespace {
+
+/// The same texts under names relative to the folder of the rig file: what is written into documents must
+/// not depend on where the command was typed.
+std::shared_ptr<const SourceSet> named_from_rig_folder(const SourceSet& sources, const std::string& root) {
+  const std::filesystem::path folder = std::filesystem::path(root).lexically_normal().parent_path();
+  auto result = std::make_shared<SourceSet>();
+  for (std::uint32_t i = 0; i < sources.size(); ++i) {
+    const SourceText& text = sources[SourceId{i}];
+    const std::filesystem::path path(text.name());
+    const std::string name =
+        folder.empty() ? path.generic_string() : path.lexically_relative(folder).generic_string();
+    result->add(SourceText(text.id(), name, std::string(text.bytes())));
+  }
+  return result;
+}
+
+void run(Compilation& compilation, const std::string& path, FileReader& reader, DiagnosticSink& sink) {
+  compilation.trees = read_files(path, reader, *compilation.sources, sink);
+  if (compilation.trees.empty())
+    return;
+  // A name that stands in a broken line would look unknown elsewhere; findings of the text come alone.
+  if (sink.has_errors())
+    return;
+  compilation.names = resolve(compilation.trees, sink);
+  Rig rig = elaborate(*compilation.names, *compilation.sources, sink);
+  if (sink.has_errors())
+    return;
+  compilation.rig = rig;
+  Derived derived = calculate(rig);
+  check(rig, derived, sink);
+  compilation.derived = derived;
+  compilation.checked = CheckedRig::make(named_from_rig_folder(*compilation.sources, path), std::move(rig),
+                                         std::move(derived), sink.sorted());
+}
+
+} // namespace
+
+Compilation compile(const std::string& path, FileReader& reader) {
+  Compilation compilation;
+  compilation.sources = std::make_shared<SourceSet>();
+  DiagnosticSink sink;
+  run(compilation, path, reader, sink);
+  compilation.findings = sink.sorted();
+  compilation.has_errors = sink.has_errors();
+  return compilation;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,36 @@
+#pragma once
+
+#include "calculate/derived.hpp"
+#include "diagnostics/diagnostic.hpp"
+#include "model/rig.hpp"
+#include "names/resolved_tree.hpp"
+#include "results/checked_rig.hpp"
+#include "source/file_reader.hpp"
+#include "source/source_set.hpp"
+#include "syntax/syntax_tree.hpp"
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// What each phase handed on. A later one is empty when an earlier one found an error.
+struct Compilation {
+  std::shared_ptr<SourceSet> sources; ///< by the names under which they were opened
+  std::vector<std::shared_ptr<const SyntaxTree>> trees;
+  std::optional<ResolvedTree> names;
+  std::optional<Rig> rig;
+  std::optional<Derived> derived;
+  std::optional<CheckedRig> checked;
+  std::vector<Diagnostic> findings; ///< in the order of file and place
+  bool has_errors = false;
+};
+
+/// Takes a rig file through all phases. A phase is not begun when one before it has reported an error, so
+/// that one cause does not make findings in two phases; names are still bound in a file with slips in its
+/// text.
+Compilation compile(const std::string& path, FileReader& reader);
+
+} // namespace sheerpole

@@ -1,0 +1,12 @@
+#pragma once
+
+#include "driver/compile.hpp"
+
+#include <string>
+
+namespace sheerpole {
+
+/// Findings in the form asked for: text, lines or json.
+std::string show_findings(const Compilation& compilation, const std::string& form, bool colour);
+
+} // namespace sheerpole

@@ -1,0 +1,101 @@
+#include "base/edit_distance.hpp"
+#include "driver/built_in_backends.hpp"
+#include "driver/compile.hpp"
+#include "driver/exit_code.hpp"
+#include "driver/show_findings.hpp"
+#include "driver/terminal.hpp"
+#include "driver/verbs/verbs.hpp"
+#include "driver/write_bundle.hpp"
+
+#include <algorithm>
+#include <exception>
+#include <iterator>
+
+namespace sheerpole {
+
+namespace {
+
+using Backends = std::vector<std::unique_ptr<Backend>>;
+
+/// The back ends asked for; empty when a name is not known, which has been said.
+Backends chosen(const std::vector<std::string>& only) {
+  if (only.empty())
+    return usual_backends();
+  Backends result;
+  std::vector<std::string> names;
+  for (const auto& backend : built_in_backends())
+    names.push_back(backend->describe().name);
+  for (const std::string& name : only) {
+    Backends all = built_in_backends();
+    const auto found = std::find_if(all.begin(), all.end(),
+                                    [&](const auto& backend) { return backend->describe().name == name; });
+    if (found == all.end()) {
+      std::string message = "sheerpole: there is no back end `" + name + "`";
+      if (const auto near = nearest_name(name, names))
+        message += "; did you mean `" + *near + "`?";
+      print_error(message + "\n`sheerpole list back-ends` shows all.\n");
+      return {};
+    }
+    result.push_back(std::move(*found));
+  }
+  return result;
+}
+
+std::string describe(const WriteFailure& failure) {
+  switch (failure.kind) {
+  case WriteFailure::Kind::bad_name:
+    return "a back end wanted to write outside the folder: " + failure.what;
+  case WriteFailure::Kind::same_name:
+    return "two back ends wanted to write " + failure.what;
+  case WriteFailure::Kind::folder:
+    return "can not make or write to the folder " + failure.what;
+  case WriteFailure::Kind::file:
+    return "can not write " + failure.what;
+  }
+  return failure.what;
+}
+
+} // namespace
+
+int build_verb(const BuildOptions& options) {
+  const Backends backends = chosen(options.only);
+  if (backends.empty())
+    return exit_usage;
+  print_progress("reading " + options.file + "\n");
+  DiskFileReader reader;
+  const Compilation compilation = compile(options.file, reader);
+  if (!compilation.findings.empty())
+    print_error(show_findings(compilation, options.findings.form, error_has_colour()));
+  if (!compilation.checked) {
+    print_error("nothing was written: an error stands\n");
+    return exit_errors;
+  }
+  OutputBundle bundle;
+  bool fault = false;
+  for (const auto& backend : backends) {
+    const std::string name = backend->describe().name;
+    print_progress("making " + name + "\n");
+    try {
+      OutputBundle made = backend->generate({*compilation.checked});
+      std::move(made.files.begin(), made.files.end(), std::back_inserter(bundle.files));
+    } catch (const std::exception& error) {
+      print_error("sheerpole: fault of the back end " + name + ": " + error.what() + "\n");
+      fault = true;
+    }
+  }
+  const auto written = write_bundle(bundle, options.folder);
+  if (!written.ok()) {
+    print_error("sheerpole: " + describe(written.error()) + "; nothing was written\n");
+    const bool ours = written.error().kind == WriteFailure::Kind::bad_name ||
+                      written.error().kind == WriteFailure::Kind::same_name;
+    return ours ? exit_fault : exit_usage;
+  }
+  for (const std::string& path : written.value())
+    print_out("wrote " + path + "\n");
+  if (const std::size_t drafts = compilation.checked->draft_reasons().size(); drafts > 0)
+    print_out("DRAFT: " + std::to_string(drafts) + (drafts == 1 ? " reason" : " reasons") +
+              " not to cut yet; the cut list names them\n");
+  return fault ? exit_fault : exit_clean;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,101 @@
+#include "base/edit_distance.hpp"
+#include "base/wrap_text.hpp"
+#include "diagnostics/catalogue.hpp"
+#include "driver/exit_code.hpp"
+#include "driver/terminal.hpp"
+#include "driver/verbs/verbs.hpp"
+#include "kinds/kind_row.hpp"
+
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+namespace {
+
+std::string indented(std::string_view text) {
+  std::string result;
+  bool line_begins = true;
+  for (const char c : text) {
+    if (line_begins && c != '\n')
+      result += "  ";
+    result += c;
+    line_begins = c == '\n';
+  }
+  if (!line_begins)
+    result += '\n';
+  return result;
+}
+
+std::string paragraph(std::string_view text) {
+  std::string result;
+  for (const std::string& line : wrap_text(text, 88))
+    result += line + "\n";
+  return indented(result);
+}
+
+std::string finding_page(const CatalogueEntry& entry) {
+  std::string page = std::string(entry.slug) + " (" + std::string(name_of(entry.severity)) + ")\n\n";
+  page += "how it comes about\n" + paragraph(entry.cause);
+  if (!entry.why.empty())
+    page += "\nwhat it says of the boat\n" + paragraph(entry.why);
+  page += "\nfor example\n" + indented(entry.example);
+  page += "\nwhat to do\n" + paragraph(entry.mend);
+  return page;
+}
+
+std::string rows_page(std::string_view heading, std::span<const PropertyRow> rows) {
+  if (rows.empty())
+    return {};
+  std::string page = "\n" + std::string(heading) + "\n";
+  for (const PropertyRow& row : rows) {
+    page += "  " + std::string(row.name) + ": " + std::string(row.example) +
+            (row.need == Need::required ? "  (must be stated)" : "") + "\n";
+    page += indented(indented(row.help));
+  }
+  return page;
+}
+
+std::string kind_page(const KindRow& kind) {
+  std::string page = std::string(kind.name) + "\n" + paragraph(kind.help);
+  page += rows_page("it states", kind.properties);
+  page += rows_page("in a stack it may be followed by, in brackets", kind.settings);
+  if (kind.boat_fitting)
+    page += "\nIt belongs to the boat and adds no length: pin-to-pin begins or ends at its pin.\n";
+  if (kind.adjuster)
+    page += "\nA stack that uses it must state how it is set.\n";
+  return page;
+}
+
+} // namespace
+
+int explain_verb(const std::string& word) {
+  if (const CatalogueEntry* entry = find_entry(word)) {
+    print_out(finding_page(*entry));
+    return exit_clean;
+  }
+  if (const KindRow* kind = find_kind(word)) {
+    print_out(kind_page(*kind));
+    return exit_clean;
+  }
+  if (const EndRow* end = find_end(word)) {
+    print_out(std::string(end->name) + "\n" + paragraph(end->help) +
+              rows_page("it states", end->dimensions));
+    return exit_clean;
+  }
+  std::vector<std::string> words;
+  for (const CatalogueEntry* entry : all_entries())
+    words.emplace_back(entry->slug);
+  for (const KindRow& kind : all_kinds())
+    words.emplace_back(kind.name);
+  for (const EndRow& end : all_ends())
+    words.emplace_back(end.name);
+  std::string message = "sheerpole: nothing is known of `" + word + "`";
+  if (const auto near = nearest_name(word, words))
+    message += "; did you mean `" + *near + "`?";
+  print_error(message +
+              "\n`sheerpole list findings`, `list kinds` and `list ends` show what can be explained.\n");
+  return exit_usage;
+}
+
+} // namespace sheerpole

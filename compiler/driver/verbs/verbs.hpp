@@ -1,0 +1,49 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// How findings are shown.
+struct FindingsForm {
+  std::string form = "text"; ///< text, lines, json
+};
+
+struct CheckOptions {
+  std::string file;
+  FindingsForm findings;
+  std::string print; ///< a phase; empty: none
+};
+
+struct BuildOptions {
+  std::string file;
+  std::string folder;
+  std::vector<std::string> only; ///< back ends; empty: the usual ones
+  FindingsForm findings;
+};
+
+struct ShowOptions {
+  std::string table;
+  std::string file;
+  std::string form = "text"; ///< text, csv
+};
+
+// Each verb returns an exit code.
+int check_verb(const CheckOptions& options);
+int build_verb(const BuildOptions& options);
+int show_verb(const ShowOptions& options);
+int list_verb(const std::string& what);
+int explain_verb(const std::string& word);
+
+/// The words after `list`, with what each lists.
+struct Listing {
+  std::string name;
+  std::string help;
+};
+const std::vector<Listing>& listings();
+
+/// The words after `--print`.
+const std::vector<Listing>& phases();
+
+} // namespace sheerpole

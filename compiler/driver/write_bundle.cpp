@@ -1,0 +1,73 @@
+#include "driver/write_bundle.hpp"
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <system_error>
+
+namespace sheerpole {
+
+namespace {
+
+bool stays_inside(const std::string& name) {
+  if (name.empty() || name.find('\\') != std::string::npos || name.find('\0') != std::string::npos)
+    return false;
+  const std::filesystem::path path(name);
+  if (path.is_absolute() || !path.has_filename())
+    return false;
+  return std::none_of(path.begin(), path.end(),
+                      [](const auto& part) { return part == ".." || part == "."; });
+}
+
+void remove_all_of(const std::vector<std::filesystem::path>& paths) {
+  std::error_code ignored;
+  for (const auto& path : paths)
+    std::filesystem::remove(path, ignored);
+}
+
+} // namespace
+
+Result<std::vector<std::string>, WriteFailure> write_bundle(const OutputBundle& bundle,
+                                                            const std::string& folder) {
+  std::vector<std::string> names;
+  for (const OutputFile& file : bundle.files) {
+    if (!stays_inside(file.name))
+      return WriteFailure{WriteFailure::Kind::bad_name, file.name};
+    if (std::find(names.begin(), names.end(), file.name) != names.end())
+      return WriteFailure{WriteFailure::Kind::same_name, file.name};
+    names.push_back(file.name);
+  }
+  std::error_code error;
+  const std::filesystem::path root(folder);
+  std::filesystem::create_directories(root, error);
+  if (!std::filesystem::is_directory(root))
+    return WriteFailure{WriteFailure::Kind::folder, folder};
+  std::vector<std::filesystem::path> temporary;
+  for (const OutputFile& file : bundle.files) {
+    const std::filesystem::path target = root / file.name;
+    std::filesystem::create_directories(target.parent_path(), error);
+    std::filesystem::path waiting = target;
+    waiting += ".being-written";
+    temporary.push_back(waiting);
+    std::ofstream stream(waiting, std::ios::binary | std::ios::trunc);
+    stream.write(file.bytes.data(), static_cast<std::streamsize>(file.bytes.size()));
+    stream.close();
+    if (!stream || std::filesystem::is_directory(target)) {
+      remove_all_of(temporary);
+      return WriteFailure{WriteFailure::Kind::file, target.generic_string()};
+    }
+  }
+  std::vector<std::string> written;
+  for (std::size_t i = 0; i < bundle.files.size(); ++i) {
+    const std::filesystem::path target = root / bundle.files[i].name;
+    std::filesystem::rename(temporary[i], target, error);
+    if (error) {
+      remove_all_of(temporary);
+      return WriteFailure{WriteFailure::Kind::file, target.generic_string()};
+    }
+    written.push_back(target.generic_string());
+  }
+  return written;
+}
+
+} // namespace sheerpole

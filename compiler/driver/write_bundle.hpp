@@ -1,0 +1,28 @@
+#pragma once
+
+#include "backend/backend.hpp"
+#include "base/result.hpp"
+
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// Why nothing was written.
+struct WriteFailure {
+  enum class Kind {
+    bad_name,  ///< a back end's file name would leave the folder; a fault of the back end
+    same_name, ///< two files of one name; a fault of the back ends
+    folder,    ///< the folder can not be made or written to
+    file       ///< the disk is full, or a file of that name can not be replaced
+  };
+  Kind kind = Kind::file;
+  std::string what; ///< the name or the path it is about
+};
+
+/// Writes all files or none: each goes to a temporary name first, and only when all are there do they take
+/// their real names. Returns the paths, in the order of the files.
+Result<std::vector<std::string>, WriteFailure> write_bundle(const OutputBundle& bundle,
+                                                            const std::string& folder);
+
+} // namespace sheerpole
