@@ -22,6 +22,7 @@ struct LengthSum {
   std::string name; ///< "pin-to-pin", "body", "cut"
   bool unknown = false;
   std::vector<Term> terms;
+  Provenance unknown_source; ///< with `unknown`: where X exists; the note names the mark on the cord
 
   /// Sum of the known terms: the whole length, or what is to be added to X.
   Length known() const {

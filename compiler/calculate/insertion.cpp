@@ -1,0 +1,25 @@
+#include "calculate/insertion.hpp"
+
+namespace sheerpole {
+
+EndUse insertion(const LineEnd& end) {
+  EndUse use;
+  if (end.bare())
+    return use;
+  use.end.part = end.part->name;
+  use.end.title = end.part->title;
+  const End* socket = end.of_type("wire-socket");
+  const EndDimension* depth = socket == nullptr ? nullptr : socket->find("inserted");
+  if (depth == nullptr) {
+    use.missing.push_back({"insertion depth of " + end.part->name,
+                           "state inserted in the wire-socket end of " + end.part->name +
+                               ", from its maker or with a depth gauge",
+                           socket != nullptr && socket->place ? *socket->place : end.part->place});
+    return use;
+  }
+  use.terms.push_back(
+      {"inserted " + std::string(name_of(end.where)), depth->length.value, "", depth->length.provenance});
+  return use;
+}
+
+} // namespace sheerpole

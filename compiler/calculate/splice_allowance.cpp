@@ -1,0 +1,69 @@
+#include "calculate/splice_allowance.hpp"
+
+#include "calculate/contraction.hpp"
+#include "calculate/eye_allowance.hpp"
+#include "calculate/rope_measure_term.hpp"
+
+#include <optional>
+#include <utility>
+
+namespace sheerpole {
+
+namespace {
+
+void add_eye(const LineMaterial& material, const Splice& splice, const LineEnd& end, EndUse& use) {
+  EyeAllowance eye = eye_allowance(material, splice, end);
+  use.end.note = std::move(eye.note);
+  if (eye.term)
+    use.terms.push_back(std::move(*eye.term));
+  else
+    use.missing.push_back(
+        {"eye allowance of splice " + splice.name + " at " + end.part->name,
+         "wrap the rope round " + end.part->name +
+             " and state wrap, or state eye-allowance in the splice, or diameter and throat of the "
+             "rope-seat",
+         end.part->place});
+}
+
+} // namespace
+
+EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const LineEnd& end) {
+  EndUse use;
+  if (end.bare())
+    return use;
+  use.end.part = end.part->name;
+  use.end.title = end.part->title;
+  if (!end.item->splice) {
+    use.missing.push_back(
+        {"splice at " + end.part->name,
+         "name the splice in the stack, for example " + end.part->name + " (splice: long-bury)",
+         end.item->place});
+    return use;
+  }
+  const Splice& splice = rig[*end.item->splice];
+  use.end.splice = splice.name;
+  const std::string where = " " + std::string(name_of(end.where));
+
+  add_eye(material, splice, end, use);
+  const Term bury = rope_measure_term("bury" + where, splice.bury, material);
+  use.terms.push_back(bury);
+  std::optional<Term> spare;
+  if (end.item->spare_bury) {
+    spare = Term{"spare bury" + where, end.item->spare_bury->value, "", end.item->spare_bury->provenance};
+    use.terms.push_back(*spare);
+  }
+  if (splice.tail_to_trim)
+    use.terms.push_back(rope_measure_term("tail to trim" + where, *splice.tail_to_trim, material));
+  if (splice.contraction) {
+    for (Term& term : contraction_terms(splice, bury, spare ? &*spare : nullptr, end.where))
+      use.terms.push_back(std::move(term));
+  } else {
+    use.missing.push_back(
+        {"contraction of splice " + splice.name,
+         "make a test splice on this rope, measure how much shorter it got and state contraction",
+         splice.place});
+  }
+  return use;
+}
+
+} // namespace sheerpole

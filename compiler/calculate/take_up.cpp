@@ -1,0 +1,36 @@
+#include "calculate/take_up.hpp"
+
+namespace sheerpole {
+
+Length travel_per_turn(const Screw& screw) {
+  return screw.thread.pitch * (screw.pair ? 2.0 : 1.0);
+}
+
+double turns(Length travel, Length per_turn) {
+  return travel / per_turn;
+}
+
+std::optional<TakeUp> take_up(const Rig& rig, const Stay& stay, std::size_t item) {
+  const StackItem& entry = stay.stack[item];
+  if (entry.kind != StackItem::Kind::part || !entry.set_length)
+    return std::nullopt;
+  const Part& part = rig[entry.part];
+  if (part.role != Part::Role::adjuster || !part.shortest || !part.longest)
+    return std::nullopt;
+
+  TakeUp result;
+  result.item = item;
+  result.part = entry.part;
+  result.set = *entry.set_length;
+  result.to_tighten = result.set.value - part.shortest->value;
+  result.to_slacken = part.longest->value - result.set.value;
+  if (part.screw) {
+    result.travel_per_turn = travel_per_turn(*part.screw);
+    result.least_engagement = part.screw->thread.diameter;
+    if (part.engaged_at_longest)
+      result.engaged = part.engaged_at_longest->value + result.to_slacken / (part.screw->pair ? 2.0 : 1.0);
+  }
+  return result;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,265 @@
+#include "diagnostics/catalogue.hpp"
+
+#include <array>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr std::array entries{
+    CatalogueEntry{
+        .slug = "negative-body",
+        .severity = Severity::error,
+        .message =
+            "{stay}: the stack takes {hardware} of a pin-to-pin length of {pin-to-pin}; {amount} too "
+            "much, nothing is left for the line",
+        .why = "there is no rope or wire to cut; either the hardware or the pin-to-pin length is wrong",
+        .cause = "The body is what is left of the pin-to-pin length when every part above and below the "
+                 "line, and every "
+                 "line with a length of its own, has been taken off. Here they take more than there is. "
+                 "The usual slips: "
+                 "a part counted twice, centimetres written for millimetres or the other way round, a path "
+                 "that misses a "
+                 "point, a reading of another stay.",
+        .example = "stay lower-shroud {\n"
+                   "  pin-to-pin: 445 mm        # 4_453 mm was meant\n"
+                   "  line: hmpe-9\n"
+                   "  stack {\n"
+                   "    thimble-9   (splice: long-bury)\n"
+                   "    line\n"
+                   "    deadeye-9   (splice: long-bury)\n"
+                   "    lashing-9   (gap: 400 mm)\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Look at the longest part of the stack first, then at the pin-to-pin length and its unit. "
+                "Print the "
+                "body as its sum: one line a part shows which of them is out of place.",
+    },
+    CatalogueEntry{
+        .slug = "adjuster-out-of-range",
+        .severity = Severity::error,
+        .message = "{stay}: {part} is set to {set}, {amount} {beyond} than its {which} of {end}",
+        .why = "it can not be brought to that length: the line would be made to a body that does not fit",
+        .cause = "Every adjuster has a shortest length, closed, and a longest, at the last thread or the "
+                 "last turn "
+                 "that may be used. The setting lies outside. Often the part is the next size of the same "
+                 "family, or "
+                 "the gap was measured to another bearing than the range was.",
+        .example = "turnbuckle bottle-58 {\n"
+                   "  shortest: 320 mm\n"
+                   "  longest: 470 mm\n"
+                   "}\n"
+                   "stay cap-shroud {\n"
+                   "  pin-to-pin: 15_443 mm\n"
+                   "  line: wire-38\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "    bottle-58   (length: 495 mm)\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Set the adjuster inside its range and let the body take the difference, put a toggle or a "
+                "link in, "
+                "or choose the adjuster with the longer range.",
+    },
+    CatalogueEntry{
+        .slug = "thread-engagement-low",
+        .severity = Severity::warning,
+        .message =
+            "{stay}: {part} has {engaged} of thread in the body, {amount} less than one diameter of its "
+            "{thread} thread ({least})",
+        .why = "a stud that holds by a few threads strips or bends, and in a closed body nobody sees it",
+        .cause = "Opening an adjuster takes thread out of its body. At this setting each stud has less "
+                 "left in it than "
+                 "one diameter. One diameter is common practice, without a published source; some riggers "
+                 "ask for "
+                 "three turns instead.",
+        .example = "turnbuckle bottle-12 {\n"
+                   "  shortest: 265 mm\n"
+                   "  longest: 395 mm\n"
+                   "  thread: \"1/2-20 UNF\"\n"
+                   "  screw: pair\n"
+                   "  engaged-at-longest: 8 mm\n"
+                   "}\n"
+                   "stay aft-lower {\n"
+                   "  pin-to-pin: 5_278 mm\n"
+                   "  line: wire-516\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "    bottle-12   (open: 97 %)\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Close the adjuster and take the difference up elsewhere: a toggle or a link more, or a "
+                "longer body. "
+                "If the longest was measured to the very last thread, measure it again to the last one "
+                "that may be "
+                "used.",
+    },
+    CatalogueEntry{
+        .slug = "adjuster-near-end",
+        .severity = Severity::warning,
+        .message = "{stay}: {part} has {amount} left {way} of a range of {range}; less than {share}",
+        .why = "bedding in, stretch and a body a little off its length all come out of this reserve",
+        .cause = "The setting lies close to one end of the adjuster. New rope beds in and new wire "
+                 "stretches, so a stay "
+                 "that begins near closed can soon not be tightened any more; one that begins near open "
+                 "can not be "
+                 "let go. The share is a choice of this project, without a source. A lever, which belongs "
+                 "at its end, "
+                 "is not looked at.",
+        .example = "turnbuckle bottle-58 {\n"
+                   "  shortest: 320 mm\n"
+                   "  longest: 470 mm\n"
+                   "}\n"
+                   "stay cap-shroud {\n"
+                   "  pin-to-pin: 15_443 mm\n"
+                   "  line: wire-38\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "    bottle-58   (length: 325 mm)\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Set the adjuster where it has room both ways and let the body take the difference. If the "
+                "line is "
+                "made already, a toggle or a link in or out moves the adjuster by its length.",
+    },
+    CatalogueEntry{
+        .slug = "routes-differ",
+        .severity = Severity::warning,
+        .message = "{stay}: pin-to-pin is {taken} and {other}, {difference} apart",
+        .why = "one of the two is wrong, and the line is cut to the first",
+        .cause = "The same length is known in two ways and they disagree by more than 5 mm (a choice of "
+                 "this project, "
+                 "without a source). A reading counts before a stated length, and that before the points. "
+                 "Slips that "
+                 "explain it: the tape hooked to another bearing, a hook or hoist offset forgotten, a "
+                 "toggle counted "
+                 "twice, the next hole of a chainplate, feet and inches read as decimal feet, the other "
+                 "side of the "
+                 "boat.",
+        .example = "points {\n"
+                   "  tang:   (-0.050 m, 0.065 m, 5.380 m)\n"
+                   "  plate:  (-0.580 m, 1.280 m, 1.130 m)\n"
+                   "}\n"
+                   "stay lower-shroud {\n"
+                   "  path: tang > plate\n"
+                   "  pin-to-pin: 4_543 mm      # 4_453 mm was meant\n"
+                   "  line: hmpe-9\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Compare the difference with the lengths of the parts and with the offset of the reading; "
+                "measure once "
+                "more what is easiest to reach. Then mend the point, or the reading, or leave the stated "
+                "length out.",
+    },
+    CatalogueEntry{
+        .slug = "pair-differs",
+        .severity = Severity::note,
+        .message =
+            "{stay}: the {longer} body is {difference} longer than the {shorter} one ({longer-body} and "
+            "{shorter-body}); the pair tolerance is {tolerance}",
+        .why = "these are two pieces of different length: cut and tag each for its side",
+        .cause =
+            "Port and starboard come from a mirrored declaration and something on one side was stated "
+            "apart: a "
+            "chainplate as measured, a reading of one side. The bodies then differ by more than the boat's "
+            "pair tolerance. That is how boats are; it is said so that nobody cuts two off.",
+        .example = "boat \"Example\" {\n"
+                   "  pair-tolerance: 2 mm\n"
+                   "}\n"
+                   "points {\n"
+                   "  tang:            (-0.040 m, 0.065 m, 5.380 m) mirrored\n"
+                   "  plate:           (-0.580 m, 1.280 m, 1.130 m) mirrored\n"
+                   "  plate.starboard: (-0.580 m, 1.291 m, 1.122 m) measured\n"
+                   "}\n"
+                   "stay lower-shroud {\n"
+                   "  sides: port, starboard\n"
+                   "  path: tang > plate\n"
+                   "  line: hmpe-9\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Nothing, when the boat is like that. When it surprises, measure both chainplates again "
+                "from the same "
+                "zero.",
+    },
+    CatalogueEntry{
+        .slug = "cut-is-draft",
+        .severity = Severity::note,
+        .message = "the cut length of {piece} is a DRAFT: {what} not stated",
+        .why = "what is not stated was left out of the sum, so that the piece would come out too short",
+        .cause = "A cut length is the body and what each end uses: eye, bury, tail and contraction of a "
+                 "splice, the "
+                 "depth in a wire terminal. One of these is nowhere in the file. It is not filled in with "
+                 "a usual "
+                 "value, because usual values differ by rope and by maker, and a rope is cut once.",
+        .example = "splice long-bury {\n"
+                   "  bury: 72 d\n"
+                   "  eye-allowance: 12 d\n"
+                   "}\n"
+                   "rope hmpe-9 {\n"
+                   "  construction: \"12-strand HMPE heat-set\"\n"
+                   "  size: \"9 mm\"\n"
+                   "}\n"
+                   "thimble thimble-9 {\n"
+                   "  length: 16 mm\n"
+                   "}\n"
+                   "stay lower-shroud {\n"
+                   "  pin-to-pin: 4_453 mm\n"
+                   "  line: hmpe-9\n"
+                   "  stack {\n"
+                   "    thimble-9   (splice: long-bury)\n"
+                   "    line\n"
+                   "    thimble-9   (splice: long-bury)\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Measure or ask for what is named: contraction from a test splice on the same rope, the "
+                "eye from a "
+                "test wrap round the same thimble, the insertion depth from the maker of the terminal. "
+                "Where it is "
+                "known to be nothing, state 0.",
+    },
+    CatalogueEntry{
+        .slug = "assumed-input",
+        .severity = Severity::note,
+        .message = "{value} is assumed, and the cut of {pieces} rests on it",
+        .why = "these pieces stay a DRAFT until somebody has measured it or has it in writing",
+        .cause = "A value is marked `assumed`. It was carried through every sum that uses it, and these "
+                 "are the pieces "
+                 "that it moves.",
+        .example = "splice long-bury {\n"
+                   "  bury: 72 d practice\n"
+                   "  eye-allowance: 12 d practice\n"
+                   "  contraction: 8 % assumed\n"
+                   "}\n"
+                   "rope hmpe-9 {\n"
+                   "  construction: \"12-strand HMPE heat-set\"\n"
+                   "  size: \"9 mm\"\n"
+                   "}\n"
+                   "thimble thimble-9 {\n"
+                   "  length: 16 mm\n"
+                   "}\n"
+                   "stay lower-shroud {\n"
+                   "  pin-to-pin: 4_453 mm\n"
+                   "  line: hmpe-9\n"
+                   "  stack {\n"
+                   "    thimble-9   (splice: long-bury)\n"
+                   "    line\n"
+                   "    thimble-9   (splice: long-bury)\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Measure it, write the number and say `measured` in place of `assumed`; or name the maker, "
+                "the standard "
+                "or the drawing that it is from.",
+    },
+};
+
+} // namespace
+
+std::span<const CatalogueEntry> rig_findings() {
+  return entries;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,53 @@
+#include "calculate/length_text.hpp"
+#include "rules/by_side.hpp"
+#include "rules/checks.hpp"
+#include "rules/thresholds.hpp"
+
+#include <algorithm>
+
+namespace sheerpole {
+
+namespace {
+
+bool near_an_end(const Rig& rig, const TakeUp& adjuster) {
+  // A lever is meant to stand at its end when it is closed.
+  if (rig[adjuster.part].kind == "lever")
+    return false;
+  const Length left = std::min(adjuster.to_tighten, adjuster.to_slacken);
+  const Length range = adjuster.to_tighten + adjuster.to_slacken;
+  return left > -threshold::negligible &&
+         left < range * threshold::adjuster_reserve - threshold::negligible;
+}
+
+Diagnostic finding_of(const Rig& rig, const Stay& stay, const TakeUp& adjuster, const std::string& name) {
+  const Part& part = rig[adjuster.part];
+  const StackItem& item = stay.stack[adjuster.item];
+  const bool tight = adjuster.to_tighten < adjuster.to_slacken;
+  const Length left = tight ? adjuster.to_tighten : adjuster.to_slacken;
+  const Length range = adjuster.to_tighten + adjuster.to_slacken;
+  return diagnose("adjuster-near-end", {{"stay", name},
+                                        {"part", part.name},
+                                        {"amount", length_text(left)},
+                                        {"way", tight ? "to tighten" : "to slacken"},
+                                        {"range", length_text(range)},
+                                        {"share", percent_text(threshold::adjuster_reserve)}})
+      .at(adjuster.set.provenance.place.value_or(item.place),
+          length_text(adjuster.to_tighten) + " to tighten, " + length_text(adjuster.to_slacken) +
+              " to slacken")
+      .about(name)
+      .build();
+}
+
+} // namespace
+
+void check_adjuster_near_end(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
+  report_by_side(rig, derived, sink, [&](const DerivedStay& stay, const std::string& name) {
+    std::vector<Diagnostic> found;
+    for (const TakeUp& adjuster : stay.adjusters)
+      if (near_an_end(rig, adjuster))
+        found.push_back(finding_of(rig, rig[stay.stay], adjuster, name));
+    return found;
+  });
+}
+
+} // namespace sheerpole

@@ -1,0 +1,18 @@
+#include "rules/check.hpp"
+
+#include "rules/checks.hpp"
+
+namespace sheerpole {
+
+void check(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
+  check_negative_body(rig, derived, sink);
+  check_adjuster_out_of_range(rig, derived, sink);
+  check_thread_engagement_low(rig, derived, sink);
+  check_adjuster_near_end(rig, derived, sink);
+  check_routes_differ(rig, derived, sink);
+  check_pair_differs(rig, derived, sink);
+  check_cut_is_draft(rig, derived, sink);
+  check_assumed_input(rig, derived, sink);
+}
+
+} // namespace sheerpole

@@ -1,0 +1,34 @@
+#pragma once
+
+#include "calculate/derived.hpp"
+#include "diagnostics/sink.hpp"
+
+/// Every check, each in the file of its slug. Each reads the rig and what was calculated and reports what
+/// it finds.
+namespace sheerpole {
+
+/// Error: the hardware is longer than the pin-to-pin length, so that nothing is left for the line.
+void check_negative_body(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+
+/// Error: an adjuster is set shorter than its shortest or longer than its longest.
+void check_adjuster_out_of_range(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+
+/// Warning: less thread in the body than one diameter (common practice, no source).
+void check_thread_engagement_low(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+
+/// Warning: an adjuster has little of its range left one way.
+void check_adjuster_near_end(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+
+/// Warning: two ways to one pin-to-pin length disagree.
+void check_routes_differ(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+
+/// Note: port and starboard of one stay differ by more than the boat's pair tolerance.
+void check_pair_differs(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+
+/// Note: a cut length lacks an input.
+void check_cut_is_draft(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+
+/// Note: an assumed value reaches a cut length.
+void check_assumed_input(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+
+} // namespace sheerpole

@@ -1,0 +1,63 @@
+#include "calculate/hardware.hpp"
+#include "calculate/length_text.hpp"
+#include "rules/by_side.hpp"
+#include "rules/checks.hpp"
+#include "rules/thresholds.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+/// The entry that takes most: a part, or a line with a length of its own.
+const StackItem* longest_entry(const Rig& rig, const Stay& stay) {
+  const StackItem* longest = nullptr;
+  Length most;
+  for (const StackItem& item : stay.stack) {
+    const auto taken = item.line_length ? std::optional(item.line_length->value) : taken_length(rig, item);
+    if (taken && *taken > most) {
+      most = *taken;
+      longest = &item;
+    }
+  }
+  return longest;
+}
+
+std::string label_of(const Rig& rig, const StackItem& item) {
+  if (item.line_length)
+    return "the longest entry: this line of " + length_text(item.line_length->value);
+  return "the longest part: " + rig[item.part].name + ", " + length_text(*taken_length(rig, item));
+}
+
+} // namespace
+
+void check_negative_body(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
+  report_by_side(rig, derived, sink, [&](const DerivedStay& derived_stay, const std::string& name) {
+    std::vector<Diagnostic> found;
+    // Of an unknown length it can not be said what is left.
+    if (derived_stay.pin_to_pin.unknown)
+      return found;
+    // The shortest body says it for all: only the line without a length of its own can come out too short.
+    const LengthSum* shortest = &derived_stay.body;
+    for (const Piece& piece : derived_stay.pieces)
+      if (piece.body.known() < shortest->known())
+        shortest = &piece.body;
+    if (shortest->known() > threshold::negligible)
+      return found;
+    const Stay& stay = rig[derived_stay.stay];
+    const Length pin_to_pin = derived_stay.pin_to_pin.known();
+    Diagnostic finding =
+        diagnose("negative-body", {{"stay", name},
+                                   {"hardware", length_text(pin_to_pin - shortest->known())},
+                                   {"pin-to-pin", length_text(pin_to_pin)},
+                                   {"amount", length_text(-shortest->known())}})
+            .at(stay.place, "pin-to-pin " + length_text(pin_to_pin))
+            .about(name)
+            .build();
+    if (const StackItem* longest = longest_entry(rig, stay))
+      finding.others.push_back({longest->place, label_of(rig, *longest)});
+    found.push_back(std::move(finding));
+    return found;
+  });
+}
+
+} // namespace sheerpole

@@ -1,0 +1,48 @@
+#include "calculate/length_text.hpp"
+#include "rules/by_side.hpp"
+#include "rules/checks.hpp"
+#include "rules/thresholds.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+bool too_little(const TakeUp& adjuster) {
+  // Beyond the range, what the thread does is a consequence: adjuster-out-of-range says it.
+  return adjuster.engaged && adjuster.least_engagement && adjuster.to_slacken > -threshold::negligible &&
+         *adjuster.engaged < *adjuster.least_engagement - threshold::negligible;
+}
+
+Diagnostic finding_of(const Rig& rig, const Stay& stay, const TakeUp& adjuster, const std::string& name) {
+  const Part& part = rig[adjuster.part];
+  const StackItem& item = stay.stack[adjuster.item];
+  Diagnostic finding = diagnose("thread-engagement-low",
+                                {{"stay", name},
+                                 {"part", part.name},
+                                 {"engaged", length_text(*adjuster.engaged)},
+                                 {"amount", length_text(*adjuster.least_engagement - *adjuster.engaged)},
+                                 {"least", length_text(*adjuster.least_engagement)},
+                                 {"thread", part.screw->thread.designation}})
+                           .at(adjuster.set.provenance.place.value_or(item.place),
+                               length_text(*adjuster.engaged) + " of thread in the body")
+                           .about(name)
+                           .build();
+  if (part.engaged_at_longest->provenance.place)
+    finding.others.push_back({*part.engaged_at_longest->provenance.place,
+                              length_text(part.engaged_at_longest->value) + " at the longest"});
+  return finding;
+}
+
+} // namespace
+
+void check_thread_engagement_low(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
+  report_by_side(rig, derived, sink, [&](const DerivedStay& stay, const std::string& name) {
+    std::vector<Diagnostic> found;
+    for (const TakeUp& adjuster : stay.adjusters)
+      if (too_little(adjuster))
+        found.push_back(finding_of(rig, rig[stay.stay], adjuster, name));
+    return found;
+  });
+}
+
+} // namespace sheerpole
