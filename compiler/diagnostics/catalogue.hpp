@@ -20,14 +20,18 @@ struct CatalogueEntry {
   std::string_view mend;    ///< explain page: what to do
 };
 
-/// One table per phase, each in a file of its own.
+/// One table for each thing that findings are about, each in a file of its own.
 std::span<const CatalogueEntry> source_findings();
 std::span<const CatalogueEntry> syntax_findings();
+std::span<const CatalogueEntry> file_findings();
 std::span<const CatalogueEntry> name_findings();
 std::span<const CatalogueEntry> value_findings();
+std::span<const CatalogueEntry> structure_findings();
+std::span<const CatalogueEntry> stack_findings();
+std::span<const CatalogueEntry> path_findings();
 std::span<const CatalogueEntry> rig_findings();
 
-/// All entries, phase by phase.
+/// All entries, table by table.
 std::vector<const CatalogueEntry*> all_entries();
 
 /// The entry of this slug, or nullptr.

@@ -16,6 +16,12 @@ void resolve_expression(const Expression& expression, SymbolTable& table) {
     resolve_expression(operand, table);
 }
 
+/// What stands where a word of a list belongs, as a message quotes it.
+std::string quoted(const Expression& expression) {
+  const bool word = expression.kind == ExpressionKind::construct || expression.kind == ExpressionKind::name;
+  return word ? "`" + expression.text + "`" : "what stands here";
+}
+
 void resolve_choice(const Expression& expression, const PropertyRow& row, DiagnosticSink& sink) {
   if (expression.kind == ExpressionKind::error)
     return;
@@ -24,8 +30,10 @@ void resolve_choice(const Expression& expression, const PropertyRow& row, Diagno
   if (word && std::find(choices.begin(), choices.end(), expression.text) != choices.end())
     return;
   const std::vector<std::string> known(choices.begin(), choices.end());
-  auto builder = diagnose("unknown-choice", {{"name", std::string(row.name)}, {"known", listed(known)}})
-                     .at(expression.span);
+  auto builder =
+      diagnose("unknown-choice",
+               {{"written", quoted(expression)}, {"name", std::string(row.name)}, {"known", listed(known)}})
+          .at(expression.span);
   sink.report(with_nearest(std::move(builder), word ? expression.text : "", expression.span, known));
 }
 
@@ -62,8 +70,10 @@ void resolve_end(const Expression& expression, const PropertyRow& row, SymbolTab
     Span span = expression.span;
     if (word)
       span.end = span.begin + static_cast<std::uint32_t>(expression.text.size());
-    auto builder =
-        diagnose("unknown-end", {{"name", std::string(row.name)}, {"known", listed(known)}}).at(span);
+    auto builder = diagnose("unknown-end", {{"written", quoted(expression)},
+                                            {"name", std::string(row.name)},
+                                            {"known", listed(known)}})
+                       .at(span);
     sink.report(with_nearest(std::move(builder), word ? expression.text : "", span, known));
     return;
   }
