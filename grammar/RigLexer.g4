@@ -103,9 +103,10 @@ fragment DIGITS : [0-9]+ ( '_' [0-9]+ )* ;
 fragment DECIMAL : DIGITS ( '.' DIGITS )? ;
 fragment FRACTION : DIGITS '/' DIGITS ;
 fragment PART : DECIMAL | FRACTION | DIGITS ( BLANK+ | '-' ) FRACTION | ( DIGITS BLANK* )? VULGAR ;
-fragment VULGAR : [\u00BC-\u00BE\u2150-\u215E] ;
-fragment FEET : ['\u2032\u2019] ;
-fragment INCHES : ["\u2033\u201D] ;
-// Blank, tab, and the non-breaking, figure, thin, hair and narrow blanks of typesetters and spreadsheets.
-fragment BLANK : [ \t\u00A0\u2000-\u200A\u202F\u205F\u3000] ;
+// Halves, quarters and eighths.
+fragment VULGAR : [\u00BC-\u00BE\u215B-\u215E] ;
+fragment FEET : ['\u2032\u2018\u2019] ;
+fragment INCHES : ["\u2033\u201C\u201D] | '\'\'' | '\u2032\u2032' | '\u2019\u2019' ;
+// Blank, tab, and the non-breaking, thin and narrow blanks of typesetters and spreadsheets.
+fragment BLANK : [ \t\u00A0\u2009\u202F] ;
 fragment FOREIGN : [\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u024F\u0370-\u052F] ;

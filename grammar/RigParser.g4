@@ -55,9 +55,10 @@ expression : terms+=product ( signs+=( PLUS | MINUS ) terms+=product )* ;
 
 product : factors+=operand ( signs+=( STAR | SLASH ) factors+=operand )* ;
 
+// A malformed number was reported before; it is let through so that the rest of its line is still read.
 operand
     : minus=MINUS?
-      ( number=NUMBER unit=( NAME | COMPOUND_UNIT | PERCENT )?
+      ( number=( NUMBER | MALFORMED_NUMBER ) unit=( NAME | COMPOUND_UNIT | PERCENT )?
       | length=LENGTH
       | date=DATE
       | text=STRING

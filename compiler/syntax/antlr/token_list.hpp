@@ -7,6 +7,7 @@
 
 #include <cstddef>
 #include <memory>
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -32,6 +33,9 @@ public:
   std::size_t type_at(std::size_t index) const { return at(index).getType(); }
   /// Puts a sign without text in front of the token at `index`, at the end of the token before it.
   void insert(std::size_t index, std::size_t type);
+  /// A line on which something was left out after it was reported: what the parser says of it is no news.
+  void doubt(const antlr4::Token& token) { doubtful_lines_.insert(token.getLine()); }
+  bool in_doubt(const antlr4::Token& token) const { return doubtful_lines_.contains(token.getLine()); }
   /// Takes the list apart or puts it together again after a pass over all tokens.
   Tokens& tokens() { return tokens_; }
   /// Numbers the tokens by their place in the list.
@@ -57,6 +61,7 @@ private:
   const SourceText& source_;
   const CodePoints& characters_;
   Tokens tokens_;
+  std::set<std::size_t> doubtful_lines_;
   std::size_t next_ = 0;
 };
 

@@ -1,6 +1,7 @@
 #include "syntax/antlr/tree_builder.hpp"
 
 #include "syntax/antlr/read_text.hpp"
+#include "syntax/antlr/token_words.hpp"
 #include "syntax/parse.hpp"
 
 #include <algorithm>
@@ -14,6 +15,15 @@ Expression error_expression(Span span) {
   Expression result;
   result.span = span;
   return result;
+}
+
+/// False when something else stands where the block belongs: then the line is not a declaration at all.
+bool has_block_or_nothing(const sheerpole_antlr::RigParser::DeclarationRestContext& rest) {
+  const antlr4::ParserRuleContext* body = rest.body;
+  if (body == nullptr)
+    return false;
+  const std::size_t first = body->start->getType();
+  return !body->exception || first == sheerpole_antlr::RigParser::LBRACE || ends_line(first);
 }
 
 } // namespace
@@ -54,7 +64,7 @@ Statement TreeBuilder::statement(const Rule::StatementContext& context) {
     return Use{*text(context.path), whole};
   if (context.content != nullptr)
     return Let{name(context.name), value(context.content, whole), whole};
-  if (context.kind == nullptr || context.rest == nullptr)
+  if (context.kind == nullptr || context.rest == nullptr || !has_block_or_nothing(*context.rest))
     return ErrorEntry{whole};
   Declaration result;
   result.kind = name(context.kind);
@@ -89,6 +99,8 @@ Entry TreeBuilder::entry(const Rule::EntryContext& context) {
   if (context.content != nullptr)
     return Property{name(context.name), name(context.side), text(context.title),
                     value(context.content, whole), whole};
+  if (context.rest != nullptr && !has_block_or_nothing(*context.rest))
+    return ErrorEntry{whole};
   if (context.rest != nullptr) {
     Declaration result;
     result.kind = name(context.name);
@@ -99,7 +111,8 @@ Entry TreeBuilder::entry(const Rule::EntryContext& context) {
     return result;
   }
   // Whatever goes on behind the name of an item was reported where it stands.
-  if (context.name == nullptr || context.side != nullptr || context.title != nullptr || context.exception)
+  if (context.name == nullptr || context.name->exception || context.side != nullptr ||
+      context.title != nullptr || context.exception)
     return ErrorEntry{whole};
   Item result{std::nullopt, name(context.name), settings(context.arguments), whole};
   if (context.count != nullptr) {
@@ -224,6 +237,8 @@ Expression TreeBuilder::operand(const Rule::OperandContext* context, Span fallba
     return error_expression(fallback);
   Expression result;
   result.span = span(*context);
+  if (context->number != nullptr && context->number->getType() == Rule::MALFORMED_NUMBER)
+    return result;
   if (context->number != nullptr) {
     result.kind = ExpressionKind::number;
     result.text = tokens_.text(*context->number);
@@ -274,8 +289,13 @@ Expression TreeBuilder::parentheses(const Rule::OperandContext& context) {
   result.operands.reserve(context.parts.size());
   for (const Rule::ExpressionContext* part : context.parts)
     result.operands.push_back(expression(part, whole));
+  const bool has_error =
+      std::any_of(result.operands.begin(), result.operands.end(),
+                  [](const Expression& part) { return part.kind == ExpressionKind::error; });
   if (context.parts.size() == 3)
     return result;
+  if (has_error || context.exception) // reported where it stands
+    return error_expression(whole);
   report_.add(
       diagnose("place-needs-three-numbers", {{"count", std::to_string(context.parts.size())}}).at(whole));
   return error_expression(whole);

@@ -45,7 +45,7 @@ private:
   }
   Name name(const antlr4::Token* token) const;
   Name name(const antlr4::ParserRuleContext* word) const {
-    return word == nullptr ? Name{} : name(word->start);
+    return word == nullptr || word->exception ? Name{} : name(word->start);
   }
   std::optional<Text> text(const antlr4::Token* token);
 

@@ -1,0 +1,285 @@
+#include "syntax/antlr/mend_spellings.hpp"
+
+#include "base/code_point.hpp"
+#include "syntax/antlr/mend_numbers.hpp"
+#include "syntax/antlr/token_words.hpp"
+
+#include <RigLexer.h>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <string>
+#include <string_view>
+#include <utility>
+
+namespace sheerpole {
+
+namespace {
+
+using sheerpole_antlr::RigLexer;
+
+/// A character that has no place in a rig file, and what to write instead.
+struct OddCharacter {
+  std::string_view character;
+  std::size_t meant; ///< the token to read it as, or 0 to leave it out
+  std::string_view replacement;
+};
+
+constexpr OddCharacter odd_characters[] = {
+    {"\u2212", RigLexer::MINUS, "-"},
+    {"\u2010", RigLexer::MINUS, "-"},
+    {"\u2011", RigLexer::MINUS, "-"},
+    {"\u2013", RigLexer::MINUS, "-"},
+    {"\u2014", RigLexer::MINUS, "-"},
+    {"\u00D7", RigLexer::TIMES, "x"},
+    {"\u00F7", RigLexer::SLASH, "/"},
+    {"\u2044", RigLexer::SLASH, "/"},
+    {"\u00B7", RigLexer::STAR, "*"},
+    {"\u203A", RigLexer::GREATER, ">"},
+    {"\u00B0", 0, " deg"},
+    {"\u200B", 0, ""},
+    {"\uFEFF", 0, ""},
+    {"\u00AD", 0, ""},
+    {"\u2002", 0, " "},
+    {"\u2003", 0, " "},
+    {"\u2007", 0, " "},
+    {"\u200A", 0, " "},
+    {"\u3000", 0, " "},
+};
+
+const OddCharacter* find_odd_character(std::string_view text) {
+  const auto found = std::find_if(std::begin(odd_characters), std::end(odd_characters),
+                                  [text](const OddCharacter& each) { return each.character == text; });
+  return found == std::end(odd_characters) ? nullptr : found;
+}
+
+class SpellingMender {
+public:
+  SpellingMender(TokenList& tokens, SyntaxReport& report) : tokens_(tokens), report_(report) {}
+
+  void run() {
+    for (; index_ + 1 < tokens_.count() && !report_.full(); ++index_) {
+      follow(token().getType());
+      mend();
+    }
+  }
+
+private:
+  antlr4::CommonToken& token() const { return tokens_.at(index_); }
+  Span place() const { return tokens_.span(token()); }
+  std::string text() const { return std::string(tokens_.text(token())); }
+
+  void follow(std::size_t type) {
+    if (type == RigLexer::LPAREN || type == RigLexer::LBRACKET)
+      ++parentheses_;
+    else if ((type == RigLexer::RPAREN || type == RigLexer::RBRACKET) && parentheses_ > 0)
+      --parentheses_;
+    else if (type == RigLexer::LBRACE || type == RigLexer::RBRACE)
+      parentheses_ = 0;
+  }
+
+  void mend() {
+    switch (token().getType()) {
+    case RigLexer::ARROW:
+      report_.add(diagnose("arrow-in-path", {{"text", text()}}).at(place()).edit(place(), ">", "write >"));
+      token().setType(RigLexer::GREATER);
+      break;
+    case RigLexer::SEMICOLON:
+      mend_semicolon();
+      break;
+    case RigLexer::SLASH_COMMENT:
+      report_.add(diagnose("slash-comment")
+                      .at(place())
+                      .edit({place().source, place().begin, place().begin + 2}, "#", "write # for the //"));
+      leave_out();
+      break;
+    case RigLexer::UNCLOSED_STRING:
+      mend_unclosed_string();
+      break;
+    case RigLexer::OTHER_QUOTES:
+      mend_quotes();
+      break;
+    case RigLexer::MALFORMED_NUMBER:
+      mend_number(tokens_, index_, in_vector(), report_);
+      break;
+    case RigLexer::MALFORMED_NAME:
+      mend_name();
+      break;
+    case RigLexer::UNKNOWN:
+      mend_odd_characters();
+      break;
+    default:
+      break;
+    }
+  }
+
+  void leave_out(std::size_t count = 1) {
+    const auto first = tokens_.tokens().begin() + static_cast<std::ptrdiff_t>(index_);
+    tokens_.tokens().erase(first, first + static_cast<std::ptrdiff_t>(count));
+    --index_; // the next token has moved here; the step forward undoes it, at the very first by wrapping
+  }
+
+  /// Whether the number here is a component: nothing but a minus between it and a parenthesis or comma.
+  bool in_vector() const {
+    std::size_t before = index_;
+    if (before > 0 && tokens_.type_at(before - 1) == RigLexer::MINUS)
+      --before;
+    if (parentheses_ == 0 || before == 0)
+      return false;
+    const std::size_t type = tokens_.type_at(before - 1);
+    return type == RigLexer::LPAREN || type == RigLexer::COMMA;
+  }
+
+  void mend_semicolon() {
+    const bool last =
+        ends_line(tokens_.type_at(index_ + 1)) && tokens_.type_at(index_ + 1) != RigLexer::RBRACE;
+    auto finding = diagnose("semicolon").at(place());
+    if (parentheses_ > 0) {
+      report_.add(std::move(finding).edit(place(), ",", "write a comma"));
+      token().setType(RigLexer::COMMA);
+    } else {
+      report_.add(last ? std::move(finding).edit(place(), "", "leave the ; out")
+                       : std::move(finding).edit(place(), "\n", "begin a new line"));
+      token().setType(RigLexer::NEWLINE);
+    }
+  }
+
+  /// A text that runs to the end of the line has often swallowed the brace or parenthesis there.
+  void mend_unclosed_string() {
+    const std::string whole = text();
+    if (whole == "\"" && index_ > 0 && tokens_.type_at(index_ - 1) == RigLexer::STRING &&
+        tokens_.span(tokens_.at(index_ - 1)).end == place().begin) {
+      const Span both = cover(tokens_.span(tokens_.at(index_ - 1)), place());
+      std::string escaped = std::string(tokens_.text(tokens_.at(index_ - 1)));
+      escaped.insert(escaped.size() - 1, "\\");
+      escaped += '"';
+      report_.add(diagnose("quote-in-text").at(both).edit(both, escaped, "write " + escaped));
+      leave_out();
+      return;
+    }
+    std::size_t end = whole.find_last_not_of(" \t");
+    std::size_t swallowed = 0;
+    if (end != std::string::npos && end > 0) {
+      if (whole[end] == '{' || whole[end] == '}')
+        swallowed = whole[end] == '{' ? RigLexer::LBRACE : RigLexer::RBRACE;
+      else if (whole[end] == ')' && parentheses_ > 0)
+        swallowed = RigLexer::RPAREN;
+    }
+    if (end == std::string::npos)
+      end = 0;
+    std::size_t close = end + 1;
+    if (swallowed != 0)
+      close = std::max<std::size_t>(whole.find_last_not_of(" \t", end - 1) + 1, 1);
+    const std::uint32_t at = place().begin + static_cast<std::uint32_t>(close);
+    report_.add(diagnose("unclosed-text")
+                    .at(place(), "no quote closes this text")
+                    .edit({place().source, at, at}, "\"", "close the text with \""));
+    token().setType(RigLexer::STRING);
+    if (swallowed == 0)
+      return;
+    // The brace is the last character of the token but for blanks, which are one byte each.
+    const std::size_t blanks_behind = whole.size() - end - 1;
+    const std::size_t last = token().getStopIndex() - blanks_behind;
+    auto sign = std::make_unique<antlr4::CommonToken>(&token());
+    sign->setType(swallowed);
+    sign->setStartIndex(last);
+    sign->setStopIndex(last);
+    token().setStopIndex(last - 1 - (end - close));
+    tokens_.tokens().insert(tokens_.tokens().begin() + static_cast<std::ptrdiff_t>(index_) + 1,
+                            std::move(sign));
+  }
+
+  void mend_quotes() {
+    std::string inner = text();
+    const std::size_t front = first_code_point(inner).bytes;
+    inner.erase(0, front);
+    std::size_t back = inner.size();
+    while (back > 0 && (static_cast<unsigned char>(inner[back - 1]) & 0xC0) == 0x80)
+      --back;
+    inner.erase(back - 1);
+    const std::string plain = '"' + inner + '"';
+    report_.add(
+        diagnose("other-quotes", {{"text", text()}}).at(place()).edit(place(), plain, "write " + plain));
+    token().setType(RigLexer::STRING);
+  }
+
+  /// `cap_tang` -> `cap-tang`, `cap--tang` -> `cap-tang`; nothing when letters have no plain counterpart.
+  static std::string plain_name(std::string_view name) {
+    std::string result;
+    for (const char c : name) {
+      if (static_cast<unsigned char>(c) >= 0x80)
+        return {};
+      if (c != '_' && c != '-')
+        result += c;
+      else if (!result.empty() && result.back() != '-')
+        result += '-';
+    }
+    while (result.ends_with('-'))
+      result.pop_back();
+    return result;
+  }
+
+  void mend_name() {
+    const std::string plain = plain_name(text());
+    auto finding = diagnose("malformed-name", {{"name", text()}}).at(place());
+    report_.add(plain.empty() ? std::move(finding)
+                              : std::move(finding).edit(place(), plain, "write " + plain));
+    token().setType(RigLexer::NAME);
+  }
+
+  static std::string character_name(std::string_view character) {
+    const auto code = static_cast<std::uint32_t>(first_code_point(character).value);
+    const std::string number = fmt::format("U+{:04X}", code);
+    const bool visible = code > 0x20 && code != 0x7F && !(code >= 0x80 && code < 0xA1) && code != 0xAD &&
+                         !(code >= 0x2000 && code <= 0x200F) && code != 0xFEFF && code != 0x3000;
+    return visible ? fmt::format("{} ({})", character, number) : number;
+  }
+
+  /// Several in a row, as a file in another encoding has them, are one finding.
+  void mend_odd_characters() {
+    const std::string first = text();
+    const OddCharacter* known = find_odd_character(first);
+    Span all = place();
+    std::size_t count = 1;
+    for (; known == nullptr && tokens_.type_at(index_ + count) == RigLexer::UNKNOWN; ++count) {
+      const antlr4::CommonToken& next = tokens_.at(index_ + count);
+      if (tokens_.span(next).begin != all.end || find_odd_character(tokens_.text(next)) != nullptr)
+        break;
+      all.end = tokens_.span(next).end;
+    }
+    auto finding = diagnose("odd-character", {{"character", character_name(first)}}).at(all);
+    if (known == nullptr)
+      report_.add(std::move(finding));
+    else if (known->replacement.empty())
+      report_.add(std::move(finding).edit(all, "", "leave it out"));
+    else if (known->replacement == " ")
+      report_.add(std::move(finding).edit(all, " ", "write a plain blank"));
+    else
+      report_.add(std::move(finding).edit(all, std::string(known->replacement),
+                                          "write" + std::string(known->meant == 0 ? "" : " ") +
+                                              std::string(known->replacement)));
+    if (known != nullptr && known->meant != 0) {
+      token().setType(known->meant);
+      return;
+    }
+    // A number that has lost its unit to the odd character is not a number without one.
+    if (index_ > 0 && tokens_.type_at(index_ - 1) == RigLexer::NUMBER)
+      tokens_.at(index_ - 1).setType(RigLexer::MALFORMED_NUMBER);
+    tokens_.doubt(token());
+    leave_out(count);
+  }
+
+  TokenList& tokens_;
+  SyntaxReport& report_;
+  std::size_t index_ = 0;
+  std::size_t parentheses_ = 0;
+};
+
+} // namespace
+
+void mend_spellings(TokenList& tokens, SyntaxReport& report) {
+  SpellingMender(tokens, report).run();
+  tokens.renumber();
+}
+
+} // namespace sheerpole
