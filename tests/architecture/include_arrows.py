@@ -34,7 +34,9 @@ LIBRARIES = {
     "CLI/": ["driver"],
     "pugixml.hpp": ["backend"],
     "Eigen/": ["calculate", "statics"],
-    "antlr4-runtime.h": ["syntax/antlr"],
+    "antlr4-runtime": ["syntax/antlr"],
+    "RigLexer.h": ["syntax/antlr"],
+    "RigParser.h": ["syntax/antlr"],
 }
 SYSTEM_HEADERS = ["unistd.h", "fcntl.h", "poll.h", "spawn.h", "signal.h", "sys/"]
 TALKS_TO_SYSTEM = ["source", "backend/process", "driver", "editor"]

@@ -16,13 +16,14 @@ AT_ONCE = 2
 
 def check(root, build):
     """Findings, one line of text a header. What compiled is remembered in build, by content."""
-    flags = compile_flags(root, build)
+    flags_of = compile_flags(root, build)
     cache = build / "lone_headers"
     cache.mkdir(parents=True, exist_ok=True)
     version = subprocess.run(["c++", "--version"], capture_output=True, text=True, check=True).stdout
     headers = tree.files(root, ["compiler", "plugins", "tests"], (".hpp", ".h"))
 
     def alone(header):
+        flags = flags_of(header)
         mark = cache / content_hash(root, header, [version, *flags])
         if mark.exists():
             return None
@@ -46,20 +47,29 @@ def check(root, build):
 
 
 def compile_flags(root, build):
-    """The language and the include folders, these also as the build knows them (generated headers, libraries)."""
-    flags = ["-std=c++20", "-Wall", "-Wextra", f"-I{root}/compiler", f"-I{root}", f"-I{root}/tests"]
+    """A function from a header to its flags: those of the nearest folder the build compiles something in."""
+    standard = ["-std=c++20", "-Wall", "-Wextra", f"-I{root}/compiler", f"-I{root}", f"-I{root}/tests"]
+    of_folder = {}
     commands = build / "compile_commands.json"
     if commands.is_file():
-        folders = []
         for entry in json.loads(commands.read_text(encoding="utf-8")):
-            words = shlex.split(entry["command"])
-            for word, following in zip(words, [*words[1:], ""]):
-                if word == "-isystem":
-                    folders.append(f"-isystem{following}")
-                elif word.startswith("-I"):
-                    folders.append(word)
-        flags += sorted(set(folders) - set(flags))
+            of_folder.setdefault(pathlib.Path(entry["file"]).parent, set()).update(relevant(entry["command"]))
+
+    def flags(header):
+        nearest = next((folder for folder in header.parents if folder in of_folder), None)
+        return standard + sorted(of_folder.get(nearest, set()) - set(standard))
+
     return flags
+
+
+def relevant(command):
+    """The words of a compile command that decide which headers are found and what they mean."""
+    words = shlex.split(command)
+    for word, following in zip(words, [*words[1:], ""]):
+        if word == "-isystem":
+            yield f"-isystem{following}"
+        elif word.startswith(("-I", "-D")) or word == "-fno-char8_t":
+            yield word
 
 
 def content_hash(root, header, flags):
