@@ -137,7 +137,7 @@ constexpr std::array entries{
                  "side of the "
                  "boat.",
         .example = "points {\n"
-                   "  tang:   (-0.050 m, 0.065 m, 5.380 m)\n"
+                   "  tang:   (-0.040 m, 0.065 m, 5.380 m)\n"
                    "  plate:  (-0.580 m, 1.280 m, 1.130 m)\n"
                    "}\n"
                    "stay lower-shroud {\n"

@@ -1,6 +1,7 @@
 #include "calculate/length_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/checks.hpp"
+#include "rules/low_thread.hpp"
 #include "rules/thresholds.hpp"
 
 #include <algorithm>
@@ -12,6 +13,9 @@ namespace {
 bool near_an_end(const Rig& rig, const TakeUp& adjuster) {
   // A lever is meant to stand at its end when it is closed.
   if (rig[adjuster.part].kind == "lever")
+    return false;
+  // Too little thread says the same about the same setting, and more.
+  if (low_thread(adjuster))
     return false;
   const Length left = std::min(adjuster.to_tighten, adjuster.to_slacken);
   const Length range = adjuster.to_tighten + adjuster.to_slacken;

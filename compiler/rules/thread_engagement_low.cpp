@@ -1,17 +1,11 @@
 #include "calculate/length_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/checks.hpp"
-#include "rules/thresholds.hpp"
+#include "rules/low_thread.hpp"
 
 namespace sheerpole {
 
 namespace {
-
-bool too_little(const TakeUp& adjuster) {
-  // Beyond the range, what the thread does is a consequence: adjuster-out-of-range says it.
-  return adjuster.engaged && adjuster.least_engagement && adjuster.to_slacken > -threshold::negligible &&
-         *adjuster.engaged < *adjuster.least_engagement - threshold::negligible;
-}
 
 Diagnostic finding_of(const Rig& rig, const Stay& stay, const TakeUp& adjuster, const std::string& name) {
   const Part& part = rig[adjuster.part];
@@ -39,7 +33,7 @@ void check_thread_engagement_low(const Rig& rig, const Derived& derived, Diagnos
   report_by_side(rig, derived, sink, [&](const DerivedStay& stay, const std::string& name) {
     std::vector<Diagnostic> found;
     for (const TakeUp& adjuster : stay.adjusters)
-      if (too_little(adjuster))
+      if (low_thread(adjuster))
         found.push_back(finding_of(rig, rig[stay.stay], adjuster, name));
     return found;
   });

@@ -125,6 +125,14 @@ TEST(AdjusterNearEnd, WarnsWithinATenthOfTheRange) {
   EXPECT_TRUE(found_by(check_adjuster_near_end, set_to(mm(455))).empty());
 }
 
+TEST(AdjusterNearEnd, LeavesALowThreadToTheOtherFinding) {
+  Part part = bottle();
+  part.engaged_at_longest = sourced(mm(12));
+  EXPECT_TRUE(found_by(check_adjuster_near_end, set_to(mm(468), part)).empty());
+  part.engaged_at_longest = sourced(mm(20));
+  EXPECT_EQ(found_by(check_adjuster_near_end, set_to(mm(468), part)).size(), 1u);
+}
+
 TEST(AdjusterNearEnd, LeavesLeversAndSettingsBeyondTheRangeAlone) {
   EXPECT_TRUE(found_by(check_adjuster_near_end, set_to(mm(480))).empty());
   EXPECT_TRUE(
