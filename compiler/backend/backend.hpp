@@ -1,6 +1,18 @@
 #pragma once
 
+// What a back end may use comes with the contract: it includes no room of the compiler by itself.
+#include "backend/json/json.hpp"
+#include "backend/piece_sum.hpp"
+#include "backend/source_words.hpp"
+#include "backend/table/rig_tables.hpp"
+#include "backend/tenths.hpp"
+#include "backend/turns.hpp"
+#include "base/code_point.hpp"
+#include "base/wrap_text.hpp"
+#include "calculate/length_text.hpp"
+#include "diagnostics/render.hpp"
 #include "results/checked_rig.hpp"
+#include "units/format_length.hpp"
 
 #include <string>
 #include <vector>

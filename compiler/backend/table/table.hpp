@@ -18,11 +18,12 @@ struct Table {
   std::vector<std::string> notes;             ///< lines below the table
 };
 
-/// Columns padded with blanks (by code points), a rule under the headings, no trailing blanks.
+/// Title, headings with a rule under them, rows, notes. Columns are padded with blanks by the screen
+/// columns that their signs take; no trailing blanks. A cell must not hold a line end.
 std::string render_text(const Table& table);
 
-/// RFC 4180: CRLF, fields quoted when they hold a comma, a quote or a line end; headings first. Title and notes are
-/// not part of it.
+/// RFC 4180: CRLF, fields quoted when they hold a comma, a quote or a line end; headings first. Title and
+/// notes are not part of it.
 std::string render_csv(const Table& table);
 
 } // namespace sheerpole

@@ -1,0 +1,67 @@
+#include "backend/json/json.hpp"
+
+#include "units/format_length.hpp"
+
+#include <charconv>
+
+namespace sheerpole {
+
+double json_millimetres(Length length) {
+  const std::string text = format_millimetres(length, 6);
+  double value = 0.0;
+  std::from_chars(text.data(), text.data() + text.size(), value);
+  return value;
+}
+
+Json json_millimetres(const std::optional<Length>& length) {
+  return length ? Json(json_millimetres(*length)) : Json();
+}
+
+Json provenance_json(const Provenance& provenance, const SourceSet& sources) {
+  Json json{{"class", name_of(provenance.source_class)},
+            {"note", provenance.note},
+            {"written", provenance.written},
+            {"assumptions", provenance.assumptions},
+            {"place", nullptr}};
+  if (provenance.place) {
+    const SourceText& text = sources[provenance.place->source];
+    const Position at = text.position(provenance.place->begin);
+    json["place"] = {{"file", text.name()}, {"line", at.line}, {"column", at.column}};
+  }
+  return json;
+}
+
+Json term_json(const Term& term, const SourceSet& sources) {
+  return {{"name", term.name},
+          {"amount_mm", json_millimetres(term.amount)},
+          {"how", term.how},
+          {"provenance", provenance_json(term.provenance, sources)}};
+}
+
+Json sum_json(const LengthSum& sum, const SourceSet& sources) {
+  Json terms = Json::array();
+  for (const Term& term : sum.terms)
+    terms.push_back(term_json(term, sources));
+  return {{"name", sum.name},
+          {"unknown", sum.unknown},
+          {"unknown_source", sum.unknown ? provenance_json(sum.unknown_source, sources) : Json()},
+          {"known_mm", json_millimetres(sum.known())},
+          {"terms", std::move(terms)}};
+}
+
+Json request_json(const CheckedRig& checked) {
+  Json reasons = Json::array();
+  for (const DraftReason& reason : checked.draft_reasons())
+    reasons.push_back({{"subject", reason.subject}, {"reason", reason.reason}, {"mend", reason.mend}});
+  return {{"format", "sheerpole-request"},
+          {"version", 1},
+          {"rig", rig_json(checked)},
+          {"derived", derived_json(checked)},
+          {"draft_reasons", std::move(reasons)}};
+}
+
+std::string write_json(const Json& json) {
+  return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+} // namespace sheerpole

@@ -1,0 +1,182 @@
+#include "backend/json/json.hpp"
+#include "backend/json/sourced_json.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+Json boat_json(const Boat& boat, const SourceSet& sources) {
+  Json particulars = Json::array();
+  for (const Particular& particular : boat.particulars)
+    particulars.push_back({{"name", particular.name},
+                           {"text", particular.text},
+                           {"provenance", provenance_json(particular.value.provenance, sources)}});
+  return {{"title", boat.title},
+          {"particulars", std::move(particulars)},
+          {"pair_tolerance", sourced_json(boat.pair_tolerance, sources)}};
+}
+
+Json point_json(const Point& point, const Rig& rig, const SourceSet& sources) {
+  return {{"name", point.name},
+          {"title", point.title},
+          {"side", name_of(point.side)},
+          {"x_mm", json_millimetres(point.position.x)},
+          {"y_mm", json_millimetres(point.position.y)},
+          {"z_mm", json_millimetres(point.position.z)},
+          {"twin", point.twin ? Json(rig[*point.twin].name) : Json()},
+          {"overridden", point.overridden},
+          {"provenance", provenance_json(point.provenance, sources)}};
+}
+
+Json spreader_json(const Spreader& spreader, const Rig& rig) {
+  return {{"name", spreader.name},
+          {"title", spreader.title},
+          {"side", name_of(spreader.side)},
+          {"root", rig[spreader.root].name},
+          {"tip", rig[spreader.tip].name}};
+}
+
+Json material_json(const LineMaterial& material, const SourceSet& sources) {
+  return {{"name", material.name},
+          {"title", material.title},
+          {"kind", material.kind == LineMaterial::Kind::rope ? "rope" : "wire"},
+          {"construction", material.construction},
+          {"grade", material.grade},
+          {"size", material.size.name},
+          {"diameter", sourced_json(material.diameter, sources)},
+          {"break_load", sourced_json(material.break_load, sources)}};
+}
+
+Json splice_json(const Splice& splice, const SourceSet& sources) {
+  return {{"name", splice.name},
+          {"title", splice.title},
+          {"bury", sourced_json(splice.bury, sources)},
+          {"eye_allowance", sourced_json(splice.eye_allowance, sources)},
+          {"tail_to_trim", sourced_json(splice.tail_to_trim, sources)},
+          {"contraction", sourced_json(splice.contraction, sources)},
+          {"recovered", sourced_json(splice.recovered, sources)},
+          {"taper", splice.taper}};
+}
+
+Json end_json(const End& end, const SourceSet& sources) {
+  Json dimensions = Json::array();
+  for (const EndDimension& dimension : end.dimensions)
+    dimensions.push_back({{"name", dimension.name},
+                          {"text", dimension.text},
+                          {"length", sourced_json(dimension.length, sources)}});
+  return {{"type", end.type}, {"dimensions", std::move(dimensions)}};
+}
+
+std::string_view role_name(Part::Role role) {
+  switch (role) {
+  case Part::Role::boat_fitting:
+    return "boat fitting";
+  case Part::Role::fixed:
+    return "fixed";
+  case Part::Role::adjuster:
+    break;
+  }
+  return "adjuster";
+}
+
+Json part_json(const Part& part, const SourceSet& sources) {
+  Json screw;
+  if (part.screw)
+    screw = {{"thread", part.screw->thread.designation},
+             {"diameter_mm", json_millimetres(part.screw->thread.diameter)},
+             {"pitch_mm", json_millimetres(part.screw->thread.pitch)},
+             {"pair", part.screw->pair},
+             {"provenance", provenance_json(part.screw->provenance, sources)}};
+  return {{"kind", part.kind},
+          {"name", part.name},
+          {"title", part.title},
+          {"role", role_name(part.role)},
+          {"length", sourced_json(part.length, sources)},
+          {"shortest", sourced_json(part.shortest, sources)},
+          {"longest", sourced_json(part.longest, sources)},
+          {"screw", std::move(screw)},
+          {"engaged_at_longest", sourced_json(part.engaged_at_longest, sources)},
+          {"upper", end_json(part.upper, sources)},
+          {"lower", end_json(part.lower, sources)},
+          {"wrap", sourced_json(part.wrap, sources)}};
+}
+
+std::string_view passage_name(Passage passage) {
+  switch (passage) {
+  case Passage::free:
+    return "free";
+  case Passage::clamped:
+    return "clamped";
+  case Passage::end:
+    break;
+  }
+  return "end";
+}
+
+Json reading_json(const Reading& reading, const SourceSet& sources) {
+  Json runs = Json::array();
+  for (const Sourced<Length>& run : reading.runs)
+    runs.push_back(sourced_json(run, sources));
+  return {{"method", reading.method},
+          {"runs", std::move(runs)},
+          {"offset", sourced_json(reading.offset, sources)},
+          {"mark", reading.mark},
+          {"date", reading.date},
+          {"by", reading.by},
+          {"note", reading.note}};
+}
+
+Json item_json(const StackItem& item, const Rig& rig, const SourceSet& sources) {
+  if (item.kind == StackItem::Kind::line)
+    return {{"item", "line"}, {"length", sourced_json(item.line_length, sources)}};
+  return {{"item", "part"},
+          {"part", rig[item.part].name},
+          {"count", item.count},
+          {"set_length", sourced_json(item.set_length, sources)},
+          {"open", sourced_json(item.open, sources)},
+          {"passes", item.passes ? Json(*item.passes) : Json()},
+          {"splice", item.splice ? Json(rig[*item.splice].name) : Json()},
+          {"spare_bury", sourced_json(item.spare_bury, sources)}};
+}
+
+Json stay_json(const Stay& stay, const Rig& rig, const SourceSet& sources) {
+  Json path = Json::array();
+  for (const PathStop& stop : stay.path)
+    path.push_back({{"point", rig[stop.point].name}, {"passage", passage_name(stop.passage)}});
+  Json readings = Json::array();
+  for (const Reading& reading : stay.readings)
+    readings.push_back(reading_json(reading, sources));
+  Json stack = Json::array();
+  for (const StackItem& item : stay.stack)
+    stack.push_back(item_json(item, rig, sources));
+  return {{"name", stay.name},
+          {"title", stay.title},
+          {"side", name_of(stay.side)},
+          {"path", std::move(path)},
+          {"stated_pin_to_pin", sourced_json(stay.stated_pin_to_pin, sources)},
+          {"readings", std::move(readings)},
+          {"material", rig[stay.material].name},
+          {"stack", std::move(stack)}};
+}
+
+} // namespace
+
+Json rig_json(const CheckedRig& checked) {
+  const Rig& rig = checked.rig();
+  const SourceSet& sources = checked.sources();
+  Json json{{"boat", boat_json(rig.boat, sources)}};
+  const auto fill = [&json](const char* key, const auto& things, auto&& as_json) {
+    json[key] = Json::array();
+    for (const auto& thing : things)
+      json[key].push_back(as_json(thing));
+  };
+  fill("points", rig.points, [&](const Point& point) { return point_json(point, rig, sources); });
+  fill("spreaders", rig.spreaders, [&](const Spreader& spreader) { return spreader_json(spreader, rig); });
+  fill("materials", rig.materials, [&](const LineMaterial& line) { return material_json(line, sources); });
+  fill("splices", rig.splices, [&](const Splice& splice) { return splice_json(splice, sources); });
+  fill("parts", rig.parts, [&](const Part& part) { return part_json(part, sources); });
+  fill("stays", rig.stays, [&](const Stay& stay) { return stay_json(stay, rig, sources); });
+  return json;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,18 @@
+#include "backend/table/rig_tables.hpp"
+
+namespace sheerpole {
+
+const std::vector<NamedTable>& rig_tables() {
+  static const std::vector<NamedTable> tables{
+      {"points", "every point with x, y, z and how it is known", points_table},
+      {"lengths", "pin-to-pin, hardware and body of every stay, each way to the length", lengths_table},
+      {"pieces", "every piece to cut: line, body and cut length", pieces_table},
+      {"take-up", "how far every adjuster can go both ways", take_up_table},
+      {"stack", "every stack from aloft to deck with running distances", stack_table},
+      {"parts", "the hardware: length or range, ends, source", parts_table},
+      {"sources", "every number of the rig files with its source", sources_table},
+  };
+  return tables;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,37 @@
+#pragma once
+
+#include "backend/table/table.hpp"
+#include "results/checked_rig.hpp"
+
+#include <string_view>
+#include <vector>
+
+namespace sheerpole {
+
+/// A table about the rig that can be asked for by name.
+struct NamedTable {
+  std::string_view name;    ///< `take-up`
+  std::string_view summary; ///< one line, in a rigger's words
+  Table (*build)(const CheckedRig& checked);
+};
+
+/// All of them, in the order in which they are listed.
+const std::vector<NamedTable>& rig_tables();
+
+/// Points: name, x forward, y to starboard, z up, in mm, and how each is known.
+Table points_table(const CheckedRig& checked);
+/// One row a stay and way to its length: the way that is used, with hardware and body, then the other ways.
+Table lengths_table(const CheckedRig& checked);
+/// One row a piece to cut: line, body, cut.
+Table pieces_table(const CheckedRig& checked);
+/// One row an adjuster: how far it can go both ways, in mm and turns.
+Table take_up_table(const CheckedRig& checked);
+/// One row an item of each stack, from aloft to deck, with the distance from the upper pin to its lower
+/// end.
+Table stack_table(const CheckedRig& checked);
+/// The hardware: length or range, ends, source.
+Table parts_table(const CheckedRig& checked);
+/// Every number of the rig files with its source.
+Table sources_table(const CheckedRig& checked);
+
+} // namespace sheerpole

@@ -1,0 +1,29 @@
+#include "backend/tenths.hpp"
+
+#include "units/format_length.hpp"
+
+#include <fmt/format.h>
+
+#include <charconv>
+
+namespace sheerpole {
+
+Tenths Tenths::of(Length length) {
+  // By way of the written number: the two must not disagree about a half.
+  std::string text = format_millimetres(length, 1);
+  text.erase(text.find('.'), 1);
+  Tenths tenths;
+  std::from_chars(text.data(), text.data() + text.size(), tenths.count);
+  return tenths;
+}
+
+std::string format_tenths(Tenths tenths) {
+  const std::int64_t size = tenths.count < 0 ? -tenths.count : tenths.count;
+  return fmt::format("{}{}.{}", tenths.count < 0 ? "-" : "", size / 10, size % 10);
+}
+
+std::string format_signed(Tenths tenths) {
+  return (tenths.count < 0 ? "" : "+") + format_tenths(tenths);
+}
+
+} // namespace sheerpole

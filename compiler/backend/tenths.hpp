@@ -1,0 +1,35 @@
+#pragma once
+
+#include "units/length.hpp"
+
+#include <compare>
+#include <cstdint>
+#include <string>
+
+namespace sheerpole {
+
+/// A length as it is printed: whole tenths of a millimetre, so that printed rows add up to the printed
+/// total.
+struct Tenths {
+  std::int64_t count = 0;
+
+  /// Rounds half away from zero, as format_millimetres() does.
+  static Tenths of(Length length);
+  Length length() const { return Length::millimetres(static_cast<double>(count) / 10.0); }
+
+  Tenths& operator+=(Tenths other) {
+    count += other.count;
+    return *this;
+  }
+  friend Tenths operator+(Tenths a, Tenths b) { return {a.count + b.count}; }
+  friend Tenths operator-(Tenths a, Tenths b) { return {a.count - b.count}; }
+  friend auto operator<=>(Tenths, Tenths) = default;
+};
+
+/// Millimetres with one decimal: "11641.7", "-16.0", "0.0".
+std::string format_tenths(Tenths tenths);
+
+/// The same with its sign, as a row of a sum: "+11641.7", "-16.0".
+std::string format_signed(Tenths tenths);
+
+} // namespace sheerpole

@@ -1,0 +1,72 @@
+#include "results/checked_rig.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace sheerpole {
+
+namespace {
+
+/// The assumed values that a number rests on. A number that is itself assumed and names nothing goes by its
+/// own name.
+std::vector<std::string> assumptions_of(const Provenance& provenance, const std::string& name) {
+  if (provenance.assumptions.empty() && provenance.source_class == SourceClass::assumed)
+    return {name};
+  return provenance.assumptions;
+}
+
+void add_once(std::vector<DraftReason>& reasons, DraftReason reason) {
+  const bool known = std::any_of(reasons.begin(), reasons.end(), [&](const DraftReason& earlier) {
+    return earlier.subject == reason.subject && earlier.reason == reason.reason;
+  });
+  if (!known)
+    reasons.push_back(std::move(reason));
+}
+
+void add_assumptions(const Piece& piece, const Provenance& provenance, const std::string& name,
+                     std::vector<DraftReason>& reasons) {
+  for (const std::string& assumption : assumptions_of(provenance, name))
+    add_once(reasons, {piece.name, assumption + " is assumed", "measure it, or name who gave the number"});
+}
+
+std::vector<DraftReason> reasons_of(const Piece& piece) {
+  std::vector<DraftReason> reasons;
+  for (const MissingInput& missing : piece.missing)
+    add_once(reasons, {piece.name, missing.what + " is missing", missing.mend});
+  // The body's own terms first: the cut holds the body as one term, with all that it rests on.
+  for (const LengthSum* sum : {&piece.body, &piece.cut}) {
+    if (sum->unknown)
+      add_assumptions(piece, sum->unknown_source, "the length X", reasons);
+    for (const Term& term : sum->terms)
+      add_assumptions(piece, term.provenance, term.name, reasons);
+  }
+  return reasons;
+}
+
+} // namespace
+
+std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sources, Rig rig,
+                                           Derived derived, std::vector<Diagnostic> findings) {
+  const auto is_error = [](const Diagnostic& finding) { return finding.severity == Severity::error; };
+  if (std::any_of(findings.begin(), findings.end(), is_error))
+    return std::nullopt;
+  CheckedRig checked;
+  checked.sources_ = std::move(sources);
+  checked.rig_ = std::move(rig);
+  checked.derived_ = std::move(derived);
+  checked.findings_ = std::move(findings);
+  for (const DerivedStay& stay : checked.derived_.stays)
+    for (const Piece& piece : stay.pieces)
+      for (DraftReason& reason : reasons_of(piece))
+        checked.draft_reasons_.push_back(std::move(reason));
+  return checked;
+}
+
+std::vector<DraftReason> CheckedRig::draft_reasons(const Piece& piece) const {
+  std::vector<DraftReason> reasons;
+  std::copy_if(draft_reasons_.begin(), draft_reasons_.end(), std::back_inserter(reasons),
+               [&](const DraftReason& reason) { return reason.subject == piece.name; });
+  return reasons;
+}
+
+} // namespace sheerpole

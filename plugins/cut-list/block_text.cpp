@@ -1,0 +1,231 @@
+#include "plugins/cut-list/block_text.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr std::size_t label_width = 14;
+constexpr std::size_t name_width = 38;
+constexpr std::size_t amount_width = 13;
+
+std::string_view side_words(Side side) {
+  switch (side) {
+  case Side::port:
+    return "port side (left when looking forward)";
+  case Side::starboard:
+    return "starboard side (right when looking forward)";
+  case Side::centre:
+    break;
+  }
+  return "on the centreline";
+}
+
+void field(std::string_view label, const std::string& text, TextPage& page) {
+  page.wrapped("   " + padded(label, label_width), text);
+}
+
+std::string quoted_title(const std::string& name, const std::string& title) {
+  return title.empty() ? name : fmt::format("{} \"{}\"", name, title);
+}
+
+std::string line_words(const LineMaterial& line) {
+  std::string words = quoted_title(line.name, line.title) + ": ";
+  for (const std::string* part : {&line.construction, &line.grade})
+    if (!part->empty())
+      words += *part + ", ";
+  return words + (line.kind == LineMaterial::Kind::rope ? "rope" : "wire");
+}
+
+std::string path_words(const Rig& rig, const Stay& stay) {
+  if (stay.path.empty())
+    return "not given";
+  std::string words;
+  for (const PathStop& stop : stay.path) {
+    words += (words.empty() ? "" : " > ") + rig[stop.point].base;
+    if (stop.passage != Passage::end)
+      words += stop.passage == Passage::free ? " (runs free)" : " (clamped)";
+  }
+  return words;
+}
+
+std::string end_words(const PieceEnd& end) {
+  if (end.part.empty())
+    return "bare end";
+  std::string words = quoted_title(end.part, end.title);
+  if (!end.splice.empty())
+    words += ", splice " + end.splice;
+  if (!end.note.empty())
+    words += "; " + end.note;
+  return words;
+}
+
+std::string travel_words(Length travel, const TakeUp& adjuster) {
+  const std::string turns = format_turns(travel, adjuster.travel_per_turn);
+  return format_tenths(Tenths::of(travel)) + " mm" + (turns.empty() ? "" : " = " + turns + " turns");
+}
+
+std::string take_up_words(const Rig& rig, const TakeUp& adjuster) {
+  std::string words =
+      fmt::format("{} set to {} mm; to tighten {}; to slacken {}", rig[adjuster.part].name,
+                  format_tenths(Tenths::of(adjuster.set.value)),
+                  travel_words(adjuster.to_tighten, adjuster), travel_words(adjuster.to_slacken, adjuster));
+  if (adjuster.engaged)
+    words += fmt::format("; thread engaged {} mm each stud", format_tenths(Tenths::of(*adjuster.engaged)));
+  if (adjuster.engaged && adjuster.least_engagement)
+    words += fmt::format(" (one diameter is {} mm)", format_tenths(Tenths::of(*adjuster.least_engagement)));
+  return words;
+}
+
+/// Lines of a stay; for a pair with the side in front, and once when both sides say the same.
+template <class Lines>
+void both_sides(const CutListBlock& block, std::string_view label, Lines&& lines, TextPage& page) {
+  const std::vector<std::string> first = lines(block.pieces.front());
+  const std::vector<std::string> last = lines(block.pieces.back());
+  if (first == last) {
+    for (const std::string& line : first)
+      field(label, line, page);
+    return;
+  }
+  for (const ListedPiece& listed : block.pieces)
+    for (const std::string& line : lines(listed))
+      field(label, fmt::format("{}: {}", name_of(listed.stay->side), line), page);
+}
+
+std::vector<std::string> route_lines(const ListedPiece& listed) {
+  // A line with a length of its own does not come from the pins.
+  if (listed.sum.sections.front().name != listed.derived->pin_to_pin.name)
+    return {"the length that the stack states for this line"};
+  std::vector<std::string> lines{std::string(route_words(listed.derived->route))};
+  for (const RouteComparison& other : listed.derived->other_routes)
+    lines.push_back(fmt::format("{}, not used, gives {} mm; the one used differs by {} mm ({})",
+                                route_words(other.other), format_tenths(Tenths::of(other.length)),
+                                format_signed(Tenths::of(other.difference)),
+                                source_words(other.provenance)));
+  return lines;
+}
+
+void print_row(const std::string& name, const std::string& amount, const std::string& known,
+               TextPage& page) {
+  const std::vector<std::string> names = wrap_text(name, name_width);
+  for (std::size_t i = 0; i + 1 < names.size(); ++i)
+    page.line("   " + names[i]);
+  page.wrapped("   " + padded(names.back(), name_width) + padded_left(amount, amount_width) + "   ", known);
+}
+
+std::string how_known(const Term& term) {
+  if (term.how.empty())
+    return source_words(term.provenance);
+  Provenance provenance = term.provenance;
+  if (term.how.find(provenance.written) != std::string::npos) // "72 d x 9 mm" echoes the 72 d already
+    provenance.written.clear();
+  return term.how + "; " + source_words(provenance);
+}
+
+void print_sum(const PieceSum& sum, TextPage& page) {
+  if (sum.unknown)
+    print_row("X", "X", source_words(sum.unknown_source), page);
+  for (const SumSection& section : sum.sections) {
+    for (const SumRow& row : section.rows)
+      print_row(row.term->name, format_signed(row.amount), how_known(*row.term), page);
+    const bool pins = section.name == "pin-to-pin";
+    const bool is_cut = section.name == "cut";
+    const bool complete = pins || (sum.body_complete && (!is_cut || sum.cut_complete));
+    std::string name = "= " + (is_cut ? std::string("CUT") : section.name);
+    if (!complete)
+      name += " so far, INCOMPLETE";
+    print_row(name, format_total(sum.unknown, section.total),
+              "= " + format_total_feet_inches(sum.unknown, section.total), page);
+  }
+}
+
+void print_sum_heading(std::string_view what, TextPage& page) {
+  page.blank();
+  page.line("   " + padded(what, name_width) + padded_left("mm", amount_width) + "   how it is known");
+  page.line("   " + std::string(name_width, '-') + "  " + std::string(amount_width - 2, '-') + "   " +
+            std::string(TextPage::width - 3 - name_width - amount_width - 3, '-'));
+}
+
+std::string cut_words(const ListedPiece& listed) {
+  if (!listed.complete())
+    return "not known yet, see DRAFT below";
+  return fmt::format("{} mm = {}", format_total(listed.sum.unknown, listed.sum.cut()),
+                     format_total_feet_inches(listed.sum.unknown, listed.sum.cut()));
+}
+
+void print_identity(const CheckedRig& checked, const CutListBlock& block, TextPage& page) {
+  const ListedPiece& first = block.pieces.front();
+  if (block.pieces.size() == 1) {
+    field("number off", "1: " + first.piece->name, page);
+    field("CUT", cut_words(first), page);
+    return;
+  }
+  const ListedPiece& second = block.pieces.back();
+  field("number off",
+        fmt::format("2 off: {}, {} (equal within the stated {})", first.piece->name, second.piece->name,
+                    length_text(checked.rig().boat.pair_tolerance->value)),
+        page);
+  if (block.same_rows) {
+    field("CUT", cut_words(first) + ", each", page);
+    return;
+  }
+  for (const ListedPiece& listed : block.pieces)
+    field("CUT", fmt::format("{}: {}", name_of(listed.stay->side), cut_words(listed)), page);
+}
+
+} // namespace
+
+void print_block(const CheckedRig& checked, const CutListBlock& block, int number, TextPage& page) {
+  const Rig& rig = checked.rig();
+  const ListedPiece& first = block.pieces.front();
+  const LineMaterial& line = rig[first.piece->material];
+  std::string heading = first.stay->title.empty() ? first.stay->base : first.stay->title;
+  if (first.piece->of > 1)
+    heading += fmt::format(", piece {} of {} from aloft", first.piece->number, first.piece->of);
+  heading += ", ";
+  heading += block.pieces.size() == 2 ? "one for each side" : side_words(first.stay->side);
+
+  page.rule('=');
+  page.ends(fmt::format("{}.  {}", number, heading), block.draft() ? "DRAFT" : "");
+  page.blank();
+  print_identity(checked, block, page);
+  field("line", line_words(line), page);
+  field("size", line.size.name, page);
+  field("path", path_words(rig, *first.stay), page);
+  both_sides(block, "length from", route_lines, page);
+  field("upper end", end_words(first.piece->above), page);
+  field("lower end", end_words(first.piece->below), page);
+  both_sides(
+      block, "take-up",
+      [&](const ListedPiece& listed) {
+        std::vector<std::string> lines;
+        for (const TakeUp& adjuster : listed.derived->adjusters)
+          lines.push_back(take_up_words(rig, adjuster));
+        return lines;
+      },
+      page);
+  both_sides(
+      block, "DRAFT since",
+      [](const ListedPiece& listed) {
+        std::vector<std::string> lines;
+        for (const DraftReason& reason : listed.draft_reasons)
+          lines.push_back(reason.reason);
+        return lines;
+      },
+      page);
+  if (block.same_rows) {
+    print_sum_heading("the sum", page);
+    print_sum(first.sum, page);
+  } else {
+    for (const ListedPiece& listed : block.pieces) {
+      print_sum_heading(fmt::format("the sum, {}", name_of(listed.stay->side)), page);
+      print_sum(listed.sum, page);
+    }
+  }
+  page.blank();
+}
+
+} // namespace sheerpole

@@ -1,0 +1,101 @@
+#include "plugins/cut-list/cut_list_forms.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+std::string yes_or_no(bool yes) {
+  return yes ? "yes" : "no";
+}
+
+std::string joined(const std::vector<std::string>& words, std::string_view between) {
+  std::string text;
+  for (const std::string& word : words)
+    text += (text.empty() ? "" : std::string(between)) + word;
+  return text;
+}
+
+/// The columns that are the same in every row of a piece, and those that belong to the row.
+struct CsvPiece {
+  std::string piece;
+  std::string number_off;
+  std::string line;
+  std::string size;
+  std::string draft;
+
+  std::vector<std::string> row(std::string quantity, std::string term, std::string amount, bool plus_x,
+                               bool complete, const Term* from) const {
+    std::vector<std::string> cells{piece,
+                                   number_off,
+                                   line,
+                                   size,
+                                   std::move(quantity),
+                                   std::move(term),
+                                   std::move(amount),
+                                   yes_or_no(plus_x),
+                                   yes_or_no(complete)};
+    if (from == nullptr)
+      cells.insert(cells.end(), 5, "");
+    else
+      cells.insert(cells.end(),
+                   {from->how, std::string(name_of(from->provenance.source_class)), from->provenance.note,
+                    from->provenance.written, joined(from->provenance.assumptions, "; ")});
+    cells.push_back(draft);
+    return cells;
+  }
+};
+
+void add_rows(const CsvPiece& piece, const PieceSum& sum, Table& table) {
+  if (sum.unknown) {
+    const Term x{"X", Length{}, "", sum.unknown_source};
+    table.rows.push_back(piece.row("term", x.name, format_tenths({}), true, true, &x));
+  }
+  for (const SumSection& section : sum.sections) {
+    for (const SumRow& row : section.rows)
+      table.rows.push_back(
+          piece.row("term", row.term->name, format_tenths(row.amount), false, true, row.term));
+    const bool complete =
+        section.name == "pin-to-pin" || (sum.body_complete && (section.name == "body" || sum.cut_complete));
+    table.rows.push_back(
+        piece.row(section.name, "", format_tenths(section.total), sum.unknown, complete, nullptr));
+  }
+}
+
+} // namespace
+
+std::string cut_list_csv(const CheckedRig& checked, const std::vector<CutListBlock>& blocks) {
+  Table table{.title = "",
+              .columns = {{"piece"},
+                          {"number_off"},
+                          {"line"},
+                          {"size"},
+                          {"quantity"},
+                          {"term"},
+                          {"amount_mm", true},
+                          {"plus_x"},
+                          {"complete"},
+                          {"how"},
+                          {"source"},
+                          {"source_note"},
+                          {"written"},
+                          {"rests_on_assumed"},
+                          {"draft"}},
+              .rows = {},
+              .notes = {}};
+  for (const CutListBlock& block : blocks) {
+    const std::size_t off = block.same_rows ? block.pieces.size() : 1;
+    std::vector<std::string> names;
+    for (const ListedPiece& listed : block.pieces)
+      names.push_back(listed.piece->name);
+    for (std::size_t i = 0; i < block.pieces.size() / off; ++i) {
+      const ListedPiece& listed = block.pieces[i];
+      const LineMaterial& line = checked.rig()[listed.piece->material];
+      add_rows({off == 1 ? listed.piece->name : joined(names, " + "), std::to_string(off), line.name,
+                line.size.name, yes_or_no(off == 1 ? listed.draft() : block.draft())},
+               listed.sum, table);
+    }
+  }
+  return render_csv(table);
+}
+
+} // namespace sheerpole

@@ -1,0 +1,166 @@
+#include "plugins/cut-list/cut_list_forms.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+double printed_mm(Tenths tenths) {
+  return static_cast<double>(tenths.count) / 10.0;
+}
+
+Json reasons_json(const std::vector<DraftReason>& reasons) {
+  Json json = Json::array();
+  for (const DraftReason& reason : reasons)
+    json.push_back({{"subject", reason.subject}, {"reason", reason.reason}, {"mend", reason.mend}});
+  return json;
+}
+
+Json line_json(const LineMaterial& line) {
+  return {{"name", line.name},
+          {"title", line.title},
+          {"kind", line.kind == LineMaterial::Kind::rope ? "rope" : "wire"},
+          {"construction", line.construction},
+          {"grade", line.grade},
+          {"size", line.size.name},
+          {"diameter_mm", json_millimetres(line.diameter.value)}};
+}
+
+Json path_json(const Rig& rig, const Stay& stay) {
+  Json json = Json::array();
+  for (const PathStop& stop : stay.path)
+    json.push_back({{"point", rig[stop.point].name},
+                    {"passage", stop.passage == Passage::free      ? "free"
+                                : stop.passage == Passage::clamped ? "clamped"
+                                                                   : "end"}});
+  return json;
+}
+
+Json section_json(const SumSection& section, const SourceSet& sources) {
+  Json rows = Json::array();
+  for (const SumRow& row : section.rows) {
+    Json term = term_json(*row.term, sources);
+    term["printed_mm"] = printed_mm(row.amount);
+    rows.push_back(std::move(term));
+  }
+  return {{"name", section.name},
+          {"rows", std::move(rows)},
+          {"total_mm", json_millimetres(section.exact)},
+          {"printed_total_mm", printed_mm(section.total)}};
+}
+
+/// `length_mm` is a number only when it can be used as one.
+Json length_json(bool unknown, bool complete, Tenths total) {
+  return {{"length_mm", unknown || !complete ? Json() : Json(printed_mm(total))},
+          {"plus_x", unknown},
+          {"complete", complete},
+          {"text_mm", format_total(unknown, total)},
+          {"text_ft_in", format_total_feet_inches(unknown, total)}};
+}
+
+Json end_json(const PieceEnd& end) {
+  return {{"part", end.part}, {"title", end.title}, {"splice", end.splice}, {"note", end.note}};
+}
+
+Json turns_json(Length travel, const std::optional<Length>& travel_per_turn) {
+  return travel_per_turn && *travel_per_turn != Length{} ? Json(travel / *travel_per_turn) : Json();
+}
+
+Json adjuster_json(const TakeUp& adjuster, const Rig& rig, const SourceSet& sources) {
+  return {{"stay", rig[adjuster.stay].name},
+          {"part", rig[adjuster.part].name},
+          {"set_mm", json_millimetres(adjuster.set.value)},
+          {"set_source", provenance_json(adjuster.set.provenance, sources)},
+          {"to_tighten_mm", json_millimetres(adjuster.to_tighten)},
+          {"to_tighten_turns", turns_json(adjuster.to_tighten, adjuster.travel_per_turn)},
+          {"to_slacken_mm", json_millimetres(adjuster.to_slacken)},
+          {"to_slacken_turns", turns_json(adjuster.to_slacken, adjuster.travel_per_turn)},
+          {"travel_per_turn_mm", json_millimetres(adjuster.travel_per_turn)},
+          {"thread_engaged_mm", json_millimetres(adjuster.engaged)},
+          {"one_thread_diameter_mm", json_millimetres(adjuster.least_engagement)}};
+}
+
+Json piece_json(const CheckedRig& checked, const ListedPiece& listed) {
+  const Rig& rig = checked.rig();
+  const SourceSet& sources = checked.sources();
+  const PieceSum& sum = listed.sum;
+  Json json{{"name", listed.piece->name},
+            {"stay", listed.stay->name},
+            {"title", listed.stay->title},
+            {"side", name_of(listed.stay->side)},
+            {"number", listed.piece->number},
+            {"of", listed.piece->of},
+            {"line", line_json(rig[listed.piece->material])},
+            {"path", path_json(rig, *listed.stay)},
+            {"route", name_of(listed.derived->route)},
+            {"other_routes", Json::array()},
+            {"unknown", sum.unknown},
+            {"unknown_source", sum.unknown ? provenance_json(sum.unknown_source, sources) : Json()},
+            {"complete", listed.complete()},
+            {"sum", Json::array()},
+            {"body", length_json(sum.unknown, sum.body_complete, sum.body())},
+            {"cut", length_json(sum.unknown, listed.complete(), sum.cut())},
+            {"above", end_json(listed.piece->above)},
+            {"below", end_json(listed.piece->below)},
+            {"draft", listed.draft()},
+            {"draft_reasons", reasons_json(listed.draft_reasons)}};
+  for (const RouteComparison& other : listed.derived->other_routes)
+    json["other_routes"].push_back({{"route", name_of(other.other)},
+                                    {"length_mm", json_millimetres(other.length)},
+                                    {"difference_mm", json_millimetres(other.difference)},
+                                    {"provenance", provenance_json(other.provenance, sources)}});
+  for (const SumSection& section : sum.sections)
+    json["sum"].push_back(section_json(section, sources));
+  return json;
+}
+
+Json pair_json(const CutListBlock& block) {
+  const Piece& first = *block.pieces[0].piece;
+  const Piece& second = *block.pieces[1].piece;
+  return {{"pieces", {first.name, second.name}},
+          {"body_difference_mm", json_millimetres(first.body.known() - second.body.known())},
+          {"cut_difference_mm", json_millimetres(first.cut.known() - second.cut.known())},
+          {"printed_alike", block.same_rows}};
+}
+
+Json total_json(const LineTotal& total) {
+  Json json{{"line", total.line->name},
+            {"size", total.line->size.name},
+            {"pieces", total.pieces},
+            {"length_before_spare_mm", printed_mm(total.length)},
+            {"not_summed", Json::array()}};
+  for (const ListedPiece* listed : total.not_summed)
+    json["not_summed"].push_back(
+        {{"piece", listed->piece->name}, {"reason", listed->sum.unknown ? "unknown" : "incomplete"}});
+  return json;
+}
+
+} // namespace
+
+std::string cut_list_json(const CheckedRig& checked, const std::vector<CutListBlock>& blocks) {
+  const Rig& rig = checked.rig();
+  Json json{{"format", "sheerpole-cut-list"},
+            {"version", 1},
+            {"boat", rig.boat.title},
+            {"draft", !checked.draft_reasons().empty()},
+            {"draft_reasons", reasons_json(checked.draft_reasons())},
+            {"pair_tolerance_mm",
+             rig.boat.pair_tolerance ? Json(json_millimetres(rig.boat.pair_tolerance->value)) : Json()},
+            {"pieces", Json::array()},
+            {"pairs", Json::array()},
+            {"adjusters", Json::array()},
+            {"line_totals", Json::array()}};
+  for (const CutListBlock& block : blocks) {
+    for (const ListedPiece& listed : block.pieces)
+      json["pieces"].push_back(piece_json(checked, listed));
+    if (block.pieces.size() == 2)
+      json["pairs"].push_back(pair_json(block));
+  }
+  for (const DerivedStay& stay : checked.derived().stays)
+    for (const TakeUp& adjuster : stay.adjusters)
+      json["adjusters"].push_back(adjuster_json(adjuster, rig, checked.sources()));
+  for (const LineTotal& total : line_totals(checked, blocks))
+    json["line_totals"].push_back(total_json(total));
+  return write_json(json);
+}
+
+} // namespace sheerpole

@@ -1,0 +1,163 @@
+#include "plugins/cut-list/cut_list_forms.hpp"
+
+#include "plugins/cut-list/block_text.hpp"
+#include "plugins/cut-list/text_page.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace sheerpole {
+
+namespace {
+
+/// The reasons of all pieces, each once with the pieces that it holds back.
+struct SharedReason {
+  const DraftReason* reason;
+  std::string subjects;
+};
+
+std::vector<SharedReason> shared_reasons(const std::vector<DraftReason>& reasons) {
+  std::vector<SharedReason> shared;
+  for (const DraftReason& reason : reasons) {
+    const auto earlier = std::find_if(shared.begin(), shared.end(), [&](const SharedReason& other) {
+      return other.reason->reason == reason.reason && other.reason->mend == reason.mend;
+    });
+    if (earlier == shared.end())
+      shared.push_back({&reason, reason.subject});
+    else
+      earlier->subjects += ", " + reason.subject;
+  }
+  return shared;
+}
+
+void print_draft(const CheckedRig& checked, TextPage& page) {
+  if (checked.draft_reasons().empty())
+    return;
+  page.rule('*');
+  page.line("DRAFT - do not cut to these lengths yet");
+  for (const SharedReason& shared : shared_reasons(checked.draft_reasons())) {
+    page.wrapped("  * ", shared.reason->reason);
+    page.wrapped("      holds back  ", shared.subjects);
+    if (!shared.reason->mend.empty())
+      page.wrapped("      to do       ", shared.reason->mend);
+  }
+  page.rule('*');
+  page.blank();
+}
+
+void print_cautions(TextPage& page) {
+  page.line("Before you begin");
+  for (const std::string_view caution :
+       {"These lengths follow from the rig file and nothing else. Nobody has judged whether the rig is "
+        "strong "
+        "enough.",
+        "Work aloft and work on loaded rigging can maim and kill. Take the load off before you undo "
+        "anything.",
+        "Replace one stay at a time, and hold the mast in its place by something else meanwhile.",
+        "Dry-fit every piece on the boat before you cut it. What is cut off can not be put back.",
+        "Local codes and a licensed professional rigger come before this list."})
+    page.wrapped("  - ", caution);
+  page.blank();
+}
+
+void print_rules(const std::vector<CutListBlock>& blocks, TextPage& page) {
+  page.line("How to read it");
+  page.wrapped(
+      "  - ",
+      "Pin-to-pin runs from pin centre to pin centre, body from bearing to bearing; cut is the piece "
+      "to cut off.");
+  page.wrapped(
+      "  - ",
+      "Each row is rounded to 0.1 mm, halves away from zero. Each total is the sum of the rows above "
+      "it as printed. Feet and inches are the total rounded to the nearest 1/16 in.");
+  const bool any_x = std::any_of(blocks.begin(), blocks.end(), [](const CutListBlock& block) {
+    return block.pieces.front().sum.unknown;
+  });
+  if (any_x)
+    page.wrapped("  - ", "X is a length that is not known as a number; it is to be taken from its mark.");
+  page.blank();
+}
+
+void print_summary_row(int number, std::string_view off, const ListedPiece& listed,
+                       const std::string& names, bool draft, const LineMaterial& line, TextPage& page) {
+  const bool complete = listed.complete();
+  const PieceSum& sum = listed.sum;
+  page.wrapped(padded_left(std::to_string(number), 3) + padded_left(off, 8) +
+                   padded_left(complete ? format_total(sum.unknown, sum.cut()) : "incomplete", 14) + "  " +
+                   padded(complete ? format_total_feet_inches(sum.unknown, sum.cut()) : "", 20) +
+                   padded(draft ? "DRAFT" : "", 7),
+               fmt::format("{}; {}, {}", names, line.name, line.size.name));
+}
+
+void print_summary(const CheckedRig& checked, const std::vector<CutListBlock>& blocks, TextPage& page) {
+  page.line("Summary");
+  page.line("no.     off        cut mm  cut ft in           draft  piece; line, size");
+  page.line("---  ------  ------------  ------------------  -----  " + std::string(46, '-'));
+  int number = 0;
+  for (const CutListBlock& block : blocks) {
+    ++number;
+    const LineMaterial& line = checked.rig()[block.pieces.front().piece->material];
+    if (block.pieces.size() == 2 && block.same_rows) {
+      print_summary_row(number, "2", block.pieces.front(),
+                        block.pieces[0].piece->name + ", " + block.pieces[1].piece->name, block.draft(),
+                        line, page);
+      continue;
+    }
+    for (const ListedPiece& listed : block.pieces)
+      print_summary_row(number, block.pieces.size() == 2 ? "1 of 2" : "1", listed, listed.piece->name,
+                        listed.draft(), line, page);
+  }
+  page.blank();
+}
+
+void print_totals(const CheckedRig& checked, const std::vector<CutListBlock>& blocks, TextPage& page) {
+  page.rule('=');
+  page.line("Rope and wire, before spare");
+  for (const LineTotal& total : line_totals(checked, blocks)) {
+    const std::string line =
+        fmt::format("{} {}, {}", total.line->kind == LineMaterial::Kind::rope ? "rope" : "wire",
+                    total.line->name, total.line->size.name);
+    if (total.pieces == 0)
+      page.wrapped(std::string(18, ' '), line + ": no piece of known length");
+    else
+      page.wrapped(fmt::format("  {}  ", padded_left(format_tenths(total.length) + " mm", 14)),
+                   fmt::format("{} m, {}: {}, {} {}", format_fixed(total.length.length().metres(), 2),
+                               format_feet_inches(total.length.length()), line, total.pieces,
+                               total.pieces == 1 ? "piece" : "pieces"));
+    for (const ListedPiece* listed : total.not_summed)
+      page.wrapped("                  ",
+                   fmt::format("not in it: {}, whose length is {}", listed->piece->name,
+                               listed->sum.unknown ? "X" : "incomplete"));
+  }
+  page.wrapped(
+      "  ",
+      "Each is the sum of the printed cut lengths. Spare, loss at the saw and whole spools are not in "
+      "it.");
+}
+
+} // namespace
+
+std::string cut_list_text(const CheckedRig& checked, const std::vector<CutListBlock>& blocks) {
+  TextPage page;
+  const std::string& boat = checked.rig().boat.title;
+  page.ends("CUT LIST   " + (boat.empty() ? std::string("(boat without a name)") : boat),
+            checked.draft_reasons().empty() ? "" : "DRAFT");
+  page.rule('=');
+  page.blank();
+  print_draft(checked, page);
+  print_cautions(page);
+  if (blocks.empty()) {
+    page.line("There is nothing to cut: no stay of this rig has a line.");
+    return page.text();
+  }
+  print_rules(blocks, page);
+  print_summary(checked, blocks, page);
+  int number = 0;
+  for (const CutListBlock& block : blocks)
+    print_block(checked, block, ++number, page);
+  print_totals(checked, blocks, page);
+  return page.text();
+}
+
+} // namespace sheerpole

@@ -1,0 +1,49 @@
+#include "plugins/cut-list/text_page.hpp"
+
+#include "backend/backend.hpp"
+
+#include <algorithm>
+
+namespace sheerpole {
+
+namespace {
+
+std::string blanks_up_to(std::string_view text, std::size_t columns) {
+  return std::string(columns - std::min(columns, screen_columns(text)), ' ');
+}
+
+} // namespace
+
+void TextPage::line(std::string_view text) {
+  text_ += text;
+  text_.erase(text_.find_last_not_of(' ') + 1);
+  text_ += '\n';
+}
+
+void TextPage::rule(char sign) {
+  line(std::string(width, sign));
+}
+
+void TextPage::ends(std::string_view left, std::string_view right) {
+  const std::size_t room = width - std::min(width, screen_columns(right));
+  line(padded(left, room) + std::string(right));
+}
+
+void TextPage::wrapped(std::string_view lead, std::string_view text) {
+  const std::size_t columns = screen_columns(lead);
+  std::string first(lead);
+  for (const std::string& part : wrap_text(text, width - std::min(width, columns))) {
+    line(first + part);
+    first.assign(columns, ' ');
+  }
+}
+
+std::string padded(std::string_view text, std::size_t columns) {
+  return std::string(text) + blanks_up_to(text, columns);
+}
+
+std::string padded_left(std::string_view text, std::size_t columns) {
+  return blanks_up_to(text, columns) + std::string(text);
+}
+
+} // namespace sheerpole

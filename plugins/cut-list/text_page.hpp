@@ -1,0 +1,31 @@
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+
+namespace sheerpole {
+
+/// A page of plain text, at most 100 columns wide unless a single word is wider.
+class TextPage {
+public:
+  static constexpr std::size_t width = 100;
+
+  void blank() { text_ += '\n'; }
+  void line(std::string_view text);
+  void rule(char sign);
+  /// `left` at the margin and `right` at the other one.
+  void ends(std::string_view left, std::string_view right);
+  /// `lead` once, then the text wrapped beside it; no trailing blanks.
+  void wrapped(std::string_view lead, std::string_view text);
+  const std::string& text() const { return text_; }
+
+private:
+  std::string text_;
+};
+
+/// The text with blanks up to `columns` screen columns, on the right or (numbers) on the left.
+std::string padded(std::string_view text, std::size_t columns);
+std::string padded_left(std::string_view text, std::size_t columns);
+
+} // namespace sheerpole
