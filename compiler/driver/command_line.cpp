@@ -72,7 +72,7 @@ int run_command_line(int argument_count, char** arguments) {
   ShowOptions show;
   std::vector<std::string> tables;
   for (const NamedTable& table : rig_tables())
-    tables.push_back(table.name);
+    tables.emplace_back(table.name);
   CLI::App* show_app = app.add_subcommand("show", "show one table of the rig on the terminal");
   show_app->add_option("TABLE", show.table, "which one: " + choices(tables))->required();
   show_app->add_option("FILE", show.file, "the rig file")->required();

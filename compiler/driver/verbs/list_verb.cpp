@@ -78,7 +78,7 @@ Table backends_table() {
 Table tables_table() {
   Table table = two_columns("table", "what it shows");
   for (const NamedTable& named : rig_tables())
-    table.rows.push_back({named.name, named.summary});
+    table.rows.push_back({std::string(named.name), std::string(named.summary)});
   return table;
 }
 

@@ -12,7 +12,7 @@ int show_verb(const ShowOptions& options) {
   const NamedTable* wanted = nullptr;
   std::vector<std::string> names;
   for (const NamedTable& table : rig_tables()) {
-    names.push_back(table.name);
+    names.emplace_back(table.name);
     if (table.name == options.table)
       wanted = &table;
   }
