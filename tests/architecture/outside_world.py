@@ -15,7 +15,7 @@ CHANCE = []
 
 HEADERS = {
     "fstream": DISK,
-    "filesystem": DISK,
+    "filesystem": [*DISK, "names"],  # names joins paths, which asks the disk nothing; see DISK_CALL
     "chrono": CLOCK,
     "ctime": CLOCK,
     "time.h": CLOCK,
@@ -42,6 +42,7 @@ CALLS = {
     "srand": CHANCE,
 }
 CALL = re.compile(r"(?<![\w.>])((?:std::)?(?:" + "|".join(name.replace("std::", "") for name in CALLS) + r"))\s*\(")
+DISK_CALL = re.compile(r"\b(filesystem::(?!path\b)\w+)")
 CHANCE_TYPE = re.compile(r"\b(random_device)\b")
 
 
@@ -61,6 +62,9 @@ def check(root, build):
                 # Plain time( is as likely a function of ours; with std:: it is the clock.
                 if called in CALLS and not stands_in(name, CALLS[called]):
                     findings.append(f"{name}:{number}: {called}() {only(CALLS[called])}")
+            for match in DISK_CALL.finditer(line):
+                if not stands_in(name, DISK):
+                    findings.append(f"{name}:{number}: {match[1]} {only(DISK)}")
             for match in CHANCE_TYPE.finditer(line):
                 findings.append(f"{name}:{number}: {match[1]} gives other bytes each time")
     return findings
