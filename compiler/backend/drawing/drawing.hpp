@@ -1,0 +1,118 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+namespace sheerpole {
+
+/// A place on the sheet in millimetres of paper: x to the right, y down, from the upper left corner.
+struct PaperPoint {
+  double x = 0.0;
+  double y = 0.0;
+};
+
+/// An upright rectangle on the sheet, millimetres.
+struct PaperBox {
+  double left = 0.0;
+  double top = 0.0;
+  double right = 0.0;
+  double bottom = 0.0;
+
+  double width() const { return right - left; }
+  double height() const { return bottom - top; }
+  /// True when the two share more than an edge.
+  bool overlaps(const PaperBox& other) const {
+    return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+  }
+};
+
+/// How a shape is drawn. Greys run from 0, black, to 1, white; widths and dashes are millimetres.
+struct ShapeStyle {
+  double stroke_width = 0.25; ///< 0: no outline
+  double stroke_grey = 0.0;
+  std::vector<double> dashes; ///< ink, gap, ink, gap …; empty: solid
+  std::optional<double> fill_grey;
+};
+
+struct LineShape {
+  PaperPoint from;
+  PaperPoint to;
+  ShapeStyle style;
+  std::string id; ///< empty, or unique in the drawing
+};
+
+struct PolylineShape {
+  std::vector<PaperPoint> points;
+  ShapeStyle style;
+  std::string id;
+};
+
+/// A closed outline.
+struct PolygonShape {
+  std::vector<PaperPoint> points;
+  ShapeStyle style;
+  std::string id;
+};
+
+struct CircleShape {
+  PaperPoint centre;
+  double radius = 1.0;
+  ShapeStyle style;
+  std::string id;
+};
+
+struct RectangleShape {
+  PaperBox box;
+  ShapeStyle style;
+  std::string id;
+};
+
+enum class TextAnchor { start, middle, end };
+
+/// One line of upright text.
+struct TextShape {
+  PaperPoint at; ///< on the base line
+  std::string text;
+  double size = 2.5; ///< em, millimetres
+  TextAnchor anchor = TextAnchor::start;
+  bool bold = false;
+  std::string id;
+};
+
+struct DrawnNode;
+
+/// Shapes that belong together, with words for whoever can not see them.
+struct ShapeGroup {
+  std::string id;          ///< empty, or unique in the drawing
+  std::string title;       ///< short; shown by viewers when the pointer rests there; may be empty
+  std::string description; ///< longer; may be empty
+  std::vector<DrawnNode> children;
+
+  template <class Shape>
+  void add(Shape shape);
+};
+
+/// A shape or a group of them.
+struct DrawnNode {
+  std::variant<LineShape, PolylineShape, PolygonShape, CircleShape, RectangleShape, TextShape, ShapeGroup>
+      content;
+};
+
+template <class Shape>
+void ShapeGroup::add(Shape shape) {
+  children.push_back(DrawnNode{std::move(shape)});
+}
+
+/// One sheet.
+struct Drawing {
+  double width = 420.0;  ///< millimetres
+  double height = 297.0; ///< millimetres
+  std::string title;
+  std::string description;
+  ShapeGroup content;
+};
+
+} // namespace sheerpole

@@ -1,0 +1,39 @@
+#include "backend/drawing/label_box.hpp"
+
+#include "backend/drawing/text_width.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+void collect(const ShapeGroup& group, std::vector<LabelBox>& found) {
+  for (const DrawnNode& node : group.children) {
+    if (const auto* text = std::get_if<TextShape>(&node.content))
+      found.push_back({text->text, text->size, label_box(*text)});
+    else if (const auto* inner = std::get_if<ShapeGroup>(&node.content))
+      collect(*inner, found);
+  }
+}
+
+} // namespace
+
+double set_width(const TextShape& text) {
+  return text_width_in_ems(text.text, text.bold) * text.size;
+}
+
+PaperBox label_box(const TextShape& text) {
+  const double width = set_width(text) * wide_face_allowance;
+  const double before = text.anchor == TextAnchor::start    ? 0.0
+                        : text.anchor == TextAnchor::middle ? width / 2
+                                                            : width;
+  return {text.at.x - before, text.at.y - 0.95 * text.size, text.at.x - before + width,
+          text.at.y + 0.25 * text.size};
+}
+
+std::vector<LabelBox> label_boxes(const Drawing& drawing) {
+  std::vector<LabelBox> found;
+  collect(drawing.content, found);
+  return found;
+}
+
+} // namespace sheerpole

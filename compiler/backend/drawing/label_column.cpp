@@ -1,0 +1,120 @@
+#include "backend/drawing/label_column.hpp"
+
+#include "backend/drawing/join_without_crossing.hpp"
+#include "backend/drawing/label_box.hpp"
+#include "backend/drawing/spread_apart.hpp"
+
+#include <algorithm>
+
+namespace sheerpole {
+
+double label_height(const LabelRequest& request) {
+  return line_spacing * request.size * static_cast<double>(request.lines.size()) + 0.2;
+}
+
+double column_height(const std::vector<LabelRequest>& requests) {
+  double height = 0.0;
+  for (const LabelRequest& request : requests)
+    height += label_height(request);
+  return height;
+}
+
+double column_width(const std::vector<LabelRequest>& requests) {
+  double width = 0.0;
+  for (const LabelRequest& request : requests)
+    for (const std::string& line : request.lines)
+      width =
+          std::max(width, label_box({{}, line, request.size, TextAnchor::start, request.bold, {}}).width());
+  return width;
+}
+
+namespace {
+
+/// Labels from top to bottom, and the places on paper where their leaders end.
+struct OrderedColumn {
+  std::vector<const LabelRequest*> labels;
+  std::vector<PaperPoint> ports;
+};
+
+std::vector<PaperPoint> ports_of(const std::vector<const LabelRequest*>& labels,
+                                 const LabelColumn& column) {
+  std::vector<double> wanted;
+  std::vector<double> heights;
+  for (const LabelRequest* label : labels) {
+    wanted.push_back(label->site.y);
+    heights.push_back(label_height(*label));
+  }
+  const double outward = column.to_left ? -1.0 : 1.0;
+  std::vector<PaperPoint> ports;
+  for (const double middle : spread_apart(wanted, heights, column.top, column.bottom))
+    ports.push_back({column.edge - outward * (leader_gap + leader_stub), middle});
+  return ports;
+}
+
+/// Brings the labels into the order that join_without_crossing() finds; false when it was that order
+/// already.
+bool uncross(OrderedColumn& column) {
+  std::vector<PaperPoint> sites;
+  for (const LabelRequest* label : column.labels)
+    sites.push_back(label->site);
+  const std::vector<std::size_t> port_of = join_without_crossing(sites, column.ports);
+  std::vector<const LabelRequest*> reordered(column.labels.size());
+  for (std::size_t i = 0; i < port_of.size(); ++i)
+    reordered[port_of[i]] = column.labels[i];
+  const bool changed = reordered != column.labels;
+  column.labels = std::move(reordered);
+  return changed;
+}
+
+OrderedColumn order_column(const std::vector<LabelRequest>& requests, const LabelColumn& column) {
+  std::vector<const LabelRequest*> by_site;
+  for (const LabelRequest& request : requests)
+    by_site.push_back(&request);
+  std::stable_sort(by_site.begin(), by_site.end(),
+                   [](const LabelRequest* a, const LabelRequest* b) { return a->site.y < b->site.y; });
+  // A new order moves labels of different heights, and new places may cross again. Labels of one height
+  // settle at the first attempt. Should others not settle, the order of the sites is kept: leaders may
+  // cross, labels never overlap.
+  OrderedColumn ordered{by_site, {}};
+  constexpr int attempts = 50;
+  for (int i = 0; i < attempts; ++i) {
+    ordered.ports = ports_of(ordered.labels, column);
+    if (!uncross(ordered))
+      return ordered;
+  }
+  ordered.labels = by_site;
+  ordered.ports = ports_of(ordered.labels, column);
+  return ordered;
+}
+
+} // namespace
+
+void place_labels(const std::vector<LabelRequest>& requests, const LabelColumn& column, ShapeGroup& into) {
+  if (requests.empty())
+    return;
+  const double outward = column.to_left ? -1.0 : 1.0;
+  const OrderedColumn ordered = order_column(requests, column);
+  for (std::size_t i = 0; i < ordered.labels.size(); ++i) {
+    const LabelRequest& request = *ordered.labels[i];
+    const PaperPoint port = ordered.ports[i];
+    ShapeGroup label;
+    label.id = request.id;
+    label.add(PolylineShape{
+        {request.site, port, {column.edge - outward * leader_gap, port.y}}, {0.13, 0.35, {}, {}}, {}});
+    // Capitals and small letters together look centred when the base line is 0.35 em below the middle.
+    const double step = line_spacing * request.size;
+    double base = port.y + 0.35 * request.size - step * static_cast<double>(request.lines.size() - 1) / 2;
+    for (const std::string& line : request.lines) {
+      label.add(TextShape{{column.edge, base},
+                          line,
+                          request.size,
+                          column.to_left ? TextAnchor::end : TextAnchor::start,
+                          request.bold,
+                          {}});
+      base += step;
+    }
+    into.add(std::move(label));
+  }
+}
+
+} // namespace sheerpole

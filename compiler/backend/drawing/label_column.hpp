@@ -1,0 +1,43 @@
+#pragma once
+
+#include "backend/drawing/drawing.hpp"
+
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// Text that wants to stand beside a view, joined to a site in it.
+struct LabelRequest {
+  std::vector<std::string> lines; ///< at least one
+  PaperPoint site;                ///< what the leader points to
+  double size = 2.5;              ///< em, millimetres
+  bool bold = false;
+  std::string id; ///< of the group that the label becomes; may be empty
+};
+
+/// A column of labels at one side of a view.
+struct LabelColumn {
+  double edge = 0.0;   ///< x of the edge of the text that is nearest to the view
+  bool to_left = true; ///< the text lies to the left of the edge, else to the right
+  double top = 0.0;    ///< room for the labels; must be at least column_height() of the requests
+  double bottom = 0.0;
+};
+
+/// Clear distance between the text and its leader, and length of the level piece of a leader, millimetres.
+inline constexpr double leader_gap = 0.8;
+inline constexpr double leader_stub = 2.5;
+
+/// Height that one label takes with its clearance.
+double label_height(const LabelRequest& request);
+/// Height that a column of these labels needs.
+double column_height(const std::vector<LabelRequest>& requests);
+/// Widest label box.
+double column_width(const std::vector<LabelRequest>& requests);
+
+/// Draws the labels of a column with their leaders into `into`, one group a label, from top to bottom.
+/// Labels never overlap. Leaders of one column do not cross, except where labels of different heights find
+/// no such order.
+void place_labels(const std::vector<LabelRequest>& requests, const LabelColumn& column, ShapeGroup& into);
+
+} // namespace sheerpole

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "backend/backend.hpp"
+#include "backend/drawing/drawing.hpp"
+
+#include <string>
+
+namespace sheerpole {
+
+/// Margin of every sheet, millimetres, and sizes of its text.
+inline constexpr double sheet_margin = 10.0;
+inline constexpr double boat_title_size = 5.0;
+inline constexpr double stay_text_size = 2.6;
+inline constexpr double plain_text_size = 2.5;
+inline constexpr double small_text_size = 2.3; ///< the smallest on any sheet; 2.2 mm is the limit
+
+/// The boat's title, or words that say that there is none.
+std::string boat_title(const CheckedRig& checked);
+
+/// Writes boat title, `subtitle` and, when a number of the rig is assumed or missing, the word DRAFT with
+/// how many, at the head of a sheet `width` wide. Returns the y below it.
+double draw_sheet_head(const CheckedRig& checked, const std::string& subtitle, double width,
+                       ShapeGroup& into);
+
+/// Height of the foot and the words in it.
+inline constexpr double sheet_foot_height = 5.0;
+void draw_sheet_foot(const std::string& note, double height, ShapeGroup& into);
+
+/// Draws lines of text below each other; `at` is the upper left corner. Returns the y below the last.
+double draw_text_block(const std::vector<std::string>& lines, PaperPoint at, double size, bool bold,
+                       ShapeGroup& into);
+
+} // namespace sheerpole

@@ -1,0 +1,48 @@
+#include "plugins/diagram/views/view_key.hpp"
+
+#include "plugins/diagram/line_style.hpp"
+#include "plugins/diagram/sheet.hpp"
+#include "plugins/diagram/views/scale_bar.hpp"
+#include "units/format_length.hpp"
+
+#include <fmt/format.h>
+
+namespace sheerpole {
+
+ShapeGroup view_key(double scale, PaperPoint at) {
+  constexpr double sample = 18.0;
+  ShapeGroup key{"key", "Key to the lines", {}, {}};
+  double y = at.y + 2.0;
+  const auto words = [&](const char* text) {
+    key.add(TextShape{{at.x + sample + 3.0, y + 0.35 * plain_text_size},
+                      text,
+                      plain_text_size,
+                      TextAnchor::start,
+                      false,
+                      {}});
+    y += 4.2;
+  };
+  const auto row = [&](const ShapeStyle& style, const char* text) {
+    key.add(LineShape{{at.x, y}, {at.x + sample, y}, style, {}});
+    words(text);
+  };
+  row(line_style(LineMaterial::Kind::wire), "wire");
+  row(line_style(LineMaterial::Kind::rope), "rope");
+  row(spreader_style(), "spreader");
+  row(reference_line_style(), "waterline or centreline, no part of the rig");
+  key.add(point_mark({at.x + sample / 2, y}, {}));
+  words("point, as named in the rig file");
+
+  const double millimetres_per_metre = 1000.0 / scale;
+  key.add(TextShape{{at.x, y + 3.4},
+                    fmt::format("Scale 1:{}", format_number(scale)),
+                    plain_text_size,
+                    TextAnchor::start,
+                    true,
+                    {}});
+  key.add(scale_bar(ScaleBarUnit::metres, millimetres_per_metre, 66.0, {at.x, y + 5.5}));
+  key.add(scale_bar(ScaleBarUnit::feet, millimetres_per_metre, 66.0, {at.x, y + 12.5}));
+  return key;
+}
+
+} // namespace sheerpole
