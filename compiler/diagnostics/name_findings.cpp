@@ -208,6 +208,25 @@ constexpr std::array entries{
         .mend = "Write `port` or `starboard`, or leave the side out where the thing has none.",
     },
     CatalogueEntry{
+        .slug = "side-not-here",
+        .severity = Severity::error,
+        .message = "{name} is {wanted} and has no sides",
+        .why = "port and starboard use the same one, so nothing else could be meant",
+        .cause = "Points and stays have sides. Parts, lines and splices are described once and used on "
+                 "both sides.",
+        .example = "language 1\n"
+                   "rope cord { construction: \"12-strand HMPE\"\n"
+                   "  size: \"9 mm\" }\n"
+                   "stay forestay {\n"
+                   "  pin-to-pin: 11_642 mm\n"
+                   "  line: cord.port\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Take the side out.",
+    },
+    CatalogueEntry{
         .slug = "base-of-other-kind",
         .severity = Severity::error,
         .message = "{base} is a {is}, so a {kind} can not be made from it",
@@ -238,20 +257,6 @@ constexpr std::array entries{
                    "  length: 90 mm\n"
                    "}\n",
         .mend = "Take `from` off the one that has its own numbers, and state them there.",
-    },
-    CatalogueEntry{
-        .slug = "base-comes-later",
-        .severity = Severity::error,
-        .message = "{base} is declared further down",
-        .why = "what should be copied from it is not known yet",
-        .cause = "`from` copies what another declaration states, and that one stands below.",
-        .example = "language 1\n"
-                   "toggle one from two {\n"
-                   "}\n"
-                   "toggle two {\n"
-                   "  length: 82 mm\n"
-                   "}\n",
-        .mend = "Move the other one up.",
     },
     CatalogueEntry{
         .slug = "unknown-property",

@@ -41,7 +41,7 @@ constexpr std::array entries{
     CatalogueEntry{
         .slug = "mirrored-not-here",
         .severity = Severity::error,
-        .message = "{what} can not be mirrored",
+        .message = "the {what} can not be mirrored",
         .why = "only a whole point has a twin on the other side",
         .cause = "`mirrored` stands behind the place of a point and makes its twin on the other side of "
                  "the boat. One that says of itself which side it is, and anything that is not a point, "

@@ -39,7 +39,7 @@ constexpr std::array entries{
     CatalogueEntry{
         .slug = "number-unreadable",
         .severity = Severity::error,
-        .message = "this number can not be read",
+        .message = "`{number}` can not be read as one number",
         .why = "a number that can be read in two ways is a wrong length in one of them",
         .cause = "The figures do not make one number: two points, a comma, blanks inside, or inches of "
                  "twelve and more behind feet.",
@@ -51,7 +51,7 @@ constexpr std::array entries{
     CatalogueEntry{
         .slug = "zero-denominator",
         .severity = Severity::error,
-        .message = "a fraction with zero below the line",
+        .message = "`{number}` is a fraction with zero below the line",
         .why = "no length is that many parts of nothing",
         .cause = "A fraction such as `3/8` has the number of parts below its line, and here it is zero. "
                  "Usually a figure was lost.",
@@ -144,7 +144,7 @@ constexpr std::array entries{
     CatalogueEntry{
         .slug = "vector-not-here",
         .severity = Severity::error,
-        .message = "{what} is one number, and a place (x, y, z) stands here",
+        .message = "the {what} is one number, and a place (x, y, z) stands here",
         .why = "a length is wanted, and a place has none",
         .cause = "The name, or the parentheses with two commas, stands for a place on the boat. This "
                  "property is a single number.",
@@ -156,6 +156,18 @@ constexpr std::array entries{
                    "  length: cap-tang\n"
                    "}\n",
         .mend = "Write the number. The distance between two points comes from the path of a stay.",
+    },
+    CatalogueEntry{
+        .slug = "temperature-multiplied",
+        .severity = Severity::error,
+        .message = "a temperature is a point on a scale and can not be multiplied, divided or turned round",
+        .why = "twice 20 degC is 40 degC on one scale and 313 degC on another",
+        .cause = "degC and degF are readings of a thermometer. Two of them can be taken from one another, "
+                 "which gives a step, and a step can be added. Steps are written in K.",
+        .example = "language 1\n"
+                   "let warm = 20 degC * 2\n",
+        .mend = "Work with the step from a reference, as in `20 degC + 2 * 5 K`, or write the temperature "
+                "out.",
     },
     CatalogueEntry{
         .slug = "division-by-zero",
@@ -184,7 +196,7 @@ constexpr std::array entries{
     CatalogueEntry{
         .slug = "value-out-of-range",
         .severity = Severity::error,
-        .message = "the {what} is {written}; its {bound} is {limit}",
+        .message = "the {what} is {written}; it can be {limit} {bound}",
         .why = "a number this far off is a slip, and everything that is worked out from it would be "
                "wrong",
         .cause = "Each property has bounds so wide that no boat reaches them. Beyond them the unit is "
@@ -226,7 +238,7 @@ constexpr std::array entries{
     CatalogueEntry{
         .slug = "whole-number-wanted",
         .severity = Severity::error,
-        .message = "the {what} is a whole number from 1 to 10000",
+        .message = "the {what} is a whole number from 1 to {most}",
         .why = "a part can not sit in the stack half a time",
         .cause = "Counts are plain whole numbers without a unit.",
         .example = "language 1\n"

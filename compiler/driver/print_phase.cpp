@@ -46,7 +46,7 @@ std::string print_phase(const Compilation& compilation, const std::string& phase
     return result;
   }
   if (phase == "names" && compilation.names)
-    return print_names(*compilation.names);
+    return print_names(*compilation.names, *compilation.sources);
   if (phase == "rig" && compilation.rig)
     return print_rig(*compilation.rig);
   if (phase == "lengths" && compilation.derived)

@@ -69,9 +69,10 @@ void report_unreadable(const Expression& expression, const QuantityError& error,
     report_unknown_unit(expression.unit, sink);
     return;
   }
-  auto builder = error.kind == QuantityError::Kind::zero_denominator ? diagnose("zero-denominator")
+  const std::vector<Argument> number{{"number", expression.text}};
+  auto builder = error.kind == QuantityError::Kind::zero_denominator ? diagnose("zero-denominator", number)
                  : error.kind == QuantityError::Kind::too_large      ? diagnose("number-too-large")
-                                                                     : diagnose("number-unreadable");
+                                                                : diagnose("number-unreadable", number);
   builder = std::move(builder).at(expression.span);
   if (!error.suggestions.empty())
     builder = std::move(builder).edit(expression.span, error.suggestions.front(),
@@ -116,11 +117,22 @@ void report_wrong_dimension(const std::string& what, const PropertyRow& row, con
   std::string wanted = describe(row.dimension);
   if (!row.other_dimension.is_plain_number())
     wanted += " or " + describe(row.other_dimension);
-  sink.report(diagnose("wrong-dimension", {{"what", what},
-                                           {"found", describe(found)},
-                                           {"wanted", wanted},
-                                           {"example", std::string(row.example)}})
-                  .at(expression.span));
+  sink.report(diagnose("wrong-dimension", {{"what", what}, {"found", describe(found)}, {"wanted", wanted}})
+                  .at(expression.span, "for instance `" + std::string(row.example) + "`"));
+}
+
+void report_wrong_tolerance(const std::string& what, const Value& value, Dimension wanted, Dimension found,
+                            DiagnosticSink& sink) {
+  const Expression& amount = value.tolerance->amount;
+  // Behind 82 mm the unit of the tolerance is mm as well.
+  const std::string unit = wanted == dimension::temperature_difference ? "K" : value.expression().unit.text;
+  if (found.is_plain_number() && is_bare_literal(amount) && !unit.empty()) {
+    report_missing_unit(what, amount, unit, sink);
+    return;
+  }
+  sink.report(diagnose("wrong-dimension",
+                       {{"what", what}, {"found", describe(found)}, {"wanted", describe(wanted)}})
+                  .at(amount.span));
 }
 
 } // namespace sheerpole

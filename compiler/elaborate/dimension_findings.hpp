@@ -24,6 +24,10 @@ void report_mixed_sum(const Expression& expression, const Quantity& left, const 
 void report_wrong_dimension(const std::string& what, const PropertyRow& row, const Expression& expression,
                             Dimension found, DiagnosticSink& sink);
 
+/// A tolerance of another dimension than its value allows.
+void report_wrong_tolerance(const std::string& what, const Value& value, Dimension wanted, Dimension found,
+                            DiagnosticSink& sink);
+
 /// A number of SI units in the unit of the row's example: "320 mm", "50 %".
 std::string shown_like_example(double si, const PropertyRow& row);
 

@@ -3,11 +3,27 @@
 #include "elaborate/elaboration.hpp"
 #include "elaborate/evaluator.hpp"
 
+#include <set>
+#include <string>
 #include <utility>
 
 namespace sheerpole {
 
-Rig elaborate(const ResolvedTree& tree, const SourceSet& sources, DiagnosticSink& sink) {
+namespace {
+
+/// A mirrored stay meets each slip once a side, and a copy made with `from` meets those of its base again:
+/// one cause, one finding.
+void report_once_a_place(const DiagnosticSink& found, DiagnosticSink& sink) {
+  std::set<std::pair<std::string, Span>> seen;
+  for (const Diagnostic& finding : found.all())
+    if (!finding.primary || seen.emplace(finding.slug, finding.primary->span).second)
+      sink.report(finding);
+}
+
+} // namespace
+
+Rig elaborate(const ResolvedTree& tree, const SourceSet& sources, DiagnosticSink& outer) {
+  DiagnosticSink sink;
   Evaluator evaluator(tree, sources, sink);
   Elaboration elaboration{.tree = tree,
                           .sink = sink,
@@ -30,6 +46,7 @@ Rig elaborate(const ResolvedTree& tree, const SourceSet& sources, DiagnosticSink
   elaborate_parts(elaboration);
   elaborate_stays(elaboration);
   elaborate_readings(elaboration);
+  report_once_a_place(sink, outer);
   return std::move(elaboration.rig);
 }
 

@@ -13,8 +13,7 @@ void read_along(Elaboration& elaboration, const ResolvedDeclaration& declaration
 }
 
 void add_material(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
-  if (!elaboration.has_required(declaration))
-    return;
+  const bool complete = elaboration.has_required(declaration);
   const std::string owner = elaboration.name_of(declaration);
   LineMaterial material;
   material.kind = declaration.kind->name == "wire" ? LineMaterial::Kind::wire : LineMaterial::Kind::rope;
@@ -26,12 +25,14 @@ void add_material(Elaboration& elaboration, const ResolvedDeclaration& declarati
   read_along(elaboration, declaration);
   if (const ResolvedProperty* property = declaration.find("break-load"))
     material.break_load = elaboration.read.force(property->syntax->value, *property->row, owner);
+  const auto diameter = elaboration.length(declaration, "diameter");
   const ResolvedProperty* size = declaration.find("size");
-  const auto named = elaboration.read.size(size->syntax->value, *size->row, owner);
-  if (!named)
+  const auto named =
+      size == nullptr ? std::nullopt : elaboration.read.size(size->syntax->value, *size->row, owner);
+  if (!named || !complete)
     return;
   material.size = *named;
-  if (const auto diameter = elaboration.length(declaration, "diameter")) {
+  if (diameter) {
     material.diameter = *diameter;
   } else {
     material.diameter.value = named->diameter;
@@ -40,6 +41,8 @@ void add_material(Elaboration& elaboration, const ResolvedDeclaration& declarati
                                     .written = named->name,
                                     .place = size->syntax->value.expression().span,
                                     .assumptions = {}};
+    Evaluator::apply_source(size->syntax->value, property_of(*size->row, owner),
+                            material.diameter.provenance);
   }
   elaboration.materials[declaration.symbol.value] =
       MaterialId{static_cast<std::uint32_t>(elaboration.rig.materials.size())};
@@ -47,8 +50,7 @@ void add_material(Elaboration& elaboration, const ResolvedDeclaration& declarati
 }
 
 void add_splice(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
-  if (!elaboration.has_required(declaration))
-    return;
+  const bool complete = elaboration.has_required(declaration);
   const std::string owner = elaboration.name_of(declaration);
   const auto measure = [&](std::string_view name) -> std::optional<Sourced<RopeMeasure>> {
     const ResolvedProperty* property = declaration.find(name);
@@ -72,7 +74,7 @@ void add_splice(Elaboration& elaboration, const ResolvedDeclaration& declaration
   splice.recovered = ratio("recovered");
   splice.taper = elaboration.text(declaration, "taper");
   const auto bury = measure("bury");
-  if (!bury)
+  if (!bury || !complete)
     return;
   splice.bury = *bury;
   elaboration.splices[declaration.symbol.value] =

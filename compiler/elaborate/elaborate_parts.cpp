@@ -27,6 +27,7 @@ std::optional<EndDimension> read_dimension(Elaboration& elaboration, const Setti
     dimension.length.value = size->diameter;
     dimension.length.provenance.written = size->name;
     dimension.length.provenance.place = setting.value.span;
+    Evaluator::apply_source(setting.value, property_of(row, owner), dimension.length.provenance);
     return dimension;
   }
   case ValueType::thread: {
@@ -61,6 +62,13 @@ std::optional<EndDimension> read_dimension(Elaboration& elaboration, const Setti
   }
 }
 
+const Setting* first_of(const std::vector<Setting>& settings, const std::string& name) {
+  for (const Setting& setting : settings)
+    if (setting.name.text == name)
+      return &setting;
+  return nullptr;
+}
+
 End read_end(Elaboration& elaboration, const ResolvedDeclaration& declaration, std::string_view name) {
   End end;
   const ResolvedProperty* property = declaration.find(name);
@@ -78,10 +86,10 @@ End read_end(Elaboration& elaboration, const ResolvedDeclaration& declaration, s
     const PropertyRow* dimension_row = find_property(row->dimensions, setting.name.text);
     if (dimension_row == nullptr)
       continue; // reported
-    if (const EndDimension* earlier = end.find(setting.name.text)) {
-      (void)earlier;
+    if (const Setting* earlier = first_of(expression.settings, setting.name.text); earlier != &setting) {
       elaboration.sink.report(diagnose("property-twice", {{"name", setting.name.text}})
-                                  .at(setting.name.span, "stated again here"));
+                                  .at(setting.name.span, "stated again here")
+                                  .and_at(earlier->name.span, "stated here first"));
       continue;
     }
     if (auto dimension = read_dimension(elaboration, setting, *dimension_row, owner))
@@ -104,11 +112,16 @@ std::optional<Screw> read_screw(Elaboration& elaboration, const ResolvedDeclarat
   screw.provenance.note = thread->standard;
   screw.provenance.written = thread->designation;
   screw.provenance.place = property->syntax->value.expression().span;
+  Evaluator::apply_source(property->syntax->value,
+                          property_of(*property->row, elaboration.name_of(declaration)), screw.provenance);
   const ResolvedProperty* kind = declaration.find("screw");
   if (kind == nullptr) {
+    if (declaration.incomplete)
+      return std::nullopt;
     // One or two pitches a turn decides how far the stay moves: never taken for granted.
     elaboration.sink.report(diagnose("screw-not-stated", {{"part", elaboration.name_of(declaration)}})
-                                .at(property->syntax->name.span));
+                                .at(property->syntax->value.expression().span)
+                                .about(elaboration.name_of(declaration)));
     return std::nullopt;
   }
   screw.pair = kind->syntax->value.expression().text == "pair";

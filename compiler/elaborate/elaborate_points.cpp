@@ -32,7 +32,7 @@ void add_declared(Elaboration& elaboration, const Property& property) {
   const SymbolId id = elaboration.tree.symbol_at(property.name.span);
   const Symbol& symbol = elaboration.tree[id];
   if (symbol.point != &property)
-    return; // a second point of the same name; reported
+    return;
   PointFamily& family = elaboration.points[id.value];
   const auto position = elaboration.read.position(property.value, property.name.text);
   if (!position) {
@@ -75,12 +75,24 @@ void add_one_side(Elaboration& elaboration, const Property& property) {
     return;
   const std::string name = property.name.text + "." + property.side.text;
   if (property.value.mirrored) {
-    elaboration.sink.report(diagnose("mirrored-not-here", {{"what", name}}).at(*property.value.mirrored));
+    elaboration.sink.report(
+        diagnose("mirrored-not-here", {{"what", "place of " + name}}).at(*property.value.mirrored));
     return;
   }
   PointFamily& family = elaboration.points[id.value];
+  const Side side = property.side.text == "port" ? Side::port : Side::starboard;
+  const Property*& apart = side == Side::port ? family.port_apart : family.starboard_apart;
+  if (apart != nullptr) {
+    elaboration.sink.report(diagnose("property-twice", {{"name", name}})
+                                .at(property.name.span, "stated again here")
+                                .and_at(apart->name.span, "stated here first"));
+    return;
+  }
+  apart = &property;
   const auto position = elaboration.read.position(property.value, name);
-  if (!position || family.bad)
+  if (!position)
+    family.bad = true;
+  if (family.bad)
     return;
   if (family.only) {
     elaboration.sink.report(
@@ -90,10 +102,10 @@ void add_one_side(Elaboration& elaboration, const Property& property) {
     return;
   }
   Point point = make_point(property.name.text, property, *position);
-  const Side side = property.side.text == "port" ? Side::port : Side::starboard;
   if (point.side != side) {
     elaboration.sink.report(diagnose("point-on-wrong-side", {{"point", name}, {"side", property.side.text}})
                                 .at(property.value.expression().span));
+    family.bad = true;
     return;
   }
   point.name = name;
@@ -109,12 +121,6 @@ void add_one_side(Elaboration& elaboration, const Property& property) {
     return;
   }
   Point& earlier = rig.points[mine->index()];
-  if (earlier.overridden || rig.points[mine->index()].provenance.place == std::nullopt) {
-    elaboration.sink.report(diagnose("property-twice", {{"name", name}})
-                                .at(property.name.span, "stated again here")
-                                .and_at(*earlier.provenance.place, "stated here first"));
-    return;
-  }
   if (point.title.empty())
     point.title = earlier.title;
   point.twin = earlier.twin;

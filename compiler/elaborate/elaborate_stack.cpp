@@ -1,8 +1,7 @@
 #include "elaborate/elaboration.hpp"
 
+#include "elaborate/arithmetic.hpp"
 #include "units/format_length.hpp"
-
-#include <initializer_list>
 
 namespace sheerpole {
 
@@ -14,6 +13,7 @@ public:
       : elaboration_(elaboration), stay_(elaboration.name_of(stay)), stack_(stack) {}
 
   std::vector<StackItem> run() {
+    silent_ = stack_.incomplete;
     for (const ResolvedItem& item : stack_.items)
       read_item(item);
     check_lines();
@@ -105,7 +105,8 @@ private:
       return;
     }
     if (open == nullptr && length == nullptr) {
-      report_not_set(resolved, part);
+      if (!resolved.incomplete)
+        report_not_set(resolved, part);
       return;
     }
     if (length != nullptr) {
@@ -117,13 +118,12 @@ private:
       return;
     Sourced<Length> set;
     set.value = part.shortest->value + (part.longest->value - part.shortest->value) * item.open->value;
-    set.provenance = part.longest->provenance;
+    set.provenance =
+        combined(combined(part.shortest->provenance, part.longest->provenance), item.open->provenance);
+    if (set.provenance.source_class == SourceClass::computed)
+      set.provenance.note = "from the range of " + part.name;
     set.provenance.written = item.open->provenance.written + " open";
     set.provenance.place = item.open->provenance.place;
-    for (const Provenance* from :
-         std::initializer_list<const Provenance*>{&part.shortest->provenance, &item.open->provenance})
-      for (const std::string& assumption : from->assumptions)
-        set.provenance.assumptions.push_back(assumption);
     item.set_length = std::move(set);
   }
 
@@ -187,25 +187,30 @@ private:
       const bool last = i + 1 == items_.size();
       const StackItem& first = items_.front();
       if (i > 0 && last && first.kind == StackItem::Kind::part && first.part == item.part)
-        report(with_other_fitting(
-            diagnose("part-at-both-ends", {{"part", part.name}, {"kind", part.kind}, {"stay", stay_}})
-                .at(item.place, "again at the deck end")
-                .and_at(first.place, "here aloft"),
-            item, part));
+        report_both_ends(first, item, part);
       else if (i > 0 && !last)
         report(diagnose("boat-fitting-inside", {{"part", part.name}, {"kind", part.kind}, {"stay", stay_}})
                    .at(item.place));
     }
   }
 
-  /// The likeliest meaning: a fitting of the other kind that no stay has taken at its deck end. Without
-  /// one, the second use is taken out.
-  DiagnosticBuilder with_other_fitting(DiagnosticBuilder builder, const StackItem& item, const Part& part) {
-    for (const Part& candidate : elaboration_.rig.parts)
-      if (candidate.role == Part::Role::boat_fitting && candidate.kind != part.kind)
-        return std::move(builder).edit(item.place, candidate.name,
-                                       "if it is the one meant, write `" + candidate.name + "`");
-    return std::move(builder).edit(item.place, "", "take the second one out");
+  /// A tang is aloft and a chainplate at the deck, so the other place is the one that was meant to hold
+  /// something else: the first fitting of the other kind is offered there. Without one, that use is taken
+  /// out.
+  void report_both_ends(const StackItem& aloft, const StackItem& deck, const Part& part) {
+    auto builder =
+        diagnose("part-at-both-ends", {{"part", part.name}, {"kind", part.kind}, {"stay", stay_}})
+            .at(deck.place, "again at the deck end")
+            .and_at(aloft.place, "here aloft");
+    const Span wrong = part.kind == "chainplate" ? aloft.place : deck.place;
+    for (const Part& candidate : elaboration_.rig.parts) {
+      if (candidate.role != Part::Role::boat_fitting || candidate.kind == part.kind)
+        continue;
+      report(std::move(builder).edit(wrong, candidate.name,
+                                     "if it is the one meant, write `" + candidate.name + "`"));
+      return;
+    }
+    report(std::move(builder));
   }
 
   void report(DiagnosticBuilder&& builder) { elaboration_.sink.report(std::move(builder).about(stay_)); }

@@ -43,7 +43,7 @@ std::vector<PathStop> read_path(Elaboration& elaboration, const Value& value, Si
       continue;
     if (!path.empty() && path.back().point == *point)
       elaboration.sink.report(
-          diagnose("path-repeats-point", {{"point", elaboration.rig[*point].name}, {"stay", stay}})
+          diagnose("path-repeats-point", {{"point", elaboration.rig[*point].base}, {"stay", stay}})
               .at(stop.expression.span)
               .and_at(path.back().place, "the same point here"));
     path.push_back({*point, passage, stop.expression.span});
@@ -59,8 +59,9 @@ void add_stay(Elaboration& elaboration, const ResolvedDeclaration& declaration) 
     if (stack == nullptr && block.kind->category == Category::stack)
       stack = &block;
   if (stack == nullptr) {
-    elaboration.sink.report(
-        diagnose("stack-missing", {{"stay", base}}).at(elaboration.place_of(declaration)).about(base));
+    if (!declaration.incomplete)
+      elaboration.sink.report(
+          diagnose("stack-missing", {{"stay", base}}).at(elaboration.place_of(declaration)).about(base));
     good = false;
   }
   const std::optional<Sourced<Length>> stated = elaboration.length(declaration, "pin-to-pin");
@@ -139,7 +140,8 @@ void elaborate_readings(Elaboration& elaboration) {
       continue;
     const Reading reading = read_reading(elaboration, declaration);
     const std::string& name = declaration.syntax->of.text;
-    if (reading.runs.empty() && reading.mark.empty() && declaration.find("runs") == nullptr)
+    if (reading.runs.empty() && reading.mark.empty() && declaration.find("runs") == nullptr &&
+        !declaration.incomplete)
       elaboration.sink.report(
           diagnose("reading-empty", {{"stay", name}}).at(declaration.syntax->kind.span).about(name));
     const auto stays = elaboration.stays.find(declaration.of.value);

@@ -14,11 +14,13 @@ Span Elaboration::place_of(const ResolvedDeclaration& declaration) const {
 }
 
 bool Elaboration::has_required(const ResolvedDeclaration& declaration) {
-  bool complete = true;
+  bool complete = !declaration.incomplete;
   for (const PropertyRow& row : declaration.kind->properties) {
     if (row.need != Need::required || declaration.find(row.name) != nullptr)
       continue;
     complete = false;
+    if (declaration.incomplete)
+      continue; // may be what could not be read
     sink.report(diagnose("property-missing", {{"kind", std::string(declaration.kind->name)},
                                               {"owner", name_of(declaration)},
                                               {"property", std::string(row.name)},
@@ -50,6 +52,9 @@ std::vector<Side> sides_of(Elaboration& elaboration, const ResolvedDeclaration& 
   if (property == nullptr)
     return fallback;
   const std::vector<std::string> words = elaboration.read.words(property->syntax->value);
+  for (const std::string& word : words)
+    if (word != "port" && word != "starboard")
+      return {Side::port, Side::starboard}; // reported; nothing else shall seem to be wrong because of it
   std::vector<Side> result;
   for (const Side side : {Side::port, Side::starboard})
     if (std::find(words.begin(), words.end(), name_of(side)) != words.end())

@@ -16,7 +16,9 @@ struct PointFamily {
   std::optional<PointId> only;
   std::optional<PointId> port;
   std::optional<PointId> starboard;
-  bool bad = false; ///< could not be worked out; reported, stays silent
+  const Property* port_apart = nullptr;      ///< `plate-a.port: …`
+  const Property* starboard_apart = nullptr; ///< `plate-a.starboard: …`
+  bool bad = false;                          ///< could not be worked out; reported, stays silent
 };
 
 /// What the files of this room share while a rig is put together.
@@ -34,10 +36,6 @@ struct Elaboration {
 
   /// Reports the required properties that the declaration lacks; false when there is one.
   bool has_required(const ResolvedDeclaration& declaration);
-  /// The property of this name, with its row.
-  const ResolvedProperty* property(const ResolvedDeclaration& declaration, std::string_view name) const {
-    return declaration.find(name);
-  }
   std::optional<Sourced<Length>> length(const ResolvedDeclaration& declaration, std::string_view name);
   std::string text(const ResolvedDeclaration& declaration, std::string_view name);
   std::string name_of(const ResolvedDeclaration& declaration) const;

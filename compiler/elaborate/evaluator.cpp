@@ -1,10 +1,11 @@
 #include "elaborate/evaluator.hpp"
 
+#include "elaborate/arithmetic.hpp"
 #include "elaborate/dimension_findings.hpp"
+#include "elaborate/value_shape.hpp"
 #include "units/parse_quantity.hpp"
 #include "units/unit.hpp"
 
-#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -21,54 +22,71 @@ SourceClass class_of(const std::string& word) {
   return SourceClass::unstated;
 }
 
-void add_assumptions(Provenance& to, const Provenance& from) {
-  for (const std::string& assumption : from.assumptions)
-    if (std::find(to.assumptions.begin(), to.assumptions.end(), assumption) == to.assumptions.end())
-      to.assumptions.push_back(assumption);
-}
-
-/// The provenance of something worked out from two values: a plain literal beside a named value does not
-/// count as a source of its own.
-Provenance combined(const Provenance& a, const Provenance& b) {
-  Provenance result;
-  const bool named = !a.note.empty() || !b.note.empty() || a.source_class != SourceClass::unstated ||
-                     b.source_class != SourceClass::unstated;
-  result.source_class = named ? SourceClass::computed : SourceClass::unstated;
-  add_assumptions(result, a);
-  add_assumptions(result, b);
-  return result;
-}
-
 } // namespace
 
 Evaluator::Evaluator(const ResolvedTree& tree, const SourceSet& sources, DiagnosticSink& sink)
     : tree_(tree), sources_(sources), sink_(sink), memo_(tree.symbols.size()) {}
 
 std::string Evaluator::written(const Value& value) const {
-  Span span = cover(value.stops.front().expression.span, value.stops.back().expression.span);
-  if (value.tolerance)
-    span = cover(span, value.tolerance->span);
-  return std::string(sources_[span.source].text(span));
+  const Span span = cover(value.stops.front().expression.span, value.stops.back().expression.span);
+  std::string result(sources_[span.source].text(span));
+  if (value.tolerance) {
+    result += " ";
+    result += sources_[span.source].text(value.tolerance->span);
+  }
+  return result;
+}
+
+void Evaluator::apply_source(const Value& value, const std::string& owner, Provenance& provenance) {
+  if (!value.source)
+    return;
+  provenance.source_class = class_of(value.source->word);
+  provenance.note = value.source->note ? value.source->note->text : "";
+  if (provenance.source_class == SourceClass::assumed)
+    provenance.assumptions = {owner};
+  else if (provenance.source_class != SourceClass::computed)
+    provenance.assumptions.clear(); // the file vouches for the number itself
 }
 
 std::optional<Evaluated> Evaluator::evaluate(const Value& value, const std::string& owner) {
   std::optional<Evaluated> result = evaluate(value.expression());
   if (!result)
     return result;
+  if (value.tolerance)
+    add_tolerance(value, owner, *result);
   Provenance& provenance = result->provenance;
   provenance.written = written(value);
   provenance.place = value.expression().span;
-  if (value.source) {
-    provenance.source_class = class_of(value.source->word);
-    provenance.note = value.source->note ? value.source->note->text : "";
-    if (provenance.source_class == SourceClass::assumed)
-      provenance.assumptions = {owner};
-    else if (provenance.source_class != SourceClass::computed)
-      provenance.assumptions.clear(); // the file vouches for the number itself
-  } else if (provenance.source_class == SourceClass::computed) {
+  if (value.source)
+    apply_source(value, owner, provenance);
+  else if (provenance.source_class == SourceClass::computed)
     provenance.note = "from " + std::string(sources_[value.span.source].text(value.expression().span));
-  }
   return result;
+}
+
+void Evaluator::add_tolerance(const Value& value, const std::string& owner, Evaluated& result) {
+  result.tolerance = std::nullopt;
+  if (result.is_vector) {
+    sink_.report(diagnose("tolerance-not-here", {{"what", owner}}).at(value.tolerance->span));
+    return;
+  }
+  const auto amount = evaluate(value.tolerance->amount);
+  if (!amount)
+    return;
+  // A temperature is a point on a scale; how far it may be off is a step.
+  const Dimension wanted = result.scalar.dimension == dimension::temperature_point
+                               ? dimension::temperature_difference
+                               : result.scalar.dimension;
+  if (amount->is_vector || amount->scalar.dimension != wanted) {
+    report_wrong_tolerance("the tolerance of the " + owner, value, wanted,
+                           amount->is_vector ? Dimension{} : amount->scalar.dimension, sink_);
+    return;
+  }
+  if (amount->scalar.si < 0.0) {
+    sink_.report(diagnose("tolerance-negative", {{"what", owner}}).at(value.tolerance->span));
+    return;
+  }
+  result.tolerance = amount->scalar;
 }
 
 std::optional<Evaluated> Evaluator::evaluate(const Expression& expression) {
@@ -83,12 +101,10 @@ std::optional<Evaluated> Evaluator::evaluate(const Expression& expression) {
   case ExpressionKind::negate:
     return negated(expression);
   case ExpressionKind::add:
-    return finite(sum(expression, 1.0), expression);
   case ExpressionKind::subtract:
-    return finite(sum(expression, -1.0), expression);
   case ExpressionKind::multiply:
   case ExpressionKind::divide:
-    return finite(product(expression), expression);
+    return finite(two_operands(expression), expression);
   case ExpressionKind::text:
   case ExpressionKind::construct:
   case ExpressionKind::date:
@@ -106,6 +122,7 @@ std::optional<Evaluated> Evaluator::finite(std::optional<Evaluated> value, const
   bool good = std::isfinite(value->scalar.si);
   for (const Quantity& component : value->vector)
     good = good && std::isfinite(component.si);
+  good = good && (!value->tolerance || std::isfinite(value->tolerance->si));
   if (good)
     return value;
   sink_.report(diagnose("number-too-large").at(expression.span));
@@ -145,36 +162,62 @@ std::optional<Evaluated> Evaluator::name(const Expression& expression) {
 
 std::optional<Evaluated> Evaluator::symbol(SymbolId id, const Expression& use) {
   const Symbol& target = tree_[id];
-  Memo& memo = memo_[id.index()];
-  if (memo.state == State::open) {
-    sink_.report(diagnose("circular-value", {{"name", target.name}})
+  std::optional<Evaluated> result;
+  if (!use.side.missing()) {
+    result = point_side(id, use);
+  } else if (target.kind == Symbol::Kind::point && !target.point->side.missing()) {
+    sink_.report(diagnose("side-needed", {{"point", target.name}, {"owner", "this value"}})
                      .at(use.span)
-                     .and_at(target.span, "declared here"));
-    memo.result = std::nullopt;
+                     .and_at(target.span, "declared here, each side apart"));
     return std::nullopt;
-  }
-  std::optional<Evaluated> result = remembered(id).result;
-  if (!result)
-    return result;
-  // The side of a mirrored point that was not written: its mirror in the centreline.
-  if (target.kind == Symbol::Kind::point && !use.side.missing() && result->is_vector) {
-    const bool port = use.side.text == "port";
-    double& y = result->vector[1].si;
-    y = port ? -std::fabs(y) : std::fabs(y);
+  } else if (target.kind == Symbol::Kind::let) {
+    result = opened(id, 0, target.let->value, "value of " + target.name, use);
+  } else {
+    result = opened(id, 0, target.point->value, "place of " + target.name, use);
   }
   // A number that the file gives without a source stays without one under a name, but is told by the name.
-  if (result->provenance.source_class == SourceClass::unstated)
+  if (result && result->provenance.source_class == SourceClass::unstated)
     result->provenance.note = "from " + target.name;
   return result;
 }
 
-Evaluator::Memo& Evaluator::remembered(SymbolId id) {
-  Memo& memo = memo_[id.index()];
+/// `plate-a.port` in an expression: as stated apart, else the mirror image on that side.
+std::optional<Evaluated> Evaluator::point_side(SymbolId id, const Expression& use) {
+  const Symbol& target = tree_[id];
+  const bool port = use.side.text == "port";
+  const Property* apart = port ? target.port : target.starboard;
+  const std::string owner = "place of " + target.name + "." + use.side.text;
+  if (target.kind == Symbol::Kind::point && apart != nullptr)
+    return opened(id, port ? 1 : 2, apart->value, owner, use);
+  if (target.kind != Symbol::Kind::point || !target.point->value.mirrored) {
+    sink_.report(diagnose("point-not-mirrored", {{"point", target.name}, {"side", use.side.text}})
+                     .at(use.span)
+                     .and_at(target.span, "declared here"));
+    return std::nullopt;
+  }
+  auto result = opened(id, 0, target.point->value, "place of " + target.name, use);
+  if (result && result->is_vector)
+    result->vector[1].si = port ? -std::fabs(result->vector[1].si) : std::fabs(result->vector[1].si);
+  return result;
+}
+
+std::optional<Evaluated> Evaluator::opened(SymbolId id, std::size_t slot, const Value& value,
+                                           const std::string& owner, const Expression& use) {
+  Memo& memo = memo_[id.index()][slot];
+  if (memo.state != State::open)
+    return remembered(id, slot, value, owner).result;
+  sink_.report(diagnose("circular-value", {{"name", tree_[id].name}})
+                   .at(use.span, "the chain comes back here")
+                   .and_at(tree_[id].span, "declared here"));
+  return std::nullopt;
+}
+
+Evaluator::Memo& Evaluator::remembered(SymbolId id, std::size_t slot, const Value& value,
+                                       const std::string& owner) {
+  Memo& memo = memo_[id.index()][slot];
   if (memo.state == State::fresh) {
-    const Symbol& target = tree_[id];
     memo.state = State::open;
-    const Value& value = target.kind == Symbol::Kind::let ? target.let->value : target.point->value;
-    memo.result = evaluate(value, target.name);
+    memo.result = evaluate(value, owner);
     memo.state = State::done;
   }
   return memo;
@@ -182,8 +225,13 @@ Evaluator::Memo& Evaluator::remembered(SymbolId id) {
 
 void Evaluator::evaluate_let(const Let& let) {
   const SymbolId id = tree_.symbol_at(let.name.span);
-  if (tree_[id].let == &let)
-    remembered(id);
+  if (tree_[id].let != &let)
+    return;
+  const std::string owner = "value of " + let.name.text;
+  if (let.value.mirrored)
+    sink_.report(diagnose("mirrored-not-here", {{"what", owner}}).at(*let.value.mirrored));
+  else if (one_value(let.value, owner, sink_))
+    remembered(id, 0, let.value, owner);
 }
 
 std::optional<Evaluated> Evaluator::vector(const Expression& expression) {
@@ -215,81 +263,33 @@ std::optional<Evaluated> Evaluator::vector(const Expression& expression) {
 }
 
 std::optional<Evaluated> Evaluator::negated(const Expression& expression) {
-  auto result = evaluate(expression.operands.front());
+  const Expression& operand = expression.operands.front();
+  auto result = evaluate(operand);
   if (!result)
     return result;
+  if (result->scalar.dimension == dimension::temperature_point) {
+    // The minus of -5 degC belongs to the number: five degrees below the zero of that scale.
+    const Unit* unit = operand.kind == ExpressionKind::number ? find_unit(operand.unit.text) : nullptr;
+    if (unit == nullptr) {
+      sink_.report(diagnose("temperature-multiplied").at(expression.span));
+      return std::nullopt;
+    }
+    result->scalar.si = 2.0 * unit->offset - result->scalar.si;
+    return result;
+  }
   result->scalar.si = -result->scalar.si;
   for (Quantity& component : result->vector)
     component.si = -component.si;
   return result;
 }
 
-std::optional<Evaluated> Evaluator::sum(const Expression& expression, double sign) {
-  const Expression& left = expression.operands[0];
-  const Expression& right = expression.operands[1];
-  const auto a = evaluate(left);
-  const auto b = evaluate(right);
-  if (!a || !b)
-    return std::nullopt;
-  Evaluated result = *a;
-  result.provenance = combined(a->provenance, b->provenance);
-  const auto report = [&](const Quantity& x, const Quantity& y) {
-    report_mixed_sum(expression, x, y, sign > 0, sink_);
-  };
-  if (a->is_vector != b->is_vector) {
-    sink_.report(diagnose("vector-with-number").at(expression.span));
-    return std::nullopt;
-  }
-  const std::size_t count = a->is_vector ? 3 : 1;
-  for (std::size_t i = 0; i < count; ++i) {
-    const Quantity& x = a->is_vector ? a->vector[i] : a->scalar;
-    const Quantity& y = b->is_vector ? b->vector[i] : b->scalar;
-    Quantity& out = a->is_vector ? result.vector[i] : result.scalar;
-    // Points on a temperature scale: a difference may be added or taken away; two points only make a
-    // difference.
-    const bool point_and_step =
-        x.dimension == dimension::temperature_point && y.dimension == dimension::temperature_difference;
-    const bool two_points = x.dimension == dimension::temperature_point && x.dimension == y.dimension;
-    if ((x.dimension != y.dimension && !point_and_step) || (two_points && sign > 0)) {
-      report(x, y);
-      return std::nullopt;
-    }
-    out.si = x.si + sign * y.si;
-    out.dimension = two_points ? dimension::temperature_difference : x.dimension;
-  }
-  return result;
-}
-
-std::optional<Evaluated> Evaluator::product(const Expression& expression) {
+std::optional<Evaluated> Evaluator::two_operands(const Expression& expression) {
   const auto a = evaluate(expression.operands[0]);
   const auto b = evaluate(expression.operands[1]);
   if (!a || !b)
     return std::nullopt;
-  const bool divide = expression.kind == ExpressionKind::divide;
-  if (b->is_vector && (divide || a->is_vector)) {
-    sink_.report(diagnose("vector-with-number").at(expression.span));
-    return std::nullopt;
-  }
-  if (divide && b->scalar.si == 0.0) {
-    sink_.report(diagnose("division-by-zero").at(expression.operands[1].span));
-    return std::nullopt;
-  }
-  const auto combine = [&](const Quantity& x, const Quantity& y) {
-    return divide ? Quantity{x.si / y.si, x.dimension - y.dimension}
-                  : Quantity{x.si * y.si, x.dimension + y.dimension};
-  };
-  Evaluated result;
-  result.provenance = combined(a->provenance, b->provenance);
-  result.is_vector = a->is_vector || b->is_vector;
-  if (!result.is_vector) {
-    result.scalar = combine(a->scalar, b->scalar);
-    return result;
-  }
-  const Evaluated& vector = a->is_vector ? *a : *b;
-  const Evaluated& scalar = a->is_vector ? *b : *a;
-  for (std::size_t i = 0; i < 3; ++i)
-    result.vector[i] = combine(vector.vector[i], scalar.scalar);
-  return result;
+  const bool sum = expression.kind == ExpressionKind::add || expression.kind == ExpressionKind::subtract;
+  return sum ? add(expression, *a, *b, sink_) : multiply(expression, *a, *b, sink_);
 }
 
 } // namespace sheerpole

@@ -18,6 +18,8 @@ struct Evaluated {
   bool is_vector = false;
   Quantity scalar;
   std::array<Quantity, 3> vector;
+  std::optional<Quantity>
+      tolerance; ///< of a scalar: how far it may be off; bounds add up, they are no deviations
   Provenance provenance;
 };
 
@@ -26,13 +28,17 @@ class Evaluator {
 public:
   Evaluator(const ResolvedTree& tree, const SourceSet& sources, DiagnosticSink& sink);
 
-  /// `owner` names the value in the list of assumptions: "contraction of long-bury".
+  /// `owner` names the value in the list of assumptions: "contraction of long-bury". A tolerance behind the
+  /// value takes the place of the one that it is worked out to have.
   std::optional<Evaluated> evaluate(const Value& value, const std::string& owner);
   std::optional<Evaluated> evaluate(const Expression& expression);
   void evaluate_let(const Let& let);
 
   /// The text of a value as written, without its source.
   std::string written(const Value& value) const;
+
+  /// Puts the source that stands behind a value over the one that it is worked out to have.
+  static void apply_source(const Value& value, const std::string& owner, Provenance& provenance);
 
 private:
   enum class State { fresh, open, done };
@@ -44,17 +50,22 @@ private:
   std::optional<Evaluated> literal(const Expression& expression);
   std::optional<Evaluated> name(const Expression& expression);
   std::optional<Evaluated> vector(const Expression& expression);
-  std::optional<Evaluated> sum(const Expression& expression, double sign);
-  std::optional<Evaluated> product(const Expression& expression);
+  std::optional<Evaluated> two_operands(const Expression& expression);
   std::optional<Evaluated> negated(const Expression& expression);
   std::optional<Evaluated> symbol(SymbolId id, const Expression& use);
-  Memo& remembered(SymbolId id);
+  std::optional<Evaluated> point_side(SymbolId id, const Expression& use);
+  /// The value of a symbol, worked out once. `slot` 0 is the symbol itself, 1 its port side, 2 its
+  /// starboard side.
+  Memo& remembered(SymbolId id, std::size_t slot, const Value& value, const std::string& owner);
+  std::optional<Evaluated> opened(SymbolId id, std::size_t slot, const Value& value,
+                                  const std::string& owner, const Expression& use);
+  void add_tolerance(const Value& value, const std::string& owner, Evaluated& result);
   std::optional<Evaluated> finite(std::optional<Evaluated> value, const Expression& expression);
 
   const ResolvedTree& tree_;
   const SourceSet& sources_;
   DiagnosticSink& sink_;
-  std::vector<Memo> memo_; // by symbol
+  std::vector<std::array<Memo, 3>> memo_; // by symbol and slot
 };
 
 } // namespace sheerpole

@@ -1,7 +1,10 @@
 #include "elaborate/value_reader.hpp"
 
 #include "elaborate/dimension_findings.hpp"
+#include "elaborate/value_shape.hpp"
+#include "units/format_length.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -51,49 +54,20 @@ std::string property_of(const PropertyRow& row, const std::string& owner) {
 }
 
 bool ValueReader::single(const Value& value, const PropertyRow& row, const std::string& owner) {
-  const bool may_be_list = row.type == ValueType::quantity_list || row.type == ValueType::choice_list;
+  const std::string what = property_of(row, owner);
   if (value.mirrored) {
-    sink_.report(diagnose("mirrored-not-here", {{"what", property_of(row, owner)}}).at(*value.mirrored));
+    sink_.report(diagnose("mirrored-not-here", {{"what", what}}).at(*value.mirrored));
     return false;
   }
-  if (row.type == ValueType::path)
-    return true;
-  for (const Stop& stop : value.stops) {
-    if (!stop.passage.missing()) {
-      sink_.report(
-          diagnose("passage-not-here", {{"word", stop.passage.text}, {"what", property_of(row, owner)}})
-              .at(stop.passage.span));
-      return false;
-    }
-  }
-  if (value.shape == ValueShape::path || (value.shape == ValueShape::list && !may_be_list)) {
-    sink_.report(diagnose("one-value-wanted", {{"what", property_of(row, owner)}})
-                     .at(value.stops[1].expression.span, "a second value"));
+  const bool number = row.type == ValueType::quantity || row.type == ValueType::quantity_list;
+  if (value.tolerance && !number) {
+    sink_.report(diagnose("tolerance-not-here", {{"what", what}}).at(value.tolerance->span));
     return false;
   }
-  return true;
-}
-
-std::optional<Quantity> ValueReader::tolerance(const Value& value, const PropertyRow& row,
-                                               const Quantity& main, const std::string& what) {
-  if (!value.tolerance)
-    return std::nullopt;
-  const auto amount = evaluator_.evaluate(value.tolerance->amount);
-  if (!amount)
-    return std::nullopt;
-  PropertyRow tolerance_row = row;
-  tolerance_row.dimension = main.dimension;
-  tolerance_row.other_dimension = {};
-  if (amount->is_vector || amount->scalar.dimension != main.dimension) {
-    report_wrong_dimension("the tolerance of the " + what, tolerance_row, value.tolerance->amount,
-                           amount->scalar.dimension, sink_);
-    return std::nullopt;
-  }
-  if (amount->scalar.si < 0.0) {
-    sink_.report(diagnose("tolerance-negative", {{"what", what}}).at(value.tolerance->span));
-    return std::nullopt;
-  }
-  return amount->scalar;
+  const bool may_be_list = row.type == ValueType::quantity_list || row.type == ValueType::choice_list;
+  if (may_be_list && value.shape == ValueShape::list)
+    return no_passage(value, what, sink_);
+  return one_value(value, what, sink_);
 }
 
 std::optional<Sourced<Quantity>> ValueReader::checked(const Value& value, const PropertyRow& row,
@@ -118,14 +92,14 @@ std::optional<Sourced<Quantity>> ValueReader::checked(const Value& value, const 
     sink_.report(
         diagnose("value-out-of-range", {{"what", what},
                                         {"written", evaluated->provenance.written},
-                                        {"bound", below ? "least" : "most"},
+                                        {"bound", below ? "at least" : "at most"},
                                         {"limit", shown_like_example(below ? row.least : row.most, row)}})
             .at(expression.span));
     return std::nullopt;
   }
   Sourced<Quantity> result;
   result.value = found;
-  result.tolerance = tolerance(value, row, found, what);
+  result.tolerance = evaluated->tolerance;
   result.provenance = std::move(evaluated->provenance);
   return result;
 }
@@ -197,10 +171,12 @@ std::optional<Sourced<int>> ValueReader::count(const Value& value, const Propert
   if (!evaluated)
     return std::nullopt;
   const double number = evaluated->scalar.si;
+  const double most = std::min(row.most, 10'000.0); // fits an int, and is more than any stack holds
   if (evaluated->is_vector || !evaluated->scalar.dimension.is_plain_number() ||
-      number != std::floor(number) || number < 1.0 || number > 10'000.0) {
-    sink_.report(
-        diagnose("whole-number-wanted", {{"what", property_of(row, owner)}}).at(value.expression().span));
+      number != std::floor(number) || number < 1.0 || number > most) {
+    sink_.report(diagnose("whole-number-wanted",
+                          {{"what", property_of(row, owner)}, {"most", format_fixed(most, 0)}})
+                     .at(value.expression().span));
     return std::nullopt;
   }
   return Sourced<int>{static_cast<int>(number), evaluated->provenance, std::nullopt};
@@ -298,29 +274,29 @@ std::vector<std::string> ValueReader::words(const Value& value) {
   return result;
 }
 
-std::optional<Evaluated> ValueReader::position(const Value& value, const std::string& owner) {
-  if (value.shape != ValueShape::single) {
-    sink_.report(diagnose("one-value-wanted", {{"what", owner}})
-                     .at(value.stops[1].expression.span, "a second value"));
+std::optional<Evaluated> ValueReader::position(const Value& value, const std::string& name) {
+  const std::string what = "place of " + name;
+  if (!one_value(value, what, sink_))
     return std::nullopt;
-  }
-  auto result = evaluator_.evaluate(value, owner);
+  auto result = evaluator_.evaluate(value, what);
   if (!result)
     return result;
+  const Expression& expression = value.expression();
   if (!result->is_vector) {
-    sink_.report(diagnose("position-wanted", {{"name", owner}}).at(value.expression().span));
+    sink_.report(diagnose("position-wanted", {{"name", name}}).at(expression.span));
     return std::nullopt;
   }
   for (const Quantity& component : result->vector) {
     if (component.dimension == dimension::length)
       continue;
-    const Span end{value.expression().span.source, value.expression().span.end,
-                   value.expression().span.end};
+    const Span end{expression.span.source, expression.span.end, expression.span.end};
     auto builder =
-        diagnose("position-not-lengths", {{"name", owner}, {"found", describe(component.dimension)}})
-            .at(value.expression().span);
-    if (component.dimension.is_plain_number() && value.expression().kind == ExpressionKind::vector)
-      builder = std::move(builder).edit(end, " m", "if metres are meant, write ` m` behind the bracket");
+        diagnose("position-not-lengths", {{"name", name}, {"found", describe(component.dimension)}})
+            .at(expression.span);
+    if (component.dimension.is_plain_number() && expression.kind == ExpressionKind::vector &&
+        expression.unit.missing())
+      builder =
+          std::move(builder).edit(end, " m", "if metres are meant, write ` m` behind the parentheses");
     sink_.report(std::move(builder));
     return std::nullopt;
   }

@@ -42,16 +42,14 @@ public:
   std::optional<std::string> word(const Value& value, const PropertyRow& row, const std::string& owner);
   std::vector<std::string> words(const Value& value);
 
-  /// For values that have no row: a point's position.
-  std::optional<Evaluated> position(const Value& value, const std::string& owner);
+  /// For values that have no row: the place of the point `name`.
+  std::optional<Evaluated> position(const Value& value, const std::string& name);
 
   std::string written(const Value& value) const { return evaluator_.written(value); }
 
 private:
   /// Reports what does not belong behind this kind of value: a list, `mirrored`, `free`.
   bool single(const Value& value, const PropertyRow& row, const std::string& owner);
-  std::optional<Quantity> tolerance(const Value& value, const PropertyRow& row, const Quantity& main,
-                                    const std::string& what);
   std::optional<Sourced<Quantity>> checked(const Value& value, const PropertyRow& row,
                                            const std::string& owner);
 

@@ -1,5 +1,6 @@
 #include "names/resolve.hpp"
 
+#include "names/apply_bases.hpp"
 #include "names/nearest_edit.hpp"
 #include "names/resolve_value.hpp"
 #include "names/symbol_table.hpp"
@@ -33,6 +34,8 @@ public:
       declare_one_sided_points(*file);
     for (const auto& file : tree_.trees)
       resolve_file(*file);
+    apply_bases(tree_, table_, sink_);
+    table_.report_unknown_names();
   }
 
 private:
@@ -117,7 +120,7 @@ private:
   void resolve_file(const SyntaxTree& file) {
     for (const Statement& statement : file.statements) {
       if (const Let* let = std::get_if<Let>(&statement))
-        resolve_any_value(let->value, table_);
+        resolve_any_value(let->value, table_, sink_);
       else if (const Declaration* declaration = std::get_if<Declaration>(&statement))
         resolve_top(*declaration);
     }
@@ -135,7 +138,6 @@ private:
     if (const auto found = symbol_of_name_.find(&declaration.name); found != symbol_of_name_.end())
       resolved.symbol = found->second;
     resolve_of(declaration, *row, resolved);
-    apply_base(declaration, *row, resolved);
     tree_.declarations.push_back(std::move(resolved));
   }
 
@@ -164,49 +166,7 @@ private:
       return;
     }
     resolved.of = table_.find(declaration.of, declaration.of.span, {row.of});
-    check_side(declaration.of_side);
-  }
-
-  void check_side(const Name& side) {
-    if (side.missing() || side.text == "port" || side.text == "starboard")
-      return;
-    sink_.report(diagnose("unknown-side", {{"side", side.text}}).at(side.span));
-  }
-
-  /// `from base`: what the block does not state is taken from the base.
-  void apply_base(const Declaration& declaration, const KindRow& row, ResolvedDeclaration& resolved) {
-    if (declaration.from.missing())
-      return;
-    const SymbolId base_id = table_.find(declaration.from, declaration.from.span, {row.category});
-    const Symbol& base = tree_[base_id];
-    if (base.poison())
-      return;
-    if (base.row != &row) {
-      sink_.report(diagnose("base-of-other-kind", {{"base", base.name},
-                                                   {"is", std::string(base.row->name)},
-                                                   {"kind", std::string(row.name)}})
-                       .at(declaration.from.span)
-                       .and_at(base.span, "declared here"));
-      return;
-    }
-    const ResolvedDeclaration* source = nullptr;
-    for (const ResolvedDeclaration& earlier : tree_.declarations)
-      if (earlier.symbol == base_id)
-        source = &earlier;
-    if (source == nullptr) {
-      sink_.report(diagnose("base-comes-later", {{"base", base.name}})
-                       .at(declaration.from.span)
-                       .and_at(base.span, "declared here"));
-      return;
-    }
-    std::vector<ResolvedProperty> properties;
-    for (const ResolvedProperty& property : source->properties)
-      if (resolved.find(property.row->name) == nullptr)
-        properties.push_back(property);
-    properties.insert(properties.end(), resolved.properties.begin(), resolved.properties.end());
-    resolved.properties = std::move(properties);
-    if (resolved.blocks.empty())
-      resolved.blocks = source->blocks;
+    good_side(declaration.of_side, sink_);
   }
 
   ResolvedDeclaration resolve_block(const Declaration& declaration, const KindRow& row) {
@@ -220,6 +180,8 @@ private:
         resolve_item(*item, row, resolved);
       else if (const Declaration* inner = std::get_if<Declaration>(&entry))
         resolve_inner(*inner, row, resolved);
+      else
+        resolved.incomplete = true; // could not be read
     }
     return resolved;
   }
@@ -229,6 +191,7 @@ private:
     const KindRow* kind = find_kind(inner.kind.text);
     if (std::find(blocks.begin(), blocks.end(), inner.kind.text) == blocks.end() || kind == nullptr) {
       report_unknown_kind(inner, kind);
+      resolved.incomplete = true;
       return;
     }
     for (const ResolvedDeclaration& earlier : resolved.blocks)
@@ -240,13 +203,13 @@ private:
   }
 
   void resolve_property(const Property& property, const KindRow& row, ResolvedDeclaration& resolved) {
-    if (property.name.missing())
+    if (property.name.missing()) {
+      resolved.incomplete = true;
       return;
+    }
     if (row.free_properties) {
-      check_side(property.side);
-      if (!property.side.missing() && tree_.symbol_at(property.name.span) == poison_symbol)
-        table_.find(property.name, property.name.span, {Category::point});
-      resolve_any_value(property.value, table_);
+      resolve_point_side(property);
+      resolve_any_value(property.value, table_, sink_);
       resolved.properties.push_back({&property, nullptr});
       return;
     }
@@ -254,6 +217,7 @@ private:
     if (known == nullptr || !property.side.missing()) {
       const std::string name =
           property.name.text + (property.side.missing() ? "" : "." + property.side.text);
+      resolved.incomplete = true;
       report_unknown_property("unknown-property", {property.name.text, property.name.span}, name, row.name,
                               row.properties);
       return;
@@ -270,6 +234,20 @@ private:
     resolved.properties.push_back({&property, known});
   }
 
+  void resolve_point_side(const Property& property) {
+    if (property.side.missing() || !good_side(property.side, sink_))
+      return;
+    SymbolId id = tree_.symbol_at(property.name.span);
+    if (id == poison_symbol)
+      id = table_.find(property.name, property.name.span, {Category::point});
+    if (id == poison_symbol)
+      return;
+    Symbol& point = tree_.symbols[id.index()];
+    const Property*& side = property.side.text == "port" ? point.port : point.starboard;
+    if (side == nullptr) // else it is stated twice; reported with the points
+      side = &property;
+  }
+
   void report_unknown_property(std::string_view slug, const Name& name, const std::string& shown,
                                std::string_view owner, std::span<const PropertyRow> rows) {
     const std::vector<std::string> names = row_names(rows);
@@ -283,6 +261,7 @@ private:
     if (!row.holds_items) {
       sink_.report(diagnose("item-not-here", {{"name", item.name.text}, {"kind", std::string(row.name)}})
                        .at(item.span));
+      resolved.incomplete = true;
       return;
     }
     ResolvedItem result;
@@ -304,6 +283,7 @@ private:
     for (const Setting& setting : item.settings) {
       const PropertyRow* known = find_property(rows, setting.name.text);
       if (known == nullptr) {
+        result.incomplete = true;
         if (!setting.name.missing())
           report_unknown_property("unknown-setting", setting.name, setting.name.text, owner, rows);
         continue;

@@ -2,6 +2,7 @@
 
 #include "diagnostics/sink.hpp"
 #include "names/resolved_tree.hpp"
+#include "source/source_set.hpp"
 
 #include <memory>
 #include <string>
@@ -13,7 +14,8 @@ namespace sheerpole {
 /// of kinds. Unknown names are reported once, with the nearest known name.
 ResolvedTree resolve(std::vector<std::shared_ptr<const SyntaxTree>> trees, DiagnosticSink& sink);
 
-/// The symbols and the uses of names as text, for `--print names`.
-std::string print_names(const ResolvedTree& tree);
+/// Every name with what it stands for, where it is declared and where it is used, and the names that stand
+/// for nothing, as text for `--print names`. In the order in which they are declared.
+std::string print_names(const ResolvedTree& tree, const SourceSet& sources);
 
 } // namespace sheerpole

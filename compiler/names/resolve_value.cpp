@@ -9,11 +9,19 @@ namespace sheerpole {
 
 namespace {
 
-void resolve_expression(const Expression& expression, SymbolTable& table) {
-  if (expression.kind == ExpressionKind::name)
-    table.find_value({expression.text, expression.span}, expression.span);
+/// The name alone, without the side behind it.
+Name bare_name(const Expression& expression) {
+  Span span = expression.span;
+  if (!expression.side.missing())
+    span.end = span.begin + static_cast<std::uint32_t>(expression.text.size());
+  return {expression.text, span};
+}
+
+void resolve_expression(const Expression& expression, SymbolTable& table, DiagnosticSink& sink) {
+  if (expression.kind == ExpressionKind::name && good_side(expression.side, sink))
+    table.find_value(bare_name(expression), expression.span);
   for (const Expression& operand : expression.operands)
-    resolve_expression(operand, table);
+    resolve_expression(operand, table, sink);
 }
 
 /// What stands where a word of a list belongs, as a message quotes it.
@@ -47,15 +55,15 @@ void resolve_name(const Expression& expression, const PropertyRow& row, Category
                     .at(expression.span));
     return;
   }
-  Name name{expression.text, expression.span};
-  if (!expression.side.missing()) {
-    name.span.end = name.span.begin + static_cast<std::uint32_t>(expression.text.size());
-    const bool known = expression.side.text == "port" || expression.side.text == "starboard";
-    if (!known || wanted != Category::point) {
-      sink.report(diagnose("unknown-side", {{"side", expression.side.text}}).at(expression.side.span));
-      return;
-    }
+  const Name name = bare_name(expression);
+  if (!expression.side.missing() && wanted != Category::point) {
+    sink.report(diagnose("side-not-here", {{"name", name.text}, {"wanted", std::string(describe(wanted))}})
+                    .at(expression.side.span)
+                    .edit(expression.span, name.text, "write `" + name.text + "`"));
+    return;
   }
+  if (!good_side(expression.side, sink))
+    return;
   table.find(name, expression.span, {wanted});
 }
 
@@ -96,11 +104,23 @@ void resolve_end(const Expression& expression, const PropertyRow& row, SymbolTab
 
 } // namespace
 
-void resolve_any_value(const Value& value, SymbolTable& table) {
+bool good_side(const Name& side, DiagnosticSink& sink) {
+  if (side.missing() || side.text == "port" || side.text == "starboard")
+    return true;
+  auto builder = diagnose("unknown-side", {{"side", side.text}}).at(side.span);
+  // Sides are cut short in many ways, but the first letter stays: stb, stbd, prt.
+  const std::string meant = side.text.front() == 'p' ? "port" : side.text.front() == 's' ? "starboard" : "";
+  if (!meant.empty())
+    builder = std::move(builder).edit(side.span, meant, "write `" + meant + "`");
+  sink.report(std::move(builder));
+  return false;
+}
+
+void resolve_any_value(const Value& value, SymbolTable& table, DiagnosticSink& sink) {
   for (const Stop& stop : value.stops)
-    resolve_expression(stop.expression, table);
+    resolve_expression(stop.expression, table, sink);
   if (value.tolerance)
-    resolve_expression(value.tolerance->amount, table);
+    resolve_expression(value.tolerance->amount, table, sink);
 }
 
 void resolve_value(const Value& value, const PropertyRow& row, SymbolTable& table, DiagnosticSink& sink) {
@@ -120,12 +140,12 @@ void resolve_value(const Value& value, const PropertyRow& row, SymbolTable& tabl
       resolve_end(stop.expression, row, table, sink);
       break;
     default:
-      resolve_expression(stop.expression, table);
+      resolve_expression(stop.expression, table, sink);
       break;
     }
   }
   if (value.tolerance)
-    resolve_expression(value.tolerance->amount, table);
+    resolve_expression(value.tolerance->amount, table, sink);
 }
 
 } // namespace sheerpole

@@ -12,6 +12,9 @@ namespace sheerpole {
 void resolve_value(const Value& value, const PropertyRow& row, SymbolTable& table, DiagnosticSink& sink);
 
 /// Binds every name of a value of a `let` or of a point.
-void resolve_any_value(const Value& value, SymbolTable& table);
+void resolve_any_value(const Value& value, SymbolTable& table, DiagnosticSink& sink);
+
+/// Reports a word behind the point of a name that is no side of the boat; false when it did.
+bool good_side(const Name& side, DiagnosticSink& sink);
 
 } // namespace sheerpole

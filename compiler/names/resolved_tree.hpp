@@ -24,7 +24,9 @@ struct Symbol {
   Category category = Category::none;
   Span span = {}; ///< where it is declared
   const Let* let = nullptr;
-  const Property* point = nullptr;
+  const Property* point = nullptr;     ///< the first that states it; may state one side only
+  const Property* port = nullptr;      ///< point: `plate-a.port`, one side stated apart
+  const Property* starboard = nullptr; ///< point: `plate-a.starboard`
   const Declaration* declaration = nullptr;
   const KindRow* row = nullptr;
 
@@ -50,6 +52,7 @@ struct ResolvedItem {
   bool line = false;
   SymbolId part = poison_symbol;
   std::vector<ResolvedSetting> settings;
+  bool incomplete = false; ///< a setting is unknown; reported, so what seems to be missing is not
 };
 
 /// A declaration of a known kind. With `from`, the properties and blocks of the base come first and those
@@ -62,6 +65,9 @@ struct ResolvedDeclaration {
   std::vector<ResolvedDeclaration> blocks;
   SymbolId of = poison_symbol;
   SymbolId symbol = poison_symbol; ///< of a named declaration
+  /// Something in it or in its base is unknown or could not be read. That has been reported; what seems to
+  /// be missing from it may be just that, and is not reported again.
+  bool incomplete = false;
 
   const ResolvedProperty* find(std::string_view name) const {
     for (const ResolvedProperty& property : properties)
@@ -69,6 +75,13 @@ struct ResolvedDeclaration {
         return &property;
     return nullptr;
   }
+};
+
+/// A place at which a name is used.
+struct NameUse {
+  SourceId source;
+  std::uint32_t offset = 0; ///< of its first byte
+  SymbolId symbol;
 };
 
 /// All files of a rig with every name bound to a symbol or to the poison symbol.
@@ -86,11 +99,12 @@ public:
     return found == uses_.end() ? poison_symbol : found->second;
   }
   void bind(Span span, SymbolId symbol) { uses_[key(span)] = symbol; }
-  std::size_t use_count() const { return uses_.size(); }
+  /// All places at which names stand, declarations among them, in the order of files and places.
+  std::vector<NameUse> sorted_uses() const;
 
 private:
   static std::uint64_t key(Span span) { return (std::uint64_t{span.source.value} << 32) | span.begin; }
-  std::unordered_map<std::uint64_t, SymbolId> uses_; // looked up only, never walked through
+  std::unordered_map<std::uint64_t, SymbolId> uses_; // walked through only to be sorted
 };
 
 } // namespace sheerpole

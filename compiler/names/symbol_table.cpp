@@ -8,6 +8,8 @@ namespace sheerpole {
 
 namespace {
 
+constexpr std::size_t most_places = 4; ///< shown of a name that is used often
+
 std::string_view describe_symbol(const Symbol& symbol) {
   switch (symbol.kind) {
   case Symbol::Kind::let:
@@ -46,8 +48,16 @@ const Symbol* SymbolTable::lookup(const std::string& name, SymbolId& id) const {
   return &tree_[id];
 }
 
-void SymbolTable::report_unknown(const Name& name, std::string_view wanted,
-                                 const std::vector<std::string>& candidates) {
+void SymbolTable::add_unknown(const Name& name, std::string_view wanted,
+                              const std::vector<std::string>& candidates) {
+  // One thing that is not declared is one cause, however often it is used.
+  for (auto& [earlier, finding] : unknown_) {
+    if (earlier != name.text)
+      continue;
+    if (finding.others.size() < most_places)
+      finding.others.push_back({name.span, "used here too"});
+    return;
+  }
   auto builder =
       diagnose("unknown-name", {{"name", name.text}, {"wanted", std::string(wanted)}}).at(name.span);
   if (const auto near = nearest_name(name.text, candidates)) {
@@ -57,7 +67,13 @@ void SymbolTable::report_unknown(const Name& name, std::string_view wanted,
     if (symbol != nullptr)
       builder = std::move(builder).and_at(symbol->span, "`" + *near + "` is declared here");
   }
-  sink_.report(std::move(builder));
+  unknown_.emplace_back(name.text, std::move(builder).build());
+}
+
+void SymbolTable::report_unknown_names() {
+  for (auto& [name, finding] : unknown_)
+    sink_.report(std::move(finding));
+  unknown_.clear();
 }
 
 bool SymbolTable::report_unspaced_minus(const Name& name) {
@@ -99,7 +115,7 @@ SymbolId SymbolTable::find(const Name& name, Span whole, const std::vector<Categ
   for (const Symbol& candidate : tree_.symbols)
     if (!candidate.poison() && fits(candidate))
       candidates.push_back(candidate.name);
-  report_unknown(name, what, candidates);
+  add_unknown(name, what, candidates);
   return bind(whole, poison_symbol);
 }
 
@@ -125,7 +141,7 @@ SymbolId SymbolTable::find_value(const Name& name, Span whole) {
   for (const Symbol& candidate : tree_.symbols)
     if (candidate.kind == Symbol::Kind::let || candidate.kind == Symbol::Kind::point)
       candidates.push_back(candidate.name);
-  report_unknown(name, wanted, candidates);
+  add_unknown(name, wanted, candidates);
   return bind(whole, poison_symbol);
 }
 

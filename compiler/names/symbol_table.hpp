@@ -5,6 +5,7 @@
 
 #include <string>
 #include <unordered_map>
+#include <utility>
 #include <vector>
 
 namespace sheerpole {
@@ -24,6 +25,9 @@ public:
   /// For a name inside an expression: a `let` or a point.
   SymbolId find_value(const Name& name, Span whole);
 
+  /// Reports the names that were not found: one finding a name, with all its places.
+  void report_unknown_names();
+
   bool knows(const std::string& name) const { return by_name_.count(name) > 0; }
 
 private:
@@ -32,13 +36,13 @@ private:
     return symbol;
   }
   const Symbol* lookup(const std::string& name, SymbolId& id) const;
-  void report_unknown(const Name& name, std::string_view wanted,
-                      const std::vector<std::string>& candidates);
+  void add_unknown(const Name& name, std::string_view wanted, const std::vector<std::string>& candidates);
   bool report_unspaced_minus(const Name& name);
 
   ResolvedTree& tree_;
   DiagnosticSink& sink_;
   std::unordered_map<std::string, SymbolId> by_name_; // looked up only
+  std::vector<std::pair<std::string, Diagnostic>> unknown_;
 };
 
 } // namespace sheerpole

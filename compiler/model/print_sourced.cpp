@@ -1,0 +1,56 @@
+#include "model/print_sourced.hpp"
+
+#include "units/format_length.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+std::string line(std::string_view indent, std::string_view name, const std::string& value,
+                 const std::string& tolerance, const Provenance& provenance) {
+  std::string result(indent);
+  result += name;
+  result += ": " + value;
+  if (!tolerance.empty())
+    result += " +- " + tolerance;
+  return result + " " + print_provenance(provenance) + "\n";
+}
+
+std::string print_kilonewtons(Force force) {
+  return format_fixed(force.kilonewtons(), 3) + " kN";
+}
+
+} // namespace
+
+std::string print_millimetres(Length length) {
+  return format_millimetres(length, 3) + " mm";
+}
+
+std::string print_provenance(const Provenance& provenance) {
+  std::string result = "(";
+  if (!provenance.written.empty())
+    result += "written " + provenance.written + "; ";
+  result += name_of(provenance.source_class);
+  if (!provenance.note.empty())
+    result += ", " + provenance.note;
+  for (std::size_t i = 0; i < provenance.assumptions.size(); ++i)
+    result += (i == 0 ? "; assumes " : ", ") + provenance.assumptions[i];
+  return result + ")";
+}
+
+std::string print_line(std::string_view indent, std::string_view name, const Sourced<Length>& length) {
+  return line(indent, name, print_millimetres(length.value),
+              length.tolerance ? print_millimetres(*length.tolerance) : "", length.provenance);
+}
+
+std::string print_line(std::string_view indent, std::string_view name, const Sourced<Force>& force) {
+  return line(indent, name, print_kilonewtons(force.value),
+              force.tolerance ? print_kilonewtons(*force.tolerance) : "", force.provenance);
+}
+
+std::string print_line(std::string_view indent, std::string_view name, const Sourced<double>& number) {
+  return line(indent, name, format_number(number.value),
+              number.tolerance ? format_number(*number.tolerance) : "", number.provenance);
+}
+
+} // namespace sheerpole
