@@ -117,11 +117,11 @@ void take_apart(TokenList& tokens, std::size_t index) {
 
 } // namespace
 
-void mend_number(TokenList& tokens, std::size_t index, bool in_vector, SyntaxReport& report) {
+void mend_number(TokenList& tokens, std::size_t index, NumberPlace where, SyntaxReport& report) {
   antlr4::CommonToken& token = tokens.at(index);
   const std::string number(tokens.text(token));
   const std::string list = as_list(number);
-  if (in_vector && !list.empty()) {
+  if (where == NumberPlace::vector && !list.empty()) {
     const Span place = tokens.span(token);
     report.add(diagnose("comma-without-blank", {{"text", number}, {"list", list}})
                    .at(place)
@@ -143,10 +143,11 @@ void mend_number(TokenList& tokens, std::size_t index, bool in_vector, SyntaxRep
     readings.insert(readings.begin(), std::move(date));
   if (std::string difference = as_difference(number); !difference.empty())
     readings.push_back(difference + unit);
-  if (!list.empty())
+  if (!list.empty() && where != NumberPlace::setting)
     readings.push_back(list + unit);
 
-  if (std::string blanks = as_list(number, ' '); readings.empty() && !blanks.empty())
+  if (std::string blanks = as_list(number, ' ');
+      readings.empty() && !blanks.empty() && where != NumberPlace::setting)
     readings.push_back(blanks + unit);
   if (readings.empty()) {
     report.add(diagnose("unreadable-number", {{"text", number}}).at(place));

@@ -100,7 +100,7 @@ private:
       mend_quotes();
       break;
     case RigLexer::MALFORMED_NUMBER:
-      mend_number(tokens_, index_, in_vector(), report_);
+      mend_number(tokens_, index_, number_place(), report_);
       break;
     case RigLexer::MALFORMED_NAME:
       mend_name();
@@ -119,15 +119,13 @@ private:
     --index_; // the next token has moved here; the step forward undoes it, at the very first by wrapping
   }
 
-  /// Whether the number here is a component: nothing but a minus between it and a parenthesis or comma.
-  bool in_vector() const {
-    std::size_t before = index_;
-    if (before > 0 && tokens_.type_at(before - 1) == RigLexer::MINUS)
-      --before;
-    if (parentheses_ == 0 || before == 0)
-      return false;
-    const std::size_t type = tokens_.type_at(before - 1);
-    return type == RigLexer::LPAREN || type == RigLexer::COMMA;
+  NumberPlace number_place() const {
+    if (parentheses_ == 0 || index_ == 0)
+      return NumberPlace::line;
+    const std::size_t before =
+        tokens_.type_at(index_ - 1) == RigLexer::MINUS && index_ > 1 ? index_ - 2 : index_ - 1;
+    const std::size_t type = tokens_.type_at(before);
+    return type == RigLexer::LPAREN || type == RigLexer::COMMA ? NumberPlace::vector : NumberPlace::setting;
   }
 
   void mend_semicolon() {

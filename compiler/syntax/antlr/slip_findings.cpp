@@ -19,8 +19,17 @@ std::string one_line(std::string_view text) {
 
 } // namespace
 
+bool SlipFindings::is_line_end(std::size_t index) const {
+  const std::size_t type = tokens_.type_at(index);
+  if (type == RigLexer::NEWLINE)
+    return true;
+  // The line end before a closing brace and before the end of the file has been dropped.
+  return index > 0 && (type == RigLexer::RBRACE || type == antlr4::Token::EOF) &&
+         tokens_.at(index).getLine() > tokens_.at(index - 1).getLine();
+}
+
 std::string SlipFindings::description(std::size_t index) const {
-  return describe(tokens_, tokens_.at(index));
+  return is_line_end(index) ? "the end of the line" : describe(tokens_, tokens_.at(index));
 }
 
 Span SlipFindings::behind(std::size_t index) const {
@@ -29,8 +38,7 @@ Span SlipFindings::behind(std::size_t index) const {
 }
 
 Span SlipFindings::place_of(std::size_t index) const {
-  const std::size_t type = tokens_.type_at(index);
-  if (index > 0 && (type == RigLexer::NEWLINE || type == antlr4::Token::EOF))
+  if (index > 0 && (is_line_end(index) || tokens_.type_at(index) == antlr4::Token::EOF))
     return behind(index - 1);
   return span(index);
 }

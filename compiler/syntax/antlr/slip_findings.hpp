@@ -46,6 +46,7 @@ private:
   Span span(std::size_t index) const { return tokens_.span(tokens_.at(index)); }
   std::string text(std::size_t index) const { return std::string(tokens_.text(tokens_.at(index))); }
   std::string description(std::size_t index) const;
+  bool is_line_end(std::size_t index) const;
   /// Just behind a token, and where a token is; for the end of a line or of the file, behind the token
   /// before it.
   Span behind(std::size_t index) const;

@@ -22,6 +22,7 @@ void TokenList::insert(std::size_t index, std::size_t type) {
   const std::size_t place = index == 0 ? 0 : tokens_[index - 1]->getStopIndex() + 1;
   token->setStartIndex(place);
   token->setStopIndex(place - 1);
+  token->setLine(index == 0 ? 1 : tokens_[index - 1]->getLine());
   tokens_.insert(tokens_.begin() + static_cast<std::ptrdiff_t>(index), std::move(token));
   renumber(index);
 }

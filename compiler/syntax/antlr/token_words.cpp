@@ -27,8 +27,6 @@ std::string describe(const TokenList& tokens, const antlr4::Token& token) {
   switch (token.getType()) {
   case antlr4::Token::EOF:
     return "the end of the file";
-  case RigLexer::NEWLINE:
-    return "the end of the line";
   case RigLexer::NUMBER:
   case RigLexer::MALFORMED_NUMBER:
     return "the number " + text;

@@ -1,0 +1,68 @@
+#include "syntax/antlr/prediction_reports.hpp"
+
+#include "syntax/antlr/lex.hpp"
+
+#include <RigParser.h>
+#include <antlr4-runtime/BaseErrorListener.h>
+#include <antlr4-runtime/atn/ParserATNSimulator.h>
+#include <antlr4-runtime/atn/PredictionMode.h>
+
+namespace sheerpole {
+
+namespace {
+
+using sheerpole_antlr::RigParser;
+
+class ReportListener final : public antlr4::BaseErrorListener {
+public:
+  std::vector<std::string> reports;
+
+  void syntaxError(antlr4::Recognizer*, antlr4::Token* token, std::size_t line, std::size_t,
+                   const std::string& message, std::exception_ptr) override {
+    add("syntax error", line, token == nullptr ? message : message + " at " + token->getText());
+  }
+  void reportAmbiguity(antlr4::Parser* parser, const antlr4::dfa::DFA&, std::size_t start, std::size_t,
+                       bool, const antlrcpp::BitSet&, antlr4::atn::ATNConfigSet*) override {
+    add("ambiguity", parser->getTokenStream()->get(start)->getLine(), {});
+  }
+  void reportAttemptingFullContext(antlr4::Parser* parser, const antlr4::dfa::DFA&, std::size_t start,
+                                   std::size_t, const antlrcpp::BitSet&,
+                                   antlr4::atn::ATNConfigSet*) override {
+    add("full context", parser->getTokenStream()->get(start)->getLine(), {});
+  }
+  void reportContextSensitivity(antlr4::Parser* parser, const antlr4::dfa::DFA&, std::size_t start,
+                                std::size_t, std::size_t, antlr4::atn::ATNConfigSet*) override {
+    add("context sensitivity", parser->getTokenStream()->get(start)->getLine(), {});
+  }
+
+private:
+  void add(std::string what, std::size_t line, const std::string& message) {
+    reports.push_back(what + " in line " + std::to_string(line) + (message.empty() ? "" : ": " + message));
+  }
+};
+
+} // namespace
+
+std::vector<std::string> prediction_reports(const SourceText& source) {
+  CodePoints characters(source);
+  LexedFile lexed = lex(source, characters);
+  if (!lexed.balanced || lexed.too_deep)
+    return {"not a sound file"};
+  keep_separating_line_ends(lexed.tokens);
+  TokenList tokens(source, characters, std::move(lexed.tokens));
+  RigParser parser(&tokens);
+  ReportListener listener;
+  parser.removeErrorListeners();
+  parser.addErrorListener(&listener);
+  parser.setBuildParseTree(false);
+  parser.getInterpreter<antlr4::atn::ParserATNSimulator>()->setPredictionMode(
+      antlr4::atn::PredictionMode::LL_EXACT_AMBIG_DETECTION);
+  parser.file();
+  // A choice that can not be made on the next token leaves its automaton behind.
+  for (const std::string& automaton : parser.getDFAStrings())
+    if (!automaton.empty())
+      listener.reports.push_back("lookahead by automaton: " + automaton);
+  return listener.reports;
+}
+
+} // namespace sheerpole
