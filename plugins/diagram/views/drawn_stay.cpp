@@ -78,6 +78,10 @@ std::vector<DrawnStay> drawn_stays(const Rig& rig, const ViewFrame& frame) {
   return drawn;
 }
 
+PaperPoint middle_of(const DrawnStay& stay) {
+  return along(stay.path, 0.5);
+}
+
 PaperPoint label_site(const std::vector<DrawnStay>& stays, std::size_t index) {
   constexpr double clear_enough = 5.0;
   constexpr int samples = 32;

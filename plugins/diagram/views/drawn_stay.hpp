@@ -22,6 +22,9 @@ bool near_each_other(PaperPoint a, PaperPoint b, double within);
 /// The stays that have a path, in the order of the rig. Of a pair that coincides only the first is listed.
 std::vector<DrawnStay> drawn_stays(const Rig& rig, const ViewFrame& frame);
 
+/// Half way along the path as drawn.
+PaperPoint middle_of(const DrawnStay& stay);
+
 /// A place on `stays[index]` where a reader can tell it from the others: the sample with the largest clear
 /// distance to any other line, up to a limit, and of equal ones the highest in the middle half.
 PaperPoint label_site(const std::vector<DrawnStay>& stays, std::size_t index);

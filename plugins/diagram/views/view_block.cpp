@@ -26,28 +26,34 @@ std::string place_text(const ViewFrame& frame) {
       format_fixed(frame.origin.y, 3));
 }
 
+std::vector<LabelRequest> shifted(std::vector<LabelRequest> requests, PaperPoint by) {
+  for (LabelRequest& request : requests) {
+    request.site.x += by.x;
+    request.site.y += by.y;
+  }
+  return requests;
+}
+
 } // namespace
 
-ViewBlock measure_view(const Rig& rig, ViewKind kind, double millimetres_per_metre, bool both_sides) {
+ViewBlock measure_view(const Rig& rig, ViewKind kind, double millimetres_per_metre, bool both_sides,
+                       LabelSites sites) {
   ViewBlock block;
-  block.both_sides = both_sides;
   block.kind = kind;
   block.millimetres_per_metre = millimetres_per_metre;
   block.extent = extent_of(rig, kind);
-  const ViewLabels labels = view_labels(rig, {kind, millimetres_per_metre, {}}, block.extent, both_sides);
-  block.port_left_out = labels.port_left_out;
-  block.crowded = labels.crowded;
+  block.labels = view_labels(rig, {kind, millimetres_per_metre, {}}, block.extent, both_sides, sites);
   const ViewHeadings headings = view_headings(kind);
   const auto width_of = [](const std::vector<LabelRequest>& requests, const std::string& heading) {
     return std::max(column_width(requests), column_width({{{heading}, {}, small_text_size, true, {}}}));
   };
-  block.left_width = width_of(labels.left, headings.left);
-  block.right_width = width_of(labels.right, headings.right);
+  block.left_width = width_of(block.labels.left, headings.left);
+  block.right_width = width_of(block.labels.right, headings.right);
   block.view_width = std::max(
       (block.extent.right - block.extent.left) * millimetres_per_metre + 2 * fan_room, narrowest_view);
   block.view_height = (block.extent.bottom - block.extent.top) * millimetres_per_metre;
   block.column_height =
-      std::max({block.view_height, column_height(labels.left), column_height(labels.right)});
+      std::max({block.view_height, column_height(block.labels.left), column_height(block.labels.right)});
   return block;
 }
 
@@ -65,12 +71,13 @@ void draw_view(const Rig& rig, const ViewBlock& block, PaperPoint at, ShapeGroup
 
   ShapeGroup view{name + "-view", view_caption(rig, block).front(), place_text(frame), {}};
   ShapeGroup labels{name + "-labels", {}, {}, {}};
-  const ViewLabels requests = view_labels(rig, frame, block.extent, block.both_sides);
   const double bottom = top + block.column_height;
   // A label beside the uppermost or lowest point may stand level with it.
   const double overhang = stay_text_size / 2;
-  place_labels(requests.left, {view_left, true, top - overhang, bottom + overhang}, labels);
-  place_labels(requests.right, {view_right, false, top - overhang, bottom + overhang}, labels);
+  place_labels(shifted(block.labels.left, frame.origin),
+               {view_left, true, top - overhang, bottom + overhang}, labels);
+  place_labels(shifted(block.labels.right, frame.origin),
+               {view_right, false, top - overhang, bottom + overhang}, labels);
   view.add(std::move(labels));
   draw_view_lines(rig, frame, block.extent, view);
 

@@ -18,9 +18,7 @@ struct ViewBlock {
   double view_width = 0.0;    ///< between the columns, with the room in which leaders fan out
   double view_height = 0.0;   ///< of the rig alone
   double column_height = 0.0; ///< of the higher column, or of the view
-  bool both_sides = true;     ///< port labels are drawn also where starboard says the same
-  bool port_left_out = false;
-  bool crowded = false;
+  ViewLabels labels;          ///< their sites as if the boat's axes met at the corner of the sheet
 
   double width() const { return left_width + view_width + right_width; }
 };
@@ -29,8 +27,9 @@ struct ViewBlock {
 inline constexpr double heading_height = 9.0;
 inline constexpr double caption_height = 15.0;
 
-/// What the view takes at this scale.
-ViewBlock measure_view(const Rig& rig, ViewKind kind, double millimetres_per_metre, bool both_sides);
+/// What the view takes at this scale, and its labels; see view_labels().
+ViewBlock measure_view(const Rig& rig, ViewKind kind, double millimetres_per_metre, bool both_sides,
+                       LabelSites sites);
 
 /// Draws the block with the upper left corner of its headings at `at`.
 void draw_view(const Rig& rig, const ViewBlock& block, PaperPoint at, ShapeGroup& into);

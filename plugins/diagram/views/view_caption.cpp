@@ -51,9 +51,9 @@ std::vector<std::string> view_caption(const Rig& rig, const ViewBlock& block) {
     caption = {"Deck view, seen from above, bow up"};
     break;
   }
-  if (block.port_left_out)
+  if (block.labels.port_left_out)
     caption.emplace_back("Labels to starboard hold for port too.");
-  if (block.crowded)
+  if (block.labels.crowded)
     caption.emplace_back("Points too close together here are named in the other views.");
   caption.erase(std::remove(caption.begin(), caption.end(), std::string()), caption.end());
   return caption;

@@ -56,8 +56,11 @@ void draw_stays(const Rig& rig, const ViewFrame& frame, ShapeGroup& into) {
 }
 
 void draw_points(const Rig& rig, const ViewFrame& frame, ShapeGroup& into) {
-  for (const Point& point : rig.points)
-    into.add(point_mark(frame.at(point.position), id_in(frame.kind, "point", point.name)));
+  for (const Point& point : rig.points) {
+    ShapeGroup group{{}, point.title.empty() ? point.name : point.title + " (" + point.name + ")", {}, {}};
+    group.add(point_mark(frame.at(point.position), id_in(frame.kind, "point", point.name)));
+    into.add(std::move(group));
+  }
 }
 
 } // namespace

@@ -40,8 +40,8 @@ ShapeGroup view_key(double scale, PaperPoint at) {
                     TextAnchor::start,
                     true,
                     {}});
-  key.add(scale_bar(ScaleBarUnit::metres, millimetres_per_metre, 66.0, {at.x, y + 5.5}));
-  key.add(scale_bar(ScaleBarUnit::feet, millimetres_per_metre, 66.0, {at.x, y + 12.5}));
+  key.add(scale_bar(ScaleBarUnit::metres, millimetres_per_metre, 70.0, {at.x, y + 5.5}));
+  key.add(scale_bar(ScaleBarUnit::feet, millimetres_per_metre, 70.0, {at.x, y + 12.5}));
   return key;
 }
 

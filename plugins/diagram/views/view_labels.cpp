@@ -19,6 +19,7 @@ constexpr double widest_label = 30.0; // then it is set in two lines
 struct Candidate {
   LabelRequest request;
   Side side = Side::centre;
+  double across = 0.0; ///< of its middle, which decides its column
 };
 
 struct NamedMark {
@@ -70,8 +71,8 @@ std::vector<NamedMark> merged(const std::vector<NamedMark>& marks) {
 
 /// True where a reader could not see which of the marks a leader means.
 bool in_a_crowd(const std::vector<NamedMark>& marks, const NamedMark& mark) {
-  constexpr double close = 2.4;
-  constexpr int crowd = 4; // itself and three more
+  constexpr double close = 2.0;
+  constexpr int crowd = 6; // itself and five more
   return std::count_if(marks.begin(), marks.end(), [&](const NamedMark& other) {
            return near_each_other(other.at, mark.at, close);
          }) >= crowd;
@@ -107,13 +108,12 @@ void put_by_side(std::vector<Candidate> candidates, ViewLabels& labels) {
 }
 
 void put_by_distance(std::vector<Candidate> candidates, double middle, ViewLabels& labels) {
-  std::stable_sort(candidates.begin(), candidates.end(), [](const Candidate& a, const Candidate& b) {
-    return a.request.site.x < b.request.site.x;
-  });
+  std::stable_sort(candidates.begin(), candidates.end(),
+                   [](const Candidate& a, const Candidate& b) { return a.across < b.across; });
   const std::size_t most = (candidates.size() * 3 + 4) / 5;
   const auto nearer_left = static_cast<std::size_t>(
       std::count_if(candidates.begin(), candidates.end(),
-                    [middle](const Candidate& candidate) { return candidate.request.site.x < middle; }));
+                    [middle](const Candidate& candidate) { return candidate.across < middle; }));
   const std::size_t left = std::clamp(nearer_left, candidates.size() - most, most);
   for (std::size_t i = 0; i < candidates.size(); ++i)
     (i < left ? labels.left : labels.right).push_back(std::move(candidates[i].request));
@@ -121,7 +121,8 @@ void put_by_distance(std::vector<Candidate> candidates, double middle, ViewLabel
 
 } // namespace
 
-ViewLabels view_labels(const Rig& rig, const ViewFrame& frame, const ViewExtent& extent, bool both_sides) {
+ViewLabels view_labels(const Rig& rig, const ViewFrame& frame, const ViewExtent& extent, bool both_sides,
+                       LabelSites sites) {
   ViewLabels labels;
   std::vector<Candidate> candidates;
   const std::string view(name_of(frame.kind));
@@ -132,21 +133,22 @@ ViewLabels view_labels(const Rig& rig, const ViewFrame& frame, const ViewExtent&
     std::string text = shown_name(stay);
     if (frame.kind == ViewKind::side && stay.side != Side::centre && !stays[i].both_sides)
       text += fmt::format(", {}", name_of(stay.side));
-    candidates.push_back({request_for(text, label_site(stays, i), stay_text_size, true,
-                                      view + "-label-stay-" + element_id(stay.name)),
-                          stays[i].both_sides ? Side::centre : stay.side});
+    const PaperPoint middle = middle_of(stays[i]);
+    candidates.push_back({request_for(text, sites == LabelSites::exact ? label_site(stays, i) : middle,
+                                      stay_text_size, true, view + "-label-stay-" + element_id(stay.name)),
+                          stays[i].both_sides ? Side::centre : stay.side, middle.x});
   }
 
-  const std::vector<NamedMark> marks = merged(named_marks(rig, frame));
-  for (const NamedMark& mark : marks) {
-    if (frame.kind == ViewKind::deck && in_a_crowd(marks, mark)) {
-      labels.crowded = true;
-      continue;
-    }
+  std::vector<NamedMark> marks = named_marks(rig, frame);
+  if (frame.kind == ViewKind::deck) {
+    const std::vector<NamedMark> all = marks;
+    std::erase_if(marks, [&](const NamedMark& mark) { return in_a_crowd(all, mark); });
+    labels.crowded = marks.size() < all.size();
+  }
+  for (const NamedMark& mark : merged(marks))
     candidates.push_back({request_for(mark.text, mark.at, small_text_size, false,
                                       view + "-label-point-" + element_id(mark.id)),
-                          mark.side});
-  }
+                          mark.side, mark.at.x});
 
   const double middle = frame.origin.x + (extent.left + extent.right) / 2 * frame.millimetres_per_metre;
   if (frame.kind == ViewKind::side)

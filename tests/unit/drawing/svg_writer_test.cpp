@@ -1,0 +1,86 @@
+#include "backend/drawing/svg_writer.hpp"
+
+#include "backend/drawing/element_id.hpp"
+#include "unit/drawing/svg_reader.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include <clocale>
+
+namespace sheerpole {
+namespace {
+
+using testing::HasSubstr;
+using testing::Not;
+
+Drawing small_drawing() {
+  Drawing drawing;
+  drawing.width = 100;
+  drawing.height = 50;
+  drawing.title = "Stay & shroud";
+  drawing.content.id = "sheet";
+  drawing.content.add(LineShape{{1, 2}, {3.25, 4}, {0.4, 0.0, {3, 1}, {}}, "wire"});
+  drawing.content.add(CircleShape{{5, 6}, 0.5, {0.0, 0.0, {}, 0.0}, "dot"});
+  drawing.content.add(TextShape{{7, 8}, "tip", 2.5, TextAnchor::end, true, {}});
+  return drawing;
+}
+
+// Element and attribute names from the SVG 1.1 (second edition) recommendation; the order is this project's
+// own choice and part of what "same rig, same bytes" means.
+TEST(SvgWriter, WritesOneElementALineInOneOrder) {
+  const std::string svg = write_svg(small_drawing());
+  EXPECT_THAT(svg, testing::StartsWith(
+                       "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+                       "<!DOCTYPE svg PUBLIC \"-//W3C//DTD SVG 1.1//EN\" "
+                       "\"http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd\">\n"
+                       "<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"100.000mm\" "
+                       "height=\"50.000mm\" viewBox=\"0 0 100.000 50.000\" font-family=\"sans-serif\""));
+  EXPECT_THAT(svg, HasSubstr("\n  <title>Stay &amp; shroud</title>\n"));
+  EXPECT_THAT(
+      svg,
+      HasSubstr("\n    <line id=\"wire\" x1=\"1.000\" y1=\"2.000\" x2=\"3.250\" y2=\"4.000\" fill=\"none\" "
+                "stroke=\"#000000\" stroke-width=\"0.400\" stroke-dasharray=\"3.000 1.000\" />\n"));
+  EXPECT_THAT(
+      svg,
+      HasSubstr("\n    <circle id=\"dot\" cx=\"5.000\" cy=\"6.000\" r=\"0.500\" fill=\"#000000\" />\n"));
+  EXPECT_THAT(svg, HasSubstr("font-weight=\"bold\" text-anchor=\"end\" textLength="));
+}
+
+TEST(SvgWriter, WritesAPointInEveryLocale) {
+  const std::string here = write_svg(small_drawing());
+  const std::string before = std::setlocale(LC_ALL, nullptr);
+  for (const char* locale : {"de_DE.UTF-8", "fr_FR.UTF-8"})
+    if (std::setlocale(LC_ALL, locale) != nullptr) {
+      EXPECT_EQ(write_svg(small_drawing()), here) << locale;
+    }
+  std::setlocale(LC_ALL, before.c_str());
+  EXPECT_THAT(here, Not(HasSubstr("3,25")));
+}
+
+// XML 1.0 (fifth edition), section 2.2: characters below U+0020 but tab and the line ends are no
+// characters.
+TEST(SvgWriter, WritesNoCharacterThatXmlForbids) {
+  Drawing drawing = small_drawing();
+  drawing.content.add(
+      TextShape{{1, 1}, std::string("a\x01\x1f") + "b\x7f<\"&", 2.5, TextAnchor::start, false, {}});
+  const ReadSvg svg = read_svg(write_svg(drawing));
+  EXPECT_EQ(svg.texts.back().words, "a\xef\xbf\xbd\xef\xbf\xbd"
+                                    "b\x7f<\"&");
+}
+
+// XML 1.0, section 2.3: Name.
+TEST(ElementId, KeepsWhatANameMayHold) {
+  EXPECT_EQ(element_id("tip-2.port"), "tip-2.port");
+  EXPECT_EQ(element_id("a b"), "a_20b");
+  EXPECT_EQ(element_id("a_b"), "a__b");
+  EXPECT_EQ(element_id("\xc3\xa5"), "_c3_a5");
+}
+
+RC_GTEST_PROP(ElementId, TwoNamesNeverMakeOneId, (const std::string& a, const std::string& b)) {
+  RC_ASSERT((element_id(a) == element_id(b)) == (a == b));
+}
+
+} // namespace
+} // namespace sheerpole
