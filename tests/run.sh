@@ -40,7 +40,7 @@ add() {
 # build PRESET: configures and compiles build/PRESET; a build that fails counts as a failure.
 build() {
   echo "== build/$1"
-  if cmake --preset "$1" >/dev/null && cmake --build --preset "$1" -j "$(processors)" -- --quiet; then
+  if cmake --preset "$1" >/dev/null && cmake --build --preset "$1" -j "$(processors)" -- --quiet -k 0; then
     return 0
   fi
   add 0 1
