@@ -7,7 +7,8 @@
 namespace sheerpole {
 
 void DiagnosticSink::report(Diagnostic diagnostic) {
-  // The same thing said twice about the same place helps nobody: a mirrored stay meets each mistake once a side.
+  // The same thing said twice about the same place helps nobody: a mirrored stay meets each mistake once a
+  // side.
   for (const Diagnostic& earlier : all_)
     if (earlier.slug == diagnostic.slug && earlier.message == diagnostic.message && earlier.primary &&
         diagnostic.primary && earlier.primary->span == diagnostic.primary->span)

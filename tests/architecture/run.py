@@ -13,6 +13,7 @@ sys.dont_write_bytecode = True
 
 import antlr_names
 import file_length
+import finding_slugs
 import formatting
 import generated_code
 import include_arrows
@@ -30,6 +31,7 @@ CHECKS = [
     outside_world,
     number_text,
     output_words,
+    finding_slugs,
     file_length,
     generated_code,
     formatting,

@@ -12,6 +12,8 @@ RIGHT = {
     "compiler/units/length.cpp": '#include "units/length.hpp"\n\n// Was std::stod once; never say a rig is safe.\n'
     "constexpr int million = 1'000'000; // it's\nconst char *text() { return \"unsafe // '%d'\"; }\n",
     "compiler/source/load.cpp": "#include <fstream>\n",
+    "compiler/diagnostics/value_findings.cpp": 'Entry entries[] = {{.slug = "missing-unit"}, {.slug = "too-long"}};\n',
+    "compiler/units/report.cpp": 'void report() { diagnose("missing-unit"); }\nauto slug = "too-long";\n',
     "compiler/model/rig.hpp": '#pragma once\n#include "units/length.hpp"\n',
     "compiler/results/checked_rig.hpp": '#pragma once\n#include "model/rig.hpp"\n',
     "compiler/backend/backend.hpp": '#pragma once\n#include "results/checked_rig.hpp"\n',
@@ -81,6 +83,11 @@ WRONG = {
         ("compiler/rules/verdict.cpp", 'auto text = "this rig is safe";\n', "safe"),
         ("plugins/echo/stamp.cpp", 'auto text = R"(Approved, by whom)";\n', "Approved"),
         ("compiler/driver/seal.cpp", 'auto text = "certified"; // a seal\n', "certified"),
+    ],
+    "finding slugs": [
+        ("compiler/rules/report.cpp", 'void f() { diagnose("no-words"); }\n', "no-words has no entry"),
+        ("compiler/diagnostics/rig_findings.cpp", 'Entry e{.slug = "idle"};\n', "idle is never reported"),
+        ("compiler/diagnostics/xtra_findings.cpp", 'Entry e{.slug = "missing-unit"};\n', "stands in"),
     ],
     "file length": [
         ("compiler/units/long.cpp", "// line\n" * 601, "601 lines"),
