@@ -48,26 +48,28 @@ DiagnosticBuilder::DiagnosticBuilder(std::string_view slug, std::vector<Argument
   diagnostic_.why = fill(entry->why, arguments);
 }
 
-DiagnosticBuilder&& DiagnosticBuilder::at(Span span, std::string label) && {
+DiagnosticBuilder DiagnosticBuilder::at(Span span, std::string label) && {
   diagnostic_.primary = Label{span, std::move(label)};
   return std::move(*this);
 }
 
-DiagnosticBuilder&& DiagnosticBuilder::and_at(Span span, std::string label) && {
+DiagnosticBuilder DiagnosticBuilder::and_at(Span span, std::string label) && {
   diagnostic_.others.push_back({span, std::move(label)});
   return std::move(*this);
 }
 
-DiagnosticBuilder&& DiagnosticBuilder::about(std::string subject) && {
+DiagnosticBuilder DiagnosticBuilder::about(std::string subject) && {
   diagnostic_.subject = std::move(subject);
   return std::move(*this);
 }
 
-DiagnosticBuilder&& DiagnosticBuilder::edit(Span span, std::string replacement, std::string title) && {
+DiagnosticBuilder DiagnosticBuilder::edit(Span span, std::string replacement, std::string title) && {
   diagnostic_.edit = Edit{span, std::move(replacement), std::move(title)};
   return std::move(*this);
 }
 
-Diagnostic DiagnosticBuilder::build() && { return std::move(diagnostic_); }
+Diagnostic DiagnosticBuilder::build() && {
+  return std::move(diagnostic_);
+}
 
 } // namespace sheerpole

@@ -46,10 +46,11 @@ struct Argument {
 class DiagnosticBuilder {
 public:
   DiagnosticBuilder(std::string_view slug, std::vector<Argument> arguments);
-  DiagnosticBuilder&& at(Span span, std::string label = {}) &&;
-  DiagnosticBuilder&& and_at(Span span, std::string label) &&;
-  DiagnosticBuilder&& about(std::string subject) &&;
-  DiagnosticBuilder&& edit(Span span, std::string replacement, std::string title) &&;
+  // By value, so that `builder = std::move(builder).at(place)` is no move onto itself.
+  DiagnosticBuilder at(Span span, std::string label = {}) &&;
+  DiagnosticBuilder and_at(Span span, std::string label) &&;
+  DiagnosticBuilder about(std::string subject) &&;
+  DiagnosticBuilder edit(Span span, std::string replacement, std::string title) &&;
   Diagnostic build() &&;
 
 private:

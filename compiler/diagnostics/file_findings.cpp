@@ -69,7 +69,7 @@ constexpr std::array entries{
         .why = "what stands above it was read without knowing its version",
         .cause = "The line `language 1` must be the first thing in the file, before `use`, `let` and all "
                  "declarations. Only comments may stand above it.",
-        .example = "use \"parts.rig\"\n"
+        .example = "let drop = 12 mm\n"
                    "language 1\n",
         .mend = "Move the line to the top of the file.",
     },

@@ -32,10 +32,10 @@ constexpr std::array entries{
                  "stay where a point belongs.",
         .example = "language 1\n"
                    "points {\n"
-                   "  cap-tang: (0 m, 0.3 m, 10 m)\n"
+                   "  root: (0 m, 0.1 m, 6 m) mirrored\n"
                    "}\n"
                    "spreader upper {\n"
-                   "  root: cap-tang\n"
+                   "  root: root\n"
                    "  tip: upper\n"
                    "}\n",
         .mend = "Write the name of the thing that belongs here. All names of a rig are in one list, so a "
@@ -275,8 +275,8 @@ constexpr std::array entries{
     CatalogueEntry{
         .slug = "unknown-setting",
         .severity = Severity::error,
-        .message = "{name} can not be set on a {owner} here",
-        .why = "what it says would be left out of the lengths",
+        .message = "{name} can not be stated here for a {owner}; what can: {known}",
+        .why = "what it says would be left out of the lengths and the checks",
         .cause = "Inside the parentheses stand the dimensions of an end, or how a part is set in this "
                  "stack: a turnbuckle `open`, a lashing `gap` and `passes`, a part that takes a rope its "
                  "`splice`. This word is none that belongs to it.",

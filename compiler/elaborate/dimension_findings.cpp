@@ -80,6 +80,13 @@ void report_unreadable(const Expression& expression, const QuantityError& error,
   sink.report(std::move(builder));
 }
 
+void report_no_number(const Expression& expression, DiagnosticSink& sink) {
+  auto builder = diagnose("number-wanted").at(expression.span);
+  if (expression.kind == ExpressionKind::text && parse_quantity(expression.text).ok())
+    builder = std::move(builder).edit(expression.span, expression.text, "write `" + expression.text + "`");
+  sink.report(std::move(builder));
+}
+
 void report_mixed_sum(const Expression& expression, const Quantity& left, const Quantity& right,
                       bool addition, DiagnosticSink& sink) {
   for (const auto& [number, operand, other] : {std::tuple(left, &expression.operands[0], right),

@@ -14,6 +14,9 @@ namespace sheerpole {
 void report_unreadable(const Expression& expression, const QuantityError& error, DiagnosticSink& sink);
 void report_unknown_unit(const Name& unit, DiagnosticSink& sink);
 
+/// A text, a date or a word where a number belongs; a number in quotes gets the edit to take them off.
+void report_no_number(const Expression& expression, DiagnosticSink& sink);
+
 /// Two things that can not be added, such as a length and a force; a bare number beside a unit is a missing
 /// unit.
 void report_mixed_sum(const Expression& expression, const Quantity& left, const Quantity& right,

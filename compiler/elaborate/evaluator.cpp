@@ -108,7 +108,7 @@ std::optional<Evaluated> Evaluator::evaluate(const Expression& expression) {
   case ExpressionKind::text:
   case ExpressionKind::construct:
   case ExpressionKind::date:
-    sink_.report(diagnose("number-wanted").at(expression.span));
+    report_no_number(expression, sink_);
     return std::nullopt;
   case ExpressionKind::error:
     return std::nullopt;

@@ -190,9 +190,13 @@ std::optional<std::string> ValueReader::text(const Value& value, const PropertyR
   if (expression.kind == ExpressionKind::error)
     return std::nullopt;
   if (expression.kind != ExpressionKind::text) {
-    sink_.report(
+    auto builder =
         diagnose("text-wanted", {{"what", property_of(row, owner)}, {"example", std::string(row.example)}})
-            .at(expression.span));
+            .at(expression.span);
+    const std::string quoted = "\"" + written(value) + "\"";
+    if (expression.kind == ExpressionKind::name || expression.kind == ExpressionKind::number)
+      builder = std::move(builder).edit(expression.span, quoted, "write `" + quoted + "`");
+    sink_.report(std::move(builder));
     return std::nullopt;
   }
   return expression.text;

@@ -80,7 +80,9 @@ private:
         folder_.empty() ? target : target.lexically_relative(folder_.lexically_normal());
     const bool leaves = inside.empty() || *inside.begin() == "..";
     if (use.path.text.empty() || asked.is_absolute() || leaves) {
-      sink_.report(diagnose("use-outside-folder", {{"file", use.path.text}}).at(use.path.span));
+      sink_.report(diagnose("use-outside-folder",
+                            {{"file", use.path.text.empty() ? "an empty path" : use.path.text}})
+                       .at(use.path.span));
       return;
     }
     visit(target, use.path.span, depth + 1);

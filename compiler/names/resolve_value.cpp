@@ -139,6 +139,11 @@ void resolve_value(const Value& value, const PropertyRow& row, SymbolTable& tabl
     case ValueType::end:
       resolve_end(stop.expression, row, table, sink);
       break;
+    case ValueType::text:
+    case ValueType::size:
+    case ValueType::thread:
+    case ValueType::date:
+      break; // a name has no meaning there; the value is refused as a whole when it is read
     default:
       resolve_expression(stop.expression, table, sink);
       break;
