@@ -125,7 +125,7 @@ std::string how_known(const Term& term) {
   return term.how + "; " + source_words(provenance);
 }
 
-void print_sum(const PieceSum& sum, TextPage& page) {
+void print_sum(const PieceSum& sum, bool draft, TextPage& page) {
   if (sum.unknown)
     print_row("X", "X", source_words(sum.unknown_source), page);
   for (const SumSection& section : sum.sections) {
@@ -137,6 +137,8 @@ void print_sum(const PieceSum& sum, TextPage& page) {
     std::string name = "= " + (is_cut ? std::string("CUT") : section.name);
     if (!complete)
       name += " so far, INCOMPLETE";
+    else if (is_cut && draft)
+      name += ", DRAFT";
     print_row(name, format_total(sum.unknown, section.total),
               "= " + format_total_feet_inches(sum.unknown, section.total), page);
   }
@@ -152,8 +154,9 @@ void print_sum_heading(std::string_view what, TextPage& page) {
 std::string cut_words(const ListedPiece& listed) {
   if (!listed.complete())
     return "not known yet, see DRAFT below";
-  return fmt::format("{} mm = {}", format_total(listed.sum.unknown, listed.sum.cut()),
-                     format_total_feet_inches(listed.sum.unknown, listed.sum.cut()));
+  return fmt::format("{} mm = {}{}", format_total(listed.sum.unknown, listed.sum.cut()),
+                     format_total_feet_inches(listed.sum.unknown, listed.sum.cut()),
+                     listed.draft() ? ", DRAFT" : "");
 }
 
 void print_identity(const CheckedRig& checked, const CutListBlock& block, TextPage& page) {
@@ -169,7 +172,7 @@ void print_identity(const CheckedRig& checked, const CutListBlock& block, TextPa
                     length_text(checked.rig().boat.pair_tolerance->value)),
         page);
   if (block.same_rows) {
-    field("CUT", cut_words(first) + ", each", page);
+    field("CUT", cut_words(first) + " (each)", page);
     return;
   }
   for (const ListedPiece& listed : block.pieces)
@@ -218,11 +221,11 @@ void print_block(const CheckedRig& checked, const CutListBlock& block, int numbe
       page);
   if (block.same_rows) {
     print_sum_heading("the sum", page);
-    print_sum(first.sum, page);
+    print_sum(first.sum, block.draft(), page);
   } else {
     for (const ListedPiece& listed : block.pieces) {
       print_sum_heading(fmt::format("the sum, {}", name_of(listed.stay->side)), page);
-      print_sum(listed.sum, page);
+      print_sum(listed.sum, listed.draft(), page);
     }
   }
   page.blank();
