@@ -1,12 +1,14 @@
 #include "driver/command_line.hpp"
 
 #include "backend/table/rig_tables.hpp"
+#include "base/edit_distance.hpp"
 #include "driver/exit_code.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/verbs.hpp"
 
 #include <CLI/CLI.hpp>
 
+#include <algorithm>
 #include <functional>
 
 namespace sheerpole {
@@ -36,7 +38,33 @@ std::string choices(const std::vector<std::string>& words) {
 
 void add_findings_form(CLI::App& verb, FindingsForm& form) {
   verb.add_option("--form", form.form, "how findings are shown: text, lines (one each) or json")
-      ->check(CLI::IsMember({"text", "lines", "json"}));
+      ->check(CLI::IsMember({"text", "lines", "json"}))
+      ->type_name("FORM");
+}
+
+/// Says what is wrong with the command line in plain words; the library's own words are for programmers.
+int usage_error(const CLI::App& app, int argument_count, char** arguments, const CLI::ParseError& error) {
+  if (argument_count < 2) {
+    print_error(app.help());
+    return exit_usage;
+  }
+  std::vector<std::string> verbs;
+  for (const CLI::App* verb : app.get_subcommands({}))
+    verbs.push_back(verb->get_name());
+  const std::string first = arguments[1];
+  if (!first.empty() && first.front() != '-' &&
+      std::find(verbs.begin(), verbs.end(), first) == verbs.end()) {
+    std::string message = "sheerpole: there is no command `" + first + "`";
+    if (const auto near = nearest_name(first, verbs))
+      message += "; did you mean `" + *near + "`?";
+    print_error(message + "\nThe commands are " + choices(verbs) +
+                "; sheerpole --help says what they do.\n");
+    return exit_usage;
+  }
+  const bool known = std::find(verbs.begin(), verbs.end(), first) != verbs.end();
+  print_error("sheerpole: " + std::string(error.what()) + "\nsheerpole " + (known ? first + " " : "") +
+              "--help shows how it is used.\n");
+  return exit_usage;
 }
 
 } // namespace
@@ -45,7 +73,12 @@ int run_command_line(int argument_count, char** arguments) {
   CLI::App app{"Reads a boat's standing rigging as text and works out what to cut.", "sheerpole"};
   app.footer(std::string("\n") + cautions);
   app.require_subcommand(1);
-  app.set_version_flag("--version", "sheerpole " SHEERPOLE_VERSION ", language 1");
+  app.get_formatter()->label("REQUIRED", "");
+  app.get_formatter()->label("TEXT", "");
+  app.get_formatter()->label("SUBCOMMAND", "COMMAND");
+  app.get_formatter()->label("Positionals", "You give");
+  app.set_help_flag("-h,--help", "show this page");
+  app.set_version_flag("--version", "sheerpole " SHEERPOLE_VERSION ", language 1", "show the version");
   std::function<int()> verb;
 
   CheckOptions check;
@@ -65,7 +98,8 @@ int run_command_line(int argument_count, char** arguments) {
   build_app->add_option("--into", build.folder, "folder to write to; it is made if it is not there")
       ->required();
   build_app->add_option("--only", build.only, "make only these, with commas: cut-list,diagram")
-      ->delimiter(',');
+      ->delimiter(',')
+      ->type_name("NAMES");
   add_findings_form(*build_app, build.findings);
   build_app->callback([&] { verb = [&] { return build_verb(build); }; });
 
@@ -76,7 +110,9 @@ int run_command_line(int argument_count, char** arguments) {
   CLI::App* show_app = app.add_subcommand("show", "show one table of the rig on the terminal");
   show_app->add_option("TABLE", show.table, "which one: " + choices(tables))->required();
   show_app->add_option("FILE", show.file, "the rig file")->required();
-  show_app->add_option("--form", show.form, "text or csv")->check(CLI::IsMember({"text", "csv"}));
+  show_app->add_option("--form", show.form, "text or csv")
+      ->check(CLI::IsMember({"text", "csv"}))
+      ->type_name("FORM");
   show_app->callback([&] { verb = [&] { return show_verb(show); }; });
 
   std::string listing;
@@ -92,13 +128,15 @@ int run_command_line(int argument_count, char** arguments) {
   explain_app->add_option("WORD", word, "for example missing-unit, turnbuckle, jaw")->required();
   explain_app->callback([&] { verb = [&] { return explain_verb(word); }; });
 
+  for (CLI::App* command : app.get_subcommands({}))
+    command->group("Commands");
+
   try {
     app.parse(argument_count, argument_count > 0 ? arguments : nullptr);
   } catch (const CLI::Success& asked) { // --help, --version
     return app.exit(asked) == 0 ? exit_clean : exit_usage;
   } catch (const CLI::ParseError& error) {
-    print_error(std::string("sheerpole: ") + error.what() + "\nsheerpole --help shows how it is used.\n");
-    return exit_usage;
+    return usage_error(app, argument_count, arguments, error);
   }
   return verb();
 }
