@@ -1,36 +1,23 @@
-// The words and signs of the rig language. No C++ in here.
+// The words and signs of the rig language. No C++ in here. Comments and blanks do not reach the parser.
 //
 // Spellings that are refused have tokens of their own (from ARROW on), so that each gets its own finding with its
 // place and the spelling that was meant. The last rule takes any character, so the lexer itself never fails.
 lexer grammar RigLexer;
 
-COMMENT : '#' ~[\r\n]* -> channel(HIDDEN) ;
+// Words with a meaning. Each is spelled as its token in small letters (`x` for TIMES) and told from the other names
+// behind the lexer, which so has one way through all words. The parser rule `word` admits all of them as names again.
+tokens {
+    LANGUAGE, USE, LET, FROM, OF, TIMES, MIRRORED, FREE, CLAMPED, ENDS, MEASURED, DRAWN, MAKER, STANDARD, PRACTICE,
+    ASSUMED, COMPUTED
+}
+
+COMMENT : '#' ~[\r\n]* ;
 
 // Line ends with the blank lines and the indentation behind them. Which of them end a statement is decided between
 // lexer and parser (see README.md).
 NEWLINE : ( [\r\n] BLANK* )+ ;
 
-BLANKS : BLANK+ -> skip ;
-
-// ---- words with a meaning; the parser rule `word` admits all of them as names again
-
-LANGUAGE : 'language' ;
-USE : 'use' ;
-LET : 'let' ;
-FROM : 'from' ;
-OF : 'of' ;
-TIMES : 'x' ;
-MIRRORED : 'mirrored' ;
-FREE : 'free' ;
-CLAMPED : 'clamped' ;
-ENDS : 'ends' ;
-MEASURED : 'measured' ;
-DRAWN : 'drawn' ;
-MAKER : 'maker' ;
-STANDARD : 'standard' ;
-PRACTICE : 'practice' ;
-ASSUMED : 'assumed' ;
-COMPUTED : 'computed' ;
+BLANKS : BLANK+ ;
 
 // A name (cap-tang) or the unit behind a number (mm, lbf-ft, degC).
 NAME : WORD ;
@@ -98,8 +85,8 @@ UNKNOWN : . ;
 
 // ---- pieces
 
-fragment WORD : [A-Za-z] [A-Za-z0-9]* ( '-' [A-Za-z0-9]+ )* ;
-fragment DIGITS : [0-9]+ ( '_' [0-9]+ )* ;
+fragment WORD : [A-Za-z] ( '-'? [A-Za-z0-9] )* ;
+fragment DIGITS : [0-9] ( '_'? [0-9] )* ;
 fragment DECIMAL : DIGITS ( '.' DIGITS )? ;
 fragment FRACTION : DIGITS '/' DIGITS ;
 fragment PART : DECIMAL | FRACTION | DIGITS ( BLANK+ | '-' ) FRACTION | ( DIGITS BLANK* )? VULGAR ;

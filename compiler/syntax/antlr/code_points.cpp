@@ -20,7 +20,7 @@ char32_t take_code_point(std::string_view bytes, std::size_t& i) {
 
 } // namespace
 
-CodePoints::CodePoints(const SourceText& source) : source_(source) {
+CodePoints::CodePoints(const SourceText& source) {
   const std::string_view bytes = source.bytes();
   const bool ascii =
       std::all_of(bytes.begin(), bytes.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80; });
@@ -35,28 +35,6 @@ CodePoints::CodePoints(const SourceText& source) : source_(source) {
     characters_.push_back(take_code_point(bytes, i));
   }
   offsets_.push_back(static_cast<std::uint32_t>(bytes.size()));
-}
-
-void CodePoints::consume() {
-  if (next_ < characters_.size())
-    ++next_;
-}
-
-std::size_t CodePoints::LA(ssize_t i) {
-  if (i > 0) {
-    const std::size_t at = next_ + static_cast<std::size_t>(i) - 1;
-    return at < characters_.size() ? characters_[at] : EOF;
-  }
-  const auto back = static_cast<std::size_t>(-i);
-  return i < 0 && back <= next_ ? characters_[next_ - back] : EOF;
-}
-
-std::string CodePoints::getText(const antlr4::misc::Interval& interval) {
-  if (interval.a < 0 || interval.b < interval.a || static_cast<std::size_t>(interval.a) >= size())
-    return {};
-  const std::size_t end = std::min(static_cast<std::size_t>(interval.b) + 1, size());
-  const std::uint32_t first = byte_offset(static_cast<std::size_t>(interval.a));
-  return std::string(source_.bytes().substr(first, byte_offset(end) - first));
 }
 
 } // namespace sheerpole

@@ -1,10 +1,13 @@
 #include "syntax/antlr/lex.hpp"
 
+#include "syntax/antlr/lexer_engine.hpp"
+#include "syntax/antlr/token_words.hpp"
 #include "syntax/parse.hpp"
 
 #include <RigLexer.h>
 
 #include <string>
+#include <utility>
 
 namespace sheerpole {
 
@@ -12,18 +15,23 @@ namespace {
 
 using sheerpole_antlr::RigLexer;
 
-/// The sign that closes what this one opens, or nothing.
-std::size_t closing_of(std::size_t type) {
-  switch (type) {
-  case RigLexer::LBRACE:
-    return RigLexer::RBRACE;
-  case RigLexer::LPAREN:
-    return RigLexer::RPAREN;
-  case RigLexer::LBRACKET:
-    return RigLexer::RBRACKET;
-  default:
-    return 0;
-  }
+/// The token of a word that has a meaning, NAME for any other.
+std::size_t word_type(std::u32string_view word) {
+  static constexpr std::pair<std::u32string_view, std::size_t> words[] = {
+      {U"x", RigLexer::TIMES},           {U"of", RigLexer::OF},
+      {U"use", RigLexer::USE},           {U"let", RigLexer::LET},
+      {U"from", RigLexer::FROM},         {U"free", RigLexer::FREE},
+      {U"ends", RigLexer::ENDS},         {U"drawn", RigLexer::DRAWN},
+      {U"maker", RigLexer::MAKER},       {U"clamped", RigLexer::CLAMPED},
+      {U"assumed", RigLexer::ASSUMED},   {U"mirrored", RigLexer::MIRRORED},
+      {U"measured", RigLexer::MEASURED}, {U"standard", RigLexer::STANDARD},
+      {U"practice", RigLexer::PRACTICE}, {U"computed", RigLexer::COMPUTED},
+      {U"language", RigLexer::LANGUAGE},
+  };
+  for (const auto& [spelling, type] : words)
+    if (spelling.size() == word.size() && spelling.front() == word.front() && spelling == word)
+      return type;
+  return RigLexer::NAME;
 }
 
 /// Whether each closing sign meets the one that it closes, told while the tokens come in.
@@ -31,11 +39,11 @@ class Balance {
 public:
   /// False when the nesting has become deeper than is read.
   bool add(std::size_t type) {
-    if (const std::size_t closing = closing_of(type); closing != 0) {
-      open_ += static_cast<char>(closing);
+    if (opens(type)) {
+      open_ += static_cast<char>(counterpart(type));
       return open_.size() <= static_cast<std::size_t>(deepest_nesting);
     }
-    if (type == RigLexer::RBRACE || type == RigLexer::RPAREN || type == RigLexer::RBRACKET) {
+    if (closes(type)) {
       if (open_.empty() || static_cast<std::size_t>(open_.back()) != type)
         sound_ = false;
       else
@@ -52,38 +60,53 @@ private:
 
 } // namespace
 
-LexedFile lex(const SourceText& source, CodePoints& characters) {
-  LexedFile result;
-  result.tokens.reserve(characters.size() / 4 + 2);
-  RigLexer lexer(&characters);
-  lexer.removeErrorListeners();
+LexedFile::LexedFile(const SourceText& source, const CodePoints& characters) : tokens(source, characters) {
+  // Its table grows with the files it has seen; each thread has its own.
+  static thread_local LexerEngine engine;
+  const std::u32string_view text = characters.characters();
+  const auto span = [&](std::size_t begin, std::size_t end) {
+    return Span{source.id(), characters.byte_offset(begin), characters.byte_offset(end)};
+  };
+  tokens.tokens().reserve(text.size() / 4 + 2);
   Balance balance;
-  for (;;) {
-    std::unique_ptr<antlr4::CommonToken> token(
-        static_cast<antlr4::CommonToken*>(lexer.nextToken().release()));
-    const std::size_t type = token->getType();
+  std::size_t line = 1;
+  std::size_t line_begin = 0;
+  for (std::size_t at = 0; at < text.size();) {
+    const auto [matched, end] = engine.match(text, at);
+    const std::size_t begin = std::exchange(at, end);
+    std::size_t type = matched;
+    if (type == RigLexer::BLANKS)
+      continue;
     if (type == RigLexer::COMMENT) {
-      result.comments.push_back({{source.id(), characters.byte_offset(token->getStartIndex()),
-                                  characters.byte_offset(token->getStopIndex() + 1)}});
+      comments.push_back({span(begin, end)});
       continue;
     }
-    if (type >= RigLexer::ARROW && type != antlr4::Token::EOF)
-      result.refused_spelling = true;
-    if (!balance.add(type) && !result.too_deep)
-      result.too_deep = Span{source.id(), characters.byte_offset(token->getStartIndex()),
-                             characters.byte_offset(token->getStopIndex() + 1)};
-    result.tokens.push_back(std::move(token));
-    if (type == antlr4::Token::EOF)
-      break;
+    if (type == RigLexer::NAME)
+      type = word_type(text.substr(begin, end - begin));
+    tokens.tokens().push_back(tokens.make(type, begin, end, line, begin - line_begin));
+    if (type == RigLexer::NEWLINE) {
+      for (std::size_t i = begin; i < end; ++i)
+        if (text[i] == U'\n' || (text[i] == U'\r' && (i + 1 == end || text[i + 1] != U'\n'))) {
+          ++line;
+          line_begin = i + 1;
+        }
+    } else if (type >= RigLexer::ARROW) {
+      refused_spelling = true;
+    } else if (!balance.add(type) && !too_deep) {
+      too_deep = span(begin, end);
+    }
   }
-  result.balanced = balance.pairs_off();
-  return result;
+  tokens.tokens().push_back(
+      tokens.make(antlr4::Token::EOF, text.size(), text.size(), line, text.size() - line_begin));
+  tokens.renumber();
+  balanced = balance.pairs_off();
 }
 
-void keep_separating_line_ends(TokenList::Tokens& tokens) {
+void keep_separating_line_ends(TokenList& list) {
+  TokenList::Tokens& tokens = list.tokens();
   std::size_t kept = 0;
   std::size_t parentheses = 0;
-  for (auto& token : tokens) {
+  for (RigToken* token : tokens) {
     switch (token->getType()) {
     case RigLexer::NEWLINE:
       if (parentheses > 0 || kept == 0 || tokens[kept - 1]->getType() == RigLexer::NEWLINE ||
@@ -107,11 +130,10 @@ void keep_separating_line_ends(TokenList::Tokens& tokens) {
     default:
       break;
     }
-    if (&tokens[kept] != &token)
-      tokens[kept] = std::move(token);
-    ++kept;
+    tokens[kept++] = token;
   }
   tokens.resize(kept);
+  list.renumber();
 }
 
 } // namespace sheerpole

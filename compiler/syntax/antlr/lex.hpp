@@ -10,18 +10,18 @@ namespace sheerpole {
 
 /// A file taken apart into words and signs, before any of them is mended or dropped.
 struct LexedFile {
-  TokenList::Tokens tokens; ///< all but the comments, line ends included; the end mark is the last
+  LexedFile(const SourceText& source, const CodePoints& characters);
+
+  TokenList tokens; ///< all but blanks and comments, line ends included; the end mark is the last
   std::vector<Comment> comments;
   bool refused_spelling = false; ///< one of the tokens is there to be refused
   bool balanced = true;          ///< braces, parentheses and brackets pair off
   std::optional<Span> too_deep;  ///< the first brace or parenthesis that is nested deeper than is read
 };
 
-LexedFile lex(const SourceText& source, CodePoints& characters);
-
 /// Drops the line ends that end nothing: those inside parentheses and brackets, behind an opening brace,
 /// before a brace of either kind, at the start and at the end of the file. Braces and parentheses must pair
 /// off.
-void keep_separating_line_ends(TokenList::Tokens& tokens);
+void keep_separating_line_ends(TokenList& tokens);
 
 } // namespace sheerpole

@@ -6,7 +6,6 @@
 
 #include <algorithm>
 #include <iterator>
-#include <memory>
 #include <string>
 #include <utility>
 #include <vector>
@@ -41,7 +40,7 @@ struct BraceCount {
 
 BraceCount count_braces(const TokenList::Tokens& tokens) {
   BraceCount result;
-  for (const auto& token : tokens) {
+  for (const RigToken* token : tokens) {
     if (token->getType() == RigLexer::LBRACE)
       ++result.missing;
     else if (token->getType() == RigLexer::RBRACE && result.missing > 0)
@@ -61,10 +60,10 @@ public:
     put_in_opening_braces();
     braces_ = count_braces(raw_);
     kept_.reserve(raw_.size() + 8);
-    for (auto& token : raw_) {
+    for (RigToken* token : raw_) {
       if (starts_line_ && token->getType() != RigLexer::NEWLINE)
         begin_line(*token);
-      take(std::move(token));
+      take(token);
     }
     tokens_.tokens() = std::move(kept_);
     tokens_.renumber();
@@ -104,7 +103,7 @@ private:
     result.reserve(raw_.size() + 8);
     std::size_t begin = 0;
     while (begin < raw_.size() && raw_[begin]->getType() == RigLexer::NEWLINE)
-      result.push_back(std::move(raw_[begin++]));
+      result.push_back(raw_[begin++]);
     while (begin < raw_.size()) {
       const std::size_t next = next_line(begin);
       std::size_t end = next;
@@ -113,7 +112,7 @@ private:
       const bool deeper = raw_[next]->getType() != antlr4::Token::EOF &&
                           raw_[next]->getType() != RigLexer::LBRACE &&
                           raw_[next]->getCharPositionInLine() > raw_[begin]->getCharPositionInLine();
-      std::unique_ptr<antlr4::CommonToken> brace;
+      RigToken* brace = nullptr;
       if (deeper && !report_.full() && is_heading(begin, end, brace_is_missing)) {
         const Span line = cover(tokens_.span(*raw_[begin]), tokens_.span(*raw_[end - 1]));
         report_.add(
@@ -121,15 +120,15 @@ private:
                 .at({line.source, line.end, line.end}, "{ belongs here")
                 .and_at(tokens_.span(*raw_[next]), "this belongs to the block")
                 .edit({line.source, line.end, line.end}, " {", "put in {"));
-        brace = sign_behind(*raw_[end - 1], RigLexer::LBRACE);
+        brace = tokens_.make_behind(*raw_[end - 1], RigLexer::LBRACE);
       }
       for (std::size_t i = begin; i < next; ++i) {
-        if (i == end && brace)
-          result.push_back(std::move(brace));
-        result.push_back(std::move(raw_[i]));
+        if (i == end && brace != nullptr)
+          result.push_back(brace);
+        result.push_back(raw_[i]);
       }
       if (next == begin || raw_[next]->getType() == antlr4::Token::EOF) {
-        result.push_back(std::move(raw_[next]));
+        result.push_back(raw_[next]);
         break;
       }
       begin = next;
@@ -139,19 +138,11 @@ private:
 
   // ---- what pairs off
 
-  static std::unique_ptr<antlr4::CommonToken> sign_behind(antlr4::CommonToken& before, std::size_t type) {
-    auto sign = std::make_unique<antlr4::CommonToken>(&before);
-    sign->setType(type);
-    sign->setStartIndex(before.getStopIndex() + 1);
-    sign->setStopIndex(before.getStopIndex());
-    return sign;
-  }
-
   bool open_is(std::size_t type) const { return !open_.empty() && open_.back().type == type; }
   bool in_parentheses() const { return !open_.empty() && open_.back().type != RigLexer::LBRACE; }
 
   /// The first token of a line tells where a block that is not closed, or is closed too often, went wrong.
-  void begin_line(const antlr4::CommonToken& first) {
+  void begin_line(const RigToken& first) {
     indentation_ = first.getCharPositionInLine();
     line_begin_ = tokens_.span(first).begin;
     starts_line_ = false;
@@ -182,7 +173,7 @@ private:
     }
   }
 
-  void take(std::unique_ptr<antlr4::CommonToken> token) {
+  void take(RigToken* token) {
     const std::size_t type = token->getType();
     if (type == RigLexer::NEWLINE) {
       starts_line_ = true;
@@ -198,10 +189,10 @@ private:
     } else if (closes(type) && !close(*token)) {
       return;
     }
-    kept_.push_back(std::move(token));
+    kept_.push_back(token);
   }
 
-  void open(const antlr4::CommonToken& token) {
+  void open(const RigToken& token) {
     Open result{token.getType(),   tokens_.span(token), token.getLine(), indentation_, {}, 0,
                 Open::Body::unseen};
     std::string_view before = tokens_.source().text(
@@ -232,7 +223,7 @@ private:
       std::size_t at = each.line_ends == 0 ? kept_.size() : each.line_ends;
       while (at > 0 && kept_[at - 1]->getType() == RigLexer::NEWLINE)
         --at;
-      antlr4::CommonToken& before = *kept_[at - 1];
+      RigToken& before = *kept_[at - 1];
       const std::uint32_t end = tokens_.span(before).end;
       const std::size_t closing = counterpart(each.type);
       report_.add(
@@ -241,7 +232,7 @@ private:
               .at({each.place.source, end, end}, sign_text(closing) + " belongs here")
               .and_at(each.place, "opened here")
               .edit({each.place.source, end, end}, sign_text(closing), "put in " + sign_text(closing)));
-      kept_.insert(kept_.begin() + static_cast<std::ptrdiff_t>(at), sign_behind(before, closing));
+      kept_.insert(kept_.begin() + static_cast<std::ptrdiff_t>(at), tokens_.make_behind(before, closing));
       open_.pop_back();
       for (Open& outer : open_)
         if (outer.line_ends >= at && outer.line_ends != 0)
@@ -258,7 +249,7 @@ private:
     std::size_t at = kept_.size();
     while (at > 0 && kept_[at - 1]->getType() == RigLexer::NEWLINE)
       --at;
-    antlr4::CommonToken& before = *kept_[at - 1];
+    RigToken& before = *kept_[at - 1];
     const std::uint32_t end = tokens_.span(before).end;
     const bool same_line = before.getLine() == block.line;
     report_.add(diagnose("missing-closing-brace",
@@ -267,11 +258,12 @@ private:
                     .and_at(block.place, "opened here")
                     .edit({block.place.source, end, end},
                           same_line ? " }" : "\n" + std::string(block.indentation, ' ') + "}", "put in }"));
-    kept_.insert(kept_.begin() + static_cast<std::ptrdiff_t>(at), sign_behind(before, RigLexer::RBRACE));
+    kept_.insert(kept_.begin() + static_cast<std::ptrdiff_t>(at),
+                 tokens_.make_behind(before, RigLexer::RBRACE));
   }
 
   /// False when the sign closes nothing and is left out.
-  bool close(antlr4::CommonToken& token) {
+  bool close(RigToken& token) {
     const std::size_t type = token.getType();
     if (type == RigLexer::RBRACE) {
       close_parentheses();
@@ -297,7 +289,7 @@ private:
                       .at(tokens_.span(token))
                       .and_at(each.place, "opened here")
                       .edit(tokens_.span(token), sign_text(wanted), "write " + sign_text(wanted)));
-      token.setType(wanted);
+      token.set_type(wanted);
       open_.pop_back();
       return true;
     }

@@ -89,16 +89,14 @@ QuantityError refusal_of(std::string_view text, bool with_unit) {
 
 /// Puts numbers and commas in the place of `1,-2,3`.
 void take_apart(TokenList& tokens, std::size_t index) {
-  antlr4::CommonToken whole(&tokens.at(index));
+  const RigToken& whole = tokens.at(index);
   TokenList::Tokens parts;
-  std::size_t place = whole.getStartIndex();
+  std::size_t place = whole.begin();
   const auto add = [&](std::size_t type, std::size_t size) {
-    auto token = std::make_unique<antlr4::CommonToken>(&whole);
-    token->setType(type);
-    token->setStartIndex(place);
-    place += size; // digits and signs: one byte, one character
-    token->setStopIndex(place - 1);
-    parts.push_back(std::move(token));
+    // Digits and signs: one byte, one character.
+    parts.push_back(tokens.make(type, place, place + size, whole.getLine(),
+                                whole.getCharPositionInLine() + (place - whole.begin())));
+    place += size;
   };
   for (std::string_view part : split(tokens.text(whole), ',')) {
     if (!parts.empty())
@@ -111,14 +109,14 @@ void take_apart(TokenList& tokens, std::size_t index) {
   }
   auto& all = tokens.tokens();
   const auto at = all.begin() + static_cast<std::ptrdiff_t>(index);
-  *at = std::move(parts.front());
-  all.insert(at + 1, std::make_move_iterator(parts.begin() + 1), std::make_move_iterator(parts.end()));
+  *at = parts.front();
+  all.insert(at + 1, parts.begin() + 1, parts.end());
 }
 
 } // namespace
 
 void mend_number(TokenList& tokens, std::size_t index, NumberPlace where, SyntaxReport& report) {
-  antlr4::CommonToken& token = tokens.at(index);
+  RigToken& token = tokens.at(index);
   const std::string number(tokens.text(token));
   const std::string list = as_list(number);
   if (where == NumberPlace::vector && !list.empty()) {
@@ -161,7 +159,7 @@ void mend_number(TokenList& tokens, std::size_t index, NumberPlace where, Syntax
   }
   // Where a plain number has to stand, the rest of the line can be read as if it stood there.
   if (next == RigLexer::TIMES || (index > 0 && tokens.type_at(index - 1) == RigLexer::LANGUAGE))
-    token.setType(RigLexer::NUMBER);
+    token.set_type(RigLexer::NUMBER);
 }
 
 } // namespace sheerpole

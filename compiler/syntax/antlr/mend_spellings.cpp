@@ -65,7 +65,7 @@ public:
   }
 
 private:
-  antlr4::CommonToken& token() const { return tokens_.at(index_); }
+  RigToken& token() const { return tokens_.at(index_); }
   Span place() const { return tokens_.span(token()); }
   std::string text() const { return std::string(tokens_.text(token())); }
 
@@ -82,7 +82,7 @@ private:
     switch (token().getType()) {
     case RigLexer::ARROW:
       report_.add(diagnose("arrow-in-path", {{"text", text()}}).at(place()).edit(place(), ">", "write >"));
-      token().setType(RigLexer::GREATER);
+      token().set_type(RigLexer::GREATER);
       break;
     case RigLexer::SEMICOLON:
       mend_semicolon();
@@ -134,11 +134,11 @@ private:
     auto finding = diagnose("semicolon").at(place());
     if (parentheses_ > 0) {
       report_.add(std::move(finding).edit(place(), ",", "write a comma"));
-      token().setType(RigLexer::COMMA);
+      token().set_type(RigLexer::COMMA);
     } else {
       report_.add(last ? std::move(finding).edit(place(), "", "leave the ; out")
                        : std::move(finding).edit(place(), "\n", "begin a new line"));
-      token().setType(RigLexer::NEWLINE);
+      token().set_type(RigLexer::NEWLINE);
     }
   }
 
@@ -172,19 +172,16 @@ private:
     report_.add(diagnose("unclosed-text")
                     .at(place(), "no quote closes this text")
                     .edit({place().source, at, at}, "\"", "close the text with \""));
-    token().setType(RigLexer::STRING);
+    token().set_type(RigLexer::STRING);
     if (swallowed == 0)
       return;
     // The brace is the last character of the token but for blanks, which are one byte each.
     const std::size_t blanks_behind = whole.size() - end - 1;
-    const std::size_t last = token().getStopIndex() - blanks_behind;
-    auto sign = std::make_unique<antlr4::CommonToken>(&token());
-    sign->setType(swallowed);
-    sign->setStartIndex(last);
-    sign->setStopIndex(last);
-    token().setStopIndex(last - 1 - (end - close));
-    tokens_.tokens().insert(tokens_.tokens().begin() + static_cast<std::ptrdiff_t>(index_) + 1,
-                            std::move(sign));
+    const std::size_t sign_end = token().end() - blanks_behind;
+    RigToken* sign = tokens_.make(swallowed, sign_end - 1, sign_end, token().getLine(),
+                                  token().getCharPositionInLine() + (sign_end - 1 - token().begin()));
+    token().set_end(sign_end - 1 - (end - close));
+    tokens_.tokens().insert(tokens_.tokens().begin() + static_cast<std::ptrdiff_t>(index_) + 1, sign);
   }
 
   void mend_quotes() {
@@ -198,7 +195,7 @@ private:
     const std::string plain = '"' + inner + '"';
     report_.add(
         diagnose("other-quotes", {{"text", text()}}).at(place()).edit(place(), plain, "write " + plain));
-    token().setType(RigLexer::STRING);
+    token().set_type(RigLexer::STRING);
   }
 
   /// `cap_tang` -> `cap-tang`, `cap--tang` -> `cap-tang`; nothing when letters have no plain counterpart.
@@ -222,7 +219,7 @@ private:
     auto finding = diagnose("malformed-name", {{"name", text()}}).at(place());
     report_.add(plain.empty() ? std::move(finding)
                               : std::move(finding).edit(place(), plain, "write " + plain));
-    token().setType(RigLexer::NAME);
+    token().set_type(RigLexer::NAME);
   }
 
   static std::string character_name(std::string_view character) {
@@ -240,7 +237,7 @@ private:
     Span all = place();
     std::size_t count = 1;
     for (; known == nullptr && tokens_.type_at(index_ + count) == RigLexer::UNKNOWN; ++count) {
-      const antlr4::CommonToken& next = tokens_.at(index_ + count);
+      const RigToken& next = tokens_.at(index_ + count);
       if (tokens_.span(next).begin != all.end || find_odd_character(tokens_.text(next)) != nullptr)
         break;
       all.end = tokens_.span(next).end;
@@ -257,12 +254,12 @@ private:
                                           "write" + std::string(known->meant == 0 ? "" : " ") +
                                               std::string(known->replacement)));
     if (known != nullptr && known->meant != 0) {
-      token().setType(known->meant);
+      token().set_type(known->meant);
       return;
     }
     // A number that has lost its unit to the odd character is not a number without one.
     if (index_ > 0 && tokens_.type_at(index_ - 1) == RigLexer::NUMBER)
-      tokens_.at(index_ - 1).setType(RigLexer::MALFORMED_NUMBER);
+      tokens_.at(index_ - 1).set_type(RigLexer::MALFORMED_NUMBER);
     tokens_.doubt(token());
     leave_out(count);
   }

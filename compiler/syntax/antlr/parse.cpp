@@ -19,30 +19,40 @@ namespace {
 
 using sheerpole_antlr::RigParser;
 
-class GeneratedParser {
+/// The generated parser, set up for a token list. What a rule has read belongs to it.
+class GeneratedParser : public RigParser {
 public:
   GeneratedParser(TokenList& tokens, std::shared_ptr<antlr4::ANTLRErrorStrategy> strategy)
-      : parser_(&tokens) {
-    parser_.removeErrorListeners();
+      : RigParser(&tokens) {
+    removeErrorListeners();
     // The tree builder reads what the rules have labelled; the children would be a second record of the
     // same.
-    parser_.setBuildParseTree(false);
-    parser_.setErrorHandler(strategy);
+    setBuildParseTree(false);
+    setErrorHandler(strategy);
   }
-  const RigParser::FileContext& read() { return *parser_.file(); }
-
-private:
-  RigParser parser_;
+  /// Lets go of what was read so far.
+  void forget() { getTreeTracker().reset(); }
 };
 
-/// A file without a slip: nothing is looked for twice, the first thing that is wrong ends the attempt.
+/// A file without a slip: nothing is looked for twice, the first thing that is wrong ends the attempt. Goes
+/// through the rule `file` statement by statement, so that what was read of one makes room for the next.
 std::optional<std::vector<Statement>> read_sound_file(TokenList& tokens, SyntaxReport& report) {
   GeneratedParser parser(tokens, std::make_shared<antlr4::BailErrorStrategy>());
+  TreeBuilder builder(tokens, report);
+  std::vector<Statement> statements;
   try {
-    return TreeBuilder(tokens, report).file(parser.read());
+    while (tokens.LA(1) != antlr4::Token::EOF) {
+      statements.push_back(builder.statement(*parser.statement()));
+      parser.forget();
+      if (tokens.LA(1) == RigParser::NEWLINE)
+        tokens.consume();
+      else if (tokens.LA(1) != antlr4::Token::EOF)
+        return std::nullopt;
+    }
   } catch (const antlr4::ParseCancellationException&) {
     return std::nullopt;
   }
+  return statements;
 }
 
 /// A file with slips, from the list of all its tokens.
@@ -53,11 +63,14 @@ std::optional<std::vector<Statement>> read_faulty_file(TokenList& tokens, Syntax
   mend_brackets(tokens, report);
   if (report.full())
     return std::nullopt;
-  keep_separating_line_ends(tokens.tokens());
-  tokens.renumber();
+  keep_separating_line_ends(tokens);
   SlipFindings findings(tokens, report);
   GeneratedParser parser(tokens, std::make_shared<SlipStrategy>(tokens, findings));
-  return TreeBuilder(tokens, report).file(parser.read());
+  try {
+    return TreeBuilder(tokens, report).file(*parser.file());
+  } catch (const antlr4::ParseCancellationException&) { // too many findings
+    return std::nullopt;
+  }
 }
 
 } // namespace
@@ -66,8 +79,8 @@ SyntaxTree parse(const SourceText& source, DiagnosticSink& sink) {
   SyntaxTree tree;
   tree.source = source.id();
   SyntaxReport report(sink);
-  CodePoints characters(source);
-  LexedFile lexed = lex(source, characters);
+  const CodePoints characters(source);
+  LexedFile lexed(source, characters);
   tree.comments = std::move(lexed.comments);
   std::optional<std::vector<Statement>> statements;
   if (lexed.too_deep) {
@@ -75,13 +88,11 @@ SyntaxTree parse(const SourceText& source, DiagnosticSink& sink) {
   } else {
     if (lexed.balanced && !lexed.refused_spelling) {
       keep_separating_line_ends(lexed.tokens);
-      TokenList tokens(source, characters, std::move(lexed.tokens));
-      statements = read_sound_file(tokens, report);
+      statements = read_sound_file(lexed.tokens, report);
     }
     if (!statements) {
-      characters.seek(0);
-      TokenList tokens(source, characters, lex(source, characters).tokens);
-      statements = read_faulty_file(tokens, report);
+      LexedFile again(source, characters);
+      statements = read_faulty_file(again.tokens, report);
     }
   }
   if (statements)

@@ -17,9 +17,9 @@ class ReportListener final : public antlr4::BaseErrorListener {
 public:
   std::vector<std::string> reports;
 
-  void syntaxError(antlr4::Recognizer*, antlr4::Token* token, std::size_t line, std::size_t,
+  void syntaxError(antlr4::Recognizer*, antlr4::Token*, std::size_t line, std::size_t,
                    const std::string& message, std::exception_ptr) override {
-    add("syntax error", line, token == nullptr ? message : message + " at " + token->getText());
+    add("syntax error", line, message);
   }
   void reportAmbiguity(antlr4::Parser* parser, const antlr4::dfa::DFA&, std::size_t start, std::size_t,
                        bool, const antlrcpp::BitSet&, antlr4::atn::ATNConfigSet*) override {
@@ -45,11 +45,11 @@ private:
 
 std::vector<std::string> prediction_reports(const SourceText& source) {
   CodePoints characters(source);
-  LexedFile lexed = lex(source, characters);
+  LexedFile lexed(source, characters);
   if (!lexed.balanced || lexed.too_deep)
     return {"not a sound file"};
-  keep_separating_line_ends(lexed.tokens);
-  TokenList tokens(source, characters, std::move(lexed.tokens));
+  TokenList& tokens = lexed.tokens;
+  keep_separating_line_ends(tokens);
   RigParser parser(&tokens);
   ReportListener listener;
   parser.removeErrorListeners();

@@ -3,6 +3,7 @@
 #include "syntax/antlr/token_words.hpp"
 
 #include <RigLexer.h>
+#include <antlr4-runtime/Exceptions.h>
 #include <antlr4-runtime/InputMismatchException.h>
 
 #include <algorithm>
@@ -56,16 +57,6 @@ bool SlipStrategy::is_news() {
   return !tokens_.in_doubt(tokens_.at(here()));
 }
 
-std::size_t SlipStrategy::line_begin(std::size_t index) const {
-  while (index > 0) {
-    const std::size_t before = tokens_.type_at(index - 1);
-    if (before == RigLexer::NEWLINE || before == RigLexer::LBRACE || before == RigLexer::RBRACE)
-      break;
-    --index;
-  }
-  return index;
-}
-
 bool SlipStrategy::line_has_brace() const {
   for (std::size_t ahead = 0;; ++ahead) {
     if (type(ahead) == RigLexer::LBRACE)
@@ -97,6 +88,8 @@ void SlipStrategy::pass_over(bool commas) {
 // ---- before a choice
 
 void SlipStrategy::sync(antlr4::Parser* parser) {
+  if (findings_.full()) // nobody reads on, and each further mend costs
+    throw antlr4::ParseCancellationException();
   const antlr4::ParserRuleContext* context = parser->getContext();
   switch (context->getRuleIndex()) {
   case Rule::RuleFile:
@@ -193,7 +186,7 @@ void SlipStrategy::sync_entry(antlr4::Parser* parser, const Rule::EntryContext& 
   if (next == RigLexer::EQUALS) {
     if (is_news())
       findings_.equals_for_colon(name, here());
-    tokens_.at(here()).setType(RigLexer::COLON);
+    tokens_.at(here()).set_type(RigLexer::COLON);
   } else if (begins_value(next)) {
     put_in_colon(name, here());
   } else if (next == RigLexer::LPAREN && !is_word(type(1)) && type(1) != RigLexer::RPAREN) {
@@ -242,7 +235,7 @@ void SlipStrategy::sync_settings(const Rule::SettingsContext& settings) {
 
 antlr4::Token* SlipStrategy::recoverInline(antlr4::Parser* parser) {
   const antlr4::ParserRuleContext* context = parser->getContext();
-  antlr4::CommonToken& token = tokens_.at(here());
+  RigToken& token = tokens_.at(here());
   switch (context->getRuleIndex()) {
   case Rule::RuleStatement: {
     const auto& statement = static_cast<const Rule::StatementContext&>(*context);
@@ -302,7 +295,7 @@ antlr4::Token* SlipStrategy::recoverInline(antlr4::Parser* parser) {
       findings_.heading_unreadable(here());
     while (type() != RigLexer::LBRACE)
       tokens_.consume();
-    antlr4::CommonToken& brace = tokens_.at(here());
+    RigToken& brace = tokens_.at(here());
     parser->consume();
     return &brace;
   }
@@ -344,66 +337,6 @@ void SlipStrategy::reportError(antlr4::Parser* parser, const antlr4::Recognition
   }
   default:
     return findings_.left_over(here());
-  }
-}
-
-void SlipStrategy::report_in_statement(const Rule::StatementContext& statement) {
-  const std::size_t begin = statement.start->getTokenIndex();
-  if (here() == begin) {
-    if (is_word(type()) && type(1) == RigLexer::COLON)
-      return findings_.property_outside_block(here());
-    return findings_.line_start(here(), false);
-  }
-  if (statement.name != nullptr)
-    return findings_.missing_value(here());
-  if (tokens_.type_at(begin) == RigLexer::LANGUAGE)
-    return findings_.language_number(here());
-  std::size_t end = here();
-  while (!ends_line(tokens_.type_at(end)))
-    ++end;
-  if (end == here())
-    return findings_.missing_name("the file in quotes", here());
-  findings_.quotes_missing(here(), end);
-}
-
-void SlipStrategy::report_in_block(const Rule::BlockContext&) {
-  const std::size_t begin = line_begin(here());
-  if (type() == RigLexer::COLON && here() == begin + 1)
-    return findings_.property_outside_block(begin);
-  if (ends_line(type()) && begin < here())
-    return findings_.missing_block(begin, here());
-  findings_.left_over(here());
-}
-
-void SlipStrategy::report_in_entry(const Rule::EntryContext& entry) {
-  if (here() == entry.start->getTokenIndex())
-    return findings_.line_start(here(), true);
-  if (entry.count != nullptr)
-    return findings_.missing_name("x and the name of the part", here());
-  findings_.missing_value(here());
-}
-
-void SlipStrategy::report_missing_name() {
-  const std::size_t before = here() == 0 ? 0 : tokens_.type_at(here() - 1);
-  switch (before) {
-  case RigLexer::DOT:
-    return findings_.missing_name("the side", here());
-  case RigLexer::TIMES:
-    return findings_.missing_name("the name of the part", here());
-  case RigLexer::COMMA:
-    if (type() == RigLexer::RPAREN)
-      return findings_.comma_too_many(here() - 1);
-    return findings_.setting_without_name(here());
-  case RigLexer::LPAREN:
-    return findings_.setting_without_name(here());
-  case RigLexer::LET:
-    return findings_.missing_name("the name behind let", here());
-  case RigLexer::FROM:
-    return findings_.missing_name("the name behind from", here());
-  case RigLexer::OF:
-    return findings_.missing_name("the name behind of", here());
-  default:
-    return findings_.missing_name("a name", here());
   }
 }
 

@@ -1,12 +1,13 @@
 #pragma once
 
 #include "syntax/antlr/code_points.hpp"
+#include "syntax/antlr/rig_token.hpp"
 
-#include <antlr4-runtime/CommonToken.h>
 #include <antlr4-runtime/TokenStream.h>
 
+#include <algorithm>
 #include <cstddef>
-#include <memory>
+#include <deque>
 #include <set>
 #include <string>
 #include <string_view>
@@ -16,35 +17,56 @@ namespace sheerpole {
 
 /// The words and signs of one file in their order, closed by an end mark, as the generated parser reads
 /// them. Only what the parser is to see is in the list, so that nothing has to be skipped while reading.
-/// Mends may insert and remove signs.
+/// Mends may insert and remove signs; a token stays where it is in memory.
 class TokenList final : public antlr4::TokenStream {
 public:
-  using Tokens = std::vector<std::unique_ptr<antlr4::CommonToken>>;
+  using Tokens = std::vector<RigToken*>;
 
-  /// `tokens` must end with the end mark.
-  TokenList(const SourceText& source, const CodePoints& characters, Tokens tokens);
+  TokenList(const SourceText& source, const CodePoints& characters)
+      : source_(source), characters_(characters) {}
 
-  Span span(const antlr4::Token& token) const;
-  std::string_view text(const antlr4::Token& token) const { return source_.text(span(token)); }
   const SourceText& source() const { return source_; }
+  Span span(const antlr4::Token& token) const {
+    const auto& own = static_cast<const RigToken&>(token);
+    return {source_.id(), characters_.byte_offset(own.begin()), characters_.byte_offset(own.end())};
+  }
+  std::string_view text(const antlr4::Token& token) const { return source_.text(span(token)); }
+
+  /// A token that belongs to this list but has no place in it yet.
+  RigToken* make(std::size_t type, std::size_t begin, std::size_t end, std::size_t line,
+                 std::size_t column) {
+    return &storage_.emplace_back(type, begin, end, line, column);
+  }
+  /// A sign without text directly behind a token.
+  RigToken* make_behind(const RigToken& before, std::size_t type) {
+    return make(type, before.end(), before.end(), before.getLine(), before.getCharPositionInLine());
+  }
 
   std::size_t count() const { return tokens_.size(); }
-  antlr4::CommonToken& at(std::size_t index) const { return *tokens_[std::min(index, tokens_.size() - 1)]; }
+  /// The token at this place; beyond the end, the end mark.
+  RigToken& at(std::size_t index) const { return *tokens_[std::min(index, tokens_.size() - 1)]; }
   std::size_t type_at(std::size_t index) const { return at(index).getType(); }
-  /// Puts a sign without text in front of the token at `index`, at the end of the token before it.
-  void insert(std::size_t index, std::size_t type);
-  /// A line on which something was left out after it was reported: what the parser says of it is no news.
-  void doubt(const antlr4::Token& token) { doubtful_lines_.insert(token.getLine()); }
-  bool in_doubt(const antlr4::Token& token) const { return doubtful_lines_.contains(token.getLine()); }
-  /// Takes the list apart or puts it together again after a pass over all tokens.
+  /// The list itself, for passes over all tokens; renumber() has to follow.
   Tokens& tokens() { return tokens_; }
-  /// Numbers the tokens by their place in the list.
+  /// Tells every token its place in the list.
   void renumber(std::size_t from = 0);
+  /// Puts a sign without text in front of the token at `index`, directly behind the one before it.
+  void insert(std::size_t index, std::size_t type);
+
+  /// Notes that something on the line of this token was left out after it was reported: what the parser
+  /// says of the line is no news.
+  void doubt(const RigToken& token) { doubtful_lines_.insert(token.getLine()); }
+  bool in_doubt(const RigToken& token) const { return doubtful_lines_.contains(token.getLine()); }
 
   void consume() override { next_ = std::min(next_ + 1, tokens_.size() - 1); }
-  std::size_t LA(ssize_t i) override;
+  std::size_t LA(ssize_t i) override {
+    if (i > 0)
+      return type_at(next_ + static_cast<std::size_t>(i) - 1);
+    const antlr4::Token* token = LT(i);
+    return token == nullptr ? 0 : token->getType();
+  }
   antlr4::Token* LT(ssize_t k) override;
-  antlr4::Token* get(std::size_t index) const override { return tokens_[index].get(); }
+  antlr4::Token* get(std::size_t index) const override { return tokens_[index]; }
   ssize_t mark() override { return 0; }
   void release(ssize_t) override {}
   std::size_t index() override { return next_; }
@@ -60,6 +82,7 @@ public:
 private:
   const SourceText& source_;
   const CodePoints& characters_;
+  std::deque<RigToken> storage_;
   Tokens tokens_;
   std::set<std::size_t> doubtful_lines_;
   std::size_t next_ = 0;

@@ -48,7 +48,7 @@ std::string describe(const TokenList& tokens, const antlr4::Token& token) {
 }
 
 bool is_word(std::size_t type) {
-  return type >= RigLexer::LANGUAGE && type <= RigLexer::NAME;
+  return (type >= RigLexer::LANGUAGE && type <= RigLexer::COMPUTED) || type == RigLexer::NAME;
 }
 
 bool begins_value(std::size_t type) {

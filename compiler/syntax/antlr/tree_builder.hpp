@@ -15,11 +15,11 @@ public:
   TreeBuilder(const TokenList& tokens, SyntaxReport& report) : tokens_(tokens), report_(report) {}
 
   std::vector<Statement> file(const sheerpole_antlr::RigParser::FileContext& context);
+  Statement statement(const sheerpole_antlr::RigParser::StatementContext& context);
 
 private:
   using Rule = sheerpole_antlr::RigParser;
 
-  Statement statement(const Rule::StatementContext& context);
   void declaration_rest(const Rule::DeclarationRestContext* context, Declaration& declaration);
   Block block(const Rule::BlockContext* context, Span fallback);
   Entry entry(const Rule::EntryContext& context);

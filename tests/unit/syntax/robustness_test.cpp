@@ -192,6 +192,14 @@ TEST(SyntaxRobustness, FindingsAreCappedInAFileOfNothingButSlips) {
   }
 }
 
+TEST(SyntaxRobustness, ManySlipsInOneBlockAreCappedToo) {
+  for (const std::string slip :
+       {"a 1\n", "a = 1\n", "a b\n", "2 a\n", "a (b 1 c: 1)\n", "a:\n", "a: b c\n"}) {
+    const ParsedText parsed("boat {\n" + repeated(slip, 20000) + "}\n");
+    EXPECT_EQ(parsed.findings.size(), 101U) << slip;
+  }
+}
+
 TEST(SyntaxFindings, EveryExampleProvokesItsFindingAndEveryTextIsThere) {
   for (const CatalogueEntry& entry : syntax_findings()) {
     for (const std::string_view text : {entry.slug, entry.message, entry.cause, entry.example, entry.mend})
