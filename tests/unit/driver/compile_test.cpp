@@ -1,0 +1,110 @@
+#include "driver/compile.hpp"
+
+#include "driver/built_in_backends.hpp"
+
+#include <gtest/gtest.h>
+
+#include <map>
+#include <string>
+
+namespace sheerpole {
+namespace {
+
+class Texts final : public FileReader {
+public:
+  explicit Texts(std::map<std::string, std::string> texts) : texts_(std::move(texts)) {}
+  Result<std::string, Failure> read(const std::string& path, std::size_t) override {
+    const auto found = texts_.find(path);
+    if (found == texts_.end())
+      return Failure::not_found;
+    return found->second;
+  }
+
+private:
+  std::map<std::string, std::string> texts_;
+};
+
+const std::string parts = "language 1\n"
+                          "rope hmpe-9 { \n construction: \"x\"\n size: \"9 mm\"\n}\n"
+                          "splice eye {\n bury: 25.5 in\n eye-allowance: 6.25 in\n contraction: 0 %\n}\n"
+                          "link hardware { length: 12 in }\n";
+const std::string boat = "language 1\nuse \"lib/parts.rig\"\n"
+                         "stay backstay {\n line: hmpe-9\n stack {\n hardware (splice: eye)\n line\n"
+                         " hardware (splice: eye)\n }\n}\n";
+
+TEST(Compile, HandsOnEveryPhase) {
+  Texts reader({{"boat/a.rig", boat}, {"boat/lib/parts.rig", parts}});
+  const Compilation result = compile("boat/a.rig", reader);
+  ASSERT_TRUE(result.findings.empty()) << result.findings.front().message;
+  EXPECT_EQ(result.trees.size(), 2u);
+  ASSERT_TRUE(result.names && result.rig && result.derived && result.checked);
+  EXPECT_FALSE(result.has_errors);
+}
+
+/// Common practice, no source: two burys of 25 1/2 in and two wraps of 6 1/4 in, less 24 in of screw and
+/// toggles, make the least cut X + 39 1/2 in, and the rope section X - 24 in.
+TEST(Compile, AnUnknownLengthBecomesXAndWhatIsAdded) {
+  Texts reader({{"a.rig", boat}, {"lib/parts.rig", parts}});
+  const Compilation result = compile("a.rig", reader);
+  ASSERT_TRUE(result.derived);
+  const DerivedStay& stay = result.derived->stays.front();
+  EXPECT_EQ(stay.route, LengthRoute::unknown);
+  EXPECT_TRUE(stay.body.unknown);
+  EXPECT_NEAR(stay.body.known().inches(), -24.0, 1e-9);
+  ASSERT_EQ(stay.pieces.size(), 1u);
+  EXPECT_TRUE(stay.pieces.front().cut.unknown);
+  EXPECT_NEAR(stay.pieces.front().cut.known().inches(), 39.5, 1e-9);
+}
+
+TEST(Compile, AFileThatIsNotThereIsAFindingWithoutAPlace) {
+  Texts reader({});
+  const Compilation result = compile("a.rig", reader);
+  ASSERT_EQ(result.findings.size(), 1u);
+  EXPECT_EQ(result.findings.front().slug, "file-not-found");
+  EXPECT_FALSE(result.findings.front().primary);
+  EXPECT_TRUE(result.has_errors);
+  EXPECT_FALSE(result.checked);
+}
+
+TEST(Compile, AnErrorStopsBeforeTheCheckedRig) {
+  Texts reader({{"a.rig", "language 1\nlink l { length: 12 }\n"}});
+  const Compilation result = compile("a.rig", reader);
+  EXPECT_TRUE(result.has_errors);
+  EXPECT_TRUE(result.names);
+  EXPECT_FALSE(result.rig);
+  EXPECT_FALSE(result.checked);
+}
+
+/// What is written into documents must not depend on where the command was typed.
+TEST(Compile, DocumentsNameFilesFromTheRigsFolder) {
+  Texts near({{"a.rig", boat}, {"lib/parts.rig", parts}});
+  Texts far({{"/yard/boats/a.rig", boat}, {"/yard/boats/lib/parts.rig", parts}});
+  const Compilation here = compile("a.rig", near);
+  const Compilation there = compile("/yard/boats/a.rig", far);
+  ASSERT_TRUE(here.checked && there.checked);
+  EXPECT_EQ(there.checked->sources()[SourceId{0}].name(), "a.rig");
+  EXPECT_EQ(there.checked->sources()[SourceId{1}].name(), "lib/parts.rig");
+  for (const auto& backend : built_in_backends()) {
+    const OutputBundle first = backend->generate({*here.checked});
+    const OutputBundle second = backend->generate({*there.checked});
+    ASSERT_EQ(first.files.size(), second.files.size());
+    for (std::size_t i = 0; i < first.files.size(); ++i)
+      EXPECT_EQ(first.files[i].bytes, second.files[i].bytes) << first.files[i].name;
+  }
+}
+
+/// Every output that a back end announces is made, and none besides.
+TEST(Compile, BackEndsMakeWhatTheyAnnounce) {
+  Texts reader({{"a.rig", boat}, {"lib/parts.rig", parts}});
+  const Compilation result = compile("a.rig", reader);
+  ASSERT_TRUE(result.checked);
+  for (const auto& backend : built_in_backends()) {
+    std::vector<std::string> made;
+    for (const OutputFile& file : backend->generate({*result.checked}).files)
+      made.push_back(file.name);
+    EXPECT_EQ(made, backend->describe().outputs) << backend->describe().name;
+  }
+}
+
+} // namespace
+} // namespace sheerpole
