@@ -9,7 +9,9 @@
 namespace sheerpole {
 
 double label_height(const LabelRequest& request) {
-  return line_spacing * request.size * static_cast<double>(request.lines.size()) + 0.2;
+  // More room around labels of several lines, so that they do not read as one.
+  const double clearance = request.lines.size() > 1 ? 0.9 : 0.2;
+  return line_spacing * request.size * static_cast<double>(request.lines.size()) + clearance;
 }
 
 double column_height(const std::vector<LabelRequest>& requests) {
@@ -101,6 +103,8 @@ void place_labels(const std::vector<LabelRequest>& requests, const LabelColumn& 
     label.id = request.id;
     label.add(PolylineShape{
         {request.site, port, {column.edge - outward * leader_gap, port.y}}, {0.13, 0.35, {}, {}}, {}});
+    if (request.ringed)
+      label.add(CircleShape{request.site, 0.5, {0.13, 0.0, {}, 1.0}, {}});
     // Capitals and small letters together look centred when the base line is 0.35 em below the middle.
     const double step = line_spacing * request.size;
     double base = port.y + 0.35 * request.size - step * static_cast<double>(request.lines.size() - 1) / 2;

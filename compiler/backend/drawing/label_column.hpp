@@ -13,7 +13,8 @@ struct LabelRequest {
   PaperPoint site;                ///< what the leader points to
   double size = 2.5;              ///< em, millimetres
   bool bold = false;
-  std::string id; ///< of the group that the label becomes; may be empty
+  bool ringed = false; ///< a small ring where the leader ends, for a site that has no mark of its own
+  std::string id;      ///< of the group that the label becomes; may be empty
 };
 
 /// A column of labels at one side of a view.

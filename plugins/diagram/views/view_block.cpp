@@ -45,7 +45,8 @@ ViewBlock measure_view(const Rig& rig, ViewKind kind, double millimetres_per_met
   block.labels = view_labels(rig, {kind, millimetres_per_metre, {}}, block.extent, both_sides, sites);
   const ViewHeadings headings = view_headings(kind);
   const auto width_of = [](const std::vector<LabelRequest>& requests, const std::string& heading) {
-    return std::max(column_width(requests), column_width({{{heading}, {}, small_text_size, true, {}}}));
+    return std::max(column_width(requests),
+                    column_width({{{heading}, {}, small_text_size, true, false, {}}}));
   };
   block.left_width = width_of(block.labels.left, headings.left);
   block.right_width = width_of(block.labels.right, headings.right);
@@ -70,6 +71,8 @@ void draw_view(const Rig& rig, const ViewBlock& block, PaperPoint at, ShapeGroup
   const std::string name(name_of(block.kind));
 
   ShapeGroup view{name + "-view", view_caption(rig, block).front(), place_text(frame), {}};
+  // Leaders lie over the stays that they cross and end under the point marks.
+  draw_view_lines(rig, frame, block.extent, view);
   ShapeGroup labels{name + "-labels", {}, {}, {}};
   const double bottom = top + block.column_height;
   // A label beside the uppermost or lowest point may stand level with it.
@@ -79,7 +82,7 @@ void draw_view(const Rig& rig, const ViewBlock& block, PaperPoint at, ShapeGroup
   place_labels(shifted(block.labels.right, frame.origin),
                {view_right, false, top - overhang, bottom + overhang}, labels);
   view.add(std::move(labels));
-  draw_view_lines(rig, frame, block.extent, view);
+  draw_view_points(rig, frame, view);
 
   const ViewHeadings headings = view_headings(block.kind);
   const double heading_base = top - reference_line_overrun - 1.6;

@@ -55,14 +55,6 @@ void draw_stays(const Rig& rig, const ViewFrame& frame, ShapeGroup& into) {
   }
 }
 
-void draw_points(const Rig& rig, const ViewFrame& frame, ShapeGroup& into) {
-  for (const Point& point : rig.points) {
-    ShapeGroup group{{}, point.title.empty() ? point.name : point.title + " (" + point.name + ")", {}, {}};
-    group.add(point_mark(frame.at(point.position), id_in(frame.kind, "point", point.name)));
-    into.add(std::move(group));
-  }
-}
-
 } // namespace
 
 PaperPoint centreline_top(const ViewFrame& frame, const ViewExtent& extent) {
@@ -79,7 +71,14 @@ void draw_view_lines(const Rig& rig, const ViewFrame& frame, const ViewExtent& e
   draw_reference_lines(frame, extent, into);
   draw_spreaders(rig, frame, into);
   draw_stays(rig, frame, into);
-  draw_points(rig, frame, into);
+}
+
+void draw_view_points(const Rig& rig, const ViewFrame& frame, ShapeGroup& into) {
+  for (const Point& point : rig.points) {
+    ShapeGroup group{{}, point.title.empty() ? point.name : point.title + " (" + point.name + ")", {}, {}};
+    group.add(point_mark(frame.at(point.position), id_in(frame.kind, "point", point.name)));
+    into.add(std::move(group));
+  }
 }
 
 } // namespace sheerpole

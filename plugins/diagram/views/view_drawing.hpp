@@ -4,8 +4,11 @@
 
 namespace sheerpole {
 
-/// Draws reference lines, spreaders, stays and point marks of one view, without any label.
+/// Draws reference lines, spreaders and stays of one view.
 void draw_view_lines(const Rig& rig, const ViewFrame& frame, const ViewExtent& extent, ShapeGroup& into);
+
+/// Draws the marks of the points.
+void draw_view_points(const Rig& rig, const ViewFrame& frame, ShapeGroup& into);
 
 /// How far the waterline and the centreline run beyond the rig, millimetres.
 inline constexpr double reference_line_overrun = 3.0;

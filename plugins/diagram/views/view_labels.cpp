@@ -30,7 +30,7 @@ struct NamedMark {
 };
 
 LabelRequest request_for(const std::string& text, PaperPoint site, double size, bool bold, std::string id) {
-  return {wrap_label(text, size, widest_label, bold), site, size, bold, std::move(id)};
+  return {wrap_label(text, size, widest_label, bold), site, size, bold, bold, std::move(id)};
 }
 
 /// One mark for each point, one for a pair that coincides.

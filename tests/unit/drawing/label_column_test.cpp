@@ -89,7 +89,7 @@ RC_GTEST_PROP(PlaceLabels, BoxesNeverOverlapAndStayOutsideTheView, ()) {
     std::vector<std::string> lines{"cap-shroud"};
     if (i % 3 == 0)
       lines.emplace_back("upper leg");
-    requests.push_back({lines, {x[i], y[i]}, i % 2 == 0 ? 2.3 : 2.8, i % 2 == 1, {}});
+    requests.push_back({lines, {x[i], y[i]}, i % 2 == 0 ? 2.3 : 2.8, i % 2 == 1, i % 2 == 1, {}});
   }
   const bool left = *rc::gen::arbitrary<bool>();
   const double edge = left ? 25.0 : 105.0;
