@@ -12,7 +12,7 @@ namespace {
 
 class Texts final : public FileReader {
 public:
-  explicit Texts(std::map<std::string, std::string> texts) : texts_(std::move(texts)) {}
+  explicit Texts(std::initializer_list<std::pair<const std::string, std::string>> texts) : texts_(texts) {}
   Result<std::string, Failure> read(const std::string& path, std::size_t) override {
     const auto found = texts_.find(path);
     if (found == texts_.end())
@@ -33,7 +33,7 @@ const std::string boat = "language 1\nuse \"lib/parts.rig\"\n"
                          " hardware (splice: eye)\n }\n}\n";
 
 TEST(Compile, HandsOnEveryPhase) {
-  Texts reader({{"boat/a.rig", boat}, {"boat/lib/parts.rig", parts}});
+  Texts reader{{"boat/a.rig", boat}, {"boat/lib/parts.rig", parts}};
   const Compilation result = compile("boat/a.rig", reader);
   ASSERT_TRUE(result.findings.empty()) << result.findings.front().message;
   EXPECT_EQ(result.trees.size(), 2u);
@@ -44,7 +44,7 @@ TEST(Compile, HandsOnEveryPhase) {
 /// Common practice, no source: two burys of 25 1/2 in and two wraps of 6 1/4 in, less 24 in of screw and
 /// toggles, make the least cut X + 39 1/2 in, and the rope section X - 24 in.
 TEST(Compile, AnUnknownLengthBecomesXAndWhatIsAdded) {
-  Texts reader({{"a.rig", boat}, {"lib/parts.rig", parts}});
+  Texts reader{{"a.rig", boat}, {"lib/parts.rig", parts}};
   const Compilation result = compile("a.rig", reader);
   ASSERT_TRUE(result.derived);
   const DerivedStay& stay = result.derived->stays.front();
@@ -57,7 +57,7 @@ TEST(Compile, AnUnknownLengthBecomesXAndWhatIsAdded) {
 }
 
 TEST(Compile, AFileThatIsNotThereIsAFindingWithoutAPlace) {
-  Texts reader({});
+  Texts reader{};
   const Compilation result = compile("a.rig", reader);
   ASSERT_EQ(result.findings.size(), 1u);
   EXPECT_EQ(result.findings.front().slug, "file-not-found");
@@ -67,7 +67,7 @@ TEST(Compile, AFileThatIsNotThereIsAFindingWithoutAPlace) {
 }
 
 TEST(Compile, AnErrorStopsBeforeTheCheckedRig) {
-  Texts reader({{"a.rig", "language 1\nlink l { length: 12 }\n"}});
+  Texts reader{{"a.rig", "language 1\nlink l { length: 12 }\n"}};
   const Compilation result = compile("a.rig", reader);
   EXPECT_TRUE(result.has_errors);
   EXPECT_TRUE(result.names);
@@ -77,8 +77,8 @@ TEST(Compile, AnErrorStopsBeforeTheCheckedRig) {
 
 /// What is written into documents must not depend on where the command was typed.
 TEST(Compile, DocumentsNameFilesFromTheRigsFolder) {
-  Texts near({{"a.rig", boat}, {"lib/parts.rig", parts}});
-  Texts far({{"/yard/boats/a.rig", boat}, {"/yard/boats/lib/parts.rig", parts}});
+  Texts near{{"a.rig", boat}, {"lib/parts.rig", parts}};
+  Texts far{{"/yard/boats/a.rig", boat}, {"/yard/boats/lib/parts.rig", parts}};
   const Compilation here = compile("a.rig", near);
   const Compilation there = compile("/yard/boats/a.rig", far);
   ASSERT_TRUE(here.checked && there.checked);
@@ -95,7 +95,7 @@ TEST(Compile, DocumentsNameFilesFromTheRigsFolder) {
 
 /// Every output that a back end announces is made, and none besides.
 TEST(Compile, BackEndsMakeWhatTheyAnnounce) {
-  Texts reader({{"a.rig", boat}, {"lib/parts.rig", parts}});
+  Texts reader{{"a.rig", boat}, {"lib/parts.rig", parts}};
   const Compilation result = compile("a.rig", reader);
   ASSERT_TRUE(result.checked);
   for (const auto& backend : built_in_backends()) {
