@@ -1,0 +1,89 @@
+#include "backend/piece_sum.hpp"
+#include "unit/backend/sample_rig.hpp"
+
+#include <gmock/gmock.h>
+
+namespace sheerpole {
+namespace {
+
+PieceSum first_sum(const SampleRig& sample) {
+  const DerivedStay& stay = sample.derived.stays.front();
+  return piece_sum(sample.rig, stay, stay.pieces.front());
+}
+
+TEST(PieceSum, RunsFromThePinsToTheCut) {
+  SampleRig sample;
+  sample.add_cap_shroud(Side::port);
+  const PieceSum sum = first_sum(sample);
+  ASSERT_EQ(sum.sections.size(), 3u);
+  EXPECT_EQ(format_tenths(sum.section("pin-to-pin").total), "11642.0");
+  EXPECT_EQ(format_tenths(sum.body()), "11382.0");
+  EXPECT_EQ(sum.section("body").rows.size(), 4u);
+  EXPECT_EQ(sum.section("cut").rows.size(), 6u);
+  EXPECT_TRUE(sum.body_complete);
+  EXPECT_TRUE(sum.cut_complete);
+}
+
+// 11382 + 2 x (108 + 648 + 51.8) = 12997.6 by the printed rows, though 2 x 51.84 would make 12997.68.
+TEST(PieceSum, AddsWhatIsPrinted) {
+  SampleRig sample;
+  sample.add_cap_shroud(Side::port);
+  const PieceSum sum = first_sum(sample);
+  EXPECT_EQ(format_tenths(sum.cut()), "12997.6");
+  EXPECT_NEAR(sum.section("cut").exact.millimetres(), 12997.68, 1e-6);
+}
+
+TEST(PieceSum, CarriesRoundedSegmentsIntoBodyAndCut) {
+  SampleRig sample;
+  sample.add_cap_shroud(Side::port);
+  // Three segments of 100.04 mm: printed 100.0 each, 300.0 together, though 300.12 is nearer to 300.1.
+  DerivedStay& stay = sample.derived.stays.front();
+  const Term segment = SampleRig::term("a to b", 100.04, "", SampleRig::known(SourceClass::computed));
+  stay.pin_to_pin.terms = {segment, segment, segment};
+  stay.pieces.front().body.terms.front().amount = Length::millimetres(300.12);
+  EXPECT_EQ(format_tenths(first_sum(sample).section("pin-to-pin").total), "300.0");
+  EXPECT_EQ(format_tenths(first_sum(sample).body()), "40.0");
+}
+
+TEST(PieceSum, KeepsTheUnknownApart) {
+  SampleRig sample;
+  sample.add_unknown_stay(20.0);
+  const PieceSum sum = first_sum(sample);
+  EXPECT_TRUE(sum.unknown);
+  EXPECT_EQ(format_total(sum.unknown, sum.section("pin-to-pin").total), "X - 20.0");
+  EXPECT_EQ(format_total(sum.unknown, sum.body()), "X - 20.0");
+  EXPECT_EQ(format_total(sum.unknown, sum.cut()), "X + 32.0");
+}
+
+TEST(PieceSum, HasNoPinsForALineWithALengthOfItsOwn) {
+  SampleRig sample;
+  sample.add_cap_shroud(Side::port);
+  Piece& piece = sample.derived.stays.front().pieces.front();
+  piece.body = SampleRig::sum(
+      "body", {SampleRig::term("length as stated", 455.0, "", SampleRig::known(SourceClass::drawn))});
+  const PieceSum sum = first_sum(sample);
+  EXPECT_EQ(sum.sections.front().name, "body");
+  EXPECT_EQ(format_tenths(sum.body()), "455.0");
+}
+
+TEST(PieceSum, SaysWhatIsIncomplete) {
+  SampleRig sample;
+  sample.add_cap_shroud(Side::port);
+  sample.derived.stays.front().pieces.front().missing.push_back({"wrap of thimble-9", "wrap it", {}});
+  EXPECT_TRUE(first_sum(sample).body_complete);
+  EXPECT_FALSE(first_sum(sample).cut_complete);
+  sample.rig.parts[1].length.reset();
+  EXPECT_FALSE(first_sum(sample).body_complete);
+}
+
+// 1003.3 mm is 39 1/2 in exactly, since an inch is 25.4 mm: 3' 3 1/2".
+TEST(PieceSum, WritesTotalsInBothSystems) {
+  EXPECT_EQ(format_total(true, {10033}), "X + 1003.3");
+  EXPECT_EQ(format_total_feet_inches(true, {10033}), "X + 3' 3 1/2\"");
+  EXPECT_EQ(format_total_feet_inches(true, {-6096}), "X - 2' 0\"");
+  EXPECT_EQ(format_total(true, {0}), "X");
+  EXPECT_EQ(format_total_feet_inches(false, {10033}), "3' 3 1/2\"");
+}
+
+} // namespace
+} // namespace sheerpole

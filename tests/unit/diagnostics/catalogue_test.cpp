@@ -1,0 +1,57 @@
+#include "diagnostics/catalogue.hpp"
+
+#include "unit/elaborate/understood.hpp"
+
+#include <gmock/gmock.h>
+
+#include <set>
+
+namespace sheerpole {
+namespace {
+
+TEST(Catalogue, HasNoSlugTwice) {
+  std::set<std::string_view> slugs;
+  for (const CatalogueEntry* entry : all_entries()) {
+    EXPECT_TRUE(slugs.insert(entry->slug).second) << entry->slug;
+    EXPECT_EQ(find_entry(entry->slug), entry);
+  }
+  EXPECT_GT(slugs.size(), 100u);
+  EXPECT_EQ(find_entry("no-such-finding"), nullptr);
+}
+
+TEST(Catalogue, HasAWholePageForEachFinding) {
+  for (const CatalogueEntry* entry : all_entries()) {
+    EXPECT_THAT(std::string(entry->slug), testing::MatchesRegex("[a-z0-9]+(-[a-z0-9]+)*"));
+    for (const std::string_view text : {entry->message, entry->cause, entry->example, entry->mend})
+      EXPECT_FALSE(text.empty()) << entry->slug;
+    // Message and why are clauses that a line of output goes on from.
+    for (const std::string_view text : {entry->message, entry->why})
+      if (!text.empty()) {
+        EXPECT_NE(text.back(), '.') << entry->slug;
+        EXPECT_FALSE(text.front() >= 'A' && text.front() <= 'Z') << entry->slug;
+      }
+    // Only message and why are filled in.
+    for (const std::string_view text : {entry->cause, entry->mend})
+      EXPECT_EQ(text.find("{"), text.find("{ ")) << entry->slug;
+    EXPECT_EQ(entry->example.back(), '\n') << entry->slug;
+  }
+}
+
+TEST(Catalogue, TheExampleOfAPageProvokesItsFindingAlone) {
+  for (const auto table : {file_findings(), name_findings(), value_findings(), structure_findings(),
+                           stack_findings(), path_findings()}) {
+    for (const CatalogueEntry& entry : table) {
+      if (entry.slug == "too-many-files")
+        continue; // takes as many files as it says
+      std::map<std::string, std::string> files{{"boat.rig", std::string(entry.example)}};
+      if (entry.slug == "use-cycle")
+        files = {{"boat.rig", "language 1\nuse \"cycle.rig\"\n"},
+                 {"cycle.rig", std::string(entry.example)}};
+      const rig_test::Understood rig(files);
+      EXPECT_THAT(rig.slugs(), testing::ElementsAre(std::string(entry.slug))) << entry.slug;
+    }
+  }
+}
+
+} // namespace
+} // namespace sheerpole

@@ -1,0 +1,38 @@
+#include "plugins/findings/findings.hpp"
+#include "unit/backend/sample_rig.hpp"
+
+#include <gtest/gtest.h>
+
+namespace sheerpole {
+namespace {
+
+TEST(FindingsBackEnd, WritesThemWithoutColour) {
+  SampleRig sample;
+  Diagnostic note;
+  note.severity = Severity::note;
+  note.slug = "no-toggle";
+  note.message = "cap-shroud.port has no toggle at its lower end";
+  note.primary = Label{Span{SourceId{0}, 16, 26}, "this stay"};
+  sample.findings = {note};
+  const OutputBundle bundle = Findings().generate({sample.checked()});
+  ASSERT_EQ(bundle.files.size(), 2u);
+  EXPECT_EQ(bundle.files[0].name, "findings.txt");
+  EXPECT_EQ(bundle.files[0].bytes, "note at pellimoor.rig:2:6 (no-toggle)\n"
+                                   "  cap-shroud.port has no toggle at its lower end\n"
+                                   "    2 : stay cap-shroud {\n"
+                                   "      :      ^^^^^^^^^^ this stay\n"
+                                   "\n"
+                                   "0 errors, 0 warnings, 1 note\n");
+  EXPECT_EQ(bundle.files[1].name, "findings.json");
+  const Json json = Json::parse(bundle.files[1].bytes);
+  EXPECT_EQ(json["findings"][0]["slug"], "no-toggle");
+  EXPECT_EQ(json["counts"]["notes"], 1);
+}
+
+TEST(FindingsBackEnd, SaysThatThereAreNone) {
+  EXPECT_EQ(Findings().generate({SampleRig().checked()}).files.at(0).bytes,
+            "0 errors, 0 warnings, 0 notes\n");
+}
+
+} // namespace
+} // namespace sheerpole
