@@ -56,8 +56,7 @@ constexpr std::array entries{
                "numbers",
         .cause = "Every rig file begins with the line `language 1`, libraries of parts too. It is how an "
                  "old file goes on giving the same lengths.",
-        .example = "boat \"Tern\"\n"
-                   "{\n"
+        .example = "boat \"Tern\" {\n"
                    "  beam: 3.20 m\n"
                    "}\n",
         .mend = "Put `language 1` on the first line. Comments may stand above it.",

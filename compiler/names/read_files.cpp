@@ -73,7 +73,17 @@ public:
   std::vector<std::shared_ptr<const SyntaxTree>> take() { return std::move(trees_); }
 
 private:
+  bool has_finding_inside(Span span) const {
+    for (const Diagnostic& finding : sink_.all())
+      if (finding.primary && finding.primary->span.source == span.source &&
+          finding.primary->span.begin >= span.begin && finding.primary->span.end <= span.end)
+        return true;
+    return false;
+  }
+
   void follow(const Use& use, const std::filesystem::path& from, int depth) {
+    if (has_finding_inside(use.span))
+      return; // the path itself is in doubt
     const std::filesystem::path asked(use.path.text);
     const std::filesystem::path target = (from.parent_path() / asked).lexically_normal();
     const std::filesystem::path inside =
