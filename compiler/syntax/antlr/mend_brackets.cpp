@@ -251,13 +251,17 @@ private:
       --at;
     RigToken& before = *kept_[at - 1];
     const std::uint32_t end = tokens_.span(before).end;
-    const bool same_line = before.getLine() == block.line;
+    std::string brace = " }";
+    if (before.getLine() != block.line) {
+      brace = '\n';
+      brace.append(block.indentation, ' ');
+      brace += '}';
+    }
     report_.add(diagnose("missing-closing-brace",
                          {{"heading", block.heading.empty() ? std::string("this block") : block.heading}})
                     .at({block.place.source, end, end}, "} belongs here")
                     .and_at(block.place, "opened here")
-                    .edit({block.place.source, end, end},
-                          same_line ? " }" : "\n" + std::string(block.indentation, ' ') + "}", "put in }"));
+                    .edit({block.place.source, end, end}, std::move(brace), "put in }"));
     kept_.insert(kept_.begin() + static_cast<std::ptrdiff_t>(at),
                  tokens_.make_behind(before, RigLexer::RBRACE));
   }
