@@ -30,7 +30,7 @@ NUMBER
     : DECIMAL ( [eE] [+\-]? [0-9]+ )?
     | FRACTION
     | DIGITS ( BLANK+ | '-' ) FRACTION
-    | ( DIGITS BLANK* )? VULGAR
+    | ( DIGITS ( BLANK* | '-' ) )? VULGAR
     ;
 
 DATE : [0-9] [0-9] [0-9] [0-9] '-' [0-9] [0-9] '-' [0-9] [0-9] ;
@@ -89,7 +89,7 @@ fragment WORD : [A-Za-z] ( '-'? [A-Za-z0-9] )* ;
 fragment DIGITS : [0-9] ( '_'? [0-9] )* ;
 fragment DECIMAL : DIGITS ( '.' DIGITS )? ;
 fragment FRACTION : DIGITS '/' DIGITS ;
-fragment PART : DECIMAL | FRACTION | DIGITS ( BLANK+ | '-' ) FRACTION | ( DIGITS BLANK* )? VULGAR ;
+fragment PART : DECIMAL | FRACTION | DIGITS ( BLANK+ | '-' ) FRACTION | ( DIGITS ( BLANK* | '-' ) )? VULGAR ;
 // Halves, quarters and eighths.
 fragment VULGAR : [\u00BC-\u00BE\u215B-\u215E] ;
 fragment FEET : ['\u2032\u2018\u2019] ;

@@ -24,9 +24,12 @@ std::optional<QuantityError::Kind> scan_inches_after_feet(TextCursor& cursor, co
   inches += rest.value;
 
   // The mark before the size: in 11'642 mm the apostrophe was no feet.
-  cursor.skip_blanks();
+  const bool blank = cursor.skip_blanks();
   if (cursor.at_end())
     return Kind::missing_unit;
+  // Behind a blank the straight mark begins a text in quotes.
+  if (blank && cursor.peek() == '"')
+    return Kind::malformed;
   TextCursor ahead = cursor;
   if ((!ahead.take_inch_mark() && !ahead.take("in")) || !ahead.at_end())
     return error ? error : Kind::unknown_unit;

@@ -217,7 +217,7 @@ bool add_plain_spellings(std::string_view text, Suggestions& suggestions) {
   return suggestions.add({std::string(trim_blanks(text.substr(text.starts_with('+') ? 1 : 0))), plain_signs,
                           with_digits_round_point(text), replace_all(std::string(text), "ft-", "ft "),
                           std::string(trim_blanks(replace_all(std::string(text), "_", ""))),
-                          without_blanks_round("-/.", text), without_blanks_round("-/.", plain_signs)});
+                          without_blanks_round("-/.\"'", text), without_blanks_round("-/.", plain_signs)});
 }
 
 } // namespace

@@ -60,9 +60,12 @@ std::variant<Quantity, Refusal> scan_quantity(std::string_view text) {
   ScannedNumber number;
   if (const auto error = scan_number(cursor, number))
     return Refusal{*error, cursor.position()};
-  cursor.skip_blanks();
+  const bool blank = cursor.skip_blanks();
   if (cursor.at_end())
     return Refusal{Kind::missing_unit, cursor.position()};
+  // Behind a blank a straight mark begins a text in quotes: 7 3/8 "left over from the old mast".
+  if (blank && (cursor.peek() == '"' || cursor.peek() == '\''))
+    return Refusal{Kind::malformed, cursor.position()};
 
   const std::size_t unit_start = cursor.position();
   if (const Unit* unit = find_unit(cursor.rest()))
