@@ -3,14 +3,12 @@
 
 #include "diagnostics/sink.hpp"
 #include "driver/compile.hpp"
+#include "unit/units/spelling_corpus.hpp"
 #include "units/parse_quantity.hpp"
 
 #include <gtest/gtest.h>
 
-#include <cmath>
-#include <fstream>
 #include <string>
-#include <vector>
 
 namespace sheerpole {
 namespace {
@@ -24,47 +22,6 @@ private:
   std::string text_;
 };
 
-struct Row {
-  std::string text;
-  bool accepted = false;
-};
-
-/// \uXXXX stands for that character.
-std::string unescaped(const std::string& text) {
-  std::string result;
-  for (std::size_t i = 0; i < text.size(); ++i) {
-    if (text.compare(i, 2, "\\u") != 0 || i + 6 > text.size()) {
-      result += text[i];
-      continue;
-    }
-    const unsigned code = static_cast<unsigned>(std::stoul(text.substr(i + 2, 4), nullptr, 16));
-    if (code < 0x80) {
-      result += static_cast<char>(code);
-    } else if (code < 0x800) {
-      result += static_cast<char>(0xC0 | (code >> 6));
-      result += static_cast<char>(0x80 | (code & 0x3F));
-    } else {
-      result += static_cast<char>(0xE0 | (code >> 12));
-      result += static_cast<char>(0x80 | ((code >> 6) & 0x3F));
-      result += static_cast<char>(0x80 | (code & 0x3F));
-    }
-    i += 5;
-  }
-  return result;
-}
-
-std::vector<Row> rows() {
-  std::vector<Row> result;
-  std::ifstream file(SHEERPOLE_REFERENCE_DIR "/length_spellings.tsv");
-  for (std::string line; std::getline(file, line);) {
-    if (line.empty() || line.front() == '#')
-      continue;
-    const auto tab = line.find('\t');
-    result.push_back({unescaped(line.substr(0, tab)), line.compare(tab + 1, 6, "accept") == 0});
-  }
-  return result;
-}
-
 Compilation compiled(const std::string& text) {
   OneText reader(text);
   return compile("spelling.rig", reader);
@@ -75,12 +32,12 @@ std::string first_finding(const Compilation& compilation) {
 }
 
 TEST(SpellingsInFiles, TheCorpusIsThere) {
-  EXPECT_GE(rows().size(), 200u);
+  EXPECT_GE(read_spellings().size(), 200u);
 }
 
 TEST(SpellingsInFiles, WhatIsAcceptedIsAcceptedInAFile) {
   int lengths = 0;
-  for (const Row& row : rows()) {
+  for (const Spelling& row : read_spellings()) {
     if (!row.accepted)
       continue;
     const Compilation named = compiled("language 1\nlet a = " + row.text + "\n");
@@ -103,7 +60,7 @@ TEST(SpellingsInFiles, WhatIsAcceptedIsAcceptedInAFile) {
 }
 
 TEST(SpellingsInFiles, WhatIsRefusedIsRefusedInAFile) {
-  for (const Row& row : rows()) {
+  for (const Spelling& row : read_spellings()) {
     if (row.accepted)
       continue;
     const Compilation part = compiled("language 1\nlink l { length: " + row.text + " }\n");
