@@ -1,5 +1,7 @@
 #include "syntax/print_tree.hpp"
 
+#include <fmt/format.h>
+
 #include <string_view>
 
 namespace sheerpole {
@@ -57,7 +59,8 @@ std::string quoted(std::string_view text) {
       result += '\\';
     result += c;
   }
-  return result + '"';
+  result += '"';
+  return result;
 }
 
 class TreePrinter {
@@ -84,42 +87,43 @@ private:
   }
 
   static std::string reference(const std::string& name, const Name& side) {
-    return side.missing() ? name : name + "." + side.text;
+    return side.missing() ? name : fmt::format("{}.{}", name, side.text);
   }
   static std::string titled(std::string head, const std::optional<Text>& title) {
-    return title ? head + " " + quoted(title->text) : head;
+    return title ? fmt::format("{} {}", head, quoted(title->text)) : head;
   }
 
-  void node(const LanguageLine& each) { line("language " + each.version); }
-  void node(const Use& each) { line("use " + quoted(each.path.text)); }
+  void node(const LanguageLine& each) { line(fmt::format("language {}", each.version)); }
+  void node(const Use& each) { line(fmt::format("use {}", quoted(each.path.text))); }
   void node(const Let& each) {
-    line("let " + each.name.text, [&] { node(each.value); });
+    line(fmt::format("let {}", each.name.text), [&] { node(each.value); });
   }
   void node(const ErrorEntry&) { line("unreadable"); }
   void node(const Declaration& each) {
-    std::string head = "declaration " + each.kind.text;
+    std::string head = fmt::format("declaration {}", each.kind.text);
     if (!each.name.missing())
-      head += " " + each.name.text;
+      head += fmt::format(" {}", each.name.text);
     head = titled(std::move(head), each.title);
     if (!each.from.missing())
-      head += " from " + each.from.text;
+      head += fmt::format(" from {}", each.from.text);
     if (!each.of.missing())
-      head += " of " + reference(each.of.text, each.of_side);
+      head += fmt::format(" of {}", reference(each.of.text, each.of_side));
     line(head, [&] {
       for (const Entry& entry : each.block.entries)
         std::visit([this](const auto& inner) { node(inner); }, entry);
     });
   }
   void node(const Property& each) {
-    line(titled("property " + reference(each.name.text, each.side), each.title), [&] { node(each.value); });
+    line(titled(fmt::format("property {}", reference(each.name.text, each.side)), each.title),
+         [&] { node(each.value); });
   }
   void node(const Item& each) {
-    const std::string count = each.count ? each.count->text + " x " : "";
-    line("item " + count + each.name.text, [&] { settings(each.settings); });
+    const std::string count = each.count ? fmt::format("{} x ", each.count->text) : std::string();
+    line(fmt::format("item {}{}", count, each.name.text), [&] { settings(each.settings); });
   }
   void settings(const std::vector<Setting>& all) {
     for (const Setting& each : all)
-      line("setting " + each.name.text, [&] { node(each.value); });
+      line(fmt::format("setting {}", each.name.text), [&] { node(each.value); });
   }
 
   void node(const Value& value) {
@@ -127,13 +131,14 @@ private:
     if (value.mirrored)
       head += " mirrored";
     if (value.source) {
-      head += " " + value.source->word;
+      head += fmt::format(" {}", value.source->word);
       if (value.source->note)
-        head += " " + quoted(value.source->note->text);
+        head += fmt::format(" {}", quoted(value.source->note->text));
     }
     line(head, [&] {
       for (const Stop& stop : value.stops)
-        node(stop.expression, stop.passage.missing() ? "" : " " + stop.passage.text);
+        node(stop.expression,
+             stop.passage.missing() ? std::string() : fmt::format(" {}", stop.passage.text));
       if (value.tolerance)
         line("tolerance", [&] { node(value.tolerance->amount); });
     });
@@ -142,11 +147,11 @@ private:
   void node(const Expression& each, const std::string& tail = {}) {
     std::string head(kind_name(each.kind));
     if (each.kind == ExpressionKind::text)
-      head += " " + quoted(each.text);
+      head += fmt::format(" {}", quoted(each.text));
     else if (!each.text.empty())
-      head += " " + reference(each.text, each.side);
+      head += fmt::format(" {}", reference(each.text, each.side));
     if (!each.unit.missing())
-      head += " in " + each.unit.text;
+      head += fmt::format(" in {}", each.unit.text);
     line(head + tail, [&] {
       for (const Expression& operand : each.operands)
         node(operand);

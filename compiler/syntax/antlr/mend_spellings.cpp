@@ -53,6 +53,11 @@ const OddCharacter* find_odd_character(std::string_view text) {
   return found == std::end(odd_characters) ? nullptr : found;
 }
 
+std::string_view trim_front(std::string_view text) {
+  text.remove_prefix(std::min(text.find_first_not_of(' '), text.size()));
+  return text;
+}
+
 class SpellingMender {
 public:
   SpellingMender(TokenList& tokens, SyntaxReport& report) : tokens_(tokens), report_(report) {}
@@ -148,9 +153,9 @@ private:
     if (whole == "\"" && index_ > 0 && tokens_.type_at(index_ - 1) == RigLexer::STRING &&
         tokens_.span(tokens_.at(index_ - 1)).end == place().begin) {
       const Span both = cover(tokens_.span(tokens_.at(index_ - 1)), place());
-      std::string escaped = std::string(tokens_.text(tokens_.at(index_ - 1)));
-      escaped.insert(escaped.size() - 1, "\\");
-      escaped += '"';
+      std::string escaped(tokens_.text(tokens_.at(index_ - 1)));
+      escaped.pop_back();
+      escaped += "\\\"\"";
       report_.add(diagnose("quote-in-text").at(both).edit(both, escaped, "write " + escaped));
       leave_out();
       return;
@@ -192,7 +197,9 @@ private:
     while (back > 0 && (static_cast<unsigned char>(inner[back - 1]) & 0xC0) == 0x80)
       --back;
     inner.erase(back - 1);
-    const std::string plain = '"' + inner + '"';
+    std::string plain = "\"";
+    plain += inner;
+    plain += '"';
     report_.add(
         diagnose("other-quotes", {{"text", text()}}).at(place()).edit(place(), plain, "write " + plain));
     token().set_type(RigLexer::STRING);
@@ -243,16 +250,16 @@ private:
       all.end = tokens_.span(next).end;
     }
     auto finding = diagnose("odd-character", {{"character", character_name(first)}}).at(all);
-    if (known == nullptr)
+    if (known == nullptr) {
       report_.add(std::move(finding));
-    else if (known->replacement.empty())
-      report_.add(std::move(finding).edit(all, "", "leave it out"));
-    else if (known->replacement == " ")
-      report_.add(std::move(finding).edit(all, " ", "write a plain blank"));
-    else
-      report_.add(std::move(finding).edit(all, std::string(known->replacement),
-                                          "write" + std::string(known->meant == 0 ? "" : " ") +
-                                              std::string(known->replacement)));
+    } else {
+      std::string title = "leave it out";
+      if (known->replacement == " ")
+        title = "write a plain blank";
+      else if (!known->replacement.empty())
+        title = fmt::format("write {}", trim_front(known->replacement));
+      report_.add(std::move(finding).edit(all, std::string(known->replacement), std::move(title)));
+    }
     if (known != nullptr && known->meant != 0) {
       token().set_type(known->meant);
       return;
