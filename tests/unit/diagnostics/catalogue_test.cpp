@@ -9,6 +9,15 @@
 namespace sheerpole {
 namespace {
 
+bool has_placeholder(std::string_view text) {
+  for (std::size_t open = text.find('{'); open != std::string_view::npos; open = text.find('{', open + 1)) {
+    const std::size_t close = text.find_first_not_of("abcdefghijklmnopqrstuvwxyz-", open + 1);
+    if (close != std::string_view::npos && close > open + 1 && text[close] == '}')
+      return true;
+  }
+  return false;
+}
+
 TEST(Catalogue, HasNoSlugTwice) {
   std::set<std::string_view> slugs;
   for (const CatalogueEntry* entry : all_entries()) {
@@ -30,9 +39,9 @@ TEST(Catalogue, HasAWholePageForEachFinding) {
         EXPECT_NE(text.back(), '.') << entry->slug;
         EXPECT_FALSE(text.front() >= 'A' && text.front() <= 'Z') << entry->slug;
       }
-    // Only message and why are filled in.
+    // Only message and why are filled in; a brace elsewhere is one of the language.
     for (const std::string_view text : {entry->cause, entry->mend})
-      EXPECT_EQ(text.find("{"), text.find("{ ")) << entry->slug;
+      EXPECT_FALSE(has_placeholder(text)) << entry->slug;
     EXPECT_EQ(entry->example.back(), '\n') << entry->slug;
   }
 }
