@@ -5,8 +5,8 @@
 
 namespace sheerpole {
 
-/// Exponents of the base quantities. Angles, rope diameters and turns of a screw are kept apart from plain numbers,
-/// so that `72 d` where a length belongs or `3 turns` where an angle belongs is noticed.
+/// Exponents of the base quantities. Angles, rope diameters and turns of a screw are kept apart from plain
+/// numbers, so that `72 d` where a length belongs or `3 turns` where an angle belongs is noticed.
 struct Dimension {
   std::int8_t length = 0;
   std::int8_t mass = 0;
@@ -15,7 +15,8 @@ struct Dimension {
   std::int8_t angle = 0;
   std::int8_t rope_diameters = 0;
   std::int8_t turns = 0;
-  std::int8_t temperature_point = 0; ///< 1 for a point on a temperature scale (degC, degF), which only adds differences
+  std::int8_t temperature_point =
+      0; ///< 1 for a point on a temperature scale (degC, degF), which only adds differences
 
   friend constexpr bool operator==(const Dimension&, const Dimension&) = default;
   constexpr bool is_plain_number() const { return *this == Dimension{}; }
@@ -23,26 +24,18 @@ struct Dimension {
 
 constexpr Dimension operator+(Dimension a, Dimension b) {
   const auto sum = [](int x, int y) { return static_cast<std::int8_t>(x + y); };
-  return {sum(a.length, b.length),
-          sum(a.mass, b.mass),
-          sum(a.time, b.time),
-          sum(a.temperature, b.temperature),
-          sum(a.angle, b.angle),
-          sum(a.rope_diameters, b.rope_diameters),
-          sum(a.turns, b.turns),
-          sum(a.temperature_point, b.temperature_point)};
+  return {sum(a.length, b.length), sum(a.mass, b.mass),
+          sum(a.time, b.time),     sum(a.temperature, b.temperature),
+          sum(a.angle, b.angle),   sum(a.rope_diameters, b.rope_diameters),
+          sum(a.turns, b.turns),   sum(a.temperature_point, b.temperature_point)};
 }
 
 constexpr Dimension operator-(Dimension a, Dimension b) {
   const auto less = [](int x, int y) { return static_cast<std::int8_t>(x - y); };
-  return {less(a.length, b.length),
-          less(a.mass, b.mass),
-          less(a.time, b.time),
-          less(a.temperature, b.temperature),
-          less(a.angle, b.angle),
-          less(a.rope_diameters, b.rope_diameters),
-          less(a.turns, b.turns),
-          less(a.temperature_point, b.temperature_point)};
+  return {less(a.length, b.length), less(a.mass, b.mass),
+          less(a.time, b.time),     less(a.temperature, b.temperature),
+          less(a.angle, b.angle),   less(a.rope_diameters, b.rope_diameters),
+          less(a.turns, b.turns),   less(a.temperature_point, b.temperature_point)};
 }
 
 namespace dimension {
@@ -63,7 +56,8 @@ inline constexpr Dimension rope_diameters{.rope_diameters = 1};
 inline constexpr Dimension turns{.turns = 1};
 } // namespace dimension
 
-/// In a rigger's words: "a length", "a force", "a plain number"; for a product without a name "a quantity in m2 kg".
+/// In a rigger's words: "a length", "a force", "a plain number"; for a product without a name "a quantity
+/// in m2 kg".
 std::string describe(Dimension dimension);
 
 } // namespace sheerpole

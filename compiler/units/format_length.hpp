@@ -6,12 +6,12 @@
 
 namespace sheerpole {
 
-/// Rounds half away from zero to this many decimals of a millimetre and writes it without unit: "11642", "-4.5".
-/// Never "-0". The decimal sign is a point in every locale.
+/// Rounds half away from zero to this many decimals of a millimetre and writes it without unit: "11642",
+/// "-4.5". Never "-0". The decimal sign is a point in every locale.
 std::string format_millimetres(Length length, int decimals = 0);
 
-/// Feet, inches and a fraction rounded to 1/denominator (16, 32 or 64), lowest terms: `38' 7 3/8"`, `7 3/8"`, `0"`.
-/// Below one foot the feet are left out. A negative length begins with a minus.
+/// Feet, inches and a fraction rounded to 1/denominator (16, 32 or 64), lowest terms: `38' 7 3/8"`, `7
+/// 3/8"`, `0"`. Below one foot the feet are left out. A negative length begins with a minus.
 std::string format_feet_inches(Length length, int denominator = 16);
 
 /// Inches and a fraction only: `463 3/8"`.

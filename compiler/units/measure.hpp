@@ -7,8 +7,8 @@
 
 namespace sheerpole {
 
-/// Base of the quantity types: one double in the coherent SI unit. Two kinds of quantity never mix, a bare number
-/// never becomes one silently, and NaN or infinity cannot be stored.
+/// Base of the quantity types: one double in the coherent SI unit. Two kinds of quantity never mix, a bare
+/// number never becomes one silently, and NaN or infinity cannot be stored.
 template <class Kind>
 class Measure {
 public:

@@ -8,7 +8,8 @@
 
 namespace sheerpole {
 
-/// A size that is a name as well as a number: "5/16 in" and "8 mm" differ by 0.06 mm and are not the same part.
+/// A size that is a name as well as a number: "5/16 in" and "8 mm" differ by 0.06 mm and are not the same
+/// part.
 struct NamedSize {
   enum class System { metric, inch };
   std::string name; ///< as written

@@ -19,7 +19,8 @@ struct QuantityError {
     decimal_comma,    ///< 11,815 m
     spaced_number,    ///< 11 642 mm
     zero_denominator, ///< 3/0
-    improper_mixed,   ///< 7 9/8 in, 5' 14", 38.5' 3": a part as large as the next unit, or a fraction in a part that is not the last
+    improper_mixed,   ///< 7 9/8 in, 5' 14", 38.5' 3": a part as large as the next unit, or a fraction in a
+                      ///< part that is not the last
     too_large         ///< not finite, or beyond 1e12
   };
   Kind kind = Kind::malformed;
@@ -27,8 +28,9 @@ struct QuantityError {
   std::vector<std::string> suggestions; ///< complete spellings that would be accepted
 };
 
-/// Reads a whole quantity in any accepted spelling: `12 mm`, `7-3/8 in`, `38' 7 3/8"`, `38ft 7.375in`, `11_642 mm`,
-/// prime and double-prime characters, typographic quotes, non-breaking spaces. Surrounding blanks are not part of it.
+/// Reads a whole quantity in any accepted spelling: `12 mm`, `7-3/8 in`, `38' 7 3/8"`, `38ft 7.375in`,
+/// `11_642 mm`, prime and double-prime characters, typographic quotes, non-breaking spaces. Surrounding
+/// blanks are not part of it.
 Result<Quantity, QuantityError> parse_quantity(std::string_view text);
 
 /// Reads a number without unit: `12`, `0.5`, `11_642`, `3/8`, `7 3/8`, `7-3/8`, `24e-6`.

@@ -10,7 +10,7 @@ namespace sheerpole {
 
 /// One unit as it may stand after a number.
 struct Unit {
-  std::string_view name;    ///< as written in a rig file: mm, lbf-ft, kg/m
+  std::string_view name; ///< as written in a rig file: mm, lbf-ft, kg/m
   Dimension dimension;
   double factor = 1.0;      ///< multiplies the number to give the coherent SI unit
   double offset = 0.0;      ///< added after the factor; only degC and degF have one
