@@ -68,31 +68,44 @@ std::string travel_words(Length travel, const TakeUp& adjuster) {
   return format_tenths(Tenths::of(travel)) + " mm" + (turns.empty() ? "" : " = " + turns + " turns");
 }
 
-std::string take_up_words(const Rig& rig, const TakeUp& adjuster) {
-  std::string words =
-      fmt::format("{} set to {} mm; to tighten {}; to slacken {}", rig[adjuster.part].name,
-                  format_tenths(Tenths::of(adjuster.set.value)),
-                  travel_words(adjuster.to_tighten, adjuster), travel_words(adjuster.to_slacken, adjuster));
-  if (adjuster.engaged)
-    words += fmt::format("; thread engaged {} mm each stud", format_tenths(Tenths::of(*adjuster.engaged)));
-  if (adjuster.engaged && adjuster.least_engagement)
-    words += fmt::format(" (one diameter is {} mm)", format_tenths(Tenths::of(*adjuster.least_engagement)));
-  return words;
+std::vector<std::string> take_up_lines(const Rig& rig, const DerivedStay& stay) {
+  std::vector<std::string> lines;
+  for (const TakeUp& adjuster : stay.adjusters) {
+    lines.push_back(fmt::format("{} set to {} mm", rig[adjuster.part].name,
+                                format_tenths(Tenths::of(adjuster.set.value))));
+    lines.push_back(fmt::format("to tighten {}, to slacken {}", travel_words(adjuster.to_tighten, adjuster),
+                                travel_words(adjuster.to_slacken, adjuster)));
+    if (!adjuster.engaged)
+      continue;
+    std::string thread =
+        fmt::format("thread engaged {} mm each stud", format_tenths(Tenths::of(*adjuster.engaged)));
+    if (adjuster.least_engagement)
+      thread +=
+          fmt::format(" (one diameter is {} mm)", format_tenths(Tenths::of(*adjuster.least_engagement)));
+    lines.push_back(std::move(thread));
+  }
+  return lines;
+}
+
+/// The label at the first line only.
+void fields(std::string_view label, const std::vector<std::string>& lines, TextPage& page) {
+  for (std::size_t i = 0; i < lines.size(); ++i)
+    field(i == 0 ? label : "", lines[i], page);
 }
 
 /// Lines of a stay; for a pair with the side in front, and once when both sides say the same.
 template <class Lines>
 void both_sides(const CutListBlock& block, std::string_view label, Lines&& lines, TextPage& page) {
   const std::vector<std::string> first = lines(block.pieces.front());
-  const std::vector<std::string> last = lines(block.pieces.back());
-  if (first == last) {
-    for (const std::string& line : first)
-      field(label, line, page);
+  if (first == lines(block.pieces.back())) {
+    fields(label, first, page);
     return;
   }
+  std::vector<std::string> all;
   for (const ListedPiece& listed : block.pieces)
     for (const std::string& line : lines(listed))
-      field(label, fmt::format("{}: {}", name_of(listed.stay->side), line), page);
+      all.push_back(fmt::format("{}: {}", name_of(listed.stay->side), line));
+  fields(label, all, page);
 }
 
 std::vector<std::string> route_lines(const ListedPiece& listed) {
@@ -175,8 +188,10 @@ void print_identity(const CheckedRig& checked, const CutListBlock& block, TextPa
     field("CUT", cut_words(first) + " (each)", page);
     return;
   }
+  std::vector<std::string> lines;
   for (const ListedPiece& listed : block.pieces)
-    field("CUT", fmt::format("{}: {}", name_of(listed.stay->side), cut_words(listed)), page);
+    lines.push_back(fmt::format("{}: {}", name_of(listed.stay->side), cut_words(listed)));
+  fields("CUT", lines, page);
 }
 
 } // namespace
@@ -202,13 +217,7 @@ void print_block(const CheckedRig& checked, const CutListBlock& block, int numbe
   field("upper end", end_words(first.piece->above), page);
   field("lower end", end_words(first.piece->below), page);
   both_sides(
-      block, "take-up",
-      [&](const ListedPiece& listed) {
-        std::vector<std::string> lines;
-        for (const TakeUp& adjuster : listed.derived->adjusters)
-          lines.push_back(take_up_words(rig, adjuster));
-        return lines;
-      },
+      block, "take-up", [&](const ListedPiece& listed) { return take_up_lines(rig, *listed.derived); },
       page);
   both_sides(
       block, "DRAFT since",

@@ -74,13 +74,14 @@ std::vector<CutListBlock> cut_list_blocks(const CheckedRig& checked) {
 std::vector<LineTotal> line_totals(const CheckedRig& checked, const std::vector<CutListBlock>& blocks) {
   std::vector<LineTotal> totals;
   for (const LineMaterial& line : checked.rig().materials) {
-    LineTotal total{&line, 0, {}, {}};
+    LineTotal total{.line = &line, .length = {}, .not_summed = {}};
     for (const CutListBlock& block : blocks)
       for (const ListedPiece& listed : block.pieces) {
         if (&checked.rig()[listed.piece->material] != &line)
           continue;
         if (listed.has_length()) {
           ++total.pieces;
+          total.drafts += listed.draft() ? 1 : 0;
           total.length += listed.sum.cut();
         } else {
           total.not_summed.push_back(&listed);

@@ -38,6 +38,7 @@ std::vector<CutListBlock> cut_list_blocks(const CheckedRig& checked);
 struct LineTotal {
   const LineMaterial* line = nullptr;
   int pieces = 0; ///< that are in the sum
+  int drafts = 0; ///< of them
   Tenths length;
   std::vector<const ListedPiece*> not_summed; ///< of unknown or incomplete length
 };

@@ -126,6 +126,7 @@ Json total_json(const LineTotal& total) {
   Json json{{"line", total.line->name},
             {"size", total.line->size.name},
             {"pieces", total.pieces},
+            {"draft_pieces", total.drafts},
             {"length_before_spare_mm", printed_mm(total.length)},
             {"not_summed", Json::array()}};
   for (const ListedPiece* listed : total.not_summed)

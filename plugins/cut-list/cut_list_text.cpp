@@ -87,7 +87,7 @@ void print_summary_row(int number, std::string_view off, const ListedPiece& list
                    padded_left(complete ? format_total(sum.unknown, sum.cut()) : "incomplete", 14) + "  " +
                    padded(complete ? format_total_feet_inches(sum.unknown, sum.cut()) : "", 20) +
                    padded(draft ? "DRAFT" : "", 7),
-               fmt::format("{}; {}, {}", names, line.name, line.size.name));
+               fmt::format("{}; {}, {}", names, line.name, kept_together(line.size.name)));
 }
 
 void print_summary(const CheckedRig& checked, const std::vector<CutListBlock>& blocks, TextPage& page) {
@@ -117,14 +117,15 @@ void print_totals(const CheckedRig& checked, const std::vector<CutListBlock>& bl
   for (const LineTotal& total : line_totals(checked, blocks)) {
     const std::string line =
         fmt::format("{} {}, {}", total.line->kind == LineMaterial::Kind::rope ? "rope" : "wire",
-                    total.line->name, total.line->size.name);
+                    total.line->name, kept_together(total.line->size.name));
     if (total.pieces == 0)
       page.wrapped(std::string(18, ' '), line + ": no piece of known length");
     else
       page.wrapped(fmt::format("  {}  ", padded_left(format_tenths(total.length) + " mm", 14)),
-                   fmt::format("{} m, {}: {}, {} {}", format_fixed(total.length.length().metres(), 2),
+                   fmt::format("{} m, {}: {}, {} {}{}", format_fixed(total.length.length().metres(), 2),
                                format_feet_inches(total.length.length()), line, total.pieces,
-                               total.pieces == 1 ? "piece" : "pieces"));
+                               total.pieces == 1 ? "piece" : "pieces",
+                               total.drafts == 0 ? "" : fmt::format(", {} of them DRAFT", total.drafts)));
     for (const ListedPiece* listed : total.not_summed)
       page.wrapped("                  ",
                    fmt::format("not in it: {}, whose length is {}", listed->piece->name,

@@ -8,6 +8,8 @@ namespace sheerpole {
 
 namespace {
 
+constexpr char unbroken_blank = '\x01'; // one column wide, and in no text of a rig file that was accepted
+
 std::string blanks_up_to(std::string_view text, std::size_t columns) {
   return std::string(columns - std::min(columns, screen_columns(text)), ' ');
 }
@@ -15,7 +17,8 @@ std::string blanks_up_to(std::string_view text, std::size_t columns) {
 } // namespace
 
 void TextPage::line(std::string_view text) {
-  text_ += text;
+  for (const char sign : text)
+    text_ += sign == unbroken_blank ? ' ' : sign;
   text_.erase(text_.find_last_not_of(' ') + 1);
   text_ += '\n';
 }
@@ -36,6 +39,12 @@ void TextPage::wrapped(std::string_view lead, std::string_view text) {
     line(first + part);
     first.assign(columns, ' ');
   }
+}
+
+std::string kept_together(std::string_view text) {
+  std::string result(text);
+  std::replace(result.begin(), result.end(), ' ', unbroken_blank);
+  return result;
 }
 
 std::string padded(std::string_view text, std::size_t columns) {

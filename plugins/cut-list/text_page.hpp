@@ -24,6 +24,9 @@ private:
   std::string text_;
 };
 
+/// The text with blanks at which wrapped() does not break, so that a number and its unit stay on one line.
+std::string kept_together(std::string_view text);
+
 /// The text with blanks up to `columns` screen columns, on the right or (numbers) on the left.
 std::string padded(std::string_view text, std::size_t columns);
 std::string padded_left(std::string_view text, std::size_t columns);

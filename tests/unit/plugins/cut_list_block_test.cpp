@@ -63,11 +63,13 @@ TEST(CutListBlock, IsADraftWhenEitherSideIs) {
 TEST(CutListBlock, TotalsEachLineOverWhatIsPrinted) {
   SampleRig sample = pair(0.4, 1.0);
   sample.add_unknown_stay(0.0);
+  sample.derived.stays[0].pieces[0].body.terms[1].provenance.assumptions = {"length of thimble-9"};
   const CheckedRig checked = sample.checked();
   const std::vector<CutListBlock> all = cut_list_blocks(checked);
   const std::vector<LineTotal> totals = line_totals(checked, all);
   ASSERT_EQ(totals.size(), 2u);
   EXPECT_EQ(totals[0].pieces, 2);
+  EXPECT_EQ(totals[0].drafts, 1);
   EXPECT_EQ(format_tenths(totals[0].length), "25995.6"); // 12997.6 + 12998.0
   EXPECT_EQ(totals[1].pieces, 0);
   EXPECT_EQ(totals[1].not_summed.at(0)->piece->name, "forestay");

@@ -83,7 +83,8 @@ no.     off        cut mm  cut ft in           draft  piece; line, size
    length from   the stated length
    upper end     thimble-9, splice long-bury
    lower end     deadeye-9, splice long-bury
-   take-up       lashing-4 set to 160.0 mm; to tighten 100.0 mm; to slacken 100.0 mm
+   take-up       lashing-4 set to 160.0 mm
+                 to tighten 100.0 mm, to slacken 100.0 mm
    DRAFT since   contraction of splice long-bury is assumed
 
    the sum                                          mm   how it is known
@@ -105,7 +106,7 @@ no.     off        cut mm  cut ft in           draft  piece; line, size
 
 ====================================================================================================
 Rope and wire, before spare
-      12997.6 mm  13.00 m, 42' 7 11/16": rope hmpe-9, 9 mm, 1 piece
+      12997.6 mm  13.00 m, 42' 7 11/16": rope hmpe-9, 9 mm, 1 piece, 1 of them DRAFT
   Each is the sum of the printed cut lengths. Spare, loss at the saw and whole spools are not in it.
 )");
 }
@@ -160,7 +161,7 @@ TEST(CutListText, PrintsBothTotalsOfAPairThatDiffersWithinTheTolerance) {
   sample.add_cap_shroud(Side::starboard, 11642.4);
   const std::string text = text_of(sample);
   EXPECT_THAT(text, HasSubstr("   CUT           port: 12997.6 mm = 42' 7 11/16\"\n"
-                              "   CUT           starboard: 12998.0 mm = 42' 7 3/4\"\n"));
+                              "                 starboard: 12998.0 mm = 42' 7 3/4\"\n"));
   EXPECT_THAT(text, HasSubstr("   the sum, port "));
   EXPECT_THAT(text, HasSubstr("   the sum, starboard "));
   EXPECT_THAT(text, HasSubstr("  1  1 of 2       12997.6"));
@@ -205,10 +206,9 @@ TEST(CutListText, SaysTakeUpInTurnsAndThread) {
   adjuster.least_engagement = Length::millimetres(12.7);
   EXPECT_THAT(
       text_of(sample),
-      HasSubstr(
-          "   take-up       lashing-4 set to 160.0 mm; to tighten 100.0 mm = 39.4 turns; to slacken "
-          "100.0 mm =\n"
-          "                 39.4 turns; thread engaged 20.0 mm each stud (one diameter is 12.7 mm)\n"));
+      HasSubstr("   take-up       lashing-4 set to 160.0 mm\n"
+                "                 to tighten 100.0 mm = 39.4 turns, to slacken 100.0 mm = 39.4 turns\n"
+                "                 thread engaged 20.0 mm each stud (one diameter is 12.7 mm)\n"));
 }
 
 TEST(CutListText, ShowsTheOtherWayToTheLength) {
@@ -217,10 +217,10 @@ TEST(CutListText, ShowsTheOtherWayToTheLength) {
   sample.derived.stays[0].other_routes.push_back({LengthRoute::path, Length::millimetres(11641.7),
                                                   Length::millimetres(0.3),
                                                   SampleRig::known(SourceClass::computed, "from points")});
-  EXPECT_THAT(text_of(sample),
-              HasSubstr("   length from   the points of its path, not used, gives 11641.7 mm; "
-                        "the one used differs by +0.3 mm\n"
-                        "                 (computed, from points)\n"));
+  EXPECT_THAT(text_of(sample), HasSubstr("   length from   the stated length\n                 the points "
+                                         "of its path, not used, gives 11641.7 mm; "
+                                         "the one used differs by +0.3 mm\n"
+                                         "                 (computed, from points)\n"));
 }
 
 TEST(CutListText, SaysThatARigWithoutStaysHasNothingToCut) {
