@@ -66,6 +66,10 @@ std::vector<DrawnStay> drawn_stays(const Rig& rig, const ViewFrame& frame) {
     DrawnStay next{&stay, {}, false};
     for (const PathStop& stop : stay.path)
       next.path.push_back(frame.at(rig[stop.point].position));
+    if (stay.side == Side::centre) { // has no twin
+      drawn.push_back(std::move(next));
+      continue;
+    }
     const auto twin = std::find_if(drawn.begin(), drawn.end(), [&](const DrawnStay& other) {
       return other.stay->base == stay.base && other.stay->side != stay.side &&
              other.stay->material == stay.material && same_path(other.path, next.path);

@@ -53,6 +53,8 @@ std::vector<std::string> view_caption(const Rig& rig, const ViewBlock& block) {
   }
   if (block.labels.port_left_out)
     caption.emplace_back("Labels to starboard hold for port too.");
+  if (block.labels.too_many)
+    caption.emplace_back("Too many stays and points to name here; the strips name each stay.");
   if (block.labels.crowded)
     caption.emplace_back("Points too close together here are named in the other views.");
   caption.erase(std::remove(caption.begin(), caption.end(), std::string()), caption.end());

@@ -16,6 +16,9 @@ namespace {
 
 constexpr double widest_label = 30.0; // then it is set in two lines
 
+// Two columns of names down the longest side of an A0 sheet hold about as many; a boat has some tens.
+constexpr std::size_t most_names = 400;
+
 struct Candidate {
   LabelRequest request;
   Side side = Side::centre;
@@ -124,8 +127,15 @@ void put_by_distance(std::vector<Candidate> candidates, double middle, ViewLabel
 ViewLabels view_labels(const Rig& rig, const ViewFrame& frame, const ViewExtent& extent, bool both_sides,
                        LabelSites sites) {
   ViewLabels labels;
-  std::vector<Candidate> candidates;
   const std::string view(name_of(frame.kind));
+  if (frame.kind != ViewKind::deck)
+    labels.left.push_back(request_for("waterline", waterline_end(frame, extent, true), small_text_size,
+                                      false, view + "-label-waterline"));
+  if (rig.stays.size() + rig.points.size() > most_names) {
+    labels.too_many = true;
+    return labels;
+  }
+  std::vector<Candidate> candidates;
 
   const std::vector<DrawnStay> stays = drawn_stays(rig, frame);
   for (std::size_t i = 0; i < stays.size(); ++i) {
@@ -156,9 +166,6 @@ ViewLabels view_labels(const Rig& rig, const ViewFrame& frame, const ViewExtent&
   else
     put_by_side(both_sides ? std::move(candidates) : without_port_twins(std::move(candidates), labels),
                 labels);
-  if (frame.kind != ViewKind::deck)
-    labels.left.push_back(request_for("waterline", waterline_end(frame, extent, true), small_text_size,
-                                      false, view + "-label-waterline"));
   return labels;
 }
 

@@ -11,6 +11,7 @@ struct ViewLabels {
   std::vector<LabelRequest> right;
   bool port_left_out = false; ///< port labels whose starboard twin says the same were left out
   bool crowded = false;       ///< points too close together to be told apart here were left without a label
+  bool too_many = false;      ///< more stays and points than any sheet holds names for; none is named
 };
 
 /// Exact: the label of a stay points to where it is best told from the others, which takes time. Rough: to

@@ -141,6 +141,23 @@ INSTANTIATE_TEST_SUITE_P(Boats, RigDiagram,
                                          NamedBoat{"uneven", uneven}),
                          [](const auto& boat) { return boat.param.name; });
 
+/// No sheet holds names for all of them: the lines are drawn, the caption says why no name is there.
+TEST(RigDiagramOfAVeryLargeRig, NamesNothingAndSaysSo) {
+  RigBuilder b("Very large");
+  b.material("wire-6", LineMaterial::Kind::wire, "1x19", "6 mm", 6);
+  for (int i = 0; i < 150; ++i) {
+    const std::string number = std::to_string(i);
+    b.point("tang-" + number, 0.01 * i, 0, 10.0);
+    b.point("plate-" + number, 0.02 * i, 0, 1.0);
+    b.stay("stay-" + number, "", "wire-6", {"tang-" + number, "plate-" + number}, {"line"});
+  }
+  const std::string svg = write_svg(rig_diagram(b.checked()));
+  EXPECT_NE(svg.find("Too many stays and points to name here; the strips name each stay."),
+            std::string::npos);
+  EXPECT_EQ(svg.find("side-label-stay-"), std::string::npos);
+  EXPECT_NE(svg.find("side-point-tang-149"), std::string::npos);
+}
+
 std::vector<std::string> words_of(const Drawing& drawing) {
   std::vector<std::string> words;
   for (const LabelBox& label : label_boxes(drawing))
