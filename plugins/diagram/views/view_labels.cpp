@@ -128,12 +128,16 @@ ViewLabels view_labels(const Rig& rig, const ViewFrame& frame, const ViewExtent&
                        LabelSites sites) {
   ViewLabels labels;
   const std::string view(name_of(frame.kind));
-  if (frame.kind != ViewKind::deck)
-    labels.left.push_back(request_for("waterline", waterline_end(frame, extent, true), small_text_size,
-                                      false, view + "-label-waterline"));
+  // The last of its column: what is amidships goes by how many labels of the rig stand on each side.
+  const auto finished = [&] {
+    if (frame.kind != ViewKind::deck)
+      labels.left.push_back(request_for("waterline", waterline_end(frame, extent, true), small_text_size,
+                                        false, view + "-label-waterline"));
+    return labels;
+  };
   if (rig.stays.size() + rig.points.size() > most_names) {
     labels.too_many = true;
-    return labels;
+    return finished();
   }
   std::vector<Candidate> candidates;
 
@@ -166,7 +170,7 @@ ViewLabels view_labels(const Rig& rig, const ViewFrame& frame, const ViewExtent&
   else
     put_by_side(both_sides ? std::move(candidates) : without_port_twins(std::move(candidates), labels),
                 labels);
-  return labels;
+  return finished();
 }
 
 } // namespace sheerpole
