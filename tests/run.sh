@@ -1,17 +1,17 @@
 #!/bin/sh
 # Everything that is checked on every change, from a bare Debian 12:
 #   sh tests/run.sh [--asan]
-# --asan also runs the unit tests and the golden tests under the address and undefined-behaviour sanitizers; so does
-# CI=true. The last line is "N passed, N failed".
+# --asan does the same with everything built under the address and undefined-behaviour sanitizers; so does CI=true.
+# The last line is "N passed, N failed".
 set -eu
 project=$(CDPATH='' cd -- "$(dirname -- "$0")/.." && pwd)
 . "$project/examples/prepare.sh"
 
-sanitize=false
-[ "${CI:-}" != true ] || sanitize=true
+preset=dev
+[ "${CI:-}" != true ] || preset=asan
 for argument in "$@"; do
   case $argument in
-    --asan) sanitize=true ;;
+    --asan) preset=asan ;;
     *) sed -n 's/^# \{0,1\}//; 2,5p' "$0"; exit 2 ;;
   esac
 done
@@ -64,28 +64,24 @@ run_tests() {
   add $(python3 tests/tally.py lit "$reports/golden.json")
 }
 
-if build dev; then
-  run_tests dev
+if build "$preset"; then
+  UBSAN_OPTIONS=print_stacktrace=1 run_tests "$preset"
   echo "== each room links with what it may include alone"
-  if cmake --build --preset dev -j "$(processors)" --target rooms_alone -- --quiet; then
+  if cmake --build --preset "$preset" -j "$(processors)" --target rooms_alone -- --quiet; then
     add 1 0
   else
     add 0 1
   fi
 fi
 echo "== architecture"
-mkdir -p build/dev
-python3 tests/architecture/run.py --build build/dev | tee build/dev/architecture.log || true
+mkdir -p "build/$preset"
+python3 tests/architecture/run.py --build "build/$preset" | tee "build/$preset/architecture.log" || true
 # shellcheck disable=SC2046 # two numbers
-set -- $(sed -n 's/^\([0-9]*\) passed, \([0-9]*\) failed$/\1 \2/p' build/dev/architecture.log)
+set -- $(sed -n 's/^\([0-9]*\) passed, \([0-9]*\) failed$/\1 \2/p' "build/$preset/architecture.log")
 if [ $# -eq 2 ]; then
   add "$1" "$2"
 else
   add 0 1
-fi
-
-if $sanitize && build asan; then
-  UBSAN_OPTIONS=print_stacktrace=1 run_tests asan
 fi
 
 echo "$passed passed, $failed failed"
