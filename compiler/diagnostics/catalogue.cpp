@@ -6,9 +6,9 @@ namespace sheerpole {
 
 namespace {
 
-std::array<std::span<const CatalogueEntry>, 9> all_tables() {
-  return {source_findings(),    syntax_findings(), file_findings(), name_findings(), value_findings(),
-          structure_findings(), stack_findings(),  path_findings(), rig_findings()};
+std::array<std::span<const CatalogueEntry>, 10> all_tables() {
+  return {source_findings(), spelling_findings(),  syntax_findings(), file_findings(), name_findings(),
+          value_findings(),  structure_findings(), stack_findings(),  path_findings(), rig_findings()};
 }
 
 } // namespace

@@ -22,7 +22,8 @@ struct CatalogueEntry {
 
 /// One table for each thing that findings are about, each in a file of its own.
 std::span<const CatalogueEntry> source_findings();
-std::span<const CatalogueEntry> syntax_findings();
+std::span<const CatalogueEntry> spelling_findings(); // numbers, texts, signs and names, word by word
+std::span<const CatalogueEntry> syntax_findings();   // how the words stand together
 std::span<const CatalogueEntry> file_findings();
 std::span<const CatalogueEntry> name_findings();
 std::span<const CatalogueEntry> value_findings();

@@ -201,13 +201,15 @@ TEST(SyntaxRobustness, ManySlipsInOneBlockAreCappedToo) {
 }
 
 TEST(SyntaxFindings, EveryExampleProvokesItsFindingAndEveryTextIsThere) {
-  for (const CatalogueEntry& entry : syntax_findings()) {
-    for (const std::string_view text : {entry.slug, entry.message, entry.cause, entry.example, entry.mend})
-      EXPECT_FALSE(text.empty()) << entry.slug;
-    const ParsedText parsed{std::string(entry.example)};
-    EXPECT_TRUE(std::any_of(parsed.findings.begin(), parsed.findings.end(),
-                            [&](const Diagnostic& each) { return each.slug == entry.slug; }))
-        << entry.slug << " is not found in\n"
-        << entry.example << ::testing::PrintToString(parsed.lines());
-  }
+  for (const auto table : {spelling_findings(), syntax_findings()})
+    for (const CatalogueEntry& entry : table) {
+      for (const std::string_view text :
+           {entry.slug, entry.message, entry.cause, entry.example, entry.mend})
+        EXPECT_FALSE(text.empty()) << entry.slug;
+      const ParsedText parsed{std::string(entry.example)};
+      EXPECT_TRUE(std::any_of(parsed.findings.begin(), parsed.findings.end(),
+                              [&](const Diagnostic& each) { return each.slug == entry.slug; }))
+          << entry.slug << " is not found in\n"
+          << entry.example << ::testing::PrintToString(parsed.lines());
+    }
 }
