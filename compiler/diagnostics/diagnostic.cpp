@@ -64,7 +64,13 @@ DiagnosticBuilder DiagnosticBuilder::about(std::string subject) && {
 }
 
 DiagnosticBuilder DiagnosticBuilder::edit(Span span, std::string replacement, std::string title) && {
-  diagnostic_.edit = Edit{span, std::move(replacement), std::move(title)};
+  diagnostic_.edit = Edit{span, std::move(replacement), std::move(title), false};
+  return std::move(*this);
+}
+
+DiagnosticBuilder DiagnosticBuilder::certain_edit(Span span, std::string replacement,
+                                                  std::string title) && {
+  diagnostic_.edit = Edit{span, std::move(replacement), std::move(title), true};
   return std::move(*this);
 }
 

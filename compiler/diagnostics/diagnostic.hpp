@@ -17,10 +17,17 @@ struct Label {
 };
 
 /// One suggested change of the text: replace the bytes of `span` by `replacement`.
+///
+/// An edit is certain when all of this holds: the text has one reading only, the edit writes that very
+/// reading in the spelling that is taken, and no number, unit or name comes out of it that did not stand
+/// there. A typographic quote or a `;` at the end of a line is of that sort. Everything from which a cut
+/// could come out otherwise is a guess, however likely: a unit that is missing, a name that is near
+/// another, where a brace belongs. `sheerpole mend` makes the certain edits without asking.
 struct Edit {
   Span span;
   std::string replacement;
   std::string title; ///< what the change does, in words: "write 12 mm"
+  bool certain = false;
 };
 
 /// One finding about a rig file or the rig that it describes. Its words come from the catalogue.
@@ -50,7 +57,10 @@ public:
   DiagnosticBuilder at(Span span, std::string label = {}) &&;
   DiagnosticBuilder and_at(Span span, std::string label) &&;
   DiagnosticBuilder about(std::string subject) &&;
+  /// An edit that is offered as a guess.
   DiagnosticBuilder edit(Span span, std::string replacement, std::string title) &&;
+  /// An edit that may be made without asking; see Edit for what that takes.
+  DiagnosticBuilder certain_edit(Span span, std::string replacement, std::string title) &&;
   Diagnostic build() &&;
 
 private:

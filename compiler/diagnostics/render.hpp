@@ -12,7 +12,8 @@ namespace sheerpole {
 /// and a closing count. `colour` adds terminal colours; the words alone carry the meaning.
 std::string render_terminal(const std::vector<Diagnostic>& findings, const SourceSet& sources, bool colour);
 
-/// One line each: `file:line:column: severity: message [slug]`.
+/// One line each: `file:line:column: severity: message [slug]`, and ` (mend: what)` behind it when the
+/// suggested edit is certain.
 std::string render_lines(const std::vector<Diagnostic>& findings, const SourceSet& sources);
 
 /// A JSON object with the findings and their count by severity; the form is described in docs/findings.

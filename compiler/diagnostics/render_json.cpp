@@ -35,6 +35,7 @@ Json finding_of(const Diagnostic& finding, const SourceSet& sources) {
   if (finding.edit)
     json["edit"] = {{"title", finding.edit->title},
                     {"replacement", finding.edit->replacement},
+                    {"certain", finding.edit->certain},
                     {"place", place_of(finding.edit->span, sources)}};
   return json;
 }

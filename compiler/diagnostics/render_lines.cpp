@@ -16,8 +16,11 @@ std::string render_lines(const std::vector<Diagnostic>& findings, const SourceSe
       const Position at = text.position(finding.primary->span.begin);
       fmt::format_to(std::back_inserter(result), "{}:{}:{}: ", printable(text.name()), at.line, at.column);
     }
-    fmt::format_to(std::back_inserter(result), "{}: {} [{}]\n", name_of(finding.severity),
+    fmt::format_to(std::back_inserter(result), "{}: {} [{}]", name_of(finding.severity),
                    printable(finding.message), finding.slug);
+    if (finding.edit && finding.edit->certain)
+      fmt::format_to(std::back_inserter(result), " (mend: {})", printable(finding.edit->title));
+    result += '\n';
   }
   return result;
 }

@@ -126,7 +126,7 @@ private:
   }
 
   void print_edit(const Edit& edit) {
-    print_wrapped("  edit: ", edit.title);
+    print_wrapped(edit.certain ? "  mend: " : "  edit: ", edit.title);
     const SourceText& text = text_of(edit.span);
     const std::uint32_t first = text.position(edit.span.begin).line;
     const std::uint32_t last = text.position(edit.span.end).line;

@@ -83,7 +83,8 @@ void report_unreadable(const Expression& expression, const QuantityError& error,
 void report_no_number(const Expression& expression, DiagnosticSink& sink) {
   auto builder = diagnose("number-wanted").at(expression.span);
   if (expression.kind == ExpressionKind::text && parse_quantity(expression.text).ok())
-    builder = std::move(builder).edit(expression.span, expression.text, "write `" + expression.text + "`");
+    builder = std::move(builder).certain_edit(expression.span, expression.text,
+                                              "write `" + expression.text + "`");
   sink.report(std::move(builder));
 }
 

@@ -231,7 +231,8 @@ std::optional<NamedSize> ValueReader::size(const Value& value, const PropertyRow
                             {{"what", property_of(row, owner)}, {"example", std::string(row.example)}})
                        .at(expression.span);
     if (parse_named_size(plain).ok())
-      builder = std::move(builder).edit(expression.span, "\"" + plain + "\"", "write `\"" + plain + "\"`");
+      builder = std::move(builder).certain_edit(expression.span, "\"" + plain + "\"",
+                                                "write `\"" + plain + "\"`");
     sink_.report(std::move(builder));
     return std::nullopt;
   }

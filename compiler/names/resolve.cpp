@@ -112,9 +112,10 @@ private:
       first = false;
     }
     if (line == nullptr)
-      sink_.report(diagnose("language-line-missing")
-                       .at({file.source, 0, 0})
-                       .edit({file.source, 0, 0}, "language 1\n", "put `language 1` on the first line"));
+      sink_.report(
+          diagnose("language-line-missing")
+              .at({file.source, 0, 0})
+              .certain_edit({file.source, 0, 0}, "language 1\n", "put `language 1` on the first line"));
   }
 
   void resolve_file(const SyntaxTree& file) {

@@ -87,6 +87,15 @@ QuantityError refusal_of(std::string_view text, bool with_unit) {
   return quantity.ok() ? read.error() : quantity.error();
 }
 
+/// Whether blanks in a number can only part its thousands, as in `11 642`. Two numbers that lack their
+/// comma look alike where there may be several in a row, or where the first has three digits: `640 642`.
+bool are_thousands(std::string_view number, std::string_view slug, std::size_t readings,
+                   NumberPlace where) {
+  return slug == "spaced-number" && readings == 1 && where != NumberPlace::vector &&
+         number.find_first_not_of("0123456789") <= 2 && number.find("  ") == std::string_view::npos &&
+         number.find('\t') == std::string_view::npos;
+}
+
 /// Puts numbers and commas in the place of `1,-2,3`.
 void take_apart(TokenList& tokens, std::size_t index) {
   const RigToken& whole = tokens.at(index);
@@ -153,9 +162,10 @@ void mend_number(TokenList& tokens, std::size_t index, NumberPlace where, Syntax
     const std::string_view slug = refusal.kind == QuantityError::Kind::decimal_comma   ? "decimal-comma"
                                   : refusal.kind == QuantityError::Kind::spaced_number ? "spaced-number"
                                                                                        : "malformed-number";
-    report.add(diagnose(slug, {{"text", number}, {"readings", alternatives(readings)}})
-                   .at(place)
-                   .edit(place, readings.front(), "write " + readings.front()));
+    auto finding = diagnose(slug, {{"text", number}, {"readings", alternatives(readings)}}).at(place);
+    report.add(are_thousands(number, slug, readings.size(), where)
+                   ? std::move(finding).certain_edit(place, readings.front(), "write " + readings.front())
+                   : std::move(finding).edit(place, readings.front(), "write " + readings.front()));
   }
   // Where a plain number has to stand, the rest of the line can be read as if it stood there.
   if (next == RigLexer::TIMES || (index > 0 && tokens.type_at(index - 1) == RigLexer::LANGUAGE))

@@ -86,17 +86,15 @@ private:
   void mend() {
     switch (token().getType()) {
     case RigLexer::ARROW:
-      report_.add(diagnose("arrow-in-path", {{"text", text()}}).at(place()).edit(place(), ">", "write >"));
+      report_.add(
+          diagnose("arrow-in-path", {{"text", text()}}).at(place()).certain_edit(place(), ">", "write >"));
       token().set_type(RigLexer::GREATER);
       break;
     case RigLexer::SEMICOLON:
       mend_semicolon();
       break;
     case RigLexer::SLASH_COMMENT:
-      report_.add(diagnose("slash-comment")
-                      .at(place())
-                      .edit({place().source, place().begin, place().begin + 2}, "#", "write # for the //"));
-      leave_out();
+      mend_slash_comment();
       break;
     case RigLexer::UNCLOSED_STRING:
       mend_unclosed_string();
@@ -133,6 +131,17 @@ private:
     return type == RigLexer::LPAREN || type == RigLexer::COMMA ? NumberPlace::vector : NumberPlace::setting;
   }
 
+  /// Close behind a word the two strokes may be the middle of an address or a path.
+  void mend_slash_comment() {
+    const Span strokes{place().source, place().begin, place().begin + 2};
+    const bool apart = index_ == 0 || tokens_.span(tokens_.at(index_ - 1)).end < strokes.begin ||
+                       tokens_.type_at(index_ - 1) == RigLexer::NEWLINE;
+    auto finding = diagnose("slash-comment").at(place());
+    report_.add(apart ? std::move(finding).certain_edit(strokes, "#", "write # for the //")
+                      : std::move(finding).edit(strokes, "#", "write # for the //"));
+    leave_out();
+  }
+
   void mend_semicolon() {
     const bool last =
         ends_line(tokens_.type_at(index_ + 1)) && tokens_.type_at(index_ + 1) != RigLexer::RBRACE;
@@ -141,7 +150,7 @@ private:
       report_.add(std::move(finding).edit(place(), ",", "write a comma"));
       token().set_type(RigLexer::COMMA);
     } else {
-      report_.add(last ? std::move(finding).edit(place(), "", "leave the ; out")
+      report_.add(last ? std::move(finding).certain_edit(place(), "", "leave the ; out")
                        : std::move(finding).edit(place(), "\n", "begin a new line"));
       token().set_type(RigLexer::NEWLINE);
     }
@@ -200,8 +209,13 @@ private:
     std::string plain = "\"";
     plain += inner;
     plain += '"';
-    report_.add(
-        diagnose("other-quotes", {{"text", text()}}).at(place()).edit(place(), plain, "write " + plain));
+    // An apostrophe may be a foot mark, and a backslash means something else between plain quotes.
+    const bool apostrophe =
+        text().starts_with('\'') || text().starts_with("\u2018") || text().starts_with("\u2019");
+    auto finding = diagnose("other-quotes", {{"text", text()}}).at(place());
+    report_.add(apostrophe || inner.find('\\') != std::string::npos
+                    ? std::move(finding).edit(place(), plain, "write " + plain)
+                    : std::move(finding).certain_edit(place(), plain, "write " + plain));
     token().set_type(RigLexer::STRING);
   }
 
@@ -224,8 +238,12 @@ private:
   void mend_name() {
     const std::string plain = plain_name(text());
     auto finding = diagnose("malformed-name", {{"name", text()}}).at(place());
-    report_.add(plain.empty() ? std::move(finding)
-                              : std::move(finding).edit(place(), plain, "write " + plain));
+    // `arm-` may be a difference that lacks its blanks; single strokes inside a word are a way of writing.
+    const std::string written = text();
+    const bool only_strokes = plain.size() == written.size();
+    report_.add(plain.empty()  ? std::move(finding)
+                : only_strokes ? std::move(finding).certain_edit(place(), plain, "write " + plain)
+                               : std::move(finding).edit(place(), plain, "write " + plain));
     token().set_type(RigLexer::NAME);
   }
 
@@ -258,7 +276,9 @@ private:
         title = "write a plain blank";
       else if (!known->replacement.empty())
         title = fmt::format("write {}", trim_front(known->replacement));
-      report_.add(std::move(finding).edit(all, std::string(known->replacement), std::move(title)));
+      const std::string replacement(known->replacement);
+      report_.add(replacement == " " ? std::move(finding).certain_edit(all, replacement, std::move(title))
+                                     : std::move(finding).edit(all, replacement, std::move(title)));
     }
     if (known != nullptr && known->meant != 0) {
       token().set_type(known->meant);

@@ -56,20 +56,20 @@ void SlipFindings::equals_for_colon(std::size_t name, std::size_t equals) {
       blank_before ? Span{span(equals).source, span(equals - 1).end, span(equals).end} : span(equals);
   report_.add(diagnose("equals-for-colon", {{"name", text(name)}})
                   .at(span(equals))
-                  .edit(place, ":", "write : for ="));
+                  .certain_edit(place, ":", "write : for ="));
 }
 
 void SlipFindings::colon_for_equals(std::size_t name, std::size_t colon) {
   const bool blank_before = span(colon - 1).end < span(colon).begin;
   report_.add(diagnose("colon-for-equals", {{"name", text(name)}})
                   .at(span(colon))
-                  .edit(span(colon), blank_before ? "=" : " =", "write = for :"));
+                  .certain_edit(span(colon), blank_before ? "=" : " =", "write = for :"));
 }
 
 void SlipFindings::missing_equals(std::size_t name) {
   report_.add(diagnose("missing-equals", {{"name", text(name)}})
                   .at(behind(name), "= belongs here")
-                  .edit(behind(name), " =", "put in ="));
+                  .certain_edit(behind(name), " =", "put in ="));
 }
 
 void SlipFindings::missing_times(std::size_t count) {
@@ -87,7 +87,7 @@ void SlipFindings::missing_let(std::size_t name) {
 void SlipFindings::missing_comma(std::size_t next) {
   report_.add(diagnose("missing-comma", {{"next", description(next)}})
                   .at(behind(next - 1), "a comma belongs here")
-                  .edit(behind(next - 1), ",", "put in the comma"));
+                  .certain_edit(behind(next - 1), ",", "put in the comma"));
 }
 
 void SlipFindings::setting_without_name(std::size_t value) {
@@ -95,7 +95,8 @@ void SlipFindings::setting_without_name(std::size_t value) {
 }
 
 void SlipFindings::comma_too_many(std::size_t comma) {
-  report_.add(diagnose("comma-too-many").at(span(comma)).edit(span(comma), "", "leave the comma out"));
+  report_.add(
+      diagnose("comma-too-many").at(span(comma)).certain_edit(span(comma), "", "leave the comma out"));
 }
 
 void SlipFindings::missing_value(std::size_t found) {
@@ -135,7 +136,11 @@ void SlipFindings::path_and_list(std::size_t sign) {
 void SlipFindings::quotes_missing(std::size_t begin, std::size_t end) {
   const Span place = cover(span(begin), span(end - 1));
   const std::string quoted = '"' + std::string(tokens_.source().text(place)) + '"';
-  report_.add(diagnose("quotes-missing").at(place).edit(place, quoted, "write " + quoted));
+  // Behind a quote or a backslash it is not plain where the path ends.
+  const bool plain = quoted.find_first_of("\"\\", 1) == quoted.size() - 1;
+  auto finding = diagnose("quotes-missing").at(place);
+  report_.add(plain ? std::move(finding).certain_edit(place, quoted, "write " + quoted)
+                    : std::move(finding).edit(place, quoted, "write " + quoted));
 }
 
 void SlipFindings::language_number(std::size_t found) {

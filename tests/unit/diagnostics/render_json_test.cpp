@@ -50,6 +50,7 @@ TEST(RenderJson, KeepsAllKeysInOneOrder) {
       "edit": {
         "title": "write 12 mm",
         "replacement": "12 mm",
+        "certain": false,
         "place": {
           "file": "pellimoor.rig",
           "line": 1,
@@ -69,6 +70,15 @@ TEST(RenderJson, KeepsAllKeysInOneOrder) {
   }
 }
 )");
+}
+
+TEST(RenderJson, SaysOfAnEditThatItIsCertain) {
+  const OneFile file("use x.rig\n");
+  Diagnostic one = finding(Severity::error, "quotes-missing", "the path has no quotes");
+  one.primary = Label{file.span("x.rig"), ""};
+  one.edit = Edit{file.span("x.rig"), "\"x.rig\"", "write \"x.rig\"", true};
+  EXPECT_EQ(nlohmann::json::parse(render_json({one}, file.sources))["findings"][0]["edit"]["certain"],
+            true);
 }
 
 TEST(RenderJson, SaysNullWhereThereIsNothing) {

@@ -17,6 +17,18 @@ TEST(RenderLines, GivesEachFindingOneLine) {
             "note: this rig has no stays [no-stays]\n");
 }
 
+TEST(RenderLines, NamesAnEditThatIsCertainAndNoOther) {
+  const OneFile file("let a = 12;\n");
+  Diagnostic one = finding(Severity::error, "semicolon", "a line needs no ;");
+  one.primary = Label{file.span(";"), ""};
+  one.edit = Edit{file.span(";"), "", "leave the\n; out", true};
+  EXPECT_EQ(render_lines({one}, file.sources),
+            "pellimoor.rig:1:11: error: a line needs no ; [semicolon] (mend: leave the ; out)\n");
+  one.edit->certain = false;
+  EXPECT_EQ(render_lines({one}, file.sources),
+            "pellimoor.rig:1:11: error: a line needs no ; [semicolon]\n");
+}
+
 TEST(RenderLines, GivesNothingForNothing) {
   EXPECT_EQ(render_lines({}, OneFile("").sources), "");
 }
