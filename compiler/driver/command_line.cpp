@@ -115,6 +115,16 @@ int run_command_line(int argument_count, char** arguments) {
       ->type_name("FORM");
   show_app->callback([&] { verb = [&] { return show_verb(show); }; });
 
+  TidyOptions tidy;
+  CLI::App* tidy_app = app.add_subcommand("tidy", "lay the text of rig files out in one way");
+  tidy_app->add_option("FILE", tidy.files, "the rig files; those they use are not touched")->required();
+  CLI::Option* look =
+      tidy_app->add_flag("--look", tidy.look, "write nothing; say which files are not tidy");
+  tidy_app->add_flag("--print", tidy.print, "write nothing; show the tidy text of one file")
+      ->excludes(look);
+  add_findings_form(*tidy_app, tidy.findings);
+  tidy_app->callback([&] { verb = [&] { return tidy_verb(tidy); }; });
+
   std::string listing;
   CLI::App* list_app =
       app.add_subcommand("list", "list what there is: kinds of parts, units, findings, tables");

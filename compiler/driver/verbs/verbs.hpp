@@ -29,10 +29,18 @@ struct ShowOptions {
   std::string form = "text"; ///< text, csv
 };
 
+struct TidyOptions {
+  std::vector<std::string> files;
+  bool look = false;  ///< say which files are not tidy, write nothing
+  bool print = false; ///< write to the terminal, not to the file
+  FindingsForm findings;
+};
+
 // Each verb returns an exit code.
 int check_verb(const CheckOptions& options);
 int build_verb(const BuildOptions& options);
 int show_verb(const ShowOptions& options);
+int tidy_verb(const TidyOptions& options);
 int list_verb(const std::string& what);
 int explain_verb(const std::string& word);
 

@@ -1,0 +1,111 @@
+#include "diagnostics/excerpt.hpp"
+#include "driver/compile.hpp"
+#include "driver/exit_code.hpp"
+#include "driver/replace_file.hpp"
+#include "driver/show_findings.hpp"
+#include "driver/terminal.hpp"
+#include "driver/verbs/verbs.hpp"
+#include "source/load.hpp"
+#include "syntax/tidy.hpp"
+
+#include <algorithm>
+#include <optional>
+#include <string_view>
+
+namespace sheerpole {
+
+namespace {
+
+std::string_view slug_of(LoadFailure::Kind kind) {
+  switch (kind) {
+  case LoadFailure::Kind::not_found:
+    return "file-not-found";
+  case LoadFailure::Kind::not_readable:
+    return "file-not-readable";
+  case LoadFailure::Kind::is_folder:
+    return "file-is-folder";
+  case LoadFailure::Kind::too_large:
+    return "file-too-large";
+  case LoadFailure::Kind::not_utf8:
+    return "file-not-utf8";
+  }
+  return "file-not-readable";
+}
+
+/// Reads from the disk and keeps the bytes as they are there.
+class KeepingReader final : public FileReader {
+public:
+  Result<std::string, Failure> read(const std::string& path, std::size_t limit) override {
+    auto result = disk_.read(path, limit);
+    bytes = result.ok() ? result.value() : std::string();
+    return result;
+  }
+  std::string bytes;
+
+private:
+  DiskFileReader disk_;
+};
+
+/// A file as it is on the disk and as it would be tidied.
+struct TidiedFile {
+  std::string before;
+  std::string after;
+  bool changes() const { return before != after; }
+};
+
+/// Nothing when the file can not be read as a rig; the sink then knows why.
+std::optional<TidiedFile> tidied(const std::string& path, SourceSet& sources, DiagnosticSink& sink) {
+  KeepingReader reader;
+  auto loaded = load(path, sources.next_id(), reader);
+  if (!loaded.ok()) {
+    sink.report(diagnose(slug_of(loaded.error().kind),
+                         {{"file", path}, {"line", std::to_string(loaded.error().line)}}));
+    return std::nullopt;
+  }
+  const SourceText& source = sources.add(std::move(loaded.value()));
+  std::optional<std::string> text = tidy(source, sink);
+  if (!text)
+    return std::nullopt;
+  // Loading drops a byte order mark. It is in front of what was loaded, and stays.
+  const std::string mark = reader.bytes.substr(0, reader.bytes.size() - source.bytes().size());
+  return TidiedFile{std::move(reader.bytes), mark + *text};
+}
+
+} // namespace
+
+int tidy_verb(const TidyOptions& options) {
+  if (options.print && options.files.size() > 1) {
+    print_error("sheerpole: --print takes one file\nsheerpole tidy --help shows how it is used.\n");
+    return exit_usage;
+  }
+  Compilation compilation;
+  compilation.sources = std::make_shared<SourceSet>();
+  DiagnosticSink sink;
+  bool untidy = false;
+  bool refused = false;
+  for (const std::string& path : options.files) {
+    const std::optional<TidiedFile> file = tidied(path, *compilation.sources, sink);
+    if (!file)
+      continue;
+    if (options.print) {
+      print_out(file->after);
+    } else if (file->changes() && options.look) {
+      print_out("not tidy: " + printable(path) + "\n");
+      untidy = true;
+    } else if (file->changes() && replace_file(path, file->after)) {
+      print_out("tidied " + printable(path) + "\n");
+    } else if (file->changes()) {
+      print_error("sheerpole: can not write " + printable(path) + "; it is as it was\n");
+      refused = true;
+    }
+  }
+  compilation.findings = sink.sorted();
+  compilation.has_errors = sink.has_errors();
+  if (!compilation.findings.empty())
+    print_error(show_findings(compilation, options.findings.form, error_has_colour()));
+  if (refused)
+    return exit_usage;
+  return untidy || compilation.has_errors ? exit_errors : exit_clean;
+}
+
+} // namespace sheerpole
