@@ -13,6 +13,7 @@ sys.dont_write_bytecode = True
 
 import antlr_names
 import file_length
+import finding_goldens
 import finding_slugs
 import formatting
 import generated_code
@@ -32,6 +33,7 @@ CHECKS = [
     number_text,
     output_words,
     finding_slugs,
+    finding_goldens,
     file_length,
     generated_code,
     formatting,

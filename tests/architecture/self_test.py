@@ -23,6 +23,8 @@ RIGHT = {
     "compiler/driver/built_in_backends.cpp": '#include "plugins/echo/echo.hpp"\n',
     "plugins/echo/echo.hpp": '#pragma once\n#include "backend/backend.hpp"\n#include "model/rig.hpp"\n',
     "plugins/echo/echo.cpp": '#include "plugins/echo/echo.hpp"\n',
+    "tests/golden/findings/missing-unit.rig": "toggle a {\n}\n# CHECK:error at missing-unit.rig:1:1 (missing-unit)\n",
+    "tests/golden/findings/lines.test": "LINES-NEXT:a.rig:1:1: error: it is long [too-long] (mend: cut)\n",
     "tests/reference/long.cpp": "// data\n" * 700,
 }
 
@@ -88,6 +90,10 @@ WRONG = {
         ("compiler/rules/report.cpp", 'void f() { diagnose("no-words"); }\n', "no-words has no entry"),
         ("compiler/diagnostics/rig_findings.cpp", 'Entry e{.slug = "idle"};\n', "idle is never reported"),
         ("compiler/diagnostics/xtra_findings.cpp", 'Entry e{.slug = "missing-unit"};\n', "stands in"),
+    ],
+    "a golden for each finding": [
+        ("compiler/diagnostics/rig_findings.cpp", 'Entry e{.slug = "unseen"};\n', "unseen has no golden"),
+        ("compiler/diagnostics/source_findings.cpp", 'Entry e{.slug = "file-not-readable"};\n', "is not provoked by"),
     ],
     "file length": [
         ("compiler/units/long.cpp", "// line\n" * 601, "601 lines"),
