@@ -103,6 +103,12 @@ int run_command_line(int argument_count, char** arguments) {
   add_findings_form(*build_app, build.findings);
   build_app->callback([&] { verb = [&] { return build_verb(build); }; });
 
+  MendOptions mend;
+  CLI::App* mend_app = app.add_subcommand("mend", "put right in the file what can be read in one way only");
+  mend_app->add_option("FILE", mend.files, "rig files; those they use are mended too")->required();
+  mend_app->add_flag("--print", mend.print, "show the mended text of the one FILE and write nothing");
+  mend_app->callback([&] { verb = [&] { return mend_verb(mend); }; });
+
   ShowOptions show;
   std::vector<std::string> tables;
   for (const NamedTable& table : rig_tables())

@@ -36,10 +36,16 @@ struct TidyOptions {
   FindingsForm findings;
 };
 
+struct MendOptions {
+  std::vector<std::string> files;
+  bool print = false; ///< show the mended text of the one file and write nothing
+};
+
 // Each verb returns an exit code.
 int check_verb(const CheckOptions& options);
 int build_verb(const BuildOptions& options);
 int show_verb(const ShowOptions& options);
+int mend_verb(const MendOptions& options);
 int tidy_verb(const TidyOptions& options);
 int list_verb(const std::string& what);
 int explain_verb(const std::string& word);
