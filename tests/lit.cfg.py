@@ -3,6 +3,8 @@
 What a test may write, besides lit's own %s (the test file), %S (its folder) and %t (a name for its own files):
 
   %sheerpole      the executable of the build folder (--param build=DIR; build/dev when not given)
+  %write_reference  the executable that writes the pages of docs made from tables
+  %docs           the folder docs/
   %filecheck      FileCheck where blanks count and a pattern covers its whole line; follow it with %s
   %exits N CMD    runs CMD and fails unless it exits with exactly N
   %not CMD        runs CMD and fails unless it exits with something other than 0
@@ -56,6 +58,8 @@ config.environment = {
 
 config.substitutions += [
     ("%sheerpole", sheerpole),
+    ("%write_reference", os.path.join(build, "bin", "write_reference")),
+    ("%docs", os.path.join(project, "docs")),
     ("%filecheck", llvm_tool("FileCheck") + " --strict-whitespace --match-full-lines"),
     ("%exits", os.path.join(golden, "tools", "exits")),
     ("%not", llvm_tool("not")),

@@ -1,29 +1,33 @@
 #include "diagnostics/catalogue.hpp"
 
-#include <array>
-
 namespace sheerpole {
 
-namespace {
-
-std::array<std::span<const CatalogueEntry>, 10> all_tables() {
-  return {source_findings(), spelling_findings(),  syntax_findings(), file_findings(), name_findings(),
-          value_findings(),  structure_findings(), stack_findings(),  path_findings(), rig_findings()};
+std::vector<FindingTable> finding_tables() {
+  return {
+      {"The file itself", source_findings()},
+      {"Numbers, texts, signs and names", spelling_findings()},
+      {"How the words stand together", syntax_findings()},
+      {"Files in use and the language line", file_findings()},
+      {"What names stand for", name_findings()},
+      {"Values and units", value_findings()},
+      {"What belongs together", structure_findings()},
+      {"Stacks", stack_findings()},
+      {"Paths and readings", path_findings()},
+      {"The rig", rig_findings()},
+  };
 }
-
-} // namespace
 
 std::vector<const CatalogueEntry*> all_entries() {
   std::vector<const CatalogueEntry*> result;
-  for (const auto table : all_tables())
-    for (const CatalogueEntry& entry : table)
+  for (const FindingTable& table : finding_tables())
+    for (const CatalogueEntry& entry : table.entries)
       result.push_back(&entry);
   return result;
 }
 
 const CatalogueEntry* find_entry(std::string_view slug) {
-  for (const auto table : all_tables())
-    for (const CatalogueEntry& entry : table)
+  for (const FindingTable& table : finding_tables())
+    for (const CatalogueEntry& entry : table.entries)
       if (entry.slug == slug)
         return &entry;
   return nullptr;

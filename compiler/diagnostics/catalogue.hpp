@@ -32,6 +32,15 @@ std::span<const CatalogueEntry> stack_findings();
 std::span<const CatalogueEntry> path_findings();
 std::span<const CatalogueEntry> rig_findings();
 
+/// The findings about one subject.
+struct FindingTable {
+  std::string_view subject; ///< heading of the index: "Names"
+  std::span<const CatalogueEntry> entries;
+};
+
+/// All tables, in the order of the phases.
+std::vector<FindingTable> finding_tables();
+
 /// All entries, table by table.
 std::vector<const CatalogueEntry*> all_entries();
 

@@ -2,6 +2,7 @@
 #include "base/wrap_text.hpp"
 #include "diagnostics/catalogue.hpp"
 #include "driver/exit_code.hpp"
+#include "driver/finding_sections.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/verbs.hpp"
 #include "kinds/kind_row.hpp"
@@ -35,12 +36,10 @@ std::string paragraph(std::string_view text) {
 }
 
 std::string finding_page(const CatalogueEntry& entry) {
-  std::string page = std::string(entry.slug) + " (" + std::string(name_of(entry.severity)) + ")\n\n";
-  page += "how it comes about\n" + paragraph(entry.cause);
-  if (!entry.why.empty())
-    page += "\nwhat it says of the boat\n" + paragraph(entry.why);
-  page += "\nfor example\n" + indented(entry.example);
-  page += "\nwhat to do\n" + paragraph(entry.mend);
+  std::string page = std::string(entry.slug) + " (" + std::string(name_of(entry.severity)) + ")\n";
+  for (const FindingSection& section : finding_sections(entry))
+    page += "\n" + std::string(section.heading) + "\n" +
+            (section.is_rig_text ? indented(section.body) : paragraph(section.body));
   return page;
 }
 

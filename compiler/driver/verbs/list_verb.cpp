@@ -2,6 +2,7 @@
 #include "diagnostics/catalogue.hpp"
 #include "driver/built_in_backends.hpp"
 #include "driver/exit_code.hpp"
+#include "driver/reference/completion.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/verbs.hpp"
 #include "kinds/kind_row.hpp"
@@ -101,6 +102,7 @@ const std::vector<Listing>& listings() {
       {"back-ends", "what `build` can make"},
       {"tables", "what `show` can show"},
       {"phases", "what `check --print` can show"},
+      {"completion", "every word of the language with its meaning, as JSON for an editor"},
   };
   return all;
 }
@@ -122,6 +124,8 @@ int list_verb(const std::string& what) {
     print_out(render_text(tables_table()));
   else if (what == "phases")
     print_out(render_text(phases_table()));
+  else if (what == "completion")
+    print_out(completion_json());
   else
     return exit_usage; // the command line takes only the words of listings()
   return exit_clean;

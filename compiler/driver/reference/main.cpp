@@ -1,0 +1,26 @@
+// Writes the pages of docs that come from tables: write_reference FOLDER, for example write_reference docs.
+#include "backend/backend.hpp"
+#include "driver/reference/completion.hpp"
+#include "driver/reference/finding_pages.hpp"
+#include "driver/reference/kinds_page.hpp"
+#include "driver/terminal.hpp"
+#include "driver/write_bundle.hpp"
+
+int main(int argument_count, char** arguments) {
+  using namespace sheerpole;
+  if (argument_count != 2) {
+    print_error("write_reference FOLDER writes the pages made from tables, findings/ and language/\n");
+    return 2;
+  }
+  OutputBundle bundle;
+  for (OutputFile& page : finding_pages())
+    bundle.files.push_back({"findings/" + page.name, std::move(page.bytes)});
+  bundle.files.push_back({"language/kinds.md", kinds_page()});
+  bundle.files.push_back({"language/completion.json", completion_json()});
+  const auto written = write_bundle(bundle, arguments[1]);
+  if (!written.ok()) {
+    print_error("write_reference: can not write " + written.error().what + "\n");
+    return 2;
+  }
+  return 0;
+}
