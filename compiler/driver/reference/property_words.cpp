@@ -93,8 +93,10 @@ std::string value_words(const PropertyRow& row) {
     return "a date";
   case ValueType::any:
     return "a quantity or a text in quotes";
-  default:
-    return "as in the example";
+  default: // a sort of value without words of its own yet: its row says enough
+    if (row.refers_to != Category::none)
+      return "one or several names of " + std::string(describe(row.refers_to)) + ", with commas";
+    return row.choices.empty() ? "as in the example" : "of " + choice_words(row);
   }
 }
 
