@@ -7,8 +7,8 @@ lexer grammar RigLexer;
 // Words with a meaning. Each is spelled as its token in small letters (`x` for TIMES) and told from the other names
 // behind the lexer, which so has one way through all words. The parser rule `word` admits all of them as names again.
 tokens {
-    LANGUAGE, USE, LET, FROM, OF, TIMES, MIRRORED, FREE, CLAMPED, ENDS, MEASURED, DRAWN, MAKER, STANDARD, PRACTICE,
-    ASSUMED, COMPUTED
+    LANGUAGE, USE, LET, EXPECT, FROM, OF, ON, TIMES, MIRRORED, FREE, CLAMPED, ENDS, MEASURED, DRAWN, MAKER, STANDARD,
+    PRACTICE, ASSUMED, COMPUTED
 }
 
 COMMENT : '#' ~[\r\n]* ;

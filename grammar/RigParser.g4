@@ -13,11 +13,12 @@ statement
     : LANGUAGE version=NUMBER
     | USE path=STRING
     | LET name=word EQUALS content=value
-    | kind=NAME called=label? title=STRING? rest=declarationRest
+    | EXPECT name=word ( DOT parts+=word )* EQUALS content=value
+    | kind=NAME ( called=label ( DOT half=word )? )? title=STRING? rest=declarationRest
     ;
 
 // What a declaration may have behind its name and title.
-declarationRest : ( FROM base=word )? ( OF target=word ( DOT side=word )? )? body=block ;
+declarationRest : ( FROM base=word )? ( OF target=word ( DOT side=word )? )? ( ON frame=word )? body=block ;
 
 block : LBRACE ( entries+=entry ( NEWLINE entries+=entry )* )? RBRACE ;
 
@@ -29,7 +30,7 @@ entry
       | COLON content=value
       | DOT side=word title=STRING? COLON content=value
       | title=STRING ( COLON content=value | rest=declarationRest )
-      | called=label title=STRING? rest=declarationRest
+      | called=label ( DOT half=word )? title=STRING? rest=declarationRest
       | rest=declarationRest
       )?
     ;
@@ -69,12 +70,12 @@ operand
 
 // Any name.
 word
-    : NAME | LANGUAGE | USE | LET | FROM | OF | TIMES | MIRRORED | FREE | CLAMPED | ENDS | MEASURED | DRAWN | MAKER
-    | STANDARD | PRACTICE | ASSUMED | COMPUTED
+    : NAME | LANGUAGE | USE | LET | EXPECT | FROM | OF | ON | TIMES | MIRRORED | FREE | CLAMPED | ENDS | MEASURED
+    | DRAWN | MAKER | STANDARD | PRACTICE | ASSUMED | COMPUTED
     ;
 
-// A name where `from` and `of` have their meaning.
+// A name where `from`, `of` and `on` have their meaning.
 label
-    : NAME | LANGUAGE | USE | LET | TIMES | MIRRORED | FREE | CLAMPED | ENDS | MEASURED | DRAWN | MAKER | STANDARD
-    | PRACTICE | ASSUMED | COMPUTED
+    : NAME | LANGUAGE | USE | LET | EXPECT | TIMES | MIRRORED | FREE | CLAMPED | ENDS | MEASURED | DRAWN | MAKER
+    | STANDARD | PRACTICE | ASSUMED | COMPUTED
     ;

@@ -1,8 +1,10 @@
 #include "calculate/calculate.hpp"
 
 #include "calculate/body.hpp"
+#include "calculate/chain_cut.hpp"
 #include "calculate/pin_to_pin.hpp"
 #include "calculate/rope_cut.hpp"
+#include "calculate/state_position.hpp"
 #include "calculate/take_up.hpp"
 #include "calculate/wire_cut.hpp"
 
@@ -38,14 +40,22 @@ std::vector<Piece> pieces_of(const Rig& rig, StayId id, const LengthSum& pin_to_
     piece.stay = id;
     piece.number = static_cast<int>(i + 1);
     piece.of = static_cast<int>(lines.size());
-    piece.material = stay.material;
+    piece.material = stay.stack[lines[i]].material.value_or(stay.material);
     piece.body = std::move(bodies[i]);
     if (!stay.stack[lines[i]].line_length)
       piece.missing = hardware.missing;
-    if (rig[stay.material].kind == LineMaterial::Kind::rope)
+    switch (rig[piece.material].kind) {
+    case LineMaterial::Kind::rope:
       rope_cut(rig, stay, lines[i], piece);
-    else
+      break;
+    case LineMaterial::Kind::wire:
+    case LineMaterial::Kind::rod:
       wire_cut(rig, stay, lines[i], piece);
+      break;
+    case LineMaterial::Kind::chain:
+      chain_cut(rig, stay, lines[i], piece);
+      break;
+    }
     pieces.push_back(std::move(piece));
   }
   return pieces;
@@ -70,12 +80,23 @@ DerivedStay derive(const Rig& rig, StayId id) {
   return result;
 }
 
+std::vector<DerivedPosition> positions_of(const Rig& rig) {
+  std::vector<DerivedPosition> result;
+  for (std::size_t state = 0; state < rig.states.size(); ++state) {
+    const std::vector<StatePosition>& positions = rig.states[state].positions;
+    for (std::size_t i = 0; i < positions.size(); ++i)
+      result.push_back(state_position(rig, state, i));
+  }
+  return result;
+}
+
 } // namespace
 
 Derived calculate(const Rig& rig) {
   Derived derived;
   for (std::size_t i = 0; i < rig.stays.size(); ++i)
     derived.stays.push_back(derive(rig, StayId{static_cast<std::uint32_t>(i)}));
+  derived.positions = positions_of(rig);
   return derived;
 }
 

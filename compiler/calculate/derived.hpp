@@ -47,8 +47,9 @@ struct TakeUp {
   Length to_tighten; ///< set - shortest; negative when set beyond the range
   Length to_slacken; ///< longest - set; negative when set beyond the range
   std::optional<Length> travel_per_turn;
-  std::optional<Length> engaged;          ///< thread in the body, each stud, as set
-  std::optional<Length> least_engagement; ///< one diameter of thread (common practice, no source)
+  std::optional<Length> engaged; ///< thread in the body, each stud, as set
+  std::optional<Length>
+      least_engagement; ///< diameters of thread by the rig's limits; else one (common practice, no source)
 };
 
 /// Which of the ways to the pin-to-pin length was taken.
@@ -73,9 +74,19 @@ struct DerivedStay {
   std::vector<TakeUp> adjusters; ///< from aloft to deck
 };
 
+/// One stay in one state of the rig.
+struct DerivedPosition {
+  std::size_t state = 0;    ///< in Rig::states
+  std::size_t position = 0; ///< in its positions
+  StayId stay;
+  std::vector<TakeUp> adjusters; ///< as set in this state
+  Length change;                 ///< how much longer the stay's hardware is than in its usual state
+};
+
 /// Everything calculated for the rig, in the order of its stays.
 struct Derived {
   std::vector<DerivedStay> stays;
+  std::vector<DerivedPosition> positions; ///< in the order of states and their positions
 };
 
 } // namespace sheerpole

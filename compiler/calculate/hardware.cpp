@@ -36,6 +36,8 @@ std::optional<Length> taken_length(const Rig& rig, const StackItem& item) {
   if (item.kind != StackItem::Kind::part)
     return std::nullopt;
   const Part& part = rig[item.part];
+  if (part.role == Part::Role::worn)
+    return Length{};
   if (part.role == Part::Role::adjuster && item.set_length)
     return item.set_length->value * item.count;
   if (part.role == Part::Role::fixed && part.length)
@@ -46,7 +48,8 @@ std::optional<Length> taken_length(const Rig& rig, const StackItem& item) {
 Hardware hardware(const Rig& rig, const Stay& stay) {
   Hardware result;
   for (const StackItem& item : stay.stack) {
-    if (item.kind != StackItem::Kind::part || rig[item.part].role == Part::Role::boat_fitting)
+    if (item.kind != StackItem::Kind::part || rig[item.part].role == Part::Role::boat_fitting ||
+        rig[item.part].role == Part::Role::worn)
       continue;
     const Part& part = rig[item.part];
     if (taken_length(rig, item))

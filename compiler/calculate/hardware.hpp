@@ -13,7 +13,8 @@ struct Hardware {
 };
 
 /// Length of one stack item: its count times the length of the part, an adjuster at its setting. Nothing
-/// when the file states none, and for lines and boat fittings, which take nothing.
+/// when the file states none, and for lines and boat fittings, which take nothing; zero for what sits on
+/// the line.
 std::optional<Length> taken_length(const Rig& rig, const StackItem& item);
 
 /// The parts of a stack as terms: "2 x toggle-12", "turnbuckle-58, 50 % open", "lashing-9, gap 160 mm".

@@ -9,12 +9,19 @@ const End* LineEnd::of_type(std::string_view type) const {
 
 LineEnd line_end(const Rig& rig, const Stay& stay, std::size_t line, Where where) {
   LineEnd end{.where = where};
-  const bool at_edge = where == Where::aloft ? line == 0 : line + 1 == stay.stack.size();
-  if (at_edge)
-    return end;
-  const StackItem& neighbour = stay.stack[where == Where::aloft ? line - 1 : line + 1];
-  if (neighbour.kind != StackItem::Kind::part)
-    return end;
+  const StackItem* found = nullptr;
+  for (std::size_t at = line; found == nullptr;) {
+    const bool at_edge = where == Where::aloft ? at == 0 : at + 1 == stay.stack.size();
+    if (at_edge)
+      return end;
+    at = where == Where::aloft ? at - 1 : at + 1;
+    const StackItem& next = stay.stack[at];
+    if (next.kind != StackItem::Kind::part)
+      return end;
+    if (rig[next.part].role != Part::Role::worn) // a foil or a boot sits on the line and ends nothing
+      found = &next;
+  }
+  const StackItem& neighbour = *found;
   end.item = &neighbour;
   end.part = &rig[neighbour.part];
   return end;

@@ -37,6 +37,7 @@ struct Diagnostic {
   std::string message;          ///< what was seen, one sentence
   std::string why;              ///< why it matters on the boat; may be empty
   std::string subject;          ///< what it is about: "cap-shroud.port"; may be empty
+  std::string waived = {};      ///< until when, by whom and why it is left standing; empty when it is not
   std::optional<Label> primary; ///< empty only when no file could be read
   std::vector<Label> others;    ///< the second place where two disagree
   std::optional<Edit> edit;

@@ -26,6 +26,7 @@ Json finding_of(const Diagnostic& finding, const SourceSet& sources) {
   json["message"] = finding.message;
   json["why"] = finding.why;
   json["subject"] = finding.subject;
+  json["waived"] = finding.waived.empty() ? Json() : Json(finding.waived);
   json["place"] = finding.primary ? place_of(finding.primary->span, sources) : Json();
   json["label"] = finding.primary ? finding.primary->text : std::string();
   json["others"] = Json::array();
@@ -48,7 +49,10 @@ std::string render_json(const std::vector<Diagnostic>& findings, const SourceSet
   for (const Diagnostic& finding : findings)
     json["findings"].push_back(finding_of(finding, sources));
   const SeverityCounts counts = count_severities(findings);
-  json["counts"] = {{"errors", counts.errors}, {"warnings", counts.warnings}, {"notes", counts.notes}};
+  json["counts"] = {{"errors", counts.errors},
+                    {"warnings", counts.warnings},
+                    {"notes", counts.notes},
+                    {"waived", counts.waived}};
   // A file name may hold bytes that are not UTF-8; they must not keep the findings from being written.
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

@@ -16,8 +16,8 @@ std::string render_lines(const std::vector<Diagnostic>& findings, const SourceSe
       const Position at = text.position(finding.primary->span.begin);
       fmt::format_to(std::back_inserter(result), "{}:{}:{}: ", printable(text.name()), at.line, at.column);
     }
-    fmt::format_to(std::back_inserter(result), "{}: {} [{}]", name_of(finding.severity),
-                   printable(finding.message), finding.slug);
+    fmt::format_to(std::back_inserter(result), "{}{}: {} [{}]", finding.waived.empty() ? "" : "waived ",
+                   name_of(finding.severity), printable(finding.message), finding.slug);
     if (finding.edit && finding.edit->certain)
       fmt::format_to(std::back_inserter(result), " (mend: {})", printable(finding.edit->title));
     result += '\n';

@@ -32,6 +32,8 @@ public:
     }
     if (!finding_.why.empty())
       print_wrapped("  why: ", finding_.why);
+    if (!finding_.waived.empty())
+      print_wrapped("  waived: ", finding_.waived);
     if (finding_.edit)
       print_edit(*finding_.edit);
     return std::move(out_);
@@ -73,7 +75,7 @@ private:
   }
 
   void print_heading() {
-    out_ += painted(name_of(finding_.severity));
+    out_ += (finding_.waived.empty() ? std::string() : "waived ") + painted(name_of(finding_.severity));
     if (finding_.primary)
       out_ += " at " + place(finding_.primary->span);
     out_ += fmt::format(" ({})", finding_.slug);
@@ -180,6 +182,8 @@ std::string render_terminal(const std::vector<Diagnostic>& findings, const Sourc
   const SeverityCounts counts = count_severities(findings);
   result += fmt::format("{}, {}, {}\n", counted(counts.errors, "error"),
                         counted(counts.warnings, "warning"), counted(counts.notes, "note"));
+  if (counts.waived > 0)
+    result.insert(result.size() - 1, fmt::format(", {} waived", counts.waived));
   return result;
 }
 

@@ -16,6 +16,11 @@ void DiagnosticSink::report(Diagnostic diagnostic) {
   all_.push_back(std::move(diagnostic));
 }
 
+void DiagnosticSink::change(const std::function<void(Diagnostic&)>& change) {
+  for (Diagnostic& finding : all_)
+    change(finding);
+}
+
 std::vector<Diagnostic> DiagnosticSink::sorted() const {
   std::vector<Diagnostic> result = all_;
   const auto key = [](const Diagnostic& d) {

@@ -3,6 +3,7 @@
 #include "diagnostics/diagnostic.hpp"
 
 #include <cstddef>
+#include <functional>
 #include <vector>
 
 namespace sheerpole {
@@ -12,6 +13,9 @@ class DiagnosticSink {
 public:
   void report(DiagnosticBuilder&& builder) { report(std::move(builder).build()); }
   void report(Diagnostic diagnostic);
+
+  /// Lets `change` see each finding so far and change it.
+  void change(const std::function<void(Diagnostic&)>& change);
 
   /// In the order of file, place and slug; findings without a place come first.
   std::vector<Diagnostic> sorted() const;

@@ -36,6 +36,19 @@ std::string choices(const std::vector<std::string>& words) {
   return result;
 }
 
+void add_rig_options(CLI::App& verb, CompileOptions& rig) {
+  verb.add_option("--set", rig.settings,
+                  "try another value for this run: --set \"toggle-12.length=90 mm\"; may be given again")
+      ->type_name("NAME=VALUE")
+      ->expected(1)
+      ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  verb.add_option("--allow-folder", rig.folders,
+                  "a folder beside the rig file's own from which `use` may read; may be given again")
+      ->type_name("FOLDER")
+      ->expected(1)
+      ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+}
+
 void add_findings_form(CLI::App& verb, FindingsForm& form) {
   verb.add_option("--form", form.form, "how findings are shown: text, lines (one each) or json")
       ->check(CLI::IsMember({"text", "lines", "json"}))
@@ -85,6 +98,7 @@ int run_command_line(int argument_count, char** arguments) {
   CLI::App* check_app = app.add_subcommand("check", "read a rig file and say what is wrong with it");
   check_app->add_option("FILE", check.file, "the rig file")->required();
   add_findings_form(*check_app, check.findings);
+  add_rig_options(*check_app, check.rig);
   check_app
       ->add_option("--print", check.print,
                    "show what one step of the work handed on: " + choices(words_of(phases())))
@@ -101,6 +115,7 @@ int run_command_line(int argument_count, char** arguments) {
       ->delimiter(',')
       ->type_name("NAMES");
   add_findings_form(*build_app, build.findings);
+  add_rig_options(*build_app, build.rig);
   build_app->callback([&] { verb = [&] { return build_verb(build); }; });
 
   MendOptions mend;
@@ -119,6 +134,7 @@ int run_command_line(int argument_count, char** arguments) {
   show_app->add_option("--form", show.form, "text or csv")
       ->check(CLI::IsMember({"text", "csv"}))
       ->type_name("FORM");
+  add_rig_options(*show_app, show.rig);
   show_app->callback([&] { verb = [&] { return show_verb(show); }; });
 
   TidyOptions tidy;

@@ -5,6 +5,7 @@
 #include "elaborate/elaborate.hpp"
 #include "names/read_files.hpp"
 #include "names/resolve.hpp"
+#include "names/what_if.hpp"
 #include "rules/check.hpp"
 
 #include <filesystem>
@@ -22,21 +23,26 @@ std::shared_ptr<const SourceSet> named_from_rig_folder(const SourceSet& sources,
   for (std::uint32_t i = 0; i < sources.size(); ++i) {
     const SourceText& text = sources[SourceId{i}];
     const std::filesystem::path path(text.name());
-    const std::string name =
-        folder.empty() ? path.generic_string() : path.lexically_relative(folder).generic_string();
+    const std::string name = folder.empty() || text.name() == "command line"
+                                 ? path.generic_string()
+                                 : path.lexically_relative(folder).generic_string();
     result->add(SourceText(text.id(), name, std::string(text.bytes())));
   }
   return result;
 }
 
-void run(Compilation& compilation, const std::string& path, FileReader& reader, DiagnosticSink& sink) {
-  compilation.trees = read_files(path, reader, *compilation.sources, sink);
+void run(Compilation& compilation, const std::string& path, FileReader& reader,
+         const CompileOptions& options, DiagnosticSink& sink) {
+  compilation.trees = read_files(path, reader, options.folders, *compilation.sources, sink);
   if (compilation.trees.empty())
     return;
   // A name that stands in a broken line would look unknown elsewhere; findings of the text come alone.
   if (sink.has_errors())
     return;
-  compilation.names = resolve(compilation.trees, sink);
+  const auto what_if = read_what_if(options.settings, compilation.trees, *compilation.sources, sink);
+  if (sink.has_errors())
+    return;
+  compilation.names = resolve(compilation.trees, what_if, sink);
   Rig rig = elaborate(*compilation.names, *compilation.sources, sink);
   if (sink.has_errors())
     return;
@@ -50,11 +56,11 @@ void run(Compilation& compilation, const std::string& path, FileReader& reader, 
 
 } // namespace
 
-Compilation compile(const std::string& path, FileReader& reader) {
+Compilation compile(const std::string& path, FileReader& reader, const CompileOptions& options) {
   Compilation compilation;
   compilation.sources = std::make_shared<SourceSet>();
   DiagnosticSink sink;
-  run(compilation, path, reader, sink);
+  run(compilation, path, reader, options, sink);
   compilation.findings = sink.sorted();
   compilation.has_errors = sink.has_errors();
   return compilation;

@@ -28,9 +28,15 @@ struct Compilation {
   bool has_errors = false;
 };
 
+/// What the command line adds to a rig file.
+struct CompileOptions {
+  std::vector<std::string> settings; ///< `mast-step=25 mm`: values for this run, see names/what_if.hpp
+  std::vector<std::string> folders;  ///< folders beside the rig file's own from which `use` may read
+};
+
 /// Takes a rig file through all phases. A phase is not begun when one before it has reported an error, so
 /// that one cause does not make findings in two phases; names are still bound in a file with slips in its
 /// text.
-Compilation compile(const std::string& path, FileReader& reader);
+Compilation compile(const std::string& path, FileReader& reader, const CompileOptions& options = {});
 
 } // namespace sheerpole

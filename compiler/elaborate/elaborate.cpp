@@ -39,13 +39,21 @@ Rig elaborate(const ResolvedTree& tree, const SourceSet& sources, DiagnosticSink
     for (const Statement& statement : file->statements)
       if (const Let* let = std::get_if<Let>(&statement))
         evaluator.evaluate_let(*let);
+  if (tree.what_if != nullptr)
+    for (const Statement& statement : tree.what_if->statements)
+      if (const Let* let = std::get_if<Let>(&statement))
+        evaluator.evaluate_let(*let);
   elaborate_boat(elaboration);
+  elaborate_spars(elaboration);
   elaborate_points(elaboration);
   elaborate_spreaders(elaboration);
   elaborate_lines(elaboration);
   elaborate_parts(elaboration);
   elaborate_stays(elaboration);
   elaborate_readings(elaboration);
+  elaborate_eye_stacks(elaboration);
+  elaborate_states(elaboration);
+  elaborate_records(elaboration);
   report_once_a_place(sink, outer);
   return std::move(elaboration.rig);
 }

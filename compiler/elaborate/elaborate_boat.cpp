@@ -1,11 +1,55 @@
 #include "elaborate/elaboration.hpp"
 
+#include <algorithm>
+
 namespace sheerpole {
+
+namespace {
+
+/// A boat that another one is made from is a base, not a boat of this rig.
+bool is_base(const ResolvedTree& tree, const ResolvedDeclaration& boat) {
+  return !boat.syntax->name.missing() &&
+         std::any_of(tree.declarations.begin(), tree.declarations.end(), [&](const auto& other) {
+           return other.kind->category == Category::boat &&
+                  other.syntax->from.text == boat.syntax->name.text;
+         });
+}
+
+std::string title_of(const ResolvedDeclaration& declaration) {
+  return declaration.syntax->title ? declaration.syntax->title->text : "";
+}
+
+std::string title_of_base(const ResolvedTree& tree, const ResolvedDeclaration& boat) {
+  for (const ResolvedDeclaration& other : tree.declarations)
+    if (other.kind->category == Category::boat && !boat.syntax->from.missing() &&
+        other.syntax->name.text == boat.syntax->from.text)
+      return title_of(other);
+  return "";
+}
+
+void read_boat(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
+  Boat& boat = elaboration.rig.boat;
+  boat.title = title_of(declaration);
+  boat.sister_of = title_of_base(elaboration.tree, declaration);
+  for (const ResolvedProperty& property : declaration.properties) {
+    auto particular = elaboration.read.particular(property.syntax->value, *property.row, "the boat");
+    if (!particular)
+      continue;
+    if (particular->name == "pair-tolerance")
+      boat.pair_tolerance = Sourced<Length>{Length::from_si(particular->value.value.si),
+                                            particular->value.provenance, std::nullopt};
+    if (particular->name == "report-date")
+      boat.report_date = particular->text;
+    boat.particulars.push_back(std::move(*particular));
+  }
+}
+
+} // namespace
 
 void elaborate_boat(Elaboration& elaboration) {
   const ResolvedDeclaration* first = nullptr;
   for (const ResolvedDeclaration& declaration : elaboration.tree.declarations) {
-    if (declaration.kind->category != Category::boat)
+    if (declaration.kind->category != Category::boat || is_base(elaboration.tree, declaration))
       continue;
     if (first != nullptr) {
       elaboration.sink.report(diagnose("boat-twice")
@@ -14,35 +58,7 @@ void elaborate_boat(Elaboration& elaboration) {
       continue;
     }
     first = &declaration;
-    Boat& boat = elaboration.rig.boat;
-    boat.title = declaration.syntax->title ? declaration.syntax->title->text : "";
-    const std::string owner = "the boat";
-    for (const ResolvedProperty& property : declaration.properties) {
-      const Value& value = property.syntax->value;
-      Particular particular;
-      particular.name = property.row->name;
-      particular.text = elaboration.read.written(value);
-      if (property.row->type == ValueType::text) {
-        const auto text = elaboration.read.text(value, *property.row, owner);
-        if (!text)
-          continue;
-        particular.text = *text;
-      } else if (property.row->type == ValueType::choice) {
-        const auto word = elaboration.read.word(value, *property.row, owner);
-        if (!word)
-          continue;
-        particular.text = *word;
-      } else {
-        const auto quantity = elaboration.read.quantity(value, *property.row, owner);
-        if (!quantity)
-          continue;
-        particular.value = *quantity;
-      }
-      if (property.row->name == "pair-tolerance")
-        boat.pair_tolerance = Sourced<Length>{Length::from_si(particular.value.value.si),
-                                              particular.value.provenance, std::nullopt};
-      boat.particulars.push_back(std::move(particular));
-    }
+    read_boat(elaboration, declaration);
   }
 }
 

@@ -4,25 +4,25 @@ namespace sheerpole {
 
 namespace {
 
-/// Reads the properties that nothing calculates with yet, so that their slips are found today.
-void read_along(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
-  const std::string owner = elaboration.name_of(declaration);
-  for (const std::string_view name : {"stiffness", "linear-mass", "thermal"})
-    if (const ResolvedProperty* property = declaration.find(name))
-      elaboration.read.quantity(property->syntax->value, *property->row, owner);
+LineMaterial::Kind kind_of(std::string_view word) {
+  for (const auto kind : {LineMaterial::Kind::wire, LineMaterial::Kind::rod, LineMaterial::Kind::chain})
+    if (name_of(kind) == word)
+      return kind;
+  return LineMaterial::Kind::rope;
 }
 
 void add_material(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
   const bool complete = elaboration.has_required(declaration);
   const std::string owner = elaboration.name_of(declaration);
   LineMaterial material;
-  material.kind = declaration.kind->name == "wire" ? LineMaterial::Kind::wire : LineMaterial::Kind::rope;
+  material.kind = kind_of(declaration.kind->name);
   material.name = owner;
   material.title = declaration.syntax->title ? declaration.syntax->title->text : "";
   material.construction = elaboration.text(declaration, "construction");
   material.grade = elaboration.text(declaration, "grade");
   material.place = elaboration.place_of(declaration);
-  read_along(elaboration, declaration);
+  material.particulars =
+      elaboration.particulars(declaration, {"construction", "grade", "size", "diameter", "break-load"});
   if (const ResolvedProperty* property = declaration.find("break-load"))
     material.break_load = elaboration.read.force(property->syntax->value, *property->row, owner);
   const auto diameter = elaboration.length(declaration, "diameter");
@@ -73,6 +73,8 @@ void add_splice(Elaboration& elaboration, const ResolvedDeclaration& declaration
   splice.contraction = ratio("contraction");
   splice.recovered = ratio("recovered");
   splice.taper = elaboration.text(declaration, "taper");
+  splice.particulars = elaboration.particulars(
+      declaration, {"bury", "eye-allowance", "tail-to-trim", "contraction", "recovered", "taper"});
   const auto bury = measure("bury");
   if (!bury || !complete)
     return;

@@ -137,6 +137,7 @@ void add_part(Elaboration& elaboration, const ResolvedDeclaration& declaration) 
   part.place = elaboration.place_of(declaration);
   part.role = declaration.kind->boat_fitting ? Part::Role::boat_fitting
               : declaration.kind->adjuster   ? Part::Role::adjuster
+              : declaration.kind->worn       ? Part::Role::worn
                                              : Part::Role::fixed;
   part.length = elaboration.length(declaration, "length");
   part.shortest = elaboration.length(declaration, "shortest");
@@ -146,6 +147,10 @@ void add_part(Elaboration& elaboration, const ResolvedDeclaration& declaration) 
   part.upper = read_end(elaboration, declaration, "upper");
   part.lower = read_end(elaboration, declaration, "lower");
   part.screw = read_screw(elaboration, declaration);
+  part.step = elaboration.length(declaration, "step");
+  part.particulars =
+      elaboration.particulars(declaration, {"length", "shortest", "longest", "engaged-at-longest", "wrap",
+                                            "upper", "lower", "thread", "screw", "step"});
   if (part.role == Part::Role::fixed)
     good = good && part.length.has_value();
   if (part.role == Part::Role::adjuster)

@@ -1,6 +1,7 @@
 #include "elaborate/elaboration.hpp"
 
 #include <cmath>
+#include <utility>
 
 namespace sheerpole {
 
@@ -10,11 +11,18 @@ Side side_of(Length y) {
   return y.si() < 0.0 ? Side::port : y.si() > 0.0 ? Side::starboard : Side::centre;
 }
 
-Point make_point(const std::string& base, const Property& property, const Evaluated& position) {
+std::string spar_of(const Elaboration& elaboration, const Property& property) {
+  const auto found = elaboration.tree.frames.find(&property);
+  return found == elaboration.tree.frames.end() ? "" : elaboration.tree[found->second].name;
+}
+
+Point make_point(const Elaboration& elaboration, const std::string& base, const Property& property,
+                 const Evaluated& position) {
   Point point;
   point.name = base;
   point.base = base;
   point.title = property.title ? property.title->text : "";
+  point.spar = spar_of(elaboration, property);
   point.position = {Length::from_si(position.vector[0].si), Length::from_si(position.vector[1].si),
                     Length::from_si(position.vector[2].si)};
   point.side = side_of(point.position.y);
@@ -28,18 +36,22 @@ PointId add(Rig& rig, Point point) {
   return id;
 }
 
-void add_declared(Elaboration& elaboration, const Property& property) {
-  const SymbolId id = elaboration.tree.symbol_at(property.name.span);
+/// The point that `declared` declares, where the statement that counts puts it.
+void add_declared(Elaboration& elaboration, const Property& declared) {
+  const SymbolId id = elaboration.tree.symbol_at(declared.name.span);
   const Symbol& symbol = elaboration.tree[id];
-  if (symbol.point != &property)
+  if (symbol.declared != &declared || !symbol.point->side.missing())
     return;
+  const Property& property = *symbol.point;
   PointFamily& family = elaboration.points[id.value];
-  const auto position = elaboration.read.position(property.value, property.name.text);
+  const auto position = elaboration.read.position(property, declared.name.text);
   if (!position) {
     family.bad = true;
     return;
   }
-  Point point = make_point(property.name.text, property, *position);
+  Point point = make_point(elaboration, declared.name.text, property, *position);
+  if (point.title.empty() && declared.title)
+    point.title = declared.title->text;
   if (!property.value.mirrored) {
     family.only = add(elaboration.rig, std::move(point));
     return;
@@ -68,12 +80,9 @@ void add_declared(Elaboration& elaboration, const Property& property) {
 }
 
 /// `plate-a.port: …`: one side as measured, over the mirrored one or beside the other side.
-void add_one_side(Elaboration& elaboration, const Property& property) {
-  const SymbolId id = elaboration.tree.symbol_at(property.name.span);
+void add_one_side(Elaboration& elaboration, SymbolId id, const Property& property) {
   const Symbol& symbol = elaboration.tree[id];
-  if (symbol.poison() || (property.side.text != "port" && property.side.text != "starboard"))
-    return;
-  const std::string name = property.name.text + "." + property.side.text;
+  const std::string name = symbol.name + "." + property.side.text;
   if (property.value.mirrored) {
     elaboration.sink.report(
         diagnose("mirrored-not-here", {{"what", "place of " + name}}).at(*property.value.mirrored));
@@ -81,15 +90,7 @@ void add_one_side(Elaboration& elaboration, const Property& property) {
   }
   PointFamily& family = elaboration.points[id.value];
   const Side side = property.side.text == "port" ? Side::port : Side::starboard;
-  const Property*& apart = side == Side::port ? family.port_apart : family.starboard_apart;
-  if (apart != nullptr) {
-    elaboration.sink.report(diagnose("property-twice", {{"name", name}})
-                                .at(property.name.span, "stated again here")
-                                .and_at(apart->name.span, "stated here first"));
-    return;
-  }
-  apart = &property;
-  const auto position = elaboration.read.position(property.value, name);
+  const auto position = elaboration.read.position(property, name);
   if (!position)
     family.bad = true;
   if (family.bad)
@@ -101,7 +102,7 @@ void add_one_side(Elaboration& elaboration, const Property& property) {
             .and_at(symbol.span, "declared here, for one place only"));
     return;
   }
-  Point point = make_point(property.name.text, property, *position);
+  Point point = make_point(elaboration, symbol.name, property, *position);
   if (point.side != side) {
     elaboration.sink.report(diagnose("point-on-wrong-side", {{"point", name}, {"side", property.side.text}})
                                 .at(property.value.expression().span));
@@ -136,12 +137,20 @@ void elaborate_points(Elaboration& elaboration) {
       if (declaration.kind->category != Category::points)
         continue;
       for (const ResolvedProperty& property : declaration.properties) {
-        if (property.syntax->side.missing() == one_side)
-          continue;
-        if (one_side)
-          add_one_side(elaboration, *property.syntax);
-        else
+        if (!one_side) {
           add_declared(elaboration, *property.syntax);
+          continue;
+        }
+        const SymbolId id = elaboration.tree.symbol_at(property.syntax->name.span);
+        const Symbol& symbol = elaboration.tree[id];
+        if (symbol.declared != property.syntax)
+          continue;
+        const Property* sides[] = {symbol.port, symbol.starboard};
+        if (symbol.starboard == property.syntax) // without a common place the order is that of the file
+          std::swap(sides[0], sides[1]);
+        for (const Property* side : sides)
+          if (side != nullptr)
+            add_one_side(elaboration, id, *side);
       }
     }
   }

@@ -3,14 +3,17 @@
 #include "elaborate/arithmetic.hpp"
 #include "units/format_length.hpp"
 
+#include <cmath>
+#include <string_view>
+
 namespace sheerpole {
 
 namespace {
 
 class StackReader {
 public:
-  StackReader(Elaboration& elaboration, const ResolvedDeclaration& stay, const ResolvedDeclaration& stack)
-      : elaboration_(elaboration), stay_(elaboration.name_of(stay)), stack_(stack) {}
+  StackReader(Elaboration& elaboration, const std::string& stay, const ResolvedDeclaration& stack)
+      : elaboration_(elaboration), stay_(stay), stack_(stack) {}
 
   std::vector<StackItem> run() {
     silent_ = stack_.incomplete;
@@ -35,6 +38,11 @@ private:
             elaboration_.read.length(length->syntax->value, *length->row, "line in " + stay_);
         if (!item.line_length)
           silent_ = true;
+      }
+      if (const ResolvedSetting* material = setting(resolved, "material")) {
+        const SymbolId id = elaboration_.tree.symbol_at(material->syntax->value.expression().span);
+        if (const auto found = elaboration_.materials.find(id.value); found != elaboration_.materials.end())
+          item.material = found->second;
       }
       items_.push_back(std::move(item));
       return;
@@ -98,6 +106,14 @@ private:
                      StackItem& item) {
     const ResolvedSetting* open = setting(resolved, "open");
     const ResolvedSetting* length = setting(resolved, part.kind == "lashing" ? "gap" : "length");
+    if (const ResolvedSetting* hole = setting(resolved, "hole")) {
+      if (length != nullptr)
+        report(diagnose("adjuster-set-twice", {{"part", part.name}, {"stay", stay_}})
+                   .at(length->syntax->name.span, "a second setting")
+                   .and_at(hole->syntax->name.span, "the first one"));
+      read_hole(*hole, part, owner, item);
+      return;
+    }
     if (open != nullptr && length != nullptr) {
       report(diagnose("adjuster-set-twice", {{"part", part.name}, {"stay", stay_}})
                  .at(length->syntax->name.span, "a second setting")
@@ -127,12 +143,32 @@ private:
     item.set_length = std::move(set);
   }
 
+  /// Pinned in a hole: the shortest and so many steps.
+  void read_hole(const ResolvedSetting& hole, const Part& part, const std::string& owner, StackItem& item) {
+    const auto number = elaboration_.read.count(hole.syntax->value, *hole.row, owner);
+    if (!number || !part.step)
+      return;
+    item.hole = number->value;
+    Sourced<Length> set;
+    set.value = part.shortest->value + part.step->value * (number->value - 1);
+    set.provenance =
+        combined(combined(part.shortest->provenance, part.step->provenance), number->provenance);
+    if (set.provenance.source_class == SourceClass::computed)
+      set.provenance.note = "from the holes of " + part.name;
+    set.provenance.written = "hole " + number->provenance.written;
+    set.provenance.place = number->provenance.place;
+    item.set_length = std::move(set);
+  }
+
   void report_not_set(const ResolvedItem& resolved, const Part& part) {
     const Length shortest = part.shortest->value;
     const Length longest = part.longest->value;
     const bool screw = part.kind == "turnbuckle";
-    const std::string word = screw ? "open" : part.kind == "lashing" ? "gap" : "length";
-    const std::string value = screw ? "50 %" : format_millimetres((shortest + longest) / 2.0) + " mm";
+    const bool holes = part.kind == "hole-adjuster";
+    const std::string word = screw ? "open" : holes ? "hole" : part.kind == "lashing" ? "gap" : "length";
+    const std::string value = screw   ? "50 %"
+                              : holes ? middle_hole(part)
+                                      : format_millimetres((shortest + longest) / 2.0) + " mm";
     const Span name = resolved.syntax->name.span;
     // With settings already there the edit goes in behind the opening bracket, else it brings its own pair.
     const bool has_settings = !resolved.settings.empty();
@@ -150,6 +186,11 @@ private:
                .and_at(part.place, "its range is declared here")
                .about(stay_)
                .edit(place, text, "if it is set in the middle, write `" + word + ": " + value + "`"));
+  }
+
+  static std::string middle_hole(const Part& part) {
+    const double holes = (part.longest->value - part.shortest->value).si() / part.step->value.si();
+    return format_fixed(std::floor(holes / 2.0) + 1.0, 0);
   }
 
   void check_lines() {
@@ -222,11 +263,48 @@ private:
   bool silent_ = false; ///< something is missing from the list that has been reported
 };
 
+/// Whether two settings of an adjuster say the same thing in two ways, so that one takes the other's place.
+bool is_setting_of_length(std::string_view name) {
+  return name == "open" || name == "length" || name == "gap" || name == "hole";
+}
+
 } // namespace
 
-std::vector<StackItem> elaborate_stack(Elaboration& elaboration, const ResolvedDeclaration& stay,
-                                       const ResolvedDeclaration& stack) {
-  return StackReader(elaboration, stay, stack).run();
+void change_items(Elaboration& elaboration, const std::string& stay, const ResolvedDeclaration& changes,
+                  ResolvedDeclaration& stack) {
+  for (const ResolvedItem& change : changes.items) {
+    if (!change.line && change.part == poison_symbol)
+      continue; // reported
+    std::vector<ResolvedItem*> found;
+    for (ResolvedItem& item : stack.items)
+      if (item.line == change.line && (change.line || item.part == change.part))
+        found.push_back(&item);
+    if (found.size() != 1) {
+      if (!stack.incomplete)
+        elaboration.sink.report(diagnose(found.empty() ? "change-not-in-stack" : "change-not-one",
+                                         {{"part", change.syntax->name.text}, {"stay", stay}})
+                                    .at(change.syntax->name.span)
+                                    .and_at(stack.syntax->kind.span, "the stack")
+                                    .about(stay));
+      continue;
+    }
+    std::vector<ResolvedSetting>& settings = found.front()->settings;
+    for (const ResolvedSetting& setting : change.settings)
+      std::erase_if(settings, [&](const ResolvedSetting& earlier) {
+        return earlier.row->name == setting.row->name ||
+               (is_setting_of_length(earlier.row->name) && is_setting_of_length(setting.row->name));
+      });
+    settings.insert(settings.end(), change.settings.begin(), change.settings.end());
+  }
+}
+
+std::vector<StackItem> elaborate_stack(Elaboration& elaboration, const std::string& name,
+                                       const ResolvedDeclaration& stack,
+                                       const std::vector<const ResolvedDeclaration*>& changes) {
+  ResolvedDeclaration changed = stack;
+  for (const ResolvedDeclaration* block : changes)
+    change_items(elaboration, name, *block, changed);
+  return StackReader(elaboration, name, changed).run();
 }
 
 } // namespace sheerpole

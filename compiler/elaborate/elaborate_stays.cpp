@@ -1,4 +1,7 @@
 #include "elaborate/elaboration.hpp"
+#include "names/lay_over.hpp"
+
+#include <algorithm>
 
 namespace sheerpole {
 
@@ -6,7 +9,8 @@ namespace {
 
 Passage read_passage(Elaboration& elaboration, const Stop& stop, bool at_end, const std::string& stay) {
   if (at_end) {
-    if (!stop.passage.missing())
+    // At a tip `ends` says what the end of the path says as well: the next stay goes on from there.
+    if (!stop.passage.missing() && stop.passage.text != "ends")
       elaboration.sink.report(
           diagnose("passage-at-end", {{"word", stop.passage.text}, {"stay", stay}}).at(stop.passage.span));
     return Passage::end;
@@ -51,50 +55,91 @@ std::vector<PathStop> read_path(Elaboration& elaboration, const Value& value, Si
   return path;
 }
 
-void add_stay(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
+/// What the stay states on one side: what that side states apart, over the rest.
+ResolvedDeclaration on_side(const ResolvedDeclaration& declaration, Side side) {
+  ResolvedDeclaration result = declaration;
+  for (const ResolvedDeclaration& apart : declaration.apart)
+    if (apart.syntax->side.text == name_of(side))
+      lay_over(result, apart);
+  return result;
+}
+
+bool has_apart(const ResolvedDeclaration& declaration, Side side) {
+  return std::any_of(declaration.apart.begin(), declaration.apart.end(),
+                     [&](const auto& apart) { return apart.syntax->side.text == name_of(side); });
+}
+
+void report_foreign_sides(Elaboration& elaboration, const ResolvedDeclaration& declaration,
+                          const std::vector<Side>& sides) {
+  for (const ResolvedDeclaration& apart : declaration.apart) {
+    const bool known = std::any_of(sides.begin(), sides.end(),
+                                   [&](Side side) { return name_of(side) == apart.syntax->side.text; });
+    if (!known)
+      elaboration.sink.report(diagnose("reading-of-no-side", {{"stay", elaboration.name_of(declaration)},
+                                                              {"side", apart.syntax->side.text}})
+                                  .at(apart.syntax->side.span)
+                                  .and_at(elaboration.place_of(declaration), "the stay")
+                                  .about(elaboration.name_of(declaration)));
+  }
+}
+
+/// Reads the stay on one side; empty when it can not be, which has been reported.
+std::optional<Stay> read_stay(Elaboration& elaboration, const ResolvedDeclaration& declaration, Side side) {
   const std::string base = elaboration.name_of(declaration);
   bool good = elaboration.has_required(declaration);
   const ResolvedDeclaration* stack = nullptr;
-  for (const ResolvedDeclaration& block : declaration.blocks)
-    if (stack == nullptr && block.kind->category == Category::stack)
+  std::vector<const ResolvedDeclaration*> changes;
+  for (const ResolvedDeclaration& block : declaration.blocks) {
+    if (block.kind->category == Category::changes)
+      changes.push_back(&block);
+    else if (stack == nullptr)
       stack = &block;
+  }
   if (stack == nullptr) {
     if (!declaration.incomplete)
       elaboration.sink.report(
           diagnose("stack-missing", {{"stay", base}}).at(elaboration.place_of(declaration)).about(base));
     good = false;
   }
-  const std::optional<Sourced<Length>> stated = elaboration.length(declaration, "pin-to-pin");
-  std::vector<StackItem> items;
-  if (stack != nullptr)
-    items = elaborate_stack(elaboration, declaration, *stack);
-  std::optional<MaterialId> material;
-  if (const ResolvedProperty* line = declaration.find("line")) {
-    const SymbolId id = elaboration.tree.symbol_at(line->syntax->value.expression().span);
-    if (const auto found = elaboration.materials.find(id.value); found != elaboration.materials.end())
-      material = found->second;
+  Stay stay;
+  stay.base = base;
+  stay.name = side == Side::centre ? base : base + "." + std::string(name_of(side));
+  stay.title = declaration.syntax->title ? declaration.syntax->title->text : "";
+  stay.side = side;
+  stay.place = elaboration.place_of(declaration);
+  stay.stated_pin_to_pin = elaboration.length(declaration, "pin-to-pin");
+  if (stack != nullptr) {
+    stay.stack = elaborate_stack(elaboration, base, *stack, changes);
+    stay.stack_place = stack->syntax->kind.span;
   }
+  if (const ResolvedProperty* path = declaration.find("path"))
+    stay.path = read_path(elaboration, path->syntax->value, side, base);
+  if (const ResolvedProperty* duty = declaration.find("duty"))
+    stay.duties = elaboration.read.words(duty->syntax->value);
+  stay.particulars = elaboration.particulars(declaration, {"sides", "path", "pin-to-pin", "line", "duty"});
+  const ResolvedProperty* line = declaration.find("line");
+  if (line == nullptr || !good)
+    return std::nullopt;
+  const SymbolId id = elaboration.tree.symbol_at(line->syntax->value.expression().span);
+  const auto material = elaboration.materials.find(id.value);
+  if (material == elaboration.materials.end())
+    return std::nullopt; // reported; without a line there is no stay
+  stay.material = material->second;
+  return stay;
+}
+
+void add_stay(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
   const std::vector<Side> sides = sides_of(elaboration, declaration, {Side::centre});
-  const ResolvedProperty* path = declaration.find("path");
+  report_foreign_sides(elaboration, declaration, sides);
   for (const Side side : sides) {
-    Stay stay;
-    stay.base = base;
-    stay.name = side == Side::centre ? base : base + "." + std::string(name_of(side));
-    stay.title = declaration.syntax->title ? declaration.syntax->title->text : "";
-    stay.side = side;
-    stay.place = elaboration.place_of(declaration);
-    stay.stated_pin_to_pin = stated;
-    stay.stack = items;
-    if (path != nullptr)
-      stay.path = read_path(elaboration, path->syntax->value, side, base);
-    if (stack != nullptr)
-      stay.stack_place = stack->syntax->kind.span;
-    if (!good || !material)
-      continue; // reported; without a stack or a line there is no stay
-    stay.material = *material;
+    const bool apart = has_apart(declaration, side);
+    auto stay = read_stay(elaboration, apart ? on_side(declaration, side) : declaration, side);
+    if (!stay)
+      continue;
+    stay->apart = apart;
     elaboration.stays[declaration.symbol.value].push_back(
         StayId{static_cast<std::uint32_t>(elaboration.rig.stays.size())});
-    elaboration.rig.stays.push_back(std::move(stay));
+    elaboration.rig.stays.push_back(std::move(*stay));
   }
 }
 

@@ -31,6 +31,35 @@ bool Elaboration::has_required(const ResolvedDeclaration& declaration) {
   return complete;
 }
 
+std::vector<Particular> Elaboration::particulars(const ResolvedDeclaration& declaration,
+                                                 std::initializer_list<std::string_view> read_elsewhere) {
+  std::vector<Particular> result;
+  for (const ResolvedProperty& property : declaration.properties) {
+    if (property.row == nullptr ||
+        std::find(read_elsewhere.begin(), read_elsewhere.end(), property.row->name) != read_elsewhere.end())
+      continue;
+    if (auto one = read.particular(property.syntax->value, *property.row, name_of(declaration)))
+      result.push_back(std::move(*one));
+  }
+  return result;
+}
+
+std::vector<StayId> Elaboration::stays_named(const Name& name, const Name& side, Span whole) {
+  std::vector<StayId> result;
+  const auto found = stays.find(tree.symbol_at(whole).value);
+  if (found == stays.end())
+    return result;
+  for (const StayId id : found->second)
+    if (side.missing() || sheerpole::name_of(rig[id].side) == side.text)
+      result.push_back(id);
+  if (result.empty())
+    sink.report(diagnose("reading-of-no-side", {{"stay", name.text}, {"side", side.text}})
+                    .at(side.span)
+                    .and_at(rig[found->second.front()].place, "the stay")
+                    .about(name.text));
+  return result;
+}
+
 std::optional<Sourced<Length>> Elaboration::length(const ResolvedDeclaration& declaration,
                                                    std::string_view name) {
   const ResolvedProperty* property = declaration.find(name);

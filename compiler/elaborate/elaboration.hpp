@@ -4,6 +4,7 @@
 #include "model/rig.hpp"
 #include "names/resolved_tree.hpp"
 
+#include <initializer_list>
 #include <optional>
 #include <string>
 #include <unordered_map>
@@ -16,9 +17,7 @@ struct PointFamily {
   std::optional<PointId> only;
   std::optional<PointId> port;
   std::optional<PointId> starboard;
-  const Property* port_apart = nullptr;      ///< `plate-a.port: …`
-  const Property* starboard_apart = nullptr; ///< `plate-a.starboard: …`
-  bool bad = false;                          ///< could not be worked out; reported, stays silent
+  bool bad = false; ///< could not be worked out; reported, stays silent
 };
 
 /// What the files of this room share while a rig is put together.
@@ -36,6 +35,11 @@ struct Elaboration {
 
   /// Reports the required properties that the declaration lacks; false when there is one.
   bool has_required(const ResolvedDeclaration& declaration);
+  /// What is stated and not read into a field of its own.
+  std::vector<Particular> particulars(const ResolvedDeclaration& declaration,
+                                      std::initializer_list<std::string_view> read_elsewhere);
+  /// The stays that a name with or without a side stands for; reports a side that the stay does not have.
+  std::vector<StayId> stays_named(const Name& name, const Name& side, Span whole);
   std::optional<Sourced<Length>> length(const ResolvedDeclaration& declaration, std::string_view name);
   std::string text(const ResolvedDeclaration& declaration, std::string_view name);
   std::string name_of(const ResolvedDeclaration& declaration) const;
@@ -47,16 +51,28 @@ struct Elaboration {
 };
 
 void elaborate_boat(Elaboration& elaboration);
+void elaborate_spars(Elaboration& elaboration);
 void elaborate_points(Elaboration& elaboration);
 void elaborate_spreaders(Elaboration& elaboration);
 void elaborate_lines(Elaboration& elaboration);
 void elaborate_parts(Elaboration& elaboration);
 void elaborate_stays(Elaboration& elaboration);
 void elaborate_readings(Elaboration& elaboration);
+/// Lifts the upper ends of stays whose soft eyes sit one above the other.
+void elaborate_eye_stacks(Elaboration& elaboration);
+void elaborate_states(Elaboration& elaboration);
+/// Shops, stock, limits, rules, waivers, expectations, the inspection log, differences.
+void elaborate_records(Elaboration& elaboration);
 
-/// The stack of a stay; the same for both sides.
-std::vector<StackItem> elaborate_stack(Elaboration& elaboration, const ResolvedDeclaration& stay,
-                                       const ResolvedDeclaration& stack);
+/// The stack of a stay with the changes to it. `name` is the stay's, for messages.
+std::vector<StackItem> elaborate_stack(Elaboration& elaboration, const std::string& name,
+                                       const ResolvedDeclaration& stack,
+                                       const std::vector<const ResolvedDeclaration*>& changes);
+
+/// The stack with the settings of `changes` in the place of its own. An item that is not in the stack, or
+/// in it more than once, is reported.
+void change_items(Elaboration& elaboration, const std::string& stay, const ResolvedDeclaration& changes,
+                  ResolvedDeclaration& stack);
 
 /// The sides that a declaration names; `fallback` when it names none.
 std::vector<Side> sides_of(Elaboration& elaboration, const ResolvedDeclaration& declaration,

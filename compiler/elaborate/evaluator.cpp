@@ -22,6 +22,20 @@ SourceClass class_of(const std::string& word) {
   return SourceClass::unstated;
 }
 
+bool is_place(const Evaluated& value) {
+  return value.is_vector && value.vector[0].dimension == dimension::length &&
+         value.vector[1].dimension == dimension::length && value.vector[2].dimension == dimension::length;
+}
+
+/// A point that is used in the place of another one on a spar is seen from that spar.
+void into_frame(const SparFrame* frame, Evaluated& value) {
+  if (frame == nullptr || !is_place(value))
+    return;
+  const auto place = frame->from_boat({value.vector[0].si, value.vector[1].si, value.vector[2].si});
+  for (std::size_t i = 0; i < 3; ++i)
+    value.vector[i].si = place[i];
+}
+
 } // namespace
 
 Evaluator::Evaluator(const ResolvedTree& tree, const SourceSet& sources, DiagnosticSink& sink)
@@ -57,9 +71,15 @@ std::optional<Evaluated> Evaluator::evaluate(const Value& value, const std::stri
   Provenance& provenance = result->provenance;
   provenance.written = written(value);
   provenance.place = value.expression().span;
-  if (value.source)
+  const bool what_if = tree_.what_if != nullptr && value.span.source == tree_.what_if->source;
+  if (value.source) {
     apply_source(value, owner, provenance);
-  else if (provenance.source_class == SourceClass::computed)
+  } else if (what_if) {
+    // What is only tried out must not look like a fact of the boat.
+    provenance.source_class = SourceClass::assumed;
+    provenance.note = "set on the command line";
+    provenance.assumptions = {owner};
+  } else if (provenance.source_class == SourceClass::computed)
     provenance.note = "from " + std::string(sources_[value.span.source].text(value.expression().span));
   return result;
 }
@@ -171,10 +191,12 @@ std::optional<Evaluated> Evaluator::symbol(SymbolId id, const Expression& use) {
                      .and_at(target.span, "declared here, each side apart"));
     return std::nullopt;
   } else if (target.kind == Symbol::Kind::let) {
-    result = opened(id, 0, target.let->value, "value of " + target.name, use);
+    result = opened(id, 0, target.let->value, nullptr, "value of " + target.name, use);
   } else {
-    result = opened(id, 0, target.point->value, "place of " + target.name, use);
+    result = opened(id, 0, target.point->value, target.point, "place of " + target.name, use);
   }
+  if (result && target.kind == Symbol::Kind::point)
+    into_frame(current_, *result);
   // A number that the file gives without a source stays without one under a name, but is told by the name.
   if (result && result->provenance.source_class == SourceClass::unstated)
     result->provenance.note = "from " + target.name;
@@ -188,24 +210,25 @@ std::optional<Evaluated> Evaluator::point_side(SymbolId id, const Expression& us
   const Property* apart = port ? target.port : target.starboard;
   const std::string owner = "place of " + target.name + "." + use.side.text;
   if (target.kind == Symbol::Kind::point && apart != nullptr)
-    return opened(id, port ? 1 : 2, apart->value, owner, use);
+    return opened(id, port ? 1 : 2, apart->value, apart, owner, use);
   if (target.kind != Symbol::Kind::point || !target.point->value.mirrored) {
     sink_.report(diagnose("point-not-mirrored", {{"point", target.name}, {"side", use.side.text}})
                      .at(use.span)
                      .and_at(target.span, "declared here"));
     return std::nullopt;
   }
-  auto result = opened(id, 0, target.point->value, "place of " + target.name, use);
+  auto result = opened(id, 0, target.point->value, target.point, "place of " + target.name, use);
   if (result && result->is_vector)
     result->vector[1].si = port ? -std::fabs(result->vector[1].si) : std::fabs(result->vector[1].si);
   return result;
 }
 
 std::optional<Evaluated> Evaluator::opened(SymbolId id, std::size_t slot, const Value& value,
-                                           const std::string& owner, const Expression& use) {
+                                           const Property* point, const std::string& owner,
+                                           const Expression& use) {
   Memo& memo = memo_[id.index()][slot];
   if (memo.state != State::open)
-    return remembered(id, slot, value, owner).result;
+    return remembered(id, slot, value, point, owner).result;
   sink_.report(diagnose("circular-value", {{"name", tree_[id].name}})
                    .at(use.span, "the chain comes back here")
                    .and_at(tree_[id].span, "declared here"));
@@ -213,14 +236,47 @@ std::optional<Evaluated> Evaluator::opened(SymbolId id, std::size_t slot, const 
 }
 
 Evaluator::Memo& Evaluator::remembered(SymbolId id, std::size_t slot, const Value& value,
-                                       const std::string& owner) {
+                                       const Property* point, const std::string& owner) {
   Memo& memo = memo_[id.index()][slot];
   if (memo.state == State::fresh) {
     memo.state = State::open;
-    memo.result = evaluate(value, owner);
+    memo.result = evaluate_in_frame(value, point, owner);
     memo.state = State::done;
   }
   return memo;
+}
+
+std::optional<Evaluated> Evaluator::evaluate_point(const Property& property, const std::string& owner) {
+  return evaluate_in_frame(property.value, &property, owner);
+}
+
+const SparFrame* Evaluator::frame(SymbolId spar) {
+  return frames_.find(spar, *this, tree_, sink_);
+}
+
+/// Other values may be asked for on the way; each is worked out in its own frame.
+std::optional<Evaluated> Evaluator::evaluate_in_frame(const Value& value, const Property* point,
+                                                      const std::string& owner) {
+  const SparFrame* outer = current_;
+  const auto spar = point == nullptr ? tree_.frames.end() : tree_.frames.find(point);
+  current_ = nullptr;
+  std::optional<Evaluated> result;
+  const bool on_spar = spar != tree_.frames.end() && spar->second != poison_symbol;
+  if (on_spar)
+    current_ = frame(spar->second);
+  if (!on_spar || current_ != nullptr)
+    result = evaluate(value, owner);
+  if (result && current_ != nullptr && is_place(*result)) {
+    const auto place =
+        current_->to_boat({result->vector[0].si, result->vector[1].si, result->vector[2].si});
+    for (std::size_t i = 0; i < 3; ++i)
+      result->vector[i].si = place[i];
+    const auto& assumed = current_->provenance.assumptions;
+    result->provenance.assumptions.insert(result->provenance.assumptions.end(), assumed.begin(),
+                                          assumed.end());
+  }
+  current_ = outer;
+  return result;
 }
 
 void Evaluator::evaluate_let(const Let& let) {
@@ -231,7 +287,7 @@ void Evaluator::evaluate_let(const Let& let) {
   if (let.value.mirrored)
     sink_.report(diagnose("mirrored-not-here", {{"what", owner}}).at(*let.value.mirrored));
   else if (one_value(let.value, owner, sink_))
-    remembered(id, 0, let.value, owner);
+    remembered(id, 0, let.value, nullptr, owner);
 }
 
 std::optional<Evaluated> Evaluator::vector(const Expression& expression) {

@@ -7,6 +7,7 @@
 #include "units/quantity.hpp"
 
 #include <array>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -23,6 +24,33 @@ struct Evaluated {
   Provenance provenance;
 };
 
+class Evaluator;
+
+/// The frame of a spar: boat axes moved to its heel and turned with it.
+struct SparFrame {
+  std::array<double, 3> heel{};                ///< metres, in boat axes
+  std::array<std::array<double, 3>, 3> axes{}; ///< unit vectors of x, y, z in boat axes
+  Provenance provenance;                       ///< of heel and lean together
+
+  std::array<double, 3> to_boat(const std::array<double, 3>& place) const;
+  std::array<double, 3> from_boat(const std::array<double, 3>& place) const;
+};
+
+/// Works out the frames of spars, each once.
+class SparFrames {
+public:
+  /// Null when the spar can not be worked out, which has been reported.
+  const SparFrame* find(SymbolId spar, Evaluator& evaluator, const ResolvedTree& tree,
+                        DiagnosticSink& sink);
+
+private:
+  struct Memo {
+    bool open = false;
+    std::optional<SparFrame> frame;
+  };
+  std::map<std::uint32_t, Memo> memo_; // by symbol; references into it must stay good
+};
+
 /// Works out expressions. Each `let` and each point is worked out once; an empty result has been reported.
 class Evaluator {
 public:
@@ -32,6 +60,10 @@ public:
   /// value takes the place of the one that it is worked out to have.
   std::optional<Evaluated> evaluate(const Value& value, const std::string& owner);
   std::optional<Evaluated> evaluate(const Expression& expression);
+  /// The place of a point in boat axes. One on a spar is stated in the spar's frame.
+  std::optional<Evaluated> evaluate_point(const Property& property, const std::string& owner);
+  /// Where a spar stands; empty when it can not be worked out, which has been reported.
+  const SparFrame* frame(SymbolId spar);
   void evaluate_let(const Let& let);
 
   /// The text of a value as written, without its source.
@@ -56,9 +88,12 @@ private:
   std::optional<Evaluated> point_side(SymbolId id, const Expression& use);
   /// The value of a symbol, worked out once. `slot` 0 is the symbol itself, 1 its port side, 2 its
   /// starboard side.
-  Memo& remembered(SymbolId id, std::size_t slot, const Value& value, const std::string& owner);
-  std::optional<Evaluated> opened(SymbolId id, std::size_t slot, const Value& value,
+  Memo& remembered(SymbolId id, std::size_t slot, const Value& value, const Property* point,
+                   const std::string& owner);
+  std::optional<Evaluated> opened(SymbolId id, std::size_t slot, const Value& value, const Property* point,
                                   const std::string& owner, const Expression& use);
+  std::optional<Evaluated> evaluate_in_frame(const Value& value, const Property* point,
+                                             const std::string& owner);
   void add_tolerance(const Value& value, const std::string& owner, Evaluated& result);
   std::optional<Evaluated> finite(std::optional<Evaluated> value, const Expression& expression);
 
@@ -66,6 +101,8 @@ private:
   const SourceSet& sources_;
   DiagnosticSink& sink_;
   std::vector<std::array<Memo, 3>> memo_; // by symbol and slot
+  SparFrames frames_;
+  const SparFrame* current_ = nullptr; ///< of the point that is being worked out
 };
 
 } // namespace sheerpole

@@ -64,7 +64,8 @@ bool ValueReader::single(const Value& value, const PropertyRow& row, const std::
     sink_.report(diagnose("tolerance-not-here", {{"what", what}}).at(value.tolerance->span));
     return false;
   }
-  const bool may_be_list = row.type == ValueType::quantity_list || row.type == ValueType::choice_list;
+  const bool may_be_list = row.type == ValueType::quantity_list || row.type == ValueType::choice_list ||
+                           row.type == ValueType::reference_list;
   if (may_be_list && value.shape == ValueShape::list)
     return no_passage(value, what, sink_);
   return one_value(value, what, sink_);
@@ -279,19 +280,40 @@ std::vector<std::string> ValueReader::words(const Value& value) {
   return result;
 }
 
-std::optional<Evaluated> ValueReader::position(const Value& value, const std::string& name) {
+std::optional<Evaluated> ValueReader::vector(const Value& value, const PropertyRow& row,
+                                             const std::string& owner) {
+  if (!single(value, row, owner))
+    return std::nullopt;
+  auto result = evaluator_.evaluate(value, property_of(row, owner));
+  if (!result)
+    return result;
+  if (!result->is_vector) {
+    sink_.report(
+        diagnose("position-wanted", {{"name", property_of(row, owner)}}).at(value.expression().span));
+    return std::nullopt;
+  }
+  return in_lengths(value, property_of(row, owner), std::move(*result));
+}
+
+std::optional<Evaluated> ValueReader::position(const Property& property, const std::string& name) {
+  const Value& value = property.value;
   const std::string what = "place of " + name;
   if (!one_value(value, what, sink_))
     return std::nullopt;
-  auto result = evaluator_.evaluate(value, what);
+  auto result = evaluator_.evaluate_point(property, what);
   if (!result)
     return result;
-  const Expression& expression = value.expression();
   if (!result->is_vector) {
-    sink_.report(diagnose("position-wanted", {{"name", name}}).at(expression.span));
+    sink_.report(diagnose("position-wanted", {{"name", name}}).at(value.expression().span));
     return std::nullopt;
   }
-  for (const Quantity& component : result->vector) {
+  return in_lengths(value, name, std::move(*result));
+}
+
+std::optional<Evaluated> ValueReader::in_lengths(const Value& value, const std::string& name,
+                                                 Evaluated found) {
+  const Expression& expression = value.expression();
+  for (const Quantity& component : found.vector) {
     if (component.dimension == dimension::length)
       continue;
     const Span end{expression.span.source, expression.span.end, expression.span.end};
@@ -305,7 +327,59 @@ std::optional<Evaluated> ValueReader::position(const Value& value, const std::st
     sink_.report(std::move(builder));
     return std::nullopt;
   }
-  return result;
+  return found;
+}
+
+std::optional<Particular> ValueReader::particular(const Value& value, const PropertyRow& row,
+                                                  const std::string& owner) {
+  Particular result;
+  result.name = row.name;
+  result.text = written(value);
+  const auto stated = [&](const std::string& text) {
+    result.text = text;
+    result.value.provenance.place = value.expression().span;
+    Evaluator::apply_source(value, property_of(row, owner), result.value.provenance);
+  };
+  switch (row.type) {
+  case ValueType::text:
+    if (const auto read = text(value, row, owner)) {
+      stated(*read);
+      return result;
+    }
+    return std::nullopt;
+  case ValueType::date:
+    if (const auto read = date(value, row, owner)) {
+      stated(*read);
+      return result;
+    }
+    return std::nullopt;
+  case ValueType::size:
+    if (const auto read = size(value, row, owner)) {
+      stated(read->name);
+      return result;
+    }
+    return std::nullopt;
+  case ValueType::count:
+    if (const auto read = count(value, row, owner)) {
+      stated(std::to_string(read->value));
+      return result;
+    }
+    return std::nullopt;
+  case ValueType::choice:
+  case ValueType::choice_list:
+  case ValueType::reference:
+  case ValueType::reference_list:
+    if (!single(value, row, owner))
+      return std::nullopt;
+    stated(written(value));
+    return result;
+  default:
+    if (const auto read = quantity(value, row, owner)) {
+      result.value = *read;
+      return result;
+    }
+    return std::nullopt;
+  }
 }
 
 } // namespace sheerpole

@@ -2,6 +2,7 @@
 
 #include "elaborate/evaluator.hpp"
 #include "kinds/property_row.hpp"
+#include "model/particular.hpp"
 #include "model/sourced.hpp"
 #include "model/splice.hpp"
 #include "units/force.hpp"
@@ -42,14 +43,22 @@ public:
   std::optional<std::string> word(const Value& value, const PropertyRow& row, const std::string& owner);
   std::vector<std::string> words(const Value& value);
 
-  /// For values that have no row: the place of the point `name`.
-  std::optional<Evaluated> position(const Value& value, const std::string& name);
+  /// The place in boat axes that a property of a block of points states for the point `name`.
+  std::optional<Evaluated> position(const Property& property, const std::string& name);
+  /// Three numbers: a place, or a direction.
+  std::optional<Evaluated> vector(const Value& value, const PropertyRow& row, const std::string& owner);
+  /// Any value that is kept as written: of a quantity, text, word, date, size, count, or name.
+  std::optional<Particular> particular(const Value& value, const PropertyRow& row,
+                                       const std::string& owner);
+  const SparFrame* frame(SymbolId spar) { return evaluator_.frame(spar); }
 
   std::string written(const Value& value) const { return evaluator_.written(value); }
 
 private:
   /// Reports what does not belong behind this kind of value: a list, `mirrored`, `free`.
   bool single(const Value& value, const PropertyRow& row, const std::string& owner);
+  /// Reports a component that is no length.
+  std::optional<Evaluated> in_lengths(const Value& value, const std::string& name, Evaluated found);
   std::optional<Sourced<Quantity>> checked(const Value& value, const PropertyRow& row,
                                            const std::string& owner);
 

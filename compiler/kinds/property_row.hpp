@@ -10,25 +10,49 @@ namespace sheerpole {
 
 /// What a property's value may be.
 enum class ValueType {
-  quantity,      ///< a number with a unit of `dimension`, or of `other_dimension` when there is one
-  quantity_list, ///< one or several of these, with commas
-  number,        ///< a plain number without unit
-  count,         ///< a whole number, at least 1
-  text,          ///< a string
-  size,          ///< a named size: "5/16 in"
-  thread,        ///< a thread designation: "1/2-20 UNF"
-  choice,        ///< one of the words in `choices`
-  choice_list,   ///< one or several of them, with commas
-  reference,     ///< the name of a declaration of category `refers_to`
-  path,          ///< points joined by >
-  end,           ///< one end of a part: jaw (gap: 17 mm)
-  vector,        ///< (x, y, z) of lengths
-  date,          ///< an ISO 8601 date: 2026-05-02
-  any            ///< a quantity of any dimension, or a text: the boat's particulars
+  quantity,       ///< a number with a unit of `dimension`, or of `other_dimension` when there is one
+  quantity_list,  ///< one or several of these, with commas
+  number,         ///< a plain number without unit
+  count,          ///< a whole number, at least 1
+  text,           ///< a string
+  size,           ///< a named size: "5/16 in"
+  thread,         ///< a thread designation: "1/2-20 UNF"
+  choice,         ///< one of the words in `choices`
+  choice_list,    ///< one or several of them, with commas
+  reference,      ///< the name of a declaration of category `refers_to`
+  reference_list, ///< one or several of these, with commas; a stay's name may be followed by its side
+  path,           ///< points joined by >
+  end,            ///< one end of a part: jaw (gap: 17 mm)
+  vector,         ///< (x, y, z) of lengths
+  date,           ///< an ISO 8601 date: 2026-05-02
+  any             ///< a quantity of any dimension, or a text: the boat's particulars
 };
 
 /// What a declaration is to the rest of the compiler.
-enum class Category { none, boat, points, spreader, material, splice, part, stay, stack, reading, point };
+enum class Category {
+  none,
+  boat,
+  spar,
+  points,
+  spreader,
+  eye_stack,
+  material,
+  splice,
+  part,
+  stay,
+  stack,
+  changes,
+  reading,
+  state,
+  position,
+  layer,
+  record, ///< shop, stock: kept as written
+  limits,
+  rule,
+  waiver,
+  inspection,
+  point
+};
 
 /// The words for a category in a message: "a part", "a splice".
 std::string_view describe(Category category);

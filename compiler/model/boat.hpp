@@ -1,8 +1,8 @@
 #pragma once
 
+#include "model/particular.hpp"
 #include "model/sourced.hpp"
 #include "units/length.hpp"
-#include "units/quantity.hpp"
 
 #include <optional>
 #include <string>
@@ -10,17 +10,12 @@
 
 namespace sheerpole {
 
-/// One of the boat's particulars, shown as written.
-struct Particular {
-  std::string name;
-  Sourced<Quantity> value; ///< zero when it is a text only
-  std::string text;        ///< as written
-};
-
 struct Boat {
   std::string title;
-  std::vector<Particular> particulars;
+  std::string sister_of = {}; ///< title of the boat that this one is made from; may be empty
+  std::vector<Particular> particulars = {};
   std::optional<Sourced<Length>> pair_tolerance; ///< port and starboard within this are one cut
+  std::string report_date = {};                  ///< ISO 8601; may be empty
 };
 
 } // namespace sheerpole

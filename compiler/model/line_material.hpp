@@ -1,6 +1,7 @@
 #pragma once
 
 #include "base/id.hpp"
+#include "model/particular.hpp"
 #include "model/sourced.hpp"
 #include "units/force.hpp"
 #include "units/length.hpp"
@@ -8,14 +9,16 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
+#include <vector>
 
 namespace sheerpole {
 
 using MaterialId = Id<struct MaterialTag>;
 
-/// What a stay is made of: a rope or a wire of one size.
+/// What a stay is made of: a rope, wire, rod or chain of one size.
 struct LineMaterial {
-  enum class Kind { rope, wire };
+  enum class Kind { rope, wire, rod, chain };
   Kind kind = Kind::rope;
   std::string name;
   std::string title;
@@ -24,7 +27,22 @@ struct LineMaterial {
   NamedSize size;
   Sourced<Length> diameter;
   std::optional<Sourced<Force>> break_load;
+  std::vector<Particular> particulars = {}; ///< the rest of what is stated
   Span place;
 };
+
+constexpr std::string_view name_of(LineMaterial::Kind kind) {
+  switch (kind) {
+  case LineMaterial::Kind::rope:
+    return "rope";
+  case LineMaterial::Kind::wire:
+    return "wire";
+  case LineMaterial::Kind::rod:
+    return "rod";
+  case LineMaterial::Kind::chain:
+    return "chain";
+  }
+  return "line";
+}
 
 } // namespace sheerpole

@@ -2,12 +2,14 @@
 
 #include "base/id.hpp"
 #include "model/end.hpp"
+#include "model/particular.hpp"
 #include "model/sourced.hpp"
 #include "units/length.hpp"
 #include "units/thread.hpp"
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace sheerpole {
 
@@ -25,20 +27,23 @@ struct Part {
   enum class Role {
     boat_fitting, ///< tang, chainplate: belongs to the boat; pin-to-pin begins or ends at its pin
     fixed,        ///< has one length
+    worn,         ///< sits on the line or in a joint; adds no length
     adjuster      ///< has a range and is set
   };
   std::string kind; ///< word of the table of kinds: `turnbuckle`
   std::string name;
   std::string title;
   Role role = Role::fixed;
-  std::optional<Sourced<Length>> length;   ///< fixed
-  std::optional<Sourced<Length>> shortest; ///< adjuster, screwed in or hauled tight
-  std::optional<Sourced<Length>> longest;  ///< adjuster, at the last thread that may be used
+  std::optional<Sourced<Length>> length;              ///< fixed
+  std::optional<Sourced<Length>> shortest;            ///< adjuster, screwed in or hauled tight
+  std::optional<Sourced<Length>> longest;             ///< adjuster, at the last thread that may be used
+  std::optional<Sourced<Length>> step = std::nullopt; ///< hole-adjuster: from hole to hole
   std::optional<Screw> screw;
   std::optional<Sourced<Length>> engaged_at_longest; ///< thread left in the body, each stud, at `longest`
   End upper;
   End lower;
-  std::optional<Sourced<Length>> wrap; ///< rope that a test wrap used beyond the bearing
+  std::optional<Sourced<Length>> wrap;      ///< rope that a test wrap used beyond the bearing
+  std::vector<Particular> particulars = {}; ///< the rest of what is stated
   Span place;
 
   /// The end that takes the rope or the wire, whichever way round the part is used: a rope-seat, a

@@ -27,6 +27,7 @@ struct Point {
   Provenance provenance;
   std::optional<PointId> twin;
   bool overridden = false; ///< this side was stated apart from its twin
+  std::string spar = {};   ///< name of the spar that it stands on; may be empty
 };
 
 } // namespace sheerpole

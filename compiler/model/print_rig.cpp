@@ -1,5 +1,6 @@
 #include "model/print_rig.hpp"
 
+#include "model/print_records.hpp"
 #include "model/print_sourced.hpp"
 #include "units/format_length.hpp"
 
@@ -19,10 +20,13 @@ public:
 
   std::string run() {
     boat();
+    for (const Spar& one : rig_.spars)
+      spar(one);
     for (const Point& one : rig_.points)
       point(one);
     for (const Spreader& one : rig_.spreaders)
-      head("spreader " + titled(one.name, one.title), rig_[one.root].name + " to " + rig_[one.tip].name);
+      head("spreader " + titled(one.name, one.title),
+           rig_[one.root].name + " to " + rig_[one.tip].name + (one.hold.empty() ? "" : ", " + one.hold));
     for (const LineMaterial& one : rig_.materials)
       material(one);
     for (const Splice& one : rig_.splices)
@@ -31,6 +35,7 @@ public:
       part(one);
     for (const Stay& one : rig_.stays)
       stay(one);
+    text_ += print_records(rig_);
     return std::move(text_);
   }
 
@@ -64,8 +69,27 @@ private:
 
   void boat() {
     head("boat", rig_.boat.title);
-    for (const Particular& particular : rig_.boat.particulars)
+    if (!rig_.boat.sister_of.empty())
+      fact("  ", "sister ship of", rig_.boat.sister_of);
+    particulars(rig_.boat.particulars);
+  }
+
+  void particulars(const std::vector<Particular>& all) {
+    for (const Particular& particular : all)
       fact("  ", particular.name, particular.text + " " + print_provenance(particular.value.provenance));
+  }
+
+  void spar(const Spar& spar) {
+    head("spar " + titled(spar.name, spar.title), spar.sort);
+    fact("  ", "heel",
+         "(" + print_millimetres(spar.heel.x) + ", " + print_millimetres(spar.heel.y) + ", " +
+             print_millimetres(spar.heel.z) + ") " + print_provenance(spar.provenance));
+    constexpr std::string_view names[] = {"forward", "starboard", "along"};
+    for (std::size_t i = 0; i < 3; ++i)
+      fact("  ", names[i],
+           "(" + format_fixed(spar.axes[i][0], 6) + ", " + format_fixed(spar.axes[i][1], 6) + ", " +
+               format_fixed(spar.axes[i][2], 6) + ")");
+    particulars(spar.particulars);
   }
 
   void point(const Point& point) {
@@ -75,18 +99,20 @@ private:
              print_provenance(point.provenance));
     if (point.twin)
       fact("  ", "twin", rig_[*point.twin].name);
+    if (!point.spar.empty())
+      fact("  ", "on", point.spar);
     if (point.overridden)
       fact("  ", "this side", "stated apart");
   }
 
   void material(const LineMaterial& material) {
-    head((material.kind == LineMaterial::Kind::wire ? "wire " : "rope ") +
-         titled(material.name, material.title));
+    head(std::string(name_of(material.kind)) + " " + titled(material.name, material.title));
     fact("  ", "construction", material.construction);
     fact("  ", "grade", material.grade);
     fact("  ", "size", material.size.name);
     text_ += print_line("  ", "diameter", material.diameter);
     number("  ", "break-load", material.break_load);
+    particulars(material.particulars);
   }
 
   void splice(const Splice& splice) {
@@ -97,6 +123,7 @@ private:
     number("  ", "contraction", splice.contraction);
     number("  ", "recovered", splice.recovered);
     fact("  ", "taper", splice.taper);
+    particulars(splice.particulars);
   }
 
   void part(const Part& part) {
@@ -104,6 +131,7 @@ private:
     number("  ", "length", part.length);
     number("  ", "shortest", part.shortest);
     number("  ", "longest", part.longest);
+    number("  ", "step", part.step);
     if (part.screw)
       fact("  ", "screw",
            std::string(part.screw->pair ? "pair" : "single") + " " + part.screw->thread.designation +
@@ -114,6 +142,7 @@ private:
     number("  ", "wrap", part.wrap);
     end("upper", part.upper);
     end("lower", part.lower);
+    particulars(part.particulars);
   }
 
   void end(std::string_view name, const End& end) {
@@ -131,6 +160,11 @@ private:
     head("stay " + titled(stay.name, stay.title));
     fact("  ", "side", std::string(name_of(stay.side)));
     fact("  ", "line", rig_[stay.material].name);
+    if (stay.apart)
+      fact("  ", "this side", "stated apart");
+    for (const std::string& duty : stay.duties)
+      fact("  ", "duty", duty);
+    particulars(stay.particulars);
     std::string path;
     for (const PathStop& stop : stay.path) {
       path += (path.empty() ? "" : " > ") + rig_[stop.point].name;
@@ -164,6 +198,10 @@ private:
     number("      ", "length", item.line_length);
     number("      ", "set", item.set_length);
     number("      ", "open", item.open);
+    if (item.material)
+      fact("      ", "material", rig_[*item.material].name);
+    if (item.hole)
+      fact("      ", "hole", std::to_string(*item.hole));
     if (item.passes)
       fact("      ", "passes", std::to_string(*item.passes));
     if (item.splice)

@@ -4,6 +4,8 @@
 #include "model/line_material.hpp"
 #include "model/part.hpp"
 #include "model/point.hpp"
+#include "model/records.hpp"
+#include "model/spar.hpp"
 #include "model/splice.hpp"
 #include "model/spreader.hpp"
 #include "model/stay.hpp"
@@ -16,12 +18,21 @@ namespace sheerpole {
 /// the order is that of the source (a base file before the file that uses it; starboard after port).
 struct Rig {
   Boat boat;
+  std::vector<Spar> spars;
   std::vector<Point> points;
   std::vector<Spreader> spreaders;
   std::vector<LineMaterial> materials;
   std::vector<Splice> splices;
   std::vector<Part> parts;
   std::vector<Stay> stays;
+  std::vector<State> states;
+  std::vector<Record> records;
+  Limits limits;
+  std::vector<UserRule> rules;
+  std::vector<Waiver> waivers;
+  std::vector<Expectation> expectations;
+  std::vector<Inspection> inspections;
+  std::vector<Difference> differences;
 
   const Point& operator[](PointId id) const { return points[id.index()]; }
   const LineMaterial& operator[](MaterialId id) const { return materials[id.index()]; }

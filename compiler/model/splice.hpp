@@ -1,11 +1,13 @@
 #pragma once
 
 #include "base/id.hpp"
+#include "model/particular.hpp"
 #include "model/sourced.hpp"
 #include "units/length.hpp"
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace sheerpole {
 
@@ -31,6 +33,7 @@ struct Splice {
   std::optional<Sourced<double>> contraction; ///< as a fraction of the bury
   std::optional<Sourced<double>> recovered;   ///< fraction of the contraction given back by pre-tensioning
   std::string taper;                          ///< free text for the bench
+  std::vector<Particular> particulars = {};   ///< the rest of what is stated
   Span place;
 };
 

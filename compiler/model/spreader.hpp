@@ -15,6 +15,7 @@ struct Spreader {
   PointId root;
   PointId tip;
   Span place;
+  std::string hold = {}; ///< fixed or swinging; empty when not stated
 };
 
 } // namespace sheerpole

@@ -3,6 +3,7 @@
 #include "base/id.hpp"
 #include "model/line_material.hpp"
 #include "model/part.hpp"
+#include "model/particular.hpp"
 #include "model/point.hpp"
 #include "model/reading.hpp"
 #include "model/splice.hpp"
@@ -34,8 +35,10 @@ struct StackItem {
   std::optional<Sourced<double>> open; ///< adjuster: when the setting was written as a share of the range
   std::optional<int> passes;           ///< lashing
   std::optional<SpliceId> splice;      ///< part that takes a rope
-  std::optional<Sourced<Length>> spare_bury;  ///< rope kept in the splice for a later length
-  std::optional<Sourced<Length>> line_length; ///< line item with a length of its own
+  std::optional<Sourced<Length>> spare_bury;         ///< rope kept in the splice for a later length
+  std::optional<Sourced<Length>> line_length;        ///< line item with a length of its own
+  std::optional<MaterialId> material = std::nullopt; ///< line item of another material than the stay's
+  std::optional<int> hole = std::nullopt;            ///< hole-adjuster: the hole it is pinned in, from 1
   Span place;
 };
 
@@ -50,8 +53,11 @@ struct Stay {
   std::vector<Reading> readings;
   MaterialId material;
   std::vector<StackItem> stack;
-  Span place;       ///< its name in the declaration
-  Span stack_place; ///< the word `stack`
+  std::vector<std::string> duties = {};     ///< words of the table of kinds
+  std::vector<Particular> particulars = {}; ///< the rest of what is stated
+  bool apart = false;                       ///< this side was stated apart from the other
+  Span place;                               ///< its name in the declaration
+  Span stack_place;                         ///< the word `stack`
 };
 
 } // namespace sheerpole

@@ -1,5 +1,7 @@
 #include "names/apply_bases.hpp"
 
+#include "names/lay_over.hpp"
+
 #include <unordered_map>
 #include <utility>
 
@@ -67,15 +69,12 @@ private:
   }
 
   static void merge(const ResolvedDeclaration& base, ResolvedDeclaration& declaration) {
-    std::vector<ResolvedProperty> properties;
-    for (const ResolvedProperty& property : base.properties)
-      if (declaration.find(property.row->name) == nullptr)
-        properties.push_back(property);
-    properties.insert(properties.end(), declaration.properties.begin(), declaration.properties.end());
-    declaration.properties = std::move(properties);
-    if (declaration.blocks.empty())
-      declaration.blocks = base.blocks;
-    declaration.incomplete = declaration.incomplete || base.incomplete;
+    ResolvedDeclaration result = declaration;
+    result.properties = base.properties;
+    result.blocks = base.blocks;
+    lay_over(result, declaration);
+    result.incomplete = declaration.incomplete || base.incomplete;
+    declaration = std::move(result);
   }
 
   ResolvedTree& tree_;

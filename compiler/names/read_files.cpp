@@ -29,9 +29,13 @@ std::string_view slug_of(LoadFailure::Kind kind) {
 
 class FileWalk {
 public:
-  FileWalk(const std::string& root, FileReader& reader, SourceSet& sources, DiagnosticSink& sink)
-      : folder_(std::filesystem::path(root).parent_path()), reader_(reader), sources_(sources),
-        sink_(sink) {}
+  FileWalk(const std::string& root, FileReader& reader, const std::vector<std::string>& more_folders,
+           SourceSet& sources, DiagnosticSink& sink)
+      : reader_(reader), sources_(sources), sink_(sink) {
+    folders_.push_back(real(std::filesystem::path(root).parent_path()));
+    for (const std::string& folder : more_folders)
+      folders_.push_back(real(folder));
+  }
 
   void visit(const std::filesystem::path& path, std::optional<Span> asked_at, int depth) {
     const std::string name = path.generic_string();
@@ -73,6 +77,18 @@ public:
   std::vector<std::shared_ptr<const SyntaxTree>> take() { return std::move(trees_); }
 
 private:
+  /// The place on the disk, with links followed; the same whatever folder the command was typed in.
+  std::filesystem::path real(const std::filesystem::path& path) const {
+    return reader_.real_path(path.empty() ? "." : path.generic_string());
+  }
+
+  bool is_allowed(const std::filesystem::path& target) const {
+    return std::any_of(folders_.begin(), folders_.end(), [&](const std::filesystem::path& folder) {
+      const std::filesystem::path inside = target.lexically_relative(folder);
+      return !inside.empty() && *inside.begin() != "..";
+    });
+  }
+
   bool has_finding_inside(Span span) const {
     for (const Diagnostic& finding : sink_.all())
       if (finding.primary && finding.primary->span.source == span.source &&
@@ -86,10 +102,7 @@ private:
       return; // the path itself is in doubt
     const std::filesystem::path asked(use.path.text);
     const std::filesystem::path target = (from.parent_path() / asked).lexically_normal();
-    const std::filesystem::path inside =
-        folder_.empty() ? target : target.lexically_relative(folder_.lexically_normal());
-    const bool leaves = inside.empty() || *inside.begin() == "..";
-    if (use.path.text.empty() || asked.is_absolute() || leaves) {
+    if (use.path.text.empty() || asked.is_absolute() || !is_allowed(real(target))) {
       sink_.report(diagnose("use-outside-folder",
                             {{"file", use.path.text.empty() ? "an empty path" : use.path.text}})
                        .at(use.path.span));
@@ -98,7 +111,7 @@ private:
     visit(target, use.path.span, depth + 1);
   }
 
-  std::filesystem::path folder_;
+  std::vector<std::filesystem::path> folders_; ///< from which may be read, links followed
   FileReader& reader_;
   SourceSet& sources_;
   DiagnosticSink& sink_;
@@ -110,8 +123,9 @@ private:
 } // namespace
 
 std::vector<std::shared_ptr<const SyntaxTree>> read_files(const std::string& root_path, FileReader& reader,
+                                                          const std::vector<std::string>& more_folders,
                                                           SourceSet& sources, DiagnosticSink& sink) {
-  FileWalk walk(root_path, reader, sources, sink);
+  FileWalk walk(root_path, reader, more_folders, sources, sink);
   walk.visit(std::filesystem::path(root_path).lexically_normal(), std::nullopt, 0);
   return walk.take();
 }

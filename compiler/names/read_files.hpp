@@ -17,9 +17,16 @@ inline constexpr int deepest_use = 16;
 
 /// Reads and parses a rig file and all files that it uses, each once. The order is that of a walk in which
 /// a used file comes before the file that uses it; the root file is the last. Paths in `use` are relative
-/// to the file they stand in and may not leave the root file's folder. Empty only when the root file itself
+/// to the file they stand in and may not leave the root file's folder, nor by a link, unless they lead into
+/// one of `more_folders`. Empty only when the root file itself
 /// can not be read.
 std::vector<std::shared_ptr<const SyntaxTree>> read_files(const std::string& root_path, FileReader& reader,
+                                                          const std::vector<std::string>& more_folders,
                                                           SourceSet& sources, DiagnosticSink& sink);
+
+inline std::vector<std::shared_ptr<const SyntaxTree>>
+read_files(const std::string& root_path, FileReader& reader, SourceSet& sources, DiagnosticSink& sink) {
+  return read_files(root_path, reader, {}, sources, sink);
+}
 
 } // namespace sheerpole

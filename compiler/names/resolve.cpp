@@ -1,7 +1,10 @@
 #include "names/resolve.hpp"
 
+#include "diagnostics/catalogue.hpp"
 #include "names/apply_bases.hpp"
+#include "names/declare_names.hpp"
 #include "names/nearest_edit.hpp"
+#include "names/overlays.hpp"
 #include "names/resolve_value.hpp"
 #include "names/symbol_table.hpp"
 
@@ -11,88 +14,48 @@ namespace sheerpole {
 
 namespace {
 
-bool good_name(const std::string& text) {
-  return std::all_of(text.begin(), text.end(),
-                     [](char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-'; });
-}
-
-std::string lower_case(std::string text) {
-  for (char& c : text)
-    if (c >= 'A' && c <= 'Z')
-      c = static_cast<char>(c - 'A' + 'a');
-  return text;
+/// The words of a table, as text.
+std::vector<std::string> texts(std::span<const std::string_view> words) {
+  return {words.begin(), words.end()};
 }
 
 class Resolver {
 public:
-  Resolver(ResolvedTree& tree, DiagnosticSink& sink) : tree_(tree), sink_(sink), table_(tree, sink) {}
+  Resolver(ResolvedTree& tree, DiagnosticSink& sink)
+      : tree_(tree), sink_(sink), table_(tree, sink), overlays_(tree, sink) {}
 
   void run() {
     for (const auto& file : tree_.trees)
-      declare_file(*file);
-    for (const auto& file : tree_.trees)
-      declare_one_sided_points(*file);
-    for (const auto& file : tree_.trees)
+      check_language_line(*file);
+    declared_ = declare_names(tree_, table_, sink_);
+    for (const auto& file : tree_.trees) {
+      if (file == tree_.trees.back() && is_sister_ship(*file))
+        origin_ = overlays_.add_origin({Origin::Kind::sister, title_of_boat(*file), span_of_boat(*file)});
       resolve_file(*file);
+    }
+    origin_ = Overlays::no_origin;
+    if (tree_.what_if != nullptr) {
+      origin_ =
+          overlays_.add_origin({Origin::Kind::command_line, "command line", {tree_.what_if->source, 0, 0}});
+      resolve_file(*tree_.what_if);
+    }
+    overlays_.apply();
     apply_bases(tree_, table_, sink_);
     table_.report_unknown_names();
   }
 
 private:
-  void declare_name(const Name& name, Symbol symbol) {
-    if (name.missing())
-      return;
-    if (!good_name(name.text))
-      sink_.report(diagnose("capital-in-name", {{"name", name.text}, {"lower", lower_case(name.text)}})
-                       .at(name.span)
-                       .edit(name.span, lower_case(name.text), "write `" + lower_case(name.text) + "`"));
-    symbol.name = name.text;
-    symbol.span = name.span;
-    symbol_of_name_[&name] = table_.declare(std::move(symbol));
+  static const Declaration* boat_of(const SyntaxTree& file) {
+    for (const Statement& statement : file.statements)
+      if (const auto* boat = std::get_if<Declaration>(&statement); boat && boat->kind.text == "boat")
+        return boat;
+    return nullptr;
   }
-
-  void declare_file(const SyntaxTree& file) {
-    check_language_line(file);
-    for (const Statement& statement : file.statements) {
-      if (const Let* let = std::get_if<Let>(&statement)) {
-        declare_name(let->name, {.kind = Symbol::Kind::let, .let = let});
-      } else if (const Declaration* declaration = std::get_if<Declaration>(&statement)) {
-        const KindRow* row = find_kind(declaration->kind.text);
-        if (row == nullptr)
-          continue; // reported when its turn comes
-        if (row->category == Category::points)
-          declare_points(*declaration);
-        else if (row->named)
-          declare_name(declaration->name, {.kind = Symbol::Kind::declaration,
-                                           .category = row->category,
-                                           .declaration = declaration,
-                                           .row = row});
-      }
-    }
+  static std::string title_of_boat(const SyntaxTree& file) {
+    const Declaration* boat = boat_of(file);
+    return boat != nullptr && boat->title ? boat->title->text : "this boat";
   }
-
-  /// `plate-a.port` without a `plate-a`: each side is stated apart, and the first one declares the name.
-  void declare_one_sided_points(const SyntaxTree& file) {
-    for (const Statement& statement : file.statements) {
-      const Declaration* declaration = std::get_if<Declaration>(&statement);
-      if (declaration == nullptr || declaration->kind.text != "points")
-        continue;
-      for (const Entry& entry : declaration->block.entries) {
-        const Property* property = std::get_if<Property>(&entry);
-        if (property != nullptr && !property->side.missing() && !table_.knows(property->name.text))
-          declare_name(property->name,
-                       {.kind = Symbol::Kind::point, .category = Category::point, .point = property});
-      }
-    }
-  }
-
-  void declare_points(const Declaration& declaration) {
-    for (const Entry& entry : declaration.block.entries)
-      if (const Property* property = std::get_if<Property>(&entry))
-        if (property->side.missing()) // `plate-a.port` says more of a point that is declared elsewhere
-          declare_name(property->name,
-                       {.kind = Symbol::Kind::point, .category = Category::point, .point = property});
-  }
+  static Span span_of_boat(const SyntaxTree& file) { return boat_of(file)->kind.span; }
 
   void check_language_line(const SyntaxTree& file) {
     const LanguageLine* line = nullptr;
@@ -121,25 +84,152 @@ private:
   void resolve_file(const SyntaxTree& file) {
     for (const Statement& statement : file.statements) {
       if (const Let* let = std::get_if<Let>(&statement))
-        resolve_any_value(let->value, table_, sink_);
+        resolve_let(*let);
+      else if (const Expect* expect = std::get_if<Expect>(&statement))
+        resolve_expect(*expect);
       else if (const Declaration* declaration = std::get_if<Declaration>(&statement))
         resolve_top(*declaration);
     }
   }
 
+  void resolve_let(const Let& let) {
+    resolve_any_value(let.value, table_, sink_);
+    if (const DeclaredName name = declared(let.name); name.overlay)
+      overlays_.add_let(name.symbol, let, origin_);
+  }
+
+  void resolve_expect(const Expect& expect) {
+    resolve_any_value(expect.value, table_, sink_);
+    const SymbolId stay = table_.find(expect.stay, expect.stay.span, {Category::stay});
+    const std::vector<std::string> known = texts(stay_quantities());
+    const std::string& quantity = expect.quantity.text;
+    if (!good_side(expect.side, sink_))
+      return;
+    if (std::find(known.begin(), known.end(), quantity) == known.end()) {
+      const Span place = expect.quantity.missing() ? expect.stay.span : expect.quantity.span;
+      auto builder =
+          diagnose("unknown-choice", {{"written", quantity.empty() ? "nothing" : "`" + quantity + "`"},
+                                      {"name", "what is expected of a stay"},
+                                      {"known", listed(known)}})
+              .at(place);
+      sink_.report(with_nearest(std::move(builder), quantity, place, known));
+      return;
+    }
+    tree_.expectations.push_back({&expect, stay});
+  }
+
+  DeclaredName declared(const Name& name) const {
+    const auto found = declared_.find(&name);
+    return found == declared_.end() ? DeclaredName{} : found->second;
+  }
+
   void resolve_top(const Declaration& declaration) {
     const KindRow* row = find_kind(declaration.kind.text);
-    if (row == nullptr || row->category == Category::stack) {
+    if (row == nullptr || row->inside) {
       report_unknown_kind(declaration, row);
       return;
     }
-    if (row->named && declaration.name.missing())
-      sink_.report(diagnose("name-missing", {{"kind", std::string(row->name)}}).at(declaration.kind.span));
+    check_name(declaration, *row);
     ResolvedDeclaration resolved = resolve_block(declaration, *row);
-    if (const auto found = symbol_of_name_.find(&declaration.name); found != symbol_of_name_.end())
-      resolved.symbol = found->second;
+    const DeclaredName name = declared(declaration.name);
+    resolved.symbol = name.symbol;
     resolve_of(declaration, *row, resolved);
-    tree_.declarations.push_back(std::move(resolved));
+    if (!declaration.side.missing()) {
+      add_one_side(std::move(resolved));
+      return;
+    }
+    if (name.overlay || (row->category == Category::boat && in_what_if()))
+      overlays_.add_declaration(std::move(resolved), origin_);
+    else if (!in_what_if())
+      tree_.declarations.push_back(std::move(resolved));
+    if (row->holds_overlays)
+      resolve_layer(declaration);
+  }
+
+  bool in_what_if() const {
+    return origin_ != Overlays::no_origin && tree_.origins[origin_].kind == Origin::Kind::command_line;
+  }
+
+  /// `stay cap-shroud.port { … }`
+  void add_one_side(ResolvedDeclaration resolved) {
+    const Declaration& declaration = *resolved.syntax;
+    if (!resolved.kind->one_side) {
+      sink_.report(diagnose("side-not-here", {{"name", declaration.name.text},
+                                              {"wanted", std::string(describe(resolved.kind->category))}})
+                       .at(declaration.side.span));
+      return;
+    }
+    if (!good_side(declaration.side, sink_))
+      return;
+    resolved.symbol = table_.find(declaration.name, declaration.name.span, {resolved.kind->category});
+    if (resolved.symbol != poison_symbol)
+      overlays_.add_declaration(std::move(resolved), origin_);
+  }
+
+  /// What stands in a layer states something over declarations outside of it.
+  void resolve_layer(const Declaration& layer) {
+    const std::size_t outer = origin_;
+    origin_ = overlays_.add_origin({Origin::Kind::layer, layer.name.text, layer.kind.span});
+    for (const Entry& entry : layer.block.entries) {
+      const Declaration* inner = std::get_if<Declaration>(&entry);
+      if (inner == nullptr)
+        continue;
+      const KindRow* row = find_kind(inner->kind.text);
+      if (row == nullptr || row->inside || !(row->declares() || row->free_properties)) {
+        report_unknown_kind(*inner, row);
+        continue;
+      }
+      ResolvedDeclaration resolved = resolve_block(*inner, *row);
+      if (row->free_properties)
+        continue;
+      if (!inner->side.missing()) {
+        add_one_side(std::move(resolved));
+        continue;
+      }
+      if (row->category != Category::boat || !inner->name.missing())
+        resolved.symbol = table_.find(inner->name, inner->name.span, {row->category});
+      if (inner->name.missing() && row->category != Category::boat)
+        sink_.report(diagnose("name-missing", {{"kind", std::string(row->name)}}).at(inner->kind.span));
+      else if (const Symbol& target = tree_[resolved.symbol]; !target.poison() && target.row != row)
+        sink_.report(diagnose("base-of-other-kind", {{"base", target.name},
+                                                     {"is", std::string(target.row->name)},
+                                                     {"kind", std::string(row->name)}})
+                         .at(inner->name.span)
+                         .and_at(target.span, "declared here"));
+      else if (!target.poison() || row->category == Category::boat)
+        overlays_.add_declaration(std::move(resolved), origin_);
+    }
+    origin_ = outer;
+  }
+
+  void check_name(const Declaration& declaration, const KindRow& row) {
+    const Name& name = declaration.name;
+    if (name.missing()) {
+      if (row.naming != Naming::none && row.naming != Naming::may)
+        sink_.report(diagnose("name-missing", {{"kind", std::string(row.name)}}).at(declaration.kind.span));
+      return;
+    }
+    std::vector<std::string> known;
+    std::string_view slug = "unknown-choice";
+    if (row.naming == Naming::choice) {
+      known = texts(row.name_choices);
+    } else if (row.naming == Naming::finding) {
+      slug = "unknown-finding";
+      for (const CatalogueEntry* entry : all_entries())
+        known.emplace_back(entry->slug);
+      for (const Symbol& symbol : tree_.symbols)
+        if (symbol.category == Category::rule)
+          known.push_back(symbol.name);
+    } else {
+      return;
+    }
+    if (std::find(known.begin(), known.end(), name.text) != known.end())
+      return;
+    std::vector<Argument> arguments{{"written", "`" + name.text + "`"}, {"name", std::string(row.name)}};
+    if (row.naming == Naming::choice)
+      arguments.push_back({"known", listed(known)});
+    sink_.report(
+        with_nearest(diagnose(slug, std::move(arguments)).at(name.span), name.text, name.span, known));
   }
 
   void report_unknown_kind(const Declaration& declaration, const KindRow* misplaced) {
@@ -155,11 +245,19 @@ private:
   }
 
   void resolve_of(const Declaration& declaration, const KindRow& row, ResolvedDeclaration& resolved) {
+    if (!declaration.on.missing()) {
+      if (row.on_spar)
+        resolved.on = table_.find(declaration.on, declaration.on.span, {Category::spar});
+      else
+        sink_.report(diagnose("on-not-here", {{"kind", std::string(row.name)}}).at(declaration.on.span));
+    }
     if (row.of == Category::none) {
       if (!declaration.of.missing())
         sink_.report(diagnose("of-not-here", {{"kind", std::string(row.name)}}).at(declaration.of.span));
       return;
     }
+    if (declaration.of.missing() && row.of_optional)
+      return;
     if (declaration.of.missing()) {
       sink_.report(diagnose("of-missing",
                             {{"kind", std::string(row.name)}, {"wanted", std::string(describe(row.of))}})
@@ -171,6 +269,8 @@ private:
   }
 
   ResolvedDeclaration resolve_block(const Declaration& declaration, const KindRow& row) {
+    if (row.on_spar && !declaration.on.missing())
+      frame_ = table_.find(declaration.on, declaration.on.span, {Category::spar});
     ResolvedDeclaration resolved;
     resolved.syntax = &declaration;
     resolved.kind = &row;
@@ -179,11 +279,13 @@ private:
         resolve_property(*property, row, resolved);
       else if (const Item* item = std::get_if<Item>(&entry))
         resolve_item(*item, row, resolved);
-      else if (const Declaration* inner = std::get_if<Declaration>(&entry))
-        resolve_inner(*inner, row, resolved);
-      else
+      else if (const Declaration* inner = std::get_if<Declaration>(&entry)) {
+        if (!row.holds_overlays) // these are read by resolve_layer()
+          resolve_inner(*inner, row, resolved);
+      } else
         resolved.incomplete = true; // could not be read
     }
+    frame_ = poison_symbol;
     return resolved;
   }
 
@@ -196,11 +298,13 @@ private:
       return;
     }
     for (const ResolvedDeclaration& earlier : resolved.blocks)
-      if (earlier.kind == kind)
+      if (earlier.kind == kind && kind->of == Category::none)
         sink_.report(diagnose("block-twice", {{"kind", inner.kind.text}})
                          .at(inner.kind.span, "a second one here")
                          .and_at(earlier.syntax->kind.span, "the first one"));
-    resolved.blocks.push_back(resolve_block(inner, *kind));
+    ResolvedDeclaration block = resolve_block(inner, *kind);
+    resolve_of(inner, *kind, block);
+    resolved.blocks.push_back(std::move(block));
   }
 
   void resolve_property(const Property& property, const KindRow& row, ResolvedDeclaration& resolved) {
@@ -209,8 +313,8 @@ private:
       return;
     }
     if (row.free_properties) {
-      resolve_point_side(property);
       resolve_any_value(property.value, table_, sink_);
+      resolve_point(property);
       resolved.properties.push_back({&property, nullptr});
       return;
     }
@@ -235,18 +339,36 @@ private:
     resolved.properties.push_back({&property, known});
   }
 
-  void resolve_point_side(const Property& property) {
-    if (property.side.missing() || !good_side(property.side, sink_))
+  void resolve_point(const Property& property) {
+    if (frame_ != poison_symbol)
+      tree_.frames[&property] = frame_;
+    const DeclaredName name = declared(property.name);
+    if (property.side.missing() && name.symbol != poison_symbol && !name.overlay)
+      return; // declares it
+    if (!good_side(property.side, sink_))
       return;
-    SymbolId id = tree_.symbol_at(property.name.span);
+    SymbolId id = name.symbol;
     if (id == poison_symbol)
       id = table_.find(property.name, property.name.span, {Category::point});
     if (id == poison_symbol)
       return;
+    if (origin_ != Overlays::no_origin && tree_[id].span.source != property.name.span.source) {
+      overlays_.add_point(id, property, origin_);
+      return;
+    }
+    if (origin_ != Overlays::no_origin && tree_.origins[origin_].kind == Origin::Kind::layer) {
+      overlays_.add_point(id, property, origin_);
+      return;
+    }
     Symbol& point = tree_.symbols[id.index()];
     const Property*& side = property.side.text == "port" ? point.port : point.starboard;
-    if (side == nullptr) // else it is stated twice; reported with the points
+    if (side == nullptr) {
       side = &property;
+      return;
+    }
+    sink_.report(diagnose("property-twice", {{"name", property.name.text + "." + property.side.text}})
+                     .at(property.name.span, "stated again here")
+                     .and_at(side->name.span, "stated here first"));
   }
 
   void report_unknown_property(std::string_view slug, const Name& name, const std::string& shown,
@@ -298,13 +420,18 @@ private:
   ResolvedTree& tree_;
   DiagnosticSink& sink_;
   SymbolTable table_;
-  std::unordered_map<const Name*, SymbolId> symbol_of_name_; // looked up only
+  Overlays overlays_;
+  DeclaredNames declared_;
+  std::size_t origin_ = Overlays::no_origin; ///< of what is being resolved
+  SymbolId frame_ = poison_symbol;           ///< the spar that the points being resolved stand on
 };
 
 } // namespace
 
-ResolvedTree resolve(std::vector<std::shared_ptr<const SyntaxTree>> trees, DiagnosticSink& sink) {
+ResolvedTree resolve(std::vector<std::shared_ptr<const SyntaxTree>> trees,
+                     std::shared_ptr<const SyntaxTree> what_if, DiagnosticSink& sink) {
   ResolvedTree tree;
+  tree.what_if = std::move(what_if);
   tree.trees = std::move(trees);
   if (!tree.trees.empty())
     tree.root = tree.trees.back()->source;

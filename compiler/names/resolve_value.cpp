@@ -56,7 +56,8 @@ void resolve_name(const Expression& expression, const PropertyRow& row, Category
     return;
   }
   const Name name = bare_name(expression);
-  if (!expression.side.missing() && wanted != Category::point) {
+  const bool has_sides = wanted == Category::point || row.type == ValueType::reference_list;
+  if (!expression.side.missing() && !has_sides) {
     sink.report(diagnose("side-not-here", {{"name", name.text}, {"wanted", std::string(describe(wanted))}})
                     .at(expression.side.span)
                     .edit(expression.span, name.text, "write `" + name.text + "`"));
@@ -131,6 +132,7 @@ void resolve_value(const Value& value, const PropertyRow& row, SymbolTable& tabl
       resolve_choice(stop.expression, row, sink);
       break;
     case ValueType::reference:
+    case ValueType::reference_list:
       resolve_name(stop.expression, row, row.refers_to, table, sink);
       break;
     case ValueType::path:

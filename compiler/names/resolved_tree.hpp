@@ -24,7 +24,8 @@ struct Symbol {
   Category category = Category::none;
   Span span = {}; ///< where it is declared
   const Let* let = nullptr;
-  const Property* point = nullptr;     ///< the first that states it; may state one side only
+  const Property* declared = nullptr;  ///< point: the property that declares it; may state one side only
+  const Property* point = nullptr;     ///< point: the one that counts, `declared` or one stated over it
   const Property* port = nullptr;      ///< point: `plate-a.port`, one side stated apart
   const Property* starboard = nullptr; ///< point: `plate-a.starboard`
   const Declaration* declaration = nullptr;
@@ -64,7 +65,9 @@ struct ResolvedDeclaration {
   std::vector<ResolvedItem> items;
   std::vector<ResolvedDeclaration> blocks;
   SymbolId of = poison_symbol;
-  SymbolId symbol = poison_symbol; ///< of a named declaration
+  SymbolId on = poison_symbol;            ///< `points on mast`
+  std::vector<ResolvedDeclaration> apart; ///< `stay cap-shroud.port`: what one side states apart
+  SymbolId symbol = poison_symbol;        ///< of a named declaration
   /// Something in it or in its base is unknown or could not be read. That has been reported; what seems to
   /// be missing from it may be just that, and is not reported again.
   bool incomplete = false;
@@ -75,6 +78,31 @@ struct ResolvedDeclaration {
         return &property;
     return nullptr;
   }
+};
+
+/// `expect cap-shroud.port.body = …`
+struct ResolvedExpect {
+  const Expect* syntax = nullptr;
+  SymbolId stay = poison_symbol;
+};
+
+/// Where values come from that are stated over others: a layer, a sister ship, the command line.
+struct Origin {
+  enum class Kind { layer, sister, command_line };
+  Kind kind = Kind::layer;
+  std::string name; ///< of the layer or the sister ship
+  Span span;
+};
+
+/// One value stated over another.
+struct Override {
+  std::string subject;        ///< `plate-a.port`, `cap-shroud`
+  std::string property;       ///< `place` of a point, `value` of a `let`, `stack` of a stay
+  const Value* was = nullptr; ///< null when nothing was stated before, and for blocks
+  const Value* is = nullptr;  ///< null for blocks
+  Span was_span = {};
+  Span is_span = {};
+  std::size_t origin = 0; ///< in ResolvedTree::origins
 };
 
 /// A place at which a name is used.
@@ -90,7 +118,12 @@ public:
   std::vector<std::shared_ptr<const SyntaxTree>> trees; ///< a used file before the file that uses it
   std::vector<Symbol> symbols{Symbol{}};
   std::vector<ResolvedDeclaration> declarations;
-  SourceId root; ///< the file that was asked for
+  std::vector<ResolvedExpect> expectations;
+  std::vector<Origin> origins;
+  std::vector<Override> overrides;                      ///< in the order in which they take effect
+  std::unordered_map<const Property*, SymbolId> frames; ///< points on a spar; looked up only
+  std::shared_ptr<const SyntaxTree> what_if;            ///< set on the command line; may be null
+  SourceId root;                                        ///< the file that was asked for
 
   const Symbol& operator[](SymbolId id) const { return symbols[id.index()]; }
   /// What the name at this place stands for; the poison symbol when it is unknown.

@@ -28,14 +28,17 @@ public:
   /// Reports the names that were not found: one finding a name, with all its places.
   void report_unknown_names();
 
-  bool knows(const std::string& name) const { return by_name_.count(name) > 0; }
-
-private:
+  /// The symbol of this name, whatever it is; null when there is none.
+  const Symbol* lookup(const std::string& name, SymbolId& id) const;
+  /// Notes that the name at this place stands for the symbol.
   SymbolId bind(Span span, SymbolId symbol) {
     tree_.bind(span, symbol);
     return symbol;
   }
-  const Symbol* lookup(const std::string& name, SymbolId& id) const;
+
+  bool knows(const std::string& name) const { return by_name_.count(name) > 0; }
+
+private:
   void add_unknown(const Name& name, std::string_view wanted, const std::vector<std::string>& candidates);
   bool report_unspaced_minus(const Name& name);
 

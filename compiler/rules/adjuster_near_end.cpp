@@ -10,6 +10,11 @@ namespace sheerpole {
 
 namespace {
 
+/// By the rig's limits; else the project's own.
+double reserve(const Rig& rig) {
+  return rig.limits.adjuster_reserve ? rig.limits.adjuster_reserve->value : threshold::adjuster_reserve;
+}
+
 bool near_an_end(const Rig& rig, const TakeUp& adjuster) {
   // A lever is meant to stand at its end when it is closed.
   if (rig[adjuster.part].kind == "lever")
@@ -19,8 +24,7 @@ bool near_an_end(const Rig& rig, const TakeUp& adjuster) {
     return false;
   const Length left = std::min(adjuster.to_tighten, adjuster.to_slacken);
   const Length range = adjuster.to_tighten + adjuster.to_slacken;
-  return left > -threshold::negligible &&
-         left < range * threshold::adjuster_reserve - threshold::negligible;
+  return left > -threshold::negligible && left < range * reserve(rig) - threshold::negligible;
 }
 
 Diagnostic finding_of(const Rig& rig, const Stay& stay, const TakeUp& adjuster, const std::string& name) {
@@ -34,7 +38,7 @@ Diagnostic finding_of(const Rig& rig, const Stay& stay, const TakeUp& adjuster, 
                                         {"amount", length_text(left)},
                                         {"way", tight ? "to tighten" : "to slacken"},
                                         {"range", length_text(range)},
-                                        {"share", percent_text(threshold::adjuster_reserve)}})
+                                        {"share", percent_text(reserve(rig))}})
       .at(adjuster.set.provenance.place.value_or(item.place),
           length_text(adjuster.to_tighten) + " to tighten, " + length_text(adjuster.to_slacken) +
               " to slacken")

@@ -9,10 +9,15 @@ void check(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
   check_adjuster_out_of_range(rig, derived, sink);
   check_thread_engagement_low(rig, derived, sink);
   check_adjuster_near_end(rig, derived, sink);
+  check_adjuster_between_holes(rig, derived, sink);
+  check_state_out_of_range(rig, derived, sink);
   check_routes_differ(rig, derived, sink);
   check_pair_differs(rig, derived, sink);
   check_cut_is_draft(rig, derived, sink);
   check_assumed_input(rig, derived, sink);
+  check_expectation_missed(rig, derived, sink);
+  check_user_rules(rig, derived, sink);
+  apply_waivers(rig, sink);
 }
 
 } // namespace sheerpole

@@ -25,6 +25,22 @@ void check_routes_differ(const Rig& rig, const Derived& derived, DiagnosticSink&
 /// Note: port and starboard of one stay differ by more than the boat's pair tolerance.
 void check_pair_differs(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
 
+/// Warning: a hole-adjuster is set to a length between two of its holes.
+void check_adjuster_between_holes(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+
+/// Error: an adjuster is set beyond its range in a state of the rig.
+void check_state_out_of_range(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+
+/// Error: a calculated value is not what the file expects. Note: it can not be compared.
+void check_expectation_missed(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+
+/// The rules that the files state, each under its own name and severity.
+void check_user_rules(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+
+/// Marks the findings that are waived. Errors are not waived; a waiver that is over by the boat's report
+/// date, or that speaks of no finding, is said. Comes last.
+void apply_waivers(const Rig& rig, DiagnosticSink& sink);
+
 /// Note: a cut length lacks an input.
 void check_cut_is_draft(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
 

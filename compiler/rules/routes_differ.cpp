@@ -25,12 +25,13 @@ std::string labelled(LengthRoute route, Length length) {
   return length_text(length) + " " + std::string(words_for(route));
 }
 
-bool apart(const RouteComparison& other) {
+bool apart(const Rig& rig, const RouteComparison& other) {
   // A reading over an older one is a change of the boat or of the tape, not a contradiction.
   if (other.other == LengthRoute::reading)
     return false;
   const Length difference = other.difference < Length{} ? -other.difference : other.difference;
-  return difference > threshold::routes_apart + threshold::negligible;
+  const Length allowed = rig.limits.routes_apart ? rig.limits.routes_apart->value : threshold::routes_apart;
+  return difference > allowed + threshold::negligible;
 }
 
 Diagnostic finding_of(const DerivedStay& derived_stay, const Stay& stay, const RouteComparison& other,
@@ -56,7 +57,7 @@ void check_routes_differ(const Rig& rig, const Derived& derived, DiagnosticSink&
   report_by_side(rig, derived, sink, [&](const DerivedStay& stay, const std::string& name) {
     std::vector<Diagnostic> found;
     for (const RouteComparison& other : stay.other_routes)
-      if (apart(other))
+      if (apart(rig, other))
         found.push_back(finding_of(stay, rig[stay.stay], other, name));
     return found;
   });

@@ -29,4 +29,16 @@ Result<std::string, FileReader::Failure> DiskFileReader::read(const std::string&
   return bytes;
 }
 
+std::string FileReader::real_path(const std::string& path) {
+  return std::filesystem::path(path).lexically_normal().generic_string();
+}
+
+std::string DiskFileReader::real_path(const std::string& path) {
+  std::error_code failed;
+  // Made absolute first: a path of which nothing exists would stay relative.
+  const std::filesystem::path whole = std::filesystem::absolute(path, failed);
+  const std::filesystem::path real = failed ? whole : std::filesystem::weakly_canonical(whole, failed);
+  return failed ? FileReader::real_path(path) : real.generic_string();
+}
+
 } // namespace sheerpole

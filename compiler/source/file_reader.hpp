@@ -15,12 +15,15 @@ public:
   virtual ~FileReader() = default;
   /// The whole file, or why not. `limit` is in bytes; a longer file is too_large and is not read.
   virtual Result<std::string, Failure> read(const std::string& path, std::size_t limit) = 0;
+  /// The path without `.` and `..`, and on a disk with its links followed.
+  virtual std::string real_path(const std::string& path);
 };
 
 /// Reads from the disk.
 class DiskFileReader final : public FileReader {
 public:
   Result<std::string, Failure> read(const std::string& path, std::size_t limit) override;
+  std::string real_path(const std::string& path) override;
 };
 
 } // namespace sheerpole

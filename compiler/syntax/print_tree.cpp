@@ -98,16 +98,24 @@ private:
   void node(const Let& each) {
     line(fmt::format("let {}", each.name.text), [&] { node(each.value); });
   }
+  void node(const Expect& each) {
+    std::string head = fmt::format("expect {}", reference(each.stay.text, each.side));
+    if (!each.quantity.missing())
+      head += fmt::format(".{}", each.quantity.text);
+    line(head, [&] { node(each.value); });
+  }
   void node(const ErrorEntry&) { line("unreadable"); }
   void node(const Declaration& each) {
     std::string head = fmt::format("declaration {}", each.kind.text);
     if (!each.name.missing())
-      head += fmt::format(" {}", each.name.text);
+      head += fmt::format(" {}", reference(each.name.text, each.side));
     head = titled(std::move(head), each.title);
     if (!each.from.missing())
       head += fmt::format(" from {}", each.from.text);
     if (!each.of.missing())
       head += fmt::format(" of {}", reference(each.of.text, each.of_side));
+    if (!each.on.missing())
+      head += fmt::format(" on {}", each.on.text);
     line(head, [&] {
       for (const Entry& entry : each.block.entries)
         std::visit([this](const auto& inner) { node(inner); }, entry);

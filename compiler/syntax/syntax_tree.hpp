@@ -122,7 +122,7 @@ struct Block {
   Span span;
 };
 
-/// `kind name "Title" from base of target { … }`
+/// `kind name "Title" from base of target on spar { … }`
 struct Declaration {
   Name kind;
   Name name; ///< missing when there is none
@@ -130,6 +130,8 @@ struct Declaration {
   Name from;    ///< missing when there is none
   Name of;      ///< missing when there is none
   Name of_side; ///< `of cap-shroud.port`
+  Name on;      ///< `points on mast`
+  Name side;    ///< `stay cap-shroud.port`: one side stated apart
   Block block;
   Span span;
 };
@@ -153,7 +155,16 @@ struct Let {
   Span span;
 };
 
-using Statement = std::variant<LanguageLine, Use, Let, Declaration, ErrorEntry>;
+/// `expect cap-shroud.port.body = 11_382 mm ± 1 mm`: what a calculated value should come out as.
+struct Expect {
+  Name stay;
+  Name side;     ///< missing when there is none
+  Name quantity; ///< missing when it is not said; reported where names are bound
+  Value value;
+  Span span;
+};
+
+using Statement = std::variant<LanguageLine, Use, Let, Expect, Declaration, ErrorEntry>;
 
 /// A comment with its number sign.
 struct Comment {

@@ -46,6 +46,7 @@ inline constexpr Dimension mass{.mass = 1};
 inline constexpr Dimension time{.time = 1};
 inline constexpr Dimension force{.length = 1, .mass = 1, .time = -2};
 inline constexpr Dimension moment{.length = 2, .mass = 1, .time = -2};
+inline constexpr Dimension bending_stiffness{.length = 3, .mass = 1, .time = -2};
 inline constexpr Dimension stress{.length = -1, .mass = 1, .time = -2};
 inline constexpr Dimension linear_mass{.length = -1, .mass = 1};
 inline constexpr Dimension angle{.angle = 1};

@@ -51,6 +51,7 @@ constexpr std::array units{
     Unit{"ppm/K", dimension::per_kelvin, 1e-6, 0.0, "millionth per kelvin", si},
     Unit{"Nm", dimension::moment, 1.0, 0.0, "newton metre", si},
     Unit{"kNm", dimension::moment, 1000.0, 0.0, "kilonewton metre", si},
+    Unit{"kNm2", dimension::bending_stiffness, 1000.0, 0.0, "kilonewton square metre", si},
     Unit{"lbf-ft", dimension::moment, pound_force* foot, 0.0, "pound-force foot", pound_and_gravity},
     Unit{"MPa", dimension::stress, 1e6, 0.0, "megapascal, newton per square millimetre", si},
     Unit{"GPa", dimension::stress, 1e9, 0.0, "gigapascal", si},

@@ -37,7 +37,7 @@ std::string line_words(const LineMaterial& line) {
   for (const std::string* part : {&line.construction, &line.grade})
     if (!part->empty())
       words += *part + ", ";
-  return words + (line.kind == LineMaterial::Kind::rope ? "rope" : "wire");
+  return words + std::string(name_of(line.kind));
 }
 
 std::string path_words(const Rig& rig, const Stay& stay) {

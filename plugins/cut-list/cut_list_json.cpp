@@ -18,7 +18,7 @@ Json reasons_json(const std::vector<DraftReason>& reasons) {
 Json line_json(const LineMaterial& line) {
   return {{"name", line.name},
           {"title", line.title},
-          {"kind", line.kind == LineMaterial::Kind::rope ? "rope" : "wire"},
+          {"kind", name_of(line.kind)},
           {"construction", line.construction},
           {"grade", line.grade},
           {"size", line.size.name},

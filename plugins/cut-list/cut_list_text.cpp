@@ -113,11 +113,10 @@ void print_summary(const CheckedRig& checked, const std::vector<CutListBlock>& b
 
 void print_totals(const CheckedRig& checked, const std::vector<CutListBlock>& blocks, TextPage& page) {
   page.rule('=');
-  page.line("Rope and wire, before spare");
+  page.line("Lines, before spare");
   for (const LineTotal& total : line_totals(checked, blocks)) {
-    const std::string line =
-        fmt::format("{} {}, {}", total.line->kind == LineMaterial::Kind::rope ? "rope" : "wire",
-                    total.line->name, kept_together(total.line->size.name));
+    const std::string line = fmt::format("{} {}, {}", name_of(total.line->kind), total.line->name,
+                                         kept_together(total.line->size.name));
     if (total.pieces == 0)
       page.wrapped(std::string(18, ' '), line + ": no piece of known length");
     else

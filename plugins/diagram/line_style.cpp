@@ -3,9 +3,17 @@
 namespace sheerpole {
 
 ShapeStyle line_style(LineMaterial::Kind kind) {
-  if (kind == LineMaterial::Kind::wire)
-    return {0.4, 0.0, {}, {}};
-  return {0.5, 0.0, {3.6, 1.2}, {}};
+  switch (kind) {
+  case LineMaterial::Kind::rope:
+    return {0.5, 0.0, {3.6, 1.2}, {}};
+  case LineMaterial::Kind::chain:
+    return {0.6, 0.0, {0.9, 0.7}, {}};
+  case LineMaterial::Kind::rod:
+    return {0.7, 0.0, {}, {}};
+  case LineMaterial::Kind::wire:
+    break;
+  }
+  return {0.4, 0.0, {}, {}};
 }
 
 ShapeStyle reference_line_style() {

@@ -35,7 +35,7 @@ std::string description_of(const Rig& rig) {
     words += (i == 0 ? "" : "; ") + (stay.title.empty() ? stay.name : stay.title);
     if (stay.side != Side::centre)
       words += fmt::format(", {}", name_of(stay.side));
-    words += rig[stay.material].kind == LineMaterial::Kind::wire ? ", wire" : ", rope";
+    words += fmt::format(", {}", name_of(rig[stay.material].kind));
   }
   return words + ".";
 }
@@ -74,7 +74,7 @@ Drawing rig_diagram(const CheckedRig& checked) {
   };
   // The head is measured on the narrowest sheet, so that on a wider one it takes no more.
   PageRoom room;
-  room.key_height = view_key_height;
+  room.key_height = view_key_height(checked.rig());
   room.key_width = view_key_width;
   room.foot = sheet_margin + sheet_foot_height;
   ShapeGroup measured;
@@ -98,7 +98,7 @@ Drawing rig_diagram(const CheckedRig& checked) {
   draw_view(rig, plan.front, {x, room.head}, drawing.content);
   x += plan.front.width() + gap;
   draw_view(rig, plan.deck, {x, room.head}, drawing.content);
-  drawing.content.add(view_key(plan.scale, {x, plan.height - room.foot - room.key_height}));
+  drawing.content.add(view_key(checked.rig(), plan.scale, {x, plan.height - room.foot - room.key_height}));
   draw_sheet_foot("", plan.height, drawing.content);
   return drawing;
 }

@@ -1,4 +1,5 @@
 #include "backend/json/json.hpp"
+#include "backend/json/records_json.hpp"
 #include "backend/json/sourced_json.hpp"
 
 namespace sheerpole {
@@ -6,14 +7,21 @@ namespace sheerpole {
 namespace {
 
 Json boat_json(const Boat& boat, const SourceSet& sources) {
-  Json particulars = Json::array();
-  for (const Particular& particular : boat.particulars)
-    particulars.push_back({{"name", particular.name},
-                           {"text", particular.text},
-                           {"provenance", provenance_json(particular.value.provenance, sources)}});
   return {{"title", boat.title},
-          {"particulars", std::move(particulars)},
+          {"sister_of", boat.sister_of},
+          {"particulars", particulars_json(boat.particulars, sources)},
           {"pair_tolerance", sourced_json(boat.pair_tolerance, sources)}};
+}
+
+Json spar_json(const Spar& spar, const SourceSet& sources) {
+  return {{"name", spar.name},
+          {"title", spar.title},
+          {"sort", spar.sort},
+          {"heel_mm",
+           {json_millimetres(spar.heel.x), json_millimetres(spar.heel.y), json_millimetres(spar.heel.z)}},
+          {"axes", spar.axes},
+          {"provenance", provenance_json(spar.provenance, sources)},
+          {"particulars", particulars_json(spar.particulars, sources)}};
 }
 
 Json point_json(const Point& point, const Rig& rig, const SourceSet& sources) {
@@ -25,26 +33,25 @@ Json point_json(const Point& point, const Rig& rig, const SourceSet& sources) {
           {"z_mm", json_millimetres(point.position.z)},
           {"twin", point.twin ? Json(rig[*point.twin].name) : Json()},
           {"overridden", point.overridden},
+          {"spar", point.spar},
           {"provenance", provenance_json(point.provenance, sources)}};
 }
 
 Json spreader_json(const Spreader& spreader, const Rig& rig) {
-  return {{"name", spreader.name},
-          {"title", spreader.title},
-          {"side", name_of(spreader.side)},
-          {"root", rig[spreader.root].name},
-          {"tip", rig[spreader.tip].name}};
+  return {{"name", spreader.name}, {"title", spreader.title},         {"side", name_of(spreader.side)},
+          {"hold", spreader.hold}, {"root", rig[spreader.root].name}, {"tip", rig[spreader.tip].name}};
 }
 
 Json material_json(const LineMaterial& material, const SourceSet& sources) {
   return {{"name", material.name},
           {"title", material.title},
-          {"kind", material.kind == LineMaterial::Kind::rope ? "rope" : "wire"},
+          {"kind", name_of(material.kind)},
           {"construction", material.construction},
           {"grade", material.grade},
           {"size", material.size.name},
           {"diameter", sourced_json(material.diameter, sources)},
-          {"break_load", sourced_json(material.break_load, sources)}};
+          {"break_load", sourced_json(material.break_load, sources)},
+          {"particulars", particulars_json(material.particulars, sources)}};
 }
 
 Json splice_json(const Splice& splice, const SourceSet& sources) {
@@ -55,7 +62,8 @@ Json splice_json(const Splice& splice, const SourceSet& sources) {
           {"tail_to_trim", sourced_json(splice.tail_to_trim, sources)},
           {"contraction", sourced_json(splice.contraction, sources)},
           {"recovered", sourced_json(splice.recovered, sources)},
-          {"taper", splice.taper}};
+          {"taper", splice.taper},
+          {"particulars", particulars_json(splice.particulars, sources)}};
 }
 
 Json end_json(const End& end, const SourceSet& sources) {
@@ -73,6 +81,8 @@ std::string_view role_name(Part::Role role) {
     return "boat fitting";
   case Part::Role::fixed:
     return "fixed";
+  case Part::Role::worn:
+    return "worn";
   case Part::Role::adjuster:
     break;
   }
@@ -98,7 +108,9 @@ Json part_json(const Part& part, const SourceSet& sources) {
           {"engaged_at_longest", sourced_json(part.engaged_at_longest, sources)},
           {"upper", end_json(part.upper, sources)},
           {"lower", end_json(part.lower, sources)},
-          {"wrap", sourced_json(part.wrap, sources)}};
+          {"wrap", sourced_json(part.wrap, sources)},
+          {"step", sourced_json(part.step, sources)},
+          {"particulars", particulars_json(part.particulars, sources)}};
 }
 
 std::string_view passage_name(Passage passage) {
@@ -128,12 +140,15 @@ Json reading_json(const Reading& reading, const SourceSet& sources) {
 
 Json item_json(const StackItem& item, const Rig& rig, const SourceSet& sources) {
   if (item.kind == StackItem::Kind::line)
-    return {{"item", "line"}, {"length", sourced_json(item.line_length, sources)}};
+    return {{"item", "line"},
+            {"length", sourced_json(item.line_length, sources)},
+            {"material", item.material ? Json(rig[*item.material].name) : Json()}};
   return {{"item", "part"},
           {"part", rig[item.part].name},
           {"count", item.count},
           {"set_length", sourced_json(item.set_length, sources)},
           {"open", sourced_json(item.open, sources)},
+          {"hole", item.hole ? Json(*item.hole) : Json()},
           {"passes", item.passes ? Json(*item.passes) : Json()},
           {"splice", item.splice ? Json(rig[*item.splice].name) : Json()},
           {"spare_bury", sourced_json(item.spare_bury, sources)}};
@@ -156,6 +171,9 @@ Json stay_json(const Stay& stay, const Rig& rig, const SourceSet& sources) {
           {"stated_pin_to_pin", sourced_json(stay.stated_pin_to_pin, sources)},
           {"readings", std::move(readings)},
           {"material", rig[stay.material].name},
+          {"duties", stay.duties},
+          {"apart", stay.apart},
+          {"particulars", particulars_json(stay.particulars, sources)},
           {"stack", std::move(stack)}};
 }
 
@@ -170,12 +188,14 @@ Json rig_json(const CheckedRig& checked) {
     for (const auto& thing : things)
       json[key].push_back(as_json(thing));
   };
+  fill("spars", rig.spars, [&](const Spar& spar) { return spar_json(spar, sources); });
   fill("points", rig.points, [&](const Point& point) { return point_json(point, rig, sources); });
   fill("spreaders", rig.spreaders, [&](const Spreader& spreader) { return spreader_json(spreader, rig); });
   fill("materials", rig.materials, [&](const LineMaterial& line) { return material_json(line, sources); });
   fill("splices", rig.splices, [&](const Splice& splice) { return splice_json(splice, sources); });
   fill("parts", rig.parts, [&](const Part& part) { return part_json(part, sources); });
   fill("stays", rig.stays, [&](const Stay& stay) { return stay_json(stay, rig, sources); });
+  add_records_json(checked, json);
   return json;
 }
 

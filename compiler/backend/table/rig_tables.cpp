@@ -10,6 +10,10 @@ const std::vector<NamedTable>& rig_tables() {
       {"take-up", "how far every adjuster can go both ways", take_up_table},
       {"stack", "every stack from aloft to deck with running distances", stack_table},
       {"parts", "the hardware: length or range, ends, source", parts_table},
+      {"states", "how adjusters are set in the states of the rig", states_table},
+      {"differences", "values that a layer, a sister ship or the command line states over others",
+       differences_table},
+      {"inspections", "what was found at inspections, when and by whom", inspections_table},
       {"sources", "every number of the rig files with its source", sources_table},
   };
   return tables;

@@ -31,6 +31,12 @@ Table take_up_table(const CheckedRig& checked);
 Table stack_table(const CheckedRig& checked);
 /// The hardware: length or range, ends, source.
 Table parts_table(const CheckedRig& checked);
+/// Values that a layer, a sister ship or the command line states over others.
+Table differences_table(const CheckedRig& checked);
+/// How adjusters are set in the states of the rig.
+Table states_table(const CheckedRig& checked);
+/// What was found at inspections.
+Table inspections_table(const CheckedRig& checked);
 /// Every number of the rig files with its source.
 Table sources_table(const CheckedRig& checked);
 

@@ -17,6 +17,10 @@ public:
     table_.rows.push_back({what, value, provenance.written, std::string(name_of(provenance.source_class)),
                            provenance.note, place(provenance)});
   }
+  void add(const std::string& of, const std::vector<Particular>& particulars) {
+    for (const Particular& one : particulars)
+      add(one.name + " of " + of, one.text, one.value.provenance);
+  }
   void add(const std::string& what, const Sourced<Length>& length) {
     add(what, format_tenths(Tenths::of(length.value)) + " mm", length.provenance);
   }
@@ -65,6 +69,8 @@ void add_boat(const Rig& rig, SourceRows& rows) {
   for (const Particular& particular : rig.boat.particulars)
     rows.add(particular.name + " of the boat", particular.text, particular.value.provenance);
   rows.add("pair tolerance of the boat", rig.boat.pair_tolerance);
+  for (const Spar& spar : rig.spars)
+    rows.add(spar.name, spar.particulars);
   for (const Point& point : rig.points)
     rows.add("point " + point.name,
              fmt::format("({}, {}, {}) mm", format_tenths(Tenths::of(point.position.x)),
@@ -79,6 +85,7 @@ void add_lines(const Rig& rig, SourceRows& rows) {
     if (line.break_load)
       rows.add("break load of " + line.name, format_fixed(line.break_load->value.kilonewtons(), 2) + " kN",
                line.break_load->provenance);
+    rows.add(line.name, line.particulars);
   }
   for (const Splice& splice : rig.splices) {
     rows.add("bury of " + splice.name, splice.bury);
@@ -86,6 +93,7 @@ void add_lines(const Rig& rig, SourceRows& rows) {
     rows.add("tail to trim of " + splice.name, splice.tail_to_trim);
     rows.add_share("contraction of " + splice.name, splice.contraction);
     rows.add_share("contraction given back of " + splice.name, splice.recovered);
+    rows.add(splice.name, splice.particulars);
   }
 }
 
@@ -99,10 +107,13 @@ void add_part(const Part& part, SourceRows& rows) {
   rows.add("wrap of " + part.name, part.wrap);
   rows.add_end(part.name, "upper", part.upper);
   rows.add_end(part.name, "lower", part.lower);
+  rows.add("step of " + part.name, part.step);
+  rows.add(part.name, part.particulars);
 }
 
 void add_stay(const Rig& rig, const Stay& stay, SourceRows& rows) {
   rows.add("pin-to-pin of " + stay.name, stay.stated_pin_to_pin);
+  rows.add(stay.name, stay.particulars);
   for (const Reading& reading : stay.readings) {
     for (std::size_t i = 0; i < reading.runs.size(); ++i)
       rows.add(fmt::format("reading of {}, run {}", stay.name, i + 1), reading.runs[i]);

@@ -63,7 +63,7 @@ int build_verb(const BuildOptions& options) {
     return exit_usage;
   print_progress("reading " + options.file + "\n");
   DiskFileReader reader;
-  const Compilation compilation = compile(options.file, reader);
+  const Compilation compilation = compile(options.file, reader, options.rig);
   if (!compilation.findings.empty())
     print_error(show_findings(compilation, options.findings.form, error_has_colour()));
   if (!compilation.checked) {

@@ -9,7 +9,7 @@ namespace sheerpole {
 
 int check_verb(const CheckOptions& options) {
   DiskFileReader reader;
-  const Compilation compilation = compile(options.file, reader);
+  const Compilation compilation = compile(options.file, reader, options.rig);
   if (options.print.empty()) {
     print_out(show_findings(compilation, options.findings.form, out_has_colour()));
     return compilation.has_errors ? exit_errors : exit_clean;

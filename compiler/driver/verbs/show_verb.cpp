@@ -24,7 +24,7 @@ int show_verb(const ShowOptions& options) {
     return exit_usage;
   }
   DiskFileReader reader;
-  const Compilation compilation = compile(options.file, reader);
+  const Compilation compilation = compile(options.file, reader, options.rig);
   if (!compilation.checked) {
     print_error(show_findings(compilation, "text", error_has_colour()));
     return exit_errors;

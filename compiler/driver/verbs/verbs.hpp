@@ -1,5 +1,7 @@
 #pragma once
 
+#include "driver/compile.hpp"
+
 #include <string>
 #include <vector>
 
@@ -12,12 +14,14 @@ struct FindingsForm {
 
 struct CheckOptions {
   std::string file;
+  CompileOptions rig;
   FindingsForm findings;
   std::string print; ///< a phase; empty: none
 };
 
 struct BuildOptions {
   std::string file;
+  CompileOptions rig;
   std::string folder;
   std::vector<std::string> only; ///< back ends; empty: the usual ones
   FindingsForm findings;
@@ -26,6 +30,7 @@ struct BuildOptions {
 struct ShowOptions {
   std::string table;
   std::string file;
+  CompileOptions rig;
   std::string form = "text"; ///< text, csv
 };
 

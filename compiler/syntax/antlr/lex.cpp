@@ -18,15 +18,25 @@ using sheerpole_antlr::RigLexer;
 /// The token of a word that has a meaning, NAME for any other.
 std::size_t word_type(std::u32string_view word) {
   static constexpr std::pair<std::u32string_view, std::size_t> words[] = {
-      {U"x", RigLexer::TIMES},           {U"of", RigLexer::OF},
-      {U"use", RigLexer::USE},           {U"let", RigLexer::LET},
-      {U"from", RigLexer::FROM},         {U"free", RigLexer::FREE},
-      {U"ends", RigLexer::ENDS},         {U"drawn", RigLexer::DRAWN},
-      {U"maker", RigLexer::MAKER},       {U"clamped", RigLexer::CLAMPED},
-      {U"assumed", RigLexer::ASSUMED},   {U"mirrored", RigLexer::MIRRORED},
-      {U"measured", RigLexer::MEASURED}, {U"standard", RigLexer::STANDARD},
-      {U"practice", RigLexer::PRACTICE}, {U"computed", RigLexer::COMPUTED},
+      {U"x", RigLexer::TIMES},
+      {U"of", RigLexer::OF},
+      {U"use", RigLexer::USE},
+      {U"let", RigLexer::LET},
+      {U"from", RigLexer::FROM},
+      {U"free", RigLexer::FREE},
+      {U"ends", RigLexer::ENDS},
+      {U"drawn", RigLexer::DRAWN},
+      {U"maker", RigLexer::MAKER},
+      {U"clamped", RigLexer::CLAMPED},
+      {U"assumed", RigLexer::ASSUMED},
+      {U"mirrored", RigLexer::MIRRORED},
+      {U"measured", RigLexer::MEASURED},
+      {U"standard", RigLexer::STANDARD},
+      {U"practice", RigLexer::PRACTICE},
+      {U"computed", RigLexer::COMPUTED},
       {U"language", RigLexer::LANGUAGE},
+      {U"expect", RigLexer::EXPECT},
+      {U"on", RigLexer::ON},
   };
   for (const auto& [spelling, type] : words)
     if (spelling.size() == word.size() && spelling.front() == word.front() && spelling == word)

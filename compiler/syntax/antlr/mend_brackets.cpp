@@ -94,7 +94,8 @@ private:
         return false;
     }
     const std::size_t first = raw_[begin]->getType();
-    return first != RigLexer::LANGUAGE && first != RigLexer::USE && first != RigLexer::LET;
+    return first != RigLexer::LANGUAGE && first != RigLexer::USE && first != RigLexer::LET &&
+           first != RigLexer::EXPECT;
   }
 
   void put_in_opening_braces() {

@@ -111,7 +111,7 @@ void SlipStrategy::sync_file(const Rule::FileContext& file) {
   if (file.statements.empty()) {
     // What can not begin a statement at all must not end the file.
     while (type() != antlr4::Token::EOF && type() != RigLexer::NAME && type() != RigLexer::LANGUAGE &&
-           type() != RigLexer::USE && type() != RigLexer::LET) {
+           type() != RigLexer::USE && type() != RigLexer::LET && type() != RigLexer::EXPECT) {
       if (is_news())
         findings_.line_start(here(), false);
       pass_over(false);
@@ -194,8 +194,8 @@ void SlipStrategy::sync_entry(antlr4::Parser* parser, const Rule::EntryContext& 
   } else if (next == RigLexer::STRING && entry.title == nullptr && entry.side == nullptr &&
              ends_line(type(1))) {
     put_in_colon(name, here());
-  } else if (is_word(next) && next != RigLexer::FROM && next != RigLexer::OF && entry.title == nullptr &&
-             !line_has_brace()) {
+  } else if (is_word(next) && next != RigLexer::FROM && next != RigLexer::OF && next != RigLexer::ON &&
+             entry.title == nullptr && !line_has_brace()) {
     if (type(1) != RigLexer::COLON) {
       put_in_colon(name, here());
       return;

@@ -70,6 +70,10 @@ void SlipStrategy::report_missing_name() {
     return findings_.setting_without_name(here());
   case RigLexer::LET:
     return findings_.missing_name("the name behind let", here());
+  case RigLexer::EXPECT:
+    return findings_.missing_name("the stay behind expect", here());
+  case RigLexer::ON:
+    return findings_.missing_name("the spar behind on", here());
   case RigLexer::FROM:
     return findings_.missing_name("the name behind from", here());
   case RigLexer::OF:

@@ -62,6 +62,8 @@ Statement TreeBuilder::statement(const Rule::StatementContext& context) {
     return LanguageLine{std::string(tokens_.text(*context.version)), whole};
   if (context.path != nullptr)
     return Use{*text(context.path), whole};
+  if (context.content != nullptr && context.start->getType() == Rule::EXPECT)
+    return expect(context);
   if (context.content != nullptr)
     return Let{name(context.name), value(context.content, whole), whole};
   if (context.kind == nullptr || context.rest == nullptr || !has_block_or_nothing(*context.rest))
@@ -69,9 +71,25 @@ Statement TreeBuilder::statement(const Rule::StatementContext& context) {
   Declaration result;
   result.kind = name(context.kind);
   result.name = name(context.called);
+  result.side = name(context.half);
   result.title = text(context.title);
   result.span = whole;
   declaration_rest(context.rest, result);
+  return result;
+}
+
+Expect TreeBuilder::expect(const Rule::StatementContext& context) {
+  Expect result;
+  result.stay = name(context.name);
+  const auto& parts = context.parts;
+  if (parts.size() > 1)
+    result.side = name(parts.front());
+  if (!parts.empty())
+    result.quantity = name(parts.back());
+  result.span = span(context);
+  if (parts.size() > 2)
+    report_.add(diagnose("left-over", {{"found", "the sign ."}}).at(name(parts[2]).span));
+  result.value = value(context.content, result.span);
   return result;
 }
 
@@ -79,6 +97,7 @@ void TreeBuilder::declaration_rest(const Rule::DeclarationRestContext* context, 
   declaration.from = name(context->base);
   declaration.of = name(context->target);
   declaration.of_side = name(context->side);
+  declaration.on = name(context->frame);
   declaration.block =
       block(context->body, {declaration.span.source, declaration.span.end, declaration.span.end});
 }
@@ -105,6 +124,7 @@ Entry TreeBuilder::entry(const Rule::EntryContext& context) {
     Declaration result;
     result.kind = name(context.name);
     result.name = name(context.called);
+    result.side = name(context.half);
     result.title = text(context.title);
     result.span = whole;
     declaration_rest(context.rest, result);

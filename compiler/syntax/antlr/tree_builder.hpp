@@ -20,6 +20,7 @@ public:
 private:
   using Rule = sheerpole_antlr::RigParser;
 
+  Expect expect(const Rule::StatementContext& context);
   void declaration_rest(const Rule::DeclarationRestContext* context, Declaration& declaration);
   Block block(const Rule::BlockContext* context, Span fallback);
   Entry entry(const Rule::EntryContext& context);

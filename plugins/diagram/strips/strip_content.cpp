@@ -107,7 +107,8 @@ private:
   StripCell line_cell() {
     StripCell cell;
     cell.line = true;
-    cell.line_kind = rig_[stay_.material].kind;
+    cell.line_kind =
+        rig_[pieces_ < derived_.pieces.size() ? derived_.pieces[pieces_].material : stay_.material].kind;
     if (pieces_ >= derived_.pieces.size()) {
       cell.length = "length not known";
       distance_.lost = true;
@@ -129,6 +130,10 @@ private:
     cell.title = part.title.empty() ? part.name : part.title;
     if (part.role == Part::Role::boat_fitting) {
       cell.boat_fitting = true;
+      return cell;
+    }
+    if (part.role == Part::Role::worn) {
+      cell.length = "adds no length";
       return cell;
     }
     for (const TakeUp& take_up : derived_.adjusters)

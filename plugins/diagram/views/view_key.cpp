@@ -7,9 +7,31 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace sheerpole {
 
-ShapeGroup view_key(double scale, PaperPoint at) {
+namespace {
+
+bool uses(const Rig& rig, LineMaterial::Kind kind) {
+  return std::any_of(rig.stays.begin(), rig.stays.end(),
+                     [&](const Stay& stay) { return rig[stay.material].kind == kind; });
+}
+
+constexpr double row_height = 4.2;
+constexpr LineMaterial::Kind rare_kinds[] = {LineMaterial::Kind::rod, LineMaterial::Kind::chain};
+
+} // namespace
+
+double view_key_height(const Rig& rig) {
+  double height = 45.0;
+  for (const auto kind : rare_kinds)
+    if (uses(rig, kind))
+      height += row_height;
+  return height;
+}
+
+ShapeGroup view_key(const Rig& rig, double scale, PaperPoint at) {
   constexpr double sample = 18.0;
   ShapeGroup key{"key", "Key to the lines", {}, {}};
   double y = at.y + 2.0;
@@ -20,7 +42,7 @@ ShapeGroup view_key(double scale, PaperPoint at) {
                       TextAnchor::start,
                       false,
                       {}});
-    y += 4.2;
+    y += row_height;
   };
   const auto row = [&](const ShapeStyle& style, const char* text) {
     key.add(LineShape{{at.x, y}, {at.x + sample, y}, style, {}});
@@ -28,6 +50,9 @@ ShapeGroup view_key(double scale, PaperPoint at) {
   };
   row(line_style(LineMaterial::Kind::wire), "wire");
   row(line_style(LineMaterial::Kind::rope), "rope");
+  for (const auto kind : rare_kinds)
+    if (uses(rig, kind))
+      row(line_style(kind), name_of(kind).data());
   row(spreader_style(), "spreader");
   row(reference_line_style(), "waterline or centreline, no part of the rig");
   key.add(point_mark({at.x + sample / 2, y}, {}));

@@ -23,6 +23,7 @@ TEST(RenderJson, KeepsAllKeysInOneOrder) {
       "message": "`12` has no unit",
       "why": "could be inches",
       "subject": "b",
+      "waived": null,
       "place": {
         "file": "pellimoor.rig",
         "line": 1,
@@ -66,7 +67,8 @@ TEST(RenderJson, KeepsAllKeysInOneOrder) {
   "counts": {
     "errors": 1,
     "warnings": 0,
-    "notes": 0
+    "notes": 0,
+    "waived": 0
   }
 }
 )");

@@ -40,14 +40,14 @@ TEST(NameFindings, AMissingDeclarationIsOneFindingHoweverOftenItIsUsed) {
 }
 
 TEST(NameFindings, ANameOfAnotherKindIsNamedAsWhatItIs) {
-  EXPECT_THAT(
-      found_in("toggle toggle-12 { length: 82 mm }\n"
-               "stay forestay {\n"
-               "  line: toggle-12\n"
-               "  stack { \n line \n }\n"
-               "}\n"),
-      ElementsAre("4:9 `toggle-12` wrong-kind-of-name: toggle-12 is a part; a rope or a wire belongs here\n"
-                  "  2:8: declared here"));
+  EXPECT_THAT(found_in("toggle toggle-12 { length: 82 mm }\n"
+                       "stay forestay {\n"
+                       "  line: toggle-12\n"
+                       "  stack { \n line \n }\n"
+                       "}\n"),
+              ElementsAre("4:9 `toggle-12` wrong-kind-of-name: toggle-12 is a part; a rope, wire, rod or "
+                          "chain belongs here\n"
+                          "  2:8: declared here"));
 }
 
 TEST(NameFindings, AMinusWithoutBlanksIsSeenWhenBothHalvesAreKnown) {
@@ -149,7 +149,7 @@ TEST(KindFindings, ASideIsPortOrStarboard) {
           "5:21 `larboard` unknown-side: larboard is not a side; the sides are port and starboard"));
   EXPECT_THAT(found_in("rope cord { construction: \"12-strand\" \n size: \"9 mm\" }\n"
                        "stay forestay {\n  line: cord.port\n  stack { \n line \n }\n}\n"),
-              ElementsAre("5:14 `port` side-not-here: cord is a rope or a wire and has no sides\n"
+              ElementsAre("5:14 `port` side-not-here: cord is a rope, wire, rod or chain and has no sides\n"
                           "  write `cord` ->   line: cord"));
 }
 

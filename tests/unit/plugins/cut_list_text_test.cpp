@@ -105,7 +105,7 @@ no.     off        cut mm  cut ft in           draft  piece; line, size
    = CUT, DRAFT                                12997.6   = 42' 7 11/16"
 
 ====================================================================================================
-Rope and wire, before spare
+Lines, before spare
       12997.6 mm  13.00 m, 42' 7 11/16": rope hmpe-9, 9 mm, 1 piece, 1 of them DRAFT
   Each is the sum of the printed cut lengths. Spare, loss at the saw and whole spools are not in it.
 )");

@@ -47,9 +47,16 @@ private:
     check(each.name);
     check(each.value);
   }
+  void check(const Expect& each) {
+    for (const Name* name : {&each.stay, &each.side, &each.quantity})
+      check(*name);
+    check(each.span);
+    check(each.value);
+  }
   void check(const ErrorEntry& each) { check(each.span); }
   void check(const Declaration& each) {
-    for (const Name* name : {&each.kind, &each.name, &each.from, &each.of, &each.of_side})
+    for (const Name* name :
+         {&each.kind, &each.name, &each.side, &each.from, &each.of, &each.of_side, &each.on})
       check(*name);
     check(each.block.span);
     check(each.span);

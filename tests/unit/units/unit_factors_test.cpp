@@ -44,6 +44,7 @@ const std::vector<Counterpart>& counterparts() {
       {"ppm/K", "ppm / K", "1 / K", dimension::per_kelvin},
       {"Nm", "newton m", "kg m^2 / s^2", dimension::moment},
       {"kNm", "kilonewton m", "kg m^2 / s^2", dimension::moment},
+      {"kNm2", "kilonewton m^2", "kg m^3 / s^2", dimension::bending_stiffness},
       {"lbf-ft", "lbf foot", "kg m^2 / s^2", dimension::moment},
       {"MPa", "megapascal", "kg / m s^2", dimension::stress},
       {"GPa", "gigapascal", "kg / m s^2", dimension::stress},

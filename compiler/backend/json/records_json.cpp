@@ -1,0 +1,112 @@
+#include "backend/json/records_json.hpp"
+
+#include "backend/json/sourced_json.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+Json stay_names(const std::vector<StayId>& stays, const Rig& rig) {
+  Json names = Json::array();
+  for (const StayId id : stays)
+    names.push_back(rig[id].name);
+  return names;
+}
+
+Json state_json(const State& state, const Rig& rig, const SourceSet& sources) {
+  Json positions = Json::array();
+  for (const StatePosition& position : state.positions) {
+    Json set = Json::array();
+    for (const StackItem& item : position.as_set)
+      set.push_back(
+          {{"part", rig[item.part].name}, {"set_length", sourced_json(item.set_length, sources)}});
+    positions.push_back({{"stay", rig[position.stay].name},
+                         {"adjusters", std::move(set)},
+                         {"stowed_at", position.stowed_at ? Json(rig[*position.stowed_at].name) : Json()},
+                         {"note", position.note}});
+  }
+  return {{"name", state.name},
+          {"title", state.title},
+          {"note", state.note},
+          {"positions", std::move(positions)}};
+}
+
+Json rule_json(const UserRule& rule, const Rig& rig, const SourceSet& sources) {
+  return {{"name", rule.name},
+          {"title", rule.title},
+          {"quantity", rule.quantity},
+          {"at_least", sourced_json(rule.at_least, sources)},
+          {"at_most", sourced_json(rule.at_most, sources)},
+          {"stays", stay_names(rule.stays, rig)},
+          {"severity", rule.severity},
+          {"message", rule.message},
+          {"active", rule.active}};
+}
+
+Json inspection_json(const Inspection& inspection, const Rig& rig) {
+  Json between = Json::array();
+  for (const PartId part : inspection.between)
+    between.push_back(rig[part].name);
+  return {{"stays", stay_names(inspection.stays, rig)},
+          {"between", std::move(between)},
+          {"date", inspection.date},
+          {"by", inspection.by},
+          {"condition", inspection.condition},
+          {"note", inspection.note}};
+}
+
+} // namespace
+
+Json particulars_json(const std::vector<Particular>& particulars, const SourceSet& sources) {
+  Json json = Json::array();
+  for (const Particular& particular : particulars)
+    json.push_back({{"name", particular.name},
+                    {"text", particular.text},
+                    {"provenance", provenance_json(particular.value.provenance, sources)}});
+  return json;
+}
+
+void add_records_json(const CheckedRig& checked, Json& rig_json) {
+  const Rig& rig = checked.rig();
+  const SourceSet& sources = checked.sources();
+  const auto fill = [&](const char* key, const auto& things, auto&& as_json) {
+    rig_json[key] = Json::array();
+    for (const auto& thing : things)
+      rig_json[key].push_back(as_json(thing));
+  };
+  fill("states", rig.states, [&](const State& state) { return state_json(state, rig, sources); });
+  fill("records", rig.records, [&](const Record& record) -> Json {
+    return {{"kind", record.kind},
+            {"name", record.name},
+            {"title", record.title},
+            {"of", record.of},
+            {"facts", particulars_json(record.facts, sources)}};
+  });
+  rig_json["limits"] = {{"routes_apart", sourced_json(rig.limits.routes_apart, sources)},
+                        {"adjuster_reserve", sourced_json(rig.limits.adjuster_reserve, sources)},
+                        {"thread_engaged", sourced_json(rig.limits.thread_engaged, sources)}};
+  fill("rules", rig.rules, [&](const UserRule& rule) { return rule_json(rule, rig, sources); });
+  fill("waivers", rig.waivers, [&](const Waiver& waiver) -> Json {
+    return {{"finding", waiver.slug},
+            {"stay", waiver.stay},
+            {"reason", waiver.reason},
+            {"by", waiver.by},
+            {"until", waiver.until}};
+  });
+  fill("expectations", rig.expectations, [&](const Expectation& expectation) -> Json {
+    return {{"stays", stay_names(expectation.stays, rig)},
+            {"quantity", expectation.quantity},
+            {"value", sourced_json(expectation.value, sources)}};
+  });
+  fill("inspections", rig.inspections,
+       [&](const Inspection& inspection) { return inspection_json(inspection, rig); });
+  fill("differences", rig.differences, [&](const Difference& difference) -> Json {
+    return {{"by", difference.origin},
+            {"of", difference.subject},
+            {"what", difference.property},
+            {"was", difference.was},
+            {"is", difference.is}};
+  });
+}
+
+} // namespace sheerpole

@@ -1,0 +1,223 @@
+#include "elaborate/elaboration.hpp"
+
+#include <algorithm>
+
+namespace sheerpole {
+
+namespace {
+
+std::string title_of(const ResolvedDeclaration& declaration) {
+  return declaration.syntax->title ? declaration.syntax->title->text : "";
+}
+
+std::string word(Elaboration& elaboration, const ResolvedDeclaration& declaration, std::string_view name) {
+  const ResolvedProperty* property = declaration.find(name);
+  if (property == nullptr)
+    return {};
+  return elaboration.read.word(property->syntax->value, *property->row, elaboration.name_of(declaration))
+      .value_or("");
+}
+
+std::string date(Elaboration& elaboration, const ResolvedDeclaration& declaration, std::string_view name) {
+  const ResolvedProperty* property = declaration.find(name);
+  if (property == nullptr)
+    return {};
+  return elaboration.read.date(property->syntax->value, *property->row, elaboration.name_of(declaration))
+      .value_or("");
+}
+
+void add_record(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
+  elaboration.has_required(declaration);
+  Record record;
+  record.kind = declaration.kind->name;
+  record.name = elaboration.name_of(declaration);
+  record.title = title_of(declaration);
+  record.of = declaration.of == poison_symbol ? "" : elaboration.tree[declaration.of].name;
+  record.facts = elaboration.particulars(declaration, {});
+  record.place = elaboration.place_of(declaration);
+  elaboration.rig.records.push_back(std::move(record));
+}
+
+void add_limits(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
+  Limits& limits = elaboration.rig.limits;
+  for (const ResolvedProperty& property : declaration.properties) {
+    const Value& value = property.syntax->value;
+    if (property.row->name == "routes-apart")
+      limits.routes_apart = elaboration.read.length(value, *property.row, "limits");
+    else if (property.row->name == "adjuster-reserve")
+      limits.adjuster_reserve = elaboration.read.ratio(value, *property.row, "limits");
+    else if (property.row->name == "thread-engaged")
+      limits.thread_engaged = elaboration.read.ratio(value, *property.row, "limits");
+  }
+}
+
+void add_rule(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
+  if (!elaboration.has_required(declaration))
+    return;
+  UserRule rule;
+  rule.name = elaboration.name_of(declaration);
+  rule.title = title_of(declaration);
+  rule.place = elaboration.place_of(declaration);
+  rule.quantity = word(elaboration, declaration, "quantity");
+  rule.severity = word(elaboration, declaration, "severity");
+  rule.message = elaboration.text(declaration, "message");
+  rule.active = word(elaboration, declaration, "active") != "off";
+  rule.at_least = elaboration.length(declaration, "at-least");
+  rule.at_most = elaboration.length(declaration, "at-most");
+  if (!rule.at_least && !rule.at_most && !declaration.incomplete)
+    elaboration.sink.report(
+        diagnose("rule-without-bound", {{"rule", rule.name}}).at(elaboration.place_of(declaration)));
+  if (const ResolvedProperty* stays = declaration.find("stays"))
+    for (const Stop& stop : stays->syntax->value.stops) {
+      const Expression& stay = stop.expression;
+      for (const StayId id : elaboration.stays_named({stay.text, stay.span}, stay.side, stay.span))
+        rule.stays.push_back(id);
+    }
+  elaboration.rig.rules.push_back(std::move(rule));
+}
+
+void add_waiver(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
+  if (!elaboration.has_required(declaration) || declaration.syntax->name.missing())
+    return;
+  Waiver waiver;
+  waiver.slug = declaration.syntax->name.text;
+  const Name& side = declaration.syntax->of_side;
+  if (declaration.of != poison_symbol) {
+    const std::string& stay = elaboration.tree[declaration.of].name;
+    if (elaboration.stays_named(declaration.syntax->of, side, declaration.syntax->of.span).empty())
+      return;
+    waiver.stay = side.missing() ? stay : stay + "." + side.text;
+  }
+  waiver.reason = elaboration.text(declaration, "reason");
+  waiver.by = elaboration.text(declaration, "by");
+  waiver.until = date(elaboration, declaration, "until");
+  waiver.place = elaboration.place_of(declaration);
+  elaboration.rig.waivers.push_back(std::move(waiver));
+}
+
+void add_inspection(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
+  if (!elaboration.has_required(declaration) || declaration.of == poison_symbol)
+    return;
+  Inspection inspection;
+  inspection.stays = elaboration.stays_named(declaration.syntax->of, declaration.syntax->of_side,
+                                             declaration.syntax->of.span);
+  if (const ResolvedProperty* between = declaration.find("between")) {
+    for (const Stop& stop : between->syntax->value.stops) {
+      const SymbolId id = elaboration.tree.symbol_at(stop.expression.span);
+      if (const auto part = elaboration.parts.find(id.value); part != elaboration.parts.end())
+        inspection.between.push_back(part->second);
+    }
+  }
+  inspection.date = date(elaboration, declaration, "date");
+  inspection.by = elaboration.text(declaration, "by");
+  inspection.condition = word(elaboration, declaration, "condition");
+  inspection.note = elaboration.text(declaration, "note");
+  inspection.place = declaration.syntax->kind.span;
+  for (const StayId id : inspection.stays) {
+    const Stay& stay = elaboration.rig[id];
+    for (const PartId part : inspection.between)
+      if (std::none_of(stay.stack.begin(), stay.stack.end(), [&](const StackItem& item) {
+            return item.kind == StackItem::Kind::part && item.part == part;
+          }))
+        elaboration.sink.report(
+            diagnose("change-not-in-stack", {{"part", elaboration.rig[part].name}, {"stay", stay.base}})
+                .at(declaration.find("between")->syntax->value.span)
+                .and_at(stay.stack_place, "the stack")
+                .about(stay.base));
+  }
+  elaboration.rig.inspections.push_back(std::move(inspection));
+}
+
+void add_expectation(Elaboration& elaboration, const ResolvedExpect& resolved) {
+  static constexpr PropertyRow row{.name = "value",
+                                   .type = ValueType::quantity,
+                                   .dimension = dimension::length,
+                                   .least = -200.0,
+                                   .most = 200.0,
+                                   .example = "11_382 mm ± 1 mm"};
+  const Expect& expect = *resolved.syntax;
+  const auto value = elaboration.read.length(expect.value, row, "expect " + expect.stay.text);
+  if (!value || resolved.stay == poison_symbol)
+    return;
+  if (!value->tolerance) {
+    const Span after{expect.value.span.source, expect.value.expression().span.end,
+                     expect.value.expression().span.end};
+    elaboration.sink.report(diagnose("expect-without-tolerance", {{"stay", expect.stay.text}})
+                                .at(expect.value.expression().span)
+                                .edit(after, " ± 1 mm", "if a millimetre is meant, write ` ± 1 mm`"));
+    return;
+  }
+  Expectation expectation;
+  expectation.stays = elaboration.stays_named(expect.stay, expect.side, expect.stay.span);
+  expectation.quantity = expect.quantity.text;
+  expectation.value = *value;
+  expectation.place = expect.span;
+  elaboration.rig.expectations.push_back(std::move(expectation));
+}
+
+std::string shown(Elaboration& elaboration, const Value* value) {
+  if (value == nullptr)
+    return {};
+  std::string result = elaboration.read.written(*value);
+  if (value->mirrored)
+    result += " mirrored";
+  if (value->source)
+    result += " " + value->source->word;
+  if (value->source && value->source->note)
+    result += " \"" + value->source->note->text + "\"";
+  return result;
+}
+
+void add_difference(Elaboration& elaboration, const Override& override) {
+  const Origin& origin = elaboration.tree.origins[override.origin];
+  Difference difference;
+  switch (origin.kind) {
+  case Origin::Kind::layer:
+    difference.origin = "layer " + origin.name;
+    break;
+  case Origin::Kind::sister:
+    difference.origin = "sister ship";
+    break;
+  case Origin::Kind::command_line:
+    difference.origin = "command line";
+    break;
+  }
+  difference.subject = override.subject;
+  difference.property = override.property;
+  difference.was = shown(elaboration, override.was);
+  difference.is = shown(elaboration, override.is);
+  difference.place = override.is_span;
+  elaboration.rig.differences.push_back(std::move(difference));
+}
+
+} // namespace
+
+void elaborate_records(Elaboration& elaboration) {
+  for (const ResolvedDeclaration& declaration : elaboration.tree.declarations) {
+    switch (declaration.kind->category) {
+    case Category::record:
+      add_record(elaboration, declaration);
+      break;
+    case Category::limits:
+      add_limits(elaboration, declaration);
+      break;
+    case Category::rule:
+      add_rule(elaboration, declaration);
+      break;
+    case Category::waiver:
+      add_waiver(elaboration, declaration);
+      break;
+    case Category::inspection:
+      add_inspection(elaboration, declaration);
+      break;
+    default:
+      break;
+    }
+  }
+  for (const ResolvedExpect& expect : elaboration.tree.expectations)
+    add_expectation(elaboration, expect);
+  for (const Override& override : elaboration.tree.overrides)
+    add_difference(elaboration, override);
+}
+
+} // namespace sheerpole

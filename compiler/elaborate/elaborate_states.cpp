@@ -1,0 +1,70 @@
+#include "elaborate/elaboration.hpp"
+
+#include <algorithm>
+
+namespace sheerpole {
+
+namespace {
+
+/// The stack of the stay as its declaration gives it; null when it has none.
+const ResolvedDeclaration* stack_of(const ResolvedDeclaration& stay) {
+  for (const ResolvedDeclaration& block : stay.blocks)
+    if (block.kind->category == Category::stack)
+      return &block;
+  return nullptr;
+}
+
+void add_position(Elaboration& elaboration, const ResolvedDeclaration& block, State& state) {
+  if (block.of == poison_symbol)
+    return;
+  const Name& of = block.syntax->of;
+  for (const StayId id : elaboration.stays_named(of, block.syntax->of_side, of.span)) {
+    const Stay& stay = elaboration.rig[id];
+    StatePosition position;
+    position.stay = id;
+    position.place = of.span;
+    position.note = elaboration.text(block, "note");
+    if (const ResolvedProperty* stowed = block.find("stowed-at"))
+      position.stowed_at = elaboration.point_on(stowed->syntax->value.expression(), stay.side, stay.name);
+    for (const ResolvedDeclaration& declaration : elaboration.tree.declarations) {
+      if (declaration.symbol != block.of || declaration.kind->category != Category::stay)
+        continue;
+      const ResolvedDeclaration* stack = stack_of(declaration);
+      if (stack == nullptr || block.items.empty())
+        break;
+      const std::vector<StackItem> moved = elaborate_stack(elaboration, stay.base, *stack, {&block});
+      for (std::size_t i = 0; i < moved.size() && i < stay.stack.size(); ++i) {
+        const bool named = std::any_of(block.items.begin(), block.items.end(), [&](const auto& item) {
+          const auto part = elaboration.parts.find(item.part.value);
+          return moved[i].kind == StackItem::Kind::part && part != elaboration.parts.end() &&
+                 part->second == moved[i].part;
+        });
+        if (!named || !moved[i].set_length)
+          continue;
+        position.items.push_back(i);
+        position.as_set.push_back(moved[i]);
+      }
+      break;
+    }
+    state.positions.push_back(std::move(position));
+  }
+}
+
+} // namespace
+
+void elaborate_states(Elaboration& elaboration) {
+  for (const ResolvedDeclaration& declaration : elaboration.tree.declarations) {
+    if (declaration.kind->category != Category::state || declaration.symbol == poison_symbol)
+      continue;
+    State state;
+    state.name = elaboration.name_of(declaration);
+    state.title = declaration.syntax->title ? declaration.syntax->title->text : "";
+    state.note = elaboration.text(declaration, "note");
+    state.place = elaboration.place_of(declaration);
+    for (const ResolvedDeclaration& block : declaration.blocks)
+      add_position(elaboration, block, state);
+    elaboration.rig.states.push_back(std::move(state));
+  }
+}
+
+} // namespace sheerpole

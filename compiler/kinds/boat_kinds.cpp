@@ -1,0 +1,176 @@
+#include "kinds/rows.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+using enum ValueType;
+using namespace rows;
+
+constexpr std::string_view places[] = {"afloat", "ashore"};
+constexpr std::string_view spar_sorts[] = {"mast",    "mizzen", "topmast", "bowsprit",
+                                           "boomkin", "gaff",   "boom"};
+constexpr std::string_view steps[] = {"keel", "deck", "tabernacle"};
+constexpr std::string_view spreader_holds[] = {"fixed", "swinging"};
+
+constexpr PropertyRow boat[] = {
+    length_row("length-overall", Need::optional, 1.0, longest, "9.75 m", "length over all"),
+    length_row("waterline-length", Need::optional, 1.0, longest, "8.60 m", "length of the waterline"),
+    length_row("beam", Need::optional, 0.3, 60.0, "3.20 m", "greatest beam"),
+    {.name = "displacement",
+     .type = quantity,
+     .dimension = dimension::mass,
+     .least = 1.0,
+     .example = "4_100 kg",
+     .help = "mass of the boat afloat"},
+    {.name = "ballast",
+     .type = quantity,
+     .dimension = dimension::mass,
+     .least = 0.0,
+     .example = "1_450 kg",
+     .help = "mass of the ballast"},
+    {.name = "righting-moment",
+     .type = quantity,
+     .dimension = dimension::moment,
+     .least = 0.0,
+     .example = "23.5 kNm",
+     .help = "righting moment at the angle righting-angle"},
+    {.name = "righting-angle",
+     .type = quantity,
+     .dimension = dimension::angle,
+     .least = 0.0,
+     .example = "30 deg",
+     .help = "heel at which the righting moment is stated"},
+    length_row("foretriangle-height", Need::optional, 0.5, longest, "11.58 m",
+               "from the sheer to the forestay pin"),
+    length_row("foretriangle-base", Need::optional, 0.2, longest, "3.45 m",
+               "from the mast to the stem fitting"),
+    length_row("mainsail-hoist", Need::optional, 0.5, longest, "11.90 m", "luff of the mainsail"),
+    length_row("mainsail-foot", Need::optional, 0.2, longest, "4.05 m", "foot of the mainsail"),
+    length_row("sheer-at-mast", Need::optional, -5.0, 20.0, "1.120 m",
+               "height of the sheer above the waterline, abreast of the mast"),
+    {.name = "reference-temperature",
+     .type = quantity,
+     .dimension = dimension::temperature_point,
+     .example = "20 degC",
+     .help = "temperature at which the lengths of this file hold"},
+    {.name = "report-date",
+     .type = date,
+     .example = "2026-11-01",
+     .help = "the day that this report speaks of; waivers that end before it are over"},
+    {.name = "measured-where",
+     .type = choice,
+     .choices = places,
+     .example = "afloat",
+     .help = "whether the boat was afloat or ashore when she was measured"},
+    length_row("pair-tolerance", Need::optional, 0.0, 0.1, "1 mm",
+               "port and starboard pieces within this are printed as 2 off; not stated: always apart"),
+    text_row("mast", Need::optional, "\"deck-stepped, 13.20 m\"", "what the mast is and where it stands"),
+    text_row("note", Need::optional, "\"invented boat for the examples\"", "anything a reader should know"),
+};
+
+constexpr PropertyRow spar[] = {
+    choice_row("sort", Need::required, spar_sorts, "mast",
+               "what it is; on a boomkin points lie aft of the heel"),
+    {.name = "heel",
+     .type = vector,
+     .need = Need::required,
+     .example = "(0.000, 0.000, 1.450) m",
+     .help = "its heel, or the place that it turns about: the origin of points on it"},
+    quantity_row("rake", dimension::angle, -1.6, "2 deg", "how far it leans aft; not stated: upright"),
+    quantity_row("steeve", dimension::angle, -1.6, "12 deg",
+                 "how far a bowsprit or a boomkin rises outboard; not stated: level"),
+    {.name = "axis",
+     .type = vector,
+     .example = "(-0.05, 0.02, 1.00) m",
+     .help = "direction of a mast from its heel, in place of the rake, when it leans sideways too"},
+    length_row("length", Need::optional, 0.1, longest, "13.20 m", "from the heel to the other end"),
+    length_row("girth", Need::optional, 0.01, 5.0, "565 mm", "round the spar where soft eyes sit"),
+    choice_row("step", Need::optional, steps, "keel", "where it stands"),
+    length_row("partners", Need::optional, -5.0, 20.0, "1.900 m",
+               "height of the partners above the waterline"),
+    {.name = "bending-stiffness",
+     .type = quantity,
+     .dimension = dimension::bending_stiffness,
+     .least = 0.0,
+     .example = "310 kNm2",
+     .help = "EI, fore and aft"},
+    quantity_row("thermal", dimension::per_kelvin, -1.0, "24 ppm/K",
+                 "coefficient of thermal expansion along it"),
+    text_row("material", Need::optional, "\"aluminium\"", "what it is made of"),
+    text_row("note", Need::optional, "\"keel-stepped\"", "anything a reader should know"),
+};
+
+constexpr PropertyRow spreader[] = {
+    {.name = "root",
+     .type = reference,
+     .need = Need::required,
+     .refers_to = Category::point,
+     .example = "upper-root",
+     .help = "where it meets the mast"},
+    {.name = "tip",
+     .type = reference,
+     .need = Need::required,
+     .refers_to = Category::point,
+     .example = "upper-tip",
+     .help = "where the stay passes"},
+    {.name = "sides",
+     .type = choice_list,
+     .choices = sides,
+     .example = "port, starboard",
+     .help = "both sides unless said"},
+    choice_row("hold", Need::optional, spreader_holds, "swinging",
+               "whether it is fixed or swings at its root"),
+};
+
+constexpr PropertyRow eye_stack[] = {
+    reference_row("seat", Need::required, Category::point, "hounds",
+                  "the point where the lowest eye bears; the stays' paths begin there"),
+    length_row("rise", Need::required, 0.0, 1.0, "30 mm",
+               "how much higher each eye sits than the one below"),
+    reference_row("on", Need::optional, Category::spar, "mast",
+                  "the spar along which they are stacked; not stated: straight up"),
+    list_row("order", Need::required, Category::stay, "shroud-1.starboard, shroud-1.port",
+             "the stays from the lowest eye to the highest"),
+};
+
+constexpr KindRow kinds[] = {
+    {.name = "boat",
+     .category = Category::boat,
+     .group = "The boat",
+     .naming = Naming::may,
+     .properties = boat,
+     .help = "identity and particulars; `from` another boat makes her a sister ship"},
+    {.name = "spar",
+     .category = Category::spar,
+     .group = "The boat",
+     .properties = spar,
+     .help = "a mast, bowsprit, boomkin or gaff; gives points on it a frame of its own"},
+    {.name = "points",
+     .category = Category::points,
+     .group = "The boat",
+     .naming = Naming::none,
+     .on_spar = true,
+     .free_properties = true,
+     .help =
+         "named points: x forward, y to starboard, z up from the waterline, or `on` a spar from its heel; "
+         "`mirrored` gives the port twin"},
+    {.name = "spreader",
+     .category = Category::spreader,
+     .group = "The boat",
+     .properties = spreader,
+     .help = "a strut from the mast to a tip"},
+    {.name = "eye-stack",
+     .category = Category::eye_stack,
+     .group = "The boat",
+     .properties = eye_stack,
+     .help = "soft eyes that sit one above the other on a spar, lowest first"},
+};
+
+} // namespace
+
+std::span<const KindRow> boat_kinds() {
+  return kinds;
+}
+
+} // namespace sheerpole

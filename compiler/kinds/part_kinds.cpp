@@ -1,0 +1,236 @@
+#include "kinds/rows.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+using enum ValueType;
+using namespace rows;
+
+constexpr std::string_view screws[] = {"pair", "single"};
+
+constexpr PropertyRow boat_fitting[] = {
+    end_row("upper", "eye (hole: 10.3 mm, thickness: 8 mm)", "its end towards aloft"),
+    end_row("lower", "jaw (gap: 12 mm, pin: \"10 mm\")", "its end towards the deck"),
+};
+
+constexpr PropertyRow fixed_part[] = {
+    length_row("length", Need::required, 0.0, 20.0, "82 mm",
+               "from bearing to bearing, pin centre to pin centre"),
+    end_row("upper", "jaw (gap: 17 mm, pin: \"5/8 in\")", "its end towards aloft, as usually fitted"),
+    end_row("lower", "wire-socket (inserted: 62 mm)", "its end towards the deck, as usually fitted"),
+    length_row("wrap", Need::optional, 0.0, 5.0, "159 mm",
+               "rope that a test wrap round this part used beyond the bearing"),
+};
+
+constexpr PropertyRow screw_part[] = {
+    length_row("shortest", Need::required, 0.001, 20.0, "320 mm", "fully closed, pin centre to pin centre"),
+    length_row("longest", Need::required, 0.001, 20.0, "470 mm",
+               "open to the last thread that may be used"),
+    {.name = "thread", .type = thread, .example = "\"5/8-18 UNF\"", .help = "thread of the studs"},
+    {.name = "screw",
+     .type = choice,
+     .choices = screws,
+     .example = "pair",
+     .help = "pair: a right- and a left-handed stud; single: one stud turns"},
+    length_row("engaged-at-longest", Need::optional, 0.0, 1.0, "16 mm",
+               "thread of each stud still in the body at the longest"),
+    end_row("upper", "wire-socket (inserted: 62 mm)", "its end towards aloft, as usually fitted"),
+    end_row("lower", "jaw (gap: 17 mm, pin: \"5/8 in\")", "its end towards the deck, as usually fitted"),
+    length_row("wrap", Need::optional, 0.0, 5.0, "159 mm",
+               "rope that a test wrap round this part used beyond the bearing"),
+};
+
+constexpr PropertyRow range_part[] = {
+    length_row("shortest", Need::required, 0.0, 50.0, "60 mm", "hauled up tight"),
+    length_row("longest", Need::required, 0.001, 50.0, "260 mm", "eased as far as it may be used"),
+    end_row("upper", "holes (count: 5, diameter: 16 mm)", "its end towards aloft"),
+    end_row("lower", "eye (hole: 12 mm)", "its end towards the deck"),
+};
+
+constexpr PropertyRow hole_part[] = {
+    length_row("shortest", Need::required, 0.0, 50.0, "60 mm",
+               "pinned in the hole nearest to its other end"),
+    length_row("longest", Need::required, 0.001, 50.0, "170 mm",
+               "pinned in the hole farthest from its other end"),
+    length_row("step", Need::required, 0.0005, 1.0, "10 mm", "from one hole to the next"),
+    end_row("upper", "holes (count: 12, diameter: 6.5 mm)", "its end towards aloft"),
+    end_row("lower", "jaw (gap: 5 mm, pin: \"6 mm\")", "its end towards the deck"),
+};
+
+constexpr PropertyRow soft_eye[] = {
+    length_row("length", Need::required, 0.0, 5.0, "0 mm",
+               "from the end of the path to where the eye bears; 0 mm when the path ends there"),
+    length_row("girth", Need::optional, 0.0, 5.0, "565 mm", "round what the eye goes over"),
+    length_row("serving", Need::optional, 0.0, 0.1, "3 mm", "what the serving adds to the rope's diameter"),
+    length_row("wrap", Need::optional, 0.0, 5.0, "640 mm",
+               "rope that a test wrap round it used beyond the bearing"),
+    end_row("lower", "rope-seat (diameter: 180 mm)", "where the rope lies"),
+};
+
+constexpr PropertyRow worn_part[] = {
+    length_row("length", Need::optional, 0.0, longest, "12.40 m",
+               "its own length; it adds none to the stay"),
+    {.name = "size", .type = size, .example = "\"8 mm\"", .help = "size by which it is sold"},
+    end_row("upper", "eye (hole: 12 mm)", "its end towards aloft"),
+    end_row("lower", "eye (hole: 12 mm)", "its end towards the deck"),
+};
+
+// What every part may state.
+constexpr PropertyRow more_of_part[] = {
+    force_row("break-load", "62 kN", "break load"),
+    quantity_row("mass", dimension::mass, 0.0, "0.45 kg", "mass of one"),
+    text_row("secured", Need::optional, "\"split pin\"", "what keeps its pin or thread from working out"),
+    text_row("batch", Need::optional, "\"lot 12\"", "the batch that it came from"),
+    date_row("installed", Need::optional, "when it went on the boat"),
+    text_row("evidence", Need::optional, "\"invoice of 2019\"", "what shows its age or origin"),
+    text_row("note", Need::optional, "\"invented figures\"", "anything a reader should know"),
+};
+
+constexpr auto fitting_rows = joined(boat_fitting, more_of_part);
+constexpr auto fixed_rows = joined(fixed_part, more_of_part);
+constexpr auto screw_rows = joined(screw_part, more_of_part);
+constexpr auto range_rows = joined(range_part, more_of_part);
+constexpr auto hole_rows = joined(hole_part, more_of_part);
+constexpr auto soft_eye_rows = joined(soft_eye, more_of_part);
+constexpr auto worn_rows = joined(worn_part, more_of_part);
+
+constexpr PropertyRow splice_setting = {.name = "splice",
+                                        .type = reference,
+                                        .refers_to = Category::splice,
+                                        .example = "long-bury",
+                                        .help = "how the rope's end is made here"};
+constexpr PropertyRow spare_setting = length_row("spare-bury", Need::optional, 0.0, 20.0, "1.2 m",
+                                                 "rope kept in the splice for a later length");
+
+constexpr PropertyRow part_settings[] = {splice_setting, spare_setting};
+
+constexpr PropertyRow screw_settings[] = {
+    ratio_row("open", 0.0, 1.0, "50 %",
+              "0 % is fully closed, 100 % open to the last thread that may be used"),
+    length_row("length", Need::optional, 0.0, 50.0, "395 mm",
+               "its length as set, pin centre to pin centre"),
+    splice_setting,
+    spare_setting,
+};
+
+constexpr PropertyRow lashing_settings[] = {
+    length_row("gap", Need::optional, 0.0, 50.0, "160 mm", "the gap as set"),
+    {.name = "passes",
+     .type = count,
+     .least = 1,
+     .most = 100,
+     .example = "6",
+     .help = "how often the cord goes there and back"},
+};
+
+constexpr PropertyRow length_settings[] = {
+    length_row("length", Need::optional, 0.0, 50.0, "600 mm", "its length as set"),
+    splice_setting,
+    spare_setting,
+};
+
+constexpr PropertyRow hole_settings[] = {
+    {.name = "hole",
+     .type = count,
+     .least = 1,
+     .most = 200,
+     .example = "6",
+     .help = "the hole that it is pinned in, the first being the shortest"},
+    length_row("length", Need::optional, 0.0, 50.0, "110 mm", "its length as set"),
+    splice_setting,
+    spare_setting,
+};
+
+constexpr KindRow fixed_kind(std::string_view name, std::string_view help) {
+  return {.name = name,
+          .category = Category::part,
+          .group = "Hardware",
+          .properties = fixed_rows,
+          .settings = part_settings,
+          .help = help};
+}
+
+constexpr KindRow range_kind(std::string_view name, std::string_view help) {
+  return {.name = name,
+          .category = Category::part,
+          .group = "Hardware",
+          .adjuster = true,
+          .properties = range_rows,
+          .settings = length_settings,
+          .help = help};
+}
+
+constexpr KindRow fitting_kind(std::string_view name, std::string_view help) {
+  return {.name = name,
+          .category = Category::part,
+          .group = "Hardware",
+          .boat_fitting = true,
+          .properties = fitting_rows,
+          .help = help};
+}
+
+constexpr KindRow worn_kind(std::string_view name, std::string_view help) {
+  return {.name = name,
+          .category = Category::part,
+          .group = "Hardware",
+          .worn = true,
+          .properties = worn_rows,
+          .help = help};
+}
+
+constexpr KindRow kinds[] = {
+    fitting_kind("tang", "fitting on the mast; pin-to-pin begins at its pin"),
+    fitting_kind("chainplate", "fitting on the hull; pin-to-pin ends at its pin"),
+    fixed_kind("toggle", "a joint that lets the stay swing in two planes"),
+    fixed_kind("terminal", "fitting on the end of a wire or a rod"),
+    fixed_kind("thimble", "round or pear-shaped seat for a rope eye"),
+    {.name = "soft-eye",
+     .category = Category::part,
+     .group = "Hardware",
+     .properties = soft_eye_rows,
+     .settings = part_settings,
+     .help = "an eye in the rope itself, over a spar or a post"},
+    fixed_kind("deadeye", "block with holes that a rope eye goes round and a lashing through"),
+    fixed_kind("link", "plate or strap between two pins"),
+    fixed_kind("shackle", "bow with a pin"),
+    fixed_kind("hook", "hook, with or without a snap"),
+    fixed_kind("insulator", "breaks the wire for an aerial; the stay has one body more for each"),
+    fixed_kind("junction", "plate where several stays meet, from its centre to the hole of this stay"),
+    {.name = "turnbuckle",
+     .category = Category::part,
+     .group = "Hardware",
+     .adjuster = true,
+     .properties = screw_rows,
+     .settings = screw_settings,
+     .help = "screw adjuster"},
+    {.name = "lashing",
+     .category = Category::part,
+     .group = "Hardware",
+     .adjuster = true,
+     .properties = range_rows,
+     .settings = lashing_settings,
+     .help = "several turns of cord over a gap"},
+    range_kind("tackle", "blocks and a fall"),
+    range_kind("lever", "quick-release lever"),
+    range_kind("cylinder", "hydraulic cylinder"),
+    {.name = "hole-adjuster",
+     .category = Category::part,
+     .group = "Hardware",
+     .adjuster = true,
+     .properties = hole_rows,
+     .settings = hole_settings,
+     .help = "plates with a row of holes, set by pinning one of them"},
+    worn_kind("foil", "section or tube over the stay; goes on before the second end is closed"),
+    worn_kind("cover", "boot, cover or chafe sleeve over a joint or the line"),
+    worn_kind("bush", "sleeve that fills a hole to the size of its pin"),
+    worn_kind("pin", "clevis pin in a joint"),
+};
+
+} // namespace
+
+std::span<const KindRow> part_kinds() {
+  return kinds;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,133 @@
+#include "kinds/rows.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+using enum ValueType;
+using namespace rows;
+
+constexpr std::string_view layers[] = {"designed", "ordered", "made", "fitted"};
+constexpr std::string_view units[] = {"millimetres", "inches", "feet-and-inches"};
+constexpr std::string_view stock_sorts[] = {"spool", "coil", "offcut"};
+constexpr std::string_view severities[] = {"note", "warning", "error"};
+constexpr std::string_view on_off[] = {"on", "off"};
+constexpr std::string_view quantities[] = {"pin-to-pin", "body",       "cut",
+                                           "to-tighten", "to-slacken", "engaged"};
+constexpr std::string_view conditions[] = {"good", "watch", "renew", "not-accessible"};
+
+constexpr PropertyRow layer[] = {
+    date_row("date", Need::optional, "when it was so"),
+    text_row("by", Need::optional, "\"owner\"", "who says so"),
+    text_row("note", Need::optional, "\"after the first season\"", "anything a reader should know"),
+};
+
+constexpr PropertyRow shop[] = {
+    ratio_row("delivered-open", 0.0, 1.0, "50 %", "how far adjusters are open on stays as delivered"),
+    length_row("round-to", Need::optional, 0.0001, 0.1, "1 mm", "what cut lengths are rounded to"),
+    choice_row("unit", Need::optional, units, "millimetres", "the one unit of its bench cards"),
+    text_row("note", Need::optional, "\"closed Mondays\"", "anything a reader should know"),
+};
+
+constexpr PropertyRow stock[] = {
+    choice_row("sort", Need::required, stock_sorts, "spool", "what it is"),
+    length_row("length", Need::required, 0.001, 10000.0, "100 m", "length in hand"),
+    {.name = "pieces", .type = count, .least = 1, .most = 1000, .example = "2", .help = "how many of them"},
+    ratio_row("spare", 0.0, 10.0, "10 %", "share of what is cut from it that is kept as spare"),
+    text_row("batch", Need::optional, "\"coil 7\"", "the batch that it came from"),
+    text_row("note", Need::optional, "\"dry store\"", "anything a reader should know"),
+};
+
+constexpr PropertyRow limits[] = {
+    length_row("routes-apart", Need::optional, 0.0, 1.0, "5 mm",
+               "two ways to one length may differ by this"),
+    ratio_row("adjuster-reserve", 0.0, 0.5, "10 %", "share of an adjuster's range to be left either way"),
+    ratio_row("thread-engaged", 0.0, 10.0, "100 %",
+              "thread in the body, as a share of the diameter of the thread"),
+};
+
+constexpr PropertyRow rule[] = {
+    choice_row("quantity", Need::required, quantities, "body", "what is looked at, of each stay"),
+    length_row("at-least", Need::optional, -longest, longest, "20 mm", "the finding comes below this"),
+    length_row("at-most", Need::optional, -longest, longest, "12 m", "the finding comes above this"),
+    list_row("stays", Need::optional, Category::stay, "cap-shroud, forestay",
+             "only these; not stated: all"),
+    choice_row("severity", Need::required, severities, "warning", "how grave it is"),
+    text_row("message", Need::required, "\"longer than our bench\"", "what the finding says"),
+    choice_row("active", Need::optional, on_off, "off", "whether it is looked at; not stated: on"),
+};
+
+constexpr PropertyRow waive[] = {
+    text_row("reason", Need::required, "\"checked with the maker\"", "why it is left standing"),
+    text_row("by", Need::required, "\"owner\"", "who takes it on"),
+    date_row("until", Need::required, "the last day; after it the finding comes back"),
+};
+
+constexpr PropertyRow inspection[] = {
+    list_row("between", Need::optional, Category::part, "tang-10, thimble-16",
+             "the part, or the two parts of the joint; not stated: the whole stay"),
+    date_row("date", Need::required, "when it was looked at"),
+    text_row("by", Need::required, "\"owner\"", "who looked"),
+    choice_row("condition", Need::required, conditions, "good", "what was found"),
+    text_row("note", Need::optional, "\"pin polished on one side\"", "what was seen"),
+};
+
+constexpr KindRow kinds[] = {
+    {.name = "layer",
+     .category = Category::layer,
+     .group = "Records",
+     .naming = Naming::choice,
+     .name_choices = layers,
+     .holds_overlays = true,
+     .properties = layer,
+     .help = "what differs from the design as it was ordered, made or fitted; the later layer wins"},
+    {.name = "shop",
+     .category = Category::record,
+     .group = "Records",
+     .properties = shop,
+     .help = "a loft's conventions"},
+    {.name = "stock",
+     .category = Category::record,
+     .group = "Records",
+     .of = Category::material,
+     .properties = stock,
+     .help = "a spool, coil or offcut in hand"},
+    {.name = "limits",
+     .category = Category::limits,
+     .group = "Records",
+     .naming = Naming::none,
+     .properties = limits,
+     .help = "the thresholds that the checks use in place of their own, each with its source"},
+    {.name = "rule",
+     .category = Category::rule,
+     .group = "Records",
+     .properties = rule,
+     .help = "an owner's or a loft's own check, reported under its own name"},
+    {.name = "waive",
+     .category = Category::waiver,
+     .group = "Records",
+     .naming = Naming::finding,
+     .of = Category::stay,
+     .of_optional = true,
+     .properties = waive,
+     .help = "leaves one finding standing for one stay, or for all: reason, by whom, until when"},
+    {.name = "finding",
+     .category = Category::inspection,
+     .group = "Records",
+     .naming = Naming::none,
+     .of = Category::stay,
+     .properties = inspection,
+     .help = "inspection log: what was found on a stay or a joint of it, when and by whom"},
+};
+
+} // namespace
+
+std::span<const KindRow> record_kinds() {
+  return kinds;
+}
+
+std::span<const std::string_view> stay_quantities() {
+  return quantities;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,118 @@
+#pragma once
+
+#include "kinds/kind_row.hpp"
+
+#include <array>
+#include <cstddef>
+
+/// How the tables of kinds are written. For the files of this room only.
+namespace sheerpole::rows {
+
+/// Lengths on a boat end at 200 m; the bound catches slips of a unit, not big boats.
+inline constexpr double longest = 200.0;
+
+inline constexpr std::string_view sides[] = {"port", "starboard"};
+
+constexpr PropertyRow length_row(std::string_view name, Need need, double least, double most,
+                                 std::string_view example, std::string_view help) {
+  return {.name = name,
+          .type = ValueType::quantity,
+          .need = need,
+          .dimension = dimension::length,
+          .least = least,
+          .most = most,
+          .example = example,
+          .help = help};
+}
+
+/// An optional quantity of any dimension.
+constexpr PropertyRow quantity_row(std::string_view name, Dimension dimension, double least,
+                                   std::string_view example, std::string_view help) {
+  return {.name = name,
+          .type = ValueType::quantity,
+          .dimension = dimension,
+          .least = least,
+          .example = example,
+          .help = help};
+}
+
+constexpr PropertyRow text_row(std::string_view name, Need need, std::string_view example,
+                               std::string_view help) {
+  return {.name = name, .type = ValueType::text, .need = need, .example = example, .help = help};
+}
+
+constexpr PropertyRow end_row(std::string_view name, std::string_view example, std::string_view help) {
+  return {.name = name, .type = ValueType::end, .example = example, .help = help};
+}
+
+constexpr PropertyRow ratio_row(std::string_view name, double least, double most, std::string_view example,
+                                std::string_view help) {
+  return {.name = name,
+          .type = ValueType::quantity,
+          .dimension = dimension::number,
+          .least = least,
+          .most = most,
+          .example = example,
+          .help = help};
+}
+
+constexpr PropertyRow choice_row(std::string_view name, Need need,
+                                 std::span<const std::string_view> choices, std::string_view example,
+                                 std::string_view help) {
+  return {.name = name,
+          .type = ValueType::choice,
+          .need = need,
+          .choices = choices,
+          .example = example,
+          .help = help};
+}
+
+constexpr PropertyRow reference_row(std::string_view name, Need need, Category category,
+                                    std::string_view example, std::string_view help) {
+  return {.name = name,
+          .type = ValueType::reference,
+          .need = need,
+          .refers_to = category,
+          .example = example,
+          .help = help};
+}
+
+constexpr PropertyRow list_row(std::string_view name, Need need, Category category,
+                               std::string_view example, std::string_view help) {
+  return {.name = name,
+          .type = ValueType::reference_list,
+          .need = need,
+          .refers_to = category,
+          .example = example,
+          .help = help};
+}
+
+constexpr PropertyRow date_row(std::string_view name, Need need, std::string_view help) {
+  return {.name = name, .type = ValueType::date, .need = need, .example = "2026-05-02", .help = help};
+}
+
+constexpr PropertyRow force_row(std::string_view name, std::string_view example, std::string_view help) {
+  return quantity_row(name, dimension::force, 1.0, example, help);
+}
+
+/// Two tables one behind the other.
+template <std::size_t A, std::size_t B>
+constexpr std::array<PropertyRow, A + B> joined(const PropertyRow (&a)[A], const PropertyRow (&b)[B]) {
+  std::array<PropertyRow, A + B> result{};
+  for (std::size_t i = 0; i < A; ++i)
+    result[i] = a[i];
+  for (std::size_t i = 0; i < B; ++i)
+    result[A + i] = b[i];
+  return result;
+}
+
+} // namespace sheerpole::rows
+
+/// The tables, each in a file of its own.
+namespace sheerpole {
+std::span<const KindRow> boat_kinds();
+std::span<const KindRow> line_kinds();
+std::span<const KindRow> part_kinds();
+std::span<const KindRow> stay_kinds();
+std::span<const KindRow> record_kinds();
+} // namespace sheerpole

@@ -1,0 +1,102 @@
+#pragma once
+
+#include "model/particular.hpp"
+#include "model/stay.hpp"
+#include "source/span.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// A declaration that is kept as written: a shop, stock.
+struct Record {
+  std::string kind;
+  std::string name;
+  std::string title;
+  std::string of; ///< name of what it is of; may be empty
+  std::vector<Particular> facts;
+  Span place;
+};
+
+/// How one stay stands in a state.
+struct StatePosition {
+  StayId stay;
+  std::vector<std::size_t> items;   ///< of the stack, whose setting differs
+  std::vector<StackItem> as_set;    ///< these items as they are set here
+  std::optional<PointId> stowed_at; ///< where it is made off when it is not in use
+  std::string note;
+  Span place;
+};
+
+/// A named position of the rig.
+struct State {
+  std::string name;
+  std::string title;
+  std::string note;
+  std::vector<StatePosition> positions;
+  Span place;
+};
+
+/// Thresholds of the checks that the file states in place of the project's own.
+struct Limits {
+  std::optional<Sourced<Length>> routes_apart;
+  std::optional<Sourced<double>> adjuster_reserve;
+  std::optional<Sourced<double>> thread_engaged; ///< as a share of the diameter of the thread
+};
+
+/// An owner's or a loft's own check on one quantity of the stays.
+struct UserRule {
+  std::string name;
+  std::string title;
+  std::string quantity; ///< word of stay_quantities()
+  std::optional<Sourced<Length>> at_least;
+  std::optional<Sourced<Length>> at_most;
+  std::vector<StayId> stays; ///< empty: all
+  std::string severity;      ///< note, warning, error
+  std::string message;
+  bool active = true;
+  Span place;
+};
+
+/// A finding that is left standing.
+struct Waiver {
+  std::string slug;
+  std::string stay; ///< `cap-shroud`, `cap-shroud.port`; empty: any subject
+  std::string reason;
+  std::string by;
+  std::string until; ///< ISO 8601
+  Span place;
+};
+
+/// What a calculated value should come out as.
+struct Expectation {
+  std::vector<StayId> stays; ///< one a side
+  std::string quantity;      ///< word of stay_quantities()
+  Sourced<Length> value;     ///< has a tolerance
+  Span place;
+};
+
+/// One entry of the inspection log.
+struct Inspection {
+  std::vector<StayId> stays;
+  std::vector<PartId> between; ///< empty: the whole stay
+  std::string date;            ///< ISO 8601
+  std::string by;
+  std::string condition; ///< good, watch, renew, not-accessible
+  std::string note;
+  Span place;
+};
+
+/// One value that is stated over another: by a layer, a sister ship, the command line.
+struct Difference {
+  std::string origin;   ///< `layer fitted`, `sister ship`, `command line`
+  std::string subject;  ///< `plate-a.port`
+  std::string property; ///< `place`
+  std::string was;      ///< as written, with its source; empty when nothing was stated
+  std::string is;       ///< as written, with its source; empty for a block
+  Span place;
+};
+
+} // namespace sheerpole

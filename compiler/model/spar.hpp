@@ -1,0 +1,26 @@
+#pragma once
+
+#include "model/particular.hpp"
+#include "model/point.hpp"
+#include "source/span.hpp"
+
+#include <array>
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// A mast, bowsprit, boomkin or gaff. Points on it are stated in its frame: boat axes moved to its heel and
+/// turned with it.
+struct Spar {
+  std::string name;
+  std::string title;
+  std::string sort; ///< mast, bowsprit, and so on
+  Vector3 heel;
+  std::array<std::array<double, 3>, 3> axes{}; ///< unit vectors of its frame in boat axes: x, y, z
+  Provenance provenance;                       ///< of its place and lean together
+  std::vector<Particular> particulars = {};
+  Span place;
+};
+
+} // namespace sheerpole
