@@ -11,7 +11,7 @@ constexpr std::array entries{
     CatalogueEntry{
         .slug = "setting-not-taken",
         .severity = Severity::error,
-        .message = "{setting} can not be set: {reason}",
+        .message = "`{setting}` can not be set: {reason}",
         .why = "nothing is worked out with a setting that may have meant something else",
         .cause =
             "A value set on the command line is written as name=value. The name is that of a `let` or a "
@@ -25,7 +25,9 @@ constexpr std::array entries{
         .slug = "set-on-command-line",
         .severity = Severity::note,
         .message = "{count} {values} set on the command line: {names}",
-        .why = "this is a trial: every length that rests on them is a draft",
+        .why =
+            "this is a trial: what is set without a source counts as assumed, and a cut that rests on it "
+            "stays a DRAFT",
         .cause = "Values were set from outside with --set. They take the place of those in the files for "
                  "this one run, and count as assumed unless they state a source.",
         .example = "--set \"mast-step=25 mm\"\n",
@@ -35,7 +37,7 @@ constexpr std::array entries{
         .slug = "layer-replaces",
         .severity = Severity::note,
         .message = "layer {name} replaces {count} {values}: {names}",
-        .why = "the lengths rest on these values, no longer on the ones below them",
+        .why = "the lengths rest on what the layer says, no longer on what it replaces",
         .cause = "A later layer states what differs from the design as it was ordered, made or fitted. "
                  "What it states takes the place of the earlier value everywhere.",
         .example = "layer fitted {\n"
@@ -50,7 +52,7 @@ constexpr std::array entries{
         .slug = "sister-differs",
         .severity = Severity::note,
         .message = "{name} differs from the boat she is made from in {count} {values}: {names}",
-        .why = "every other number is taken over from the other boat, not from this one",
+        .why = "every other number is that of the other boat; nobody has measured it on this one",
         .cause = "The boat of this file is made `from` another. What this file states takes the place of "
                  "what the other file states; the rest is inherited.",
         .example = "use \"smidgeon.rig\"\n"
@@ -79,7 +81,7 @@ constexpr std::array entries{
         .slug = "unknown-finding",
         .severity = Severity::error,
         .message = "{written} is not the name of a finding or of a rule",
-        .why = "it would leave nothing standing, and the finding that was meant would come back",
+        .why = "nothing would be waived, and the finding that was meant would go on counting",
         .cause = "`waive` is followed by the name of the finding that is to be left standing, as it is "
                  "printed in brackets behind the place.",
         .example = "waive adjuster-near-the-end {\n"
@@ -103,8 +105,9 @@ constexpr std::array entries{
     CatalogueEntry{
         .slug = "axis-along-boat",
         .severity = Severity::error,
-        .message = "the axis of {spar} runs fore and aft",
-        .why = "a mast that lies down has no way up, so points on it would have no height",
+        .message = "the axis of {spar} lies along the boat, as if the spar lay down",
+        .why = "it does not say which way is up, so points on it would have no height; a bowsprit or a "
+               "boomkin states its `steeve` instead",
         .cause = "The axis of a mast is its direction from the heel, upwards. A bowsprit or a boomkin has "
                  "no axis but a steeve.",
         .example = "spar mast {\n"

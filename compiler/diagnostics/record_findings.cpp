@@ -13,7 +13,7 @@ constexpr std::array entries{
         .severity = Severity::warning,
         .message =
             "{stay}: {part} is set to {set}, between its holes; hole {hole} makes it {there}, {off} {way}",
-        .why = "it can only be pinned in a hole, so the stay will come out by that much",
+        .why = "it can only be pinned in a hole, so the stay will be that much off",
         .cause =
             "A hole-adjuster has steps. The length that is stated for it is not that of one of its holes.",
         .example = "hole-adjuster plate-12-holes {\n"
@@ -40,7 +40,7 @@ constexpr std::array entries{
     CatalogueEntry{
         .slug = "expectation-missed",
         .severity = Severity::error,
-        .message = "{stay}: {quantity} is {found}, not {expected} to {bound}; it is off by {off}",
+        .message = "{stay}: {quantity} is {found}, not {expected} ± {bound}; it is off by {off}",
         .why = "somebody wrote down what should come out, and it does not",
         .cause =
             "An `expect` line holds a calculated value against a number from outside: a hand calculation, "
@@ -101,7 +101,7 @@ constexpr std::array entries{
         .slug = "waiver-without-finding",
         .severity = Severity::note,
         .message = "{slug} is waived for {stay}, but there is no such finding",
-        .why = "the waiver stands for nothing any more",
+        .why = "either the finding is gone, or it is about something else, such as both sides at once",
         .cause = "The finding is gone, or it is about another stay, or about both sides where the waiver "
                  "names one.",
         .example = "waive adjuster-near-end of forestay {\n"
@@ -114,7 +114,7 @@ constexpr std::array entries{
     CatalogueEntry{
         .slug = "error-not-waived",
         .severity = Severity::warning,
-        .message = "{slug} is an error and is not waived",
+        .message = "{slug} is an error, and an error can not be waived",
         .why = "with an error there is no length to cut to",
         .cause = "Warnings and notes can be left standing; an error means that a length is not known or "
                  "can not be made.",
@@ -128,7 +128,8 @@ constexpr std::array entries{
     CatalogueEntry{
         .slug = "waiver-date-not-checked",
         .severity = Severity::note,
-        .message = "{slug} is waived until {until}; whether that day is past is not checked",
+        .message = "{slug} is waived until {until}; whether that day is past is not checked, because the "
+                   "boat states no report-date",
         .why = "a waiver that is over should no longer hide its finding",
         .cause = "Outputs must be the same on every day, so the day is not taken from the clock.",
         .example = "boat \"Demo\" {\n"
