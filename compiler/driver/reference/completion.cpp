@@ -28,6 +28,8 @@ constexpr Keyword keywords[] = {
     {"from", "copies another declaration of the same kind: toggle toggle-16 from toggle-12"},
     {"of", "says what the declaration belongs to: reading of forestay"},
     {"x", "repeats an item of a stack: 2 x toggle-12"},
+    {"expect", "begins a line that says what a calculated value should come out as"},
+    {"on", "behind points: the spar that they stand on"},
     {"mirrored", "behind a place: its twin stands on the other side"},
     {"free", "behind a point of a path: the line runs through"},
     {"clamped", "behind a point of a path: the line is held there"},

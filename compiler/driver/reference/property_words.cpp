@@ -56,9 +56,10 @@ std::string_view type_word(ValueType type) {
     return "date";
   case ValueType::any:
     return "any";
-  default:
-    return "other";
+  case ValueType::reference_list:
+    return "reference-list";
   }
+  return "any";
 }
 
 std::string value_words(const PropertyRow& row) {
@@ -93,11 +94,10 @@ std::string value_words(const PropertyRow& row) {
     return "a date";
   case ValueType::any:
     return "a quantity or a text in quotes";
-  default: // a sort of value without words of its own yet: its row says enough
-    if (row.refers_to != Category::none)
-      return "one or several names of " + std::string(describe(row.refers_to)) + ", with commas";
-    return row.choices.empty() ? "as in the example" : "of " + choice_words(row);
+  case ValueType::reference_list:
+    return "the name of " + std::string(describe(row.refers_to)) + ", or several with commas";
   }
+  return "as in the example";
 }
 
 std::string range_words(const PropertyRow& row) {
