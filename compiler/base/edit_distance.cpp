@@ -5,20 +5,24 @@
 namespace sheerpole {
 
 std::size_t edit_distance(std::string_view a, std::string_view b) {
-  std::vector<std::vector<std::size_t>> cost(a.size() + 1, std::vector<std::size_t>(b.size() + 1));
-  for (std::size_t i = 0; i <= a.size(); ++i)
-    cost[i][0] = i;
+  // The last three rows of the table of costs are enough.
+  std::vector<std::size_t> row(b.size() + 1);
+  std::vector<std::size_t> above(b.size() + 1);
+  std::vector<std::size_t> two_above(b.size() + 1);
   for (std::size_t j = 0; j <= b.size(); ++j)
-    cost[0][j] = j;
+    row[j] = j;
   for (std::size_t i = 1; i <= a.size(); ++i) {
+    two_above.swap(above);
+    above.swap(row);
+    row[0] = i;
     for (std::size_t j = 1; j <= b.size(); ++j) {
-      const std::size_t replace = cost[i - 1][j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
-      cost[i][j] = std::min({cost[i - 1][j] + 1, cost[i][j - 1] + 1, replace});
+      const std::size_t replace = above[j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
+      row[j] = std::min({above[j] + 1, row[j - 1] + 1, replace});
       if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
-        cost[i][j] = std::min(cost[i][j], cost[i - 2][j - 2] + 1);
+        row[j] = std::min(row[j], two_above[j - 2] + 1);
     }
   }
-  return cost[a.size()][b.size()];
+  return row[b.size()];
 }
 
 std::optional<std::string> nearest_name(std::string_view name, const std::vector<std::string>& candidates) {

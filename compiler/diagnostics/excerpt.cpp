@@ -52,6 +52,8 @@ Excerpt excerpt(std::string_view line, std::size_t begin, std::size_t end, std::
     i += next.bytes;
     if (i <= end)
       mark_to = columns;
+    if (i > begin && columns > mark_from + 2 * width)
+      break; // the rest is cut off in any case, and a line can be very long
   }
   if (begin == line.size())
     mark_from = columns;
