@@ -22,7 +22,7 @@ import lit.formats
 config.name = "sheerpole"
 config.test_format = lit.formats.ShTest(execute_external=True)
 config.suffixes = [".test", ".rig"]
-config.excludes = ["inputs", "tools", "parts"]
+config.excludes = ["inputs", "tools", "parts", "frozen"]
 config.test_source_root = os.path.dirname(os.path.abspath(__file__))
 
 project = os.path.dirname(config.test_source_root)

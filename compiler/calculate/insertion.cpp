@@ -12,7 +12,8 @@ EndUse insertion(const LineEnd& end) {
   const EndDimension* depth = socket == nullptr ? nullptr : socket->find("inserted");
   if (depth == nullptr) {
     use.missing.push_back({"insertion depth of " + end.part->name,
-                           "state inserted in the wire-socket end of " + end.part->name +
+                           "state `" + std::string(end.where == Where::aloft ? "lower" : "upper") +
+                               ": wire-socket (inserted: … mm)` in " + end.part->name +
                                ", from its maker or with a depth gauge",
                            socket != nullptr && socket->place ? *socket->place : end.part->place});
     return use;

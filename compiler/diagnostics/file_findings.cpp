@@ -36,17 +36,47 @@ constexpr std::array entries{
                 "boat's own file instead of from one another.",
     },
     CatalogueEntry{
+        .slug = "rig-too-large",
+        .severity = Severity::error,
+        .message = "with {file}, the files of this rig are together larger than {limit} MiB",
+        .why = "a rig is some kilobytes of text; something else was brought in",
+        .cause =
+            "Each file is within its bound, but all files that `use` brings in are together far larger "
+            "than any boat. A program that writes rig files may have run away.",
+        .example = "# each of these is 4 MiB, and there are five of them\n"
+                   "language 1\n"
+                   "use \"parts-1.rig\"\n",
+        .mend =
+            "Bring in only what this boat needs. A library for many boats is divided into files by kind "
+            "of part.",
+    },
+    CatalogueEntry{
+        .slug = "too-many-declarations",
+        .severity = Severity::error,
+        .message = "the files of this rig state more than {limit} things; here is the first one too many",
+        .why = "a rig of this size is more likely a slip than a boat",
+        .cause = "Declarations, properties, points and the items of stacks are counted in all files "
+                 "together. A boat with every part spelt out has some thousands of them; a program that "
+                 "writes rig files may have run away.",
+        .example = "# the same stay, twenty thousand times\n"
+                   "stay stay-1 { line: hmpe-9 }\n",
+        .mend = "One boat is one rig: divide a fleet into a file for each boat. A row of equal parts is "
+                "written with its number, `40 x toggle-12`.",
+    },
+    CatalogueEntry{
         .slug = "use-outside-folder",
         .severity = Severity::error,
-        .message = "{file} is not below the folder of the boat's file",
+        .message = "{file} leads outside the folder of the boat's file",
         .why = "a rig that reaches outside its folder can not be handed on or kept as one",
         .cause = "The path after `use` begins at a folder of this computer, or goes up with `..` beyond "
                  "the folder of the file that was asked for, or it is empty. On another computer, or in "
                  "ten years, it would name another file or none.",
         .example = "language 1\n"
                    "use \"../other-boat/hardware.rig\"\n",
-        .mend = "Copy the file next to the boat's file or into a folder below it, and name it from there: "
-                "`use \"parts/hardware.rig\"`.",
+        .mend =
+            "Copy the file next to the boat's file or into a folder below it, and name it from there: "
+            "`use \"parts/hardware.rig\"`. To read a shared library where it is, name its folder on the "
+            "command line: --allow-folder ../parts.",
     },
     CatalogueEntry{
         .slug = "language-line-missing",

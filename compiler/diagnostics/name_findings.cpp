@@ -243,6 +243,23 @@ constexpr std::array entries{
         .mend = "Name a declaration of the same kind, or write the properties out.",
     },
     CatalogueEntry{
+        .slug = "copies-too-large",
+        .severity = Severity::error,
+        .message =
+            "with {name}, what this rig copies by `from` comes to more than {limit} properties, blocks "
+            "and items",
+        .why = "a rig of this size is more likely a slip than a boat",
+        .cause = "A declaration with `from` takes over all properties and blocks of its base, stacks with "
+                 "their items too. Many copies of something long, or copies of copies that each add "
+                 "something, grow beyond every boat.",
+        .example =
+            "# twenty thousand stays like this one, made from a stay with a stack of a hundred items\n"
+            "stay shroud-2 from shroud-1 { }\n",
+        .mend =
+            "Copy from the first one instead of from the last, and declare only the stays that the boat "
+            "has.",
+    },
+    CatalogueEntry{
         .slug = "base-cycle",
         .severity = Severity::error,
         .message = "{name} is made from itself, by way of the declarations behind `from`",

@@ -25,11 +25,9 @@ constexpr std::array entries{
         .slug = "set-on-command-line",
         .severity = Severity::note,
         .message = "{count} {values} set on the command line: {names}",
-        .why =
-            "this is a trial: what is set without a source counts as assumed, and a cut that rests on it "
-            "stays a DRAFT",
+        .why = "this is a trial: every cut that rests on it is a DRAFT, whatever source it states",
         .cause = "Values were set from outside with --set. They take the place of those in the files for "
-                 "this one run, and count as assumed unless they state a source.",
+                 "this one run, and count as tried out, not as known.",
         .example = "--set \"mast-step=25 mm\"\n",
         .mend = "Write the value into the file with its source when it is to stay.",
     },
@@ -203,6 +201,18 @@ constexpr std::array entries{
                    "  }\n"
                    "}\n",
         .mend = "State the whole stack anew, or give one of the two a name of its own with `from`.",
+    },
+    CatalogueEntry{
+        .slug = "sides-of-one-side",
+        .severity = Severity::error,
+        .message = "{stay}.{side} is one side already, and can not have sides",
+        .why = "a stay that exists on one side only is not stated by the other",
+        .cause = "The block states one side of a stay apart. Which sides there are is said where the stay "
+                 "is declared.",
+        .example = "stay cap-shroud.port {\n"
+                   "  sides: starboard\n"
+                   "}\n",
+        .mend = "State `sides` in the declaration of the stay itself.",
     },
 };
 

@@ -142,6 +142,20 @@ constexpr std::array entries{
         .mend =
             "State `report-date` in the boat, or set it for one run: --set boat.report-date=2026-11-25.",
     },
+    CatalogueEntry{
+        .slug = "rule-name-taken",
+        .severity = Severity::error,
+        .message = "{rule} is the name of a finding of Sheerpole itself",
+        .why = "two things under one name could not be told apart, nor waived apart",
+        .cause = "A rule is reported under its own name, and this name is taken.",
+        .example = "rule adjuster-near-end {\n"
+                   "  quantity: to-tighten\n"
+                   "  at-least: 20 mm\n"
+                   "  severity: warning\n"
+                   "  message: \"too little left to tighten\"\n"
+                   "}\n",
+        .mend = "Give the rule another name, such as one that begins with that of the loft.",
+    },
 };
 
 } // namespace

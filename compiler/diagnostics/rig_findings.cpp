@@ -254,6 +254,39 @@ constexpr std::array entries{
                 "the standard "
                 "or the drawing that it is from.",
     },
+    CatalogueEntry{
+        .slug = "splice-on-wire",
+        .severity = Severity::error,
+        .message = "{stay}: {splice} at {part} is a splice of a rope, and {line} is a {kind}",
+        .why = "a wire, a rod or a chain is not buried in itself: the cut would be made for an end that "
+               "can not be",
+        .cause = "The setting `splice` belongs to the part that takes a rope. The line beside it is none: "
+                 "the line was changed, or the part taken from a rope stay.",
+        .example = "stay forestay {\n"
+                   "  line: wire-6\n"
+                   "  stack {\n"
+                   "    thimble-16 (splice: long-bury)\n"
+                   "    line\n"
+                   "    screw-12 (open: 50 %)\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Take the splice out and name a terminal with a wire-socket, or make the line a rope.",
+    },
+    CatalogueEntry{
+        .slug = "path-runs-upwards",
+        .severity = Severity::warning,
+        .message = "{stay}: its path ends at {last}, {amount} higher than it begins, at {first}",
+        .why = "path and stack are read from aloft to deck; turned round, the upper hardware would be at "
+               "the lower end",
+        .cause = "The path is written from aloft to deck, as the stack is. Here the last point is higher "
+                 "than the first: the path stands the other way round, or a height has a slip, such as "
+                 "0.91 m for 9.1 m.",
+        .example = "stay cap-shroud {\n"
+                   "  path: plate-a > tip free > cap-tang\n"
+                   "}\n",
+        .mend = "Turn the path round, or put the height right. Where a stay does run upwards, waive it "
+                "with the reason.",
+    },
 };
 
 } // namespace

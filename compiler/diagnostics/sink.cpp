@@ -1,18 +1,52 @@
 #include "diagnostics/sink.hpp"
 
 #include <algorithm>
+#include <string>
+#include <string_view>
 #include <tuple>
 #include <utility>
 
 namespace sheerpole {
 
+namespace {
+
+/// Of what makes two findings the same.
+std::size_t content_hash(const Diagnostic& finding) {
+  std::size_t result = std::hash<std::string_view>{}(finding.message);
+  for (const std::size_t part :
+       {std::hash<std::string_view>{}(finding.slug), std::size_t{finding.primary->span.source.value},
+        std::size_t{finding.primary->span.begin}, std::size_t{finding.primary->span.end}})
+    result = result * 31 + part;
+  return result;
+}
+
+} // namespace
+
 void DiagnosticSink::report(Diagnostic diagnostic) {
   // The same thing said twice about the same place helps nobody: a mirrored stay meets each mistake once a
   // side.
-  for (const Diagnostic& earlier : all_)
-    if (earlier.slug == diagnostic.slug && earlier.message == diagnostic.message && earlier.primary &&
-        diagnostic.primary && earlier.primary->span == diagnostic.primary->span)
-      return;
+  if (diagnostic.primary) {
+    const std::size_t hash = content_hash(diagnostic);
+    const auto [first, last] = by_content_.equal_range(hash);
+    for (auto at = first; at != last; ++at) {
+      const Diagnostic& earlier = all_[at->second];
+      if (earlier.slug == diagnostic.slug && earlier.message == diagnostic.message &&
+          earlier.primary->span == diagnostic.primary->span)
+        return;
+    }
+    if (diagnostic.severity != Severity::error || errors_ < most_errors)
+      by_content_.emplace(hash, all_.size());
+  }
+  if (diagnostic.severity == Severity::error && ++errors_ > most_errors) {
+    if (!full_ && diagnostic.primary)
+      all_.push_back(diagnose("too-many-findings", {{"count", std::to_string(most_errors)}})
+                         .at(diagnostic.primary->span)
+                         .build());
+    full_ = true;
+    return;
+  }
+  if (full_ && diagnostic.slug == "too-many-findings")
+    return; // of a sink that was full before this one
   all_.push_back(std::move(diagnostic));
 }
 

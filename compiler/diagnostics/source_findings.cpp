@@ -75,6 +75,34 @@ constexpr std::array entries{
             "Open it in the editor, save it again as UTF-8, then read the signs that are not plain letters "
             "once more: do they still say what you meant?",
     },
+    CatalogueEntry{
+        .slug = "line-too-long",
+        .severity = Severity::error,
+        .message = "this line is longer than {limit} bytes; the file was not read",
+        .why = "nobody can look through such a line, so a slip in it would stay",
+        .cause =
+            "Lines of rig files may have 10 000 bytes, which is more than a hundred lines of a screen. "
+            "A line beyond that was written by a program, or the line ends of the file have been lost.",
+        .example = "# more points in one line than anybody can look through\n"
+                   "stay forestay { path: a > b > c > d }\n",
+        .mend = "Break the line up: a block has one property on each line, and inside parentheses a line "
+                "may end behind any comma.",
+    },
+    CatalogueEntry{
+        .slug = "too-many-words",
+        .severity = Severity::error,
+        .message =
+            "the files of this rig have more than {limit} words and signs together; the rest was not "
+            "read",
+        .why = "a rig of this size is more likely a slip than a boat",
+        .cause = "A boat with every part spelt out has some ten thousand words, numbers and signs. The "
+                 "bound is far above that, and keeps a file that a program has filled by mistake from "
+                 "filling the computer too.",
+        .example = "# the same line, a hundred thousand times\n"
+                   "let packing = 3 mm\n",
+        .mend = "Look at the end of the file: what is repeated there? One boat is one rig; a fleet in one "
+                "file is divided into a file for each boat.",
+    },
 };
 
 } // namespace

@@ -355,7 +355,7 @@ constexpr std::array entries{
     CatalogueEntry{
         .slug = "too-many-findings",
         .severity = Severity::note,
-        .message = "there are more than {count} findings in this file; the others are not shown",
+        .message = "there are more than {count} findings; the others are not shown",
         .why = "",
         .cause = "A file with so many slips is usually not a rig file, or one slip near the top has put "
                  "everything "

@@ -182,6 +182,21 @@ constexpr std::array entries{
         .mend = "Correct the value, or take the division out.",
     },
     CatalogueEntry{
+        .slug = "value-chain-too-long",
+        .severity = Severity::error,
+        .message = "this value rests on others through more than {limit} steps",
+        .why = "nobody can follow a length through so many steps, and a slip in one of them moves it",
+        .cause =
+            "A named value or a point is worked out from another one, that one from a third, and so on. "
+            "Each sum and sign on the way is a step and each name five, so a chain of eighty names is "
+            "read. A longer one was most likely written by a program.",
+        .example = "# a thousand lines like these, each resting on the one above\n"
+                   "let rise-2 = rise-1 + 30 mm\n"
+                   "let rise-3 = rise-2 + 30 mm\n",
+        .mend = "State a value in between as a number of its own, or work it out from the first one: "
+                "`rise-1 + 40 * 30 mm`.",
+    },
+    CatalogueEntry{
         .slug = "circular-value",
         .severity = Severity::error,
         .message = "{name} is worked out from itself",

@@ -9,6 +9,7 @@
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
+#include <filesystem>
 #include <functional>
 
 namespace sheerpole {
@@ -44,6 +45,9 @@ void add_rig_options(CLI::App& verb, CompileOptions& rig) {
       ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
   verb.add_option("--allow-folder", rig.folders,
                   "a folder beside the rig file's own from which `use` may read; may be given again")
+      ->check([](const std::string& folder) {
+        return std::filesystem::is_directory(folder) ? std::string() : "there is no folder " + folder;
+      })
       ->type_name("FOLDER")
       ->expected(1)
       ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
@@ -93,6 +97,30 @@ int run_command_line(int argument_count, char** arguments) {
   app.set_help_flag("-h,--help", "show this page");
   app.set_version_flag("--version", "sheerpole " SHEERPOLE_VERSION ", language 1", "show the version");
   std::function<int()> verb;
+
+  BeginOptions begin;
+  std::vector<std::string> rigs(first_rigs().begin(), first_rigs().end());
+  CLI::App* begin_app =
+      app.add_subcommand("begin", "write a first rig file from a few numbers or from a table of lengths");
+  begin_app->add_option("FILE", begin.file, "the rig file to write; one that is there is left as it is")
+      ->required();
+  begin_app->add_option("--boat", begin.numbers.boat, "her name")->type_name("NAME");
+  begin_app->add_option("--rig", begin.numbers.rig, "kind of rig: " + choices(rigs))
+      ->check(CLI::IsMember(rigs))
+      ->type_name("RIG");
+  begin_app
+      ->add_option("--mast-height", begin.numbers.mast_height, "masthead above the waterline: \"12.5 m\"")
+      ->type_name("LENGTH");
+  begin_app->add_option("--beam", begin.numbers.beam, "greatest beam")->type_name("LENGTH");
+  begin_app->add_option("--base", begin.numbers.base, "from the mast to the stem fitting")
+      ->type_name("LENGTH");
+  begin_app
+      ->add_option("--lengths", begin.lengths,
+                   "in place of these numbers a table (CSV) with the headings stay, length and, as wanted, "
+                   "side, title")
+      ->type_name("TABLE");
+  begin_app->add_flag("--print", begin.print, "show the file on the terminal and write nothing");
+  begin_app->callback([&] { verb = [&] { return begin_verb(begin); }; });
 
   CheckOptions check;
   CLI::App* check_app = app.add_subcommand("check", "read a rig file and say what is wrong with it");

@@ -26,6 +26,7 @@ Rig elaborate(const ResolvedTree& tree, const SourceSet& sources, DiagnosticSink
   DiagnosticSink sink;
   Evaluator evaluator(tree, sources, sink);
   Elaboration elaboration{.tree = tree,
+                          .sources = sources,
                           .sink = sink,
                           .read = ValueReader(evaluator, sink),
                           .rig = {},

@@ -41,8 +41,8 @@ void add_material(Elaboration& elaboration, const ResolvedDeclaration& declarati
                                     .written = named->name,
                                     .place = size->syntax->value.expression().span,
                                     .assumptions = {}};
-    Evaluator::apply_source(size->syntax->value, property_of(*size->row, owner),
-                            material.diameter.provenance);
+    elaboration.read.apply_source(size->syntax->value, property_of(*size->row, owner),
+                                  material.diameter.provenance);
   }
   elaboration.materials[declaration.symbol.value] =
       MaterialId{static_cast<std::uint32_t>(elaboration.rig.materials.size())};

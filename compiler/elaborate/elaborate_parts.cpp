@@ -27,7 +27,7 @@ std::optional<EndDimension> read_dimension(Elaboration& elaboration, const Setti
     dimension.length.value = size->diameter;
     dimension.length.provenance.written = size->name;
     dimension.length.provenance.place = setting.value.span;
-    Evaluator::apply_source(setting.value, property_of(row, owner), dimension.length.provenance);
+    elaboration.read.apply_source(setting.value, property_of(row, owner), dimension.length.provenance);
     return dimension;
   }
   case ValueType::thread: {
@@ -112,8 +112,9 @@ std::optional<Screw> read_screw(Elaboration& elaboration, const ResolvedDeclarat
   screw.provenance.note = thread->standard;
   screw.provenance.written = thread->designation;
   screw.provenance.place = property->syntax->value.expression().span;
-  Evaluator::apply_source(property->syntax->value,
-                          property_of(*property->row, elaboration.name_of(declaration)), screw.provenance);
+  elaboration.read.apply_source(property->syntax->value,
+                                property_of(*property->row, elaboration.name_of(declaration)),
+                                screw.provenance);
   const ResolvedProperty* kind = declaration.find("screw");
   if (kind == nullptr) {
     if (declaration.incomplete)

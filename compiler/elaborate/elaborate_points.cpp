@@ -1,14 +1,18 @@
 #include "elaborate/elaboration.hpp"
 
-#include <cmath>
 #include <utility>
 
 namespace sheerpole {
 
 namespace {
 
-Side side_of(Length y) {
-  return y.si() < 0.0 ? Side::port : y.si() > 0.0 ? Side::starboard : Side::centre;
+Side side_of(double to_starboard) {
+  return to_starboard < 0.0 ? Side::port : to_starboard > 0.0 ? Side::starboard : Side::centre;
+}
+
+Vector3 vector_of(const Evaluated& place) {
+  return {Length::from_si(place.vector[0].si), Length::from_si(place.vector[1].si),
+          Length::from_si(place.vector[2].si)};
 }
 
 std::string spar_of(const Elaboration& elaboration, const Property& property) {
@@ -16,16 +20,15 @@ std::string spar_of(const Elaboration& elaboration, const Property& property) {
   return found == elaboration.tree.frames.end() ? "" : elaboration.tree[found->second].name;
 }
 
-Point make_point(const Elaboration& elaboration, const std::string& base, const Property& property,
+Point make_point(Elaboration& elaboration, const std::string& base, const Property& property,
                  const Evaluated& position) {
   Point point;
   point.name = base;
   point.base = base;
   point.title = property.title ? property.title->text : "";
   point.spar = spar_of(elaboration, property);
-  point.position = {Length::from_si(position.vector[0].si), Length::from_si(position.vector[1].si),
-                    Length::from_si(position.vector[2].si)};
-  point.side = side_of(point.position.y);
+  point.position = vector_of(position);
+  point.side = side_of(elaboration.read.to_starboard(property, position));
   point.provenance = position.provenance;
   return point;
 }
@@ -66,9 +69,11 @@ void add_declared(Elaboration& elaboration, const Property& declared) {
   Point starboard = std::move(point);
   port.side = Side::port;
   starboard.side = Side::starboard;
-  const double y = std::fabs(port.position.y.si());
-  port.position.y = Length::from_si(-y);
-  starboard.position.y = Length::from_si(y);
+  for (Point* twin : {&port, &starboard}) {
+    Evaluated place = *position;
+    elaboration.read.put_on_side(property, twin == &port, place);
+    twin->position = vector_of(place);
+  }
   port.name += ".port";
   starboard.name += ".starboard";
   const PointId port_id = add(elaboration.rig, std::move(port));

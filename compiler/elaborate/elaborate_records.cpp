@@ -144,7 +144,9 @@ void add_expectation(Elaboration& elaboration, const ResolvedExpect& resolved) {
                      expect.value.expression().span.end};
     elaboration.sink.report(diagnose("expect-without-tolerance", {{"stay", expect.stay.text}})
                                 .at(expect.value.expression().span)
-                                .edit(after, " ± 1 mm", "if a millimetre is meant, write ` ± 1 mm`"));
+                                .edit(after, " ± 1 mm",
+                                      "if a millimetre is meant, write `" +
+                                          elaboration.read.written(expect.value) + " ± 1 mm`"));
     return;
   }
   Expectation expectation;
@@ -168,6 +170,31 @@ std::string shown(Elaboration& elaboration, const Value* value) {
   return result;
 }
 
+/// What stands between the braces of a block, on one line.
+std::string shown(const SourceSet& sources, Span block) {
+  if (block.begin == block.end)
+    return {};
+  std::string result;
+  bool gap = false;
+  for (const char c : sources[block.source].text(block)) {
+    const bool blank = c == ' ' || c == '\n' || c == '\r' || c == '\t';
+    if (c == '{' || c == '}')
+      continue;
+    if (c == '\n' && !result.empty() && result.back() != ';')
+      gap = true;
+    else if (!blank) {
+      result += gap ? "; " : "";
+      gap = false;
+      result += c;
+    } else if (!gap && !result.empty() && result.back() != ' ') {
+      result += c;
+    }
+  }
+  while (!result.empty() && result.back() == ' ')
+    result.pop_back();
+  return result;
+}
+
 void add_difference(Elaboration& elaboration, const Override& override) {
   const Origin& origin = elaboration.tree.origins[override.origin];
   Difference difference;
@@ -186,6 +213,10 @@ void add_difference(Elaboration& elaboration, const Override& override) {
   difference.property = override.property;
   difference.was = shown(elaboration, override.was);
   difference.is = shown(elaboration, override.is);
+  if (override.is == nullptr) {
+    difference.was = shown(elaboration.sources, override.was_block);
+    difference.is = shown(elaboration.sources, override.is_block);
+  }
   difference.place = override.is_span;
   elaboration.rig.differences.push_back(std::move(difference));
 }

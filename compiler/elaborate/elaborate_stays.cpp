@@ -117,6 +117,12 @@ std::optional<Stay> read_stay(Elaboration& elaboration, const ResolvedDeclaratio
   if (const ResolvedProperty* duty = declaration.find("duty"))
     stay.duties = elaboration.read.words(duty->syntax->value);
   stay.particulars = elaboration.particulars(declaration, {"sides", "path", "pin-to-pin", "line", "duty"});
+  for (const ResolvedProperty& property : declaration.properties)
+    if (elaboration.read.is_trial(property.syntax->span))
+      stay.trials.push_back(std::string(property.row->name) + " of " + stay.name);
+  for (const ResolvedDeclaration& block : declaration.blocks)
+    if (elaboration.read.is_trial(block.syntax->span))
+      stay.trials.push_back(std::string(block.kind->name) + " of " + stay.name);
   const ResolvedProperty* line = declaration.find("line");
   if (line == nullptr || !good)
     return std::nullopt;

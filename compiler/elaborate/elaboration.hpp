@@ -23,6 +23,7 @@ struct PointFamily {
 /// What the files of this room share while a rig is put together.
 struct Elaboration {
   const ResolvedTree& tree;
+  const SourceSet& sources;
   DiagnosticSink& sink;
   ValueReader read;
   Rig rig;

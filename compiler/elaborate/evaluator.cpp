@@ -6,12 +6,16 @@
 #include "units/parse_quantity.hpp"
 #include "units/unit.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
 namespace sheerpole {
 
 namespace {
+
+constexpr const char* trial_note = "set on the command line";
+constexpr const char* trial_mark = " (set on the command line)";
 
 SourceClass class_of(const std::string& word) {
   for (const SourceClass candidate :
@@ -36,6 +40,14 @@ void into_frame(const SparFrame* frame, Evaluated& value) {
     value.vector[i].si = place[i];
 }
 
+void out_of_frame(const SparFrame* frame, Evaluated& value) {
+  if (frame == nullptr || !is_place(value))
+    return;
+  const auto place = frame->to_boat({value.vector[0].si, value.vector[1].si, value.vector[2].si});
+  for (std::size_t i = 0; i < 3; ++i)
+    value.vector[i].si = place[i];
+}
+
 } // namespace
 
 Evaluator::Evaluator(const ResolvedTree& tree, const SourceSet& sources, DiagnosticSink& sink)
@@ -51,15 +63,25 @@ std::string Evaluator::written(const Value& value) const {
   return result;
 }
 
-void Evaluator::apply_source(const Value& value, const std::string& owner, Provenance& provenance) {
-  if (!value.source)
-    return;
-  provenance.source_class = class_of(value.source->word);
-  provenance.note = value.source->note ? value.source->note->text : "";
-  if (provenance.source_class == SourceClass::assumed)
-    provenance.assumptions = {owner};
-  else if (provenance.source_class != SourceClass::computed)
-    provenance.assumptions.clear(); // the file vouches for the number itself
+void Evaluator::apply_source(const Value& value, const std::string& owner, Provenance& provenance) const {
+  const bool trial = is_trial(value.span);
+  if (value.source) {
+    provenance.source_class = class_of(value.source->word);
+    provenance.note = value.source->note ? value.source->note->text : "";
+    // The file vouches for the number itself, but not for what is only tried out.
+    if (provenance.source_class != SourceClass::computed)
+      std::erase_if(provenance.assumptions,
+                    [](const std::string& assumption) { return !assumption.ends_with(trial_mark); });
+    if (provenance.source_class == SourceClass::assumed && !trial)
+      provenance.assumptions.insert(provenance.assumptions.begin(), owner);
+  } else if (trial) {
+    // What is only tried out must not look like a fact of the boat.
+    provenance.source_class = SourceClass::assumed;
+    provenance.note = trial_note;
+    provenance.assumptions.clear();
+  }
+  if (trial)
+    provenance.assumptions.push_back(owner + trial_mark);
 }
 
 std::optional<Evaluated> Evaluator::evaluate(const Value& value, const std::string& owner) {
@@ -71,14 +93,8 @@ std::optional<Evaluated> Evaluator::evaluate(const Value& value, const std::stri
   Provenance& provenance = result->provenance;
   provenance.written = written(value);
   provenance.place = value.expression().span;
-  const bool what_if = tree_.what_if != nullptr && value.span.source == tree_.what_if->source;
-  if (value.source) {
+  if (value.source || is_trial(value.span)) {
     apply_source(value, owner, provenance);
-  } else if (what_if) {
-    // What is only tried out must not look like a fact of the boat.
-    provenance.source_class = SourceClass::assumed;
-    provenance.note = "set on the command line";
-    provenance.assumptions = {owner};
   } else if (provenance.source_class == SourceClass::computed)
     provenance.note = "from " + std::string(sources_[value.span.source].text(value.expression().span));
   return result;
@@ -109,7 +125,26 @@ void Evaluator::add_tolerance(const Value& value, const std::string& owner, Eval
   result.tolerance = amount->scalar;
 }
 
+void Evaluator::report_too_long(const Expression& expression) {
+  if (!too_long_)
+    sink_.report(diagnose("value-chain-too-long", {{"limit", std::to_string(longest_value_chain)}})
+                     .at(expression.span));
+  too_long_ = true;
+}
+
 std::optional<Evaluated> Evaluator::evaluate(const Expression& expression) {
+  if (level_ >= longest_value_chain) {
+    report_too_long(expression);
+    return std::nullopt;
+  }
+  ++level_;
+  deepest_ = std::max(deepest_, level_);
+  std::optional<Evaluated> result = step(expression);
+  --level_;
+  return result;
+}
+
+std::optional<Evaluated> Evaluator::step(const Expression& expression) {
   switch (expression.kind) {
   case ExpressionKind::number:
   case ExpressionKind::length:
@@ -219,8 +254,25 @@ std::optional<Evaluated> Evaluator::point_side(SymbolId id, const Expression& us
   }
   auto result = opened(id, 0, target.point->value, target.point, "place of " + target.name, use);
   if (result && result->is_vector)
-    result->vector[1].si = port ? -std::fabs(result->vector[1].si) : std::fabs(result->vector[1].si);
+    put_on_side(*target.point, port, *result);
   return result;
+}
+
+void Evaluator::put_on_side(const Property& point, bool port, Evaluated& place) {
+  const SparFrame* spar = frame_of(point);
+  into_frame(spar, place);
+  place.vector[1].si = port ? -std::fabs(place.vector[1].si) : std::fabs(place.vector[1].si);
+  out_of_frame(spar, place);
+}
+
+double Evaluator::to_starboard(const Property& point, Evaluated place) {
+  into_frame(frame_of(point), place);
+  return place.vector[1].si;
+}
+
+const SparFrame* Evaluator::frame_of(const Property& point) {
+  const auto spar = tree_.frames.find(&point);
+  return spar == tree_.frames.end() || spar->second == poison_symbol ? nullptr : frame(spar->second);
 }
 
 std::optional<Evaluated> Evaluator::opened(SymbolId id, std::size_t slot, const Value& value,
@@ -240,8 +292,19 @@ Evaluator::Memo& Evaluator::remembered(SymbolId id, std::size_t slot, const Valu
   Memo& memo = memo_[id.index()][slot];
   if (memo.state == State::fresh) {
     memo.state = State::open;
+    const std::size_t outer = std::exchange(deepest_, level_);
+    level_ += steps_of_a_name;
     memo.result = evaluate_in_frame(value, point, owner);
+    level_ -= steps_of_a_name;
+    memo.steps = deepest_ - level_;
+    deepest_ = std::max(outer, deepest_);
     memo.state = State::done;
+  }
+  // The chain is as long whether the values on which it rests were worked out before or on the way here.
+  deepest_ = std::max(deepest_, level_ + memo.steps);
+  if (memo.result && level_ + memo.steps > longest_value_chain) {
+    report_too_long(value.expression());
+    memo.result = std::nullopt;
   }
   return memo;
 }
@@ -267,10 +330,7 @@ std::optional<Evaluated> Evaluator::evaluate_in_frame(const Value& value, const 
   if (!on_spar || current_ != nullptr)
     result = evaluate(value, owner);
   if (result && current_ != nullptr && is_place(*result)) {
-    const auto place =
-        current_->to_boat({result->vector[0].si, result->vector[1].si, result->vector[2].si});
-    for (std::size_t i = 0; i < 3; ++i)
-      result->vector[i].si = place[i];
+    out_of_frame(current_, *result);
     const auto& assumed = current_->provenance.assumptions;
     result->provenance.assumptions.insert(result->provenance.assumptions.end(), assumed.begin(),
                                           assumed.end());

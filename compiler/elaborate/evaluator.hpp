@@ -51,6 +51,11 @@ private:
   std::map<std::uint32_t, Memo> memo_; // by symbol; references into it must stay good
 };
 
+/// Longest chain of names, sums and signs on which a value may rest. Each is a calculation within another,
+/// and they may only be nested so deep; to follow a name takes as much room as several sums.
+inline constexpr std::size_t longest_value_chain = 500;
+inline constexpr std::size_t steps_of_a_name = 5;
+
 /// Works out expressions. Each `let` and each point is worked out once; an empty result has been reported.
 class Evaluator {
 public:
@@ -62,6 +67,11 @@ public:
   std::optional<Evaluated> evaluate(const Expression& expression);
   /// The place of a point in boat axes. One on a spar is stated in the spar's frame.
   std::optional<Evaluated> evaluate_point(const Property& property, const std::string& owner);
+  /// Moves a place that `point` states to the port or the starboard side: of the boat, or of the spar that
+  /// it stands on.
+  void put_on_side(const Property& point, bool port, Evaluated& place);
+  /// How far to starboard of the centreline, or of the line of its spar, metres.
+  double to_starboard(const Property& point, Evaluated place);
   /// Where a spar stands; empty when it can not be worked out, which has been reported.
   const SparFrame* frame(SymbolId spar);
   void evaluate_let(const Let& let);
@@ -69,16 +79,26 @@ public:
   /// The text of a value as written, without its source.
   std::string written(const Value& value) const;
 
-  /// Puts the source that stands behind a value over the one that it is worked out to have.
-  static void apply_source(const Value& value, const std::string& owner, Provenance& provenance);
+  /// Puts the source that stands behind a value over the one that it is worked out to have. What was set on
+  /// the command line stays an assumption whatever source stands behind a value that rests on it.
+  void apply_source(const Value& value, const std::string& owner, Provenance& provenance) const;
+  /// Whether the value stands on the command line and not in a file.
+  bool is_trial(Span span) const {
+    return tree_.what_if != nullptr && span.source == tree_.what_if->source;
+  }
 
 private:
   enum class State { fresh, open, done };
   struct Memo {
     State state = State::fresh;
+    std::size_t steps = 0; ///< longest chain of steps on which the value rests
     std::optional<Evaluated> result;
   };
 
+  const SparFrame* frame_of(const Property& point);
+  std::optional<Evaluated> step(const Expression& expression);
+  /// Reports, once in a rig, that a value rests on too long a chain.
+  void report_too_long(const Expression& expression);
   std::optional<Evaluated> literal(const Expression& expression);
   std::optional<Evaluated> name(const Expression& expression);
   std::optional<Evaluated> vector(const Expression& expression);
@@ -103,6 +123,9 @@ private:
   std::vector<std::array<Memo, 3>> memo_; // by symbol and slot
   SparFrames frames_;
   const SparFrame* current_ = nullptr; ///< of the point that is being worked out
+  std::size_t level_ = 0;              ///< steps that are open: expressions within expressions and names
+  std::size_t deepest_ = 0;            ///< deepest level so far in what is being worked out
+  bool too_long_ = false;              ///< reported
 };
 
 } // namespace sheerpole

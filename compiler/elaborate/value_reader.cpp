@@ -320,8 +320,10 @@ std::optional<Evaluated> ValueReader::in_lengths(const Value& value, const std::
     auto builder =
         diagnose("position-not-lengths", {{"name", name}, {"found", describe(component.dimension)}})
             .at(expression.span);
-    if (component.dimension.is_plain_number() && expression.kind == ExpressionKind::vector &&
-        expression.unit.missing())
+    const bool all_plain = std::all_of(found.vector.begin(), found.vector.end(), [](const Quantity& each) {
+      return each.dimension.is_plain_number();
+    });
+    if (all_plain && expression.kind == ExpressionKind::vector && expression.unit.missing())
       builder =
           std::move(builder).edit(end, " m", "if metres are meant, write ` m` behind the parentheses");
     sink_.report(std::move(builder));
@@ -338,7 +340,7 @@ std::optional<Particular> ValueReader::particular(const Value& value, const Prop
   const auto stated = [&](const std::string& text) {
     result.text = text;
     result.value.provenance.place = value.expression().span;
-    Evaluator::apply_source(value, property_of(row, owner), result.value.provenance);
+    evaluator_.apply_source(value, property_of(row, owner), result.value.provenance);
   };
   switch (row.type) {
   case ValueType::text:

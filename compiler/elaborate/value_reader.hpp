@@ -50,6 +50,16 @@ public:
   /// Any value that is kept as written: of a quantity, text, word, date, size, count, or name.
   std::optional<Particular> particular(const Value& value, const PropertyRow& row,
                                        const std::string& owner);
+  void apply_source(const Value& value, const std::string& owner, Provenance& provenance) const {
+    evaluator_.apply_source(value, owner, provenance);
+  }
+  void put_on_side(const Property& point, bool port, Evaluated& place) {
+    evaluator_.put_on_side(point, port, place);
+  }
+  double to_starboard(const Property& point, const Evaluated& place) {
+    return evaluator_.to_starboard(point, place);
+  }
+  bool is_trial(Span span) const { return evaluator_.is_trial(span); }
   const SparFrame* frame(SymbolId spar) { return evaluator_.frame(spar); }
 
   std::string written(const Value& value) const { return evaluator_.written(value); }

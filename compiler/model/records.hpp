@@ -95,7 +95,7 @@ struct Difference {
   std::string subject;  ///< `plate-a.port`
   std::string property; ///< `place`
   std::string was;      ///< as written, with its source; empty when nothing was stated
-  std::string is;       ///< as written, with its source; empty for a block
+  std::string is;       ///< as written, with its source; of a block what stands in it
   Span place;
 };
 

@@ -2,12 +2,22 @@
 
 #include "names/lay_over.hpp"
 
+#include <string>
 #include <unordered_map>
 #include <utility>
+#include <vector>
 
 namespace sheerpole {
 
 namespace {
+
+/// Properties, blocks and items of a declaration, blocks included.
+std::size_t size_of(const ResolvedDeclaration& declaration) {
+  std::size_t result = declaration.properties.size() + declaration.items.size() + declaration.blocks.size();
+  for (const ResolvedDeclaration& block : declaration.blocks)
+    result += size_of(block);
+  return result;
+}
 
 class BaseWalk {
 public:
@@ -26,22 +36,31 @@ public:
 private:
   enum class State { fresh, open, done };
 
+  /// Goes down the chain of bases to one that has none or is finished, then merges on the way back. In a
+  /// loop, for the chain can be longer than calls may be nested.
   void visit(std::size_t index) {
-    if (states_[index] != State::fresh)
-      return;
-    states_[index] = State::open;
-    ResolvedDeclaration& declaration = tree_.declarations[index];
-    if (!declaration.syntax->from.missing()) {
-      if (const ResolvedDeclaration* base = base_of(declaration))
-        merge(*base, declaration);
-      else
-        declaration.incomplete = true;
+    std::vector<std::pair<std::size_t, ResolvedDeclaration*>> chain; // a declaration and its base
+    for (ResolvedDeclaration* next = &tree_.declarations[index]; next != nullptr;) {
+      const auto at = static_cast<std::size_t>(next - tree_.declarations.data());
+      if (states_[at] != State::fresh)
+        break;
+      states_[at] = State::open;
+      ResolvedDeclaration* base = next->syntax->from.missing() ? nullptr : base_of(*next);
+      chain.emplace_back(at, base);
+      next = base;
     }
-    states_[index] = State::done;
+    for (auto link = chain.rbegin(); link != chain.rend(); ++link) {
+      ResolvedDeclaration& declaration = tree_.declarations[link->first];
+      if (link->second != nullptr)
+        merge(*link->second, declaration);
+      else if (!declaration.syntax->from.missing())
+        declaration.incomplete = true;
+      states_[link->first] = State::done;
+    }
   }
 
-  /// The base with its own base applied; nullptr when there is none, which has been reported.
-  const ResolvedDeclaration* base_of(const ResolvedDeclaration& declaration) {
+  /// The base, whose own base may not be applied yet; nullptr when there is none, which has been reported.
+  ResolvedDeclaration* base_of(const ResolvedDeclaration& declaration) {
     const Name& from = declaration.syntax->from;
     const SymbolId id = table_.find(from, from.span, {declaration.kind->category});
     const Symbol& base = tree_[id];
@@ -64,11 +83,21 @@ private:
                        .and_at(base.span, "declared here"));
       return nullptr;
     }
-    visit(found->second);
     return &tree_.declarations[found->second];
   }
 
-  static void merge(const ResolvedDeclaration& base, ResolvedDeclaration& declaration) {
+  void merge(const ResolvedDeclaration& base, ResolvedDeclaration& declaration) {
+    const std::size_t size = size_of(base);
+    if (too_large_ || size > copies_left_) {
+      if (!too_large_)
+        sink_.report(diagnose("copies-too-large", {{"name", declaration.syntax->name.text},
+                                                   {"limit", std::to_string(most_copies)}})
+                         .at(declaration.syntax->from.span));
+      too_large_ = true;
+      declaration.incomplete = true;
+      return;
+    }
+    copies_left_ -= size;
     ResolvedDeclaration result = declaration;
     result.properties = base.properties;
     result.blocks = base.blocks;
@@ -81,6 +110,8 @@ private:
   SymbolTable& table_;
   DiagnosticSink& sink_;
   std::vector<State> states_;
+  std::size_t copies_left_ = most_copies;
+  bool too_large_ = false;                                   ///< reported; nothing more is copied
   std::unordered_map<std::uint32_t, std::size_t> by_symbol_; // looked up only
 };
 

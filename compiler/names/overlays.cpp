@@ -19,6 +19,23 @@ std::string dotted(const std::string& name, const Name& side) {
   return side.missing() ? name : name + "." + side.text;
 }
 
+/// Where the block of this kind stands that the declaration has so far; empty when it has none.
+Span block_of(const ResolvedDeclaration& declaration, const KindRow* kind) {
+  for (const ResolvedDeclaration& block : declaration.blocks)
+    if (block.kind == kind)
+      return block.syntax->block.span;
+  return {};
+}
+
+/// Whether both state the same property, or both something of the stack.
+bool states_the_same(const ResolvedDeclaration& a, const ResolvedDeclaration& b) {
+  if (!a.blocks.empty() && !b.blocks.empty())
+    return true;
+  return std::any_of(b.properties.begin(), b.properties.end(), [&](const ResolvedProperty& property) {
+    return a.find(property.row->name) != nullptr;
+  });
+}
+
 /// The slug of the note about an origin.
 std::string_view slug_of(Origin::Kind kind) {
   switch (kind) {
@@ -66,6 +83,7 @@ int Overlays::rank(const Overlay& overlay) const {
 }
 
 void Overlays::apply() {
+  record_sister();
   std::stable_sort(overlays_.begin(), overlays_.end(),
                    [&](const Overlay& a, const Overlay& b) { return rank(a) < rank(b); });
   for (const Overlay& overlay : overlays_)
@@ -80,6 +98,31 @@ void Overlays::apply(const Overlay& overlay) {
     apply_point(overlay);
   else
     apply_declaration(overlay);
+}
+
+void Overlays::record_sister() {
+  for (std::size_t i = 0; i < tree_.origins.size(); ++i) {
+    if (tree_.origins[i].kind != Origin::Kind::sister)
+      continue;
+    for (const ResolvedDeclaration& boat : tree_.declarations) {
+      if (boat.kind->category != Category::boat || boat.syntax->from.missing() ||
+          boat.syntax->kind.span.source != tree_.origins[i].span.source)
+        continue;
+      for (const ResolvedDeclaration& base : tree_.declarations) {
+        if (base.kind->category != Category::boat || base.syntax->name.text != boat.syntax->from.text)
+          continue;
+        for (const ResolvedProperty& property : boat.properties) {
+          const ResolvedProperty* was = stated(base, property.row->name);
+          record(i, {.subject = "boat",
+                     .property = std::string(property.row->name),
+                     .was = was == nullptr ? nullptr : &was->syntax->value,
+                     .is = &property.syntax->value,
+                     .was_span = was == nullptr ? Span{} : was->syntax->name.span,
+                     .is_span = property.syntax->name.span});
+        }
+      }
+    }
+  }
 }
 
 void Overlays::record(std::size_t origin, Override override) {
@@ -179,6 +222,10 @@ void Overlays::apply_declaration(const Overlay& overlay) {
   const std::string subject = overlay.symbol == poison_symbol ? "boat" : dotted(symbol.name, side);
   if (side.missing()) {
     apply_to(*target, overlay, subject);
+    // Like a point that is stated anew without a side, a stay is then so on both sides.
+    for (ResolvedDeclaration& apart : target->apart)
+      if (states_the_same(apart, overlay.declaration))
+        apply_to(apart, overlay, dotted(symbol.name, apart.syntax->side));
     return;
   }
   for (ResolvedDeclaration& apart : target->apart) {
@@ -218,7 +265,9 @@ void Overlays::apply_to(ResolvedDeclaration& target, const Overlay& overlay, con
   for (const ResolvedDeclaration& block : over.blocks)
     record(overlay.origin, {.subject = subject,
                             .property = std::string(block.kind->name),
-                            .is_span = block.syntax->kind.span});
+                            .is_span = block.syntax->kind.span,
+                            .was_block = block_of(target, block.kind),
+                            .is_block = block.syntax->block.span});
   lay_over(target, over);
 }
 
@@ -245,9 +294,11 @@ void Overlays::report_origins() {
                                                    {"count", std::to_string(count)},
                                                    {"values", count == 1 ? "value" : "values"},
                                                    {"names", names}})
-                       .at(origin.span);
+                       .at(origin.kind == Origin::Kind::command_line ? places.front().first : origin.span);
+    const bool first_is_place = origin.kind == Origin::Kind::command_line;
     for (auto& [span, name] : places)
-      builder = std::move(builder).and_at(span, name);
+      if (!first_is_place || span != places.front().first)
+        builder = std::move(builder).and_at(span, name);
     sink_.report(std::move(builder));
   }
 }

@@ -44,6 +44,8 @@ private:
   const ResolvedProperty* stated(const ResolvedDeclaration& declaration, std::string_view name);
   /// A measured value stays when a layer states another one that is not measured; true when it does.
   bool measured_wins(std::size_t origin, const Value* was, const Value& is, const std::string& what);
+  /// What a sister ship's boat states over the one that she is made from.
+  void record_sister();
   void record(std::size_t origin, Override override);
   void report_origins();
 

@@ -6,6 +6,9 @@
 #include <algorithm>
 #include <filesystem>
 #include <optional>
+#include <set>
+#include <type_traits>
+#include <variant>
 
 namespace sheerpole {
 
@@ -27,6 +30,36 @@ std::string_view slug_of(LoadFailure::Kind kind) {
   return "file-not-readable";
 }
 
+/// Goes through all that a file states until it comes to the first thing beyond `left`, which it returns.
+class DeclarationCount {
+public:
+  explicit DeclarationCount(std::size_t left) : left_(left) {}
+
+  void count(const SyntaxTree& tree) {
+    for (const Statement& statement : tree.statements)
+      std::visit([this](const auto& each) { count_one(each); }, statement);
+  }
+  std::size_t left() const { return left_; }
+  std::optional<Span> too_many() const { return too_many_; }
+
+private:
+  template <class Stated>
+  void count_one(const Stated& stated) {
+    if (left_ == 0) {
+      if (!too_many_)
+        too_many_ = stated.span;
+      return;
+    }
+    --left_;
+    if constexpr (std::is_same_v<Stated, Declaration>)
+      for (const Entry& entry : stated.block.entries)
+        std::visit([this](const auto& each) { count_one(each); }, entry);
+  }
+
+  std::size_t left_;
+  std::optional<Span> too_many_;
+};
+
 class FileWalk {
 public:
   FileWalk(const std::string& root, FileReader& reader, const std::vector<std::string>& more_folders,
@@ -44,9 +77,10 @@ public:
           diagnose("use-cycle", {{"file", name}}).at(*asked_at, "this file is being read already"));
       return;
     }
-    if (std::find(done_.begin(), done_.end(), name) != done_.end())
+    if (full_ || done_.contains(name))
       return;
-    if (depth > deepest_use || sources_.size() >= most_files) {
+    if (depth > deepest_use || done_.size() + open_.size() >= most_files) {
+      full_ = done_.size() + open_.size() >= most_files; // it would be said again of each file to come
       sink_.report(diagnose("too-many-files",
                             {{"files", std::to_string(most_files)}, {"depth", std::to_string(deepest_use)}})
                        .at(*asked_at));
@@ -60,23 +94,52 @@ public:
         sink_.report(std::move(builder).at(*asked_at, "asked for here"));
       else
         sink_.report(std::move(builder));
-      done_.push_back(name);
+      done_.insert(name);
       return;
     }
     const SourceText& source = sources_.add(std::move(loaded.value()));
-    auto tree = std::make_shared<SyntaxTree>(parse(source, sink_));
+    bytes_ += source.bytes().size();
+    if (bytes_ > most_rig_bytes) {
+      full_ = true;
+      sink_.report(
+          diagnose("rig-too-large", {{"file", name}, {"limit", std::to_string(most_rig_bytes >> 20)}})
+              .at(*asked_at));
+      return;
+    }
+    DiagnosticSink of_text;
+    auto tree = std::make_shared<SyntaxTree>(parse(source, of_text, words_left_));
+    words_left_ -= tree->words;
+    if (report_other_version(*tree)) {
+      done_.insert(name);
+      return;
+    }
+    for (const Diagnostic& finding : of_text.all()) {
+      full_ = full_ || finding.slug == "too-many-words";
+      sink_.report(finding);
+    }
+    count_declarations(*tree);
     open_.push_back(name);
     for (const Statement& statement : tree->statements)
       if (const Use* use = std::get_if<Use>(&statement))
         follow(*use, path, depth);
     open_.pop_back();
-    done_.push_back(name);
+    done_.insert(name);
     trees_.push_back(std::move(tree));
   }
 
   std::vector<std::shared_ptr<const SyntaxTree>> take() { return std::move(trees_); }
 
 private:
+  void count_declarations(const SyntaxTree& tree) {
+    DeclarationCount counted(declarations_left_);
+    counted.count(tree);
+    declarations_left_ = counted.left();
+    if (counted.too_many() && !full_)
+      sink_.report(diagnose("too-many-declarations", {{"limit", std::to_string(most_declarations)}})
+                       .at(*counted.too_many()));
+    full_ = full_ || counted.too_many();
+  }
+
   /// The place on the disk, with links followed; the same whatever folder the command was typed in.
   std::filesystem::path real(const std::filesystem::path& path) const {
     return reader_.real_path(path.empty() ? "." : path.generic_string());
@@ -89,6 +152,20 @@ private:
     });
   }
 
+  /// A file of another language version: nothing else that this version makes of it can be trusted, so this
+  /// finding comes alone.
+  bool report_other_version(const SyntaxTree& tree) {
+    for (const Statement& statement : tree.statements)
+      if (const auto* line = std::get_if<LanguageLine>(&statement);
+          line != nullptr && line->version != "1" && !line->version.empty()) {
+        sink_.report(diagnose("language-version", {{"version", line->version}})
+                         .at(line->span)
+                         .edit(line->span, "language 1", "write `language 1`"));
+        return true;
+      }
+    return false;
+  }
+
   bool has_finding_inside(Span span) const {
     for (const Diagnostic& finding : sink_.all())
       if (finding.primary && finding.primary->span.source == span.source &&
@@ -98,7 +175,7 @@ private:
   }
 
   void follow(const Use& use, const std::filesystem::path& from, int depth) {
-    if (has_finding_inside(use.span))
+    if (full_ || has_finding_inside(use.span))
       return; // the path itself is in doubt
     const std::filesystem::path asked(use.path.text);
     const std::filesystem::path target = (from.parent_path() / asked).lexically_normal();
@@ -116,7 +193,11 @@ private:
   SourceSet& sources_;
   DiagnosticSink& sink_;
   std::vector<std::string> open_;
-  std::vector<std::string> done_;
+  std::set<std::string> done_;
+  std::size_t bytes_ = 0;
+  std::size_t words_left_ = most_words;
+  std::size_t declarations_left_ = most_declarations;
+  bool full_ = false; ///< a bound is reached and reported; nothing more is read
   std::vector<std::shared_ptr<const SyntaxTree>> trees_;
 };
 

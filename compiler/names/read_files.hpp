@@ -15,6 +15,11 @@ namespace sheerpole {
 inline constexpr std::size_t most_files = 256;
 inline constexpr int deepest_use = 16;
 
+/// Most bytes that all files of a rig may have together, and most things that they may state: declarations,
+/// properties, points, items.
+inline constexpr std::size_t most_rig_bytes = 16 * 1024 * 1024;
+inline constexpr std::size_t most_declarations = 100'000;
+
 /// Reads and parses a rig file and all files that it uses, each once. The order is that of a walk in which
 /// a used file comes before the file that uses it; the root file is the last. Paths in `use` are relative
 /// to the file they stand in and may not leave the root file's folder, nor by a link, unless they lead into

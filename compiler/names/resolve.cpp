@@ -67,10 +67,6 @@ private:
         else if (!first)
           sink_.report(diagnose("language-line-not-first").at(here->span));
         line = here;
-        if (here->version != "1" && !here->version.empty())
-          sink_.report(diagnose("language-version", {{"version", here->version}})
-                           .at(here->span)
-                           .edit(here->span, "language 1", "write `language 1`"));
       }
       first = false;
     }
@@ -161,6 +157,12 @@ private:
     }
     if (!good_side(declaration.side, sink_))
       return;
+    if (const ResolvedProperty* sides = resolved.find("sides")) {
+      sink_.report(
+          diagnose("sides-of-one-side", {{"stay", declaration.name.text}, {"side", declaration.side.text}})
+              .at(sides->syntax->name.span));
+      return;
+    }
     resolved.symbol = table_.find(declaration.name, declaration.name.span, {resolved.kind->category});
     if (resolved.symbol != poison_symbol)
       overlays_.add_declaration(std::move(resolved), origin_);
@@ -209,6 +211,8 @@ private:
         sink_.report(diagnose("name-missing", {{"kind", std::string(row.name)}}).at(declaration.kind.span));
       return;
     }
+    if (row.category == Category::rule && find_entry(name.text) != nullptr)
+      sink_.report(diagnose("rule-name-taken", {{"rule", name.text}}).at(name.span));
     std::vector<std::string> known;
     std::string_view slug = "unknown-choice";
     if (row.naming == Naming::choice) {

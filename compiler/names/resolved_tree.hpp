@@ -102,6 +102,8 @@ struct Override {
   const Value* is = nullptr;  ///< null for blocks
   Span was_span = {};
   Span is_span = {};
+  Span was_block = {}; ///< of a block: what stands between its braces; empty when there was none
+  Span is_block = {};
   std::size_t origin = 0; ///< in ResolvedTree::origins
 };
 

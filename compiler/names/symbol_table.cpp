@@ -10,6 +10,14 @@ namespace {
 
 constexpr std::size_t most_places = 4; ///< shown of a name that is used often
 
+/// Comparing two names takes as many steps as the product of their lengths. This many steps are a fraction
+/// of a second, and enough for a hundred slips in a large boat; whoever has more looks for them without
+/// help.
+constexpr std::size_t most_comparing = 5'000'000;
+
+/// Longest name in which a minus without blanks is looked for.
+constexpr std::size_t longest_sum_as_name = 200;
+
 std::string_view describe_symbol(const Symbol& symbol) {
   switch (symbol.kind) {
   case Symbol::Kind::let:
@@ -22,6 +30,9 @@ std::string_view describe_symbol(const Symbol& symbol) {
 }
 
 } // namespace
+
+SymbolTable::SymbolTable(ResolvedTree& tree, DiagnosticSink& sink)
+    : tree_(tree), sink_(sink), comparing_left_(most_comparing) {}
 
 SymbolId SymbolTable::declare(Symbol symbol) {
   SymbolId id{static_cast<std::uint32_t>(tree_.symbols.size())};
@@ -48,35 +59,55 @@ const Symbol* SymbolTable::lookup(const std::string& name, SymbolId& id) const {
   return &tree_[id];
 }
 
-void SymbolTable::add_unknown(const Name& name, std::string_view wanted,
-                              const std::vector<std::string>& candidates) {
-  // One thing that is not declared is one cause, however often it is used.
-  for (auto& [earlier, finding] : unknown_) {
-    if (earlier != name.text)
+template <class Fits>
+std::optional<std::string> SymbolTable::nearest(const std::string& name, const Fits& fits) {
+  std::vector<std::string> candidates;
+  const std::size_t steps = name.size() * name.size() + 1;
+  for (const Symbol& candidate : tree_.symbols) {
+    if (candidate.poison() || !fits(candidate))
       continue;
-    if (finding.others.size() < most_places)
-      finding.others.push_back({name.span, "used here too"});
+    if (comparing_left_ < steps)
+      return std::nullopt;
+    comparing_left_ -= steps;
+    candidates.push_back(candidate.name);
+  }
+  return nearest_name(name, candidates);
+}
+
+template <class Fits>
+void SymbolTable::add_unknown(const Name& name, std::string_view wanted, const Fits& fits) {
+  if (unknown_.size() > DiagnosticSink::most_errors)
+    return; // not shown anyway
+  // One thing that is not declared is one cause, however often it is used.
+  const auto [known, fresh] = unknown_names_.emplace(name.text, unknown_.size());
+  if (!fresh) {
+    Diagnostic& earlier = unknown_[known->second];
+    if (earlier.others.size() < most_places)
+      earlier.others.push_back({name.span, "used here too"});
     return;
   }
   auto builder =
       diagnose("unknown-name", {{"name", name.text}, {"wanted", std::string(wanted)}}).at(name.span);
-  if (const auto near = nearest_name(name.text, candidates)) {
+  if (const auto near = nearest(name.text, fits)) {
     SymbolId id;
     const Symbol* symbol = lookup(*near, id);
     builder = std::move(builder).edit(name.span, *near, "write `" + *near + "`");
     if (symbol != nullptr)
       builder = std::move(builder).and_at(symbol->span, "`" + *near + "` is declared here");
   }
-  unknown_.emplace_back(name.text, std::move(builder).build());
+  unknown_.push_back(std::move(builder).build());
 }
 
 void SymbolTable::report_unknown_names() {
-  for (auto& [name, finding] : unknown_)
+  for (Diagnostic& finding : unknown_)
     sink_.report(std::move(finding));
   unknown_.clear();
+  unknown_names_.clear();
 }
 
 bool SymbolTable::report_unspaced_minus(const Name& name) {
+  if (name.text.size() > longest_sum_as_name)
+    return false;
   for (std::size_t at = name.text.find('-'); at != std::string::npos; at = name.text.find('-', at + 1)) {
     const std::string left = name.text.substr(0, at);
     const std::string right = name.text.substr(at + 1);
@@ -111,11 +142,7 @@ SymbolId SymbolTable::find(const Name& name, Span whole, const std::vector<Categ
                      .and_at(symbol->span, "declared here"));
     return bind(whole, poison_symbol);
   }
-  std::vector<std::string> candidates;
-  for (const Symbol& candidate : tree_.symbols)
-    if (!candidate.poison() && fits(candidate))
-      candidates.push_back(candidate.name);
-  add_unknown(name, what, candidates);
+  add_unknown(name, what, fits);
   return bind(whole, poison_symbol);
 }
 
@@ -137,11 +164,9 @@ SymbolId SymbolTable::find_value(const Name& name, Span whole) {
   }
   if (report_unspaced_minus(name))
     return bind(whole, poison_symbol);
-  std::vector<std::string> candidates;
-  for (const Symbol& candidate : tree_.symbols)
-    if (candidate.kind == Symbol::Kind::let || candidate.kind == Symbol::Kind::point)
-      candidates.push_back(candidate.name);
-  add_unknown(name, wanted, candidates);
+  add_unknown(name, wanted, [](const Symbol& candidate) {
+    return candidate.kind == Symbol::Kind::let || candidate.kind == Symbol::Kind::point;
+  });
   return bind(whole, poison_symbol);
 }
 

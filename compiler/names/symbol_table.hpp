@@ -3,9 +3,10 @@
 #include "diagnostics/sink.hpp"
 #include "names/resolved_tree.hpp"
 
+#include <cstddef>
+#include <optional>
 #include <string>
 #include <unordered_map>
-#include <utility>
 #include <vector>
 
 namespace sheerpole {
@@ -13,7 +14,7 @@ namespace sheerpole {
 /// The names that the files of a rig declare. One name stands for one thing in all files together.
 class SymbolTable {
 public:
-  SymbolTable(ResolvedTree& tree, DiagnosticSink& sink) : tree_(tree), sink_(sink) {}
+  SymbolTable(ResolvedTree& tree, DiagnosticSink& sink);
 
   /// Enters a name; a clash reports both places and keeps the first.
   SymbolId declare(Symbol symbol);
@@ -39,13 +40,19 @@ public:
   bool knows(const std::string& name) const { return by_name_.count(name) > 0; }
 
 private:
-  void add_unknown(const Name& name, std::string_view wanted, const std::vector<std::string>& candidates);
+  template <class Fits>
+  void add_unknown(const Name& name, std::string_view wanted, const Fits& fits);
+  /// The name among the symbols that fit which is nearest to this one.
+  template <class Fits>
+  std::optional<std::string> nearest(const std::string& name, const Fits& fits);
   bool report_unspaced_minus(const Name& name);
 
   ResolvedTree& tree_;
   DiagnosticSink& sink_;
   std::unordered_map<std::string, SymbolId> by_name_; // looked up only
-  std::vector<std::pair<std::string, Diagnostic>> unknown_;
+  std::vector<Diagnostic> unknown_;
+  std::unordered_map<std::string, std::size_t> unknown_names_; ///< place in unknown_; looked up only
+  std::size_t comparing_left_; ///< how much may still be looked for near names
 };
 
 } // namespace sheerpole

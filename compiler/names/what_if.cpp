@@ -45,6 +45,8 @@ std::vector<Declared> declared_in(const std::vector<std::shared_ptr<const Syntax
       const auto* declaration = std::get_if<Declaration>(&statement);
       if (declaration == nullptr)
         continue;
+      if (declaration->kind.text == "boat")
+        result.push_back({"boat", Declared::Sort::declaration, "boat"});
       if (declaration->kind.text == "points") {
         for (const Entry& entry : declaration->block.entries)
           if (const auto* point = std::get_if<Property>(&entry))
@@ -53,7 +55,6 @@ std::vector<Declared> declared_in(const std::vector<std::shared_ptr<const Syntax
         result.push_back({declaration->name.text, Declared::Sort::declaration, declaration->kind.text});
       }
     }
-  result.push_back({"boat", Declared::Sort::declaration, "boat"});
   return result;
 }
 
@@ -117,6 +118,8 @@ std::shared_ptr<const SyntaxTree> read_what_if(const std::vector<std::string>& s
       reason = "write it as name=value";
     else if (value.find_first_of("\r\n") != std::string::npos)
       reason = "the value goes over the end of a line";
+    else if (head == nullptr && parts.front() == "boat")
+      reason = "no boat is declared";
     else if (head == nullptr)
       reason = "nothing of the name " + parts.front() + " is declared";
     else if ((line = statement(*head, parts, value)).empty())

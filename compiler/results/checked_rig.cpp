@@ -56,9 +56,13 @@ std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sour
   checked.derived_ = std::move(derived);
   checked.findings_ = std::move(findings);
   for (const DerivedStay& stay : checked.derived_.stays)
-    for (const Piece& piece : stay.pieces)
+    for (const Piece& piece : stay.pieces) {
+      for (const std::string& trial : checked.rig_[stay.stay].trials)
+        checked.draft_reasons_.push_back({piece.name, trial + " is set on the command line",
+                                          "write it into the file when it is to stay"});
       for (DraftReason& reason : reasons_of(piece))
         checked.draft_reasons_.push_back(std::move(reason));
+    }
   return checked;
 }
 

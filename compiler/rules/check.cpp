@@ -6,6 +6,8 @@ namespace sheerpole {
 
 void check(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
   check_negative_body(rig, derived, sink);
+  check_splice_on_wire(rig, derived, sink);
+  check_path_runs_upwards(rig, derived, sink);
   check_adjuster_out_of_range(rig, derived, sink);
   check_thread_engagement_low(rig, derived, sink);
   check_adjuster_near_end(rig, derived, sink);

@@ -25,6 +25,12 @@ void check_routes_differ(const Rig& rig, const Derived& derived, DiagnosticSink&
 /// Note: port and starboard of one stay differ by more than the boat's pair tolerance.
 void check_pair_differs(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
 
+/// Error: a splice is stated where the line is no rope.
+void check_splice_on_wire(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+
+/// Warning: a path ends higher than it begins.
+void check_path_runs_upwards(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+
 /// Warning: a hole-adjuster is set to a length between two of its holes.
 void check_adjuster_between_holes(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
 

@@ -177,6 +177,7 @@ struct SyntaxTree {
   SourceId source;
   std::vector<Statement> statements;
   std::vector<Comment> comments;
+  std::size_t words = 0; ///< words, signs and comments of the file, line ends among them
 };
 
 } // namespace sheerpole

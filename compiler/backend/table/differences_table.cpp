@@ -11,12 +11,8 @@ Table differences_table(const CheckedRig& checked) {
               .notes = {}};
   for (const Difference& difference : checked.rig().differences) {
     const SourceText& text = checked.sources()[difference.place.source];
-    const bool block = difference.is.empty();
     table.rows.push_back({difference.origin, difference.subject, difference.property,
-                          block                    ? "as in the other"
-                          : difference.was.empty() ? "not stated"
-                                                   : difference.was,
-                          block ? "stated anew" : difference.is,
+                          difference.was.empty() ? "not stated" : difference.was, difference.is,
                           fmt::format("{}:{}", text.name(), text.position(difference.place.begin).line)});
   }
   if (!checked.rig().boat.sister_of.empty())

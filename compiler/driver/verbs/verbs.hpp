@@ -1,5 +1,6 @@
 #pragma once
 
+#include "driver/begin/first_rig.hpp"
 #include "driver/compile.hpp"
 
 #include <string>
@@ -34,6 +35,13 @@ struct ShowOptions {
   std::string form = "text"; ///< text, csv
 };
 
+struct BeginOptions {
+  std::string file;     ///< to be written; empty only with `print`
+  FirstNumbers numbers; ///< used when `lengths` is empty
+  std::string lengths;  ///< a table of lengths, CSV
+  bool print = false;   ///< show the text and write nothing
+};
+
 struct TidyOptions {
   std::vector<std::string> files;
   bool look = false;  ///< say which files are not tidy, write nothing
@@ -50,6 +58,7 @@ struct MendOptions {
 int check_verb(const CheckOptions& options);
 int build_verb(const BuildOptions& options);
 int show_verb(const ShowOptions& options);
+int begin_verb(const BeginOptions& options);
 int mend_verb(const MendOptions& options);
 int tidy_verb(const TidyOptions& options);
 int list_verb(const std::string& what);

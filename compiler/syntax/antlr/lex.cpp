@@ -6,6 +6,7 @@
 
 #include <RigLexer.h>
 
+#include <algorithm>
 #include <string>
 #include <utility>
 
@@ -70,14 +71,15 @@ private:
 
 } // namespace
 
-LexedFile::LexedFile(const SourceText& source, const CodePoints& characters) : tokens(source, characters) {
+LexedFile::LexedFile(const SourceText& source, const CodePoints& characters, std::size_t most)
+    : tokens(source, characters) {
   // Its table grows with the files it has seen; each thread has its own.
   static thread_local LexerEngine engine;
   const std::u32string_view text = characters.characters();
   const auto span = [&](std::size_t begin, std::size_t end) {
     return Span{source.id(), characters.byte_offset(begin), characters.byte_offset(end)};
   };
-  tokens.tokens().reserve(text.size() / 4 + 2);
+  tokens.tokens().reserve(std::min(text.size() / 4, most) + 2);
   Balance balance;
   std::size_t line = 1;
   std::size_t line_begin = 0;
@@ -87,6 +89,11 @@ LexedFile::LexedFile(const SourceText& source, const CodePoints& characters) : t
     std::size_t type = matched;
     if (type == RigLexer::BLANKS)
       continue;
+    if (words == most) {
+      too_many = span(begin, end);
+      break;
+    }
+    ++words;
     if (type == RigLexer::COMMENT) {
       comments.push_back({span(begin, end)});
       continue;

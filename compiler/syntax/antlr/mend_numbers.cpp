@@ -96,6 +96,12 @@ bool are_thousands(std::string_view number, std::string_view slug, std::size_t r
          number.find('\t') == std::string_view::npos;
 }
 
+/// `2,7` in a place may be one number or two: an edit that guesses wrong makes another place, and another
+/// cut. A decimal point beside the comma, or three numbers in a row, tell that the comma parts numbers.
+bool may_be_decimal_comma(std::string_view number) {
+  return number.find('.') == std::string_view::npos && std::count(number.begin(), number.end(), ',') == 1;
+}
+
 /// Puts numbers and commas in the place of `1,-2,3`.
 void take_apart(TokenList& tokens, std::size_t index) {
   const RigToken& whole = tokens.at(index);
@@ -130,6 +136,13 @@ void mend_number(TokenList& tokens, std::size_t index, NumberPlace where, Syntax
   const std::string list = as_list(number);
   if (where == NumberPlace::vector && !list.empty()) {
     const Span place = tokens.span(token);
+    if (may_be_decimal_comma(number)) {
+      const std::string point = std::string(number).replace(number.find(','), 1, ".");
+      report.add(
+          diagnose("decimal-comma", {{"text", number}, {"readings", point + " or " + list}}).at(place));
+      take_apart(tokens, index);
+      return;
+    }
     report.add(diagnose("comma-without-blank", {{"text", number}, {"list", list}})
                    .at(place)
                    .edit(place, list, "write " + list));

@@ -10,8 +10,10 @@
 #include <antlr4-runtime/BailErrorStrategy.h>
 #include <antlr4-runtime/Exceptions.h>
 
+#include <algorithm>
 #include <memory>
 #include <optional>
+#include <string_view>
 
 namespace sheerpole {
 
@@ -73,17 +75,44 @@ std::optional<std::vector<Statement>> read_faulty_file(TokenList& tokens, Syntax
   }
 }
 
+/// The beginning of the first line that is longer than is read.
+std::optional<Span> overlong_line(const SourceText& source) {
+  const std::string_view bytes = source.bytes();
+  for (std::size_t begin = 0; begin < bytes.size();) {
+    const std::size_t end = std::min(bytes.find_first_of("\r\n", begin), bytes.size());
+    if (end - begin > longest_line_bytes) {
+      const auto at = static_cast<std::uint32_t>(begin);
+      return Span{source.id(), at, at};
+    }
+    begin = end + 1;
+  }
+  return std::nullopt;
+}
+
+/// Stands for a file of which nothing could be read.
+ErrorEntry whole_file(const SourceText& source) {
+  return {{source.id(), 0, static_cast<std::uint32_t>(source.bytes().size())}};
+}
+
 } // namespace
 
-SyntaxTree parse(const SourceText& source, DiagnosticSink& sink) {
+SyntaxTree parse(const SourceText& source, DiagnosticSink& sink, std::size_t words_left) {
   SyntaxTree tree;
   tree.source = source.id();
   SyntaxReport report(sink);
+  if (const auto line = overlong_line(source)) {
+    report.add(diagnose("line-too-long", {{"limit", std::to_string(longest_line_bytes)}}).at(*line));
+    tree.statements.push_back(whole_file(source));
+    return tree;
+  }
   const CodePoints characters(source);
-  LexedFile lexed(source, characters);
+  LexedFile lexed(source, characters, words_left);
   tree.comments = std::move(lexed.comments);
+  tree.words = lexed.words;
   std::optional<std::vector<Statement>> statements;
-  if (lexed.too_deep) {
+  if (lexed.too_many) {
+    report.add(diagnose("too-many-words", {{"limit", std::to_string(most_words)}}).at(*lexed.too_many));
+  } else if (lexed.too_deep) {
     report.add(diagnose("too-deep", {{"limit", std::to_string(deepest_nesting)}}).at(*lexed.too_deep));
   } else {
     if (lexed.balanced && !lexed.refused_spelling) {
@@ -91,15 +120,14 @@ SyntaxTree parse(const SourceText& source, DiagnosticSink& sink) {
       statements = read_sound_file(lexed.tokens, report);
     }
     if (!statements) {
-      LexedFile again(source, characters);
+      LexedFile again(source, characters, words_left);
       statements = read_faulty_file(again.tokens, report);
     }
   }
   if (statements)
     tree.statements = std::move(*statements);
   else
-    tree.statements.push_back(
-        ErrorEntry{{source.id(), 0, static_cast<std::uint32_t>(source.bytes().size())}});
+    tree.statements.push_back(whole_file(source));
   return tree;
 }
 

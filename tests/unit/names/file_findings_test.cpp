@@ -45,13 +45,13 @@ TEST(FileFindings, NothingIsReadOutsideTheFolderOfTheBoat) {
   EXPECT_THAT(
       rig.findings(),
       ElementsAre(
-          "2:5 `\"../hardware.rig\"` use-outside-folder: ../hardware.rig is not below the folder of the "
+          "2:5 `\"../hardware.rig\"` use-outside-folder: ../hardware.rig leads outside the folder of the "
           "boat's file",
-          "3:5 `\"/etc/parts.rig\"` use-outside-folder: /etc/parts.rig is not below the folder of the "
+          "3:5 `\"/etc/parts.rig\"` use-outside-folder: /etc/parts.rig leads outside the folder of the "
           "boat's file",
-          "4:5 `\"parts/../../hardware.rig\"` use-outside-folder: parts/../../hardware.rig is not below "
+          "4:5 `\"parts/../../hardware.rig\"` use-outside-folder: parts/../../hardware.rig leads outside "
           "the folder of the boat's file",
-          "5:5 `\"\"` use-outside-folder: an empty path is not below the folder of the boat's file"));
+          "5:5 `\"\"` use-outside-folder: an empty path leads outside the folder of the boat's file"));
 }
 
 TEST(FileFindings, GoingUpInsideTheFolderOfTheBoatIsFine) {

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "base/result.hpp"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace sheerpole {
+
+/// What is wrong with a table of lengths: the line it stands in, from 1, and what to do.
+struct LengthsFailure {
+  std::size_t line = 0;
+  std::string words;
+};
+
+/// Makes a rig file of a table of lengths: RFC 4180, first row the headings `stay`, `length` and, as
+/// wanted, `side`, `title`. Each length carries its unit and stays as it was written; it is pin centre to
+/// pin centre and counts as measured. The hardware is assumed, so every cut is a draft. `name` is that of
+/// the table, for the notes.
+Result<std::string, std::vector<LengthsFailure>>
+lengths_rig(std::string_view table, const std::string& name, const std::string& boat);
+
+} // namespace sheerpole

@@ -1,0 +1,88 @@
+#include "driver/begin/first_rig.hpp"
+#include "driver/begin/lengths_rig.hpp"
+#include "driver/exit_code.hpp"
+#include "driver/terminal.hpp"
+#include "driver/verbs/verbs.hpp"
+#include "driver/write_bundle.hpp"
+#include "source/file_reader.hpp"
+#include "units/parse_quantity.hpp"
+
+#include <filesystem>
+#include <optional>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr std::size_t largest_table = 1'000'000;
+
+/// Whether the text is a length with a unit, longer than nothing; says so when it is not.
+bool good_length(const std::string& option, const std::string& text) {
+  const auto quantity = parse_quantity(text);
+  if (quantity.ok() && quantity.value().dimension == dimension::length && quantity.value().si > 0.0)
+    return true;
+  print_error("sheerpole: " + option +
+              " takes a length with its unit, such as \"12.5 m\" or \"41' 6\\\"\"" +
+              (text.empty() ? "" : "; not `" + text + "`") + "\n");
+  return false;
+}
+
+std::optional<std::string> from_numbers(const BeginOptions& options) {
+  const FirstNumbers& numbers = options.numbers;
+  bool good = good_length("--mast-height", numbers.mast_height);
+  good = good_length("--beam", numbers.beam) && good;
+  good = good_length("--base", numbers.base) && good;
+  if (!good)
+    return std::nullopt;
+  return first_rig(numbers);
+}
+
+std::optional<std::string> from_lengths(const BeginOptions& options) {
+  DiskFileReader reader;
+  const auto table = reader.read(options.lengths, largest_table);
+  if (!table.ok()) {
+    print_error("sheerpole: can not read " + options.lengths + "\n");
+    return std::nullopt;
+  }
+  const std::string name = std::filesystem::path(options.lengths).filename().generic_string();
+  auto rig = lengths_rig(table.value(), name, options.numbers.boat);
+  if (rig.ok())
+    return rig.value();
+  for (const LengthsFailure& failure : rig.error())
+    print_error(options.lengths + ":" + std::to_string(failure.line) + ": " + failure.words + "\n");
+  return std::nullopt;
+}
+
+} // namespace
+
+int begin_verb(const BeginOptions& options) {
+  const auto rig = options.lengths.empty() ? from_numbers(options) : from_lengths(options);
+  if (!rig) {
+    print_error("nothing was written\n");
+    return options.lengths.empty() ? exit_usage : exit_errors;
+  }
+  if (options.print) {
+    print_out(*rig);
+    return exit_clean;
+  }
+  if (std::filesystem::exists(options.file)) {
+    print_error("sheerpole: " + options.file +
+                " is there already and is left as it is; name another file\n");
+    return exit_usage;
+  }
+  const std::filesystem::path path(options.file);
+  OutputBundle bundle;
+  bundle.files.push_back({path.filename().generic_string(), *rig});
+  const std::string folder = path.parent_path().generic_string();
+  if (!write_bundle(bundle, folder.empty() ? "." : folder).ok()) {
+    print_error("sheerpole: can not write " + options.file + "\n");
+    return exit_usage;
+  }
+  print_out("wrote " + options.file +
+            "\nEvery cut of it is a DRAFT: its first lines say what to measure.\n"
+            "Now: sheerpole check " +
+            options.file + "\n");
+  return exit_clean;
+}
+
+} // namespace sheerpole
