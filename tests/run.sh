@@ -72,6 +72,16 @@ if build "$preset"; then
   else
     add 0 1
   fi
+  echo "== slips: what is said first of variants of the boats"
+  # shellcheck disable=SC2046 # two numbers
+  set -- $(python3 tests/mutation/run.py "build/$preset/bin/sheerpole" --page docs/slips.md | tee "build/$preset/slips.log" |
+    sed -n 's/^\([0-9]*\) passed, \([0-9]*\) failed$/\1 \2/p')
+  if [ $# -eq 2 ]; then
+    add "$1" "$2"
+    [ "$2" -eq 0 ] || cat "build/$preset/slips.log"
+  else
+    add 0 1
+  fi
 fi
 echo "== architecture"
 mkdir -p "build/$preset"

@@ -72,7 +72,9 @@ private:
       return;
     }
     lifted_.push_back(id);
-    if (stay.path.empty() || !at_seat(stay.path.front().point)) {
+    if (stay.path.size() < 2)
+      return; // its path could not be read; reported there
+    if (!at_seat(stay.path.front().point)) {
       elaboration_.sink.report(
           diagnose("eye-not-at-seat",
                    {{"stay", stay.name}, {"stack", name_}, {"seat", elaboration_.tree[seat_].name}})

@@ -57,13 +57,16 @@ private:
       sink_.report(diagnose("capital-in-name", {{"name", name.text}, {"lower", lower_case(name.text)}})
                        .at(name.span)
                        .edit(name.span, lower_case(name.text), "write `" + lower_case(name.text) + "`"));
-    symbol.name = name.text;
+    // Its uses mean the same name, so they are no second cause.
+    symbol.name = lower_case(name.text);
     symbol.span = name.span;
     SymbolId id;
     if (states_over(symbol, id))
       declared_[&name] = {table_.bind(name.span, id), true};
     else
       declared_[&name] = {table_.declare(std::move(symbol)), false};
+    if (!good_name(name.text))
+      table_.add_spelling(name.text, declared_[&name].symbol);
   }
 
   void declare_file(const SyntaxTree& file) {
@@ -77,6 +80,8 @@ private:
 
   void declare_declaration(const Declaration& declaration) {
     const KindRow* row = find_kind(declaration.kind.text);
+    if (row == nullptr && !declaration.name.missing() && !table_.knows(declaration.name.text))
+      declare(declaration.name, {.kind = Symbol::Kind::poison}); // one cause: its uses stay silent
     if (row == nullptr || row->inside)
       return; // reported when its turn comes
     if (row->category == Category::points)

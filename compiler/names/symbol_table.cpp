@@ -131,6 +131,8 @@ SymbolId SymbolTable::find(const Name& name, Span whole, const std::vector<Categ
     return candidate.kind != Symbol::Kind::let &&
            std::find(wanted.begin(), wanted.end(), category) != wanted.end();
   };
+  if (symbol != nullptr && symbol->poison())
+    return bind(whole, poison_symbol); // what it is could not be read; reported there
   if (symbol != nullptr && fits(*symbol))
     return bind(whole, id);
   const std::string_view what = describe(wanted.front());
@@ -151,6 +153,8 @@ SymbolId SymbolTable::find_value(const Name& name, Span whole) {
     return poison_symbol;
   SymbolId id;
   const Symbol* symbol = lookup(name.text, id);
+  if (symbol != nullptr && symbol->poison())
+    return bind(whole, poison_symbol);
   if (symbol != nullptr && (symbol->kind == Symbol::Kind::let || symbol->kind == Symbol::Kind::point))
     return bind(whole, id);
   constexpr std::string_view wanted = "a named value (`let`) or a point";

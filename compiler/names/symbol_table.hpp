@@ -37,6 +37,9 @@ public:
     return symbol;
   }
 
+  /// Lets a spelling with a slip stand for the symbol as well.
+  void add_spelling(const std::string& name, SymbolId id) { by_name_.emplace(name, id); }
+
   bool knows(const std::string& name) const { return by_name_.count(name) > 0; }
 
 private:

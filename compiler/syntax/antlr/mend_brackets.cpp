@@ -218,12 +218,39 @@ private:
         each.line_ends = kept_.size();
   }
 
+  static bool says_more_of_a_value(std::size_t type) {
+    return type == RigLexer::MIRRORED || type == RigLexer::TOLERANCE ||
+           (type >= RigLexer::MEASURED && type <= RigLexer::COMPUTED);
+  }
+
+  /// Where on the line the parenthesis should have been closed: before `mirrored drawn`, and before the
+  /// unit when the numbers ahead of it have none, `(0.09, 0, 12.7 m`.
+  std::size_t before_what_follows(const Open& open, std::size_t end) const {
+    std::size_t begin = end;
+    while (begin > 0 && tokens_.span(*kept_[begin - 1]) != open.place)
+      --begin;
+    std::size_t at = begin;
+    while (at < end && !says_more_of_a_value(kept_[at]->getType()))
+      ++at;
+    if (begin == 0 || at <= begin + 1)
+      return end;
+    const bool bare_number = at >= begin + 4 && kept_[begin]->getType() == RigLexer::NUMBER &&
+                             kept_[begin + 1]->getType() == RigLexer::COMMA;
+    const bool minus_and_bare_number = at >= begin + 5 && kept_[begin]->getType() == RigLexer::MINUS &&
+                                       kept_[begin + 1]->getType() == RigLexer::NUMBER &&
+                                       kept_[begin + 2]->getType() == RigLexer::COMMA;
+    const bool unit =
+        kept_[at - 1]->getType() == RigLexer::NAME && kept_[at - 2]->getType() == RigLexer::NUMBER;
+    return unit && (bare_number || minus_and_bare_number) ? at - 1 : at;
+  }
+
   void close_parentheses() {
     while (in_parentheses()) {
       const Open& each = open_.back();
       std::size_t at = each.line_ends == 0 ? kept_.size() : each.line_ends;
       while (at > 0 && kept_[at - 1]->getType() == RigLexer::NEWLINE)
         --at;
+      at = before_what_follows(each, at);
       RigToken& before = *kept_[at - 1];
       const std::uint32_t end = tokens_.span(before).end;
       const std::size_t closing = counterpart(each.type);
@@ -275,7 +302,11 @@ private:
       const bool first_on_line = tokens_.span(token).begin == line_begin_;
       const bool too_deep =
           first_on_line && braces_.extra > 0 && !open_.empty() && indentation_ > open_.back().indentation;
-      if (!open_.empty() && !too_deep) {
+      // A block over several lines is closed at the beginning of one.
+      const bool behind_words = !first_on_line && braces_.extra > 0 && !open_.empty() &&
+                                open_.back().type == RigLexer::LBRACE &&
+                                open_.back().line != token.getLine();
+      if (!open_.empty() && !too_deep && !behind_words) {
         open_.pop_back();
         return true;
       }

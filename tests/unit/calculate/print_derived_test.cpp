@@ -37,9 +37,8 @@ TEST(PrintDerived, ShowsEverySumTermByTerm) {
             "             60.00  inserted aloft  [maker]\n"
             "    end above: toggle-12\n"
             "    end below: bottle-12\n"
-            "    missing: insertion depth of bottle-12; state inserted in the wire-socket end of "
-            "bottle-12, from its "
-            "maker or with a depth gauge\n"
+            "    missing: insertion depth of bottle-12; state `upper: wire-socket (inserted: … mm)` in "
+            "bottle-12, from its maker or with a depth gauge\n"
             "  adjuster bottle-12 set to 330 mm: 65 mm to tighten, 65 mm to slacken; 2.54 mm a turn, 25.6 "
             "and 25.6 "
             "turns; 46.5 mm of thread engaged, at least 12.7 mm\n");
