@@ -10,6 +10,7 @@ namespace sheerpole {
 namespace {
 
 constexpr std::size_t tab_stop = 4;
+constexpr std::string_view blanks = "    ";
 constexpr std::string_view replacement = "\xEF\xBF\xBD"; // U+FFFD
 constexpr std::string_view gap = "...";
 
@@ -20,7 +21,7 @@ bool takes_over_the_screen(char32_t value) {
 
 /// One sign as it is printed.
 struct Cell {
-  std::string text;
+  std::string_view text;
   std::size_t columns = 1;
   std::size_t from = 0; ///< screen column of its beginning
 };
@@ -39,16 +40,16 @@ Excerpt excerpt(std::string_view line, std::size_t begin, std::size_t end, std::
     if (i <= begin)
       mark_from = columns;
     const CodePoint next = first_code_point(line.substr(i));
-    Cell cell{std::string(line.substr(i, next.bytes)), next.columns, columns};
+    Cell cell{line.substr(i, next.bytes), next.columns, columns};
     if (next.value == '\t') {
       cell.columns = tab_stop - columns % tab_stop;
-      cell.text.assign(cell.columns, ' ');
+      cell.text = blanks.substr(0, cell.columns);
     } else if (takes_over_the_screen(next.value)) {
       cell.columns = 1;
       cell.text = replacement;
     }
     columns += cell.columns;
-    cells.push_back(std::move(cell));
+    cells.push_back(cell);
     i += next.bytes;
     if (i <= end)
       mark_to = columns;

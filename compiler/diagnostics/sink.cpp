@@ -23,6 +23,8 @@ std::size_t content_hash(const Diagnostic& finding) {
 } // namespace
 
 void DiagnosticSink::report(Diagnostic diagnostic) {
+  if (full_)
+    return;
   // The same thing said twice about the same place helps nobody: a mirrored stay meets each mistake once a
   // side.
   if (diagnostic.primary) {
@@ -34,19 +36,16 @@ void DiagnosticSink::report(Diagnostic diagnostic) {
           earlier.primary->span == diagnostic.primary->span)
         return;
     }
-    if (diagnostic.severity != Severity::error || errors_ < most_errors)
-      by_content_.emplace(hash, all_.size());
+    by_content_.emplace(hash, all_.size());
   }
   if (diagnostic.severity == Severity::error && ++errors_ > most_errors) {
-    if (!full_ && diagnostic.primary)
-      all_.push_back(diagnose("too-many-findings", {{"count", std::to_string(most_errors)}})
-                         .at(diagnostic.primary->span)
-                         .build());
     full_ = true;
+    DiagnosticBuilder note = diagnose("too-many-findings", {{"count", std::to_string(most_errors)}});
+    if (diagnostic.primary)
+      note = std::move(note).at(diagnostic.primary->span);
+    all_.push_back(std::move(note).build());
     return;
   }
-  if (full_ && diagnostic.slug == "too-many-findings")
-    return; // of a sink that was full before this one
   all_.push_back(std::move(diagnostic));
 }
 

@@ -81,7 +81,7 @@ constexpr std::array entries{
         .message = "this line is longer than {limit} bytes; the file was not read",
         .why = "nobody can look through such a line, so a slip in it would stay",
         .cause =
-            "Lines of rig files may have 10 000 bytes, which is more than a hundred lines of a screen. "
+            "Lines of rig files may have 4 000 bytes, which is some forty lines of a screen. "
             "A line beyond that was written by a program, or the line ends of the file have been lost.",
         .example = "# more points in one line than anybody can look through\n"
                    "stay forestay { path: a > b > c > d }\n",

@@ -11,7 +11,7 @@ inline constexpr int deepest_nesting = 64;
 
 /// Longest line that is read, in bytes. Nobody reads a line that is longer; every place in a line is found
 /// by counting from its beginning.
-inline constexpr std::size_t longest_line_bytes = 10'000;
+inline constexpr std::size_t longest_line_bytes = 4'000;
 
 /// Most words, signs and comments that are read of all files of a rig together. Memory grows with them. A
 /// boat with every part spelt out has some ten thousand.

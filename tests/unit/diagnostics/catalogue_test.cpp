@@ -4,6 +4,8 @@
 
 #include <gmock/gmock.h>
 
+#include <algorithm>
+#include <iterator>
 #include <set>
 
 namespace sheerpole {
@@ -50,8 +52,11 @@ TEST(Catalogue, TheExampleOfAPageProvokesItsFindingAlone) {
   for (const auto table : {file_findings(), name_findings(), value_findings(), structure_findings(),
                            stack_findings(), path_findings()}) {
     for (const CatalogueEntry& entry : table) {
-      if (entry.slug == "too-many-files")
-        continue; // takes as many files as it says
+      // Limits take as much as they say; tests/golden/limits goes beyond them.
+      const std::string_view limits[] = {"too-many-files", "rig-too-large", "too-many-declarations",
+                                         "copies-too-large", "value-chain-too-long"};
+      if (std::find(std::begin(limits), std::end(limits), entry.slug) != std::end(limits))
+        continue;
       std::map<std::string, std::string> files{{"boat.rig", std::string(entry.example)}};
       if (entry.slug == "use-cycle")
         files = {{"boat.rig", "language 1\nuse \"cycle.rig\"\n"},

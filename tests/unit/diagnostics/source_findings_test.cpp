@@ -10,8 +10,9 @@ TEST(SourceFindings, CoverEveryWayInWhichAFileCanFail) {
   std::vector<std::string_view> slugs;
   for (const CatalogueEntry& entry : source_findings())
     slugs.push_back(entry.slug);
-  EXPECT_THAT(slugs, testing::ElementsAre("file-not-found", "file-not-readable", "file-is-folder",
-                                          "file-too-large", "file-not-utf8"));
+  EXPECT_THAT(slugs,
+              testing::ElementsAre("file-not-found", "file-not-readable", "file-is-folder",
+                                   "file-too-large", "file-not-utf8", "line-too-long", "too-many-words"));
 }
 
 TEST(SourceFindings, AreErrorsWithAWholePage) {
