@@ -60,6 +60,21 @@ constexpr std::array entries{
         .mend = "Put in the sign that closes it.",
     },
     CatalogueEntry{
+        .slug = "missing-opening-parenthesis",
+        .severity = Severity::error,
+        .message = "between {owner} and its setting {name} a ( is missing",
+        .why = "",
+        .cause =
+            "Settings stand in parentheses behind the part or the end that they belong to. Here the line "
+            "ends with the ) and the ( was left out.",
+        .example = "stay cap-shroud {\n"
+                   "  stack {\n"
+                   "    thimble-9 splice: long-bury)\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Put in the (: `thimble-9 (splice: long-bury)`.",
+    },
+    CatalogueEntry{
         .slug = "extra-closing-parenthesis",
         .severity = Severity::error,
         .message = "this {closing} closes nothing",

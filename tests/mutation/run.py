@@ -83,7 +83,7 @@ def main():
     print(f"crashes: {crashes}; right line {total[1] / total[0]:.1%}, names the cause {total[2] / total[0]:.1%}")
     checks = [
         ("no crash", crashes == 0),
-        ("200 variants or more", total[0] >= 200),
+        ("300 variants or more", total[0] >= 300),
         ("the right line in 95 %", total[1] >= RIGHT_LINE * total[0]),
         ("names the cause in 90 %", total[2] >= NAMES_CAUSE * total[0]),
     ]

@@ -29,7 +29,8 @@ class Slip:
     """sort, what a line must look like, what becomes of it, which findings name the cause.
 
     next_line: a sign is missing at the end, so the next line may be blamed. anywhere: two places disagree, or something is not
-    there, so that any line of the file that speaks of it may come first. files: "libraries" leaves the boats out.
+    there, so that any line of the file that speaks of it may come first. line_above: a line of one brace is gone, and the place where
+    it belongs is the end of the line above. files: "libraries" leaves the boats out.
     """
 
     sort: str
@@ -38,6 +39,7 @@ class Slip:
     slugs: tuple
     next_line: bool = False
     anywhere: bool = False
+    line_above: bool = False
     files: str = "both"
 
 
@@ -88,6 +90,26 @@ SLIPS = [
     Slip("language line left out", r"^language 1$", "", ("language-line-missing",), next_line=True),
     Slip("semicolon at the end", r"^(  (?:path|line|length|size): .*)$", r"\1;", ("semicolon",)),
     Slip("slashes for a remark", r"^# (.*)$", r"// \1", ("slash-comment",)),
+    Slip("bracket too many", r"^(  [a-z-]+ \".*\": \([-0-9., ]+\))( m .*)$", r"\1)\2", ("extra-closing-parenthesis",)),
+    Slip("square bracket closes a round one", r"^(  [a-z-]+ \".*\": \([-0-9., ]+)\)( m .*)$", r"\1]\2", ("wrong-closing-parenthesis",)),
+    Slip("closing brace of a stack left out", r"^  \}\n", "", ("missing-closing-brace",), line_above=True),
+    Slip("closing brace left out", r"^\}\n", "", ("missing-closing-brace",), line_above=True),
+    Slip("line of a stack left out", r"^    line$", "", ("line-missing", "no-free-line"), anywhere=True),
+    Slip("what something is of misspelt", r"^(  position of [a-z-]*)[a-z]((?:\.[a-z]+)? \{)$", r"\1\2", ("unknown-name",)),
+    Slip("spar of points misspelt", r"^(points on [a-z]+)[a-z]( \{)$", r"\1\2", ("unknown-name",)),
+    Slip("degrees for a length", r"^(  (?:length|shortest|longest|beam): [0-9._]+) (?:mm|m)\b(.*)$", r"\1 deg\2", ("wrong-dimension",)),
+    # The second one is on the lines below the first, so either is where it may be found.
+    Slip("declaration doubled", r"^((?:link|thimble|tang|chainplate|rope|spreader|stay) [a-z0-9-]+ .*\{\n(?:  .*\n)*\})$", r"\1\n\n\1", ("duplicate-name",), anywhere=True),
+    Slip("boat doubled", r"^(boat .*\{\n(?:  .*\n)*\})$", r"\1\n\n\1", ("boat-twice", "duplicate-name"), anywhere=True),
+    Slip("reference to a spreader's point misspelt", r"^(  (?:root|tip): [a-z-]*)[a-z]$", r"\1", ("unknown-name",)),
+    Slip("capital in a property", r"^  ([a-z])([a-z-]+: .* mm .*)$", lambda m: f"  {m[1].upper()}{m[2]}", ("unknown-property", "capital-in-name")),
+    Slip("plus or minus of a place behind its number", r"^(  [a-z-]+ \".*\": \()(-)([0-9.]+)(, .*)$", r"\1\3\2\4", ("missing-value", "malformed-number", "place-needs-three-numbers")),
+    Slip("comma between settings left out", r"^(  (?:upper|lower): [a-z-]+ \([^,\n]*),( .*\))$", r"\1\2", ("missing-comma",)),
+    Slip("bracket of settings not closed", r"^(    [a-z0-9-]+ \([a-z]+: [^()\n]*)\)$", r"\1", ("missing-closing-parenthesis",)),
+    Slip("bracket of settings not opened", r"^(    [a-z0-9-]+) \(([a-z]+: [^()\n]*\))$", r"\1 \2", ("extra-closing-parenthesis", "missing-opening-parenthesis")),
+    Slip("colon of a setting left out", r"^(    [a-z0-9-]+ \([a-z]+):( [^()\n]*\))$", r"\1\2", ("missing-colon",)),
+    Slip("unit of a setting left out", r"^(    [a-z0-9-]+ \((?:gap|length): [0-9_]+) mm(.*\))$", r"\1\2", ("missing-unit",)),
+    Slip("percent left out", r"^(    [a-z0-9-]+ \(open: [0-9]+) %\)$", r"\1)", ("missing-unit", "wrong-dimension")),
     Slip("x left out", r"^(    )([a-z]+-[a-z0-9-]+)$", r"\1 2 \2", ("missing-times",)),
 ]
 
@@ -106,6 +128,8 @@ def variants_of(slip, root, name, text):
         changed = text[: match.start()] + (slip.becomes(match) if callable(slip.becomes) else match.expand(slip.becomes)) + text[match.end() :]
         line = text.count("\n", 0, match.start()) + 1
         lines = {line}
+        if slip.line_above:
+            lines.add(line - 1)
         if slip.next_line:
             lines |= {line + 1, line + 2}
         if slip.anywhere:  # the declaration that the line belongs to, or any that uses it

@@ -51,6 +51,26 @@ BraceCount count_braces(const TokenList::Tokens& tokens) {
   return result;
 }
 
+/// Whether what stands in the blocks of this file is indented, by half or more of the blocks that have
+/// something in them and begin a new line.
+bool indents_blocks(const TokenList::Tokens& tokens) {
+  std::size_t indented = 0;
+  std::size_t flush = 0;
+  std::size_t indentation = 0;
+  for (std::size_t i = 0; i + 2 < tokens.size(); ++i) {
+    if (i == 0 || tokens[i - 1]->getType() == RigLexer::NEWLINE)
+      indentation = tokens[i]->getCharPositionInLine();
+    if (tokens[i]->getType() != RigLexer::LBRACE || tokens[i + 1]->getType() != RigLexer::NEWLINE ||
+        tokens[i + 2]->getType() == RigLexer::RBRACE || tokens[i + 2]->getType() == RigLexer::NEWLINE)
+      continue;
+    if (tokens[i + 2]->getCharPositionInLine() > indentation)
+      ++indented;
+    else
+      ++flush;
+  }
+  return indented > 0 && indented >= flush; // the one that is not closed may be the flush one
+}
+
 class BracketMender {
 public:
   BracketMender(TokenList& tokens, SyntaxReport& report)
@@ -59,6 +79,7 @@ public:
   void run() {
     put_in_opening_braces();
     braces_ = count_braces(raw_);
+    indents_ = indents_blocks(raw_);
     kept_.reserve(raw_.size() + 8);
     for (RigToken* token : raw_) {
       if (starts_line_ && token->getType() != RigLexer::NEWLINE)
@@ -157,7 +178,8 @@ private:
     if (blocks == 0 || first.getType() == antlr4::Token::EOF)
       return;
     if (Open& block = open_[blocks - 1]; block.body == Open::Body::unseen && !closing)
-      block.body = indentation_ > block.indentation ? Open::Body::indented : Open::Body::flush;
+      // Where blocks are indented, a line that is not stands behind a block with nothing in it.
+      block.body = indents_ || indentation_ > block.indentation ? Open::Body::indented : Open::Body::flush;
     const auto done = [&] {
       const Open& block = open_[blocks - 1];
       if (block.body == Open::Body::flush) // the indentation in this block says nothing
@@ -294,6 +316,27 @@ private:
                  tokens_.make_behind(before, RigLexer::RBRACE));
   }
 
+  /// `thimble-9 splice: long-bury)`: two words before a colon on the line that ends here, and between them
+  /// the parenthesis. False when there is no such place.
+  bool put_in_opening_parenthesis() {
+    std::size_t found = 0;
+    for (std::size_t i = kept_.size(); i >= 3 && tokens_.span(*kept_[i - 3]).begin >= line_begin_; --i)
+      if (is_word(kept_[i - 3]->getType()) && is_word(kept_[i - 2]->getType()) &&
+          kept_[i - 1]->getType() == RigLexer::COLON)
+        found = i - 2;
+    if (found == 0)
+      return false;
+    const RigToken& before = *kept_[found - 1];
+    const Span setting = tokens_.span(*kept_[found]);
+    report_.add(diagnose("missing-opening-parenthesis", {{"name", std::string(tokens_.text(*kept_[found]))},
+                                                         {"owner", std::string(tokens_.text(before))}})
+                    .at(setting, "( belongs before this")
+                    .edit({setting.source, setting.begin, setting.begin}, "(", "put in ("));
+    kept_.insert(kept_.begin() + static_cast<std::ptrdiff_t>(found),
+                 tokens_.make_behind(before, RigLexer::LPAREN));
+    return true;
+  }
+
   /// False when the sign closes nothing and is left out.
   bool close(RigToken& token) {
     const std::size_t type = token.getType();
@@ -329,6 +372,8 @@ private:
       open_.pop_back();
       return true;
     }
+    if (type == RigLexer::RPAREN && put_in_opening_parenthesis())
+      return true;
     const std::string_view slug =
         type == RigLexer::RBRACE ? "extra-closing-brace" : "extra-closing-parenthesis";
     report_.add(diagnose(slug, {{"closing", sign_text(type)}})
@@ -343,6 +388,7 @@ private:
   TokenList::Tokens kept_;
   std::vector<Open> open_;
   BraceCount braces_;
+  bool indents_ = false; ///< see indents_blocks()
   std::size_t indentation_ = 0;
   std::uint32_t line_begin_ = 0;
   bool starts_line_ = true;

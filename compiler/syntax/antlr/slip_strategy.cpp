@@ -223,8 +223,11 @@ void SlipStrategy::sync_settings(const Rule::SettingsContext& settings) {
       tokens_.insert(here(), RigLexer::COMMA);
       return;
     }
+    // `count: 3 diameter: 14 mm`: the name was taken for the unit.
+    const bool unit_is_name = type() == RigLexer::COLON && tokens_.type_at(here() - 1) == RigLexer::NAME &&
+                              tokens_.type_at(here() - 2) == RigLexer::NUMBER;
     if (is_news())
-      findings_.left_over(here());
+      unit_is_name ? findings_.missing_comma(here() - 1) : findings_.left_over(here());
   }
   // A choice that has a comma ahead goes on with the next setting; the first one has to go straight to the
   // end.

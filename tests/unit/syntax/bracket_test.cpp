@@ -41,6 +41,28 @@ TEST(SyntaxBrackets, AMissingInnerBraceIsNotTakenForTheOuterOne) {
   EXPECT_THAT(ParsedText(parsed.mended()).lines(), IsEmpty());
 }
 
+TEST(SyntaxBrackets, AMissingBraceOfABlockWithNothingInItIsFoundByTheIndentationOfTheOthers) {
+  const std::string others = "\nboat \"A\" {\n  beam: 3 m\n}\n";
+  const ParsedText parsed("tang eye {\n" + others);
+  EXPECT_THAT(parsed.lines(),
+              ElementsAre("1:11 missing-closing-brace: the block of tang eye is not closed: "
+                          "the closing brace is missing"));
+  EXPECT_EQ(parsed.mended(), "tang eye { }\n" + others);
+}
+
+TEST(SyntaxBrackets, AMissingOpeningParenthesisStandsBeforeTheFirstSetting) {
+  const ParsedText parsed("stay a {\n  stack {\n    eye splice: bury, wrap: 40 mm)\n    line\n  }\n}\n");
+  EXPECT_THAT(parsed.lines(),
+              ElementsAre("3:9 missing-opening-parenthesis: between eye and its setting splice "
+                          "a ( is missing"));
+  EXPECT_EQ(parsed.mended(),
+            "stay a {\n  stack {\n    eye (splice: bury, wrap: 40 mm)\n    line\n  }\n}\n");
+  EXPECT_THAT(ParsedText(parsed.mended()).lines(), IsEmpty());
+  EXPECT_THAT(
+      ParsedText("tang a {\n  lower: jaw gap: 12 mm)\n}\n").lines(),
+      ElementsAre("2:14 missing-opening-parenthesis: between jaw and its setting gap a ( is missing"));
+}
+
 TEST(SyntaxBrackets, WithoutIndentationTheEndOfTheFileHasToDo) {
   const ParsedText parsed("boat \"A\" {\nbeam: 3 m\npoints {\na: (1, 2, 3) m\n}\n");
   EXPECT_THAT(parsed.lines(),

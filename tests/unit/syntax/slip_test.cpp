@@ -103,6 +103,9 @@ TEST(SyntaxSlip, ValuesThatAreMissing) {
 TEST(SyntaxSlip, SettingsAndItems) {
   expect_slip_in_stack("a (b: 1 mm c: 2)", "2:11 missing-comma: before the word c a comma is missing", "",
                        "a (b: 1 mm, c: 2)");
+  // Behind a number without a unit, the name of the next setting stands where a unit does.
+  expect_slip_in_stack("a (b: 3 c: 2)", "2:8 missing-comma: before the word c a comma is missing", "",
+                       "a (b: 3, c: 2)");
   expect_slip_in_stack("a (b c)", "2:5 missing-colon: between b and the word c a colon is missing", "",
                        "a (b: c)");
   expect_slip_in_stack("a (b = c)", "2:6 equals-for-colon: b is given with =; a property takes a colon",
