@@ -1,5 +1,6 @@
 #pragma once
 
+#include "backend/backend.hpp"
 #include "backend/drawing/drawing.hpp"
 
 namespace sheerpole {
