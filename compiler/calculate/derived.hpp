@@ -21,7 +21,8 @@ struct PieceEnd {
   std::string part; ///< name of the part there; empty when the line ends bare
   std::string title;
   std::string splice; ///< name of the splice; empty for wire
-  std::string note;   ///< where two ways to the eye allowance disagree: the other way and the difference
+  std::string
+      note; ///< what else to know: two ways to the eye allowance that disagree, whole links of a chain
 };
 
 /// One piece to cut: a rope or wire in one length between two ends.

@@ -118,9 +118,9 @@ constexpr std::array entries{
     CatalogueEntry{
         .slug = "axis-and-lean",
         .severity = Severity::error,
-        .message = "{spar} states both an axis and its {lean}",
+        .message = "{spar} states both its {first} and its {lean}",
         .why = "two statements of how it leans could disagree",
-        .cause = "The axis of a mast says how it leans, both ways. A rake beside it says so again.",
+        .cause = "An axis, a rake and a steeve each say how a spar leans. Two of them say it twice.",
         .example = "spar mast {\n"
                    "  sort: mast\n"
                    "  heel: (0, 0, 1.4) m\n"

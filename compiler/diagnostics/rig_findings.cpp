@@ -64,9 +64,8 @@ constexpr std::array entries{
     CatalogueEntry{
         .slug = "thread-engagement-low",
         .severity = Severity::warning,
-        .message =
-            "{stay}: {part} has {engaged} of thread in the body, {amount} less than one diameter of its "
-            "{thread} thread ({least})",
+        .message = "{stay}: {part} has {engaged} of thread in the body, {amount} less than {bound} of its "
+                   "{thread} thread ({least})",
         .why = "a stud that holds by a few threads strips or bends, and in a closed body nobody sees it",
         .cause = "Opening an adjuster takes thread out of its body. At this setting each stud has less "
                  "left in it than "

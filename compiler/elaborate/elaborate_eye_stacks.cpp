@@ -72,6 +72,11 @@ private:
       return;
     }
     lifted_.push_back(id);
+    for (const std::string_view name :
+         {"order", "seat", "on"}) // these hold no number that could be assumed
+      if (const ResolvedProperty* property = declaration_.find(name);
+          property != nullptr && elaboration_.read.is_trial(property->syntax->span))
+        stay.trials.push_back(std::string(name) + " of " + name_);
     if (stay.path.size() < 2)
       return; // its path could not be read; reported there
     if (!at_seat(stay.path.front().point)) {

@@ -17,12 +17,18 @@ void add_spar(Elaboration& elaboration, const ResolvedDeclaration& declaration) 
       good = elaboration.read.vector(property->syntax->value, *property->row, name) && good;
   if (const ResolvedProperty* sort = declaration.find("sort"))
     spar.sort = elaboration.read.word(sort->syntax->value, *sort->row, name).value_or("");
-  const ResolvedProperty* axis = declaration.find("axis");
-  for (const std::string_view lean : {"rake", "steeve"})
-    if (const ResolvedProperty* property = declaration.find(lean); property != nullptr && axis != nullptr)
-      elaboration.sink.report(diagnose("axis-and-lean", {{"spar", name}, {"lean", std::string(lean)}})
-                                  .at(property->syntax->name.span)
-                                  .and_at(axis->syntax->name.span, "the axis"));
+  const ResolvedProperty* stated = nullptr; // the first of the three ways to say how it leans
+  for (const std::string_view way : {"axis", "rake", "steeve"}) {
+    const ResolvedProperty* property = declaration.find(way);
+    if (property != nullptr && stated != nullptr)
+      elaboration.sink.report(
+          diagnose("axis-and-lean",
+                   {{"spar", name}, {"first", std::string(stated->row->name)}, {"lean", std::string(way)}})
+              .at(property->syntax->name.span)
+              .and_at(stated->syntax->name.span, "the " + std::string(stated->row->name)));
+    if (stated == nullptr)
+      stated = property;
+  }
   const SparFrame* frame = good ? elaboration.read.frame(declaration.symbol) : nullptr;
   if (frame == nullptr)
     return;

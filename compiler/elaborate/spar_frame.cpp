@@ -97,6 +97,8 @@ const SparFrame* SparFrames::find(SymbolId spar, Evaluator& evaluator, const Res
     for (std::size_t i = 0; i < 3; ++i)
       frame.heel[i] = heel->vector[i].si;
     const ResolvedProperty* sort = declaration->find("sort");
+    if (sort != nullptr && evaluator.is_trial(sort->syntax->span))
+      evaluator.apply_source(sort->syntax->value, "sort of " + tree[spar].name, frame.provenance);
     const bool aft = sort != nullptr && sort->syntax->value.expression().text == "boomkin";
     double angle = rake ? rake->scalar.si : 0.0;
     if (steeve)

@@ -1,6 +1,6 @@
 #include "names/read_files.hpp"
 
-#include "source/load.hpp"
+#include "diagnostics/load_failure_slug.hpp"
 #include "syntax/parse.hpp"
 
 #include <algorithm>
@@ -13,22 +13,6 @@
 namespace sheerpole {
 
 namespace {
-
-std::string_view slug_of(LoadFailure::Kind kind) {
-  switch (kind) {
-  case LoadFailure::Kind::not_found:
-    return "file-not-found";
-  case LoadFailure::Kind::not_readable:
-    return "file-not-readable";
-  case LoadFailure::Kind::is_folder:
-    return "file-is-folder";
-  case LoadFailure::Kind::too_large:
-    return "file-too-large";
-  case LoadFailure::Kind::not_utf8:
-    return "file-not-utf8";
-  }
-  return "file-not-readable";
-}
 
 /// Goes through all that a file states until it comes to the first thing beyond `left`, which it returns.
 class DeclarationCount {

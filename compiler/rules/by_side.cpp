@@ -22,12 +22,18 @@ const DerivedStay* other_side(const Rig& rig, const Derived& derived, const Deri
   const Stay& here = rig[stay.stay];
   if (here.side == Side::centre)
     return nullptr;
-  for (const DerivedStay& candidate : derived.stays) {
+  const auto is_twin = [&](const DerivedStay& candidate) {
     const Stay& there = rig[candidate.stay];
-    if (there.base == here.base && there.side != Side::centre && there.side != here.side)
-      return &candidate;
-  }
-  return nullptr;
+    return there.base == here.base && there.side != Side::centre && there.side != here.side;
+  };
+  // The sides of a stay are read one behind the other; a scan for each would cost the square of their
+  // number.
+  const std::size_t index = stay.stay.index();
+  for (const std::size_t near : {index - 1, index + 1})
+    if (near < derived.stays.size() && is_twin(derived.stays[near]))
+      return &derived.stays[near];
+  const auto found = std::find_if(derived.stays.begin(), derived.stays.end(), is_twin);
+  return found == derived.stays.end() ? nullptr : &*found;
 }
 
 void report_by_side(const Rig& rig, const Derived& derived, DiagnosticSink& sink,

@@ -1,3 +1,4 @@
+#include "calculate/least_engagement_words.hpp"
 #include "calculate/length_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/checks.hpp"
@@ -16,6 +17,7 @@ Diagnostic finding_of(const Rig& rig, const Stay& stay, const TakeUp& adjuster, 
                                  {"engaged", length_text(*adjuster.engaged)},
                                  {"amount", length_text(*adjuster.least_engagement - *adjuster.engaged)},
                                  {"least", length_text(*adjuster.least_engagement)},
+                                 {"bound", least_engagement_words(rig)},
                                  {"thread", part.screw->thread.designation}})
                            .at(adjuster.set.provenance.place.value_or(item.place),
                                length_text(*adjuster.engaged) + " of thread in the body")

@@ -1,5 +1,7 @@
 #include "plugins/cut-list/block_text.hpp"
 
+#include "calculate/least_engagement_words.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -80,8 +82,8 @@ std::vector<std::string> take_up_lines(const Rig& rig, const DerivedStay& stay) 
     std::string thread =
         fmt::format("thread engaged {} mm each stud", format_tenths(Tenths::of(*adjuster.engaged)));
     if (adjuster.least_engagement)
-      thread +=
-          fmt::format(" (one diameter is {} mm)", format_tenths(Tenths::of(*adjuster.least_engagement)));
+      thread += fmt::format(" ({} is {} mm)", least_engagement_words(rig),
+                            format_tenths(Tenths::of(*adjuster.least_engagement)));
     lines.push_back(std::move(thread));
   }
   return lines;

@@ -1,6 +1,7 @@
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
 #include "backend/turns.hpp"
+#include "calculate/least_engagement_words.hpp"
 #include "units/format_length.hpp"
 
 namespace sheerpole {
@@ -24,10 +25,12 @@ Table take_up_table(const CheckedRig& checked) {
                           {"turns", true},
                           {"mm per turn", true},
                           {"thread engaged mm", true},
-                          {"one diameter mm", true}},
+                          {least_engagement_words(checked.rig()) + " mm", true}},
               .rows = {},
               .notes = {"A negative amount: the adjuster is set beyond its range.",
-                        "One diameter of thread engaged is common practice, no source."}};
+                        checked.rig().limits.thread_engaged
+                            ? "How much thread is to be engaged is stated in the rig's own limits."
+                            : "One diameter of thread engaged is common practice, no source."}};
   for (const DerivedStay& stay : checked.derived().stays)
     for (const TakeUp& adjuster : stay.adjusters)
       table.rows.push_back(

@@ -1,11 +1,11 @@
 #include "diagnostics/excerpt.hpp"
+#include "diagnostics/load_failure_slug.hpp"
 #include "driver/compile.hpp"
 #include "driver/exit_code.hpp"
 #include "driver/replace_file.hpp"
 #include "driver/show_findings.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/verbs.hpp"
-#include "source/load.hpp"
 #include "syntax/tidy.hpp"
 
 #include <algorithm>
@@ -15,22 +15,6 @@
 namespace sheerpole {
 
 namespace {
-
-std::string_view slug_of(LoadFailure::Kind kind) {
-  switch (kind) {
-  case LoadFailure::Kind::not_found:
-    return "file-not-found";
-  case LoadFailure::Kind::not_readable:
-    return "file-not-readable";
-  case LoadFailure::Kind::is_folder:
-    return "file-is-folder";
-  case LoadFailure::Kind::too_large:
-    return "file-too-large";
-  case LoadFailure::Kind::not_utf8:
-    return "file-not-utf8";
-  }
-  return "file-not-readable";
-}
 
 /// Reads from the disk and keeps the bytes as they are there.
 class KeepingReader final : public FileReader {
