@@ -1,12 +1,12 @@
 #include "driver/compile.hpp"
 #include "source/file_reader.hpp"
+#include "unit/calculate/reference_rows.hpp"
 #include "units/format_length.hpp"
 #include "units/parse_quantity.hpp"
 
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <fstream>
 #include <string>
 #include <vector>
 
@@ -20,20 +20,9 @@ struct Row {
 };
 
 std::vector<Row> rows_of(const std::string& boat) {
-  std::ifstream file(std::string(SHEERPOLE_REFERENCE_DIR) + "/" + boat + ".tsv");
   std::vector<Row> rows;
-  for (std::string line; std::getline(file, line);) {
-    if (line.empty() || line.front() == '#')
-      continue;
-    std::vector<std::string> cells(1);
-    for (const char character : line)
-      if (character == '\t')
-        cells.emplace_back();
-      else
-        cells.back() += character;
-    cells.resize(5);
+  for (const std::vector<std::string>& cells : reference_rows(boat, 5))
     rows.push_back({cells[0], cells[1], cells[2], cells[3], cells[4]});
-  }
   return rows;
 }
 

@@ -1,10 +1,9 @@
 #include "driver/compile.hpp"
 #include "source/file_reader.hpp"
+#include "unit/calculate/reference_rows.hpp"
 
 #include <gtest/gtest.h>
 
-#include <cmath>
-#include <fstream>
 #include <map>
 #include <string>
 #include <vector>
@@ -23,20 +22,9 @@ struct Row {
 using Case = std::pair<std::string, std::string>; // boat and settings
 
 std::map<Case, std::vector<Row>> cases() {
-  std::ifstream file(std::string(SHEERPOLE_REFERENCE_DIR) + "/what-if.tsv");
   std::map<Case, std::vector<Row>> result;
-  for (std::string line; std::getline(file, line);) {
-    if (line.empty() || line.front() == '#')
-      continue;
-    std::vector<std::string> cells(1);
-    for (const char character : line)
-      if (character == '\t')
-        cells.emplace_back();
-      else
-        cells.back() += character;
-    cells.resize(5);
+  for (const std::vector<std::string>& cells : reference_rows("what-if", 5))
     result[{cells[0], cells[1]}].push_back({cells[2], std::stod(cells[3]), std::stod(cells[4])});
-  }
   return result;
 }
 
