@@ -1,0 +1,89 @@
+#include "calculate/cutting/whole_program.hpp"
+
+#include <coin/CbcHeuristic.hpp>
+#include <coin/CbcModel.hpp>
+#include <coin/CglGomory.hpp>
+#include <coin/CglKnapsackCover.hpp>
+#include <coin/CglMixedIntegerRounding2.hpp>
+#include <coin/CglProbing.hpp>
+#include <coin/CoinPackedMatrix.hpp>
+#include <coin/OsiClpSolverInterface.hpp>
+
+#include <cmath>
+
+namespace sheerpole::cutting {
+namespace {
+
+OsiClpSolverInterface load(const WholeProgram& program) {
+  const int rows = static_cast<int>(program.row_least.size());
+  CoinPackedMatrix matrix(true, 0, 0);
+  matrix.setDimensions(rows, 0);
+  std::vector<double> least(program.columns.size(), 0);
+  std::vector<double> most;
+  std::vector<double> cost;
+  for (const WholeColumn& column : program.columns) {
+    matrix.appendCol(static_cast<int>(column.rows.size()), column.rows.data(), column.factors.data());
+    most.push_back(column.most);
+    cost.push_back(column.cost);
+  }
+  OsiClpSolverInterface solver;
+  solver.messageHandler()->setLogLevel(0);
+  solver.getModelPtr()->setLogLevel(0);
+  solver.setHintParam(OsiDoReducePrint, true, OsiHintTry);
+  solver.loadProblem(matrix, least.data(), most.data(), cost.data(), program.row_least.data(),
+                     program.row_most.data());
+  for (int c = 0; c < static_cast<int>(program.columns.size()); ++c)
+    solver.setInteger(c);
+  return solver;
+}
+
+} // namespace
+
+double unlimited() {
+  return COIN_DBL_MAX;
+}
+
+WholeAnswer solve(const WholeProgram& program) {
+  WholeAnswer answer;
+  OsiClpSolverInterface solver = load(program);
+  solver.initialSolve();
+  if (solver.isProvenPrimalInfeasible() ||
+      (solver.isProvenOptimal() && solver.getObjValue() > program.cutoff)) {
+    answer.finished = true;
+    return answer;
+  }
+  CbcModel model(solver);
+  model.setLogLevel(0);
+  model.messageHandler()->setLogLevel(0);
+  model.solver()->messageHandler()->setLogLevel(0);
+  CglProbing probing;
+  probing.setUsingObjective(1);
+  probing.setMaxPass(1);
+  probing.setMaxProbe(50);
+  probing.setMaxLook(20);
+  CglGomory gomory;
+  gomory.setLimit(200);
+  CglKnapsackCover cover;
+  CglMixedIntegerRounding2 rounding;
+  model.addCutGenerator(&probing, -1, "probing");
+  model.addCutGenerator(&gomory, -1, "gomory");
+  model.addCutGenerator(&cover, -1, "cover");
+  model.addCutGenerator(&rounding, -1, "rounding");
+  CbcRounding round(model);
+  model.addHeuristic(&round);
+  model.setCutoff(program.cutoff + 0.5);
+  model.setMaximumNodes(program.nodes);
+  if (program.cutoff <= program.good_enough)
+    model.setMaximumSolutions(1);
+  model.branchAndBound();
+
+  answer.finished = model.status() == 0;
+  if (const double* best = model.bestSolution())
+    for (std::size_t c = 0; c < program.columns.size(); ++c)
+      answer.amounts.push_back(std::llround(best[c]));
+  if (!answer.amounts.empty() && model.getObjValue() <= program.good_enough + 0.5)
+    answer.finished = true;
+  return answer;
+}
+
+} // namespace sheerpole::cutting
