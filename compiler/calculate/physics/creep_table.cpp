@@ -1,0 +1,92 @@
+#include "calculate/physics/creep_table.hpp"
+
+#include "calculate/physics/finite_value.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+namespace sheerpole {
+
+namespace {
+
+/// Far below what a thermometer tells apart, far above the last digit of 20 degC and 68 degF.
+constexpr double same_temperature_kelvin = 1e-6;
+
+bool is_more_than_zero(double value) {
+  return value > 0.0 && std::isfinite(value);
+}
+
+bool is_one_temperature(double a, double b) {
+  return std::abs(a - b) <= same_temperature_kelvin;
+}
+
+double between(double at, double x0, double y0, double x1, double y1) {
+  return x0 == x1 ? y0 : y0 + (y1 - y0) * ((at - x0) / (x1 - x0));
+}
+
+/// Logarithm of the rate at one of the table's temperatures; nothing when its points do not reach the load.
+std::optional<double> log_rate_at(std::span<const CreepPoint> points, double temperature, double share) {
+  const CreepPoint* below = nullptr;
+  const CreepPoint* above = nullptr;
+  for (const CreepPoint& point : points) {
+    if (!is_one_temperature(point.temperature_kelvin, temperature))
+      continue;
+    if (point.share_of_break <= share && (!below || point.share_of_break > below->share_of_break))
+      below = &point;
+    if (point.share_of_break >= share && (!above || point.share_of_break < above->share_of_break))
+      above = &point;
+  }
+  if (!below || !above)
+    return std::nullopt;
+  return between(share, below->share_of_break, std::log(below->rate), above->share_of_break,
+                 std::log(above->rate));
+}
+
+} // namespace
+
+bool is_creep_table(std::span<const CreepPoint> points) {
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    const CreepPoint& point = points[i];
+    if (!is_more_than_zero(point.share_of_break) || !is_more_than_zero(point.temperature_kelvin) ||
+        !is_more_than_zero(point.rate))
+      return false;
+    for (const CreepPoint& earlier : points.first(i))
+      if (earlier.share_of_break == point.share_of_break &&
+          is_one_temperature(earlier.temperature_kelvin, point.temperature_kelvin))
+        return false;
+  }
+  return !points.empty();
+}
+
+std::optional<double> creep_rate_from_table(std::span<const CreepPoint> points, double share_of_break,
+                                            double temperature_kelvin) {
+  if (!is_creep_table(points) || !(share_of_break >= 0.0) || !is_more_than_zero(temperature_kelvin))
+    return std::nullopt;
+  if (share_of_break == 0.0)
+    return 0.0;
+
+  struct Curve {
+    double temperature, log_rate;
+  };
+  std::optional<Curve> colder;
+  std::optional<Curve> warmer;
+  for (const CreepPoint& point : points) {
+    const double temperature = point.temperature_kelvin;
+    const auto log_rate = log_rate_at(points, temperature, share_of_break);
+    if (!log_rate)
+      continue;
+    if (is_one_temperature(temperature, temperature_kelvin))
+      return finite_value(std::exp(*log_rate));
+    if (temperature < temperature_kelvin && (!colder || temperature > colder->temperature))
+      colder = Curve{temperature, *log_rate};
+    if (temperature > temperature_kelvin && (!warmer || temperature < warmer->temperature))
+      warmer = Curve{temperature, *log_rate};
+  }
+  if (!colder || !warmer)
+    return std::nullopt;
+  return finite_value(std::exp(between(1.0 / temperature_kelvin, 1.0 / colder->temperature,
+                                       colder->log_rate, 1.0 / warmer->temperature, warmer->log_rate)));
+}
+
+} // namespace sheerpole
