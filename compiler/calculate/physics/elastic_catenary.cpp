@@ -1,0 +1,166 @@
+#include "calculate/physics/elastic_catenary.hpp"
+
+#include "calculate/physics/finite_value.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace sheerpole {
+
+namespace {
+
+/// A cable in plain numbers: N, m, N/m.
+struct Cable {
+  double length, weight, stiffness;
+};
+
+struct Forces {
+  double horizontal, vertical;
+};
+
+struct Place {
+  double across, below;
+};
+
+/// How the place of the far end changes with the forces. The matrix is symmetric, as the two equations are
+/// the slopes of one energy.
+struct Slopes {
+  double across_by_horizontal, across_by_vertical, below_by_vertical;
+};
+
+std::optional<Cable> plain(const ElasticCable& cable) {
+  const Cable result{cable.unstressed_length.metres(), cable.weight_newtons_per_metre,
+                     cable.axial_stiffness.newtons()};
+  if (result.length > 0.0 && result.weight > 0.0 && std::isfinite(result.weight) && result.stiffness > 0.0)
+    return result;
+  return std::nullopt;
+}
+
+/// asinh(a) - asinh(b) from a, b and their difference; two nearly equal values are never subtracted.
+double asinh_difference(double a, double b, double difference) {
+  if (a + b < 0.0)
+    return asinh_difference(-b, -a, difference);
+  const double root_a = std::hypot(1.0, a);
+  const double root_b = std::hypot(1.0, b);
+  const double over_first = b < 0.0 ? root_b - b : 1.0 / (root_b + b);
+  return std::log1p(difference * (1.0 + (a + b) / (root_a + root_b)) * over_first);
+}
+
+Place place_at(const Cable& cable, Forces forces, double along) {
+  const double h = forces.horizontal;
+  const double a = forces.vertical / h;
+  const double difference = cable.weight * along / h;
+  const double b = a - difference;
+  const double roots = std::hypot(1.0, a) + std::hypot(1.0, b);
+  return {h * along / cable.stiffness + h / cable.weight * asinh_difference(a, b, difference),
+          along / cable.stiffness * (forces.vertical - cable.weight * along / 2.0) +
+              along * ((a + b) / roots)};
+}
+
+Slopes slopes_at(const Cable& cable, Forces forces) {
+  const double a = forces.vertical / forces.horizontal;
+  const double difference = cable.weight * cable.length / forces.horizontal;
+  const double b = a - difference;
+  const double root_a = std::hypot(1.0, a);
+  const double root_b = std::hypot(1.0, b);
+  const double stretch = cable.length / cable.stiffness;
+  return {stretch + (asinh_difference(a, b, difference) - a / root_a + b / root_b) / cable.weight,
+          (1.0 / root_a - 1.0 / root_b) / cable.weight, stretch + (a / root_a - b / root_b) / cable.weight};
+}
+
+/// For a line that is shorter than the way, the pull that stretches it straight; else that of the slack
+/// line of Jayaraman and Knudson (Computers and Structures 14, 1981).
+Forces first_guess(const Cable& cable, double span, double drop) {
+  const double chord = std::hypot(span, drop);
+  const double weight = cable.weight * cable.length;
+  const double slack_ratio = (cable.length * cable.length - drop * drop) / (span * span) - 1.0;
+  const double lambda = slack_ratio > 0.0 ? std::fmax(std::sqrt(3.0 * slack_ratio), 0.01) : 0.01;
+  const double slack = cable.weight * span / (2.0 * lambda);
+  const double taut = cable.stiffness * (chord / cable.length - 1.0) * (span / chord);
+  const double horizontal = chord > cable.length ? std::fmax(taut, 0.01 * weight) : slack;
+  return {horizontal, chord > cable.length
+                          ? horizontal * drop / span + weight / 2.0
+                          : cable.weight / 2.0 * (drop / std::tanh(lambda) + cable.length)};
+}
+
+std::optional<Forces> solve(const Cable& cable, double span, double drop) {
+  const double chord = std::hypot(span, drop);
+  const auto miss_of = [&](Forces forces) {
+    const Place end = place_at(cable, forces, cable.length);
+    return Place{end.across - span, end.below - drop};
+  };
+  const auto size = [](Place miss) { return std::hypot(miss.across, miss.below); };
+
+  Forces forces = first_guess(cable, span, drop);
+  Place miss = miss_of(forces);
+  for (int step = 0; step < 200 && size(miss) > 0.0; ++step) {
+    const Slopes slope = slopes_at(cable, forces);
+    const double determinant = slope.across_by_horizontal * slope.below_by_vertical -
+                               slope.across_by_vertical * slope.across_by_vertical;
+    const double horizontal =
+        (slope.below_by_vertical * miss.across - slope.across_by_vertical * miss.below) / determinant;
+    const double vertical =
+        (slope.across_by_horizontal * miss.below - slope.across_by_vertical * miss.across) / determinant;
+    // H stays above a tenth of what it was: the equations have no meaning at zero and below.
+    double share = horizontal > 0.9 * forces.horizontal ? 0.9 * forces.horizontal / horizontal : 1.0;
+    bool is_nearer = false;
+    for (int halving = 0; halving < 60 && !is_nearer; ++halving, share /= 2.0) {
+      const Forces tried{forces.horizontal - share * horizontal, forces.vertical - share * vertical};
+      const Place tried_miss = miss_of(tried);
+      is_nearer = size(tried_miss) < size(miss);
+      if (is_nearer) {
+        forces = tried;
+        miss = tried_miss;
+      }
+    }
+    if (!is_nearer) // the last digit is reached, or there is no way on
+      break;
+  }
+  if (!(size(miss) <= 1e-9 * chord))
+    return std::nullopt;
+  return forces;
+}
+
+} // namespace
+
+std::optional<CablePlace> elastic_catenary_place(const ElasticCable& cable, const EndForces& forces,
+                                                 Length along) {
+  const auto line = plain(cable);
+  if (!line || forces.horizontal <= Force() || along < Length() || along > cable.unstressed_length)
+    return std::nullopt;
+  const Place place =
+      place_at(*line, {forces.horizontal.newtons(), forces.vertical.newtons()}, along.metres());
+  const auto across = finite_length(place.across);
+  const auto below = finite_length(place.below);
+  if (!across || !below)
+    return std::nullopt;
+  return CablePlace{*across, *below};
+}
+
+std::optional<EndForces> elastic_catenary_forces(const ElasticCable& cable, Length span, Length drop) {
+  const auto line = plain(cable);
+  if (!line || span <= Length())
+    return std::nullopt;
+  const auto forces = solve(*line, span.metres(), drop.metres());
+  if (!forces)
+    return std::nullopt;
+  return EndForces{Force::newtons(forces->horizontal), Force::newtons(forces->vertical)};
+}
+
+std::optional<Length> elastic_catenary_sag(const ElasticCable& cable, Length span, Length drop) {
+  const auto forces = elastic_catenary_forces(cable, span, drop);
+  if (!forces)
+    return std::nullopt;
+  const double slope = drop / span;
+  const double along =
+      (forces->vertical.newtons() - forces->horizontal.newtons() * slope) / cable.weight_newtons_per_metre;
+  // Between two ends on the chord a line that only curves one way has such a place; rounding may put it
+  // past an end.
+  const auto place = elastic_catenary_place(
+      cable, *forces, Length::metres(std::clamp(along, 0.0, cable.unstressed_length.metres())));
+  if (!place)
+    return std::nullopt;
+  return finite_length(place->below.metres() - slope * place->across.metres());
+}
+
+} // namespace sheerpole
