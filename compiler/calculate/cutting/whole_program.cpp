@@ -14,15 +14,29 @@
 namespace sheerpole::cutting {
 namespace {
 
+/// The cutoff becomes a row: CBC takes one of its own for the cost of a known solution, and from that for
+/// as much less as it thinks the next better solution must cost.
 OsiClpSolverInterface load(const WholeProgram& program) {
-  const int rows = static_cast<int>(program.row_least.size());
+  const int rows = static_cast<int>(program.row_least.size()) + 1;
   CoinPackedMatrix matrix(true, 0, 0);
   matrix.setDimensions(rows, 0);
   std::vector<double> least(program.columns.size(), 0);
   std::vector<double> most;
   std::vector<double> cost;
+  std::vector<double> row_least = program.row_least;
+  std::vector<double> row_most = program.row_most;
+  row_least.push_back(-unlimited());
+  row_most.push_back(program.cutoff);
+  std::vector<int> column_rows;
+  std::vector<double> factors;
   for (const WholeColumn& column : program.columns) {
-    matrix.appendCol(static_cast<int>(column.rows.size()), column.rows.data(), column.factors.data());
+    column_rows = column.rows;
+    factors = column.factors;
+    if (column.cost != 0) {
+      column_rows.push_back(rows - 1);
+      factors.push_back(column.cost);
+    }
+    matrix.appendCol(static_cast<int>(column_rows.size()), column_rows.data(), factors.data());
     most.push_back(column.most);
     cost.push_back(column.cost);
   }
@@ -30,8 +44,7 @@ OsiClpSolverInterface load(const WholeProgram& program) {
   solver.messageHandler()->setLogLevel(0);
   solver.getModelPtr()->setLogLevel(0);
   solver.setHintParam(OsiDoReducePrint, true, OsiHintTry);
-  solver.loadProblem(matrix, least.data(), most.data(), cost.data(), program.row_least.data(),
-                     program.row_most.data());
+  solver.loadProblem(matrix, least.data(), most.data(), cost.data(), row_least.data(), row_most.data());
   for (int c = 0; c < static_cast<int>(program.columns.size()); ++c)
     solver.setInteger(c);
   return solver;
@@ -47,8 +60,7 @@ WholeAnswer solve(const WholeProgram& program) {
   WholeAnswer answer;
   OsiClpSolverInterface solver = load(program);
   solver.initialSolve();
-  if (solver.isProvenPrimalInfeasible() ||
-      (solver.isProvenOptimal() && solver.getObjValue() > program.cutoff)) {
+  if (solver.isProvenPrimalInfeasible()) {
     answer.finished = true;
     return answer;
   }
@@ -71,7 +83,6 @@ WholeAnswer solve(const WholeProgram& program) {
   model.addCutGenerator(&rounding, -1, "rounding");
   CbcRounding round(model);
   model.addHeuristic(&round);
-  model.setCutoff(program.cutoff + 0.5);
   model.setMaximumNodes(program.nodes);
   if (program.cutoff <= program.good_enough)
     model.setMaximumSolutions(1);
