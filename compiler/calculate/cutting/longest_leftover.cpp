@@ -9,7 +9,7 @@
 namespace sheerpole::cutting {
 namespace {
 
-constexpr std::size_t most_patterns = 4000;
+constexpr std::size_t most_patterns = 1000;
 constexpr std::size_t most_stocks = 25;
 constexpr std::int64_t most_cells = 20'000'000; ///< of a knapsack for one pair
 
@@ -140,7 +140,7 @@ Packing with_longest_leftover(const Problem& problem, const SearchResult& found,
   if (packing.stocks.size() < 2)
     return packing;
   cut_pairs_anew(problem, packing);
-  if (packing.stocks.size() > most_stocks || found.patterns.size() > most_patterns)
+  if (!found.cost_proven || packing.stocks.size() > most_stocks || found.patterns.size() > most_patterns)
     return packing;
   std::int64_t together = 0;
   for (const Pattern& pattern : packing.stocks)

@@ -91,7 +91,7 @@ CuttingPlan plan_cutting(const CuttingOrder& order, const CuttingLimits& limits)
     item.skip_cost = forbidding;
 
   SearchResult found = search(problem, limits, start);
-  Packing packing = with_longest_leftover(problem, found, limits.nodes / 10);
+  Packing packing = with_longest_leftover(problem, found, limits.nodes / 20);
   packing.skipped = std::move(uncut);
   for (std::size_t i = 0; i < packing.skipped.size(); ++i)
     problem.items[i].demand += packing.skipped[i];

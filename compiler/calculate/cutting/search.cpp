@@ -16,6 +16,7 @@ namespace sheerpole::cutting {
 namespace {
 
 constexpr int dives = 6;
+constexpr std::int64_t bound_parts = 50;
 
 /// Every packing costs at least what its pieces take of the stock that is cheapest for its length.
 std::int64_t material_bound(const Problem& problem) {
@@ -69,10 +70,9 @@ public:
   SearchResult run() {
     SearchResult result;
     result.too_large = is_too_large(problem_, limits_, upper());
-    if (result.too_large) {
-      lower_ = std::min(upper(), material_bound(problem_) * problem_.rank);
-    } else {
-      reachable_.emplace(problem_, upper());
+    reachable_.emplace(problem_, upper());
+    raise(material_bound(problem_) * problem_.rank);
+    if (!result.too_large) {
       program_.emplace(problem_, upper());
       bound();
       for (int detour = 0; detour < dives && open(); ++detour)
@@ -112,9 +112,15 @@ private:
   void bound() {
     for (const Pattern& pattern : best_.stocks)
       program_->add(pattern);
-    // Not cut short where the bound reaches the known packing: the prices are wanted as good as they get.
-    prices_ = program_->generate(upper() + problem_.rank, steps_);
-    raise((prices_.bound + prices_.scale - 1) / prices_.scale);
+    // In parts: between two of them it shows whether the bound is raised to the known packing already. The
+    // first is run anyhow, for prices that tell which packings are equally good.
+    do {
+      std::int64_t part = std::min(steps_, limits_.steps / bound_parts);
+      steps_ -= part;
+      prices_ = program_->generate(upper() + problem_.rank, part);
+      steps_ += part;
+      raise((prices_.bound + prices_.scale - 1) / prices_.scale);
+    } while (open() && !prices_.converged);
   }
 
   /// The best that can be mixed from the patterns known so far.

@@ -20,8 +20,8 @@ struct PlanValue {
   friend auto operator<=>(const PlanValue&, const PlanValue&) = default;
 };
 
-/// The best plan by trying every way to deal the pieces out; for a handful of pieces. Shares nothing with the compiler but the
-/// order's own words.
+/// The best plan by trying every way to deal the pieces out; for a handful of pieces. Shares nothing with
+/// the compiler but the order's own words.
 class EnumeratedPlan {
 public:
   explicit EnumeratedPlan(const CuttingOrder& order) : order_(order) {

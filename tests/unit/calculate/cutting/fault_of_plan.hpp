@@ -12,8 +12,8 @@
 
 namespace sheerpole::test {
 
-/// What is wrong with the plan taken by itself: a piece over the end of its stock or over another, cut too often
-/// or not as often as ordered, a sum that does not hold. Empty when nothing is.
+/// What is wrong with the plan taken by itself: a piece over the end of its stock or over another, cut too
+/// often or not as often as ordered, a sum that does not hold. Empty when nothing is.
 inline std::string fault_of(const CuttingOrder& order, const CuttingPlan& plan) {
   CuttingTotals totals;
   std::int64_t cost = 0;
