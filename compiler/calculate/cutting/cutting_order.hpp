@@ -7,6 +7,11 @@
 
 namespace sheerpole {
 
+/// 100 km; no length or cost of an order is greater.
+inline constexpr std::int64_t longest_cutting_mm = 100'000'000;
+/// Of all pieces together; no order has more.
+inline constexpr std::int64_t most_cutting_pieces = 100'000;
+
 /// What a stock is. Tells the reader of a plan where a piece comes from; the search does not ask it.
 enum class StockForm { spool, coil, offcut };
 

@@ -44,7 +44,10 @@ IntegerSolution solve_integer(const Problem& problem, std::span<const Pattern> p
                               std::int64_t most_cost, std::int64_t good_enough, int nodes) {
   const std::size_t items = problem.items.size();
   const std::int64_t common = common_cost(problem, patterns, most_cost);
-  const auto in_common = [&](std::int64_t cost) { return static_cast<double>(cost / common); };
+  const auto in_common = [&](std::int64_t cost) {
+    const std::int64_t units = cost / common;
+    return static_cast<double>(units);
+  };
 
   WholeProgram program;
   program.nodes = nodes;

@@ -137,7 +137,7 @@ bool empty_one(const Problem& problem, const std::vector<Pattern>& patterns, std
 
 Packing with_longest_leftover(const Problem& problem, const SearchResult& found, int nodes) {
   Packing packing = found.packing;
-  if (packing.stocks.size() < 2)
+  if (packing.stocks.empty())
     return packing;
   cut_pairs_anew(problem, packing);
   if (!found.cost_proven || packing.stocks.size() > most_stocks || found.patterns.size() > most_patterns)

@@ -123,7 +123,6 @@ Prices PatternProgram::price(std::vector<Pattern>& better, std::int64_t& steps) 
   prices.kinds.resize(problem_.kinds.size());
   const double* dual = clp_->dualRowSolution();
   const double to_price = cost_unit_ * static_cast<double>(scale_);
-  std::vector<std::int64_t> less_cut(items);
   for (std::size_t i = 0; i < items; ++i) {
     const std::int64_t most = problem_.items[i].skip_cost * problem_.rank * scale_;
     // Rounded down, so that rounding alone never makes a pattern look better than it is.
@@ -131,7 +130,6 @@ Prices PatternProgram::price(std::vector<Pattern>& better, std::int64_t& steps) 
     prices.items[i] = value <= 0                           ? 0
                       : value >= static_cast<double>(most) ? most
                                                            : static_cast<std::int64_t>(value);
-    less_cut[i] = prices.items[i] - problem_.items[i].weight * problem_.unit_mm * problem_.rank * scale_;
     prices.bound += prices.items[i] * demand_[i];
   }
 
@@ -145,8 +143,12 @@ Prices PatternProgram::price(std::vector<Pattern>& better, std::int64_t& steps) 
   const std::int64_t before = whole_.cells() + as_cut_.cells();
   if (longest_whole >= 0)
     whole_.fill(prices.items, demand_, longest_whole);
-  if (longest_as_cut >= 0)
+  if (longest_as_cut >= 0) {
+    std::vector<std::int64_t> less_cut(prices.items);
+    for (std::size_t i = 0; i < items; ++i)
+      less_cut[i] -= problem_.items[i].weight * problem_.unit_mm * problem_.rank * scale_;
     as_cut_.fill(less_cut, demand_, longest_as_cut);
+  }
   steps -= whole_.cells() + as_cut_.cells() - before;
 
   prices.converged = true;

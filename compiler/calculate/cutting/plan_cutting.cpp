@@ -8,27 +8,29 @@
 #include "calculate/cutting/search.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <optional>
+#include <utility>
 
 namespace sheerpole {
 namespace {
 
 using namespace cutting;
 
-constexpr std::int64_t longest_mm = 1'000'000'000; ///< 1000 km; keeps every sum far below 2^63
-
 void expect_valid(const CuttingOrder& order) {
-  const auto length = [](std::int64_t mm, std::int64_t least) { return mm >= least && mm <= longest_mm; };
+  const auto length = [](std::int64_t mm, std::int64_t least) {
+    return mm >= least && mm <= longest_cutting_mm;
+  };
   bool valid = length(order.kerf_mm, 0) && length(order.least_offcut_mm, 0);
   std::int64_t pieces = 0;
   for (const OrderedPiece& piece : order.pieces) {
-    valid = valid && length(piece.length_mm, 1) && piece.count >= 0 && piece.count <= 1'000'000;
+    valid = valid && length(piece.length_mm, 1) && piece.count >= 0 && piece.count <= most_cutting_pieces;
     pieces += valid ? piece.count : 0;
   }
   for (const CuttingStock& stock : order.stocks)
     valid = valid && length(stock.length_mm, 1) && length(cost_of_beginning(stock), 0) &&
             stock.available.value_or(0) >= 0;
-  if (!valid || pieces > 1'000'000)
+  if (!valid || pieces > most_cutting_pieces)
     internal_error("an order to be cut with a length, a count or a cost out of range");
 }
 
@@ -55,7 +57,7 @@ bool skips(const Packing& packing) {
 Packing first_packing(const Problem& problem) {
   Problem unskipped = problem;
   for (Item& item : unskipped.items)
-    item.skip_cost = longest_mm;
+    item.skip_cost = longest_cutting_mm;
   std::vector<std::int64_t> demand;
   std::vector<std::int64_t> available;
   for (const Item& item : problem.items)
@@ -89,6 +91,12 @@ CuttingPlan plan_cutting(const CuttingOrder& order, const CuttingLimits& limits)
   const std::int64_t forbidding = cost_of(problem, start) + 1;
   for (Item& item : problem.items)
     item.skip_cost = forbidding;
+  // In an order so large that ranked costs would not go into 64 bits ties stay as they fall.
+  const double pieces = static_cast<double>(problem.rank);
+  if (static_cast<double>(forbidding) * pieces * pieces > std::ldexp(1.0, 60)) {
+    problem.rank = 1;
+    problem.counts_stocks = false;
+  }
 
   SearchResult found = search(problem, limits, start);
   Packing packing = with_longest_leftover(problem, found, limits.nodes / 20);

@@ -48,7 +48,7 @@ bool is_too_large(const Problem& problem, const CuttingLimits& limits, RankedCos
   for (const Item& item : problem.items) {
     pieces += item.demand;
     const std::int64_t together = std::min(item.demand, longest / item.weight);
-    bundles += std::bit_width(static_cast<std::uint64_t>(together));
+    bundles += static_cast<std::int64_t>(std::bit_width(static_cast<std::uint64_t>(together)));
   }
   return pieces > limits.most_pieces || bundles * (longest + 1) > limits.most_knapsack_cells ||
          static_cast<double>(upper + problem.rank) * static_cast<double>(pieces + 1) > std::ldexp(1.0, 59);
@@ -83,8 +83,11 @@ public:
         exact();
       if (!all_)
         list_all();
-      result.patterns = all_ ? std::move(*all_) : program_->patterns();
       result.all_patterns = all_.has_value();
+      if (all_)
+        result.patterns = std::move(*all_);
+      else
+        result.patterns = program_->patterns();
     }
     result.lower_cost = lower_ / problem_.rank;
     result.cost_proven = result.lower_cost == cost_of(problem_, best_);

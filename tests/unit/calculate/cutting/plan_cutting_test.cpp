@@ -190,6 +190,23 @@ TEST(PlanCutting, PiecesAndStocksOfOneLengthAreHandedOutByName) {
   EXPECT_EQ(plan.stocks[1].pieces[1].name, "c");
 }
 
+TEST(PlanCutting, TheLargestOrderEndsInAPlan) {
+  // 100 000 pieces of 100 km: two and a kerf go into no stock.
+  CuttingOrder order = order_of({longest_cutting_mm}, {stock_of(longest_cutting_mm)}, 3);
+  order.pieces.front().count = most_cutting_pieces;
+  const CuttingPlan plan = sound_plan(order);
+  EXPECT_EQ(plan.cost_mm, longest_cutting_mm * most_cutting_pieces);
+  EXPECT_TRUE(plan.proven);
+}
+
+TEST(PlanCutting, StockThatCostsNothingIsTakenAsFewTimesAsPossible) {
+  CuttingOrder order = order_of({700, 300, 600, 400}, {stock_of(1000)});
+  order.stocks.front().cost_mm = 0;
+  const CuttingPlan plan = sound_plan(order);
+  EXPECT_EQ(plan.cost_mm, 0);
+  EXPECT_THAT(plan.stocks, SizeIs(2));
+}
+
 TEST(PlanCutting, LimitsEndInAPlanThatSaysSo) {
   // Two of 3400 or 3401 go into 10 m, so 30 need 15; by length alone 11 would do.
   CuttingOrder order = order_of({3'400, 3'401}, {stock_of(10'000)});
