@@ -1,11 +1,19 @@
 #include "calculate/calculate.hpp"
 
+#include "calculate/account.hpp"
 #include "calculate/body.hpp"
 #include "calculate/chain_cut.hpp"
+#include "calculate/fit_stack.hpp"
+#include "calculate/likely_slip.hpp"
 #include "calculate/pin_to_pin.hpp"
+#include "calculate/replacement.hpp"
 #include "calculate/rope_cut.hpp"
+#include "calculate/sag.hpp"
 #include "calculate/state_position.hpp"
 #include "calculate/take_up.hpp"
+#include "calculate/tension_estimates.hpp"
+#include "calculate/thermal_table.hpp"
+#include "calculate/uncertainty/rig_uncertainty.hpp"
 #include "calculate/wire_cut.hpp"
 
 #include <utility>
@@ -61,7 +69,8 @@ std::vector<Piece> pieces_of(const Rig& rig, StayId id, const LengthSum& pin_to_
   return pieces;
 }
 
-DerivedStay derive(const Rig& rig, StayId id) {
+/// Lengths, pieces and adjusters: what a trial of the uncertainty works out again and again.
+DerivedStay lengths_of(const Rig& rig, StayId id) {
   const Stay& stay = rig[id];
   PinToPin length = pin_to_pin(rig, stay);
   const Hardware parts = hardware(rig, stay);
@@ -72,12 +81,35 @@ DerivedStay derive(const Rig& rig, StayId id) {
   result.pieces = pieces_of(rig, id, length.sum, parts);
   result.pin_to_pin = std::move(length.sum);
   result.other_routes = std::move(length.other_routes);
+  result.not_corrected = std::move(length.not_corrected);
   for (std::size_t i = 0; i < stay.stack.size(); ++i)
     if (auto adjuster = take_up(rig, stay, i)) {
       adjuster->stay = id;
       result.adjusters.push_back(std::move(*adjuster));
     }
   return result;
+}
+
+/// The cut of the piece that takes what the others leave.
+Length cut_of(const Rig& rig, StayId id) {
+  const DerivedStay stay = lengths_of(rig, id);
+  const std::vector<std::size_t> lines = lines_of(rig[id]);
+  for (std::size_t i = 0; i < stay.pieces.size(); ++i)
+    if (!rig[id].stack[lines[i]].line_length)
+      return stay.pieces[i].cut.known();
+  return stay.body.known();
+}
+
+/// What follows from the lengths.
+void add_behaviour(const Rig& rig, DerivedStay& derived) {
+  const Stay& stay = rig[derived.stay];
+  for (RouteComparison& other : derived.other_routes)
+    other.slips = likely_slips(rig, stay, derived.route, other.other, other.difference);
+  derived.thermal = thermal_table(rig, stay, derived.pieces, usual_temperatures());
+  derived.tensions = tension_estimates(rig, derived.stay);
+  derived.sag = sag(rig, stay);
+  derived.replacement = replacement(rig, stay, derived.pieces);
+  derived.fits = fit_stack(rig, derived.stay, derived.pin_to_pin);
 }
 
 std::vector<DerivedPosition> positions_of(const Rig& rig) {
@@ -95,7 +127,12 @@ std::vector<DerivedPosition> positions_of(const Rig& rig) {
 Derived calculate(const Rig& rig) {
   Derived derived;
   for (std::size_t i = 0; i < rig.stays.size(); ++i)
-    derived.stays.push_back(derive(rig, StayId{static_cast<std::uint32_t>(i)}));
+    derived.stays.push_back(lengths_of(rig, StayId{static_cast<std::uint32_t>(i)}));
+  for (DerivedStay& stay : derived.stays)
+    add_behaviour(rig, stay);
+  add_uncertainty(rig, cut_of, derived);
+  for (DerivedStay& stay : derived.stays)
+    stay.account = account(rig, stay);
   derived.positions = positions_of(rig);
   return derived;
 }

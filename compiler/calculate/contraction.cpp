@@ -1,7 +1,11 @@
 #include "calculate/contraction.hpp"
 
 #include "calculate/computed_provenance.hpp"
+#include "calculate/facts.hpp"
 #include "calculate/length_text.hpp"
+#include "calculate/test_splice.hpp"
+
+#include <cmath>
 
 namespace sheerpole {
 
@@ -17,19 +21,46 @@ Term share_of(const Sourced<double>& share, std::string name, Length whole, doub
 
 } // namespace
 
-std::vector<Term> contraction_terms(const Splice& splice, const Term& bury, const Term* spare_bury,
-                                    Where where) {
+Contraction contraction_of(const Rig& rig, const LineMaterial& material, const Splice& splice) {
+  Contraction result;
+  const auto test = test_splice(rig, material);
+  result.recovered = splice.recovered;
+  if (splice.contraction) {
+    result.share = splice.contraction;
+    if (test &&
+        std::fabs(test->contraction.value - splice.contraction->value) > 0.1 * splice.contraction->value)
+      result.note = "the test splice gives a contraction of " + percent_text(test->contraction.value);
+    return result;
+  }
+  if (test) {
+    result.share = test->contraction;
+    if (!result.recovered)
+      result.recovered = test->recovered;
+    return result;
+  }
+  const bool heat_set = material.construction.find("heat-set") != std::string::npos;
+  if (!fact_text(splice.particulars, "contraction-rule").empty() && heat_set) {
+    result.left_out = true;
+    result.note = "contraction taken to equal the first creep, neither is counted: common practice for "
+                  "heat-set rope, no source";
+  }
+  return result;
+}
+
+std::vector<Term> contraction_terms(const Contraction& contraction, const Term& bury,
+                                    const Term* spare_bury, Where where) {
   const std::string end = " " + std::string(name_of(where));
-  std::vector<Term> terms{share_of(*splice.contraction, "contraction" + end, bury.amount, 1.0, bury)};
+  std::vector<Term> terms{share_of(*contraction.share, "contraction" + end, bury.amount, 1.0, bury)};
   Term all = terms.front();
   if (spare_bury != nullptr) {
-    terms.push_back(share_of(*splice.contraction, "contraction over the spare bury" + end,
+    terms.push_back(share_of(*contraction.share, "contraction over the spare bury" + end,
                              spare_bury->amount, 1.0, *spare_bury));
     all.amount += terms.back().amount;
     add_assumptions(all.provenance.assumptions, terms.back().provenance.assumptions);
   }
-  if (splice.recovered)
-    terms.push_back(share_of(*splice.recovered, "contraction given back" + end, all.amount, -1.0, all));
+  if (contraction.recovered)
+    terms.push_back(
+        share_of(*contraction.recovered, "contraction given back" + end, all.amount, -1.0, all));
   return terms;
 }
 

@@ -2,17 +2,33 @@
 
 #include "calculate/length_sum.hpp"
 #include "calculate/line_end.hpp"
-#include "model/splice.hpp"
+#include "model/rig.hpp"
 
+#include <optional>
+#include <string>
 #include <vector>
 
 namespace sheerpole {
 
-/// What opening the weave for a bury shortens the rope by, less what pre-tensioning gives back: fraction x
+/// How much a bury shortens one rope, and how that is known.
+struct Contraction {
+  std::optional<Sourced<double>> share;     ///< of the bury; nothing: not known, or not counted
+  std::optional<Sourced<double>> recovered; ///< share of it that pre-tensioning gives back
+  bool left_out = false;                    ///< by the named rule: the first creep gives it back
+  std::string note;                         ///< what the card must say of it; may be empty
+};
+
+/// The splice's own statement, else the test splice on this rope, else the rule that the splice names. A
+/// test splice that differs from the statement by more than a tenth of it is said in the note. The rule
+/// "the contraction equals the first creep, neither is counted" is common practice, no source, and for
+/// heat-set rope only: of another rope it is not taken.
+Contraction contraction_of(const Rig& rig, const LineMaterial& material, const Splice& splice);
+
+/// What opening the weave for a bury shortens the rope by, less what pre-tensioning gives back: share x
 /// bury as one term, the same over the spare bury as another when there is one, and the recovered share of
-/// both as a term that takes away. `splice.contraction` must be stated. Source: common practice, no source;
-/// the fraction is a property of one rope and belongs to a test splice on it.
-std::vector<Term> contraction_terms(const Splice& splice, const Term& bury, const Term* spare_bury,
-                                    Where where);
+/// both as a term that takes away. `contraction.share` must be there. Source: common practice, no source;
+/// the share is a property of one rope and belongs to a test splice on it.
+std::vector<Term> contraction_terms(const Contraction& contraction, const Term& bury,
+                                    const Term* spare_bury, Where where);
 
 } // namespace sheerpole

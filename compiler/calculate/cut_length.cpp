@@ -1,5 +1,6 @@
 #include "calculate/cut_length.hpp"
 
+#include "calculate/bench_marks.hpp"
 #include "calculate/body.hpp"
 
 #include <algorithm>
@@ -9,10 +10,10 @@ namespace sheerpole {
 
 namespace {
 
-void add_end(Piece& piece, EndUse& use) {
-  for (Term& term : use.terms)
+void add(Piece& piece, std::vector<Term>& terms, std::vector<MissingInput>& missing) {
+  for (Term& term : terms)
     piece.cut.terms.push_back(std::move(term));
-  for (MissingInput& input : use.missing) {
+  for (MissingInput& input : missing) {
     const bool said =
         std::any_of(piece.missing.begin(), piece.missing.end(), [&](const MissingInput& earlier) {
           return earlier.what == input.what && earlier.place == input.place;
@@ -24,16 +25,19 @@ void add_end(Piece& piece, EndUse& use) {
 
 } // namespace
 
-void add_ends(Piece& piece, EndUse aloft, EndUse below) {
+void add_ends(Piece& piece, EndUse aloft, EndUse below, LineStretch stretch) {
   piece.cut = {.name = "cut",
                .unknown = piece.body.unknown,
                .terms = {},
                .unknown_source = piece.body.unknown_source};
   piece.cut.terms.push_back(term_of(piece.body));
-  add_end(piece, aloft);
-  add_end(piece, below);
+  add(piece, stretch.terms, stretch.missing);
+  piece.not_counted = std::move(stretch.not_counted);
+  add(piece, aloft.terms, aloft.missing);
+  add(piece, below.terms, below.missing);
   piece.above = std::move(aloft.end);
   piece.below = std::move(below.end);
+  piece.bench = bench_marks(piece, aloft.laid, below.laid);
 }
 
 } // namespace sheerpole

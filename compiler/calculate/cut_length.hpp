@@ -2,11 +2,12 @@
 
 #include "calculate/derived.hpp"
 #include "calculate/end_use.hpp"
+#include "calculate/line_stretch.hpp"
 
 namespace sheerpole {
 
-/// Puts what the two ends use onto the body: fills cut, both ends and what is missing of `piece`, whose
-/// body is known already. The same input missing at both ends is said once.
-void add_ends(Piece& piece, EndUse aloft, EndUse below);
+/// Puts what the line does and what the two ends use onto the body: fills cut, both ends, what is missing
+/// and the marks of `piece`, whose body is known already. The same input missing twice is said once.
+void add_ends(Piece& piece, EndUse aloft, EndUse below, LineStretch stretch = {});
 
 } // namespace sheerpole

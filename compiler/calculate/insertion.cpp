@@ -18,6 +18,7 @@ EndUse insertion(const LineEnd& end) {
                            socket != nullptr && socket->place ? *socket->place : end.part->place});
     return use;
   }
+  use.laid.inserted = depth->length.value;
   use.terms.push_back(
       {"inserted " + std::string(name_of(end.where)), depth->length.value, "", depth->length.provenance});
   return use;

@@ -14,6 +14,7 @@ struct Term {
   Length amount;
   std::string how; ///< how the amount came about: "72 d x 9 mm"; may be empty
   Provenance provenance;
+  bool of_standing_part = false; ///< what the line does along its whole length, not what an end uses
 };
 
 /// A derived length: a sum of named terms, never a bare number. With `unknown`, the length X that exists

@@ -13,6 +13,7 @@ namespace {
 struct Way {
   LengthRoute route;
   LengthSum sum;
+  std::vector<std::string> not_corrected = {};
 };
 
 LengthSum named(std::vector<Term> terms) {
@@ -23,8 +24,11 @@ LengthSum named(std::vector<Term> terms) {
 std::vector<Way> ways_to(const Rig& rig, const Stay& stay) {
   std::vector<Way> readings;
   for (const Reading& reading : stay.readings)
-    if (!reading.runs.empty())
-      readings.push_back({LengthRoute::reading, named(reading_terms(reading))});
+    if (!reading.runs.empty()) {
+      ReadingLength length = reading_length(rig, stay, reading);
+      readings.push_back(
+          {LengthRoute::reading, named(std::move(length.terms)), std::move(length.not_corrected)});
+    }
   std::vector<Way> ways;
   if (!readings.empty()) {
     ways.push_back(std::move(readings.back()));
@@ -72,11 +76,15 @@ LengthSum unknown_length(const Stay& stay) {
 PinToPin pin_to_pin(const Rig& rig, const Stay& stay) {
   std::vector<Way> ways = ways_to(rig, stay);
   if (ways.empty())
-    return {LengthRoute::unknown, unknown_length(stay), {}};
-  PinToPin result{ways.front().route, std::move(ways.front().sum), {}};
+    return {LengthRoute::unknown, unknown_length(stay), {}, {}};
+  PinToPin result{
+      ways.front().route, std::move(ways.front().sum), {}, std::move(ways.front().not_corrected)};
   for (std::size_t i = 1; i < ways.size(); ++i)
-    result.other_routes.push_back({ways[i].route, ways[i].sum.known(),
-                                   result.sum.known() - ways[i].sum.known(), provenance_of(ways[i].sum)});
+    result.other_routes.push_back({ways[i].route,
+                                   ways[i].sum.known(),
+                                   result.sum.known() - ways[i].sum.known(),
+                                   provenance_of(ways[i].sum),
+                                   {}});
   return result;
 }
 

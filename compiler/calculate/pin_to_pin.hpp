@@ -10,7 +10,8 @@ namespace sheerpole {
 struct PinToPin {
   LengthRoute route = LengthRoute::unknown;
   LengthSum sum;
-  std::vector<RouteComparison> other_routes; ///< older readings first, then stated, then path
+  std::vector<RouteComparison> other_routes = {}; ///< older readings first, then stated, then path
+  std::vector<std::string> not_corrected = {};    ///< of the reading that was taken
 };
 
 /// Chooses the way to the pin-to-pin length: a reading with runs before a stated length, that before the

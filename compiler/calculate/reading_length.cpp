@@ -2,6 +2,7 @@
 
 #include "calculate/computed_provenance.hpp"
 #include "calculate/length_text.hpp"
+#include "calculate/reading_corrections.hpp"
 #include "units/format_length.hpp"
 
 #include <algorithm>
@@ -46,9 +47,9 @@ Term offset_term(const Reading& reading) {
   return {"hook offset", -reading.offset->value, "", reading.offset->provenance};
 }
 
-std::vector<Term> reading_terms(const Reading& reading) {
-  if (reading.runs.empty())
-    return {};
+namespace {
+
+Term mean_term(const Reading& reading) {
   Length sum;
   std::vector<const Provenance*> sources;
   for (const Sourced<Length>& run : reading.runs) {
@@ -60,12 +61,28 @@ std::vector<Term> reading_terms(const Reading& reading) {
   provenance.place = reading.place;
   if (runs == 1)
     provenance.written = reading.runs.front().provenance.written;
-  std::vector<Term> terms;
-  terms.push_back({runs == 1 ? "one run" : "mean of " + std::to_string(runs) + " runs",
-                   sum / static_cast<double>(runs), how_the_mean_came(reading), std::move(provenance)});
+  return {runs == 1 ? "one run" : "mean of " + std::to_string(runs) + " runs",
+          sum / static_cast<double>(runs) + reading.shift, how_the_mean_came(reading),
+          std::move(provenance)};
+}
+
+} // namespace
+
+ReadingLength reading_length(const Rig& rig, const Stay& stay, const Reading& reading) {
+  ReadingLength result;
+  if (reading.runs.empty())
+    return result;
+  result.terms.push_back(mean_term(reading));
+  const Length read = result.terms.front().amount;
+  add_tape_corrections(rig, reading, read, result.terms, result.not_corrected);
   if (reading.offset)
-    terms.push_back(offset_term(reading));
-  return terms;
+    result.terms.push_back(offset_term(reading));
+  if (reading.hoist_offset)
+    result.terms.push_back(
+        {"hoist offset", reading.hoist_offset->value, "", reading.hoist_offset->provenance});
+  if (reading.old_line)
+    add_old_stretch(rig, stay, reading, read, result.terms, result.not_corrected);
+  return result;
 }
 
 } // namespace sheerpole

@@ -1,17 +1,27 @@
 #pragma once
 
 #include "calculate/length_sum.hpp"
-#include "model/reading.hpp"
+#include "model/rig.hpp"
 
+#include <string>
 #include <vector>
 
 namespace sheerpole {
 
-/// The terms of a measured length: the mean of the runs, less the hook or hoist offset when there is one.
-/// Empty when the reading has no run. The spread of the runs (longest less shortest) is said in `how` of
-/// the mean. Source: arithmetic mean of repeated readings, as in any surveying text; the offset is common
+/// What became of a reading.
+struct ReadingLength {
+  std::vector<Term> terms;                ///< empty when the reading has no run
+  std::vector<std::string> not_corrected; ///< "temperature: the tape's own is not stated"
+};
+
+/// The terms of a measured length: the mean of the runs, less the hook offset, plus the hoist offset, with
+/// the corrections of the tape that the reading names (standard, temperature, pull, sag of each free span),
+/// and of an old stay the stretch from the pull to the dock tension. A correction is made when all of its
+/// numbers are stated; when some are, what is missing is said. The spread of the runs (longest less
+/// shortest) is said in `how` of the mean. Sources: arithmetic mean of repeated readings and the tape
+/// corrections of surveying texts, see physics/tape_correction.hpp; Hooke's law; the offsets are common
 /// practice, no source.
-std::vector<Term> reading_terms(const Reading& reading);
+ReadingLength reading_length(const Rig& rig, const Stay& stay, const Reading& reading);
 
 /// The offset of a reading as a term that takes away.
 Term offset_term(const Reading& reading);

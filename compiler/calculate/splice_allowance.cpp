@@ -2,6 +2,7 @@
 
 #include "calculate/contraction.hpp"
 #include "calculate/eye_allowance.hpp"
+#include "calculate/facts.hpp"
 #include "calculate/rope_measure_term.hpp"
 
 #include <optional>
@@ -14,9 +15,10 @@ namespace {
 void add_eye(const LineMaterial& material, const Splice& splice, const LineEnd& end, EndUse& use) {
   EyeAllowance eye = eye_allowance(material, splice, end);
   use.end.note = std::move(eye.note);
-  if (eye.term)
+  if (eye.term) {
+    use.laid.eye_allowance = eye.term->amount;
     use.terms.push_back(std::move(*eye.term));
-  else
+  } else
     use.missing.push_back(
         {"eye allowance of splice " + splice.name + " at " + end.part->name,
          "wrap the rope round " + end.part->name +
@@ -52,17 +54,35 @@ EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const Line
     spare = Term{"spare bury" + where, end.item->spare_bury->value, "", end.item->spare_bury->provenance};
     use.terms.push_back(*spare);
   }
-  if (splice.tail_to_trim)
+  use.laid.buried = bury.amount + (spare ? spare->amount : Length{});
+  if (splice.tail_to_trim) {
     use.terms.push_back(rope_measure_term("tail to trim" + where, *splice.tail_to_trim, material));
-  if (splice.contraction) {
-    for (Term& term : contraction_terms(splice, bury, spare ? &*spare : nullptr, end.where))
+    use.laid.trimmed = use.terms.back().amount;
+  }
+  if (const Particular* taper = find_fact(splice.particulars, "taper-over"))
+    use.laid.tapered =
+        RopeMeasure{taper->value.value.si, taper->value.value.dimension == dimension::rope_diameters}.at(
+            material.diameter.value);
+  if (const End* seat = end.of_type("rope-seat"))
+    if (const EndDimension* diameter = seat->find("diameter"), *throat = seat->find("throat");
+        diameter != nullptr && throat != nullptr)
+      use.laid.crown_to_throat = diameter->length.value / 2.0 + throat->length.value;
+  const Contraction contraction = contraction_of(rig, material, splice);
+  if (contraction.share) {
+    for (Term& term : contraction_terms(contraction, bury, spare ? &*spare : nullptr, end.where)) {
+      use.laid.contraction += term.amount;
       use.terms.push_back(std::move(term));
-  } else {
+    }
+  } else if (!contraction.left_out) {
     use.missing.push_back(
         {"contraction of splice " + splice.name,
-         "make a test splice on this rope, measure how much shorter it got and state contraction",
+         fact_text(splice.particulars, "contraction-rule").empty()
+             ? "make a test splice on this rope, measure how much shorter it got and state contraction"
+             : "the rule equals-first-creep is for heat-set rope only; make a test splice on this rope",
          splice.place});
   }
+  if (!contraction.note.empty())
+    use.end.note += (use.end.note.empty() ? "" : "; ") + contraction.note;
   return use;
 }
 

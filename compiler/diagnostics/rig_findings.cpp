@@ -122,6 +122,77 @@ constexpr std::array entries{
                 "made already, a toggle or a link in or out moves the adjuster by its length.",
     },
     CatalogueEntry{
+        .slug = "take-up-spent",
+        .severity = Severity::warning,
+        .message = "{stay}: the adjuster is {short} short of {direction} after {after}",
+        .why =
+            "what is drawn from it is more than it has, and a stay that can not be set again is to be made "
+            "anew",
+        .cause =
+            "Bedding-in, creep, the coldest and the warmest day and the uncertainty of the length draw on "
+            "one account: what the adjuster can still take up, and what it can give out. What is not "
+            "known is not counted, so the account may be worse than it says.",
+        .example = "rope hmpe-9 {\n"
+                   "  construction: \"12-strand HMPE heat-set\"\n"
+                   "  size: \"9 mm\"\n"
+                   "  bedding: 2 %\n"
+                   "}\n"
+                   "stay runner {\n"
+                   "  pin-to-pin: 12 m\n"
+                   "  line: hmpe-9\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "    cord-4 (gap: 160 mm, passes: 6)   # 100 mm to tighten, and 237 mm will come\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Set the adjuster further open and cut the line shorter, pre-tension the rope before it is "
+                "marked, or state bedding-from: cut.",
+    },
+    CatalogueEntry{
+        .slug = "no-fit",
+        .severity = Severity::warning,
+        .message = "{stay}: with the parts in hand the line of {line} does not fit; the nearest is {off} "
+                   "{direction}",
+        .why = "the adjuster can not be set within the band that is wanted",
+        .cause =
+            "A fit asks which of the parts in hand, added to the stack, and which setting of the adjuster "
+            "make a line of known length fit. None of them comes into the band. Too short: more length "
+            "is wanted; too long: there is too much already.",
+        .example = "turnbuckle bottle-58 {\n"
+                   "  shortest: 320 mm\n"
+                   "  longest: 470 mm\n"
+                   "}\n"
+                   "stay forestay {\n"
+                   "  pin-to-pin: 12_000 mm\n"
+                   "  line: wire-38\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "    bottle-58 (open: 50 %)\n"
+                   "  }\n"
+                   "}\n"
+                   "fit of forestay {\n"
+                   "  line-length: 11_500 mm     # 500 mm are left, and 470 mm are the most\n"
+                   "}\n",
+        .mend = "Find other parts, widen the band, or make the line anew.",
+    },
+    CatalogueEntry{
+        .slug = "test-splice-reversed",
+        .severity = Severity::error,
+        .message = "the test splice of {rope} is {what}, than {against}",
+        .why =
+            "a bury shortens a rope and setting gives part of that back; read the other way round it would "
+            "make the stay too short",
+        .cause =
+            "Between the two marks the rope is longest before the weave is opened, shortest when it is "
+            "spliced, and between the two when it is set.",
+        .example = "test-splice of hmpe-9 {\n"
+                   "  bury: 648 mm\n"
+                   "  before: 1_950 mm\n"
+                   "  after: 2_000 mm      # the two are the wrong way round\n"
+                   "}\n",
+        .mend = "Look the three lengths up again; before and after may have changed places.",
+    },
+    CatalogueEntry{
         .slug = "routes-differ",
         .severity = Severity::warning,
         .message = "{stay}: pin-to-pin is {taken} and {other}, {difference} apart",

@@ -243,10 +243,11 @@ constexpr std::array entries{
         .message = "the {what} can not carry a tolerance",
         .why = "it would be lost without a sign, and the length would look more certain than it is",
         .cause = "A tolerance belongs to a number: a length, a force, a share. A text, a size, a word, a "
-                 "count, a date or a place has none.",
+                 "count, a date and the heel or axis of a spar have none.",
         .example = "language 1\n"
-                   "points {\n"
-                   "  cap-tang: (0 m, 0.3 m, 10 m) ± 5 mm\n"
+                   "spar mast {\n"
+                   "  sort: mast\n"
+                   "  heel: (0 m, 0 m, 1.4 m) ± 5 mm\n"
                    "}\n",
         .mend = "Put it behind the number that it belongs to, or keep it as a comment behind `#`.",
     },

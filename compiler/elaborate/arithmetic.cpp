@@ -15,15 +15,15 @@ void add_assumptions(Provenance& to, const Provenance& from) {
       to.assumptions.push_back(assumption);
 }
 
-/// The most by which a result can be off: the bounds of both operands, each times how much the result
-/// follows it.
-std::optional<Quantity> bound(const Evaluated& a, double follows_a, const Evaluated& b, double follows_b,
+/// The most by which a scalar can be off.
+std::optional<Quantity> bound(const Evaluated& a, const Evaluated& b, const Evaluated& result,
                               Dimension dimension) {
   if (!a.tolerance && !b.tolerance)
     return std::nullopt;
-  const double from_a = a.tolerance ? a.tolerance->si * std::fabs(follows_a) : 0.0;
-  const double from_b = b.tolerance ? b.tolerance->si * std::fabs(follows_b) : 0.0;
-  return Quantity{from_a + from_b, dimension};
+  double sum = 0.0;
+  for (const Influence& influence : result.influences[0])
+    sum += std::fabs(influence.amount);
+  return Quantity{sum, dimension};
 }
 
 bool holds_temperature(const Evaluated& value) {
@@ -31,6 +31,21 @@ bool holds_temperature(const Evaluated& value) {
 }
 
 } // namespace
+
+Influences merged(const Influences& a, double follows_a, const Influences& b, double follows_b) {
+  Influences result = a;
+  for (Influence& influence : result)
+    influence.amount *= follows_a;
+  for (const Influence& more : b) {
+    const auto same = std::find_if(result.begin(), result.end(),
+                                   [&](const Influence& other) { return other.bound == more.bound; });
+    if (same != result.end())
+      same->amount += follows_b * more.amount;
+    else
+      result.push_back({more.bound, follows_b * more.amount});
+  }
+  return result;
+}
 
 Provenance combined(const Provenance& a, const Provenance& b) {
   Provenance result;
@@ -67,10 +82,11 @@ std::optional<Evaluated> add(const Expression& expression, const Evaluated& a, c
     Quantity& out = a.is_vector ? result.vector[i] : result.scalar;
     out.si = plus ? x.si + y.si : x.si - y.si;
     out.dimension = two_points ? dimension::temperature_difference : x.dimension;
+    result.influences[i] = merged(a.influences[i], 1.0, b.influences[i], plus ? 1.0 : -1.0);
   }
   if (!a.is_vector)
     result.tolerance =
-        bound(a, 1.0, b, 1.0,
+        bound(a, b, result,
               result.scalar.dimension == dimension::temperature_point ? dimension::temperature_difference
                                                                       : result.scalar.dimension);
   return result;
@@ -102,14 +118,20 @@ std::optional<Evaluated> multiply(const Expression& expression, const Evaluated&
     result.scalar = combine(a.scalar, b.scalar);
     const double x = a.scalar.si;
     const double y = b.scalar.si;
-    result.tolerance = divide ? bound(a, 1.0 / y, b, x / (y * y), result.scalar.dimension)
-                              : bound(a, y, b, x, result.scalar.dimension);
+    result.influences[0] =
+        merged(a.influences[0], divide ? 1.0 / y : y, b.influences[0], divide ? -x / (y * y) : x);
+    result.tolerance = bound(a, b, result, result.scalar.dimension);
     return result;
   }
   const Evaluated& vector = a.is_vector ? a : b;
   const Evaluated& scalar = a.is_vector ? b : a;
-  for (std::size_t i = 0; i < 3; ++i)
+  for (std::size_t i = 0; i < 3; ++i) {
     result.vector[i] = combine(vector.vector[i], scalar.scalar);
+    const double x = vector.vector[i].si;
+    const double y = scalar.scalar.si;
+    result.influences[i] =
+        merged(vector.influences[i], divide ? 1.0 / y : y, scalar.influences[0], divide ? -x / (y * y) : x);
+  }
   return result;
 }
 

@@ -21,4 +21,8 @@ std::optional<Evaluated> multiply(const Expression& expression, const Evaluated&
 /// source.
 Provenance combined(const Provenance& a, const Provenance& b);
 
+/// The bounds on which a result rests: those of both operands, each times how much the result follows it.
+/// What both rest on counts once, with its sign: a value less itself is exactly nothing.
+Influences merged(const Influences& a, double follows_a, const Influences& b, double follows_b);
+
 } // namespace sheerpole

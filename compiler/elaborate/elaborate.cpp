@@ -55,6 +55,7 @@ Rig elaborate(const ResolvedTree& tree, const SourceSet& sources, DiagnosticSink
   elaborate_eye_stacks(elaboration);
   elaborate_states(elaboration);
   elaborate_records(elaboration);
+  elaboration.rig.bounds = evaluator.bounds();
   report_once_a_place(sink, outer);
   return std::move(elaboration.rig);
 }

@@ -30,6 +30,9 @@ Point make_point(Elaboration& elaboration, const std::string& base, const Proper
   point.position = vector_of(position);
   point.side = side_of(elaboration.read.to_starboard(property, position));
   point.provenance = position.provenance;
+  if (position.tolerance)
+    point.tolerance = Length::from_si(position.tolerance->si);
+  point.influences = position.influences;
   return point;
 }
 
@@ -73,6 +76,7 @@ void add_declared(Elaboration& elaboration, const Property& declared) {
     Evaluated place = *position;
     elaboration.read.put_on_side(property, twin == &port, place);
     twin->position = vector_of(place);
+    twin->influences = place.influences;
   }
   port.name += ".port";
   starboard.name += ".starboard";

@@ -33,6 +33,9 @@ void add_record(Elaboration& elaboration, const ResolvedDeclaration& declaration
   record.name = elaboration.name_of(declaration);
   record.title = title_of(declaration);
   record.of = declaration.of == poison_symbol ? "" : elaboration.tree[declaration.of].name;
+  if (declaration.kind->of == Category::stay)
+    record.stays = elaboration.stays_named(declaration.syntax->of, declaration.syntax->of_side,
+                                           declaration.syntax->of.span);
   record.facts = elaboration.particulars(declaration, {});
   record.place = elaboration.place_of(declaration);
   elaboration.rig.records.push_back(std::move(record));
@@ -227,6 +230,7 @@ void elaborate_records(Elaboration& elaboration) {
   for (const ResolvedDeclaration& declaration : elaboration.tree.declarations) {
     switch (declaration.kind->category) {
     case Category::record:
+    case Category::tape:
       add_record(elaboration, declaration);
       break;
     case Category::limits:

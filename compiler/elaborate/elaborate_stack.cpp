@@ -10,6 +10,16 @@ namespace sheerpole {
 
 namespace {
 
+/// The bounds of a length added up; nothing when there are none.
+std::optional<Length> bound_of(const Influences& influences) {
+  if (influences.empty())
+    return std::nullopt;
+  Length sum;
+  for (const Influence& influence : influences)
+    sum += Length::metres(std::fabs(influence.amount));
+  return sum;
+}
+
 class StackReader {
 public:
   StackReader(Elaboration& elaboration, const std::string& stay, const ResolvedDeclaration& stack)
@@ -138,6 +148,11 @@ private:
         combined(combined(part.shortest->provenance, part.longest->provenance), item.open->provenance);
     if (set.provenance.source_class == SourceClass::computed)
       set.provenance.note = "from the range of " + part.name;
+    const double open_share = item.open->value;
+    set.influences =
+        merged(merged(part.shortest->influences, 1.0 - open_share, part.longest->influences, open_share),
+               1.0, item.open->influences, (part.longest->value - part.shortest->value).metres());
+    set.tolerance = bound_of(set.influences);
     set.provenance.written = item.open->provenance.written + " open";
     set.provenance.place = item.open->provenance.place;
     item.set_length = std::move(set);
@@ -155,6 +170,9 @@ private:
         combined(combined(part.shortest->provenance, part.step->provenance), number->provenance);
     if (set.provenance.source_class == SourceClass::computed)
       set.provenance.note = "from the holes of " + part.name;
+    set.influences = merged(part.shortest->influences, 1.0, part.step->influences,
+                            static_cast<double>(number->value - 1));
+    set.tolerance = bound_of(set.influences);
     set.provenance.written = "hole " + number->provenance.written;
     set.provenance.place = number->provenance.place;
     item.set_length = std::move(set);

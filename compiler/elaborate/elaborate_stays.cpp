@@ -123,6 +123,12 @@ std::optional<Stay> read_stay(Elaboration& elaboration, const ResolvedDeclaratio
   for (const ResolvedDeclaration& block : declaration.blocks)
     if (elaboration.read.is_trial(block.syntax->span))
       stay.trials.push_back(std::string(block.kind->name) + " of " + stay.name);
+  if (const ResolvedProperty* replaces = declaration.find("replaces")) {
+    const SymbolId old = elaboration.tree.symbol_at(replaces->syntax->value.expression().span);
+    if (const auto material = elaboration.materials.find(old.value);
+        material != elaboration.materials.end())
+      stay.replaces = material->second;
+  }
   const ResolvedProperty* line = declaration.find("line");
   if (line == nullptr || !good)
     return std::nullopt;
@@ -159,6 +165,19 @@ Reading read_reading(Elaboration& elaboration, const ResolvedDeclaration& declar
     reading.runs = elaboration.read.lengths(runs->syntax->value, *runs->row, owner);
   if (const ResolvedProperty* offset = declaration.find("offset"))
     reading.offset = elaboration.read.length(offset->syntax->value, *offset->row, owner);
+  if (const ResolvedProperty* offset = declaration.find("hoist-offset"))
+    reading.hoist_offset = elaboration.read.length(offset->syntax->value, *offset->row, owner);
+  if (const ResolvedProperty* tape = declaration.find("with"))
+    reading.tape = elaboration.tree[elaboration.tree.symbol_at(tape->syntax->value.expression().span)].name;
+  if (const ResolvedProperty* line = declaration.find("old-line")) {
+    const SymbolId id = elaboration.tree.symbol_at(line->syntax->value.expression().span);
+    if (const auto material = elaboration.materials.find(id.value); material != elaboration.materials.end())
+      reading.old_line = material->second;
+  }
+  for (const std::string_view name : {"pull", "temperature", "spans", "slope"})
+    if (const ResolvedProperty* property = declaration.find(name))
+      if (auto one = elaboration.read.particular(property->syntax->value, *property->row, owner))
+        reading.particulars.push_back(std::move(*one));
   if (const ResolvedProperty* date = declaration.find("date"))
     reading.date = elaboration.read.date(date->syntax->value, *date->row, owner).value_or("");
   reading.mark = elaboration.text(declaration, "mark");

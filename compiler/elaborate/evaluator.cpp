@@ -38,6 +38,7 @@ void into_frame(const SparFrame* frame, Evaluated& value) {
   const auto place = frame->from_boat({value.vector[0].si, value.vector[1].si, value.vector[2].si});
   for (std::size_t i = 0; i < 3; ++i)
     value.vector[i].si = place[i];
+  value.influences = frame->turned_from_boat(value.influences);
 }
 
 void out_of_frame(const SparFrame* frame, Evaluated& value) {
@@ -46,6 +47,7 @@ void out_of_frame(const SparFrame* frame, Evaluated& value) {
   const auto place = frame->to_boat({value.vector[0].si, value.vector[1].si, value.vector[2].si});
   for (std::size_t i = 0; i < 3; ++i)
     value.vector[i].si = place[i];
+  value.influences = frame->turned_to_boat(value.influences);
 }
 
 } // namespace
@@ -100,19 +102,26 @@ std::optional<Evaluated> Evaluator::evaluate(const Value& value, const std::stri
   return result;
 }
 
+BoundId Evaluator::bound_at(Span place, std::size_t component, const std::string& name,
+                            const Quantity& bound) {
+  const auto [found, fresh] = bound_at_.try_emplace({place, component});
+  if (fresh) {
+    found->second = BoundId{static_cast<std::uint32_t>(bounds_.size())};
+    bounds_.push_back({name, bound.si, bound.dimension, place});
+  }
+  return found->second;
+}
+
 void Evaluator::add_tolerance(const Value& value, const std::string& owner, Evaluated& result) {
   result.tolerance = std::nullopt;
-  if (result.is_vector) {
-    sink_.report(diagnose("tolerance-not-here", {{"what", owner}}).at(value.tolerance->span));
-    return;
-  }
+  result.influences = {};
   const auto amount = evaluate(value.tolerance->amount);
   if (!amount)
     return;
   // A temperature is a point on a scale; how far it may be off is a step.
-  const Dimension wanted = result.scalar.dimension == dimension::temperature_point
-                               ? dimension::temperature_difference
-                               : result.scalar.dimension;
+  const Dimension found = result.is_vector ? result.vector[0].dimension : result.scalar.dimension;
+  const Dimension wanted =
+      found == dimension::temperature_point ? dimension::temperature_difference : found;
   if (amount->is_vector || amount->scalar.dimension != wanted) {
     report_wrong_tolerance("the tolerance of the " + owner, value, wanted,
                            amount->is_vector ? Dimension{} : amount->scalar.dimension, sink_);
@@ -123,6 +132,16 @@ void Evaluator::add_tolerance(const Value& value, const std::string& owner, Eval
     return;
   }
   result.tolerance = amount->scalar;
+  const Span place = value.tolerance->span;
+  if (!result.is_vector) {
+    result.influences[0] = {{bound_at(place, 0, owner, amount->scalar), amount->scalar.si}};
+    return;
+  }
+  // What the bound of a place says holds of each of its coordinates, and they are off each in its own way.
+  constexpr std::array<const char*, 3> coordinates{"x of the ", "y of the ", "z of the "};
+  for (std::size_t i = 0; i < 3; ++i)
+    result.influences[i] = {
+        {bound_at(place, i, coordinates[i] + owner, amount->scalar), amount->scalar.si}};
 }
 
 void Evaluator::report_too_long(const Expression& expression) {
@@ -261,7 +280,11 @@ std::optional<Evaluated> Evaluator::point_side(SymbolId id, const Expression& us
 void Evaluator::put_on_side(const Property& point, bool port, Evaluated& place) {
   const SparFrame* spar = frame_of(point);
   into_frame(spar, place);
-  place.vector[1].si = port ? -std::fabs(place.vector[1].si) : std::fabs(place.vector[1].si);
+  const double was = place.vector[1].si;
+  place.vector[1].si = port ? -std::fabs(was) : std::fabs(was);
+  if (place.vector[1].si * was < 0.0)
+    for (Influence& influence : place.influences[1])
+      influence.amount = -influence.amount;
   out_of_frame(spar, place);
 }
 
@@ -369,6 +392,7 @@ std::optional<Evaluated> Evaluator::vector(const Expression& expression) {
       continue;
     }
     result.vector[i] = component->scalar;
+    result.influences[i] = component->influences[0];
     if (unit != nullptr && component->scalar.dimension.is_plain_number())
       result.vector[i] = {component->scalar.si * unit->factor, unit->dimension};
     result.provenance = i == 0 ? component->provenance : combined(result.provenance, component->provenance);
@@ -396,6 +420,9 @@ std::optional<Evaluated> Evaluator::negated(const Expression& expression) {
   result->scalar.si = -result->scalar.si;
   for (Quantity& component : result->vector)
     component.si = -component.si;
+  for (Influences& component : result->influences)
+    for (Influence& influence : component)
+      influence.amount = -influence.amount;
   return result;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "diagnostics/sink.hpp"
+#include "model/influence.hpp"
 #include "model/provenance.hpp"
 #include "names/resolved_tree.hpp"
 #include "source/source_set.hpp"
@@ -10,6 +11,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace sheerpole {
@@ -19,8 +21,9 @@ struct Evaluated {
   bool is_vector = false;
   Quantity scalar;
   std::array<Quantity, 3> vector;
-  std::optional<Quantity>
-      tolerance; ///< of a scalar: how far it may be off; bounds add up, they are no deviations
+  /// How far it may be off, of a vector each component: bounds add up, they are no deviations.
+  std::optional<Quantity> tolerance;
+  std::array<Influences, 3> influences; ///< of each component; of a scalar the first
   Provenance provenance;
 };
 
@@ -34,6 +37,9 @@ struct SparFrame {
 
   std::array<double, 3> to_boat(const std::array<double, 3>& place) const;
   std::array<double, 3> from_boat(const std::array<double, 3>& place) const;
+  /// The same turn for what moves a place: without the heel.
+  std::array<Influences, 3> turned_to_boat(const std::array<Influences, 3>& moves) const;
+  std::array<Influences, 3> turned_from_boat(const std::array<Influences, 3>& moves) const;
 };
 
 /// Works out the frames of spars, each once.
@@ -74,6 +80,8 @@ public:
   double to_starboard(const Property& point, Evaluated place);
   /// Where a spar stands; empty when it can not be worked out, which has been reported.
   const SparFrame* frame(SymbolId spar);
+  /// Every bound that was met so far, by its id.
+  const std::vector<StatedBound>& bounds() const { return bounds_; }
   void evaluate_let(const Let& let);
 
   /// The text of a value as written, without its source.
@@ -115,6 +123,8 @@ private:
   std::optional<Evaluated> evaluate_in_frame(const Value& value, const Property* point,
                                              const std::string& owner);
   void add_tolerance(const Value& value, const std::string& owner, Evaluated& result);
+  /// The input that `place` states; what stands once in the file is one input.
+  BoundId bound_at(Span place, std::size_t component, const std::string& name, const Quantity& bound);
   std::optional<Evaluated> finite(std::optional<Evaluated> value, const Expression& expression);
 
   const ResolvedTree& tree_;
@@ -122,6 +132,8 @@ private:
   DiagnosticSink& sink_;
   std::vector<std::array<Memo, 3>> memo_; // by symbol and slot
   SparFrames frames_;
+  std::vector<StatedBound> bounds_;
+  std::map<std::pair<Span, std::size_t>, BoundId> bound_at_;
   const SparFrame* current_ = nullptr; ///< of the point that is being worked out
   std::size_t level_ = 0;              ///< steps that are open: expressions within expressions and names
   std::size_t deepest_ = 0;            ///< deepest level so far in what is being worked out

@@ -1,6 +1,7 @@
 #include "elaborate/arithmetic.hpp"
 #include "elaborate/evaluator.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace sheerpole {
@@ -36,6 +37,18 @@ Axes along(const std::array<double, 3>& direction) {
   return {x, y, z};
 }
 
+/// Adds what moves a place along one axis to what moves it along another, which makes that angle with it.
+void add_scaled(Influences& to, const Influences& from, double cosine) {
+  for (const Influence& more : from) {
+    const auto same = std::find_if(to.begin(), to.end(),
+                                   [&](const Influence& other) { return other.bound == more.bound; });
+    if (same != to.end())
+      same->amount += cosine * more.amount;
+    else if (cosine != 0.0)
+      to.push_back({more.bound, cosine * more.amount});
+  }
+}
+
 } // namespace
 
 std::array<double, 3> SparFrame::to_boat(const std::array<double, 3>& place) const {
@@ -51,6 +64,22 @@ std::array<double, 3> SparFrame::from_boat(const std::array<double, 3>& place) c
   for (std::size_t i = 0; i < 3; ++i)
     for (std::size_t k = 0; k < 3; ++k)
       result[i] += (place[k] - heel[k]) * axes[i][k];
+  return result;
+}
+
+std::array<Influences, 3> SparFrame::turned_to_boat(const std::array<Influences, 3>& moves) const {
+  std::array<Influences, 3> result;
+  for (std::size_t i = 0; i < 3; ++i)
+    for (std::size_t k = 0; k < 3; ++k)
+      add_scaled(result[k], moves[i], axes[i][k]);
+  return result;
+}
+
+std::array<Influences, 3> SparFrame::turned_from_boat(const std::array<Influences, 3>& moves) const {
+  std::array<Influences, 3> result;
+  for (std::size_t i = 0; i < 3; ++i)
+    for (std::size_t k = 0; k < 3; ++k)
+      add_scaled(result[i], moves[k], axes[i][k]);
   return result;
 }
 

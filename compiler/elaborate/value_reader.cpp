@@ -21,6 +21,7 @@ std::optional<Sourced<Kind>> as(const std::optional<Sourced<Quantity>>& quantity
   result.value = Kind::from_si(quantity->value.si);
   if (quantity->tolerance)
     result.tolerance = Kind::from_si(quantity->tolerance->si);
+  result.influences = quantity->influences;
   return result;
 }
 
@@ -101,6 +102,7 @@ std::optional<Sourced<Quantity>> ValueReader::checked(const Value& value, const 
   Sourced<Quantity> result;
   result.value = found;
   result.tolerance = evaluated->tolerance;
+  result.influences = std::move(evaluated->influences[0]);
   result.provenance = std::move(evaluated->provenance);
   return result;
 }
@@ -132,6 +134,7 @@ std::optional<Sourced<double>> ValueReader::ratio(const Value& value, const Prop
   result.provenance = read->provenance;
   if (read->tolerance)
     result.tolerance = read->tolerance->si;
+  result.influences = read->influences;
   return result;
 }
 
@@ -146,21 +149,30 @@ std::optional<Sourced<RopeMeasure>> ValueReader::rope_measure(const Value& value
   result.provenance = read->provenance;
   if (read->tolerance)
     result.tolerance = RopeMeasure{read->tolerance->si, in_diameters};
+  result.influences = read->influences;
   return result;
 }
 
-std::vector<Sourced<Length>> ValueReader::lengths(const Value& value, const PropertyRow& row,
-                                                  const std::string& owner) {
-  std::vector<Sourced<Length>> result;
+std::vector<Sourced<Quantity>> ValueReader::quantities(const Value& value, const PropertyRow& row,
+                                                       const std::string& owner) {
+  std::vector<Sourced<Quantity>> result;
   if (!single(value, row, owner))
     return result;
   for (const Stop& stop : value.stops) {
     Value one = value;
     one.shape = ValueShape::single;
     one.stops = {stop};
-    if (const auto read = as<Length>(checked(one, row, owner)))
-      result.push_back(*read);
+    if (auto read = checked(one, row, owner))
+      result.push_back(std::move(*read));
   }
+  return result;
+}
+
+std::vector<Sourced<Length>> ValueReader::lengths(const Value& value, const PropertyRow& row,
+                                                  const std::string& owner) {
+  std::vector<Sourced<Length>> result;
+  for (const Sourced<Quantity>& one : quantities(value, row, owner))
+    result.push_back(*as<Length>(one));
   return result;
 }
 
@@ -374,6 +386,15 @@ std::optional<Particular> ValueReader::particular(const Value& value, const Prop
     if (!single(value, row, owner))
       return std::nullopt;
     stated(written(value));
+    for (const Stop& stop : value.stops)
+      result.names.push_back(stop.expression.text +
+                             (stop.expression.side.missing() ? "" : "." + stop.expression.side.text));
+    return result;
+  case ValueType::quantity_list:
+    result.values = quantities(value, row, owner);
+    if (result.values.empty())
+      return std::nullopt;
+    result.value = result.values.front();
     return result;
   default:
     if (const auto read = quantity(value, row, owner)) {

@@ -32,6 +32,9 @@ public:
                                        const std::string& owner);
   std::optional<Sourced<RopeMeasure>> rope_measure(const Value& value, const PropertyRow& row,
                                                    const std::string& owner);
+  /// Each of a list of quantities.
+  std::vector<Sourced<Quantity>> quantities(const Value& value, const PropertyRow& row,
+                                            const std::string& owner);
   std::vector<Sourced<Length>> lengths(const Value& value, const PropertyRow& row,
                                        const std::string& owner);
   std::optional<Sourced<int>> count(const Value& value, const PropertyRow& row, const std::string& owner);

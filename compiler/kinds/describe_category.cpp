@@ -18,6 +18,8 @@ std::string_view describe(Category category) {
     return "a position";
   case Category::layer:
     return "a layer";
+  case Category::tape:
+    return "a tape";
   case Category::record:
     return "a record";
   case Category::limits:

@@ -7,6 +7,8 @@ namespace {
 using enum ValueType;
 using namespace rows;
 
+constexpr std::string_view contraction_rules[] = {"equals-first-creep"};
+
 /// A length that is written as such or in diameters of the rope at hand.
 constexpr PropertyRow rope_measure_row(std::string_view name, Need need, std::string_view example,
                                        std::string_view help) {
@@ -95,6 +97,14 @@ constexpr PropertyRow more_of_line[] = {
     length_row("pitch", Need::optional, 0.001, 1.0, "28 mm", "of a chain: inside length of one link"),
     quantity_row("creep", dimension::number, 0.0, "0.1 %",
                  "lasting stretch in the first year at its usual load"),
+    ratio_row("bedding", 0.0, 0.2, "0.3 %",
+              "how much longer it stays for good after its first loads, as a share of its length"),
+    quantity_row("creep-energy", dimension::molar_energy, 1000.0, "118 kJ/mol",
+                 "activation energy of its creep, with one creep-rate"),
+    quantity_row("creep-volume", dimension::volume, 0.0, "0.045 nm3",
+                 "activation volume of its creep, with one creep-rate"),
+    quantity_row("fibre-section", dimension::area, 0.0, "48 mm2",
+                 "cross-section of the fibre itself, which carries the load that creep-volume asks for"),
     text_row("batch", Need::optional, "\"coil 7\"", "the batch or coil that it came from"),
     date_row("made", Need::optional, "when it was made"),
     text_row("note", Need::optional, "\"invented figures\"", "anything a reader should know"),
@@ -112,6 +122,11 @@ constexpr PropertyRow splice[] = {
     ratio_row(
         "contraction", 0.0, 0.5, "8 %",
         "how much the standing part shortens, as a share of the bury, from a test splice on this rope"),
+    choice_row(
+        "contraction-rule", Need::optional, contraction_rules, "equals-first-creep",
+        "in place of a measured contraction, for heat-set rope only: the first creep is taken to give "
+        "back what the bury takes, and neither is counted (common practice, no source)"),
+    rope_measure_row("taper-over", Need::optional, "24 d", "how much of the buried tail is tapered"),
     ratio_row("recovered", 0.0, 1.0, "60 %", "share of the contraction that pre-tensioning gives back"),
     text_row("taper", Need::optional, "\"last third\"", "how the tail is tapered"),
     text_row("throat", Need::optional, "\"not over 1 in 3\"", "how steep the legs of the eye may be"),

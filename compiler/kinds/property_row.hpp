@@ -46,6 +46,7 @@ enum class Category {
   state,
   position,
   layer,
+  tape,   ///< kept as written, as a record is
   record, ///< shop, stock: kept as written
   limits,
   rule,

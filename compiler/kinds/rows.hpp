@@ -114,5 +114,6 @@ std::span<const KindRow> boat_kinds();
 std::span<const KindRow> line_kinds();
 std::span<const KindRow> part_kinds();
 std::span<const KindRow> stay_kinds();
+std::span<const KindRow> number_kinds();
 std::span<const KindRow> record_kinds();
 } // namespace sheerpole

@@ -12,6 +12,8 @@ constexpr std::string_view stay_blocks[] = {"stack", "changes"};
 constexpr std::string_view state_blocks[] = {"position"};
 constexpr std::string_view duties[] = {"standing", "carries-sail", "running", "removable", "temporary"};
 
+constexpr std::string_view bedding_from[] = {"adjuster", "cut"};
+
 constexpr PropertyRow line_rows[] = {
     length_row("length", Need::optional, 0.001, longest, "455 mm",
                "a length of its own, bearing to bearing; one line in the stack goes without and takes what "
@@ -43,6 +45,15 @@ constexpr PropertyRow stay[] = {
      .choices = duties,
      .example = "carries-sail, removable",
      .help = "what it does; several words with commas"},
+    force_row("dock-tension", "4.2 kN", "tension at the dock, for which the pin-to-pin length holds"),
+    force_row("bench-tension", "200 N", "tension under which the line is laid out and marked on the bench"),
+    choice_row("bedding-from", Need::optional, bedding_from, "adjuster",
+               "what takes up the first lasting stretch: the adjuster, or the line that is cut shorter by "
+               "it; not stated: the adjuster"),
+    reference_row("replaces", Need::optional, Category::material, "wire-6",
+                  "the line that hung here before, to compare with"),
+    length_row("estimate", Need::optional, 0.05, longest, "11.7 m",
+               "a guess at the pin-to-pin length, good enough to order line by; no cut is made to it"),
     date_row("installed", Need::optional, "when it went on the boat"),
     text_row("evidence", Need::optional, "\"invoice of 2019\"", "what shows its age or origin"),
     text_row("note", Need::optional, "\"chafes at the lower tip\"", "anything a reader should know"),
@@ -61,7 +72,25 @@ constexpr PropertyRow reading[] = {
      .most = longest,
      .example = "11_640 mm, 11_642 mm",
      .help = "each run as read"},
-    length_row("offset", Need::optional, -5.0, 5.0, "35 mm", "hook or hoist offset, taken off each run"),
+    length_row("offset", Need::optional, -5.0, 5.0, "35 mm",
+               "from the tape's zero or hook to the pin, taken off each run"),
+    length_row("hoist-offset", Need::optional, -5.0, 5.0, "60 mm",
+               "from the pin aloft to where the tape was hoisted, when that is lower; added to each run"),
+    reference_row("with", Need::optional, Category::tape, "long-tape",
+                  "the tape; it is corrected for what is stated of it"),
+    force_row("pull", "50 N", "pull on the tape, or tension of the old stay as it was measured"),
+    quantity_row("temperature", dimension::temperature_point, 200.0, "12 degC", "of the tape"),
+    {.name = "spans",
+     .type = quantity_list,
+     .dimension = dimension::length,
+     .least = 0.01,
+     .most = longest,
+     .example = "11.6 m",
+     .help = "the lengths of tape that hung free, each between two supports; none for a tape that lay"},
+    quantity_row("slope", dimension::angle, 0.0, "78 deg",
+                 "how steep the tape hung, from level; a plumb tape does not sag"),
+    reference_row("old-line", Need::optional, Category::material, "wire-6",
+                  "of an old stay: its line, which stretches from the pull to the dock tension"),
     text_row("mark", Need::optional, "\"red tape mark\"", "what marks the length on the messenger cord"),
     {.name = "date", .type = date, .example = "2026-05-02", .help = "when"},
     text_row("by", Need::optional, "\"owner\"", "who"),

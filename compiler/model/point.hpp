@@ -1,10 +1,12 @@
 #pragma once
 
 #include "base/id.hpp"
+#include "model/influence.hpp"
 #include "model/provenance.hpp"
 #include "model/side.hpp"
 #include "units/length.hpp"
 
+#include <array>
 #include <optional>
 #include <string>
 
@@ -26,8 +28,10 @@ struct Point {
   Vector3 position;
   Provenance provenance;
   std::optional<PointId> twin;
-  bool overridden = false; ///< this side was stated apart from its twin
-  std::string spar = {};   ///< name of the spar that it stands on; may be empty
+  bool overridden = false;                   ///< this side was stated apart from its twin
+  std::string spar = {};                     ///< name of the spar that it stands on; may be empty
+  std::optional<Length> tolerance = {};      ///< of each coordinate, plus or minus, as stated
+  std::array<Influences, 3> influences = {}; ///< of x, y and z in boat axes
 };
 
 } // namespace sheerpole

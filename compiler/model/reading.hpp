@@ -1,5 +1,7 @@
 #pragma once
 
+#include "model/line_material.hpp"
+#include "model/particular.hpp"
 #include "model/sourced.hpp"
 #include "source/span.hpp"
 #include "units/length.hpp"
@@ -14,11 +16,16 @@ namespace sheerpole {
 struct Reading {
   std::string method; ///< tape, messenger, old-stay, laser
   std::vector<Sourced<Length>> runs;
-  std::optional<Sourced<Length>> offset; ///< hook or hoist offset, taken off each run
-  std::string mark;                      ///< what marks the length on the cord; may be empty
-  std::string date;                      ///< ISO 8601; may be empty
-  std::string by;                        ///< may be empty
-  std::string note;                      ///< may be empty
+  std::optional<Sourced<Length>> offset;            ///< hook offset, taken off each run
+  std::optional<Sourced<Length>> hoist_offset = {}; ///< added to each run
+  std::string tape = {};                            ///< name of the record of the tape; may be empty
+  std::optional<MaterialId> old_line = {};          ///< what an old stay is made of
+  std::vector<Particular> particulars = {};         ///< pull, temperature, spans, slope
+  Length shift = {}; ///< taken to be off by this; nothing but in trials of the uncertainty
+  std::string mark;  ///< what marks the length on the cord; may be empty
+  std::string date;  ///< ISO 8601; may be empty
+  std::string by;    ///< may be empty
+  std::string note;  ///< may be empty
   Span place;
 };
 

@@ -10,12 +10,13 @@
 
 namespace sheerpole {
 
-/// A declaration that is kept as written: a shop, stock.
+/// A declaration that is kept as written and read where it is needed: a shop, stock, a tape, a test splice.
 struct Record {
   std::string kind;
   std::string name;
   std::string title;
-  std::string of; ///< name of what it is of; may be empty
+  std::string of;                 ///< name of what it is of; may be empty
+  std::vector<StayId> stays = {}; ///< when it is of a stay: each side that is meant
   std::vector<Particular> facts;
   Span place;
 };

@@ -17,6 +17,7 @@ namespace sheerpole {
 /// A boat's standing rigging: consistent in its dimensions, every id points into the vector of its kind,
 /// the order is that of the source (a base file before the file that uses it; starboard after port).
 struct Rig {
+  std::vector<StatedBound> bounds; ///< every `± …` that a value rests on
   Boat boat;
   std::vector<Spar> spars;
   std::vector<Point> points;
@@ -34,6 +35,7 @@ struct Rig {
   std::vector<Inspection> inspections;
   std::vector<Difference> differences;
 
+  const StatedBound& operator[](BoundId id) const { return bounds[id.index()]; }
   const Point& operator[](PointId id) const { return points[id.index()]; }
   const LineMaterial& operator[](MaterialId id) const { return materials[id.index()]; }
   const Splice& operator[](SpliceId id) const { return splices[id.index()]; }

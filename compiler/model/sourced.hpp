@@ -1,5 +1,6 @@
 #pragma once
 
+#include "model/influence.hpp"
 #include "model/provenance.hpp"
 
 #include <optional>
@@ -12,6 +13,7 @@ struct Sourced {
   Value value{};
   Provenance provenance;
   std::optional<Value> tolerance; ///< plus or minus
+  Influences influences = {};     ///< the stated bounds on which the tolerance rests
 };
 
 } // namespace sheerpole

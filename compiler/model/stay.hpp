@@ -56,9 +56,10 @@ struct Stay {
   std::vector<std::string> duties = {};     ///< words of the table of kinds
   std::vector<Particular> particulars = {}; ///< the rest of what is stated
   std::vector<std::string> trials = {};     ///< what of it is set on the command line: `line of forestay`
-  bool apart = false;                       ///< this side was stated apart from the other
-  Span place;                               ///< its name in the declaration
-  Span stack_place;                         ///< the word `stack`
+  std::optional<MaterialId> replaces = std::nullopt; ///< the line that hung here before
+  bool apart = false;                                ///< this side was stated apart from the other
+  Span place;                                        ///< its name in the declaration
+  Span stack_place;                                  ///< the word `stack`
 };
 
 } // namespace sheerpole

@@ -13,6 +13,9 @@ void check(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
   check_adjuster_near_end(rig, derived, sink);
   check_adjuster_between_holes(rig, derived, sink);
   check_state_out_of_range(rig, derived, sink);
+  check_take_up_spent(rig, derived, sink);
+  check_no_fit(rig, derived, sink);
+  check_test_splice_reversed(rig, derived, sink);
   check_routes_differ(rig, derived, sink);
   check_pair_differs(rig, derived, sink);
   check_cut_is_draft(rig, derived, sink);

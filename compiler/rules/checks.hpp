@@ -19,6 +19,15 @@ void check_thread_engagement_low(const Rig& rig, const Derived& derived, Diagnos
 /// Warning: an adjuster has little of its range left one way.
 void check_adjuster_near_end(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
 
+/// Warning: what is drawn from an adjuster's account is more than it has.
+void check_take_up_spent(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+
+/// Warning: a `fit` was asked for and no parts in hand make it.
+void check_no_fit(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+
+/// Error: a test splice is longer after splicing than before, or set to more than it was.
+void check_test_splice_reversed(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+
 /// Warning: two ways to one pin-to-pin length disagree.
 void check_routes_differ(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
 

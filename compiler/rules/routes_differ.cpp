@@ -46,6 +46,8 @@ Diagnostic finding_of(const DerivedStay& derived_stay, const Stay& stay, const R
                            .at(place.value_or(stay.place), labelled(derived_stay.route, taken))
                            .about(name)
                            .build();
+  for (std::size_t i = 0; i < other.slips.size(); ++i)
+    finding.why += (i == 0 ? ". It comes out if " : ", or if ") + other.slips[i].words;
   if (other.provenance.place)
     finding.others.push_back({*other.provenance.place, labelled(other.other, other.length)});
   return finding;

@@ -27,6 +27,9 @@ constexpr std::array named_dimensions{
     NamedDimension{dimension::temperature_point, "a temperature"},
     NamedDimension{dimension::per_kelvin, "a coefficient per kelvin"},
     NamedDimension{dimension::rope_diameters, "a number of rope diameters"},
+    NamedDimension{dimension::volume, "a volume"},
+    NamedDimension{dimension::frequency, "a frequency"},
+    NamedDimension{dimension::molar_energy, "an energy per amount of substance"},
     NamedDimension{dimension::turns, "a number of turns"},
 };
 
@@ -46,6 +49,7 @@ std::string describe(Dimension dimension) {
       Factor{"s", dimension.time},      Factor{"K", dimension.temperature},
       Factor{"rad", dimension.angle},   Factor{"d", dimension.rope_diameters},
       Factor{"turns", dimension.turns}, Factor{"degC", dimension.temperature_point},
+      Factor{"mol", dimension.moles},
   };
   std::string text = "a quantity in";
   for (const Factor& factor : factors) {

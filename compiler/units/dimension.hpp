@@ -16,7 +16,8 @@ struct Dimension {
   std::int8_t rope_diameters = 0;
   std::int8_t turns = 0;
   std::int8_t temperature_point =
-      0; ///< 1 for a point on a temperature scale (degC, degF), which only adds differences
+      0;                 ///< 1 for a point on a temperature scale (degC, degF), which only adds differences
+  std::int8_t moles = 0; ///< amount of substance
 
   friend constexpr bool operator==(const Dimension&, const Dimension&) = default;
   constexpr bool is_plain_number() const { return *this == Dimension{}; }
@@ -27,7 +28,8 @@ constexpr Dimension operator+(Dimension a, Dimension b) {
   return {sum(a.length, b.length), sum(a.mass, b.mass),
           sum(a.time, b.time),     sum(a.temperature, b.temperature),
           sum(a.angle, b.angle),   sum(a.rope_diameters, b.rope_diameters),
-          sum(a.turns, b.turns),   sum(a.temperature_point, b.temperature_point)};
+          sum(a.turns, b.turns),   sum(a.temperature_point, b.temperature_point),
+          sum(a.moles, b.moles)};
 }
 
 constexpr Dimension operator-(Dimension a, Dimension b) {
@@ -35,13 +37,17 @@ constexpr Dimension operator-(Dimension a, Dimension b) {
   return {less(a.length, b.length), less(a.mass, b.mass),
           less(a.time, b.time),     less(a.temperature, b.temperature),
           less(a.angle, b.angle),   less(a.rope_diameters, b.rope_diameters),
-          less(a.turns, b.turns),   less(a.temperature_point, b.temperature_point)};
+          less(a.turns, b.turns),   less(a.temperature_point, b.temperature_point),
+          less(a.moles, b.moles)};
 }
 
 namespace dimension {
 inline constexpr Dimension number{};
 inline constexpr Dimension length{.length = 1};
 inline constexpr Dimension area{.length = 2};
+inline constexpr Dimension volume{.length = 3};
+inline constexpr Dimension frequency{.time = -1};
+inline constexpr Dimension molar_energy{.length = 2, .mass = 1, .time = -2, .moles = -1};
 inline constexpr Dimension mass{.mass = 1};
 inline constexpr Dimension time{.time = 1};
 inline constexpr Dimension force{.length = 1, .mass = 1, .time = -2};

@@ -170,7 +170,7 @@ stay forestay
   stack: from aloft to deck
     line
     bottle-12
-      set: 330.000 mm (written 50 % open; computed, from the range of bottle-12; assumes longest of bottle-12)
+      set: 330.000 mm +- 0.500 mm (written 50 % open; computed, from the range of bottle-12; assumes longest of bottle-12)
       open: 0.5 (written 50 %; no source given)
 )");
 }

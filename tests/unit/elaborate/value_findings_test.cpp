@@ -193,9 +193,11 @@ TEST(Tolerances, HaveTheUnitOfTheirValueAndNoSign) {
           "temperature difference, and a temperature stands here"));
 }
 
-TEST(Tolerances, BelongToNumbersOnly) {
-  EXPECT_THAT(Understood("language 1\npoints {\n  tip: (0, 1, 2) m ± 5 mm\n}\n").findings(),
-              ElementsAre("3:20 `± 5 mm` tolerance-not-here: the place of tip can not carry a tolerance"));
+TEST(Tolerances, BelongToNumbersAndPlacesOnly) {
+  EXPECT_THAT(Understood("language 1\npoints {\n  tip: (0, 1, 2) m ± 5 mm\n}\n").findings(), IsEmpty());
+  EXPECT_THAT(
+      Understood("language 1\nspar mast {\n  sort: mast\n  heel: (0, 0, 2) m ± 5 mm\n}\n").findings(),
+      ElementsAre("4:21 `± 5 mm` tolerance-not-here: the heel of mast can not carry a tolerance"));
 }
 
 TEST(Words, TextsSizesThreadsAndDays) {

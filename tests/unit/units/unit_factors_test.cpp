@@ -53,6 +53,10 @@ const std::vector<Counterpart>& counterparts() {
       {"g/m", "gram/m", "kg/m", dimension::linear_mass},
       {"lb/ft", "lb/foot", "kg/m", dimension::linear_mass},
       {"%", "percent", "1", dimension::number},
+      {"J/mol", "joule/mol", "kg m^2 / s^2 mol", dimension::molar_energy},
+      {"kJ/mol", "kilojoule/mol", "kg m^2 / s^2 mol", dimension::molar_energy},
+      {"nm3", "nm^3", "m^3", dimension::volume},
+      {"Hz", "hertz", "1/s", dimension::frequency},
       {"turns", "1", "1", dimension::turns},      // counted; there a turn is an angle
       {"d", "1", "1", dimension::rope_diameters}, // counted
       {"fids", "7*3", "1",

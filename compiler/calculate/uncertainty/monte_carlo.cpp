@@ -1,0 +1,158 @@
+#include "calculate/uncertainty/quantile.hpp"
+#include "calculate/uncertainty/random_stream.hpp"
+#include "calculate/uncertainty/response.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <thread>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr std::size_t block_size = 512; // the draws of all inputs of a boat stay in the nearest cache
+using Block = std::array<double, block_size>;
+
+double student(RandomStream& stream, std::size_t freedom) {
+  const double normal = normal_quantile(stream.uniform());
+  double sum = 0.0;
+  for (std::size_t i = 0; i < freedom; ++i) {
+    const double other = normal_quantile(stream.uniform());
+    sum += other * other;
+  }
+  return normal / std::sqrt(sum / static_cast<double>(freedom));
+}
+
+/// Fills one block with draws of an input, in bounds.
+void draw(const UncertainInput& input, RandomStream stream, Block& block) {
+  switch (input.distribution) {
+  case Distribution::rectangular:
+    for (double& z : block)
+      z = 2.0 * stream.uniform() - 1.0;
+    return;
+  case Distribution::triangular:
+    for (double& z : block)
+      z = stream.uniform() + stream.uniform() - 1.0;
+    return;
+  case Distribution::normal_at_two:
+    for (double& z : block)
+      z = 0.5 * normal_quantile(stream.uniform());
+    return;
+  case Distribution::student:
+    for (double& z : block)
+      z = student(stream, std::max<std::size_t>(input.freedom, 1));
+    return;
+  }
+}
+
+class Trial {
+public:
+  Trial(std::span<const DrawRequest> requests, std::span<const UncertainInput> inputs, std::size_t draws,
+        std::uint64_t seed)
+      : requests_(requests), inputs_(inputs), draws_(draws), seed_(seed), used_(inputs.size(), false),
+        results_(requests.size(), std::vector<double>(draws)) {
+    for (const DrawRequest& request : requests) {
+      for (const Response::Linear& term : request.response->linear)
+        used_[term.input] = true;
+      for (const Response::Product& term : request.response->products)
+        used_[term.first] = used_[term.second] = true;
+    }
+  }
+
+  void run(unsigned threads) {
+    const std::size_t blocks = (draws_ + block_size - 1) / block_size;
+    in_turn(threads, blocks, [this](std::size_t first, std::size_t step, std::size_t count) {
+      std::vector<Block> drawn(inputs_.size());
+      for (std::size_t block = first; block < count; block += step)
+        run_block(block, drawn);
+    });
+  }
+
+  std::vector<Drawn> spread(unsigned threads) {
+    std::vector<Drawn> result(requests_.size());
+    in_turn(threads, requests_.size(), [&](std::size_t first, std::size_t step, std::size_t count) {
+      for (std::size_t i = first; i < count; i += step)
+        result[i] = spread_of(results_[i], requests_[i]);
+    });
+    return result;
+  }
+
+private:
+  /// Calls `work(first, step, count)` once a thread, so that thread t does t, t + step and so on.
+  template <class Work>
+  static void in_turn(unsigned threads, std::size_t count, const Work& work) {
+    const std::size_t step = std::clamp<std::size_t>(threads, 1, 64);
+    std::vector<std::jthread> others;
+    for (std::size_t t = 1; t < step; ++t)
+      others.emplace_back([&work, t, step, count] { work(t, step, count); });
+    work(0, step, count);
+  }
+
+  void run_block(std::size_t block, std::vector<Block>& drawn) {
+    for (std::size_t i = 0; i < inputs_.size(); ++i)
+      if (used_[i])
+        draw(inputs_[i], RandomStream(seed_, i, block), drawn[i]);
+    const std::size_t from = block * block_size;
+    const std::size_t count = std::min(block_size, draws_ - from);
+    for (std::size_t r = 0; r < requests_.size(); ++r) {
+      Block sum{};
+      for (const Response::Linear& term : requests_[r].response->linear) {
+        const Block& z = drawn[term.input];
+        for (std::size_t k = 0; k < block_size; ++k)
+          sum[k] += term.amount * z[k];
+      }
+      for (const Response::Product& term : requests_[r].response->products) {
+        const Block& a = drawn[term.first];
+        const Block& b = drawn[term.second];
+        for (std::size_t k = 0; k < block_size; ++k)
+          sum[k] += term.amount * a[k] * b[k];
+      }
+      std::copy_n(sum.begin(), count, results_[r].begin() + static_cast<std::ptrdiff_t>(from));
+    }
+  }
+
+  static Drawn spread_of(std::vector<double>& values, const DrawRequest& request) {
+    Drawn result;
+    const auto count = static_cast<double>(values.size());
+    std::size_t within = 0;
+    for (const double value : values) {
+      result.mean += value;
+      within += value >= request.least && value <= request.most ? 1U : 0U;
+    }
+    result.mean /= count;
+    double squares = 0.0;
+    for (const double value : values)
+      squares += (value - result.mean) * (value - result.mean);
+    result.standard = std::sqrt(squares / (count - 1.0));
+    result.within = static_cast<double>(within) / count;
+    const auto below = static_cast<std::ptrdiff_t>(std::floor(0.025 * count));
+    const auto above = static_cast<std::ptrdiff_t>(values.size()) - 1 - below;
+    std::nth_element(values.begin(), values.begin() + below, values.end());
+    result.low = values[static_cast<std::size_t>(below)];
+    std::nth_element(values.begin() + below, values.begin() + above, values.end());
+    result.high = values[static_cast<std::size_t>(above)];
+    return result;
+  }
+
+  std::span<const DrawRequest> requests_;
+  std::span<const UncertainInput> inputs_;
+  std::size_t draws_;
+  std::uint64_t seed_;
+  std::vector<char> used_;
+  std::vector<std::vector<double>> results_;
+};
+
+} // namespace
+
+std::vector<Drawn> monte_carlo(std::span<const DrawRequest> requests,
+                               std::span<const UncertainInput> inputs, std::size_t draws,
+                               std::uint64_t seed, unsigned threads) {
+  if (requests.empty())
+    return {};
+  Trial trial(requests, inputs, std::max<std::size_t>(draws, 40), seed);
+  trial.run(threads);
+  return trial.spread(threads);
+}
+
+} // namespace sheerpole

@@ -1,0 +1,333 @@
+#include "calculate/uncertainty/rig_uncertainty.hpp"
+
+#include "calculate/facts.hpp"
+#include "calculate/uncertainty/response.hpp"
+#include "calculate/uncertainty/stay_fields.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <optional>
+#include <thread>
+#include <utility>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr double worth_counting = 1e-5; // metres; a hundredth of a millimetre
+constexpr double follows = 1e-9;        // metres; less is the rounding of the machine
+constexpr double most_draws = 40e6;
+
+Distribution distribution_of(const Record* settings) {
+  const std::string word = settings == nullptr ? "" : fact_text(settings->facts, "distribution");
+  return word == "triangular"      ? Distribution::triangular
+         : word == "normal-at-two" ? Distribution::normal_at_two
+                                   : Distribution::rectangular;
+}
+
+/// One input of one stay and how to move it: to z bounds from where it is stated.
+struct Mover {
+  std::size_t input = 0;
+  std::function<void(double)> move;
+};
+
+class StayTrial {
+public:
+  StayTrial(Rig& trial, StayId id, const CutOf& cut_of) : trial_(trial), id_(id), cut_of_(cut_of) {}
+
+  double cut() const { return cut_of_(trial_, id_).metres(); }
+
+  Response respond(const std::vector<Mover>& movers) const {
+    Response response;
+    const double stated = cut();
+    std::vector<const Mover*> active;
+    std::vector<double> sums; // of g and h of each active mover at +1
+    for (const Mover& mover : movers) {
+      mover.move(1.0);
+      const double up = cut() - stated;
+      mover.move(-1.0);
+      const double down = cut() - stated;
+      mover.move(0.0);
+      const double linear = (up - down) / 2.0;
+      const double square = (up + down) / 2.0;
+      if (std::fabs(linear) < follows && std::fabs(square) < follows)
+        continue;
+      response.linear.push_back({mover.input, linear});
+      if (std::fabs(square) > worth_counting)
+        response.products.push_back({mover.input, mover.input, square});
+      active.push_back(&mover);
+      sums.push_back(up);
+    }
+    for (std::size_t a = 0; a < active.size() && products_matter(active, sums, stated); ++a)
+      for (std::size_t b = a + 1; b < active.size(); ++b)
+        add_product(*active[a], *active[b], response);
+    return response;
+  }
+
+private:
+  /// With everything moved up at once: whether the moves do more together than each by itself.
+  bool products_matter(const std::vector<const Mover*>& active, const std::vector<double>& sums,
+                       double stated) const {
+    if (active.size() < 2)
+      return false;
+    double alone = 0.0;
+    double alone_mixed = 0.0;
+    for (std::size_t i = 0; i < active.size(); ++i) {
+      active[i]->move(1.0);
+      alone += sums[i];
+    }
+    const double together = cut() - stated;
+    for (std::size_t i = 0; i < active.size(); ++i) {
+      active[i]->move(i % 2 == 0 ? 1.0 : -1.0);
+      alone_mixed += i % 2 == 0 ? sums[i] : -sums[i];
+    }
+    const double mixed = cut() - stated;
+    for (const Mover* mover : active)
+      mover->move(0.0);
+    return std::fabs(together - alone) > worth_counting || std::fabs(mixed - alone_mixed) > worth_counting;
+  }
+
+  void add_product(const Mover& a, const Mover& b, Response& response) const {
+    double sum = 0.0;
+    for (const double first : {1.0, -1.0})
+      for (const double second : {1.0, -1.0}) {
+        a.move(first);
+        b.move(second);
+        sum += first * second * cut();
+      }
+    a.move(0.0);
+    b.move(0.0);
+    if (std::fabs(sum / 4.0) > worth_counting)
+      response.products.push_back({a.input, b.input, sum / 4.0});
+  }
+
+  Rig& trial_;
+  StayId id_;
+  const CutOf& cut_of_;
+};
+
+/// Gathers the inputs of all stays, each once.
+class Inputs {
+public:
+  Inputs(const Rig& rig, Derived& derived)
+      : rig_(rig), derived_(derived),
+        distribution_(distribution_of(find_record(rig, "uncertainty", "uncertainty"))) {}
+
+  std::size_t of_bound(BoundId id) {
+    const auto [found, fresh] = bounds_.try_emplace(id, derived_.inputs.size());
+    if (fresh) {
+      const StatedBound& bound = rig_[id];
+      derived_.inputs.push_back({bound.name, bound.bound, distribution_, 0, bound.place});
+    }
+    return found->second;
+  }
+  std::size_t of_tape(const Record& tape, Length error) {
+    const auto [found, fresh] = tapes_.try_emplace(tape.name, derived_.inputs.size());
+    if (fresh)
+      derived_.inputs.push_back(
+          {"error of the tape " + tape.name, error.metres(), distribution_, 0, tape.place});
+    return found->second;
+  }
+  std::size_t of_runs(const Stay& stay, const Reading& reading, double standard_of_mean) {
+    derived_.inputs.push_back({"scatter of the runs of " + stay.name, standard_of_mean,
+                               Distribution::student, reading.runs.size() - 1, reading.place});
+    return derived_.inputs.size() - 1;
+  }
+
+private:
+  const Rig& rig_;
+  Derived& derived_;
+  Distribution distribution_;
+  std::map<BoundId, std::size_t> bounds_;
+  std::map<std::string, std::size_t> tapes_;
+};
+
+/// s / sqrt(n) of the runs. Source: JCGM 100:2008, 4.2.3.
+double standard_of_mean(const Reading& reading) {
+  const auto count = static_cast<double>(reading.runs.size());
+  double mean = 0.0;
+  for (const Sourced<Length>& run : reading.runs)
+    mean += run.value.metres() / count;
+  double squares = 0.0;
+  for (const Sourced<Length>& run : reading.runs)
+    squares += (run.value.metres() - mean) * (run.value.metres() - mean);
+  return std::sqrt(squares / (count - 1.0) / count);
+}
+
+/// The inputs of one stay and where each of them is put.
+class Moves {
+public:
+  Moves(Rig& trial, const Rig& rig, StayId id, const std::vector<StayField>& fields, Inputs& inputs) {
+    for (const StayField& field : fields) {
+      Moved moved{[&field](double change) { field.set(field.value + change); }, {}};
+      for (const Influence& influence : *field.influences)
+        if (influence.amount != 0.0)
+          moved.by.emplace_back(known(inputs.of_bound(influence.bound)), influence.amount);
+      if (!moved.by.empty())
+        moved_.push_back(std::move(moved));
+    }
+    Stay& stay = trial.stays[id.index()];
+    for (Reading& reading : stay.readings) {
+      Moved moved{[&reading](double change) { reading.shift = Length::metres(change); }, {}};
+      if (reading.runs.size() > 1)
+        if (const double standard = standard_of_mean(reading); standard > 0.0)
+          moved.by.emplace_back(known(inputs.of_runs(stay, reading, standard)), standard);
+      const Record* tape = reading.tape.empty() ? nullptr : find_record(rig, "tape", reading.tape);
+      const auto error = tape == nullptr ? std::nullopt : fact_length(tape->facts, "error");
+      if (error)
+        moved.by.emplace_back(known(inputs.of_tape(*tape, error->value)), error->value.metres());
+      if (!moved.by.empty())
+        moved_.push_back(std::move(moved));
+    }
+  }
+
+  std::vector<Mover> movers() {
+    std::vector<Mover> result;
+    for (auto& [input, at] : at_)
+      result.push_back({input, [this, &at = at](double z) {
+                          at = z;
+                          put();
+                        }});
+    return result;
+  }
+
+private:
+  struct Moved {
+    std::function<void(double)> change;
+    std::vector<std::pair<std::size_t, double>> by; ///< input, and by how much for one bound
+  };
+  std::size_t known(std::size_t input) {
+    at_.try_emplace(input, 0.0);
+    return input;
+  }
+  void put() const {
+    for (const Moved& moved : moved_) {
+      double change = 0.0;
+      for (const auto& [input, amount] : moved.by)
+        change += at_.at(input) * amount;
+      moved.change(change);
+    }
+  }
+  std::map<std::size_t, double> at_; ///< in bounds
+  std::vector<Moved> moved_;
+};
+
+/// What the cut follows and for which no bound is stated.
+std::vector<std::string> without_bound(const std::vector<StayField>& fields, const StayTrial& trial) {
+  std::vector<std::string> result;
+  const double stated = trial.cut();
+  for (const StayField& field : fields) {
+    if (field.bounded)
+      continue;
+    field.set(field.value + field.step);
+    const double moved = trial.cut();
+    field.set(field.value);
+    if (std::fabs(moved - stated) > follows)
+      result.push_back(field.name);
+  }
+  return result;
+}
+
+struct Pending {
+  DerivedStay* stay = nullptr;
+  Response response;
+};
+
+Uncertainty by_propagation(const Response& response, const std::vector<UncertainInput>& inputs) {
+  Uncertainty result;
+  const WorstCase worst = worst_case(response, inputs);
+  result.worst_low = Length::metres(worst.low);
+  result.worst_high = Length::metres(worst.high);
+  const Propagated propagated = propagate(response, inputs);
+  result.standard = Length::metres(propagated.standard);
+  result.freedom = propagated.freedom;
+  result.coverage_factor = propagated.factor;
+  result.expanded = Length::metres(propagated.expanded);
+  const double variance = propagated.standard * propagated.standard;
+  for (const Response::Linear& term : response.linear) {
+    UncertaintyShare share;
+    share.input = term.input;
+    share.per_bound = Length::metres(term.amount);
+    share.standard = Length::metres(std::fabs(term.amount) * inputs[term.input].standard_over_bound());
+    share.share = variance > 0.0 ? share.standard.metres() * share.standard.metres() / variance : 0.0;
+    result.shares.push_back(share);
+  }
+  std::stable_sort(result.shares.begin(), result.shares.end(),
+                   [](const auto& a, const auto& b) { return a.share > b.share; });
+  return result;
+}
+
+void add_draws(std::vector<Pending>& pending, const Rig& rig, Derived& derived) {
+  std::vector<DrawRequest> requests;
+  for (const Pending& one : pending) {
+    DrawRequest request{&one.response, 0.0, 0.0};
+    if (one.stay->adjusters.size() == 1) {
+      // Where the cut ought to have been longer the stay is short, and the adjuster gives out.
+      const TakeUp& adjuster = one.stay->adjusters.front();
+      const int count = rig[one.stay->stay].stack[adjuster.item].count;
+      request.least = -(adjuster.to_tighten * count).metres();
+      request.most = (adjuster.to_slacken * count).metres();
+    }
+    requests.push_back(request);
+  }
+  constexpr std::size_t at_once = 32; // responses whose draws are kept in memory together
+  const unsigned threads = std::clamp(std::thread::hardware_concurrency(), 1U, 16U);
+  for (std::size_t from = 0; from < requests.size(); from += at_once) {
+    const std::size_t count = std::min(at_once, requests.size() - from);
+    const std::vector<Drawn> drawn = monte_carlo(std::span(requests).subspan(from, count), derived.inputs,
+                                                 derived.draws, derived.seed, threads);
+    for (std::size_t i = 0; i < count; ++i) {
+      Uncertainty& uncertainty = *pending[from + i].stay->uncertainty;
+      uncertainty.drawn_low = Length::metres(drawn[i].low);
+      uncertainty.drawn_high = Length::metres(drawn[i].high);
+      uncertainty.drawn_standard = Length::metres(drawn[i].standard);
+      if (pending[from + i].stay->adjusters.size() == 1)
+        uncertainty.reaches = drawn[i].within;
+    }
+  }
+}
+
+} // namespace
+
+void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived) {
+  const bool any =
+      !rig.bounds.empty() || std::any_of(rig.stays.begin(), rig.stays.end(), [](const Stay& stay) {
+        return std::any_of(stay.readings.begin(), stay.readings.end(), [](const Reading& reading) {
+          return reading.runs.size() > 1 || !reading.tape.empty();
+        });
+      });
+  if (!any)
+    return;
+  Rig changed = rig;
+  Inputs inputs(rig, derived);
+  std::vector<Pending> pending;
+  for (DerivedStay& stay : derived.stays) {
+    const std::vector<StayField> fields = stay_fields(changed, stay.stay);
+    const StayTrial trial(changed, stay.stay, cut_of);
+    Moves moves(changed, rig, stay.stay, fields, inputs);
+    const std::vector<Mover> movers = moves.movers();
+    if (movers.empty())
+      continue;
+    Response response = trial.respond(movers);
+    if (response.linear.empty())
+      continue;
+    stay.uncertainty = by_propagation(response, derived.inputs);
+    stay.uncertainty->without_bound = without_bound(fields, trial);
+    pending.push_back({&stay, std::move(response)});
+  }
+  const Record* settings = find_record(rig, "uncertainty", "uncertainty");
+  if (settings != nullptr) {
+    if (const auto draws = fact_number(settings->facts, "draws"))
+      derived.draws = static_cast<std::size_t>(std::clamp(draws->value, 1000.0, 1e6));
+    if (const auto seed = fact_number(settings->facts, "seed"))
+      derived.seed = static_cast<std::uint64_t>(std::clamp(seed->value, 0.0, 1e15));
+  }
+  if (!pending.empty())
+    derived.draws = std::max<std::size_t>(
+        1000, std::min(derived.draws,
+                       static_cast<std::size_t>(most_draws / static_cast<double>(pending.size()))));
+  add_draws(pending, rig, derived);
+}
+
+} // namespace sheerpole

@@ -1,0 +1,215 @@
+#include "kinds/rows.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+using enum ValueType;
+using namespace rows;
+
+constexpr std::string_view distributions[] = {"rectangular", "triangular", "normal-at-two"};
+
+constexpr PropertyRow tape[] = {
+    length_row("nominal-length", Need::optional, 0.5, longest, "30 m", "the length that it is marked with"),
+    length_row("true-length", Need::optional, 0.5, longest, "30_002 mm",
+               "the length that a comparison found, at its standard temperature and pull"),
+    quantity_row("standard-temperature", dimension::temperature_point, 200.0, "20 degC",
+                 "temperature at which it is right"),
+    force_row("standard-pull", "50 N", "pull at which it is right"),
+    quantity_row("thermal", dimension::per_kelvin, -1.0, "11.5 ppm/K", "coefficient of thermal expansion"),
+    quantity_row("section", dimension::area, 0.0, "2.6 mm2", "cross-section of the band"),
+    quantity_row("modulus", dimension::stress, 1.0, "200 GPa", "modulus of elasticity of the band"),
+    quantity_row("linear-mass", dimension::linear_mass, 0.0, "20 g/m", "mass per length of the band"),
+    length_row(
+        "error", Need::optional, 0.0, 1.0, "2 mm",
+        "what it may be off by when all corrections are made; one error for all that is read with it"),
+    text_row("note", Need::optional, "\"compared in March\"", "anything a reader should know"),
+};
+
+constexpr PropertyRow test_splice[] = {
+    length_row("bury", Need::required, 0.01, 20.0, "648 mm", "tail buried in the test piece"),
+    length_row(
+        "before", Need::required, 0.01, longest, "2_000 mm",
+        "between two marks on the standing part, the bury between them, before the weave was opened"),
+    length_row("after", Need::required, 0.01, longest, "1_950 mm", "between the same marks, spliced"),
+    length_row("set", Need::optional, 0.01, longest, "1_982 mm", "between the same marks, pre-tensioned"),
+    force_row("setting-load", "14 kN", "load at which it was set"),
+    date_row("date", Need::optional, "when"),
+    text_row("by", Need::optional, "\"owner\"", "who"),
+    text_row("note", Need::optional, "\"two cycles of ten minutes\"", "anything a reader should know"),
+};
+
+constexpr PropertyRow creep_rate[] = {
+    {.name = "load",
+     .type = quantity,
+     .need = Need::required,
+     .dimension = dimension::number,
+     .other_dimension = dimension::force,
+     .least = 0.0,
+     .example = "15 %",
+     .help = "steady load, as a share of the break load or as a force"},
+    {.name = "temperature",
+     .type = quantity,
+     .need = Need::required,
+     .dimension = dimension::temperature_point,
+     .least = 200.0,
+     .example = "20 degC",
+     .help = "steady temperature"},
+    {.name = "stretch",
+     .type = quantity,
+     .need = Need::required,
+     .dimension = dimension::number,
+     .least = 0.0,
+     .most = 0.5,
+     .example = "0.02 %",
+     .help = "how much longer it gets in the time `over`"},
+    {.name = "over",
+     .type = quantity,
+     .need = Need::required,
+     .dimension = dimension::time,
+     .least = 1.0,
+     .example = "1 year",
+     .help = "the time in which it does"},
+};
+
+constexpr PropertyRow tension_reading[] = {
+    quantity_row("frequency", dimension::frequency, 0.01, "6.4 Hz", "of the first swing of the whole stay"),
+    quantity_row("pulse", dimension::time, 0.001, "0.15 s", "time in which a tap runs to the end and back"),
+    length_row("stretch", Need::optional, 0.0, 1.0, "3 mm", "how much longer the marked length got"),
+    length_row("over", Need::optional, 0.01, longest, "2 m",
+               "the marked length, or for a swing or a pulse the free length"),
+    date_row("date", Need::optional, "when"),
+    text_row("by", Need::optional, "\"owner\"", "who"),
+    text_row("note", Need::optional, "\"alongside, no wind\"", "anything a reader should know"),
+};
+
+constexpr PropertyRow take_up[] = {
+    {.name = "after",
+     .type = quantity_list,
+     .dimension = dimension::time,
+     .least = 1.0,
+     .example = "30 days, 1 year, 5 years",
+     .help = "the times after setting up for which the account is drawn"},
+    quantity_row("coldest", dimension::temperature_point, 150.0, "-10 degC",
+                 "coldest day on which the rig must stand"),
+    quantity_row("warmest", dimension::temperature_point, 150.0, "40 degC",
+                 "warmest day on which the rig must stand"),
+    quantity_row("creep-temperature", dimension::temperature_point, 150.0, "25 degC",
+                 "steady temperature to which creep is worked out; not stated: the reference temperature"),
+};
+
+constexpr PropertyRow uncertainty[] = {
+    choice_row("distribution", Need::optional, distributions, "rectangular",
+               "how a true value lies within its stated bound; not stated: rectangular, anywhere alike. "
+               "normal-at-two takes the bound as two standard uncertainties"),
+    {.name = "draws",
+     .type = number,
+     .least = 1000.0,
+     .most = 1e6,
+     .example = "100_000",
+     .help = "trials of the Monte Carlo method; not stated: 100 000"},
+    {.name = "seed",
+     .type = number,
+     .least = 0.0,
+     .most = 1e15,
+     .example = "1",
+     .help = "where its row of random numbers begins; not stated: 1"},
+};
+
+constexpr PropertyRow cutting[] = {
+    length_row("kerf", Need::optional, 0.0, 0.1, "2 mm", "what each cut takes"),
+    length_row("least-offcut", Need::optional, 0.0, longest, "1 m",
+               "the shortest rest that is kept; anything shorter is waste"),
+    ratio_row("spare", 0.0, 10.0, "5 %", "share added to each piece, to be trimmed"),
+};
+
+constexpr PropertyRow fit[] = {
+    length_row("line-length", Need::required, 0.01, longest, "11_330 mm",
+               "body of the line as it is in hand, bearing to bearing"),
+    ratio_row("open-from", 0.0, 1.0, "30 %", "least that the adjuster shall be open"),
+    ratio_row("open-to", 0.0, 1.0, "70 %", "most that the adjuster shall be open"),
+    list_row("parts", Need::optional, Category::part, "toggle-12, link-50",
+             "parts that may be added to the stack, any number of each up to what is in hand"),
+};
+
+constexpr PropertyRow in_hand[] = {
+    {.name = "pieces",
+     .type = count,
+     .need = Need::required,
+     .least = 1,
+     .most = 1000,
+     .example = "2",
+     .help = "how many of them"},
+    text_row("note", Need::optional, "\"in the bosun's locker\"", "anything a reader should know"),
+};
+
+constexpr KindRow kinds[] = {
+    {.name = "tape",
+     .category = Category::tape,
+     .group = "Numbers",
+     .properties = tape,
+     .help = "a measuring tape with what is needed to correct what is read off it"},
+    {.name = "test-splice",
+     .category = Category::record,
+     .group = "Numbers",
+     .naming = Naming::may,
+     .of = Category::material,
+     .properties = test_splice,
+     .help = "a splice made to be measured: how much this rope shortens over a bury and what setting gives "
+             "back"},
+    {.name = "creep-rate",
+     .category = Category::record,
+     .group = "Numbers",
+     .naming = Naming::none,
+     .of = Category::material,
+     .properties = creep_rate,
+     .help = "one line of a maker's table of creep"},
+    {.name = "tension-reading",
+     .category = Category::record,
+     .group = "Numbers",
+     .naming = Naming::none,
+     .of = Category::stay,
+     .properties = tension_reading,
+     .help = "what was read of a stay's tension: a swing, a pulse or a stretch"},
+    {.name = "take-up",
+     .category = Category::record,
+     .group = "Numbers",
+     .naming = Naming::none,
+     .properties = take_up,
+     .help = "the days and temperatures for which the accounts of the adjusters are drawn"},
+    {.name = "uncertainty",
+     .category = Category::record,
+     .group = "Numbers",
+     .naming = Naming::none,
+     .properties = uncertainty,
+     .help = "how stated bounds are read and combined"},
+    {.name = "cutting",
+     .category = Category::record,
+     .group = "Numbers",
+     .naming = Naming::none,
+     .of = Category::material,
+     .properties = cutting,
+     .help = "how a rope or wire is cut from stock"},
+    {.name = "fit",
+     .category = Category::record,
+     .group = "Numbers",
+     .naming = Naming::none,
+     .of = Category::stay,
+     .properties = fit,
+     .help = "asks for the parts and the setting with which a line in hand fits the stay"},
+    {.name = "in-hand",
+     .category = Category::record,
+     .group = "Numbers",
+     .naming = Naming::none,
+     .of = Category::part,
+     .properties = in_hand,
+     .help = "how many of a part are in hand"},
+};
+
+} // namespace
+
+std::span<const KindRow> number_kinds() {
+  return kinds;
+}
+
+} // namespace sheerpole

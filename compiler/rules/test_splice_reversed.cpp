@@ -1,0 +1,32 @@
+#include "calculate/facts.hpp"
+#include "calculate/length_text.hpp"
+#include "rules/checks.hpp"
+
+namespace sheerpole {
+
+void check_test_splice_reversed(const Rig& rig, const Derived& /*derived*/, DiagnosticSink& sink) {
+  for (const Record& record : rig.records) {
+    if (record.kind != "test-splice")
+      continue;
+    const auto before = fact_length(record.facts, "before");
+    const auto after = fact_length(record.facts, "after");
+    const auto set = fact_length(record.facts, "set");
+    if (!before || !after)
+      continue;
+    const auto report = [&](const std::string& what, Length is, const std::string& against, Length was) {
+      sink.report(diagnose("test-splice-reversed", {{"rope", record.of},
+                                                    {"what", what + ", " + length_text(is)},
+                                                    {"against", against + ", " + length_text(was)}})
+                      .at(record.place)
+                      .about(record.of));
+    };
+    if (after->value > before->value)
+      report("longer after", after->value, "before", before->value);
+    else if (set && set->value < after->value)
+      report("shorter when set", set->value, "after splicing", after->value);
+    else if (set && set->value > before->value)
+      report("longer when set", set->value, "before", before->value);
+  }
+}
+
+} // namespace sheerpole
