@@ -116,6 +116,27 @@ constexpr std::array entries{
         .mend = "State the direction from heel to masthead, or for a bowsprit its `steeve`.",
     },
     CatalogueEntry{
+        .slug = "point-on-two-spars",
+        .severity = Severity::error,
+        .message = "{point} stands on {other}, and {spar} carries it as well",
+        .why = "it would move with one of the two when they grow, and nobody could say with which",
+        .cause = "A point is stated in the frame of one spar, or carried by one.",
+        .example = "spar mast {\n"
+                   "  sort: mast\n"
+                   "  heel: (0, 0, 1.4) m\n"
+                   "  carries: masthead\n"
+                   "}\n"
+                   "spar topmast {\n"
+                   "  sort: topmast\n"
+                   "  heel: (0, 0, 9) m\n"
+                   "  carries: masthead\n"
+                   "}\n"
+                   "points {\n"
+                   "  masthead: (0, 0, 14) m\n"
+                   "}\n",
+        .mend = "Leave it with the spar that it is made fast to.",
+    },
+    CatalogueEntry{
         .slug = "axis-and-lean",
         .severity = Severity::error,
         .message = "{spar} states both its {first} and its {lean}",

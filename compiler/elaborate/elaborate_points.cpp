@@ -138,6 +138,29 @@ void add_one_side(Elaboration& elaboration, SymbolId id, const Property& propert
   earlier = std::move(point);
 }
 
+/// What a spar carries besides the points that are stated in its own frame.
+void put_on_spar(Elaboration& elaboration, const ResolvedDeclaration& spar,
+                 const ResolvedProperty& carries) {
+  for (const Stop& stop : carries.syntax->value.stops) {
+    const auto family = elaboration.points.find(elaboration.tree.symbol_at(stop.expression.span).value);
+    if (family == elaboration.points.end() || family->second.bad)
+      continue;
+    for (const auto& id : {family->second.only, family->second.port, family->second.starboard}) {
+      if (!id)
+        continue;
+      Point& point = elaboration.rig.points[id->index()];
+      const std::string name = elaboration.name_of(spar);
+      if (!point.spar.empty() && point.spar != name) {
+        elaboration.sink.report(
+            diagnose("point-on-two-spars", {{"point", point.base}, {"spar", name}, {"other", point.spar}})
+                .at(stop.expression.span));
+        break;
+      }
+      point.spar = name;
+    }
+  }
+}
+
 } // namespace
 
 void elaborate_points(Elaboration& elaboration) {
@@ -163,6 +186,10 @@ void elaborate_points(Elaboration& elaboration) {
       }
     }
   }
+  for (const ResolvedDeclaration& declaration : elaboration.tree.declarations)
+    if (declaration.kind->category == Category::spar)
+      if (const ResolvedProperty* carries = declaration.find("carries"))
+        put_on_spar(elaboration, declaration, *carries);
 }
 
 } // namespace sheerpole

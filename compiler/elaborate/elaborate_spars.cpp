@@ -11,7 +11,7 @@ void add_spar(Elaboration& elaboration, const ResolvedDeclaration& declaration) 
   spar.name = name;
   spar.title = declaration.syntax->title ? declaration.syntax->title->text : "";
   spar.place = elaboration.place_of(declaration);
-  spar.particulars = elaboration.particulars(declaration, {"sort", "heel", "axis"});
+  spar.particulars = elaboration.particulars(declaration, {"sort", "heel", "axis", "carries"});
   for (const std::string_view vector : {"heel", "axis"})
     if (const ResolvedProperty* property = declaration.find(vector))
       good = elaboration.read.vector(property->syntax->value, *property->row, name) && good;

@@ -97,6 +97,8 @@ constexpr PropertyRow spar[] = {
      .help = "EI, fore and aft"},
     quantity_row("thermal", dimension::per_kelvin, -1.0, "24 ppm/K",
                  "coefficient of thermal expansion along it"),
+    list_row("carries", Need::optional, Category::point, "cap-tang, upper-tip, masthead",
+             "points that stand on it and are stated in boat axes all the same: they move when it grows"),
     text_row("material", Need::optional, "\"aluminium\"", "what it is made of"),
     text_row("note", Need::optional, "\"keel-stepped\"", "anything a reader should know"),
 };

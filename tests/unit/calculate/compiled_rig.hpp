@@ -1,0 +1,49 @@
+#pragma once
+
+#include "diagnostics/render.hpp"
+#include "driver/compile.hpp"
+#include "source/file_reader.hpp"
+
+#include <gtest/gtest.h>
+
+#include <string>
+
+namespace sheerpole::test {
+
+/// Takes one text through all phases. The test fails when an error stands.
+inline Compilation compiled(const std::string& text) {
+  class OneText final : public FileReader {
+  public:
+    explicit OneText(const std::string& text) : text_(text) {}
+    Result<std::string, Failure> read(const std::string& /*path*/, std::size_t /*limit*/) override {
+      return text_;
+    }
+
+  private:
+    const std::string& text_;
+  };
+  OneText reader(text);
+  Compilation result = compile("test.rig", reader);
+  for (const Diagnostic& finding : result.findings)
+    EXPECT_NE(finding.severity, Severity::error) << finding.slug << ": " << finding.message;
+  return result;
+}
+
+/// Whether a finding of this name was reported.
+inline bool found(const Compilation& compilation, std::string_view slug) {
+  for (const Diagnostic& finding : compilation.findings)
+    if (finding.slug == slug)
+      return true;
+  return false;
+}
+
+/// The amount of the term of this name, mm; the test fails when there is none.
+inline double term_mm(const LengthSum& sum, std::string_view name) {
+  for (const Term& term : sum.terms)
+    if (term.name == name)
+      return term.amount.millimetres();
+  ADD_FAILURE() << "no term " << name << " in " << sum.name;
+  return 0.0;
+}
+
+} // namespace sheerpole::test
