@@ -43,7 +43,7 @@ value
     : ( stops+=stop ( ( path=GREATER stops+=stop )+ | ( list=COMMA stops+=stop )+ )?
       | LBRACKET stops+=stop ( ( path=GREATER stops+=stop )+ | ( list=COMMA stops+=stop )+ )? RBRACKET
       )
-      mirrored=MIRRORED? bound=tolerance? origin=source?
+      mirrored=MIRRORED? (bound=tolerance late=MIRRORED?)? origin=source?
     ;
 
 stop : content=expression passage=( FREE | CLAMPED | ENDS )? ;

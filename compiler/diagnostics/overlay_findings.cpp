@@ -116,6 +116,19 @@ constexpr std::array entries{
         .mend = "State the direction from heel to masthead, or for a bowsprit its `steeve`.",
     },
     CatalogueEntry{
+        .slug = "shop-not-usable",
+        .severity = Severity::error,
+        .message = "lengths can not be restated for the shop {shop}: {fault}",
+        .why =
+            "a line cut to another convention than the one that was meant comes out too long or too short",
+        .cause = "`--shop NAME` restates the lengths for how far open that shop delivers its screws. The "
+                 "shop is declared in the file and states delivered-open.",
+        .example = "shop loft {\n"
+                   "  round-to: 1 mm      # and with --shop loft: how far open does it deliver?\n"
+                   "}\n",
+        .mend = "Declare the shop, with delivered-open, or name another one.",
+    },
+    CatalogueEntry{
         .slug = "point-on-two-spars",
         .severity = Severity::error,
         .message = "{point} stands on {other}, and {spar} carries it as well",

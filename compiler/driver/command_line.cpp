@@ -43,6 +43,9 @@ void add_rig_options(CLI::App& verb, CompileOptions& rig) {
       ->type_name("NAME=VALUE")
       ->expected(1)
       ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  verb.add_option("--shop", rig.shop,
+                  "restate every length for the way this shop of the file delivers its screws")
+      ->type_name("NAME");
   verb.add_option("--allow-folder", rig.folders,
                   "a folder beside the rig file's own from which `use` may read; may be given again")
       ->check([](const std::string& folder) {

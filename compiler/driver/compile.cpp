@@ -1,6 +1,7 @@
 #include "driver/compile.hpp"
 
 #include "calculate/calculate.hpp"
+#include "calculate/restate_for_shop.hpp"
 #include "diagnostics/sink.hpp"
 #include "elaborate/elaborate.hpp"
 #include "names/read_files.hpp"
@@ -31,6 +32,26 @@ std::shared_ptr<const SourceSet> named_from_rig_folder(const SourceSet& sources,
   return result;
 }
 
+/// False when the rig can not be restated, which has been reported.
+bool restate(Rig& rig, const std::string& shop, DiagnosticSink& sink) {
+  const ShopFault fault = restate_for_shop(rig, shop);
+  if (fault == ShopFault::none)
+    return true;
+  std::string shops;
+  for (const Record& record : rig.records)
+    if (record.kind == "shop")
+      shops += (shops.empty() ? "" : ", ") + record.name;
+  const std::string fault_words = fault == ShopFault::no_opening ? "it states no delivered-open"
+                                  : shops.empty()                ? "the files state no shop"
+                                                                 : "the shops are " + shops;
+  auto builder = diagnose("shop-not-usable", {{"shop", shop}, {"fault", fault_words}});
+  for (const Record& record : rig.records)
+    if (record.kind == "shop" && record.name == shop)
+      builder = std::move(builder).at(record.place);
+  sink.report(std::move(builder));
+  return false;
+}
+
 void run(Compilation& compilation, const std::string& path, FileReader& reader,
          const CompileOptions& options, DiagnosticSink& sink) {
   compilation.trees = read_files(path, reader, options.folders, *compilation.sources, sink);
@@ -45,6 +66,8 @@ void run(Compilation& compilation, const std::string& path, FileReader& reader,
   compilation.names = resolve(compilation.trees, what_if, sink);
   Rig rig = elaborate(*compilation.names, *compilation.sources, sink);
   if (sink.has_errors())
+    return;
+  if (!options.shop.empty() && !restate(rig, options.shop, sink))
     return;
   compilation.rig = rig;
   Derived derived = calculate(rig);

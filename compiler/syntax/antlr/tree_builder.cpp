@@ -180,6 +180,8 @@ Value TreeBuilder::value(const Rule::ValueContext* context, Span fallback) {
     result.stops.push_back({error_expression(result.span), {}});
   if (context->mirrored != nullptr)
     result.mirrored = tokens_.span(*context->mirrored);
+  else if (context->late != nullptr)
+    result.mirrored = tokens_.span(*context->late);
   result.tolerance = tolerance(context->bound);
   result.source = source(context->origin);
   return result;
