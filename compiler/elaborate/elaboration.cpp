@@ -34,11 +34,16 @@ bool Elaboration::has_required(const ResolvedDeclaration& declaration) {
 std::vector<Particular> Elaboration::particulars(const ResolvedDeclaration& declaration,
                                                  std::initializer_list<std::string_view> read_elsewhere) {
   std::vector<Particular> result;
+  // Of several records without a name, such as test splices, each is told by what it is of.
+  const bool told_by_of = declaration.syntax->name.missing() && !declaration.syntax->of.missing();
+  const std::string owner = told_by_of
+                                ? std::string(declaration.kind->name) + " of " + declaration.syntax->of.text
+                                : name_of(declaration);
   for (const ResolvedProperty& property : declaration.properties) {
     if (property.row == nullptr ||
         std::find(read_elsewhere.begin(), read_elsewhere.end(), property.row->name) != read_elsewhere.end())
       continue;
-    if (auto one = read.particular(property.syntax->value, *property.row, name_of(declaration)))
+    if (auto one = read.particular(property.syntax->value, *property.row, owner))
       result.push_back(std::move(*one));
   }
   return result;

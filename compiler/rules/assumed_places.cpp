@@ -24,6 +24,10 @@ public:
     if (value)
       meet(*value);
   }
+  void meet(const std::vector<Particular>& facts) {
+    for (const Particular& fact : facts)
+      meet(fact.value);
+  }
   void meet(const End& end) {
     for (const EndDimension& dimension : end.dimensions)
       meet(dimension.length);
@@ -31,6 +35,7 @@ public:
   void meet(const LineMaterial& material) {
     meet(material.diameter);
     meet(material.break_load);
+    meet(material.particulars);
   }
   void meet(const Splice& splice) {
     meet(splice.bury);
@@ -52,10 +57,13 @@ public:
   }
   void meet(const Stay& stay) {
     meet(stay.stated_pin_to_pin);
+    meet(stay.particulars);
     for (const Reading& reading : stay.readings) {
       for (const Sourced<Length>& run : reading.runs)
         meet(run);
       meet(reading.offset);
+      meet(reading.hoist_offset);
+      meet(reading.particulars);
     }
     for (const StackItem& item : stay.stack) {
       meet(item.open);
@@ -90,6 +98,8 @@ std::map<std::string, Span> assumed_places(const Rig& rig) {
     collector.meet(part);
   for (const Stay& stay : rig.stays)
     collector.meet(stay);
+  for (const Record& record : rig.records)
+    collector.meet(record.facts);
   return collector.places();
 }
 
