@@ -19,4 +19,8 @@ std::string render_lines(const std::vector<Diagnostic>& findings, const SourceSe
 /// A JSON object with the findings and their count by severity; the form is described in docs/findings.
 std::string render_json(const std::vector<Diagnostic>& findings, const SourceSet& sources);
 
+/// A SARIF 2.1.0 log (OASIS standard): a finding is a result, its slug the rule id, with the explanation as
+/// help; a waiver is a suppression, a suggested edit a fix. Columns count code points, as everywhere here.
+std::string render_sarif(const std::vector<Diagnostic>& findings, const SourceSet& sources);
+
 } // namespace sheerpole

@@ -57,8 +57,8 @@ void add_rig_options(CLI::App& verb, CompileOptions& rig) {
 }
 
 void add_findings_form(CLI::App& verb, FindingsForm& form) {
-  verb.add_option("--form", form.form, "how findings are shown: text, lines (one each) or json")
-      ->check(CLI::IsMember({"text", "lines", "json"}))
+  verb.add_option("--form", form.form, "how findings are shown: text, lines (one each), json or sarif")
+      ->check(CLI::IsMember({"text", "lines", "json", "sarif"}))
       ->type_name("FORM");
 }
 

@@ -10,7 +10,7 @@ namespace sheerpole {
 
 /// How findings are shown.
 struct FindingsForm {
-  std::string form = "text"; ///< text, lines, json
+  std::string form = "text"; ///< text, lines, json, sarif
 };
 
 struct CheckOptions {

@@ -15,7 +15,7 @@ TEST(FindingsBackEnd, WritesThemWithoutColour) {
   note.primary = Label{Span{SourceId{0}, 16, 26}, "this stay"};
   sample.findings = {note};
   const OutputBundle bundle = Findings().generate({sample.checked()});
-  ASSERT_EQ(bundle.files.size(), 2u);
+  ASSERT_EQ(bundle.files.size(), 3u);
   EXPECT_EQ(bundle.files[0].name, "findings.txt");
   EXPECT_EQ(bundle.files[0].bytes, "note at pellimoor.rig:2:6 (no-toggle)\n"
                                    "  cap-shroud.port has no toggle at its lower end\n"
@@ -27,6 +27,10 @@ TEST(FindingsBackEnd, WritesThemWithoutColour) {
   const Json json = Json::parse(bundle.files[1].bytes);
   EXPECT_EQ(json["findings"][0]["slug"], "no-toggle");
   EXPECT_EQ(json["counts"]["notes"], 1);
+  EXPECT_EQ(bundle.files[2].name, "findings.sarif");
+  const Json log = Json::parse(bundle.files[2].bytes);
+  EXPECT_EQ(log["runs"][0]["results"][0]["ruleId"], "no-toggle");
+  EXPECT_EQ(log["runs"][0]["results"][0]["locations"][0]["physicalLocation"]["region"]["startColumn"], 6);
 }
 
 TEST(FindingsBackEnd, SaysThatThereAreNone) {
