@@ -34,6 +34,7 @@ LIBRARIES = {
     "CLI/": ["driver"],
     "pugixml.hpp": ["backend"],
     "Eigen/": ["calculate", "statics"],
+    "coin/": ["calculate/cutting"],
     "antlr4-runtime": ["syntax/antlr"],
     "RigLexer.h": ["syntax/antlr"],
     "RigParser.h": ["syntax/antlr"],

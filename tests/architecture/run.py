@@ -12,6 +12,7 @@ import sys
 sys.dont_write_bytecode = True
 
 import antlr_names
+import coin_names
 import file_length
 import finding_goldens
 import finding_slugs
@@ -29,6 +30,7 @@ CHECKS = [
     layout,
     include_arrows,
     antlr_names,
+    coin_names,
     outside_world,
     number_text,
     output_words,

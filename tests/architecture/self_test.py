@@ -19,6 +19,8 @@ RIGHT = {
     "compiler/backend/backend.hpp": '#pragma once\n#include "results/checked_rig.hpp"\n',
     "compiler/syntax/antlr/build_tree.cpp": '#include "RigParser.h"\n#include <RigLexer.h>\n#include <antlr4-runtime.h>\n',
     "compiler/syntax/parse.hpp": "#pragma once\n",
+    "compiler/calculate/cutting/search.hpp": "#pragma once\nclass ClpSimplex;\n",
+    "compiler/calculate/cutting/search.cpp": '#include <coin/ClpSimplex.hpp>\nClpSimplex program; // a program of Clp\n',
     "compiler/names/resolve.cpp": '#include "syntax/parse.hpp"\n#include <filesystem>\nstd::filesystem::path path;\n',
     "compiler/driver/built_in_backends.cpp": '#include "plugins/echo/echo.hpp"\n',
     "plugins/echo/echo.hpp": '#pragma once\n#include "backend/backend.hpp"\n#include "model/rig.hpp"\n',
@@ -47,6 +49,7 @@ WRONG = {
         ("compiler/driver/library.cpp", "#include <pugixml.hpp>\n", "<pugixml.hpp>"),
         ("compiler/names/generated.cpp", "#include <RigParser.h>\n", "<RigParser.h>"),
         ("compiler/syntax/runtime.cpp", "#include <antlr4-runtime/Token.h>\n", "<antlr4-runtime/Token.h>"),
+        ("compiler/calculate/plan.cpp", "#include <coin/CbcModel.hpp>\n", "<coin/CbcModel.hpp>"),
         ("compiler/model/unknown.cpp", "#include <boost/any.hpp>\n", "no library of the table"),
         ("compiler/model/relative.cpp", '#include "rig.hpp"\n', "no file below compiler/"),
         ("compiler/driver/run.cpp", '#include "plugins/echo/echo.hpp"\n', "include a back end"),
@@ -58,6 +61,11 @@ WRONG = {
         ("compiler/syntax/parse.cpp", "antlr4::Token *token;\n", "antlr4"),
         ("compiler/names/resolve_uses.cpp", '#include "syntax/antlr/build_tree.hpp"\n', "syntax/antlr/build_tree.hpp"),
         ("compiler/driver/tokens.cpp", "class RigLexer;\n", "RigLexer"),
+    ],
+    "COIN-OR only in calculate/cutting": [
+        ("compiler/calculate/plan_spools.cpp", "#include <coin/ClpSimplex.hpp>\n", "coin/ClpSimplex.hpp"),
+        ("compiler/calculate/cutting/program.hpp", "#pragma once\n#include <coin/CbcModel.hpp>\n", "coin/CbcModel.hpp"),
+        ("plugins/echo/solve.cpp", "CbcModel *model;\n", "CbcModel"),
     ],
     "disk, clock and environment": [
         ("plugins/echo/disk.cpp", "#include <fstream>\n", "<fstream>"),
