@@ -6,10 +6,12 @@
 #include "backend/source_words.hpp"
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
+#include "backend/text_page.hpp"
 #include "backend/turns.hpp"
 #include "base/code_point.hpp"
 #include "base/wrap_text.hpp"
 #include "calculate/length_text.hpp"
+#include "calculate/spool_plan/spool_plan.hpp"
 #include "diagnostics/render.hpp"
 #include "results/checked_rig.hpp"
 #include "units/format_length.hpp"
@@ -36,9 +38,18 @@ struct BackendDescription {
   std::vector<std::string> outputs; ///< names of the files it makes
 };
 
+/// One rig of several that are planned together.
+struct FleetRig {
+  const CheckedRig* checked = nullptr;
+  std::string file; ///< as it was asked for, without its folder
+  /// By SourceId: two files of the fleet are one file when their keys are equal. Never shown.
+  std::vector<std::string> source_keys;
+};
+
 /// Everything a back end may use. The same request gives the same bytes.
 struct BackendRequest {
   const CheckedRig& checked;
+  std::vector<FleetRig> fleet = {}; ///< all rigs, `checked` among them; empty: that one alone
 };
 
 /// Turns a checked rig into files. Pure: no disk, no clock, no environment, no network.

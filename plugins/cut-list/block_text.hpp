@@ -1,7 +1,7 @@
 #pragma once
 
+#include "backend/text_page.hpp"
 #include "plugins/cut-list/cut_list_block.hpp"
-#include "plugins/cut-list/text_page.hpp"
 
 namespace sheerpole {
 

@@ -1,7 +1,7 @@
 #include "plugins/cut-list/cut_list_forms.hpp"
 
+#include "backend/text_page.hpp"
 #include "plugins/cut-list/block_text.hpp"
-#include "plugins/cut-list/text_page.hpp"
 
 #include <fmt/format.h>
 

@@ -1,6 +1,7 @@
-#include "plugins/cut-list/text_page.hpp"
+#include "backend/text_page.hpp"
 
-#include "backend/backend.hpp"
+#include "base/code_point.hpp"
+#include "base/wrap_text.hpp"
 
 #include <algorithm>
 

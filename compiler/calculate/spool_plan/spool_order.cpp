@@ -1,0 +1,164 @@
+#include "calculate/spool_plan/spool_order.hpp"
+
+#include "base/internal_error.hpp"
+#include "calculate/facts.hpp"
+#include "calculate/spool_plan/wanted_piece.hpp"
+#include "calculate/spool_plan/whole_millimetres.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace sheerpole {
+
+namespace {
+
+/// The lines of all boats, by what they are, with every boat's own.
+struct Group {
+  LineOrder order;
+  std::vector<std::pair<std::size_t, const LineMaterial*>> lines; ///< (boat, line)
+};
+
+bool same_line(const LineOrder& order, const LineMaterial& line) {
+  return order.kind == line.kind && order.construction == line.construction && order.grade == line.grade &&
+         same_size(order.size, line.size);
+}
+
+void add_name(LineOrder& order, const std::string& name, const std::string& boat) {
+  const auto known = std::find_if(order.names.begin(), order.names.end(),
+                                  [&](const NamedLine& one) { return one.name == name; });
+  NamedLine& line = known == order.names.end() ? order.names.emplace_back(NamedLine{name, {}}) : *known;
+  line.boats.push_back(boat);
+}
+
+std::vector<Group> groups_of(const std::vector<SpoolBoat>& boats) {
+  std::vector<Group> groups;
+  for (std::size_t boat = 0; boat < boats.size(); ++boat)
+    for (const LineMaterial& line : boats[boat].rig->materials) {
+      auto group = std::find_if(groups.begin(), groups.end(),
+                                [&](const Group& one) { return same_line(one.order, line); });
+      if (group == groups.end()) {
+        group = groups.insert(groups.end(), Group{});
+        group->order.kind = line.kind;
+        group->order.construction = line.construction;
+        group->order.grade = line.grade;
+        group->order.size = line.size;
+      }
+      add_name(group->order, line.name, boats[boat].title);
+      group->lines.emplace_back(boat, &line);
+    }
+  return groups;
+}
+
+Group& group_of(std::vector<Group>& groups, const LineMaterial& line) {
+  for (Group& group : groups)
+    if (same_line(group.order, line))
+      return group;
+  internal_error("a line that is of no boat");
+}
+
+template <class Value>
+void state(CuttingSetting<Value>& setting, Value value) {
+  setting.differs = setting.differs || (setting.stated && setting.value != value);
+  setting.value = setting.stated ? std::max(setting.value, value) : value;
+  setting.stated = true;
+}
+
+void read_settings(const std::vector<SpoolBoat>& boats, Group& group) {
+  for (const auto& [boat, line] : group.lines) {
+    const Record* cutting = last_record_of(*boats[boat].rig, "cutting", line->name);
+    if (cutting == nullptr)
+      continue;
+    if (const auto kerf = fact_length(cutting->facts, "kerf"))
+      state(group.order.kerf_mm, up_to_millimetres(kerf->value));
+    if (const auto least = fact_length(cutting->facts, "least-offcut"))
+      state(group.order.least_offcut_mm, up_to_millimetres(least->value));
+    if (const auto spare = fact_number(cutting->facts, "spare"))
+      state(group.order.spare, spare->value);
+  }
+}
+
+const std::string& source_word(const std::vector<std::string>& words, Span place) {
+  static const std::string none;
+  return place.source.index() < words.size() ? words[place.source.index()] : none;
+}
+
+/// The place of the file in the list, put there when it is new.
+std::size_t file_of(std::vector<StockFile>& files, const SpoolBoat& boat, std::size_t number,
+                    const Record& record) {
+  std::string key = source_word(boat.source_keys, record.place);
+  if (key.empty())
+    key = std::to_string(number) + " " + std::to_string(record.place.source.index());
+  for (std::size_t i = 0; i < files.size(); ++i)
+    if (files[i].key == key)
+      return i;
+  files.push_back({key, source_word(boat.source_names, record.place)});
+  return files.size() - 1;
+}
+
+StockInHand stock_of(const Record& record) {
+  StockInHand stock;
+  stock.record = &record;
+  stock.name = record.name;
+  stock.of = record.of;
+  stock.sort = fact_text(record.facts, "sort");
+  stock.batch = fact_text(record.facts, "batch");
+  const Length length = fact_length(record.facts, "length").value_or(Sourced<Length>{}).value;
+  stock.length_mm = down_to_millimetres(length);
+  if (const auto pieces = fact_number(record.facts, "pieces"))
+    stock.pieces = static_cast<std::int64_t>(std::llround(pieces->value));
+  if (const auto spare = fact_number(record.facts, "spare"))
+    stock.kept_back_mm = std::min(stock.length_mm, up_to_millimetres(length * spare->value));
+  return stock;
+}
+
+void read_stocks(const std::vector<SpoolBoat>& boats, std::vector<StockFile>& files,
+                 std::vector<Group>& groups) {
+  std::vector<std::pair<std::size_t, std::string>> counted; // (file, name)
+  for (std::size_t number = 0; number < boats.size(); ++number) {
+    const Rig& rig = *boats[number].rig;
+    for (const Record& record : rig.records) {
+      if (record.kind != "stock")
+        continue;
+      const auto line = std::find_if(rig.materials.begin(), rig.materials.end(),
+                                     [&](const LineMaterial& one) { return one.name == record.of; });
+      if (line == rig.materials.end())
+        continue;
+      const std::pair<std::size_t, std::string> key{file_of(files, boats[number], number, record),
+                                                    record.name};
+      if (std::find(counted.begin(), counted.end(), key) != counted.end())
+        continue;
+      counted.push_back(key);
+      StockInHand stock = stock_of(record);
+      stock.boat = number;
+      stock.file = key.first;
+      if (stock.length_mm > 0)
+        group_of(groups, *line).order.stocks.push_back(std::move(stock));
+    }
+  }
+}
+
+} // namespace
+
+SpoolOrder spool_order(const std::vector<SpoolBoat>& boats) {
+  SpoolOrder order;
+  std::vector<Group> groups = groups_of(boats);
+  for (Group& group : groups)
+    read_settings(boats, group);
+  for (const SpoolBoat& boat : boats)
+    for (const DerivedStay& stay : boat.derived->stays)
+      for (const Piece& piece : stay.pieces) {
+        LineOrder& line = group_of(groups, (*boat.rig)[piece.material]).order;
+        auto wanted = wanted_piece(boat, piece, line.spare.value);
+        if (auto* planned = std::get_if<WantedPiece>(&wanted))
+          line.pieces.push_back(std::move(*planned));
+        else
+          line.unplanned.push_back(std::get<UnplannedPiece>(std::move(wanted)));
+      }
+  read_stocks(boats, order.files, groups);
+  for (Group& group : groups)
+    if (!group.order.pieces.empty() || !group.order.unplanned.empty() || !group.order.stocks.empty())
+      order.lines.push_back(std::move(group.order));
+  return order;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,116 @@
+#pragma once
+
+#include "calculate/derived.hpp"
+#include "model/rig.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// What the checked rig and the cut list say of a piece.
+struct PieceNote {
+  std::string piece;
+  std::vector<std::string> draft_reasons; ///< not empty: the piece is a DRAFT
+  bool complete = true;                   ///< false: the cut list gives no length for it
+  /// As the cut list prints it; of this and the exact sum the longer counts.
+  std::optional<Length> listed_cut;
+};
+
+/// One boat whose pieces are planned. Rig and lengths must outlive the plan.
+struct SpoolBoat {
+  std::string title; ///< unlike that of any other boat of the plan
+  const Rig* rig = nullptr;
+  const Derived* derived = nullptr;
+  std::vector<std::string> source_keys;  ///< by SourceId; files with equal keys are one file; never shown
+  std::vector<std::string> source_names; ///< by SourceId, as they are shown
+  std::vector<PieceNote> notes;          ///< a piece without a note is complete and no DRAFT
+};
+
+/// A rope, wire, rod or chain as one boat names it.
+struct NamedLine {
+  std::string name;
+  std::vector<std::string> boats; ///< titles
+};
+
+/// A number of `cutting of MATERIAL`.
+template <class Value>
+struct CuttingSetting {
+  Value value{};
+  bool stated = false;
+  bool differs = false; ///< files state it differently: the greatest counts
+};
+
+/// A piece to be cut from stock.
+struct WantedPiece {
+  std::string boat; ///< title
+  std::string stay; ///< without its side
+  Side side = Side::centre;
+  std::string name;           ///< `cap-shroud.port`; `backstay-upper 2 of 3`
+  Length cut;                 ///< before spare; with an estimate for X
+  std::int64_t length_mm = 0; ///< with spare, rounded up
+  bool estimated = false;     ///< the length rests on the estimate of the stay
+  std::vector<std::string> draft_reasons;
+  std::string note; ///< whole links of a chain
+};
+
+/// A piece for which no length can be asked.
+struct UnplannedPiece {
+  std::string boat;
+  std::string name;
+  std::string reason;
+};
+
+/// A `stock` record.
+struct StockInHand {
+  const Record* record = nullptr;
+  std::size_t boat = 0; ///< the first whose files state it
+  std::size_t file = 0; ///< in SpoolOrder::files
+  std::string name;
+  std::string of;   ///< name of the line there
+  std::string sort; ///< spool, coil, offcut
+  std::string batch;
+  std::int64_t length_mm = 0; ///< rounded down
+  std::int64_t pieces = 1;
+  std::int64_t kept_back_mm = 0; ///< of each; its `spare`, rounded up
+};
+
+/// Everything that is cut from one kind of line.
+struct LineOrder {
+  LineMaterial::Kind kind = LineMaterial::Kind::rope;
+  std::string construction;
+  std::string grade;
+  NamedSize size;
+  std::vector<NamedLine> names; ///< in the order of the boats
+  CuttingSetting<std::int64_t> kerf_mm;
+  CuttingSetting<std::int64_t> least_offcut_mm;
+  CuttingSetting<double> spare;
+  std::vector<WantedPiece> pieces; ///< in the order of the boats, of their stays and down each stay
+  std::vector<UnplannedPiece> unplanned;
+  std::vector<StockInHand> stocks; ///< in the order in which they are stated
+};
+
+/// A file that states stock.
+struct StockFile {
+  std::string key;
+  std::string name; ///< as it is shown
+};
+
+struct SpoolOrder {
+  std::vector<LineOrder> lines; ///< that have a piece or a stock
+  std::vector<StockFile> files;
+};
+
+/// What the boats need and what is in hand.
+///
+/// Lines of several boats are one when kind, construction, grade and named size are equal, whatever they
+/// are called. A record of one name in one file is counted once, however many boats use the file. Of kerf,
+/// least offcut and spare that are stated differently for one line the greatest counts. A piece is its cut
+/// length and the share `spare`, rounded up to whole millimetres; a chain goes by whole links. A length X
+/// is taken from the `estimate` of its stay; without one, and where the cut length is not complete, the
+/// piece is not planned. Lengths in hand are rounded down.
+SpoolOrder spool_order(const std::vector<SpoolBoat>& boats);
+
+} // namespace sheerpole

@@ -1,0 +1,92 @@
+#pragma once
+
+#include "calculate/cutting/cutting_order.hpp"
+#include "calculate/cutting/cutting_plan.hpp"
+#include "calculate/spool_plan/spool_order.hpp"
+
+namespace sheerpole {
+
+/// One cut: the piece lies from `start_mm` to `end_mm`, and the cut is made behind it.
+struct SpoolCut {
+  std::size_t piece = 0;     ///< in LineOrder::pieces
+  std::int64_t start_mm = 0; ///< from the free end of the stock
+  std::int64_t end_mm = 0;
+  std::int64_t kerf_mm = 0; ///< what the cut behind it takes; less than a kerf at the end of the stock
+};
+
+/// What becomes of what is left of a stock.
+enum class RestFate {
+  nothing, ///< nothing is left
+  stays,   ///< on its spool or coil; one of several of a record gets a name of its own
+  offcut,  ///< an offcut with a name of its own
+  waste,
+};
+
+/// One spool, coil or offcut from which pieces are cut.
+struct SpoolUse {
+  std::size_t stock = 0;    ///< in LineOrder::stocks
+  std::int64_t ordinal = 1; ///< which of those of its record
+  std::vector<SpoolCut> cuts;
+  std::int64_t pieces_mm = 0;
+  std::int64_t kerf_mm = 0;
+  std::int64_t rest_mm = 0; ///< with what is kept back of it
+  RestFate fate = RestFate::nothing;
+  std::string rest_name; ///< of a rest that stays or becomes an offcut
+};
+
+/// A piece for which the stock does not suffice.
+struct ShortPiece {
+  std::size_t piece = 0; ///< in LineOrder::pieces
+  UncutReason reason = UncutReason::not_enough_stock;
+};
+
+struct SpoolTotals {
+  std::int64_t stock_mm = 0; ///< whole lengths of what is begun: pieces + kerf + kept + waste
+  std::int64_t pieces_mm = 0;
+  std::int64_t kerf_mm = 0;
+  std::int64_t kept_mm = 0; ///< rests that stay and offcuts
+  std::int64_t waste_mm = 0;
+};
+
+/// The plan of one kind of line.
+struct LinePlan {
+  LineOrder order;
+  std::vector<SpoolUse> uses;
+  SpoolTotals totals;
+  std::vector<ShortPiece> short_pieces;
+  std::int64_t to_buy_mm = 0;  ///< short pieces with a kerf each
+  bool spools = false;         ///< a spool or coil is among the stocks
+  bool searched = false;       ///< there were pieces and stocks to search a plan for
+  std::int64_t counted_mm = 0; ///< what was made least, see plan_spools()
+  std::int64_t bound_mm = 0;   ///< no plan counts less
+  bool proven = false;         ///< the two are equal
+};
+
+/// One record of stock when the plan has been carried out.
+struct NewStock {
+  std::size_t line = 0;  ///< in SpoolPlan::lines
+  std::size_t stock = 0; ///< in LineOrder::stocks: what it comes from
+  std::size_t file = 0;  ///< in SpoolPlan::files
+  std::string name;
+  std::string sort;
+  std::int64_t length_mm = 0;
+  std::int64_t pieces = 1;
+  bool changed = false; ///< false: it stands as it stood, but perhaps for their number
+};
+
+struct SpoolPlan {
+  std::vector<LinePlan> lines;
+  std::vector<StockFile> files;
+  std::vector<NewStock> new_stock; ///< line by line, in the order of the records
+};
+
+/// Which piece is cut from which stock, line by line.
+///
+/// Spools and coils count by what is cut off them. An offcut that is begun counts 1 mm for each metre of
+/// it, begun metres too, so that offcuts go before spools and short ones before long ones; where there is
+/// neither spool nor coil it counts with its whole length. Among plans that count the same the fewest
+/// stocks are begun, and of spools and coils that hold the same cuts the shortest is taken whose rest is
+/// not waste. What is kept back of a stock is not cut into.
+SpoolPlan plan_spools(const std::vector<SpoolBoat>& boats, const CuttingLimits& limits = {});
+
+} // namespace sheerpole
