@@ -4,6 +4,7 @@
 #include "calculate/body.hpp"
 #include "calculate/chain_cut.hpp"
 #include "calculate/fit_stack.hpp"
+#include "calculate/joints/compare_joint.hpp"
 #include "calculate/likely_slip.hpp"
 #include "calculate/pin_to_pin.hpp"
 #include "calculate/replacement.hpp"
@@ -105,6 +106,9 @@ void add_behaviour(const Rig& rig, DerivedStay& derived) {
   const Stay& stay = rig[derived.stay];
   for (RouteComparison& other : derived.other_routes)
     other.slips = likely_slips(rig, stay, derived.route, other.other, other.difference);
+  derived.joints = joints_of(rig, derived.stay);
+  for (Joint& joint : derived.joints)
+    compare_joint(rig, joint);
   derived.thermal = thermal_table(rig, stay, derived.pieces, usual_temperatures());
   derived.tensions = tension_estimates(rig, derived.stay);
   derived.sag = sag(rig, stay);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "calculate/joints/joint.hpp"
 #include "calculate/length_sum.hpp"
 #include "calculate/uncertainty/uncertainty.hpp"
 #include "model/rig.hpp"
@@ -201,10 +202,11 @@ struct DerivedStay {
   LengthSum pin_to_pin;
   std::vector<RouteComparison> other_routes;
   std::vector<std::string> not_corrected = {}; ///< corrections that the reading taken could not be given
-  LengthSum body;                ///< pin-to-pin less the hardware; all bodies of the stay together
-  std::vector<Piece> pieces;     ///< from aloft to deck
-  std::vector<TakeUp> adjusters; ///< from aloft to deck
-  ThermalTable thermal = {};     ///< at the usual temperatures
+  LengthSum body;                 ///< pin-to-pin less the hardware; all bodies of the stay together
+  std::vector<Piece> pieces;      ///< from aloft to deck
+  std::vector<TakeUp> adjusters;  ///< from aloft to deck
+  std::vector<Joint> joints = {}; ///< from aloft to deck, each with what was compared
+  ThermalTable thermal = {};      ///< at the usual temperatures
   std::vector<TensionEstimate> tensions = {};
   std::optional<Sag> sag = {};
   std::optional<Replacement> replacement = {};

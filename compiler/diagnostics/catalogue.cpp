@@ -14,6 +14,7 @@ std::vector<FindingTable> finding_tables() {
       {"Stacks", stack_findings()},
       {"Paths and readings", path_findings()},
       {"The rig", rig_findings()},
+      {"Joints", joint_findings()},
       {"Spars, eyes, layers and sister ships", overlay_findings()},
       {"States, expectations, rules and waivers", record_findings()},
   };

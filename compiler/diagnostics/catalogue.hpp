@@ -31,6 +31,7 @@ std::span<const CatalogueEntry> structure_findings();
 std::span<const CatalogueEntry> stack_findings();
 std::span<const CatalogueEntry> path_findings();
 std::span<const CatalogueEntry> rig_findings();
+std::span<const CatalogueEntry> joint_findings();
 std::span<const CatalogueEntry> overlay_findings();
 std::span<const CatalogueEntry> record_findings();
 

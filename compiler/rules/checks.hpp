@@ -19,6 +19,22 @@ void check_thread_engagement_low(const Rig& rig, const Derived& derived, Diagnos
 /// Warning: an adjuster has little of its range left one way.
 void check_adjuster_near_end(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
 
+/// Errors and warnings about the two ends of a joint: pin and hole, jaw and plate, thread and hand, wire
+/// and terminal, rope and seat. A dimension that is not stated makes the comparison not checked, and no
+/// finding.
+void check_pin_too_big(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+void check_pin_loose(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+void check_jaw_too_narrow(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+void check_jaw_too_wide(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+void check_jaw_too_shallow(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+void check_hole_near_edge(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+void check_thread_differs(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+void check_hand_differs(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+void check_wire_size_differs(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+void check_wire_construction_differs(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+void check_seat_too_narrow(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+void check_seat_too_small(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+
 /// Warning: what is drawn from an adjuster's account is more than it has.
 void check_take_up_spent(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
 

@@ -66,7 +66,7 @@ public:
     add("wrap of " + part.name, part.wrap);
     for (End* end : {&part.upper, &part.lower})
       for (EndDimension& dimension : end->dimensions)
-        if (dimension.text.empty())
+        if (dimension.length.value != Length{}) // else it is a word
           add(dimension.name + " of " + part.name, dimension.length);
   }
   void splice(SpliceId id) {

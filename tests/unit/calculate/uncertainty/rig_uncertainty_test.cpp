@@ -119,6 +119,18 @@ TEST(RigUncertainty, RepeatedReadingsScatter) {
   EXPECT_NEAR(tape->standard.millimetres(), 2.0 / std::sqrt(3.0), 1e-9);
 }
 
+// How far a wire goes into its terminal is a dimension of the terminal's end.
+TEST(RigUncertainty, OfAnInsertionDepth) {
+  const Compilation rig = compiled(
+      "language 1\n"
+      "wire wire-6 {\n  construction: \"1x19\"\n  size: \"6 mm\"\n}\n"
+      "terminal eye-62 {\n  length: 62 mm\n"
+      "  lower: wire-socket (inserted: 50 mm ± 1 mm)\n}\n"
+      "stay runner {\n  line: wire-6\n  pin-to-pin: 10 m\n  stack {\n    eye-62\n    line\n    eye-62\n"
+      "  }\n}\n");
+  EXPECT_NEAR(of(rig).worst_high.millimetres(), 2.0, 1e-6);
+}
+
 TEST(RigUncertainty, OfATestSpliceGoesThroughTheContraction) {
   const Compilation rig = compiled(
       "language 1\n"

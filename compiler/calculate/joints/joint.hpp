@@ -1,0 +1,44 @@
+#pragma once
+
+#include "model/rig.hpp"
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// What one comparison at a joint came to. Waived is said of a finding, not here.
+enum class JointResult { pass, finding, not_checked };
+
+/// One comparison of the two ends of a joint.
+struct JointCheck {
+  std::string slug; ///< name of the finding that it may be: "pin-loose"
+  JointResult result = JointResult::not_checked;
+  std::string words;          ///< what was compared, with the amounts; what is missing when not checked
+  std::optional<Length> play; ///< what one has over the other, when that is what was compared
+};
+
+/// Two things of a stack that bear on each other: two parts, or a part and the line.
+struct Joint {
+  StayId stay;
+  std::size_t upper = 0; ///< in the stack
+  std::size_t lower = 0;
+  std::string name;          ///< "tang-10 to thimble-16"
+  bool upper_turned = false; ///< the upper thing is used the other way round than its part states
+  bool lower_turned = false;
+  std::vector<JointCheck> checks;
+};
+
+/// The joints of a stay, from aloft to deck, with nothing compared yet. What is only worn (a pin, a bush, a
+/// foil) lies in a joint and makes none. A part may be used either way round: each is taken the way in
+/// which most of the ends of the stack fit each other, and as it is usually fitted where that makes no
+/// difference. The ends point into the rig.
+std::vector<Joint> joints_of(const Rig& rig, StayId stay);
+
+/// The end of the upper thing that faces down, and of the lower thing that faces up; null for the line.
+const End* upper_end(const Rig& rig, const Joint& joint);
+const End* lower_end(const Rig& rig, const Joint& joint);
+
+} // namespace sheerpole

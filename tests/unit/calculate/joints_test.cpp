@@ -1,0 +1,119 @@
+#include "unit/calculate/compiled_rig.hpp"
+
+#include <gtest/gtest.h>
+
+#include <map>
+
+namespace sheerpole {
+namespace {
+
+using test::compiled;
+
+/// A stay from a tang over a toggle to a wire and down to a chainplate.
+std::string rig_with(const std::string& toggle_upper, const std::string& toggle_lower,
+                     const std::string& plate, const std::string& between = "") {
+  return "language 1\n"
+         "wire wire-6 {\n  construction: \"1x19\"\n  size: \"6 mm\"\n}\n"
+         "terminal eye-62 {\n  length: 62 mm\n  lower: wire-socket (construction: \"1x19\", size: \"6 "
+         "mm\", "
+         "inserted: 50 mm)\n}\n"
+         "toggle toggle-60 {\n  length: 60 mm\n  upper: " +
+         toggle_upper + "\n  lower: " + toggle_lower +
+         "\n}\n"
+         "chainplate plate-a {\n  upper: " +
+         plate +
+         "\n}\n"
+         "bush bush-10 {\n  upper: eye (hole: 10.2 mm)\n}\n"
+         "stay shroud {\n  pin-to-pin: 10 m\n  line: wire-6\n  stack {\n    eye-62\n    line\n    eye-62\n"
+         "    toggle-60\n" +
+         between + "    plate-a\n  }\n}\n";
+}
+
+const char* const whole_jaw = "jaw (gap: 14 mm, depth: 25 mm, pin: \"12 mm\")";
+const char* const whole_plate = "eye (hole: 12.3 mm, thickness: 12 mm, edge: 20 mm)";
+
+/// The results at the last joint by name.
+std::map<std::string, JointResult> last_joint(const std::string& text) {
+  const Compilation rig = compiled(text);
+  std::map<std::string, JointResult> result;
+  if (!rig.derived)
+    return result;
+  for (const JointCheck& check : rig.derived->stays[0].joints.back().checks)
+    result[check.slug] = check.result;
+  return result;
+}
+
+TEST(Joints, OfAJawAndAPlateAreAllCompared) {
+  const auto results = last_joint(rig_with("stud (thread: \"M12\", hand: right)", whole_jaw, whole_plate));
+  EXPECT_EQ(results.size(), 6u);
+  for (const auto& [slug, result] : results)
+    EXPECT_EQ(result, JointResult::pass) << slug;
+}
+
+// A dimension that is not stated turns just what is worked out from it to not checked.
+TEST(Joints, AMissingDimensionIsNotAPass) {
+  const auto check = [](const char* jaw, const char* plate, std::initializer_list<const char*> unknown) {
+    const auto results = last_joint(rig_with("stud (thread: \"M12\", hand: right)", jaw, plate));
+    EXPECT_EQ(results.size(), 6u);
+    for (const auto& [slug, result] : results) {
+      bool expected = false;
+      for (const char* name : unknown)
+        expected = expected || slug == name;
+      EXPECT_EQ(result, expected ? JointResult::not_checked : JointResult::pass) << jaw << plate << slug;
+    }
+  };
+  check("jaw (gap: 14 mm, depth: 25 mm)", whole_plate, {"pin-too-big", "pin-loose"});
+  check("jaw (depth: 25 mm, pin: \"12 mm\")", whole_plate, {"jaw-too-narrow", "jaw-too-wide"});
+  check("jaw (gap: 14 mm, pin: \"12 mm\")", whole_plate, {"jaw-too-shallow"});
+  check(whole_jaw, "eye (thickness: 12 mm, edge: 20 mm)", {"pin-too-big", "pin-loose", "hole-near-edge"});
+  check(whole_jaw, "eye (hole: 12.3 mm, edge: 20 mm)", {"jaw-too-narrow", "jaw-too-wide"});
+  check(whole_jaw, "eye (hole: 12.3 mm, thickness: 12 mm)", {"jaw-too-shallow", "hole-near-edge"});
+}
+
+TEST(Joints, ABushFillsTheHole) {
+  const std::string loose = "jaw (gap: 14 mm, depth: 25 mm, pin: \"10 mm\")";
+  EXPECT_EQ(last_joint(rig_with("stud (thread: \"M12\", hand: right)", loose, whole_plate))["pin-loose"],
+            JointResult::finding);
+  EXPECT_EQ(last_joint(rig_with("stud (thread: \"M12\", hand: right)", loose, whole_plate,
+                                "    bush-10\n"))["pin-loose"],
+            JointResult::pass);
+}
+
+// A part is used the way round in which its ends fit: here the jaw is stated as the upper end.
+TEST(Joints, APartMayBeTurned) {
+  EXPECT_EQ(
+      last_joint(rig_with(whole_jaw, "stud (thread: \"M12\", hand: right)", whole_plate))["pin-too-big"],
+      JointResult::pass);
+}
+
+// Common practice, no source: 12 mm and 1/2 in look alike and are not; 16 mm below and 14 mm above are two
+// joints, each with its own pin, and nothing is wrong with them.
+TEST(Joints, SizesOfTwoSystemsAreTold) {
+  const Compilation rig = compiled(rig_with("stud (thread: \"M12\", hand: right)", whole_jaw,
+                                            "eye (hole: 13.0 mm, thickness: 12 mm, edge: 20 mm)"));
+  const JointCheck* loose = nullptr;
+  for (const JointCheck& check : rig.derived->stays[0].joints.back().checks)
+    if (check.slug == "pin-loose")
+      loose = &check;
+  ASSERT_NE(loose, nullptr);
+  EXPECT_EQ(loose->result, JointResult::finding);
+  EXPECT_NE(loose->words.find("that of a pin of 1/2 in"), std::string::npos) << loose->words;
+  ASSERT_TRUE(loose->play);
+  EXPECT_NEAR(loose->play->millimetres(), 1.0, 1e-9);
+}
+
+// 5/16 in is 7.94 mm: no terminal for 8 mm wire holds it for certain.
+TEST(Joints, WireSizesAreComparedAsNames) {
+  const Compilation rig = compiled(
+      "language 1\n"
+      "wire wire-a {\n  construction: \"1x19\"\n  size: \"5/16 in\"\n}\n"
+      "terminal eye-8 {\n  length: 62 mm\n  lower: wire-socket (construction: \"1x19\", size: \"8 mm\", "
+      "inserted: 50 mm)\n}\n"
+      "stay shroud {\n  pin-to-pin: 10 m\n  line: wire-a\n  stack {\n    eye-8\n    line\n    eye-8\n  "
+      "}\n}\n");
+  EXPECT_TRUE(test::found(rig, "wire-size-differs"));
+  EXPECT_FALSE(test::found(rig, "wire-construction-differs"));
+}
+
+} // namespace
+} // namespace sheerpole
