@@ -100,6 +100,7 @@ AccountEntry temperature(const ThermalTable& table, std::size_t row, std::string
     return not_checked(std::move(name), table.not_checked.front());
   AccountEntry entry;
   entry.name = std::move(name);
+  entry.of_temperature = true;
   const Length slack = table.rows[row].slack();
   if (slack > Length{})
     entry.tightens = slack;
@@ -146,20 +147,19 @@ Account account(const Rig& rig, const DerivedStay& derived) {
   result.entries.push_back(temperature(extremes, 1, "warmest day, " + degrees(plan.warmest)));
   result.entries.push_back(doubt(derived));
 
-  Length lasting;
+  Length each_tightening; // what counts by itself
+  Length each_slackening;
   Length worst_tightening;
   Length worst_slackening;
-  Length doubtful;
   for (const AccountEntry& entry : result.entries) {
     if (entry.dated)
       continue;
-    if (entry.name == "bedding-in")
-      lasting += entry.tightens;
-    else if (entry.name == "uncertainty of the length")
-      doubtful = entry.tightens;
-    else {
+    if (entry.of_temperature) {
       worst_tightening = std::max(worst_tightening, entry.tightens);
       worst_slackening = std::max(worst_slackening, entry.slackens);
+    } else {
+      each_tightening += entry.tightens;
+      each_slackening += entry.slackens;
     }
   }
   std::size_t at = 1;
@@ -167,9 +167,9 @@ Account account(const Rig& rig, const DerivedStay& derived) {
     const AccountEntry& creeping = result.entries[at++];
     AccountLeft left;
     left.after = time_words(time);
-    left.to_tighten = result.to_tighten - lasting - creeping.tightens - worst_tightening - doubtful;
+    left.to_tighten = result.to_tighten - each_tightening - creeping.tightens - worst_tightening;
     // What has stretched is there to give out as well, but may not have come yet: it is not counted.
-    left.to_slacken = result.to_slacken - worst_slackening - doubtful;
+    left.to_slacken = result.to_slacken - each_slackening - worst_slackening;
     left.complete = creeping.not_checked.empty();
     for (const AccountEntry& entry : result.entries)
       if (!entry.dated && !entry.not_checked.empty())

@@ -91,13 +91,19 @@ DerivedStay lengths_of(const Rig& rig, StayId id) {
   return result;
 }
 
-/// The cut of the piece that takes what the others leave.
+/// The cut of the piece that takes what the others leave, less what is only marked off on it: a bury that
+/// is longer by a hand moves no bearing, and is no doubt about the stay.
 Length cut_of(const Rig& rig, StayId id) {
   const DerivedStay stay = lengths_of(rig, id);
   const std::vector<std::size_t> lines = lines_of(rig[id]);
   for (std::size_t i = 0; i < stay.pieces.size(); ++i)
-    if (!rig[id].stack[lines[i]].line_length)
-      return stay.pieces[i].cut.known();
+    if (!rig[id].stack[lines[i]].line_length) {
+      Length sum;
+      for (const Term& term : stay.pieces[i].cut.terms)
+        if (!term.marked_off)
+          sum += term.amount;
+      return sum;
+    }
   return stay.body.known();
 }
 

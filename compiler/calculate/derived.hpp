@@ -123,10 +123,11 @@ struct CreepAmount {
 
 /// One draw on the account of a stay's adjusters.
 struct AccountEntry {
-  std::string name;     ///< "bedding-in", "creep in 1 year", "coldest day, -10 degC"
-  Length tightens = {}; ///< the adjuster has to take up so much
-  Length slackens = {}; ///< or has to give out so much
-  bool dated = false;   ///< creep: of several dates one counts
+  std::string name;            ///< "bedding-in", "creep in 1 year", "coldest day, -10 degC"
+  Length tightens = {};        ///< the adjuster has to take up so much
+  Length slackens = {};        ///< or has to give out so much
+  bool dated = false;          ///< creep: of several dates one counts
+  bool of_temperature = false; ///< of several the worse counts
   std::string how = {};
   std::string not_checked = {}; ///< not empty: why it is not known; it counts as nothing
 };

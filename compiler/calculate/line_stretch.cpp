@@ -71,7 +71,7 @@ LineStretch line_stretch(const Rig& rig, const Stay& stay, const Piece& piece) {
       Term term{
           "stretch from bench to dock", -stretch,
           newtons(dock->value) + " less " + newtons(bench->value) + " over EA " +
-              newtons(stiffness->value) + ", of " + length_text(left),
+              format_fixed(stiffness->value.kilonewtons(), 0) + " kN" + ", of " + length_text(left),
           combine({&dock->provenance, &bench->provenance, &stiffness->provenance, &length->provenance},
                   "Hooke's law")};
       term.provenance.source_class = SourceClass::computed;

@@ -47,16 +47,19 @@ EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const Line
   const std::string where = " " + std::string(name_of(end.where));
 
   add_eye(material, splice, end, use);
-  const Term bury = rope_measure_term("bury" + where, splice.bury, material);
+  Term bury = rope_measure_term("bury" + where, splice.bury, material);
+  bury.marked_off = true;
   use.terms.push_back(bury);
   std::optional<Term> spare;
   if (end.item->spare_bury) {
     spare = Term{"spare bury" + where, end.item->spare_bury->value, "", end.item->spare_bury->provenance};
+    spare->marked_off = true;
     use.terms.push_back(*spare);
   }
   use.laid.buried = bury.amount + (spare ? spare->amount : Length{});
   if (splice.tail_to_trim) {
     use.terms.push_back(rope_measure_term("tail to trim" + where, *splice.tail_to_trim, material));
+    use.terms.back().marked_off = true;
     use.laid.trimmed = use.terms.back().amount;
   }
   if (const Particular* taper = find_fact(splice.particulars, "taper-over"))

@@ -1,5 +1,7 @@
 #include "plugins/cut-list/block_text.hpp"
 
+#include "plugins/cut-list/bench_text.hpp"
+
 #include "calculate/least_engagement_words.hpp"
 
 #include <fmt/format.h>
@@ -233,10 +235,12 @@ void print_block(const CheckedRig& checked, const CutListBlock& block, int numbe
   if (block.same_rows) {
     print_sum_heading("the sum", page);
     print_sum(first.sum, block.draft(), page);
+    print_bench(checked, first, false, page);
   } else {
     for (const ListedPiece& listed : block.pieces) {
       print_sum_heading(fmt::format("the sum, {}", name_of(listed.stay->side)), page);
       print_sum(listed.sum, listed.draft(), page);
+      print_bench(checked, listed, block.pieces.size() > 1, page);
     }
   }
   page.blank();

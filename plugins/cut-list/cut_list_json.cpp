@@ -1,5 +1,7 @@
 #include "plugins/cut-list/cut_list_forms.hpp"
 
+#include "backend/json/behaviour_json.hpp"
+
 namespace sheerpole {
 
 namespace {
@@ -101,6 +103,8 @@ Json piece_json(const CheckedRig& checked, const ListedPiece& listed) {
             {"cut", length_json(sum.unknown, listed.complete(), sum.cut())},
             {"above", end_json(listed.piece->above)},
             {"below", end_json(listed.piece->below)},
+            {"bench", bench_json(*listed.piece)},
+            {"not_counted", listed.piece->not_counted},
             {"draft", listed.draft()},
             {"draft_reasons", reasons_json(listed.draft_reasons)}};
   for (const RouteComparison& other : listed.derived->other_routes)

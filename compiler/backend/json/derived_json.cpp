@@ -1,3 +1,4 @@
+#include "backend/json/behaviour_json.hpp"
 #include "backend/json/json.hpp"
 #include "backend/json/sourced_json.hpp"
 #include "backend/source_words.hpp"
@@ -22,7 +23,9 @@ Json piece_json(const Piece& piece, const Rig& rig, const SourceSet& sources) {
           {"cut", sum_json(piece.cut, sources)},
           {"above", end_json(piece.above)},
           {"below", end_json(piece.below)},
-          {"missing", std::move(missing)}};
+          {"missing", std::move(missing)},
+          {"not_counted", piece.not_counted},
+          {"bench", bench_json(piece)}};
 }
 
 Json adjuster_json(const TakeUp& adjuster, const Rig& rig, const SourceSet& sources) {
@@ -36,7 +39,14 @@ Json adjuster_json(const TakeUp& adjuster, const Rig& rig, const SourceSet& sour
           {"least_engagement_mm", json_millimetres(adjuster.least_engagement)}};
 }
 
-Json stay_json(const DerivedStay& stay, const Rig& rig, const SourceSet& sources) {
+Json slips_json(const RouteComparison& other) {
+  Json json = Json::array();
+  for (const LikelySlip& slip : other.slips)
+    json.push_back({{"words", slip.words}, {"unexplained_mm", json_millimetres(slip.unexplained)}});
+  return json;
+}
+
+Json stay_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, const SourceSet& sources) {
   Json json{{"stay", rig[stay.stay].name},
             {"route", name_of(stay.route)},
             {"pin_to_pin", sum_json(stay.pin_to_pin, sources)},
@@ -48,20 +58,22 @@ Json stay_json(const DerivedStay& stay, const Rig& rig, const SourceSet& sources
     json["other_routes"].push_back({{"route", name_of(other.other)},
                                     {"length_mm", json_millimetres(other.length)},
                                     {"difference_mm", json_millimetres(other.difference)},
-                                    {"provenance", provenance_json(other.provenance, sources)}});
+                                    {"provenance", provenance_json(other.provenance, sources)},
+                                    {"slips", slips_json(other)}});
   for (const Piece& piece : stay.pieces)
     json["pieces"].push_back(piece_json(piece, rig, sources));
   for (const TakeUp& adjuster : stay.adjusters)
     json["adjusters"].push_back(adjuster_json(adjuster, rig, sources));
+  add_behaviour_json(stay, derived, rig, json);
   return json;
 }
 
 } // namespace
 
 Json derived_json(const CheckedRig& checked) {
-  Json json{{"stays", Json::array()}};
+  Json json{{"draws", checked.derived().draws}, {"seed", checked.derived().seed}, {"stays", Json::array()}};
   for (const DerivedStay& stay : checked.derived().stays)
-    json["stays"].push_back(stay_json(stay, checked.rig(), checked.sources()));
+    json["stays"].push_back(stay_json(stay, checked.derived(), checked.rig(), checked.sources()));
   return json;
 }
 

@@ -26,6 +26,26 @@ Table lengths_table(const CheckedRig& checked);
 Table pieces_table(const CheckedRig& checked);
 /// One row an adjuster: how far it can go both ways, in mm and turns.
 Table take_up_table(const CheckedRig& checked);
+/// Marks of every piece from both ends, and the dry fit.
+Table marks_table(const CheckedRig& checked);
+/// The terms of every reading that is used, and what could not be corrected.
+Table readings_table(const CheckedRig& checked);
+/// One row a stay: the cut's range by the worst case, the law of propagation and Monte Carlo.
+Table uncertainty_table(const CheckedRig& checked);
+/// One row a stay and input, the largest share of the variance first; then inputs without a bound.
+Table shares_table(const CheckedRig& checked);
+/// One row a stay and temperature: growth of line and path, slack, share of the take-up.
+Table temperature_table(const CheckedRig& checked);
+/// One row an entry of every adjuster's account, and what is left at each date.
+Table account_table(const CheckedRig& checked);
+/// One row a tension reading, and the sag at the dock tension.
+Table tension_table(const CheckedRig& checked);
+/// One row a stay that replaces another line.
+Table replaced_table(const CheckedRig& checked);
+/// One row a way to make a line in hand fit.
+Table fits_table(const CheckedRig& checked);
+/// One row a comparison at every joint, with the totals of the results.
+Table joints_table(const CheckedRig& checked);
 /// One row an item of each stack, from aloft to deck, with the distance from the upper pin to its lower
 /// end.
 Table stack_table(const CheckedRig& checked);

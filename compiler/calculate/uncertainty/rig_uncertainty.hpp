@@ -7,8 +7,8 @@
 
 namespace sheerpole {
 
-/// Works out the cut length of one stay in a rig that is changed for a trial: of the piece that takes what
-/// the others leave.
+/// Works out what decides the length of one finished stay in a rig that is changed for a trial: the cut of
+/// the piece that takes what the others leave, without what is only marked off on it.
 using CutOf = std::function<Length(const Rig&, StayId)>;
 
 /// How well the cut of every stay is known: from the bounds that the file states, the scatter of repeated

@@ -80,8 +80,11 @@ public:
   void reading(Reading& reading, const std::string& stay) {
     const std::string owner = "the reading of " + stay;
     std::size_t number = 0;
-    for (Sourced<Length>& run : reading.runs)
+    for (Sourced<Length>& run : reading.runs) {
       add("run " + std::to_string(++number) + " of " + owner, run);
+      if (reading.runs.size() > 1 && !fields_.empty())
+        fields_.back().bounded = true; // by the scatter of the others
+    }
     add("offset of " + owner, reading.offset);
     add("hoist offset of " + owner, reading.hoist_offset);
     facts(reading.particulars, owner);

@@ -41,7 +41,8 @@ struct UncertaintyShare {
   double share = 0.0;    ///< of the variance, 0 to 1
 };
 
-/// How well a length is known, in three ways.
+/// How well the length of a finished stay is known, in three ways: of its cut, without what is only marked
+/// off there (burys, tails), which moves no bearing whatever it is off by.
 struct Uncertainty {
   Length worst_low;     ///< by how much it may be shorter at worst, not more than nothing
   Length worst_high;    ///< and longer

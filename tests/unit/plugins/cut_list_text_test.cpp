@@ -104,6 +104,8 @@ no.     off        cut mm  cut ft in           draft  piece; line, size
    contraction below                             +51.8   8 % of 648 mm; measured
    = CUT, DRAFT                                12997.6   = 42' 7 11/16"
 
+   by hand    body 11382.0, the ends +1615.6: 12997.6
+
 ====================================================================================================
 Lines, before spare
       12997.6 mm  13.00 m, 42' 7 11/16": rope hmpe-9, 9 mm, 1 piece, 1 of them DRAFT

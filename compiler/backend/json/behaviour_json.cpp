@@ -1,0 +1,157 @@
+#include "backend/json/behaviour_json.hpp"
+
+#include "backend/json/sourced_json.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+Json place_json(const MarkPlace& mark) {
+  return {{"unknown", mark.unknown}, {"known_mm", json_millimetres(mark.known)}};
+}
+
+Json optional_number(const std::optional<double>& number) {
+  return number ? Json(*number) : Json();
+}
+
+Json uncertainty_json(const Uncertainty& found, const Derived& derived) {
+  Json json{{"worst_low_mm", json_millimetres(found.worst_low)},
+            {"worst_high_mm", json_millimetres(found.worst_high)},
+            {"standard_mm", json_millimetres(found.standard)},
+            {"degrees_of_freedom", found.freedom},
+            {"coverage_factor", found.coverage_factor},
+            {"expanded_mm", json_millimetres(found.expanded)},
+            {"drawn_low_mm", json_millimetres(found.drawn_low)},
+            {"drawn_high_mm", json_millimetres(found.drawn_high)},
+            {"adjuster_reaches", optional_number(found.reaches)},
+            {"without_bound", found.without_bound},
+            {"shares", Json::array()}};
+  for (const UncertaintyShare& share : found.shares)
+    json["shares"].push_back({{"input", derived.inputs[share.input].name},
+                              {"distribution", name_of(derived.inputs[share.input].distribution)},
+                              {"per_bound_mm", json_millimetres(share.per_bound)},
+                              {"share", share.share}});
+  return json;
+}
+
+Json account_json(const Account& account) {
+  Json json{{"to_tighten_mm", json_millimetres(account.to_tighten)},
+            {"to_slacken_mm", json_millimetres(account.to_slacken)},
+            {"entries", Json::array()},
+            {"left", Json::array()}};
+  for (const AccountEntry& entry : account.entries)
+    json["entries"].push_back({{"name", entry.name},
+                               {"tightens_mm", json_millimetres(entry.tightens)},
+                               {"slackens_mm", json_millimetres(entry.slackens)},
+                               {"how", entry.how},
+                               {"not_checked", entry.not_checked}});
+  for (const AccountLeft& left : account.left)
+    json["left"].push_back({{"after", left.after},
+                            {"to_tighten_mm", json_millimetres(left.to_tighten)},
+                            {"to_slacken_mm", json_millimetres(left.to_slacken)},
+                            {"complete", left.complete}});
+  return json;
+}
+
+Json temperature_json(const ThermalTable& table) {
+  Json json{{"rows", Json::array()}, {"not_checked", table.not_checked}};
+  for (const ThermalRow& row : table.rows)
+    json["rows"].push_back({{"kelvin", row.kelvin},
+                            {"line_mm", json_millimetres(row.line)},
+                            {"path_mm", json_millimetres(row.path)},
+                            {"slack_mm", json_millimetres(row.slack())}});
+  return json;
+}
+
+Json tensions_json(const DerivedStay& stay) {
+  Json json = Json::array();
+  for (const TensionEstimate& estimate : stay.tensions)
+    json.push_back({{"method", estimate.method},
+                    {"newtons", estimate.tension ? Json(estimate.tension->newtons()) : Json()},
+                    {"share_of_break", optional_number(estimate.share_of_break)},
+                    {"how", estimate.how},
+                    {"not_checked", estimate.not_checked},
+                    {"date", estimate.date},
+                    {"by", estimate.by}});
+  return json;
+}
+
+Json fits_json(const DerivedStay& stay, const Rig& rig) {
+  Json json = Json::array();
+  for (const Fit& fit : stay.fits) {
+    Json ways = Json::array();
+    for (const FitWay& way : fit.ways) {
+      Json parts = Json::array();
+      for (const auto& [name, count] : way.parts)
+        parts.push_back({{"part", name}, {"count", count}});
+      ways.push_back({{"parts", std::move(parts)},
+                      {"adjuster_mm", json_millimetres(way.adjuster)},
+                      {"open", way.open}});
+    }
+    json.push_back({{"line_mm", json_millimetres(fit.line)},
+                    {"gap_mm", json_millimetres(fit.gap)},
+                    {"adjuster", fit.not_checked.empty() ? Json(rig[fit.adjuster].name) : Json()},
+                    {"ways", std::move(ways)},
+                    {"short_by_mm", json_millimetres(fit.short_by)},
+                    {"not_checked", fit.not_checked}});
+  }
+  return json;
+}
+
+Json joints_json(const DerivedStay& stay) {
+  static constexpr const char* results[] = {"pass", "finding", "not checked"};
+  Json json = Json::array();
+  for (const Joint& joint : stay.joints) {
+    Json checks = Json::array();
+    for (const JointCheck& check : joint.checks)
+      checks.push_back({{"slug", check.slug},
+                        {"result", results[static_cast<std::size_t>(check.result)]},
+                        {"words", check.words},
+                        {"play_mm", json_millimetres(check.play)}});
+    json.push_back({{"name", joint.name},
+                    {"upper_item", joint.upper},
+                    {"lower_item", joint.lower},
+                    {"checks", std::move(checks)}});
+  }
+  return json;
+}
+
+} // namespace
+
+Json bench_json(const Piece& piece) {
+  Json marks = Json::array();
+  for (const BenchMark& mark : piece.bench.marks)
+    marks.push_back({{"name", mark.name},
+                     {"from_aloft", place_json(mark.from_aloft)},
+                     {"from_below", place_json(mark.from_below)}});
+  return {{"marks", std::move(marks)},
+          {"dry_fit", piece.bench.dry_fit ? place_json(*piece.bench.dry_fit) : Json()},
+          {"not_known", piece.bench.not_known}};
+}
+
+void add_behaviour_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, Json& json) {
+  json["not_corrected"] = stay.not_corrected;
+  json["uncertainty"] = stay.uncertainty ? uncertainty_json(*stay.uncertainty, derived) : Json();
+  json["account"] = account_json(stay.account);
+  json["temperature"] = temperature_json(stay.thermal);
+  json["tensions"] = tensions_json(stay);
+  json["sag"] = Json();
+  if (stay.sag)
+    json["sag"] = {{"span_mm", json_millimetres(stay.sag->span)},
+                   {"newtons", stay.sag->tension.newtons()},
+                   {"depth_mm", json_millimetres(stay.sag->depth)},
+                   {"extra_length_mm", json_millimetres(stay.sag->extra_length)}};
+  json["line_before"] = Json();
+  if (stay.replacement)
+    json["line_before"] = {{"material", rig[stay.replacement->old_line].name},
+                           {"stiffness", optional_number(stay.replacement->stiffness)},
+                           {"strength", optional_number(stay.replacement->strength)},
+                           {"mass", optional_number(stay.replacement->mass)},
+                           {"kilograms", optional_number(stay.replacement->new_kilograms)},
+                           {"kilograms_before", optional_number(stay.replacement->old_kilograms)},
+                           {"not_checked", stay.replacement->not_checked}};
+  json["fits"] = fits_json(stay, rig);
+  json["joints"] = joints_json(stay);
+}
+
+} // namespace sheerpole

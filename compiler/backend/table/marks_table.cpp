@@ -1,0 +1,34 @@
+#include "backend/piece_sum.hpp"
+#include "backend/table/rig_tables.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+std::string place(const MarkPlace& mark) {
+  return format_total(mark.unknown, Tenths::of(mark.known));
+}
+
+} // namespace
+
+Table marks_table(const CheckedRig& checked) {
+  Table table{.title = "Marks on the bench, from one zero and from the other end",
+              .columns = {{"piece"}, {"mark"}, {"from aloft mm", true}, {"from below mm", true}, {"note"}},
+              .rows = {},
+              .notes = {"The line lies straight under its bench tension, before anything is opened.",
+                        "Dry fit: bearing to bearing with both eyes formed and nothing buried."}};
+  for (const DerivedStay& stay : checked.derived().stays)
+    for (const Piece& piece : stay.pieces) {
+      const std::string draft = piece.missing.empty() ? "" : "incomplete: the cut lacks an input";
+      for (const BenchMark& mark : piece.bench.marks)
+        table.rows.push_back(
+            {piece.name, mark.name, place(mark.from_aloft), place(mark.from_below), draft});
+      if (piece.bench.dry_fit)
+        table.rows.push_back({piece.name, "dry fit", place(*piece.bench.dry_fit), "", ""});
+      for (const std::string& unknown : piece.bench.not_known)
+        table.rows.push_back({piece.name, "not known", "", "", unknown});
+    }
+  return table;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,14 @@
+#pragma once
+
+#include "backend/backend.hpp"
+#include "backend/text_page.hpp"
+
+namespace sheerpole {
+
+/// Everything that is known of the length of one stay.
+void print_stay_proof(const CheckedRig& checked, const DerivedStay& stay, TextPage& page);
+
+/// How well its cut is known, and what to measure next.
+void print_uncertainty(const CheckedRig& checked, const DerivedStay& stay, TextPage& page);
+
+} // namespace sheerpole

@@ -1,0 +1,149 @@
+#include "plugins/take-up/take_up_sheet.hpp"
+
+#include "backend/account_sum.hpp"
+#include "backend/text_page.hpp"
+
+#include <algorithm>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr std::size_t name_width = 28;
+constexpr std::size_t amount_width = 12;
+constexpr std::size_t turns_width = 8;
+
+void row(const std::string& name, const std::string& tighten, const std::string& tighten_turns,
+         const std::string& slacken, const std::string& slacken_turns, const std::string& how,
+         TextPage& page) {
+  const std::string lead = "  " + padded(name, name_width) + padded_left(tighten, amount_width) +
+                           padded_left(tighten_turns, turns_width) + padded_left(slacken, amount_width) +
+                           padded_left(slacken_turns, turns_width) + "   ";
+  page.wrapped(lead, how);
+}
+
+std::string turns_of(const DerivedStay& stay, Length travel) {
+  return stay.adjusters.size() == 1 ? format_turns(travel, stay.adjusters.front().travel_per_turn) : "";
+}
+
+std::string drawn(Length length) {
+  if (length == Length{})
+    return {};
+  const Tenths rounded = Tenths::of(-length);
+  return rounded == Tenths{} ? "0.0" : format_signed(rounded);
+}
+
+void print_account(const CheckedRig& checked, const DerivedStay& stay, TextPage& page) {
+  const Account& account = stay.account;
+  std::string adjusters;
+  for (const TakeUp& adjuster : stay.adjusters)
+    adjusters += (adjusters.empty() ? "" : ", ") + checked.rig()[adjuster.part].name + " set to " +
+                 format_tenths(Tenths::of(adjuster.set.value)) + " mm";
+  page.wrapped("  ", adjusters);
+  page.blank();
+  row("", "to tighten", "turns", "to slacken", "turns", "how", page);
+  row("as set", format_tenths(Tenths::of(account.to_tighten)), turns_of(stay, account.to_tighten),
+      format_tenths(Tenths::of(account.to_slacken)), turns_of(stay, account.to_slacken), "", page);
+  for (const AccountEntry& entry : account.entries) {
+    if (entry.not_checked.empty())
+      row(entry.name, drawn(entry.tightens), "", drawn(entry.slackens), "", entry.how, page);
+    else
+      row(entry.name, "not checked", "", "", "", entry.not_checked, page);
+  }
+  for (std::size_t i = 0; i < account.left.size(); ++i) {
+    const AccountLeft& left = account.left[i];
+    const PrintedLeft printed = printed_left(account, i);
+    row("= left after " + left.after, format_tenths(printed.to_tighten), turns_of(stay, left.to_tighten),
+        format_tenths(printed.to_slacken), turns_of(stay, left.to_slacken),
+        left.complete ? "" : "INCOMPLETE: an entry is not known", page);
+  }
+}
+
+/// The rows of a table that are about one stay, without its name.
+Table of_stay(Table table, const std::string& stay) {
+  std::erase_if(table.rows, [&](const auto& cells) { return cells.front() != stay; });
+  for (auto& cells : table.rows)
+    cells.erase(cells.begin());
+  table.columns.erase(table.columns.begin());
+  table.title.clear();
+  table.notes.clear();
+  // A column in which nobody says anything is left out.
+  for (std::size_t i = table.columns.size(); i-- > 0;) {
+    const bool empty = std::all_of(table.rows.begin(), table.rows.end(),
+                                   [&](const auto& cells) { return cells[i].empty(); });
+    if (!empty)
+      continue;
+    table.columns.erase(table.columns.begin() + static_cast<std::ptrdiff_t>(i));
+    for (auto& cells : table.rows)
+      cells.erase(cells.begin() + static_cast<std::ptrdiff_t>(i));
+  }
+  return table;
+}
+
+void print_table(std::string_view heading, const Table& table, TextPage& page) {
+  if (table.rows.empty())
+    return;
+  page.blank();
+  page.line(heading);
+  const std::string text = render_text(table);
+  for (std::size_t from = 0; from < text.size();) {
+    const std::size_t end = text.find('\n', from);
+    const std::string_view line = std::string_view(text).substr(from, end - from);
+    if (!line.empty())
+      page.line("  " + std::string(line));
+    from = end + 1;
+  }
+}
+
+void print_temperature(const Table& all, const DerivedStay& stay, const std::string& name, TextPage& page) {
+  if (!stay.thermal.not_checked.empty()) {
+    page.blank();
+    for (const std::string& why : stay.thermal.not_checked)
+      page.wrapped("  temperature not checked: ", why);
+    return;
+  }
+  print_table("Temperature: slack above nothing, tighter below", of_stay(all, name), page);
+}
+
+} // namespace
+
+BackendDescription TakeUpSheet::describe() const {
+  return {.name = "take-up",
+          .summary =
+              "what each adjuster has, what bedding-in, creep, cold and doubt draw on it, what is left",
+          .outputs = {"take-up.txt", "take-up.csv"}};
+}
+
+OutputBundle TakeUpSheet::generate(const BackendRequest& request) const {
+  const CheckedRig& checked = request.checked;
+  TextPage page;
+  const std::string& boat = checked.rig().boat.title;
+  page.ends("TAKE-UP   " + (boat.empty() ? std::string("(boat without a name)") : boat),
+            checked.draft_reasons().empty() ? "" : "DRAFT");
+  page.rule('=');
+  page.blank();
+  page.wrapped("",
+               "Millimetres. Of creep the amount of that date counts, of the coldest and the warmest day "
+               "the worse. What has stretched is not counted as room to slacken. What is not checked "
+               "counts as nothing, so less may be left than the account says.");
+  page.wrapped("",
+               "Slacken and tighten a loaded stay by small steps, one stay at a time, with the mast held "
+               "by something else; keep the thread engaged and lock it again.");
+  const Table temperatures = temperature_table(checked);
+  const Table fits = fits_table(checked);
+  for (const DerivedStay& stay : checked.derived().stays) {
+    const Stay& stated = checked.rig()[stay.stay];
+    page.blank();
+    page.rule('=');
+    page.line(stated.name + (stated.title.empty() ? "" : "   " + stated.title));
+    if (stay.account.entries.empty())
+      page.line("  There is nothing to set in this stay.");
+    else
+      print_account(checked, stay, page);
+    print_temperature(temperatures, stay, stated.name, page);
+    print_table("Lines in hand", of_stay(fits, stated.name), page);
+  }
+  return {{{"take-up.txt", page.text()}, {"take-up.csv", render_csv(account_table(checked))}}};
+}
+
+} // namespace sheerpole
