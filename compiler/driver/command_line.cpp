@@ -37,6 +37,17 @@ std::string choices(const std::vector<std::string>& words) {
   return result;
 }
 
+void add_allowed_folders(CLI::App& verb, CompileOptions& rig) {
+  verb.add_option("--allow-folder", rig.folders,
+                  "a folder beside the rig file's own from which `use` may read; may be given again")
+      ->check([](const std::string& folder) {
+        return std::filesystem::is_directory(folder) ? std::string() : "there is no folder " + folder;
+      })
+      ->type_name("FOLDER")
+      ->expected(1)
+      ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+}
+
 void add_rig_options(CLI::App& verb, CompileOptions& rig) {
   verb.add_option("--set", rig.settings,
                   "try another value for this run: --set \"toggle-12.length=90 mm\"; may be given again")
@@ -46,14 +57,7 @@ void add_rig_options(CLI::App& verb, CompileOptions& rig) {
   verb.add_option("--shop", rig.shop,
                   "restate every length for the way this shop of the file delivers its screws")
       ->type_name("NAME");
-  verb.add_option("--allow-folder", rig.folders,
-                  "a folder beside the rig file's own from which `use` may read; may be given again")
-      ->check([](const std::string& folder) {
-        return std::filesystem::is_directory(folder) ? std::string() : "there is no folder " + folder;
-      })
-      ->type_name("FOLDER")
-      ->expected(1)
-      ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  add_allowed_folders(verb, rig);
 }
 
 void add_findings_form(CLI::App& verb, FindingsForm& form) {
@@ -148,6 +152,16 @@ int run_command_line(int argument_count, char** arguments) {
   add_findings_form(*build_app, build.findings);
   add_rig_options(*build_app, build.rig);
   build_app->callback([&] { verb = [&] { return build_verb(build); }; });
+
+  PlanOptions plan;
+  CLI::App* plan_app =
+      app.add_subcommand("plan", "plan what to cut from which stock, for one boat or several at once");
+  plan_app->add_option("FILE", plan.files, "the rig files")->required();
+  plan_app->add_option("--into", plan.folder, "folder to write to; it is made if it is not there")
+      ->required();
+  add_findings_form(*plan_app, plan.findings);
+  add_allowed_folders(*plan_app, plan.rig);
+  plan_app->callback([&] { verb = [&] { return plan_verb(plan); }; });
 
   MendOptions mend;
   CLI::App* mend_app = app.add_subcommand("mend", "put right in the file what can be read in one way only");

@@ -70,4 +70,18 @@ Result<std::vector<std::string>, WriteFailure> write_bundle(const OutputBundle& 
   return written;
 }
 
+std::string describe(const WriteFailure& failure) {
+  switch (failure.kind) {
+  case WriteFailure::Kind::bad_name:
+    return "a back end wanted to write outside the folder: " + failure.what;
+  case WriteFailure::Kind::same_name:
+    return "two back ends wanted to write " + failure.what;
+  case WriteFailure::Kind::folder:
+    return "can not make or write to the folder " + failure.what;
+  case WriteFailure::Kind::file:
+    return "can not write " + failure.what;
+  }
+  return failure.what;
+}
+
 } // namespace sheerpole

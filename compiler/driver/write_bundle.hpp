@@ -20,6 +20,9 @@ struct WriteFailure {
   std::string what; ///< the name or the path it is about
 };
 
+/// "can not write out/cut-list.txt"
+std::string describe(const WriteFailure& failure);
+
 /// Writes all files or none: each goes to a temporary name first, and only when all are there do they take
 /// their real names. Returns the paths, in the order of the files.
 Result<std::vector<std::string>, WriteFailure> write_bundle(const OutputBundle& bundle,

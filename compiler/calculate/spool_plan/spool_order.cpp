@@ -6,6 +6,7 @@
 #include "calculate/spool_plan/whole_millimetres.hpp"
 
 #include <algorithm>
+#include <charconv>
 #include <utility>
 
 namespace sheerpole {
@@ -104,8 +105,9 @@ StockInHand stock_of(const Record& record) {
   stock.batch = fact_text(record.facts, "batch");
   const Length length = fact_length(record.facts, "length").value_or(Sourced<Length>{}).value;
   stock.length_mm = down_to_millimetres(length);
-  if (const auto pieces = fact_number(record.facts, "pieces"))
-    stock.pieces = static_cast<std::int64_t>(std::llround(pieces->value));
+  // A count is kept as text.
+  const std::string pieces = fact_text(record.facts, "pieces");
+  std::from_chars(pieces.data(), pieces.data() + pieces.size(), stock.pieces);
   if (const auto spare = fact_number(record.facts, "spare"))
     stock.kept_back_mm = std::min(stock.length_mm, up_to_millimetres(length * spare->value));
   return stock;

@@ -41,20 +41,6 @@ Backends chosen(const std::vector<std::string>& only) {
   return result;
 }
 
-std::string describe(const WriteFailure& failure) {
-  switch (failure.kind) {
-  case WriteFailure::Kind::bad_name:
-    return "a back end wanted to write outside the folder: " + failure.what;
-  case WriteFailure::Kind::same_name:
-    return "two back ends wanted to write " + failure.what;
-  case WriteFailure::Kind::folder:
-    return "can not make or write to the folder " + failure.what;
-  case WriteFailure::Kind::file:
-    return "can not write " + failure.what;
-  }
-  return failure.what;
-}
-
 } // namespace
 
 int build_verb(const BuildOptions& options) {

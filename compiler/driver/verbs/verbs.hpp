@@ -28,6 +28,13 @@ struct BuildOptions {
   FindingsForm findings;
 };
 
+struct PlanOptions {
+  std::vector<std::string> files;
+  CompileOptions rig; ///< for each of them
+  std::string folder;
+  FindingsForm findings;
+};
+
 struct ShowOptions {
   std::string table;
   std::string file;
@@ -57,6 +64,7 @@ struct MendOptions {
 // Each verb returns an exit code.
 int check_verb(const CheckOptions& options);
 int build_verb(const BuildOptions& options);
+int plan_verb(const PlanOptions& options);
 int show_verb(const ShowOptions& options);
 int begin_verb(const BeginOptions& options);
 int mend_verb(const MendOptions& options);

@@ -1,0 +1,198 @@
+#include "plugins/spool-plan/plan_drawing.hpp"
+
+#include "backend/drawing/element_id.hpp"
+#include "backend/drawing/label_box.hpp"
+#include "plugins/spool-plan/bar_layout.hpp"
+#include "plugins/spool-plan/hatching.hpp"
+#include "plugins/spool-plan/plan_words.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <functional>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr double margin = 10.0;
+constexpr double block_gap = 5.0;
+constexpr double foot_height = 6.0;
+
+/// Something that is not parted between two sheets: draws itself below y and returns the y below it.
+using Block = std::function<double(double y, ShapeGroup& into)>;
+
+/// A length of metres that makes a bar of 40 to 100 mm.
+double scale_bar_metres(double scale) {
+  double metres = 0.001;
+  for (const double step : {0.002, 0.005, 0.01, 0.02, 0.05,  0.1,   0.2,   0.5,    1.0,    2.0,
+                            5.0,   10.0,  20.0, 50.0, 100.0, 200.0, 500.0, 1000.0, 2000.0, 5000.0})
+    if (step * 1000.0 * scale <= 100.0)
+      metres = step;
+  return metres;
+}
+
+double draw_scale_bar(double scale, PaperPoint at, ShapeGroup& into) {
+  const double metres = scale_bar_metres(scale);
+  const double width = metres * 1000.0 * scale;
+  ShapeGroup group;
+  group.id = "scale-bar";
+  group.title = "Scale bar of " + format_number(metres) + " m";
+  const double y = at.y + 2.0;
+  group.add(LineShape{{at.x, y}, {at.x + width, y}, {0.5, 0.0, {}, {}}, {}});
+  for (const double x : {at.x, at.x + width})
+    group.add(LineShape{{x, y - 1.5}, {x, y + 1.5}, {0.25, 0.0, {}, {}}, {}});
+  group.add(TextShape{{at.x + width + 2.0, y + 0.9},
+                      format_number(metres) + " m = " + format_feet_inches(Length::metres(metres)),
+                      plan_text_size,
+                      TextAnchor::start,
+                      false,
+                      {}});
+  into.add(std::move(group));
+  return y + 2.0;
+}
+
+struct Sample {
+  BarPattern pattern;
+  bool draft;
+  const char* words;
+};
+
+/// What the patterns mean, on one row.
+double draw_legend(PaperPoint at, ShapeGroup& into) {
+  ShapeGroup group;
+  group.id = "legend";
+  group.title = "What the patterns mean";
+  double x = at.x;
+  for (const Sample& sample :
+       {Sample{BarPattern::plain, false, "piece"}, Sample{BarPattern::plain, true, "piece that is a DRAFT"},
+        Sample{BarPattern::slant, false, "left and kept"},
+        Sample{BarPattern::upright, false, "kept back as spare"},
+        Sample{BarPattern::crossed, false, "waste"}}) {
+    const PaperBox box{x, at.y, x + 12.0, at.y + 4.5};
+    draw_pattern(box, sample.pattern, group);
+    if (sample.draft)
+      group.add(RectangleShape{{box.left + 0.8, box.top + 0.8, box.right - 0.8, box.bottom - 0.8},
+                               {0.2, 0.0, {1.0, 0.8}, {}},
+                               {}});
+    const TextShape words{
+        {box.right + 1.5, at.y + 3.2}, sample.words, plan_text_size, TextAnchor::start, false, {}};
+    x = label_box(words).right + 6.0;
+    group.add(words);
+  }
+  group.add(LineShape{{x + 2.0, at.y - 0.5}, {x + 2.0, at.y + 4.5}, {0.5, 0.0, {}, {}}, {}});
+  group.add(TextShape{{x + 4.0, at.y + 3.2}, "cut", plan_text_size, TextAnchor::start, false, {}});
+  into.add(std::move(group));
+  return at.y + 5.0;
+}
+
+double draw_head(const FleetBoats& fleet, const SpoolPlan& plan, double scale, std::size_t number,
+                 std::size_t of, ShapeGroup& into) {
+  double y = draw_words("Spool plan", {margin, margin}, plan_title_size, bar_room, true, into);
+  y = draw_words(fleet.titles, {margin, y}, plan_text_size, bar_room, true, into);
+  y = draw_words(fmt::format("Sheet {} of {}. Each bar is a stock from its free end, left; all bars are to "
+                             "one scale, and a long rest is broken off. Millimetres.",
+                             number, of),
+                 {margin, y}, plan_text_size, bar_room, false, into);
+  if (any_draft(plan))
+    y = draw_words("DRAFT: some pieces rest on numbers that are assumed or estimated; spool-plan.txt says "
+                   "which.",
+                   {margin, y}, plan_text_size, bar_room, true, into);
+  if (scale > 0.0) {
+    y = draw_legend({margin, y + 1.5}, into);
+    y = draw_scale_bar(scale, {margin, y + 1.5}, into);
+  }
+  return y + 2.0;
+}
+
+void add_line(const LinePlan& plan, std::size_t place, double scale, std::vector<Block>& blocks) {
+  const LineOrder& line = plan.order;
+  std::vector<std::string> words;
+  if (plan.searched)
+    words.push_back("Counted: " + proof_words(plan) + ".");
+  if (line.stocks.empty())
+    words.emplace_back("Nothing of it is in stock.");
+  if (!plan.short_pieces.empty())
+    words.push_back("To buy: " + to_buy_words(plan) + ".");
+  if (!line.unplanned.empty())
+    words.push_back(
+        fmt::format("Not planned: {}; spool-plan.txt says why.",
+                    counted(static_cast<std::int64_t>(line.unplanned.size()), "piece", "pieces")));
+  const auto heading = [&line, words](double y, ShapeGroup& into) {
+    y = draw_words(line_words(line), {margin, y}, plan_heading_size, bar_room, true, into);
+    y = draw_words(cutting_words(line), {margin, y}, plan_text_size, bar_room, false, into);
+    for (const std::string& text : words)
+      y = draw_words(text, {margin, y}, plan_text_size, bar_room, false, into);
+    return y;
+  };
+  std::size_t number = 1;
+  bool first = true;
+  for (const SpoolUse& use : plan.uses) {
+    const std::string id =
+        fmt::format("line-{}-{}-{}", place + 1, element_id(line.stocks[use.stock].name), use.ordinal);
+    // The heading is not parted from the first bar.
+    blocks.emplace_back([&line, &use, heading, number, scale, id, first](double y, ShapeGroup& into) {
+      if (first)
+        y = heading(y, into) + 1.5;
+      return draw_bar(line, use, number, scale, {margin, y}, id, into);
+    });
+    number += use.cuts.size();
+    first = false;
+  }
+  if (first)
+    blocks.emplace_back(heading);
+}
+
+} // namespace
+
+std::vector<Drawing> plan_drawing(const FleetBoats& fleet, const SpoolPlan& plan) {
+  const double scale = plan_scale(plan);
+  std::vector<Block> blocks;
+  for (std::size_t i = 0; i < plan.lines.size(); ++i)
+    if (!plan.lines[i].order.pieces.empty() || !plan.lines[i].order.unplanned.empty())
+      add_line(plan.lines[i], i, scale, blocks);
+  if (blocks.empty())
+    blocks.emplace_back([](double y, ShapeGroup& into) {
+      return draw_words("There is nothing to cut.", {margin, y}, plan_text_size, bar_room, false, into);
+    });
+
+  const Drawing usual; // A3 landscape
+  ShapeGroup measured;
+  const double top = draw_head(fleet, plan, scale, 99, 99, measured);
+  const double bottom = usual.height - margin - foot_height;
+  std::vector<std::vector<const Block*>> sheets(1);
+  double y = top;
+  for (const Block& block : blocks) {
+    const double height = block(0.0, measured);
+    if (y > top && y + height > bottom) {
+      sheets.emplace_back();
+      y = top;
+    }
+    y += height + block_gap;
+    sheets.back().push_back(&block);
+  }
+
+  std::vector<Drawing> drawings;
+  for (std::size_t i = 0; i < sheets.size(); ++i) {
+    Drawing drawing;
+    drawing.title = fmt::format("Spool plan for {}, sheet {} of {}", fleet.titles, i + 1, sheets.size());
+    drawing.description = "Each spool, coil or offcut that is begun as a bar with the pieces that are cut "
+                          "from it, in the order of cutting.";
+    drawing.content.id = "sheet";
+    y = draw_head(fleet, plan, scale, i + 1, sheets.size(), drawing.content);
+    for (const Block* block : sheets[i])
+      y = (*block)(y, drawing.content) + block_gap;
+    // A block higher than the sheet stands alone on it, and the sheet grows.
+    drawing.height = std::max(drawing.height, y - block_gap + foot_height + margin);
+    drawing.content.add(TextShape{{margin, drawing.height - margin},
+                                  "Sheerpole reports what the rig files state; it has not seen the line.",
+                                  plan_small_size,
+                                  TextAnchor::start,
+                                  false,
+                                  {}});
+    drawings.push_back(std::move(drawing));
+  }
+  return drawings;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,130 @@
+#include "plugins/spool-plan/plan_words.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace sheerpole {
+
+std::string counted(std::int64_t count, const char* one, const char* several) {
+  return std::to_string(count) + " " + (count == 1 ? one : several);
+}
+
+std::string line_words(const LineOrder& line) {
+  std::string words(name_of(line.kind));
+  for (std::size_t i = 0; i < line.names.size(); ++i) {
+    words += (i == 0 ? " " : ", ") + line.names[i].name;
+    if (line.names.size() > 1) {
+      words += " (";
+      for (std::size_t k = 0; k < line.names[i].boats.size(); ++k)
+        words += (k == 0 ? "" : ", ") + line.names[i].boats[k];
+      words += ")";
+    }
+  }
+  return words + ", " + line.size.name;
+}
+
+std::string made_of(const LineOrder& line) {
+  return line.construction + (line.grade.empty() ? "" : ", " + line.grade);
+}
+
+std::string stock_words(const LineOrder& line, const SpoolUse& use) {
+  const StockInHand& stock = line.stocks[use.stock];
+  std::string words = stock.name;
+  if (stock.pieces > 1)
+    words += fmt::format(" no. {} of {}", use.ordinal, stock.pieces);
+  words += fmt::format(", {} of {} mm", stock.sort, stock.length_mm);
+  if (!stock.batch.empty())
+    words += ", batch " + stock.batch;
+  return words;
+}
+
+std::string rest_words(const LineOrder& line, const SpoolUse& use) {
+  const StockInHand& stock = line.stocks[use.stock];
+  switch (use.fate) {
+  case RestFate::nothing:
+    return "nothing";
+  case RestFate::waste:
+    return fmt::format("{} mm are waste", use.rest_mm);
+  case RestFate::stays:
+  case RestFate::offcut:
+    break;
+  }
+  std::string words = fmt::format("{} mm ", use.rest_mm);
+  if (use.fate == RestFate::offcut)
+    words += "are kept as the offcut " + use.rest_name;
+  else
+    words += "stay on the " + stock.sort +
+             (use.rest_name == stock.name ? "" : ", which is " + use.rest_name + " from then on");
+  if (stock.kept_back_mm > 0)
+    words += fmt::format(", {} mm of them the spare that is kept back",
+                         std::min(stock.kept_back_mm, use.rest_mm));
+  return words;
+}
+
+std::string piece_words(const WantedPiece& piece) {
+  return piece.boat + ": " + piece.name;
+}
+
+std::string proof_words(const LinePlan& plan) {
+  std::string words =
+      plan.proven ? fmt::format("{} mm, and no plan counts less: proven", plan.counted_mm)
+                  : fmt::format("{} mm; no plan counts less than {} mm: not proven, the search came to its "
+                                "limit",
+                                plan.counted_mm, plan.bound_mm);
+  if (!plan.short_pieces.empty())
+    words += ". It speaks of the pieces that are cut";
+  return words;
+}
+
+std::string cutting_words(const LineOrder& line) {
+  std::vector<std::string> greatest;
+  std::string words = fmt::format("kerf {} mm", line.kerf_mm.value);
+  if (!line.kerf_mm.stated)
+    words += " (not stated)";
+  if (line.least_offcut_mm.stated)
+    words += fmt::format("; a rest of {} mm or more is kept", line.least_offcut_mm.value);
+  else
+    words += "; every rest is kept (no least offcut is stated)";
+  if (line.spare.stated)
+    words += "; spare on each piece " + percent_text(line.spare.value);
+  else
+    words += "; no spare on the pieces";
+  if (line.kerf_mm.differs)
+    greatest.emplace_back("kerf");
+  if (line.least_offcut_mm.differs)
+    greatest.emplace_back("least offcut");
+  if (line.spare.differs)
+    greatest.emplace_back("spare");
+  for (std::size_t i = 0; i < greatest.size(); ++i)
+    words += (i == 0 ? "; the files state differently, and the greatest counts, of " : ", ") + greatest[i];
+  return words;
+}
+
+std::string to_buy_words(const LinePlan& plan) {
+  if (plan.short_pieces.empty())
+    return "";
+  std::int64_t longest = 0;
+  for (const ShortPiece& piece : plan.short_pieces)
+    longest = std::max(longest, plan.order.pieces[piece.piece].length_mm);
+  const auto count = static_cast<std::int64_t>(plan.short_pieces.size());
+  std::string words =
+      fmt::format("at least {} mm ({} m): {}", plan.to_buy_mm,
+                  format_fixed(Length::millimetres(static_cast<double>(plan.to_buy_mm)).metres(), 2),
+                  counted(count, "piece", "pieces"));
+  if (plan.order.kerf_mm.value > 0)
+    words += fmt::format(" with a kerf of {} mm{}", plan.order.kerf_mm.value, count == 1 ? "" : " each");
+  return words +
+         (count == 1 ? ", in one length"
+                     : fmt::format(". The longest is {} mm; no piece can be made of two lengths", longest));
+}
+
+bool any_draft(const SpoolPlan& plan) {
+  return std::any_of(plan.lines.begin(), plan.lines.end(), [](const LinePlan& line) {
+    return std::any_of(line.order.pieces.begin(), line.order.pieces.end(), [](const WantedPiece& piece) {
+      return piece.estimated || !piece.draft_reasons.empty();
+    });
+  });
+}
+
+} // namespace sheerpole

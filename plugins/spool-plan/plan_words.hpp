@@ -1,0 +1,41 @@
+#pragma once
+
+#include "backend/backend.hpp"
+
+#include <cstdint>
+#include <string>
+
+namespace sheerpole {
+
+/// "rope hmpe-9, 9 mm"; with several names of one line "rope hmpe-9 (Pellimoor), spool-line (Sallow), 9
+/// mm".
+std::string line_words(const LineOrder& line);
+
+/// "12-strand HMPE heat-set, 316 stainless"
+std::string made_of(const LineOrder& line);
+
+/// "spool-9, spool of 100000 mm, batch lot 12", "spool-9 no. 2 of 3, …".
+std::string stock_words(const LineOrder& line, const SpoolUse& use);
+
+/// "34312 mm stay on it", "1689 mm are kept as offcut-7-rest", "380 mm are waste", "nothing".
+std::string rest_words(const LineOrder& line, const SpoolUse& use);
+
+/// "Pellimoor: cap-shroud.port"
+std::string piece_words(const WantedPiece& piece);
+
+/// "proven" or "not proven" with the bound, as a sentence.
+std::string proof_words(const LinePlan& plan);
+
+/// What is stated of the cutting: kerf, rests, spare.
+std::string cutting_words(const LineOrder& line);
+
+/// "at least 23456 mm (23.46 m): 2 pieces with a kerf of 2 mm each. …". Empty when nothing has to be
+/// bought.
+std::string to_buy_words(const LinePlan& plan);
+
+/// Pieces that rest on an assumed or estimated number.
+bool any_draft(const SpoolPlan& plan);
+
+std::string counted(std::int64_t count, const char* one, const char* several);
+
+} // namespace sheerpole

@@ -1,0 +1,36 @@
+#include "plugins/spool-plan/spool_plan_backend.hpp"
+
+#include "backend/drawing/svg_writer.hpp"
+#include "plugins/spool-plan/fleet_boats.hpp"
+#include "plugins/spool-plan/new_stock_text.hpp"
+#include "plugins/spool-plan/plan_csv.hpp"
+#include "plugins/spool-plan/plan_drawing.hpp"
+#include "plugins/spool-plan/plan_text.hpp"
+
+#include <fmt/format.h>
+
+namespace sheerpole {
+
+BackendDescription SpoolPlanBackend::describe() const {
+  return {.name = "spool-plan",
+          .summary = "what to cut from which spool, coil or offcut, what is left, and what is to be bought",
+          .outputs = {"spool-plan.txt", "spool-plan.csv", "spool-plan.svg", "new-stock.rig"}};
+}
+
+OutputBundle SpoolPlanBackend::generate(const BackendRequest& request) const {
+  const FleetBoats fleet = fleet_boats(request);
+  const SpoolPlan plan = plan_spools(fleet.boats);
+  OutputBundle bundle;
+  bundle.files.push_back({"spool-plan.txt", plan_text(fleet, plan)});
+  bundle.files.push_back({"spool-plan.csv", plan_csv(plan)});
+  const std::vector<Drawing> sheets = plan_drawing(fleet, plan);
+  for (std::size_t i = 0; i < sheets.size(); ++i)
+    bundle.files.push_back(
+        {i == 0 ? "spool-plan.svg" : fmt::format("spool-plan-{}.svg", i + 1), write_svg(sheets[i])});
+  for (std::size_t i = 0; i < plan.files.size(); ++i)
+    bundle.files.push_back({i == 0 ? "new-stock.rig" : fmt::format("new-stock-{}.rig", i + 1),
+                            new_stock_text(fleet, plan, i)});
+  return bundle;
+}
+
+} // namespace sheerpole
