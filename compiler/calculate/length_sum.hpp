@@ -14,8 +14,8 @@ struct Term {
   Length amount;
   std::string how; ///< how the amount came about: "72 d x 9 mm"; may be empty
   Provenance provenance;
-  /// A length that is marked off on the line and only lies there: a bury, a tail. What it is off by moves no
-  /// bearing.
+  /// A length that is marked off on the line and only lies there: a bury, a tail. What it is off by moves
+  /// no bearing.
   bool marked_off = false;
   bool of_standing_part = false; ///< what the line does along its whole length, not what an end uses
 };
