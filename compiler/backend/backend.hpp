@@ -33,9 +33,10 @@ struct OutputBundle {
 
 /// What a back end says of itself.
 struct BackendDescription {
-  std::string name;                 ///< `cut-list`
-  std::string summary;              ///< one line, in a rigger's words
-  std::vector<std::string> outputs; ///< names of the files it makes
+  std::string name;                        ///< `cut-list`
+  std::string summary;                     ///< one line, in a rigger's words
+  std::vector<std::string> outputs;        ///< names of the files it makes
+  std::vector<std::string> sometimes = {}; ///< and of those that it makes when there is something to say
 };
 
 /// One rig of several that are planned together.

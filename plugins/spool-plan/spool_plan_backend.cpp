@@ -14,7 +14,8 @@ namespace sheerpole {
 BackendDescription SpoolPlanBackend::describe() const {
   return {.name = "spool-plan",
           .summary = "what to cut from which spool, coil or offcut, what is left, and what is to be bought",
-          .outputs = {"spool-plan.txt", "spool-plan.csv", "spool-plan.svg", "new-stock.rig"}};
+          .outputs = {"spool-plan.txt", "spool-plan.csv", "spool-plan.svg"},
+          .sometimes = {"new-stock.rig"}};
 }
 
 OutputBundle SpoolPlanBackend::generate(const BackendRequest& request) const {

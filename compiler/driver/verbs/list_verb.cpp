@@ -71,6 +71,8 @@ Table backends_table() {
     std::string files;
     for (const std::string& file : description.outputs)
       files += (files.empty() ? "" : ", ") + file;
+    for (const std::string& file : description.sometimes)
+      files += ", sometimes " + file;
     table.rows.push_back({description.name, description.summary, files});
   }
   return table;

@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <map>
 #include <string>
 
@@ -102,7 +103,11 @@ TEST(Compile, BackEndsMakeWhatTheyAnnounce) {
     std::vector<std::string> made;
     for (const OutputFile& file : backend->generate({*result.checked}).files)
       made.push_back(file.name);
-    EXPECT_EQ(made, backend->describe().outputs) << backend->describe().name;
+    const BackendDescription said = backend->describe();
+    std::erase_if(made, [&](const std::string& name) {
+      return std::find(said.sometimes.begin(), said.sometimes.end(), name) != said.sometimes.end();
+    });
+    EXPECT_EQ(made, said.outputs) << said.name;
   }
 }
 
