@@ -186,7 +186,7 @@ double draw_bar(const LineOrder& line, const SpoolUse& use, std::size_t first_nu
                                {}});
     if (cut.kerf_mm > 0) {
       // As wide as it is to scale, and never thinner than print shows.
-      const double kerf = std::max(0.5, static_cast<double>(cut.kerf_mm) * scale);
+      const double kerf = std::max(0.3, static_cast<double>(cut.kerf_mm) * scale);
       group.add(LineShape{{box.right, top - 1.0}, {box.right, top + bar_height}, {kerf, 0.0, {}, {}}, {}});
     }
     const NumberLabel label{std::to_string(first_number + i), (box.left + box.right) / 2};

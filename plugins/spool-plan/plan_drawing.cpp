@@ -80,7 +80,7 @@ double draw_legend(PaperPoint at, ShapeGroup& into) {
     x = label_box(words).right + 6.0;
     group.add(words);
   }
-  group.add(LineShape{{x + 2.0, at.y - 0.5}, {x + 2.0, at.y + 4.5}, {0.5, 0.0, {}, {}}, {}});
+  group.add(LineShape{{x + 2.0, at.y - 0.5}, {x + 2.0, at.y + 4.5}, {0.3, 0.0, {}, {}}, {}});
   group.add(TextShape{{x + 4.0, at.y + 3.2}, "cut", plan_text_size, TextAnchor::start, false, {}});
   into.add(std::move(group));
   return at.y + 5.0;
@@ -109,7 +109,7 @@ void add_line(const LinePlan& plan, std::size_t place, double scale, std::vector
   const LineOrder& line = plan.order;
   std::vector<std::string> words;
   if (plan.searched)
-    words.push_back("Counted: " + proof_words(plan) + ".");
+    words.push_back("Bound: " + proof_words(plan) + ".");
   if (line.stocks.empty())
     words.emplace_back("Nothing of it is in stock.");
   if (!plan.short_pieces.empty())

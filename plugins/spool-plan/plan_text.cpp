@@ -32,17 +32,16 @@ std::string flags_of(const WantedPiece& piece) {
 
 void print_rules(TextPage& page) {
   page.line("How to read it");
-  for (
-      const std::string_view rule :
-      {"Whole millimetres. A piece is the cut of the cut list with the spare that is stated, rounded up; "
-       "what is in hand is rounded down. Every sum is the sum of the rows as printed.",
-       "Positions run from the free end of the stock to the cut, each piece with its kerf behind it; feet "
-       "and inches are the same position to the nearest 1/16 in. Measure from the free end anew for each "
-       "stock, cut in this order, and check each piece against the cut list before you cut.",
-       "What a plan counts: what is cut off spools and coils with its kerfs, and 1 mm for each metre of an "
-       "offcut that is begun. So offcuts go first. Where there is no spool or coil an offcut counts whole.",
-       "The plan knows kind, size and length of what is in hand and nothing of its age or state. Look at "
-       "it before you use it."})
+  for (const std::string_view rule :
+       {"Whole millimetres. A piece is the cut of the cut list with the spare that is stated, rounded up; "
+        "what is in hand is rounded down. Every sum is the sum of the rows as printed.",
+        "Positions run from the free end of the stock to the cut, each piece with its kerf behind it; feet "
+        "and inches are the same position to the nearest 1/16 in. Measure from the free end anew for each "
+        "stock, cut in this order, and check each piece against the cut list before you cut.",
+        "As little as can be is cut off spools and coils, so offcuts go first, the shorter ones where that "
+        "is alike, and are filled as far as they can be. A rest that is too short to be kept is waste.",
+        "The plan knows kind, size and length of what is in hand and nothing of its age or state. Look at "
+        "it before you use it."})
     page.wrapped("  - ", rule);
   page.blank();
 }
@@ -124,7 +123,7 @@ void print_totals(const LinePlan& plan, TextPage& page) {
   page.line("     kept            " + right(totals.kept_mm, 10));
   page.line("     waste           " + right(totals.waste_mm, 10));
   page.line("     = stock begun   " + right(totals.stock_mm, 10) + " mm");
-  page.wrapped("   Counted  ", proof_words(plan));
+  page.wrapped("   Bound    ", proof_words(plan));
   page.blank();
 }
 

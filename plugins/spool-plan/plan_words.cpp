@@ -67,14 +67,26 @@ std::string piece_words(const WantedPiece& piece) {
 }
 
 std::string proof_words(const LinePlan& plan) {
-  std::string words =
-      plan.proven ? fmt::format("{} mm, and no plan counts less: proven", plan.counted_mm)
-                  : fmt::format("{} mm; no plan counts less than {} mm: not proven, the search came to its "
-                                "limit",
-                                plan.counted_mm, plan.bound_mm);
-  if (!plan.short_pieces.empty())
-    words += ". It speaks of the pieces that are cut";
-  return words;
+  const char* what = "";
+  const char* less = "";
+  switch (plan.measure) {
+  case SpoolMeasure::uncut:
+    what = "of pieces find no place in the stock";
+    less = "leaves";
+    break;
+  case SpoolMeasure::cut_off:
+    what = "are cut off spools and coils";
+    less = "cuts off";
+    break;
+  case SpoolMeasure::offcuts_begun:
+    what = "of offcuts are begun";
+    less = "begins";
+    break;
+  }
+  if (plan.proven)
+    return fmt::format("{} mm {}, and no plan {} less: proven", plan.counted_mm, what, less);
+  return fmt::format("{} mm {}; no plan {} less than {} mm: not proven, the search came to its limit",
+                     plan.counted_mm, what, less, plan.bound_mm);
 }
 
 std::string cutting_words(const LineOrder& line) {

@@ -1,6 +1,6 @@
 #include "calculate/spool_plan/line_cutting.hpp"
 
-#include "calculate/cutting/plan_cutting.hpp"
+#include "calculate/spool_plan/deal_out.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -8,45 +8,6 @@
 namespace sheerpole {
 
 namespace {
-
-bool is_offcut(const StockInHand& stock) {
-  return stock.sort == "offcut";
-}
-
-std::int64_t usable_mm(const StockInHand& stock) {
-  return stock.length_mm - stock.kept_back_mm;
-}
-
-/// With the places of its stocks in the order of the line.
-struct Asked {
-  CuttingOrder order;
-  std::vector<std::size_t> stocks;
-};
-
-Asked asked_of(const LineOrder& line, const std::vector<StockFile>& files, bool spools) {
-  Asked asked;
-  asked.order.kerf_mm = line.kerf_mm.value;
-  asked.order.least_offcut_mm = line.least_offcut_mm.value;
-  for (const WantedPiece& piece : line.pieces)
-    asked.order.pieces.push_back({piece.boat + ": " + piece.name, piece.length_mm, 1});
-  for (std::size_t i = 0; i < line.stocks.size(); ++i) {
-    const StockInHand& stock = line.stocks[i];
-    if (usable_mm(stock) <= 0)
-      continue;
-    CuttingStock& one = asked.order.stocks.emplace_back();
-    one.name = stock.name + " of " + files[stock.file].name;
-    one.length_mm = usable_mm(stock);
-    one.available = stock.pieces;
-    one.form = is_offcut(stock)       ? StockForm::offcut
-               : stock.sort == "coil" ? StockForm::coil
-                                      : StockForm::spool;
-    one.counting = is_offcut(stock) ? StockCounting::whole : StockCounting::as_cut;
-    if (is_offcut(stock) && spools)
-      one.cost_mm = (stock.length_mm + 999) / 1000;
-    asked.stocks.push_back(i);
-  }
-  return asked;
-}
 
 /// What is left of a stock when this is cut from it.
 std::int64_t rest_of(const StockInHand& stock, std::int64_t pieces_mm, std::int64_t cuts,
@@ -58,14 +19,8 @@ bool keeps(const LineOrder& line, const StockInHand& stock, std::int64_t rest_mm
   return rest_mm > 0 && (rest_mm >= line.least_offcut_mm.value || stock.kept_back_mm > 0);
 }
 
-/// The pieces that are cut from one stock.
-struct Cuts {
-  std::vector<std::size_t> pieces;
-  std::int64_t pieces_mm = 0;
-};
-
 /// Room that the cuts need: the last one only where there is something behind it.
-bool holds(const StockInHand& stock, const Cuts& cuts, std::int64_t kerf_mm) {
+bool holds(const StockInHand& stock, const CutRow& cuts, std::int64_t kerf_mm) {
   const auto count = static_cast<std::int64_t>(cuts.pieces.size());
   return cuts.pieces_mm + (count - 1) * kerf_mm <= usable_mm(stock);
 }
@@ -73,13 +28,13 @@ bool holds(const StockInHand& stock, const Cuts& cuts, std::int64_t kerf_mm) {
 /// The cuts made from spools and coils count the same from whichever they are made. The longest row of cuts
 /// goes first to the shortest stock that holds it and leaves no waste, else to the shortest that holds it;
 /// so every other row still finds one that does.
-void move_to_shortest(const LineOrder& line, std::vector<SpoolUse>& uses, std::vector<Cuts>& cuts) {
+void move_to_shortest(const LineOrder& line, std::vector<CutRow>& cuts) {
   std::vector<std::int64_t> left(line.stocks.size());
   for (std::size_t i = 0; i < line.stocks.size(); ++i)
     left[i] = line.stocks[i].pieces;
   std::vector<std::size_t> rows;
-  for (std::size_t i = 0; i < uses.size(); ++i)
-    if (!is_offcut(line.stocks[uses[i].stock]))
+  for (std::size_t i = 0; i < cuts.size(); ++i)
+    if (!is_offcut(line.stocks[cuts[i].stock]))
       rows.push_back(i);
   const auto needs = [&](std::size_t row) {
     return cuts[row].pieces_mm + static_cast<std::int64_t>(cuts[row].pieces.size()) * line.kerf_mm.value;
@@ -103,13 +58,13 @@ void move_to_shortest(const LineOrder& line, std::vector<SpoolUse>& uses, std::v
       }
     }
     if (best) {
-      uses[row].stock = *best;
+      cuts[row].stock = *best;
       --left[*best];
     }
   }
 }
 
-void lay_out(const LineOrder& line, const Cuts& cuts, SpoolUse& use) {
+void lay_out(const LineOrder& line, const CutRow& cuts, SpoolUse& use) {
   const StockInHand& stock = line.stocks[use.stock];
   std::int64_t position = 0;
   for (const std::size_t piece : cuts.pieces) {
@@ -131,39 +86,40 @@ void lay_out(const LineOrder& line, const Cuts& cuts, SpoolUse& use) {
     use.fate = is_offcut(stock) ? RestFate::offcut : RestFate::stays;
 }
 
+UncutReason reason_of(const LineOrder& line, const ShortPiece& piece) {
+  const bool fits_one = std::any_of(line.stocks.begin(), line.stocks.end(), [&](const StockInHand& stock) {
+    return usable_mm(stock) >= line.pieces[piece.piece].length_mm;
+  });
+  return fits_one ? UncutReason::not_enough_stock : UncutReason::longer_than_every_stock;
+}
+
 } // namespace
 
 LinePlan plan_line(LineOrder order, const std::vector<StockFile>& files, const CuttingLimits& limits) {
   LinePlan plan;
   plan.order = std::move(order);
   const LineOrder& line = plan.order;
-  plan.spools = std::any_of(line.stocks.begin(), line.stocks.end(),
-                            [](const StockInHand& stock) { return !is_offcut(stock); });
-  Asked asked = asked_of(line, files, plan.spools);
-  plan.searched = !asked.order.pieces.empty() && !asked.order.stocks.empty();
+  plan.searched =
+      !line.pieces.empty() && std::any_of(line.stocks.begin(), line.stocks.end(),
+                                          [](const StockInHand& stock) { return usable_mm(stock) > 0; });
   if (!plan.searched) {
     for (std::size_t i = 0; i < line.pieces.size(); ++i)
       plan.short_pieces.push_back({i, UncutReason::not_enough_stock});
   } else {
-    const CuttingPlan found = plan_cutting(asked.order, limits);
-    plan.counted_mm = found.cost_mm;
-    plan.bound_mm = found.lower_bound_mm;
-    plan.proven = found.proven;
-    std::vector<Cuts> cuts;
-    for (const CutStock& stock : found.stocks) {
+    Dealt dealt = deal_out(line, files, limits);
+    move_to_shortest(line, dealt.rows);
+    for (const CutRow& row : dealt.rows) {
       SpoolUse& use = plan.uses.emplace_back();
-      use.stock = asked.stocks[stock.stock];
-      Cuts& row = cuts.emplace_back();
-      for (const CutPiece& piece : stock.pieces) {
-        row.pieces.push_back(piece.piece);
-        row.pieces_mm += piece.length_mm;
-      }
+      use.stock = row.stock;
+      lay_out(line, row, use);
     }
-    move_to_shortest(line, plan.uses, cuts);
-    for (std::size_t i = 0; i < plan.uses.size(); ++i)
-      lay_out(line, cuts[i], plan.uses[i]);
-    for (const UncutPiece& piece : found.uncut)
-      plan.short_pieces.push_back({piece.piece, piece.reason});
+    plan.short_pieces = std::move(dealt.short_pieces);
+    for (ShortPiece& piece : plan.short_pieces)
+      piece.reason = reason_of(line, piece);
+    plan.measure = dealt.measure;
+    plan.counted_mm = dealt.counted_mm;
+    plan.bound_mm = dealt.bound_mm;
+    plan.proven = dealt.proven;
   }
 
   // Stocks in the order of their records; of those of one record the fuller first.

@@ -1,6 +1,7 @@
 #include "calculate/spool_plan/spool_order.hpp"
 
 #include "base/internal_error.hpp"
+#include "calculate/cutting/cutting_order.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/spool_plan/wanted_piece.hpp"
 #include "calculate/spool_plan/whole_millimetres.hpp"
@@ -151,6 +152,8 @@ SpoolOrder spool_order(const std::vector<SpoolBoat>& boats) {
       for (const Piece& piece : stay.pieces) {
         LineOrder& line = group_of(groups, (*boat.rig)[piece.material]).order;
         auto wanted = wanted_piece(boat, piece, line.spare.value);
+        if (line.pieces.size() >= static_cast<std::size_t>(most_cutting_pieces))
+          wanted = UnplannedPiece{boat.title, piece.name, "the plan has as many pieces as it can hold"};
         if (auto* planned = std::get_if<WantedPiece>(&wanted))
           line.pieces.push_back(std::move(*planned));
         else

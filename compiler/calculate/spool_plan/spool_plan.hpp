@@ -48,16 +48,23 @@ struct SpoolTotals {
   std::int64_t waste_mm = 0;
 };
 
+/// What a plan has as little of as can be.
+enum class SpoolMeasure {
+  uncut,         ///< length of pieces for which the stock does not suffice
+  cut_off,       ///< pieces with their kerfs that come from spools and coils
+  offcuts_begun, ///< length of the offcuts that are begun, where there is neither spool nor coil
+};
+
 /// The plan of one kind of line.
 struct LinePlan {
   LineOrder order;
   std::vector<SpoolUse> uses;
   SpoolTotals totals;
   std::vector<ShortPiece> short_pieces;
-  std::int64_t to_buy_mm = 0;  ///< short pieces with a kerf each
-  bool spools = false;         ///< a spool or coil is among the stocks
-  bool searched = false;       ///< there were pieces and stocks to search a plan for
-  std::int64_t counted_mm = 0; ///< what was made least, see plan_spools()
+  std::int64_t to_buy_mm = 0; ///< short pieces with a kerf each
+  bool searched = false;      ///< there were pieces and stocks to search a plan for
+  SpoolMeasure measure = SpoolMeasure::cut_off;
+  std::int64_t counted_mm = 0; ///< by this measure
   std::int64_t bound_mm = 0;   ///< no plan counts less
   bool proven = false;         ///< the two are equal
 };
@@ -82,11 +89,13 @@ struct SpoolPlan {
 
 /// Which piece is cut from which stock, line by line.
 ///
-/// Spools and coils count by what is cut off them. An offcut that is begun counts 1 mm for each metre of
-/// it, begun metres too, so that offcuts go before spools and short ones before long ones; where there is
-/// neither spool nor coil it counts with its whole length. Among plans that count the same the fewest
-/// stocks are begun, and of spools and coils that hold the same cuts the shortest is taken whose rest is
-/// not waste. What is kept back of a stock is not cut into.
+/// As little as can be is left uncut. Of spools and coils as little as can be is cut off: offcuts go first
+/// and are filled as far as they can be. Of plans alike in that the one begins the shorter offcuts,
+/// together, and then the fewest stocks; and of spools and coils that hold the same cuts the shortest is
+/// taken whose rest is not waste. What is kept back of a stock is not cut into, but by a kerf. A rest that
+/// is too short to be kept is waste and is not counted: the file says that it is worth nothing.
+///
+/// The first two are exact where the plan is proven, the others a best effort.
 SpoolPlan plan_spools(const std::vector<SpoolBoat>& boats, const CuttingLimits& limits = {});
 
 } // namespace sheerpole
