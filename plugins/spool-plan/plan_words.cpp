@@ -83,10 +83,16 @@ std::string proof_words(const LinePlan& plan) {
     less = "begins";
     break;
   }
-  if (plan.proven)
-    return fmt::format("{} mm {}, and no plan {} less: proven", plan.counted_mm, what, less);
-  return fmt::format("{} mm {}; no plan {} less than {} mm: not proven, the search came to its limit",
-                     plan.counted_mm, what, less, plan.bound_mm);
+  std::string words =
+      plan.proven
+          ? fmt::format("{} mm {}, and no plan {} less: proven", plan.counted_mm, what, less)
+          : fmt::format("{} mm {}; no plan {} less than {} mm: not proven, the search came to its limit",
+                        plan.counted_mm, what, less, plan.bound_mm);
+  const bool too_long =
+      std::any_of(plan.short_pieces.begin(), plan.short_pieces.end(), [](const ShortPiece& piece) {
+        return piece.reason == UncutReason::longer_than_every_stock;
+      });
+  return too_long ? words + ". It speaks of the pieces that are not longer than every stock" : words;
 }
 
 std::string cutting_words(const LineOrder& line) {

@@ -69,9 +69,15 @@ std::int64_t with_kerfs(const LineOrder& line, const std::vector<ShortPiece>& pi
   return length_of(line, pieces) + static_cast<std::int64_t>(pieces.size()) * line.kerf_mm.value;
 }
 
-std::vector<std::size_t> all_of(const LineOrder& line) {
-  std::vector<std::size_t> pieces(line.pieces.size());
-  std::iota(pieces.begin(), pieces.end(), std::size_t{0});
+/// Places of the pieces that are no longer than the longest stock.
+std::vector<std::size_t> that_fit(const LineOrder& line) {
+  std::int64_t longest = 0;
+  for (const StockInHand& stock : line.stocks)
+    longest = std::max(longest, usable_mm(stock));
+  std::vector<std::size_t> pieces;
+  for (std::size_t i = 0; i < line.pieces.size(); ++i)
+    if (line.pieces[i].length_mm <= longest)
+      pieces.push_back(i);
   return pieces;
 }
 
@@ -100,16 +106,16 @@ std::optional<CutRow> one_for_all(const LineOrder& line, std::vector<std::size_t
 /// As much as possible from the offcuts: a piece with its kerf is one length, and a stock has room for one
 /// kerf more than its length, which is the same as kerfs between pieces.
 Dealt from_offcuts(const LineOrder& line, const std::vector<StockFile>& files,
-                   const CuttingLimits& limits) {
+                   const std::vector<std::size_t>& pieces, const CuttingLimits& limits) {
   Asked asked;
-  for (const std::size_t i : all_of(line))
+  for (const std::size_t i : pieces)
     add_piece(asked, line, i, line.pieces[i].length_mm + line.kerf_mm.value);
   for (std::size_t i = 0; i < line.stocks.size(); ++i)
     if (is_offcut(line.stocks[i]) && usable_mm(line.stocks[i]) > 0)
       add_stock(asked, line, files, i, usable_mm(line.stocks[i]) + line.kerf_mm.value);
   Dealt dealt;
   if (asked.stocks.empty()) {
-    for (const std::size_t i : all_of(line))
+    for (const std::size_t i : pieces)
       dealt.short_pieces.push_back({i, UncutReason::not_enough_stock});
     dealt.proven = true;
     return dealt;
@@ -165,11 +171,11 @@ std::int64_t beginning_cost(const LineOrder& line) {
 
 /// From all stocks at once; for when they do not suffice one sort after the other. The offcuts count 1 mm a
 /// metre, which only settles what is left open by the pieces that stay uncut and by what comes from spools.
-Dealt from_all(const LineOrder& line, const std::vector<StockFile>& files, bool spools,
-               const CuttingLimits& limits) {
+Dealt from_all(const LineOrder& line, const std::vector<StockFile>& files,
+               const std::vector<std::size_t>& pieces, bool spools, const CuttingLimits& limits) {
   Asked asked;
   asked.order.kerf_mm = line.kerf_mm.value;
-  for (const std::size_t i : all_of(line))
+  for (const std::size_t i : pieces)
     add_piece(asked, line, i, line.pieces[i].length_mm);
   for (std::size_t i = 0; i < line.stocks.size(); ++i) {
     if (usable_mm(line.stocks[i]) <= 0)
@@ -197,10 +203,11 @@ std::int64_t cut_off_spools(const LineOrder& line, const std::vector<CutRow>& ro
 }
 
 /// What remains for spools, or is short, when every offcut is filled to its end.
-std::int64_t left_at_least(const LineOrder& line, std::int64_t kerf_mm, bool offcuts_only) {
+std::int64_t left_at_least(const LineOrder& line, const std::vector<std::size_t>& pieces,
+                           std::int64_t kerf_mm, bool offcuts_only) {
   std::int64_t left = 0;
-  for (const WantedPiece& piece : line.pieces)
-    left += piece.length_mm + kerf_mm;
+  for (const std::size_t piece : pieces)
+    left += line.pieces[piece].length_mm + kerf_mm;
   for (const StockInHand& stock : line.stocks)
     if ((!offcuts_only || is_offcut(stock)) && usable_mm(stock) > 0)
       left -= stock.pieces * (usable_mm(stock) + kerf_mm);
@@ -221,10 +228,11 @@ Dealt deal_out(const LineOrder& line, const std::vector<StockFile>& files, const
   const bool spools = std::any_of(line.stocks.begin(), line.stocks.end(), [](const StockInHand& stock) {
     return !is_offcut(stock) && usable_mm(stock) > 0;
   });
+  const std::vector<std::size_t> pieces = that_fit(line);
   Dealt dealt;
-  std::int64_t least = left_at_least(line, line.kerf_mm.value, true); // cut off spools by any plan
+  std::int64_t least = left_at_least(line, pieces, line.kerf_mm.value, true); // cut off spools by any plan
   if (spools) {
-    dealt = from_offcuts(line, files, limits);
+    dealt = from_offcuts(line, files, pieces, limits);
     if (dealt.proven)
       least = std::max(least, with_kerfs(line, dealt.short_pieces));
     Dealt rest = from_spools(line, files, dealt.short_pieces, limits);
@@ -233,7 +241,7 @@ Dealt deal_out(const LineOrder& line, const std::vector<StockFile>& files, const
     dealt.proven = dealt.proven && rest.proven;
   }
   if (!spools || !dealt.short_pieces.empty()) {
-    Dealt all = from_all(line, files, spools, limits);
+    Dealt all = from_all(line, files, pieces, spools, limits);
     if (spools)
       least = std::max(least, all.bound_mm - beginning_cost(line));
     if (!spools || length_of(line, all.short_pieces) <= length_of(line, dealt.short_pieces))
@@ -244,7 +252,7 @@ Dealt deal_out(const LineOrder& line, const std::vector<StockFile>& files, const
   if (!dealt.short_pieces.empty()) {
     dealt.measure = SpoolMeasure::uncut;
     dealt.counted_mm = length_of(line, dealt.short_pieces);
-    dealt.bound_mm = dealt.proven ? dealt.counted_mm : left_at_least(line, 0, false);
+    dealt.bound_mm = dealt.proven ? dealt.counted_mm : left_at_least(line, pieces, 0, false);
   } else if (spools) {
     dealt.measure = SpoolMeasure::cut_off;
     dealt.counted_mm = cut_off_spools(line, dealt.rows);
@@ -253,6 +261,11 @@ Dealt deal_out(const LineOrder& line, const std::vector<StockFile>& files, const
     dealt.measure = SpoolMeasure::offcuts_begun;
   }
   dealt.proven = dealt.counted_mm == dealt.bound_mm;
+  for (ShortPiece& piece : dealt.short_pieces)
+    piece.reason = UncutReason::not_enough_stock; // each fits one stock at least
+  for (std::size_t i = 0; i < line.pieces.size(); ++i)
+    if (!std::binary_search(pieces.begin(), pieces.end(), i))
+      dealt.short_pieces.push_back({i, UncutReason::longer_than_every_stock});
   return dealt;
 }
 

@@ -86,13 +86,6 @@ void lay_out(const LineOrder& line, const CutRow& cuts, SpoolUse& use) {
     use.fate = is_offcut(stock) ? RestFate::offcut : RestFate::stays;
 }
 
-UncutReason reason_of(const LineOrder& line, const ShortPiece& piece) {
-  const bool fits_one = std::any_of(line.stocks.begin(), line.stocks.end(), [&](const StockInHand& stock) {
-    return usable_mm(stock) >= line.pieces[piece.piece].length_mm;
-  });
-  return fits_one ? UncutReason::not_enough_stock : UncutReason::longer_than_every_stock;
-}
-
 } // namespace
 
 LinePlan plan_line(LineOrder order, const std::vector<StockFile>& files, const CuttingLimits& limits) {
@@ -114,8 +107,6 @@ LinePlan plan_line(LineOrder order, const std::vector<StockFile>& files, const C
       lay_out(line, row, use);
     }
     plan.short_pieces = std::move(dealt.short_pieces);
-    for (ShortPiece& piece : plan.short_pieces)
-      piece.reason = reason_of(line, piece);
     plan.measure = dealt.measure;
     plan.counted_mm = dealt.counted_mm;
     plan.bound_mm = dealt.bound_mm;

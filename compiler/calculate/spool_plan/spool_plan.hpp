@@ -48,7 +48,7 @@ struct SpoolTotals {
   std::int64_t waste_mm = 0;
 };
 
-/// What a plan has as little of as can be.
+/// What a plan has as little of as can be; of the pieces that are no longer than every stock.
 enum class SpoolMeasure {
   uncut,         ///< length of pieces for which the stock does not suffice
   cut_off,       ///< pieces with their kerfs that come from spools and coils
@@ -89,11 +89,12 @@ struct SpoolPlan {
 
 /// Which piece is cut from which stock, line by line.
 ///
-/// As little as can be is left uncut. Of spools and coils as little as can be is cut off: offcuts go first
-/// and are filled as far as they can be. Of plans alike in that the one begins the shorter offcuts,
-/// together, and then the fewest stocks; and of spools and coils that hold the same cuts the shortest is
-/// taken whose rest is not waste. What is kept back of a stock is not cut into, but by a kerf. A rest that
-/// is too short to be kept is waste and is not counted: the file says that it is worth nothing.
+/// Pieces longer than every stock are set aside. Of the others as little as can be is left uncut. Of spools
+/// and coils as little as can be is cut off: offcuts go first and are filled as far as they can be. Of
+/// plans alike in that the one begins the shorter offcuts, together, and then the fewest stocks; and of
+/// spools and coils that hold the same cuts the shortest is taken whose rest is not waste. What is kept
+/// back of a stock is not cut into, but by a kerf. A rest that is too short to be kept is waste and is not
+/// counted: the file says that it is worth nothing.
 ///
 /// The first two are exact where the plan is proven, the others a best effort.
 SpoolPlan plan_spools(const std::vector<SpoolBoat>& boats, const CuttingLimits& limits = {});

@@ -227,6 +227,18 @@ TEST_F(SpoolPlanTest, APieceLongerThanEveryStockIsToldFromOneForWhichThereIsNoMo
   EXPECT_EQ(line.short_pieces[0].reason, UncutReason::longer_than_every_stock);
   EXPECT_EQ(line.short_pieces[1].reason, UncutReason::not_enough_stock);
   EXPECT_EQ(line.order.pieces[line.short_pieces[1].piece].name, "two");
+  EXPECT_EQ(line.to_buy_mm, 32'900);
+  EXPECT_EQ(line.measure, SpoolMeasure::uncut);
+  EXPECT_EQ(line.counted_mm, 2900); // the giant is in no plan
+}
+
+TEST_F(SpoolPlanTest, APieceThatNoStockHoldsLeavesTheProofOfTheOthersAlone) {
+  const LinePlan& line =
+      plan(StockRig("Demo").stay("giant", 30'000).stay("one", 3000).stock("drum", "spool", 4000));
+  ASSERT_EQ(line.short_pieces.size(), 1U);
+  EXPECT_EQ(line.measure, SpoolMeasure::cut_off);
+  EXPECT_EQ(line.counted_mm, 3000);
+  EXPECT_TRUE(line.proven);
 }
 
 TEST_F(SpoolPlanTest, AnOffcutThatTheSpoolCanNotReplaceIsKeptForThePieceThatNeedsIt) {
