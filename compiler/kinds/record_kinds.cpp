@@ -33,7 +33,7 @@ constexpr PropertyRow stock[] = {
     choice_row("sort", Need::required, stock_sorts, "spool", "what it is"),
     length_row("length", Need::required, 0.001, 10000.0, "100 m", "length in hand"),
     {.name = "pieces", .type = count, .least = 1, .most = 1000, .example = "2", .help = "how many of them"},
-    ratio_row("spare", 0.0, 10.0, "10 %", "share of what is cut from it that is kept as spare"),
+    ratio_row("spare", 0.0, 10.0, "10 %", "share of it that is kept back as spare and not cut into"),
     text_row("batch", Need::optional, "\"coil 7\"", "the batch that it came from"),
     text_row("note", Need::optional, "\"dry store\"", "anything a reader should know"),
 };
