@@ -27,21 +27,39 @@ void print_marks(const BenchMarks& bench, bool incomplete, TextPage& page) {
     page.wrapped("   no mark: ", unknown);
 }
 
+void print_check_row(std::string_view name, const std::string& amount, TextPage& page) {
+  page.line("   " + padded(name, name_width) + padded_left(amount, amount_width));
+}
+
 /// The cut in three numbers that can be added up by hand.
-void print_hand_check(const ListedPiece& listed, TextPage& page) {
+void print_hand_check(const PieceSum& sum, TextPage& page) {
   Tenths line;
   bool any = false;
-  for (const SumRow& row : listed.sum.section("cut").rows)
+  for (const SumRow& row : sum.section("cut").rows)
     if (row.term->of_standing_part) {
       line += row.amount;
       any = true;
     }
-  const Tenths ends = listed.sum.cut() - listed.sum.body() - line;
-  std::string words = "body " + format_total(listed.sum.unknown, listed.sum.body());
+  page.line("   by hand");
+  print_check_row("body", format_total(sum.unknown, sum.body()), page);
+  print_check_row("what the ends use", format_signed(sum.cut() - sum.body() - line), page);
   if (any)
-    words += ", the line " + format_signed(line);
-  words += ", the ends " + format_signed(ends) + ": " + format_total(listed.sum.unknown, listed.sum.cut());
-  page.wrapped("   by hand    ", words);
+    print_check_row("what the line does", format_signed(line), page);
+  print_check_row(sum.cut_complete && sum.body_complete ? "= CUT" : "= CUT so far, INCOMPLETE",
+                  format_total(sum.unknown, sum.cut()), page);
+}
+
+void print_range(const Derived& derived, const Uncertainty& found, TextPage& page) {
+  page.wrapped("   known to   ",
+               "+-" + format_tenths(Tenths::of(found.expanded)) + " mm (95 %, law of propagation), " +
+                   format_signed(Tenths::of(found.drawn_low)) + " to " +
+                   format_signed(Tenths::of(found.drawn_high)) + " mm (95 % of the draws), at worst " +
+                   format_signed(Tenths::of(found.worst_low)) + " to " +
+                   format_signed(Tenths::of(found.worst_high)) + " mm; the proof sheet says of what");
+  if (found.reaches)
+    page.wrapped("              ", "the adjuster reaches in " +
+                                       trials_words(*found.reaches, derived.draws) +
+                                       ", before creep and cold");
 }
 
 } // namespace
@@ -52,24 +70,21 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
   if (of_several)
     page.line("   " + piece.name);
   print_marks(piece.bench, !listed.complete(), page);
-  if (piece.bench.dry_fit)
-    page.wrapped("   dry fit    ", place(*piece.bench.dry_fit) +
-                                       " mm bearing to bearing, both ends formed and nothing buried");
-  print_hand_check(listed, page);
-  if (const auto& found = listed.derived->uncertainty;
-      found && !listed.stay->stack.empty() && piece.of == 1) {
-    page.wrapped("   known to   ", "+-" + format_tenths(Tenths::of(found->expanded)) +
-                                       " mm (95 %, law of propagation); at worst " +
-                                       format_signed(Tenths::of(found->worst_low)) + " to " +
-                                       format_signed(Tenths::of(found->worst_high)) +
-                                       " mm; the proof sheet says of what");
-    if (found->reaches)
-      page.wrapped("              ", "the adjuster reaches in " +
-                                         trials_words(*found->reaches, checked.derived().draws) +
-                                         ", before creep and cold");
+  if (piece.bench.dry_fit) {
+    const bool spliced = !piece.above.splice.empty() || !piece.below.splice.empty();
+    page.wrapped("   dry fit    ", place(*piece.bench.dry_fit) + " mm bearing to bearing, " +
+                                       (spliced ? "eyes formed and nothing buried"
+                                                : "the ends laid beside the line at their marks"));
   }
-  for (const std::string& left_out : piece.not_counted)
-    page.wrapped("   not in it  ", left_out);
+  print_hand_check(listed.sum, page);
+  if (const Uncertainty* found = range_of(listed))
+    print_range(checked.derived(), *found, page);
+  if (piece.not_counted.empty())
+    return;
+  std::string left_out;
+  for (const std::string& words : piece.not_counted)
+    left_out += (left_out.empty() ? "" : "; ") + words;
+  page.wrapped("   not in it  ", left_out);
 }
 
 } // namespace sheerpole

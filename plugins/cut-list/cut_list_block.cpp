@@ -43,6 +43,17 @@ bool same_sum(const PieceSum& a, const PieceSum& b) {
                     same_section);
 }
 
+/// Both print the same worst case and 95 % range.
+bool same_range(const ListedPiece& a, const ListedPiece& b) {
+  const Uncertainty* first = range_of(a);
+  const Uncertainty* second = range_of(b);
+  if (first == nullptr || second == nullptr)
+    return first == second;
+  const auto same = [](Length one, Length other) { return Tenths::of(one) == Tenths::of(other); };
+  return same(first->expanded, second->expanded) && same(first->worst_low, second->worst_low) &&
+         same(first->worst_high, second->worst_high);
+}
+
 } // namespace
 
 bool CutListBlock::draft() const {
@@ -65,10 +76,21 @@ std::vector<CutListBlock> cut_list_blocks(const CheckedRig& checked) {
       if (twin == nullptr)
         twin = &blocks.emplace_back();
       else
-        twin->same_rows = same_sum(twin->pieces.front().sum, listed.sum);
+        twin->same_rows =
+            same_sum(twin->pieces.front().sum, listed.sum) && same_range(twin->pieces.front(), listed);
       twin->pieces.push_back(std::move(listed));
     }
   return blocks;
+}
+
+const Uncertainty* range_of(const ListedPiece& listed) {
+  if (!listed.derived->uncertainty)
+    return nullptr;
+  int number = 0;
+  for (const StackItem& item : listed.stay->stack)
+    if (item.kind == StackItem::Kind::line && ++number == listed.piece->number)
+      return item.line_length ? nullptr : &*listed.derived->uncertainty;
+  return nullptr;
 }
 
 std::vector<LineTotal> line_totals(const CheckedRig& checked, const std::vector<CutListBlock>& blocks) {

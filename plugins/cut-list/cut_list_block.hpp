@@ -24,7 +24,7 @@ struct ListedPiece {
 /// tolerance that the boat states.
 struct CutListBlock {
   std::vector<ListedPiece> pieces; ///< one or two, in the order of the rig
-  bool same_rows = true;           ///< two: both print the same rows and totals
+  bool same_rows = true;           ///< two: both print the same rows, totals and ranges
 
   bool draft() const;
 };
@@ -33,6 +33,10 @@ struct CutListBlock {
 /// lengths are known and complete, line and ends are the same, and neither body nor cut differ by more than
 /// it.
 std::vector<CutListBlock> cut_list_blocks(const CheckedRig& checked);
+
+/// How well the length of the piece is known; null when no bound is stated, and for a piece with a length
+/// of its own, which takes nothing of what the stay is off by.
+const Uncertainty* range_of(const ListedPiece& listed);
 
 /// Sum of the printed cut lengths of one line.
 struct LineTotal {

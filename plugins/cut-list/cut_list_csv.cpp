@@ -15,6 +15,9 @@ std::string joined(const std::vector<std::string>& words, std::string_view betwe
   return text;
 }
 
+constexpr std::size_t from_below_column = 15;
+constexpr std::size_t range_column = 17;
+
 /// The columns that are the same in every row of a piece, and those that belong to the row.
 struct CsvPiece {
   std::string piece;
@@ -41,9 +44,37 @@ struct CsvPiece {
                    {from->how, std::string(name_of(from->provenance.source_class)), from->provenance.note,
                     from->provenance.written, joined(from->provenance.assumptions, "; ")});
     cells.push_back(draft);
+    cells.insert(cells.end(), 5, "");
+    return cells;
+  }
+
+  /// A place on the bench, from both ends.
+  std::vector<std::string> mark(std::string quantity, const std::string& name, const MarkPlace& from_aloft,
+                                const MarkPlace* from_below, bool complete) const {
+    std::vector<std::string> cells =
+        row(std::move(quantity), name, format_tenths(Tenths::of(from_aloft.known)), from_aloft.unknown,
+            complete, nullptr);
+    if (from_below != nullptr) {
+      cells[from_below_column] = format_tenths(Tenths::of(from_below->known));
+      cells[from_below_column + 1] = yes_or_no(from_below->unknown);
+    }
     return cells;
   }
 };
+
+/// Marks, dry fit and what is left out, behind the totals.
+void add_bench(const CsvPiece& piece, const ListedPiece& listed, Table& table) {
+  const BenchMarks& bench = listed.piece->bench;
+  for (const BenchMark& mark : bench.marks)
+    table.rows.push_back(
+        piece.mark("mark", mark.name, mark.from_aloft, &mark.from_below, listed.complete()));
+  if (bench.dry_fit)
+    table.rows.push_back(piece.mark("dry-fit", "", *bench.dry_fit, nullptr, listed.complete()));
+  for (const std::string& why : bench.not_known)
+    table.rows.push_back(piece.row("not-marked", why, "", false, false, nullptr));
+  for (const std::string& words : listed.piece->not_counted)
+    table.rows.push_back(piece.row("not-counted", words, "", false, false, nullptr));
+}
 
 void add_rows(const CsvPiece& piece, const PieceSum& sum, Table& table) {
   if (sum.unknown) {
@@ -79,7 +110,12 @@ std::string cut_list_csv(const CheckedRig& checked, const std::vector<CutListBlo
                           {"source_note"},
                           {"written"},
                           {"rests_on_assumed"},
-                          {"draft"}},
+                          {"draft"},
+                          {"from_below_mm", true},
+                          {"from_below_plus_x"},
+                          {"known_to_95_mm", true},
+                          {"worst_low_mm", true},
+                          {"worst_high_mm", true}},
               .rows = {},
               .notes = {}};
   for (const CutListBlock& block : blocks) {
@@ -90,9 +126,16 @@ std::string cut_list_csv(const CheckedRig& checked, const std::vector<CutListBlo
     for (std::size_t i = 0; i < block.pieces.size() / off; ++i) {
       const ListedPiece& listed = block.pieces[i];
       const LineMaterial& line = checked.rig()[listed.piece->material];
-      add_rows({off == 1 ? listed.piece->name : joined(names, " + "), std::to_string(off), line.name,
-                line.size.name, yes_or_no(off == 1 ? listed.draft() : block.draft())},
-               listed.sum, table);
+      const CsvPiece piece{off == 1 ? listed.piece->name : joined(names, " + "), std::to_string(off),
+                           line.name, line.size.name, yes_or_no(off == 1 ? listed.draft() : block.draft())};
+      add_rows(piece, listed.sum, table);
+      if (const Uncertainty* found = range_of(listed)) {
+        std::vector<std::string>& cut = table.rows.back();
+        cut[range_column] = format_tenths(Tenths::of(found->expanded));
+        cut[range_column + 1] = format_tenths(Tenths::of(found->worst_low));
+        cut[range_column + 2] = format_tenths(Tenths::of(found->worst_high));
+      }
+      add_bench(piece, listed, table);
     }
   }
   return render_csv(table);

@@ -106,12 +106,17 @@ Json piece_json(const CheckedRig& checked, const ListedPiece& listed) {
             {"bench", bench_json(*listed.piece)},
             {"not_counted", listed.piece->not_counted},
             {"draft", listed.draft()},
-            {"draft_reasons", reasons_json(listed.draft_reasons)}};
+            {"draft_reasons", reasons_json(listed.draft_reasons)},
+            {"not_corrected", listed.derived->not_corrected},
+            {"uncertainty", Json()}};
+  if (const Uncertainty* found = range_of(listed))
+    json["uncertainty"] = uncertainty_json(*found, checked.derived());
   for (const RouteComparison& other : listed.derived->other_routes)
     json["other_routes"].push_back({{"route", name_of(other.other)},
                                     {"length_mm", json_millimetres(other.length)},
                                     {"difference_mm", json_millimetres(other.difference)},
-                                    {"provenance", provenance_json(other.provenance, sources)}});
+                                    {"provenance", provenance_json(other.provenance, sources)},
+                                    {"slips", slips_json(other)}});
   for (const SumSection& section : sum.sections)
     json["sum"].push_back(section_json(section, sources));
   return json;
@@ -153,7 +158,9 @@ std::string cut_list_json(const CheckedRig& checked, const std::vector<CutListBl
             {"pieces", Json::array()},
             {"pairs", Json::array()},
             {"adjusters", Json::array()},
-            {"line_totals", Json::array()}};
+            {"line_totals", Json::array()},
+            {"draws", checked.derived().draws},
+            {"seed", checked.derived().seed}};
   for (const CutListBlock& block : blocks) {
     for (const ListedPiece& listed : block.pieces)
       json["pieces"].push_back(piece_json(checked, listed));

@@ -23,14 +23,6 @@ void heading(std::string_view text, TextPage& page) {
   page.line(text);
 }
 
-/// "pellimoor.rig:82", or nothing.
-std::string place_words(const CheckedRig& checked, const Provenance& provenance) {
-  if (!provenance.place)
-    return {};
-  const SourceText& text = checked.sources()[provenance.place->source];
-  return text.name() + ":" + std::to_string(text.position(provenance.place->begin).line);
-}
-
 std::string known(const CheckedRig& checked, const Term& term) {
   std::string words = term.how;
   Provenance provenance = term.provenance;
@@ -38,7 +30,7 @@ std::string known(const CheckedRig& checked, const Term& term) {
     provenance.written.clear();
   const std::string source = source_words(provenance);
   words += (words.empty() ? "" : "; ") + source;
-  const std::string place = place_words(checked, term.provenance);
+  const std::string place = place_words(checked, term.provenance.place);
   return place.empty() ? words : words + "; " + place;
 }
 
@@ -47,20 +39,26 @@ void print_rows(const CheckedRig& checked, const std::vector<SumRow>& rows, Text
     row(one.term->name, format_signed(one.amount), known(checked, *one.term), page);
 }
 
-void print_other_ways(const CheckedRig& checked, const DerivedStay& stay, TextPage& page) {
+/// The ways to the pin-to-pin length side by side, and what is not in the one that was used.
+void print_ways(const DerivedStay& stay, TextPage& page) {
+  const LengthSum& pins = stay.pin_to_pin;
+  heading("The ways to pin-to-pin", page);
+  const Tenths used = printed_total(pins);
+  row((stay.route == LengthRoute::unknown ? "" : "by ") + std::string(route_words(stay.route)),
+      format_total(pins.unknown, used), stay.other_routes.empty() ? "used; there is no other" : "used",
+      page);
   for (const RouteComparison& other : stay.other_routes) {
-    row("by " + std::string(route_words(other.other)), format_tenths(Tenths::of(other.length)),
-        "not used; the way used differs by " + format_signed(Tenths::of(other.difference)) + " mm; " +
+    const Tenths length = Tenths::of(other.length);
+    row("by " + std::string(route_words(other.other)), format_tenths(length),
+        "not used; the one used differs by " + format_signed(used - length) + " mm; " +
             source_words(other.provenance),
         page);
     for (const LikelySlip& slip : other.slips)
-      row("", "",
-          "comes out if " + slip.words + ", to " + format_tenths(Tenths::of(slip.unexplained)) + " mm",
-          page);
+      row("  likely slip", "",
+          slip.words + ": explains it to " + format_tenths(Tenths::of(slip.unexplained)) + " mm", page);
   }
   for (const std::string& missing : stay.not_corrected)
-    row("not corrected", "", missing, page);
-  (void)checked;
+    row("  not corrected", "", missing, page);
 }
 
 void print_piece(const CheckedRig& checked, const DerivedStay& stay, const Piece& piece, TextPage& page) {
@@ -99,12 +97,14 @@ void print_tensions(const DerivedStay& stay, TextPage& page) {
     row("by a " + estimate.method, format_fixed(estimate.tension->kilonewtons(), 2) + " kN",
         words + (who.empty() ? "" : "; " + who), page);
   }
-  if (stay.sag)
+  if (stay.sag) {
+    const std::string extra = format_fixed(stay.sag->extra_length.millimetres(), 2);
     row("sag of the longest run", format_fixed(stay.sag->depth.millimetres(), 2) + " mm",
-        "over " + length_text(stay.sag->span) + " at " + format_fixed(stay.sag->tension.kilonewtons(), 2) +
-            " kN; the line is " + format_fixed(stay.sag->extra_length.millimetres(), 2) +
-            " mm longer than its chord",
+        "over " + format_tenths(Tenths::of(stay.sag->span)) + " mm at " +
+            format_fixed(stay.sag->tension.kilonewtons(), 2) + " kN; the line is " +
+            (extra == "0.00" ? "less than 0.01" : extra) + " mm longer than its chord",
         page);
+  }
 }
 
 void print_replacement(const CheckedRig& checked, const DerivedStay& stay, TextPage& page) {
@@ -133,6 +133,13 @@ void print_replacement(const CheckedRig& checked, const DerivedStay& stay, TextP
 
 } // namespace
 
+std::string place_words(const CheckedRig& checked, const std::optional<Span>& place) {
+  if (!place)
+    return {};
+  const SourceText& text = checked.sources()[place->source];
+  return text.name() + ":" + std::to_string(text.position(place->begin).line);
+}
+
 void print_stay_proof(const CheckedRig& checked, const DerivedStay& stay, TextPage& page) {
   const Stay& stated = checked.rig()[stay.stay];
   page.rule('=');
@@ -140,12 +147,7 @@ void print_stay_proof(const CheckedRig& checked, const DerivedStay& stay, TextPa
   for (const Piece& piece : stay.pieces)
     draft = draft || !checked.draft_reasons(piece).empty();
   page.ends(stated.name + (stated.title.empty() ? "" : "   " + stated.title), draft ? "DRAFT" : "");
-  page.blank();
-  page.wrapped("  length from   ", std::string(route_words(stay.route)));
-  if (!stay.other_routes.empty() || !stay.not_corrected.empty()) {
-    heading("Other ways, and what could not be corrected", page);
-    print_other_ways(checked, stay, page);
-  }
+  print_ways(stay, page);
   for (const Piece& piece : stay.pieces)
     print_piece(checked, stay, piece, page);
   print_uncertainty(checked, stay, page);

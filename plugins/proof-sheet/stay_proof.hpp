@@ -8,6 +8,9 @@ namespace sheerpole {
 /// Everything that is known of the length of one stay.
 void print_stay_proof(const CheckedRig& checked, const DerivedStay& stay, TextPage& page);
 
+/// "pellimoor.rig:82", or nothing.
+std::string place_words(const CheckedRig& checked, const std::optional<Span>& place);
+
 /// How well its cut is known, and what to measure next.
 void print_uncertainty(const CheckedRig& checked, const DerivedStay& stay, TextPage& page);
 

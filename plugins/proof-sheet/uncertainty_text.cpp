@@ -7,29 +7,42 @@ namespace sheerpole {
 
 namespace {
 
-constexpr std::size_t name_width = 34;
+constexpr std::size_t name_width = 29;
+constexpr std::size_t bound_width = 10;
+constexpr std::size_t shown_shares = 5;
 
-std::string range(Length low, Length high) {
-  return format_signed(Tenths::of(low)) + " to " + format_signed(Tenths::of(high)) + " mm";
+void range_row(std::string_view name, Length low, Length high, const std::string& how, TextPage& page) {
+  page.wrapped("  " + padded(name, name_width) + padded_left(format_signed(Tenths::of(low)), bound_width) +
+                   padded_left(format_signed(Tenths::of(high)), bound_width) + "   ",
+               how);
 }
 
-void row(const std::string& name, const std::string& text, TextPage& page) {
-  page.wrapped("  " + padded(name, name_width) + "   ", text);
+std::string propagation_words(const Uncertainty& found) {
+  std::string words = format_fixed(found.coverage_factor, 2) + " times a standard uncertainty of " +
+                      format_fixed(found.standard.millimetres(), 2) + " mm";
+  if (found.freedom > 0.0) {
+    const std::string freedom = format_fixed(found.freedom, 0);
+    words += ", " + freedom + (freedom == "1" ? " degree" : " degrees") + " of freedom";
+  }
+  return words + "; JCGM 100:2008";
 }
 
-void print_shares(const Derived& derived, const Uncertainty& found, TextPage& page) {
+void print_shares(const CheckedRig& checked, const Uncertainty& found, TextPage& page) {
+  const Derived& derived = checked.derived();
   page.blank();
-  page.line("What to measure next");
-  const std::size_t shown = std::min<std::size_t>(found.shares.size(), 5);
+  page.line("What to measure next: the inputs by their share of the doubt");
+  const std::size_t shown = std::min(found.shares.size(), shown_shares);
   for (std::size_t i = 0; i < shown; ++i) {
     const UncertaintyShare& share = found.shares[i];
     const UncertainInput& input = derived.inputs[share.input];
+    const std::string place = place_words(checked, input.place);
     page.wrapped("  " + padded_left(std::to_string(i + 1) + ".", 3) + " " +
-                     padded_left(format_fixed(share.share * 100.0, 1) + " %", 8) + "   ",
+                     padded_left(variance_words(share.share), 11) + "   ",
                  input.name + ", which moves it by " + format_signed(Tenths::of(share.per_bound)) +
                      (input.distribution == Distribution::student ? " mm by the scatter of its mean"
                                                                   : " mm at its bound") +
-                     " (" + std::string(name_of(input.distribution)) + ")");
+                     " (" + std::string(name_of(input.distribution)) + ")" +
+                     (place.empty() ? "" : "; " + place));
   }
   if (shown < found.shares.size())
     page.line("      and " + std::to_string(found.shares.size() - shown) + " more of smaller share");
@@ -38,38 +51,35 @@ void print_shares(const Derived& derived, const Uncertainty& found, TextPage& pa
   std::string names;
   for (const std::string& name : found.without_bound)
     names += (names.empty() ? "" : "; ") + name;
-  page.wrapped("  no bound is stated for   ", names);
+  page.blank();
+  page.line("No bound is stated for these; the ranges above take them as exact");
+  page.wrapped("  ", names);
 }
 
 } // namespace
 
 void print_uncertainty(const CheckedRig& checked, const DerivedStay& stay, TextPage& page) {
   page.blank();
-  page.line("How well it is known");
   if (!stay.uncertainty) {
-    row("not checked", "no bound is stated for anything that it follows", page);
+    page.line("How well it is known");
+    page.wrapped("  not checked: ", "no bound is stated for anything that it follows");
     return;
   }
   const Derived& derived = checked.derived();
   const Uncertainty& found = *stay.uncertainty;
-  row("at worst", range(found.worst_low, found.worst_high) + "; every input at its bound", page);
-  row("law of propagation",
-      "+-" + format_tenths(Tenths::of(found.expanded)) +
-          " mm for 95 %: " + format_fixed(found.coverage_factor, 2) + " times a standard uncertainty of " +
-          format_fixed(found.standard.millimetres(), 2) + " mm" +
-          (found.freedom > 0.0 ? ", " + format_fixed(found.freedom, 0) + " degrees of freedom" : "") +
-          " (JCGM 100:2008)",
-      page);
-  row("Monte Carlo",
-      range(found.drawn_low, found.drawn_high) + " for 95 % of " + std::to_string(derived.draws) +
-          " draws, seed " + std::to_string(derived.seed) + " (JCGM 101:2008)",
-      page);
+  page.line("How well it is known: the cut without burys and tails, which move no bearing");
+  page.line("  " + padded("by how much it may be off", name_width) + padded_left("from mm", bound_width) +
+            padded_left("to mm", bound_width));
+  range_row("at worst", found.worst_low, found.worst_high, "every input at its bound", page);
+  range_row("law of propagation, 95 %", -found.expanded, found.expanded, propagation_words(found), page);
+  range_row("Monte Carlo, 95 %", found.drawn_low, found.drawn_high,
+            "of " + grouped(derived.draws) + " draws, seed " + std::to_string(derived.seed) +
+                "; JCGM 101:2008",
+            page);
   if (found.reaches)
-    row("the adjuster reaches",
-        "in " + trials_words(*found.reaches, derived.draws) + ", as set up and before any creep or cold",
-        page);
-  row("of what", "of the cut without burys and tails, which move no bearing", page);
-  print_shares(derived, found, page);
+    page.wrapped("  ", "the adjuster reaches in " + trials_words(*found.reaches, derived.draws) +
+                           ", as set up and before any creep or cold: a count of draws, no promise");
+  print_shares(checked, found, page);
 }
 
 } // namespace sheerpole

@@ -1,63 +1,12 @@
 #include "plugins/take-up/take_up_sheet.hpp"
 
-#include "backend/account_sum.hpp"
-#include "backend/text_page.hpp"
+#include "plugins/take-up/stay_take_up.hpp"
 
 #include <algorithm>
 
 namespace sheerpole {
 
 namespace {
-
-constexpr std::size_t name_width = 28;
-constexpr std::size_t amount_width = 12;
-constexpr std::size_t turns_width = 8;
-
-void row(const std::string& name, const std::string& tighten, const std::string& tighten_turns,
-         const std::string& slacken, const std::string& slacken_turns, const std::string& how,
-         TextPage& page) {
-  const std::string lead = "  " + padded(name, name_width) + padded_left(tighten, amount_width) +
-                           padded_left(tighten_turns, turns_width) + padded_left(slacken, amount_width) +
-                           padded_left(slacken_turns, turns_width) + "   ";
-  page.wrapped(lead, how);
-}
-
-std::string turns_of(const DerivedStay& stay, Length travel) {
-  return stay.adjusters.size() == 1 ? format_turns(travel, stay.adjusters.front().travel_per_turn) : "";
-}
-
-std::string drawn(Length length) {
-  if (length == Length{})
-    return {};
-  const Tenths rounded = Tenths::of(-length);
-  return rounded == Tenths{} ? "0.0" : format_signed(rounded);
-}
-
-void print_account(const CheckedRig& checked, const DerivedStay& stay, TextPage& page) {
-  const Account& account = stay.account;
-  std::string adjusters;
-  for (const TakeUp& adjuster : stay.adjusters)
-    adjusters += (adjusters.empty() ? "" : ", ") + checked.rig()[adjuster.part].name + " set to " +
-                 format_tenths(Tenths::of(adjuster.set.value)) + " mm";
-  page.wrapped("  ", adjusters);
-  page.blank();
-  row("", "to tighten", "turns", "to slacken", "turns", "how", page);
-  row("as set", format_tenths(Tenths::of(account.to_tighten)), turns_of(stay, account.to_tighten),
-      format_tenths(Tenths::of(account.to_slacken)), turns_of(stay, account.to_slacken), "", page);
-  for (const AccountEntry& entry : account.entries) {
-    if (entry.not_checked.empty())
-      row(entry.name, drawn(entry.tightens), "", drawn(entry.slackens), "", entry.how, page);
-    else
-      row(entry.name, "not checked", "", "", "", entry.not_checked, page);
-  }
-  for (std::size_t i = 0; i < account.left.size(); ++i) {
-    const AccountLeft& left = account.left[i];
-    const PrintedLeft printed = printed_left(account, i);
-    row("= left after " + left.after, format_tenths(printed.to_tighten), turns_of(stay, left.to_tighten),
-        format_tenths(printed.to_slacken), turns_of(stay, left.to_slacken),
-        left.complete ? "" : "INCOMPLETE: an entry is not known", page);
-  }
-}
 
 /// The rows of a table that are about one stay, without its name.
 Table of_stay(Table table, const std::string& stay) {
@@ -103,6 +52,8 @@ void print_temperature(const Table& all, const DerivedStay& stay, const std::str
     return;
   }
   print_table("Temperature: slack above nothing, tighter below", of_stay(all, name), page);
+  page.wrapped("  ", "Of the take-up: slack against what can be tightened, tightening against what can be "
+                     "slackened.");
 }
 
 } // namespace
@@ -125,12 +76,11 @@ OutputBundle TakeUpSheet::generate(const BackendRequest& request) const {
   page.wrapped("",
                "Millimetres. Of creep the amount of that date counts, of the coldest and the warmest day "
                "the worse. What has stretched is not counted as room to slacken. What is not checked "
-               "counts as nothing, so less may be left than the account says.");
+               "counts as nothing, so less may be left than the account says: such a row says INCOMPLETE.");
   page.wrapped("",
                "Slacken and tighten a loaded stay by small steps, one stay at a time, with the mast held "
                "by something else; keep the thread engaged and lock it again.");
   const Table temperatures = temperature_table(checked);
-  const Table fits = fits_table(checked);
   for (const DerivedStay& stay : checked.derived().stays) {
     const Stay& stated = checked.rig()[stay.stay];
     page.blank();
@@ -141,7 +91,7 @@ OutputBundle TakeUpSheet::generate(const BackendRequest& request) const {
     else
       print_account(checked, stay, page);
     print_temperature(temperatures, stay, stated.name, page);
-    print_table("Lines in hand", of_stay(fits, stated.name), page);
+    print_fits(checked, stay, page);
   }
   return {{{"take-up.txt", page.text()}, {"take-up.csv", render_csv(account_table(checked))}}};
 }

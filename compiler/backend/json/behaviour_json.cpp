@@ -14,26 +14,6 @@ Json optional_number(const std::optional<double>& number) {
   return number ? Json(*number) : Json();
 }
 
-Json uncertainty_json(const Uncertainty& found, const Derived& derived) {
-  Json json{{"worst_low_mm", json_millimetres(found.worst_low)},
-            {"worst_high_mm", json_millimetres(found.worst_high)},
-            {"standard_mm", json_millimetres(found.standard)},
-            {"degrees_of_freedom", found.freedom},
-            {"coverage_factor", found.coverage_factor},
-            {"expanded_mm", json_millimetres(found.expanded)},
-            {"drawn_low_mm", json_millimetres(found.drawn_low)},
-            {"drawn_high_mm", json_millimetres(found.drawn_high)},
-            {"adjuster_reaches", optional_number(found.reaches)},
-            {"without_bound", found.without_bound},
-            {"shares", Json::array()}};
-  for (const UncertaintyShare& share : found.shares)
-    json["shares"].push_back({{"input", derived.inputs[share.input].name},
-                              {"distribution", name_of(derived.inputs[share.input].distribution)},
-                              {"per_bound_mm", json_millimetres(share.per_bound)},
-                              {"share", share.share}});
-  return json;
-}
-
 Json account_json(const Account& account) {
   Json json{{"to_tighten_mm", json_millimetres(account.to_tighten)},
             {"to_slacken_mm", json_millimetres(account.to_slacken)},
@@ -43,6 +23,8 @@ Json account_json(const Account& account) {
     json["entries"].push_back({{"name", entry.name},
                                {"tightens_mm", json_millimetres(entry.tightens)},
                                {"slackens_mm", json_millimetres(entry.slackens)},
+                               {"dated", entry.dated},
+                               {"of_temperature", entry.of_temperature},
                                {"how", entry.how},
                                {"not_checked", entry.not_checked}});
   for (const AccountLeft& left : account.left)
@@ -91,6 +73,8 @@ Json fits_json(const DerivedStay& stay, const Rig& rig) {
     json.push_back({{"line_mm", json_millimetres(fit.line)},
                     {"gap_mm", json_millimetres(fit.gap)},
                     {"adjuster", fit.not_checked.empty() ? Json(rig[fit.adjuster].name) : Json()},
+                    {"shortest_mm", json_millimetres(fit.shortest)},
+                    {"longest_mm", json_millimetres(fit.longest)},
                     {"ways", std::move(ways)},
                     {"short_by_mm", json_millimetres(fit.short_by)},
                     {"not_checked", fit.not_checked}});
@@ -117,6 +101,49 @@ Json joints_json(const DerivedStay& stay) {
 }
 
 } // namespace
+
+Json uncertainty_json(const Uncertainty& found, const Derived& derived) {
+  Json json{{"worst_low_mm", json_millimetres(found.worst_low)},
+            {"worst_high_mm", json_millimetres(found.worst_high)},
+            {"standard_mm", json_millimetres(found.standard)},
+            {"degrees_of_freedom", found.freedom},
+            {"coverage_factor", found.coverage_factor},
+            {"expanded_mm", json_millimetres(found.expanded)},
+            {"drawn_low_mm", json_millimetres(found.drawn_low)},
+            {"drawn_high_mm", json_millimetres(found.drawn_high)},
+            {"drawn_standard_mm", json_millimetres(found.drawn_standard)},
+            {"adjuster_reaches", optional_number(found.reaches)},
+            {"without_bound", found.without_bound},
+            {"shares", Json::array()}};
+  for (const UncertaintyShare& share : found.shares)
+    json["shares"].push_back({{"input", derived.inputs[share.input].name},
+                              {"distribution", name_of(derived.inputs[share.input].distribution)},
+                              {"per_bound_mm", json_millimetres(share.per_bound)},
+                              {"standard_mm", json_millimetres(share.standard)},
+                              {"share", share.share}});
+  return json;
+}
+
+Json inputs_json(const Derived& derived, const SourceSet& sources) {
+  Json json = Json::array();
+  for (const UncertainInput& input : derived.inputs) {
+    Provenance where;
+    where.place = input.place;
+    json.push_back({{"name", input.name},
+                    {"bound", input.bound},
+                    {"distribution", name_of(input.distribution)},
+                    {"degrees_of_freedom", input.freedom},
+                    {"place", provenance_json(where, sources)["place"]}});
+  }
+  return json;
+}
+
+Json slips_json(const RouteComparison& other) {
+  Json json = Json::array();
+  for (const LikelySlip& slip : other.slips)
+    json.push_back({{"words", slip.words}, {"unexplained_mm", json_millimetres(slip.unexplained)}});
+  return json;
+}
 
 Json bench_json(const Piece& piece) {
   Json marks = Json::array();
@@ -149,6 +176,7 @@ void add_behaviour_json(const DerivedStay& stay, const Derived& derived, const R
                            {"mass", optional_number(stay.replacement->mass)},
                            {"kilograms", optional_number(stay.replacement->new_kilograms)},
                            {"kilograms_before", optional_number(stay.replacement->old_kilograms)},
+                           {"centre_height_mm", json_millimetres(stay.replacement->centre_height)},
                            {"not_checked", stay.replacement->not_checked}};
   json["fits"] = fits_json(stay, rig);
   json["joints"] = joints_json(stay);

@@ -39,13 +39,6 @@ Json adjuster_json(const TakeUp& adjuster, const Rig& rig, const SourceSet& sour
           {"least_engagement_mm", json_millimetres(adjuster.least_engagement)}};
 }
 
-Json slips_json(const RouteComparison& other) {
-  Json json = Json::array();
-  for (const LikelySlip& slip : other.slips)
-    json.push_back({{"words", slip.words}, {"unexplained_mm", json_millimetres(slip.unexplained)}});
-  return json;
-}
-
 Json stay_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, const SourceSet& sources) {
   Json json{{"stay", rig[stay.stay].name},
             {"route", name_of(stay.route)},
@@ -71,7 +64,10 @@ Json stay_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, 
 } // namespace
 
 Json derived_json(const CheckedRig& checked) {
-  Json json{{"draws", checked.derived().draws}, {"seed", checked.derived().seed}, {"stays", Json::array()}};
+  Json json{{"draws", checked.derived().draws},
+            {"seed", checked.derived().seed},
+            {"inputs", inputs_json(checked.derived(), checked.sources())},
+            {"stays", Json::array()}};
   for (const DerivedStay& stay : checked.derived().stays)
     json["stays"].push_back(stay_json(stay, checked.derived(), checked.rig(), checked.sources()));
   return json;

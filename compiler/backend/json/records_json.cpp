@@ -59,10 +59,19 @@ Json inspection_json(const Inspection& inspection, const Rig& rig) {
 
 Json particulars_json(const std::vector<Particular>& particulars, const SourceSet& sources) {
   Json json = Json::array();
-  for (const Particular& particular : particulars)
+  for (const Particular& particular : particulars) {
+    const std::optional<Quantity>& tolerance = particular.value.tolerance;
+    Json values = Json::array();
+    for (const Sourced<Quantity>& value : particular.values)
+      values.push_back(value.value.si);
     json.push_back({{"name", particular.name},
                     {"text", particular.text},
-                    {"provenance", provenance_json(particular.value.provenance, sources)}});
+                    {"provenance", provenance_json(particular.value.provenance, sources)},
+                    {"si", particular.value.value.si},
+                    {"tolerance_si", tolerance ? Json(tolerance->si) : Json()},
+                    {"values_si", std::move(values)},
+                    {"names", particular.names}});
+  }
   return json;
 }
 

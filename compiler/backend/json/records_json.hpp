@@ -6,7 +6,8 @@
 
 namespace sheerpole {
 
-/// `[{name, text, provenance}]`
+/// `[{name, text, provenance, si, tolerance_si, values_si, names}]`: numbers in the coherent SI unit of the
+/// fact (m, N, K, a share of one); si is zero for a text, a word, a date or a name.
 Json particulars_json(const std::vector<Particular>& particulars, const SourceSet& sources);
 
 /// Adds states, records, limits, rules, waivers, expectations, inspections and differences to the JSON of a

@@ -34,7 +34,8 @@ Json point_json(const Point& point, const Rig& rig, const SourceSet& sources) {
           {"twin", point.twin ? Json(rig[*point.twin].name) : Json()},
           {"overridden", point.overridden},
           {"spar", point.spar},
-          {"provenance", provenance_json(point.provenance, sources)}};
+          {"provenance", provenance_json(point.provenance, sources)},
+          {"tolerance_mm", json_millimetres(point.tolerance)}};
 }
 
 Json spreader_json(const Spreader& spreader, const Rig& rig) {
@@ -125,7 +126,7 @@ std::string_view passage_name(Passage passage) {
   return "end";
 }
 
-Json reading_json(const Reading& reading, const SourceSet& sources) {
+Json reading_json(const Reading& reading, const Rig& rig, const SourceSet& sources) {
   Json runs = Json::array();
   for (const Sourced<Length>& run : reading.runs)
     runs.push_back(sourced_json(run, sources));
@@ -135,7 +136,11 @@ Json reading_json(const Reading& reading, const SourceSet& sources) {
           {"mark", reading.mark},
           {"date", reading.date},
           {"by", reading.by},
-          {"note", reading.note}};
+          {"note", reading.note},
+          {"hoist_offset", sourced_json(reading.hoist_offset, sources)},
+          {"tape", reading.tape},
+          {"old_line", reading.old_line ? Json(rig[*reading.old_line].name) : Json()},
+          {"particulars", particulars_json(reading.particulars, sources)}};
 }
 
 Json item_json(const StackItem& item, const Rig& rig, const SourceSet& sources) {
@@ -160,7 +165,7 @@ Json stay_json(const Stay& stay, const Rig& rig, const SourceSet& sources) {
     path.push_back({{"point", rig[stop.point].name}, {"passage", passage_name(stop.passage)}});
   Json readings = Json::array();
   for (const Reading& reading : stay.readings)
-    readings.push_back(reading_json(reading, sources));
+    readings.push_back(reading_json(reading, rig, sources));
   Json stack = Json::array();
   for (const StackItem& item : stay.stack)
     stack.push_back(item_json(item, rig, sources));

@@ -12,6 +12,7 @@ std::string screw_turns(const DerivedStay& stay, Length travel) {
   return stay.adjusters.size() == 1 ? format_turns(travel, stay.adjusters.front().travel_per_turn) : "";
 }
 
+/// Empty for nothing, so that the column shows at a glance which way an entry draws.
 std::string amount(Length length) {
   if (length == Length{})
     return {};
@@ -27,9 +28,9 @@ Table account_table(const CheckedRig& checked) {
       .columns = {{"stay"},
                   {"entry"},
                   {"to tighten mm", true},
-                  {"turns", true},
+                  {"tighten turns", true},
                   {"to slacken mm", true},
-                  {"turns", true},
+                  {"slacken turns", true},
                   {"how"}},
       .rows = {},
       .notes = {"Of creep the amount of that date counts, of the coldest and the warmest day the worse.",
@@ -46,7 +47,9 @@ Table account_table(const CheckedRig& checked) {
                           screw_turns(stay, account.to_slacken), ""});
     for (const AccountEntry& entry : account.entries) {
       if (!entry.not_checked.empty())
-        table.rows.push_back({name, entry.name, "not checked", "", "", "", entry.not_checked});
+        table.rows.push_back({name, entry.name, "", "", "", "", "not checked: " + entry.not_checked});
+      else if (entry.tightens == Length{} && entry.slackens == Length{})
+        table.rows.push_back({name, entry.name, "0.0", "", "0.0", "", entry.how});
       else
         table.rows.push_back(
             {name, entry.name, amount(entry.tightens), "", amount(entry.slackens), "", entry.how});

@@ -28,8 +28,10 @@ Table temperature_table(const CheckedRig& checked) {
                   {"of the take-up", true},
                   {"note"}},
       .rows = {},
-      .notes = {"Slack above nothing: the stay hangs slacker. Below nothing: it is tighter.",
-                "Spars grow along their axis from the heel; hull and hardware are left as they are."}};
+      .notes = {
+          "Slack above nothing: the stay hangs slacker. Below nothing: it is tighter.",
+          "Of the take-up: slack against what can be tightened, tightening against what can be slackened.",
+          "Spars grow along their axis from the heel; hull and hardware are left as they are."}};
   for (const DerivedStay& stay : checked.derived().stays) {
     const std::string& name = checked.rig()[stay.stay].name;
     for (const ThermalRow& row : stay.thermal.rows)

@@ -24,9 +24,8 @@ Table uncertainty_table(const CheckedRig& checked) {
           "All in mm, of the cut without burys and tails, which move no bearing. Worst: every input at "
           "its bound.",
           "Standard, k and 95 %: law of propagation, JCGM 100:2008. Drawn: 95 % of " +
-              std::to_string(derived.draws) + " draws, seed " + std::to_string(derived.seed) +
-              ", JCGM 101:2008.",
-          "Inputs without a bound are not in these ranges."}};
+              grouped(derived.draws) + " draws, seed " + std::to_string(derived.seed) + ", JCGM 101:2008.",
+          "Inputs without a bound are not in these ranges: sheerpole show measure-next names them."}};
   for (const DerivedStay& stay : derived.stays) {
     const std::string& name = checked.rig()[stay.stay].name;
     if (!stay.uncertainty) {
@@ -58,7 +57,7 @@ Table shares_table(const CheckedRig& checked) {
     const std::string& name = checked.rig()[stay.stay].name;
     for (const UncertaintyShare& share : stay.uncertainty->shares) {
       const UncertainInput& input = derived.inputs[share.input];
-      table.rows.push_back({name, input.name, format_fixed(share.share * 100.0, 1) + " %",
+      table.rows.push_back({name, input.name, variance_words(share.share),
                             format_signed(Tenths::of(share.per_bound)),
                             std::string(name_of(input.distribution))});
     }

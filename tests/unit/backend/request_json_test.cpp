@@ -1,5 +1,5 @@
 #include "backend/json/json.hpp"
-#include "unit/backend/sample_rig.hpp"
+#include "unit/backend/measured_shroud.hpp"
 
 #include <gtest/gtest.h>
 
@@ -34,6 +34,58 @@ TEST(RequestJson, GivesPlacesByFileLineAndColumn) {
   EXPECT_EQ(json["rig"]["points"][0]["provenance"]["place"],
             (Json{{"file", "pellimoor.rig"}, {"line", 2}, {"column", 6}}));
   EXPECT_TRUE(json["rig"]["points"][1]["provenance"]["place"].is_null());
+}
+
+TEST(RequestJson, HoldsWhatAReadingRestsOn) {
+  SampleRig sample;
+  const StayId port = sample.add_cap_shroud(Side::port);
+  Particular spans;
+  spans.name = "spans";
+  spans.text = "11.6 m";
+  spans.values = {{{11.6, dimension::length}, SampleRig::known(SourceClass::measured), {}}};
+  Particular pull;
+  pull.name = "pull";
+  pull.value = {{50.0, dimension::force}, SampleRig::known(SourceClass::measured), {}};
+  pull.value.tolerance = Quantity{5.0, dimension::force};
+  Reading reading;
+  reading.method = "tape";
+  reading.tape = "steel-tape";
+  reading.old_line = MaterialId{1};
+  reading.hoist_offset = SampleRig::length(60.0, SourceClass::measured);
+  reading.particulars = {spans, pull};
+  sample.rig.stays[port.index()].readings = {reading};
+  sample.rig.points[0].tolerance = Length::millimetres(5.0);
+  const Json json = request_json(sample.checked())["rig"];
+  const Json& read = json["stays"][0]["readings"][0];
+  EXPECT_EQ(read["tape"], "steel-tape");
+  EXPECT_EQ(read["old_line"], "wire-6");
+  EXPECT_EQ(read["hoist_offset"]["value_mm"], 60.0);
+  EXPECT_EQ(read["particulars"][0]["values_si"], Json::array({11.6}));
+  EXPECT_EQ(read["particulars"][1]["si"], 50.0);
+  EXPECT_EQ(read["particulars"][1]["tolerance_si"], 5.0);
+  EXPECT_EQ(json["points"][0]["tolerance_mm"], 5.0);
+  EXPECT_TRUE(json["points"][1]["tolerance_mm"].is_null());
+}
+
+TEST(RequestJson, HoldsWhatFollowsFromTheLengths) {
+  const Json derived = request_json(measured_shroud().checked())["derived"];
+  EXPECT_EQ(derived["inputs"][0]["name"], "eye-allowance of long-bury");
+  EXPECT_EQ(derived["inputs"][0]["bound"], 0.003);
+  EXPECT_EQ(derived["inputs"][1]["degrees_of_freedom"], 3);
+  const Json& stay = derived["stays"][0];
+  EXPECT_EQ(stay["other_routes"][0]["slips"][0]["unexplained_mm"], 1.0);
+  EXPECT_EQ(stay["uncertainty"]["shares"][0]["share"], 0.864);
+  EXPECT_EQ(stay["uncertainty"]["adjuster_reaches"], 1.0);
+  EXPECT_EQ(stay["account"]["entries"][1]["dated"], true);
+  EXPECT_EQ(stay["account"]["entries"][3]["of_temperature"], true);
+  EXPECT_EQ(stay["account"]["left"][1]["to_tighten_mm"], 62.7);
+  EXPECT_EQ(stay["temperature"]["rows"][0]["slack_mm"], 7.2);
+  EXPECT_EQ(stay["tensions"][0]["newtons"], 3150.0);
+  EXPECT_TRUE(stay["tensions"][1]["newtons"].is_null());
+  EXPECT_EQ(stay["line_before"]["stiffness"], 1.56);
+  EXPECT_TRUE(stay["line_before"]["centre_height_mm"].is_null());
+  EXPECT_EQ(stay["fits"][0]["ways"][0]["parts"][0]["count"], 2);
+  EXPECT_EQ(stay["fits"][1]["short_by_mm"], -202.0);
 }
 
 TEST(RequestJson, RoundsNoiseAwayAndNothingElse) {

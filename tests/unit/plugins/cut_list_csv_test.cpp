@@ -20,20 +20,22 @@ TEST(CutListCsv, IsOneFlatTable) {
   const StayId port = sample.add_cap_shroud(Side::port);
   sample.piece(port).cut.terms[3].provenance.assumptions = {"a", "b"};
   const Records records = records_of(sample);
-  EXPECT_THAT(records.at(0), ElementsAre("piece", "number_off", "line", "size", "quantity", "term",
-                                         "amount_mm", "plus_x", "complete", "how", "source", "source_note",
-                                         "written", "rests_on_assumed", "draft"));
+  EXPECT_THAT(records.at(0),
+              ElementsAre("piece", "number_off", "line", "size", "quantity", "term", "amount_mm", "plus_x",
+                          "complete", "how", "source", "source_note", "written", "rests_on_assumed",
+                          "draft", "from_below_mm", "from_below_plus_x", "known_to_95_mm", "worst_low_mm",
+                          "worst_high_mm"));
   ASSERT_EQ(records.size(), 15u); // headings, 11 terms, 3 totals
   EXPECT_THAT(records.at(5),
               ElementsAre("cap-shroud.port", "1", "hmpe-9", "9 mm", "term", "lashing-4, gap 160 mm",
-                          "-160.0", "no", "yes", "", "drawn", "", "", "", "yes"));
+                          "-160.0", "no", "yes", "", "drawn", "", "", "", "yes", "", "", "", "", ""));
   EXPECT_THAT(records.at(7), ElementsAre("cap-shroud.port", "1", "hmpe-9", "9 mm", "body", "", "11382.0",
-                                         "no", "yes", "", "", "", "", "", "yes"));
-  EXPECT_THAT(records.at(10),
-              ElementsAre("cap-shroud.port", "1", "hmpe-9", "9 mm", "term", "contraction aloft", "51.8",
-                          "no", "yes", "8 % of 648 mm", "measured", "", "8 %", "a; b", "yes"));
+                                         "no", "yes", "", "", "", "", "", "yes", "", "", "", "", ""));
+  EXPECT_THAT(records.at(10), ElementsAre("cap-shroud.port", "1", "hmpe-9", "9 mm", "term",
+                                          "contraction aloft", "51.8", "no", "yes", "8 % of 648 mm",
+                                          "measured", "", "8 %", "a; b", "yes", "", "", "", "", ""));
   EXPECT_THAT(records.at(14), ElementsAre("cap-shroud.port", "1", "hmpe-9", "9 mm", "cut", "", "12997.6",
-                                          "no", "yes", "", "", "", "", "", "yes"));
+                                          "no", "yes", "", "", "", "", "", "yes", "", "", "", "", ""));
 }
 
 TEST(CutListCsv, JoinsAnEqualPairAndNoOther) {
@@ -54,11 +56,11 @@ TEST(CutListCsv, MarksTheUnknown) {
   SampleRig sample;
   sample.add_unknown_stay(20.0);
   const Records records = records_of(sample);
-  EXPECT_THAT(records.at(1),
-              ElementsAre("forestay", "1", "wire-6", "6 mm", "term", "X", "0.0", "yes", "yes", "",
-                          "measured", "mark on the messenger: red whipping", "", "", "no"));
+  EXPECT_THAT(records.at(1), ElementsAre("forestay", "1", "wire-6", "6 mm", "term", "X", "0.0", "yes",
+                                         "yes", "", "measured", "mark on the messenger: red whipping", "",
+                                         "", "no", "", "", "", "", ""));
   EXPECT_THAT(records.at(6), ElementsAre("forestay", "1", "wire-6", "6 mm", "cut", "", "32.0", "yes", "yes",
-                                         "", "", "", "", "", "no"));
+                                         "", "", "", "", "", "no", "", "", "", "", ""));
 }
 
 TEST(CutListCsv, SaysWhichTotalLacksSomething) {
@@ -68,6 +70,46 @@ TEST(CutListCsv, SaysWhichTotalLacksSomething) {
   const Records records = records_of(sample);
   EXPECT_EQ(records.at(7).at(8), "yes");
   EXPECT_EQ(records.at(14).at(8), "no");
+}
+
+// A bare piece of 12997.6 mm with one throat mark 756 from aloft, 12997.6 - 756 = 12241.6 from below; the
+// dry fit by the test itself.
+TEST(CutListCsv, HoldsMarksRangeAndWhatIsLeftOut) {
+  SampleRig sample;
+  const StayId port = sample.add_cap_shroud(Side::port);
+  Piece& piece = sample.piece(port);
+  piece.bench.marks = {
+      {"throat aloft", {false, Length::millimetres(756.0)}, {true, Length::millimetres(-4.0)}}};
+  piece.bench.dry_fit = MarkPlace{false, Length::millimetres(11500.0)};
+  piece.bench.not_known = {"throat below: the seat is not stated"};
+  piece.not_counted = {"stretch: dock-tension is not stated"};
+  Uncertainty known;
+  known.expanded = Length::millimetres(7.3);
+  known.worst_low = Length::millimetres(-13.34);
+  known.worst_high = Length::millimetres(13.2);
+  sample.derived.stays[0].uncertainty = known;
+  const Records records = records_of(sample);
+  ASSERT_EQ(records.size(), 19u);
+  EXPECT_THAT(records.at(14),
+              ElementsAre("cap-shroud.port", "1", "hmpe-9", "9 mm", "cut", "", "12997.6", "no", "yes", "",
+                          "", "", "", "", "no", "", "", "7.3", "-13.3", "13.2"));
+  EXPECT_THAT(records.at(15),
+              ElementsAre("cap-shroud.port", "1", "hmpe-9", "9 mm", "mark", "throat aloft", "756.0", "no",
+                          "yes", "", "", "", "", "", "no", "-4.0", "yes", "", "", ""));
+  EXPECT_EQ(records.at(16).at(4), "dry-fit");
+  EXPECT_EQ(records.at(16).at(6), "11500.0");
+  EXPECT_EQ(records.at(17).at(4), "not-marked");
+  EXPECT_EQ(records.at(18).at(5), "stretch: dock-tension is not stated");
+}
+
+// A line with a length of its own takes nothing of what the stay is off by.
+TEST(CutListCsv, GivesTheRangeOnlyToTheLineThatTakesTheRest) {
+  SampleRig sample;
+  sample.add_cap_shroud(Side::port);
+  sample.derived.stays[0].uncertainty = Uncertainty{};
+  EXPECT_EQ(records_of(sample).at(14).at(17), "0.0");
+  sample.rig.stays[0].stack[2].line_length = SampleRig::length(455.0, SourceClass::drawn);
+  EXPECT_EQ(records_of(sample).at(14).at(17), "");
 }
 
 } // namespace

@@ -104,7 +104,10 @@ no.     off        cut mm  cut ft in           draft  piece; line, size
    contraction below                             +51.8   8 % of 648 mm; measured
    = CUT, DRAFT                                12997.6   = 42' 7 11/16"
 
-   by hand    body 11382.0, the ends +1615.6: 12997.6
+   by hand
+   body                                          11382.0
+   what the ends use                             +1615.6
+   = CUT                                         12997.6
 
 ====================================================================================================
 Lines, before spare

@@ -1,0 +1,86 @@
+#pragma once
+
+#include "unit/backend/sample_rig.hpp"
+
+namespace sheerpole {
+
+/// The cap shroud of the sample rig with an account, a range, a slip, a tension, a line before and a fit.
+/// By hand: to tighten 100 less 20 bedding-in, 1 or 4 creep, 6 cold and 7.3 doubt leaves 65.7 or 62.7; to
+/// slacken 100 less 5 heat and 7.3 leaves 87.7.
+inline SampleRig measured_shroud() {
+  SampleRig sample;
+  sample.add_cap_shroud(Side::port);
+  const auto mm = [](double value) { return Length::millimetres(value); };
+  DerivedStay& stay = sample.derived.stays[0];
+  stay.other_routes.push_back({LengthRoute::path,
+                               mm(11725.0),
+                               mm(-83.0),
+                               SampleRig::known(SourceClass::computed, "from points"),
+                               {{"toggle-12, 82 mm, was left out", mm(1.0)}}});
+  stay.not_corrected = {"tape pull: pull of the reading is not stated"};
+  stay.pieces[0].not_counted = {"stretch from bench to dock: dock-tension is not stated"};
+
+  Uncertainty known;
+  known.worst_low = mm(-13.3);
+  known.worst_high = mm(13.2);
+  known.standard = mm(3.725);
+  known.coverage_factor = 1.96;
+  known.expanded = mm(7.3);
+  known.drawn_low = mm(-6.8);
+  known.drawn_high = mm(6.9);
+  known.reaches = 1.0;
+  known.without_bound = {"length of thimble-9", "setting of lashing-4"};
+  sample.derived.inputs = {
+      {"eye-allowance of long-bury", 0.003, Distribution::rectangular, 0, {}},
+      {"scatter of the runs of cap-shroud.port", 0.0006, Distribution::student, 3, {}}};
+  known.shares = {{0, mm(6.0), mm(3.46), 0.864}, {1, mm(0.6), mm(0.6), 0.136}};
+  stay.uncertainty = known;
+
+  stay.account.to_tighten = mm(100.0);
+  stay.account.to_slacken = mm(100.0);
+  stay.account.entries = {
+      {.name = "bedding-in", .tightens = mm(20.0), .how = "0.2 % of 10000 mm"},
+      {.name = "creep in 1 year", .tightens = mm(1.0), .dated = true, .how = "by the table"},
+      {.name = "creep in 5 years", .tightens = mm(4.0), .dated = true, .how = "by the table"},
+      {.name = "coldest day", .tightens = mm(6.0), .of_temperature = true},
+      {.name = "warmest day", .slackens = mm(5.0), .of_temperature = true},
+      {.name = "uncertainty of the length", .tightens = mm(7.3), .slackens = mm(7.3)}};
+  stay.account.left = {{"1 year", mm(65.7), mm(87.7), true}, {"5 years", mm(62.7), mm(87.7), true}};
+  stay.thermal.rows = {{263.15, mm(2.4), mm(-4.8)}, {313.15, mm(-1.9), mm(3.8)}};
+  stay.tensions = {{.method = "swing",
+                    .tension = Force::kilonewtons(3.15),
+                    .share_of_break = 0.034,
+                    .how = "4 m L2 f2",
+                    .not_checked = "",
+                    .date = "2026-05-24",
+                    .by = "owner",
+                    .place = {}},
+                   {.method = "pulse",
+                    .tension = {},
+                    .share_of_break = {},
+                    .how = "",
+                    .not_checked = "linear-mass of hmpe-9 is not stated",
+                    .date = "",
+                    .by = "",
+                    .place = {}}};
+  Replacement before;
+  before.old_line = MaterialId{1};
+  before.stiffness = 1.56;
+  before.not_checked = {"break-load of wire-6 is not stated"};
+  stay.replacement = before;
+  Fit fits;
+  fits.line = mm(11350.0);
+  fits.gap = mm(208.0);
+  fits.adjuster = stay.adjusters[0].part;
+  fits.shortest = mm(60.0);
+  fits.longest = mm(260.0);
+  fits.ways = {{{{"link-24", 2}}, mm(160.0), 0.5}};
+  Fit none = fits;
+  none.line = mm(11700.0);
+  none.ways.clear();
+  none.short_by = mm(-202.0);
+  stay.fits = {fits, none};
+  return sample;
+}
+
+} // namespace sheerpole
