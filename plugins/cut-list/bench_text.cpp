@@ -1,5 +1,6 @@
 #include "plugins/cut-list/bench_text.hpp"
 
+#include "backend/printed_mark.hpp"
 #include "backend/trials.hpp"
 
 namespace sheerpole {
@@ -9,18 +10,20 @@ namespace {
 constexpr std::size_t name_width = 38;
 constexpr std::size_t amount_width = 15;
 
-std::string place(const MarkPlace& mark) {
-  return format_total(mark.unknown, Tenths::of(mark.known));
+std::string place(const PrintedPlace& printed) {
+  return format_total(printed.unknown, printed.tenths);
 }
 
-void print_marks(const BenchMarks& bench, bool incomplete, TextPage& page) {
+void print_marks(const BenchMarks& bench, Tenths cut, bool incomplete, TextPage& page) {
   if (bench.marks.size() <= 2 && bench.not_known.empty())
     return; // a bare piece has its two ends and nothing to mark
   page.line("   " + padded("marks", name_width) + padded_left("from aloft mm", amount_width) +
             padded_left("from below mm", amount_width));
-  for (const BenchMark& mark : bench.marks)
-    page.line("   " + padded(mark.name, name_width) + padded_left(place(mark.from_aloft), amount_width) +
-              padded_left(place(mark.from_below), amount_width));
+  for (const BenchMark& mark : bench.marks) {
+    const PrintedMark printed = printed_mark(mark, cut);
+    page.line("   " + padded(mark.name, name_width) + padded_left(place(printed.from_aloft), amount_width) +
+              padded_left(place(printed.from_below), amount_width));
+  }
   if (incomplete)
     page.wrapped("   ", "The marks stand for the cut so far; it is incomplete.");
   for (const std::string& unknown : bench.not_known)
@@ -69,12 +72,14 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
   page.blank();
   if (of_several)
     page.line("   " + piece.name);
-  print_marks(piece.bench, !listed.complete(), page);
+  print_marks(piece.bench, listed.sum.cut(), !listed.complete(), page);
   if (piece.bench.dry_fit) {
     const bool spliced = !piece.above.splice.empty() || !piece.below.splice.empty();
-    page.wrapped("   dry fit    ", place(*piece.bench.dry_fit) + " mm bearing to bearing, " +
-                                       (spliced ? "eyes formed and nothing buried"
-                                                : "the ends laid beside the line at their marks"));
+    page.wrapped(
+        "   dry fit    ",
+        format_total(piece.bench.dry_fit->unknown, Tenths::of(piece.bench.dry_fit->known)) +
+            " mm bearing to bearing, " +
+            (spliced ? "eyes formed and nothing buried" : "the ends laid beside the line at their marks"));
   }
   print_hand_check(listed.sum, page);
   if (const Uncertainty* found = range_of(listed))

@@ -1,3 +1,4 @@
+#include "backend/printed_mark.hpp"
 #include "plugins/cut-list/cut_list_forms.hpp"
 
 namespace sheerpole {
@@ -49,13 +50,13 @@ struct CsvPiece {
   }
 
   /// A place on the bench, from both ends.
-  std::vector<std::string> mark(std::string quantity, const std::string& name, const MarkPlace& from_aloft,
-                                const MarkPlace* from_below, bool complete) const {
-    std::vector<std::string> cells =
-        row(std::move(quantity), name, format_tenths(Tenths::of(from_aloft.known)), from_aloft.unknown,
-            complete, nullptr);
+  std::vector<std::string> mark(std::string quantity, const std::string& name,
+                                const PrintedPlace& from_aloft, const PrintedPlace* from_below,
+                                bool complete) const {
+    std::vector<std::string> cells = row(std::move(quantity), name, format_tenths(from_aloft.tenths),
+                                         from_aloft.unknown, complete, nullptr);
     if (from_below != nullptr) {
-      cells[from_below_column] = format_tenths(Tenths::of(from_below->known));
+      cells[from_below_column] = format_tenths(from_below->tenths);
       cells[from_below_column + 1] = yes_or_no(from_below->unknown);
     }
     return cells;
@@ -65,11 +66,15 @@ struct CsvPiece {
 /// Marks, dry fit and what is left out, behind the totals.
 void add_bench(const CsvPiece& piece, const ListedPiece& listed, Table& table) {
   const BenchMarks& bench = listed.piece->bench;
-  for (const BenchMark& mark : bench.marks)
+  for (const BenchMark& mark : bench.marks) {
+    const PrintedMark printed = printed_mark(mark, listed.sum.cut());
     table.rows.push_back(
-        piece.mark("mark", mark.name, mark.from_aloft, &mark.from_below, listed.complete()));
+        piece.mark("mark", mark.name, printed.from_aloft, &printed.from_below, listed.complete()));
+  }
   if (bench.dry_fit)
-    table.rows.push_back(piece.mark("dry-fit", "", *bench.dry_fit, nullptr, listed.complete()));
+    table.rows.push_back(piece.mark("dry-fit", "",
+                                    {bench.dry_fit->unknown, Tenths::of(bench.dry_fit->known)}, nullptr,
+                                    listed.complete()));
   for (const std::string& why : bench.not_known)
     table.rows.push_back(piece.row("not-marked", why, "", false, false, nullptr));
   for (const std::string& words : listed.piece->not_counted)

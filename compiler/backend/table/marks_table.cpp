@@ -1,12 +1,13 @@
 #include "backend/piece_sum.hpp"
+#include "backend/printed_mark.hpp"
 #include "backend/table/rig_tables.hpp"
 
 namespace sheerpole {
 
 namespace {
 
-std::string place(const MarkPlace& mark) {
-  return format_total(mark.unknown, Tenths::of(mark.known));
+std::string place(const PrintedPlace& printed) {
+  return format_total(printed.unknown, printed.tenths);
 }
 
 } // namespace
@@ -20,11 +21,15 @@ Table marks_table(const CheckedRig& checked) {
   for (const DerivedStay& stay : checked.derived().stays)
     for (const Piece& piece : stay.pieces) {
       const std::string draft = piece.missing.empty() ? "" : "incomplete: the cut lacks an input";
-      for (const BenchMark& mark : piece.bench.marks)
+      const Tenths cut = piece_sum(checked.rig(), stay, piece).cut();
+      for (const BenchMark& mark : piece.bench.marks) {
+        const PrintedMark printed = printed_mark(mark, cut);
         table.rows.push_back(
-            {piece.name, mark.name, place(mark.from_aloft), place(mark.from_below), draft});
-      if (piece.bench.dry_fit)
-        table.rows.push_back({piece.name, "dry fit", place(*piece.bench.dry_fit), "", ""});
+            {piece.name, mark.name, place(printed.from_aloft), place(printed.from_below), draft});
+      }
+      if (const auto& dry = piece.bench.dry_fit)
+        table.rows.push_back(
+            {piece.name, "dry fit", format_total(dry->unknown, Tenths::of(dry->known)), "", ""});
       for (const std::string& unknown : piece.bench.not_known)
         table.rows.push_back({piece.name, "not known", "", "", unknown});
     }

@@ -16,11 +16,11 @@ TEST(WorkedTables, ShowMarksFromBothEnds) {
   SampleRig sample = measured_shroud();
   Piece& piece = sample.derived.stays[0].pieces[0];
   piece.bench.marks = {
-      {"throat aloft", {false, Length::millimetres(756.0)}, {true, Length::millimetres(-4.0)}}};
+      {"throat aloft", {false, Length::millimetres(756.0)}, {false, Length::millimetres(12241.68)}}};
   piece.bench.dry_fit = MarkPlace{true, Length::millimetres(118.0)};
   piece.bench.not_known = {"throat below"};
   const Table table = marks_table(sample.checked());
-  EXPECT_THAT(row(table, 0), ElementsAre("cap-shroud.port", "throat aloft", "756.0", "X - 4.0", ""));
+  EXPECT_THAT(row(table, 0), ElementsAre("cap-shroud.port", "throat aloft", "756.0", "12241.6", ""));
   EXPECT_THAT(row(table, 1), ElementsAre("cap-shroud.port", "dry fit", "X + 118.0", "", ""));
   EXPECT_THAT(row(table, 2), ElementsAre("cap-shroud.port", "not known", "", "", "throat below"));
 }

@@ -75,5 +75,22 @@ TEST(CutListBlock, TotalsEachLineOverWhatIsPrinted) {
   EXPECT_EQ(totals[1].not_summed.at(0)->piece->name, "forestay");
 }
 
+// Both lengths are the same, one is known better: each side prints its own range.
+TEST(CutListBlocks, PrintApartWhenTheirRangesDiffer) {
+  SampleRig sample;
+  sample.rig.boat.pair_tolerance = SampleRig::length(1.0, SourceClass::practice);
+  sample.add_cap_shroud(Side::port);
+  sample.add_cap_shroud(Side::starboard);
+  Uncertainty known;
+  known.expanded = Length::millimetres(7.3);
+  sample.derived.stays[0].uncertainty = known;
+  sample.derived.stays[1].uncertainty = known;
+  EXPECT_TRUE(cut_list_blocks(sample.checked()).at(0).same_rows);
+  sample.derived.stays[1].uncertainty->expanded = Length::millimetres(7.4);
+  EXPECT_FALSE(cut_list_blocks(sample.checked()).at(0).same_rows);
+  sample.derived.stays[1].uncertainty.reset();
+  EXPECT_FALSE(cut_list_blocks(sample.checked()).at(0).same_rows);
+}
+
 } // namespace
 } // namespace sheerpole

@@ -72,14 +72,13 @@ TEST(CutListCsv, SaysWhichTotalLacksSomething) {
   EXPECT_EQ(records.at(14).at(8), "no");
 }
 
-// A bare piece of 12997.6 mm with one throat mark 756 from aloft, 12997.6 - 756 = 12241.6 from below; the
-// dry fit by the test itself.
+// 12997.6 as printed less 756.0 leaves 12241.6, whatever 12241.68 would print.
 TEST(CutListCsv, HoldsMarksRangeAndWhatIsLeftOut) {
   SampleRig sample;
   const StayId port = sample.add_cap_shroud(Side::port);
   Piece& piece = sample.piece(port);
   piece.bench.marks = {
-      {"throat aloft", {false, Length::millimetres(756.0)}, {true, Length::millimetres(-4.0)}}};
+      {"throat aloft", {false, Length::millimetres(756.0)}, {false, Length::millimetres(12241.68)}}};
   piece.bench.dry_fit = MarkPlace{false, Length::millimetres(11500.0)};
   piece.bench.not_known = {"throat below: the seat is not stated"};
   piece.not_counted = {"stretch: dock-tension is not stated"};
@@ -95,7 +94,7 @@ TEST(CutListCsv, HoldsMarksRangeAndWhatIsLeftOut) {
                           "", "", "", "", "no", "", "", "7.3", "-13.3", "13.2"));
   EXPECT_THAT(records.at(15),
               ElementsAre("cap-shroud.port", "1", "hmpe-9", "9 mm", "mark", "throat aloft", "756.0", "no",
-                          "yes", "", "", "", "", "", "no", "-4.0", "yes", "", "", ""));
+                          "yes", "", "", "", "", "", "no", "12241.6", "no", "", "", ""));
   EXPECT_EQ(records.at(16).at(4), "dry-fit");
   EXPECT_EQ(records.at(16).at(6), "11500.0");
   EXPECT_EQ(records.at(17).at(4), "not-marked");

@@ -305,5 +305,38 @@ TEST(CutList, GivesTheFilesThatItNames) {
   EXPECT_EQ(names, CutList().describe().outputs);
 }
 
+// 11382.0 + 1615.6 - 6.6 = 12991.0.
+TEST(CutListText, AddsTheCutUpInThreeNumbersAndSaysHowWellItIsKnown) {
+  SampleRig sample;
+  const StayId port = sample.add_cap_shroud(Side::port);
+  Piece& piece = sample.piece(port);
+  Term stretch =
+      SampleRig::term("stretch from bench to dock", -6.6, "", SampleRig::known(SourceClass::computed));
+  stretch.of_standing_part = true;
+  piece.cut.terms.push_back(stretch);
+  piece.bench.dry_fit = MarkPlace{false, Length::millimetres(11479.08)};
+  piece.not_counted = {"creep", "bedding"};
+  Uncertainty known;
+  known.expanded = Length::millimetres(7.3);
+  known.drawn_low = Length::millimetres(-6.8);
+  known.drawn_high = Length::millimetres(6.9);
+  known.worst_low = Length::millimetres(-13.3);
+  known.worst_high = Length::millimetres(13.2);
+  known.reaches = 0.5;
+  sample.derived.stays[0].uncertainty = known;
+  EXPECT_THAT(text_of(sample), HasSubstr(R"(
+   dry fit    11479.1 mm bearing to bearing, eyes formed and nothing buried
+   by hand
+   body                                          11382.0
+   what the ends use                             +1615.6
+   what the line does                               -6.6
+   = CUT                                         12991.0
+   known to   +-7.3 mm (95 %, law of propagation), -6.8 to +6.9 mm (95 % of the draws), at worst
+              -13.3 to +13.2 mm; the proof sheet says of what
+              the adjuster reaches in 50 000 of 100 000 draws, before creep and cold
+   not in it  creep; bedding
+)"));
+}
+
 } // namespace
 } // namespace sheerpole
