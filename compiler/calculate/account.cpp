@@ -75,7 +75,7 @@ AccountEntry bedding(const Rig& rig, const Stay& stay, const DerivedStay& derive
     if (piece.body.unknown)
       return not_checked("bedding-in", "the length is unknown");
     entry.tightens += piece.body.known() * share->value;
-    entry.how += (entry.how.empty() ? "" : ", ") + percent_text(share->value) + " of " +
+    entry.how += (entry.how.empty() ? "" : ", ") + format_number(share->value * 100.0) + " % of " +
                  length_text(piece.body.known());
   }
   return entry;

@@ -86,7 +86,7 @@ LineStretch line_stretch(const Rig& rig, const Stay& stay, const Piece& piece) {
                               material.place});
   if (bedding_cut && bedding) {
     Term term{"bedding to come", -(left * (bedding->value / (1.0 + bedding->value))),
-              percent_text(bedding->value) + " of what is cut", bedding->provenance};
+              format_number(bedding->value * 100.0) + " % of what is cut", bedding->provenance};
     add_assumptions(term.provenance.assumptions, length->provenance.assumptions);
     term.of_standing_part = true;
     result.terms.push_back(std::move(term));
