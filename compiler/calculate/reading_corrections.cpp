@@ -5,6 +5,7 @@
 #include "calculate/length_text.hpp"
 #include "calculate/physics/axial_stiffness.hpp"
 #include "calculate/physics/elastic_stretch.hpp"
+#include "calculate/physics/physical_constants.hpp"
 #include "calculate/physics/tape_correction.hpp"
 #include "units/format_length.hpp"
 
@@ -13,8 +14,6 @@
 namespace sheerpole {
 
 namespace {
-
-constexpr double standard_gravity = 9.80665; // 3rd CGPM, 1901
 
 struct Corrections {
   const Rig& rig;
@@ -91,16 +90,20 @@ struct Corrections {
       return;
     const auto mass = fact_number(tape.facts, "linear-mass");
     const auto pulled = fact_force(reading.particulars, "pull");
-    if (!mass || !pulled) {
-      missing("tape sag", mass ? "pull of the reading" : "linear-mass of " + tape.name);
+    // A tape along a stay hangs steeply and sags little; taken for a level one it would shorten the cut.
+    const auto slope = fact_number(reading.particulars, "slope");
+    if (!mass || !pulled || !slope) {
+      missing("tape sag", !mass     ? "linear-mass of " + tape.name
+                          : !pulled ? "pull of the reading"
+                                    : "slope of the reading");
       return;
     }
-    const auto slope = fact_number(reading.particulars, "slope");
     std::optional<Length> sum = Length{};
-    std::vector<const Provenance*> sources{&mass->provenance, &pulled->provenance};
+    std::vector<const Provenance*> sources{&mass->provenance, &pulled->provenance, &slope->provenance};
     for (const Sourced<Quantity>& span : spans->values) {
-      const auto one = tape_sag_correction(Length::from_si(span.value.si), mass->value * standard_gravity,
-                                           pulled->value, slope ? slope->value : 0.0);
+      const auto one = tape_sag_correction(Length::from_si(span.value.si),
+                                           mass->value * standard_gravity_metres_per_second_squared,
+                                           pulled->value, slope->value);
       sources.push_back(&span.provenance);
       sum = sum && one ? std::optional(*sum + *one) : std::nullopt;
     }

@@ -3,13 +3,13 @@
 #include "calculate/facts.hpp"
 #include "calculate/path_length.hpp"
 #include "calculate/physics/parabola_sag.hpp"
+#include "calculate/physics/physical_constants.hpp"
 
 #include <cmath>
 
 namespace sheerpole {
 
 std::optional<Sag> sag(const Rig& rig, const Stay& stay) {
-  constexpr double standard_gravity = 9.80665; // 3rd CGPM, 1901
   const auto tension = fact_force(stay.particulars, "dock-tension");
   const auto mass = fact_number(rig[stay.material].particulars, "linear-mass");
   if (!tension || !mass || stay.path.size() < 2)
@@ -25,8 +25,8 @@ std::optional<Sag> sag(const Rig& rig, const Stay& stay) {
     result.span = run;
     slope_cosine = std::hypot((to.x - from.x).metres(), (to.y - from.y).metres()) / run.metres();
   }
-  const auto depth =
-      parabola_sag(result.span, mass->value * standard_gravity * slope_cosine, tension->value);
+  const auto depth = parabola_sag(
+      result.span, mass->value * standard_gravity_metres_per_second_squared * slope_cosine, tension->value);
   if (!depth)
     return std::nullopt;
   result.depth = *depth;

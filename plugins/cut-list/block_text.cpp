@@ -122,6 +122,8 @@ std::vector<std::string> route_lines(const ListedPiece& listed) {
                                 route_words(other.other), format_tenths(Tenths::of(other.length)),
                                 format_signed(Tenths::of(other.difference)),
                                 source_words(other.provenance)));
+  for (const std::string& missing : listed.derived->not_corrected)
+    lines.push_back("not corrected: " + missing);
   return lines;
 }
 

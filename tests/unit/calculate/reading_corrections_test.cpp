@@ -36,13 +36,32 @@ TEST(ReadingCorrections, AWorkedExampleOfSurveying) {
                    "let l = 436.48 ft\n"
                    "stay runner {\n  line: hmpe-9\n  stack {\n    line\n  }\n}\n"
                    "reading of runner {\n  method: tape\n  runs: l\n  with: band\n  pull: 15 lbf\n"
-                   "  temperature: 50 degF\n  spans: 200 ft, 200 ft, 36.48 ft\n}\n"));
+                   "  temperature: 50 degF\n  spans: 100 ft, 100 ft, 36.48 ft\n  slope: 0 deg\n}\n"));
   ASSERT_TRUE(rig.derived);
   const LengthSum& sum = rig.derived->stays[0].pin_to_pin;
   EXPECT_NEAR(feet(term_mm(sum, "tape standard")), 0.0175, 0.00005);
   EXPECT_NEAR(feet(term_mm(sum, "tape temperature")), -0.0567, 0.0001);
   EXPECT_NEAR(feet(term_mm(sum, "tape pull")), -0.0301, 0.00005);
+  EXPECT_NEAR(feet(term_mm(sum, "tape sag")), -0.1765, 0.00005);
+  EXPECT_NEAR(feet(sum.known().millimetres()), 436.234, 0.001);
   EXPECT_TRUE(rig.derived->stays[0].not_corrected.empty());
+}
+
+// A tape that hung along a stay is steep; without its slope no sag is taken off.
+TEST(ReadingCorrections, SagNeedsTheSlope) {
+  const std::string tape = "tape band {\n  linear-mass: 20 g/m\n}\n";
+  const auto sag = [&](const char* slope) {
+    const Compilation rig = compiled(stay_of_rope(
+        tape + plain_stay +
+        "reading of runner {\n  runs: 15 m\n  with: band\n  pull: 20 N\n  spans: 15 m\n" + slope + "}\n"));
+    const DerivedStay& stay = rig.derived->stays[0];
+    return std::pair(stay.pin_to_pin.known().millimetres() - 15'000.0, stay.not_corrected);
+  };
+  EXPECT_EQ(sag("").first, 0.0);
+  EXPECT_EQ(sag("").second, std::vector<std::string>{"tape sag: slope of the reading is not stated"});
+  // w^2 L^3 / (24 P^2) with 0.02 kg/m x 9.80665: 13.524 mm, worked by hand; plumb it is nothing.
+  EXPECT_NEAR(sag("  slope: 0 deg\n").first, -13.524, 0.001);
+  EXPECT_NEAR(sag("  slope: 90 deg\n").first, 0.0, 1e-9);
 }
 
 TEST(ReadingCorrections, WhatIsMissingIsSaid) {
