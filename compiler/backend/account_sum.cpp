@@ -1,5 +1,7 @@
 #include "backend/account_sum.hpp"
 
+#include "backend/turns.hpp"
+
 #include <algorithm>
 
 namespace sheerpole {
@@ -23,6 +25,17 @@ PrintedLeft printed_left(const Account& account, std::size_t date) {
   left.to_tighten = left.to_tighten - tightest;
   left.to_slacken = left.to_slacken - slackest;
   return left;
+}
+
+std::string account_turns(const DerivedStay& stay, Length travel) {
+  return stay.adjusters.size() == 1 ? format_turns(travel, stay.adjusters.front().travel_per_turn) : "";
+}
+
+std::string format_drawn(Length length) {
+  if (length == Length{})
+    return {};
+  const Tenths rounded = Tenths::of(-length);
+  return rounded == Tenths{} ? "0.0" : format_signed(rounded);
 }
 
 } // namespace sheerpole

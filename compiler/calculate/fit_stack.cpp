@@ -4,7 +4,6 @@
 #include "calculate/hardware.hpp"
 
 #include <algorithm>
-#include <limits>
 #include <utility>
 
 namespace sheerpole {

@@ -1,30 +1,29 @@
 #include "calculate/replacement.hpp"
 
 #include "calculate/facts.hpp"
+#include "calculate/path_length.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 namespace sheerpole {
 
 namespace {
 
+/// Of an even line along the path, above its lowest point.
 Length mean_height(const Rig& rig, const Stay& stay) {
   Length lowest = rig[stay.path.front().point].position.z;
-  Length moment; // sum of run x mean height, over the sum of runs
-  double runs = 0.0;
-  double sum = 0.0;
   for (const PathStop& stop : stay.path)
     lowest = std::min(lowest, rig[stop.point].position.z);
+  Length runs;
+  double moment = 0.0; // square metres
   for (std::size_t i = 1; i < stay.path.size(); ++i) {
     const Vector3& a = rig[stay.path[i - 1].point].position;
     const Vector3& b = rig[stay.path[i].point].position;
-    const double run = std::hypot((b.x - a.x).metres(), (b.y - a.y).metres(), (b.z - a.z).metres());
+    const Length run = distance(a, b);
     runs += run;
-    sum += run * ((a.z + b.z).metres() / 2.0 - lowest.metres());
+    moment += run.metres() * ((a.z + b.z) / 2.0 - lowest).metres();
   }
-  moment = Length::metres(runs > 0.0 ? sum / runs : 0.0);
-  return moment;
+  return Length::metres(runs > Length{} ? moment / runs.metres() : 0.0);
 }
 
 } // namespace

@@ -28,18 +28,6 @@ struct Columns {
   }
 };
 
-std::string turns_of(const DerivedStay& stay, Length travel) {
-  return stay.adjusters.size() == 1 ? format_turns(travel, stay.adjusters.front().travel_per_turn) : "";
-}
-
-/// What an entry takes away; empty for nothing.
-std::string drawn(Length length) {
-  if (length == Length{})
-    return {};
-  const Tenths rounded = Tenths::of(-length);
-  return rounded == Tenths{} ? "0.0" : format_signed(rounded);
-}
-
 void print_entries(const Account& account, const Columns& columns, TextPage& page) {
   std::string above;
   for (const AccountEntry& entry : account.entries) {
@@ -54,7 +42,8 @@ void print_entries(const Account& account, const Columns& columns, TextPage& pag
     else if (entry.tightens == Length{} && entry.slackens == Length{})
       columns.row(entry.name, "0.0", "", "0.0", "", words, page);
     else
-      columns.row(entry.name, drawn(entry.tightens), "", drawn(entry.slackens), "", words, page);
+      columns.row(entry.name, format_drawn(entry.tightens), "", format_drawn(entry.slackens), "", words,
+                  page);
   }
 }
 
@@ -78,16 +67,18 @@ void print_account(const CheckedRig& checked, const DerivedStay& stay, TextPage&
               format_tenths(Tenths::of(adjuster.set.value)) + " mm");
   page.blank();
   Columns columns;
-  columns.turns = !turns_of(stay, account.to_tighten).empty();
+  columns.turns = !account_turns(stay, account.to_tighten).empty();
   columns.row("", "to tighten", "turns", "to slacken", "turns", "how", page);
-  columns.row("as set", format_tenths(Tenths::of(account.to_tighten)), turns_of(stay, account.to_tighten),
-              format_tenths(Tenths::of(account.to_slacken)), turns_of(stay, account.to_slacken), "", page);
+  columns.row("as set", format_tenths(Tenths::of(account.to_tighten)),
+              account_turns(stay, account.to_tighten), format_tenths(Tenths::of(account.to_slacken)),
+              account_turns(stay, account.to_slacken), "", page);
   print_entries(account, columns, page);
   for (std::size_t i = 0; i < account.left.size(); ++i) {
     const PrintedLeft left = printed_left(account, i);
     columns.row("= left after " + account.left[i].after, format_tenths(left.to_tighten),
-                turns_of(stay, left.to_tighten.length()), format_tenths(left.to_slacken),
-                turns_of(stay, left.to_slacken.length()), left_words(left, account.left[i].complete), page);
+                account_turns(stay, left.to_tighten.length()), format_tenths(left.to_slacken),
+                account_turns(stay, left.to_slacken.length()), left_words(left, account.left[i].complete),
+                page);
   }
 }
 

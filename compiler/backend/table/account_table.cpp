@@ -1,26 +1,8 @@
 #include "backend/account_sum.hpp"
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
-#include "backend/turns.hpp"
 
 namespace sheerpole {
-
-namespace {
-
-/// Turns of the one screw of a stay; empty when there is none or several.
-std::string screw_turns(const DerivedStay& stay, Length travel) {
-  return stay.adjusters.size() == 1 ? format_turns(travel, stay.adjusters.front().travel_per_turn) : "";
-}
-
-/// Empty for nothing, so that the column shows at a glance which way an entry draws.
-std::string amount(Length length) {
-  if (length == Length{})
-    return {};
-  const Tenths rounded = Tenths::of(-length);
-  return rounded == Tenths{} ? "0.0" : format_signed(rounded);
-}
-
-} // namespace
 
 Table account_table(const CheckedRig& checked) {
   Table table{
@@ -42,24 +24,24 @@ Table account_table(const CheckedRig& checked) {
       continue;
     const std::string& name = checked.rig()[stay.stay].name;
     table.rows.push_back({name, "as set", format_tenths(Tenths::of(account.to_tighten)),
-                          screw_turns(stay, account.to_tighten),
+                          account_turns(stay, account.to_tighten),
                           format_tenths(Tenths::of(account.to_slacken)),
-                          screw_turns(stay, account.to_slacken), ""});
+                          account_turns(stay, account.to_slacken), ""});
     for (const AccountEntry& entry : account.entries) {
       if (!entry.not_checked.empty())
         table.rows.push_back({name, entry.name, "", "", "", "", "not checked: " + entry.not_checked});
       else if (entry.tightens == Length{} && entry.slackens == Length{})
         table.rows.push_back({name, entry.name, "0.0", "", "0.0", "", entry.how});
       else
-        table.rows.push_back(
-            {name, entry.name, amount(entry.tightens), "", amount(entry.slackens), "", entry.how});
+        table.rows.push_back({name, entry.name, format_drawn(entry.tightens), "",
+                              format_drawn(entry.slackens), "", entry.how});
     }
     for (std::size_t i = 0; i < account.left.size(); ++i) {
       const AccountLeft& left = account.left[i];
       const PrintedLeft printed = printed_left(account, i);
       table.rows.push_back({name, "left after " + left.after, format_tenths(printed.to_tighten),
-                            screw_turns(stay, left.to_tighten), format_tenths(printed.to_slacken),
-                            screw_turns(stay, left.to_slacken), left.complete ? "" : "INCOMPLETE"});
+                            account_turns(stay, left.to_tighten), format_tenths(printed.to_slacken),
+                            account_turns(stay, left.to_slacken), left.complete ? "" : "INCOMPLETE"});
     }
   }
   return table;

@@ -5,7 +5,7 @@
 #include "driver/show_findings.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/verbs.hpp"
-#include "driver/write_bundle.hpp"
+#include "driver/verbs/write_and_tell.hpp"
 
 #include <algorithm>
 #include <exception>
@@ -69,15 +69,8 @@ int build_verb(const BuildOptions& options) {
       fault = true;
     }
   }
-  const auto written = write_bundle(bundle, options.folder);
-  if (!written.ok()) {
-    print_error("sheerpole: " + describe(written.error()) + "; nothing was written\n");
-    const bool ours = written.error().kind == WriteFailure::Kind::bad_name ||
-                      written.error().kind == WriteFailure::Kind::same_name;
-    return ours ? exit_fault : exit_usage;
-  }
-  for (const std::string& path : written.value())
-    print_out("wrote " + path + "\n");
+  if (const int code = write_and_tell(bundle, options.folder); code != exit_clean)
+    return code;
   if (const std::size_t drafts = compilation.checked->draft_reasons().size(); drafts > 0)
     print_out("DRAFT: " + std::to_string(drafts) + (drafts == 1 ? " reason" : " reasons") +
               " not to cut yet; the cut list names them\n");

@@ -6,7 +6,7 @@
 #include "driver/show_findings.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/verbs.hpp"
-#include "driver/write_bundle.hpp"
+#include "driver/verbs/write_and_tell.hpp"
 
 #include <algorithm>
 #include <exception>
@@ -79,16 +79,7 @@ int plan_verb(const PlanOptions& options) {
     print_error("sheerpole: fault of the back end spool-plan: " + std::string(error.what()) + "\n");
     return exit_fault;
   }
-  const auto written = write_bundle(bundle, options.folder);
-  if (!written.ok()) {
-    print_error("sheerpole: " + describe(written.error()) + "; nothing was written\n");
-    const bool ours = written.error().kind == WriteFailure::Kind::bad_name ||
-                      written.error().kind == WriteFailure::Kind::same_name;
-    return ours ? exit_fault : exit_usage;
-  }
-  for (const std::string& path : written.value())
-    print_out("wrote " + path + "\n");
-  return exit_clean;
+  return write_and_tell(bundle, options.folder);
 }
 
 } // namespace sheerpole

@@ -1,0 +1,21 @@
+#include "driver/verbs/write_and_tell.hpp"
+
+#include "driver/terminal.hpp"
+#include "driver/write_bundle.hpp"
+
+namespace sheerpole {
+
+int write_and_tell(const OutputBundle& bundle, const std::string& folder) {
+  const auto written = write_bundle(bundle, folder);
+  if (!written.ok()) {
+    print_error("sheerpole: " + describe(written.error()) + "; nothing was written\n");
+    const bool ours = written.error().kind == WriteFailure::Kind::bad_name ||
+                      written.error().kind == WriteFailure::Kind::same_name;
+    return ours ? exit_fault : exit_usage;
+  }
+  for (const std::string& path : written.value())
+    print_out("wrote " + path + "\n");
+  return exit_clean;
+}
+
+} // namespace sheerpole
