@@ -87,8 +87,9 @@ constexpr PropertyRow reading[] = {
      .most = longest,
      .example = "11.6 m",
      .help = "the lengths of tape that hung free, each between two supports; none for a tape that lay"},
-    quantity_row("slope", dimension::angle, 0.0, "78 deg",
-                 "how steep the tape hung, from level: 0 deg when level, 90 deg when plumb; needed with spans"),
+    quantity_row(
+        "slope", dimension::angle, 0.0, "78 deg",
+        "how steep the tape hung, from level: 0 deg when level, 90 deg when plumb; needed with spans"),
     reference_row("old-line", Need::optional, Category::material, "wire-6",
                   "of an old stay: its line, which stretches from the pull to the dock tension"),
     text_row("mark", Need::optional, "\"red tape mark\"", "what marks the length on the messenger cord"),
