@@ -80,7 +80,7 @@ struct TakeUp {
   std::optional<Length> travel_per_turn;
   std::optional<Length> engaged; ///< thread in the body, each stud, as set
   std::optional<Length>
-      least_engagement; ///< diameters of thread by the rig's limits; else one (common practice, no source)
+      least_engagement; ///< diameters of thread by the rig's limits; nothing when that is switched off
 };
 
 /// Which of the ways to the pin-to-pin length was taken.

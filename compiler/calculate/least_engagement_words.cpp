@@ -5,8 +5,10 @@
 namespace sheerpole {
 
 std::string least_engagement_words(const Rig& rig) {
-  const auto& limit = rig.limits.thread_engaged;
-  return limit ? percent_text(limit->value) + " of the diameter" : "one diameter";
+  const StatedLimit* stated = rig.limits.find(Limit::thread_engaged);
+  if (stated == nullptr)
+    return "one diameter";
+  return stated->value ? percent_text(*stated->value) + " of the diameter" : "no least engagement";
 }
 
 } // namespace sheerpole

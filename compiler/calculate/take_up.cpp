@@ -26,8 +26,8 @@ std::optional<TakeUp> take_up(const Rig& rig, const Stay& stay, std::size_t item
   result.to_slacken = part.longest->value - result.set.value;
   if (part.screw) {
     result.travel_per_turn = travel_per_turn(*part.screw);
-    result.least_engagement =
-        part.screw->thread.diameter * (rig.limits.thread_engaged ? rig.limits.thread_engaged->value : 1.0);
+    if (const auto diameters = rig.limits.value(Limit::thread_engaged))
+      result.least_engagement = part.screw->thread.diameter * *diameters;
     if (part.engaged_at_longest)
       result.engaged = part.engaged_at_longest->value + result.to_slacken / (part.screw->pair ? 2.0 : 1.0);
   }

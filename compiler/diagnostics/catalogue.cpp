@@ -15,6 +15,12 @@ std::vector<FindingTable> finding_tables() {
       {"Paths and readings", path_findings()},
       {"The rig", rig_findings()},
       {"Joints", joint_findings()},
+      {"Articulation, securing, chafe", securing_findings()},
+      {"Adjusters", adjuster_findings()},
+      {"Splices and eyes", splice_findings()},
+      {"Geometry of the rig", geometry_findings()},
+      {"Strength, loads and materials", strength_findings()},
+      {"Sources, dates and evidence", evidence_findings()},
       {"Spars, eyes, layers and sister ships", overlay_findings()},
       {"States, expectations, rules and waivers", record_findings()},
   };

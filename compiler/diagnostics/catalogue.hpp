@@ -32,6 +32,12 @@ std::span<const CatalogueEntry> stack_findings();
 std::span<const CatalogueEntry> path_findings();
 std::span<const CatalogueEntry> rig_findings();
 std::span<const CatalogueEntry> joint_findings();
+std::span<const CatalogueEntry> securing_findings();
+std::span<const CatalogueEntry> adjuster_findings();
+std::span<const CatalogueEntry> splice_findings();
+std::span<const CatalogueEntry> geometry_findings();
+std::span<const CatalogueEntry> strength_findings();
+std::span<const CatalogueEntry> evidence_findings();
 std::span<const CatalogueEntry> overlay_findings();
 std::span<const CatalogueEntry> record_findings();
 

@@ -98,6 +98,17 @@ constexpr std::array entries{
         .mend = "Take the line out to have the rule back.",
     },
     CatalogueEntry{
+        .slug = "limit-switched-off",
+        .severity = Severity::note,
+        .message = "the limit {limit} is switched off; it is used by {checks}",
+        .why = "what it would find is not looked for",
+        .cause = "A block `limits` states `off` for this limit.",
+        .example = "limits {\n"
+                   "  side-play: off\n"
+                   "}\n",
+        .mend = "Take the line out to have the check back, or state the amount that you hold to.",
+    },
+    CatalogueEntry{
         .slug = "waiver-without-finding",
         .severity = Severity::note,
         .message = "{slug} is waived for {stay}, but there is no such finding",

@@ -43,7 +43,8 @@ Json finding_of(const Diagnostic& finding, const SourceSet& sources) {
 
 } // namespace
 
-std::string render_json(const std::vector<Diagnostic>& findings, const SourceSet& sources) {
+std::string render_json(const std::vector<Diagnostic>& findings, const SourceSet& sources,
+                        const std::optional<CheckTotals>& totals) {
   Json json;
   json["findings"] = Json::array();
   for (const Diagnostic& finding : findings)
@@ -53,6 +54,12 @@ std::string render_json(const std::vector<Diagnostic>& findings, const SourceSet
                     {"warnings", counts.warnings},
                     {"notes", counts.notes},
                     {"waived", counts.waived}};
+  json["checks"] = Json();
+  if (totals)
+    json["checks"] = {{"passed", totals->passed},
+                      {"found", totals->found},
+                      {"not_checked", totals->not_checked},
+                      {"waived", totals->waived}};
   // A file name may hold bytes that are not UTF-8; they must not keep the findings from being written.
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

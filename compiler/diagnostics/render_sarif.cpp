@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include <map>
+#include <utility>
 
 namespace sheerpole {
 
@@ -92,7 +93,8 @@ Json result_of(const Diagnostic& finding, std::size_t rule, const SourceSet& sou
 
 } // namespace
 
-std::string render_sarif(const std::vector<Diagnostic>& findings, const SourceSet& sources) {
+std::string render_sarif(const std::vector<Diagnostic>& findings, const SourceSet& sources,
+                         const std::optional<CheckTotals>& totals) {
   std::map<std::string, std::size_t> index;
   Json rules = Json::array();
   Json results = Json::array();
@@ -102,11 +104,18 @@ std::string render_sarif(const std::vector<Diagnostic>& findings, const SourceSe
       rules.push_back(rule_of(finding.slug));
     results.push_back(result_of(finding, rule->second, sources));
   }
+  Json run{{"tool", {{"driver", {{"name", "Sheerpole"}, {"rules", rules}}}}},
+           {"columnKind", "unicodeCodePoints"},
+           {"results", results}};
+  if (totals)
+    run["properties"] = {{"checks",
+                          {{"passed", totals->passed},
+                           {"found", totals->found},
+                           {"notChecked", totals->not_checked},
+                           {"waived", totals->waived}}}};
   const Json log{{"$schema", "https://json.schemastore.org/sarif-2.1.0.json"},
                  {"version", "2.1.0"},
-                 {"runs", Json::array({{{"tool", {{"driver", {{"name", "Sheerpole"}, {"rules", rules}}}}},
-                                        {"columnKind", "unicodeCodePoints"},
-                                        {"results", results}}})}};
+                 {"runs", Json::array({std::move(run)})}};
   return log.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

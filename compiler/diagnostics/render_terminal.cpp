@@ -174,8 +174,8 @@ std::string counted(std::size_t count, std::string_view what) {
 
 } // namespace
 
-std::string render_terminal(const std::vector<Diagnostic>& findings, const SourceSet& sources,
-                            bool colour) {
+std::string render_terminal(const std::vector<Diagnostic>& findings, const SourceSet& sources, bool colour,
+                            const std::optional<CheckTotals>& totals) {
   std::string result;
   for (const Diagnostic& finding : findings)
     result += FindingPrinter(finding, sources, colour).print() + "\n";
@@ -184,6 +184,9 @@ std::string render_terminal(const std::vector<Diagnostic>& findings, const Sourc
                         counted(counts.warnings, "warning"), counted(counts.notes, "note"));
   if (counts.waived > 0)
     result.insert(result.size() - 1, fmt::format(", {} waived", counts.waived));
+  if (totals)
+    result += fmt::format("checks: {} pass, {}, {} not checked, {} waived\n", totals->passed,
+                          counted(totals->found, "finding"), totals->not_checked, totals->waived);
   return result;
 }
 

@@ -228,7 +228,7 @@ constexpr std::array entries{
         .severity = Severity::note,
         .message =
             "{stay}: the {longer} body is {difference} longer than the {shorter} one ({longer-body} and "
-            "{shorter-body}); the pair tolerance is {tolerance}",
+            "{shorter-body}); they may differ by {tolerance}",
         .why = "these are two pieces of different length: cut and tag each for its side",
         .cause =
             "Port and starboard come from a mirrored declaration and something on one side was stated "

@@ -71,10 +71,10 @@ void run(Compilation& compilation, const std::string& path, FileReader& reader,
     return;
   compilation.rig = rig;
   Derived derived = calculate(rig);
-  check(rig, derived, sink);
+  compilation.results = check(rig, derived, sink);
   compilation.derived = derived;
   compilation.checked = CheckedRig::make(named_from_rig_folder(*compilation.sources, path), std::move(rig),
-                                         std::move(derived), sink.sorted());
+                                         std::move(derived), sink.sorted(), compilation.results);
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "calculate/derived.hpp"
+#include "diagnostics/check_result.hpp"
 #include "diagnostics/diagnostic.hpp"
 #include "model/rig.hpp"
 #include "names/resolved_tree.hpp"
@@ -25,6 +26,7 @@ struct Compilation {
   std::optional<Derived> derived;
   std::optional<CheckedRig> checked;
   std::vector<Diagnostic> findings; ///< in the order of file and place
+  std::vector<CheckResult> results; ///< of every check; empty when it did not come to that
   bool has_errors = false;
 };
 

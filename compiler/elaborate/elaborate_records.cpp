@@ -1,6 +1,9 @@
 #include "elaborate/elaboration.hpp"
 
+#include "base/internal_error.hpp"
+
 #include <algorithm>
+#include <utility>
 
 namespace sheerpole {
 
@@ -42,15 +45,24 @@ void add_record(Elaboration& elaboration, const ResolvedDeclaration& declaration
 }
 
 void add_limits(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
-  Limits& limits = elaboration.rig.limits;
   for (const ResolvedProperty& property : declaration.properties) {
+    const LimitRow* row = find_limit(property.row->name);
+    if (row == nullptr)
+      internal_error("the kind `limits` has a property that is no threshold");
     const Value& value = property.syntax->value;
-    if (property.row->name == "routes-apart")
-      limits.routes_apart = elaboration.read.length(value, *property.row, "limits");
-    else if (property.row->name == "adjuster-reserve")
-      limits.adjuster_reserve = elaboration.read.ratio(value, *property.row, "limits");
-    else if (property.row->name == "thread-engaged")
-      limits.thread_engaged = elaboration.read.ratio(value, *property.row, "limits");
+    StatedLimit stated{.limit = row->limit, .value = {}, .provenance = {}, .place = {}};
+    if (elaboration.read.is_off(value, *property.row)) {
+      stated.provenance.written = "off";
+      stated.provenance.place = value.expression().span;
+      elaboration.read.apply_source(value, "limits", stated.provenance);
+    } else if (const auto read = elaboration.read.quantity(value, *property.row, "limits")) {
+      stated.value = read->value.si;
+      stated.provenance = read->provenance;
+    } else {
+      continue;
+    }
+    stated.place = value.expression().span;
+    elaboration.rig.limits.state(std::move(stated));
   }
 }
 

@@ -26,6 +26,8 @@ void elaborate_spreaders(Elaboration& elaboration) {
     std::string hold;
     if (const ResolvedProperty* property = declaration.find("hold"))
       hold = elaboration.read.word(property->syntax->value, *property->row, name).value_or("");
+    const std::vector<Particular> facts =
+        elaboration.particulars(declaration, {"root", "tip", "sides", "hold"});
     for (const Side side : sides_of(elaboration, declaration, usual)) {
       const auto root_id = elaboration.point_on(root, side, name);
       const auto tip_id = elaboration.point_on(tip, side, name);
@@ -38,7 +40,8 @@ void elaborate_spreaders(Elaboration& elaboration) {
            .root = *root_id,
            .tip = *tip_id,
            .place = elaboration.place_of(declaration),
-           .hold = hold});
+           .hold = hold,
+           .particulars = facts});
     }
   }
 }

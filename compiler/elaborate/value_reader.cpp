@@ -344,6 +344,13 @@ std::optional<Evaluated> ValueReader::in_lengths(const Value& value, const std::
   return found;
 }
 
+bool ValueReader::is_off(const Value& value, const PropertyRow& row) {
+  if (!row.or_off || value.stops.size() != 1)
+    return false;
+  const Expression& word = value.expression();
+  return word.kind == ExpressionKind::name && word.side.missing() && word.text == "off";
+}
+
 std::optional<Particular> ValueReader::particular(const Value& value, const PropertyRow& row,
                                                   const std::string& owner) {
   Particular result;

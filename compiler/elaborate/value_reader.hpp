@@ -32,6 +32,8 @@ public:
                                        const std::string& owner);
   std::optional<Sourced<RopeMeasure>> rope_measure(const Value& value, const PropertyRow& row,
                                                    const std::string& owner);
+  /// The word `off` where the row takes it in place of a value.
+  static bool is_off(const Value& value, const PropertyRow& row);
   /// Each of a list of quantities.
   std::vector<Sourced<Quantity>> quantities(const Value& value, const PropertyRow& row,
                                             const std::string& owner);

@@ -7,6 +7,7 @@ namespace {
 using enum ValueType;
 using namespace rows;
 
+constexpr std::string_view coverages[] = {"whole-rig", "part-of-rig"};
 constexpr std::string_view places[] = {"afloat", "ashore"};
 constexpr std::string_view spar_sorts[] = {"mast",    "mizzen", "topmast", "bowsprit",
                                            "boomkin", "gaff",   "boom"};
@@ -65,6 +66,10 @@ constexpr PropertyRow boat[] = {
      .help = "whether the boat was afloat or ashore when she was measured"},
     length_row("pair-tolerance", Need::optional, 0.0, 0.1, "1 mm",
                "port and starboard pieces within this are printed as 2 off; not stated: always apart"),
+    choice_row("covers", Need::optional, coverages, "whole-rig",
+               "whether all stays of the boat are in these files"),
+    list_row("deck-edge", Need::optional, Category::point, "stem-head, deck-waist, deck-quarter",
+             "points on the edge of the deck from the bow aft, starboard or on the centreline"),
     text_row("mast", Need::optional, "\"deck-stepped, 13.20 m\"", "what the mast is and where it stands"),
     text_row("note", Need::optional, "\"invented boat for the examples\"", "anything a reader should know"),
 };
@@ -95,6 +100,8 @@ constexpr PropertyRow spar[] = {
      .least = 0.0,
      .example = "310 kNm2",
      .help = "EI, fore and aft"},
+    quantity_row("bending-stiffness-across", dimension::bending_stiffness, 0.0, "210 kNm2",
+                 "EI, athwartships"),
     quantity_row("thermal", dimension::per_kelvin, -1.0, "24 ppm/K",
                  "coefficient of thermal expansion along it"),
     list_row("carries", Need::optional, Category::point, "cap-tang, upper-tip, masthead",
@@ -123,6 +130,10 @@ constexpr PropertyRow spreader[] = {
      .help = "both sides unless said"},
     choice_row("hold", Need::optional, spreader_holds, "swinging",
                "whether it is fixed or swings at its root"),
+    length_row("edge-radius", Need::optional, 0.0, 1.0, "6 mm",
+               "radius of the groove or edge that the line bears on at its tip, along the line"),
+    text_row("chafe-gear", Need::optional, "\"leather boot\"",
+             "what keeps the line from chafing at its tip; \"none\" when nothing does"),
 };
 
 constexpr PropertyRow eye_stack[] = {

@@ -25,6 +25,9 @@ constexpr PropertyRow jaw[] = {
     dimension_row("gap", "17 mm", "clear width between the cheeks"),
     dimension_row("depth", "26 mm", "from the pin centre to the bottom of the jaw"),
     size_row("pin", "\"5/8 in\"", "the pin that belongs to the jaw"),
+    dimension_row("outside", "30 mm", "width over both cheeks, along the pin"),
+    dimension_row("grip", "34 mm", "of its pin: from under the head to the hole for the split pin"),
+    size_row("split-pin", "\"4 mm\"", "the split pin that secures its pin"),
 };
 constexpr PropertyRow eye[] = {
     dimension_row("hole", "16.3 mm", "diameter of the hole"),
@@ -55,6 +58,7 @@ constexpr PropertyRow rope_seat[] = {
     dimension_row("width", "11 mm", "width of the groove"),
     dimension_row("throat", "38 mm",
                   "from the seat's centre to the throat, where the two legs of the eye meet"),
+    dimension_row("edge-radius", "5 mm", "radius of the edge that the rope leaves the seat over"),
 };
 constexpr PropertyRow hook[] = {
     dimension_row("opening", "14 mm", "clear opening of the hook"),
@@ -66,6 +70,14 @@ constexpr PropertyRow wire_socket[] = {
      .help = "the wire it is made for"},
     size_row("size", "\"3/8 in\"", "the size of wire it is made for"),
     dimension_row("inserted", "62 mm", "how far the wire goes in beyond the shoulder"),
+};
+constexpr PropertyRow tee[] = {
+    dimension_row("neck", "6 mm", "diameter of the neck, which passes the slot"),
+    dimension_row("head", "15 mm", "length of the bar, which bears behind the plate"),
+};
+constexpr PropertyRow slot[] = {
+    dimension_row("width", "7 mm", "width of the slot, which the neck lies in"),
+    dimension_row("length", "17 mm", "length of the slot, which the bar goes through"),
 };
 constexpr PropertyRow holes[] = {
     {.name = "count", .type = ValueType::count, .example = "5", .help = "number of holes"},
@@ -80,6 +92,8 @@ constexpr EndRow ends[] = {
     {"rope-seat", rope_seat, "the round groove that a rope eye bears on"},
     {"hook", hook, "an open hook"},
     {"wire-socket", wire_socket, "takes the end of a wire"},
+    {"tee", tee, "a bar across a neck, turned behind a slotted plate; it has no pin"},
+    {"slot", slot, "a slotted plate that takes a tee"},
     {"holes", holes, "holes for a lashing"},
 };
 

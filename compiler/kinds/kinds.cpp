@@ -7,8 +7,8 @@ namespace sheerpole {
 std::span<const KindRow> all_kinds() {
   static const std::vector<KindRow> all = [] {
     std::vector<KindRow> result;
-    for (const auto table :
-         {boat_kinds(), line_kinds(), part_kinds(), stay_kinds(), number_kinds(), record_kinds()})
+    for (const auto table : {boat_kinds(), line_kinds(), part_kinds(), stay_kinds(), number_kinds(),
+                             limit_kinds(), record_kinds()})
       result.insert(result.end(), table.begin(), table.end());
     return result;
   }();

@@ -7,6 +7,7 @@ namespace {
 using enum ValueType;
 using namespace rows;
 
+constexpr std::string_view splice_sorts[] = {"bury", "tucked", "sewn"};
 constexpr std::string_view contraction_rules[] = {"equals-first-creep"};
 
 /// A length that is written as such or in diameters of the rope at hand.
@@ -130,7 +131,10 @@ constexpr PropertyRow splice[] = {
     ratio_row("recovered", 0.0, 1.0, "60 %", "share of the contraction that pre-tensioning gives back"),
     text_row("taper", Need::optional, "\"last third\"", "how the tail is tapered"),
     text_row("throat", Need::optional, "\"not over 1 in 3\"", "how steep the legs of the eye may be"),
-    text_row("locking", Need::optional, "\"lock stitch\"", "what keeps the tail from working out"),
+    choice_row("sort", Need::optional, splice_sorts, "bury",
+               "how it holds; not stated: it buries its tail"),
+    text_row("locking", Need::optional, "\"lock stitch\"",
+             "what keeps the tail from working out; \"none\" when nothing does"),
     ratio_row("efficiency", 0.01, 1.0, "90 %", "share of the rope's break load that the splice holds"),
     text_row("note", Need::optional, "\"invented figures\"", "anything a reader should know"),
 };

@@ -8,10 +8,18 @@ using enum ValueType;
 using namespace rows;
 
 constexpr std::string_view screws[] = {"pair", "single"};
+constexpr std::string_view pin_axes[] = {"crossed", "parallel"};
+constexpr std::string_view lines[] = {"rope", "wire", "either"};
+constexpr std::string_view bodies[] = {"open", "closed"};
+constexpr std::string_view yes_no[] = {"yes", "no"};
+constexpr std::string_view metals[] = {"stainless", "bronze", "aluminium", "titanium", "galvanised-steel"};
 
 constexpr PropertyRow boat_fitting[] = {
     end_row("upper", "eye (hole: 10.3 mm, thickness: 8 mm)", "its end towards aloft"),
     end_row("lower", "jaw (gap: 12 mm, pin: \"10 mm\")", "its end towards the deck"),
+    quantity_row("plane-lean", dimension::angle, -1.6, "14 deg",
+                 "how far the plane of the plate leans inboard at its top, from upright; the plane of a "
+                 "plate on the centreline stands fore and aft"),
 };
 
 constexpr PropertyRow fixed_part[] = {
@@ -21,6 +29,9 @@ constexpr PropertyRow fixed_part[] = {
     end_row("lower", "wire-socket (inserted: 62 mm)", "its end towards the deck, as usually fitted"),
     length_row("wrap", Need::optional, 0.0, 5.0, "159 mm",
                "rope that a test wrap round this part used beyond the bearing"),
+    choice_row("pins", Need::optional, pin_axes, "crossed",
+               "of a part with two pins: how their axes stand to each other"),
+    choice_row("made-for", Need::optional, lines, "rope", "the sort of line that its seat is made for"),
 };
 
 constexpr PropertyRow screw_part[] = {
@@ -39,6 +50,11 @@ constexpr PropertyRow screw_part[] = {
     end_row("lower", "jaw (gap: 17 mm, pin: \"5/8 in\")", "its end towards the deck, as usually fitted"),
     length_row("wrap", Need::optional, 0.0, 5.0, "159 mm",
                "rope that a test wrap round this part used beyond the bearing"),
+    text_row("locked", Need::optional, "\"split pins through the studs\"",
+             "what keeps its threads from turning; \"none\" when nothing does"),
+    choice_row("body", Need::optional, bodies, "open", "whether the ends of the studs can be seen"),
+    choice_row("witness-hole", Need::optional, yes_no, "yes",
+               "of a closed body: whether a hole shows the end of each stud"),
 };
 
 constexpr PropertyRow range_part[] = {
@@ -46,6 +62,11 @@ constexpr PropertyRow range_part[] = {
     length_row("longest", Need::required, 0.001, 50.0, "260 mm", "eased as far as it may be used"),
     end_row("upper", "holes (count: 5, diameter: 16 mm)", "its end towards aloft"),
     end_row("lower", "eye (hole: 12 mm)", "its end towards the deck"),
+};
+
+constexpr PropertyRow cord_of_lashing[] = {
+    reference_row("cord", Need::optional, Category::material, "cord-4", "what it is made of"),
+    ratio_row("knot-factor", 0.01, 1.0, "50 %", "share of the cord's break load that its knot holds"),
 };
 
 constexpr PropertyRow hole_part[] = {
@@ -80,7 +101,20 @@ constexpr PropertyRow worn_part[] = {
 constexpr PropertyRow more_of_part[] = {
     force_row("break-load", "62 kN", "break load"),
     quantity_row("mass", dimension::mass, 0.0, "0.45 kg", "mass of one"),
-    text_row("secured", Need::optional, "\"split pin\"", "what keeps its pin or thread from working out"),
+    text_row("secured", Need::optional, "\"split pin\"",
+             "what keeps its pin from working out; \"none\" when nothing does"),
+    choice_row("metal", Need::optional, metals, "stainless", "what it is made of"),
+    text_row("barrier", Need::optional, "\"plastic sleeve and washers\"",
+             "what keeps it apart from another metal"),
+    text_row("weak-link", Need::optional, "\"goes before the mast does\"",
+             "why it is meant to be the weakest part of its stay"),
+    choice_row("accessible", Need::optional, yes_no, "no",
+               "whether its pin and what secures it can be looked at as the rig stands"),
+    quantity_row("pin-stress", dimension::stress, 1.0, "300 MPa",
+                 "shear stress that the material of its pin holds"),
+    force_row("pin-break-load", "68 kN", "break load of its pin in double shear, when its maker states it"),
+    quantity_row("bearing-stress", dimension::stress, 1.0, "400 MPa",
+                 "pressure that its material holds in a hole, over diameter times thickness"),
     text_row("batch", Need::optional, "\"lot 12\"", "the batch that it came from"),
     date_row("installed", Need::optional, "when it went on the boat"),
     text_row("evidence", Need::optional, "\"invoice of 2019\"", "what shows its age or origin"),
@@ -91,6 +125,7 @@ constexpr auto fitting_rows = joined(boat_fitting, more_of_part);
 constexpr auto fixed_rows = joined(fixed_part, more_of_part);
 constexpr auto screw_rows = joined(screw_part, more_of_part);
 constexpr auto range_rows = joined(range_part, more_of_part);
+constexpr auto lashing_rows = joined(joined(range_part, cord_of_lashing), more_of_part);
 constexpr auto hole_rows = joined(hole_part, more_of_part);
 constexpr auto soft_eye_rows = joined(soft_eye, more_of_part);
 constexpr auto worn_rows = joined(worn_part, more_of_part);
@@ -208,7 +243,7 @@ constexpr KindRow kinds[] = {
      .category = Category::part,
      .group = "Hardware",
      .adjuster = true,
-     .properties = range_rows,
+     .properties = lashing_rows,
      .settings = lashing_settings,
      .help = "several turns of cord over a gap"},
     range_kind("tackle", "blocks and a fall"),

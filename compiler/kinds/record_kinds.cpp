@@ -38,14 +38,6 @@ constexpr PropertyRow stock[] = {
     text_row("note", Need::optional, "\"dry store\"", "anything a reader should know"),
 };
 
-constexpr PropertyRow limits[] = {
-    length_row("routes-apart", Need::optional, 0.0, 1.0, "5 mm",
-               "two ways to one length may differ by this"),
-    ratio_row("adjuster-reserve", 0.0, 0.5, "10 %", "share of an adjuster's range to be left either way"),
-    ratio_row("thread-engaged", 0.0, 10.0, "100 %",
-              "thread in the body, as a share of the diameter of the thread"),
-};
-
 constexpr PropertyRow rule[] = {
     choice_row("quantity", Need::required, quantities, "body", "what is looked at, of each stay"),
     length_row("at-least", Need::optional, -longest, longest, "20 mm", "the finding comes below this"),
@@ -92,12 +84,6 @@ constexpr KindRow kinds[] = {
      .of = Category::material,
      .properties = stock,
      .help = "a spool, coil or offcut in hand"},
-    {.name = "limits",
-     .category = Category::limits,
-     .group = "Records",
-     .naming = Naming::none,
-     .properties = limits,
-     .help = "the thresholds that the checks use in place of their own, each with its source"},
     {.name = "rule",
      .category = Category::rule,
      .group = "Records",

@@ -106,6 +106,17 @@ constexpr std::array<PropertyRow, A + B> joined(const PropertyRow (&a)[A], const
   return result;
 }
 
+template <std::size_t A, std::size_t B>
+constexpr std::array<PropertyRow, A + B> joined(const std::array<PropertyRow, A>& a,
+                                                const PropertyRow (&b)[B]) {
+  std::array<PropertyRow, A + B> result{};
+  for (std::size_t i = 0; i < A; ++i)
+    result[i] = a[i];
+  for (std::size_t i = 0; i < B; ++i)
+    result[A + i] = b[i];
+  return result;
+}
+
 } // namespace sheerpole::rows
 
 /// The tables, each in a file of its own.
@@ -115,5 +126,6 @@ std::span<const KindRow> line_kinds();
 std::span<const KindRow> part_kinds();
 std::span<const KindRow> stay_kinds();
 std::span<const KindRow> number_kinds();
+std::span<const KindRow> limit_kinds();
 std::span<const KindRow> record_kinds();
 } // namespace sheerpole

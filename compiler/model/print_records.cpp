@@ -70,12 +70,9 @@ private:
   }
 
   void limits(const Limits& limits) {
-    if (limits.routes_apart)
-      text_ += print_line("limit ", "routes-apart", *limits.routes_apart);
-    if (limits.adjuster_reserve)
-      text_ += print_line("limit ", "adjuster-reserve", *limits.adjuster_reserve);
-    if (limits.thread_engaged)
-      text_ += print_line("limit ", "thread-engaged", *limits.thread_engaged);
+    for (const StatedLimit& limit : limits.stated())
+      text_ += "limit " + std::string(row_of(limit.limit).name) + ": " + limits.text(limit.limit) + " " +
+               print_provenance(limit.provenance) + "\n";
   }
 
   void rule(const UserRule& rule) {

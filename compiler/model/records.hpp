@@ -1,5 +1,6 @@
 #pragma once
 
+#include "model/limits.hpp"
 #include "model/particular.hpp"
 #include "model/stay.hpp"
 #include "source/span.hpp"
@@ -38,13 +39,6 @@ struct State {
   std::string note;
   std::vector<StatePosition> positions;
   Span place;
-};
-
-/// Thresholds of the checks that the file states in place of the project's own.
-struct Limits {
-  std::optional<Sourced<Length>> routes_apart;
-  std::optional<Sourced<double>> adjuster_reserve;
-  std::optional<Sourced<double>> thread_engaged; ///< as a share of the diameter of the thread
 };
 
 /// An owner's or a loft's own check on one quantity of the stays.

@@ -1,9 +1,11 @@
 #pragma once
 
+#include "model/particular.hpp"
 #include "model/point.hpp"
 #include "source/span.hpp"
 
 #include <string>
+#include <vector>
 
 namespace sheerpole {
 
@@ -16,6 +18,7 @@ struct Spreader {
   PointId tip;
   Span place;
   std::string hold = {}; ///< fixed or swinging; empty when not stated
+  std::vector<Particular> particulars = {}; ///< the rest of what is stated
 };
 
 } // namespace sheerpole

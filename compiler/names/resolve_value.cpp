@@ -103,6 +103,10 @@ void resolve_end(const Expression& expression, const PropertyRow& row, SymbolTab
   }
 }
 
+bool is_off(const Expression& expression) {
+  return expression.kind == ExpressionKind::name && expression.side.missing() && expression.text == "off";
+}
+
 } // namespace
 
 bool good_side(const Name& side, DiagnosticSink& sink) {
@@ -147,6 +151,8 @@ void resolve_value(const Value& value, const PropertyRow& row, SymbolTable& tabl
     case ValueType::date:
       break; // a name has no meaning there; the value is refused as a whole when it is read
     default:
+      if (row.or_off && is_off(stop.expression))
+        break;
       resolve_expression(stop.expression, table, sink);
       break;
     }

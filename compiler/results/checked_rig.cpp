@@ -46,7 +46,8 @@ std::vector<DraftReason> reasons_of(const Piece& piece) {
 } // namespace
 
 std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sources, Rig rig,
-                                           Derived derived, std::vector<Diagnostic> findings) {
+                                           Derived derived, std::vector<Diagnostic> findings,
+                                           std::vector<CheckResult> results) {
   const auto is_error = [](const Diagnostic& finding) { return finding.severity == Severity::error; };
   if (std::any_of(findings.begin(), findings.end(), is_error))
     return std::nullopt;
@@ -55,6 +56,7 @@ std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sour
   checked.rig_ = std::move(rig);
   checked.derived_ = std::move(derived);
   checked.findings_ = std::move(findings);
+  checked.results_ = std::move(results);
   for (const DerivedStay& stay : checked.derived_.stays)
     for (const Piece& piece : stay.pieces) {
       for (const std::string& trial : checked.rig_[stay.stay].trials)

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "calculate/derived.hpp"
+#include "diagnostics/check_result.hpp"
 #include "diagnostics/diagnostic.hpp"
 #include "source/source_set.hpp"
 
@@ -23,12 +24,16 @@ class CheckedRig {
 public:
   /// Empty when `findings` holds an error.
   static std::optional<CheckedRig> make(std::shared_ptr<const SourceSet> sources, Rig rig, Derived derived,
-                                        std::vector<Diagnostic> findings);
+                                        std::vector<Diagnostic> findings,
+                                        std::vector<CheckResult> results = {});
 
   const SourceSet& sources() const { return *sources_; }
   const Rig& rig() const { return rig_; }
   const Derived& derived() const { return derived_; }
   const std::vector<Diagnostic>& findings() const { return findings_; }
+
+  /// What every check came to about every thing, check by check.
+  const std::vector<CheckResult>& results() const { return results_; }
 
   /// Empty: nothing here is a draft.
   const std::vector<DraftReason>& draft_reasons() const { return draft_reasons_; }
@@ -41,6 +46,7 @@ private:
   Rig rig_;
   Derived derived_;
   std::vector<Diagnostic> findings_;
+  std::vector<CheckResult> results_;
   std::vector<DraftReason> draft_reasons_;
 };
 

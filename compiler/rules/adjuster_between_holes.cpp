@@ -1,6 +1,6 @@
 #include "calculate/length_text.hpp"
+#include "rules/adjuster_checks.hpp"
 #include "rules/by_side.hpp"
-#include "rules/checks.hpp"
 #include "rules/thresholds.hpp"
 
 #include <algorithm>
@@ -44,14 +44,15 @@ std::optional<Diagnostic> finding_of(const Rig& rig, const Stay& stay, const Tak
 
 } // namespace
 
-void check_adjuster_between_holes(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
-  report_by_side(rig, derived, sink, [&](const DerivedStay& stay, const std::string& name) {
-    std::vector<Diagnostic> found;
-    for (const TakeUp& adjuster : stay.adjusters)
-      if (auto finding = finding_of(rig, rig[stay.stay], adjuster, name))
-        found.push_back(std::move(*finding));
-    return found;
-  });
+void check_adjuster_between_holes(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+                  for (const TakeUp& adjuster : stay.adjusters)
+                    if (auto finding = finding_of(rig, rig[stay.stay], adjuster, name))
+                      of_stay.find(std::move(*finding));
+                    else if (rig[adjuster.part].step)
+                      of_stay.pass(rig[adjuster.part].name + " is pinned in one of its holes");
+                });
 }
 
 } // namespace sheerpole

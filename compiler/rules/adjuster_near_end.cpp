@@ -1,6 +1,6 @@
 #include "calculate/length_text.hpp"
+#include "rules/adjuster_checks.hpp"
 #include "rules/by_side.hpp"
-#include "rules/checks.hpp"
 #include "rules/low_thread.hpp"
 #include "rules/thresholds.hpp"
 
@@ -12,7 +12,7 @@ namespace {
 
 /// By the rig's limits; else the project's own.
 double reserve(const Rig& rig) {
-  return rig.limits.adjuster_reserve ? rig.limits.adjuster_reserve->value : threshold::adjuster_reserve;
+  return rig.limits.value(Limit::adjuster_reserve).value_or(0.0);
 }
 
 bool near_an_end(const Rig& rig, const TakeUp& adjuster) {
@@ -48,14 +48,16 @@ Diagnostic finding_of(const Rig& rig, const Stay& stay, const TakeUp& adjuster, 
 
 } // namespace
 
-void check_adjuster_near_end(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
-  report_by_side(rig, derived, sink, [&](const DerivedStay& stay, const std::string& name) {
-    std::vector<Diagnostic> found;
-    for (const TakeUp& adjuster : stay.adjusters)
-      if (near_an_end(rig, adjuster))
-        found.push_back(finding_of(rig, rig[stay.stay], adjuster, name));
-    return found;
-  });
+void check_adjuster_near_end(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+                  for (const TakeUp& adjuster : stay.adjusters)
+                    if (near_an_end(rig, adjuster))
+                      of_stay.find(finding_of(rig, rig[stay.stay], adjuster, name));
+                    else if (rig[adjuster.part].kind != "lever")
+                      of_stay.pass(rig[adjuster.part].name + ": " + length_text(adjuster.to_tighten) +
+                                   " and " + length_text(adjuster.to_slacken) + " left");
+                });
 }
 
 } // namespace sheerpole

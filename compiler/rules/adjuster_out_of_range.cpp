@@ -1,6 +1,6 @@
 #include "calculate/length_text.hpp"
+#include "rules/adjuster_checks.hpp"
 #include "rules/by_side.hpp"
-#include "rules/checks.hpp"
 #include "rules/thresholds.hpp"
 #include "units/parse_quantity.hpp"
 
@@ -51,14 +51,17 @@ Diagnostic finding_of(const Rig& rig, const Stay& stay, const TakeUp& adjuster, 
 
 } // namespace
 
-void check_adjuster_out_of_range(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
-  report_by_side(rig, derived, sink, [&](const DerivedStay& stay, const std::string& name) {
-    std::vector<Diagnostic> found;
-    for (const TakeUp& adjuster : stay.adjusters)
-      if (adjuster.to_tighten < -threshold::negligible || adjuster.to_slacken < -threshold::negligible)
-        found.push_back(finding_of(rig, rig[stay.stay], adjuster, name));
-    return found;
-  });
+void check_adjuster_out_of_range(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        for (const TakeUp& adjuster : stay.adjusters)
+          if (adjuster.to_tighten < -threshold::negligible || adjuster.to_slacken < -threshold::negligible)
+            of_stay.find(finding_of(rig, rig[stay.stay], adjuster, name));
+          else
+            of_stay.pass(rig[adjuster.part].name + " at " + length_text(adjuster.set.value) + ": " +
+                         length_text(adjuster.to_tighten) + " to tighten, " +
+                         length_text(adjuster.to_slacken) + " to slacken");
+      });
 }
 
 } // namespace sheerpole

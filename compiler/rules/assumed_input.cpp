@@ -1,6 +1,6 @@
 #include "rules/assumed_places.hpp"
 #include "rules/by_side.hpp"
-#include "rules/checks.hpp"
+#include "rules/length_checks.hpp"
 
 #include <algorithm>
 #include <map>
@@ -64,12 +64,15 @@ std::string all_pieces(const Rig& rig, const Derived& derived, const Reach& reac
 
 } // namespace
 
-void check_assumed_input(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
+void check_assumed_input(const Rig& rig, const Derived& derived, CheckReport& report) {
   const std::map<std::string, Span> places = assumed_places(rig);
-  for (const Reach& reach : reaches_of(derived)) {
+  const std::vector<Reach> reaches = reaches_of(derived);
+  if (reaches.empty())
+    report.pass("this rig", "no assumed value reaches a cut");
+  for (const Reach& reach : reaches) {
     const auto place = places.find(reach.assumption);
     const Span fallback = rig[reach.pieces.front()->stay].place;
-    sink.report(diagnose("assumed-input",
+    report.find(diagnose("assumed-input",
                          {{"value", reach.assumption}, {"pieces", all_pieces(rig, derived, reach)}})
                     .at(place == places.end() ? fallback : place->second, "assumed here")
                     .about(reach.assumption));

@@ -36,25 +36,101 @@ const DerivedStay* other_side(const Rig& rig, const Derived& derived, const Deri
   return found == derived.stays.end() ? nullptr : &*found;
 }
 
-void report_by_side(const Rig& rig, const Derived& derived, DiagnosticSink& sink,
-                    const FindingsOfStay& findings_of) {
+namespace {
+
+/// Hands on what is said of one side alone.
+void hand_on(const StayReport& from, const std::string& subject, CheckReport& report) {
+  for (const Diagnostic& finding : from.found())
+    report.find(finding);
+  for (const std::string& words : from.passed())
+    report.pass(subject, words);
+  for (const std::string& words : from.unchecked())
+    report.not_checked(subject, words);
+}
+
+bool has(const std::vector<std::string>& all, const std::string& one) {
+  return std::find(all.begin(), all.end(), one) != all.end();
+}
+
+bool has(const std::vector<Diagnostic>& all, const Diagnostic& one) {
+  return std::any_of(all.begin(), all.end(), [&](const Diagnostic& other) { return alike(one, other); });
+}
+
+/// Looks at both sides of a stay, the one that stands first in the file first.
+class BothSides {
+public:
+  BothSides(const Rig& rig, CheckReport& report, const LookAtStay& look)
+      : rig_(rig), report_(report), look_(look) {}
+
+  void look_at(const DerivedStay& first, const DerivedStay& second) {
+    const std::string& base = rig_[first.stay].base;
+    StayReport of_first;
+    look_(first, base, of_first);
+    StayReport of_second;
+    look_(second, base, of_second);
+    hand_on_texts(first, second, of_first, of_second);
+    hand_on_findings(first, of_first, of_second, true);
+    hand_on_findings(second, of_second, of_first, false);
+  }
+
+private:
+  void hand_on_texts(const DerivedStay& first, const DerivedStay& second, const StayReport& of_first,
+                     const StayReport& of_second) {
+    const auto texts = [&](const auto& mine, const auto& other, const DerivedStay& stay, bool shared_too,
+                           auto&& hand) {
+      for (const std::string& words : mine) {
+        const bool shared = has(other, words);
+        if (!shared || shared_too)
+          hand(shared ? rig_[stay.stay].base : rig_[stay.stay].name, words);
+      }
+    };
+    const auto pass = [&](const std::string& subject, const std::string& words) {
+      report_.pass(subject, words);
+    };
+    const auto not_checked = [&](const std::string& subject, const std::string& words) {
+      report_.not_checked(subject, words);
+    };
+    texts(of_first.passed(), of_second.passed(), first, true, pass);
+    texts(of_second.passed(), of_first.passed(), second, false, pass);
+    texts(of_first.unchecked(), of_second.unchecked(), first, true, not_checked);
+    texts(of_second.unchecked(), of_first.unchecked(), second, false, not_checked);
+  }
+
+  /// `mine` is what was found under the name for both sides. A finding of one side alone bears the name of
+  /// that side, for which the stay is looked at again.
+  void hand_on_findings(const DerivedStay& stay, const StayReport& mine, const StayReport& other,
+                        bool shared_too) {
+    std::vector<bool> shared;
+    for (const Diagnostic& finding : mine.found())
+      shared.push_back(has(other.found(), finding));
+    const bool some_alone = std::find(shared.begin(), shared.end(), false) != shared.end();
+    StayReport own;
+    if (some_alone)
+      look_(stay, rig_[stay.stay].name, own);
+    for (std::size_t i = 0; i < shared.size(); ++i)
+      if (!shared[i])
+        report_.find(own.found()[i]);
+      else if (shared_too)
+        report_.find(mine.found()[i]);
+  }
+
+  const Rig& rig_;
+  CheckReport& report_;
+  const LookAtStay& look_;
+};
+
+} // namespace
+
+void look_at_stays(const Rig& rig, const Derived& derived, CheckReport& report, const LookAtStay& look) {
+  BothSides both(rig, report, look);
   for (const DerivedStay& stay : derived.stays) {
-    const std::string& name = rig[stay.stay].name;
-    const std::string& base = rig[stay.stay].base;
-    std::vector<Diagnostic> own = findings_of(stay, name);
     const DerivedStay* twin = other_side(rig, derived, stay);
     if (twin == nullptr) {
-      for (Diagnostic& finding : own)
-        sink.report(std::move(finding));
-      continue;
-    }
-    std::vector<Diagnostic> of_both = findings_of(stay, base);
-    const std::vector<Diagnostic> of_twin = findings_of(*twin, base);
-    for (std::size_t i = 0; i < own.size(); ++i) {
-      const bool shared = std::any_of(of_twin.begin(), of_twin.end(),
-                                      [&](const Diagnostic& other) { return alike(of_both[i], other); });
-      // The twin's turn brings the same finding again; the sink drops it.
-      sink.report(std::move(shared ? of_both[i] : own[i]));
+      StayReport alone;
+      look(stay, rig[stay.stay].name, alone);
+      hand_on(alone, rig[stay.stay].name, report);
+    } else if (stay.stay.index() < twin->stay.index()) {
+      both.look_at(stay, *twin);
     }
   }
 }

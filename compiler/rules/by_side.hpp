@@ -1,24 +1,43 @@
 #pragma once
 
 #include "calculate/derived.hpp"
-#include "diagnostics/sink.hpp"
+#include "rules/check_report.hpp"
 
 #include <functional>
 #include <string>
+#include <utility>
+#include <vector>
 
 namespace sheerpole {
 
 /// The same stay on the other side of the boat; null when there is none.
 const DerivedStay* other_side(const Rig& rig, const Derived& derived, const DerivedStay& stay);
 
-/// Makes the findings about one stay, calling it by the name given: `cap-shroud.port`, or `cap-shroud` for
-/// both sides.
-using FindingsOfStay =
-    std::function<std::vector<Diagnostic>(const DerivedStay& stay, const std::string& name)>;
+/// What a check came to about one stay.
+class StayReport {
+public:
+  void find(Diagnostic finding) { found_.push_back(std::move(finding)); }
+  void find(DiagnosticBuilder&& builder) { found_.push_back(std::move(builder).build()); }
+  /// The words do not name the stay: they are the same on both sides when the sides are alike.
+  void pass(std::string words) { passed_.push_back(std::move(words)); }
+  void not_checked(std::string words) { not_checked_.push_back(std::move(words)); }
 
-/// Reports what `findings_of` finds about each stay. What both sides of a mirrored stay have alike, to the
-/// last word and place, is said once, about the stay without a side.
-void report_by_side(const Rig& rig, const Derived& derived, DiagnosticSink& sink,
-                    const FindingsOfStay& findings_of);
+  const std::vector<Diagnostic>& found() const { return found_; }
+  const std::vector<std::string>& passed() const { return passed_; }
+  const std::vector<std::string>& unchecked() const { return not_checked_; }
+
+private:
+  std::vector<Diagnostic> found_;
+  std::vector<std::string> passed_;
+  std::vector<std::string> not_checked_;
+};
+
+/// Looks at one stay, calling it by the name given: `cap-shroud.port`, or `cap-shroud` for both sides.
+using LookAtStay =
+    std::function<void(const DerivedStay& stay, const std::string& name, StayReport& report)>;
+
+/// Looks at each stay. What both sides of a mirrored stay have alike, to the last word and place, is said
+/// once, about the stay without a side.
+void look_at_stays(const Rig& rig, const Derived& derived, CheckReport& report, const LookAtStay& look);
 
 } // namespace sheerpole

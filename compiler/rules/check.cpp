@@ -1,40 +1,65 @@
 #include "rules/check.hpp"
 
-#include "rules/checks.hpp"
+#include "rules/check_table.hpp"
+#include "rules/user_rules.hpp"
+#include "rules/waivers.hpp"
+
+#include <optional>
 
 namespace sheerpole {
 
-void check(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
-  check_negative_body(rig, derived, sink);
-  check_splice_on_wire(rig, derived, sink);
-  check_path_runs_upwards(rig, derived, sink);
-  check_pin_too_big(rig, derived, sink);
-  check_pin_loose(rig, derived, sink);
-  check_jaw_too_narrow(rig, derived, sink);
-  check_jaw_too_wide(rig, derived, sink);
-  check_jaw_too_shallow(rig, derived, sink);
-  check_hole_near_edge(rig, derived, sink);
-  check_thread_differs(rig, derived, sink);
-  check_hand_differs(rig, derived, sink);
-  check_wire_size_differs(rig, derived, sink);
-  check_wire_construction_differs(rig, derived, sink);
-  check_seat_too_narrow(rig, derived, sink);
-  check_seat_too_small(rig, derived, sink);
-  check_adjuster_out_of_range(rig, derived, sink);
-  check_thread_engagement_low(rig, derived, sink);
-  check_adjuster_near_end(rig, derived, sink);
-  check_adjuster_between_holes(rig, derived, sink);
-  check_state_out_of_range(rig, derived, sink);
-  check_take_up_spent(rig, derived, sink);
-  check_no_fit(rig, derived, sink);
-  check_test_splice_reversed(rig, derived, sink);
-  check_routes_differ(rig, derived, sink);
-  check_pair_differs(rig, derived, sink);
-  check_cut_is_draft(rig, derived, sink);
-  check_assumed_input(rig, derived, sink);
-  check_expectation_missed(rig, derived, sink);
-  check_user_rules(rig, derived, sink);
-  apply_waivers(rig, sink);
+namespace {
+
+/// Whether the finding stands in the list of a threshold, which has blanks between.
+bool uses(const LimitRow& row, std::string_view slug) {
+  const std::string all = " " + std::string(row.checks) + " ";
+  return all.find(" " + std::string(slug) + " ") != std::string::npos;
+}
+
+/// Why none of the thresholds of a check has a value; nothing when one has, or when it needs none.
+std::optional<std::string> without_limits(const Limits& limits, std::string_view slug) {
+  std::string off;
+  std::string not_stated;
+  for (const LimitRow& row : all_limits()) {
+    if (!uses(row, slug))
+      continue;
+    if (limits.value(row.limit))
+      return std::nullopt;
+    std::string& names = limits.switched_off(row.limit) ? off : not_stated;
+    names += (names.empty() ? "" : ", ") + std::string(row.name);
+  }
+  if (!off.empty())
+    return off + " is switched off in `limits`";
+  if (!not_stated.empty())
+    return "no limit of the owner's is stated: " + not_stated;
+  return std::nullopt;
+}
+
+/// What is switched off is said where it is.
+void say_switched_off(const Limits& limits, DiagnosticSink& sink) {
+  for (const StatedLimit& stated : limits.stated())
+    if (!stated.value)
+      sink.report(diagnose("limit-switched-off", {{"limit", std::string(row_of(stated.limit).name)},
+                                                  {"checks", std::string(row_of(stated.limit).checks)}})
+                      .at(stated.place)
+                      .about(std::string(row_of(stated.limit).name)));
+}
+
+} // namespace
+
+std::vector<CheckResult> check(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
+  std::vector<CheckResult> results;
+  say_switched_off(rig.limits, sink);
+  for (const CheckRow& row : all_checks()) {
+    CheckReport report(row.slug, sink, results);
+    if (const auto reason = without_limits(rig.limits, row.slug))
+      report.not_checked("this rig", *reason);
+    else
+      row.run(rig, derived, report);
+  }
+  check_user_rules(rig, derived, sink, results);
+  apply_waivers(rig, sink, results);
+  return results;
 }
 
 } // namespace sheerpole

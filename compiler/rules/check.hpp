@@ -1,11 +1,15 @@
 #pragma once
 
 #include "calculate/derived.hpp"
+#include "diagnostics/check_result.hpp"
 #include "diagnostics/sink.hpp"
+
+#include <vector>
 
 namespace sheerpole {
 
-/// Runs every check over the rig and what was calculated. The list of checks is in check.cpp.
-void check(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
+/// Runs every check of all_checks() and the rules of the files over the rig and what was calculated, then
+/// the waivers. Findings go to the sink; what each check came to is returned, check by check.
+std::vector<CheckResult> check(const Rig& rig, const Derived& derived, DiagnosticSink& sink);
 
 } // namespace sheerpole

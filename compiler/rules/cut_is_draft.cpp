@@ -1,5 +1,5 @@
 #include "rules/by_side.hpp"
-#include "rules/checks.hpp"
+#include "rules/length_checks.hpp"
 
 namespace sheerpole {
 
@@ -24,23 +24,26 @@ std::string all_missing(const Piece& piece) {
 
 } // namespace
 
-void check_cut_is_draft(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
-  report_by_side(rig, derived, sink, [&](const DerivedStay& stay, const std::string& name) {
-    std::vector<Diagnostic> found;
-    for (const Piece& piece : stay.pieces) {
-      if (piece.missing.empty())
-        continue;
-      const std::string subject = name_of(piece, name);
-      Diagnostic finding = diagnose("cut-is-draft", {{"piece", subject}, {"what", all_missing(piece)}})
-                               .at(rig[stay.stay].place, "its cut length lacks an input")
-                               .about(subject)
-                               .build();
-      for (const MissingInput& input : piece.missing)
-        finding.others.push_back({input.place, input.mend});
-      found.push_back(std::move(finding));
-    }
-    return found;
-  });
+void check_cut_is_draft(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        for (const Piece& piece : stay.pieces) {
+          const std::string subject = name_of(piece, name);
+          if (piece.missing.empty()) {
+            of_stay.pass(piece.of == 1
+                             ? "its cut has every input"
+                             : "piece " + std::to_string(piece.number) + ": its cut has every input");
+            continue;
+          }
+          Diagnostic finding = diagnose("cut-is-draft", {{"piece", subject}, {"what", all_missing(piece)}})
+                                   .at(rig[stay.stay].place, "its cut length lacks an input")
+                                   .about(subject)
+                                   .build();
+          for (const MissingInput& input : piece.missing)
+            finding.others.push_back({input.place, input.mend});
+          of_stay.find(std::move(finding));
+        }
+      });
 }
 
 } // namespace sheerpole

@@ -1,33 +1,36 @@
 #include "calculate/length_text.hpp"
-#include "rules/checks.hpp"
+#include "rules/length_checks.hpp"
 #include "rules/stay_quantity.hpp"
 #include "rules/thresholds.hpp"
 
 namespace sheerpole {
 
-void check_expectation_missed(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
+void check_expectation_missed(const Rig& rig, const Derived& derived, CheckReport& report) {
   for (const Expectation& expectation : rig.expectations) {
     const Length bound = *expectation.value.tolerance;
     for (const StayId id : expectation.stays) {
       const Stay& stay = rig[id];
       const std::vector<Length> values = stay_quantity(derived.stays[id.index()], expectation.quantity);
       if (values.size() != 1) {
-        sink.report(diagnose("expectation-not-checked",
-                             {{"stay", stay.name},
-                              {"quantity", expectation.quantity},
-                              {"reason", values.empty()
-                                             ? "it has no number yet"
-                                             : "there are " + std::to_string(values.size()) + " of them"}})
-                        .at(expectation.place)
-                        .and_at(stay.place, "the stay")
-                        .about(stay.name));
+        report.not_checked(stay.name, expectation.quantity + " has no one number");
+        report.say(diagnose("expectation-not-checked",
+                            {{"stay", stay.name},
+                             {"quantity", expectation.quantity},
+                             {"reason", values.empty()
+                                            ? "it has no number yet"
+                                            : "there are " + std::to_string(values.size()) + " of them"}})
+                       .at(expectation.place)
+                       .and_at(stay.place, "the stay")
+                       .about(stay.name));
         continue;
       }
       const Length off = values.front() - expectation.value.value;
       const Length size = off < Length{} ? -off : off;
-      if (size <= bound + threshold::negligible)
+      if (size <= bound + threshold::negligible) {
+        report.pass(stay.name, expectation.quantity + " is " + length_text(values.front()));
         continue;
-      sink.report(diagnose("expectation-missed", {{"stay", stay.name},
+      }
+      report.find(diagnose("expectation-missed", {{"stay", stay.name},
                                                   {"quantity", expectation.quantity},
                                                   {"found", length_text(values.front())},
                                                   {"expected", length_text(expectation.value.value)},

@@ -1,10 +1,10 @@
-#include "rules/checks.hpp"
+#include "rules/joint_checks.hpp"
 #include "rules/joint_findings.hpp"
 
 namespace sheerpole {
 
-void check_jaw_too_wide(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
-  report_joint_findings(rig, derived, "jaw-too-wide", sink);
+void check_jaw_too_wide(const Rig& rig, const Derived& derived, CheckReport& report) {
+  report_joint_findings(rig, derived, "jaw-too-wide", report);
 }
 
 } // namespace sheerpole

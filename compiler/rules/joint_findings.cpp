@@ -6,28 +6,40 @@
 
 namespace sheerpole {
 
+namespace {
+
+void add_finding(const Stay& stay, const Joint& joint, const JointCheck& check, const std::string& name,
+                 StayReport& report) {
+  Diagnostic finding = diagnose(check.slug, {{"stay", name}, {"joint", joint.name}, {"words", check.words}})
+                           .at(stay.stack[joint.lower].place, "this one")
+                           .and_at(stay.stack[joint.upper].place, "under this one")
+                           .about(name)
+                           .build();
+  const bool said =
+      std::any_of(report.found().begin(), report.found().end(),
+                  [&](const Diagnostic& earlier) { return earlier.message == finding.message; });
+  if (!said)
+    report.find(std::move(finding));
+}
+
+} // namespace
+
 void report_joint_findings(const Rig& rig, const Derived& derived, std::string_view slug,
-                           DiagnosticSink& sink) {
-  report_by_side(rig, derived, sink, [&](const DerivedStay& derived_stay, const std::string& name) {
-    const Stay& stay = rig[derived_stay.stay];
-    std::vector<Diagnostic> found;
-    for (const Joint& joint : derived_stay.joints)
-      for (const JointCheck& check : joint.checks) {
-        if (check.slug != slug || check.result != JointResult::finding)
-          continue;
-        Diagnostic finding = diagnose(slug, {{"stay", name}, {"joint", joint.name}, {"words", check.words}})
-                                 .at(stay.stack[joint.lower].place, "this one")
-                                 .and_at(stay.stack[joint.upper].place, "under this one")
-                                 .about(name)
-                                 .build();
-        const bool said = std::any_of(found.begin(), found.end(), [&](const Diagnostic& earlier) {
-          return earlier.message == finding.message;
-        });
-        if (!said)
-          found.push_back(std::move(finding));
-      }
-    return found;
-  });
+                           CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+                  for (const Joint& joint : stay.joints)
+                    for (const JointCheck& check : joint.checks) {
+                      if (check.slug != slug)
+                        continue;
+                      if (check.result == JointResult::finding)
+                        add_finding(rig[stay.stay], joint, check, name, of_stay);
+                      else if (check.result == JointResult::pass)
+                        of_stay.pass(joint.name + ": " + check.words);
+                      else
+                        of_stay.not_checked(joint.name + ": " + check.words);
+                    }
+                });
 }
 
 } // namespace sheerpole

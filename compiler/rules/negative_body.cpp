@@ -1,7 +1,7 @@
 #include "calculate/hardware.hpp"
 #include "calculate/length_text.hpp"
 #include "rules/by_side.hpp"
-#include "rules/checks.hpp"
+#include "rules/length_checks.hpp"
 #include "rules/thresholds.hpp"
 
 namespace sheerpole {
@@ -30,34 +30,38 @@ std::string label_of(const Rig& rig, const StackItem& item) {
 
 } // namespace
 
-void check_negative_body(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
-  report_by_side(rig, derived, sink, [&](const DerivedStay& derived_stay, const std::string& name) {
-    std::vector<Diagnostic> found;
-    // Of an unknown length it can not be said what is left.
-    if (derived_stay.pin_to_pin.unknown)
-      return found;
-    // The shortest body says it for all: only the line without a length of its own can come out too short.
-    const LengthSum* shortest = &derived_stay.body;
-    for (const Piece& piece : derived_stay.pieces)
-      if (piece.body.known() < shortest->known())
-        shortest = &piece.body;
-    if (shortest->known() > threshold::negligible)
-      return found;
-    const Stay& stay = rig[derived_stay.stay];
-    const Length pin_to_pin = derived_stay.pin_to_pin.known();
-    Diagnostic finding =
-        diagnose("negative-body", {{"stay", name},
-                                   {"hardware", length_text(pin_to_pin - shortest->known())},
-                                   {"pin-to-pin", length_text(pin_to_pin)},
-                                   {"amount", length_text(-shortest->known())}})
-            .at(stay.place, "pin-to-pin " + length_text(pin_to_pin))
-            .about(name)
-            .build();
-    if (const StackItem* longest = longest_entry(rig, stay))
-      finding.others.push_back({longest->place, label_of(rig, *longest)});
-    found.push_back(std::move(finding));
-    return found;
-  });
+void check_negative_body(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+                  // Of an unknown length it can not be said what is left.
+                  if (derived_stay.pin_to_pin.unknown) {
+                    of_stay.not_checked("its length is X");
+                    return;
+                  }
+                  // The shortest body says it for all: only the line without a length of its own can come
+                  // out too short.
+                  const LengthSum* shortest = &derived_stay.body;
+                  for (const Piece& piece : derived_stay.pieces)
+                    if (piece.body.known() < shortest->known())
+                      shortest = &piece.body;
+                  if (shortest->known() > threshold::negligible) {
+                    of_stay.pass("its body is " + length_text(shortest->known()));
+                    return;
+                  }
+                  const Stay& stay = rig[derived_stay.stay];
+                  const Length pin_to_pin = derived_stay.pin_to_pin.known();
+                  Diagnostic finding =
+                      diagnose("negative-body", {{"stay", name},
+                                                 {"hardware", length_text(pin_to_pin - shortest->known())},
+                                                 {"pin-to-pin", length_text(pin_to_pin)},
+                                                 {"amount", length_text(-shortest->known())}})
+                          .at(stay.place, "pin-to-pin " + length_text(pin_to_pin))
+                          .about(name)
+                          .build();
+                  if (const StackItem* longest = longest_entry(rig, stay))
+                    finding.others.push_back({longest->place, label_of(rig, *longest)});
+                  of_stay.find(std::move(finding));
+                });
 }
 
 } // namespace sheerpole

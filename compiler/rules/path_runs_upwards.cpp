@@ -1,6 +1,6 @@
 #include "calculate/length_text.hpp"
 #include "rules/by_side.hpp"
-#include "rules/checks.hpp"
+#include "rules/length_checks.hpp"
 #include "rules/thresholds.hpp"
 
 namespace sheerpole {
@@ -8,12 +8,10 @@ namespace sheerpole {
 namespace {
 
 std::optional<Diagnostic> finding_of(const Rig& rig, const Stay& stay, const std::string& name) {
-  if (stay.path.size() < 2)
-    return std::nullopt;
   const PathStop& first = stay.path.front();
   const PathStop& last = stay.path.back();
   const Length rise = rig[last.point].position.z - rig[first.point].position.z;
-  if (rise <= threshold::path_rise)
+  if (rise <= *rig.limits.length(Limit::path_rise))
     return std::nullopt;
   return diagnose("path-runs-upwards", {{"stay", name},
                                         {"first", rig[first.point].base},
@@ -27,13 +25,18 @@ std::optional<Diagnostic> finding_of(const Rig& rig, const Stay& stay, const std
 
 } // namespace
 
-void check_path_runs_upwards(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
-  report_by_side(rig, derived, sink, [&](const DerivedStay& stay, const std::string& name) {
-    std::vector<Diagnostic> found;
-    if (auto finding = finding_of(rig, rig[stay.stay], name))
-      found.push_back(std::move(*finding));
-    return found;
-  });
+void check_path_runs_upwards(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+                  const Stay& stay = rig[derived_stay.stay];
+                  if (stay.path.size() < 2)
+                    of_stay.not_checked("it has no path");
+                  else if (auto finding = finding_of(rig, stay, name))
+                    of_stay.find(std::move(*finding));
+                  else
+                    of_stay.pass(rig[stay.path.front().point].base + " is above " +
+                                 rig[stay.path.back().point].base);
+                });
 }
 
 } // namespace sheerpole

@@ -1,10 +1,10 @@
-#include "rules/checks.hpp"
+#include "rules/joint_checks.hpp"
 #include "rules/joint_findings.hpp"
 
 namespace sheerpole {
 
-void check_pin_loose(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
-  report_joint_findings(rig, derived, "pin-loose", sink);
+void check_pin_loose(const Rig& rig, const Derived& derived, CheckReport& report) {
+  report_joint_findings(rig, derived, "pin-loose", report);
 }
 
 } // namespace sheerpole

@@ -1,6 +1,6 @@
 #include "calculate/length_text.hpp"
 #include "rules/by_side.hpp"
-#include "rules/checks.hpp"
+#include "rules/length_checks.hpp"
 #include "rules/thresholds.hpp"
 
 namespace sheerpole {
@@ -30,8 +30,7 @@ bool apart(const Rig& rig, const RouteComparison& other) {
   if (other.other == LengthRoute::reading)
     return false;
   const Length difference = other.difference < Length{} ? -other.difference : other.difference;
-  const Length allowed = rig.limits.routes_apart ? rig.limits.routes_apart->value : threshold::routes_apart;
-  return difference > allowed + threshold::negligible;
+  return difference > *rig.limits.length(Limit::routes_apart) + threshold::negligible;
 }
 
 Diagnostic finding_of(const DerivedStay& derived_stay, const Stay& stay, const RouteComparison& other,
@@ -55,14 +54,18 @@ Diagnostic finding_of(const DerivedStay& derived_stay, const Stay& stay, const R
 
 } // namespace
 
-void check_routes_differ(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
-  report_by_side(rig, derived, sink, [&](const DerivedStay& stay, const std::string& name) {
-    std::vector<Diagnostic> found;
-    for (const RouteComparison& other : stay.other_routes)
-      if (apart(rig, other))
-        found.push_back(finding_of(stay, rig[stay.stay], other, name));
-    return found;
-  });
+void check_routes_differ(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+                  for (const RouteComparison& other : stay.other_routes)
+                    if (apart(rig, other))
+                      of_stay.find(finding_of(stay, rig[stay.stay], other, name));
+                    else if (other.other != LengthRoute::reading)
+                      of_stay.pass(labelled(stay.route, stay.pin_to_pin.known()) + ", " +
+                                   labelled(other.other, other.length));
+                  if (stay.other_routes.empty())
+                    of_stay.not_checked("there is one way to its length");
+                });
 }
 
 } // namespace sheerpole

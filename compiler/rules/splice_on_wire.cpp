@@ -1,5 +1,5 @@
 #include "rules/by_side.hpp"
-#include "rules/checks.hpp"
+#include "rules/length_checks.hpp"
 
 namespace sheerpole {
 
@@ -46,15 +46,17 @@ std::optional<Diagnostic> finding_of(const Rig& rig, const Stay& stay, std::size
 
 } // namespace
 
-void check_splice_on_wire(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
-  report_by_side(rig, derived, sink, [&](const DerivedStay& derived_stay, const std::string& name) {
-    const Stay& stay = rig[derived_stay.stay];
-    std::vector<Diagnostic> found;
-    for (std::size_t i = 0; i < stay.stack.size(); ++i)
-      if (auto finding = finding_of(rig, stay, i, name))
-        found.push_back(std::move(*finding));
-    return found;
-  });
+void check_splice_on_wire(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+                  const Stay& stay = rig[derived_stay.stay];
+                  for (std::size_t i = 0; i < stay.stack.size(); ++i)
+                    if (auto finding = finding_of(rig, stay, i, name))
+                      of_stay.find(std::move(*finding));
+                    else if (stay.stack[i].kind == StackItem::Kind::part && stay.stack[i].splice)
+                      of_stay.pass(rig[*stay.stack[i].splice].name + " at " + rig[stay.stack[i].part].name +
+                                   " is on a rope");
+                });
 }
 
 } // namespace sheerpole

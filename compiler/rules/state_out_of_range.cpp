@@ -1,18 +1,21 @@
 #include "calculate/length_text.hpp"
-#include "rules/checks.hpp"
+#include "rules/adjuster_checks.hpp"
 #include "rules/thresholds.hpp"
 
 namespace sheerpole {
 
-void check_state_out_of_range(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
+void check_state_out_of_range(const Rig& rig, const Derived& derived, CheckReport& report) {
   for (const DerivedPosition& position : derived.positions) {
     const State& state = rig.states[position.state];
     const std::string& stay = rig[position.stay].name;
     for (const TakeUp& adjuster : position.adjusters) {
       const bool short_of = adjuster.to_tighten < -threshold::negligible;
       const bool long_of = adjuster.to_slacken < -threshold::negligible;
-      if (!short_of && !long_of)
+      if (!short_of && !long_of) {
+        report.pass(stay, "in " + state.name + " " + rig[adjuster.part].name + " is set to " +
+                              length_text(adjuster.set.value));
         continue;
+      }
       const Part& part = rig[adjuster.part];
       const Sourced<Length>& end = short_of ? *part.shortest : *part.longest;
       auto builder =
@@ -28,7 +31,7 @@ void check_state_out_of_range(const Rig& rig, const Derived& derived, Diagnostic
               .about(stay);
       if (end.provenance.place)
         builder = std::move(builder).and_at(*end.provenance.place, "its range");
-      sink.report(std::move(builder));
+      report.find(std::move(builder));
     }
   }
 }

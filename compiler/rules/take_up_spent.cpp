@@ -1,6 +1,6 @@
 #include "calculate/length_text.hpp"
+#include "rules/adjuster_checks.hpp"
 #include "rules/by_side.hpp"
-#include "rules/checks.hpp"
 #include "rules/thresholds.hpp"
 
 namespace sheerpole {
@@ -20,21 +20,32 @@ Diagnostic finding_of(const Stay& stay, const std::string& name, const AccountLe
 
 } // namespace
 
-void check_take_up_spent(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
-  report_by_side(rig, derived, sink, [&](const DerivedStay& stay, const std::string& name) {
-    std::vector<Diagnostic> found;
-    const Account& account = stay.account;
-    // An adjuster that is set beyond its range has been reported as such.
-    if (account.to_tighten < Length{} || account.to_slacken < Length{})
-      return found;
-    for (const bool tightening : {true, false})
-      for (const AccountLeft& left : account.left)
-        if ((tightening ? left.to_tighten : left.to_slacken) < -threshold::negligible) {
-          found.push_back(finding_of(rig[stay.stay], name, left, tightening));
-          break; // the first date says it; later ones are worse
-        }
-    return found;
-  });
+void check_take_up_spent(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+                  const Account& account = stay.account;
+                  // An adjuster that is set beyond its range has been reported as such.
+                  if (account.to_tighten < Length{} || account.to_slacken < Length{})
+                    return;
+                  std::string unknown;
+                  for (const AccountEntry& entry : account.entries)
+                    if (!entry.not_checked.empty())
+                      unknown += (unknown.empty() ? "" : "; ") + entry.name + ": " + entry.not_checked;
+                  if (!unknown.empty())
+                    of_stay.not_checked(unknown);
+                  bool spent = false;
+                  for (const bool tightening : {true, false})
+                    for (const AccountLeft& left : account.left)
+                      if ((tightening ? left.to_tighten : left.to_slacken) < -threshold::negligible) {
+                        of_stay.find(finding_of(rig[stay.stay], name, left, tightening));
+                        spent = true;
+                        break; // the first date says it; later ones are worse
+                      }
+                  if (!spent && !account.left.empty() && account.left.back().complete)
+                    of_stay.pass("after " + account.left.back().after + " " +
+                                 length_text(account.left.back().to_tighten) + " are left to take up and " +
+                                 length_text(account.left.back().to_slacken) + " to give out");
+                });
 }
 
 } // namespace sheerpole

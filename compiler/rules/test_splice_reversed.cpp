@@ -1,10 +1,10 @@
 #include "calculate/facts.hpp"
 #include "calculate/length_text.hpp"
-#include "rules/checks.hpp"
+#include "rules/length_checks.hpp"
 
 namespace sheerpole {
 
-void check_test_splice_reversed(const Rig& rig, const Derived& /*derived*/, DiagnosticSink& sink) {
+void check_test_splice_reversed(const Rig& rig, const Derived& /*derived*/, CheckReport& report) {
   for (const Record& record : rig.records) {
     if (record.kind != "test-splice")
       continue;
@@ -13,19 +13,21 @@ void check_test_splice_reversed(const Rig& rig, const Derived& /*derived*/, Diag
     const auto set = fact_length(record.facts, "set");
     if (!before || !after)
       continue;
-    const auto report = [&](const std::string& what, Length is, const std::string& against, Length was) {
-      sink.report(diagnose("test-splice-reversed", {{"rope", record.of},
+    const auto find = [&](const std::string& what, Length is, const std::string& against, Length was) {
+      report.find(diagnose("test-splice-reversed", {{"rope", record.of},
                                                     {"what", what + ", " + length_text(is)},
                                                     {"against", against + ", " + length_text(was)}})
                       .at(record.place)
                       .about(record.of));
     };
     if (after->value > before->value)
-      report("longer after", after->value, "before", before->value);
+      find("longer after", after->value, "before", before->value);
     else if (set && set->value < after->value)
-      report("shorter when set", set->value, "after splicing", after->value);
+      find("shorter when set", set->value, "after splicing", after->value);
     else if (set && set->value > before->value)
-      report("longer when set", set->value, "before", before->value);
+      find("longer when set", set->value, "before", before->value);
+    else
+      report.pass(record.of, "from " + length_text(before->value) + " to " + length_text(after->value));
   }
 }
 

@@ -1,7 +1,7 @@
 #include "calculate/least_engagement_words.hpp"
 #include "calculate/length_text.hpp"
+#include "rules/adjuster_checks.hpp"
 #include "rules/by_side.hpp"
-#include "rules/checks.hpp"
 #include "rules/low_thread.hpp"
 
 namespace sheerpole {
@@ -31,14 +31,20 @@ Diagnostic finding_of(const Rig& rig, const Stay& stay, const TakeUp& adjuster, 
 
 } // namespace
 
-void check_thread_engagement_low(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
-  report_by_side(rig, derived, sink, [&](const DerivedStay& stay, const std::string& name) {
-    std::vector<Diagnostic> found;
-    for (const TakeUp& adjuster : stay.adjusters)
-      if (low_thread(adjuster))
-        found.push_back(finding_of(rig, rig[stay.stay], adjuster, name));
-    return found;
-  });
+void check_thread_engagement_low(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        for (const TakeUp& adjuster : stay.adjusters) {
+          const Part& part = rig[adjuster.part];
+          if (low_thread(adjuster))
+            of_stay.find(finding_of(rig, rig[stay.stay], adjuster, name));
+          else if (adjuster.engaged)
+            of_stay.pass(part.name + ": " + length_text(*adjuster.engaged) + " of thread in the body");
+          else if (part.kind == "turnbuckle")
+            of_stay.not_checked(part.name + ": " + (part.screw ? "engaged-at-longest" : "its thread") +
+                                " is not stated");
+        }
+      });
 }
 
 } // namespace sheerpole

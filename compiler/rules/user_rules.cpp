@@ -1,5 +1,5 @@
+#include "rules/user_rules.hpp"
 #include "calculate/length_text.hpp"
-#include "rules/checks.hpp"
 #include "rules/stay_quantity.hpp"
 #include "rules/thresholds.hpp"
 
@@ -37,10 +37,13 @@ Diagnostic finding_of(const UserRule& rule, const Stay& stay, Length value, cons
 
 } // namespace
 
-void check_user_rules(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
+void check_user_rules(const Rig& rig, const Derived& derived, DiagnosticSink& sink,
+                      std::vector<CheckResult>& results) {
   for (const UserRule& rule : rig.rules) {
+    CheckReport report(rule.name, sink, results);
     if (!rule.active) {
-      sink.report(diagnose("rule-switched-off", {{"rule", rule.name}}).at(rule.place).about(rule.name));
+      report.not_checked("this rig", "the rule is switched off");
+      report.say(diagnose("rule-switched-off", {{"rule", rule.name}}).at(rule.place).about(rule.name));
       continue;
     }
     for (const DerivedStay& stay : derived.stays) {
@@ -48,9 +51,14 @@ void check_user_rules(const Rig& rig, const Derived& derived, DiagnosticSink& si
                          std::find(rule.stays.begin(), rule.stays.end(), stay.stay) != rule.stays.end();
       if (!asked)
         continue;
-      for (const Length value : stay_quantity(stay, rule.quantity))
+      const std::vector<Length> values = stay_quantity(stay, rule.quantity);
+      if (values.empty())
+        report.not_checked(rig[stay.stay].name, "it has no " + rule.quantity + " in numbers");
+      for (const Length value : values)
         if (const std::string how = broken_by(rule, value); !how.empty())
-          sink.report(finding_of(rule, rig[stay.stay], value, how));
+          report.find(finding_of(rule, rig[stay.stay], value, how));
+        else
+          report.pass(rig[stay.stay].name, rule.quantity + " " + length_text(value));
     }
   }
 }

@@ -1,6 +1,8 @@
-#include "rules/checks.hpp"
+#include "rules/waivers.hpp"
 
-#include <algorithm>
+#include <set>
+#include <string>
+#include <utility>
 
 namespace sheerpole {
 
@@ -23,9 +25,22 @@ std::string words_of(const Waiver& waiver) {
   return "until " + waiver.until + " by " + waiver.by + ": " + waiver.reason;
 }
 
+/// A result is waived when its finding is.
+void mark_waived(const DiagnosticSink& sink, std::vector<CheckResult>& results) {
+  std::set<std::pair<std::string, std::string>> waived;
+  for (const Diagnostic& finding : sink.all())
+    if (!finding.waived.empty())
+      waived.emplace(finding.slug, finding.message);
+  if (waived.empty())
+    return;
+  for (CheckResult& result : results)
+    if (result.outcome == CheckOutcome::finding && waived.contains({result.check, result.words}))
+      result.outcome = CheckOutcome::waived;
+}
+
 } // namespace
 
-void apply_waivers(const Rig& rig, DiagnosticSink& sink) {
+void apply_waivers(const Rig& rig, DiagnosticSink& sink, std::vector<CheckResult>& results) {
   for (const Waiver& waiver : rig.waivers) {
     bool used = false;
     bool error = false;
@@ -54,6 +69,7 @@ void apply_waivers(const Rig& rig, DiagnosticSink& sink) {
       sink.report(diagnose("waiver-date-not-checked", {{"slug", waiver.slug}, {"until", waiver.until}})
                       .at(waiver.place));
   }
+  mark_waived(sink, results);
 }
 
 } // namespace sheerpole

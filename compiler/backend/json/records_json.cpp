@@ -31,6 +31,32 @@ Json state_json(const State& state, const Rig& rig, const SourceSet& sources) {
           {"positions", std::move(positions)}};
 }
 
+/// The three of version 1 by name, then every threshold that the file states, off when it has no value.
+Json limits_json(const Limits& limits, const SourceSet& sources) {
+  const auto one = [&](Limit limit, auto&& value_json) {
+    const StatedLimit* stated = limits.find(limit);
+    if (stated == nullptr || !stated->value)
+      return Json();
+    Json json = value_json(*stated->value);
+    json["provenance"] = provenance_json(stated->provenance, sources);
+    return json;
+  };
+  const auto length = [](double metres) -> Json {
+    return {{"value_mm", json_millimetres(Length::metres(metres))}, {"tolerance_mm", nullptr}};
+  };
+  const auto share = [](double value) -> Json { return {{"value", value}}; };
+  Json json{{"routes_apart", one(Limit::routes_apart, length)},
+            {"adjuster_reserve", one(Limit::adjuster_reserve, share)},
+            {"thread_engaged", one(Limit::thread_engaged, share)},
+            {"stated", Json::array()}};
+  for (const StatedLimit& stated : limits.stated())
+    json["stated"].push_back({{"name", row_of(stated.limit).name},
+                              {"text", limits.text(stated.limit)},
+                              {"si", stated.value ? Json(*stated.value) : Json()},
+                              {"provenance", provenance_json(stated.provenance, sources)}});
+  return json;
+}
+
 Json rule_json(const UserRule& rule, const Rig& rig, const SourceSet& sources) {
   return {{"name", rule.name},
           {"title", rule.title},
@@ -91,9 +117,7 @@ void add_records_json(const CheckedRig& checked, Json& rig_json) {
             {"of", record.of},
             {"facts", particulars_json(record.facts, sources)}};
   });
-  rig_json["limits"] = {{"routes_apart", sourced_json(rig.limits.routes_apart, sources)},
-                        {"adjuster_reserve", sourced_json(rig.limits.adjuster_reserve, sources)},
-                        {"thread_engaged", sourced_json(rig.limits.thread_engaged, sources)}};
+  rig_json["limits"] = limits_json(rig.limits, sources);
   fill("rules", rig.rules, [&](const UserRule& rule) { return rule_json(rule, rig, sources); });
   fill("waivers", rig.waivers, [&](const Waiver& waiver) -> Json {
     return {{"finding", waiver.slug},

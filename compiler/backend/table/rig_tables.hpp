@@ -46,6 +46,12 @@ Table replaced_table(const CheckedRig& checked);
 Table fits_table(const CheckedRig& checked);
 /// One row a comparison at every joint, with the totals of the results.
 Table joints_table(const CheckedRig& checked);
+/// One row a check: how many of each result, and the thresholds that it uses.
+Table checks_table(const CheckedRig& checked);
+/// One row a result of every check, passed, found, not checked or waived.
+Table results_table(const CheckedRig& checked);
+/// One row a threshold: what holds for this rig, what holds when nothing is stated, and what that rests on.
+Table limits_table(const CheckedRig& checked);
 /// One row an item of each stack, from aloft to deck, with the distance from the upper pin to its lower
 /// end.
 Table stack_table(const CheckedRig& checked);

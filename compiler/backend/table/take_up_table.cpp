@@ -28,7 +28,7 @@ Table take_up_table(const CheckedRig& checked) {
                           {least_engagement_words(checked.rig()) + " mm", true}},
               .rows = {},
               .notes = {"A negative amount: the adjuster is set beyond its range.",
-                        checked.rig().limits.thread_engaged
+                        checked.rig().limits.find(Limit::thread_engaged) != nullptr
                             ? "How much thread is to be engaged is stated in the rig's own limits."
                             : "One diameter of thread engaged is common practice, no source."}};
   for (const DerivedStay& stay : checked.derived().stays)

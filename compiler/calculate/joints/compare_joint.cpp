@@ -1,11 +1,11 @@
 #include "calculate/joints/compare_joint.hpp"
 
-#include "calculate/joints/joint_limits.hpp"
 #include "calculate/length_text.hpp"
 #include "units/format_length.hpp"
 #include "units/named_size.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <span>
 #include <string>
 #include <utility>
@@ -40,6 +40,27 @@ private:
   void missing(std::string slug, const std::string& what) {
     add(std::move(slug), JointResult::not_checked, what + " is not stated");
   }
+  void switched_off(std::string slug, Limit limit) {
+    add(std::move(slug), JointResult::not_checked,
+        std::string(row_of(limit).name) + " is switched off in `limits`");
+  }
+  /// Found below the usual; the least in use is said with it.
+  void add_ratio(std::string slug, double ratio, Limit usual_limit, Limit least_limit, std::string words) {
+    const auto usual = rig_.limits.value(usual_limit);
+    const auto least = rig_.limits.value(least_limit);
+    if (!usual && !least) {
+      switched_off(std::move(slug), usual_limit);
+      return;
+    }
+    words += "; ";
+    if (usual)
+      words += trimmed(*usual) + " are usual" + (least ? ", " : "");
+    if (least)
+      words += trimmed(*least) + " the least";
+    add(std::move(slug), result(ratio >= usual.value_or(*least)), std::move(words));
+  }
+  /// A threshold as a plain number, two decimals at most: "1.5".
+  static std::string trimmed(double value) { return format_number(std::round(value * 100.0) / 100.0); }
   static JointResult result(bool good) { return good ? JointResult::pass : JointResult::finding; }
 
   void compare_parts(const End& above, const End& below) {
@@ -97,10 +118,16 @@ private:
     }
     const Length diameter = pin->length.value;
     const Length play = hole - diameter;
-    const Length allowed = std::max(joint_limit::pin_play, diameter * joint_limit::pin_play_share);
     add("pin-too-big", result(play >= Length{}), words, play);
     if (play < Length{})
       return; // that it is not loose either is no news
+    const auto length = rig_.limits.length(Limit::pin_play);
+    const auto share = rig_.limits.value(Limit::pin_play_share);
+    if (!length && !share) {
+      switched_off("pin-loose", Limit::pin_play);
+      return;
+    }
+    const Length allowed = std::max(length.value_or(Length{}), diameter * share.value_or(0.0));
     if (play <= allowed) {
       add("pin-loose", JointResult::pass, words + ", play " + length_text(play), play);
       return;
@@ -150,8 +177,11 @@ private:
     add("jaw-too-narrow", result(play >= Length{}), words, play);
     if (play < Length{})
       return;
-    add("jaw-too-wide", result(play <= joint_limit::side_play),
-        words + ": play " + length_text(play) + ", at most " + length_text(joint_limit::side_play), play);
+    if (const auto most = rig_.limits.length(Limit::side_play))
+      add("jaw-too-wide", result(play <= *most),
+          words + ": play " + length_text(play) + ", at most " + length_text(*most), play);
+    else
+      switched_off("jaw-too-wide", Limit::side_play);
   }
 
   void compare_depth(const End& jaw, const End& eye) {
@@ -176,10 +206,9 @@ private:
       return;
     }
     const double ratio = edge->length.value / hole->length.value;
-    add("hole-near-edge", result(ratio >= joint_limit::edge_usual),
-        "edge " + length_text(edge->length.value) + " from a hole of " + length_text(hole->length.value) +
-            ", " + format_fixed(ratio, 2) + " diameters; " + format_number(joint_limit::edge_usual) +
-            " are usual, " + format_number(joint_limit::edge_least) + " the least");
+    add_ratio("hole-near-edge", ratio, Limit::edge_usual, Limit::edge_least,
+              "edge " + length_text(edge->length.value) + " from a hole of " +
+                  length_text(hole->length.value) + ", " + format_fixed(ratio, 2) + " diameters");
   }
 
   void compare_thread(const End& stud, const End& socket) {
@@ -256,10 +285,9 @@ private:
       return;
     }
     const double ratio = diameter->length.value / rope;
-    add("seat-too-small", result(ratio >= joint_limit::seat_usual),
-        "seat of " + length_text(diameter->length.value) + ", " + format_fixed(ratio, 2) +
-            " times the rope; " + format_number(joint_limit::seat_usual) + " are usual, " +
-            format_number(joint_limit::seat_least) + " the least");
+    add_ratio("seat-too-small", ratio, Limit::seat_usual, Limit::seat_least,
+              "seat of " + length_text(diameter->length.value) + ", " + format_fixed(ratio, 2) +
+                  " times the rope");
   }
 
   const Rig& rig_;

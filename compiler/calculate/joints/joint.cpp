@@ -14,7 +14,7 @@ bool mate(const End& a, const End& b) {
     return (a.type == one && b.type == other) || (a.type == other && b.type == one);
   };
   return either("jaw", "eye") || either("stud", "socket") || either("hook", "eye") ||
-         either("holes", "holes");
+         either("holes", "holes") || either("tee", "slot");
 }
 
 /// Whether an end takes a line of this kind.

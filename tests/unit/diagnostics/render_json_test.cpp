@@ -69,7 +69,8 @@ TEST(RenderJson, KeepsAllKeysInOneOrder) {
     "warnings": 0,
     "notes": 0,
     "waived": 0
-  }
+  },
+  "checks": null
 }
 )");
 }

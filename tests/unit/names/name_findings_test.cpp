@@ -113,15 +113,16 @@ TEST(KindFindings, AChoiceListsItsWords) {
 TEST(KindFindings, AnEndListsItsTypes) {
   EXPECT_THAT(
       found_in("toggle toggle-12 {\n  length: 82 mm\n  upper: jaws (gap: 12 mm)\n}\n"),
-      ElementsAre("4:10 `jaws` unknown-end: `jaws` is not a kind of end for upper: jaw, eye, stud, socket, "
-                  "rope-seat, hook, wire-socket, holes\n  write `jaw` ->   upper: jaw (gap: 12 mm)"));
+      ElementsAre(
+          "4:10 `jaws` unknown-end: `jaws` is not a kind of end for upper: jaw, eye, stud, socket, "
+          "rope-seat, hook, wire-socket, tee, slot, holes\n  write `jaw` ->   upper: jaw (gap: 12 mm)"));
 }
 
 TEST(KindFindings, ADimensionOfAnotherEndIsNamedWithThoseThatThereAre) {
   EXPECT_THAT(
       found_in("toggle toggle-12 {\n  length: 82 mm\n  upper: jaw (thickness: 12 mm)\n}\n"),
       ElementsAre("4:15 `thickness` unknown-setting: thickness can not be stated here for a jaw; what can: "
-                  "gap, depth, pin"));
+                  "gap, depth, pin, outside, grip, split-pin"));
 }
 
 TEST(KindFindings, BlocksItemsAndOfHaveTheirPlaces) {

@@ -1,0 +1,17 @@
+#pragma once
+
+#include "rules/check_table.hpp"
+
+/// Checks on adjusters, each in the file of its slug. What each finds is said in
+/// diagnostics/*_findings.cpp, where it draws the line in model/limits.cpp.
+namespace sheerpole {
+
+void check_adjuster_out_of_range(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_thread_engagement_low(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_adjuster_near_end(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_adjuster_between_holes(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_state_out_of_range(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_take_up_spent(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_no_fit(const Rig& rig, const Derived& derived, CheckReport& report);
+
+} // namespace sheerpole

@@ -1,0 +1,42 @@
+#pragma once
+
+#include "diagnostics/check_result.hpp"
+#include "diagnostics/sink.hpp"
+
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace sheerpole {
+
+/// Where one check writes what it came to.
+class CheckReport {
+public:
+  CheckReport(std::string_view check, DiagnosticSink& sink, std::vector<CheckResult>& results)
+      : check_(check), sink_(sink), results_(results) {}
+
+  /// The check found something. What the finding is about is the subject of the result.
+  void find(Diagnostic finding) {
+    results_.push_back({check_, finding.subject, CheckOutcome::finding, finding.message});
+    sink_.report(std::move(finding));
+  }
+  void find(DiagnosticBuilder&& builder) { find(std::move(builder).build()); }
+  /// It was looked at and there is nothing to say.
+  void pass(std::string subject, std::string words) {
+    results_.push_back({check_, std::move(subject), CheckOutcome::pass, std::move(words)});
+  }
+  /// It could not be looked at: the words say what is not stated.
+  void not_checked(std::string subject, std::string words) {
+    results_.push_back({check_, std::move(subject), CheckOutcome::not_checked, std::move(words)});
+  }
+  /// A word to the reader that is no result: that a rule of the file is switched off.
+  void say(DiagnosticBuilder&& builder) { sink_.report(std::move(builder)); }
+
+private:
+  std::string check_;
+  DiagnosticSink& sink_;
+  std::vector<CheckResult>& results_;
+};
+
+} // namespace sheerpole

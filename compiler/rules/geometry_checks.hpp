@@ -1,0 +1,7 @@
+#pragma once
+
+#include "rules/check_table.hpp"
+
+/// Checks on how points, spreaders and stays stand to each other, each in the file of its slug. What each
+/// finds is said in diagnostics/*_findings.cpp, where it draws the line in model/limits.cpp.
+namespace sheerpole {} // namespace sheerpole
