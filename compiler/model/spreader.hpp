@@ -17,7 +17,7 @@ struct Spreader {
   PointId root;
   PointId tip;
   Span place;
-  std::string hold = {}; ///< fixed or swinging; empty when not stated
+  std::string hold = {};                    ///< fixed or swinging; empty when not stated
   std::vector<Particular> particulars = {}; ///< the rest of what is stated
 };
 

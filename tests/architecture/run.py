@@ -12,6 +12,7 @@ import sys
 sys.dont_write_bytecode = True
 
 import antlr_names
+import check_goldens
 import coin_names
 import file_length
 import finding_goldens
@@ -36,6 +37,7 @@ CHECKS = [
     output_words,
     finding_slugs,
     finding_goldens,
+    check_goldens,
     file_length,
     generated_code,
     formatting,

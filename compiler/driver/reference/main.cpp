@@ -3,18 +3,21 @@
 #include "driver/reference/completion.hpp"
 #include "driver/reference/finding_pages.hpp"
 #include "driver/reference/kinds_page.hpp"
+#include "driver/reference/limits_page.hpp"
 #include "driver/terminal.hpp"
 #include "driver/write_bundle.hpp"
 
 int main(int argument_count, char** arguments) {
   using namespace sheerpole;
   if (argument_count != 2) {
-    print_error("write_reference FOLDER writes the pages made from tables, findings/ and language/\n");
+    print_error("write_reference FOLDER writes the pages made from tables, findings/, calculations/ and "
+                "language/\n");
     return 2;
   }
   OutputBundle bundle;
   for (OutputFile& page : finding_pages())
     bundle.files.push_back({"findings/" + page.name, std::move(page.bytes)});
+  bundle.files.push_back({"calculations/thresholds.md", limits_page()});
   bundle.files.push_back({"language/kinds.md", kinds_page()});
   bundle.files.push_back({"language/completion.json", completion_json()});
   const auto written = write_bundle(bundle, arguments[1]);
