@@ -1,5 +1,6 @@
 #include "driver/built_in_backends.hpp"
 
+#include "plugins/checks/checks.hpp"
 #include "plugins/cut-list/cut_list.hpp"
 #include "plugins/diagram/diagram.hpp"
 #include "plugins/echo/echo.hpp"
@@ -12,6 +13,7 @@ namespace sheerpole {
 
 std::vector<std::unique_ptr<Backend>> usual_backends() {
   std::vector<std::unique_ptr<Backend>> result;
+  result.push_back(std::make_unique<Checks>());
   result.push_back(std::make_unique<CutList>());
   result.push_back(std::make_unique<DiagramBackend>());
   result.push_back(std::make_unique<Findings>());

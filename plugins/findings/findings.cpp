@@ -10,9 +10,10 @@ BackendDescription Findings::describe() const {
 
 OutputBundle Findings::generate(const BackendRequest& request) const {
   const CheckedRig& checked = request.checked;
-  return {{{"findings.txt", render_terminal(checked.findings(), checked.sources(), false)},
-           {"findings.json", render_json(checked.findings(), checked.sources())},
-           {"findings.sarif", render_sarif(checked.findings(), checked.sources())}}};
+  const CheckTotals totals = count_results(checked.results());
+  return {{{"findings.txt", render_terminal(checked.findings(), checked.sources(), false, totals)},
+           {"findings.json", render_json(checked.findings(), checked.sources(), totals)},
+           {"findings.sarif", render_sarif(checked.findings(), checked.sources(), totals)}}};
 }
 
 } // namespace sheerpole

@@ -1,4 +1,5 @@
 #include "backend/table/rig_tables.hpp"
+#include "backend/tenths.hpp"
 
 namespace sheerpole {
 
@@ -20,7 +21,7 @@ std::string_view words(JointResult result) {
 
 Table joints_table(const CheckedRig& checked) {
   Table table{.title = "Joints: what was compared where two things meet",
-              .columns = {{"stay"}, {"joint"}, {"compared"}, {"result"}, {"what"}},
+              .columns = {{"stay"}, {"joint"}, {"compared"}, {"play mm", true}, {"result"}, {"what"}},
               .rows = {},
               .notes = {}};
   std::size_t pass = 0;
@@ -33,11 +34,13 @@ Table joints_table(const CheckedRig& checked) {
          : check.result == JointResult::finding ? found
                                                 : unknown) += 1;
         table.rows.push_back({checked.rig()[stay.stay].name, joint.name, check.slug,
+                              check.play ? format_tenths(Tenths::of(*check.play)) : std::string(),
                               std::string(words(check.result)), check.words});
       }
   table.notes.push_back(std::to_string(pass) + " pass, " + std::to_string(found) + " findings, " +
                         std::to_string(unknown) + " not checked.");
-  table.notes.push_back("Not checked: a dimension is not stated, which is no pass.");
+  table.notes.push_back(
+      "Not checked: a dimension is not stated, which is no pass. A play below nothing is what is lacking.");
   return table;
 }
 

@@ -22,7 +22,8 @@ TEST(FindingsBackEnd, WritesThemWithoutColour) {
                                    "    2 : stay cap-shroud {\n"
                                    "      :      ^^^^^^^^^^ this stay\n"
                                    "\n"
-                                   "0 errors, 0 warnings, 1 note\n");
+                                   "0 errors, 0 warnings, 1 note\n"
+                                   "checks: 0 pass, 0 findings, 0 not checked, 0 waived\n");
   EXPECT_EQ(bundle.files[1].name, "findings.json");
   const Json json = Json::parse(bundle.files[1].bytes);
   EXPECT_EQ(json["findings"][0]["slug"], "no-toggle");
@@ -35,7 +36,7 @@ TEST(FindingsBackEnd, WritesThemWithoutColour) {
 
 TEST(FindingsBackEnd, SaysThatThereAreNone) {
   EXPECT_EQ(Findings().generate({SampleRig().checked()}).files.at(0).bytes,
-            "0 errors, 0 warnings, 0 notes\n");
+            "0 errors, 0 warnings, 0 notes\nchecks: 0 pass, 0 findings, 0 not checked, 0 waived\n");
 }
 
 } // namespace
