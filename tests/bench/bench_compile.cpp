@@ -1,10 +1,10 @@
 // Warm speed of parsing and of the whole way from text to checked rig, in one process.
 
 #include "bench/generated_boat.hpp"
+#include "bench/one_file.hpp"
 #include "diagnostics/sink.hpp"
 #include "driver/built_in_backends.hpp"
 #include "driver/compile.hpp"
-#include "source/file_reader.hpp"
 #include "syntax/parse.hpp"
 
 #include <benchmark/benchmark.h>
@@ -13,15 +13,6 @@
 
 namespace sheerpole::bench {
 namespace {
-
-class OneFile final : public FileReader {
-public:
-  explicit OneFile(std::string text) : text_(std::move(text)) {}
-  Result<std::string, Failure> read(const std::string&, std::size_t) override { return text_; }
-
-private:
-  std::string text_;
-};
 
 void parse_warm(benchmark::State& state) {
   const SourceText source({}, "generated.rig", generated_boat(static_cast<std::size_t>(state.range(0))));
