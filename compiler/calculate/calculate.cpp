@@ -11,6 +11,8 @@
 #include "calculate/rope_cut.hpp"
 #include "calculate/sag.hpp"
 #include "calculate/state_position.hpp"
+#include "calculate/strength/load_screening.hpp"
+#include "calculate/strength/stay_chain.hpp"
 #include "calculate/take_up.hpp"
 #include "calculate/tension_estimates.hpp"
 #include "calculate/thermal_table.hpp"
@@ -115,6 +117,7 @@ void add_behaviour(const Rig& rig, DerivedStay& derived) {
   derived.joints = joints_of(rig, derived.stay);
   for (Joint& joint : derived.joints)
     compare_joint(rig, joint);
+  derived.chain = stay_chain(rig, derived.stay, derived.joints);
   derived.thermal = thermal_table(rig, stay, derived.pieces, usual_temperatures());
   derived.tensions = tension_estimates(rig, derived.stay);
   derived.sag = sag(rig, stay);
@@ -144,6 +147,7 @@ Derived calculate(const Rig& rig) {
   for (DerivedStay& stay : derived.stays)
     stay.account = account(rig, stay);
   derived.positions = positions_of(rig);
+  derived.load_screenings = load_screenings(rig);
   return derived;
 }
 

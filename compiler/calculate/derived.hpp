@@ -2,6 +2,8 @@
 
 #include "calculate/joints/joint.hpp"
 #include "calculate/length_sum.hpp"
+#include "calculate/strength/load_screening.hpp"
+#include "calculate/strength/stay_chain.hpp"
 #include "calculate/uncertainty/uncertainty.hpp"
 #include "model/rig.hpp"
 
@@ -214,6 +216,7 @@ struct DerivedStay {
   std::vector<Fit> fits = {};
   std::optional<Uncertainty> uncertainty = {}; ///< of the cut; nothing when no bound is stated
   Account account = {};
+  StayChain chain = {}; ///< what each link holds
 };
 
 /// One stay in one state of the rig.
@@ -228,10 +231,11 @@ struct DerivedPosition {
 /// Everything calculated for the rig, in the order of its stays.
 struct Derived {
   std::vector<DerivedStay> stays;
-  std::vector<UncertainInput> inputs = {}; ///< every input with a bound or a scatter
-  std::size_t draws = 100'000;             ///< of the Monte Carlo method
-  std::uint64_t seed = 1;                  ///< of its random numbers
-  std::vector<DerivedPosition> positions;  ///< in the order of states and their positions
+  std::vector<UncertainInput> inputs = {};         ///< every input with a bound or a scatter
+  std::size_t draws = 100'000;                     ///< of the Monte Carlo method
+  std::uint64_t seed = 1;                          ///< of its random numbers
+  std::vector<DerivedPosition> positions;          ///< in the order of states and their positions
+  std::vector<LoadScreening> load_screenings = {}; ///< in the order of the file
 };
 
 } // namespace sheerpole

@@ -4,4 +4,11 @@
 
 /// Checks on strength, loads and what lines are made of, each in the file of its slug. What each finds is
 /// said in diagnostics/*_findings.cpp, where it draws the line in model/limits.cpp.
-namespace sheerpole {} // namespace sheerpole
+namespace sheerpole {
+
+void check_weakest_part(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_factor_low(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_pin_bearing_high(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_shared_pin_weak(const Rig& rig, const Derived& derived, CheckReport& report);
+
+} // namespace sheerpole

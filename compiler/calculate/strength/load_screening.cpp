@@ -1,0 +1,9 @@
+#include "calculate/strength/load_screening.hpp"
+
+namespace sheerpole {
+
+std::vector<LoadScreening> load_screenings(const Rig& /*rig*/) {
+  return {};
+}
+
+} // namespace sheerpole
