@@ -6,7 +6,18 @@ namespace sheerpole {
 
 namespace {
 
-constexpr std::array<CheckRow, 0> rows{};
+constexpr std::array rows{
+    CheckRow{"spreader-off-bisector", check_spreader_off_bisector},
+    CheckRow{"spreader-far-off-bisector", check_spreader_far_off_bisector},
+    CheckRow{"tip-pulled-out", check_tip_pulled_out},
+    CheckRow{"tip-not-held", check_tip_not_held},
+    CheckRow{"tip-held-twice", check_tip_held_twice},
+    CheckRow{"stay-angle-small", check_stay_angle_small},
+    CheckRow{"stay-angle-below-usual", check_stay_angle_below_usual},
+    CheckRow{"plate-off-lead", check_plate_off_lead},
+    CheckRow{"plate-far-off-lead", check_plate_far_off_lead},
+    CheckRow{"junction-off-line", check_junction_off_line},
+};
 
 } // namespace
 

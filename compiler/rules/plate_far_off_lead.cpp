@@ -1,0 +1,10 @@
+#include "rules/geometry_checks.hpp"
+#include "rules/off_plate.hpp"
+
+namespace sheerpole {
+
+void check_plate_far_off_lead(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_plate_leads(rig, derived, report, OffPlate::far);
+}
+
+} // namespace sheerpole

@@ -1,0 +1,10 @@
+#include "rules/geometry_checks.hpp"
+#include "rules/shroud_angle.hpp"
+
+namespace sheerpole {
+
+void check_stay_angle_small(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_shroud_angles(rig, derived, report, ShroudAngle::least);
+}
+
+} // namespace sheerpole

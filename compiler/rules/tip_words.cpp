@@ -1,0 +1,97 @@
+#include "rules/tip_words.hpp"
+
+#include <algorithm>
+
+namespace sheerpole {
+
+namespace {
+
+bool alike(const Diagnostic& a, const Diagnostic& b) {
+  return a.message == b.message && a.primary.has_value() == b.primary.has_value() &&
+         (!a.primary || (a.primary->span == b.primary->span && a.primary->text == b.primary->text));
+}
+
+bool alike(const StayReport& a, const StayReport& b) {
+  return a.passed() == b.passed() && a.unchecked() == b.unchecked() &&
+         std::equal(a.found().begin(), a.found().end(), b.found().begin(), b.found().end(),
+                    [](const Diagnostic& x, const Diagnostic& y) { return alike(x, y); });
+}
+
+void hand_on(const StayReport& from, const std::string& subject, CheckReport& report) {
+  for (const Diagnostic& finding : from.found())
+    report.find(finding);
+  for (const std::string& words : from.passed())
+    report.pass(subject, words);
+  for (const std::string& words : from.unchecked())
+    report.not_checked(subject, words);
+}
+
+std::string list(const std::vector<std::string>& names) {
+  std::string result;
+  for (std::size_t i = 0; i < names.size(); ++i)
+    result += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
+  return result;
+}
+
+void add(std::string& words, const std::vector<std::string>& names, std::string_view one,
+         std::string_view several) {
+  if (!names.empty())
+    words += (words.empty() ? "" : "; ") + list(names) + std::string(names.size() == 1 ? one : several);
+}
+
+} // namespace
+
+std::string without_side(const std::string& name) {
+  return name.substr(0, name.find('.'));
+}
+
+void look_at_tips(const Rig& rig, CheckReport& report, const LookAtTip& look) {
+  const std::vector<SpreaderTip> tips = spreader_tips(rig);
+  const auto name_of_tip = [&](std::size_t i) { return rig.spreaders[tips[i].spreader].name; };
+  for (std::size_t i = 0; i < tips.size(); ++i) {
+    // The sides of a spreader are read one behind the other.
+    const std::string base = without_side(name_of_tip(i));
+    if (i + 1 < tips.size() && without_side(name_of_tip(i + 1)) == base) {
+      StayReport first;
+      look(tips[i], base, first);
+      StayReport second;
+      look(tips[i + 1], base, second);
+      if (alike(first, second)) {
+        hand_on(first, base, report);
+        ++i;
+        continue;
+      }
+    }
+    StayReport own;
+    look(tips[i], name_of_tip(i), own);
+    hand_on(own, name_of_tip(i), report);
+  }
+}
+
+std::string who_carries(const Rig& rig, const SpreaderTip& tip) {
+  std::vector<std::string> clamped;
+  std::vector<std::string> free;
+  std::vector<std::string> ending;
+  for (const LineOverTip& line : tip.lines)
+    (line.clamped ? clamped : free).push_back(rig[line.stay].base);
+  for (const StayId stay : tip.ending)
+    ending.push_back(rig[stay].base);
+  std::string words;
+  add(words, clamped, " is clamped to it", " are clamped to it");
+  add(words, ending, " ends at it", " end at it");
+  add(words, free, " runs free over it", " run free over it");
+  return words;
+}
+
+std::vector<std::vector<TipOfStay>> tips_by_stay(const Rig& rig, const std::vector<SpreaderTip>& tips) {
+  std::vector<std::vector<TipOfStay>> result(rig.stays.size());
+  for (const SpreaderTip& tip : tips)
+    for (const LineOverTip& line : tip.lines)
+      result[line.stay.index()].push_back({&tip, &line});
+  for (auto& of_stay : result)
+    std::sort(of_stay.begin(), of_stay.end(),
+              [](const TipOfStay& a, const TipOfStay& b) { return a.line->stop < b.line->stop; });
+  return result;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "calculate/geometry/spreader_lines.hpp"
+#include "rules/by_side.hpp"
+#include "rules/check_report.hpp"
+
+#include <functional>
+#include <string>
+
+namespace sheerpole {
+
+/// "upper-spreader" of "upper-spreader.port".
+std::string without_side(const std::string& name);
+
+/// Looks at one spreader, calling it by the name given.
+using LookAtTip = std::function<void(const SpreaderTip& tip, const std::string& name, StayReport& report)>;
+
+/// Looks at the tip of each spreader. What both sides have alike, to the last word and place, is said once,
+/// about the spreader without a side.
+void look_at_tips(const Rig& rig, CheckReport& report, const LookAtTip& look);
+
+/// Who carries a tip: "cap-shroud is clamped to it; intermediate runs free over it".
+std::string who_carries(const Rig& rig, const SpreaderTip& tip);
+
+/// The tips that a stay goes over, from aloft to deck, each with its line.
+struct TipOfStay {
+  const SpreaderTip* tip = nullptr;
+  const LineOverTip* line = nullptr;
+};
+std::vector<std::vector<TipOfStay>> tips_by_stay(const Rig& rig, const std::vector<SpreaderTip>& tips);
+
+} // namespace sheerpole
