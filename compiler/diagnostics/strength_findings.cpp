@@ -135,6 +135,150 @@ constexpr std::array entries{
         .mend = "Give each its own hole and pin, and state it as a point of its own; or a pin that carries "
                 "both.",
     },
+    CatalogueEntry{
+        .slug = "pair-stretch-differs",
+        .severity = Severity::warning,
+        .message = "{stay}: {words}; at most {most}",
+        .why = "the softer side gives more on its tack, and the mast leans or bends to that side",
+        .cause =
+            "The lines of port and starboard differ in EA by more than the limit `stiffness-apart`, or "
+            "one side is rope and the other wire, rod or chain.",
+        .example = "stay shroud.port {\n"
+                   "  line: hmpe-9\n"
+                   "}\n"
+                   "stay shroud.starboard {\n"
+                   "  line: wire-6\n"
+                   "}\n",
+        .mend = "Renew both sides of a pair, with the same line.",
+    },
+    CatalogueEntry{
+        .slug = "creep-load-high",
+        .severity = Severity::warning,
+        .message = "{stay}: {words}",
+        .why = "HMPE under a steady load goes on getting longer until it breaks, and faster the higher the "
+               "load and the warmer it is",
+        .cause =
+            "The dock tension is more than 15 % of the break load of an HMPE rope; 20 % is the most in "
+            "use (common practice for the general grade, no source).",
+        .example = "stay shroud {\n"
+                   "  pin-to-pin: 10 m\n"
+                   "  line: hmpe-9\n"
+                   "  dock-tension: 16 kN\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "A thicker rope or less tension. State the limit `creep-load` with its source for a grade "
+                "that creeps less.",
+    },
+    CatalogueEntry{
+        .slug = "rope-hot",
+        .severity = Severity::warning,
+        .message = "{stay}: {words}",
+        .why = "HMPE loses strength and creeps fast when it is hot",
+        .cause =
+            "The stay states a `hottest` of more than 50 degC, by an exhaust or a dark spar in the sun; "
+            "70 degC is the most in use (common practice, no source).",
+        .example = "stay backstay {\n"
+                   "  pin-to-pin: 10 m\n"
+                   "  line: hmpe-9\n"
+                   "  hottest: 60 degC\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Lead it clear of the heat, shield it, or take wire there.",
+    },
+    CatalogueEntry{
+        .slug = "cold-slack",
+        .severity = Severity::warning,
+        .message = "{stay}: {words}; at most {most}",
+        .why = "what is set up in summer hangs loose in the cold; a mast that is not held works and may "
+               "pump",
+        .cause =
+            "At the `coldest` of the record `take-up` the line has got longer against its path, and that "
+            "takes more than the limit `cold-loss` of its dock tension. HMPE grows in the cold and an "
+            "aluminium mast shrinks. Mast and hull are taken as stiff: one that gives loses less.",
+        .example = "take-up {\n"
+                   "  coldest: -10 degC\n"
+                   "}\n"
+                   "stay shroud {\n"
+                   "  path: hounds > plate\n"
+                   "  line: hmpe-9\n"
+                   "  dock-tension: 3 kN\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Set it up again for the winter, or at the temperature at which it is sailed.",
+    },
+    CatalogueEntry{
+        .slug = "modulus-on-wrong-area",
+        .severity = Severity::warning,
+        .message = "{line}: {words}; at most {most}",
+        .why = "a wire that is taken for twice as stiff stretches twice as far as its cut allows for",
+        .cause = "EA over the full circle of the wire is more than laid-up wire can have. A modulus of the "
+                 "solid metal (about 193 GPa) belongs with no stranded wire; that of the trade, 107.5 GPa "
+                 "for 1x19, belongs with the full circle, and about 141 GPa with the metal alone.",
+        .example = "wire wire-6 {\n"
+                   "  construction: \"1x19\"\n"
+                   "  size: \"6 mm\"\n"
+                   "  modulus: 193 GPa\n"
+                   "  metallic-area: 28.3 mm2\n"
+                   "}\n",
+        .mend = "Look up which area the modulus belongs to, or state the `stiffness` that the maker gives.",
+    },
+    CatalogueEntry{
+        .slug = "break-load-unlikely",
+        .severity = Severity::warning,
+        .message = "{line}: {words}",
+        .why = "a slip of a unit here makes every comparison of strength wrong by it",
+        .cause =
+            "Break load over the square of the diameter is outside of what lines have. A number in lbf "
+            "or kgf that is written as N, a decimal point, or the size of another line do this.",
+        .example = "wire wire-6 {\n"
+                   "  construction: \"1x19\"\n"
+                   "  size: \"6 mm\"\n"
+                   "  break-load: 7_000 N\n"
+                   "}\n",
+        .mend = "Look the number up again with its unit. A rope of a weak fibre may lie below: then state "
+                "the limit `break-load-low`.",
+    },
+    CatalogueEntry{
+        .slug = "pretension-low",
+        .severity = Severity::warning,
+        .message = "{stay}: {words}",
+        .why = "a slack shroud lets the mast fall to leeward and then brings it up with a jerk",
+        .cause = "The dock tension of a wire or a rod is less than 5 % of its break load (common practice, "
+                 "no source, weak).",
+        .example = "stay shroud {\n"
+                   "  pin-to-pin: 10 m\n"
+                   "  line: wire-6\n"
+                   "  dock-tension: 1 kN\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Set it up, or state the limit `pretension-least` that this rig is sailed with.",
+    },
+    CatalogueEntry{
+        .slug = "pretension-high",
+        .severity = Severity::warning,
+        .message = "{stay}: {words}",
+        .why = "the mast step, the chainplates and the hull carry it day and night",
+        .cause =
+            "The dock tension of a wire or a rod is more than 25 % of its break load (common practice, "
+            "no source; some take it for a moderate figure).",
+        .example = "stay shroud {\n"
+                   "  pin-to-pin: 10 m\n"
+                   "  line: wire-6\n"
+                   "  dock-tension: 9 kN\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Ease it, or state the limit `pretension-most` that the builder allows.",
+    },
 };
 
 } // namespace
