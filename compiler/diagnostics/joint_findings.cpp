@@ -293,6 +293,222 @@ constexpr std::array entries{
                    "}\n",
         .mend = "Take a larger thimble, or a smaller rope where its strength allows.",
     },
+    CatalogueEntry{
+        .slug = "ends-do-not-join",
+        .severity = Severity::error,
+        .message = "{stay}, {joint}: {words} do not join",
+        .why = "nothing can be put through both that holds them together",
+        .cause = "Two ends that meet are of sorts that can not be joined, whichever way round the parts "
+                 "are used: two eyes, two studs, a stud and an eye.",
+        .example = "toggle toggle-60 {\n"
+                   "  length: 60 mm\n"
+                   "  upper: jaw (gap: 14 mm, pin: \"12 mm\")\n"
+                   "  lower: eye (hole: 12.3 mm, thickness: 12 mm)\n"
+                   "}\n"
+                   "chainplate plate-a {\n"
+                   "  upper: eye (hole: 12.3 mm, thickness: 12 mm)\n"
+                   "}\n"
+                   "tang tang-a {\n"
+                   "  lower: eye (hole: 12.3 mm, thickness: 12 mm)\n"
+                   "}\n"
+                   "terminal eye-62 {\n"
+                   "  length: 62 mm\n"
+                   "  upper: eye (hole: 12.3 mm, thickness: 12 mm)\n"
+                   "  lower: wire-socket (inserted: 50 mm)\n"
+                   "}\n"
+                   "stay shroud {\n"
+                   "  pin-to-pin: 10 m\n"
+                   "  line: wire-6\n"
+                   "  stack {\n"
+                   "    tang-a\n"
+                   "    eye-62\n"
+                   "    line\n"
+                   "    eye-62\n"
+                   "    toggle-60\n"
+                   "    plate-a\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Look for the part that is missing between the two: a toggle, a link, a shackle. If there "
+                "is none, one of the two ends is stated as it is not.",
+    },
+    CatalogueEntry{
+        .slug = "pin-too-short",
+        .severity = Severity::error,
+        .message = "{stay}, {joint}: {words}",
+        .why = "the hole for the split pin is inside the cheek and the pin can not be secured",
+        .cause = "From under the head of the pin to its hole for the split pin is less than the jaw is "
+                 "wide over both cheeks.",
+        .example = "toggle toggle-60 {\n"
+                   "  length: 60 mm\n"
+                   "  lower: jaw (gap: 14 mm, pin: \"12 mm\", outside: 26 mm, grip: 24 mm)\n"
+                   "}\n"
+                   "chainplate plate-a {\n"
+                   "  upper: eye (hole: 12.3 mm, thickness: 12 mm)\n"
+                   "}\n"
+                   "stay shroud {\n"
+                   "  pin-to-pin: 10 m\n"
+                   "  line: wire-6\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "    toggle-60\n"
+                   "    plate-a\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Take a longer pin. Do not drill a second hole through a pin.",
+    },
+    CatalogueEntry{
+        .slug = "split-pin-small",
+        .severity = Severity::warning,
+        .message = "{stay}, {joint}: {words}",
+        .why = "a thin split pin is sheared by the pin that turns and works, and the pin comes out",
+        .cause =
+            "The split pin is thinner than the one that a standard gives to a pin of this size: ISO 1234 "
+            "for pins in millimetres, ASME B18.8.1 for pins in inches. Where the load works from side to "
+            "side, as in a stay, the next larger one is asked for by IS 549, which is equal to ISO 1234.",
+        .example = "toggle toggle-60 {\n"
+                   "  length: 60 mm\n"
+                   "  lower: jaw (gap: 14 mm, pin: \"12 mm\", split-pin: \"2 mm\")\n"
+                   "}\n"
+                   "chainplate plate-a {\n"
+                   "  upper: eye (hole: 12.3 mm, thickness: 12 mm)\n"
+                   "}\n"
+                   "stay shroud {\n"
+                   "  pin-to-pin: 10 m\n"
+                   "  line: wire-6\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "    toggle-60\n"
+                   "    plate-a\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Put in the split pin that the hole is drilled for, its ends spread and taped over.",
+    },
+    CatalogueEntry{
+        .slug = "hook-too-small",
+        .severity = Severity::error,
+        .message = "{stay}, {joint}: {words}",
+        .why = "it does not go over the eye",
+        .cause = "The eye or plate is thicker than the hook is open.",
+        .example = "hook hook-60 {\n"
+                   "  length: 60 mm\n"
+                   "  lower: hook (opening: 8 mm)\n"
+                   "}\n"
+                   "chainplate plate-a {\n"
+                   "  upper: eye (hole: 20 mm, thickness: 12 mm)\n"
+                   "}\n"
+                   "stay shroud {\n"
+                   "  pin-to-pin: 10 m\n"
+                   "  line: wire-6\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "    hook-60\n"
+                   "    plate-a\n"
+                   "  }\n"
+                   "}\n",
+        .mend =
+            "Look both dimensions up again; a larger hook or a shackle is wanted. Do not bend a hook open.",
+    },
+    CatalogueEntry{
+        .slug = "tee-too-big",
+        .severity = Severity::error,
+        .message = "{stay}, {joint}: {words}",
+        .why = "it does not go into the slot",
+        .cause = "The neck of the tee is thicker than the slot is wide, or its bar is longer than the slot "
+                 "is long.",
+        .example = "terminal tee-20 {\n"
+                   "  length: 60 mm\n"
+                   "  lower: tee (neck: 8 mm, head: 15 mm)\n"
+                   "}\n"
+                   "chainplate plate-a {\n"
+                   "  upper: slot (width: 7 mm, length: 17 mm)\n"
+                   "}\n"
+                   "stay shroud {\n"
+                   "  pin-to-pin: 10 m\n"
+                   "  line: wire-6\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "    tee-20\n"
+                   "    plate-a\n"
+                   "  }\n"
+                   "}\n",
+        .mend =
+            "Look both dimensions up again; take the tee that is made for this slot. Do not file the slot.",
+    },
+    CatalogueEntry{
+        .slug = "tee-pulls-through",
+        .severity = Severity::error,
+        .message = "{stay}, {joint}: {words}",
+        .why = "the bar does not bear behind the plate when it is turned: the stay pulls out of the mast",
+        .cause = "The bar of the tee is no longer than the slot is wide.",
+        .example = "terminal tee-20 {\n"
+                   "  length: 60 mm\n"
+                   "  lower: tee (neck: 6 mm, head: 7 mm)\n"
+                   "}\n"
+                   "chainplate plate-a {\n"
+                   "  upper: slot (width: 7 mm, length: 17 mm)\n"
+                   "}\n"
+                   "stay shroud {\n"
+                   "  pin-to-pin: 10 m\n"
+                   "  line: wire-6\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "    tee-20\n"
+                   "    plate-a\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Look both dimensions up again; take the tee that is made for this slot.",
+    },
+    CatalogueEntry{
+        .slug = "seat-too-wide",
+        .severity = Severity::note,
+        .message = "{stay}, {joint}: {words}",
+        .why = "the rope lies flat in a wide groove, and its strands do not carry alike",
+        .cause = "The groove of the seat is more than one and a half times as wide as the rope (a choice "
+                 "of this program, no source).",
+        .example = "thimble thimble-16 {\n"
+                   "  length: 16 mm\n"
+                   "  wrap: 159 mm\n"
+                   "  lower: rope-seat (diameter: 28 mm, width: 15 mm)\n"
+                   "}\n"
+                   "stay shroud {\n"
+                   "  pin-to-pin: 10 m\n"
+                   "  line: hmpe-9\n"
+                   "  stack {\n"
+                   "    thimble-16 (splice: long-bury)\n"
+                   "    line\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Take the thimble or dead-eye that is made for this rope, or serve the eye until it fills "
+                "the groove.",
+    },
+    CatalogueEntry{
+        .slug = "jaws-meet",
+        .severity = Severity::warning,
+        .message = "{stay}, {joint}: {words} meet with nothing between them",
+        .why = "a jaw takes a plate or an eye; the part that goes between the two is not in the stack, and "
+               "the stay comes out longer by it",
+        .cause = "Two jaws meet, whichever way round the parts are used. A small jaw can go inside a large "
+                 "one on the same pin, which is seldom meant.",
+        .example = "toggle toggle-60 {\n"
+                   "  length: 60 mm\n"
+                   "  upper: jaw (gap: 14 mm, pin: \"12 mm\")\n"
+                   "  lower: jaw (gap: 14 mm, pin: \"12 mm\")\n"
+                   "}\n"
+                   "chainplate plate-a {\n"
+                   "  upper: jaw (gap: 14 mm, pin: \"12 mm\")\n"
+                   "}\n"
+                   "stay shroud {\n"
+                   "  pin-to-pin: 10 m\n"
+                   "  line: wire-6\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "    toggle-60\n"
+                   "    plate-a\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Look for the part between the two, an eye, a link, a plate, and put it into the stack; or "
+                "state the end as it is.",
+    },
 };
 
 } // namespace

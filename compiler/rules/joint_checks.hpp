@@ -18,5 +18,13 @@ void check_wire_size_differs(const Rig& rig, const Derived& derived, CheckReport
 void check_wire_construction_differs(const Rig& rig, const Derived& derived, CheckReport& report);
 void check_seat_too_narrow(const Rig& rig, const Derived& derived, CheckReport& report);
 void check_seat_too_small(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_ends_do_not_join(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_jaws_meet(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_hook_too_small(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_tee_too_big(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_tee_pulls_through(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_split_pin_small(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_pin_too_short(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_seat_too_wide(const Rig& rig, const Derived& derived, CheckReport& report);
 
 } // namespace sheerpole

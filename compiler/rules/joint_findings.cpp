@@ -1,8 +1,7 @@
 #include "rules/joint_findings.hpp"
 
 #include "rules/by_side.hpp"
-
-#include <algorithm>
+#include "rules/stack_parts.hpp"
 
 namespace sheerpole {
 
@@ -10,16 +9,10 @@ namespace {
 
 void add_finding(const Stay& stay, const Joint& joint, const JointCheck& check, const std::string& name,
                  StayReport& report) {
-  Diagnostic finding = diagnose(check.slug, {{"stay", name}, {"joint", joint.name}, {"words", check.words}})
-                           .at(stay.stack[joint.lower].place, "this one")
-                           .and_at(stay.stack[joint.upper].place, "under this one")
-                           .about(name)
-                           .build();
-  const bool said =
-      std::any_of(report.found().begin(), report.found().end(),
-                  [&](const Diagnostic& earlier) { return earlier.message == finding.message; });
-  if (!said)
-    report.find(std::move(finding));
+  find_once(report, diagnose(check.slug, {{"stay", name}, {"joint", joint.name}, {"words", check.words}})
+                        .at(stay.stack[joint.lower].place, "this one")
+                        .and_at(stay.stack[joint.upper].place, "under this one")
+                        .about(name));
 }
 
 } // namespace

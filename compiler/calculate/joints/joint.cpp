@@ -1,21 +1,18 @@
 #include "calculate/joints/joint.hpp"
 
+#include "calculate/joints/ends_that_join.hpp"
+
 #include <algorithm>
 #include <array>
+#include <cstdint>
 #include <utility>
 
 namespace sheerpole {
 
 namespace {
 
-/// Whether two ends are made for each other.
-bool mate(const End& a, const End& b) {
-  const auto either = [&](std::string_view one, std::string_view other) {
-    return (a.type == one && b.type == other) || (a.type == other && b.type == one);
-  };
-  return either("jaw", "eye") || either("stud", "socket") || either("hook", "eye") ||
-         either("holes", "holes") || either("tee", "slot");
-}
+/// What a joint that can not be made costs: more than all that fit in a stack can bring in.
+constexpr std::int64_t impossible = -1'000'000;
 
 /// Whether an end takes a line of this kind.
 bool takes(const End& end, LineMaterial::Kind kind) {
@@ -40,30 +37,38 @@ struct Facing {
     if (is_line(item))
       return nullptr;
     const Part& part = rig[stay.stack[item].part];
+    // The one end that is stated of a fitting is the one that the stay is made fast to.
+    if (part.role == Part::Role::boat_fitting && part.upper.stated() != part.lower.stated())
+      return part.upper.stated() ? &part.upper : &part.lower;
     return lower != turned ? &part.lower : &part.upper;
   }
-  int fit(std::size_t upper, bool upper_turned, std::size_t lower, bool lower_turned) const {
+  std::int64_t fit(std::size_t upper, bool upper_turned, std::size_t lower, bool lower_turned) const {
     const End* above = end(upper, true, upper_turned);
     const End* below = end(lower, false, lower_turned);
     if (above != nullptr && below != nullptr)
-      return mate(*above, *below) ? 1 : 0;
+      return ends_mate(*above, *below) ? 1 : ends_never_join(*above, *below) ? impossible : 0;
     const End* only = above != nullptr ? above : below;
     const std::size_t line = above != nullptr ? lower : upper;
     if (only == nullptr)
       return 0;
-    return takes(*only, rig[stay.stack[line].material.value_or(stay.material)].kind) ? 1 : 0;
+    const LineMaterial::Kind kind = rig[stay.stack[line].material.value_or(stay.material)].kind;
+    if (takes(*only, kind))
+      return 1;
+    const End* other = above != nullptr ? end(upper, false, upper_turned) : end(lower, true, lower_turned);
+    return takes(*other, kind) ? impossible : 0; // a terminal is not used with its back to the wire
   }
 };
 
-/// Which of the items are turned round: the way with the most fits, as usually fitted where that is equal.
+/// Which of the items are turned round: the way with the fewest joints that can not be made, of these the
+/// one with the most fits, as usually fitted where that is equal.
 std::vector<bool> turned_items(const Facing& facing, const std::vector<std::size_t>& items) {
   // best[i][t]: most fits down to item i, item i turned or not; came[i][t]: how the item before was then.
-  std::vector<std::array<int, 2>> best(items.size(), {0, 0});
+  std::vector<std::array<std::int64_t, 2>> best(items.size(), {0, 0});
   std::vector<std::array<bool, 2>> came(items.size(), {false, false});
   for (std::size_t i = 1; i < items.size(); ++i)
     for (const bool turned : {false, true}) {
-      const int straight = best[i - 1][0] + facing.fit(items[i - 1], false, items[i], turned);
-      const int round = best[i - 1][1] + facing.fit(items[i - 1], true, items[i], turned);
+      const std::int64_t straight = best[i - 1][0] + facing.fit(items[i - 1], false, items[i], turned);
+      const std::int64_t round = best[i - 1][1] + facing.fit(items[i - 1], true, items[i], turned);
       came[i][turned ? 1 : 0] = round > straight;
       best[i][turned ? 1 : 0] = std::max(straight, round);
     }

@@ -33,8 +33,8 @@ struct Joint {
 
 /// The joints of a stay, from aloft to deck, with nothing compared yet. What is only worn (a pin, a bush, a
 /// foil) lies in a joint and makes none. A part may be used either way round: each is taken the way in
-/// which most of the ends of the stack fit each other, and as it is usually fitted where that makes no
-/// difference. The ends point into the rig.
+/// which the fewest joints can not be made at all, of these the way in which most of the ends of the stack
+/// fit each other, and as it is usually fitted where that makes no difference. The ends point into the rig.
 std::vector<Joint> joints_of(const Rig& rig, StayId stay);
 
 /// The end of the upper thing that faces down, and of the lower thing that faces up; null for the line.

@@ -29,7 +29,9 @@ std::string rig_with(const std::string& toggle_upper, const std::string& toggle_
          between + "    plate-a\n  }\n}\n";
 }
 
-const char* const whole_jaw = "jaw (gap: 14 mm, depth: 25 mm, pin: \"12 mm\")";
+const char* const more_of_jaw = "outside: 26 mm, grip: 30 mm, split-pin: \"3.2 mm\"";
+const std::string whole_jaw =
+    std::string("jaw (gap: 14 mm, depth: 25 mm, pin: \"12 mm\", ") + more_of_jaw + ")";
 const char* const whole_plate = "eye (hole: 12.3 mm, thickness: 12 mm, edge: 20 mm)";
 
 /// The results at the last joint by name.
@@ -45,16 +47,17 @@ std::map<std::string, JointResult> last_joint(const std::string& text) {
 
 TEST(Joints, OfAJawAndAPlateAreAllCompared) {
   const auto results = last_joint(rig_with("stud (thread: \"M12\", hand: right)", whole_jaw, whole_plate));
-  EXPECT_EQ(results.size(), 6u);
+  EXPECT_EQ(results.size(), 10u);
   for (const auto& [slug, result] : results)
     EXPECT_EQ(result, JointResult::pass) << slug;
 }
 
 // A dimension that is not stated turns just what is worked out from it to not checked.
 TEST(Joints, AMissingDimensionIsNotAPass) {
-  const auto check = [](const char* jaw, const char* plate, std::initializer_list<const char*> unknown) {
+  const auto check = [](const std::string& jaw, const char* plate,
+                        std::initializer_list<const char*> unknown) {
     const auto results = last_joint(rig_with("stud (thread: \"M12\", hand: right)", jaw, plate));
-    EXPECT_EQ(results.size(), 6u);
+    EXPECT_EQ(results.size(), 10u);
     for (const auto& [slug, result] : results) {
       bool expected = false;
       for (const char* name : unknown)
@@ -62,9 +65,16 @@ TEST(Joints, AMissingDimensionIsNotAPass) {
       EXPECT_EQ(result, expected ? JointResult::not_checked : JointResult::pass) << jaw << plate << slug;
     }
   };
-  check("jaw (gap: 14 mm, depth: 25 mm)", whole_plate, {"pin-too-big", "pin-loose"});
-  check("jaw (depth: 25 mm, pin: \"12 mm\")", whole_plate, {"jaw-too-narrow", "jaw-too-wide"});
-  check("jaw (gap: 14 mm, pin: \"12 mm\")", whole_plate, {"jaw-too-shallow"});
+  const std::string more = more_of_jaw;
+  check("jaw (gap: 14 mm, depth: 25 mm, " + more + ")", whole_plate,
+        {"pin-too-big", "pin-loose", "split-pin-small"});
+  check("jaw (depth: 25 mm, pin: \"12 mm\", " + more + ")", whole_plate,
+        {"jaw-too-narrow", "jaw-too-wide"});
+  check("jaw (gap: 14 mm, pin: \"12 mm\", " + more + ")", whole_plate, {"jaw-too-shallow"});
+  const std::string three = "jaw (gap: 14 mm, depth: 25 mm, pin: \"12 mm\", ";
+  check(three + "grip: 30 mm, split-pin: \"4 mm\")", whole_plate, {"pin-too-short"});
+  check(three + "outside: 26 mm, split-pin: \"4 mm\")", whole_plate, {"pin-too-short"});
+  check(three + "outside: 26 mm, grip: 30 mm)", whole_plate, {"split-pin-small"});
   check(whole_jaw, "eye (thickness: 12 mm, edge: 20 mm)", {"pin-too-big", "pin-loose", "hole-near-edge"});
   check(whole_jaw, "eye (hole: 12.3 mm, edge: 20 mm)", {"jaw-too-narrow", "jaw-too-wide"});
   check(whole_jaw, "eye (hole: 12.3 mm, thickness: 12 mm)", {"jaw-too-shallow", "hole-near-edge"});
@@ -113,6 +123,58 @@ TEST(Joints, WireSizesAreComparedAsNames) {
       "}\n}\n");
   EXPECT_TRUE(test::found(rig, "wire-size-differs"));
   EXPECT_FALSE(test::found(rig, "wire-construction-differs"));
+}
+
+// Geometry: exactly as long, as wide, as thick as it has to be is enough; a bar has to be longer than its
+// slot is wide. ISO 1234: 3.2 mm through a pin of 12 mm.
+TEST(Joints, AtTheEdge) {
+  const auto jaw = [](const std::string& more) {
+    return last_joint(rig_with("stud (thread: \"M12\", hand: right)",
+                               "jaw (gap: 14 mm, pin: \"12 mm\", " + more + ")", whole_plate));
+  };
+  EXPECT_EQ(jaw("outside: 26 mm, grip: 26 mm")["pin-too-short"], JointResult::pass);
+  EXPECT_EQ(jaw("split-pin: \"3.2 mm\"")["split-pin-small"], JointResult::pass);
+  EXPECT_EQ(jaw("split-pin: \"3 mm\"")["split-pin-small"], JointResult::finding);
+  EXPECT_EQ(jaw("split-pin: \"1/8 in\"")["split-pin-small"], JointResult::finding) << "3.175 mm";
+}
+
+/// The comparisons between a tang and the terminal under it.
+std::map<std::string, JointResult> aloft(const std::string& tang, const std::string& terminal) {
+  return last_joint("language 1\nwire wire-3 {\n  construction: \"1x19\"\n  size: \"3 mm\"\n}\n"
+                    "hook part-a {\n  length: 30 mm\n  lower: " +
+                    tang + "\n}\nterminal part-b {\n  length: 20 mm\n  upper: " + terminal +
+                    "\n}\nstay shroud {\n  pin-to-pin: 5 m\n  line: wire-3\n  stack {\n    line\n"
+                    "    part-a\n    part-b\n  }\n}\n");
+}
+
+TEST(Joints, OfATeeAndItsSlot) {
+  const std::string slot = "slot (width: 7 mm, length: 17 mm)";
+  auto results = aloft(slot, "tee (neck: 7 mm, head: 17 mm)");
+  EXPECT_EQ(results["tee-too-big"], JointResult::pass);
+  EXPECT_EQ(results["tee-pulls-through"], JointResult::pass);
+  EXPECT_EQ(results["ends-do-not-join"], JointResult::pass);
+  results = aloft(slot, "tee (neck: 6 mm)");
+  EXPECT_EQ(results["tee-too-big"], JointResult::not_checked);
+  EXPECT_EQ(results["tee-pulls-through"], JointResult::not_checked);
+  results = aloft("slot (width: 7 mm)", "tee (neck: 6 mm, head: 15 mm)");
+  EXPECT_EQ(results["tee-too-big"], JointResult::not_checked) << "the length of the slot";
+  EXPECT_EQ(results["tee-pulls-through"], JointResult::pass);
+}
+
+TEST(Joints, OfAHookAndAnEye) {
+  EXPECT_EQ(aloft("hook (opening: 12 mm)", "eye (thickness: 12 mm)")["hook-too-small"], JointResult::pass);
+  EXPECT_EQ(aloft("hook (opening: 12 mm)", "eye (hole: 12 mm)")["hook-too-small"],
+            JointResult::not_checked);
+  EXPECT_EQ(aloft("hook", "eye (thickness: 12 mm)")["hook-too-small"], JointResult::not_checked);
+}
+
+// Common practice, no source: what may be joined some way is not called impossible.
+TEST(Joints, OfEndsThatMayBeJoinedSomeWay) {
+  for (const char* other : {"jaw", "holes", "rope-seat", "slot"}) {
+    auto results = aloft("hook", other);
+    EXPECT_EQ(results.count("ends-do-not-join"), 0u) << other;
+    EXPECT_EQ(results["ends"], JointResult::not_checked) << other;
+  }
 }
 
 } // namespace

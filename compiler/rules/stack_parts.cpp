@@ -1,0 +1,34 @@
+#include "rules/stack_parts.hpp"
+
+#include <algorithm>
+#include <set>
+#include <utility>
+
+namespace sheerpole {
+
+std::vector<StackPart> parts_of(const Rig& rig, const Stay& stay) {
+  std::vector<StackPart> result;
+  std::set<const Part*> seen; // asked, never gone through
+  for (std::size_t i = 0; i < stay.stack.size(); ++i) {
+    if (stay.stack[i].kind != StackItem::Kind::part)
+      continue;
+    const Part* part = &rig[stay.stack[i].part];
+    if (seen.insert(part).second)
+      result.push_back({i, part});
+  }
+  return result;
+}
+
+std::optional<Span> place_of(const std::vector<Particular>& facts, std::string_view name) {
+  const Particular* fact = find_fact(facts, name);
+  return fact == nullptr ? std::nullopt : fact->value.provenance.place;
+}
+
+void find_once(StayReport& report, DiagnosticBuilder&& builder) {
+  Diagnostic finding = std::move(builder).build();
+  if (std::none_of(report.found().begin(), report.found().end(),
+                   [&](const Diagnostic& earlier) { return earlier.message == finding.message; }))
+    report.find(std::move(finding));
+}
+
+} // namespace sheerpole
