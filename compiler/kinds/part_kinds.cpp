@@ -9,6 +9,7 @@ using namespace rows;
 
 constexpr std::string_view screws[] = {"pair", "single"};
 constexpr std::string_view pin_axes[] = {"crossed", "parallel"};
+constexpr std::string_view toggled_ends[] = {"upper", "lower", "both"};
 constexpr std::string_view lines[] = {"rope", "wire", "either"};
 constexpr std::string_view bodies[] = {"open", "closed"};
 constexpr std::string_view yes_no[] = {"yes", "no"};
@@ -52,6 +53,8 @@ constexpr PropertyRow screw_part[] = {
                "rope that a test wrap round this part used beyond the bearing"),
     text_row("locked", Need::optional, "\"split pins through the studs\"",
              "what keeps its threads from turning; \"none\" when nothing does"),
+    choice_row("toggle", Need::optional, toggled_ends, "lower",
+               "which of its ends swings in two planes by a toggle of its own, whose length is counted in"),
     choice_row("body", Need::optional, bodies, "open", "whether the ends of the studs can be seen"),
     choice_row("witness-hole", Need::optional, yes_no, "yes",
                "of a closed body: whether a hole shows the end of each stud"),

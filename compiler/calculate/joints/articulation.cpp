@@ -1,0 +1,75 @@
+#include "calculate/joints/articulation.hpp"
+
+#include "calculate/facts.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <string_view>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr std::string_view loose_or_soft[] = {"toggle",   "shackle", "hook",    "thimble",
+                                              "soft-eye", "lashing", "deadeye", "tackle"};
+
+bool is_stiff(const Rig& rig, const Stay& stay, const StackItem& item) {
+  if (item.kind != StackItem::Kind::line)
+    return false;
+  const LineMaterial::Kind kind = rig[item.material.value_or(stay.material)].kind;
+  return kind == LineMaterial::Kind::wire || kind == LineMaterial::Kind::rod;
+}
+
+bool swings(const Part& part) {
+  const std::string pins = fact_text(part.particulars, "pins");
+  if (pins == "parallel")
+    return false;
+  return pins == "crossed" || !fact_text(part.particulars, "toggle").empty() ||
+         std::find(std::begin(loose_or_soft), std::end(loose_or_soft), part.kind) !=
+             std::end(loose_or_soft) ||
+         part.upper.type == "hook" || part.lower.type == "hook";
+}
+
+void look_at(const Part& part, std::size_t item, Articulation& result) {
+  if (!result.swings && swings(part))
+    result.swings = part.name;
+  const std::string pins = fact_text(part.particulars, "pins");
+  if (!result.parallel && pins == "parallel")
+    result.parallel = item;
+  if (!result.two_pins && pins.empty() && part.kind == "link")
+    result.two_pins = item;
+  if (!result.tee && (part.upper.type == "tee" || part.lower.type == "tee"))
+    result.tee = item;
+}
+
+} // namespace
+
+std::optional<Articulation> articulation(const Rig& rig, const Stay& stay, Where where) {
+  const auto stiff = [&](const StackItem& item) { return is_stiff(rig, stay, item); };
+  const auto first = std::find_if(stay.stack.begin(), stay.stack.end(), stiff);
+  if (first == stay.stack.end())
+    return std::nullopt;
+  const auto last = std::find_if(stay.stack.rbegin(), stay.stack.rend(), stiff).base(); // one beyond it
+  const auto from = static_cast<std::size_t>(where == Where::aloft ? 0 : last - stay.stack.begin());
+  const auto to =
+      where == Where::aloft ? static_cast<std::size_t>(first - stay.stack.begin()) : stay.stack.size();
+
+  Articulation result;
+  for (std::size_t i = from; i < to; ++i) {
+    const StackItem& item = stay.stack[i];
+    if (item.kind == StackItem::Kind::line) {
+      result.items.push_back(i);
+      if (!result.swings)
+        result.swings = rig[item.material.value_or(stay.material)].name; // rope or chain
+      continue;
+    }
+    const Part& part = rig[item.part];
+    if (part.role == Part::Role::worn)
+      continue;
+    result.items.push_back(i);
+    look_at(part, i, result);
+  }
+  return result;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,31 @@
+#pragma once
+
+#include "calculate/line_end.hpp"
+#include "model/rig.hpp"
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// What stands between the wire or rod of a stay and the boat, at one of its ends.
+struct Articulation {
+  std::vector<std::size_t> items; ///< in the stack, from aloft to deck; nothing that is only worn
+  /// The name of what lets the stay swing in two planes; nothing when there is none.
+  std::optional<std::string> swings;
+  std::optional<std::size_t> parallel; ///< the first part that states parallel pins
+  std::optional<std::size_t> two_pins; ///< the first link whose pins are not stated
+  std::optional<std::size_t> tee;      ///< the first part that hangs by a tee
+};
+
+/// Nothing when the stay has no wire and no rod. A stay swings in two planes where it hangs by a toggle, by
+/// a part whose pins are stated to be crossed or by an adjuster with a toggle of its own; by what is loose
+/// (a shackle, a hook, a thimble in a loop of the wire); or by what bends (a soft eye, a lashing, a
+/// dead-eye on its lanyard, a tackle, a piece of rope or chain). Not by a jaw on an eye, a link with
+/// parallel pins, an insulator, a lever. A part that states parallel pins does not count, whatever it is.
+/// Source: common practice, no source.
+std::optional<Articulation> articulation(const Rig& rig, const Stay& stay, Where where);
+
+} // namespace sheerpole
