@@ -1,7 +1,9 @@
 #pragma once
 
 // What a back end may use comes with the contract: it includes no room of the compiler by itself.
+#include "backend/drawing/drawing.hpp"
 #include "backend/json/json.hpp"
+#include "backend/page/paper.hpp"
 #include "backend/piece_sum.hpp"
 #include "backend/source_words.hpp"
 #include "backend/table/rig_tables.hpp"
@@ -27,8 +29,16 @@ struct OutputFile {
   std::string bytes;
 };
 
+/// A paper that the driver has drawn as a PDF.
+struct PagedFile {
+  std::string name; ///< `bench-cards.pdf`
+  std::string title;
+  std::vector<Drawing> pages;
+};
+
 struct OutputBundle {
   std::vector<OutputFile> files;
+  std::vector<PagedFile> papers = {}; ///< for those who ask for PDFs
 };
 
 /// What a back end says of itself.
@@ -37,6 +47,7 @@ struct BackendDescription {
   std::string summary;                     ///< one line, in a rigger's words
   std::vector<std::string> outputs;        ///< names of the files it makes
   std::vector<std::string> sometimes = {}; ///< and of those that it makes when there is something to say
+  std::vector<std::string> papers = {};    ///< names of the PDFs that it makes for those who ask
 };
 
 /// One rig of several that are planned together.
@@ -51,6 +62,7 @@ struct FleetRig {
 struct BackendRequest {
   const CheckedRig& checked;
   std::vector<FleetRig> fleet = {}; ///< all rigs, `checked` among them; empty: that one alone
+  PaperSize paper = PaperSize::a4;  ///< what is printed on
 };
 
 /// Turns a checked rig into files. Pure: no disk, no clock, no environment, no network.

@@ -1,5 +1,6 @@
 #include "driver/built_in_backends.hpp"
 
+#include "plugins/bench-card/bench_card.hpp"
 #include "plugins/checks/checks.hpp"
 #include "plugins/cut-list/cut_list.hpp"
 #include "plugins/diagram/diagram.hpp"
@@ -13,6 +14,7 @@ namespace sheerpole {
 
 std::vector<std::unique_ptr<Backend>> usual_backends() {
   std::vector<std::unique_ptr<Backend>> result;
+  result.push_back(std::make_unique<BenchCard>());
   result.push_back(std::make_unique<Checks>());
   result.push_back(std::make_unique<CutList>());
   result.push_back(std::make_unique<DiagramBackend>());

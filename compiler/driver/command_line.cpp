@@ -149,6 +149,9 @@ int run_command_line(int argument_count, char** arguments) {
   build_app->add_option("--only", build.only, "make only these, with commas: cut-list,diagram")
       ->delimiter(',')
       ->type_name("NAMES");
+  build_app->add_flag("--pdf", build.pdf, "papers as PDF as well");
+  build_app->add_option("--paper", build.paper, "what is printed on: a4 or letter")
+      ->check(CLI::IsMember({"a4", "letter"}));
   add_findings_form(*build_app, build.findings);
   add_rig_options(*build_app, build.rig);
   build_app->callback([&] { verb = [&] { return build_verb(build); }; });

@@ -41,7 +41,8 @@ std::string xml_text(std::string_view text) {
 
 class SvgBuilder {
 public:
-  explicit SvgBuilder(pugi::xml_node parent) : parent_(parent) {}
+  explicit SvgBuilder(pugi::xml_node parent, std::string_view prefix = "")
+      : parent_(parent), prefix_(prefix) {}
 
   void operator()(const LineShape& line) const {
     pugi::xml_node node = element("line", line.id);
@@ -97,12 +98,11 @@ public:
     node.append_child(pugi::node_pcdata).set_value(xml_text(text.text).c_str());
   }
 
-  void operator()(const ShapeGroup& group) const { fill(element("g", group.id), group); }
-
-  static void fill(pugi::xml_node node, const ShapeGroup& group) {
+  void operator()(const ShapeGroup& group) const {
+    pugi::xml_node node = element("g", group.id);
     words(node, group.title, group.description);
     for (const DrawnNode& child : group.children)
-      std::visit(SvgBuilder(node), child.content);
+      std::visit(SvgBuilder(node, prefix_), child.content);
   }
 
   static void words(pugi::xml_node node, const std::string& title, const std::string& description) {
@@ -118,12 +118,13 @@ public:
 
 private:
   pugi::xml_node parent_;
+  std::string_view prefix_; ///< of every id
 
   pugi::xml_node element(const char* name, const std::string& id) const {
     pugi::xml_node parent = parent_;
     pugi::xml_node node = parent.append_child(name);
     if (!id.empty())
-      set(node, "id", id);
+      set(node, "id", std::string(prefix_) + id);
     return node;
   }
 
@@ -162,6 +163,25 @@ struct StringWriter : pugi::xml_writer {
   }
 };
 
+pugi::xml_node add_svg(pugi::xml_node parent, const Drawing& drawing) {
+  pugi::xml_node svg = parent.append_child("svg");
+  SvgBuilder::set(svg, "xmlns", "http://www.w3.org/2000/svg");
+  SvgBuilder::set(svg, "version", "1.1");
+  SvgBuilder::set(svg, "width", number(drawing.width) + "mm");
+  SvgBuilder::set(svg, "height", number(drawing.height) + "mm");
+  SvgBuilder::set(svg, "viewBox", "0 0 " + number(drawing.width) + " " + number(drawing.height));
+  // The metrics by which texts are measured are those of this face.
+  SvgBuilder::set(svg, "font-family", "'Liberation Sans', sans-serif");
+  SvgBuilder::set(svg, "stroke-linejoin", "round");
+  return svg;
+}
+
+std::string text_of(const pugi::xml_document& document) {
+  StringWriter writer;
+  document.save(writer, "  ", pugi::format_indent | pugi::format_no_declaration, pugi::encoding_utf8);
+  return std::move(writer.text);
+}
+
 } // namespace
 
 std::string write_svg(const Drawing& drawing) {
@@ -172,15 +192,7 @@ std::string write_svg(const Drawing& drawing) {
   document.append_child(pugi::node_doctype)
       .set_value(
           "svg PUBLIC \"-//W3C//DTD SVG 1.1//EN\" \"http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd\"");
-
-  pugi::xml_node svg = document.append_child("svg");
-  SvgBuilder::set(svg, "xmlns", "http://www.w3.org/2000/svg");
-  SvgBuilder::set(svg, "version", "1.1");
-  SvgBuilder::set(svg, "width", number(drawing.width) + "mm");
-  SvgBuilder::set(svg, "height", number(drawing.height) + "mm");
-  SvgBuilder::set(svg, "viewBox", "0 0 " + number(drawing.width) + " " + number(drawing.height));
-  SvgBuilder::set(svg, "font-family", "sans-serif");
-  SvgBuilder::set(svg, "stroke-linejoin", "round");
+  pugi::xml_node svg = add_svg(document, drawing);
   SvgBuilder::words(svg, drawing.title, drawing.description);
 
   pugi::xml_node paper = svg.append_child("rect");
@@ -190,10 +202,15 @@ std::string write_svg(const Drawing& drawing) {
   SvgBuilder::set(paper, "height", number(drawing.height));
   SvgBuilder::set(paper, "fill", grey(1.0));
   std::visit(SvgBuilder(svg), DrawnNode{drawing.content}.content);
+  return text_of(document);
+}
 
-  StringWriter writer;
-  document.save(writer, "  ", pugi::format_indent, pugi::encoding_utf8);
-  return std::move(writer.text);
+std::string write_svg_element(const Drawing& drawing, const std::string& prefix) {
+  pugi::xml_document document;
+  pugi::xml_node svg = add_svg(document, drawing);
+  SvgBuilder::words(svg, drawing.title, drawing.description);
+  std::visit(SvgBuilder(svg, prefix), DrawnNode{drawing.content}.content);
+  return text_of(document);
 }
 
 } // namespace sheerpole

@@ -12,4 +12,8 @@ namespace sheerpole {
 /// its set width in any face.
 std::string write_svg(const Drawing& drawing);
 
+/// The same as an element to stand in an HTML page: no declaration, no paper under it. Ids are put behind
+/// `prefix`, so that several drawings can stand in one page.
+std::string write_svg_element(const Drawing& drawing, const std::string& prefix);
+
 } // namespace sheerpole

@@ -2,6 +2,7 @@
 #include "driver/built_in_backends.hpp"
 #include "driver/compile.hpp"
 #include "driver/exit_code.hpp"
+#include "driver/make_pdfs.hpp"
 #include "driver/show_findings.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/verbs.hpp"
@@ -57,17 +58,28 @@ int build_verb(const BuildOptions& options) {
     return exit_errors;
   }
   OutputBundle bundle;
+  const PaperSize paper = options.paper == "letter" ? PaperSize::letter : PaperSize::a4;
   bool fault = false;
   for (const auto& backend : backends) {
     const std::string name = backend->describe().name;
     print_progress("making " + name + "\n");
     try {
-      OutputBundle made = backend->generate({*compilation.checked});
+      OutputBundle made = backend->generate({.checked = *compilation.checked, .fleet = {}, .paper = paper});
       std::move(made.files.begin(), made.files.end(), std::back_inserter(bundle.files));
+      std::move(made.papers.begin(), made.papers.end(), std::back_inserter(bundle.papers));
     } catch (const std::exception& error) {
       print_error("sheerpole: fault of the back end " + name + ": " + error.what() + "\n");
       fault = true;
     }
+  }
+  if (options.pdf) {
+    print_progress("drawing PDFs\n");
+    auto pdfs = make_pdfs(bundle.papers, compilation.checked->rig().boat.report_date);
+    if (pdfs.ok())
+      std::move(pdfs.value().begin(), pdfs.value().end(), std::back_inserter(bundle.files));
+    else
+      print_error("sheerpole: no PDF: " + pdfs.error().what + "\n");
+    fault = fault || !pdfs.ok();
   }
   if (const int code = write_and_tell(bundle, options.folder); code != exit_clean)
     return code;

@@ -73,6 +73,8 @@ Table backends_table() {
       files += (files.empty() ? "" : ", ") + file;
     for (const std::string& file : description.sometimes)
       files += ", sometimes " + file;
+    for (const std::string& file : description.papers)
+      files += ", with --pdf " + file;
     table.rows.push_back({description.name, description.summary, files});
   }
   return table;

@@ -26,6 +26,8 @@ struct BuildOptions {
   std::string folder;
   std::vector<std::string> only; ///< back ends; empty: the usual ones
   FindingsForm findings;
+  bool pdf = false;         ///< papers as PDF as well
+  std::string paper = "a4"; ///< or "letter"
 };
 
 struct PlanOptions {

@@ -1,0 +1,255 @@
+#include "backend/page/page_flow.hpp"
+
+#include "backend/drawing/label_box.hpp"
+#include "backend/drawing/text_width.hpp"
+#include "backend/drawing/wrap_label.hpp"
+
+#include <algorithm>
+#include <numeric>
+#include <utility>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr double foot_size = 2.6;
+/// Room for "page 000 of 000" at the right of the foot.
+constexpr double number_width = 35.0;
+/// Of a box to tick, in ems of the text beside it.
+constexpr double tick_box = 1.1;
+constexpr double cell_padding = 1.2;
+
+ShapeStyle outline(double width) {
+  return {.stroke_width = width, .stroke_grey = 0.0, .dashes = {}, .fill_grey = {}};
+}
+
+/// Lines that are set no wider than `width`. wrap_label() leaves room for a wide face beside a drawing; a
+/// page names its face, and a text keeps to its set width in any other.
+std::vector<std::string> wrap_to(std::string_view text, double size, double width, bool bold) {
+  return wrap_label(text, size, width * wide_face_allowance, bold);
+}
+
+void add_tick_box(ShapeGroup& group, double left, double base_line, double size) {
+  const double side = size * tick_box;
+  group.add(RectangleShape{
+      {left, base_line - side * 0.8, left + side, base_line + side * 0.2}, outline(0.35), ""});
+}
+
+} // namespace
+
+PageFlow::PageFlow(PaperSize size, PageFrame frame) : paper_(paper_of(size)), frame_(std::move(frame)) {
+  foot_ = wrap_to(frame_.name + (frame_.about.empty() ? "" : ", " + frame_.about), foot_size,
+                  width() - number_width, false);
+  begin_page();
+}
+
+double PageFlow::bottom() const {
+  return paper_.height - page_margin - foot_size * line_spacing * static_cast<double>(foot_.size()) - 3.0;
+}
+
+void PageFlow::begin_page() {
+  page_ = {};
+  page_.width = paper_.width;
+  page_.height = paper_.height;
+  y_ = page_margin;
+  fresh_ = true;
+  if (frame_.draft.empty())
+    return;
+  std::string words = "DRAFT: do not cut to it.";
+  for (const std::string& reason : frame_.draft)
+    words += " " + reason + (reason.ends_with('.') ? "" : ".");
+  notice(words, {.size = 4.2, .bold = true, .indent = 0.0});
+  fresh_ = true;
+}
+
+void PageFlow::new_page() {
+  done_.push_back(std::move(page_));
+  begin_page();
+}
+
+void PageFlow::room_for(double millimetres) {
+  if (y_ + millimetres > bottom() && !fresh_)
+    new_page();
+  fresh_ = false;
+}
+
+void PageFlow::lines(const std::vector<std::string>& lines, double left, TextLook look) {
+  const double step = look.size * line_spacing;
+  for (const std::string& line : lines) {
+    room_for(step);
+    page_.content.add(TextShape{{left, y_ + look.size}, line, look.size, TextAnchor::start, look.bold, ""});
+    y_ += step;
+  }
+}
+
+void PageFlow::heading(std::string_view text, double size) {
+  const auto broken = wrap_to(text, size, width(), true);
+  // A heading keeps a line of text with it.
+  room_for(size * line_spacing * static_cast<double>(broken.size()) + 12.0);
+  if (y_ > page_margin + 1.0)
+    y_ += size * 0.5;
+  lines(broken, page_margin, {.size = size, .bold = true, .indent = 0.0});
+  y_ += size * 0.25;
+}
+
+void PageFlow::text(std::string_view text, TextLook look) {
+  lines(wrap_to(text, look.size, width() - look.indent, look.bold), page_margin + look.indent, look);
+}
+
+void PageFlow::tick(std::string_view text, TextLook look) {
+  const double side = look.size * (tick_box + 0.6);
+  const auto broken = wrap_to(text, look.size, width() - look.indent - side, look.bold);
+  room_for(look.size * line_spacing * static_cast<double>(broken.size()) + 1.0);
+  add_tick_box(page_.content, page_margin + look.indent, y_ + look.size, look.size);
+  lines(broken, page_margin + look.indent + side, look);
+  y_ += look.size * 0.35;
+}
+
+void PageFlow::to_write(std::string_view words, TextLook look) {
+  const double height = look.size * 2.2;
+  room_for(height);
+  const TextShape shape{{page_margin + look.indent, y_ + height - look.size * 0.4},
+                        std::string(words),
+                        look.size,
+                        TextAnchor::start,
+                        look.bold,
+                        ""};
+  page_.content.add(shape);
+  const double from = words.empty() ? page_margin + look.indent : label_box(shape).right + look.size * 0.4;
+  const double base = y_ + height - look.size * 0.2;
+  if (from < paper_.width - page_margin)
+    page_.content.add(LineShape{{from, base}, {paper_.width - page_margin, base}, outline(0.2), ""});
+  y_ += height;
+}
+
+void PageFlow::notice(std::string_view text, TextLook look) {
+  const double padding = look.size * 0.6;
+  const auto broken = wrap_to(text, look.size, width() - 2.0 * padding, look.bold);
+  const double height =
+      look.size * line_spacing * static_cast<double>(broken.size()) + 2.0 * padding - look.size * 0.25;
+  room_for(height);
+  page_.content.add(
+      RectangleShape{{page_margin, y_, paper_.width - page_margin, y_ + height}, outline(0.9), ""});
+  const double end = y_ + height;
+  y_ += padding * 0.8;
+  lines(broken, page_margin + padding, look);
+  y_ = end + look.size * 0.6;
+}
+
+double PageFlow::column_width(const FlowTable& table, std::size_t column) const {
+  const double all = std::accumulate(table.columns.begin(), table.columns.end(), 0.0,
+                                     [](double sum, const FlowColumn& one) { return sum + one.share; });
+  return width() * table.columns[column].share / all;
+}
+
+std::vector<std::string> PageFlow::wrapped(const FlowTable& table, std::size_t column,
+                                           const FlowCell& cell) const {
+  const double box = cell.tick ? table.size * (tick_box + 0.5) : 0.0;
+  return wrap_to(cell.text, table.size, column_width(table, column) - 2.0 * cell_padding - box, cell.bold);
+}
+
+double PageFlow::row_height(const FlowTable& table, const std::vector<FlowCell>& row) const {
+  std::size_t most = 1;
+  for (std::size_t i = 0; i < row.size(); ++i)
+    most = std::max(most, wrapped(table, i, row[i]).size());
+  return table.size * line_spacing * static_cast<double>(most) + 2.0 * cell_padding;
+}
+
+void PageFlow::draw_cell(const FlowTable& table, std::size_t column, const FlowCell& cell, double left,
+                         double height) {
+  const double right = left + column_width(table, column) - cell_padding;
+  double text_left = left + cell_padding;
+  double base = y_ + cell_padding + table.size * 0.95;
+  if (cell.rule)
+    page_.content.add(LineShape{
+        {text_left, y_ + height - cell_padding}, {right, y_ + height - cell_padding}, outline(0.2), ""});
+  if (cell.tick) {
+    add_tick_box(page_.content, text_left, base, table.size);
+    text_left += table.size * (tick_box + 0.5);
+  }
+  const bool to_right = table.columns[column].right;
+  for (const std::string& line : wrapped(table, column, cell)) {
+    if (!line.empty())
+      page_.content.add(TextShape{{to_right ? right : text_left, base},
+                                  line,
+                                  table.size,
+                                  to_right ? TextAnchor::end : TextAnchor::start,
+                                  cell.bold,
+                                  ""});
+    base += table.size * line_spacing;
+  }
+}
+
+void PageFlow::draw_row(const FlowTable& table, const std::vector<FlowCell>& row, bool heading) {
+  const double height = row_height(table, row);
+  double left = page_margin;
+  for (std::size_t i = 0; i < row.size(); ++i) {
+    draw_cell(table, i, row[i], left, height);
+    left += column_width(table, i);
+  }
+  y_ += height;
+  page_.content.add(
+      LineShape{{page_margin, y_}, {paper_.width - page_margin, y_}, outline(heading ? 0.5 : 0.15), ""});
+}
+
+void PageFlow::table(const FlowTable& table) {
+  std::vector<FlowCell> headings;
+  bool any = false;
+  for (const FlowColumn& column : table.columns) {
+    headings.push_back({.text = column.heading, .bold = true});
+    any = any || !column.heading.empty();
+  }
+  const double heading_height = any ? row_height(table, headings) : 0.0;
+  if (!table.rows.empty())
+    room_for(heading_height + row_height(table, table.rows.front()));
+  if (any)
+    draw_row(table, headings, true);
+  for (const std::vector<FlowCell>& row : table.rows) {
+    if (y_ + row_height(table, row) > bottom()) {
+      new_page();
+      fresh_ = false;
+      if (any)
+        draw_row(table, headings, true);
+    }
+    draw_row(table, row, false);
+  }
+  y_ += table.size * 0.5;
+}
+
+void PageFlow::space(double millimetres) {
+  if (y_ + millimetres <= bottom())
+    y_ += millimetres;
+}
+
+void PageFlow::rule() {
+  room_for(2.0);
+  page_.content.add(
+      LineShape{{page_margin, y_ + 1.0}, {paper_.width - page_margin, y_ + 1.0}, outline(0.25), ""});
+  y_ += 2.0;
+}
+
+std::vector<Drawing> PageFlow::pages(const std::string& title, const std::string& description) {
+  done_.push_back(std::move(page_));
+  for (std::size_t i = 0; i < done_.size(); ++i) {
+    Drawing& page = done_[i];
+    const std::string number = "page " + std::to_string(i + 1) + " of " + std::to_string(done_.size());
+    const double base = paper_.height - page_margin - 0.25 * foot_size;
+    const double top = base - foot_size * line_spacing * static_cast<double>(foot_.size());
+    page.content.add(LineShape{{page_margin, top}, {paper_.width - page_margin, top}, outline(0.2), ""});
+    for (std::size_t line = 0; line < foot_.size(); ++line)
+      page.content.add(TextShape{
+          {page_margin, base - foot_size * line_spacing * static_cast<double>(foot_.size() - 1 - line)},
+          foot_[line],
+          foot_size,
+          TextAnchor::start,
+          false,
+          ""});
+    page.content.add(
+        TextShape{{paper_.width - page_margin, base}, number, foot_size, TextAnchor::end, false, ""});
+    page.title = title + (done_.size() > 1 ? ", " + number : "");
+    page.description = description;
+  }
+  return std::move(done_);
+}
+
+} // namespace sheerpole

@@ -1,0 +1,200 @@
+// sheerpole-pdf: pages as SVG on standard input, one PDF on standard output. A program of its own, so that
+// the libraries that draw (librsvg, cairo, pango) are loaded when a PDF is asked for and at no other time.
+//
+// Input, in this order, each head on a line of its own:
+//   sheerpole-pdf 1
+//   face NAME                      the face that must be there
+//   document TITLE                 once a PDF
+//   date 2026-11-01T00:00:00Z      of the document, or `date` alone
+//   page WIDTH-MM HEIGHT-MM BYTES  followed by that many bytes of SVG and a newline; once a page
+// Output, once a document: `pdf BYTES`, a newline, that many bytes and a newline. Nothing else is read: no
+// file, no clock. The same input gives the same bytes with the same libraries and face.
+#include <cairo-pdf.h>
+#include <fontconfig/fontconfig.h>
+#include <librsvg/rsvg.h>
+
+#include <charconv>
+#include <cstdio>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace {
+
+constexpr double points_per_millimetre = 72.0 / 25.4;
+constexpr std::size_t most_bytes = std::size_t{256} << 20U;
+
+int fail(const std::string& what) {
+  std::fputs(("sheerpole-pdf: " + what + "\n").c_str(), stderr);
+  return 1;
+}
+
+/// What is left of the input.
+class Input {
+public:
+  explicit Input(std::string_view text) : rest_(text) {}
+  bool at_end() const { return rest_.empty(); }
+  /// The words behind `head` on the next line; nothing when the line begins otherwise.
+  std::optional<std::string_view> line(std::string_view head) {
+    const std::size_t end = rest_.find('\n');
+    if (end == std::string_view::npos || !rest_.starts_with(head))
+      return std::nullopt;
+    std::string_view words = rest_.substr(head.size(), end - head.size());
+    if (!words.empty() && words.front() != ' ')
+      return std::nullopt;
+    if (!words.empty())
+      words.remove_prefix(1);
+    rest_.remove_prefix(end + 1);
+    return words;
+  }
+  bool next_is(std::string_view head) const { return rest_.starts_with(head); }
+  /// So many bytes and the newline behind them.
+  std::optional<std::string_view> bytes(std::size_t count) {
+    if (count >= rest_.size() || rest_[count] != '\n')
+      return std::nullopt;
+    const std::string_view taken = rest_.substr(0, count);
+    rest_.remove_prefix(count + 1);
+    return taken;
+  }
+
+private:
+  std::string_view rest_;
+};
+
+struct Page {
+  double width = 0.0; ///< millimetres
+  double height = 0.0;
+  std::size_t bytes = 0;
+};
+
+std::optional<Page> read_page(std::string_view words) {
+  Page page;
+  const char* at = words.data();
+  const char* const end = at + words.size();
+  const auto number = [&](auto& value) {
+    while (at != end && *at == ' ')
+      ++at;
+    const auto [next, error] = std::from_chars(at, end, value);
+    at = next;
+    return error == std::errc{};
+  };
+  const bool read = number(page.width) && number(page.height) && number(page.bytes) && at == end;
+  const bool sensible = page.width > 0 && page.width <= 5000 && page.height > 0 && page.height <= 5000;
+  return read && sensible ? std::optional(page) : std::nullopt;
+}
+
+/// Whether the face that fontconfig gives for this name is of this name.
+bool has_face(const std::string& name) {
+  FcPattern* asked = FcNameParse(reinterpret_cast<const FcChar8*>(name.c_str()));
+  FcConfigSubstitute(nullptr, asked, FcMatchPattern);
+  FcDefaultSubstitute(asked);
+  FcResult result{};
+  FcPattern* found = FcFontMatch(nullptr, asked, &result);
+  FcChar8* family = nullptr;
+  const bool same = found != nullptr && FcPatternGetString(found, FC_FAMILY, 0, &family) == FcResultMatch &&
+                    name == reinterpret_cast<const char*>(family);
+  if (found != nullptr)
+    FcPatternDestroy(found);
+  FcPatternDestroy(asked);
+  return same;
+}
+
+cairo_status_t append(void* closure, const unsigned char* data, unsigned int length) {
+  static_cast<std::string*>(closure)->append(reinterpret_cast<const char*>(data), length);
+  return CAIRO_STATUS_SUCCESS;
+}
+
+/// Draws one page; what went wrong, or nothing.
+std::optional<std::string> draw(cairo_surface_t* surface, const Page& page, std::string_view svg) {
+  const double width = page.width * points_per_millimetre;
+  const double height = page.height * points_per_millimetre;
+  cairo_pdf_surface_set_size(surface, width, height);
+  GError* error = nullptr;
+  RsvgHandle* handle =
+      rsvg_handle_new_from_data(reinterpret_cast<const guint8*>(svg.data()), svg.size(), &error);
+  if (handle == nullptr) {
+    std::string what = error->message;
+    g_error_free(error);
+    return what;
+  }
+  cairo_t* context = cairo_create(surface);
+  const RsvgRectangle sheet{0.0, 0.0, width, height};
+  const bool drawn = rsvg_handle_render_document(handle, context, &sheet, &error) != 0;
+  cairo_show_page(context);
+  cairo_destroy(context);
+  g_object_unref(handle);
+  if (drawn)
+    return std::nullopt;
+  std::string what = error->message;
+  g_error_free(error);
+  return what;
+}
+
+struct Drawn {
+  std::string pdf;
+  std::optional<std::string> fault;
+};
+
+/// The pages up to the next document.
+Drawn draw_document(const std::string& title, const std::string& date, Input& input) {
+  Drawn result;
+  cairo_surface_t* surface = cairo_pdf_surface_create_for_stream(append, &result.pdf, 595, 842);
+  cairo_pdf_surface_restrict_to_version(surface, CAIRO_PDF_VERSION_1_5);
+  cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_TITLE, title.c_str());
+  cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_CREATOR, "Sheerpole");
+  // Without a date cairo asks the clock.
+  cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_CREATE_DATE,
+                                 date.empty() ? "1970-01-01T00:00:00Z" : date.c_str());
+  while (!input.at_end() && !result.fault && !input.next_is("document")) {
+    const auto words = input.line("page");
+    const auto page = words ? read_page(*words) : std::nullopt;
+    const auto svg = page ? input.bytes(page->bytes) : std::nullopt;
+    result.fault = svg ? draw(surface, *page, *svg) : "a page is not as it should be";
+  }
+  cairo_surface_finish(surface);
+  if (const cairo_status_t status = cairo_surface_status(surface);
+      !result.fault && status != CAIRO_STATUS_SUCCESS)
+    result.fault = cairo_status_to_string(status);
+  cairo_surface_destroy(surface);
+  return result;
+}
+
+bool put(const std::string& text) {
+  return std::fwrite(text.data(), 1, text.size(), stdout) == text.size();
+}
+
+int run(std::string_view text) {
+  Input input(text);
+  if (const auto version = input.line("sheerpole-pdf"); !version || *version != "1")
+    return fail("the input is not of version 1");
+  const auto face = input.line("face");
+  if (!face)
+    return fail("the face is wanted");
+  if (!has_face(std::string(*face)))
+    return fail("the face `" + std::string(*face) + "` is not installed (Debian: fonts-liberation)");
+  while (!input.at_end()) {
+    const auto title = input.line("document");
+    const auto date = title ? input.line("date") : std::nullopt;
+    if (!date)
+      return fail("document and date are wanted, in this order");
+    const Drawn drawn = draw_document(std::string(*title), std::string(*date), input);
+    if (drawn.fault)
+      return fail(*drawn.fault);
+    if (!put("pdf " + std::to_string(drawn.pdf.size()) + "\n" + drawn.pdf + "\n"))
+      return fail("can not write the PDF");
+  }
+  return std::fflush(stdout) == 0 ? 0 : fail("can not write the PDF");
+}
+
+} // namespace
+
+int main() {
+  std::string text;
+  char buffer[1 << 16];
+  for (std::size_t got = 0; (got = std::fread(buffer, 1, sizeof buffer, stdin)) > 0;) {
+    text.append(buffer, got);
+    if (text.size() > most_bytes)
+      return fail("the input is too large");
+  }
+  return run(text);
+}

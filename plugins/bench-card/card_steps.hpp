@@ -1,0 +1,23 @@
+#pragma once
+
+#include "plugins/bench-card/card_piece.hpp"
+
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// One thing to do, to be ticked off.
+struct CardStep {
+  std::string text;
+  bool stop = false; ///< to be signed before anyone goes on
+};
+
+/// The parts of the stack that have to be on the line before its second end is closed, in the order in
+/// which they go on from the end that is made first, below: what is worn on it, then what its eyes bear on.
+std::vector<std::string> threaded_first(const CardPiece& card);
+
+/// The order of work at the bench.
+std::vector<CardStep> card_steps(const CardPiece& card);
+
+} // namespace sheerpole
