@@ -26,6 +26,7 @@ import number_text
 import output_words
 import outside_world
 import self_test
+import type_names
 
 CHECKS = [
     layout,
@@ -39,6 +40,7 @@ CHECKS = [
     finding_goldens,
     check_goldens,
     file_length,
+    type_names,
     generated_code,
     formatting,
     lone_headers,

@@ -68,6 +68,10 @@ WRONG = {
         ("tests/golden/checks/missing-unit.rig", '# | %not grep "^missing-unit,.*,finding,"\n# CHECK:missing-unit,a,not checked,b\n', "does not expect that"),
         ("tests/golden/checks/too-long.rig", "# CHECK:too-long,a,pass,b\n", "does not forbid"),
     ],
+    "one name, one type": [
+        ("compiler/names/scope.hpp", "#pragma once\nstruct Scope {\n};\n", "name of another type"),
+        ("compiler/model/scope.hpp", "#pragma once\nclass Scope final : Base {\n};\n", "name of another type"),
+    ],
     "ANTLR only in syntax/antlr": [
         ("compiler/syntax/parse.cpp", "antlr4::Token *token;\n", "antlr4"),
         ("compiler/names/resolve_uses.cpp", '#include "syntax/antlr/build_tree.hpp"\n', "syntax/antlr/build_tree.hpp"),

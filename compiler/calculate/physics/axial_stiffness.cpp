@@ -39,10 +39,10 @@ std::optional<Force> axial_stiffness(double modulus_pascals, double area_square_
   return finite_force(modulus_pascals * area_square_metres);
 }
 
-std::optional<Force> axial_stiffness_in_series(std::span<const LinePiece> pieces) {
+std::optional<Force> axial_stiffness_in_series(std::span<const StretchedPiece> pieces) {
   double length = 0.0;
   double metres_per_newton = 0.0;
-  for (const LinePiece& piece : pieces) {
+  for (const StretchedPiece& piece : pieces) {
     if (piece.length <= Length() || piece.axial_stiffness <= Force())
       return std::nullopt;
     length += piece.length.metres();

@@ -30,7 +30,7 @@ std::optional<double> modulus_on_metallic_area(double modulus_on_gross_area_pasc
 std::optional<Force> axial_stiffness(double modulus_pascals, double area_square_metres);
 
 /// One piece of several that hang on each other.
-struct LinePiece {
+struct StretchedPiece {
   Length length;         ///< unloaded
   Force axial_stiffness; ///< EA
 };
@@ -38,6 +38,6 @@ struct LinePiece {
 /// EA of one even line that stretches as much as the pieces together: (L1 + L2 + ...) / (L1/EA1 + L2/EA2 +
 /// ...). Nothing for no piece, or one whose length or stiffness is not more than zero. Source: Hooke's law,
 /// springs in series.
-std::optional<Force> axial_stiffness_in_series(std::span<const LinePiece> pieces);
+std::optional<Force> axial_stiffness_in_series(std::span<const StretchedPiece> pieces);
 
 } // namespace sheerpole

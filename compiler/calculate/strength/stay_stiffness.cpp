@@ -6,7 +6,7 @@
 namespace sheerpole {
 
 StayStiffness stay_stiffness(const Rig& rig, const std::vector<Piece>& pieces) {
-  std::vector<LinePiece> lines;
+  std::vector<StretchedPiece> lines;
   for (const Piece& piece : pieces) {
     const LineMaterial& material = rig[piece.material];
     const auto stiffness = line_stiffness(material);

@@ -36,7 +36,8 @@ TEST(SvgWriter, WritesOneElementALineInOneOrder) {
                        "<!DOCTYPE svg PUBLIC \"-//W3C//DTD SVG 1.1//EN\" "
                        "\"http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd\">\n"
                        "<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"100.000mm\" "
-                       "height=\"50.000mm\" viewBox=\"0 0 100.000 50.000\" font-family=\"'Liberation Sans', sans-serif\""));
+                       "height=\"50.000mm\" viewBox=\"0 0 100.000 50.000\" font-family=\"'Liberation "
+                       "Sans', sans-serif\""));
   EXPECT_THAT(svg, HasSubstr("\n  <title>Stay &amp; shroud</title>\n"));
   EXPECT_THAT(
       svg,

@@ -55,8 +55,8 @@ TEST(AxialStiffness, OfInchSizes) {
 
 // By hand: 10 m of 2 MN and 2 m of 1 MN give 5e-6 + 2e-6 m/N; 12 / 7e-6 = 1.714286 MN.
 TEST(AxialStiffness, OfTwoPiecesInSeries) {
-  const std::array pieces{LinePiece{Length::metres(10), Force::newtons(2e6)},
-                          LinePiece{Length::metres(2), Force::newtons(1e6)}};
+  const std::array pieces{StretchedPiece{Length::metres(10), Force::newtons(2e6)},
+                          StretchedPiece{Length::metres(2), Force::newtons(1e6)}};
   EXPECT_NEAR(axial_stiffness_in_series(pieces)->newtons(), 12e6 / 7, 1e-3);
 }
 
@@ -71,9 +71,9 @@ TEST(AxialStiffness, IsNothingOutOfRange) {
   EXPECT_FALSE(axial_stiffness(1e11, nan));
   EXPECT_FALSE(axial_stiffness(1e300, 1e300));
   EXPECT_FALSE(axial_stiffness_in_series({}));
-  const std::array no_stiffness{LinePiece{mm(10), Force::newtons(1)}, LinePiece{mm(10), Force()}};
+  const std::array no_stiffness{StretchedPiece{mm(10), Force::newtons(1)}, StretchedPiece{mm(10), Force()}};
   EXPECT_FALSE(axial_stiffness_in_series(no_stiffness));
-  const std::array no_length{LinePiece{mm(0), Force::newtons(1)}};
+  const std::array no_length{StretchedPiece{mm(0), Force::newtons(1)}};
   EXPECT_FALSE(axial_stiffness_in_series(no_length));
 }
 
@@ -82,7 +82,7 @@ RC_GTEST_PROP(AxialStiffness, TheStretchesOfPiecesAddUp, ()) {
   const auto sizes = *rc::gen::nonEmpty(rc::gen::container<std::vector<std::pair<int, int>>>(
       rc::gen::pair(rc::gen::inRange(1, 20000), rc::gen::inRange(1, 10000))));
   const Force tension = Force::newtons(5000);
-  std::vector<LinePiece> pieces;
+  std::vector<StretchedPiece> pieces;
   Length length;
   Length stretch;
   for (const auto& [millimetres, kilonewtons] : sizes) {
