@@ -7,6 +7,7 @@
 #include "plugins/echo/echo.hpp"
 #include "plugins/findings/findings.hpp"
 #include "plugins/proof-sheet/proof_sheet.hpp"
+#include "plugins/sign-off/sign_off.hpp"
 #include "plugins/spool-plan/spool_plan_backend.hpp"
 #include "plugins/take-up/take_up_sheet.hpp"
 
@@ -20,6 +21,7 @@ std::vector<std::unique_ptr<Backend>> usual_backends() {
   result.push_back(std::make_unique<DiagramBackend>());
   result.push_back(std::make_unique<Findings>());
   result.push_back(std::make_unique<ProofSheet>());
+  result.push_back(std::make_unique<SignOff>());
   result.push_back(std::make_unique<SpoolPlanBackend>());
   result.push_back(std::make_unique<TakeUpSheet>());
   return result;

@@ -1,0 +1,114 @@
+#include "plugins/sign-off/pin_list.hpp"
+
+#include "calculate/facts.hpp"
+#include "calculate/joints/joint.hpp"
+
+#include <algorithm>
+#include <limits>
+
+namespace sheerpole {
+
+namespace {
+
+/// The item of a joint that brings the pin: the one with the jaw, else whatever has a pin of its own by
+/// its kind.
+struct PinBearer {
+  const Part* part = nullptr;
+  std::string pin; ///< "5/8 in"; empty: not stated
+  std::string split_pin;
+};
+
+const Part* part_of(const Rig& rig, const StackItem& item) {
+  return item.kind == StackItem::Kind::part ? &rig[item.part] : nullptr;
+}
+
+std::optional<PinBearer> pin_at(const Rig& rig, const Stay& stay, const Joint& joint) {
+  const auto of_jaw = [&](const End* end, std::size_t item) -> std::optional<PinBearer> {
+    const Part* part = part_of(rig, stay.stack[item]);
+    if (end == nullptr || part == nullptr || end->type != "jaw")
+      return std::nullopt;
+    PinBearer bearer{part, {}, {}};
+    if (const EndDimension* pin = end->find("pin"))
+      bearer.pin = pin->text;
+    if (const EndDimension* split = end->find("split-pin"))
+      bearer.split_pin = split->text;
+    return bearer;
+  };
+  if (auto bearer = of_jaw(upper_end(rig, joint), joint.upper))
+    return bearer;
+  return of_jaw(lower_end(rig, joint), joint.lower);
+}
+
+std::size_t first_line(const Stay& stay) {
+  for (std::size_t i = 0; i < stay.stack.size(); ++i)
+    if (stay.stack[i].kind == StackItem::Kind::line)
+      return i;
+  return stay.stack.size();
+}
+
+/// Where on the boat an item of the stack is: at the upper end of the path above the line, else at the
+/// lower.
+Fastening placed(const Rig& rig, const Stay& stay, std::size_t item) {
+  Fastening fastening;
+  fastening.stay = stay.name;
+  fastening.aloft = item < first_line(stay);
+  if (stay.path.size() >= 2) {
+    const Point& point = rig[fastening.aloft ? stay.path.front().point : stay.path.back().point];
+    fastening.height = point.position.z;
+    fastening.place = point.name;
+  }
+  return fastening;
+}
+
+void add_pins(const Rig& rig, const DerivedStay& derived, std::vector<Fastening>& list) {
+  const Stay& stay = rig[derived.stay];
+  for (const Joint& joint : derived.joints) {
+    const auto bearer = pin_at(rig, stay, joint);
+    if (!bearer)
+      continue;
+    Fastening pin = placed(rig, stay, joint.upper);
+    pin.joint = joint.name;
+    pin.what = bearer->pin.empty() ? "pin, size not stated" : "pin " + bearer->pin;
+    pin.secured = fact_text(bearer->part->particulars, "secured");
+    if (!bearer->split_pin.empty())
+      pin.secured += (pin.secured.empty() ? "split pin " : ", ") + bearer->split_pin;
+    list.push_back(std::move(pin));
+  }
+}
+
+void add_threads(const Rig& rig, const DerivedStay& derived, std::vector<Fastening>& list) {
+  const Stay& stay = rig[derived.stay];
+  for (const TakeUp& adjuster : derived.adjusters) {
+    const Part& part = rig[adjuster.part];
+    if (part.kind != "turnbuckle")
+      continue;
+    Fastening thread = placed(rig, stay, adjuster.item);
+    thread.joint = part.name;
+    thread.what = part.screw ? "thread " + part.screw->thread.designation +
+                                   (part.screw->pair ? ", right and left hand" : "")
+                             : "thread, not stated";
+    thread.secured = fact_text(part.particulars, "locked");
+    list.push_back(std::move(thread));
+  }
+}
+
+} // namespace
+
+std::vector<Fastening> pin_list(const CheckedRig& checked) {
+  std::vector<Fastening> list;
+  for (const DerivedStay& stay : checked.derived().stays) {
+    add_pins(checked.rig(), stay, list);
+    add_threads(checked.rig(), stay, list);
+  }
+  const auto height = [](const Fastening& one) {
+    return one.height ? one.height->metres() : -std::numeric_limits<double>::max();
+  };
+  std::stable_sort(list.begin(), list.end(), [&](const Fastening& a, const Fastening& b) {
+    if (height(a) != height(b))
+      return height(a) > height(b);
+    return a.aloft && !b.aloft;
+  });
+  return list;
+}
+
+} // namespace sheerpole
