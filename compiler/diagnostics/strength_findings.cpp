@@ -279,6 +279,30 @@ constexpr std::array entries{
                    "}\n",
         .mend = "Ease it, or state the limit `pretension-most` that the builder allows.",
     },
+    CatalogueEntry{
+        .slug = "panel-overloaded",
+        .severity = Severity::warning,
+        .message = "{mast}: {words}; at least {least}",
+        .why = "a panel of the mast that bends out sideways takes the whole rig with it",
+        .cause =
+            "The compression that a load-screening by joint-equilibrium gives for a panel of the mast, "
+            "over the load at which that panel buckles sideways (Euler, pinned ends, from "
+            "`bending-stiffness-across`), leaves less than the limit `buckling-factor`: 1.5, common "
+            "practice, no source. The screening counts the side force alone; stays, halyards and sheets "
+            "press the mast besides. Ends that are held fast carry more.",
+        .example = "spar mast {\n"
+                   "  sort: mast\n"
+                   "  heel: (0, 0, 1.2) m\n"
+                   "  bending-stiffness-across: 90 kNm2\n"
+                   "}\n"
+                   "load-screening of cap-shroud {\n"
+                   "  method: joint-equilibrium\n"
+                   "  side-force: 3_200 N\n"
+                   "}\n",
+        .mend =
+            "Look the stiffness and the side force up again. A shorter panel or a stiffer section is for a "
+            "designer to choose.",
+    },
 };
 
 } // namespace

@@ -7,6 +7,7 @@ namespace {
 using enum ValueType;
 using namespace rows;
 
+constexpr std::string_view screening_methods[] = {"righting-moment-share", "joint-equilibrium"};
 constexpr std::string_view distributions[] = {"rectangular", "triangular", "normal-at-two"};
 
 constexpr PropertyRow tape[] = {
@@ -143,6 +144,24 @@ constexpr PropertyRow in_hand[] = {
     text_row("note", Need::optional, "\"in the bosun's locker\"", "anything a reader should know"),
 };
 
+constexpr PropertyRow load_screening[] = {
+    choice_row("method", Need::required, screening_methods, "righting-moment-share",
+               "righting-moment-share: a share of the righting moment over the half beam; "
+               "joint-equilibrium: statics of mast, spreaders and shrouds under a side force"),
+    quantity_row("righting-moment", dimension::moment, 1.0, "30_000 lbf-ft",
+                 "at 30 degrees of heel; not stated: that of the boat"),
+    length_row("half-beam", Need::optional, 0.05, 60.0, "5.5 ft",
+               "from the middle of the boat to the chainplate; not stated: as the chainplate's point says"),
+    quantity_row("load-factor", dimension::number, 0.01, "1.5",
+                 "by how much the total is more than the moment over the half beam; not stated: 1.5"),
+    ratio_row("share", 0.001, 1.0, "45 %", "what of the total this shroud carries, by the method's table"),
+    quantity_row("break-factor", dimension::number, 0.01, "2.5", "break load asked for over the load"),
+    force_row("side-force", "3_200 N",
+              "of joint-equilibrium: at the top of the shroud; not stated: the righting moment over its "
+              "height above the waterline"),
+    text_row("note", Need::optional, "\"for the surveyor\"", "anything a reader should know"),
+};
+
 constexpr KindRow kinds[] = {
     {.name = "tape",
      .category = Category::tape,
@@ -197,6 +216,13 @@ constexpr KindRow kinds[] = {
      .of = Category::stay,
      .properties = fit,
      .help = "asks for the parts and the setting with which a line in hand fits the stay"},
+    {.name = "load-screening",
+     .category = Category::record,
+     .group = "Numbers",
+     .naming = Naming::none,
+     .of = Category::stay,
+     .properties = load_screening,
+     .help = "asks for the loads of a shroud by a named method; it screens and does not size a rig"},
     {.name = "in-hand",
      .category = Category::record,
      .group = "Numbers",

@@ -19,6 +19,7 @@ constexpr std::array rows{
     CheckRow{"break-load-unlikely", check_break_load_unlikely},
     CheckRow{"pretension-low", check_pretension_low},
     CheckRow{"pretension-high", check_pretension_high},
+    CheckRow{"panel-overloaded", check_panel_overloaded},
 };
 
 } // namespace

@@ -18,5 +18,6 @@ void check_modulus_on_wrong_area(const Rig& rig, const Derived& derived, CheckRe
 void check_break_load_unlikely(const Rig& rig, const Derived& derived, CheckReport& report);
 void check_pretension_low(const Rig& rig, const Derived& derived, CheckReport& report);
 void check_pretension_high(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_panel_overloaded(const Rig& rig, const Derived& derived, CheckReport& report);
 
 } // namespace sheerpole

@@ -19,6 +19,8 @@ const std::vector<NamedTable>& rig_tables() {
       {"replaced", "the line of each stay against the one before", replaced_table},
       {"fits", "parts in hand and a setting with which a line fits", fits_table},
       {"joints", "what was compared where two things meet", joints_table},
+      {"strength", "what each link of a stay holds, and the weakest that is known", strength_table},
+      {"loads", "loads of shrouds and mast by named screening methods", loads_table},
       {"checks", "how often each check passed, found something or could not look", checks_table},
       {"results", "what every check came to about every thing", results_table},
       {"limits", "the thresholds of the checks, what they rest on and what this rig sets", limits_table},

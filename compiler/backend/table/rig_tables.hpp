@@ -46,6 +46,10 @@ Table replaced_table(const CheckedRig& checked);
 Table fits_table(const CheckedRig& checked);
 /// One row a comparison at every joint, with the totals of the results.
 Table joints_table(const CheckedRig& checked);
+/// One row a link of every stay: its break load, how it came about, where it is from; what is not stated.
+Table strength_table(const CheckedRig& checked);
+/// Every number and factor of every load-screening, and what it came to.
+Table loads_table(const CheckedRig& checked);
 /// One row a check: how many of each result, and the thresholds that it uses.
 Table checks_table(const CheckedRig& checked);
 /// One row a result of every check, passed, found, not checked or waived.

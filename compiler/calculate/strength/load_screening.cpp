@@ -1,9 +1,79 @@
 #include "calculate/strength/load_screening.hpp"
 
+#include "calculate/facts.hpp"
+#include "calculate/strength/screening_inputs.hpp"
+
+#include <algorithm>
+
 namespace sheerpole {
 
-std::vector<LoadScreening> load_screenings(const Rig& /*rig*/) {
-  return {};
+namespace {
+
+bool same_number(const ScreeningNumber& a, const ScreeningNumber& b) {
+  return a.name == b.name && a.value.si == b.value.si && a.value.dimension == b.value.dimension &&
+         a.how == b.how;
+}
+
+bool alike(const LoadScreening& a, const LoadScreening& b) {
+  return std::equal(a.inputs.begin(), a.inputs.end(), b.inputs.begin(), b.inputs.end(), same_number) &&
+         std::equal(a.results.begin(), a.results.end(), b.results.begin(), b.results.end(), same_number) &&
+         a.not_checked == b.not_checked && a.notes == b.notes;
+}
+
+LoadScreening screen(const Rig& rig, const Record& record, StayId id) {
+  LoadScreening screening;
+  screening.method = fact_text(record.facts, "method") == name_of(ScreeningMethod::joint_equilibrium)
+                         ? ScreeningMethod::joint_equilibrium
+                         : ScreeningMethod::righting_moment_share;
+  screening.of = rig[id].name;
+  screening.stays = {id};
+  screening.place = record.place;
+  if (screening.method == ScreeningMethod::joint_equilibrium)
+    screen_by_equilibrium(rig, record, rig[id], screening);
+  else
+    screen_by_share(rig, record, rig[id], screening);
+  return screening;
+}
+
+} // namespace
+
+std::string_view name_of(ScreeningMethod method) {
+  switch (method) {
+  case ScreeningMethod::righting_moment_share:
+    return "righting-moment-share";
+  case ScreeningMethod::joint_equilibrium:
+    return "joint-equilibrium";
+  }
+  return "";
+}
+
+std::string_view publication_of(ScreeningMethod method) {
+  switch (method) {
+  case ScreeningMethod::righting_moment_share:
+    return "F. S. Kinney, Skene's Elements of Yacht Design, as worked in B. Toss, The Complete Rigger's "
+           "Apprentice, fig. 5-25";
+  case ScreeningMethod::joint_equilibrium:
+    return "statics of the joints in a plane across the boat, exact for what it assumes";
+  }
+  return "";
+}
+
+std::vector<LoadScreening> load_screenings(const Rig& rig) {
+  std::vector<LoadScreening> result;
+  for (const Record& record : rig.records) {
+    if (record.kind != "load-screening")
+      continue;
+    std::vector<LoadScreening> sides;
+    for (const StayId id : record.stays)
+      sides.push_back(screen(rig, record, id));
+    if (sides.size() == 2 && alike(sides[0], sides[1])) {
+      sides[0].of = rig[record.stays.front()].base;
+      sides[0].stays = record.stays;
+      sides.pop_back();
+    }
+    result.insert(result.end(), sides.begin(), sides.end());
+  }
+  return result;
 }
 
 } // namespace sheerpole

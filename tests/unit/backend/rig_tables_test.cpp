@@ -25,10 +25,11 @@ TEST(RigTables, AreListedByNameWithAWordAboutEach) {
     names.push_back(table.name);
     EXPECT_FALSE(table.summary.empty()) << table.name;
   }
-  EXPECT_THAT(names, ElementsAre("points", "lengths", "pieces", "take-up", "marks", "readings",
-                                 "uncertainty", "measure-next", "temperature", "account", "tension",
-                                 "replaced", "fits", "joints", "checks", "results", "limits", "stack",
-                                 "parts", "states", "differences", "inspections", "sources"));
+  EXPECT_THAT(names,
+              ElementsAre("points", "lengths", "pieces", "take-up", "marks", "readings", "uncertainty",
+                          "measure-next", "temperature", "account", "tension", "replaced", "fits", "joints",
+                          "strength", "loads", "checks", "results", "limits", "stack", "parts", "states",
+                          "differences", "inspections", "sources"));
 }
 
 TEST(RigTables, HaveRowsAsLongAsTheirHeadings) {

@@ -151,5 +151,51 @@ TEST(SharedPinWeak, NamesWhatIsNotStated) {
                             "pin-stress or pin-break-load of the pin");
 }
 
+/// A mast with one level of spreaders that stands 5.5 m below them and 11.4 m below its top, chainplates
+/// 1.25 m out, under 3200 N: 29 184 N in its lower panel by statics.
+std::string pressed(const std::string& mast, const std::string& screening) {
+  const auto shroud = [](const std::string& name, const std::string& path) {
+    return "stay " + name + " {\n sides: port, starboard\n path: " + path +
+           "\n line: wire-6\n stack {\n  line\n }\n}\n";
+  };
+  return "language 1\nwire wire-6 {\n construction: \"1x19\"\n size: \"6 mm\"\n}\n"
+         "spar mast {\n sort: mast\n heel: (0, 0, 1.2) m\n carries: masthead, hounds\n" +
+         mast +
+         "}\npoints {\n masthead: (0, 0, 12.6) m\n hounds: (0, 0, 6.7) m\n"
+         " tip: (0, 1, 6.7) m mirrored\n plate: (0, 1.25, 1.2) m mirrored\n}\n"
+         "spreader arm {\n root: hounds\n tip: tip\n}\n" +
+         shroud("cap", "masthead > tip free > plate") + shroud("lower", "hounds > plate") + screening;
+}
+
+const std::string by_statics =
+    "load-screening of cap {\n method: joint-equilibrium\n side-force: 3_200 N\n}\n";
+
+// Euler by hand: EI = 1.5 x 29 184 N x (5.5 m)^2 / pi^2 = 134 171.94 N m2 is the limit.
+TEST(PanelOverloaded, DrawsTheLineAtTheLimit) {
+  const auto stiff = [](const std::string& bending) {
+    return pressed(" bending-stiffness-across: " + bending + "\n", by_statics);
+  };
+  EXPECT_EQ(result(check_panel_overloaded, stiff("134.173 kNm2")).outcome, CheckOutcome::pass);
+  EXPECT_EQ(result(check_panel_overloaded, stiff("134.171 kNm2")).outcome, CheckOutcome::finding);
+}
+
+// Partners half a metre above the heel shorten the panel to 5 m: EI of the limit is 110 886 N m2.
+TEST(PanelOverloaded, BeginsAtThePartnersOfAMastOnTheKeel) {
+  const std::string keel = " step: keel\n bending-stiffness-across: 110.9 kNm2\n";
+  EXPECT_EQ(result(check_panel_overloaded, pressed(keel + " partners: 1.7 m\n", by_statics)).outcome,
+            CheckOutcome::pass);
+  const CheckResult unstated = result(check_panel_overloaded, pressed(keel, by_statics));
+  EXPECT_EQ(unstated.outcome, CheckOutcome::not_checked);
+  EXPECT_NE(unstated.words.find("partners"), std::string::npos) << unstated.words;
+}
+
+TEST(PanelOverloaded, IsNotCheckedWithoutItsNumbers) {
+  EXPECT_EQ(result(check_panel_overloaded, pressed("", by_statics)).words,
+            "bending-stiffness-across is not stated");
+  EXPECT_EQ(result(check_panel_overloaded, pressed("", "")).words,
+            "no load-screening by joint-equilibrium gives its compression");
+  EXPECT_TRUE(results(check_panel_overloaded, wire("30 kN", "12 kN")).empty()); // no mast is stated
+}
+
 } // namespace
 } // namespace sheerpole
