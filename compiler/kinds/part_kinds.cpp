@@ -10,6 +10,7 @@ using namespace rows;
 constexpr std::string_view screws[] = {"pair", "single"};
 constexpr std::string_view pin_axes[] = {"crossed", "parallel"};
 constexpr std::string_view toggled_ends[] = {"upper", "lower", "both"};
+constexpr std::string_view shapes[] = {"round", "pear"};
 constexpr std::string_view lines[] = {"rope", "wire", "either"};
 constexpr std::string_view bodies[] = {"open", "closed"};
 constexpr std::string_view yes_no[] = {"yes", "no"};
@@ -33,6 +34,8 @@ constexpr PropertyRow fixed_part[] = {
     choice_row("pins", Need::optional, pin_axes, "crossed",
                "of a part with two pins: how their axes stand to each other"),
     choice_row("made-for", Need::optional, lines, "rope", "the sort of line that its seat is made for"),
+    choice_row("shape", Need::optional, shapes, "pear",
+               "of its rope-seat: a pear has a groove for both legs of the eye as far as the throat"),
 };
 
 constexpr PropertyRow screw_part[] = {

@@ -1,0 +1,177 @@
+#include "unit/calculate/compiled_rig.hpp"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <string>
+
+namespace sheerpole {
+namespace {
+
+using test::compiled;
+
+constexpr auto pass = CheckOutcome::pass;
+constexpr auto finding = CheckOutcome::finding;
+constexpr auto not_checked = CheckOutcome::not_checked;
+using Outcomes = std::vector<CheckOutcome>;
+
+/// A rope of 9 mm with a thimble at each end.
+struct Spliced {
+  std::string bury = "72 d";
+  std::string splice = "";
+  std::string seat = "diameter: 28 mm";
+  std::string thimble = "  wrap: 159 mm\n";
+  std::string limits = "";
+  std::string length = "10 m";
+  std::string setting = "";
+
+  Compilation rig() const {
+    return compiled("language 1\n" + limits +
+                    "rope rope-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n}\n"
+                    "splice bury {\n  bury: " +
+                    bury + "\n  contraction: 8 %\n" + splice + "}\nthimble thimble-16 {\n  length: 0 mm\n" +
+                    thimble + "  lower: rope-seat (" + seat +
+                    ")\n}\nstay shroud {\n  sides: port, starboard\n  pin-to-pin: " + length +
+                    "\n  line: rope-9\n  stack {\n    thimble-16 (splice: bury" + setting +
+                    ")\n    line\n    thimble-16 (splice: bury)\n  }\n}\n");
+  }
+};
+
+Outcomes of(std::string_view slug, const Spliced& spliced) {
+  Outcomes result;
+  for (const CheckResult& one : spliced.rig().results)
+    if (one.check == slug)
+      result.push_back(one.outcome);
+  return result;
+}
+
+// A splicing sheet of a 12-strand rope: three fids, 3 x 21 = 63 diameters. Both ends and both sides are
+// said once.
+TEST(BuryShort, BelowThreeFids) {
+  EXPECT_EQ(of("bury-short", {.bury = "63 d"}), Outcomes{pass});
+  EXPECT_EQ(of("bury-short", {.bury = "567 mm"}), Outcomes{pass}) << "63 x 9 mm";
+  EXPECT_EQ(of("bury-short", {.bury = "566 mm"}), Outcomes{finding});
+  EXPECT_TRUE(of("bury-short", {.bury = "31 d", .splice = "  sort: tucked\n"}).empty());
+  EXPECT_EQ(of("bury-short", {.bury = "31 d", .splice = "  sort: bury\n"}), Outcomes{finding});
+}
+
+// Common practice, no source: below 50 diameters hardly any rule goes.
+TEST(BuryShort, SaysWhenItIsBelowHardlyAnyRule) {
+  const auto message = [](const char* bury) {
+    for (const Diagnostic& one : Spliced{.bury = bury}.rig().findings)
+      if (one.slug == "bury-short")
+        return one.message;
+    return std::string();
+  };
+  EXPECT_EQ(message("50 d"), "shroud: bury on rope-9 buries 450 mm, 50 d; at least 63 d");
+  EXPECT_EQ(message("49 d"), "shroud: bury on rope-9 buries 441 mm, 49 d; at least 63 d, and hardly any "
+                             "rule goes below 50 d");
+}
+
+TEST(BuryBelowUsual, IsSaidOnlyWhenItIsNotShort) {
+  EXPECT_EQ(of("bury-below-usual", {.bury = "72 d"}), Outcomes{pass});
+  EXPECT_EQ(of("bury-below-usual", {.bury = "71 d"}), Outcomes{finding});
+  EXPECT_TRUE(of("bury-below-usual", {.bury = "62 d"}).empty());
+  EXPECT_EQ(of("bury-below-usual", {.bury = "62 d", .limits = "limits {\n  bury-least: off\n}\n"}),
+            Outcomes{finding});
+  const Outcomes off =
+      of("bury-below-usual", {.bury = "62 d", .limits = "limits {\n  bury-usual: off\n}\n"});
+  EXPECT_EQ(off, Outcomes{not_checked});
+}
+
+// Common practice, no source: 15 % of 72 d is 10.8 d.
+TEST(TaperShort, IsAShareOfTheBury) {
+  EXPECT_EQ(of("taper-short", {}), Outcomes{not_checked});
+  EXPECT_EQ(of("taper-short", {.splice = "  taper-over: 10.8 d\n"}), Outcomes{pass});
+  EXPECT_EQ(of("taper-short", {.splice = "  taper-over: 97 mm\n"}), Outcomes{finding});
+}
+
+TEST(SpliceNotLocked, IsFoundOnlyWhenStated) {
+  EXPECT_EQ(of("splice-not-locked", {}), Outcomes{not_checked});
+  EXPECT_EQ(of("splice-not-locked", {.splice = "  locking: \"none\"\n"}), Outcomes{finding});
+  EXPECT_EQ(of("splice-not-locked", {.splice = "  locking: \"lock stitch\"\n"}), Outcomes{pass});
+}
+
+std::vector<std::string> overlaps(const std::string& length, const std::string& throat = "",
+                                  const std::string& setting = "") {
+  class OneText final : public FileReader {
+  public:
+    explicit OneText(std::string text) : text_(std::move(text)) {}
+    Result<std::string, Failure> read(const std::string& /*path*/, std::size_t /*limit*/) override {
+      return text_;
+    }
+
+  private:
+    std::string text_;
+  };
+  OneText reader(
+      "language 1\nrope rope-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n}\n"
+      "splice bury {\n  bury: 72 d\n  contraction: 8 %\n}\n"
+      "thimble thimble-16 {\n  length: 0 mm\n  wrap: 159 mm\n  lower: rope-seat (diameter: 20 mm" +
+      throat + ")\n}\nstay shroud {\n  pin-to-pin: " + length +
+      "\n  line: rope-9\n  stack {\n    thimble-16 (splice: bury" + setting +
+      ")\n    line\n    thimble-16 (splice: bury)\n  }\n}\n");
+  std::vector<std::string> result;
+  for (const Diagnostic& one : compile("test.rig", reader).findings)
+    if (one.slug == "burys-overlap")
+      result.push_back(one.message);
+  return result;
+}
+
+// Arithmetic: two tails of 648 mm are 1296 mm. With throats 90 + 10 mm from the bearing at each end 200 mm
+// more, with 100 mm of rope kept for later another 100 mm.
+TEST(BurysOverlap, WhenTheTailsAreLongerThanWhatLiesBetween) {
+  EXPECT_TRUE(overlaps("1296 mm").empty());
+  EXPECT_EQ(overlaps("1295 mm").size(), 1u);
+  EXPECT_TRUE(overlaps("1496 mm", ", throat: 90 mm").empty());
+  EXPECT_EQ(overlaps("1495 mm", ", throat: 90 mm").size(), 1u);
+  EXPECT_TRUE(overlaps("1396 mm", "", ", spare-bury: 100 mm").empty());
+  EXPECT_EQ(overlaps("1395 mm", "", ", spare-bury: 100 mm").size(), 1u);
+}
+
+/// The findings about the size of an eye; one at most, whatever comes of it.
+std::vector<std::string> eye_findings(const Spliced& spliced) {
+  std::vector<std::string> result;
+  for (const Diagnostic& one : spliced.rig().findings)
+    if (one.slug.starts_with("eye-"))
+      result.push_back(one.slug);
+  return result;
+}
+
+// Common practice, no source: three times the seat at least, five times usual, half angle 15 degrees.
+// Geometry: a seat of 28 mm with its throat 70 mm from the centre is 84 mm long; asin(18.5 / 70) is 15.3
+// degrees, asin(18.5 / 71.5) 14.997 degrees.
+TEST(EyeSizes, AreSaidOnceAndTheWorstFirst) {
+  const auto with = [](const char* throat) {
+    return eye_findings({.seat = std::string("diameter: 28 mm, throat: ") + throat, .thimble = ""});
+  };
+  EXPECT_EQ(with("69.9 mm"), std::vector<std::string>{"eye-short"});
+  EXPECT_EQ(with("70 mm"), std::vector<std::string>{"eye-angle-wide"});
+  EXPECT_EQ(with("71.5 mm"), std::vector<std::string>{"eye-below-usual"});
+  EXPECT_EQ(with("125.9 mm"), std::vector<std::string>{"eye-below-usual"});
+  EXPECT_TRUE(with("126 mm").empty());
+  EXPECT_TRUE(
+      eye_findings({.seat = "diameter: 28 mm, throat: 38 mm", .thimble = "  shape: pear\n"}).empty());
+}
+
+TEST(EyeSizes, AreNotCheckedWithoutAThroat) {
+  for (const char* slug : {"eye-short", "eye-below-usual", "eye-angle-wide"})
+    EXPECT_EQ(of(slug, {}), Outcomes{not_checked}) << slug;
+}
+
+// Geometry: round a seat of 28 mm with its throat at 38 mm a rope of 9 mm uses 87.42 mm; test wraps 5 mm to
+// either side of it are as good, farther off they are not.
+TEST(EyeWaysDiffer, ByMoreThanTheLimit) {
+  const auto with = [](const char* wrap) {
+    return of("eye-ways-differ", {.seat = "diameter: 28 mm, throat: 38 mm",
+                                  .thimble = std::string("  shape: pear\n  wrap: ") + wrap + "\n"});
+  };
+  EXPECT_EQ(with("92.4 mm"), Outcomes{pass});
+  EXPECT_EQ(with("92.5 mm"), Outcomes{finding});
+  EXPECT_EQ(with("82.5 mm"), Outcomes{pass});
+  EXPECT_EQ(with("82.4 mm"), Outcomes{finding});
+  EXPECT_TRUE(of("eye-ways-differ", {}).empty()) << "one way only";
+}
+
+} // namespace
+} // namespace sheerpole
