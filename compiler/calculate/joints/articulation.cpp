@@ -13,11 +13,8 @@ namespace {
 constexpr std::string_view loose_or_soft[] = {"toggle",   "shackle", "hook",    "thimble",
                                               "soft-eye", "lashing", "deadeye", "tackle"};
 
-bool is_stiff(const Rig& rig, const Stay& stay, const StackItem& item) {
-  if (item.kind != StackItem::Kind::line)
-    return false;
-  const LineMaterial::Kind kind = rig[item.material.value_or(stay.material)].kind;
-  return kind == LineMaterial::Kind::wire || kind == LineMaterial::Kind::rod;
+bool is_stiff(const LineMaterial& line) {
+  return line.kind == LineMaterial::Kind::wire || line.kind == LineMaterial::Kind::rod;
 }
 
 bool swings(const Part& part) {
@@ -45,11 +42,15 @@ void look_at(const Part& part, std::size_t item, Articulation& result) {
 } // namespace
 
 std::optional<Articulation> articulation(const Rig& rig, const Stay& stay, Where where) {
-  const auto stiff = [&](const StackItem& item) { return is_stiff(rig, stay, item); };
-  const auto first = std::find_if(stay.stack.begin(), stay.stack.end(), stiff);
+  if (!is_stiff(rig[stay.material]))
+    return std::nullopt;
+  const auto own_line = [&](const StackItem& item) {
+    return item.kind == StackItem::Kind::line && item.material.value_or(stay.material) == stay.material;
+  };
+  const auto first = std::find_if(stay.stack.begin(), stay.stack.end(), own_line);
   if (first == stay.stack.end())
     return std::nullopt;
-  const auto last = std::find_if(stay.stack.rbegin(), stay.stack.rend(), stiff).base(); // one beyond it
+  const auto last = std::find_if(stay.stack.rbegin(), stay.stack.rend(), own_line).base(); // one beyond
   const auto from = static_cast<std::size_t>(where == Where::aloft ? 0 : last - stay.stack.begin());
   const auto to =
       where == Where::aloft ? static_cast<std::size_t>(first - stay.stack.begin()) : stay.stack.size();
@@ -59,8 +60,9 @@ std::optional<Articulation> articulation(const Rig& rig, const Stay& stay, Where
     const StackItem& item = stay.stack[i];
     if (item.kind == StackItem::Kind::line) {
       result.items.push_back(i);
-      if (!result.swings)
-        result.swings = rig[item.material.value_or(stay.material)].name; // rope or chain
+      const LineMaterial& line = rig[item.material.value_or(stay.material)];
+      if (!result.swings && !is_stiff(line))
+        result.swings = line.name; // rope or chain
       continue;
     }
     const Part& part = rig[item.part];

@@ -10,7 +10,7 @@
 
 namespace sheerpole {
 
-/// What stands between the wire or rod of a stay and the boat, at one of its ends.
+/// What stands between the line of a wire or rod stay and the boat, at one of its ends.
 struct Articulation {
   std::vector<std::size_t> items; ///< in the stack, from aloft to deck; nothing that is only worn
   /// The name of what lets the stay swing in two planes; nothing when there is none.
@@ -20,12 +20,12 @@ struct Articulation {
   std::optional<std::size_t> tee;      ///< the first part that hangs by a tee
 };
 
-/// Nothing when the stay has no wire and no rod. A stay swings in two planes where it hangs by a toggle, by
-/// a part whose pins are stated to be crossed or by an adjuster with a toggle of its own; by what is loose
-/// (a shackle, a hook, a thimble in a loop of the wire); or by what bends (a soft eye, a lashing, a
-/// dead-eye on its lanyard, a tackle, a piece of rope or chain). Not by a jaw on an eye, a link with
-/// parallel pins, an insulator, a lever. A part that states parallel pins does not count, whatever it is.
-/// Source: common practice, no source.
+/// Nothing unless the stay's own line is wire or rod. A stay swings in two planes where it hangs by a
+/// toggle, by a part whose pins are stated to be crossed or by an adjuster with a toggle of its own; by
+/// what is loose (a shackle, a hook, a thimble in a loop of the wire); or by what bends (a soft eye, a
+/// lashing, a dead-eye on its lanyard, a tackle, a piece of rope or chain). Not by a jaw on an eye, a link
+/// with parallel pins, an insulator, a lever. A part that states parallel pins does not count, whatever it
+/// is. Source: common practice, no source.
 std::optional<Articulation> articulation(const Rig& rig, const Stay& stay, Where where);
 
 } // namespace sheerpole
