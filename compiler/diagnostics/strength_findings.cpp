@@ -155,7 +155,8 @@ constexpr std::array entries{
         .slug = "creep-load-high",
         .severity = Severity::warning,
         .message = "{stay}: {words}",
-        .why = "HMPE under a steady load goes on getting longer until it breaks, and faster the higher the "
+        .why = "a rope of HMPE under a steady load goes on getting longer until it breaks, the faster the "
+               "higher the "
                "load and the warmer it is",
         .cause =
             "The dock tension is more than 15 % of the break load of an HMPE rope; 20 % is the most in "
@@ -175,7 +176,7 @@ constexpr std::array entries{
         .slug = "rope-hot",
         .severity = Severity::warning,
         .message = "{stay}: {words}",
-        .why = "HMPE loses strength and creeps fast when it is hot",
+        .why = "a rope of HMPE loses strength and creeps fast when it is hot",
         .cause =
             "The stay states a `hottest` of more than 50 degC, by an exhaust or a dark spar in the sun; "
             "70 degC is the most in use (common practice, no source).",

@@ -64,7 +64,7 @@ void look(const Rig& rig, const DerivedStay& derived, const std::string& name, S
   if (chain.links.empty())
     return;
   if (!chain.line) {
-    report.not_checked("what the line holds: not stated: " + unknown_words(chain));
+    report.not_checked("what the line holds is not known; not stated: " + unknown_words(chain));
     return;
   }
   const Stay& stay = rig[derived.stay];
