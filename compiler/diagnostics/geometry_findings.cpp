@@ -303,6 +303,164 @@ constexpr std::array entries{
             "Put the point on the line: choose its height and work out the rest, or measure it with all "
             "three stays set up.",
     },
+    CatalogueEntry{
+        .slug = "stays-cross",
+        .severity = Severity::warning,
+        .message = "{stay}: it passes {other} at {distance}, {height}; {least} is asked for at least, "
+                   "measured between the middles of the two",
+        .why = "two stays that touch saw through each other, and neither pulls straight",
+        .cause =
+            "The straight lines of two stays that meet nowhere come nearer than 10 mm, or than they are "
+            "thick (exact geometry). Mostly two ends are interchanged: forward and aft, or port and "
+            "starboard.",
+        .example = "points {\n"
+                   "  tang-fore:  (0.050, 0.085, 6.250) m mirrored drawn\n"
+                   "  tang-aft:   (-0.050, 0.085, 6.250) m mirrored drawn\n"
+                   "  plate-fore: (0.850, 1.660, 1.300) m mirrored drawn\n"
+                   "  plate-aft:  (-0.850, 1.660, 1.300) m mirrored drawn\n"
+                   "}\n"
+                   "stay forward-lower {\n"
+                   "  sides: port, starboard\n"
+                   "  path: tang-aft > plate-fore\n"
+                   "  line: wire-6\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "  }\n"
+                   "}\n"
+                   "stay aft-lower {\n"
+                   "  sides: port, starboard\n"
+                   "  path: tang-fore > plate-aft\n"
+                   "  line: wire-6\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Look at the paths of both. Where they do pass so near on the boat, lead one of them "
+                "elsewhere or put something between.",
+    },
+    CatalogueEntry{
+        .slug = "stay-through-spar",
+        .severity = Severity::warning,
+        .message = "{stay}: it {words}, {height}",
+        .why = "it chafes there, or can not go there at all, and its length is that of another way",
+        .cause =
+            "The straight line of the stay runs into a spar whose girth and length are stated, or comes "
+            "nearer to a spreader than 10 mm without going over its tip (exact geometry). Mostly a point "
+            "of its path is missing or on the wrong side.",
+        .example = "spar mast {\n"
+                   "  sort: mast\n"
+                   "  heel: (0.000, 0.000, 1.000) m\n"
+                   "  length: 12 m\n"
+                   "  girth: 565 mm\n"
+                   "}\n"
+                   "points {\n"
+                   "  tang:  (0.090, 0.000, 9.400) m drawn\n"
+                   "  plate: (-5.000, 0.000, 1.300) m drawn\n"
+                   "}\n"
+                   "stay backstay {\n"
+                   "  path: tang > plate\n"
+                   "  line: wire-6\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Put in the point over which it goes, or put its end on the side that it leads to.",
+    },
+    CatalogueEntry{
+        .slug = "stay-through-deck",
+        .severity = Severity::warning,
+        .message =
+            "{stay}: on its way it goes through the deck, {depth} below the edge of the deck where it "
+            "is deepest",
+        .why = "it can not be led like that without a hole that takes water, and its length is that of "
+               "another way",
+        .cause =
+            "Part of the stay lies above the edge of the deck and part below it, inside the outline that "
+            "`deck-edge` gives, and more than 0.2 m from its ends. The deck is taken for as high across "
+            "as its edge. A stay that is led through the deck on purpose has a point where it does so.",
+        .example = "boat \"Example\" {\n"
+                   "  deck-edge: stem, waist, quarter\n"
+                   "}\n"
+                   "points {\n"
+                   "  stem:    (3.500, 0.000, 1.400) m drawn\n"
+                   "  waist:   (0.000, 1.600, 1.200) m mirrored drawn\n"
+                   "  quarter: (-4.500, 1.300, 1.100) m mirrored drawn\n"
+                   "  tang:    (0.000, 0.060, 9.000) m mirrored drawn\n"
+                   "  plate:   (-0.300, 1.400, 0.300) m mirrored drawn\n"
+                   "}\n"
+                   "stay shroud {\n"
+                   "  sides: port, starboard\n"
+                   "  path: tang > plate\n"
+                   "  line: wire-6\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "  }\n"
+                   "}\n",
+        .mend =
+            "Look at the height of its lower end. Where it goes through the deck, put the point where it "
+            "does so into its path.",
+    },
+    CatalogueEntry{
+        .slug = "direction-not-held",
+        .severity = Severity::error,
+        .message = "{spar}: nothing holds it {missing} above half of its height ({height} from its heel)",
+        .why = "a mast that nothing holds to one side falls to the other",
+        .cause =
+            "The boat says that all of her stays are in these files (`covers: whole-rig`). Of those that "
+            "end on this mast above half of its height none pulls that way. A swept shroud pulls aft as "
+            "well as to its side.",
+        .example = "boat \"Example\" {\n"
+                   "  covers: whole-rig\n"
+                   "}\n"
+                   "spar mast {\n"
+                   "  sort: mast\n"
+                   "  heel: (0.000, 0.000, 1.000) m\n"
+                   "}\n"
+                   "points on mast {\n"
+                   "  tang: (0.000, 0.060, 8.400) m mirrored drawn\n"
+                   "}\n"
+                   "points {\n"
+                   "  plate: (-0.500, 1.950, 1.000) m mirrored drawn\n"
+                   "}\n"
+                   "stay shroud {\n"
+                   "  sides: port, starboard\n"
+                   "  path: tang > plate\n"
+                   "  line: wire-6\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Put the missing stay into the file, or write `covers: part-of-rig`.",
+    },
+    CatalogueEntry{
+        .slug = "foretriangle-differs",
+        .severity = Severity::warning,
+        .message = "the {what} is stated as {stated} and comes to {points} by the points of {stay}: "
+                   "{difference} apart",
+        .why = "sails are made by the one and the stay is cut by the other",
+        .cause =
+            "The height runs from the sheer abreast of the mast to the upper pin of the forestay, the "
+            "base from the fore side of the mast to the foot of it. The forestay is the stay on the "
+            "centreline that carries a sail (`duty`) and has the foremost foot. More than 20 mm apart is "
+            "said (choice of the project, no source).",
+        .example = "boat \"Example\" {\n"
+                   "  foretriangle-height: 11.58 m drawn\n"
+                   "  sheer-at-mast: 1.12 m drawn\n"
+                   "}\n"
+                   "points {\n"
+                   "  tang: (0.090, 0.000, 12.800) m drawn\n"
+                   "  stem: (3.540, 0.000, 1.400) m drawn\n"
+                   "}\n"
+                   "stay forestay {\n"
+                   "  path: tang > stem\n"
+                   "  duty: carries-sail\n"
+                   "  line: wire-6\n"
+                   "  stack {\n"
+                   "    line\n"
+                   "  }\n"
+                   "}\n",
+        .mend = "Find out which of the two was measured, and put the other right.",
+    },
 };
 
 } // namespace

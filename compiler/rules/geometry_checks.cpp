@@ -17,6 +17,11 @@ constexpr std::array rows{
     CheckRow{"plate-off-lead", check_plate_off_lead},
     CheckRow{"plate-far-off-lead", check_plate_far_off_lead},
     CheckRow{"junction-off-line", check_junction_off_line},
+    CheckRow{"stays-cross", check_stays_cross},
+    CheckRow{"stay-through-spar", check_stay_through_spar},
+    CheckRow{"stay-through-deck", check_stay_through_deck},
+    CheckRow{"direction-not-held", check_direction_not_held},
+    CheckRow{"foretriangle-differs", check_foretriangle_differs},
 };
 
 } // namespace

@@ -16,5 +16,10 @@ void check_stay_angle_below_usual(const Rig& rig, const Derived& derived, CheckR
 void check_plate_off_lead(const Rig& rig, const Derived& derived, CheckReport& report);
 void check_plate_far_off_lead(const Rig& rig, const Derived& derived, CheckReport& report);
 void check_junction_off_line(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_stays_cross(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_stay_through_spar(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_stay_through_deck(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_direction_not_held(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_foretriangle_differs(const Rig& rig, const Derived& derived, CheckReport& report);
 
 } // namespace sheerpole

@@ -1,0 +1,110 @@
+#include "calculate/geometry/near_lines.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdint>
+#include <tuple>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr double cell_metres = 1.0;
+constexpr double longest_metres = 1000.0;
+
+using Cell = std::array<std::int32_t, 3>;
+
+struct Entry {
+  Cell cell;
+  std::size_t group = 0;
+  std::size_t piece = 0;
+
+  friend bool operator<(const Entry& a, const Entry& b) {
+    return std::tie(a.cell, a.group, a.piece) < std::tie(b.cell, b.group, b.piece);
+  }
+  friend bool operator==(const Entry& a, const Entry& b) { return a.cell == b.cell && a.piece == b.piece; }
+};
+
+bool fits(const SpacePoint& place) {
+  const double far = 1e6;
+  return std::abs(place.x.metres()) < far && std::abs(place.y.metres()) < far &&
+         std::abs(place.z.metres()) < far;
+}
+
+/// The cells that a ball of `reach` round some place of the part from one place to another can touch.
+void add_part(std::vector<Entry>& entries, const SpacePoint& from, const SpacePoint& to, double reach,
+              std::size_t group, std::size_t piece) {
+  Cell least{};
+  Cell most{};
+  const std::array<std::array<double, 2>, 3> sides{{{from.x.metres(), to.x.metres()},
+                                                    {from.y.metres(), to.y.metres()},
+                                                    {from.z.metres(), to.z.metres()}}};
+  for (std::size_t i = 0; i < 3; ++i) {
+    const auto [low, high] = std::minmax(sides[i][0], sides[i][1]);
+    least[i] = static_cast<std::int32_t>(std::floor((low - reach) / cell_metres));
+    most[i] = static_cast<std::int32_t>(std::floor((high + reach) / cell_metres));
+  }
+  for (std::int32_t x = least[0]; x <= most[0]; ++x)
+    for (std::int32_t y = least[1]; y <= most[1]; ++y)
+      for (std::int32_t z = least[2]; z <= most[2]; ++z)
+        entries.push_back({{x, y, z}, group, piece});
+}
+
+std::vector<Entry> entries_of(const std::vector<LinePiece>& pieces, double reach) {
+  std::vector<Entry> entries;
+  for (std::size_t i = 0; i < pieces.size(); ++i) {
+    const SpaceSegment& segment = pieces[i].segment;
+    if (!fits(segment.from) || !fits(segment.to))
+      continue;
+    const double length = length_of(segment).metres();
+    if (length > longest_metres)
+      continue;
+    const int steps = std::max(1, static_cast<int>(std::ceil(length / cell_metres)));
+    for (int step = 0; step < steps; ++step)
+      add_part(entries, place_along(segment, static_cast<double>(step) / steps),
+               place_along(segment, static_cast<double>(step + 1) / steps), reach, pieces[i].group, i);
+  }
+  std::sort(entries.begin(), entries.end());
+  entries.erase(std::unique(entries.begin(), entries.end()), entries.end());
+  return entries;
+}
+
+} // namespace
+
+PiecePairs near_pieces(const std::vector<LinePiece>& pieces, Length reach, std::size_t most_pairs_a_piece) {
+  PiecePairs result;
+  // Half the reach on either side of both: what comes nearer than the reach shares a cell.
+  const std::vector<Entry> entries = entries_of(pieces, reach.metres() / 2.0);
+  const std::size_t most = most_pairs_a_piece * (pieces.size() + 1);
+  for (std::size_t begin = 0; begin < entries.size();) {
+    std::size_t end = begin;
+    while (end < entries.size() && entries[end].cell == entries[begin].cell)
+      ++end;
+    // Within a cell entries stand group by group: a piece is held against all behind its own group.
+    for (std::size_t i = begin, next_group = begin; i < end; ++i) {
+      while (next_group < end && entries[next_group].group <= entries[i].group)
+        ++next_group;
+      for (std::size_t k = next_group; k < end; ++k) {
+        if (result.pairs.size() >= most) {
+          result.complete = false;
+          break;
+        }
+        const std::size_t a = entries[i].piece;
+        const std::size_t b = entries[k].piece;
+        if (pieces[a].line != pieces[b].line)
+          result.pairs.push_back({std::min(a, b), std::max(a, b)});
+      }
+    }
+    begin = end;
+  }
+  const auto key = [](const PiecePair& pair) { return std::tie(pair.first, pair.second); };
+  std::sort(result.pairs.begin(), result.pairs.end(),
+            [&](const PiecePair& a, const PiecePair& b) { return key(a) < key(b); });
+  result.pairs.erase(std::unique(result.pairs.begin(), result.pairs.end(),
+                                 [&](const PiecePair& a, const PiecePair& b) { return key(a) == key(b); }),
+                     result.pairs.end());
+  return result;
+}
+
+} // namespace sheerpole
