@@ -1,0 +1,27 @@
+#include "rules/by_side.hpp"
+#include "rules/latest_inspection.hpp"
+#include "rules/record_checks.hpp"
+
+namespace sheerpole {
+
+void check_marked_renew(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        for (const Inspection* entry : latest_inspections(rig, stay.stay)) {
+          const std::string thing = inspected_thing(rig, *entry);
+          if (entry->condition == "renew")
+            of_stay.find(diagnose("marked-renew", {{"stay", name},
+                                                   {"thing", thing},
+                                                   {"condition", entry->condition},
+                                                   {"date", entry->date},
+                                                   {"by", entry->by},
+                                                   {"note", entry->note.empty() ? "" : ": " + entry->note}})
+                             .at(entry->place)
+                             .about(name));
+          else
+            of_stay.pass(thing + ": " + entry->condition + " on " + entry->date);
+        }
+      });
+}
+
+} // namespace sheerpole
