@@ -13,5 +13,12 @@ void check_adjuster_between_holes(const Rig& rig, const Derived& derived, CheckR
 void check_state_out_of_range(const Rig& rig, const Derived& derived, CheckReport& report);
 void check_take_up_spent(const Rig& rig, const Derived& derived, CheckReport& report);
 void check_no_fit(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_screw_same_hand(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_adjuster_mostly_closed(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_take_up_low(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_reach_in_doubt(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_adjusters_differ(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_lashing_weak(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_knot_factor_high(const Rig& rig, const Derived& derived, CheckReport& report);
 
 } // namespace sheerpole

@@ -1,10 +1,7 @@
 #include "calculate/length_text.hpp"
 #include "rules/adjuster_checks.hpp"
+#include "rules/adjuster_setting.hpp"
 #include "rules/by_side.hpp"
-#include "rules/low_thread.hpp"
-#include "rules/thresholds.hpp"
-
-#include <algorithm>
 
 namespace sheerpole {
 
@@ -13,18 +10,6 @@ namespace {
 /// By the rig's limits; else the project's own.
 double reserve(const Rig& rig) {
   return rig.limits.value(Limit::adjuster_reserve).value_or(0.0);
-}
-
-bool near_an_end(const Rig& rig, const TakeUp& adjuster) {
-  // A lever is meant to stand at its end when it is closed.
-  if (rig[adjuster.part].kind == "lever")
-    return false;
-  // Too little thread says the same about the same setting, and more.
-  if (low_thread(adjuster))
-    return false;
-  const Length left = std::min(adjuster.to_tighten, adjuster.to_slacken);
-  const Length range = adjuster.to_tighten + adjuster.to_slacken;
-  return left > -threshold::negligible && left < range * reserve(rig) - threshold::negligible;
 }
 
 Diagnostic finding_of(const Rig& rig, const Stay& stay, const TakeUp& adjuster, const std::string& name) {
