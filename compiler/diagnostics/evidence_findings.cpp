@@ -74,7 +74,7 @@ constexpr std::array entries{
     CatalogueEntry{
         .slug = "number-without-source",
         .severity = Severity::note,
-        .message = "{count} numbers that reach a cut have no source: {names}; the limit is {most}",
+        .message = "{count}: {names}; the limit is {most}",
         .why = "nobody who reads the sheets can tell what was measured from what was guessed",
         .cause = "A number that a cut length rests on says neither measured, drawn, maker, standard nor "
                  "practice, and the file asks for sources with `untraced-numbers` in its `limits`.",

@@ -22,7 +22,7 @@ std::vector<const Inspection*> latest_inspections(const Rig& rig, StayId stay) {
 
 std::string inspected_thing(const Rig& rig, const Inspection& inspection) {
   if (inspection.between.empty())
-    return "the stay";
+    return "the whole stay";
   std::string name;
   for (const PartId part : inspection.between)
     name += (name.empty() ? "" : " to ") + rig[part].name;

@@ -10,7 +10,7 @@ namespace sheerpole {
 /// joint that an entry names. In the order of the log.
 std::vector<const Inspection*> latest_inspections(const Rig& rig, StayId stay);
 
-/// "tang-10 to thimble-16", "turnbuckle-58", "the stay".
+/// "tang-10 to thimble-16", "turnbuckle-58", "the whole stay".
 std::string inspected_thing(const Rig& rig, const Inspection& inspection);
 
 } // namespace sheerpole

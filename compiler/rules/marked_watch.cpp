@@ -10,12 +10,13 @@ void check_marked_watch(const Rig& rig, const Derived& derived, CheckReport& rep
         for (const Inspection* entry : latest_inspections(rig, stay.stay)) {
           const std::string thing = inspected_thing(rig, *entry);
           if (entry->condition == "watch" || entry->condition == "not-accessible")
-            of_stay.find(diagnose("marked-watch", {{"stay", name},
-                                                   {"thing", thing},
-                                                   {"condition", entry->condition},
-                                                   {"date", entry->date},
-                                                   {"by", entry->by},
-                                                   {"note", entry->note.empty() ? "" : ": " + entry->note}})
+            of_stay.find(diagnose("marked-watch",
+                                  {{"stay", name},
+                                   {"thing", thing},
+                                   {"condition", entry->condition == "watch" ? "watch" : "not accessible"},
+                                   {"date", entry->date},
+                                   {"by", entry->by},
+                                   {"note", entry->note.empty() ? "" : ": " + entry->note}})
                              .at(entry->place)
                              .about(name));
           else

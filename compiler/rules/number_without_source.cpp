@@ -44,9 +44,12 @@ std::vector<Untraced> untraced_of(const Derived& derived) {
 void check_number_without_source(const Rig& rig, const Derived& derived, CheckReport& report) {
   const double most = *rig.limits.value(Limit::untraced_numbers);
   const std::vector<Untraced> all = untraced_of(derived);
-  const std::string count = std::to_string(all.size());
+  const std::string count = all.empty() ? "no number that reaches a cut lacks its source"
+                            : all.size() == 1
+                                ? "1 number that reaches a cut has no source"
+                                : std::to_string(all.size()) + " numbers that reach a cut have no source";
   if (static_cast<double>(all.size()) <= most) {
-    report.pass("this rig", count + " numbers that reach a cut have no source");
+    report.pass("this rig", count);
     return;
   }
   constexpr std::size_t named = 3;

@@ -127,7 +127,10 @@ void PageFlow::notice(std::string_view text, TextLook look) {
   const auto broken = wrap_to(text, look.size, width() - 2.0 * padding, look.bold);
   const double height =
       look.size * line_spacing * static_cast<double>(broken.size()) + 2.0 * padding - look.size * 0.25;
-  room_for(height);
+  const double above = y_ > page_margin + 1.0 ? look.size * 0.3 : 0.0;
+  room_for(height + above);
+  if (y_ > page_margin + 1.0)
+    y_ += above;
   page_.content.add(
       RectangleShape{{page_margin, y_, paper_.width - page_margin, y_ + height}, outline(0.9), ""});
   const double end = y_ + height;
