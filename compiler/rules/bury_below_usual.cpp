@@ -1,7 +1,7 @@
 #include "calculate/length_text.hpp"
+#include "calculate/strength/force_text.hpp"
 #include "rules/splice_checks.hpp"
 #include "rules/splice_words.hpp"
-#include "rules/thresholds.hpp"
 
 namespace sheerpole {
 
@@ -11,12 +11,12 @@ void check_bury_below_usual(const Rig& rig, const Derived& derived, CheckReport&
   look_at_buries(
       rig, derived, report,
       [&](const SplicedEnd& end, const Stay& stay, const std::string& name, StayReport& of_stay) {
-        const Length rope = end.rope->diameter.value;
-        if (end.bury() < rope * least - threshold::negligible)
+        const double diameters = bury_diameters(end);
+        if (is_below(diameters, least))
           return; // said by the finding that it is short
-        const std::string words = splice_name(end) + " buries " + length_text(end.bury()) + ", " +
-                                  diameters_text(end.bury() / rope);
-        if (end.bury() > rope * usual - threshold::negligible)
+        const std::string words =
+            splice_name(end) + " buries " + length_text(end.bury()) + ", " + diameters_text(diameters);
+        if (!is_below(diameters, usual))
           of_stay.pass(words);
         else
           of_stay.find(diagnose("bury-below-usual",

@@ -1,7 +1,7 @@
 #include "calculate/length_text.hpp"
+#include "calculate/strength/force_text.hpp"
 #include "rules/splice_checks.hpp"
 #include "rules/splice_words.hpp"
-#include "rules/thresholds.hpp"
 
 namespace sheerpole {
 
@@ -18,16 +18,15 @@ void check_bury_short(const Rig& rig, const Derived& derived, CheckReport& repor
   look_at_buries(
       rig, derived, report,
       [&](const SplicedEnd& end, const Stay& stay, const std::string& name, StayReport& of_stay) {
-        const Length rope = end.rope->diameter.value;
-        const double diameters = end.bury() / rope;
+        const double diameters = bury_diameters(end);
         const std::string words =
             splice_name(end) + " buries " + length_text(end.bury()) + ", " + diameters_text(diameters);
-        if (end.bury() > rope * least - threshold::negligible) {
+        if (!is_below(diameters, least)) {
           of_stay.pass(words);
           return;
         }
         std::string bound = diameters_text(least);
-        if (end.bury() < rope * hardly_any - threshold::negligible)
+        if (is_below(diameters, hardly_any))
           bound += ", and hardly any rule goes below " + diameters_text(hardly_any);
         auto finding = diagnose("bury-short", {{"stay", name}, {"words", words}, {"bound", bound}})
                            .at(stay.stack[end.item].place, "spliced here")

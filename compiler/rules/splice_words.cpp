@@ -1,6 +1,5 @@
 #include "rules/splice_words.hpp"
 
-#include "rules/thresholds.hpp"
 #include "units/format_length.hpp"
 
 #include <cmath>
@@ -26,6 +25,10 @@ void look_at_each(const Rig& rig, const Derived& derived, CheckReport& report, c
 }
 
 } // namespace
+
+double bury_diameters(const SplicedEnd& end) {
+  return std::round(end.bury() / end.rope->diameter.value * 10.0) / 10.0;
+}
 
 std::string diameters_text(double diameters) {
   return format_number(std::round(diameters * 10.0) / 10.0) + " d";

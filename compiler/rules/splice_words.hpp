@@ -8,7 +8,10 @@
 
 namespace sheerpole {
 
-/// A length in diameters of the rope, one decimal at most: "72 d".
+/// The bury in diameters of its rope, to the one decimal that is printed and compared: less than that is
+/// lost between the tape and the rope's real diameter.
+double bury_diameters(const SplicedEnd& end);
+/// "72 d"
 std::string diameters_text(double diameters);
 
 /// "long-bury on hmpe-9"

@@ -71,6 +71,8 @@ TEST(BuryShort, SaysWhenItIsBelowHardlyAnyRule) {
 TEST(BuryBelowUsual, IsSaidOnlyWhenItIsNotShort) {
   EXPECT_EQ(of("bury-below-usual", {.bury = "72 d"}), Outcomes{pass});
   EXPECT_EQ(of("bury-below-usual", {.bury = "71 d"}), Outcomes{finding});
+  EXPECT_EQ(of("bury-below-usual", {.bury = "25 1/2 in"}), Outcomes{pass})
+      << "647.7 mm, 71.97 d: 72 by tape";
   EXPECT_TRUE(of("bury-below-usual", {.bury = "62 d"}).empty());
   EXPECT_EQ(of("bury-below-usual", {.bury = "62 d", .limits = "limits {\n  bury-least: off\n}\n"}),
             Outcomes{finding});
