@@ -264,7 +264,7 @@ constexpr std::array entries{
     },
     CatalogueEntry{
         .slug = "junction-off-line",
-        .severity = Severity::error,
+        .severity = Severity::warning,
         .message = "{stay} at {point}: {words}",
         .why =
             "under load the plate goes to where its stays pull straight: lengths that are cut to another "

@@ -215,6 +215,16 @@ std::optional<std::string> ValueReader::text(const Value& value, const PropertyR
   return expression.text;
 }
 
+std::optional<std::string> ValueReader::bare_word(const Value& value, const PropertyRow& row,
+                                                  const std::string& owner) {
+  if (!single(value, row, owner))
+    return std::nullopt;
+  const Expression& expression = value.expression();
+  const bool bare = (expression.kind == ExpressionKind::name && expression.side.missing()) ||
+                    expression.kind == ExpressionKind::date;
+  return bare ? std::optional(expression.text) : text(value, row, owner);
+}
+
 std::optional<std::string> ValueReader::date(const Value& value, const PropertyRow& row,
                                              const std::string& owner) {
   if (!single(value, row, owner))

@@ -11,6 +11,8 @@ constexpr std::string_view layers[] = {"designed", "ordered", "made", "fitted"};
 constexpr std::string_view units[] = {"millimetres", "inches", "feet-and-inches"};
 constexpr std::string_view stock_sorts[] = {"spool", "coil", "offcut"};
 constexpr std::string_view severities[] = {"note", "warning", "error"};
+constexpr std::string_view looked_at[] = {"stays", "parts", "lines", "splices", "spreaders"};
+constexpr std::string_view yes[] = {"yes"};
 constexpr std::string_view on_off[] = {"on", "off"};
 constexpr std::string_view quantities[] = {"pin-to-pin", "body",       "cut",
                                            "to-tighten", "to-slacken", "engaged"};
@@ -38,14 +40,31 @@ constexpr PropertyRow stock[] = {
     text_row("note", Need::optional, "\"dry store\"", "anything a reader should know"),
 };
 
+constexpr PropertyRow word_row(std::string_view name, std::string_view example, std::string_view help) {
+  return {.name = name, .type = word, .example = example, .help = help};
+}
+
+constexpr PropertyRow any_row(std::string_view name, std::string_view example, std::string_view help) {
+  return {.name = name, .type = any, .example = example, .help = help};
+}
+
 constexpr PropertyRow rule[] = {
-    choice_row("quantity", Need::required, quantities, "body", "what is looked at, of each stay"),
-    length_row("at-least", Need::optional, -longest, longest, "20 mm", "the finding comes below this"),
-    length_row("at-most", Need::optional, -longest, longest, "12 m", "the finding comes above this"),
+    choice_row("looks-at", Need::optional, looked_at, "parts", "what is looked at; not stated: stays"),
+    word_row("sort", "turnbuckle", "of parts or lines only those of this kind; not stated: all"),
+    choice_row("quantity", Need::optional, quantities, "body",
+               "what is worked out of each stay and looked at; or state a property"),
+    word_row("property", "locked", "the property that is looked at, by its name"),
+    any_row("at-least", "20 mm", "the finding comes below this; of the unit of what is looked at"),
+    any_row("at-most", "12 m", "the finding comes above this; of the unit of what is looked at"),
+    word_row("is", "stainless", "the finding comes when it is stated as anything else"),
+    word_row("is-not", "\"none\"", "the finding comes when it is stated as this"),
+    choice_row("stated", Need::optional, yes, "yes", "the finding comes when it is not stated"),
     list_row("stays", Need::optional, Category::stay, "cap-shroud, forestay",
-             "only these; not stated: all"),
+             "only these, or what is in these; not stated: all"),
     choice_row("severity", Need::required, severities, "warning", "how grave it is"),
     text_row("message", Need::required, "\"longer than our bench\"", "what the finding says"),
+    text_row("why", Need::optional, "\"the last metre lies on the floor\"", "why it matters"),
+    text_row("mend", Need::optional, "\"send it to the wire shop\"", "what to do about it"),
     choice_row("active", Need::optional, on_off, "off", "whether it is looked at; not stated: on"),
 };
 

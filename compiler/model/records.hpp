@@ -41,16 +41,24 @@ struct State {
   Span place;
 };
 
-/// An owner's or a loft's own check on one quantity of the stays.
+/// An owner's or a loft's own check, on one quantity of the stays or on one property of what is in the rig.
 struct UserRule {
   std::string name;
   std::string title;
-  std::string quantity; ///< word of stay_quantities()
-  std::optional<Sourced<Length>> at_least;
-  std::optional<Sourced<Length>> at_most;
-  std::vector<StayId> stays; ///< empty: all
+  std::string looks_at = "stays";             ///< stays, parts, lines, splices, spreaders
+  std::string sort = {};                      ///< of parts and lines: the kind; empty: any
+  std::string quantity;                       ///< word of stay_quantities(); empty: a property is looked at
+  std::string property = {};                  ///< name of a property of what is looked at
+  std::optional<Sourced<Quantity>> at_least;  ///< of the dimension of the property, lengths for a quantity
+  std::optional<Sourced<Quantity>> at_most;
+  std::string is = {};                        ///< what it should be; empty: anything
+  std::string is_not = {};                    ///< what it should not be
+  bool to_be_stated = false;                  ///< what does not state it is found
+  std::vector<StayId> stays; ///< empty: all; of parts and lines: those that are in these
   std::string severity;      ///< note, warning, error
   std::string message;
+  std::string why = {};  ///< on the boat; may be empty
+  std::string mend = {}; ///< what to do; may be empty
   bool active = true;
   Span place;
 };

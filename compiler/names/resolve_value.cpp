@@ -146,6 +146,7 @@ void resolve_value(const Value& value, const PropertyRow& row, SymbolTable& tabl
       resolve_end(stop.expression, row, table, sink);
       break;
     case ValueType::text:
+    case ValueType::word:
     case ValueType::size:
     case ValueType::thread:
     case ValueType::date:

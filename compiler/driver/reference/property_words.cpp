@@ -36,6 +36,8 @@ std::string_view type_word(ValueType type) {
     return "count";
   case ValueType::text:
     return "text";
+  case ValueType::word:
+    return "word";
   case ValueType::size:
     return "size";
   case ValueType::thread:
@@ -74,6 +76,8 @@ std::string value_words(const PropertyRow& row) {
     return "a whole number, 1 or more";
   case ValueType::text:
     return "a text in quotes";
+  case ValueType::word:
+    return "a word, or a text in quotes";
   case ValueType::size:
     return "a size in quotes";
   case ValueType::thread:

@@ -97,6 +97,9 @@ TEST(Kinds, EveryRowHasAnExampleThatCanBeReadAndHelp) {
     case ValueType::text:
       unquoted(row->example);
       break;
+    case ValueType::word:
+      EXPECT_TRUE(is_name(row->example) || !unquoted(row->example).empty());
+      break;
     case ValueType::end:
       EXPECT_NE(find_end(row->example.substr(0, row->example.find(' '))), nullptr);
       break;
