@@ -31,7 +31,7 @@ def faults(root, slug, place):
     result = []
     if not (root / provoking).is_file():
         result.append(f"{place}: {slug} has no {provoking} that provokes it")
-    elif not re.search(rf"^# CHECK(-NEXT)?:.*[(\[]{re.escape(slug)}[)\]]$", tree.read(root / provoking), re.MULTILINE):
+    elif not re.search(rf"^# CHECK(-NEXT)?:.*[(\[]{re.escape(slug)}[)\]](, about .*)?$", tree.read(root / provoking), re.MULTILINE):
         result.append(f"{provoking}: does not expect {slug}")
     if not (root / clean).is_file():
         result.append(f"{place}: {slug} has no {clean} in which it passes")
