@@ -30,7 +30,15 @@ struct Edit {
   bool certain = false;
 };
 
-/// One finding about a rig file or the rig that it describes. Its words come from the catalogue.
+/// What a file says of a rule of its own, in the place of a catalogue entry.
+struct OwnRule {
+  std::string title; ///< in a few words
+  std::string help;  ///< why, and what to do
+  Severity severity = Severity::note;
+};
+
+/// One finding about a rig file or the rig that it describes. Its words come from the catalogue, or from
+/// the file when it is by a rule of its own.
 struct Diagnostic {
   std::string slug;
   Severity severity = Severity::error;
@@ -41,6 +49,7 @@ struct Diagnostic {
   std::optional<Label> primary; ///< empty only when no file could be read
   std::vector<Label> others;    ///< the second place where two disagree
   std::optional<Edit> edit;
+  std::optional<OwnRule> own_rule = {}; ///< of a finding by a rule of the file's own
 };
 
 /// One placeholder of a catalogue text and its value: {"unit", "mmm"} fills {unit}.

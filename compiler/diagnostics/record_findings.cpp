@@ -72,15 +72,35 @@ constexpr std::array entries{
     CatalogueEntry{
         .slug = "rule-without-bound",
         .severity = Severity::error,
-        .message = "the rule {rule} states neither at-least nor at-most",
+        .message = "the rule {rule} states {words}",
         .why = "it could never find anything",
-        .cause = "A rule compares a quantity of the stays with one or two bounds.",
+        .cause = "A rule holds what it looks at against one or two bounds, a word, or asks that it is "
+                 "stated at all.",
         .example = "rule short-body {\n"
                    "  quantity: body\n"
                    "  severity: warning\n"
                    "  message: \"too short for our bench\"\n"
                    "}\n",
-        .mend = "State `at-least`, `at-most` or both.",
+        .mend =
+            "State `at-least` or `at-most` for a number, `is` or `is-not` for a word, or `stated: yes`.",
+    },
+    CatalogueEntry{
+        .slug = "rule-does-not-fit",
+        .severity = Severity::error,
+        .message = "the rule {rule}: {words}",
+        .why = "it could not be looked at, or would say something else than was meant",
+        .cause = "A rule looks at one quantity of the stays, or at one property of stays, parts, lines, "
+                 "splices or spreaders. A number is held against `at-least` and `at-most`, everything else "
+                 "against `is` and `is-not`.",
+        .example = "rule locked-our-way {\n"
+                   "  looks-at: parts\n"
+                   "  sort: turnbuckle\n"
+                   "  property: locked\n"
+                   "  at-least: 2 mm\n"
+                   "  severity: warning\n"
+                   "  message: \"we lock screws with split pins\"\n"
+                   "}\n",
+        .mend = "Take out what does not go with the rest, as the message says.",
     },
     CatalogueEntry{
         .slug = "rule-switched-off",

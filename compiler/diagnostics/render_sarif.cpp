@@ -51,11 +51,16 @@ Json location_of(Span span, const SourceSet& sources) {
            {{"artifactLocation", artifact_of(span, sources)}, {"region", region_of(span, sources)}}}};
 }
 
-Json rule_of(const std::string& slug) {
-  Json rule{{"id", slug}};
-  const CatalogueEntry* entry = find_entry(slug);
+Json rule_of(const Diagnostic& finding) {
+  Json rule{{"id", finding.slug}};
+  const CatalogueEntry* entry = find_entry(finding.slug);
   if (entry == nullptr) { // a rule that the file states itself
-    rule["shortDescription"] = message("A rule stated in the rig file.");
+    const OwnRule own =
+        finding.own_rule.value_or(OwnRule{"A rule stated in the rig file.", "", finding.severity});
+    rule["shortDescription"] = message(own.title);
+    if (!own.help.empty())
+      rule["help"] = message(own.help);
+    rule["defaultConfiguration"] = {{"level", name_of(own.severity)}};
     return rule;
   }
   rule["shortDescription"] = message(entry->cause);
@@ -101,7 +106,7 @@ std::string render_sarif(const std::vector<Diagnostic>& findings, const SourceSe
   for (const Diagnostic& finding : findings) {
     const auto [rule, fresh] = index.try_emplace(finding.slug, rules.size());
     if (fresh)
-      rules.push_back(rule_of(finding.slug));
+      rules.push_back(rule_of(finding));
     results.push_back(result_of(finding, rule->second, sources));
   }
   Json run{{"tool", {{"driver", {{"name", "Sheerpole"}, {"rules", rules}}}}},

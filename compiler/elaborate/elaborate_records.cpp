@@ -66,31 +66,6 @@ void add_limits(Elaboration& elaboration, const ResolvedDeclaration& declaration
   }
 }
 
-void add_rule(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
-  if (!elaboration.has_required(declaration))
-    return;
-  UserRule rule;
-  rule.name = elaboration.name_of(declaration);
-  rule.title = title_of(declaration);
-  rule.place = elaboration.place_of(declaration);
-  rule.quantity = word(elaboration, declaration, "quantity");
-  rule.severity = word(elaboration, declaration, "severity");
-  rule.message = elaboration.text(declaration, "message");
-  rule.active = word(elaboration, declaration, "active") != "off";
-  rule.at_least = elaboration.length(declaration, "at-least");
-  rule.at_most = elaboration.length(declaration, "at-most");
-  if (!rule.at_least && !rule.at_most && !declaration.incomplete)
-    elaboration.sink.report(
-        diagnose("rule-without-bound", {{"rule", rule.name}}).at(elaboration.place_of(declaration)));
-  if (const ResolvedProperty* stays = declaration.find("stays"))
-    for (const Stop& stop : stays->syntax->value.stops) {
-      const Expression& stay = stop.expression;
-      for (const StayId id : elaboration.stays_named({stay.text, stay.span}, stay.side, stay.span))
-        rule.stays.push_back(id);
-    }
-  elaboration.rig.rules.push_back(std::move(rule));
-}
-
 void add_waiver(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
   if (!elaboration.has_required(declaration) || declaration.syntax->name.missing())
     return;
@@ -249,7 +224,7 @@ void elaborate_records(Elaboration& elaboration) {
       add_limits(elaboration, declaration);
       break;
     case Category::rule:
-      add_rule(elaboration, declaration);
+      elaborate_rule(elaboration, declaration);
       break;
     case Category::waiver:
       add_waiver(elaboration, declaration);

@@ -64,6 +64,8 @@ void elaborate_eye_stacks(Elaboration& elaboration);
 void elaborate_states(Elaboration& elaboration);
 /// Shops, stock, limits, rules, waivers, expectations, the inspection log, differences.
 void elaborate_records(Elaboration& elaboration);
+/// One rule of the file's own.
+void elaborate_rule(Elaboration& elaboration, const ResolvedDeclaration& declaration);
 
 /// The stack of a stay with the changes to it. `name` is the stay's, for messages.
 std::vector<StackItem> elaborate_stack(Elaboration& elaboration, const std::string& name,

@@ -42,7 +42,8 @@ public:
   std::optional<Sourced<int>> count(const Value& value, const PropertyRow& row, const std::string& owner);
   std::optional<std::string> text(const Value& value, const PropertyRow& row, const std::string& owner);
   /// One word as it stands, a text, or a date: not the name of anything in the files.
-  std::optional<std::string> bare_word(const Value& value, const PropertyRow& row, const std::string& owner);
+  std::optional<std::string> bare_word(const Value& value, const PropertyRow& row,
+                                       const std::string& owner);
   std::optional<std::string> date(const Value& value, const PropertyRow& row, const std::string& owner);
   std::optional<NamedSize> size(const Value& value, const PropertyRow& row, const std::string& owner);
   std::optional<Thread> thread(const Value& value, const PropertyRow& row, const std::string& owner);

@@ -77,15 +77,34 @@ private:
 
   void rule(const UserRule& rule) {
     text_ += "rule " + titled(rule.name, rule.title) + "\n";
+    if (rule.quantity.empty()) {
+      fact("looks-at", rule.looks_at);
+      fact("sort", rule.sort);
+      fact("property", rule.property);
+      fact("is", rule.is);
+      fact("is-not", rule.is_not);
+      fact("stated", rule.to_be_stated ? "yes" : "");
+    }
     fact("quantity", rule.quantity);
-    if (rule.at_least)
-      text_ += print_line("  ", "at-least", *rule.at_least);
-    if (rule.at_most)
-      text_ += print_line("  ", "at-most", *rule.at_most);
+    bound("at-least", rule.at_least);
+    bound("at-most", rule.at_most);
     fact("stays", stays(rule.stays));
     fact("severity", rule.severity);
     fact("message", rule.message);
     fact("active", rule.active ? "on" : "off");
+  }
+
+  void bound(std::string_view name, const std::optional<Sourced<Quantity>>& bound) {
+    if (!bound)
+      return;
+    if (bound->value.dimension != dimension::length) {
+      text_ += print_line("  ", name, Sourced<double>{bound->value.si, bound->provenance, std::nullopt});
+      return;
+    }
+    Sourced<Length> length{Length::from_si(bound->value.si), bound->provenance, std::nullopt};
+    if (bound->tolerance)
+      length.tolerance = Length::from_si(bound->tolerance->si);
+    text_ += print_line("  ", name, length);
   }
 
   void waiver(const Waiver& waiver) {

@@ -45,15 +45,16 @@ struct State {
 struct UserRule {
   std::string name;
   std::string title;
-  std::string looks_at = "stays";             ///< stays, parts, lines, splices, spreaders
-  std::string sort = {};                      ///< of parts and lines: the kind; empty: any
-  std::string quantity;                       ///< word of stay_quantities(); empty: a property is looked at
-  std::string property = {};                  ///< name of a property of what is looked at
-  std::optional<Sourced<Quantity>> at_least;  ///< of the dimension of the property, lengths for a quantity
+  std::string looks_at = "stays";            ///< stays, parts, lines, splices, spreaders
+  std::string sort = {};                     ///< of parts and lines: the kind; empty: any
+  std::vector<std::string> kinds = {};       ///< of parts and lines: the kinds that have the property
+  std::string quantity;                      ///< word of stay_quantities(); empty: a property is looked at
+  std::string property = {};                 ///< name of a property of what is looked at
+  std::optional<Sourced<Quantity>> at_least; ///< of the dimension of the property, lengths for a quantity
   std::optional<Sourced<Quantity>> at_most;
-  std::string is = {};                        ///< what it should be; empty: anything
-  std::string is_not = {};                    ///< what it should not be
-  bool to_be_stated = false;                  ///< what does not state it is found
+  std::string is = {};       ///< what it should be; empty: anything
+  std::string is_not = {};   ///< what it should not be
+  bool to_be_stated = false; ///< what does not state it is found
   std::vector<StayId> stays; ///< empty: all; of parts and lines: those that are in these
   std::string severity;      ///< note, warning, error
   std::string message;

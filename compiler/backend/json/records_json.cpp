@@ -57,16 +57,45 @@ Json limits_json(const Limits& limits, const SourceSet& sources) {
   return json;
 }
 
+/// A bound on a length as such; null for one on anything else.
+Json length_bound_json(const std::optional<Sourced<Quantity>>& bound, const SourceSet& sources) {
+  if (!bound || bound->value.dimension != dimension::length)
+    return {};
+  Sourced<Length> length{Length::from_si(bound->value.si), bound->provenance, std::nullopt};
+  if (bound->tolerance)
+    length.tolerance = Length::from_si(bound->tolerance->si);
+  return sourced_json(length, sources);
+}
+
+/// Every bound of a rule, whatever it is on.
+Json bounds_json(const UserRule& rule) {
+  Json bounds = Json::array();
+  for (const auto& [name, bound] : {std::pair{"at-least", &rule.at_least}, {"at-most", &rule.at_most}})
+    if (*bound)
+      bounds.push_back(
+          {{"bound", name}, {"text", (*bound)->provenance.written}, {"si", (*bound)->value.si}});
+  return bounds;
+}
+
 Json rule_json(const UserRule& rule, const Rig& rig, const SourceSet& sources) {
   return {{"name", rule.name},
           {"title", rule.title},
           {"quantity", rule.quantity},
-          {"at_least", sourced_json(rule.at_least, sources)},
-          {"at_most", sourced_json(rule.at_most, sources)},
+          {"at_least", length_bound_json(rule.at_least, sources)},
+          {"at_most", length_bound_json(rule.at_most, sources)},
           {"stays", stay_names(rule.stays, rig)},
           {"severity", rule.severity},
           {"message", rule.message},
-          {"active", rule.active}};
+          {"active", rule.active},
+          {"looks_at", rule.looks_at},
+          {"sort", rule.sort},
+          {"property", rule.property},
+          {"bounds", bounds_json(rule)},
+          {"is", rule.is},
+          {"is_not", rule.is_not},
+          {"to_be_stated", rule.to_be_stated},
+          {"why", rule.why},
+          {"mend", rule.mend}};
 }
 
 Json inspection_json(const Inspection& inspection, const Rig& rig) {
