@@ -209,6 +209,40 @@ constexpr std::array entries{
         .mend = "Turn the body round, or take the stud of the other hand.",
     },
     CatalogueEntry{
+        .slug = "stud-engaged-short",
+        .severity = Severity::warning,
+        .message = "{stay}, {joint}: {words}",
+        .why = "too few turns carry the load, and the thread strips",
+        .cause = "Less of the stud is in the body than `thread-engaged` in the limits asks for: one "
+                 "diameter of the "
+                 "thread is common practice, three turns is the other rule in use (no source).",
+        .example = "terminal stud-62 {\n"
+                   "  length: 62 mm\n"
+                   "  lower: stud (thread: \"M12\", hand: right, engaged: 8 mm)\n"
+                   "}\n"
+                   "link body-80 {\n"
+                   "  length: 80 mm\n"
+                   "  upper: socket (thread: \"M12\", hand: right, depth: 40 mm)\n"
+                   "}\n",
+        .mend = "Screw it further in, or take a longer stud.",
+    },
+    CatalogueEntry{
+        .slug = "stud-too-long",
+        .severity = Severity::warning,
+        .message = "{stay}, {joint}: {words}",
+        .why = "it meets the end of the thread before it is home, and what was tight there comes loose",
+        .cause = "More of the stud is to be in the body than the body has thread.",
+        .example = "terminal stud-62 {\n"
+                   "  length: 62 mm\n"
+                   "  lower: stud (thread: \"M12\", hand: right, engaged: 46 mm)\n"
+                   "}\n"
+                   "link body-80 {\n"
+                   "  length: 80 mm\n"
+                   "  upper: socket (thread: \"M12\", hand: right, depth: 40 mm)\n"
+                   "}\n",
+        .mend = "Look both lengths up again; a shorter stud or a deeper body is wanted.",
+    },
+    CatalogueEntry{
         .slug = "wire-size-differs",
         .severity = Severity::warning,
         .message = "{stay}, {joint}: {words}",

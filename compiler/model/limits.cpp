@@ -57,7 +57,7 @@ constexpr std::array table{
     agreed(Limit::adjuster_reserve, "adjuster-reserve", dimension::number, 0.1, "10 %", project, "",
            "adjuster-near-end", "share of an adjuster's range that should be left either way"),
     disputed(Limit::thread_engaged, "thread-engaged", dimension::number, 1.0, "100 %", common_practice,
-             "three turns is the other rule in use", "thread-engagement-low",
+             "three turns is the other rule in use", "thread-engagement-low stud-engaged-short",
              "thread in the body over the diameter of the thread"),
     disputed(
         Limit::take_up_left, "take-up-left", dimension::number, 1.0 / 3.0, "33.3333 %", common_practice, "",

@@ -19,6 +19,8 @@ constexpr std::array rows{
     CheckRow{"hole-near-edge", check_hole_near_edge},
     CheckRow{"thread-differs", check_thread_differs},
     CheckRow{"hand-differs", check_hand_differs},
+    CheckRow{"stud-engaged-short", check_stud_engaged_short},
+    CheckRow{"stud-too-long", check_stud_too_long},
     CheckRow{"hook-too-small", check_hook_too_small},
     CheckRow{"tee-too-big", check_tee_too_big},
     CheckRow{"tee-pulls-through", check_tee_pulls_through},

@@ -14,6 +14,8 @@ void check_jaw_too_shallow(const Rig& rig, const Derived& derived, CheckReport& 
 void check_hole_near_edge(const Rig& rig, const Derived& derived, CheckReport& report);
 void check_thread_differs(const Rig& rig, const Derived& derived, CheckReport& report);
 void check_hand_differs(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_stud_engaged_short(const Rig& rig, const Derived& derived, CheckReport& report);
+void check_stud_too_long(const Rig& rig, const Derived& derived, CheckReport& report);
 void check_wire_size_differs(const Rig& rig, const Derived& derived, CheckReport& report);
 void check_wire_construction_differs(const Rig& rig, const Derived& derived, CheckReport& report);
 void check_seat_too_narrow(const Rig& rig, const Derived& derived, CheckReport& report);

@@ -1,6 +1,42 @@
 #include "calculate/joints/joint_comparison.hpp"
+#include "calculate/length_text.hpp"
+#include "units/thread.hpp"
+
+#include <optional>
 
 namespace sheerpole {
+
+namespace {
+
+/// How far the stud is in: enough of it, and not beyond the end of the thread in the body.
+void compare_engagement(JointComparison& to, const End& stud, const End& socket) {
+  const EndDimension* engaged = stated(stud, "engaged");
+  const EndDimension* designation = stated(stud, "thread");
+  const auto thread =
+      designation == nullptr ? std::nullopt : std::optional(parse_thread(designation->text));
+  if (engaged == nullptr || !thread || !thread->ok()) {
+    to.missing("stud-engaged-short",
+               engaged == nullptr ? "how far the stud is engaged" : "the thread of the stud");
+  } else if (const auto diameters = to.rig().limits.value(Limit::thread_engaged)) {
+    const Length least = thread->value().diameter * *diameters;
+    to.add("stud-engaged-short", JointComparison::result(engaged->length.value >= least),
+           length_text(engaged->length.value) + " of " + thread->value().designation +
+               " in the body, at least " + length_text(least));
+  } else {
+    to.switched_off("stud-engaged-short", Limit::thread_engaged);
+  }
+  const EndDimension* depth = stated(socket, "depth");
+  if (engaged == nullptr || depth == nullptr)
+    to.missing("stud-too-long",
+               engaged == nullptr ? "how far the stud is engaged" : "the depth of the socket");
+  else
+    to.add("stud-too-long", JointComparison::result(engaged->length.value <= depth->length.value),
+           length_text(engaged->length.value) + " of stud in a thread " + length_text(depth->length.value) +
+               " deep",
+           depth->length.value - engaged->length.value);
+}
+
+} // namespace
 
 void compare_thread(JointComparison& to, const End& stud, const End& socket) {
   const EndDimension* outside = stated(stud, "thread");
@@ -18,6 +54,7 @@ void compare_thread(JointComparison& to, const End& stud, const End& socket) {
   else
     to.add("hand-differs", JointComparison::result(one->text == other->text),
            "a " + one->text + "-handed stud in a " + other->text + "-handed socket");
+  compare_engagement(to, stud, socket);
 }
 
 } // namespace sheerpole
