@@ -91,6 +91,8 @@ private:
     fact("stays", stays(rule.stays));
     fact("severity", rule.severity);
     fact("message", rule.message);
+    fact("why", rule.why);
+    fact("mend", rule.mend);
     fact("active", rule.active ? "on" : "off");
   }
 

@@ -36,12 +36,13 @@ std::string broken_by(const UserRule& rule, double value) {
   return {};
 }
 
-std::string broken_by(const UserRule& rule, const std::vector<std::string>& words) {
+std::string broken_by(const UserRule& rule, const RuleFact& fact) {
   const auto stated = [&](const std::string& word) {
-    return std::find(words.begin(), words.end(), word) != words.end();
+    return std::find(fact.words.begin(), fact.words.end(), word) != fact.words.end();
   };
+  const bool text = fact.text.starts_with('"');
   if (!rule.is.empty() && !stated(rule.is))
-    return "not " + rule.is;
+    return "not " + (text ? "\"" + rule.is + "\"" : rule.is);
   if (!rule.is_not.empty() && stated(rule.is_not))
     return "which it should not be";
   return {};
@@ -88,7 +89,7 @@ void look_at_fact(const UserRule& rule, const RuleFact& fact, const std::string&
     report.not_checked(said + ": it is stated in another unit than the bound, diameters or a length");
     return;
   }
-  const std::string how = fact.number ? broken_by(rule, fact.number->si) : broken_by(rule, fact.words);
+  const std::string how = fact.number ? broken_by(rule, fact.number->si) : broken_by(rule, fact);
   if (how.empty())
     report.pass(said);
   else
