@@ -18,7 +18,7 @@ done
 
 # shellcheck disable=SC2086 # a list of names
 install_missing $build_packages libgtest-dev libgmock-dev librapidcheck-dev libbenchmark-dev llvm-14-tools python3 \
-  units libxml2-utils python3-jsonschema w3c-sgml-lib librsvg2-bin qpdf poppler-utils clang-format locales
+  units libxml2-utils python3-jsonschema w3c-sgml-lib librsvg2-bin qpdf poppler-utils python3-icalendar clang-format locales
 if ! locale -a 2>/dev/null | grep -qi '^de_DE\.utf-\{0,1\}8$'; then
   echo "Making the locale de_DE.UTF-8"
   as_root localedef -i de_DE -f UTF-8 de_DE.UTF-8

@@ -1,11 +1,13 @@
 #include "driver/built_in_backends.hpp"
 
 #include "plugins/bench-card/bench_card.hpp"
+#include "plugins/calendar/calendar.hpp"
 #include "plugins/checks/checks.hpp"
 #include "plugins/cut-list/cut_list.hpp"
 #include "plugins/diagram/diagram.hpp"
 #include "plugins/echo/echo.hpp"
 #include "plugins/findings/findings.hpp"
+#include "plugins/order-list/order_list.hpp"
 #include "plugins/proof-sheet/proof_sheet.hpp"
 #include "plugins/sign-off/sign_off.hpp"
 #include "plugins/spool-plan/spool_plan_backend.hpp"
@@ -16,10 +18,12 @@ namespace sheerpole {
 std::vector<std::unique_ptr<Backend>> usual_backends() {
   std::vector<std::unique_ptr<Backend>> result;
   result.push_back(std::make_unique<BenchCard>());
+  result.push_back(std::make_unique<Calendar>());
   result.push_back(std::make_unique<Checks>());
   result.push_back(std::make_unique<CutList>());
   result.push_back(std::make_unique<DiagramBackend>());
   result.push_back(std::make_unique<Findings>());
+  result.push_back(std::make_unique<OrderList>());
   result.push_back(std::make_unique<ProofSheet>());
   result.push_back(std::make_unique<SignOff>());
   result.push_back(std::make_unique<SpoolPlanBackend>());

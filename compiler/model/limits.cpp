@@ -70,7 +70,7 @@ constexpr std::array table{
         "weak", "lashing-weak",
         "strength of a lashing over what it has to hold: the stated load, else the break load of the line"),
     disputed(Limit::lashing_legs, "lashing-legs", dimension::number, 1.0, "100 %", common_practice,
-             "friction keeps the two legs of a pass from sharing alike", "lashing-weak weakest-part",
+             "friction keeps the two legs of a pass from sharing alike", "lashing-weak",
              "legs of cord counted for each pass of a lashing; each pass has two"),
     disputed(Limit::knot_factor, "knot-factor", dimension::number, 0.5, "50 %", published,
              "published tests of knots: half of the cord or less", "knot-factor-high",

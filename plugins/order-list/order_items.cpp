@@ -1,0 +1,207 @@
+#include "plugins/order-list/order_items.hpp"
+
+#include "calculate/facts.hpp"
+#include "calculate/joints/joint.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+namespace sheerpole {
+
+namespace {
+
+/// Tenths of a metre, rounded up: an order that is short by a hair is short.
+long tenths_up(Length length) {
+  return static_cast<long>(std::ceil(length.metres() * 10.0 - 1e-6));
+}
+
+class Collecting {
+public:
+  explicit Collecting(const CheckedRig& checked) : checked_(checked), rig_(checked.rig()) {}
+
+  std::vector<OrderItem> run() {
+    for (const DerivedStay& stay : checked_.derived().stays)
+      add_lines(stay);
+    for (const DerivedStay& stay : checked_.derived().stays)
+      add_hardware(rig_[stay.stay]);
+    for (const DerivedStay& stay : checked_.derived().stays) {
+      add_split_pins(stay);
+      add_cord(rig_[stay.stay]);
+    }
+    return std::move(items_);
+  }
+
+private:
+  OrderItem& item(const std::string& group, const std::string& name) {
+    const auto found = std::find_if(items_.begin(), items_.end(), [&](const OrderItem& one) {
+      return one.group == group && one.name == name;
+    });
+    if (found != items_.end())
+      return *found;
+    items_.push_back({.group = group, .name = name, .what = {}, .size = {}, .stays = {}, .notes = {}});
+    return items_.back();
+  }
+
+  static void need(OrderItem& item, const std::string& stay, long amount) {
+    item.needed += amount;
+    if (!item.stays.empty() && item.stays.back().first == stay)
+      item.stays.back().second += amount;
+    else
+      item.stays.emplace_back(stay, amount);
+  }
+
+  static void note(OrderItem& item, std::string words) {
+    if (std::find(item.notes.begin(), item.notes.end(), words) == item.notes.end())
+      item.notes.push_back(std::move(words));
+  }
+
+  OrderItem& line_item(const LineMaterial& line) {
+    OrderItem& found = item("Lines", line.name);
+    if (found.what.empty()) {
+      found.what = line.construction + (line.grade.empty() ? "" : ", " + line.grade);
+      found.size = line.size.name;
+      found.in_metres = true;
+      for (const Record& stock : rig_.records)
+        if (stock.kind == "stock" && stock.of == line.name)
+          if (const auto length = fact_length(stock.facts, "length")) {
+            const Particular* pieces = find_fact(stock.facts, "pieces");
+            found.in_hand += static_cast<long>(std::floor(length->value.metres() * 10.0 + 1e-6)) *
+                             (pieces == nullptr ? 1 : std::stol(pieces->text));
+          }
+      if (found.in_hand > 0)
+        note(found, "in hand by the stock of the file; the spool plan says whether the pieces fit on it");
+    }
+    return found;
+  }
+
+  /// What is added to each piece to be trimmed, by the `cutting` record of its line.
+  double spare_share(const LineMaterial& line) const {
+    const Record* cutting = last_record_of(rig_, "cutting", line.name);
+    const auto spare = cutting == nullptr ? std::nullopt : fact_number(cutting->facts, "spare");
+    return spare ? spare->value : 0.0;
+  }
+
+  void add_lines(const DerivedStay& stay) {
+    for (const Piece& piece : stay.pieces) {
+      const LineMaterial& line = rig_[piece.material];
+      OrderItem& ordered = line_item(line);
+      const PieceSum sum = piece_sum(rig_, stay, piece);
+      const auto estimate = fact_length(rig_[stay.stay].particulars, "estimate");
+      if (!sum.body_complete || !sum.cut_complete)
+        note(ordered, "the cut of " + piece.name + " lacks an input");
+      if (sum.unknown && !estimate) {
+        note(ordered, "not in it: " + piece.name + ", whose length is X; state `estimate` in the stay");
+        continue;
+      }
+      Length length = sum.cut().length();
+      if (sum.unknown) {
+        length += estimate->value;
+        note(ordered, "rests on the estimate of " + piece.name + ", to which nothing is cut");
+      }
+      const double spare = spare_share(line);
+      if (spare > 0.0)
+        note(ordered, fmt::format("with {} % spare on each piece", format_number(spare * 100.0)));
+      need(ordered, rig_[stay.stay].name, tenths_up(length * (1.0 + spare)));
+    }
+  }
+
+  std::string sizes_of(const Part& part) const {
+    std::vector<std::string> sizes;
+    const auto add = [&](const std::string& size) {
+      if (!size.empty() && std::find(sizes.begin(), sizes.end(), size) == sizes.end())
+        sizes.push_back(size);
+    };
+    for (const End* end : {&part.upper, &part.lower}) {
+      if (const EndDimension* pin = end->find("pin"))
+        add("pin " + pin->text);
+      if (const EndDimension* size = end->find("size"))
+        add("wire " + size->text);
+    }
+    if (part.screw)
+      add(part.screw->thread.designation + (part.screw->pair ? ", right and left hand" : ""));
+    std::string text;
+    for (const std::string& size : sizes)
+      text += (text.empty() ? "" : "; ") + size;
+    return text;
+  }
+
+  void add_hardware(const Stay& stay) {
+    for (const StackItem& entry : stay.stack) {
+      if (entry.kind != StackItem::Kind::part || rig_[entry.part].role == Part::Role::boat_fitting)
+        continue;
+      const Part& part = rig_[entry.part];
+      if (part.kind == "soft-eye")
+        continue; // is made of the rope itself
+      OrderItem& ordered = item("Hardware", part.name);
+      if (ordered.stays.empty()) {
+        ordered.what = part.title.empty() ? part.kind : part.title;
+        ordered.size = sizes_of(part);
+        if (const Record* in_hand = last_record_of(rig_, "in-hand", part.name))
+          if (const Particular* pieces = find_fact(in_hand->facts, "pieces"))
+            ordered.in_hand = std::stol(pieces->text);
+      }
+      need(ordered, stay.name, entry.count);
+    }
+  }
+
+  /// One for the pin of every jaw.
+  void add_split_pins(const DerivedStay& derived) {
+    const Stay& stay = rig_[derived.stay];
+    for (const Joint& joint : derived.joints)
+      for (const End* end : {upper_end(rig_, joint), lower_end(rig_, joint)}) {
+        if (end == nullptr || end->type != "jaw")
+          continue;
+        const EndDimension* size = end->find("split-pin");
+        const EndDimension* pin = end->find("pin");
+        const std::string name = size != nullptr  ? "split pin " + size->text
+                                 : pin != nullptr ? "split pin for a pin of " + pin->text
+                                                  : "split pin for a pin of no stated size";
+        OrderItem& ordered = item("Small parts", name);
+        ordered.size = size != nullptr ? size->text : "not stated";
+        need(ordered, stay.name, 1);
+        break;
+      }
+  }
+
+  /// Passes there and back over the gap; the turns round the seats and the tails come on top.
+  void add_cord(const Stay& stay) {
+    for (const StackItem& entry : stay.stack) {
+      if (entry.kind != StackItem::Kind::part || rig_[entry.part].kind != "lashing" || !entry.passes ||
+          !entry.set_length)
+        continue;
+      const Particular* cord = find_fact(rig_[entry.part].particulars, "cord");
+      if (cord == nullptr || cord->names.empty())
+        continue;
+      const auto line =
+          std::find_if(rig_.materials.begin(), rig_.materials.end(),
+                       [&](const LineMaterial& one) { return one.name == cord->names.front(); });
+      if (line == rig_.materials.end())
+        continue;
+      OrderItem& ordered = item("Small parts", line->name);
+      ordered.what = line->construction + ", cord of lashings";
+      ordered.size = line->size.name;
+      ordered.in_metres = true;
+      note(ordered, "gap x passes x 2; turns round the seats and tails are not in it");
+      need(ordered, stay.name, tenths_up(entry.set_length->value * (2.0 * *entry.passes * entry.count)));
+    }
+  }
+
+  const CheckedRig& checked_;
+  const Rig& rig_;
+  std::vector<OrderItem> items_;
+};
+
+} // namespace
+
+std::vector<OrderItem> order_items(const CheckedRig& checked) {
+  return Collecting(checked).run();
+}
+
+std::string amount_text(const OrderItem& item, long amount) {
+  return item.in_metres ? fmt::format("{}.{} m", amount / 10, amount % 10) : std::to_string(amount);
+}
+
+} // namespace sheerpole

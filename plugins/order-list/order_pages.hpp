@@ -1,0 +1,15 @@
+#pragma once
+
+#include "backend/page/page_flow.hpp"
+#include "plugins/order-list/order_items.hpp"
+
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// The order to hand over a counter: one table a group, with room for a supplier's number.
+std::vector<Drawing> order_pages(const CheckedRig& checked, const std::vector<OrderItem>& items,
+                                 const std::string& boat, PaperSize size);
+
+} // namespace sheerpole
