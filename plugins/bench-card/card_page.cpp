@@ -100,6 +100,29 @@ void draw_piece(const CardPiece& card, double width, PaperPoint at, ShapeGroup& 
                      ""});
 }
 
+std::string joined(const std::vector<std::string>& words) {
+  std::string text;
+  for (const std::string& one : words)
+    text += (text.empty() ? "" : "; ") + one;
+  return text;
+}
+
+/// What the cut leaves out because the file says nothing of it, and what would move it if it were known.
+void add_left_out(const CardPiece& card, PageFlow& page) {
+  constexpr TextLook look{.size = 2.8, .bold = false, .indent = 0.0};
+  if (!card.piece->not_counted.empty())
+    page.text("Not in the cut: " + joined(card.piece->not_counted) + ".", look);
+  if (!card.of_stay->not_corrected.empty())
+    page.text("The reading is not corrected for: " + joined(card.of_stay->not_corrected) + ".", look);
+  std::vector<std::string> eyes;
+  if (!card.piece->above.note.empty())
+    eyes.push_back("aloft, " + card.piece->above.note);
+  if (!card.piece->below.note.empty())
+    eyes.push_back("below, " + card.piece->below.note);
+  if (!eyes.empty())
+    page.text("Eyes: " + joined(eyes) + ".", look);
+}
+
 void add_marks(const CardPiece& card, PageFlow& page) {
   page.drawing(17.0, [&](ShapeGroup& group, PaperPoint at) { draw_piece(card, page.width(), at, group); });
   FlowTable table{.columns = {{"no.", 0.6},
@@ -120,6 +143,7 @@ void add_marks(const CardPiece& card, PageFlow& page) {
   page.table(table);
   for (const std::string& unknown : card.piece->bench.not_known)
     page.text("No mark: " + unknown, {.size = 3.0, .bold = false, .indent = 0.0});
+  add_left_out(card, page);
   page.text(fmt::format("By hand: body {} {} {} for the ends{} = {} mm.", card_text(card.body),
                         card.ends < 0 ? "-" : "+", card.ends < 0 ? -card.ends : card.ends,
                         card.behaves == 0 ? ""
