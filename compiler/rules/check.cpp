@@ -1,5 +1,6 @@
 #include "rules/check.hpp"
 
+#include "model/limit_use.hpp"
 #include "rules/check_table.hpp"
 #include "rules/user_rules.hpp"
 #include "rules/waivers.hpp"
@@ -9,12 +10,6 @@
 namespace sheerpole {
 
 namespace {
-
-/// Whether the finding stands in the list of a threshold, which has blanks between.
-bool uses(const LimitRow& row, std::string_view slug) {
-  const std::string all = " " + std::string(row.checks) + " ";
-  return all.find(" " + std::string(slug) + " ") != std::string::npos;
-}
 
 /// Why none of the thresholds of a check has a value; nothing when one has, or when it needs none.
 std::optional<std::string> without_limits(const Limits& limits, std::string_view slug) {

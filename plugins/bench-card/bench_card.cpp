@@ -1,5 +1,6 @@
 #include "plugins/bench-card/bench_card.hpp"
 
+#include "backend/boat_title.hpp"
 #include "backend/page/html_pages.hpp"
 #include "plugins/bench-card/card_page.hpp"
 
@@ -14,8 +15,7 @@ BackendDescription BenchCard::describe() const {
 
 OutputBundle BenchCard::generate(const BackendRequest& request) const {
   const CheckedRig& checked = request.checked;
-  const std::string& title = checked.rig().boat.title;
-  const std::string boat = title.empty() ? "unnamed boat" : title;
+  const std::string boat = boat_title(checked);
   std::vector<Drawing> pages;
   for (const CardPiece& card : card_pieces(checked))
     for (Drawing& page : card_pages(card, boat, request.paper))

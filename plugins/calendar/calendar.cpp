@@ -1,5 +1,6 @@
 #include "plugins/calendar/calendar.hpp"
 
+#include "backend/boat_title.hpp"
 #include "backend/drawing/element_id.hpp"
 #include "plugins/calendar/due_day.hpp"
 #include "plugins/calendar/ical_line.hpp"
@@ -37,7 +38,7 @@ BackendDescription Calendar::describe() const {
 
 OutputBundle Calendar::generate(const BackendRequest& request) const {
   const Boat& boat = request.checked.rig().boat;
-  const std::string name = boat.title.empty() ? "boat" : boat.title;
+  const std::string name = boat_title(request.checked);
   // A calendar asks when it was made; the day of the report is all that is known, and no clock is asked.
   const auto today = parse_day(boat.report_date);
   const std::string stamp = today ? basic_date(*today) : "19700101";

@@ -20,11 +20,6 @@ std::size_t draft_pieces(const CheckedRig& checked) {
 
 } // namespace
 
-std::string boat_title(const CheckedRig& checked) {
-  const std::string& title = checked.rig().boat.title;
-  return title.empty() ? "Boat without a name" : title;
-}
-
 double draw_text_block(const std::vector<std::string>& lines, PaperPoint at, double size, bool bold,
                        ShapeGroup& into) {
   double base = at.y + size;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "backend/backend.hpp"
+#include "backend/boat_title.hpp"
 #include "backend/drawing/drawing.hpp"
 
 #include <string>
@@ -13,9 +14,6 @@ inline constexpr double boat_title_size = 5.0;
 inline constexpr double stay_text_size = 2.6;
 inline constexpr double plain_text_size = 2.5;
 inline constexpr double small_text_size = 2.3; ///< the smallest on any sheet; 2.2 mm is the limit
-
-/// The boat's title, or words that say that there is none.
-std::string boat_title(const CheckedRig& checked);
 
 /// Writes boat title, `subtitle` and, when a number of the rig is assumed or missing, the word DRAFT with
 /// how many, at the head of a sheet `width` wide. Returns the y below it.

@@ -1,5 +1,6 @@
 #include "plugins/order-list/order_list.hpp"
 
+#include "backend/boat_title.hpp"
 #include "backend/page/html_pages.hpp"
 #include "backend/page/page_flow.hpp"
 #include "plugins/order-list/order_items.hpp"
@@ -55,8 +56,7 @@ BackendDescription OrderList::describe() const {
 }
 
 OutputBundle OrderList::generate(const BackendRequest& request) const {
-  const std::string& title = request.checked.rig().boat.title;
-  const std::string boat = title.empty() ? "unnamed boat" : title;
+  const std::string boat = boat_title(request.checked);
   const std::vector<OrderItem> items = order_items(request.checked);
   std::vector<Drawing> pages = order_pages(request.checked, items, boat, request.paper);
   OutputBundle bundle;

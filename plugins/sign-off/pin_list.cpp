@@ -76,6 +76,22 @@ void add_pins(const Rig& rig, const DerivedStay& derived, std::vector<Fastening>
   }
 }
 
+/// A shackle brings a pin of its own, whatever its ends are said to be.
+void add_shackles(const Rig& rig, const DerivedStay& derived, std::vector<Fastening>& list) {
+  const Stay& stay = rig[derived.stay];
+  for (std::size_t i = 0; i < stay.stack.size(); ++i) {
+    const Part* part = part_of(rig, stay.stack[i]);
+    if (part == nullptr || part->kind != "shackle" || part->upper.type == "jaw" ||
+        part->lower.type == "jaw")
+      continue;
+    Fastening pin = placed(rig, stay, i);
+    pin.joint = part->name;
+    pin.what = "pin of the shackle";
+    pin.secured = fact_text(part->particulars, "secured");
+    list.push_back(std::move(pin));
+  }
+}
+
 void add_threads(const Rig& rig, const DerivedStay& derived, std::vector<Fastening>& list) {
   const Stay& stay = rig[derived.stay];
   for (const TakeUp& adjuster : derived.adjusters) {
@@ -98,6 +114,7 @@ std::vector<Fastening> pin_list(const CheckedRig& checked) {
   std::vector<Fastening> list;
   for (const DerivedStay& stay : checked.derived().stays) {
     add_pins(checked.rig(), stay, list);
+    add_shackles(checked.rig(), stay, list);
     add_threads(checked.rig(), stay, list);
   }
   const auto height = [](const Fastening& one) {

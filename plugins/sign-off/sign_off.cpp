@@ -1,5 +1,6 @@
 #include "plugins/sign-off/sign_off.hpp"
 
+#include "backend/boat_title.hpp"
 #include "backend/page/html_pages.hpp"
 #include "plugins/sign-off/sign_off_pages.hpp"
 
@@ -16,8 +17,7 @@ BackendDescription SignOff::describe() const {
 }
 
 OutputBundle SignOff::generate(const BackendRequest& request) const {
-  const std::string& title = request.checked.rig().boat.title;
-  const std::string boat = title.empty() ? "unnamed boat" : title;
+  const std::string boat = boat_title(request.checked);
   std::vector<Drawing> pages = sign_off_pages(request.checked, boat, request.paper);
   std::vector<Drawing> more = replacement_pages(request.checked, boat, request.paper);
   std::move(more.begin(), more.end(), std::back_inserter(pages));

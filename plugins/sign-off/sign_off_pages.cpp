@@ -66,10 +66,16 @@ std::vector<Drawing> sign_off_pages(const CheckedRig& checked, const std::string
                           tick(),
                           tick()});
   if (table.rows.empty())
-    page.text("The rig file states no pin and no thread.");
-  else
+    page.text("The rig file states no jaw, no shackle and no screw. Write down what you find: every pin, "
+              "seizing and "
+              "knot by which a stay hangs.");
+  else {
     page.table(table);
-  page.text("A line in place of what secures it: the rig file does not say; write what you find.", small);
+    page.text("A line in place of what secures it: the rig file does not say; write what you find. "
+              "Seizings, knots "
+              "and lashings are looked at as well; the list names pins and threads alone.",
+              small);
+  }
   add_signatures(page);
   return page.pages("Sign-off of " + boat, "Every pin and thread with boxes to tick.");
 }

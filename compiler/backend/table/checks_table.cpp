@@ -1,4 +1,5 @@
 #include "backend/table/rig_tables.hpp"
+#include "model/limit_use.hpp"
 
 #include <map>
 #include <utility>
@@ -24,7 +25,7 @@ std::vector<std::pair<std::string, CheckTotals>> totals_of(const std::vector<Che
 std::string limits_of(const Limits& limits, const std::string& check) {
   std::string words;
   for (const LimitRow& row : all_limits())
-    if ((" " + std::string(row.checks) + " ").find(" " + check + " ") != std::string::npos)
+    if (uses(row, check))
       words += (words.empty() ? "" : ", ") + std::string(row.name) + " " + limits.text(row.limit);
   return words;
 }
