@@ -1,8 +1,8 @@
 #include "plugins/diagram/diagram.hpp"
 
+#include "backend/diagram/rig_diagram.hpp"
+#include "backend/diagram/stay_strips.hpp"
 #include "backend/drawing/svg_writer.hpp"
-#include "plugins/diagram/rig_diagram.hpp"
-#include "plugins/diagram/stay_strips.hpp"
 
 #include <fmt/format.h>
 

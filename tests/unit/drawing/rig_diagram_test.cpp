@@ -1,4 +1,4 @@
-#include "plugins/diagram/rig_diagram.hpp"
+#include "backend/diagram/rig_diagram.hpp"
 
 #include "backend/drawing/label_box.hpp"
 #include "backend/drawing/svg_writer.hpp"

@@ -1,9 +1,9 @@
-#include "plugins/diagram/stay_strips.hpp"
+#include "backend/diagram/stay_strips.hpp"
 
+#include "backend/diagram/strips/strip_content.hpp"
+#include "backend/diagram/symbols/part_symbol.hpp"
 #include "backend/drawing/label_box.hpp"
 #include "backend/drawing/svg_writer.hpp"
-#include "plugins/diagram/strips/strip_content.hpp"
-#include "plugins/diagram/symbols/part_symbol.hpp"
 #include "unit/drawing/boats_to_draw.hpp"
 #include "unit/drawing/svg_reader.hpp"
 

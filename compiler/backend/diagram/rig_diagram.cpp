@@ -1,0 +1,106 @@
+#include "backend/diagram/rig_diagram.hpp"
+
+#include "backend/diagram/sheet.hpp"
+#include "backend/diagram/views/page_plan.hpp"
+#include "backend/diagram/views/view_key.hpp"
+#include "backend/drawing/wrap_label.hpp"
+#include "units/format_length.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace sheerpole {
+
+namespace {
+
+/// What the sheet must say of stays that the views can not show.
+std::string undrawn_text(const Rig& rig) {
+  if (rig.stays.empty())
+    return "No stays are stated in the rig file.";
+  std::string names;
+  for (const Stay& stay : rig.stays)
+    if (stay.path.size() < 2)
+      names += (names.empty() ? "" : ", ") + stay.name;
+  return names.empty() ? "" : "Not drawn, because no path is stated: " + names + ".";
+}
+
+std::string description_of(const Rig& rig) {
+  std::string words =
+      "Side view, view from astern and deck view of the standing rigging to one scale. Stays: ";
+  if (rig.stays.empty())
+    return words + "none.";
+  for (std::size_t i = 0; i < rig.stays.size(); ++i) {
+    const Stay& stay = rig.stays[i];
+    words += (i == 0 ? "" : "; ") + (stay.title.empty() ? stay.name : stay.title);
+    if (stay.side != Side::centre)
+      words += fmt::format(", {}", name_of(stay.side));
+    words += fmt::format(", {}", name_of(rig[stay.material].kind));
+  }
+  return words + ".";
+}
+
+Drawing sheet_without_views(const CheckedRig& checked) {
+  Drawing drawing;
+  drawing.title = "Rig diagram of " + boat_title(checked);
+  drawing.description = "The rig file states no points, so there is no view to draw.";
+  drawing.content.id = "sheet";
+  draw_sheet_head(checked,
+                  "Rig diagram. The rig file states no points, so there is no view to draw. " +
+                      std::string(checked.rig().stays.empty()
+                                      ? "No stays are stated either."
+                                      : "The strips show each stay from aloft to deck."),
+                  drawing.width, drawing.content);
+  draw_sheet_foot("", drawing.height, drawing.content);
+  return drawing;
+}
+
+} // namespace
+
+Drawing rig_diagram(const CheckedRig& checked) {
+  const Rig& rig = checked.rig();
+  if (rig.points.empty())
+    return sheet_without_views(checked);
+
+  const auto subtitle = [&](const PagePlan& plan) {
+    const std::string sheet = plan.paper.empty() ? "" : " on " + plan.paper;
+    std::string words =
+        fmt::format("Rig diagram. Three views, 1:{} when printed at full size{}. Do not take lengths "
+                    "from this sheet: a view shows a stay shorter than it is.",
+                    format_number(plan.scale), sheet);
+    if (const std::string undrawn = undrawn_text(rig); !undrawn.empty())
+      words += " " + undrawn;
+    return words;
+  };
+  // The head is measured on the narrowest sheet, so that on a wider one it takes no more.
+  PageRoom room;
+  room.key_height = view_key_height(checked.rig());
+  room.key_width = view_key_width;
+  room.foot = sheet_margin + sheet_foot_height;
+  ShapeGroup measured;
+  room.head = draw_sheet_head(checked, subtitle({}), PagePlan{}.width, measured) + 2.0;
+  const PagePlan plan = plan_page(rig, room);
+
+  Drawing drawing;
+  drawing.width = plan.width;
+  drawing.height = plan.height;
+  drawing.title = "Rig diagram of " + boat_title(checked);
+  drawing.description = description_of(rig);
+  drawing.content.id = "sheet";
+  draw_sheet_head(checked, subtitle(plan), plan.width, drawing.content);
+
+  const double deck_width = std::max(plan.deck.width(), room.key_width);
+  const double spare = plan.width - 2 * sheet_margin - plan.side.width() - plan.front.width() - deck_width;
+  const double gap = spare / 2;
+  double x = sheet_margin;
+  draw_view(rig, plan.side, {x, room.head}, drawing.content);
+  x += plan.side.width() + gap;
+  draw_view(rig, plan.front, {x, room.head}, drawing.content);
+  x += plan.front.width() + gap;
+  draw_view(rig, plan.deck, {x, room.head}, drawing.content);
+  drawing.content.add(view_key(checked.rig(), plan.scale, {x, plan.height - room.foot - room.key_height}));
+  draw_sheet_foot("", plan.height, drawing.content);
+  return drawing;
+}
+
+} // namespace sheerpole

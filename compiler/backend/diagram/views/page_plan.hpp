@@ -1,0 +1,36 @@
+#pragma once
+
+#include "backend/diagram/views/view_block.hpp"
+
+#include <string>
+
+namespace sheerpole {
+
+/// Sheet, scale and the three views of a rig diagram.
+struct PagePlan {
+  std::string paper; ///< "A3"; empty when the sheet is of no usual size
+  double width = 420.0;
+  double height = 297.0;
+  double scale = 50.0; ///< the denominator: 1:50
+  ViewBlock side;
+  ViewBlock front;
+  ViewBlock deck;
+};
+
+/// Room that the sheet keeps for things other than views, millimetres.
+struct PageRoom {
+  double head = 30.0;       ///< above the views, from the edge
+  double foot = 15.0;       ///< below the captions, from the edge
+  double key_height = 45.0; ///< below the deck view
+  double key_width = 80.0;
+};
+
+/// Clear distance between two views.
+inline constexpr double view_gap = 5.0;
+
+/// The largest usual scale at which the views fit a landscape A3 sheet; where the labels leave less than 90
+/// mm to the longest dimension of the rig, a larger sheet. Past A0 the sheet is as large as need be. Where
+/// the deck view fits only without the port labels that say what starboard ones say, it goes without them.
+PagePlan plan_page(const Rig& rig, const PageRoom& room);
+
+} // namespace sheerpole

@@ -1,0 +1,107 @@
+#include "backend/diagram/views/view_block.hpp"
+
+#include "backend/diagram/sheet.hpp"
+#include "backend/diagram/views/drawn_stay.hpp"
+#include "backend/diagram/views/view_caption.hpp"
+#include "backend/diagram/views/view_drawing.hpp"
+#include "backend/drawing/wrap_label.hpp"
+#include "units/format_length.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr double fan_room = 6.5;        // between the rig and a column
+constexpr double narrowest_view = 40.0; // the word above the centreline must fit between the headings
+
+/// Tells a program where a place of the boat lies on the sheet.
+std::string place_text(const ViewFrame& frame) {
+  return fmt::format(
+      "1 m of the boat is {} mm of the sheet. The origin of the boat's axes is at x {} mm, y {} mm.",
+      format_fixed(frame.millimetres_per_metre, 4), format_fixed(frame.origin.x, 3),
+      format_fixed(frame.origin.y, 3));
+}
+
+std::vector<LabelRequest> shifted(std::vector<LabelRequest> requests, PaperPoint by) {
+  for (LabelRequest& request : requests) {
+    request.site.x += by.x;
+    request.site.y += by.y;
+  }
+  return requests;
+}
+
+} // namespace
+
+ViewBlock measure_view(const Rig& rig, ViewKind kind, double millimetres_per_metre, bool both_sides,
+                       LabelSites sites) {
+  ViewBlock block;
+  block.kind = kind;
+  block.millimetres_per_metre = millimetres_per_metre;
+  block.extent = extent_of(rig, kind);
+  block.labels = view_labels(rig, {kind, millimetres_per_metre, {}}, block.extent, both_sides, sites);
+  const ViewHeadings headings = view_headings(kind);
+  const auto width_of = [](const std::vector<LabelRequest>& requests, const std::string& heading) {
+    return std::max(column_width(requests),
+                    column_width({{{heading}, {}, small_text_size, true, false, {}}}));
+  };
+  block.left_width = width_of(block.labels.left, headings.left);
+  block.right_width = width_of(block.labels.right, headings.right);
+  block.view_width = std::max(
+      (block.extent.right - block.extent.left) * millimetres_per_metre + 2 * fan_room, narrowest_view);
+  block.view_height = (block.extent.bottom - block.extent.top) * millimetres_per_metre;
+  block.column_height =
+      std::max({block.view_height, column_height(block.labels.left), column_height(block.labels.right)});
+  return block;
+}
+
+void draw_view(const Rig& rig, const ViewBlock& block, PaperPoint at, ShapeGroup& into) {
+  const double scale = block.millimetres_per_metre;
+  const double view_left = at.x + block.left_width;
+  const double view_right = view_left + block.view_width;
+  const double top = at.y + heading_height;
+  const ViewFrame frame{
+      block.kind,
+      scale,
+      {(view_left + view_right) / 2 - (block.extent.left + block.extent.right) / 2 * scale,
+       top - block.extent.top * scale}};
+  const std::string name(name_of(block.kind));
+
+  ShapeGroup view{name + "-view", view_caption(rig, block).front(), place_text(frame), {}};
+  // Leaders lie over the stays that they cross and end under the point marks.
+  draw_view_lines(rig, frame, block.extent, view);
+  ShapeGroup labels{name + "-labels", {}, {}, {}};
+  const double bottom = top + block.column_height;
+  // A label beside the uppermost or lowest point may stand level with it.
+  const double overhang = stay_text_size / 2;
+  place_labels(shifted(block.labels.left, frame.origin),
+               {view_left, true, top - overhang, bottom + overhang}, labels);
+  place_labels(shifted(block.labels.right, frame.origin),
+               {view_right, false, top - overhang, bottom + overhang}, labels);
+  view.add(std::move(labels));
+  draw_view_points(rig, frame, view);
+
+  const ViewHeadings headings = view_headings(block.kind);
+  const double heading_base = top - reference_line_overrun - 1.6;
+  const auto heading = [&](const std::string& text, double x, TextAnchor anchor, bool bold) {
+    if (!text.empty())
+      view.add(TextShape{{x, heading_base}, text, small_text_size, anchor, bold, {}});
+  };
+  heading(headings.left, view_left, TextAnchor::end, true);
+  heading(headings.middle, frame.origin.x, TextAnchor::middle, false);
+  heading(headings.right, view_right, TextAnchor::start, true);
+
+  double y = bottom + reference_line_overrun + 1.5;
+  bool bold = true;
+  for (const std::string& sentence : view_caption(rig, block)) {
+    const double size = bold ? stay_text_size : plain_text_size;
+    y = draw_text_block(wrap_label(sentence, size, block.width(), bold), {at.x, y}, size, bold, view);
+    bold = false;
+  }
+  into.add(std::move(view));
+}
+
+} // namespace sheerpole
