@@ -1,8 +1,32 @@
 #include "backend/table/table.hpp"
 
+#include <algorithm>
+#include <array>
+#include <string_view>
+
 namespace sheerpole {
 
 namespace {
+
+/// With a sign or without, digits, at most one point.
+bool is_number(std::string_view text) {
+  if (text.starts_with('-') || text.starts_with('+'))
+    text.remove_prefix(1);
+  const auto digit = [](char c) { return c >= '0' && c <= '9'; };
+  return std::count(text.begin(), text.end(), '.') <= 1 && std::any_of(text.begin(), text.end(), digit) &&
+         std::all_of(text.begin(), text.end(), [&](char c) { return digit(c) || c == '.'; });
+}
+
+/// What a spreadsheet would take for a formula gets an apostrophe before it, which makes it text there
+/// (OWASP, "CSV Injection": = + - @ tab CR LF and the full-width forms of the first four). A number stays.
+std::string as_shown(const std::string& text) {
+  using namespace std::string_view_literals;
+  constexpr std::array formula_signs{"="sv,  "+"sv,      "-"sv,      "@"sv,      "\t"sv,    "\r"sv,
+                                     "\n"sv, "\uff1d"sv, "\uff0b"sv, "\uff0d"sv, "\uff20"sv};
+  const bool formula = std::any_of(formula_signs.begin(), formula_signs.end(),
+                                   [&](std::string_view sign) { return text.starts_with(sign); });
+  return formula && !is_number(text) ? "'" + text : text;
+}
 
 std::string field(const std::string& text) {
   if (text.find_first_of(",\"\r\n") == std::string::npos)
@@ -20,7 +44,7 @@ void append_record(std::string& out, const std::vector<std::string>& cells) {
   for (std::size_t i = 0; i < cells.size(); ++i) {
     if (i > 0)
       out += ',';
-    out += field(cells[i]);
+    out += field(as_shown(cells[i]));
   }
   out += "\r\n";
 }

@@ -22,8 +22,9 @@ struct Table {
 /// columns that their signs take; no trailing blanks. A cell must not hold a line end.
 std::string render_text(const Table& table);
 
-/// RFC 4180: CRLF, fields quoted when they hold a comma, a quote or a line end; headings first. Title and
-/// notes are not part of it.
+/// RFC 4180: CRLF, fields quoted when they hold a comma, a quote or a line end; headings first. A text that
+/// a spreadsheet would take for a formula has an apostrophe before it; a number never has. Title and notes
+/// are not part of it.
 std::string render_csv(const Table& table);
 
 } // namespace sheerpole
