@@ -33,6 +33,7 @@ LIBRARIES = {
     "nlohmann/": ["diagnostics", "results", "backend", "plugins", "driver", "editor"],
     "CLI/": ["driver"],
     "pugixml.hpp": ["backend"],
+    "sha2.h": ["backend"],
     "Eigen/": ["calculate", "statics"],
     "coin/": ["calculate/cutting"],
     "librsvg/": ["driver/pdf"],
