@@ -63,6 +63,8 @@ struct BackendRequest {
   const CheckedRig& checked;
   std::vector<FleetRig> fleet = {}; ///< all rigs, `checked` among them; empty: that one alone
   PaperSize paper = PaperSize::a4;  ///< what is printed on
+  /// The rig as it was, for those that say what has changed; null: nothing to compare with.
+  const CheckedRig* previous = nullptr;
 };
 
 /// Turns a checked rig into files. Pure: no disk, no clock, no environment, no network.

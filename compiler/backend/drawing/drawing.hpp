@@ -90,6 +90,8 @@ struct ShapeGroup {
   std::string title;       ///< short; shown by viewers when the pointer rests there; may be empty
   std::string description; ///< longer; may be empty
   std::vector<DrawnNode> children;
+  /// Where a reader gets to who follows the group: "#stay-forestay". Written in pages only; empty: nowhere.
+  std::string link = {};
 
   template <class Shape>
   void add(Shape shape);

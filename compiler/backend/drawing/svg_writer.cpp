@@ -41,8 +41,8 @@ std::string xml_text(std::string_view text) {
 
 class SvgBuilder {
 public:
-  explicit SvgBuilder(pugi::xml_node parent, std::string_view prefix = "")
-      : parent_(parent), prefix_(prefix) {}
+  explicit SvgBuilder(pugi::xml_node parent, std::string_view prefix = "", bool with_links = false)
+      : parent_(parent), prefix_(prefix), with_links_(with_links) {}
 
   void operator()(const LineShape& line) const {
     pugi::xml_node node = element("line", line.id);
@@ -99,10 +99,13 @@ public:
   }
 
   void operator()(const ShapeGroup& group) const {
-    pugi::xml_node node = element("g", group.id);
+    const bool follows = with_links_ && !group.link.empty();
+    pugi::xml_node node = element(follows ? "a" : "g", group.id);
+    if (follows)
+      set(node, "href", group.link);
     words(node, group.title, group.description);
     for (const DrawnNode& child : group.children)
-      std::visit(SvgBuilder(node, prefix_), child.content);
+      std::visit(SvgBuilder(node, prefix_, with_links_), child.content);
   }
 
   static void words(pugi::xml_node node, const std::string& title, const std::string& description) {
@@ -119,6 +122,7 @@ public:
 private:
   pugi::xml_node parent_;
   std::string_view prefix_; ///< of every id
+  bool with_links_ = false;
 
   pugi::xml_node element(const char* name, const std::string& id) const {
     pugi::xml_node parent = parent_;
@@ -209,7 +213,7 @@ std::string write_svg_element(const Drawing& drawing, const std::string& prefix)
   pugi::xml_document document;
   pugi::xml_node svg = add_svg(document, drawing);
   SvgBuilder::words(svg, drawing.title, drawing.description);
-  std::visit(SvgBuilder(svg, prefix), DrawnNode{drawing.content}.content);
+  std::visit(SvgBuilder(svg, prefix, true), DrawnNode{drawing.content}.content);
   return text_of(document);
 }
 

@@ -1,38 +1,12 @@
 #include "backend/page/html_pages.hpp"
 
 #include "backend/drawing/svg_writer.hpp"
+#include "backend/page/html_text.hpp"
 #include "units/format_length.hpp"
 
 #include <fmt/format.h>
 
 namespace sheerpole {
-
-namespace {
-
-/// The text with the signs that HTML reads as markup written out.
-std::string html_text(const std::string& text) {
-  std::string result;
-  for (const char c : text)
-    switch (c) {
-    case '&':
-      result += "&amp;";
-      break;
-    case '<':
-      result += "&lt;";
-      break;
-    case '>':
-      result += "&gt;";
-      break;
-    case '"':
-      result += "&quot;";
-      break;
-    default:
-      result += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
-    }
-  return result;
-}
-
-} // namespace
 
 std::string html_of_pages(const std::string& title, const std::vector<Drawing>& pages) {
   const double width = pages.empty() ? 210.0 : pages.front().width;

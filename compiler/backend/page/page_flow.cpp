@@ -52,6 +52,7 @@ void PageFlow::begin_page() {
   page_.width = paper_.width;
   page_.height = paper_.height;
   y_ = page_margin;
+  page_top_ = y_;
   fresh_ = true;
   if (frame_.draft.empty())
     return;
@@ -59,6 +60,7 @@ void PageFlow::begin_page() {
   for (const std::string& reason : frame_.draft)
     words += " " + reason + (reason.ends_with('.') ? "" : ".");
   notice(words, {.size = 4.2, .bold = true, .indent = 0.0});
+  page_top_ = y_;
   fresh_ = true;
 }
 
@@ -82,10 +84,9 @@ void PageFlow::lines(const std::vector<std::string>& lines, double left, TextLoo
   }
 }
 
-void PageFlow::heading(std::string_view text, double size) {
+void PageFlow::heading(std::string_view text, double size, double kept_below) {
   const auto broken = wrap_to(text, size, width(), true);
-  // A heading keeps a line of text with it.
-  room_for(size * line_spacing * static_cast<double>(broken.size()) + 12.0);
+  room_for(size * line_spacing * static_cast<double>(broken.size()) + kept_below);
   if (y_ > page_margin + 1.0)
     y_ += size * 0.5;
   lines(broken, page_margin, {.size = size, .bold = true, .indent = 0.0});
@@ -145,33 +146,38 @@ double PageFlow::column_width(const FlowTable& table, std::size_t column) const 
   return width() * table.columns[column].share / all;
 }
 
-std::vector<std::string> PageFlow::wrapped(const FlowTable& table, std::size_t column,
-                                           const FlowCell& cell) const {
-  const double box = cell.tick ? table.size * (tick_box + 0.5) : 0.0;
-  return wrap_to(cell.text, table.size, column_width(table, column) - 2.0 * cell_padding - box, cell.bold);
+PageFlow::SetRow PageFlow::set_row(const FlowTable& table, const std::vector<FlowCell>& row) const {
+  SetRow set{.cells = &row, .lines = {}, .height = 0.0};
+  for (std::size_t i = 0; i < row.size(); ++i) {
+    const double box = row[i].tick ? table.size * (tick_box + 0.5) : 0.0;
+    set.lines.push_back(
+        wrap_to(row[i].text, table.size, column_width(table, i) - 2.0 * cell_padding - box, row[i].bold));
+  }
+  set.measure(table.size);
+  return set;
 }
 
-double PageFlow::row_height(const FlowTable& table, const std::vector<FlowCell>& row) const {
+void PageFlow::SetRow::measure(double size) {
   std::size_t most = 1;
-  for (std::size_t i = 0; i < row.size(); ++i)
-    most = std::max(most, wrapped(table, i, row[i]).size());
-  return table.size * line_spacing * static_cast<double>(most) + 2.0 * cell_padding;
+  for (const std::vector<std::string>& cell : lines)
+    most = std::max(most, cell.size());
+  height = size * line_spacing * static_cast<double>(most) + 2.0 * cell_padding;
 }
 
-void PageFlow::draw_cell(const FlowTable& table, std::size_t column, const FlowCell& cell, double left,
-                         double height) {
+void PageFlow::draw_cell(const FlowTable& table, const SetRow& row, std::size_t column, double left) {
+  const FlowCell& cell = (*row.cells)[column];
   const double right = left + column_width(table, column) - cell_padding;
   double text_left = left + cell_padding;
   double base = y_ + cell_padding + table.size * 0.95;
+  const double foot = y_ + row.height - cell_padding;
   if (cell.rule)
-    page_.content.add(LineShape{
-        {text_left, y_ + height - cell_padding}, {right, y_ + height - cell_padding}, outline(0.2), ""});
+    page_.content.add(LineShape{{text_left, foot}, {right, foot}, outline(0.2), ""});
   if (cell.tick) {
     add_tick_box(page_.content, text_left, base, table.size);
     text_left += table.size * (tick_box + 0.5);
   }
   const bool to_right = table.columns[column].right;
-  for (const std::string& line : wrapped(table, column, cell)) {
+  for (const std::string& line : row.lines[column]) {
     if (!line.empty())
       page_.content.add(TextShape{{to_right ? right : text_left, base},
                                   line,
@@ -183,38 +189,76 @@ void PageFlow::draw_cell(const FlowTable& table, std::size_t column, const FlowC
   }
 }
 
-void PageFlow::draw_row(const FlowTable& table, const std::vector<FlowCell>& row, bool heading) {
-  const double height = row_height(table, row);
+void PageFlow::draw_row(const FlowTable& table, const SetRow& row, bool heading) {
   double left = page_margin;
-  for (std::size_t i = 0; i < row.size(); ++i) {
-    draw_cell(table, i, row[i], left, height);
+  for (std::size_t i = 0; i < row.lines.size(); ++i) {
+    draw_cell(table, row, i, left);
     left += column_width(table, i);
   }
-  y_ += height;
+  y_ += row.height;
   page_.content.add(
       LineShape{{page_margin, y_}, {paper_.width - page_margin, y_}, outline(heading ? 0.5 : 0.15), ""});
 }
 
-void PageFlow::table(const FlowTable& table) {
+std::vector<FlowCell> PageFlow::headings_of(const FlowTable& table) {
   std::vector<FlowCell> headings;
   bool any = false;
   for (const FlowColumn& column : table.columns) {
     headings.push_back({.text = column.heading, .bold = true});
     any = any || !column.heading.empty();
   }
-  const double heading_height = any ? row_height(table, headings) : 0.0;
-  if (!table.rows.empty())
-    room_for(heading_height + row_height(table, table.rows.front()));
-  if (any)
-    draw_row(table, headings, true);
-  for (const std::vector<FlowCell>& row : table.rows) {
-    if (y_ + row_height(table, row) > bottom()) {
-      new_page();
-      fresh_ = false;
-      if (any)
-        draw_row(table, headings, true);
+  return any ? headings : std::vector<FlowCell>{};
+}
+
+double PageFlow::head_height(const FlowTable& table) const {
+  const std::vector<FlowCell> headings = headings_of(table);
+  return (headings.empty() ? 0.0 : set_row(table, headings).height) +
+         (table.rows.empty() ? 0.0 : set_row(table, table.rows.front()).height);
+}
+
+void PageFlow::table(const FlowTable& table) {
+  const std::vector<FlowCell> headings = headings_of(table);
+  const SetRow head = set_row(table, headings);
+  const double head_height = headings.empty() ? 0.0 : head.height;
+  // What one page takes below the headings; a row that is higher goes on over several.
+  const double most = bottom() - page_top_ - head_height;
+  const auto most_lines =
+      static_cast<std::size_t>(std::max(1.0, (most - 2.0 * cell_padding) / (table.size * line_spacing)));
+  bool begun = false;
+  for (const std::vector<FlowCell>& cells : table.rows) {
+    SetRow row = set_row(table, cells);
+    while (true) {
+      SetRow rest{.cells = row.cells, .lines = {}, .height = 0.0};
+      bool more = false;
+      if (row.height > most)
+        for (std::vector<std::string>& lines : row.lines) {
+          const std::size_t kept = std::min(lines.size(), most_lines);
+          rest.lines.emplace_back(lines.begin() + static_cast<std::ptrdiff_t>(kept), lines.end());
+          lines.resize(kept);
+          more = more || !rest.lines.back().empty();
+        }
+      row.measure(table.size);
+      if (!begun) {
+        room_for(head_height + row.height);
+        if (!headings.empty())
+          draw_row(table, head, true);
+        begun = true;
+      } else if (y_ + row.height > bottom()) {
+        new_page();
+        fresh_ = false;
+        if (!headings.empty())
+          draw_row(table, head, true);
+      }
+      draw_row(table, row, false);
+      if (!more)
+        break;
+      row = std::move(rest);
+      row.measure(table.size);
     }
-    draw_row(table, row, false);
+  }
+  if (!begun && !headings.empty()) {
+    room_for(head_height);
+    draw_row(table, head, true);
   }
   y_ += table.size * 0.5;
 }

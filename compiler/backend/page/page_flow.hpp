@@ -46,18 +46,22 @@ struct FlowTable {
 
 /// Sets texts, tables, boxes to tick and lines to write on one below the other, and goes on to a new page
 /// where one is full. All text is measured (drawing/text_width.hpp): nothing is cut off, nothing overlaps.
-/// Black on white. The heading of a table is repeated on each page that it goes on to; a row is not torn.
+/// Black on white. The heading of a table is repeated on each page that it goes on to; a row is
+/// torn only when it is higher than a page.
 class PageFlow {
 public:
   PageFlow(PaperSize size, PageFrame frame);
 
-  void heading(std::string_view text, double size = 5.0);
+  /// Keeps so much room below it on its page, so that it does not stand alone at the foot.
+  void heading(std::string_view text, double size = 5.0, double kept_below = 12.0);
   void text(std::string_view text, TextLook look = {});
   /// A box to tick and what it is for.
   void tick(std::string_view text, TextLook look = {});
   /// Words and a line to write on behind them, to the margin.
   void to_write(std::string_view words, TextLook look = {});
   void table(const FlowTable& table);
+  /// Height of its headings with the first row: what must not be torn from the words above a table.
+  double head_height(const FlowTable& table) const;
   /// Words in a heavy frame across the page: what must not be missed.
   void notice(std::string_view text, TextLook look = {});
   /// A drawing of the caller's, this high, as wide as the page's inside; `left_top` is its corner.
@@ -82,12 +86,19 @@ private:
   void begin_page();
   double bottom() const;
   void lines(const std::vector<std::string>& lines, double left, TextLook look);
-  double row_height(const FlowTable& table, const std::vector<FlowCell>& row) const;
-  void draw_row(const FlowTable& table, const std::vector<FlowCell>& row, bool heading);
-  void draw_cell(const FlowTable& table, std::size_t column, const FlowCell& cell, double left,
-                 double height);
+  /// A row with its texts broken into lines.
+  struct SetRow {
+    const std::vector<FlowCell>* cells = nullptr;
+    std::vector<std::vector<std::string>> lines; ///< of each cell
+    double height = 0.0;
+    void measure(double size);
+  };
+  SetRow set_row(const FlowTable& table, const std::vector<FlowCell>& row) const;
+  void draw_row(const FlowTable& table, const SetRow& row, bool heading);
+  void draw_cell(const FlowTable& table, const SetRow& row, std::size_t column, double left);
   double column_width(const FlowTable& table, std::size_t column) const;
-  std::vector<std::string> wrapped(const FlowTable& table, std::size_t column, const FlowCell& cell) const;
+  /// Empty when no column has a heading.
+  static std::vector<FlowCell> headings_of(const FlowTable& table);
 
   PaperExtent paper_;
   PageFrame frame_;
@@ -95,7 +106,8 @@ private:
   Drawing page_;
   std::vector<std::string> foot_; ///< lines of the foot, on the left
   double y_ = 0.0;
-  bool fresh_ = true; ///< nothing but the frame stands on this page
+  double page_top_ = 0.0; ///< below what stands at the head of every page
+  bool fresh_ = true;     ///< nothing but the frame stands on this page
 };
 
 } // namespace sheerpole

@@ -1,6 +1,7 @@
 #include "backend/diagram/views/page_plan.hpp"
 
 #include "backend/diagram/sheet.hpp"
+#include "backend/diagram/views/usual_scales.hpp"
 
 #include <algorithm>
 #include <array>
@@ -20,12 +21,6 @@ struct Paper {
 // ISO 216, trimmed sizes, landscape.
 constexpr std::array<Paper, 4> papers{
     {{"A3", 420, 297}, {"A2", 594, 420}, {"A1", 841, 594}, {"A0", 1189, 841}}};
-
-/// Denominators in use on drawings, each times a power of ten (common practice, no source; 1, 2 and 5 are
-/// in ISO 5455).
-constexpr std::array<double, 10> mantissas{1.0, 1.25, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 7.5};
-
-constexpr double largest_denominator = 1e7;
 
 /// Of the longest dimension of the rig: smaller is hard to read, millimetres.
 constexpr double smallest_view = 90.0;
@@ -55,14 +50,6 @@ double longest_dimension(const PagePlan& plan) {
   return std::max({plan.side.view_height, plan.deck.view_height, plan.front.view_width});
 }
 
-std::vector<double> usual_denominators() {
-  std::vector<double> denominators;
-  for (double power = 10.0; power < largest_denominator; power *= 10.0)
-    for (const double mantissa : mantissas)
-      denominators.push_back(mantissa * power);
-  return denominators;
-}
-
 struct FoundScale {
   double scale = 0.0;
   bool deck_both_sides = true;
@@ -77,7 +64,7 @@ std::optional<FoundScale> fitting_scale(const Rig& rig, const PageRoom& room, co
       continue; // spares finding the labels of views that are too large anyway
     for (const bool deck_both_sides : {true, false}) {
       const PagePlan plan = measure(rig, scale, deck_both_sides, LabelSites::rough);
-      if (scale > mantissas.front() * 10.0 && longest_dimension(plan) < smallest_view)
+      if (scale > smallest_denominator && longest_dimension(plan) < smallest_view)
         return std::nullopt;
       if (needed_width(plan, room) <= paper.width && needed_height(plan, room) <= paper.height)
         return FoundScale{scale, deck_both_sides};

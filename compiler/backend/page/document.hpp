@@ -1,0 +1,70 @@
+#pragma once
+
+#include "backend/drawing/drawing.hpp"
+
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+namespace sheerpole {
+
+/// A heading. Levels run from 2, as the title of the document is of level 1.
+struct DocumentHeading {
+  std::string text;
+  int level = 2;
+  std::string id = {}; ///< unique in the document; empty: nothing leads here
+};
+
+struct DocumentText {
+  std::string text;
+  bool small = false;
+};
+
+/// Words in a frame: what must not be missed.
+struct DocumentNotice {
+  std::string text;
+};
+
+/// Words, each with what is said of it.
+struct DocumentFacts {
+  std::vector<std::pair<std::string, std::string>> rows; ///< an empty second: a line to write on
+};
+
+struct DocumentColumn {
+  std::string heading;
+  double share = 1.0; ///< of the width on paper
+  bool right = false; ///< numbers
+};
+
+/// Rows of finished text. The first column names its row.
+struct DocumentTable {
+  std::string caption; ///< what it shows; read out to whoever can not see the table
+  std::vector<DocumentColumn> columns;
+  std::vector<std::vector<std::string>> rows; ///< each as long as `columns`
+  std::vector<std::string> notes = {};
+};
+
+/// A drawing with words below it.
+struct DocumentFigure {
+  Drawing drawing;
+  std::string caption;
+};
+
+/// Words with a line to write on behind them.
+struct DocumentToWrite {
+  std::vector<std::string> words;
+};
+
+using DocumentBlock = std::variant<DocumentHeading, DocumentText, DocumentNotice, DocumentFacts,
+                                   DocumentTable, DocumentFigure, DocumentToWrite>;
+
+/// A text to be read on a screen and on paper alike.
+struct Document {
+  std::string title;
+  std::string about;              ///< boat, revision: foot of each printed page
+  std::vector<std::string> draft; ///< not empty: DRAFT at its head, with these reasons
+  std::vector<DocumentBlock> blocks;
+};
+
+} // namespace sheerpole

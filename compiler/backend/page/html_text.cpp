@@ -1,0 +1,27 @@
+#include "backend/page/html_text.hpp"
+
+namespace sheerpole {
+
+std::string html_text(std::string_view text) {
+  std::string result;
+  for (const char c : text)
+    switch (c) {
+    case '&':
+      result += "&amp;";
+      break;
+    case '<':
+      result += "&lt;";
+      break;
+    case '>':
+      result += "&gt;";
+      break;
+    case '"':
+      result += "&quot;";
+      break;
+    default:
+      result += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
+    }
+  return result;
+}
+
+} // namespace sheerpole
