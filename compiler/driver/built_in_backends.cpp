@@ -11,6 +11,7 @@
 #include "plugins/proof-sheet/proof_sheet.hpp"
 #include "plugins/sign-off/sign_off.hpp"
 #include "plugins/spool-plan/spool_plan_backend.hpp"
+#include "plugins/survey-report/survey_report.hpp"
 #include "plugins/take-up/take_up_sheet.hpp"
 
 namespace sheerpole {
@@ -27,6 +28,7 @@ std::vector<std::unique_ptr<Backend>> usual_backends() {
   result.push_back(std::make_unique<ProofSheet>());
   result.push_back(std::make_unique<SignOff>());
   result.push_back(std::make_unique<SpoolPlanBackend>());
+  result.push_back(std::make_unique<SurveyReport>());
   result.push_back(std::make_unique<TakeUpSheet>());
   return result;
 }

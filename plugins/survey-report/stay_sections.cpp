@@ -1,0 +1,325 @@
+#include "backend/backend.hpp"
+#include "backend/diagram/strips/strip_layout.hpp"
+#include "backend/part_words.hpp"
+#include "calculate/facts.hpp"
+#include "plugins/survey-report/finding_class.hpp"
+#include "plugins/survey-report/report_document.hpp"
+
+#include <algorithm>
+#include <map>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr double strip_width = 180.0;
+
+/// Rows of a table of the rig by the stay that their first column names, without that column.
+using RowsByStay = std::map<std::string, std::vector<std::vector<std::string>>>;
+
+RowsByStay rows_by_stay(const Table& table) {
+  RowsByStay rows;
+  for (const std::vector<std::string>& row : table.rows)
+    rows[row.front()].emplace_back(row.begin() + 1, row.end());
+  return rows;
+}
+
+/// Tables that hold rows of every stay, worked out once.
+struct StayTables {
+  RowsByStay stack;
+  RowsByStay strength;
+  RowsByStay take_up;
+};
+
+std::string side_words(const Stay& stay) {
+  return stay.side == Side::centre ? "on the centreline" : std::string(name_of(stay.side)) + " side";
+}
+
+std::string path_words(const Rig& rig, const Stay& stay) {
+  std::string words;
+  for (const PathStop& stop : stay.path) {
+    words += (words.empty() ? "" : ", ") + rig[stop.point].name;
+    if (stop.passage != Passage::end)
+      words += stop.passage == Passage::free ? " (passes free)" : " (clamped)";
+  }
+  return words;
+}
+
+/// A number with how it is known.
+template <class Value>
+std::string known(const std::string& text, const Sourced<Value>& value) {
+  return text + " (" + source_words(value.provenance) + ")";
+}
+
+std::string line_words(const LineMaterial& line) {
+  std::string words = line.name;
+  for (const std::string& one : {line.title, line.construction, line.grade, line.size.name})
+    if (!one.empty())
+      words += ", " + one;
+  return words;
+}
+
+void add_line_facts(const LineMaterial& line, DocumentFacts& facts) {
+  facts.rows.emplace_back("line", line_words(line));
+  facts.rows.emplace_back("diameter",
+                          known(format_tenths(Tenths::of(line.diameter.value)) + " mm", line.diameter));
+  facts.rows.emplace_back(
+      "break load", line.break_load ? known(format_fixed(line.break_load->value.kilonewtons(), 1) + " kN",
+                                            *line.break_load)
+                                    : "not stated");
+  for (const char* name : {"batch", "bought", "made", "evidence"})
+    if (const std::string text = fact_text(line.particulars, name); !text.empty())
+      facts.rows.emplace_back(std::string("line, ") + name, text);
+}
+
+std::string length_words(const DerivedStay& derived) {
+  const Tenths total = printed_total(derived.pin_to_pin);
+  std::string words = format_total(derived.route == LengthRoute::unknown, total) + " mm, by " +
+                      std::string(route_words(derived.route));
+  for (const RouteComparison& other : derived.other_routes)
+    words += "; by " + std::string(route_words(other.other)) + " " +
+             format_tenths(Tenths::of(other.length)) + " mm";
+  return words;
+}
+
+std::string doubt_words(const DerivedStay& derived) {
+  if (!derived.uncertainty)
+    return "not checked: no bound is stated for what it follows from";
+  return "at worst " + format_signed(Tenths::of(derived.uncertainty->worst_low)) + " / " +
+         format_signed(Tenths::of(derived.uncertainty->worst_high)) + " mm";
+}
+
+void add_facts(const Rig& rig, const Stay& stay, const DerivedStay& derived, Document& document) {
+  DocumentFacts facts;
+  facts.rows.emplace_back("side", side_words(stay));
+  add_line_facts(rig[stay.material], facts);
+  facts.rows.emplace_back("path, from aloft", stay.path.empty() ? "not stated" : path_words(rig, stay));
+  facts.rows.emplace_back("pin to pin", length_words(derived));
+  facts.rows.emplace_back("how well its cut is known", doubt_words(derived));
+  const std::string installed = fact_text(stay.particulars, "installed");
+  const std::string evidence = fact_text(stay.particulars, "evidence");
+  facts.rows.emplace_back("installed", installed.empty() ? "not stated" : installed);
+  facts.rows.emplace_back("evidence of its age", evidence.empty() ? "not stated" : evidence);
+  for (const Particular& fact : stay.particulars)
+    if (fact.name != "installed" && fact.name != "evidence")
+      facts.rows.emplace_back(fact.name, shown_fact(fact));
+  document.blocks.emplace_back(std::move(facts));
+}
+
+void add_parts(const Rig& rig, const Stay& stay, const StayTables& tables, Document& document) {
+  DocumentTable table{.caption = "From aloft to deck",
+                      .columns = {{"item", 1.5},
+                                  {"what", 1.3},
+                                  {"length mm", 0.9, true},
+                                  {"from upper pin mm", 1.1, true},
+                                  {"ends", 3.0},
+                                  {"length known by", 1.6},
+                                  {"age, batch", 1.3}},
+                      .rows = {}};
+  const auto found = tables.stack.find(stay.name);
+  for (std::size_t i = 0; found != tables.stack.end() && i < found->second.size(); ++i) {
+    const std::vector<std::string>& row = found->second[i]; // no., kind, item, times, length, from pin
+    const StackItem& item = stay.stack[i];
+    std::string ends;
+    std::string length_known;
+    std::string age;
+    if (item.kind == StackItem::Kind::part) {
+      const Part& part = rig[item.part];
+      for (const End* end : {&part.upper, &part.lower})
+        if (!end->type.empty())
+          ends += (ends.empty() ? "" : " / ") + end_words(*end);
+      length_known = length_source(part);
+      for (const char* name : {"installed", "evidence", "batch"})
+        if (const std::string text = fact_text(part.particulars, name); !text.empty())
+          age += (age.empty() ? "" : ", ") + text;
+    }
+    table.rows.push_back({row[2] + (row[3] == "1" ? "" : ", " + row[3] + " times"), row[1], row[4], row[5],
+                          ends, length_known, age});
+  }
+  if (table.rows.empty())
+    table.caption = "The rig files do not say what it is made of.";
+  document.blocks.emplace_back(std::move(table));
+}
+
+void add_rows(const std::string& caption, std::vector<DocumentColumn> columns, const RowsByStay& rows,
+              const Stay& stay, Document& document) {
+  const auto found = rows.find(stay.name);
+  if (found == rows.end())
+    return;
+  document.blocks.emplace_back(
+      DocumentTable{.caption = caption, .columns = std::move(columns), .rows = found->second});
+}
+
+/// The words of all checks of a joint with this result, each once.
+std::string words_of(const Joint& joint, JointResult result) {
+  std::vector<std::string> said;
+  for (const JointCheck& check : joint.checks)
+    if (check.result == result && std::find(said.begin(), said.end(), check.words) == said.end())
+      said.push_back(check.words);
+  std::string words;
+  for (const std::string& one : said)
+    words += (words.empty() ? "" : "; ") + one;
+  return words;
+}
+
+void add_joints(const DerivedStay& derived, Document& document) {
+  DocumentTable table{
+      .caption = "Joints",
+      .columns = {{"joint", 1.5}, {"found", 2.0}, {"compared and passed", 2.4}, {"not checked", 2.4}},
+      .rows = {}};
+  for (const Joint& joint : derived.joints)
+    table.rows.push_back({joint.name, words_of(joint, JointResult::finding),
+                          words_of(joint, JointResult::pass), words_of(joint, JointResult::not_checked)});
+  if (!table.rows.empty())
+    document.blocks.emplace_back(std::move(table));
+}
+
+/// The links whose strength is known; the others in a line below.
+void add_strength(const RowsByStay& rows, const Stay& stay, const DerivedStay& derived,
+                  Document& document) {
+  DocumentTable table{
+      .caption = "What each link holds, from aloft to deck",
+      .columns = {{"link", 2.0}, {"kN", 0.7, true}, {"how", 2.4}, {"source", 2.0}, {"remark", 1.6}},
+      .rows = {}};
+  if (const auto found = rows.find(stay.name); found != rows.end())
+    for (const std::vector<std::string>& row : found->second)
+      if (!row[1].empty())
+        table.rows.push_back(row);
+  if (table.rows.empty())
+    table.caption = "What each link holds: not stated of any";
+  if (const std::string unknown = unknown_words(derived.chain); !unknown.empty())
+    table.notes.push_back("Not stated, and never taken for strong: " + unknown + ".");
+  document.blocks.emplace_back(std::move(table));
+}
+
+void add_sum(const Rig& rig, const DerivedStay& derived, Document& document) {
+  for (const Piece& piece : derived.pieces) {
+    const PieceSum sum = piece_sum(rig, derived, piece);
+    DocumentTable table{.caption = "How its length came about: " + piece.name,
+                        .columns = {{"term", 2.4}, {"mm", 0.9, true}, {"how it is known", 3.6}},
+                        .rows = {}};
+    if (sum.unknown)
+      table.rows.push_back({"X", "X", source_words(sum.unknown_source)});
+    for (const SumSection& section : sum.sections) {
+      for (const SumRow& row : section.rows) {
+        const std::string source = source_words(row.term->provenance);
+        table.rows.push_back({row.term->name, format_signed(row.amount),
+                              row.term->how + (row.term->how.empty() ? "" : "; ") + source});
+      }
+      const bool complete = section.name == "pin-to-pin" ||
+                            (sum.body_complete && (section.name != "cut" || sum.cut_complete));
+      table.rows.push_back({"= " + section.name, format_total(sum.unknown, section.total),
+                            complete ? "sum of the rows above" : "incomplete: something is not stated"});
+    }
+    for (const MissingInput& missing : piece.missing)
+      table.notes.push_back("Missing: " + missing.what + ". " + missing.mend);
+    for (const std::string& left_out : piece.not_counted)
+      table.notes.push_back("Not counted: " + left_out + ".");
+    document.blocks.emplace_back(std::move(table));
+  }
+}
+
+void add_log(const Rig& rig, const Stay& stay, Document& document) {
+  DocumentTable table{
+      .caption = "Inspection log",
+      .columns = {{"date", 0.9}, {"where", 1.6}, {"condition", 1.0}, {"by", 1.0}, {"note", 2.4}},
+      .rows = {}};
+  for (const Inspection& inspection : rig.inspections)
+    for (const StayId id : inspection.stays)
+      if (&rig[id] == &stay) {
+        std::string where;
+        for (const PartId part : inspection.between)
+          where += (where.empty() ? "" : " to ") + rig[part].name;
+        table.rows.push_back({inspection.date, where.empty() ? "the whole stay" : where,
+                              inspection.condition, inspection.by, inspection.note});
+      }
+  if (table.rows.empty())
+    table.caption = "Inspection log: no entry";
+  document.blocks.emplace_back(std::move(table));
+}
+
+/// True for what is said of this stay, or of both sides of its pair.
+bool about(const std::string& subject, const Stay& stay) {
+  return subject == stay.name || subject == stay.base;
+}
+
+void add_stay_findings(const CheckedRig& checked, const Stay& stay, Document& document) {
+  DocumentTable table{
+      .caption = "Found on this stay", .columns = {{"class", 1.0}, {"what was found", 4.0}}, .rows = {}};
+  for (const Diagnostic& finding : checked.findings())
+    if (about(finding.subject, stay))
+      table.rows.push_back(
+          {finding.waived.empty() ? std::string(name_of(class_of(finding))) : "left standing",
+           finding.message + " (" + finding.slug + ")"});
+  CheckTotals totals;
+  for (const CheckResult& result : checked.results())
+    if (about(result.subject, stay))
+      totals.add(result.outcome);
+  if (table.rows.empty())
+    table.caption = "Found on this stay: nothing";
+  table.notes.push_back("Checks of this stay: " + std::to_string(totals.passed) + " pass, " +
+                        std::to_string(totals.found) + " findings, " + std::to_string(totals.not_checked) +
+                        " not checked, " + std::to_string(totals.waived) + " waived.");
+  document.blocks.emplace_back(std::move(table));
+}
+
+/// The strip of each stay; the strip of a pair stands for both.
+std::map<std::string, Drawing> strip_drawings(const CheckedRig& checked) {
+  std::map<std::string, Drawing> drawings;
+  for (const Strip& strip : strip_contents(checked)) {
+    const StripLayout layout = lay_out_strip(strip, strip_width);
+    Drawing drawing;
+    drawing.width = strip_width;
+    drawing.height = layout.height;
+    drawing.title = "Strip of " + strip.name;
+    drawing.description = "Its parts from aloft, left, to deck, right. Not to scale.";
+    draw_strip(strip, layout, {0.0, 0.0}, strip_width, drawing.content);
+    drawings.emplace(strip.name, std::move(drawing));
+  }
+  return drawings;
+}
+
+} // namespace
+
+void add_stays(const CheckedRig& checked, Document& document) {
+  const Rig& rig = checked.rig();
+  document.blocks.emplace_back(DocumentHeading{"Stays", 2, "stays"});
+  if (checked.derived().stays.empty()) {
+    document.blocks.emplace_back(DocumentText{"The rig files state no stays."});
+    return;
+  }
+  document.blocks.emplace_back(
+      DocumentText{"Port and starboard stand apart, each with what is stated of it."});
+  const StayTables tables{rows_by_stay(stack_table(checked)), rows_by_stay(strength_table(checked)),
+                          rows_by_stay(take_up_table(checked))};
+  const std::map<std::string, Drawing> strips = strip_drawings(checked);
+  for (const DerivedStay& derived : checked.derived().stays) {
+    const Stay& stay = rig[derived.stay];
+    document.blocks.emplace_back(
+        DocumentHeading{stay.name + (stay.title.empty() ? "" : ": " + stay.title), 3, section_of(stay)});
+    add_stay_findings(checked, stay, document);
+    add_facts(rig, stay, derived, document);
+    const auto own = strips.find(stay.name);
+    const auto found = own == strips.end() ? strips.find(stay.base) : own;
+    if (found != strips.end())
+      document.blocks.emplace_back(DocumentFigure{found->second, ""});
+    add_parts(rig, stay, tables, document);
+    add_rows("Adjusters",
+             {{"adjuster", 1.6},
+              {"set mm", 0.9, true},
+              {"to tighten mm", 0.9, true},
+              {"turns", 0.7, true},
+              {"to slacken mm", 0.9, true},
+              {"turns", 0.7, true},
+              {"mm per turn", 0.8, true},
+              {"thread engaged mm", 1.0, true},
+              {"one diameter mm", 0.9, true}},
+             tables.take_up, stay, document);
+    add_joints(derived, document);
+    add_strength(tables.strength, stay, derived, document);
+    add_sum(rig, derived, document);
+    add_log(rig, stay, document);
+  }
+}
+
+} // namespace sheerpole
