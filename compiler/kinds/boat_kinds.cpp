@@ -15,6 +15,14 @@ constexpr std::string_view steps[] = {"keel", "deck", "tabernacle"};
 constexpr std::string_view spreader_holds[] = {"fixed", "swinging"};
 
 constexpr PropertyRow boat[] = {
+    text_row("builder", Need::optional, "\"a yard on the firth\"", "who built her"),
+    text_row("hull-number", Need::optional, "\"no. 14\"",
+             "the number that her builder or her country gave her"),
+    text_row("launched", Need::optional, "\"1987\"", "when she was launched"),
+    text_row("flag", Need::optional, "\"Irish\"", "her flag"),
+    text_row("home-port", Need::optional, "\"Killary\"", "where she is at home"),
+    text_row("owner", Need::optional, "\"the owner\"", "whose she is, as reports shall name her"),
+    text_row("revision", Need::optional, "\"C\"", "of these files, as papers name it"),
     length_row("length-overall", Need::optional, 1.0, longest, "9.75 m", "length over all"),
     length_row("waterline-length", Need::optional, 1.0, longest, "8.60 m", "length of the waterline"),
     length_row("beam", Need::optional, 0.3, 60.0, "3.20 m", "greatest beam"),

@@ -7,6 +7,7 @@ namespace {
 using enum ValueType;
 using namespace rows;
 
+constexpr std::string_view mast_states[] = {"standing", "unstepped"};
 constexpr std::string_view layers[] = {"designed", "ordered", "made", "fitted"};
 constexpr std::string_view units[] = {"millimetres", "inches", "feet-and-inches"};
 constexpr std::string_view stock_sorts[] = {"spool", "coil", "offcut"};
@@ -74,6 +75,21 @@ constexpr PropertyRow waive[] = {
     date_row("until", Need::required, "the last day; after it the finding comes back"),
 };
 
+constexpr PropertyRow survey[] = {
+    date_row("date", Need::required, "the day on which she was looked at"),
+    text_row("by", Need::required, "\"surveyor\"", "who looked"),
+    text_row("qualification", Need::optional, "\"as on the letterhead\"", "of whoever looked"),
+    text_row("for", Need::optional, "\"the owner\"", "for whom the report is, and for nobody else"),
+    text_row("where", Need::optional, "\"ashore at Killary\"", "where she lay"),
+    text_row("weather", Need::optional, "\"dry, light wind\"", "at that time"),
+    choice_row("mast", Need::optional, mast_states, "standing", "whether the mast stood or lay"),
+    text_row("went", Need::optional, "\"aloft to the hounds; deck; below deck\"",
+             "how far whoever looked got"),
+    text_row("not-seen", Need::optional, "\"chainplates below deck, under covers\"",
+             "what was not seen, not opened, not climbed to"),
+    text_row("note", Need::optional, "\"after a grounding\"", "what a reader should know"),
+};
+
 constexpr PropertyRow inspection[] = {
     list_row("between", Need::optional, Category::part, "tang-10, thimble-16",
              "the part, or the two parts of the joint; not stated: the whole stay"),
@@ -103,6 +119,12 @@ constexpr KindRow kinds[] = {
      .of = Category::material,
      .properties = stock,
      .help = "a spool, coil or offcut in hand"},
+    {.name = "survey",
+     .category = Category::record,
+     .group = "Records",
+     .properties = survey,
+     .help = "a day on which she was looked over: by whom, for whom, what was not seen; the last one heads "
+             "the report"},
     {.name = "rule",
      .category = Category::rule,
      .group = "Records",
