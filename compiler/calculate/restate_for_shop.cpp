@@ -7,6 +7,27 @@
 
 namespace sheerpole {
 
+namespace {
+
+/// What the shop says of its papers, as one more thing that is stated over another: other shops of the
+/// files may have said otherwise.
+void note_unit(Rig& rig, const Record& shop) {
+  bool any = false;
+  for (const Record& record : rig.records)
+    any = any || (record.kind == "shop" && (find_fact(record.facts, "unit") != nullptr ||
+                                            find_fact(record.facts, "round-to") != nullptr));
+  if (!any)
+    return;
+  const std::string unit = fact_text(shop.facts, "unit");
+  const std::string round_to = fact_text(shop.facts, "round-to");
+  rig.differences.push_back(
+      {"shop " + shop.name, "bench cards", "unit", "",
+       (unit.empty() ? "millimetres" : unit) + (round_to.empty() ? "" : ", rounded to " + round_to),
+       shop.place});
+}
+
+} // namespace
+
 ShopFault restate_for_shop(Rig& rig, const std::string& shop) {
   const Record* record = find_record(rig, "shop", shop);
   if (record == nullptr)
@@ -35,6 +56,7 @@ ShopFault restate_for_shop(Rig& rig, const std::string& shop) {
       item.set_length = std::move(set);
       item.open = *open;
     }
+  note_unit(rig, *record);
   return ShopFault::none;
 }
 

@@ -1,8 +1,8 @@
 #include "plugins/bench-card/card_page.hpp"
 
+#include "backend/card/card_words.hpp"
 #include "backend/drawing/label_box.hpp"
 #include "backend/drawing/wrap_label.hpp"
-#include "calculate/length_text.hpp"
 #include "plugins/bench-card/card_steps.hpp"
 
 #include <fmt/format.h>
@@ -13,50 +13,20 @@ namespace sheerpole {
 
 namespace {
 
-std::string side_words(const Stay& stay) {
-  switch (stay.side) {
-  case Side::port:
-    return "PORT side";
-  case Side::starboard:
-    return "STARBOARD side";
-  case Side::centre:
-    break;
-  }
-  return "centreline";
-}
-
-/// The reasons, those with the same mend together.
-std::vector<std::string> draft_lines(const CardPiece& card) {
-  std::vector<std::string> lines;
-  std::vector<std::string> mends;
-  for (const DraftReason& reason : card.draft_reasons) {
-    const auto same = std::find(mends.begin(), mends.end(), reason.mend);
-    if (same == mends.end()) {
-      mends.push_back(reason.mend);
-      lines.push_back(reason.reason);
-    } else {
-      lines[static_cast<std::size_t>(same - mends.begin())] += "; " + reason.reason;
-    }
-  }
-  for (std::size_t i = 0; i < lines.size(); ++i)
-    if (!mends[i].empty())
-      lines[i] += ": " + mends[i];
-  return lines;
-}
-
 /// How well the length is known, by the worst case; or that nobody has said.
 std::string known_to(const CardPiece& card) {
   const auto& found = card.of_stay->uncertainty;
   if (!found || card.stay->stack[card.item].line_length)
     return "Known to: no bound is stated for what it rests on.";
-  return fmt::format("Known to {} / +{} mm at worst.", format_millimetres(found->worst_low),
-                     format_millimetres(found->worst_high));
+  return fmt::format("Known to {} / +{} at worst.",
+                     card_text(card.unit, card.unit.round_outwards(found->worst_low)),
+                     card.amount(card.unit.round_outwards(found->worst_high)));
 }
 
 void add_head(const CardPiece& card, PageFlow& page) {
   const std::string& title = card.stay->title;
   page.text("BENCH CARD   " + card.piece->name, {.size = 7.0, .bold = true, .indent = 0.0});
-  page.text(fmt::format("{}{}{}", title.empty() ? "" : title + ", ", side_words(*card.stay),
+  page.text(fmt::format("{}{}{}", title.empty() ? "" : title + ", ", side_words(card.stay->side),
                         card.piece->of > 1
                             ? fmt::format(", piece {} of {} from aloft", card.piece->number, card.piece->of)
                             : ""),
@@ -66,9 +36,10 @@ void add_head(const CardPiece& card, PageFlow& page) {
                         card.line->construction, card.line->size.name),
             {.size = 4.0, .bold = false, .indent = 0.0});
   page.space(1.5);
-  page.text(fmt::format("CUT  {} mm{}", card_text(card.cut), card.complete ? "" : "   INCOMPLETE"),
+  page.text(fmt::format("CUT  {}{}", card.amount(card.cut), card.complete ? "" : "   INCOMPLETE"),
             {.size = 9.0, .bold = true, .indent = 0.0});
-  page.text(known_to(card) + " All lengths on this card are in millimetres, zero at the cut end aloft.",
+  page.text(fmt::format("{} Lengths in {}; zero at the cut end aloft.{}{}", known_to(card),
+                        unit_words(card.unit), card.unit.remark.empty() ? "" : " ", card.unit.remark),
             {.size = 3.2, .bold = false, .indent = 0.0});
   page.space(2.0);
 }
@@ -116,11 +87,17 @@ void add_left_out(const CardPiece& card, PageFlow& page) {
     page.text("The reading is not corrected for: " + joined(card.of_stay->not_corrected) + ".", look);
   std::vector<std::string> eyes;
   if (!card.piece->above.note.empty())
-    eyes.push_back("aloft, " + card.piece->above.note);
+    eyes.push_back("aloft, " + in_card_unit(card.unit, card.piece->above.note));
   if (!card.piece->below.note.empty())
-    eyes.push_back("below, " + card.piece->below.note);
+    eyes.push_back("below, " + in_card_unit(card.unit, card.piece->below.note));
   if (!eyes.empty())
     page.text("Eyes: " + joined(eyes) + ".", look);
+}
+
+/// "+ 1720 mm", "- 12 mm": with its sign, to be read in a sum.
+std::string added(const CardPiece& card, CardLength length) {
+  const bool negative = length.parts < 0;
+  return (negative ? "- " : "+ ") + card.amount(CardLength{false, negative ? -length.parts : length.parts});
 }
 
 void add_marks(const CardPiece& card, PageFlow& page) {
@@ -136,38 +113,19 @@ void add_marks(const CardPiece& card, PageFlow& page) {
   for (std::size_t i = 0; i < card.marks.size(); ++i)
     table.rows.push_back({{.text = std::to_string(i + 1)},
                           {.text = card.marks[i].name},
-                          {.text = card_text(card.marks[i].from_aloft), .bold = true},
-                          {.text = card_text(card.marks[i].from_below)},
+                          {.text = card_text(card.unit, card.marks[i].from_aloft), .bold = true},
+                          {.text = card_text(card.unit, card.marks[i].from_below)},
                           {.text = "", .tick = true},
                           {.text = "", .rule = true}});
   page.table(table);
   for (const std::string& unknown : card.piece->bench.not_known)
     page.text("No mark: " + unknown, {.size = 3.0, .bold = false, .indent = 0.0});
   add_left_out(card, page);
-  page.text(fmt::format("By hand: body {} {} {} for the ends{} = {} mm.", card_text(card.body),
-                        card.ends < 0 ? "-" : "+", card.ends < 0 ? -card.ends : card.ends,
-                        card.behaves == 0 ? ""
-                                          : fmt::format(" {} {} for the line", card.behaves < 0 ? "-" : "+",
-                                                        card.behaves < 0 ? -card.behaves : card.behaves),
-                        card_text(card.cut)),
+  page.text(fmt::format("By hand: body {} {} for the ends{} = {}.", card.amount(card.body),
+                        added(card, card.ends),
+                        card.behaves.parts == 0 ? "" : " " + added(card, card.behaves) + " for the line",
+                        card.amount(card.cut)),
             {.size = 3.6, .bold = true, .indent = 0.0});
-}
-
-/// "thimble-16 > LINE > deadeye-38 > lashing-260 set to 160 mm".
-std::string stack_words(const CardPiece& card) {
-  std::string words;
-  for (std::size_t i = 0; i < card.stay->stack.size(); ++i) {
-    const StackItem& item = card.stay->stack[i];
-    words += words.empty() ? "" : "  >  ";
-    if (item.kind == StackItem::Kind::line) {
-      words += i == card.item ? "THIS PIECE" : "line";
-      continue;
-    }
-    words += (item.count > 1 ? std::to_string(item.count) + " x " : "") + (*card.rig)[item.part].name;
-    if (item.set_length)
-      words += " set to " + length_text(item.set_length->value);
-  }
-  return words;
 }
 
 void add_work(const CardPiece& card, PageFlow& page) {
@@ -182,7 +140,7 @@ void add_work(const CardPiece& card, PageFlow& page) {
     page.to_write("Measured a second time by, day:", {.size = 3.2, .bold = false, .indent = 0.0});
     page.space(1.5);
   }
-  page.to_write("As made, bearing to bearing, mm; load; temperature; day:",
+  page.to_write("As made, bearing to bearing; load; temperature; day:",
                 {.size = 3.2, .bold = false, .indent = 0.0});
 }
 
@@ -198,8 +156,9 @@ void add_cautions(PageFlow& page) {
 } // namespace
 
 std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, PaperSize size) {
-  PageFlow page(size,
-                {.name = "Bench card " + card.piece->name, .about = boat, .draft = draft_lines(card)});
+  PageFlow page(
+      size,
+      {.name = "Bench card " + card.piece->name, .about = boat, .draft = draft_lines(card.draft_reasons)});
   add_head(card, page);
   add_marks(card, page);
   page.text("From aloft: " + stack_words(card), {.size = 3.0, .bold = false, .indent = 0.0});

@@ -1,7 +1,7 @@
 #pragma once
 
+#include "backend/card/card_piece.hpp"
 #include "backend/page/page_flow.hpp"
-#include "plugins/bench-card/card_piece.hpp"
 
 #include <string>
 #include <vector>

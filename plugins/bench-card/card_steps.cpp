@@ -1,41 +1,21 @@
 #include "plugins/bench-card/card_steps.hpp"
 
+#include "backend/card/card_words.hpp"
 #include "calculate/facts.hpp"
 
 #include <fmt/format.h>
 
-#include <algorithm>
-
 namespace sheerpole {
 
 namespace {
-
-std::string shown(const std::string& name, const std::string& title) {
-  return title.empty() ? name : name + " (" + title + ")";
-}
-
-const Splice* splice_of(const CardPiece& card, const PieceEnd& end) {
-  const auto found = std::find_if(card.rig->splices.begin(), card.rig->splices.end(),
-                                  [&](const Splice& splice) { return splice.name == end.splice; });
-  return end.splice.empty() || found == card.rig->splices.end() ? nullptr : &*found;
-}
 
 /// "Splice the end aloft round thimble-16: long-bury, bury 648 mm (72 d), taper last third, lock stitch".
 CardStep splice_step(const CardPiece& card, const PieceEnd& end, std::string_view where) {
   std::string text = fmt::format("Splice the end {}", where);
   if (!end.part.empty())
     text += " round " + shown(end.part, end.title);
-  if (const Splice* splice = splice_of(card, end)) {
-    const Length diameter = card.line->diameter.value;
-    text +=
-        fmt::format(": {}, bury {} mm", splice->name, format_millimetres(splice->bury.value.at(diameter)));
-    if (splice->bury.value.in_diameters)
-      text += fmt::format(" ({} d)", format_number(splice->bury.value.amount));
-    if (!splice->taper.empty())
-      text += ", taper " + splice->taper;
-    if (const std::string locking = fact_text(splice->particulars, "locking"); !locking.empty())
-      text += ", " + locking;
-  }
+  if (const std::string words = splice_words(card, end); !words.empty())
+    text += ": " + words;
   return {text + ".", false};
 }
 
@@ -91,8 +71,7 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
                   card.line->size.name, bench_tension(card)));
   if (card.cut.unknown)
     add("Lay the messenger cord beside it, pin mark on the zero: X is from mark to mark of the cord, "
-        "pulled "
-        "as hard as when it was marked. Add or take the millimetres of the table.");
+        "pulled as hard as when it was marked. Add or take what the table says.");
   add("Make every mark of the table from the one zero, the cut end aloft. Then check each from the other "
       "end.");
   const std::vector<std::string> first = threaded_first(card);
@@ -103,13 +82,13 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
     add("Goes on before the second end is closed: " + names + ".");
   }
   if (card.has_dry_fit)
-    add(fmt::format("Dry fit, nothing cut or {}: {} mm from bearing to bearing. Hang it in its place and "
+    add(fmt::format("Dry fit, nothing cut or {}: {} from bearing to bearing. Hang it in its place and "
                     "look at the adjuster.",
-                    card.rope() ? "buried" : "pressed", card_text(card.dry_fit)));
+                    card.rope() ? "buried" : "pressed", card.amount(card.dry_fit)));
   else
     add("Dry fit, nothing cut: hang it in its place and look at the adjuster.");
   steps.push_back({"STOP. Sign before you cut; what is cut off can not be put back.", true});
-  add(fmt::format("Cut to {} mm.", card_text(card.cut)));
+  add(fmt::format("Cut to {}.", card.amount(card.cut)));
   if (card.rope()) {
     steps.push_back(splice_step(card, card.piece->above, "aloft"));
     steps.push_back(splice_step(card, card.piece->below, "below"));
@@ -118,8 +97,8 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
     steps.push_back(terminal_step(card.piece->above, "aloft"));
     steps.push_back(terminal_step(card.piece->below, "below"));
   }
-  add(fmt::format("Measure again, bearing to bearing: {} mm are wanted{}.", card_text(card.body),
-                  card.rope() && card.behaves != 0 ? " at the dock tension" : ""));
+  add(fmt::format("Measure again, bearing to bearing: {} wanted{}.", card.amount(card.body),
+                  card.rope() && card.behaves.parts != 0 ? " at the dock tension" : ""));
   return steps;
 }
 

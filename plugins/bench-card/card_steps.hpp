@@ -1,6 +1,6 @@
 #pragma once
 
-#include "plugins/bench-card/card_piece.hpp"
+#include "backend/card/card_piece.hpp"
 
 #include <string>
 #include <vector>

@@ -1,33 +1,24 @@
-#include "plugins/bench-card/card_piece.hpp"
+#include "backend/card/card_piece.hpp"
+
+#include "backend/piece_sum.hpp"
 
 namespace sheerpole {
 
 namespace {
 
-/// Rounds half away from zero.
-std::int64_t whole(Tenths tenths) {
-  const std::int64_t half = tenths.count < 0 ? -5 : 5;
-  return (tenths.count + half) / 10;
-}
-
-CardLength card_length(bool unknown, Tenths tenths) {
-  return {unknown, whole(tenths)};
-}
-
 /// The nearer end is rounded, the other is what the cut leaves, so that the two add up.
-CardMark card_mark(const BenchMark& mark, Tenths cut, CardLength printed_cut) {
-  const PrintedMark printed = printed_mark(mark, cut);
+CardMark card_mark(const CardUnit& unit, const BenchMark& mark, CardLength cut) {
+  const bool by_aloft = mark.from_aloft.unknown == mark.from_below.unknown
+                            ? mark.from_aloft.known <= mark.from_below.known
+                            : mark.from_below.unknown;
   CardMark result;
   result.name = mark.name;
-  const bool by_aloft =
-      !printed.from_aloft.unknown &&
-      (printed.from_below.unknown || printed.from_aloft.tenths <= printed.from_below.tenths);
   if (by_aloft) {
-    result.from_aloft = card_length(false, printed.from_aloft.tenths);
-    result.from_below = {printed_cut.unknown, printed_cut.millimetres - result.from_aloft.millimetres};
+    result.from_aloft = unit.round(mark.from_aloft.known);
+    result.from_below = cut - result.from_aloft;
   } else {
-    result.from_below = card_length(false, printed.from_below.tenths);
-    result.from_aloft = {printed_cut.unknown, printed_cut.millimetres - result.from_below.millimetres};
+    result.from_below = unit.round(mark.from_below.known);
+    result.from_aloft = cut - result.from_below;
   }
   return result;
 }
@@ -41,7 +32,16 @@ std::size_t line_item(const Stay& stay, int number) {
   return 0;
 }
 
-CardPiece card_piece(const CheckedRig& checked, const DerivedStay& of_stay, const Piece& piece) {
+Length behaviour(const Piece& piece) {
+  Length sum;
+  for (const Term& term : piece.cut.terms)
+    if (term.of_standing_part)
+      sum += term.amount;
+  return sum;
+}
+
+CardPiece card_piece(const CheckedRig& checked, const CardUnit& unit, const DerivedStay& of_stay,
+                     const Piece& piece) {
   const Rig& rig = checked.rig();
   CardPiece card;
   card.rig = &rig;
@@ -51,43 +51,31 @@ CardPiece card_piece(const CheckedRig& checked, const DerivedStay& of_stay, cons
   card.piece = &piece;
   card.line = &rig[piece.material];
   card.item = line_item(*card.stay, piece.number);
+  card.unit = unit;
   card.draft_reasons = checked.draft_reasons(piece);
   const PieceSum sum = piece_sum(rig, of_stay, piece);
   card.complete = sum.body_complete && sum.cut_complete;
-  card.cut = card_length(sum.unknown, sum.cut());
-  card.body = card_length(sum.unknown, sum.body());
-  Tenths behaves;
-  for (const SumRow& row : sum.section("cut").rows)
-    if (row.term->of_standing_part)
-      behaves += row.amount;
-  card.behaves = whole(behaves);
-  card.ends = card.cut.millimetres - card.body.millimetres - card.behaves;
+  card.cut = unit.round(piece.cut.known(), piece.cut.unknown);
+  card.body = unit.round(piece.body.known(), piece.cut.unknown);
+  card.behaves = unit.round(behaviour(piece));
+  card.ends = {false, card.cut.parts - card.body.parts - card.behaves.parts};
   for (const BenchMark& mark : piece.bench.marks)
-    card.marks.push_back(card_mark(mark, sum.cut(), card.cut));
+    card.marks.push_back(card_mark(unit, mark, card.cut));
   if (piece.bench.dry_fit) {
     card.has_dry_fit = true;
-    card.dry_fit = card_length(piece.bench.dry_fit->unknown, Tenths::of(piece.bench.dry_fit->known));
+    card.dry_fit = unit.round(piece.bench.dry_fit->known, piece.bench.dry_fit->unknown);
   }
   return card;
 }
 
 } // namespace
 
-std::string card_text(CardLength length) {
-  const std::string amount =
-      std::to_string(length.millimetres < 0 ? -length.millimetres : length.millimetres);
-  if (!length.unknown)
-    return (length.millimetres < 0 ? "-" : "") + amount;
-  if (length.millimetres == 0)
-    return "X";
-  return (length.millimetres < 0 ? "X - " : "X + ") + amount;
-}
-
 std::vector<CardPiece> card_pieces(const CheckedRig& checked) {
+  const CardUnit unit = card_unit(checked.rig());
   std::vector<CardPiece> cards;
   for (const DerivedStay& stay : checked.derived().stays)
     for (const Piece& piece : stay.pieces)
-      cards.push_back(card_piece(checked, stay, piece));
+      cards.push_back(card_piece(checked, unit, stay, piece));
   return cards;
 }
 

@@ -1,11 +1,14 @@
 #include "plugins/bench-card/bench_card.hpp"
 
+#include "backend/card/card_piece.hpp"
 #include "driver/compile.hpp"
 #include "plugins/bench-card/card_page.hpp"
 #include "plugins/bench-card/card_steps.hpp"
 #include "plugins/cut-list/cut_list.hpp"
 #include "source/file_reader.hpp"
+#include "unit/calculate/compiled_rig.hpp"
 #include "unit/page/page_boxes.hpp"
+#include "unit/plugins/example_boat.hpp"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -56,16 +59,89 @@ TEST_P(BenchCards, MarksAreThoseOfTheJsonToTheMillimetreAndAddUp) {
     ASSERT_EQ(marks.size(), card.marks.size()) << card.piece->name;
     for (std::size_t i = 0; i < card.marks.size(); ++i) {
       const CardMark& mark = card.marks[i];
-      EXPECT_EQ(mark.from_aloft.millimetres + mark.from_below.millimetres, card.cut.millimetres)
+      EXPECT_EQ(mark.from_aloft.parts + mark.from_below.parts, card.cut.parts)
           << card.piece->name << ", " << mark.name;
       EXPECT_EQ(mark.from_aloft.unknown, marks[i]["from_aloft"]["unknown"].get<bool>());
-      EXPECT_LE(std::abs(static_cast<double>(mark.from_aloft.millimetres) -
+      EXPECT_LE(std::abs(static_cast<double>(mark.from_aloft.parts) / 10.0 -
                          marks[i]["from_aloft"]["known_mm"].get<double>()),
                 1.0)
           << card.piece->name << ", " << mark.name;
     }
-    EXPECT_EQ(card.body.millimetres + card.ends + card.behaves, card.cut.millimetres);
+    EXPECT_EQ(card.body.parts + card.ends.parts + card.behaves.parts, card.cut.parts);
   }
+}
+
+/// All the texts of the pages.
+std::string text_of(const std::vector<Drawing>& pages) {
+  std::string text;
+  for (const Drawing& page : pages)
+    for (const LabelBox& box : set_boxes(page.content))
+      text += box.text + "\n";
+  return text;
+}
+
+/// Every choice of a shop's unit, with a step of its own or the usual one.
+struct ShopOfCards {
+  const char* text;
+  const char* words; ///< on the card
+};
+constexpr ShopOfCards shops[] = {
+    {"  unit: millimetres\n", "millimetres to 1 mm"},
+    {"  unit: millimetres\n  round-to: 0.5 mm\n", "millimetres to 0.5 mm"},
+    {"  unit: inches\n", "inches to 1/16\""},
+    {"  unit: inches\n  round-to: 1/32 in\n", "inches to 1/32\""},
+    {"  unit: feet-and-inches\n", "feet and inches to 1/16\""},
+};
+
+TEST_P(BenchCards, InEveryUnitTheMarksAndTheSumByHandAddUpAsPrinted) {
+  for (const ShopOfCards& shop : shops) {
+    const Compilation compilation =
+        test::example_with(GetParam(), std::string("shop loft {\n") + shop.text + "}\n");
+    ASSERT_TRUE(compilation.checked) << shop.words;
+    for (const CardPiece& card : card_pieces(*compilation.checked)) {
+      EXPECT_THAT(unit_words(card.unit), HasSubstr(shop.words));
+      for (const CardMark& mark : card.marks) {
+        EXPECT_EQ(mark.from_aloft.parts % card.unit.step, 0) << card.piece->name;
+        EXPECT_EQ(mark.from_aloft.parts + mark.from_below.parts, card.cut.parts) << card.piece->name;
+      }
+      EXPECT_EQ(card.body.parts + card.ends.parts + card.behaves.parts, card.cut.parts);
+      // Rounded once: never further off than half a step.
+      const double cut = static_cast<double>(card.cut.parts);
+      EXPECT_LE(std::abs(cut - card.piece->cut.known() / card.unit.part()),
+                0.5 * static_cast<double>(card.unit.step) + 1e-6);
+      const auto pages = card_pages(card, "A boat", PaperSize::letter);
+      expect_well_set(pages);
+      EXPECT_THAT(text_of(pages), HasSubstr("CUT " + card.amount(card.cut)));
+    }
+  }
+}
+
+// 25.4 mm to the inch: exact, by the international yard and pound agreement of 1959.
+TEST(BenchCard, PrintsOneUnitOnly) {
+  const Compilation boat = test::example_with("pellimoor", "shop loft {\n  unit: inches\n}\n");
+  ASSERT_TRUE(boat.checked);
+  const Length size_of_rope = Length::millimetres(9.0);
+  for (const CardPiece& card : card_pieces(*boat.checked)) {
+    std::string text = text_of(card_pages(card, "A boat", PaperSize::a4));
+    // Names of sizes stay as they are sold.
+    for (const char* name : {"9 mm", "7 mm", "6 mm", "10 mm", "8 mm"})
+      for (std::size_t at = text.find(name); at != std::string::npos; at = text.find(name))
+        text.erase(at, std::string_view(name).size());
+    EXPECT_THAT(text, testing::Not(HasSubstr(" mm"))) << card.piece->name;
+    if (card.rope() && card.line->diameter.value == size_of_rope) {
+      EXPECT_THAT(text, HasSubstr("bury 25 1/2\" (72 d)")); // 648 mm: 25.512 in
+    }
+  }
+}
+
+TEST(BenchCard, HoldsStaysWithLongNamesOfManyAlphabets) {
+  const Compilation boat = test::compiled(test::forty_pairs());
+  ASSERT_TRUE(boat.checked);
+  const auto cards = card_pieces(*boat.checked);
+  EXPECT_EQ(cards.size(), 80u);
+  for (const PaperSize size : {PaperSize::a4, PaperSize::letter})
+    for (const CardPiece& card : cards)
+      expect_well_set(card_pages(card, boat.checked->rig().boat.title, size));
 }
 
 TEST(BenchCard, IsADraftJustWhenAnInputIsAssumedOrMissing) {

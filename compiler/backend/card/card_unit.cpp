@@ -1,0 +1,163 @@
+#include "backend/card/card_unit.hpp"
+
+#include "calculate/facts.hpp"
+#include "units/format_length.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+#include <optional>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr std::int64_t parts_of_a_millimetre = 10;
+constexpr int parts_of_an_inch = 64;
+
+/// What conversion to metres and back leaves decides no half.
+constexpr double noise = 1e-9;
+
+bool restated_for(const Rig& rig, const Record& shop) {
+  return std::any_of(rig.differences.begin(), rig.differences.end(),
+                     [&](const Difference& one) { return one.origin == "shop " + shop.name; });
+}
+
+/// The shop whose unit counts; null when there is none or nobody has said which.
+const Record* shop_in_use(const Rig& rig, bool& in_doubt) {
+  const Record* only = nullptr;
+  int with_a_unit = 0;
+  for (const Record& record : rig.records) {
+    if (record.kind != "shop")
+      continue;
+    if (restated_for(rig, record))
+      return &record;
+    if (find_fact(record.facts, "unit") == nullptr && find_fact(record.facts, "round-to") == nullptr)
+      continue;
+    ++with_a_unit;
+    only = &record;
+  }
+  in_doubt = with_a_unit > 1;
+  return in_doubt ? nullptr : only;
+}
+
+/// How many parts a stated length is; nothing when it is no whole number of them.
+std::optional<std::int64_t> whole_parts(Length length, Length part) {
+  const double parts = length / part;
+  const double whole = std::round(parts);
+  if (whole < 1.0 || std::abs(parts - whole) > 1e-6)
+    return std::nullopt;
+  return static_cast<std::int64_t>(whole);
+}
+
+std::string size_text(const CardUnit& unit, std::int64_t parts) {
+  if (unit.kind != CardUnit::Kind::millimetres) {
+    const Length length = Length::inches(static_cast<double>(parts) / parts_of_an_inch);
+    return unit.kind == CardUnit::Kind::inches ? format_inches(length, parts_of_an_inch)
+                                               : format_feet_inches(length, parts_of_an_inch);
+  }
+  const std::string whole = std::to_string(parts / parts_of_a_millimetre);
+  return unit.step % parts_of_a_millimetre == 0
+             ? whole
+             : fmt::format("{}.{}", whole, parts % parts_of_a_millimetre);
+}
+
+} // namespace
+
+Length CardUnit::part() const {
+  return kind == Kind::millimetres ? Length::millimetres(1.0 / parts_of_a_millimetre)
+                                   : Length::inches(1.0 / parts_of_an_inch);
+}
+
+CardLength CardUnit::round(Length length, bool unknown) const {
+  const double steps = std::abs(length / part()) / static_cast<double>(step);
+  const auto whole = static_cast<std::int64_t>(std::floor(steps + 0.5 + noise)) * step;
+  return {unknown, length < Length{} ? -whole : whole};
+}
+
+CardLength CardUnit::round_outwards(Length length) const {
+  const double steps = std::abs(length / part()) / static_cast<double>(step);
+  const auto whole = static_cast<std::int64_t>(std::ceil(steps - 1e-6)) * step;
+  return {false, length < Length{} ? -whole : whole};
+}
+
+CardUnit card_unit(const Rig& rig) {
+  CardUnit unit;
+  bool in_doubt = false;
+  const Record* shop = shop_in_use(rig, in_doubt);
+  if (in_doubt)
+    unit.remark = "More than one shop is stated, and each has a unit: `--shop NAME` says whose is meant.";
+  if (shop == nullptr)
+    return unit;
+  unit.shop = shop->name;
+  const std::string stated = fact_text(shop->facts, "unit");
+  if (stated == "inches" || stated == "feet-and-inches") {
+    unit.kind = stated == "inches" ? CardUnit::Kind::inches : CardUnit::Kind::feet_and_inches;
+    unit.step = parts_of_an_inch / 16;
+  }
+  if (const auto round_to = fact_length(shop->facts, "round-to")) {
+    if (const auto parts = whole_parts(round_to->value, unit.part()))
+      unit.step = *parts;
+    else
+      unit.remark = fmt::format("The shop {} rounds to {}, which is no step of this unit.", shop->name,
+                                find_fact(shop->facts, "round-to")->text);
+  }
+  return unit;
+}
+
+std::string card_text(const CardUnit& unit, CardLength length) {
+  const bool negative = length.parts < 0;
+  const std::string amount = size_text(unit, negative ? -length.parts : length.parts);
+  if (!length.unknown)
+    return (negative ? "-" : "") + amount;
+  if (length.parts == 0)
+    return "X";
+  return (negative ? "X - " : "X + ") + amount;
+}
+
+std::string card_amount(const CardUnit& unit, CardLength length) {
+  const bool bears_its_unit =
+      unit.kind != CardUnit::Kind::millimetres || (length.unknown && length.parts == 0);
+  return card_text(unit, length) + (bears_its_unit ? "" : " mm");
+}
+
+std::string card_amount(const CardUnit& unit, Length length) {
+  return card_amount(unit, unit.round(length));
+}
+
+std::string unit_words(const CardUnit& unit) {
+  const std::string name = unit.kind == CardUnit::Kind::millimetres ? "millimetres"
+                           : unit.kind == CardUnit::Kind::inches    ? "inches"
+                                                                    : "feet and inches";
+  return fmt::format("{} to {}{}", name, card_amount(unit, CardLength{false, unit.step}),
+                     unit.shop.empty() ? "" : " (shop " + unit.shop + ")");
+}
+
+std::string in_card_unit(const CardUnit& unit, std::string_view words) {
+  if (unit.kind == CardUnit::Kind::millimetres)
+    return std::string(words);
+  constexpr std::string_view name = " mm";
+  const auto of_number = [](char c) { return (c >= '0' && c <= '9') || c == '.'; };
+  std::string result;
+  while (!words.empty()) {
+    const std::size_t at = words.find(name);
+    if (at == std::string_view::npos)
+      break;
+    std::size_t from = at;
+    while (from > 0 && of_number(words[from - 1]))
+      --from;
+    double millimetres = 0.0;
+    const auto read = std::from_chars(words.data() + from, words.data() + at, millimetres);
+    result += words.substr(0, from);
+    if (read.ec == std::errc{} && read.ptr == words.data() + at)
+      result += card_amount(unit, Length::millimetres(millimetres));
+    else
+      result += words.substr(from, at + name.size() - from);
+    words.remove_prefix(at + name.size());
+  }
+  return result + std::string(words);
+}
+
+} // namespace sheerpole
