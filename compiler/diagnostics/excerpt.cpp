@@ -1,6 +1,7 @@
 #include "diagnostics/excerpt.hpp"
 
 #include "base/code_point.hpp"
+#include "base/plain_text.hpp"
 
 #include <algorithm>
 #include <vector>
@@ -15,8 +16,7 @@ constexpr std::string_view replacement = "\xEF\xBF\xBD"; // U+FFFD
 constexpr std::string_view gap = "...";
 
 bool takes_over_the_screen(char32_t value) {
-  return value < 0x20 || (value >= 0x7F && value <= 0x9F) || (value >= 0x202A && value <= 0x202E) ||
-         (value >= 0x2066 && value <= 0x2069) || value == 0x2028 || value == 0x2029 || value == 0xFFFD;
+  return is_hidden_control(value) || value == '\n' || value == 0xFFFD;
 }
 
 /// One sign as it is printed.

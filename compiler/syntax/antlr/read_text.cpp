@@ -1,5 +1,7 @@
 #include "syntax/antlr/read_text.hpp"
 
+#include "base/plain_text.hpp"
+
 namespace sheerpole {
 
 namespace {
@@ -21,9 +23,8 @@ std::string_view between_other_quotes(std::string_view text) {
   return text;
 }
 
-} // namespace
-
-Text read_text(const TokenList& tokens, const antlr4::Token& token, SyntaxReport& report) {
+/// The text without its quotes, as it is written.
+Text written_text(const TokenList& tokens, const antlr4::Token& token, SyntaxReport& report) {
   Text result;
   result.span = tokens.span(token);
   const std::string_view text = tokens.source().text(result.span);
@@ -46,6 +47,14 @@ Text read_text(const TokenList& tokens, const antlr4::Token& token, SyntaxReport
     }
     result.text += text[i];
   }
+  return result;
+}
+
+} // namespace
+
+Text read_text(const TokenList& tokens, const antlr4::Token& token, SyntaxReport& report) {
+  Text result = written_text(tokens, token, report);
+  result.text = plain_text(result.text);
   return result;
 }
 
