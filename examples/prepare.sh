@@ -3,7 +3,7 @@
 
 # What compiling Sheerpole needs; for whoever sources this.
 # shellcheck disable=SC2034
-build_packages="g++ cmake ninja-build antlr4 libantlr4-runtime-dev nlohmann-json3-dev libcli11-dev libfmt-dev
+build_packages="g++ cmake ninja-build antlr4 libantlr4-runtime-dev nlohmann-json3-dev libvalijson-dev libcli11-dev libfmt-dev
 libpugixml-dev coinor-libcbc-dev coinor-libcgl-dev coinor-libclp-dev coinor-libosi-dev coinor-libcoinutils-dev
 zlib1g-dev libgfortran-12-dev pkg-config librsvg2-dev libcairo2-dev libfontconfig-dev fonts-liberation libmd-dev"
 

@@ -23,6 +23,7 @@ std::vector<FindingTable> finding_tables() {
       {"Sources, dates and evidence", evidence_findings()},
       {"Spars, eyes, layers and sister ships", overlay_findings()},
       {"States, expectations, rules and waivers", record_findings()},
+      {"Programs outside that make papers", outside_findings()},
   };
 }
 

@@ -40,6 +40,7 @@ std::span<const CatalogueEntry> strength_findings();
 std::span<const CatalogueEntry> evidence_findings();
 std::span<const CatalogueEntry> overlay_findings();
 std::span<const CatalogueEntry> record_findings();
+std::span<const CatalogueEntry> outside_findings();
 
 /// The findings about one subject.
 struct FindingTable {

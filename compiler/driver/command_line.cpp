@@ -66,6 +66,19 @@ void add_findings_form(CLI::App& verb, FindingsForm& form) {
       ->type_name("FORM");
 }
 
+void add_outside(CLI::App& verb, OutsideOptions& outside) {
+  verb.add_option("--outside", outside.programs,
+                  "a program that makes papers as well, by its path; may be given again. It runs with your "
+                  "rights: name only what you would run yourself")
+      ->type_name("PROGRAM")
+      ->expected(1)
+      ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  verb.add_option("--outside-seconds", outside.seconds, "how long such a program may take for an answer")
+      ->check(CLI::Range(1, 3600))
+      ->type_name("SECONDS")
+      ->capture_default_str();
+}
+
 /// Says what is wrong with the command line in plain words; the library's own words are for programmers.
 int usage_error(const CLI::App& app, int argument_count, char** arguments, const CLI::ParseError& error) {
   if (argument_count < 2) {
@@ -152,6 +165,7 @@ int run_command_line(int argument_count, char** arguments) {
   build_app->add_flag("--pdf", build.pdf, "papers as PDF as well");
   build_app->add_option("--paper", build.paper, "what is printed on: a4 or letter")
       ->check(CLI::IsMember({"a4", "letter"}));
+  add_outside(*build_app, build.outside);
   add_findings_form(*build_app, build.findings);
   add_rig_options(*build_app, build.rig);
   build_app->callback([&] { verb = [&] { return build_verb(build); }; });
@@ -195,13 +209,14 @@ int run_command_line(int argument_count, char** arguments) {
   add_findings_form(*tidy_app, tidy.findings);
   tidy_app->callback([&] { verb = [&] { return tidy_verb(tidy); }; });
 
-  std::string listing;
+  ListOptions list;
   CLI::App* list_app =
       app.add_subcommand("list", "list what there is: kinds of parts, units, findings, tables");
-  list_app->add_option("WHAT", listing, "one of: " + choices(words_of(listings())))
+  list_app->add_option("WHAT", list.what, "one of: " + choices(words_of(listings())))
       ->required()
       ->check(CLI::IsMember(words_of(listings())));
-  list_app->callback([&] { verb = [&] { return list_verb(listing); }; });
+  add_outside(*list_app, list.outside);
+  list_app->callback([&] { verb = [&] { return list_verb(list); }; });
 
   std::string word;
   CLI::App* explain_app = app.add_subcommand("explain", "explain a finding, a kind or an end by its name");

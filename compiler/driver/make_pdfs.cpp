@@ -1,20 +1,15 @@
 #include "driver/make_pdfs.hpp"
 
 #include "backend/drawing/svg_writer.hpp"
+#include "driver/process/run_program.hpp"
 #include "units/format_length.hpp"
 
-#include <fcntl.h>
-#include <signal.h>
-#include <spawn.h>
-#include <sys/wait.h>
 #include <unistd.h>
 
 #include <array>
-#include <cerrno>
 #include <charconv>
 #include <optional>
 #include <string_view>
-#include <thread>
 #include <utility>
 
 namespace sheerpole {
@@ -56,77 +51,6 @@ std::string program() {
   return here.substr(0, here.rfind('/') + 1) + "sheerpole-pdf";
 }
 
-std::string read_all(int from) {
-  std::string text;
-  std::array<char, 65536> buffer{};
-  for (;;) {
-    const ssize_t got = read(from, buffer.data(), buffer.size());
-    if (got > 0)
-      text.append(buffer.data(), static_cast<std::size_t>(got));
-    else if (got == 0 || errno != EINTR)
-      return text;
-  }
-}
-
-void write_all(int to, std::string_view text) {
-  while (!text.empty()) {
-    const ssize_t put = write(to, text.data(), text.size());
-    if (put > 0)
-      text.remove_prefix(static_cast<std::size_t>(put));
-    else if (put == 0 || errno != EINTR)
-      return; // the program has ended; how it ended says why
-  }
-}
-
-struct Ended {
-  std::string output;
-  std::string errors;
-  bool well = false;
-};
-
-/// Runs the program with this input; nothing when it can not be begun.
-std::optional<Ended> run(const std::string& path, const std::string& input) {
-  int in[2];
-  int out[2];
-  int errors[2];
-  if (pipe2(in, O_CLOEXEC) != 0 || pipe2(out, O_CLOEXEC) != 0 || pipe2(errors, O_CLOEXEC) != 0)
-    return std::nullopt;
-  posix_spawn_file_actions_t actions;
-  posix_spawn_file_actions_init(&actions);
-  posix_spawn_file_actions_adddup2(&actions, in[0], STDIN_FILENO);
-  posix_spawn_file_actions_adddup2(&actions, out[1], STDOUT_FILENO);
-  posix_spawn_file_actions_adddup2(&actions, errors[1], STDERR_FILENO);
-  std::string name = path;
-  char* const arguments[] = {name.data(), nullptr};
-  // fontconfig looks for its cache in the home folder.
-  pid_t child = 0;
-  const int begun = posix_spawn(&child, path.c_str(), &actions, nullptr, arguments, environ);
-  posix_spawn_file_actions_destroy(&actions);
-  close(in[0]);
-  close(out[1]);
-  close(errors[1]);
-  std::optional<Ended> ended;
-  if (begun == 0) {
-    signal(SIGPIPE, SIG_IGN); // a program that ends early is told by its status
-    ended.emplace();
-    std::thread of_errors([&] { ended->errors = read_all(errors[0]); });
-    std::thread of_output([&] { ended->output = read_all(out[0]); });
-    write_all(in[1], input);
-    close(in[1]);
-    of_output.join();
-    of_errors.join();
-    int status = 0;
-    while (waitpid(child, &status, 0) < 0 && errno == EINTR) {
-    }
-    ended->well = WIFEXITED(status) && WEXITSTATUS(status) == 0;
-  } else {
-    close(in[1]);
-  }
-  close(out[0]);
-  close(errors[0]);
-  return ended;
-}
-
 /// The next of the PDFs in what the program wrote.
 std::optional<std::string> next_pdf(std::string_view& rest) {
   constexpr std::string_view head = "pdf ";
@@ -153,14 +77,15 @@ Result<std::vector<OutputFile>, PdfFailure> make_pdfs(const std::vector<PagedFil
   if (papers.empty())
     return files;
   const std::string path = program();
-  const auto ended = path.empty() ? std::nullopt : run(path, input_of(papers, date));
-  if (!ended)
+  // It is our own program and gets our environment: fontconfig looks for its cache in the home folder.
+  const ProgramEnd ended = run_program({.path = path}, input_of(papers, date));
+  if (ended.how == ProgramEnd::How::not_started)
     return PdfFailure{"the program sheerpole-pdf, which draws PDFs, is not beside sheerpole"};
-  std::string_view rest = ended->output;
+  std::string_view rest = ended.output;
   for (const PagedFile& paper : papers) {
-    auto pdf = ended->well ? next_pdf(rest) : std::nullopt;
+    auto pdf = ended.well() ? next_pdf(rest) : std::nullopt;
     if (!pdf)
-      return PdfFailure{ended->errors.empty() ? "sheerpole-pdf ended without a word" : ended->errors};
+      return PdfFailure{ended.errors.empty() ? "sheerpole-pdf ended without a word" : ended.errors};
     files.push_back({paper.name, std::move(*pdf)});
   }
   return files;

@@ -26,6 +26,11 @@ ROOMS = {
 ALL_SEEING = ["driver", "editor"]
 # The one file that may name a back end.
 LISTS_BACK_ENDS = "compiler/driver/built_in_backends.cpp"
+# What a back end that is a program of its own as well includes in its main.cpp, and nowhere else.
+PLUGIN_MAIN = "driver/outside/plugin_main.hpp"
+# Starting programs, by how its include begins, and who may: none of them reads what a rig file says.
+STARTS_PROGRAMS = "driver/process/"
+MAY_START_PROGRAMS = ["driver/process", "driver/outside", "driver/make_pdfs.cpp"]
 
 # A library, by how its include begins, and the folders below compiler/ that may use it.
 LIBRARIES = {
@@ -36,6 +41,7 @@ LIBRARIES = {
     "sha2.h": ["backend"],
     "Eigen/": ["calculate", "statics"],
     "coin/": ["calculate/cutting"],
+    "valijson/": ["backend/process/schema_check.cpp"],
     "librsvg/": ["driver/pdf"],
     "cairo-pdf.h": ["driver/pdf"],
     "fontconfig/": ["driver/pdf"],
@@ -44,7 +50,7 @@ LIBRARIES = {
     "RigParser.h": ["syntax/antlr"],
 }
 SYSTEM_HEADERS = ["unistd.h", "fcntl.h", "poll.h", "spawn.h", "signal.h", "sys/"]
-TALKS_TO_SYSTEM = ["source", "backend/process", "driver", "editor"]
+TALKS_TO_SYSTEM = ["source", "driver", "editor"]
 LIBRARIES |= {header: TALKS_TO_SYSTEM for header in SYSTEM_HEADERS}
 
 
@@ -79,6 +85,11 @@ def check(root, build):
     return findings
 
 
+def below(place, folder):
+    """Whether the place is this folder or file, or stands below it."""
+    return place == folder or place.startswith(folder + "/")
+
+
 def wrong(root, name, include):
     """Why the include may not stand in the file called name, or nothing."""
     path = include.path
@@ -88,7 +99,7 @@ def wrong(root, name, include):
         for begin, allowed in LIBRARIES.items():
             if path.startswith(begin):
                 place = "plugins" if folders[0] == "plugins" else inside
-                here = any(place == folder or place.startswith(folder + "/") for folder in allowed)
+                here = any(below(place, folder) for folder in allowed)
                 return None if here else f"<{path}> belongs to {', '.join(allowed)} only"
         if "/" in path or "." in path:
             return f"<{path}> is of no library of the table"
@@ -104,6 +115,10 @@ def wrong(root, name, include):
         return None
     if not (root / "compiler" / path).is_file():
         return f'"{path}" is no file below compiler/ (paths start there, never at the including file)'
+    if path == PLUGIN_MAIN and folders[0] == "plugins" and folders[2:] == ["main.cpp"]:
+        return None
+    if path.startswith(STARTS_PROGRAMS) and not any(below(inside, place) for place in MAY_START_PROGRAMS):
+        return f'"{path}": programs are started by {", ".join(MAY_START_PROGRAMS)} only'
     may = reachable("backend") if folders[0] == "plugins" else reachable(folders[1])
     other = path.split("/")[0]
     if other not in may:

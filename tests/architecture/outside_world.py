@@ -1,4 +1,4 @@
-"""Disk, clock, environment, network and chance are reached from the rooms named here; a back end reaches none."""
+"""Disk, clock, environment, processes, network and chance are reached from the rooms named here; a back end reaches none."""
 
 import re
 
@@ -7,9 +7,10 @@ import tree
 
 NAME = "disk, clock and environment"
 
-DISK = ["source", "driver", "editor", "backend/process"]
-CLOCK = ["driver", "editor", "backend/process"]
-ENVIRONMENT = ["driver", "editor", "backend/process"]
+DISK = ["source", "driver", "editor"]
+CLOCK = ["driver", "editor"]
+ENVIRONMENT = ["driver", "editor"]
+PROCESSES = ["driver/process"]
 NETWORK = []
 CHANCE = []
 
@@ -36,6 +37,15 @@ CALLS = {
     "secure_getenv": ENVIRONMENT,
     "system": [],
     "popen": [],
+    "fork": PROCESSES,
+    "vfork": PROCESSES,
+    "execve": PROCESSES,
+    "execv": [],
+    "execvp": [],
+    "execl": [],
+    "execlp": [],
+    "posix_spawn": PROCESSES,
+    "posix_spawnp": [],
     "socket": NETWORK,
     "getaddrinfo": NETWORK,
     "rand": CHANCE,

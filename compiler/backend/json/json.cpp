@@ -1,5 +1,6 @@
 #include "backend/json/json.hpp"
 
+#include "diagnostics/render.hpp"
 #include "units/format_length.hpp"
 
 #include <charconv>
@@ -49,15 +50,40 @@ Json sum_json(const LengthSum& sum, const SourceSet& sources) {
           {"terms", std::move(terms)}};
 }
 
-Json request_json(const CheckedRig& checked) {
+namespace {
+
+Json draft_reasons_json(const CheckedRig& checked) {
   Json reasons = Json::array();
   for (const DraftReason& reason : checked.draft_reasons())
     reasons.push_back({{"subject", reason.subject}, {"reason", reason.reason}, {"mend", reason.mend}});
+  return reasons;
+}
+
+/// As they are written anywhere else, docs/findings/format.md.
+Json findings_json(const CheckedRig& checked) {
+  return Json::parse(render_json(checked.findings(), checked.sources()))["findings"];
+}
+
+Json results_json(const CheckedRig& checked) {
+  Json results = Json::array();
+  for (const CheckResult& result : checked.results())
+    results.push_back({{"check", result.check},
+                       {"subject", result.subject},
+                       {"outcome", name_of(result.outcome)},
+                       {"words", result.words}});
+  return results;
+}
+
+} // namespace
+
+Json request_json(const CheckedRig& checked) {
   return {{"format", "sheerpole-request"},
           {"version", 1},
           {"rig", rig_json(checked)},
           {"derived", derived_json(checked)},
-          {"draft_reasons", std::move(reasons)}};
+          {"draft_reasons", draft_reasons_json(checked)},
+          {"findings", findings_json(checked)},
+          {"check_results", results_json(checked)}};
 }
 
 std::string write_json(const Json& json) {

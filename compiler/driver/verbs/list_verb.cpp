@@ -1,5 +1,6 @@
 #include "backend/table/rig_tables.hpp"
 #include "diagnostics/catalogue.hpp"
+#include "diagnostics/render.hpp"
 #include "driver/built_in_backends.hpp"
 #include "driver/exit_code.hpp"
 #include "driver/reference/completion.hpp"
@@ -63,21 +64,36 @@ Table findings_table() {
   return table;
 }
 
-Table backends_table() {
+std::string files_of(const BackendDescription& description) {
+  std::string files;
+  for (const std::string& file : description.outputs)
+    files += (files.empty() ? "" : ", ") + file;
+  for (const std::string& file : description.sometimes)
+    files += std::string(files.empty() ? "" : ", ") + "sometimes " + file;
+  for (const std::string& file : description.papers)
+    files += ", with --pdf " + file;
+  return files;
+}
+
+Table backends_table(const std::vector<BackendDescription>& outside) {
   Table table = two_columns("back end", "what it makes");
   table.columns.push_back({"files", false});
-  for (const auto& backend : built_in_backends()) {
-    const BackendDescription description = backend->describe();
-    std::string files;
-    for (const std::string& file : description.outputs)
-      files += (files.empty() ? "" : ", ") + file;
-    for (const std::string& file : description.sometimes)
-      files += ", sometimes " + file;
-    for (const std::string& file : description.papers)
-      files += ", with --pdf " + file;
-    table.rows.push_back({description.name, description.summary, files});
-  }
+  std::vector<BackendDescription> descriptions;
+  for (const auto& backend : built_in_backends())
+    descriptions.push_back(backend->describe());
+  descriptions.insert(descriptions.end(), outside.begin(), outside.end());
+  for (const BackendDescription& description : descriptions)
+    table.rows.push_back({description.name, description.summary, files_of(description)});
   return table;
+}
+
+/// The built-in ones and those outside that are named.
+int list_backends(const OutsideOptions& options) {
+  const OutsideBackends outside(options);
+  if (!outside.findings().empty())
+    print_error(render_terminal(outside.findings(), SourceSet(), error_has_colour()));
+  print_out(render_text(backends_table(outside.descriptions())));
+  return outside.fault() ? exit_fault : exit_clean;
 }
 
 Table tables_table() {
@@ -111,7 +127,12 @@ const std::vector<Listing>& listings() {
   return all;
 }
 
-int list_verb(const std::string& what) {
+int list_verb(const ListOptions& options) {
+  const std::string& what = options.what;
+  if (what != "back-ends" && !options.outside.programs.empty()) {
+    print_error("sheerpole: --outside goes with `list back-ends`\n");
+    return exit_usage;
+  }
   if (what == "kinds")
     print_out(render_text(kinds_table()));
   else if (what == "ends")
@@ -123,7 +144,7 @@ int list_verb(const std::string& what) {
   else if (what == "findings")
     print_out(render_text(findings_table()));
   else if (what == "back-ends")
-    print_out(render_text(backends_table()));
+    return list_backends(options.outside);
   else if (what == "tables")
     print_out(render_text(tables_table()));
   else if (what == "phases")

@@ -2,6 +2,7 @@
 
 #include "driver/begin/first_rig.hpp"
 #include "driver/compile.hpp"
+#include "driver/outside/outside_backends.hpp"
 
 #include <string>
 #include <vector>
@@ -28,6 +29,7 @@ struct BuildOptions {
   FindingsForm findings;
   bool pdf = false;         ///< papers as PDF as well
   std::string paper = "a4"; ///< or "letter"
+  OutsideOptions outside;   ///< programs that make papers as well
 };
 
 struct PlanOptions {
@@ -63,6 +65,11 @@ struct MendOptions {
   bool print = false; ///< show the mended text of the one file and write nothing
 };
 
+struct ListOptions {
+  std::string what;       ///< one of listings()
+  OutsideOptions outside; ///< for `back-ends`
+};
+
 // Each verb returns an exit code.
 int check_verb(const CheckOptions& options);
 int build_verb(const BuildOptions& options);
@@ -71,7 +78,7 @@ int show_verb(const ShowOptions& options);
 int begin_verb(const BeginOptions& options);
 int mend_verb(const MendOptions& options);
 int tidy_verb(const TidyOptions& options);
-int list_verb(const std::string& what);
+int list_verb(const ListOptions& options);
 int explain_verb(const std::string& word);
 
 /// The words after `list`, with what each lists.

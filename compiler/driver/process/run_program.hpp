@@ -1,0 +1,57 @@
+#pragma once
+
+#include <chrono>
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace sheerpole {
+
+/// How far a program may go that is not ours.
+struct ProgramLimits {
+  std::chrono::milliseconds time{10'000};
+  std::size_t output_bytes = 64U << 20U;
+  std::uint64_t memory_bytes = 2ULL << 30U;    ///< of data, for each of its processes
+  std::uint64_t file_bytes = 256ULL << 20U;    ///< of each file that it writes
+  std::uint64_t open_files = 256;              ///< at one time
+  std::chrono::seconds processor_time{10 + 1}; ///< beyond `time`: one that is stopped by it was late
+};
+
+/// A program to run. Nothing is looked for: `path` is the file that is started.
+struct ProgramStart {
+  std::string path;
+  /// `NAME=value`; without it the program gets our own environment.
+  std::optional<std::vector<std::string>> environment = {};
+  std::string folder = {}; ///< in which it runs; empty: ours
+  /// Without them it may take what it needs, and is waited for until it ends.
+  std::optional<ProgramLimits> limits = {};
+};
+
+/// How a program ended, and what it wrote until then.
+struct ProgramEnd {
+  enum class How {
+    exited,          ///< by itself, with `code`
+    by_signal,       ///< `code` is the signal
+    late,            ///< it was stopped when its time was over
+    too_much_output, ///< it was stopped when it had written more than it may
+    not_started      ///< `code` is the error number of the system
+  };
+  How how = How::not_started;
+  int code = 0;
+  std::string output;
+  std::string errors; ///< what it wrote to its error stream, at most `kept_error_bytes`
+
+  bool well() const { return how == How::exited && code == 0; }
+};
+
+inline constexpr std::size_t kept_error_bytes = 64U << 10U;
+
+/// Starts the program, writes `input` to it, closes its input and reads what it writes until it ends. A
+/// program that does not read its input, or closes its output early, is no reason to hang. With limits it
+/// gets a process group of its own, and what is left of the group when the program has ended is ended too.
+ProgramEnd run_program(const ProgramStart& start, std::string_view input);
+
+} // namespace sheerpole
