@@ -1,0 +1,272 @@
+#include "calculate/change/rig_change.hpp"
+
+#include "calculate/change/line_fate.hpp"
+#include "calculate/change/stay_inputs.hpp"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace sheerpole {
+
+namespace {
+
+std::map<std::string, StayView> views_of(const Rig& rig, const Derived& derived) {
+  std::map<std::string, StayView> views;
+  for (const DerivedStay& stay : derived.stays)
+    views[rig[stay.stay].name] = {&rig, &rig[stay.stay], &stay};
+  return views;
+}
+
+/// The names of a stack from aloft to deck; the line as "line".
+std::vector<std::string> stack_names(const Rig& rig, const Stay& stay) {
+  std::vector<std::string> names;
+  for (const StackItem& item : stay.stack)
+    names.push_back(item.kind == StackItem::Kind::line ? "line" : rig[item.part].name);
+  return names;
+}
+
+std::string joined(std::vector<std::string>::const_iterator from,
+                   std::vector<std::string>::const_iterator to) {
+  std::string words;
+  for (; from != to; ++from)
+    words += (words.empty() ? "" : ", ") + *from;
+  return words;
+}
+
+/// What of a row of names differs: without what is alike at its beginning and its end.
+void add_row_change(const std::string& subject, const std::string& property,
+                    const std::vector<std::string>& was, const std::vector<std::string>& is,
+                    std::vector<ChangedInput>& changes) {
+  if (was == is)
+    return;
+  const auto [was_from, is_from] = std::mismatch(was.begin(), was.end(), is.begin(), is.end());
+  auto was_to = was.end();
+  auto is_to = is.end();
+  while (was_to != was_from && is_to != is_from && *(was_to - 1) == *(is_to - 1)) {
+    --was_to;
+    --is_to;
+  }
+  changes.push_back({subject, property, joined(was_from, was_to), joined(is_from, is_to)});
+}
+
+std::vector<std::string> path_names(const Rig& rig, const Stay& stay) {
+  std::vector<std::string> names;
+  for (const PathStop& stop : stay.path)
+    names.push_back(rig[stop.point].name);
+  return names;
+}
+
+using InputKey = std::pair<std::string, std::string>;
+
+/// What is stated otherwise of all on which a stay rests.
+std::vector<ChangedInput> changed_inputs(const StayView& was, const StayView& is) {
+  std::vector<ChangedInput> changes;
+  add_row_change(is.stay->name, "path", path_names(*was.rig, *was.stay), path_names(*is.rig, *is.stay),
+                 changes);
+  add_row_change(is.stay->name, "stack", stack_names(*was.rig, *was.stay), stack_names(*is.rig, *is.stay),
+                 changes);
+  const std::vector<StayInput> before = stay_inputs(*was.rig, *was.stay);
+  const std::vector<StayInput> after = stay_inputs(*is.rig, *is.stay);
+  std::map<InputKey, std::string> old_values;
+  std::set<std::string> old_subjects;
+  std::set<std::string> new_subjects;
+  for (const StayInput& input : before) {
+    old_values[{input.subject, input.property}] = input.value;
+    old_subjects.insert(input.subject);
+  }
+  for (const StayInput& input : after)
+    new_subjects.insert(input.subject);
+  std::set<InputKey> met;
+  for (const StayInput& input : after) {
+    const InputKey key{input.subject, input.property};
+    met.insert(key);
+    // A part or a point that is new there is told by the row in which it stands.
+    if (!old_subjects.contains(input.subject))
+      continue;
+    const auto found = old_values.find(key);
+    const std::string old_value = found == old_values.end() ? "" : found->second;
+    if (old_value != input.value)
+      changes.push_back({input.subject, input.property, old_value, input.value});
+  }
+  for (const StayInput& input : before)
+    if (new_subjects.contains(input.subject) && !met.contains({input.subject, input.property}))
+      changes.push_back({input.subject, input.property, input.value, ""});
+  return changes;
+}
+
+std::optional<AdjusterRange> range_of(const DerivedStay& stay) {
+  if (stay.adjusters.empty())
+    return std::nullopt;
+  AdjusterRange range;
+  for (const TakeUp& adjuster : stay.adjusters) {
+    range.to_tighten += adjuster.to_tighten;
+    range.to_slacken += adjuster.to_slacken;
+  }
+  return range;
+}
+
+bool moved(const ChangedLength& length) {
+  return !length.comparable || length.difference() >= least_change || length.difference() <= -least_change;
+}
+
+bool moved(const std::optional<AdjusterRange>& was, const std::optional<AdjusterRange>& is) {
+  if (was.has_value() != is.has_value())
+    return true;
+  const auto apart = [](Length a, Length b) { return a - b >= least_change || b - a >= least_change; };
+  return was && (apart(was->to_tighten, is->to_tighten) || apart(was->to_slacken, is->to_slacken));
+}
+
+/// Whether anything of the stay has to be made or set otherwise.
+bool moved(const StayChange& change) {
+  return moved(change.pin_to_pin) || moved(change.body) || moved(change.range_was, change.range_is) ||
+         std::any_of(change.pieces.begin(), change.pieces.end(), [](const PieceChange& piece) {
+           return piece.fate != LineFate::stays || moved(piece.body) || moved(piece.cut);
+         });
+}
+
+StayChange compare_stays(const StayView& was, const StayView& is) {
+  StayChange change{.stay = is.stay->name,
+                    .title = is.stay->title,
+                    .why = changed_inputs(was, is),
+                    .pin_to_pin = changed_length(was.derived->pin_to_pin, is.derived->pin_to_pin),
+                    .body = changed_length(was.derived->body, is.derived->body),
+                    .pieces = {},
+                    .range_was = range_of(*was.derived),
+                    .range_is = range_of(*is.derived)};
+  const std::size_t both = std::min(was.derived->pieces.size(), is.derived->pieces.size());
+  for (std::size_t i = 0; i < both; ++i)
+    change.pieces.push_back(compare_piece(was, is, i));
+  for (std::size_t i = both; i < is.derived->pieces.size(); ++i)
+    change.pieces.push_back(new_piece(is, i));
+  for (std::size_t i = both; i < was.derived->pieces.size(); ++i)
+    change.pieces.push_back(gone_piece(was, i));
+  return change;
+}
+
+StayChange added_stay(const StayView& is) {
+  StayChange change{.kind = StayChange::Kind::added,
+                    .stay = is.stay->name,
+                    .title = is.stay->title,
+                    .why = {},
+                    .pin_to_pin = changed_length(is.derived->pin_to_pin, is.derived->pin_to_pin),
+                    .body = changed_length(is.derived->body, is.derived->body),
+                    .pieces = {},
+                    .range_was = {},
+                    .range_is = range_of(*is.derived)};
+  for (std::size_t i = 0; i < is.derived->pieces.size(); ++i)
+    change.pieces.push_back(new_piece(is, i));
+  return change;
+}
+
+StayChange removed_stay(const StayView& was) {
+  StayChange change{.kind = StayChange::Kind::removed,
+                    .stay = was.stay->name,
+                    .title = was.stay->title,
+                    .why = {},
+                    .pin_to_pin = changed_length(was.derived->pin_to_pin, was.derived->pin_to_pin),
+                    .body = changed_length(was.derived->body, was.derived->body),
+                    .pieces = {},
+                    .range_was = range_of(*was.derived),
+                    .range_is = {}};
+  for (std::size_t i = 0; i < was.derived->pieces.size(); ++i)
+    change.pieces.push_back(gone_piece(was, i));
+  return change;
+}
+
+/// Parts by name with how many there are in all stacks. Fittings of the boat hold several stays.
+void count_parts(const Rig& rig, int PartCount::*count, std::map<std::string, PartCount>& parts) {
+  for (const Stay& stay : rig.stays)
+    for (const StackItem& item : stay.stack) {
+      if (item.kind != StackItem::Kind::part || rig[item.part].role == Part::Role::boat_fitting)
+        continue;
+      PartCount& one = parts[rig[item.part].name];
+      one.part = rig[item.part].name;
+      one.title = rig[item.part].title;
+      one.*count += item.count;
+    }
+}
+
+std::vector<LineToOrder> lines_to_order(const Rig& is, const Derived& derived,
+                                        const std::vector<StayChange>& stays) {
+  std::map<std::string, const Piece*> pieces;
+  for (const DerivedStay& stay : derived.stays)
+    for (const Piece& piece : stay.pieces)
+      pieces[piece.name] = &piece;
+  std::map<std::string, LineToOrder> lines;
+  for (const StayChange& stay : stays)
+    for (const PieceChange& change : stay.pieces) {
+      if (change.fate != LineFate::replaced && change.fate != LineFate::new_piece)
+        continue;
+      const Piece& piece = *pieces.at(change.name);
+      LineToOrder& line = lines[change.line_is];
+      line.line = change.line_is;
+      line.title = is[piece.material].title;
+      ++line.pieces;
+      line.cut += piece.cut.known();
+      line.complete = line.complete && !piece.cut.unknown && piece.missing.empty();
+    }
+  std::vector<LineToOrder> result;
+  for (auto& [name, line] : lines)
+    result.push_back(std::move(line));
+  return result;
+}
+
+} // namespace
+
+std::string_view name_of(LineFate fate) {
+  switch (fate) {
+  case LineFate::stays:
+    return "stays as it is";
+  case LineFate::hangs:
+    return "hangs as it is";
+  case LineFate::remade:
+    return "can be remade";
+  case LineFate::replaced:
+    return "is to be replaced";
+  case LineFate::new_piece:
+    return "is new";
+  case LineFate::taken_off:
+    return "comes off";
+  case LineFate::not_checked:
+    break;
+  }
+  return "not checked";
+}
+
+RigChange compare_rigs(const Rig& was, const Derived& was_derived, const Rig& is,
+                       const Derived& is_derived) {
+  RigChange change;
+  const auto old_stays = views_of(was, was_derived);
+  const auto new_stays = views_of(is, is_derived);
+  std::set<InputKey> said;
+  for (const DerivedStay& derived : is_derived.stays) {
+    const std::string& name = is[derived.stay].name;
+    const auto found = old_stays.find(name);
+    if (found == old_stays.end()) {
+      change.stays.push_back(added_stay(new_stays.at(name)));
+      continue;
+    }
+    StayChange stay = compare_stays(found->second, new_stays.at(name));
+    if (moved(stay)) {
+      change.stays.push_back(std::move(stay));
+      continue;
+    }
+    for (ChangedInput& input : stay.why)
+      if (said.emplace(input.subject, input.property).second)
+        change.without_move.push_back(std::move(input));
+  }
+  for (const DerivedStay& derived : was_derived.stays)
+    if (const std::string& name = was[derived.stay].name; !new_stays.contains(name))
+      change.stays.push_back(removed_stay(old_stays.at(name)));
+  std::map<std::string, PartCount> parts;
+  count_parts(was, &PartCount::was, parts);
+  count_parts(is, &PartCount::is, parts);
+  for (auto& [name, part] : parts)
+    if (part.was != part.is)
+      change.parts.push_back(std::move(part));
+  change.lines = lines_to_order(is, is_derived, change.stays);
+  return change;
+}
+
+} // namespace sheerpole

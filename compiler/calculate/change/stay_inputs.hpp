@@ -1,0 +1,22 @@
+#pragma once
+
+#include "model/rig.hpp"
+
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// One stated thing on which a stay rests.
+struct StayInput {
+  std::string subject;  ///< "cap-tang.port", "toggle-12", "long-bury", the stay's own name
+  std::string property; ///< "place", "length", "bury"
+  std::string value;    ///< as a document prints it
+};
+
+/// Everything stated on which the length and the making of a stay rest, but for its stack: the places of
+/// its path, its lines, its parts and how they are set, its splices, its readings. Each once, in the order
+/// of path, line, stack, readings.
+std::vector<StayInput> stay_inputs(const Rig& rig, const Stay& stay);
+
+} // namespace sheerpole

@@ -1,0 +1,133 @@
+#include "calculate/change/rig_change.hpp"
+
+#include "driver/compile.hpp"
+#include "source/file_reader.hpp"
+#include "unit/calculate/reference_rows.hpp"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <map>
+#include <string>
+
+namespace sheerpole {
+namespace {
+
+Compilation compiled(const std::string& boat, std::vector<std::string> settings = {}) {
+  DiskFileReader reader;
+  return compile(std::string(SHEERPOLE_EXAMPLES_DIR) + "/" + boat + ".rig", reader,
+                 {.settings = std::move(settings), .folders = {}});
+}
+
+RigChange change_between(const Compilation& was, const Compilation& is) {
+  return compare_rigs(*was.rig, *was.derived, *is.rig, *is.derived);
+}
+
+const StayChange* find(const RigChange& change, const std::string& stay) {
+  const auto found = std::find_if(change.stays.begin(), change.stays.end(),
+                                  [&](const StayChange& one) { return one.stay == stay; });
+  return found == change.stays.end() ? nullptr : &*found;
+}
+
+const PieceChange& piece_of(const RigChange& change, const std::string& stay) {
+  const StayChange* found = find(change, stay);
+  if (found == nullptr || found->pieces.empty())
+    throw std::runtime_error(stay + " is not in the change");
+  return found->pieces.front();
+}
+
+// Against pin-to-pin lengths computed outside the project; tests/reference/what-if.tsv says how.
+TEST(RigChange, HoldsTheStaysOfTheWhatIfTablesAndNoOthers) {
+  std::map<std::pair<std::string, std::string>, std::map<std::string, std::pair<double, double>>> cases;
+  for (const auto& cells : reference_rows("what-if", 5))
+    cases[{cells[0], cells[1]}][cells[2]] = {std::stod(cells[3]), std::stod(cells[4])};
+  ASSERT_GE(cases.size(), 2u);
+  for (const auto& [what, rows] : cases) {
+    SCOPED_TRACE(what.first + " " + what.second);
+    const Compilation was = compiled(what.first);
+    const Compilation is = compiled(what.first, {what.second});
+    const RigChange change = change_between(was, is);
+    std::map<std::string, int> met;
+    for (const StayChange& stay : change.stays) {
+      const std::string base = stay.stay.substr(0, stay.stay.find('.'));
+      ASSERT_TRUE(rows.contains(base)) << stay.stay << " does not change";
+      ++met[base];
+      EXPECT_NEAR(stay.pin_to_pin.was.millimetres(), rows.at(base).first, 0.05 + 1e-6) << stay.stay;
+      EXPECT_NEAR(stay.pin_to_pin.is.millimetres(), rows.at(base).second, 0.05 + 1e-6) << stay.stay;
+      EXPECT_FALSE(stay.why.empty()) << stay.stay;
+    }
+    EXPECT_EQ(met.size(), rows.size());
+  }
+}
+
+// Caps from lashing to turnbuckle: body 11 382 becomes 11 330, the ropes are 52 mm too long and can be
+// re-spliced; the old adjuster had -100/+100 mm, the new one has -55/+55 mm. Worked outside the project.
+TEST(RigChange, SaysThatPellimoorsCapsCanBeResplicedShorter) {
+  const Compilation was = compiled("pellimoor");
+  const Compilation is = compiled("pellimoor-turnbuckles");
+  const RigChange change = change_between(was, is);
+  ASSERT_EQ(change.stays.size(), 2u);
+  for (const char* stay : {"cap-shroud.port", "cap-shroud.starboard"}) {
+    const PieceChange& piece = piece_of(change, stay);
+    EXPECT_EQ(piece.fate, LineFate::remade) << piece.words;
+    EXPECT_NEAR(piece.too_long.value().millimetres(), 52.0, 0.05);
+    EXPECT_NE(piece.words.find("52 mm too long; can be re-spliced shorter below"), std::string::npos)
+        << piece.words;
+    const StayChange* of_stay = find(change, stay);
+    ASSERT_TRUE(of_stay->range_was && of_stay->range_is);
+    EXPECT_NEAR(of_stay->range_was->to_tighten.millimetres(), 100.0, 0.05);
+    EXPECT_NEAR(of_stay->range_was->to_slacken.millimetres(), 100.0, 0.05);
+    EXPECT_NEAR(of_stay->range_is->to_tighten.millimetres(), 55.0, 0.05);
+    EXPECT_NEAR(of_stay->range_is->to_slacken.millimetres(), 55.0, 0.05);
+  }
+  EXPECT_TRUE(change.lines.empty()) << "no rope has to be ordered";
+  const auto count_of = [&](const std::string& part) {
+    const auto found = std::find_if(change.parts.begin(), change.parts.end(),
+                                    [&](const PartCount& one) { return one.part == part; });
+    return found == change.parts.end() ? 0 : found->is - found->was;
+  };
+  EXPECT_EQ(count_of("deadeye-38"), -2);
+  EXPECT_EQ(count_of("lashing-260"), -2);
+}
+
+// The other way round the ropes are 52 mm too short, and the rope that went into the old ends is gone.
+TEST(RigChange, AndBackTheyAreTooShort) {
+  const RigChange change = change_between(compiled("pellimoor-turnbuckles"), compiled("pellimoor"));
+  const PieceChange& piece = piece_of(change, "cap-shroud.port");
+  EXPECT_NEAR(piece.too_long.value().millimetres(), -52.0, 0.05);
+  EXPECT_EQ(piece.fate, LineFate::replaced) << piece.words;
+  ASSERT_EQ(change.lines.size(), 1u);
+  EXPECT_EQ(change.lines.front().pieces, 2);
+  EXPECT_NEAR(change.lines.front().cut.millimetres(), 2 * piece.cut.is.millimetres(), 0.01);
+}
+
+TEST(RigChange, OfARigAndItselfIsEmpty) {
+  for (const char* boat : {"pellimoor", "grisolde", "oddnys-wager", "smidgeon"}) {
+    const RigChange change = change_between(compiled(boat), compiled(boat));
+    EXPECT_TRUE(change.empty()) << boat;
+    EXPECT_TRUE(change.parts.empty()) << boat;
+  }
+}
+
+// 25 mm of packing: the wire stays hang on, with their screws let out by as much; the sums say by how much.
+TEST(RigChange, AWireHangsOnWhereItsScrewReaches) {
+  const RigChange change =
+      change_between(compiled("grisolde"), compiled("grisolde", {"step-packing=25 mm"}));
+  const PieceChange& piece = piece_of(change, "forward-lower.port");
+  EXPECT_EQ(piece.fate, LineFate::hangs) << piece.words;
+  EXPECT_NEAR(piece.too_long.value().millimetres(), -23.5, 0.1);
+}
+
+// A break load moves no length.
+TEST(RigChange, TellsApartWhatMovesNoLength) {
+  const RigChange change =
+      change_between(compiled("pellimoor"), compiled("pellimoor", {"hmpe-9.break-load=80 kN"}));
+  EXPECT_TRUE(change.stays.empty());
+  ASSERT_EQ(change.without_move.size(), 1u);
+  EXPECT_EQ(change.without_move.front().subject, "hmpe-9");
+  EXPECT_EQ(change.without_move.front().was, "92 kN");
+  EXPECT_EQ(change.without_move.front().is, "80 kN");
+}
+
+} // namespace
+} // namespace sheerpole
