@@ -18,7 +18,12 @@ done
 
 # shellcheck disable=SC2086 # a list of names
 install_missing $build_packages libgtest-dev libgmock-dev librapidcheck-dev libbenchmark-dev llvm-14-tools python3 \
-  units libxml2-utils python3-jsonschema w3c-sgml-lib librsvg2-bin qpdf poppler-utils python3-icalendar clang-format locales
+  units libxml2-utils python3-jsonschema w3c-sgml-lib librsvg2-bin qpdf poppler-utils python3-icalendar clang-format locales \
+  chromium
+# Java and Node may be there from elsewhere than Debian.
+command -v java >/dev/null 2>&1 || install_missing default-jre-headless
+command -v node >/dev/null 2>&1 || install_missing nodejs
+command -v npm >/dev/null 2>&1 || install_missing npm
 if ! locale -a 2>/dev/null | grep -qi '^de_DE\.utf-\{0,1\}8$'; then
   echo "Making the locale de_DE.UTF-8"
   as_root localedef -i de_DE -f UTF-8 de_DE.UTF-8
@@ -64,6 +69,16 @@ run_tests() {
   add $(python3 tests/tally.py lit "$reports/golden.json")
 }
 
+# run_papers BUILD: the tests of the papers with the sheerpole of BUILD; their npm packages are those of package-lock.json.
+run_papers() {
+  packages=tests/browser/node_modules/.package-lock.json
+  {
+    [ "$packages" -nt tests/browser/package-lock.json ] ||
+      (cd tests/browser && npm ci --ignore-scripts --no-audit --no-fund)
+    node tests/browser/run.mjs "$1/bin/sheerpole" "$1/papers"
+  } 2>&1 | tee "$1/papers.log"
+}
+
 if build "$preset"; then
   UBSAN_OPTIONS=print_stacktrace=1 run_tests "$preset"
   echo "== each room links with what it may include alone"
@@ -71,6 +86,16 @@ if build "$preset"; then
     add 1 0
   else
     add 0 1
+  fi
+  echo "== papers: as browsers, checkers of markup, calendars and spreadsheets read them"
+  # shellcheck disable=SC2046 # two numbers
+  set -- $(run_papers "build/$preset" | sed -n 's/^\([0-9]*\) passed, \([0-9]*\) failed$/\1 \2/p')
+  if [ $# -eq 2 ]; then
+    add "$1" "$2"
+    [ "$2" -eq 0 ] || cat "build/$preset/papers.log"
+  else
+    add 0 1
+    cat "build/$preset/papers.log"
   fi
   echo "== slips: what is said first of variants of the boats"
   # shellcheck disable=SC2046 # two numbers

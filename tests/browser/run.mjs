@@ -1,0 +1,44 @@
+// node tests/browser/run.mjs SHEERPOLE FOLDER [SUBJECT...]: what the papers of the boats look like to the programs that read
+// them. FOLDER is emptied and holds the papers afterwards. The last line is "N passed, N failed".
+
+import path from "node:path";
+import { Browser } from "./browser.mjs";
+import { build_all, missing_files, Sheerpole } from "./papers.mjs";
+import { Report } from "./report.mjs";
+
+const subjects = ["markup", "accessibility", "hostile_text", "calendar", "csv_files", "words"];
+
+const [program, into, ...asked] = process.argv.slice(2);
+if (into === undefined) {
+  console.error("usage: node tests/browser/run.mjs SHEERPOLE FOLDER [SUBJECT...]");
+  process.exit(2);
+}
+
+const report = new Report();
+const sheerpole = new Sheerpole(program);
+const browser = new Browser();
+try {
+  const boats = await build_all(sheerpole, path.resolve(into));
+  for (const boat of boats) report.none(`files of ${boat.name}`, missing_files(boat));
+  const context = { report, boats, sheerpole, browser, into: path.resolve(into) };
+  const look = async (subject) => {
+    const from = Date.now();
+    try {
+      await (await import(`./${subject}.mjs`)).default(context);
+    } catch (fault) {
+      report.none(subject, [fault.stack ?? String(fault)]);
+    }
+    console.log(`${subject}: ${((Date.now() - from) / 1000).toFixed(1)} s`);
+  };
+  // The checkers of markup run beside the browser: one waits for Java, the other for Chromium.
+  const all = asked.length > 0 ? asked : subjects;
+  const beside = all.filter((subject) => subject === "markup").map(look);
+  for (const subject of all.filter((one) => one !== "markup")) await look(subject);
+  await Promise.all(beside);
+} catch (fault) {
+  report.none("building the papers", [fault.stack ?? String(fault), fault.stderr ?? ""]);
+} finally {
+  await browser.close();
+}
+console.log(`${report.passed} passed, ${report.failed} failed`);
+process.exitCode = report.failed === 0 && report.passed > 0 ? 0 : 1;
