@@ -2,9 +2,11 @@
 
 #include "plugins/bench-card/bench_card.hpp"
 #include "plugins/calendar/calendar.hpp"
+#include "plugins/change-sheet/change_sheet.hpp"
 #include "plugins/checks/checks.hpp"
 #include "plugins/cut-list/cut_list.hpp"
 #include "plugins/diagram/diagram.hpp"
+#include "plugins/dry-fit-card/dry_fit_card.hpp"
 #include "plugins/echo/echo.hpp"
 #include "plugins/findings/findings.hpp"
 #include "plugins/order-list/order_list.hpp"
@@ -20,9 +22,11 @@ std::vector<std::unique_ptr<Backend>> usual_backends() {
   std::vector<std::unique_ptr<Backend>> result;
   result.push_back(std::make_unique<BenchCard>());
   result.push_back(std::make_unique<Calendar>());
+  result.push_back(std::make_unique<ChangeSheet>());
   result.push_back(std::make_unique<Checks>());
   result.push_back(std::make_unique<CutList>());
   result.push_back(std::make_unique<DiagramBackend>());
+  result.push_back(std::make_unique<DryFitCard>());
   result.push_back(std::make_unique<Findings>());
   result.push_back(std::make_unique<OrderList>());
   result.push_back(std::make_unique<ProofSheet>());

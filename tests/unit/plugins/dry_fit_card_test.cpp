@@ -1,0 +1,124 @@
+#include "plugins/dry-fit-card/dry_fit_card.hpp"
+
+#include "driver/compile.hpp"
+#include "plugins/dry-fit-card/fit_page.hpp"
+#include "unit/calculate/compiled_rig.hpp"
+#include "unit/page/page_boxes.hpp"
+#include "unit/plugins/example_boat.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+namespace sheerpole {
+namespace {
+
+using testing::HasSubstr;
+using testing::Not;
+
+class DryFitCards : public testing::TestWithParam<const char*> {};
+INSTANTIATE_TEST_SUITE_P(Boats, DryFitCards,
+                         testing::Values("pellimoor", "grisolde", "smidgeon", "oddnys-wager", "sallow"));
+
+TEST_P(DryFitCards, EveryStayHasAPageThatIsWellSet) {
+  const Compilation boat = test::example_with(GetParam(), "");
+  ASSERT_TRUE(boat.checked);
+  const auto fits = stay_fits(*boat.checked);
+  EXPECT_EQ(fits.size(), boat.checked->rig().stays.size());
+  for (const PaperSize size : {PaperSize::a4, PaperSize::letter})
+    for (const StayFit& fit : fits) {
+      const auto pages = fit_pages(fit, "A boat", size);
+      EXPECT_EQ(pages.size(), 1u) << fit.stay->name << " on " << name_of(size);
+      expect_well_set(pages);
+    }
+}
+
+/// What the adjusters have either way is the take-up that is calculated apart from any card.
+TEST_P(DryFitCards, TheRowsAreApartByTheRangeOfTheAdjusters) {
+  const Compilation boat = test::example_with(GetParam(), "");
+  ASSERT_TRUE(boat.checked);
+  for (const StayFit& fit : stay_fits(*boat.checked)) {
+    Length tighten;
+    Length slacken;
+    for (const TakeUp& adjuster : fit.of_stay->adjusters) {
+      tighten += adjuster.to_tighten;
+      slacken += adjuster.to_slacken;
+    }
+    if (fit.of_stay->adjusters.empty()) {
+      EXPECT_EQ(fit.rows.size(), 1u);
+      continue;
+    }
+    ASSERT_EQ(fit.rows.size(), 3u);
+    if (!fit.rows[0].of_bearings) {
+      EXPECT_FALSE(fit.rows[1].of_bearings);
+      continue;
+    }
+    EXPECT_NEAR(static_cast<double>(fit.rows[1].of_bearings->parts - fit.rows[0].of_bearings->parts) / 10.0,
+                tighten.millimetres(), 0.5 + 1e-6);
+    EXPECT_NEAR(static_cast<double>(fit.rows[0].of_bearings->parts - fit.rows[2].of_bearings->parts) / 10.0,
+                slacken.millimetres(), 0.5 + 1e-6);
+  }
+}
+
+// Worked by hand: pins 11 642 mm apart, an eye of 62 mm and a screw of 265 to 395 mm set to 300 mm leave
+// 11 280 mm. Closed the screw is 35 mm shorter, open 95 mm longer. Two threads of 20 to the inch move 2.54
+// mm a turn.
+TEST(DryFitCard, SaysWhatWouldHangAtBothEndsOfTheScrew) {
+  const Compilation boat = test::compiled(
+      "language 1\nwire wire-6 {\n  construction: \"1x19\"\n  size: \"6 mm\"\n}\n"
+      "terminal eye-62 {\n  length: 62 mm\n  lower: wire-socket (inserted: 50 mm)\n}\n"
+      "turnbuckle bottle {\n  shortest: 265 mm\n  longest: 395 mm\n  thread: \"1/2-20 UNF\"\n  screw: "
+      "pair\n"
+      "  engaged-at-longest: 15 mm\n  upper: wire-socket (inserted: 50 mm)\n  lower: jaw (gap: 14 mm, pin: "
+      "\"12 mm\")\n}\n"
+      "stay forestay {\n  pin-to-pin: 11_642 mm\n  line: wire-6\n  stack {\n    eye-62\n    line\n    "
+      "bottle "
+      "(length: 300 mm)\n  }\n}\n");
+  ASSERT_TRUE(boat.checked);
+  const auto fits = stay_fits(*boat.checked);
+  ASSERT_EQ(fits.size(), 1u);
+  const StayFit& fit = fits.front();
+  ASSERT_EQ(fit.rows.size(), 3u);
+  EXPECT_EQ(fit.rows[0].adjusters, "300 mm");
+  EXPECT_EQ(fit.rows[0].of_bearings->parts, 112'800);
+  EXPECT_EQ(fit.rows[1].adjusters, "265 mm, 13.8 turns in");
+  EXPECT_EQ(fit.rows[1].of_bearings->parts, 113'150);
+  EXPECT_EQ(fit.rows[2].adjusters, "395 mm, 37.4 turns out");
+  EXPECT_EQ(fit.rows[2].of_bearings->parts, 111'850);
+  const std::string html = DryFitCard().generate({*boat.checked}).files.front().bytes;
+  EXPECT_THAT(html, HasSubstr("11280 mm"));
+  // 15 mm at the longest and half of the 95 mm that it is shorter: 62.5 mm, rounded.
+  EXPECT_THAT(html, HasSubstr("thread left in the body, each stud: 63 mm"));
+  EXPECT_THAT(html, HasSubstr("Below nothing is stated that swings both ways"));
+  EXPECT_THAT(html, Not(HasSubstr("DRAFT")));
+}
+
+TEST(DryFitCard, IsADraftJustWhenAPieceOfTheStayIsOne) {
+  const Compilation boat = test::example_with("grisolde", "");
+  ASSERT_TRUE(boat.checked);
+  for (const StayFit& fit : stay_fits(*boat.checked)) {
+    const bool rope = fit.free().rope(); // its rope rests on a splice that nobody has tested
+    EXPECT_EQ(fit.draft_reasons.empty(), !rope) << fit.stay->name;
+  }
+}
+
+TEST(DryFitCard, IsInTheUnitOfTheShop) {
+  const Compilation boat =
+      test::example_with("grisolde", "shop loft {\n  delivered-open: 50 %\n  unit: inches\n}\n");
+  ASSERT_TRUE(boat.checked);
+  const std::string html = DryFitCard().generate({*boat.checked}).files.front().bytes;
+  EXPECT_THAT(html, HasSubstr("Lengths in inches to 1/16\" (shop loft)."));
+  // 395 mm, as the turnbuckle is set: 15.551 in.
+  EXPECT_THAT(html, HasSubstr(">15 9/16\"<"));
+  EXPECT_THAT(html, Not(HasSubstr("395 mm")));
+}
+
+TEST(DryFitCard, HoldsStaysWithLongNamesOfManyAlphabets) {
+  const Compilation boat = test::compiled(test::forty_pairs());
+  ASSERT_TRUE(boat.checked);
+  for (const PaperSize size : {PaperSize::a4, PaperSize::letter})
+    for (const StayFit& fit : stay_fits(*boat.checked))
+      expect_well_set(fit_pages(fit, boat.checked->rig().boat.title, size));
+}
+
+} // namespace
+} // namespace sheerpole
