@@ -1,0 +1,146 @@
+// DRAFT stands where a length rests on something that is missing or assumed, and nowhere else. Which lengths do is worked
+// out here again from the rows of cut-list.json: from the class of each number and from what it rests on.
+
+import { cpSync, readFileSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import Papa from "papaparse";
+import { project } from "./papers.mjs";
+import { by_name, sheets_of, words_of } from "./sheets.mjs";
+
+/** Whether anything that a piece rests on is missing, assumed or tried on the command line. */
+function rests_on_doubt(piece, tried) {
+  const rows = piece.sum.flatMap((section) => section.rows);
+  const known = [...rows.map((row) => row.provenance), ...(piece.unknown_source === null ? [] : [piece.unknown_source])];
+  const assumed = known.some((one) => one.class === "assumed" || one.assumptions.length > 0);
+  return assumed || !piece.complete || !piece.body.complete || !piece.cut.complete || tried.includes(piece.stay);
+}
+
+/** Complaints where the two disagree, either way. */
+function compare(place, name, is_draft, says_draft) {
+  if (is_draft === says_draft) return [];
+  return [`${place}: ${name} ${is_draft ? "is a draft and does not say so" : "says DRAFT and is none"}`];
+}
+
+const says_draft = (sheet) => /\bDRAFT\b/.test(words_of(sheet));
+
+/** Complaints about all papers of a boat. @param {string[]} tried stays with a value from the command line */
+export async function draft_complaints(boat, browser, tried = []) {
+  const list = boat.json("cut-list.json");
+  const complaints = [];
+  const drafts = new Set();
+  const stays = new Set();
+  for (const piece of list.pieces) {
+    const doubt = rests_on_doubt(piece, tried);
+    if (doubt) {
+      drafts.add(piece.name);
+      stays.add(piece.stay);
+    }
+    complaints.push(...compare("cut-list.json", piece.name, doubt, piece.draft));
+    if (piece.draft !== piece.draft_reasons.length > 0) complaints.push(`cut-list.json: ${piece.name} is a draft without reasons`);
+  }
+  complaints.push(...compare("cut-list.json", "the list", drafts.size > 0, list.draft));
+
+  // Every sheet of a card, for a sheet is carried to the bench alone.
+  const cards = by_name(await sheets_of(browser, path.join(boat.folder, "bench-cards.html")), "Bench card of ");
+  for (const piece of list.pieces)
+    for (const sheet of cards.get(piece.name) ?? [{ title: "", texts: [] }]) {
+      complaints.push(...compare("bench card", piece.name, drafts.has(piece.name), says_draft(sheet)));
+      for (const reason of piece.draft_reasons)
+        if (!words_of(sheet).includes(reason.reason)) complaints.push(`bench card of ${piece.name} does not say: ${reason.reason}`);
+    }
+  const fits = by_name(await sheets_of(browser, path.join(boat.folder, "dry-fit-cards.html")), "Dry fit of ");
+  for (const stay of new Set(list.pieces.map((piece) => piece.stay)))
+    for (const sheet of fits.get(stay) ?? [{ title: "", texts: [] }])
+      complaints.push(...compare("dry-fit card", stay, stays.has(stay), says_draft(sheet)));
+  for (const sheet of await sheets_of(browser, path.join(boat.folder, "order-list.html")))
+    complaints.push(...compare("order list", sheet.title, drafts.size > 0, says_draft(sheet)));
+
+  const { result } = await browser.visit(path.join(boat.folder, "survey-report.html"), (page) =>
+    page.evaluate(() => [...document.querySelectorAll(".notice")].some((one) => one.textContent.startsWith("DRAFT"))),
+  );
+  complaints.push(...compare("survey report", "the report", drafts.size > 0, result));
+
+  // In the tables: two off that are printed alike are one piece of two names.
+  for (const [file, column] of [
+    ["cut-list.csv", "piece"],
+    ["spool-plan.csv", "piece"],
+  ])
+    for (const row of Papa.parse(boat.read(file).trimEnd(), { header: true }).data)
+      complaints.push(
+        ...compare(file, row[column], row[column].split(" + ").some((name) => drafts.has(name)), row.draft === "yes"),
+      );
+  for (const file of boat.files(".svg").filter((name) => path.basename(name).startsWith("stay-strips")))
+    complaints.push(...(await strip_complaints(boat, browser, file, list, stays)));
+  return [...new Set(complaints)];
+}
+
+/** A strip is called after its stay, or after the part before the side for two sides that are alike. */
+async function strip_complaints(boat, browser, file, list, stays) {
+  const { result } = await browser.visit(file, (page) =>
+    page.evaluate(() =>
+      [...document.querySelectorAll('g[id^="strip-"]')].map((strip) => [strip.id.slice("strip-".length), strip.textContent]),
+    ),
+  );
+  return result.flatMap(([id, words]) => {
+    const of_strip = [...new Set(list.pieces.map((piece) => piece.stay))].filter(
+      (stay) => stay === id || stay.replace(/\.(port|starboard)$/, "") === id,
+    );
+    return of_strip.length === 0
+      ? []
+      : compare(path.basename(file), id, of_strip.some((stay) => stays.has(stay)), /\bDRAFT\b/.test(words));
+  });
+}
+
+/** Boats with one thing changed, and the pieces that are drafts by it. */
+const variants = [
+  ["nothing-measured", "smallest", [/^ {2}contraction: .*\n/m, ""], ["shroud"]],
+  ["eye-assumed", "smallest", ["95 mm measured", "95 mm assumed"], ["shroud"]],
+  ["plate-assumed", "smidgeon", [/^( {2}stem-plate .*) drawn$/m, "$1 assumed"], ["forestay"]],
+  [
+    "port-assumed",
+    "smidgeon",
+    [/^( {2}upper-plate\.port: .*) measured "14 mm/m, '$1 assumed "14 mm'],
+    ["upper-shroud.port"],
+  ],
+  ["cord", "smallest", [/^ {2}contraction: /m, "  recovered: 50 % assumed\n  contraction: "], ["shroud"]],
+];
+
+export default async function drafts({ report, boats, browser, sheerpole, into }) {
+  for (const boat of boats) report.none(`drafts of ${boat.name}`, await draft_complaints(boat, browser));
+
+  const folder = path.join(into, "drafts");
+  cpSync(path.join(project, "examples"), folder, { recursive: true });
+  for (const [name, from, [what, by], expected] of variants) {
+    const rig = path.join(folder, `${name}.rig`);
+    const text = readFileSync(path.join(folder, `${from}.rig`), "utf8");
+    if (text.replace(what, by) === text) throw new Error(`${from}.rig has no ${what}`);
+    writeFileSync(rig, text.replace(what, by));
+    const boat = await sheerpole.build(name, rig, path.join(into, name));
+    report.none(`drafts of ${name}`, await draft_complaints(boat, browser));
+    const found = boat.json("cut-list.json").pieces.filter((piece) => piece.draft).map((piece) => piece.name);
+    report.none(`which are drafts of ${name}`, String(found) === String(expected) ? [] : [`${found}, not ${expected}`]);
+  }
+  const smidgeon = path.join(folder, "smidgeon.rig");
+  const tried = await sheerpole.build("tried", smidgeon, path.join(into, "tried"), "--set", "clevis-20.length=25 mm");
+  const with_clevis = ["upper-shroud", "lower-shroud"].flatMap((stay) => [`${stay}.port`, `${stay}.starboard`]);
+  report.none("drafts of a try on the command line", await draft_complaints(tried, browser, with_clevis));
+
+  const grisolde = boats.find((boat) => boat.name === "grisolde");
+  const planted = await sheerpole.build("planted", grisolde.rig, path.join(into, "planted-drafts"));
+  const plant = async (file, from, to, words) => {
+    const whole = path.join(planted.folder, file);
+    const text = readFileSync(whole, "utf8");
+    if (text.replace(from, to) === text) throw new Error(`${file} has no ${from}`);
+    writeFileSync(whole, text.replace(from, to));
+    report.caught(`DRAFT in ${file}`, await draft_complaints(planted, browser), words);
+    writeFileSync(whole, text);
+  };
+  await plant("bench-cards.html", "DRAFT", "", /bench card: .* is a draft and does not say so/);
+  await plant("bench-cards.html", "CUT 15250 mm", "CUT 15250 mm, DRAFT", /bench card: forestay says DRAFT/);
+  await plant("dry-fit-cards.html", "DRAFT", "", /dry-fit card: .* does not say so/);
+  await plant("order-list.html", "DRAFT", "", /order list: .* does not say so/);
+  await plant("survey-report.html", "DRAFT: do not", "Do not", /survey report/);
+  await plant("stay-strips.svg", "DRAFT", "", /stay-strips/);
+  await plant("spool-plan.csv", ",yes,eye-allowance", ",no,eye-allowance", /spool-plan/);
+  await plant("cut-list.json", /"assumptions": \[[^\]]+\]/g, '"assumptions": []', /cut-list.json/);
+}
