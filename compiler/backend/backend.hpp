@@ -65,6 +65,8 @@ struct BackendRequest {
   PaperSize paper = PaperSize::a4;  ///< what is printed on
   /// The rig as it was, for those that say what has changed; null: nothing to compare with.
   const CheckedRig* previous = nullptr;
+  std::string name = {};          ///< what `checked` is called beside it: "pellimoor.rig as fitted"
+  std::string previous_name = {}; ///< and what that is called
 };
 
 /// Turns a checked rig into files. Pure: no disk, no clock, no environment, no network.

@@ -29,6 +29,12 @@ std::vector<std::string> words_of(const std::vector<Listing>& listings) {
   return result;
 }
 
+/// The layers that a file may state, from the earliest.
+std::vector<std::string> layer_names() {
+  const auto names = find_kind("layer")->name_choices;
+  return {names.begin(), names.end()};
+}
+
 /// `a | b | c`, for help texts.
 std::string choices(const std::vector<std::string>& words) {
   std::string result;
@@ -162,6 +168,10 @@ int run_command_line(int argument_count, char** arguments) {
   build_app->add_option("--only", build.only, "make only these, with commas: cut-list,diagram")
       ->delimiter(',')
       ->type_name("NAMES");
+  build_app
+      ->add_option("--since", build.since,
+                   "rig file of the version before: papers say what has changed since")
+      ->type_name("FILE");
   build_app->add_flag("--pdf", build.pdf, "papers as PDF as well");
   build_app->add_option("--paper", build.paper, "what is printed on: a4 or letter")
       ->check(CLI::IsMember({"a4", "letter"}));
@@ -169,6 +179,31 @@ int run_command_line(int argument_count, char** arguments) {
   add_findings_form(*build_app, build.findings);
   add_rig_options(*build_app, build.rig);
   build_app->callback([&] { verb = [&] { return build_verb(build); }; });
+
+  ChangesOptions changes;
+  CLI::App* changes_app =
+      app.add_subcommand("changes", "say what differs between two rig files, or with other values");
+  changes_app->add_option("FILE", changes.from, "the rig file as it was")->required();
+  changes_app->add_option("FILE-NOW", changes.to, "the rig file as it is; not given: the same one");
+  const std::vector<std::string> layers = layer_names();
+  changes_app
+      ->add_option("--from-as-of", changes.from_as_of,
+                   "the first one without the layers after this one: " + choices(layers))
+      ->check(CLI::IsMember(layers))
+      ->type_name("LAYER");
+  changes_app->add_option("--as-of", changes.rig.as_of, "the second one likewise")
+      ->check(CLI::IsMember(layers))
+      ->type_name("LAYER");
+  changes_app->add_option("--into", changes.folder, "folder to write the sheet to, in all its forms")
+      ->type_name("FOLDER");
+  changes_app->add_flag("--pdf", changes.pdf, "as PDF as well, into the folder");
+  changes_app->add_option("--paper", changes.paper, "what is printed on: a4 or letter")
+      ->check(CLI::IsMember({"a4", "letter"}));
+  changes_app->add_option("--form", changes.form, "on the terminal: text or json")
+      ->check(CLI::IsMember({"text", "json"}))
+      ->type_name("FORM");
+  add_rig_options(*changes_app, changes.rig);
+  changes_app->callback([&] { verb = [&] { return changes_verb(changes); }; });
 
   PlanOptions plan;
   CLI::App* plan_app =

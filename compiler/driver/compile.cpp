@@ -63,7 +63,7 @@ void run(Compilation& compilation, const std::string& path, FileReader& reader,
   const auto what_if = read_what_if(options.settings, compilation.trees, *compilation.sources, sink);
   if (sink.has_errors())
     return;
-  compilation.names = resolve(compilation.trees, what_if, sink);
+  compilation.names = resolve(compilation.trees, what_if, sink, options.as_of);
   Rig rig = elaborate(*compilation.names, *compilation.sources, sink);
   if (sink.has_errors())
     return;

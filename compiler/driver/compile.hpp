@@ -34,6 +34,7 @@ struct Compilation {
 struct CompileOptions {
   std::vector<std::string> settings; ///< `mast-step=25 mm`: values for this run, see names/what_if.hpp
   std::vector<std::string> folders;  ///< folders beside the rig file's own from which `use` may read
+  std::string as_of = {};            ///< name of a layer: later ones are left out; empty: none is
   std::string shop = {};             ///< name of the shop for which lengths are restated; may be empty
 };
 

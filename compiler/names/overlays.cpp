@@ -77,9 +77,17 @@ int Overlays::rank(const Overlay& overlay) const {
     return 1;
   if (origin.kind == Origin::Kind::command_line)
     return 100;
-  const KindRow* layer = find_kind("layer");
-  const auto names = layer->name_choices;
-  return 2 + static_cast<int>(std::find(names.begin(), names.end(), origin.name) - names.begin());
+  return rank_of_layer(origin.name);
+}
+
+int Overlays::rank_of_layer(std::string_view name) {
+  const auto names = find_kind("layer")->name_choices;
+  return 2 + static_cast<int>(std::find(names.begin(), names.end(), name) - names.begin());
+}
+
+bool Overlays::left_out(const Overlay& overlay) const {
+  return !as_of_.empty() && overlay.origin != no_origin &&
+         tree_.origins[overlay.origin].kind == Origin::Kind::layer && rank(overlay) > rank_of_layer(as_of_);
 }
 
 void Overlays::apply() {
@@ -87,7 +95,8 @@ void Overlays::apply() {
   std::stable_sort(overlays_.begin(), overlays_.end(),
                    [&](const Overlay& a, const Overlay& b) { return rank(a) < rank(b); });
   for (const Overlay& overlay : overlays_)
-    apply(overlay);
+    if (!left_out(overlay))
+      apply(overlay);
   report_origins();
 }
 

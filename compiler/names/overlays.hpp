@@ -3,6 +3,9 @@
 #include "diagnostics/sink.hpp"
 #include "names/resolved_tree.hpp"
 
+#include <string>
+#include <string_view>
+#include <utility>
 #include <vector>
 
 namespace sheerpole {
@@ -11,7 +14,9 @@ namespace sheerpole {
 /// one order: one side of a stay, the sister ship, the layers from designed to fitted, the command line.
 class Overlays {
 public:
-  Overlays(ResolvedTree& tree, DiagnosticSink& sink) : tree_(tree), sink_(sink) {}
+  /// Layers after `as_of` are left out; empty: none is.
+  Overlays(ResolvedTree& tree, DiagnosticSink& sink, std::string as_of)
+      : tree_(tree), sink_(sink), as_of_(std::move(as_of)) {}
 
   /// `none` for a side that a stay's own file states apart.
   static constexpr std::size_t no_origin = static_cast<std::size_t>(-1);
@@ -34,6 +39,8 @@ private:
   };
 
   int rank(const Overlay& overlay) const;
+  static int rank_of_layer(std::string_view name);
+  bool left_out(const Overlay& overlay) const;
   void apply(const Overlay& overlay);
   void apply_let(const Overlay& overlay);
   void apply_point(const Overlay& overlay);
@@ -51,6 +58,7 @@ private:
 
   ResolvedTree& tree_;
   DiagnosticSink& sink_;
+  std::string as_of_;
   std::vector<Overlay> overlays_;
 };
 

@@ -21,8 +21,8 @@ std::vector<std::string> texts(std::span<const std::string_view> words) {
 
 class Resolver {
 public:
-  Resolver(ResolvedTree& tree, DiagnosticSink& sink)
-      : tree_(tree), sink_(sink), table_(tree, sink), overlays_(tree, sink) {}
+  Resolver(ResolvedTree& tree, DiagnosticSink& sink, std::string as_of)
+      : tree_(tree), sink_(sink), table_(tree, sink), overlays_(tree, sink, std::move(as_of)) {}
 
   void run() {
     for (const auto& file : tree_.trees)
@@ -433,13 +433,14 @@ private:
 } // namespace
 
 ResolvedTree resolve(std::vector<std::shared_ptr<const SyntaxTree>> trees,
-                     std::shared_ptr<const SyntaxTree> what_if, DiagnosticSink& sink) {
+                     std::shared_ptr<const SyntaxTree> what_if, DiagnosticSink& sink,
+                     const std::string& as_of) {
   ResolvedTree tree;
   tree.what_if = std::move(what_if);
   tree.trees = std::move(trees);
   if (!tree.trees.empty())
     tree.root = tree.trees.back()->source;
-  Resolver(tree, sink).run();
+  Resolver(tree, sink, as_of).run();
   return tree;
 }
 

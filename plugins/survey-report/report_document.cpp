@@ -1,6 +1,7 @@
 #include "plugins/survey-report/report_document.hpp"
 
 #include "backend/boat_title.hpp"
+#include "backend/change/change_blocks.hpp"
 #include "backend/drawing/element_id.hpp"
 #include "calculate/facts.hpp"
 
@@ -27,6 +28,21 @@ std::string section_of(const Stay& stay) {
   return "stay-" + element_id(stay.name);
 }
 
+namespace {
+
+void add_changes(const BackendRequest& request, Document& document) {
+  document.blocks.emplace_back(DocumentHeading{"Changes since the previous version", 2, "changes"});
+  if (request.previous == nullptr) {
+    document.blocks.emplace_back(
+        DocumentText{"No previous version was given to compare with; that nothing changed is not said."});
+    return;
+  }
+  document.blocks.emplace_back(DocumentText{"From " + request.previous_name + " to " + request.name + "."});
+  add_change(*request.previous, request.checked, document);
+}
+
+} // namespace
+
 Document report_document(const BackendRequest& request) {
   const CheckedRig& checked = request.checked;
   const std::string boat = boat_title(checked);
@@ -42,6 +58,7 @@ Document report_document(const BackendRequest& request) {
   add_scope(checked, document);
   add_views(checked, document);
   add_findings(checked, document);
+  add_changes(request, document);
   add_stays(checked, document);
   add_assumptions(checked, document);
   add_checks(checked, document);

@@ -1,5 +1,5 @@
 #include "backend/backend.hpp"
-#include "backend/diagram/strips/strip_layout.hpp"
+#include "backend/diagram/strip_drawings.hpp"
 #include "backend/part_words.hpp"
 #include "calculate/facts.hpp"
 #include "plugins/survey-report/finding_class.hpp"
@@ -263,22 +263,6 @@ void add_stay_findings(const CheckedRig& checked, const Stay& stay, Document& do
   document.blocks.emplace_back(std::move(table));
 }
 
-/// The strip of each stay; the strip of a pair stands for both.
-std::map<std::string, Drawing> strip_drawings(const CheckedRig& checked) {
-  std::map<std::string, Drawing> drawings;
-  for (const Strip& strip : strip_contents(checked)) {
-    const StripLayout layout = lay_out_strip(strip, strip_width);
-    Drawing drawing;
-    drawing.width = strip_width;
-    drawing.height = layout.height;
-    drawing.title = "Strip of " + strip.name;
-    drawing.description = "Its parts from aloft, left, to deck, right. Not to scale.";
-    draw_strip(strip, layout, {0.0, 0.0}, strip_width, drawing.content);
-    drawings.emplace(strip.name, std::move(drawing));
-  }
-  return drawings;
-}
-
 } // namespace
 
 void add_stays(const CheckedRig& checked, Document& document) {
@@ -292,17 +276,15 @@ void add_stays(const CheckedRig& checked, Document& document) {
       DocumentText{"Port and starboard stand apart, each with what is stated of it."});
   const StayTables tables{rows_by_stay(stack_table(checked)), rows_by_stay(strength_table(checked)),
                           rows_by_stay(take_up_table(checked))};
-  const std::map<std::string, Drawing> strips = strip_drawings(checked);
+  const std::vector<Strip> strips = strip_contents(checked);
   for (const DerivedStay& derived : checked.derived().stays) {
     const Stay& stay = rig[derived.stay];
     document.blocks.emplace_back(
         DocumentHeading{stay.name + (stay.title.empty() ? "" : ": " + stay.title), 3, section_of(stay)});
     add_stay_findings(checked, stay, document);
     add_facts(rig, stay, derived, document);
-    const auto own = strips.find(stay.name);
-    const auto found = own == strips.end() ? strips.find(stay.base) : own;
-    if (found != strips.end())
-      document.blocks.emplace_back(DocumentFigure{found->second, ""});
+    if (const Strip* strip = find_strip(strips, stay))
+      document.blocks.emplace_back(DocumentFigure{strip_drawing(*strip, strip_width), ""});
     add_parts(rig, stay, tables, document);
     add_rows("Adjusters",
              {{"adjuster", 1.6},

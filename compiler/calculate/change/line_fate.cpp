@@ -43,9 +43,8 @@ std::optional<std::string> hanging_words(const StayView& is, Length too_long) {
   // A piece that is longer has its adjuster shorter by as much.
   if (too_long > adjuster.to_tighten || -too_long > adjuster.to_slacken)
     return std::nullopt;
-  return "hangs as it is when " + (*is.rig)[adjuster.part].name + " is set to " +
-         length_text(adjuster.set.value - too_long) + ", with " +
-         length_text(adjuster.to_tighten - too_long) + " left to tighten and " +
+  return "set " + (*is.rig)[adjuster.part].name + " to " + length_text(adjuster.set.value - too_long) +
+         ", which leaves " + length_text(adjuster.to_tighten - too_long) + " to tighten and " +
          length_text(adjuster.to_slacken + too_long) + " to slacken";
 }
 

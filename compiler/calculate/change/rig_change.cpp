@@ -59,13 +59,24 @@ std::vector<std::string> path_names(const Rig& rig, const Stay& stay) {
 
 using InputKey = std::pair<std::string, std::string>;
 
+/// Whether a stack holds this part.
+bool holds(const std::vector<std::string>& stack, const std::string& part) {
+  return std::find(stack.begin(), stack.end(), part) != stack.end();
+}
+
 /// What is stated otherwise of all on which a stay rests.
 std::vector<ChangedInput> changed_inputs(const StayView& was, const StayView& is) {
   std::vector<ChangedInput> changes;
   add_row_change(is.stay->name, "path", path_names(*was.rig, *was.stay), path_names(*is.rig, *is.stay),
                  changes);
-  add_row_change(is.stay->name, "stack", stack_names(*was.rig, *was.stay), stack_names(*is.rig, *is.stay),
-                 changes);
+  const std::vector<std::string> old_stack = stack_names(*was.rig, *was.stay);
+  const std::vector<std::string> new_stack = stack_names(*is.rig, *is.stay);
+  add_row_change(is.stay->name, "stack", old_stack, new_stack, changes);
+  // How a part is set says nothing new where the part itself is new or gone.
+  const auto of_one_stack = [&](const StayInput& input) {
+    return !input.setting_of.empty() &&
+           !(holds(old_stack, input.setting_of) && holds(new_stack, input.setting_of));
+  };
   const std::vector<StayInput> before = stay_inputs(*was.rig, *was.stay);
   const std::vector<StayInput> after = stay_inputs(*is.rig, *is.stay);
   std::map<InputKey, std::string> old_values;
@@ -82,7 +93,7 @@ std::vector<ChangedInput> changed_inputs(const StayView& was, const StayView& is
     const InputKey key{input.subject, input.property};
     met.insert(key);
     // A part or a point that is new there is told by the row in which it stands.
-    if (!old_subjects.contains(input.subject))
+    if (!old_subjects.contains(input.subject) || of_one_stack(input))
       continue;
     const auto found = old_values.find(key);
     const std::string old_value = found == old_values.end() ? "" : found->second;
@@ -90,7 +101,8 @@ std::vector<ChangedInput> changed_inputs(const StayView& was, const StayView& is
       changes.push_back({input.subject, input.property, old_value, input.value});
   }
   for (const StayInput& input : before)
-    if (new_subjects.contains(input.subject) && !met.contains({input.subject, input.property}))
+    if (new_subjects.contains(input.subject) && !met.contains({input.subject, input.property}) &&
+        !of_one_stack(input))
       changes.push_back({input.subject, input.property, input.value, ""});
   return changes;
 }

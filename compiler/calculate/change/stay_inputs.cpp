@@ -10,11 +10,6 @@ namespace sheerpole {
 
 namespace {
 
-std::string place_text(const Vector3& place) {
-  return "(" + format_millimetres(place.x, 1) + ", " + format_millimetres(place.y, 1) + ", " +
-         format_millimetres(place.z, 1) + ") mm";
-}
-
 std::string measure_text(const RopeMeasure& measure) {
   return measure.in_diameters ? format_number(measure.amount) + " d"
                               : length_text(Length::metres(measure.amount));
@@ -57,7 +52,9 @@ private:
 
   void of_stop(const PathStop& stop) {
     const Point& point = rig_[stop.point];
-    add(point.name, "place", place_text(point.position));
+    for (const auto& [axis, length] : {std::pair("x", point.position.x), std::pair("y", point.position.y),
+                                       std::pair("z", point.position.z)})
+      add(point.name, axis, format_millimetres(length, 1) + " mm");
     if (stop.passage != Passage::end)
       add(stay_.name, "passage at " + point.name, stop.passage == Passage::free ? "free" : "clamped");
   }
@@ -83,15 +80,15 @@ private:
     }
     const Part& part = rig_[item.part];
     of_part(part);
-    const std::string setting = " of " + part.name + " in its stack";
-    if (item.count > 1)
-      add(stay_.name, "count" + setting, std::to_string(item.count));
-    add(stay_.name, "length" + setting, item.set_length);
-    if (item.passes)
-      add(stay_.name, "passes" + setting, std::to_string(*item.passes));
-    add(stay_.name, "spare bury" + setting, item.spare_bury);
-    if (item.splice)
-      add(stay_.name, "splice" + setting, rig_[*item.splice].name);
+    const auto set = [&](const std::string& property, const std::string& value) {
+      if (!value.empty() && seen_.emplace(stay_.name, property + " of " + part.name).second)
+        inputs_.push_back({stay_.name, property + " of " + part.name, value, part.name});
+    };
+    set("count", item.count > 1 ? std::to_string(item.count) : "");
+    set("setting", item.set_length ? length_text(item.set_length->value) : "");
+    set("passes", item.passes ? std::to_string(*item.passes) : "");
+    set("spare bury", item.spare_bury ? length_text(item.spare_bury->value) : "");
+    set("splice", item.splice ? rig_[*item.splice].name : "");
   }
 
   void of_part(const Part& part) {

@@ -9,9 +9,10 @@ namespace sheerpole {
 
 /// One stated thing on which a stay rests.
 struct StayInput {
-  std::string subject;  ///< "cap-tang.port", "toggle-12", "long-bury", the stay's own name
-  std::string property; ///< "place", "length", "bury"
-  std::string value;    ///< as a document prints it
+  std::string subject;         ///< "cap-tang.port", "toggle-12", "long-bury", the stay's own name
+  std::string property;        ///< "z", "length", "bury"
+  std::string value;           ///< as a document prints it
+  std::string setting_of = {}; ///< the part of the stack that is set like that; empty: it is no setting
 };
 
 /// Everything stated on which the length and the making of a stay rest, but for its stack: the places of

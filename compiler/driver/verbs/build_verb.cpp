@@ -7,6 +7,7 @@
 #include "driver/outside/outside_backends.hpp"
 #include "driver/show_findings.hpp"
 #include "driver/terminal.hpp"
+#include "driver/verbs/called_rig.hpp"
 #include "driver/verbs/verbs.hpp"
 #include "driver/verbs/write_and_tell.hpp"
 
@@ -53,14 +54,14 @@ bool choose(const std::vector<std::string>& only, const OutsideBackends& outside
 }
 
 /// Lets the built-in ones make their papers; false when one has a fault, which has been said.
-bool make(const Backends& backends, const CheckedRig& checked, PaperSize paper, FileClaims& claims,
+bool make(const Backends& backends, const BackendRequest& request, FileClaims& claims,
           OutputBundle& bundle) {
   bool well = true;
   for (const auto& backend : backends) {
     const std::string name = backend->describe().name;
     print_progress("making " + name + "\n");
     try {
-      OutputBundle made = backend->generate({.checked = checked, .fleet = {}, .paper = paper});
+      OutputBundle made = backend->generate(request);
       for (const OutputFile& file : made.files)
         claims.add(file.name, name);
       for (const PagedFile& file : made.papers)
@@ -98,10 +99,27 @@ int build_verb(const BuildOptions& options) {
     print_error("nothing was written: an error stands\n");
     return outside.fault() ? exit_fault : exit_errors;
   }
+  const CompileOptions of_previous = {.settings = {}, .folders = options.rig.folders};
+  Compilation previous;
+  if (!options.since.empty()) {
+    print_progress("reading " + options.since + "\n");
+    previous = compile(options.since, reader, of_previous);
+    if (!previous.checked) {
+      print_error(show_findings(previous, options.findings.form, error_has_colour()));
+      print_error("nothing was written: an error stands in the version before\n");
+      return exit_errors;
+    }
+  }
   OutputBundle bundle;
   FileClaims claims;
   const PaperSize paper = options.paper == "letter" ? PaperSize::letter : PaperSize::a4;
-  bool fault = !make(backends, *compilation.checked, paper, claims, bundle);
+  const BackendRequest request{.checked = *compilation.checked,
+                               .fleet = {},
+                               .paper = paper,
+                               .previous = previous.checked ? &*previous.checked : nullptr,
+                               .name = called(options.file, options.rig),
+                               .previous_name = called(options.since, of_previous)};
+  bool fault = !make(backends, request, claims, bundle);
   outside.generate(*compilation.checked, options.rig, paper, claims, bundle);
   fault = fault || outside.fault();
   show_all_findings(compilation, outside, options.findings);

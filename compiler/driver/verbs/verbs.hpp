@@ -27,9 +27,22 @@ struct BuildOptions {
   std::string folder;
   std::vector<std::string> only; ///< back ends; empty: the usual ones
   FindingsForm findings;
+  std::string since;        ///< rig file of the version before; empty: there is none to compare with
   bool pdf = false;         ///< papers as PDF as well
   std::string paper = "a4"; ///< or "letter"
   OutsideOptions outside;   ///< programs that make papers as well
+};
+
+struct ChangesOptions {
+  std::string from;
+  std::string to;            ///< empty: the same file, with what `rig` sets
+  std::string from_as_of;    ///< a layer: the first file without what later layers state
+  CompileOptions rig;        ///< of the second
+  std::string folder;        ///< empty: the sheet goes to the terminal
+  std::string form = "text"; ///< text, json; on the terminal
+  FindingsForm findings;
+  bool pdf = false;
+  std::string paper = "a4";
 };
 
 struct PlanOptions {
@@ -73,6 +86,7 @@ struct ListOptions {
 // Each verb returns an exit code.
 int check_verb(const CheckOptions& options);
 int build_verb(const BuildOptions& options);
+int changes_verb(const ChangesOptions& options);
 int plan_verb(const PlanOptions& options);
 int show_verb(const ShowOptions& options);
 int begin_verb(const BeginOptions& options);

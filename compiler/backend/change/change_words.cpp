@@ -1,0 +1,192 @@
+#include "backend/change/change_words.hpp"
+
+#include "backend/piece_sum.hpp"
+#include "units/format_length.hpp"
+
+#include <algorithm>
+#include <set>
+#include <tuple>
+
+namespace sheerpole {
+
+namespace {
+
+LengthRow row_of(std::string name, const ChangedLength& length, StayChange::Kind kind) {
+  const Tenths was = Tenths::of(length.was);
+  const Tenths is = Tenths::of(length.is);
+  LengthRow row{std::move(name), format_total(length.unknown_was, was), format_total(length.unknown_is, is),
+                ""};
+  if (kind == StayChange::Kind::added)
+    row.was.clear();
+  if (kind == StayChange::Kind::removed)
+    row.is.clear();
+  // The change is that of the two printed numbers, so that a reader who subtracts finds it.
+  if (kind == StayChange::Kind::changed && length.comparable)
+    row.change = is == was ? "0.0" : format_signed(is - was);
+  return row;
+}
+
+std::string tenths(Length length) {
+  return format_tenths(Tenths::of(length));
+}
+
+LengthRow range_row(std::string name, const std::optional<AdjusterRange>& was,
+                    const std::optional<AdjusterRange>& is, Length AdjusterRange::*which) {
+  LengthRow row{std::move(name), was ? tenths((*was).*which) : "", is ? tenths((*is).*which) : "", ""};
+  if (was && is)
+    row.change =
+        row.was == row.is ? "0.0" : format_signed(Tenths::of((*is).*which) - Tenths::of((*was).*which));
+  return row;
+}
+
+StayWords words_of(const StayChange& change) {
+  StayWords words{.name = change.stay,
+                  .title = change.title,
+                  .side = {},
+                  .kind = change.kind == StayChange::Kind::added     ? "is new"
+                          : change.kind == StayChange::Kind::removed ? "is gone"
+                                                                     : "",
+                  .why = {},
+                  .lengths = {row_of("pin-to-pin", change.pin_to_pin, change.kind)},
+                  .lines = {},
+                  .change = change};
+  for (const ChangedInput& input : change.why)
+    words.why.push_back(input_words(input));
+  for (const PieceChange& piece : change.pieces) {
+    const std::string of = change.pieces.size() > 1 ? " of " + piece.name : "";
+    const StayChange::Kind kind = piece.line_was.empty()  ? StayChange::Kind::added
+                                  : piece.line_is.empty() ? StayChange::Kind::removed
+                                                          : StayChange::Kind::changed;
+    words.lengths.push_back(row_of("body" + of, piece.body, kind));
+    words.lengths.push_back(row_of("cut" + of, piece.cut, kind));
+    const std::string& line = piece.line_is.empty() ? piece.line_was : piece.line_is;
+    std::string said = line + of + " " + std::string(name_of(piece.fate));
+    if (piece.words != name_of(piece.fate))
+      said += ": " + piece.words;
+    words.lines.push_back(std::move(said));
+  }
+  if (change.range_was || change.range_is) {
+    words.lengths.push_back(
+        range_row("to tighten", change.range_was, change.range_is, &AdjusterRange::to_tighten));
+    words.lengths.push_back(
+        range_row("to slacken", change.range_was, change.range_is, &AdjusterRange::to_slacken));
+  }
+  return words;
+}
+
+std::string base_of(const std::string& name) {
+  const std::size_t dot = name.find('.');
+  return dot == std::string::npos ? name : name.substr(0, dot);
+}
+
+/// The text with the sides of names left out, so that what is said of both sides reads alike.
+std::string without_sides(std::string text) {
+  for (const std::string_view side : {".port", ".starboard"})
+    for (std::size_t at = text.find(side); at != std::string::npos; at = text.find(side, at))
+      text.erase(at, side.size());
+  return text;
+}
+
+/// Everything printed of a stay but its side. A point to port has the other sign across.
+std::vector<std::string> print_of(const StayWords& words) {
+  std::vector<std::string> print{words.title, words.kind};
+  for (const ChangedInput& input : words.change.why) {
+    ChangedInput mirrored = input;
+    for (std::string* place : {&mirrored.was, &mirrored.is})
+      if (mirrored.property == "y" && place->starts_with('-'))
+        place->erase(0, 1);
+    print.push_back(without_sides(input_words(mirrored)));
+  }
+  for (const LengthRow& row : words.lengths)
+    for (const std::string& text : {row.name, row.was, row.is, row.change})
+      print.push_back(without_sides(text));
+  for (const std::string& line : words.lines)
+    print.push_back(without_sides(line));
+  return print;
+}
+
+using FindingKey = std::tuple<std::string, std::string, std::string>;
+
+FindingKey key_of(const Diagnostic& finding) {
+  return {finding.slug, finding.subject, finding.message};
+}
+
+} // namespace
+
+std::string input_words(const ChangedInput& input) {
+  const std::string what = input.subject + ", " + input.property + ": ";
+  if (input.was.empty())
+    return what + input.is + " is added";
+  if (input.is.empty())
+    return what + input.was + " is left out";
+  return what + input.was + " becomes " + input.is;
+}
+
+std::vector<StayWords> stay_words(const RigChange& change) {
+  std::vector<StayWords> all;
+  std::vector<std::vector<std::string>> prints;
+  for (const StayChange& stay : change.stays) {
+    StayWords words = words_of(stay);
+    const std::vector<std::string> print = print_of(words);
+    bool alike = false;
+    for (std::size_t i = 0; i < all.size() && !alike; ++i)
+      if (all[i].side.empty() && all[i].change.stay != stay.stay &&
+          base_of(all[i].change.stay) == base_of(stay.stay) && prints[i] == print) {
+        all[i].name = base_of(stay.stay);
+        all[i].side = "port and starboard alike";
+        for (std::vector<std::string>* texts : {&all[i].why, &all[i].lines})
+          for (std::string& text : *texts)
+            text = without_sides(std::move(text));
+        alike = true;
+      }
+    if (alike)
+      continue;
+    all.push_back(std::move(words));
+    prints.push_back(print);
+  }
+  return all;
+}
+
+std::vector<std::string> parts_words(const RigChange& change) {
+  std::vector<std::string> words;
+  for (const PartCount& part : change.parts) {
+    const int more = part.is - part.was;
+    const std::string name = part.part + (part.title.empty() ? "" : ", " + part.title);
+    words.push_back(more > 0 ? std::to_string(more) + " more of " + name
+                             : std::to_string(-more) + " left over of " + name);
+  }
+  return words;
+}
+
+std::vector<std::string> order_words(const RigChange& change) {
+  std::vector<std::string> words;
+  for (const LineToOrder& line : change.lines)
+    words.push_back(line.line + (line.title.empty() ? "" : ", " + line.title) + ": " +
+                    std::to_string(line.pieces) + (line.pieces == 1 ? " piece, " : " pieces, together ") +
+                    format_tenths(Tenths::of(line.cut)) + " mm to cut" +
+                    (line.complete ? "" : " as far as it is known"));
+  return words;
+}
+
+FindingsChange findings_change(const CheckedRig& was, const CheckedRig& is) {
+  std::multiset<FindingKey> before;
+  std::multiset<FindingKey> after;
+  for (const Diagnostic& finding : was.findings())
+    before.insert(key_of(finding));
+  for (const Diagnostic& finding : is.findings())
+    after.insert(key_of(finding));
+  FindingsChange change;
+  for (const Diagnostic& finding : is.findings())
+    if (const auto found = before.find(key_of(finding)); found != before.end())
+      before.erase(found);
+    else
+      change.appeared.push_back(&finding);
+  for (const Diagnostic& finding : was.findings())
+    if (const auto found = after.find(key_of(finding)); found != after.end())
+      after.erase(found);
+    else
+      change.gone.push_back(&finding);
+  return change;
+}
+
+} // namespace sheerpole

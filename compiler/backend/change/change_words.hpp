@@ -1,0 +1,51 @@
+#pragma once
+
+#include "backend/tenths.hpp"
+#include "calculate/change/rig_change.hpp"
+#include "results/checked_rig.hpp"
+
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// One length before and after, as documents print it.
+struct LengthRow {
+  std::string name; ///< "pin-to-pin", "body", "cut", "to tighten"
+  std::string was;  ///< empty: there was none
+  std::string is;
+  std::string change; ///< "+23.7"; empty when the two can not be compared
+};
+
+/// A stay that changes, or a pair that changes alike, ready to print.
+struct StayWords {
+  std::string name;             ///< "cap-shroud.port"; "cap-shroud" for a pair
+  std::string title;            ///< may be empty
+  std::string side;             ///< "port and starboard alike"; else empty
+  std::string kind;             ///< "is new", "is gone"; empty: changed
+  std::vector<std::string> why; ///< "stack: deadeye-38, lashing-260 become thimble-16"
+  std::vector<LengthRow> lengths;
+  std::vector<std::string> lines; ///< "the rope can be remade: 52 mm too long; ..."
+  StayChange change;              ///< of the first stay
+};
+
+/// The stays of a change. Of a pair that changes alike to the last word one stands for both.
+std::vector<StayWords> stay_words(const RigChange& change);
+
+/// "toggle-12, length: 82 mm becomes 90 mm".
+std::string input_words(const ChangedInput& input);
+
+/// "order 2 thimble-16"; "2 deadeye-38 are left over".
+std::vector<std::string> parts_words(const RigChange& change);
+
+/// "hmpe-9, 2 pieces of 26.0 m together".
+std::vector<std::string> order_words(const RigChange& change);
+
+/// Findings that stand in one of two rigs and not in the other.
+struct FindingsChange {
+  std::vector<const Diagnostic*> appeared;
+  std::vector<const Diagnostic*> gone;
+};
+FindingsChange findings_change(const CheckedRig& was, const CheckedRig& is);
+
+} // namespace sheerpole
