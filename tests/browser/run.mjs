@@ -6,7 +6,7 @@ import { Browser } from "./browser.mjs";
 import { build_all, missing_files, Sheerpole } from "./papers.mjs";
 import { Report } from "./report.mjs";
 
-const subjects = ["markup", "accessibility", "hostile_text", "calendar", "csv_files", "words", "drafts"];
+const subjects = ["markup", "accessibility", "hostile_text", "calendar", "csv_files", "words", "drafts", "bench_cards", "report_page"];
 
 const [program, into, ...asked] = process.argv.slice(2);
 if (into === undefined) {

@@ -1,7 +1,17 @@
 // What stands on printed sheets: the texts of each page of an HTML file of pages, as the browser has them, with their places.
 
+import { readFileSync } from "node:fs";
+
+const read_before = new Map();
+
 /** One sheet: `title` of its section, `texts` as {text, x, y, end, bold}, in the order of the file. */
 export async function sheets_of(browser, file) {
+  const html = readFileSync(file, "utf8");
+  if (!read_before.has(html)) read_before.set(html, await read_sheets(browser, file));
+  return read_before.get(html);
+}
+
+async function read_sheets(browser, file) {
   const { result } = await browser.visit(file, (page) =>
     page.evaluate(() =>
       [...document.querySelectorAll("section")].map((section) => ({

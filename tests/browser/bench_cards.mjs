@@ -1,0 +1,214 @@
+// A bench card alone is enough: what it prints is read as a person reads it, worked out again from the lengths of
+// cut-list.json by the rules of docs/backends/bench-card.md, laid out along the piece and closed from both ends.
+
+import { cpSync, readFileSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { project } from "./papers.mjs";
+import { by_name, sheets_of, words_of } from "./sheets.mjs";
+
+const inch = 25.4; // mm; ISO 80000-3, annex
+
+/** What the head of a card says of its unit: {kind, part in mm, step in parts}. */
+function unit_of(words) {
+  const found = words.match(/Lengths in (millimetres|inches|feet and inches) to (\S+(?: \d+\/\d+)?)(?: mm|")/);
+  if (found === null) throw new Error(`no unit is named in: ${words}`);
+  const millimetres = found[1] === "millimetres";
+  const unit = { kind: found[1], part: millimetres ? 0.1 : inch / 64, step: 1 };
+  unit.step = parts_of(unit, millimetres ? found[2] : `${found[2]}"`);
+  return unit;
+}
+
+/** "12998", `42' 7 3/4"`, `3/8"` as parts of the unit: whole numbers, so that sums close exactly. */
+function parts_of(unit, text) {
+  if (unit.kind === "millimetres") {
+    const found = text.match(/^(\d+)(?:\.(\d))?$/);
+    if (found === null) throw new Error(`no length in millimetres: ${text}`);
+    return Number(found[1]) * 10 + Number(found[2] ?? 0);
+  }
+  const found = text.match(/^(?:(\d+)')? ?(?:(\d+)(?: (\d+)\/(\d+))?"|(\d+)\/(\d+)")?$/);
+  if (found === null || text === "") throw new Error(`no length in ${unit.kind}: ${text}`);
+  const [, feet, inches, over, under, over_alone, under_alone] = found.map((one) => Number(one ?? 0));
+  const fraction = under > 0 ? over / under : under_alone > 0 ? over_alone / under_alone : 0;
+  return (feet * 12 + inches + fraction) * 64;
+}
+
+/** "X + 32" is {x: true, parts: 320}. */
+function read_length(unit, text) {
+  const found = text.replace(/ mm$/, "").match(/^(X)?(?:(?:^| )?([+-]) ?)?(.*)$/);
+  const [, x, sign, amount] = found;
+  const parts = amount === "" ? 0 : parts_of(unit, amount);
+  return { x: x !== undefined, parts: sign === "-" ? -parts : parts };
+}
+
+const same = (a, b) => a.x === b.x && a.parts === b.parts;
+const shown = (one) => `${one.x ? "X + " : ""}${one.parts}`;
+
+/** Half away from zero to the step. A half that the six decimals of the JSON may have made counts either way. */
+function rounded(unit, mm) {
+  const steps = Math.abs(mm) / unit.part / unit.step;
+  const to = (whole) => Math.sign(mm) * whole * unit.step + 0;
+  const either = Math.abs(steps - Math.floor(steps) - 0.5) < 1e-4;
+  return either ? [to(Math.floor(steps)), to(Math.floor(steps) + 1)] : [to(Math.floor(steps + 0.5))];
+}
+
+/** The rows of the table of marks, over all sheets of the card. */
+function marks_of(sheets, unit) {
+  const rows = [];
+  for (const sheet of sheets) {
+    const heading = (words) => sheet.texts.find((one) => one.text === words && one.bold);
+    const [number, mark, aloft, below] = ["no.", "mark", "from aloft", "from below"].map(heading);
+    if (below === undefined) continue; // a sheet that only goes on with the work
+    const at = (column, y) => sheet.texts.find((one) => one.x === column.x && one.y === y && one.end === column.end)?.text;
+    const beginnings = sheet.texts.filter((one) => one.x === number.x && one.y > number.y && /^\d+$/.test(one.text));
+    beginnings.forEach((row, i) => {
+      const until = beginnings[i + 1]?.y ?? row.y + 0.01;
+      const names = sheet.texts.filter((one) => one.x === mark.x && one.y >= row.y && one.y < until && !one.end);
+      rows.push({
+        number: Number(row.text),
+        name: names.map((one) => one.text).join(" "),
+        aloft: read_length(unit, at(aloft, row.y)),
+        below: read_length(unit, at(below, row.y)),
+      });
+    });
+  }
+  return rows;
+}
+
+/** The amount behind some words of the card; undefined when they are not there. */
+function amount_after(unit, words, lead, behind) {
+  const found = words.match(new RegExp(`${lead}((?:X(?: [+-] )?)?[0-9'"/ .]*?)( mm)?${behind}`));
+  return found === null ? undefined : read_length(unit, found[1].trim());
+}
+
+/** Complaints about the card of one piece. */
+export function card_complaints(piece, sheets) {
+  const words = sheets.map(words_of).join(" ");
+  const unit = unit_of(words);
+  const complaints = [];
+  const expect = (what, printed, x, mm) => {
+    if (printed === undefined) complaints.push(`${what} is not on the card`);
+    else if (!rounded(unit, mm).some((parts) => same(printed, { x, parts })))
+      complaints.push(`${what}: the card has ${shown(printed)}, not ${rounded(unit, mm).join(" or ")}`);
+  };
+  const total = (name) => piece.sum.find((section) => section.name === name).total_mm;
+  const cut = amount_after(unit, words, "CUT ", "(?: INCOMPLETE)? Known");
+  expect("the cut", cut, piece.cut.plus_x, total("cut"));
+  if (piece.complete === / INCOMPLETE Known/.test(words)) complaints.push("INCOMPLETE is said of the wrong card");
+  expect("where to cut", amount_after(unit, words, "Cut to ", "\\. "), piece.cut.plus_x, total("cut"));
+  expect("the body", amount_after(unit, words, "Measure again, bearing to bearing: ", " wanted"), piece.body.plus_x, total("body"));
+  if (piece.bench.dry_fit !== null) {
+    const { unknown, known_mm } = piece.bench.dry_fit;
+    expect("the dry fit", amount_after(unit, words, "(?:buried|pressed): ", " from bearing"), unknown, known_mm);
+  }
+  complaints.push(...by_hand(unit, words, cut));
+
+  const rows = marks_of(sheets, unit);
+  if (rows.length !== piece.bench.marks.length)
+    return [...complaints, `${rows.length} marks on the card, ${piece.bench.marks.length} in the list`];
+  rows.forEach((row, i) => {
+    const mark = piece.bench.marks[i];
+    const name = `mark ${row.number}, ${row.name}`;
+    if (row.number !== i + 1 || row.name !== mark.name) complaints.push(`${name} should be ${i + 1}, ${mark.name}`);
+    // The nearer end is rounded; the other is what the cut leaves.
+    const { from_aloft, from_below } = mark;
+    const by_aloft =
+      from_aloft.unknown === from_below.unknown ? from_aloft.known_mm <= from_below.known_mm : from_below.unknown;
+    if (by_aloft) expect(`${name}, from aloft`, row.aloft, from_aloft.unknown, from_aloft.known_mm);
+    else expect(`${name}, from below`, row.below, from_below.unknown, from_below.known_mm);
+    if (row.aloft.x && row.below.x) complaints.push(`${name}: X from both ends`);
+    if (!same({ x: row.aloft.x || row.below.x, parts: row.aloft.parts + row.below.parts }, cut))
+      complaints.push(`${name}: ${shown(row.aloft)} and ${shown(row.below)} do not add up to ${shown(cut)}`);
+  });
+  return [...complaints, ...laid_out(rows)];
+}
+
+/** "By hand: body 7290 mm + 1552 mm for the ends - 7 mm for the line = 8835 mm." */
+function by_hand(unit, words, cut) {
+  const found = words.match(/By hand: body (.*?) ([+-]) ([^+-]*?) for the ends(?: ([+-]) ([^+-]*?) for the line)? = (.*?)\. /);
+  if (found === null) return ["the sum by hand is not on the card"];
+  const [, body, ends_sign, ends, line_sign, line, sum] = found;
+  const signed = (sign, text) => read_length(unit, text).parts * (sign === "-" ? -1 : 1);
+  const printed = read_length(unit, sum);
+  const added = read_length(unit, body).parts + signed(ends_sign, ends) + (line === undefined ? 0 : signed(line_sign, line));
+  return same(printed, cut) && printed.parts === added ? [] : [`by hand ${added} comes out, ${shown(printed)} is printed`];
+}
+
+/** The marks laid along the piece, once from each end: they come in their order, and the ways between them are alike. */
+function laid_out(rows) {
+  const complaints = [];
+  for (let i = 1; i < rows.length; ++i) {
+    const [before, row] = [rows[i - 1], rows[i]];
+    const down = row.aloft.x === before.aloft.x ? row.aloft.parts - before.aloft.parts : undefined;
+    const up = row.below.x === before.below.x ? before.below.parts - row.below.parts : undefined;
+    if (down !== undefined && down < 0) complaints.push(`mark ${row.number} lies above the one before it`);
+    if (down !== up) complaints.push(`from mark ${before.number} to ${row.number}: ${down} from aloft, ${up} from below`);
+  }
+  const [first, last] = [rows[0], rows[rows.length - 1]];
+  if (first.aloft.x || first.aloft.parts !== 0) complaints.push("the first mark is not the zero");
+  if (last.below.x || last.below.parts !== 0) complaints.push("the last mark is not the end below");
+  return complaints;
+}
+
+const shops = ["inches", "feet-and-inches\n  round-to: 1/8 in", "millimetres\n  round-to: 5 mm", "millimetres\n  round-to: 0.1 mm"]
+  .map((unit, i) => `\nshop shed-${i} {\n  delivered-open: 50 %\n  unit: ${unit}\n}\n`)
+  .join("");
+
+export default async function bench_cards({ report, boats, browser, sheerpole, into }) {
+  const folder = path.join(into, "shops");
+  cpSync(path.join(project, "examples"), folder, { recursive: true });
+  const with_shops = [];
+  for (const name of ["pellimoor", "smallest"]) {
+    const rig = path.join(folder, `${name}.rig`);
+    writeFileSync(rig, readFileSync(rig, "utf8") + shops);
+    for (const [, shop] of shops.matchAll(/^shop (\S+)/gm)) {
+      const boat_name = `${name}-${shop}`;
+      with_shops.push(await sheerpole.build(boat_name, rig, path.join(into, boat_name), "--shop", shop));
+    }
+  }
+
+  let cards = 0;
+  let unknown = 0;
+  const units = new Set();
+  for (const boat of [...boats, ...with_shops]) {
+    const pieces = boat.json("cut-list.json").pieces;
+    const sheets = by_name(await sheets_of(browser, path.join(boat.folder, "bench-cards.html")), "Bench card of ");
+    const complaints = [];
+    if (sheets.size !== pieces.length) complaints.push(`${sheets.size} cards of ${pieces.length} pieces`);
+    for (const piece of pieces) {
+      complaints.push(...card_complaints(piece, sheets.get(piece.name)).map((one) => `${piece.name}: ${one}`));
+      const unit = unit_of(words_of(sheets.get(piece.name)[0]));
+      units.add(`${unit.kind} ${unit.step}`);
+      cards += 1;
+      if (piece.unknown) unknown += 1;
+    }
+    report.none(`bench cards of ${boat.name}`, complaints);
+  }
+  report.none("cards of all sorts", [
+    ...(cards > 80 ? [] : [`only ${cards} cards`]),
+    ...(unknown > 0 ? [] : ["none with X"]),
+    ...(units.size === 5 ? [] : [`units: ${[...units].join(", ")}`]),
+  ]);
+  await plant_faults(report, boats.find((boat) => boat.name === "sallow"), browser);
+}
+
+async function plant_faults(report, boat, browser) {
+  const piece = boat.json("cut-list.json").pieces[0];
+  const sheets = by_name(await sheets_of(browser, path.join(boat.folder, "bench-cards.html")), "Bench card of ").get(piece.name);
+  const plant = (name, from, to, words) => {
+    const changed = structuredClone(sheets);
+    const texts = changed.flatMap((sheet) => sheet.texts).filter((one) => one.text.includes(from));
+    if (texts.length === 0) throw new Error(`the card has no ${from}`);
+    texts[0].text = texts[0].text.replace(from, to);
+    report.caught(name, card_complaints(piece, changed), words);
+  };
+  const mm = (name) => String(Math.round(piece.sum.find((section) => section.name === name).total_mm));
+  plant("a cut that is 1 mm off", `CUT ${mm("cut")}`, `CUT ${Number(mm("cut")) + 1}`, /the cut/);
+  plant("another cut at the knife", `Cut to ${mm("cut")}`, `Cut to ${Number(mm("cut")) - 1}`, /where to cut/);
+  plant("a mark that is 1 mm off", "808", "809", /mark 4/);
+  plant("a sum that does not close", `body ${mm("body")}`, `body ${Number(mm("body")) + 1}`, /by hand/);
+  plant("a dry fit that is off", "7323 mm from bearing", "7333 mm from bearing", /dry fit/);
+  plant("another name of a mark", "taper begins aloft", "taper begins", /taper/);
+  const marks = structuredClone(piece);
+  marks.bench.marks.pop();
+  report.caught("a mark too many", card_complaints(marks, sheets), /marks/);
+}
