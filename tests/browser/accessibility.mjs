@@ -9,10 +9,21 @@ import { looked_at_closely } from "./papers.mjs";
 const require = createRequire(import.meta.url);
 const axe_source = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 
+/** Half of the time goes into this rule, and the colours of a paper are the same for every boat: these two have all of them. */
+const seen_in_colour = ["grisolde", "nasty"];
+
 /** Violations of one page. @param {import("puppeteer-core").Page} page */
-async function violations(page) {
+async function violations(page, colours = true) {
   await page.evaluate(axe_source);
-  const result = await page.evaluate(() => window.axe.run(document, { resultTypes: ["violations"] }));
+  const result = await page.evaluate(
+    (enabled) =>
+      window.axe.run(document, {
+        resultTypes: ["violations"],
+        performanceTimer: false,
+        rules: { "color-contrast": { enabled } },
+      }),
+    colours,
+  );
   return result.violations.flatMap((rule) =>
     rule.nodes.slice(0, 3).map((node) => `${rule.id}: ${rule.help}: ${node.html.slice(0, 160)}`),
   );
@@ -20,22 +31,19 @@ async function violations(page) {
 
 export default async function accessibility({ report, boats, browser, into }) {
   for (const boat of boats.filter((one) => looked_at_closely.includes(one.name)))
-    for (const file of boat.files(".html")) {
-      const { result, complaints } = await browser.visit(file, violations);
-      report.none(`axe-core ${boat.name}/${path.basename(file)}`, result);
-      report.none(`nothing is asked for or said by ${boat.name}/${path.basename(file)}`, complaints);
-    }
-  for (const boat of boats)
-    for (const file of boat.files(...(looked_at_closely.includes(boat.name) ? [".svg"] : [".html", ".svg"]))) {
-      const { complaints } = await browser.visit(file, () => {});
-      report.none(`nothing is asked for or said by ${boat.name}/${path.basename(file)}`, complaints);
+    for (const file of boat.files(".html", ".svg")) {
+      const name = `${boat.name}/${path.basename(file)}`;
+      const look = file.endsWith(".svg") ? () => [] : (page) => violations(page, seen_in_colour.includes(boat.name));
+      const { result, complaints } = await browser.visit(file, look);
+      if (file.endsWith(".html")) report.none(`axe-core ${name}`, result);
+      report.none(`nothing is asked for or said by ${name}`, complaints);
     }
 
   const page = readFileSync(boats[0].files(".html")[0], "utf8");
   const planted = path.join(into, "planted-page.html");
   const look_at = async (html) => {
     writeFileSync(planted, html);
-    return browser.visit(planted, violations);
+    return browser.visit(planted, (page) => violations(page));
   };
   report.caught("no language", (await look_at(page.replace(' lang="en"', ""))).result, /html-has-lang/);
   report.caught(
