@@ -106,6 +106,7 @@ constexpr PropertyRow more_of_line[] = {
                  "activation volume of its creep, with one creep-rate"),
     quantity_row("fibre-section", dimension::area, 0.0, "48 mm2",
                  "cross-section of the fibre itself, which carries the load that creep-volume asks for"),
+    text_row("supplier", Need::optional, "\"chandler at the slip\"", "who is asked for it"),
     text_row("batch", Need::optional, "\"coil 7\"", "the batch or coil that it came from"),
     date_row("made", Need::optional, "when it was made"),
     text_row("note", Need::optional, "\"invented figures\"", "anything a reader should know"),

@@ -121,6 +121,7 @@ constexpr PropertyRow more_of_part[] = {
     force_row("pin-break-load", "68 kN", "break load of its pin in double shear, when its maker states it"),
     quantity_row("bearing-stress", dimension::stress, 1.0, "400 MPa",
                  "pressure that its material holds in a hole, over diameter times thickness"),
+    text_row("supplier", Need::optional, "\"chandler at the slip\"", "who is asked for it"),
     text_row("batch", Need::optional, "\"lot 12\"", "the batch that it came from"),
     date_row("installed", Need::optional, "when it went on the boat"),
     text_row("evidence", Need::optional, "\"invoice of 2019\"", "what shows its age or origin"),

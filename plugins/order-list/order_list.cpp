@@ -1,9 +1,9 @@
 #include "plugins/order-list/order_list.hpp"
 
 #include "backend/boat_title.hpp"
+#include "backend/order/order_items.hpp"
 #include "backend/page/html_pages.hpp"
 #include "backend/page/page_flow.hpp"
-#include "plugins/order-list/order_items.hpp"
 #include "plugins/order-list/order_pages.hpp"
 
 #include <utility>
@@ -32,6 +32,7 @@ Table table_of(const std::vector<OrderItem>& items) {
                           {"item"},
                           {"what"},
                           {"size"},
+                          {"supplier"},
                           {"needed", true},
                           {"in hand", true},
                           {"to order", true},
@@ -40,10 +41,48 @@ Table table_of(const std::vector<OrderItem>& items) {
               .rows = {},
               .notes = {}};
   for (const OrderItem& item : items)
-    table.rows.push_back({item.group, item.name, item.what, item.size, amount_text(item, item.needed),
-                          amount_text(item, item.in_hand), amount_text(item, item.to_order()),
-                          stays_text(item), notes_text(item)});
+    table.rows.push_back({item.group, item.name, item.what, item.size, item.supplier,
+                          amount_text(item, item.needed), amount_text(item, item.in_hand),
+                          amount_text(item, item.to_order()), stays_text(item), notes_text(item)});
   return table;
+}
+
+/// The order to one supplier, without what is in hand.
+Table order_to(const std::vector<OrderItem>& items, const std::string& supplier, std::string title) {
+  Table table{.title = std::move(title),
+              .columns = {{"to order", true}, {"item"}, {"size"}, {"what"}},
+              .rows = {},
+              .notes = {}};
+  for (const OrderItem& item : items) {
+    if (item.supplier != supplier)
+      continue;
+    if (item.to_order() > 0)
+      table.rows.push_back({amount_text(item, item.to_order()), item.name, item.size, item.what});
+    for (const std::string& note : item.notes)
+      table.notes.push_back(item.name + ": " + note + ".");
+  }
+  if (table.rows.empty())
+    table.notes.insert(table.notes.begin(), "Nothing is to be ordered.");
+  return table;
+}
+
+/// What is to be ordered and nothing else, as a message to whoever sells it.
+std::string order_text(const CheckedRig& checked, const std::vector<OrderItem>& items,
+                       const std::string& boat) {
+  std::string text = "Order list of " + boat + "\n";
+  if (!checked.draft_reasons().empty())
+    text +=
+        "DRAFT: lengths of line rest on numbers that are assumed or missing; the cut list names them.\n";
+  const std::vector<std::string> suppliers = suppliers_of(items);
+  for (const std::string& supplier : suppliers) {
+    const std::string title = !supplier.empty()      ? "From " + supplier
+                              : suppliers.size() > 1 ? "Supplier not stated"
+                                                     : std::string();
+    text += "\n" + render_text(order_to(items, supplier, title));
+  }
+  if (items.empty())
+    text += "\nThe rig file states nothing to order.\n";
+  return text + "\nInch sizes and metric sizes that look alike are two things: 5/16 in is not 8 mm.\n";
 }
 
 } // namespace
@@ -51,7 +90,7 @@ Table table_of(const std::vector<OrderItem>& items) {
 BackendDescription OrderList::describe() const {
   return {.name = "order-list",
           .summary = "what is to be bought: lines, hardware and small parts, less what is in hand",
-          .outputs = {"order-list.html", "order-list.csv"},
+          .outputs = {"order-list.txt", "order-list.html", "order-list.csv"},
           .papers = {"order-list.pdf"}};
 }
 
@@ -60,6 +99,7 @@ OutputBundle OrderList::generate(const BackendRequest& request) const {
   const std::vector<OrderItem> items = order_items(request.checked);
   std::vector<Drawing> pages = order_pages(request.checked, items, boat, request.paper);
   OutputBundle bundle;
+  bundle.files.push_back({"order-list.txt", order_text(request.checked, items, boat)});
   bundle.files.push_back({"order-list.html", html_of_pages("Order list of " + boat, pages)});
   bundle.files.push_back({"order-list.csv", render_csv(table_of(items))});
   bundle.papers.push_back({"order-list.pdf", "Order list of " + boat, std::move(pages)});

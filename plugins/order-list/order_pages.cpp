@@ -12,7 +12,9 @@ std::vector<std::string> draft_lines(const CheckedRig& checked) {
   return {"Lengths of line here rest on numbers that are assumed or missing; the cut list names them"};
 }
 
-void add_group(const std::vector<OrderItem>& items, const std::string& group, PageFlow& page) {
+/// The items of one group from one supplier.
+void add_group(const std::vector<OrderItem>& items, const std::string& supplier, const std::string& group,
+               PageFlow& page) {
   FlowTable table{.columns = {{"item", 2.6},
                               {"what", 3.0},
                               {"size", 2.4},
@@ -25,7 +27,7 @@ void add_group(const std::vector<OrderItem>& items, const std::string& group, Pa
                   .size = 3.0};
   std::vector<std::string> notes;
   for (const OrderItem& item : items) {
-    if (item.group != group)
+    if (item.group != group || item.supplier != supplier)
       continue;
     table.rows.push_back({{.text = item.name},
                           {.text = item.what},
@@ -57,8 +59,14 @@ std::vector<Drawing> order_pages(const CheckedRig& checked, const std::vector<Or
       "the boat, tangs and chainplates, is not ordered here; measure it, do not copy it from old parts.",
       small);
   page.to_write("Account, deliver to, wanted by:");
-  for (const char* group : {"Lines", "Hardware", "Small parts"})
-    add_group(items, group, page);
+  const std::vector<std::string> suppliers = suppliers_of(items);
+  for (const std::string& supplier : suppliers) {
+    // Where nobody names a supplier, or all name the same, nothing is said of it or it is said once.
+    if (suppliers.size() > 1 || !supplier.empty())
+      page.heading(supplier.empty() ? "Supplier not stated" : "From " + supplier, 5.2);
+    for (const char* group : {"Lines", "Hardware", "Small parts"})
+      add_group(items, supplier, group, page);
+  }
   if (items.empty())
     page.text("The rig file states nothing to order.");
   return page.pages("Order list of " + boat, "Lines, hardware and small parts to buy.");

@@ -1,7 +1,7 @@
 #pragma once
 
+#include "backend/order/order_items.hpp"
 #include "backend/page/page_flow.hpp"
-#include "plugins/order-list/order_items.hpp"
 
 #include <string>
 #include <vector>

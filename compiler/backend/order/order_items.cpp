@@ -1,7 +1,9 @@
-#include "plugins/order-list/order_items.hpp"
+#include "backend/order/order_items.hpp"
 
+#include "backend/piece_sum.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/joints/joint.hpp"
+#include "units/format_length.hpp"
 
 #include <fmt/format.h>
 
@@ -58,19 +60,27 @@ private:
       item.notes.push_back(std::move(words));
   }
 
+  /// Tenths of a metre in hand by the records of stock.
+  long in_stock(const LineMaterial& line) const {
+    long tenths = 0;
+    for (const Record& stock : rig_.records)
+      if (stock.kind == "stock" && stock.of == line.name)
+        if (const auto length = fact_length(stock.facts, "length")) {
+          const Particular* pieces = find_fact(stock.facts, "pieces");
+          tenths += static_cast<long>(std::floor(length->value.metres() * 10.0 + 1e-6)) *
+                    (pieces == nullptr ? 1 : std::stol(pieces->text));
+        }
+    return tenths;
+  }
+
   OrderItem& line_item(const LineMaterial& line) {
     OrderItem& found = item("Lines", line.name);
     if (found.what.empty()) {
       found.what = line.construction + (line.grade.empty() ? "" : ", " + line.grade);
       found.size = line.size.name;
       found.in_metres = true;
-      for (const Record& stock : rig_.records)
-        if (stock.kind == "stock" && stock.of == line.name)
-          if (const auto length = fact_length(stock.facts, "length")) {
-            const Particular* pieces = find_fact(stock.facts, "pieces");
-            found.in_hand += static_cast<long>(std::floor(length->value.metres() * 10.0 + 1e-6)) *
-                             (pieces == nullptr ? 1 : std::stol(pieces->text));
-          }
+      found.in_hand = in_stock(line);
+      found.supplier = fact_text(line.particulars, "supplier");
       if (found.in_hand > 0)
         note(found, "in hand by the stock of the file; the spool plan says whether the pieces fit on it");
     }
@@ -119,9 +129,14 @@ private:
         add("pin " + pin->text);
       if (const EndDimension* size = end->find("size"))
         add("wire " + size->text);
+      if (const EndDimension* thread = end->find("thread")) {
+        const EndDimension* hand = end->find("hand");
+        add(thread->text + (hand == nullptr ? ", hand not stated" : ", " + hand->text + " hand"));
+      }
     }
     if (part.screw)
       add(part.screw->thread.designation + (part.screw->pair ? ", right and left hand" : ""));
+    add(fact_text(part.particulars, "size"));
     std::string text;
     for (const std::string& size : sizes)
       text += (text.empty() ? "" : "; ") + size;
@@ -139,6 +154,7 @@ private:
       if (ordered.stays.empty()) {
         ordered.what = part.title.empty() ? part.kind : part.title;
         ordered.size = sizes_of(part);
+        ordered.supplier = fact_text(part.particulars, "supplier");
         if (const Record* in_hand = last_record_of(rig_, "in-hand", part.name))
           if (const Particular* pieces = find_fact(in_hand->facts, "pieces"))
             ordered.in_hand = std::stol(pieces->text);
@@ -147,23 +163,44 @@ private:
     }
   }
 
-  /// One for the pin of every jaw.
+  /// One for the pin of every jaw: a ring where the file says that a ring secures it.
   void add_split_pins(const DerivedStay& derived) {
     const Stay& stay = rig_[derived.stay];
     for (const Joint& joint : derived.joints)
-      for (const End* end : {upper_end(rig_, joint), lower_end(rig_, joint)}) {
-        if (end == nullptr || end->type != "jaw")
-          continue;
-        const EndDimension* size = end->find("split-pin");
-        const EndDimension* pin = end->find("pin");
-        const std::string name = size != nullptr  ? "split pin " + size->text
-                                 : pin != nullptr ? "split pin for a pin of " + pin->text
-                                                  : "split pin for a pin of no stated size";
-        OrderItem& ordered = item("Small parts", name);
-        ordered.size = size != nullptr ? size->text : "not stated";
-        need(ordered, stay.name, 1);
-        break;
-      }
+      if (!add_split_pin(stay, upper_end(rig_, joint), joint.upper))
+        add_split_pin(stay, lower_end(rig_, joint), joint.lower);
+    if (derived.joints.empty())
+      return;
+    // Where the file does not say what the stay hangs on, its outermost jaws are in no joint.
+    const Joint& first = derived.joints.front();
+    const Joint& last = derived.joints.back();
+    add_split_pin(stay, outer_end(stay, first.upper, !first.upper_turned), first.upper);
+    add_split_pin(stay, outer_end(stay, last.lower, last.lower_turned), last.lower);
+  }
+
+  /// The upper or the lower end of a part of the stack as its library has it; null for a line.
+  const End* outer_end(const Stay& stay, std::size_t entry, bool upper) const {
+    const StackItem& item = stay.stack[entry];
+    if (item.kind != StackItem::Kind::part)
+      return nullptr;
+    return upper ? &rig_[item.part].upper : &rig_[item.part].lower;
+  }
+
+  /// False when this end brings no pin.
+  bool add_split_pin(const Stay& stay, const End* end, std::size_t entry) {
+    if (end == nullptr || end->type != "jaw")
+      return false;
+    const EndDimension* size = end->find("split-pin");
+    const EndDimension* pin = end->find("pin");
+    const std::string secured = fact_text(rig_[stay.stack[entry].part].particulars, "secured");
+    const std::string what = secured.find("ring") == std::string::npos ? "split pin" : "ring";
+    const std::string name = size != nullptr  ? what + " " + size->text
+                             : pin != nullptr ? what + " for a pin of " + pin->text
+                                              : what + " for a pin of no stated size";
+    OrderItem& ordered = item("Small parts", name);
+    ordered.size = size != nullptr ? size->text : "not stated";
+    need(ordered, stay.name, 1);
+    return true;
   }
 
   /// Passes there and back over the gap; the turns round the seats and the tails come on top.
@@ -184,6 +221,13 @@ private:
       ordered.what = line->construction + ", cord of lashings";
       ordered.size = line->size.name;
       ordered.in_metres = true;
+      ordered.supplier = fact_text(line->particulars, "supplier");
+      // Stock of a cord of which stays are made as well is taken off there.
+      const bool of_stays = std::any_of(items_.begin(), items_.end(), [&](const OrderItem& one) {
+        return one.group == "Lines" && one.name == line->name;
+      });
+      if (!of_stays)
+        ordered.in_hand = in_stock(*line);
       note(ordered, "gap x passes x 2; turns round the seats and tails are not in it");
       need(ordered, stay.name, tenths_up(entry.set_length->value * (2.0 * *entry.passes * entry.count)));
     }
@@ -198,6 +242,19 @@ private:
 
 std::vector<OrderItem> order_items(const CheckedRig& checked) {
   return Collecting(checked).run();
+}
+
+std::vector<std::string> suppliers_of(const std::vector<OrderItem>& items) {
+  std::vector<std::string> names;
+  bool any_without = false;
+  for (const OrderItem& item : items) {
+    any_without = any_without || item.supplier.empty();
+    if (!item.supplier.empty() && std::find(names.begin(), names.end(), item.supplier) == names.end())
+      names.push_back(item.supplier);
+  }
+  if (any_without)
+    names.emplace_back();
+  return names;
 }
 
 std::string amount_text(const OrderItem& item, long amount) {
