@@ -11,6 +11,7 @@
 #include "plugins/findings/findings.hpp"
 #include "plugins/order-list/order_list.hpp"
 #include "plugins/proof-sheet/proof_sheet.hpp"
+#include "plugins/receiving-card/receiving_card.hpp"
 #include "plugins/sign-off/sign_off.hpp"
 #include "plugins/spool-plan/spool_plan_backend.hpp"
 #include "plugins/survey-report/survey_report.hpp"
@@ -30,6 +31,7 @@ std::vector<std::unique_ptr<Backend>> usual_backends() {
   result.push_back(std::make_unique<Findings>());
   result.push_back(std::make_unique<OrderList>());
   result.push_back(std::make_unique<ProofSheet>());
+  result.push_back(std::make_unique<ReceivingCard>());
   result.push_back(std::make_unique<SignOff>());
   result.push_back(std::make_unique<SpoolPlanBackend>());
   result.push_back(std::make_unique<SurveyReport>());
