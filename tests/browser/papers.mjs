@@ -15,13 +15,14 @@ export const required = [
   "bench-cards.html",
   "calendar.ics",
   "cut-list.json",
+  "dry-fit-cards.html",
   "order-list.html",
   "sign-off.html",
   "survey-report.html",
 ];
 
 /** Boats whose every page is looked at by all means, the slow ones too. */
-export const looked_at_closely = ["grisolde", "oddnys-wager", "pellimoor", "smidgeon", "smallest", "nasty"];
+export const looked_at_closely = ["grisolde", "oddnys-wager", "pellimoor", "smidgeon", "smallest", "nasty", "since"];
 
 const examples = ["grisolde", "oddnys-wager", "pellimoor", "smidgeon", "smallest", "sallow", "fieldfare"];
 const kinds_of_rig = ["bowsprit", "hydraulic", "junk", "runners", "tie-rod"];
@@ -107,11 +108,15 @@ export async function build_all(sheerpole, into) {
   rmSync(into, { recursive: true, force: true });
   mkdirSync(into, { recursive: true });
   const nasty = path.join(into, "nasty.rig");
-  writeFileSync(nasty, readFileSync(path.join(here, "nasty.rig"), "utf8").replaceAll("%CONTROL%", controls));
+  const rig = readFileSync(path.join(here, "nasty.rig"), "utf8").replaceAll("%CONTROL%", controls);
+  writeFileSync(nasty, rig);
+  const before = path.join(into, "nasty-before.rig");
+  writeFileSync(before, rig.replace("8_220 mm", "8_200 mm").replace("8.400) m", "8.300) m").replace("8.700) m", "8.600) m"));
   const wanted = [
     ...examples.map((name) => [name, path.join(project, "examples", `${name}.rig`)]),
     ...kinds_of_rig.map((name) => [name, path.join(project, "tests/golden/rigs", `${name}.rig`)]),
-    ["nasty", nasty, "--pdf"],
+    ["nasty", nasty, "--pdf", "--since", before],
+    ["since", path.join(project, "examples/pellimoor-turnbuckles.rig"), "--since", path.join(project, "examples/pellimoor.rig")],
     ["letter", path.join(project, "examples/pellimoor.rig"), "--paper", "letter"],
   ];
   return two_at_a_time(wanted, ([name, rig, ...words]) => sheerpole.build(name, rig, path.join(into, name), ...words));
@@ -119,5 +124,6 @@ export async function build_all(sheerpole, into) {
 
 export function missing_files(boat) {
   const names = new Set(readdirSync(boat.folder));
-  return required.filter((name) => !names.has(name)).map((name) => `${boat.name}: no ${name}`);
+  const compared = ["nasty", "since"].includes(boat.name) ? ["change-sheet.html", "change-sheet.svg"] : [];
+  return [...required, ...compared].filter((name) => !names.has(name)).map((name) => `${boat.name}: no ${name}`);
 }
