@@ -6,10 +6,13 @@ import { Browser } from "./browser.mjs";
 import { build_all, missing_files, Sheerpole } from "./papers.mjs";
 import { Report } from "./report.mjs";
 
-const subjects = ["markup", "accessibility", "hostile_text", "calendar", "csv_files", "words", "drafts", "bench_cards", "report_page"];
+/** Those that need the browser run one after the other, the others beside them. */
+const in_browser = ["accessibility", "hostile_text", "drafts", "bench_cards", "report_page"];
+const without_browser = ["markup", "csv_files", "calendar", "words"];
 
 const [program, into, ...asked] = process.argv.slice(2);
-if (into === undefined) {
+const unknown = asked.filter((name) => ![...in_browser, ...without_browser].includes(name));
+if (into === undefined || unknown.length > 0) {
   console.error("usage: node tests/browser/run.mjs SHEERPOLE FOLDER [SUBJECT...]");
   process.exit(2);
 }
@@ -30,11 +33,10 @@ try {
     }
     console.log(`${subject}: ${((Date.now() - from) / 1000).toFixed(1)} s`);
   };
-  // The checkers of markup run beside the browser: one waits for Java, the other for Chromium.
-  const all = asked.length > 0 ? asked : subjects;
-  const beside = all.filter((subject) => subject === "markup").map(look);
-  for (const subject of all.filter((one) => one !== "markup")) await look(subject);
-  await Promise.all(beside);
+  const one_by_one = async (names) => {
+    for (const name of names) if (asked.length === 0 || asked.includes(name)) await look(name);
+  };
+  await Promise.all([one_by_one(in_browser), one_by_one(without_browser)]);
 } catch (fault) {
   report.none("building the papers", [fault.stack ?? String(fault), fault.stderr ?? ""]);
 } finally {
