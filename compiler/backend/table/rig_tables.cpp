@@ -13,6 +13,8 @@ const std::vector<NamedTable>& rig_tables() {
       {"uncertainty", "how well each cut is known: worst case, law of propagation, draws",
        uncertainty_table},
       {"measure-next", "the inputs that make a cut uncertain, the largest share first", shares_table},
+      {"sensitivity", "how far each stay moves for 10 mm of a point, a degree of a spar, 10 mm of a part",
+       sensitivity_table},
       {"temperature", "what each stay gains or loses from -10 to +40 degC", temperature_table},
       {"account", "what each adjuster has left after bedding-in, creep, cold and heat", account_table},
       {"tension", "tension as read from a swing, a pulse or a stretch; sag", tension_table},

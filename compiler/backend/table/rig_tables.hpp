@@ -42,6 +42,8 @@ Table account_table(const CheckedRig& checked);
 Table tension_table(const CheckedRig& checked);
 /// One row a stay that replaces another line.
 Table replaced_table(const CheckedRig& checked);
+/// One row a stay and thing that moves it: how far, for 10 mm or a degree.
+Table sensitivity_table(const CheckedRig& checked);
 /// One row a way to make a line in hand fit.
 Table fits_table(const CheckedRig& checked);
 /// One row a comparison at every joint, with the totals of the results.
