@@ -12,6 +12,8 @@ What a test may write, besides lit's own %s (the test file), %S (its folder) and
   %examples       the folder of example boats
   %golden         the folder golden/, whose inputs/ holds files that are no tests themselves
   %reference      the folder reference/
+  %protocol       the folder protocol/, with programs that speak to the compiler
+  %programs       the folder of the executables of the build folder
 """
 
 import os
@@ -67,4 +69,6 @@ config.substitutions += [
     ("%examples", os.path.join(project, "examples")),
     ("%golden", golden),
     ("%reference", os.path.join(config.test_source_root, "reference")),
+    ("%protocol", os.path.join(config.test_source_root, "protocol")),
+    ("%programs", os.path.join(build, "bin")),
 ]

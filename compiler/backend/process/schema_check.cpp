@@ -10,18 +10,34 @@ namespace sheerpole {
 
 namespace {
 
-/// The library says `<root>`, `["files"]`, `[0]`.
+/// The library says `<root>`, `[files]`, `[0]`, `[name]`.
 std::string place_of(const std::vector<std::string>& steps) {
   std::string place;
   for (const std::string& step : steps) {
-    if (step == "<root>")
-      continue;
-    if (step.size() > 4 && step.starts_with("[\""))
-      place += (place.empty() ? "" : ".") + step.substr(2, step.size() - 4);
-    else
+    const bool in_brackets = step.size() > 2 && step.starts_with('[');
+    const bool number = in_brackets && step.find_first_not_of("0123456789", 1) == step.size() - 1;
+    if (number)
       place += step;
+    else if (in_brackets)
+      place += (place.empty() ? "" : ".") + step.substr(1, step.size() - 2);
   }
   return place.empty() ? "the whole" : place;
+}
+
+/// What the library says most often, in plain words; the rest as it says it.
+std::string words_of(std::string description) {
+  constexpr std::string_view missing = "Missing required property ";
+  if (description.starts_with(missing))
+    return description.substr(missing.size(), description.find('.') - missing.size()) + " is missing";
+  if (description.find("'type' constraint") != std::string::npos)
+    return "it is of another kind, as a number for a text";
+  if (description.find("'pattern' constraint") != std::string::npos)
+    return "it holds other signs than agreed";
+  if (description.find("exactly one") != std::string::npos)
+    return "it says one thing in two ways";
+  while (description.ends_with('.'))
+    description.pop_back();
+  return description;
 }
 
 } // namespace
@@ -38,9 +54,7 @@ std::optional<SchemaFault> schema_fault(const nlohmann::json& document, std::str
     return std::nullopt;
   valijson::ValidationResults::Error first; // the innermost; those around it say only that it is there
   results.popError(first);
-  while (first.description.ends_with('.'))
-    first.description.pop_back();
-  return SchemaFault{place_of(first.context), first.description};
+  return SchemaFault{place_of(first.context), words_of(first.description)};
 }
 
 } // namespace sheerpole

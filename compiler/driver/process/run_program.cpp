@@ -185,8 +185,11 @@ private:
   std::optional<ProgramEnd::How> exchange() {
     if (to_.is_open())
       put();
-    if (errors_.is_open())
-      get(errors_, end_.errors, kept_error_bytes);
+    if (errors_.is_open()) {
+      get(errors_, end_.errors, std::string::npos);
+      if (end_.errors.size() > kept_error_bytes) // the last words say most
+        end_.errors.erase(0, end_.errors.size() - kept_error_bytes);
+    }
     if (from_.is_open()) {
       const std::size_t most = limits_ ? limits_->output_bytes : std::string::npos;
       if (!get(from_, end_.output, most))

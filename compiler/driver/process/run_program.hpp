@@ -42,7 +42,7 @@ struct ProgramEnd {
   How how = How::not_started;
   int code = 0;
   std::string output;
-  std::string errors; ///< what it wrote to its error stream, at most `kept_error_bytes`
+  std::string errors; ///< the end of what it wrote to its error stream, `kept_error_bytes` at most
 
   bool well() const { return how == How::exited && code == 0; }
 };

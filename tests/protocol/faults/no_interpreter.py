@@ -1,0 +1,2 @@
+#!/nowhere/python3
+print("{}")
