@@ -44,7 +44,7 @@ export default async function csv_files({ report, boats, sheerpole }) {
   const cells = new Set();
   for (const boat of boats) {
     const texts = boat.files(".csv").map((file) => [path.basename(file), readFileSync(file, "utf8")]);
-    if (["nasty", "grisolde", "smallest"].includes(boat.name))
+    if (["nasty", "smallest"].includes(boat.name))
       texts.push(
         ...(await two_at_a_time(tables, async (table) => [
           `show ${table}`,
