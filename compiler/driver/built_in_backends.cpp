@@ -9,6 +9,7 @@
 #include "plugins/dry-fit-card/dry_fit_card.hpp"
 #include "plugins/echo/echo.hpp"
 #include "plugins/findings/findings.hpp"
+#include "plugins/labels/labels.hpp"
 #include "plugins/order-list/order_list.hpp"
 #include "plugins/proof-sheet/proof_sheet.hpp"
 #include "plugins/receiving-card/receiving_card.hpp"
@@ -29,6 +30,7 @@ std::vector<std::unique_ptr<Backend>> usual_backends() {
   result.push_back(std::make_unique<DiagramBackend>());
   result.push_back(std::make_unique<DryFitCard>());
   result.push_back(std::make_unique<Findings>());
+  result.push_back(std::make_unique<Labels>());
   result.push_back(std::make_unique<OrderList>());
   result.push_back(std::make_unique<ProofSheet>());
   result.push_back(std::make_unique<ReceivingCard>());

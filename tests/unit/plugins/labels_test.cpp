@@ -1,0 +1,104 @@
+#include "plugins/labels/labels.hpp"
+
+#include "driver/compile.hpp"
+#include "plugins/labels/label_sheet.hpp"
+#include "unit/calculate/compiled_rig.hpp"
+#include "unit/page/page_boxes.hpp"
+#include "unit/plugins/example_boat.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+namespace sheerpole {
+namespace {
+
+using testing::HasSubstr;
+
+/// Every text but the foot of the page lies inside one label, clear of the lines to cut along.
+void expect_inside_labels(const std::vector<Drawing>& pages) {
+  expect_well_set(pages);
+  for (const Drawing& page : pages)
+    for (const LabelBox& text : set_boxes(page.content)) {
+      if (text.box.top > page_margin + labels_below * label_height_on_sheet)
+        continue;
+      const double column = std::floor((text.box.left - page_margin) / label_width);
+      const double row = std::floor((text.box.top - page_margin) / label_height_on_sheet);
+      EXPECT_GE(text.box.left, page_margin + column * label_width + 1.0) << text.text;
+      EXPECT_LE(text.box.right, page_margin + (column + 1.0) * label_width - 1.0) << text.text;
+      EXPECT_GE(text.box.top, page_margin + row * label_height_on_sheet + 1.0) << text.text;
+      EXPECT_LE(text.box.bottom, page_margin + (row + 1.0) * label_height_on_sheet - 1.0) << text.text;
+    }
+}
+
+class LabelSheets : public testing::TestWithParam<const char*> {};
+INSTANTIATE_TEST_SUITE_P(Boats, LabelSheets,
+                         testing::Values("pellimoor", "grisolde", "smidgeon", "oddnys-wager", "sallow"));
+
+TEST_P(LabelSheets, HoldTwoLabelsForEachPieceOnBothSheets) {
+  const Compilation boat = test::example_with(GetParam(), "");
+  ASSERT_TRUE(boat.checked);
+  std::size_t pieces = 0;
+  for (const DerivedStay& stay : boat.checked->derived().stays)
+    pieces += stay.pieces.size();
+  const auto labels = piece_labels(*boat.checked);
+  EXPECT_EQ(labels.size(), 2 * pieces);
+  for (const PaperSize size : {PaperSize::a4, PaperSize::letter}) {
+    const auto pages = label_pages(labels, "A boat", size);
+    EXPECT_EQ(pages.size(), (labels.size() + 11) / 12);
+    expect_inside_labels(pages);
+  }
+}
+
+TEST(Labels, SayWhatTheFileStatesAndLeaveALineForTheRest) {
+  const Compilation boat = test::compiled(
+      "language 1\nboat \"Tern\" { }\nrope hmpe-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n"
+      "  batch: \"spool 4\"\n}\nsplice bury {\n  bury: 72 d\n  eye-allowance: 12 d\n  contraction: 8 %\n}\n"
+      "thimble ring {\n  length: 30 mm\n}\n"
+      "stay cap {\n  sides: port, starboard\n  pin-to-pin: 10_000 mm\n  line: hmpe-9\n  made: 2026-11-20\n"
+      "  made-by: \"north shed\"\n  job: \"2026-114\"\n"
+      "  stack {\n    ring (splice: bury)\n    line\n    ring (splice: bury)\n  }\n}\n");
+  ASSERT_TRUE(boat.checked);
+  const auto labels = piece_labels(*boat.checked);
+  ASSERT_EQ(labels.size(), 4u);
+  EXPECT_EQ(labels[0].stay, "cap PORT");
+  EXPECT_EQ(labels[3].stay, "cap STARBOARD");
+  EXPECT_EQ(labels[0].end, "END ALOFT: ring");
+  EXPECT_EQ(labels[1].end, "END BELOW: ring");
+  // 10 000 less two rings of 30; twice 648 buried, 108 round the eye and 8 % of 648 that the bury takes up.
+  EXPECT_EQ(labels[0].length, "cut 11556 mm, bearing to bearing 9940 mm");
+  EXPECT_EQ(labels[0].made, "2026-11-20");
+  EXPECT_EQ(labels[0].made_by, "north shed");
+  EXPECT_EQ(labels[0].job, "2026-114");
+  EXPECT_EQ(labels[0].batch, "spool 4");
+  const std::string html = Labels().generate({*boat.checked}).files.front().bytes;
+  EXPECT_THAT(html, HasSubstr(">made: 2026-11-20<"));
+  EXPECT_THAT(html, HasSubstr(">batch: spool 4<"));
+}
+
+TEST(Labels, HoldNoLengthThatMayStillChange) {
+  const Compilation boat = test::example_with("grisolde", "");
+  ASSERT_TRUE(boat.checked);
+  for (const PieceLabel& label : piece_labels(*boat.checked)) {
+    const bool rope = label.line.starts_with("hmpe"); // rests on a splice that nobody has tested
+    EXPECT_EQ(label.length.empty(), rope) << label.stay;
+  }
+}
+
+TEST(Labels, HoldNamesOfManyAlphabetsAndOfAnyLength) {
+  const Compilation boat = test::compiled(test::forty_pairs());
+  ASSERT_TRUE(boat.checked);
+  auto labels = piece_labels(*boat.checked);
+  EXPECT_EQ(labels.size(), 160u);
+  for (PieceLabel& label : labels) {
+    label.batch = "Charge 波の上の長い名前 mit einem Namen, den niemand auf ein Schild schreibt";
+    label.made_by = std::string(300, 'M');
+  }
+  labels.front().stay += std::string(2000, 'W');
+  for (const PaperSize size : {PaperSize::a4, PaperSize::letter})
+    expect_inside_labels(label_pages(labels, boat.checked->rig().boat.title, size));
+}
+
+} // namespace
+} // namespace sheerpole
