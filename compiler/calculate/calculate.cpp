@@ -137,13 +137,13 @@ std::vector<DerivedPosition> positions_of(const Rig& rig) {
 
 } // namespace
 
-Derived calculate(const Rig& rig) {
+Derived calculate(const Rig& rig, unsigned threads) {
   Derived derived;
   for (std::size_t i = 0; i < rig.stays.size(); ++i)
     derived.stays.push_back(lengths_of(rig, StayId{static_cast<std::uint32_t>(i)}));
   for (DerivedStay& stay : derived.stays)
     add_behaviour(rig, stay);
-  add_uncertainty(rig, cut_of, derived);
+  add_uncertainty(rig, cut_of, derived, threads);
   for (DerivedStay& stay : derived.stays)
     stay.account = account(rig, stay);
   derived.positions = positions_of(rig);

@@ -5,7 +5,7 @@
 namespace sheerpole {
 
 /// Calculates every length, piece and take-up of the rig. Never fails: what can not be known is said in the
-/// result.
-Derived calculate(const Rig& rig);
+/// result, which does not depend on the number of threads; 0 means as many as there are processors.
+Derived calculate(const Rig& rig, unsigned threads = 0);
 
 } // namespace sheerpole

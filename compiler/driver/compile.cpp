@@ -70,7 +70,7 @@ void run(Compilation& compilation, const std::string& path, FileReader& reader,
   if (!options.shop.empty() && !restate(rig, options.shop, sink))
     return;
   compilation.rig = rig;
-  Derived derived = calculate(rig);
+  Derived derived = calculate(rig, options.threads);
   compilation.results = check(rig, derived, sink);
   compilation.derived = derived;
   compilation.checked = CheckedRig::make(named_from_rig_folder(*compilation.sources, path), std::move(rig),

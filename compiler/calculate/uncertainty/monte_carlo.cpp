@@ -46,6 +46,39 @@ void draw(const UncertainInput& input, RandomStream stream, Block& block) {
   }
 }
 
+/// The value before which `n` others come in ascending order; `n` is to be few of them. A sample says below
+/// which value it must be looked for, so that a few of the values are sorted and not all of them.
+double nth_lowest(const std::vector<double>& values, std::size_t n) {
+  constexpr std::size_t sample_size = 1000;
+  std::vector<double> candidates;
+  if (values.size() > 10 * sample_size) {
+    const std::size_t step = values.size() / sample_size;
+    for (std::size_t i = 0; i < values.size(); i += step)
+      candidates.push_back(values[i]);
+    // Twice as far from the end as in all of the values, and some more: that it falls short is rare.
+    const std::size_t place = std::min(candidates.size() - 1, 2 * n / step + 10);
+    std::nth_element(candidates.begin(), candidates.begin() + static_cast<std::ptrdiff_t>(place),
+                     candidates.end());
+    const double bound = candidates[place];
+    candidates.clear();
+    Block kept{};
+    for (std::size_t from = 0; from < values.size(); from += block_size) {
+      std::size_t count = 0;
+      // Without a branch: which way it goes would be guessed wrong too often.
+      for (std::size_t i = from; i < std::min(from + block_size, values.size()); ++i) {
+        kept[count] = values[i];
+        count += values[i] <= bound ? 1U : 0U;
+      }
+      candidates.insert(candidates.end(), kept.begin(), kept.begin() + static_cast<std::ptrdiff_t>(count));
+    }
+  }
+  if (candidates.size() <= n)
+    candidates = values;
+  std::nth_element(candidates.begin(), candidates.begin() + static_cast<std::ptrdiff_t>(n),
+                   candidates.end());
+  return candidates[n];
+}
+
 class Trial {
 public:
   Trial(std::span<const DrawRequest> requests, std::span<const UncertainInput> inputs, std::size_t draws,
@@ -126,12 +159,11 @@ private:
       squares += (value - result.mean) * (value - result.mean);
     result.standard = std::sqrt(squares / (count - 1.0));
     result.within = static_cast<double>(within) / count;
-    const auto below = static_cast<std::ptrdiff_t>(std::floor(0.025 * count));
-    const auto above = static_cast<std::ptrdiff_t>(values.size()) - 1 - below;
-    std::nth_element(values.begin(), values.begin() + below, values.end());
-    result.low = values[static_cast<std::size_t>(below)];
-    std::nth_element(values.begin() + below, values.begin() + above, values.end());
-    result.high = values[static_cast<std::size_t>(above)];
+    const auto below = static_cast<std::size_t>(std::floor(0.025 * count));
+    result.low = nth_lowest(values, below);
+    for (double& value : values)
+      value = -value;
+    result.high = -nth_lowest(values, below);
     return result;
   }
 

@@ -258,7 +258,7 @@ Uncertainty by_propagation(const Response& response, const std::vector<Uncertain
   return result;
 }
 
-void add_draws(std::vector<Pending>& pending, const Rig& rig, Derived& derived) {
+void add_draws(std::vector<Pending>& pending, const Rig& rig, Derived& derived, unsigned threads) {
   std::vector<DrawRequest> requests;
   for (const Pending& one : pending) {
     DrawRequest request{&one.response, 0.0, 0.0};
@@ -272,7 +272,8 @@ void add_draws(std::vector<Pending>& pending, const Rig& rig, Derived& derived) 
     requests.push_back(request);
   }
   constexpr std::size_t at_once = 32; // responses whose draws are kept in memory together
-  const unsigned threads = std::clamp(std::thread::hardware_concurrency(), 1U, 16U);
+  if (threads == 0)
+    threads = std::clamp(std::thread::hardware_concurrency(), 1U, 16U);
   for (std::size_t from = 0; from < requests.size(); from += at_once) {
     const std::size_t count = std::min(at_once, requests.size() - from);
     const std::vector<Drawn> drawn = monte_carlo(std::span(requests).subspan(from, count), derived.inputs,
@@ -290,7 +291,7 @@ void add_draws(std::vector<Pending>& pending, const Rig& rig, Derived& derived) 
 
 } // namespace
 
-void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived) {
+void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived, unsigned threads) {
   const bool any =
       !rig.bounds.empty() || std::any_of(rig.stays.begin(), rig.stays.end(), [](const Stay& stay) {
         return std::any_of(stay.readings.begin(), stay.readings.end(), [](const Reading& reading) {
@@ -327,7 +328,7 @@ void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived) {
     derived.draws = std::max<std::size_t>(
         1000, std::min(derived.draws,
                        static_cast<std::size_t>(most_draws / static_cast<double>(pending.size()))));
-  add_draws(pending, rig, derived);
+  add_draws(pending, rig, derived, threads);
 }
 
 } // namespace sheerpole

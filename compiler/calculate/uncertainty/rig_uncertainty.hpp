@@ -17,6 +17,7 @@ using CutOf = std::function<Length(const Rig&, StayId)>;
 /// states once is one input, and moves everything that rests on it. Fills Derived::inputs, Derived::draws,
 /// Derived::seed and DerivedStay::uncertainty of the stays for which any bound is stated. With very many
 /// stays fewer draws are made, so that all of them together are 40 million; Derived::draws says how many.
-void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived);
+/// 0 threads: as many as there are processors.
+void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived, unsigned threads = 0);
 
 } // namespace sheerpole

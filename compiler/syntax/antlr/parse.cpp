@@ -1,12 +1,12 @@
 #include "syntax/parse.hpp"
 
+#include "syntax/antlr/generated_parser.hpp"
 #include "syntax/antlr/lex.hpp"
 #include "syntax/antlr/mend_brackets.hpp"
 #include "syntax/antlr/mend_spellings.hpp"
 #include "syntax/antlr/slip_strategy.hpp"
 #include "syntax/antlr/tree_builder.hpp"
 
-#include <RigParser.h>
 #include <antlr4-runtime/BailErrorStrategy.h>
 #include <antlr4-runtime/Exceptions.h>
 
@@ -20,21 +20,6 @@ namespace sheerpole {
 namespace {
 
 using sheerpole_antlr::RigParser;
-
-/// The generated parser, set up for a token list. What a rule has read belongs to it.
-class GeneratedParser : public RigParser {
-public:
-  GeneratedParser(TokenList& tokens, std::shared_ptr<antlr4::ANTLRErrorStrategy> strategy)
-      : RigParser(&tokens) {
-    removeErrorListeners();
-    // The tree builder reads what the rules have labelled; the children would be a second record of the
-    // same.
-    setBuildParseTree(false);
-    setErrorHandler(strategy);
-  }
-  /// Lets go of what was read so far.
-  void forget() { getTreeTracker().reset(); }
-};
 
 /// A file without a slip: nothing is looked for twice, the first thing that is wrong ends the attempt. Goes
 /// through the rule `file` statement by statement, so that what was read of one makes room for the next.
