@@ -157,6 +157,14 @@ int run_command_line(int argument_count, char** arguments) {
       ->add_option("--print", check.print,
                    "show what one step of the work handed on: " + choices(words_of(phases())))
       ->check(CLI::IsMember(words_of(phases())));
+  check_app
+      ->add_option("--depends", check.depends,
+                   "file to write for make or ninja: it names the files that were read, and as what is "
+                   "made of them itself without its .d: boat.checked.d")
+      ->check([](const std::string& name) {
+        return name.size() > 2 && name.ends_with(".d") ? std::string() : "the name must end in .d";
+      })
+      ->type_name("FILE");
   check_app->callback([&] { verb = [&] { return check_verb(check); }; });
 
   BuildOptions build;
@@ -175,6 +183,11 @@ int run_command_line(int argument_count, char** arguments) {
   build_app->add_flag("--pdf", build.pdf, "papers as PDF as well");
   build_app->add_option("--paper", build.paper, "what is printed on: a4 or letter")
       ->check(CLI::IsMember({"a4", "letter"}));
+  build_app
+      ->add_option("--depends", build.depends,
+                   "file to write for make or ninja: it names the files that were made and those that were "
+                   "read for them")
+      ->type_name("FILE");
   add_outside(*build_app, build.outside);
   add_findings_form(*build_app, build.findings);
   add_rig_options(*build_app, build.rig);

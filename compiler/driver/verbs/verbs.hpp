@@ -18,7 +18,8 @@ struct CheckOptions {
   std::string file;
   CompileOptions rig;
   FindingsForm findings;
-  std::string print; ///< a phase; empty: none
+  std::string print;   ///< a phase; empty: none
+  std::string depends; ///< file for what was read, `boat.checked.d`; empty: none
 };
 
 struct BuildOptions {
@@ -28,6 +29,7 @@ struct BuildOptions {
   std::vector<std::string> only; ///< back ends; empty: the usual ones
   FindingsForm findings;
   std::string since;        ///< rig file of the version before; empty: there is none to compare with
+  std::string depends;      ///< file for what was made from what; empty: none
   bool pdf = false;         ///< papers as PDF as well
   std::string paper = "a4"; ///< or "letter"
   OutsideOptions outside;   ///< programs that make papers as well

@@ -5,7 +5,7 @@
 
 namespace sheerpole {
 
-int write_and_tell(const OutputBundle& bundle, const std::string& folder) {
+int write_and_tell(const OutputBundle& bundle, const std::string& folder, std::vector<std::string>* paths) {
   const auto written = write_bundle(bundle, folder);
   if (!written.ok()) {
     print_error("sheerpole: " + describe(written.error()) + "; nothing was written\n");
@@ -15,6 +15,8 @@ int write_and_tell(const OutputBundle& bundle, const std::string& folder) {
   }
   for (const std::string& path : written.value())
     print_out("wrote " + path + "\n");
+  if (paths != nullptr)
+    *paths = written.value();
   return exit_clean;
 }
 

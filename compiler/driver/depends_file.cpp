@@ -1,0 +1,59 @@
+#include "driver/depends_file.hpp"
+
+#include <algorithm>
+
+namespace sheerpole {
+
+namespace {
+
+/// Whether the form has a way to write the name.
+bool can_be_said(const std::string& name) {
+  return !name.empty() && name.back() != '\\' && name.find_first_of("\n\r\t") == std::string::npos;
+}
+
+std::string escaped(const std::string& name) {
+  std::string result;
+  std::size_t backslashes = 0; // that stand before this place
+  for (const char c : name) {
+    if (c == ' ') // backslashes before a blank count as pairs, and one more is for the blank
+      result.append(backslashes + 1, '\\');
+    else if (c == '#' || c == ':')
+      result += '\\';
+    else if (c == '$')
+      result += '$';
+    result += c;
+    backslashes = c == '\\' ? backslashes + 1 : 0;
+  }
+  return result;
+}
+
+} // namespace
+
+void Dependencies::add(const SourceSet& sources) {
+  for (std::uint32_t i = 0; i < sources.size(); ++i) {
+    const std::string& name = sources[SourceId{i}].name();
+    if (name != "command line" && std::find(inputs.begin(), inputs.end(), name) == inputs.end())
+      inputs.push_back(name);
+  }
+}
+
+std::optional<std::string> write_dependencies(const Dependencies& dependencies) {
+  std::string text;
+  for (const std::string& output : dependencies.outputs) {
+    if (!can_be_said(output))
+      return std::nullopt;
+    text += (text.empty() ? "" : " \\\n ") + escaped(output);
+  }
+  text += ":";
+  for (const std::string& input : dependencies.inputs) {
+    if (!can_be_said(input))
+      return std::nullopt;
+    text += " \\\n " + escaped(input);
+  }
+  text += "\n";
+  for (std::size_t i = 1; i < dependencies.inputs.size(); ++i)
+    text += "\n" + escaped(dependencies.inputs[i]) + ":\n";
+  return text;
+}
+
+} // namespace sheerpole
