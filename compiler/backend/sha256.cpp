@@ -3,7 +3,6 @@
 #include <array>
 #include <cstdint>
 #include <sha2.h>
-#include <sys/types.h>
 
 namespace sheerpole {
 

@@ -1,5 +1,5 @@
-// sheerpole-pdf: pages as SVG on standard input, one PDF on standard output. A program of its own, so that
-// the libraries that draw (librsvg, cairo, pango) are loaded when a PDF is asked for and at no other time.
+// sheerpole-pdf: pages as SVG on standard input, PDFs on standard output. A program of its own, so that the
+// libraries that draw (cairo, pango, fontconfig) are loaded when a PDF is asked for and at no other time.
 //
 // Input, in this order, each head on a line of its own:
 //   sheerpole-pdf 1
@@ -9,9 +9,10 @@
 //   page WIDTH-MM HEIGHT-MM BYTES  followed by that many bytes of SVG and a newline; once a page
 // Output, once a document: `pdf BYTES`, a newline, that many bytes and a newline. Nothing else is read: no
 // file, no clock. The same input gives the same bytes with the same libraries and face.
+#include "driver/pdf/page_painter.hpp"
+
 #include <cairo-pdf.h>
 #include <fontconfig/fontconfig.h>
-#include <librsvg/rsvg.h>
 
 #include <charconv>
 #include <cstdio>
@@ -105,29 +106,16 @@ cairo_status_t append(void* closure, const unsigned char* data, unsigned int len
 }
 
 /// Draws one page; what went wrong, or nothing.
-std::optional<std::string> draw(cairo_surface_t* surface, const Page& page, std::string_view svg) {
-  const double width = page.width * points_per_millimetre;
-  const double height = page.height * points_per_millimetre;
-  cairo_pdf_surface_set_size(surface, width, height);
-  GError* error = nullptr;
-  RsvgHandle* handle =
-      rsvg_handle_new_from_data(reinterpret_cast<const guint8*>(svg.data()), svg.size(), &error);
-  if (handle == nullptr) {
-    std::string what = error->message;
-    g_error_free(error);
-    return what;
-  }
+std::optional<std::string> draw(cairo_surface_t* surface, const Page& page, std::string_view svg,
+                                sheerpole::TextPainter& texts) {
+  cairo_pdf_surface_set_size(surface, page.width * points_per_millimetre,
+                             page.height * points_per_millimetre);
   cairo_t* context = cairo_create(surface);
-  const RsvgRectangle sheet{0.0, 0.0, width, height};
-  const bool drawn = rsvg_handle_render_document(handle, context, &sheet, &error) != 0;
+  cairo_scale(context, points_per_millimetre, points_per_millimetre);
+  auto fault = sheerpole::paint_page(context, svg, texts);
   cairo_show_page(context);
   cairo_destroy(context);
-  g_object_unref(handle);
-  if (drawn)
-    return std::nullopt;
-  std::string what = error->message;
-  g_error_free(error);
-  return what;
+  return fault;
 }
 
 struct Drawn {
@@ -136,7 +124,8 @@ struct Drawn {
 };
 
 /// The pages up to the next document.
-Drawn draw_document(const std::string& title, const std::string& date, Input& input) {
+Drawn draw_document(const std::string& title, const std::string& date, Input& input,
+                    sheerpole::TextPainter& texts) {
   Drawn result;
   cairo_surface_t* surface = cairo_pdf_surface_create_for_stream(append, &result.pdf, 595, 842);
   cairo_pdf_surface_restrict_to_version(surface, CAIRO_PDF_VERSION_1_5);
@@ -149,7 +138,7 @@ Drawn draw_document(const std::string& title, const std::string& date, Input& in
     const auto words = input.line("page");
     const auto page = words ? read_page(*words) : std::nullopt;
     const auto svg = page ? input.bytes(page->bytes) : std::nullopt;
-    result.fault = svg ? draw(surface, *page, *svg) : "a page is not as it should be";
+    result.fault = svg ? draw(surface, *page, *svg, texts) : "a page is not as it should be";
   }
   cairo_surface_finish(surface);
   if (const cairo_status_t status = cairo_surface_status(surface);
@@ -172,12 +161,13 @@ int run(std::string_view text) {
     return fail("the face is wanted");
   if (!has_face(std::string(*face)))
     return fail("the face `" + std::string(*face) + "` is not installed (Debian: fonts-liberation)");
+  sheerpole::TextPainter texts{std::string(*face)};
   while (!input.at_end()) {
     const auto title = input.line("document");
     const auto date = title ? input.line("date") : std::nullopt;
     if (!date)
       return fail("document and date are wanted, in this order");
-    const Drawn drawn = draw_document(std::string(*title), std::string(*date), input);
+    const Drawn drawn = draw_document(std::string(*title), std::string(*date), input, texts);
     if (drawn.fault)
       return fail(*drawn.fault);
     if (!put("pdf " + std::to_string(drawn.pdf.size()) + "\n" + drawn.pdf + "\n"))

@@ -1,0 +1,147 @@
+#include "driver/pdf/page_painter.hpp"
+
+#include <pugixml.hpp>
+
+#include <array>
+#include <charconv>
+#include <cmath>
+#include <numbers>
+#include <vector>
+
+namespace sheerpole {
+
+namespace {
+
+/// Reads numbers that stand apart by blanks or commas.
+class Numbers {
+public:
+  explicit Numbers(std::string_view text) : at_(text.data()), end_(text.data() + text.size()) {}
+  std::optional<double> next() {
+    while (at_ != end_ && (*at_ == ' ' || *at_ == ','))
+      ++at_;
+    double value = 0.0;
+    const auto [next, error] = std::from_chars(at_, end_, value);
+    if (error != std::errc{})
+      return std::nullopt;
+    at_ = next;
+    return value;
+  }
+
+private:
+  const char* at_;
+  const char* end_;
+};
+
+double number(const pugi::xml_node& node, const char* name) {
+  return Numbers(node.attribute(name).value()).next().value_or(0.0);
+}
+
+/// "#rrggbb" as parts of one; nothing for "none" and for what is not stated.
+std::optional<std::array<double, 3>> colour(const pugi::xml_node& node, const char* name) {
+  const std::string_view text = node.attribute(name).value();
+  if (text.size() != 7 || text.front() != '#')
+    return std::nullopt;
+  std::array<double, 3> parts{};
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    unsigned value = 0;
+    const char* from = text.data() + 1 + 2 * i;
+    std::from_chars(from, from + 2, value, 16);
+    parts[i] = value / 255.0;
+  }
+  return parts;
+}
+
+/// Fills and strokes the path that lies ready, as the node's attributes say.
+void paint_path(cairo_t* context, const pugi::xml_node& node) {
+  if (const auto fill = colour(node, "fill")) {
+    cairo_set_source_rgb(context, (*fill)[0], (*fill)[1], (*fill)[2]);
+    cairo_fill_preserve(context);
+  }
+  if (const auto stroke = colour(node, "stroke")) {
+    cairo_set_source_rgb(context, (*stroke)[0], (*stroke)[1], (*stroke)[2]);
+    cairo_set_line_width(context, number(node, "stroke-width"));
+    std::vector<double> dashes;
+    Numbers list(node.attribute("stroke-dasharray").value());
+    while (const auto dash = list.next())
+      dashes.push_back(*dash);
+    cairo_set_dash(context, dashes.data(), static_cast<int>(dashes.size()), 0.0);
+    cairo_stroke_preserve(context);
+  }
+  cairo_new_path(context);
+}
+
+void paint_points(cairo_t* context, const pugi::xml_node& node, bool closed) {
+  Numbers list(node.attribute("points").value());
+  while (const auto x = list.next()) {
+    const auto y = list.next();
+    if (!y)
+      break;
+    cairo_line_to(context, *x, *y);
+  }
+  if (closed)
+    cairo_close_path(context);
+  paint_path(context, node);
+}
+
+void paint_text(cairo_t* context, const pugi::xml_node& node, TextPainter& texts) {
+  const std::string_view anchor = node.attribute("text-anchor").value();
+  cairo_set_source_rgb(context, 0.0, 0.0, 0.0);
+  texts.paint(context, {.words = node.child_value(),
+                        .x = number(node, "x"),
+                        .y = number(node, "y"),
+                        .size = number(node, "font-size"),
+                        .bold = std::string_view(node.attribute("font-weight").value()) == "bold",
+                        .width = number(node, "textLength"),
+                        .before = anchor == "middle" ? 0.5
+                                  : anchor == "end"  ? 1.0
+                                                     : 0.0});
+}
+
+/// False when the node is of a sort that is not known here.
+bool paint_node(cairo_t* context, const pugi::xml_node& node, TextPainter& texts) {
+  const std::string_view name = node.name();
+  if (name == "g") {
+    for (const pugi::xml_node& child : node.children())
+      if (!paint_node(context, child, texts))
+        return false;
+  } else if (name == "line") {
+    cairo_move_to(context, number(node, "x1"), number(node, "y1"));
+    cairo_line_to(context, number(node, "x2"), number(node, "y2"));
+    paint_path(context, node);
+  } else if (name == "rect") {
+    cairo_rectangle(context, number(node, "x"), number(node, "y"), number(node, "width"),
+                    number(node, "height"));
+    paint_path(context, node);
+  } else if (name == "circle") {
+    cairo_new_sub_path(context);
+    cairo_arc(context, number(node, "cx"), number(node, "cy"), number(node, "r"), 0.0,
+              2.0 * std::numbers::pi);
+    cairo_close_path(context);
+    paint_path(context, node);
+  } else if (name == "polyline" || name == "polygon") {
+    paint_points(context, node, name == "polygon");
+  } else if (name == "text") {
+    paint_text(context, node, texts);
+  } else {
+    return name == "title" || name == "desc"; // words for whoever can not see the drawing
+  }
+  return true;
+}
+
+} // namespace
+
+std::optional<std::string> paint_page(cairo_t* context, std::string_view svg, TextPainter& texts) {
+  pugi::xml_document document;
+  const pugi::xml_parse_result read = document.load_buffer(
+      svg.data(), svg.size(), pugi::parse_default | pugi::parse_ws_pcdata_single, pugi::encoding_utf8);
+  const pugi::xml_node page = document.child("svg");
+  if (!read || !page)
+    return "a page is not SVG";
+  cairo_set_line_join(context, CAIRO_LINE_JOIN_ROUND);
+  for (const pugi::xml_node& node : page.children())
+    if (!paint_node(context, node, texts))
+      return "a page holds a `" + std::string(node.name()) + "`, or something in it, that can not be drawn";
+  return std::nullopt;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,166 @@
+#include "driver/pdf/text_painter.hpp"
+
+#include <cairo-ft.h>
+#include <fontconfig/fcfreetype.h>
+#include <pango/pangocairo.h>
+
+#include <algorithm>
+
+#include <optional>
+#include <vector>
+
+namespace sheerpole {
+
+namespace {
+
+/// The first sign of a text that is not empty. The texts come from our own writer and are UTF-8.
+struct Sign {
+  char32_t value = 0;
+  int bytes = 1;
+};
+
+Sign first_sign(std::string_view text) {
+  const auto byte = [&](std::size_t i) {
+    return i < text.size() ? static_cast<unsigned char>(text[i]) : static_cast<unsigned char>(0);
+  };
+  const unsigned char lead = byte(0);
+  if (lead < 0x80)
+    return {lead, 1};
+  const int more = lead >= 0xf0 ? 3 : lead >= 0xe0 ? 2 : 1;
+  char32_t value = lead & (0x3fU >> static_cast<unsigned>(more));
+  for (int i = 1; i <= more; ++i)
+    value = (value << 6U) | (byte(static_cast<std::size_t>(i)) & 0x3fU);
+  return {value, more + 1};
+}
+
+/// A text takes no more room than was measured for it; where the face needs less, it is left as it is.
+double stretch_to(double measured, double width) {
+  return measured > 0.0 && width > measured ? measured / width : 1.0;
+}
+
+/// Signs that stand beside each other as they come: no marks over others, no writing from right to left.
+bool plain(char32_t sign) {
+  return sign < 0x0300 || (sign >= 0x0370 && sign < 0x0483) || (sign >= 0x048a && sign < 0x0590) ||
+         (sign >= 0x1e00 && sign < 0x200b) || (sign >= 0x2010 && sign < 0x2028) ||
+         (sign >= 0x2030 && sign < 0x2060) || (sign >= 0x2070 && sign < 0x20d0) ||
+         (sign >= 0x2100 && sign < 0x2c00) || sign == 0xfffd;
+}
+
+} // namespace
+
+struct TextPainter::Glyphs {
+  struct Glyph {
+    unsigned long index = 0; ///< 0: the face has none
+    double advance = 0.0;
+  };
+
+  Glyphs(const std::string& face, bool bold, double size)
+      : face_(cairo_toy_font_face_create(face.c_str(), CAIRO_FONT_SLANT_NORMAL,
+                                         bold ? CAIRO_FONT_WEIGHT_BOLD : CAIRO_FONT_WEIGHT_NORMAL)) {
+    cairo_matrix_t em;
+    cairo_matrix_t page;
+    cairo_matrix_init_scale(&em, size, size);
+    cairo_matrix_init_identity(&page);
+    cairo_font_options_t* options = cairo_font_options_create();
+    cairo_font_options_set_hint_style(options, CAIRO_HINT_STYLE_NONE);
+    cairo_font_options_set_hint_metrics(options, CAIRO_HINT_METRICS_OFF);
+    scaled_ = cairo_scaled_font_create(face_, &em, &page, options);
+    cairo_font_options_destroy(options);
+  }
+  ~Glyphs() {
+    cairo_scaled_font_destroy(scaled_);
+    cairo_font_face_destroy(face_);
+  }
+  Glyphs(const Glyphs&) = delete;
+  Glyphs& operator=(const Glyphs&) = delete;
+
+  cairo_scaled_font_t* scaled() const { return scaled_; }
+
+  const Glyph& glyph(char32_t sign) {
+    const auto [found, fresh] = known_.try_emplace(sign);
+    if (fresh) {
+      FT_Face face = cairo_ft_scaled_font_lock_face(scaled_);
+      found->second.index = face == nullptr ? 0 : FcFreeTypeCharIndex(face, static_cast<FcChar32>(sign));
+      if (face != nullptr)
+        cairo_ft_scaled_font_unlock_face(scaled_);
+      if (found->second.index != 0) {
+        const cairo_glyph_t one{found->second.index, 0.0, 0.0};
+        cairo_text_extents_t extents;
+        cairo_scaled_font_glyph_extents(scaled_, &one, 1, &extents);
+        found->second.advance = extents.x_advance;
+      }
+    }
+    return found->second;
+  }
+
+private:
+  cairo_font_face_t* face_;
+  cairo_scaled_font_t* scaled_ = nullptr;
+  std::map<char32_t, Glyph> known_;
+};
+
+TextPainter::TextPainter(std::string face) : face_(std::move(face)) {}
+TextPainter::~TextPainter() = default;
+
+TextPainter::Glyphs& TextPainter::glyphs(bool bold, double size) {
+  auto& found = sizes_[{bold, size}];
+  if (!found)
+    found = std::make_unique<Glyphs>(face_, bold, size);
+  return *found;
+}
+
+void TextPainter::paint(cairo_t* context, const PaintedText& text) {
+  if (text.words.empty())
+    return;
+  Glyphs& face = glyphs(text.bold, text.size);
+  std::vector<cairo_glyph_t> set;
+  std::vector<cairo_text_cluster_t> clusters;
+  set.reserve(text.words.size());
+  clusters.reserve(text.words.size());
+  double width = 0.0;
+  for (std::string_view rest = text.words; !rest.empty();) {
+    const Sign sign = first_sign(rest);
+    const Glyphs::Glyph& glyph = face.glyph(sign.value);
+    if (glyph.index == 0 || !plain(sign.value)) {
+      paint_with_pango(context, text);
+      return;
+    }
+    set.push_back({glyph.index, width, text.y});
+    clusters.push_back({sign.bytes, 1});
+    width += glyph.advance;
+    rest.remove_prefix(std::min(rest.size(), static_cast<std::size_t>(sign.bytes)));
+  }
+  const double stretch = stretch_to(text.width, width);
+  const double left = text.x - text.before * width * stretch;
+  for (cairo_glyph_t& glyph : set)
+    glyph.x = left + glyph.x * stretch;
+  cairo_set_scaled_font(context, face.scaled());
+  cairo_show_text_glyphs(context, text.words.data(), static_cast<int>(text.words.size()), set.data(),
+                         static_cast<int>(set.size()), clusters.data(), static_cast<int>(clusters.size()),
+                         static_cast<cairo_text_cluster_flags_t>(0));
+}
+
+void TextPainter::paint_with_pango(cairo_t* context, const PaintedText& text) const {
+  PangoLayout* layout = pango_cairo_create_layout(context);
+  PangoFontDescription* face = pango_font_description_new();
+  pango_font_description_set_family(face, face_.c_str());
+  pango_font_description_set_weight(face, text.bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
+  pango_font_description_set_absolute_size(face, text.size * PANGO_SCALE);
+  pango_layout_set_font_description(layout, face);
+  pango_layout_set_single_paragraph_mode(layout, TRUE);
+  pango_layout_set_text(layout, text.words.data(), static_cast<int>(text.words.size()));
+  int units = 0;
+  pango_layout_get_size(layout, &units, nullptr);
+  const double width = static_cast<double>(units) / PANGO_SCALE;
+  const double stretch = stretch_to(text.width, width);
+  cairo_save(context);
+  cairo_translate(context, text.x - text.before * width * stretch,
+                  text.y - static_cast<double>(pango_layout_get_baseline(layout)) / PANGO_SCALE);
+  cairo_scale(context, stretch, 1.0);
+  pango_cairo_show_layout(context, layout);
+  cairo_restore(context);
+  pango_font_description_free(face);
+  g_object_unref(layout);
+}
+
+} // namespace sheerpole
