@@ -142,6 +142,13 @@ void TextPainter::paint(cairo_t* context, const PaintedText& text) {
 
 void TextPainter::paint_with_pango(cairo_t* context, const PaintedText& text) const {
   PangoLayout* layout = pango_cairo_create_layout(context);
+  // Millimetres are small numbers: pango would put each glyph on a whole one.
+  pango_context_set_round_glyph_positions(pango_layout_get_context(layout), FALSE);
+  cairo_font_options_t* options = cairo_font_options_create();
+  cairo_font_options_set_hint_style(options, CAIRO_HINT_STYLE_NONE);
+  cairo_font_options_set_hint_metrics(options, CAIRO_HINT_METRICS_OFF);
+  pango_cairo_context_set_font_options(pango_layout_get_context(layout), options);
+  cairo_font_options_destroy(options);
   PangoFontDescription* face = pango_font_description_new();
   pango_font_description_set_family(face, face_.c_str());
   pango_font_description_set_weight(face, text.bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
