@@ -5,7 +5,8 @@
 
 Each request in version_1/ carries the texts of its rig. They are built again, with a back end of that time that gives
 back what it was sent, and the request of today must be as the schema of that time says, and have every member that the
-frozen one has, of the same kind. What a member says may change: a finding gets clearer words, a check comes to more.
+frozen one has, of the same kind. What a member says may change: a finding gets clearer words, a check comes to more. A
+member that is new must be in the schema of today.
 FOLDER is for files of our own.
 """
 
@@ -36,6 +37,7 @@ def main():
             ("the request of today by the schema of today", again, TODAY),
         ):
             faults += [f"{path.name}: {words}: {fault}" for fault in unlike(request, schema / "request.schema.json")]
+        faults += [f"{path.name}: not in the schema of today: {fault}" for fault in unlike(again, TODAY / "request.schema.json", closed)]
         now = members(again)
         for place, kinds in members(frozen).items():
             if not kinds & now.get(place, set()) and not in_empty_list(place, now):
@@ -59,10 +61,22 @@ def ask_again(sheerpole, folder, frozen):
     return json.loads((folder / "out" / "request.json").read_text(encoding="utf-8"))
 
 
-def unlike(document, schema):
+def unlike(document, schema, change=lambda schema: schema):
     """What the schema finds wrong with the document, a few of it."""
-    validator = jsonschema.Draft7Validator(json.loads(schema.read_text(encoding="utf-8")))
+    validator = jsonschema.Draft7Validator(change(json.loads(schema.read_text(encoding="utf-8"))))
     return [f"{fault.json_path}: {fault.message[:200]}" for _, fault in zip(range(5), validator.iter_errors(document))]
+
+
+def closed(schema):
+    """The schema with no room for members that it does not name."""
+    if isinstance(schema, list):
+        return [closed(inside) for inside in schema]
+    if not isinstance(schema, dict):
+        return schema
+    result = {key: closed(inside) for key, inside in schema.items()}
+    if schema.get("type") == "object":
+        result["additionalProperties"] = False
+    return result
 
 
 def in_empty_list(place, now):
