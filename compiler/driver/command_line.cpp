@@ -3,6 +3,7 @@
 #include "backend/table/rig_tables.hpp"
 #include "base/edit_distance.hpp"
 #include "driver/exit_code.hpp"
+#include "driver/fleet/workers.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/verbs.hpp"
 
@@ -70,6 +71,12 @@ void add_findings_form(CLI::App& verb, FindingsForm& form) {
   verb.add_option("--form", form.form, "how findings are shown: text, lines (one each), json or sarif")
       ->check(CLI::IsMember({"text", "lines", "json", "sarif"}))
       ->type_name("FORM");
+}
+
+void add_workers(CLI::App& verb, unsigned& workers) {
+  verb.add_option("--workers", workers, "how many boats at a time; not given: as many as processors")
+      ->check(CLI::Range(1U, most_workers))
+      ->type_name("NUMBER");
 }
 
 void add_outside(CLI::App& verb, OutsideOptions& outside) {
@@ -217,6 +224,30 @@ int run_command_line(int argument_count, char** arguments) {
       ->type_name("FORM");
   add_rig_options(*changes_app, changes.rig);
   changes_app->callback([&] { verb = [&] { return changes_verb(changes); }; });
+
+  FleetOptions fleet;
+  CLI::App* fleet_app =
+      app.add_subcommand("fleet", "check many boats at once, and write the papers of each");
+  fleet_app
+      ->add_option("FILE", fleet.files,
+                   "the rig files; @list.txt stands for those that list.txt names, one a line")
+      ->required();
+  CLI::Option* fleet_into = fleet_app->add_option(
+      "--into", fleet.folder,
+      "folder to write to, in it a folder for each boat; not given: the boats are only checked");
+  fleet_into->type_name("FOLDER");
+  fleet_app->add_option("--only", fleet.only, "make only these, with commas: cut-list,diagram")
+      ->delimiter(',')
+      ->needs(fleet_into)
+      ->type_name("NAMES");
+  fleet_app->add_flag("--pdf", fleet.pdf, "papers as PDF as well")->needs(fleet_into);
+  fleet_app->add_option("--paper", fleet.paper, "what is printed on: a4 or letter")
+      ->check(CLI::IsMember({"a4", "letter"}))
+      ->needs(fleet_into);
+  add_workers(*fleet_app, fleet.workers);
+  add_findings_form(*fleet_app, fleet.findings);
+  add_allowed_folders(*fleet_app, fleet.rig);
+  fleet_app->callback([&] { verb = [&] { return fleet_verb(fleet); }; });
 
   PlanOptions plan;
   CLI::App* plan_app =

@@ -20,6 +20,11 @@ struct WriteFailure {
   std::string what; ///< the name or the path it is about
 };
 
+/// Whether back ends are to blame, and not the disk or the folder.
+constexpr bool is_fault(const WriteFailure& failure) {
+  return failure.kind == WriteFailure::Kind::bad_name || failure.kind == WriteFailure::Kind::same_name;
+}
+
 /// "can not write out/cut-list.txt"
 std::string describe(const WriteFailure& failure);
 

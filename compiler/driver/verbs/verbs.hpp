@@ -47,6 +47,17 @@ struct ChangesOptions {
   std::string paper = "a4";
 };
 
+struct FleetOptions {
+  std::vector<std::string> files; ///< or `@list.txt`
+  CompileOptions rig;             ///< for each of them
+  std::string folder;             ///< empty: the boats are only checked
+  std::vector<std::string> only;  ///< back ends; empty: the usual ones
+  FindingsForm findings;
+  bool pdf = false;
+  std::string paper = "a4";
+  unsigned workers = 0; ///< 0: as many as processors
+};
+
 struct PlanOptions {
   std::vector<std::string> files;
   CompileOptions rig; ///< for each of them
@@ -89,6 +100,7 @@ struct ListOptions {
 int check_verb(const CheckOptions& options);
 int build_verb(const BuildOptions& options);
 int changes_verb(const ChangesOptions& options);
+int fleet_verb(const FleetOptions& options);
 int plan_verb(const PlanOptions& options);
 int show_verb(const ShowOptions& options);
 int begin_verb(const BeginOptions& options);

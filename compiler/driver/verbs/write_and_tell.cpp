@@ -9,9 +9,7 @@ int write_and_tell(const OutputBundle& bundle, const std::string& folder, std::v
   const auto written = write_bundle(bundle, folder);
   if (!written.ok()) {
     print_error("sheerpole: " + describe(written.error()) + "; nothing was written\n");
-    const bool ours = written.error().kind == WriteFailure::Kind::bad_name ||
-                      written.error().kind == WriteFailure::Kind::same_name;
-    return ours ? exit_fault : exit_usage;
+    return is_fault(written.error()) ? exit_fault : exit_usage;
   }
   for (const std::string& path : written.value())
     print_out("wrote " + path + "\n");

@@ -1,0 +1,40 @@
+#include "driver/fleet/file_arguments.hpp"
+
+#include "diagnostics/excerpt.hpp"
+
+#include <sstream>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr std::size_t largest_list = 16'000'000;
+
+} // namespace
+
+Result<std::vector<std::string>, std::string> file_arguments(const std::vector<std::string>& words,
+                                                             FileReader& reader) {
+  std::vector<std::string> files;
+  for (const std::string& word : words) {
+    if (!word.starts_with('@')) {
+      files.push_back(word);
+      continue;
+    }
+    const auto list = reader.read(word.substr(1), largest_list);
+    if (!list.ok())
+      return "sheerpole: can not read the list " + printable(word.substr(1)) +
+             "; a file whose own name begins with @ is given as ./" + printable(word) + "\n";
+    std::istringstream lines(list.value());
+    for (std::string line; std::getline(lines, line);) {
+      if (line.ends_with('\r'))
+        line.pop_back();
+      if (!line.empty())
+        files.push_back(line);
+    }
+  }
+  if (files.empty())
+    return std::string("sheerpole: no list names a file\n");
+  return files;
+}
+
+} // namespace sheerpole

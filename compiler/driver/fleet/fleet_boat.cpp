@@ -1,0 +1,73 @@
+#include "driver/fleet/fleet_boat.hpp"
+
+#include "diagnostics/excerpt.hpp"
+#include "driver/make_pdfs.hpp"
+#include "driver/show_findings.hpp"
+#include "driver/verbs/called_rig.hpp"
+#include "driver/write_bundle.hpp"
+
+#include <algorithm>
+#include <exception>
+#include <iterator>
+
+namespace sheerpole {
+
+namespace {
+
+/// The outcome is at least as bad as this.
+void worsen(FleetOutcome& outcome, ExitCode code) {
+  outcome.code = std::max(outcome.code, code);
+}
+
+void build(const std::string& file, const std::string& folder, const FleetWork& work,
+           const CheckedRig& checked, FleetOutcome& outcome) {
+  OutputBundle bundle;
+  FileClaims claims;
+  const BackendRequest request{.checked = checked,
+                               .fleet = {},
+                               .paper = work.paper,
+                               .previous = nullptr,
+                               .name = called(file, work.rig)};
+  outcome.errors = make_papers(*work.backends, request, claims, bundle, [](const std::string&) {});
+  if (work.pdf) {
+    auto pdfs = make_pdfs(bundle.papers, checked.rig().boat.report_date);
+    if (pdfs.ok())
+      std::move(pdfs.value().begin(), pdfs.value().end(), std::back_inserter(bundle.files));
+    else
+      outcome.errors += "sheerpole: no PDF: " + pdfs.error().what + "\n";
+  }
+  if (!outcome.errors.empty())
+    worsen(outcome, exit_fault);
+  const auto written = write_bundle(bundle, folder);
+  if (written.ok()) {
+    outcome.files = written.value().size();
+    return;
+  }
+  outcome.errors += "sheerpole: " + describe(written.error()) + "; nothing of this boat was written\n";
+  worsen(outcome, is_fault(written.error()) ? exit_fault : exit_usage);
+}
+
+} // namespace
+
+FleetOutcome do_boat(const std::string& file, const std::string& folder, const FleetWork& work) {
+  FleetOutcome outcome;
+  try {
+    DiskFileReader reader;
+    const Compilation compilation = compile(file, reader, work.rig);
+    outcome.findings = show_findings(compilation, work.form, work.colour);
+    outcome.counts = count_severities(compilation.findings);
+    if (compilation.has_errors)
+      worsen(outcome, exit_errors);
+    if (compilation.checked) {
+      outcome.drafts = compilation.checked->draft_reasons().size();
+      if (work.write)
+        build(file, folder, work, *compilation.checked, outcome);
+    }
+  } catch (const std::exception& error) {
+    outcome.errors += "sheerpole: fault of the compiler itself: " + std::string(error.what()) + "\n";
+    worsen(outcome, exit_fault);
+  }
+  return outcome;
+}
+
+} // namespace sheerpole
