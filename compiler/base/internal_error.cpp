@@ -14,7 +14,9 @@ void internal_error(std::string_view what, std::source_location place) {
   std::fprintf(stderr, "sheerpole: fault of the compiler itself: %.*s (%.*s:%u, %s)\n",
                static_cast<int>(what.size()), what.data(), static_cast<int>(file.size()), file.data(),
                static_cast<unsigned>(place.line()), place.function_name());
-  std::exit(3);
+  // Not exit(): other threads may be at work with what it would take apart.
+  std::fflush(stdout);
+  std::_Exit(3);
 }
 
 } // namespace sheerpole

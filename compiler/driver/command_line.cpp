@@ -249,6 +249,25 @@ int run_command_line(int argument_count, char** arguments) {
   add_allowed_folders(*fleet_app, fleet.rig);
   fleet_app->callback([&] { verb = [&] { return fleet_verb(fleet); }; });
 
+  FindOptions find;
+  CLI::App* find_app =
+      app.add_subcommand("find", "find which boats carry a part, a size or a batch, or what is old");
+  find_app
+      ->add_option("WHAT", find.what,
+                   "a part, a kind, words of a title, a batch; a size or a thread: \"1/2 in\", \"12 mm\", "
+                   "M12; or an age: \"before 2016-05-01\"")
+      ->required();
+  find_app
+      ->add_option("FILE", find.files,
+                   "the rig files; @list.txt stands for those that list.txt names, one a line")
+      ->required();
+  find_app->add_option("--form", find.form, "text, csv or json")
+      ->check(CLI::IsMember({"text", "csv", "json"}))
+      ->type_name("FORM");
+  add_workers(*find_app, find.workers);
+  add_allowed_folders(*find_app, find.rig);
+  find_app->callback([&] { verb = [&] { return find_verb(find); }; });
+
   PlanOptions plan;
   CLI::App* plan_app =
       app.add_subcommand("plan", "plan what to cut from which stock, for one boat or several at once");

@@ -69,6 +69,10 @@ void run(Compilation& compilation, const std::string& path, FileReader& reader,
     return;
   if (!options.shop.empty() && !restate(rig, options.shop, sink))
     return;
+  if (options.rig_only) {
+    compilation.rig = std::move(rig);
+    return;
+  }
   compilation.rig = rig;
   Derived derived = calculate(rig, options.threads);
   compilation.results = check(rig, derived, sink);

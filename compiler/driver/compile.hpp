@@ -37,6 +37,7 @@ struct CompileOptions {
   std::string as_of = {};            ///< name of a layer: later ones are left out; empty: none is
   std::string shop = {};             ///< name of the shop for which lengths are restated; may be empty
   unsigned threads = 0;              ///< for what is worked out in parts; 0: as many as processors
+  bool rig_only = false;             ///< nothing is calculated and checked
 };
 
 /// Takes a rig file through all phases. A phase is not begun when one before it has reported an error, so

@@ -47,20 +47,30 @@ private:
   }
 };
 
-/// A program that ends before it has read everything is told by its end, not by a signal to us.
+/// A program that ends before it has read everything is told by its end, not by a signal to us. The signal
+/// goes to the thread that writes, so it is held back in this one alone: others may talk to programs of
+/// their own.
 class WithoutPipeSignal {
 public:
   WithoutPipeSignal() {
-    struct sigaction ignore {};
-    ignore.sa_handler = SIG_IGN;
-    sigaction(SIGPIPE, &ignore, &before_);
+    sigemptyset(&pipe_);
+    sigaddset(&pipe_, SIGPIPE);
+    pthread_sigmask(SIG_BLOCK, &pipe_, &before_);
   }
   WithoutPipeSignal(const WithoutPipeSignal&) = delete;
   WithoutPipeSignal& operator=(const WithoutPipeSignal&) = delete;
-  ~WithoutPipeSignal() { sigaction(SIGPIPE, &before_, nullptr); }
+  ~WithoutPipeSignal() {
+    if (sigismember(&before_, SIGPIPE) == 0) {
+      const timespec at_once{};
+      while (sigtimedwait(&pipe_, nullptr, &at_once) < 0 && errno == EINTR) {
+      }
+    }
+    pthread_sigmask(SIG_SETMASK, &before_, nullptr);
+  }
 
 private:
-  struct sigaction before_ {};
+  sigset_t pipe_{};
+  sigset_t before_{};
 };
 
 std::vector<char*> pointers(std::vector<std::string>& words) {

@@ -58,6 +58,14 @@ struct FleetOptions {
   unsigned workers = 0; ///< 0: as many as processors
 };
 
+struct FindOptions {
+  std::string what;               ///< see find/sought.hpp
+  std::vector<std::string> files; ///< or `@list.txt`
+  CompileOptions rig;             ///< for each of them
+  std::string form = "text";      ///< text, csv, json
+  unsigned workers = 0;           ///< 0: as many as processors
+};
+
 struct PlanOptions {
   std::vector<std::string> files;
   CompileOptions rig; ///< for each of them
@@ -101,6 +109,7 @@ int check_verb(const CheckOptions& options);
 int build_verb(const BuildOptions& options);
 int changes_verb(const ChangesOptions& options);
 int fleet_verb(const FleetOptions& options);
+int find_verb(const FindOptions& options);
 int plan_verb(const PlanOptions& options);
 int show_verb(const ShowOptions& options);
 int begin_verb(const BeginOptions& options);

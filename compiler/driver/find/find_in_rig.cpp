@@ -1,0 +1,179 @@
+#include "driver/find/find_in_rig.hpp"
+
+#include "backend/source_words.hpp"
+#include "kinds/kind_row.hpp"
+
+#include <algorithm>
+#include <span>
+#include <utility>
+
+namespace sheerpole {
+
+namespace {
+
+/// A name or a text of a thing, by which it can be found.
+struct Spoken {
+  std::string_view what; ///< "title"
+  std::string_view text;
+  bool by_words = false; ///< it is enough that it has the words; else it must be the same
+};
+
+class Search {
+public:
+  Search(const Sought& sought, const Rig& rig, const SourceSet& sources)
+      : sought_(sought), rig_(rig), sources_(sources) {}
+
+  FoundInRig run() {
+    for (const Stay& stay : rig_.stays)
+      look_at(stay);
+    found_.stays = rig_.stays.size();
+    return std::move(found_);
+  }
+
+private:
+  void look_at(const Stay& stay) {
+    row_ = {};
+    row_.boat = rig_.boat.title;
+    row_.stay = stay.base;
+    row_.side = name_of(stay.side);
+    dated_ = false;
+    by_text({{"name", stay.base}, {"name", stay.name}, {"title", stay.title, true}}, stay.particulars,
+            stay.place);
+    by_day(stay.particulars, properties_of("stay"));
+    look_at(rig_[stay.material]);
+    for (const StackItem& item : stay.stack) {
+      row_.count = item.count;
+      if (item.kind == StackItem::Kind::part)
+        look_at(rig_[item.part]);
+      else if (item.material)
+        look_at(rig_[*item.material]);
+      row_.count = 1;
+      if (item.splice)
+        look_at(rig_[*item.splice]);
+    }
+    found_.undated += dated_ ? 0U : 1U;
+  }
+
+  void look_at(const LineMaterial& line) {
+    row_.item = line.name;
+    by_text({{"name", line.name},
+             {"kind", name_of(line.kind)},
+             {"title", line.title, true},
+             {"construction", line.construction, true},
+             {"grade", line.grade, true}},
+            line.particulars, line.place);
+    if (is_sought_size(sought_, line.size))
+      add("size", line.size.name, source_words(line.diameter.provenance), line.place);
+    by_day(line.particulars, properties_of(name_of(line.kind)));
+  }
+
+  void look_at(const Part& part) {
+    row_.item = part.name;
+    by_text({{"name", part.name}, {"kind", part.kind}, {"title", part.title, true}}, part.particulars,
+            part.place);
+    const auto properties = properties_of(part.kind);
+    for (const Particular& fact : part.particulars) {
+      const PropertyRow* row = find_property(properties, fact.name);
+      if (row != nullptr && row->type == ValueType::size)
+        by_size(fact.name, fact.text, fact.value.provenance, part.place);
+    }
+    if (part.screw && is_sought_thread(sought_, part.screw->thread))
+      add("thread", part.screw->thread.designation, source_words(part.screw->provenance),
+          part.screw->provenance.place.value_or(part.place));
+    look_at(part.upper, "upper", part);
+    look_at(part.lower, "lower", part);
+    const bool dated = dated_;
+    by_day(part.particulars, properties);
+    dated_ = dated; // the age of a part says nothing of the line
+  }
+
+  void look_at(const End& end, const std::string& which, const Part& part) {
+    const EndRow* kind = find_end(end.type);
+    if (kind == nullptr)
+      return;
+    for (const EndDimension& dimension : end.dimensions) {
+      const PropertyRow* row = find_property(kind->dimensions, dimension.name);
+      const std::string what = dimension.name + " of its " + which + " end";
+      const Provenance& provenance = dimension.length.provenance;
+      if (row != nullptr && row->type == ValueType::size)
+        by_size(what, dimension.text, provenance, part.place);
+      if (row == nullptr || row->type != ValueType::thread)
+        continue;
+      if (const auto thread = parse_thread(dimension.text);
+          thread.ok() && is_sought_thread(sought_, thread.value()))
+        add(what, dimension.text, source_words(provenance), provenance.place.value_or(part.place));
+    }
+  }
+
+  void look_at(const Splice& splice) {
+    row_.item = splice.name;
+    by_text({{"name", splice.name}, {"kind", "splice"}, {"title", splice.title, true}}, splice.particulars,
+            splice.place);
+  }
+
+  void by_size(const std::string& what, const std::string& text, const Provenance& provenance, Span place) {
+    if (const auto size = parse_named_size(text); size.ok() && is_sought_size(sought_, size.value()))
+      add(what, text, source_words(provenance), provenance.place.value_or(place));
+  }
+
+  /// The first of the names that is sought, else the first text that is.
+  void by_text(std::initializer_list<Spoken> names, const std::vector<Particular>& facts, Span place) {
+    if (sought_.before)
+      return;
+    for (const Spoken& name : names) {
+      if (!is_sought(sought_, name.text) && !(name.by_words && has_sought_words(sought_, name.text)))
+        continue;
+      add(std::string(name.what), std::string(name.text), {}, place);
+      return;
+    }
+    for (const Particular& fact : facts) {
+      if (fact.name == "note" || !is_sought(sought_, fact.text))
+        continue;
+      add(fact.name, fact.text, source_words(fact.value.provenance),
+          fact.value.provenance.place.value_or(place));
+      return;
+    }
+  }
+
+  void by_day(const std::vector<Particular>& facts, std::span<const PropertyRow> properties) {
+    for (const Particular& fact : facts) {
+      const PropertyRow* row = find_property(properties, fact.name);
+      if (row == nullptr || row->type != ValueType::date)
+        continue;
+      const auto day = parse_day(fact.text);
+      dated_ = dated_ || day;
+      if (sought_.before && day && day->count < sought_.before->count && fact.value.provenance.place)
+        add(fact.name, fact.text, source_words(fact.value.provenance), *fact.value.provenance.place);
+    }
+  }
+
+  static std::span<const PropertyRow> properties_of(std::string_view kind) {
+    const KindRow* row = find_kind(kind);
+    return row == nullptr ? std::span<const PropertyRow>() : row->properties;
+  }
+
+  void add(std::string matched, std::string value, std::string source, Span place) {
+    FoundRow row = row_;
+    row.matched = std::move(matched);
+    row.value = std::move(value);
+    row.source = std::move(source);
+    const SourceText& text = sources_[place.source];
+    row.place = text.name() + ":" + std::to_string(text.position(place.begin).line);
+    found_.rows.push_back(std::move(row));
+  }
+
+  const Sought& sought_;
+  const Rig& rig_;
+  const SourceSet& sources_;
+  FoundInRig found_;
+  FoundRow row_;       ///< of the stay and the thing that are looked at
+  bool dated_ = false; ///< whether anything says how old the stay is
+};
+
+} // namespace
+
+FoundInRig find_in_rig(const Sought& sought, const Rig& rig, const SourceSet& sources) {
+  return Search(sought, rig, sources).run();
+}
+
+} // namespace sheerpole
