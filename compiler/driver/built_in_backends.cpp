@@ -8,6 +8,7 @@
 #include "plugins/diagram/diagram.hpp"
 #include "plugins/dry-fit-card/dry_fit_card.hpp"
 #include "plugins/echo/echo.hpp"
+#include "plugins/emergency-splice-card/emergency_splice_card.hpp"
 #include "plugins/findings/findings.hpp"
 #include "plugins/labels/labels.hpp"
 #include "plugins/order-list/order_list.hpp"
@@ -29,6 +30,7 @@ std::vector<std::unique_ptr<Backend>> usual_backends() {
   result.push_back(std::make_unique<CutList>());
   result.push_back(std::make_unique<DiagramBackend>());
   result.push_back(std::make_unique<DryFitCard>());
+  result.push_back(std::make_unique<EmergencySpliceCard>());
   result.push_back(std::make_unique<Findings>());
   result.push_back(std::make_unique<Labels>());
   result.push_back(std::make_unique<OrderList>());

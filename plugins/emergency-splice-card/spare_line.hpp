@@ -1,0 +1,34 @@
+#pragma once
+
+#include "backend/backend.hpp"
+#include "backend/card/card_piece.hpp"
+
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// A mark for the second end, from the bearing of the first: what is added to X, the length from bearing to
+/// bearing that the messenger cord gave.
+struct SpareMark {
+  std::string name;
+  CardLength from_bearing;
+};
+
+/// What one spare length of one rope or wire is made for.
+struct SpareLine {
+  CardPiece longest;             ///< the longest piece of this line
+  std::vector<CardPiece> pieces; ///< all pieces of it, in the order of the rig
+  CardLength end_again;          ///< what the greedier of the two ends uses: one end may be made twice
+  CardLength to_carry;           ///< cut of the longest piece and that
+  CardLength cut_beyond_x;       ///< cut = X + this, X from bearing to bearing
+  std::vector<CardMark> first;   ///< marks of the end aloft, from the cut end
+  std::vector<SpareMark> second; ///< of the end below
+};
+
+/// One for each rope and each wire of the rig, in the order in which the stays meet them. Rod and chain are
+/// not made up aboard. The longest piece is that with the longest cut; a cut that is X counts by the
+/// `estimate` of its stay, and without one it is shorter than any that is known.
+std::vector<SpareLine> spare_lines(const CheckedRig& checked);
+
+} // namespace sheerpole

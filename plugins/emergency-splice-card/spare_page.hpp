@@ -1,0 +1,16 @@
+#pragma once
+
+#include "backend/page/page_flow.hpp"
+#include "plugins/emergency-splice-card/spare_line.hpp"
+
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// The card of one spare length.
+std::vector<Drawing> spare_pages(const SpareLine& spare, const std::string& boat, PaperSize size);
+/// The page of a rig without rope and wire.
+std::vector<Drawing> nothing_to_carry(const std::string& boat, PaperSize size);
+
+} // namespace sheerpole

@@ -1,0 +1,139 @@
+#include "plugins/emergency-splice-card/emergency_splice_card.hpp"
+
+#include "driver/compile.hpp"
+#include "plugins/emergency-splice-card/spare_page.hpp"
+#include "plugins/emergency-splice-card/spare_steps.hpp"
+#include "unit/calculate/compiled_rig.hpp"
+#include "unit/page/page_boxes.hpp"
+#include "unit/plugins/example_boat.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <set>
+
+namespace sheerpole {
+namespace {
+
+using testing::HasSubstr;
+using testing::Not;
+
+class SpareCards : public testing::TestWithParam<const char*> {};
+INSTANTIATE_TEST_SUITE_P(Boats, SpareCards,
+                         testing::Values("pellimoor", "grisolde", "smidgeon", "oddnys-wager", "sallow"));
+
+TEST_P(SpareCards, OneForEachLineOnTwoWellSetPagesAtMost) {
+  const Compilation boat = test::example_with(GetParam(), "");
+  ASSERT_TRUE(boat.checked);
+  std::set<std::string> lines;
+  for (const DerivedStay& stay : boat.checked->derived().stays)
+    for (const Piece& piece : stay.pieces)
+      lines.insert(boat.checked->rig()[piece.material].name);
+  const auto spares = spare_lines(*boat.checked);
+  EXPECT_EQ(spares.size(), lines.size());
+  for (const PaperSize size : {PaperSize::a4, PaperSize::letter})
+    for (const SpareLine& spare : spares) {
+      const auto pages = spare_pages(spare, "A boat", size);
+      EXPECT_LE(pages.size(), 2u) << spare.longest.line->name << " on " << name_of(size);
+      expect_well_set(pages);
+    }
+}
+
+TEST_P(SpareCards, AreLongEnoughForEveryPieceOfTheirLine) {
+  const Compilation boat = test::example_with(GetParam(), "");
+  ASSERT_TRUE(boat.checked);
+  for (const SpareLine& spare : spare_lines(*boat.checked)) {
+    EXPECT_EQ(spare.to_carry.parts, spare.longest.cut.parts + spare.end_again.parts);
+    for (const CardPiece& card : spare.pieces)
+      EXPECT_TRUE(card.cut.unknown || spare.to_carry.parts >= card.cut.parts) << card.piece->name;
+  }
+}
+
+/// With X the body of the longest piece the marks of the second end come where its bench card has them: the
+/// first bearing lies what the end aloft uses from its cut end.
+TEST_P(SpareCards, MarkTheSecondEndWhereTheBenchCardDoes) {
+  const Compilation boat = test::example_with(GetParam(), "");
+  ASSERT_TRUE(boat.checked);
+  for (const SpareLine& spare : spare_lines(*boat.checked)) {
+    const CardPiece& card = spare.longest;
+    Length aloft;
+    for (const Term& term : card.piece->cut.terms)
+      if (!term.of_standing_part && term.name.ends_with(" aloft"))
+        aloft += term.amount;
+    for (std::size_t i = 0; i < spare.second.size(); ++i) {
+      const BenchMark& mark =
+          card.piece->bench.marks[card.piece->bench.marks.size() - spare.second.size() + i];
+      ASSERT_EQ(mark.name, spare.second[i].name);
+      const double by_x = (aloft + card.piece->body.known()).millimetres() +
+                          static_cast<double>(spare.second[i].from_bearing.parts) / 10.0;
+      EXPECT_NEAR(by_x, mark.from_aloft.known.millimetres(), 0.5 + 1e-6) << card.piece->name;
+    }
+  }
+}
+
+// Worked by hand. Body 9940; each end 648 buried, 108 round the eye, 51.84 that the bury takes up: 807.84,
+// so a cut of 11 555.68 mm and 12 363.5 to carry, printed as 11 556 + 808. The second throat on the
+// standing part lies at X + 51.84 - 52 (crown to throat: half of 28, and 38), on the tail 108 + 52 further.
+TEST(EmergencySpliceCard, HasTheNumbersOfTheSplice) {
+  const Compilation boat = test::compiled(
+      "language 1\nrope hmpe-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n}\n"
+      "splice bury {\n  bury: 72 d\n  eye-allowance: 12 d\n  contraction: 8 %\n  taper: \"last third\"\n"
+      "  locking: \"lock stitch\"\n}\n"
+      "thimble ring {\n  length: 30 mm\n  lower: rope-seat (diameter: 28 mm, throat: 38 mm)\n}\n"
+      "stay cap {\n  pin-to-pin: 10_000 mm\n  line: hmpe-9\n  stack {\n    ring (splice: bury)\n    line\n"
+      "    ring (splice: bury)\n  }\n}\n"
+      "stay low {\n  pin-to-pin: 5_000 mm\n  line: hmpe-9\n  stack {\n    ring (splice: bury)\n    line\n"
+      "    ring (splice: bury)\n  }\n}\n");
+  ASSERT_TRUE(boat.checked);
+  const auto spares = spare_lines(*boat.checked);
+  ASSERT_EQ(spares.size(), 1u);
+  const SpareLine& spare = spares.front();
+  EXPECT_EQ(spare.longest.piece->name, "cap");
+  EXPECT_EQ(spare.pieces.size(), 2u);
+  EXPECT_EQ(card_amount({}, spare.to_carry), "12364 mm");
+  EXPECT_EQ(spare.end_again.parts, 8080);
+  ASSERT_EQ(spare.second.size(), 3u);
+  EXPECT_EQ(card_text({}, spare.second[0].from_bearing), "X"); // throat below, on the standing part: -0.16
+  EXPECT_EQ(card_text({}, spare.second[1].from_bearing), "X + 160");
+  EXPECT_EQ(card_text({}, spare.second[2].from_bearing), "X + 808");
+  const std::string html = EmergencySpliceCard().generate({*boat.checked}).files.front().bytes;
+  EXPECT_THAT(html, HasSubstr("bury all of it: 648 mm (72 d)"));
+  EXPECT_THAT(html, HasSubstr("Taper the tail: last third."));
+  EXPECT_THAT(html, HasSubstr("Lock it: lock stitch."));
+  EXPECT_THAT(html, Not(HasSubstr("DRAFT")));
+}
+
+TEST(EmergencySpliceCard, ListsTheTerminalsForItsWire) {
+  const Compilation boat = test::example_with("grisolde", "in-hand of marine-eye-62 {\n  pieces: 2\n}\n");
+  ASSERT_TRUE(boat.checked);
+  bool seen = false;
+  for (const SpareLine& spare : spare_lines(*boat.checked)) {
+    if (spare.longest.line->name != "wire-five-sixteenths")
+      continue;
+    for (const SpareTerminal& terminal : spare_terminals(spare)) {
+      EXPECT_THAT(terminal.wire, HasSubstr("5/16 in"));
+      if (!terminal.name.starts_with("marine-eye-62"))
+        continue;
+      seen = true;
+      EXPECT_EQ(terminal.in_hand, "2");
+      EXPECT_NE(terminal.inserted, "");
+    }
+  }
+  EXPECT_TRUE(seen);
+}
+
+TEST(EmergencySpliceCard, HoldsNamesOfManyAlphabetsAndARigWithoutLines) {
+  const Compilation many = test::compiled(test::forty_pairs());
+  ASSERT_TRUE(many.checked);
+  for (const PaperSize size : {PaperSize::a4, PaperSize::letter})
+    for (const SpareLine& spare : spare_lines(*many.checked))
+      expect_well_set(spare_pages(spare, many.checked->rig().boat.title, size));
+  const Compilation bare = test::compiled("language 1\nboat \"Bare\" { }\n");
+  ASSERT_TRUE(bare.checked);
+  EXPECT_THAT(EmergencySpliceCard().generate({*bare.checked}).files.front().bytes,
+              HasSubstr("no stay of rope or wire"));
+}
+
+} // namespace
+} // namespace sheerpole
