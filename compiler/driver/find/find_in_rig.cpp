@@ -91,17 +91,18 @@ private:
     const EndRow* kind = find_end(end.type);
     if (kind == nullptr)
       return;
+    const Span place = end.place.value_or(part.place);
     for (const EndDimension& dimension : end.dimensions) {
       const PropertyRow* row = find_property(kind->dimensions, dimension.name);
       const std::string what = dimension.name + " of its " + which + " end";
       const Provenance& provenance = dimension.length.provenance;
       if (row != nullptr && row->type == ValueType::size)
-        by_size(what, dimension.text, provenance, part.place);
+        by_size(what, dimension.text, provenance, place);
       if (row == nullptr || row->type != ValueType::thread)
         continue;
       if (const auto thread = parse_thread(dimension.text);
           thread.ok() && is_sought_thread(sought_, thread.value()))
-        add(what, dimension.text, source_words(provenance), provenance.place.value_or(part.place));
+        add(what, dimension.text, source_words(provenance), provenance.place.value_or(place));
     }
   }
 
