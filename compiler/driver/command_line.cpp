@@ -75,7 +75,7 @@ void add_findings_form(CLI::App& verb, FindingsForm& form) {
 
 void add_workers(CLI::App& verb, unsigned& workers) {
   verb.add_option("--workers", workers, "how many boats at a time; not given: as many as processors")
-      ->check(CLI::Range(1U, most_workers))
+      ->check(CLI::Range(1U, most_workers).description(""))
       ->type_name("NUMBER");
 }
 
