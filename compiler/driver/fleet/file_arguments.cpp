@@ -2,7 +2,8 @@
 
 #include "diagnostics/excerpt.hpp"
 
-#include <sstream>
+#include <algorithm>
+#include <string_view>
 
 namespace sheerpole {
 
@@ -24,12 +25,14 @@ Result<std::vector<std::string>, std::string> file_arguments(const std::vector<s
     if (!list.ok())
       return "sheerpole: can not read the list " + printable(word.substr(1)) +
              "; a file whose own name begins with @ is given as ./" + printable(word) + "\n";
-    std::istringstream lines(list.value());
-    for (std::string line; std::getline(lines, line);) {
+    for (std::string_view rest = list.value(); !rest.empty();) {
+      const std::size_t end = std::min(rest.find('\n'), rest.size());
+      std::string_view line = rest.substr(0, end);
       if (line.ends_with('\r'))
-        line.pop_back();
+        line.remove_suffix(1);
       if (!line.empty())
-        files.push_back(line);
+        files.emplace_back(line);
+      rest.remove_prefix(std::min(end + 1, rest.size()));
     }
   }
   if (files.empty())
