@@ -278,6 +278,34 @@ int run_command_line(int argument_count, char** arguments) {
   add_allowed_folders(*plan_app, plan.rig);
   plan_app->callback([&] { verb = [&] { return plan_verb(plan); }; });
 
+  SealOptions seal;
+  CLI::App* seal_app =
+      app.add_subcommand("seal", "put rig, libraries and papers in one folder with a sum of each");
+  seal_app->add_option("FILE", seal.file, "the rig file")->required();
+  seal_app->add_option("--into", seal.folder, "folder to write to; it must hold nothing else")->required();
+  seal_app->add_option("--only", seal.only, "make only these, with commas: cut-list,survey-report")
+      ->delimiter(',')
+      ->type_name("NAMES");
+  seal_app->add_flag("--pdf", seal.pdf, "papers as PDF as well");
+  seal_app->add_option("--paper", seal.paper, "what is printed on: a4 or letter")
+      ->check(CLI::IsMember({"a4", "letter"}));
+  seal_app
+      ->add_option("--shop", seal.rig.shop,
+                   "restate every length for the way this shop of the file delivers its screws")
+      ->type_name("NAME");
+  add_allowed_folders(*seal_app, seal.rig);
+  seal_app->callback([&] { verb = [&] { return seal_verb(seal); }; });
+
+  VerifyOptions verify;
+  CLI::App* verify_app =
+      app.add_subcommand("verify", "say what of a sealed folder is altered, missing or extra");
+  verify_app->add_option("FOLDER", verify.folder, "the sealed folder")->required();
+  verify_app
+      ->add_option("--seal", verify.seal, "the seal that was printed when it was sealed, as written down")
+      ->type_name("DIGEST");
+  verify_app->add_flag("--again", verify.again, "make the papers again and compare every byte");
+  verify_app->callback([&] { verb = [&] { return verify_verb(verify); }; });
+
   MendOptions mend;
   CLI::App* mend_app = app.add_subcommand("mend", "put right in the file what can be read in one way only");
   mend_app->add_option("FILE", mend.files, "rig files; those they use are mended too")->required();

@@ -58,6 +58,21 @@ struct FleetOptions {
   unsigned workers = 0; ///< 0: as many as processors
 };
 
+struct SealOptions {
+  std::string file;
+  CompileOptions rig;
+  std::string folder;            ///< has to be empty, or not there
+  std::vector<std::string> only; ///< back ends; empty: the usual ones
+  bool pdf = false;
+  std::string paper = "a4";
+};
+
+struct VerifyOptions {
+  std::string folder;
+  std::string seal;   ///< SHA-256 of its list of sums, as written down elsewhere; may be empty
+  bool again = false; ///< make the papers again and compare
+};
+
 struct FindOptions {
   std::string what;               ///< see find/sought.hpp
   std::vector<std::string> files; ///< or `@list.txt`
@@ -109,6 +124,8 @@ int check_verb(const CheckOptions& options);
 int build_verb(const BuildOptions& options);
 int changes_verb(const ChangesOptions& options);
 int fleet_verb(const FleetOptions& options);
+int seal_verb(const SealOptions& options);
+int verify_verb(const VerifyOptions& options);
 int find_verb(const FindOptions& options);
 int plan_verb(const PlanOptions& options);
 int show_verb(const ShowOptions& options);

@@ -1,0 +1,87 @@
+#include "driver/seal/make_seal.hpp"
+
+#include "calculate/facts.hpp"
+#include "driver/make_papers.hpp"
+#include "driver/make_pdfs.hpp"
+#include "driver/seal/sealed_folder.hpp"
+#include "driver/show_findings.hpp"
+#include "driver/terminal.hpp"
+#include "source/load.hpp"
+
+#include <iterator>
+
+namespace sheerpole {
+
+namespace {
+
+/// The words that make the same papers again.
+std::vector<std::string> words_of(const SealRequest& request) {
+  std::vector<std::string> words;
+  for (const std::string& name : request.only)
+    words.push_back("--only=" + name);
+  if (request.pdf)
+    words.emplace_back("--pdf");
+  words.push_back("--paper=" + request.paper);
+  if (!request.rig.shop.empty())
+    words.push_back("--shop=" + request.rig.shop);
+  return words;
+}
+
+std::vector<SealedSource> sources_of(const Compilation& compilation, FileReader& reader) {
+  std::vector<SealedSource> sources;
+  for (std::uint32_t i = 0; i < compilation.sources->size(); ++i) {
+    const SourceText& text = (*compilation.sources)[SourceId{i}];
+    // As it lies on the disk: what is read drops a byte order mark.
+    const auto bytes = reader.read(text.name(), largest_source_bytes);
+    sources.push_back({text.name(), bytes.ok() ? bytes.value() : std::string(text.bytes())});
+  }
+  return sources;
+}
+
+} // namespace
+
+Result<OutputBundle, SealFailure> make_seal(const SealRequest& request) {
+  const ChosenBackends chosen = choose_backends(request.only, {}, false);
+  if (!chosen.unknown.empty()) {
+    print_error(chosen.unknown);
+    return SealFailure{exit_usage};
+  }
+  print_progress("reading " + request.file + "\n");
+  DiskFileReader reader;
+  const Compilation compilation = compile(request.file, reader, request.rig);
+  if (!compilation.findings.empty())
+    print_error(show_findings(compilation, "text", error_has_colour()));
+  if (!compilation.checked) {
+    print_error("nothing was sealed: an error stands\n");
+    return SealFailure{exit_errors};
+  }
+  OutputBundle papers;
+  FileClaims claims;
+  const BackendRequest of_papers{.checked = *compilation.checked,
+                                 .fleet = {},
+                                 .paper = request.paper == "letter" ? PaperSize::letter : PaperSize::a4};
+  const std::string faults = make_papers(chosen.backends, of_papers, claims, papers, [](const auto&) {});
+  if (!faults.empty()) {
+    print_error(faults);
+    return SealFailure{exit_fault};
+  }
+  const Boat& boat = compilation.checked->rig().boat;
+  if (request.pdf) {
+    auto pdfs = make_pdfs(papers.papers, boat.report_date);
+    if (!pdfs.ok()) {
+      print_error("sheerpole: no PDF: " + pdfs.error().what + "\n");
+      return SealFailure{exit_fault};
+    }
+    std::move(pdfs.value().begin(), pdfs.value().end(), std::back_inserter(papers.files));
+  }
+  return sealed_folder({.root = (*compilation.sources)[compilation.names->root].name(),
+                        .sources = sources_of(compilation, reader),
+                        .outputs = std::move(papers.files),
+                        .boat = boat.title,
+                        .revision = fact_text(boat.particulars, "revision"),
+                        .report_date = boat.report_date,
+                        .version = SHEERPOLE_VERSION,
+                        .made = words_of(request)});
+}
+
+} // namespace sheerpole

@@ -1,0 +1,109 @@
+#include "driver/seal/sealed_folder.hpp"
+
+#include "backend/sha256.hpp"
+
+#include <algorithm>
+#include <filesystem>
+
+namespace sheerpole {
+
+namespace {
+
+using Path = std::filesystem::path;
+
+/// What the paths share from the left, in whole folders.
+Path common_folder(const std::vector<Path>& paths) {
+  Path common = paths.front().parent_path();
+  for (const Path& path : paths) {
+    const Path folder = path.parent_path();
+    Path shared;
+    auto a = common.begin();
+    auto b = folder.begin();
+    for (; a != common.end() && b != folder.end() && *a == *b; ++a, ++b)
+      shared /= *a;
+    common = shared;
+  }
+  return common;
+}
+
+std::string words_of(const SealContent& content, const std::string& root) {
+  return "Rig of " + (content.boat.empty() ? std::string("a boat without a name") : content.boat) +
+         (content.revision.empty() ? "" : ", revision " + content.revision) +
+         (content.report_date.empty() ? "" : ", " + content.report_date) +
+         "\n\n"
+         "rig/         the files that she is described in; " +
+         root +
+         " is the one to begin with\n"
+         "papers/      what was made from them\n"
+         "seal.json    what made it, and what each file is\n"
+         "SHA256SUMS   the SHA-256 of every file here but itself\n\n"
+         "Everything is text, SVG, HTML or PDF and can be read without the program that made it.\n"
+         "Whether anything was altered:\n\n"
+         "    sha256sum --check SHA256SUMS      on any machine that has it; names what is altered or "
+         "missing\n"
+         "    sheerpole verify .                the same, and names files that do not belong here\n"
+         "    sheerpole verify . --again        and makes the papers again, to compare every byte\n\n"
+         "Who alters a file can alter SHA256SUMS as well. Write down the seal, the SHA-256 of SHA256SUMS,\n"
+         "where the folder does not lie:\n\n"
+         "    sheerpole verify . --seal DIGEST\n\n"
+         "The papers report what the files state; they do not judge a rig.\n";
+}
+
+Json file_json(const std::string& path, std::string_view role, const std::string& bytes) {
+  return {{"path", path}, {"role", role}, {"bytes", bytes.size()}, {"sha256", sha256(bytes)}};
+}
+
+} // namespace
+
+std::vector<std::string> paths_in_seal(const std::vector<SealedSource>& sources) {
+  std::vector<Path> paths;
+  for (const SealedSource& source : sources)
+    paths.push_back(std::filesystem::absolute(source.path).lexically_normal());
+  const Path common = paths.empty() ? Path() : common_folder(paths);
+  std::vector<std::string> result;
+  for (const Path& path : paths)
+    result.push_back("rig/" + path.lexically_relative(common).generic_string());
+  return result;
+}
+
+OutputBundle sealed_folder(const SealContent& content) {
+  const std::vector<std::string> paths = paths_in_seal(content.sources);
+  OutputBundle bundle;
+  Json files = Json::array();
+  std::string root;
+  for (std::size_t i = 0; i < content.sources.size(); ++i) {
+    const bool first = content.sources[i].path == content.root;
+    if (first)
+      root = paths[i];
+    files.push_back(file_json(paths[i], first ? "rig" : "library", content.sources[i].bytes));
+    bundle.files.push_back({paths[i], content.sources[i].bytes});
+  }
+  for (const OutputFile& output : content.outputs) {
+    const std::string path = "papers/" + output.name;
+    files.push_back(file_json(path, "paper", output.bytes));
+    bundle.files.push_back({path, output.bytes});
+  }
+  std::sort(files.begin(), files.end(), [](const Json& a, const Json& b) { return a["path"] < b["path"]; });
+  bundle.files.push_back({std::string(seal_facts), write_json({{"seal", 1},
+                                                               {"program", "sheerpole"},
+                                                               {"version", content.version},
+                                                               {"language", 1},
+                                                               {"boat", content.boat},
+                                                               {"revision", content.revision},
+                                                               {"report_date", content.report_date},
+                                                               {"rig", root},
+                                                               {"made", content.made},
+                                                               {"files", std::move(files)}})});
+  bundle.files.push_back({std::string(seal_words), words_of(content, root)});
+  std::vector<std::pair<std::string, std::string>> sums;
+  for (const OutputFile& file : bundle.files)
+    sums.emplace_back(file.name, sha256(file.bytes));
+  std::sort(sums.begin(), sums.end());
+  std::string list;
+  for (const auto& [name, sum] : sums)
+    list += sum + "  " + name + "\n";
+  bundle.files.push_back({std::string(seal_sums), std::move(list)});
+  return bundle;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,41 @@
+#pragma once
+
+#include "backend/backend.hpp"
+
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// Names in a sealed folder. The list of sums is what `sha256sum --check` reads.
+inline constexpr std::string_view seal_sums = "SHA256SUMS";
+inline constexpr std::string_view seal_facts = "seal.json";
+inline constexpr std::string_view seal_words = "READ-ME.txt";
+
+/// One rig file as it lies on the disk.
+struct SealedSource {
+  std::string path;  ///< as it was opened
+  std::string bytes; ///< as they lie there
+};
+
+/// What a sealed folder is made of.
+struct SealContent {
+  std::string root;                  ///< path of the rig file, as it was opened
+  std::vector<SealedSource> sources; ///< all files that were read, the rig file among them
+  std::vector<OutputFile> outputs;   ///< papers
+  std::string boat;
+  std::string revision;          ///< may be empty
+  std::string report_date;       ///< may be empty
+  std::string version;           ///< of the program
+  std::vector<std::string> made; ///< words of the command line that the papers depend on
+};
+
+/// The files of the folder: rig/ with the sources as they lie beside each other, papers/, a page that says
+/// what it is, the facts as JSON, and the list of sums of all of them. The same content gives the same
+/// bytes; nothing in it says when or where.
+OutputBundle sealed_folder(const SealContent& content);
+
+/// Where each source lies below rig/: its path from the folder that all of them share.
+std::vector<std::string> paths_in_seal(const std::vector<SealedSource>& sources);
+
+} // namespace sheerpole
