@@ -45,3 +45,20 @@ build/bench/bin/benchmarks --benchmark_counters_tabular=true | tee "$figures/war
 for rig in examples/pellimoor.rig "$scratch/thousand.rig"; do
   command time -f "%M KiB at most, %e s: check $(basename "$rig")" "$sheerpole" check "$rig" 2>&1 >/dev/null | tail -n 1
 done | tee "$figures/memory.txt"
+
+# A thousand boats of fourteen stays in one call.
+mkdir "$scratch/fleet"
+python3 tests/bench/write_generated_boat.py 14 >"$scratch/fleet/boat-1.rig"
+for i in $(seq 2 1000); do cp "$scratch/fleet/boat-1.rig" "$scratch/fleet/boat-$i.rig"; done
+# fleet WORDS...: how much memory and time that takes, by number of workers.
+fleet() {
+  for workers in 1 "$(processors)"; do
+    command time -f "%M KiB at most, %e s, %U s of processors: $* of 1000 boats, $workers at a time" \
+      "$sheerpole" "$@" "$scratch"/fleet/*.rig --workers "$workers" 2>&1 >/dev/null | tail -n 1
+  done
+}
+{
+  fleet fleet
+  fleet fleet --only cut-list --into "$scratch/papers"
+  fleet find "10 mm"
+} | tee "$figures/fleet.txt"
