@@ -15,7 +15,7 @@
 
 namespace sheerpole {
 
-/// What is done with the results of in_order(), all of it on the thread that calls.
+/// The work of in_order(), and what is done with its results; that on the thread that calls.
 template <class Outcome>
 struct InOrder {
   std::function<Outcome(std::size_t)> work;          ///< on one of the workers
