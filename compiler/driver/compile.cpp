@@ -27,7 +27,7 @@ std::shared_ptr<const SourceSet> named_from_rig_folder(const SourceSet& sources,
     const std::string name = folder.empty() || text.name() == "command line"
                                  ? path.generic_string()
                                  : path.lexically_relative(folder).generic_string();
-    result->add(SourceText(text.id(), name, std::string(text.bytes())));
+    result->add(SourceText(text.id(), name, std::string(text.bytes()), text.marked()));
   }
   return result;
 }

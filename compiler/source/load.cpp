@@ -55,14 +55,15 @@ Result<SourceText, LoadFailure> load(const std::string& path, SourceId id, FileR
     }
   }
   std::string bytes = std::move(read.value());
-  if (bytes.compare(0, 3, "\xEF\xBB\xBF") == 0)
+  const bool marked = bytes.compare(0, 3, "\xEF\xBB\xBF") == 0;
+  if (marked)
     bytes.erase(0, 3);
   const std::size_t bad = first_invalid_utf8(bytes);
   if (bad != std::string_view::npos) {
     const auto line = std::count(bytes.begin(), bytes.begin() + static_cast<std::ptrdiff_t>(bad), '\n') + 1;
     return LoadFailure{LoadFailure::Kind::not_utf8, static_cast<std::uint32_t>(line)};
   }
-  return SourceText(id, path, std::move(bytes));
+  return SourceText(id, path, std::move(bytes), marked);
 }
 
 } // namespace sheerpole

@@ -5,8 +5,8 @@
 
 namespace sheerpole {
 
-SourceText::SourceText(SourceId id, std::string name, std::string bytes)
-    : id_(id), name_(std::move(name)), bytes_(std::move(bytes)) {
+SourceText::SourceText(SourceId id, std::string name, std::string bytes, bool marked)
+    : id_(id), name_(std::move(name)), bytes_(std::move(bytes)), marked_(marked) {
   line_starts_.push_back(0);
   for (std::uint32_t i = 0; i < bytes_.size(); ++i)
     if (bytes_[i] == '\n')

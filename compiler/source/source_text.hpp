@@ -19,11 +19,15 @@ struct Position {
 class SourceText {
 public:
   /// `name` is the path as the user wrote it, used in messages. `bytes` must be valid UTF-8 (see load()).
-  SourceText(SourceId id, std::string name, std::string bytes);
+  /// `marked`: a byte order mark stood before them in the file.
+  SourceText(SourceId id, std::string name, std::string bytes, bool marked = false);
 
   SourceId id() const { return id_; }
   const std::string& name() const { return name_; }
   std::string_view bytes() const { return bytes_; }
+  /// As they lie in the file, with its byte order mark.
+  std::string file_bytes() const { return (marked_ ? "\xEF\xBB\xBF" : "") + bytes_; }
+  bool marked() const { return marked_; }
   std::string_view text(Span span) const;
   Position position(std::uint32_t offset) const;
   /// The line with this number (from 1) without its line end.
@@ -36,6 +40,7 @@ private:
   SourceId id_;
   std::string name_;
   std::string bytes_;
+  bool marked_ = false;
   std::vector<std::uint32_t> line_starts_;
 };
 

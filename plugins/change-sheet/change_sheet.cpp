@@ -43,7 +43,9 @@ Drawing change_drawing(const Document& document) {
   double y = margin;
   for (const DocumentBlock& block : document.blocks)
     if (const auto* figure = std::get_if<DocumentFigure>(&block)) {
-      sheet.content.add(placed(figure->drawing.content, {margin, y}, 1.0));
+      ShapeGroup strip = placed(figure->drawing.content, {margin, y}, 1.0);
+      strip.id.clear(); // there are several of a word
+      sheet.content.add(std::move(strip));
       y += figure->drawing.height + 6.0;
     }
   if (y == margin) {

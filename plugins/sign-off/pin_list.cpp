@@ -22,21 +22,22 @@ const Part* part_of(const Rig& rig, const StackItem& item) {
   return item.kind == StackItem::Kind::part ? &rig[item.part] : nullptr;
 }
 
+/// What brings the pin when this end of the part is a jaw.
+std::optional<PinBearer> of_jaw(const Part* part, const End* end) {
+  if (end == nullptr || part == nullptr || end->type != "jaw")
+    return std::nullopt;
+  PinBearer bearer{part, {}, {}};
+  if (const EndDimension* pin = end->find("pin"))
+    bearer.pin = pin->text;
+  if (const EndDimension* split = end->find("split-pin"))
+    bearer.split_pin = split->text;
+  return bearer;
+}
+
 std::optional<PinBearer> pin_at(const Rig& rig, const Stay& stay, const Joint& joint) {
-  const auto of_jaw = [&](const End* end, std::size_t item) -> std::optional<PinBearer> {
-    const Part* part = part_of(rig, stay.stack[item]);
-    if (end == nullptr || part == nullptr || end->type != "jaw")
-      return std::nullopt;
-    PinBearer bearer{part, {}, {}};
-    if (const EndDimension* pin = end->find("pin"))
-      bearer.pin = pin->text;
-    if (const EndDimension* split = end->find("split-pin"))
-      bearer.split_pin = split->text;
+  if (auto bearer = of_jaw(part_of(rig, stay.stack[joint.upper]), upper_end(rig, joint)))
     return bearer;
-  };
-  if (auto bearer = of_jaw(upper_end(rig, joint), joint.upper))
-    return bearer;
-  return of_jaw(lower_end(rig, joint), joint.lower);
+  return of_jaw(part_of(rig, stay.stack[joint.lower]), lower_end(rig, joint));
 }
 
 std::size_t first_line(const Stay& stay) {
@@ -60,20 +61,53 @@ Fastening placed(const Rig& rig, const Stay& stay, std::size_t item) {
   return fastening;
 }
 
+Fastening pin_of(const Rig& rig, const Stay& stay, std::size_t item, const PinBearer& bearer,
+                 std::string joint) {
+  Fastening pin = placed(rig, stay, item);
+  pin.joint = std::move(joint);
+  pin.what = bearer.pin.empty() ? "pin, size not stated" : "pin " + bearer.pin;
+  pin.secured = fact_text(bearer.part->particulars, "secured");
+  if (!bearer.split_pin.empty())
+    pin.secured += (pin.secured.empty() ? "split pin " : ", ") + bearer.split_pin;
+  return pin;
+}
+
+/// The end of an outermost part that faces away from the stay; null for what belongs to the boat, whose
+/// other end is fast to it.
+const End* outward_end(const Part* part, bool upper, bool turned) {
+  if (part == nullptr || part->role == Part::Role::boat_fitting)
+    return nullptr;
+  return upper != turned ? &part->upper : &part->lower;
+}
+
+/// A stack that ends with a jaw hangs on something that the file does not state, by a pin all the same.
+void add_outermost_pins(const Rig& rig, const DerivedStay& derived, std::vector<Fastening>& list) {
+  const Stay& stay = rig[derived.stay];
+  if (stay.stack.empty())
+    return;
+  const std::size_t last = stay.stack.size() - 1;
+  bool first_turned = false;
+  bool last_turned = false;
+  for (const Joint& joint : derived.joints) {
+    first_turned = joint.upper == 0 ? joint.upper_turned : first_turned;
+    last_turned = joint.lower == last ? joint.lower_turned : last_turned;
+  }
+  for (const bool upper : {true, false}) {
+    const std::size_t item = upper ? 0 : last;
+    const Part* part = part_of(rig, stay.stack[item]);
+    if (const auto bearer = of_jaw(part, outward_end(part, upper, upper ? first_turned : last_turned)))
+      list.push_back(
+          pin_of(rig, stay, item, *bearer,
+                 upper ? "what it hangs on to " + part->name : part->name + " to what holds it"));
+  }
+}
+
 void add_pins(const Rig& rig, const DerivedStay& derived, std::vector<Fastening>& list) {
   const Stay& stay = rig[derived.stay];
-  for (const Joint& joint : derived.joints) {
-    const auto bearer = pin_at(rig, stay, joint);
-    if (!bearer)
-      continue;
-    Fastening pin = placed(rig, stay, joint.upper);
-    pin.joint = joint.name;
-    pin.what = bearer->pin.empty() ? "pin, size not stated" : "pin " + bearer->pin;
-    pin.secured = fact_text(bearer->part->particulars, "secured");
-    if (!bearer->split_pin.empty())
-      pin.secured += (pin.secured.empty() ? "split pin " : ", ") + bearer->split_pin;
-    list.push_back(std::move(pin));
-  }
+  for (const Joint& joint : derived.joints)
+    if (const auto bearer = pin_at(rig, stay, joint))
+      list.push_back(pin_of(rig, stay, joint.upper, *bearer, joint.name));
+  add_outermost_pins(rig, derived, list);
 }
 
 /// A shackle brings a pin of its own, whatever its ends are said to be.

@@ -12,7 +12,7 @@ void add_sources(const CheckedRig& checked, Document& document) {
                                 "one that was used: sha256sum FILE."}};
   for (std::size_t i = 0; i < checked.sources().size(); ++i) {
     const SourceText& text = checked.sources()[SourceId{static_cast<std::uint32_t>(i)}];
-    table.rows.push_back({text.name(), std::to_string(text.line_count()), sha256(text.bytes())});
+    table.rows.push_back({text.name(), std::to_string(text.line_count()), sha256(text.file_bytes())});
   }
   document.blocks.emplace_back(std::move(table));
   const Table differences = differences_table(checked);

@@ -73,10 +73,10 @@ void add_change(const CheckedRig& was, const CheckedRig& is, Document& document)
             (words.side.empty() ? "" : ", " + words.side) + (words.kind.empty() ? "" : ", " + words.kind),
         3, "change-" + words.name});
     add_stay(words, document);
-    document.blocks.emplace_back(
-        DocumentFigure{changed_strip_drawing(strip_of(was, old_strips, words.change.stay),
-                                             strip_of(is, new_strips, words.change.stay), strip_width),
-                       ""});
+    for (const auto& [strip, word] : {std::pair(strip_of(was, old_strips, words.change.stay), "WAS"),
+                                      std::pair(strip_of(is, new_strips, words.change.stay), "IS")})
+      if (strip != nullptr)
+        document.blocks.emplace_back(DocumentFigure{strip_drawing(*strip, strip_width, word), ""});
   }
   std::vector<std::string> unmoved;
   for (const ChangedInput& input : change.without_move)

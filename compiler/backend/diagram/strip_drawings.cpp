@@ -13,41 +13,27 @@ constexpr std::string_view not_to_scale = "Its parts from aloft, left, to deck, 
                                           "Millimetres; the numbers under the ticks are "
                                           "distances from the upper pin.";
 
-/// Draws "WAS" or "IS" and the strip below it; returns the y below both.
-double draw_named(std::string_view word, const Strip* strip, double width, double y, ShapeGroup& into) {
-  if (strip == nullptr)
-    return draw_text_block({std::string(word) + ": not there"}, {0.0, y}, plain_text_size, true, into) +
-           2.0;
-  y = draw_text_block({std::string(word)}, {0.0, y}, plain_text_size, true, into);
-  Strip named = *strip;
-  named.name += "-" + std::string(word == "WAS" ? "was" : "is");
-  const StripLayout layout = lay_out_strip(named, width);
-  draw_strip(named, layout, {0.0, y}, width, into);
-  return y + layout.height + 3.0;
-}
-
 } // namespace
 
-Drawing strip_drawing(const Strip& strip, double width) {
+Drawing strip_drawing(const Strip& strip, double width, const std::string& word) {
   const StripLayout layout = lay_out_strip(strip, width);
   Drawing drawing;
   drawing.width = width;
-  drawing.height = layout.height;
-  drawing.title = "Strip of " + strip.name;
+  drawing.title = "Strip of " + strip.name + (word.empty() ? "" : ", " + word);
   drawing.description = not_to_scale;
-  draw_strip(strip, layout, {0.0, 0.0}, width, drawing.content);
-  return drawing;
-}
-
-Drawing changed_strip_drawing(const Strip* was, const Strip* is, double width) {
-  Drawing drawing;
-  drawing.width = width;
-  const Strip* named = is == nullptr ? was : is;
-  drawing.title = "Strips of " + (named == nullptr ? std::string("a stay") : named->name) + ", was and is";
-  drawing.description = not_to_scale;
-  double y = draw_named("WAS", was, width, 0.0, drawing.content);
-  y = draw_named("IS", is, width, y, drawing.content);
-  drawing.height = y;
+  double y = 0.0;
+  ShapeGroup group;
+  if (!word.empty()) {
+    // Ids are those of the strip, which may be drawn a second time as it is now.
+    group.id = "when-" + word;
+    y = draw_text_block({word}, {0.0, 0.0}, plain_text_size, true, group);
+  }
+  draw_strip(strip, layout, {0.0, y}, width, group);
+  if (!word.empty())
+    if (auto* drawn = std::get_if<ShapeGroup>(&group.children.back().content))
+      drawn->id += "-" + word;
+  drawing.content = std::move(group);
+  drawing.height = y + layout.height;
   return drawing;
 }
 

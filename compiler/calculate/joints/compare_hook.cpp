@@ -13,7 +13,7 @@ void compare_hook(JointComparison& to, const End& hook, const End& eye) {
     return;
   }
   const Length room = opening->length.value - thickness->length.value;
-  to.add("hook-too-small", JointComparison::result(room >= Length{}),
+  to.add("hook-too-small", JointComparison::result(room >= -a_hair),
          "eye of " + length_text(thickness->length.value) + " in a hook open " +
              length_text(opening->length.value),
          room);

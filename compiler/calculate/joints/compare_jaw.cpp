@@ -65,8 +65,8 @@ void compare_pin(JointComparison& to, const End& jaw, const End& eye) {
   }
   const Length diameter = pin->length.value;
   const Length play = hole - diameter;
-  to.add("pin-too-big", JointComparison::result(play >= Length{}), words, play);
-  if (play < Length{})
+  to.add("pin-too-big", JointComparison::result(play >= -a_hair), words, play);
+  if (play < -a_hair)
     return; // that it is not loose either is no news
   const auto length = to.rig().limits.length(Limit::pin_play);
   const auto share = to.rig().limits.value(Limit::pin_play_share);
@@ -97,11 +97,11 @@ void compare_width(JointComparison& to, const End& jaw, const End& eye) {
   const Length play = gap->length.value - thickness->length.value;
   const std::string words =
       length_text(thickness->length.value) + " in a jaw of " + length_text(gap->length.value);
-  to.add("jaw-too-narrow", JointComparison::result(play >= Length{}), words, play);
-  if (play < Length{})
+  to.add("jaw-too-narrow", JointComparison::result(play >= -a_hair), words, play);
+  if (play < -a_hair)
     return;
   if (const auto most = to.rig().limits.length(Limit::side_play))
-    to.add("jaw-too-wide", JointComparison::result(play <= *most),
+    to.add("jaw-too-wide", JointComparison::result(play <= *most + a_hair),
            words + ": play " + length_text(play) + ", at most " + length_text(*most), play);
   else
     to.switched_off("jaw-too-wide", Limit::side_play);
@@ -115,7 +115,7 @@ void compare_depth(JointComparison& to, const End& jaw, const End& eye) {
     return;
   }
   const Length room = depth->length.value - edge->length.value;
-  to.add("jaw-too-shallow", JointComparison::result(room >= Length{}),
+  to.add("jaw-too-shallow", JointComparison::result(room >= -a_hair),
          length_text(edge->length.value) + " from the hole to the end of the plate in a jaw " +
              length_text(depth->length.value) + " deep",
          room);
@@ -143,7 +143,7 @@ void compare_grip(JointComparison& to, const End& jaw) {
     return;
   }
   const Length room = grip->length.value - outside->length.value;
-  to.add("pin-too-short", JointComparison::result(room >= Length{}),
+  to.add("pin-too-short", JointComparison::result(room >= -a_hair),
          "pin of " + length_text(grip->length.value) + " from head to hole in a jaw " +
              length_text(outside->length.value) + " over its cheeks",
          room);
@@ -169,7 +169,7 @@ void compare_split_pin(JointComparison& to, const End& jaw) {
   }
   // Sizes are names: what is left of turning inches to millimetres is no difference.
   const Length lacking = wanted->diameter - split_pin->length.value;
-  to.add("split-pin-small", JointComparison::result(lacking < Length::millimetres(0.001)),
+  to.add("split-pin-small", JointComparison::result(lacking < a_hair),
          "split pin " + split_pin->text + " through a pin of " + pin->text + "; " + wanted->standard +
              " has " + wanted->name);
 }

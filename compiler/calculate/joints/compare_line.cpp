@@ -51,8 +51,8 @@ void compare_groove(JointComparison& to, const End& seat, Length rope) {
   const Length room = width->length.value - rope;
   const std::string words =
       "rope of " + length_text(rope) + " in a groove of " + length_text(width->length.value);
-  to.add("seat-too-narrow", JointComparison::result(room >= Length{}), words, room);
-  if (room < Length{})
+  to.add("seat-too-narrow", JointComparison::result(room >= -a_hair), words, room);
+  if (room < -a_hair)
     return;
   const auto most = to.rig().limits.value(Limit::seat_width);
   if (!most) {
@@ -61,8 +61,7 @@ void compare_groove(JointComparison& to, const End& seat, Length rope) {
   }
   const Length widest = rope * *most;
   // Rounding in the product is no difference.
-  to.add("seat-too-wide",
-         JointComparison::result(width->length.value <= widest + Length::millimetres(0.001)),
+  to.add("seat-too-wide", JointComparison::result(width->length.value <= widest + a_hair),
          words + ", at most " + length_text(widest), room);
 }
 

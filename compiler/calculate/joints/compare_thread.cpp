@@ -19,7 +19,7 @@ void compare_engagement(JointComparison& to, const End& stud, const End& socket)
                engaged == nullptr ? "how far the stud is engaged" : "the thread of the stud");
   } else if (const auto diameters = to.rig().limits.value(Limit::thread_engaged)) {
     const Length least = thread->value().diameter * *diameters;
-    to.add("stud-engaged-short", JointComparison::result(engaged->length.value >= least),
+    to.add("stud-engaged-short", JointComparison::result(engaged->length.value >= least - a_hair),
            length_text(engaged->length.value) + " of " + thread->value().designation +
                " in the body, at least " + length_text(least));
   } else {
@@ -30,7 +30,7 @@ void compare_engagement(JointComparison& to, const End& stud, const End& socket)
     to.missing("stud-too-long",
                engaged == nullptr ? "how far the stud is engaged" : "the depth of the socket");
   else
-    to.add("stud-too-long", JointComparison::result(engaged->length.value <= depth->length.value),
+    to.add("stud-too-long", JointComparison::result(engaged->length.value <= depth->length.value + a_hair),
            length_text(engaged->length.value) + " of stud in a thread " + length_text(depth->length.value) +
                " deep",
            depth->length.value - engaged->length.value);

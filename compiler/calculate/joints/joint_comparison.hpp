@@ -14,6 +14,9 @@ inline const EndDimension* stated(const End& end, std::string_view name) {
   return end.find(name);
 }
 
+/// Two numbers that are written in different units, or worked out, are the same within this.
+inline constexpr Length a_hair = Length::millimetres(0.001);
+
 /// Where the comparisons at one joint are written.
 class JointComparison {
 public:

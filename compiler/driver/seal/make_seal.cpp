@@ -6,7 +6,6 @@
 #include "driver/seal/sealed_folder.hpp"
 #include "driver/show_findings.hpp"
 #include "driver/terminal.hpp"
-#include "source/load.hpp"
 
 #include <iterator>
 
@@ -27,14 +26,10 @@ std::vector<std::string> words_of(const SealRequest& request) {
   return words;
 }
 
-std::vector<SealedSource> sources_of(const Compilation& compilation, FileReader& reader) {
+std::vector<SealedSource> sources_of(const SourceSet& texts) {
   std::vector<SealedSource> sources;
-  for (std::uint32_t i = 0; i < compilation.sources->size(); ++i) {
-    const SourceText& text = (*compilation.sources)[SourceId{i}];
-    // As it lies on the disk: what is read drops a byte order mark.
-    const auto bytes = reader.read(text.name(), largest_source_bytes);
-    sources.push_back({text.name(), bytes.ok() ? bytes.value() : std::string(text.bytes())});
-  }
+  for (std::uint32_t i = 0; i < texts.size(); ++i)
+    sources.push_back({texts[SourceId{i}].name(), texts[SourceId{i}].file_bytes()});
   return sources;
 }
 
@@ -75,7 +70,7 @@ Result<OutputBundle, SealFailure> make_seal(const SealRequest& request) {
     std::move(pdfs.value().begin(), pdfs.value().end(), std::back_inserter(papers.files));
   }
   return sealed_folder({.root = (*compilation.sources)[compilation.names->root].name(),
-                        .sources = sources_of(compilation, reader),
+                        .sources = sources_of(*compilation.sources),
                         .outputs = std::move(papers.files),
                         .boat = boat.title,
                         .revision = fact_text(boat.particulars, "revision"),

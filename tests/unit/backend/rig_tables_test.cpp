@@ -27,9 +27,9 @@ TEST(RigTables, AreListedByNameWithAWordAboutEach) {
   }
   EXPECT_THAT(names,
               ElementsAre("points", "lengths", "pieces", "take-up", "marks", "readings", "uncertainty",
-                          "measure-next", "temperature", "account", "tension", "replaced", "fits", "joints",
-                          "strength", "loads", "checks", "results", "limits", "stack", "parts", "states",
-                          "differences", "inspections", "sources"));
+                          "measure-next", "sensitivity", "temperature", "account", "tension", "replaced",
+                          "fits", "joints", "strength", "loads", "checks", "results", "limits", "stack",
+                          "parts", "states", "differences", "inspections", "sources"));
 }
 
 TEST(RigTables, HaveRowsAsLongAsTheirHeadings) {

@@ -80,6 +80,19 @@ TEST(Joints, AMissingDimensionIsNotAPass) {
   check(whole_jaw, "eye (hole: 12.3 mm, thickness: 12 mm)", {"jaw-too-shallow", "hole-near-edge"});
 }
 
+// 12 mm less 9 mm is 3 mm, whatever the last bits of the two numbers say: at most 3 mm is kept.
+TEST(Joints, APlayThatIsJustTheLimitPasses) {
+  const std::string jaw = "jaw (gap: 12 mm, depth: 25 mm, pin: \"12 mm\")";
+  const auto of_plate = [&](const char* thickness) {
+    return last_joint(rig_with("stud (thread: \"M12\", hand: right)", jaw,
+                               std::string("eye (hole: 12.3 mm, edge: 20 mm, thickness: ") + thickness +
+                                   ")"))["jaw-too-wide"];
+  };
+  EXPECT_EQ(of_plate("9 mm"), JointResult::pass);
+  EXPECT_EQ(of_plate("8.99 mm"), JointResult::finding);
+  EXPECT_EQ(of_plate("12 mm"), JointResult::pass);
+}
+
 TEST(Joints, ABushFillsTheHole) {
   const std::string loose = "jaw (gap: 14 mm, depth: 25 mm, pin: \"10 mm\")";
   EXPECT_EQ(last_joint(rig_with("stud (thread: \"M12\", hand: right)", loose, whole_plate))["pin-loose"],

@@ -69,6 +69,23 @@ TEST(SignOff, ListsEveryPinAndThreadFromAloftToDeck) {
   EXPECT_FALSE(list.back().aloft);
 }
 
+// A stack that ends with a jaw hangs by a pin, whatever it hangs on; a part that is used the other way
+// round has its jaw at the other end.
+TEST(SignOff, ListsThePinsOfOutermostJaws) {
+  OneText reader("language 1\nwire wire-6 {\n  construction: \"1x19\"\n  size: \"6 mm\"\n}\n"
+                 "toggle toggle-12 {\n  length: 60 mm\n  upper: jaw (gap: 12 mm, pin: \"12 mm\")\n"
+                 "  lower: wire-socket (inserted: 50 mm)\n}\n"
+                 "stay forestay {\n  pin-to-pin: 10 m\n  line: wire-6\n  stack {\n    toggle-12\n    line\n"
+                 "    toggle-12\n  }\n}\n");
+  const Compilation boat = compile("outer.rig", reader);
+  ASSERT_TRUE(boat.checked);
+  const std::vector<Fastening> list = pin_list(*boat.checked);
+  ASSERT_EQ(list.size(), 2u);
+  EXPECT_EQ(list[0].what, "pin 12 mm");
+  EXPECT_EQ(list[0].joint, "what it hangs on to toggle-12");
+  EXPECT_EQ(list[1].joint, "toggle-12 to what holds it");
+}
+
 TEST(SignOff, IsWellSetForTheBoatsAndForFortyStaysWithLongNames) {
   const std::vector<Compilation> boats = [] {
     std::vector<Compilation> all;

@@ -96,6 +96,14 @@ TEST(SurveyReport, NamesEachFileWithItsDigest) {
     EXPECT_THAT(html, HasSubstr(sha256(sources[SourceId{i}].bytes())));
 }
 
+// The sum is that of the file as it lies on the disk, with its byte order mark.
+TEST(SurveyReport, TakesTheDigestOfTheFileAndNotOfWhatIsReadOfIt) {
+  const std::string text = "\xEF\xBB\xBFlanguage 1\nboat \"Demo\" {}\n";
+  const Compilation boat = test::compiled(text);
+  ASSERT_TRUE(boat.checked);
+  EXPECT_THAT(html_of(*boat.checked), HasSubstr(sha256(text)));
+}
+
 TEST(SurveyReport, SaysWhatChangedSinceTheVersionBefore) {
   const Compilation before = example("pellimoor");
   const Compilation after = example("pellimoor-turnbuckles");

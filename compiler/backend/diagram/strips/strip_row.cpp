@@ -161,18 +161,23 @@ void draw_row(const Strip& strip, const StripRow& row, PaperPoint at, ShapeGroup
     if (upper < lower)
       draw_dimension(strip, upper, lower, at.y, into);
   }
-  into.add(TextShape{{edges.front() - 1.5, axis + 0.35 * plain_text_size},
-                     first_row ? "aloft" : "from above",
-                     first_row ? plain_text_size : small_text_size,
-                     TextAnchor::end,
-                     first_row,
-                     {}});
-  into.add(TextShape{{edges.back() + 1.5, axis + 0.35 * plain_text_size},
-                     last_row ? "deck" : "to below",
-                     last_row ? plain_text_size : small_text_size,
-                     TextAnchor::start,
-                     last_row,
-                     {}});
+  // A row that goes on may end with an eye, which stands over the edge.
+  constexpr double beside_fitting = 1.5;
+  constexpr double beside_eye = 4.2;
+  into.add(
+      TextShape{{edges.front() - (first_row ? beside_fitting : beside_eye), axis + 0.35 * plain_text_size},
+                first_row ? "aloft" : "above",
+                first_row ? plain_text_size : small_text_size,
+                TextAnchor::end,
+                first_row,
+                {}});
+  into.add(
+      TextShape{{edges.back() + (last_row ? beside_fitting : beside_eye), axis + 0.35 * plain_text_size},
+                last_row ? "deck" : "below",
+                last_row ? plain_text_size : small_text_size,
+                TextAnchor::start,
+                last_row,
+                {}});
 }
 
 } // namespace sheerpole
