@@ -5,6 +5,7 @@
 #include "driver/find/find_in_rig.hpp"
 #include "driver/fleet/fleet_boat.hpp"
 #include "driver/fleet/in_order.hpp"
+#include "driver/fleet/workers.hpp"
 #include "syntax/prepare_for_threads.hpp"
 
 #include <benchmark/benchmark.h>
@@ -69,6 +70,7 @@ void check_and_cut_lists(benchmark::State& state) {
   const FleetWork work{
       .rig = {.settings = {}, .folders = {}, .threads = 1}, .write = true, .backends = &chosen.backends};
   prepare_for_threads();
+  keep_memory();
   for (auto _ : state)
     in_order<FleetOutcome>(
         boats, static_cast<unsigned>(state.range(0)),

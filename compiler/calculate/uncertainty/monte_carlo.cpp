@@ -46,15 +46,35 @@ void draw(const UncertainInput& input, RandomStream stream, Block& block) {
   }
 }
 
-/// The value before which `n` others come in ascending order; `n` is to be few of them. A sample says below
-/// which value it must be looked for, so that a few of the values are sorted and not all of them.
-double nth_lowest(const std::vector<double>& values, std::size_t n) {
+/// Sums of so many values side by side: one sum would have to wait for itself at each step. The order of
+/// the additions is fixed, so that the sum is the same everywhere.
+constexpr std::size_t lanes = 8;
+
+template <class Term>
+double sum_of(const std::vector<double>& values, const Term& term) {
+  std::array<double, lanes> sums{};
+  std::size_t i = 0;
+  for (; i + lanes <= values.size(); i += lanes)
+    for (std::size_t lane = 0; lane < lanes; ++lane)
+      sums[lane] += term(values[i + lane]);
+  for (std::size_t lane = 0; i < values.size(); ++i, ++lane)
+    sums[lane] += term(values[i]);
+  double sum = 0.0;
+  for (const double each : sums)
+    sum += each;
+  return sum;
+}
+
+/// The value before which `n` others come in ascending order of the values times `sign`, and times `sign`;
+/// `n` is to be few of them. A sample says below which value it must be looked for, so that a few of the
+/// values are sorted and not all of them.
+double nth_lowest(const std::vector<double>& values, std::size_t n, double sign) {
   constexpr std::size_t sample_size = 1000;
   std::vector<double> candidates;
   if (values.size() > 10 * sample_size) {
     const std::size_t step = values.size() / sample_size;
     for (std::size_t i = 0; i < values.size(); i += step)
-      candidates.push_back(values[i]);
+      candidates.push_back(sign * values[i]);
     // Twice as far from the end as in all of the values, and some more: that it falls short is rare.
     const std::size_t place = std::min(candidates.size() - 1, 2 * n / step + 10);
     std::nth_element(candidates.begin(), candidates.begin() + static_cast<std::ptrdiff_t>(place),
@@ -66,14 +86,17 @@ double nth_lowest(const std::vector<double>& values, std::size_t n) {
       std::size_t count = 0;
       // Without a branch: which way it goes would be guessed wrong too often.
       for (std::size_t i = from; i < std::min(from + block_size, values.size()); ++i) {
-        kept[count] = values[i];
-        count += values[i] <= bound ? 1U : 0U;
+        kept[count] = sign * values[i];
+        count += kept[count] <= bound ? 1U : 0U;
       }
       candidates.insert(candidates.end(), kept.begin(), kept.begin() + static_cast<std::ptrdiff_t>(count));
     }
   }
-  if (candidates.size() <= n)
-    candidates = values;
+  if (candidates.size() <= n) {
+    candidates.clear();
+    for (const double value : values)
+      candidates.push_back(sign * value);
+  }
   std::nth_element(candidates.begin(), candidates.begin() + static_cast<std::ptrdiff_t>(n),
                    candidates.end());
   return candidates[n];
@@ -145,25 +168,21 @@ private:
     }
   }
 
-  static Drawn spread_of(std::vector<double>& values, const DrawRequest& request) {
+  static Drawn spread_of(const std::vector<double>& values, const DrawRequest& request) {
     Drawn result;
     const auto count = static_cast<double>(values.size());
-    std::size_t within = 0;
-    for (const double value : values) {
-      result.mean += value;
-      within += value >= request.least && value <= request.most ? 1U : 0U;
-    }
-    result.mean /= count;
-    double squares = 0.0;
-    for (const double value : values)
-      squares += (value - result.mean) * (value - result.mean);
+    result.mean = sum_of(values, [](double value) { return value; }) / count;
+    const double squares =
+        sum_of(values, [mean = result.mean](double value) { return (value - mean) * (value - mean); });
     result.standard = std::sqrt(squares / (count - 1.0));
-    result.within = static_cast<double>(within) / count;
+    result.within = sum_of(values,
+                           [least = request.least, most = request.most](double value) {
+                             return static_cast<double>((value >= least) & (value <= most));
+                           }) /
+                    count;
     const auto below = static_cast<std::size_t>(std::floor(0.025 * count));
-    result.low = nth_lowest(values, below);
-    for (double& value : values)
-      value = -value;
-    result.high = -nth_lowest(values, below);
+    result.low = nth_lowest(values, below, 1.0);
+    result.high = -nth_lowest(values, below, -1.0);
     return result;
   }
 

@@ -132,6 +132,7 @@ int find_verb(const FindOptions& options) {
   rig.rig_only = true;
   const bool colour = error_has_colour();
   prepare_for_threads();
+  keep_memory();
   Table table = empty_table();
   Totals totals;
   ProgressLine progress(files.size());

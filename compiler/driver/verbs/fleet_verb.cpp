@@ -71,6 +71,7 @@ int fleet_verb(const FleetOptions& options) {
   if (workers > 1 && files.value().size() > 1)
     work.rig.threads = 1; // each boat has one processor
   prepare_for_threads();
+  keep_memory();
   FleetLog log(work.form, writes);
   ProgressLine progress(files.value().size());
   int worst = exit_clean;
