@@ -46,60 +46,88 @@ void draw(const UncertainInput& input, RandomStream stream, Block& block) {
   }
 }
 
-/// Sums of so many values side by side: one sum would have to wait for itself at each step. The order of
-/// the additions is fixed, so that the sum is the same everywhere.
-constexpr std::size_t lanes = 8;
-
+/// The sum of a term of each value. Four sums side by side, since one would have to wait for itself at each
+/// step; the order of the additions is fixed, so that the sum is the same everywhere.
 template <class Term>
 double sum_of(const std::vector<double>& values, const Term& term) {
-  std::array<double, lanes> sums{};
+  double a = 0.0;
+  double b = 0.0;
+  double c = 0.0;
+  double d = 0.0;
   std::size_t i = 0;
-  for (; i + lanes <= values.size(); i += lanes)
-    for (std::size_t lane = 0; lane < lanes; ++lane)
-      sums[lane] += term(values[i + lane]);
-  for (std::size_t lane = 0; i < values.size(); ++i, ++lane)
-    sums[lane] += term(values[i]);
-  double sum = 0.0;
-  for (const double each : sums)
-    sum += each;
-  return sum;
+  for (; i + 4 <= values.size(); i += 4) {
+    a += term(values[i]);
+    b += term(values[i + 1]);
+    c += term(values[i + 2]);
+    d += term(values[i + 3]);
+  }
+  for (; i < values.size(); ++i)
+    a += term(values[i]);
+  return (a + b) + (c + d);
 }
 
-/// The value before which `n` others come in ascending order of the values times `sign`, and times `sign`;
-/// `n` is to be few of them. A sample says below which value it must be looked for, so that a few of the
-/// values are sorted and not all of them.
-double nth_lowest(const std::vector<double>& values, std::size_t n, double sign) {
+/// Of a list of values those before and behind which `n` others come in ascending order.
+struct Tails {
+  double low = 0.0;
+  double high = 0.0;
+};
+
+std::ptrdiff_t step_to(std::size_t place) {
+  return static_cast<std::ptrdiff_t>(place);
+}
+
+/// Puts the value before which `n` smaller ones come in its place, and the greater ones behind it.
+void place_low(std::vector<double>& values, std::size_t n) {
+  std::nth_element(values.begin(), values.begin() + step_to(n), values.end());
+}
+
+/// Likewise from the other end.
+void place_high(std::vector<double>& values, std::size_t n) {
+  std::nth_element(values.begin(), values.end() - step_to(n + 1), values.end());
+}
+
+/// `n` is to be a small part of them. A sample says beyond which values the two must be looked for, so that
+/// a few of the values are sorted and not all of them.
+Tails tails(const std::vector<double>& values, std::size_t n) {
   constexpr std::size_t sample_size = 1000;
-  std::vector<double> candidates;
+  std::vector<double> lows;
+  std::vector<double> highs;
   if (values.size() > 10 * sample_size) {
     const std::size_t step = values.size() / sample_size;
+    std::vector<double> sample;
     for (std::size_t i = 0; i < values.size(); i += step)
-      candidates.push_back(sign * values[i]);
-    // Twice as far from the end as in all of the values, and some more: that it falls short is rare.
-    const std::size_t place = std::min(candidates.size() - 1, 2 * n / step + 10);
-    std::nth_element(candidates.begin(), candidates.begin() + static_cast<std::ptrdiff_t>(place),
-                     candidates.end());
-    const double bound = candidates[place];
-    candidates.clear();
-    Block kept{};
+      sample.push_back(values[i]);
+    // Further from the end than in all of the values, so that it is rare that they are too few.
+    const std::size_t share = n / step;
+    const std::size_t place = std::min(sample.size() - 1, share + share / 2 + 10);
+    place_low(sample, place);
+    const double low_bound = sample[place];
+    place_high(sample, place);
+    const double high_bound = sample[sample.size() - 1 - place];
+    Block low{};
+    Block high{};
     for (std::size_t from = 0; from < values.size(); from += block_size) {
-      std::size_t count = 0;
+      std::size_t low_count = 0;
+      std::size_t high_count = 0;
       // Without a branch: which way it goes would be guessed wrong too often.
       for (std::size_t i = from; i < std::min(from + block_size, values.size()); ++i) {
-        kept[count] = sign * values[i];
-        count += kept[count] <= bound ? 1U : 0U;
+        const double value = values[i];
+        low[low_count] = value;
+        low_count += value <= low_bound ? 1U : 0U;
+        high[high_count] = value;
+        high_count += value >= high_bound ? 1U : 0U;
       }
-      candidates.insert(candidates.end(), kept.begin(), kept.begin() + static_cast<std::ptrdiff_t>(count));
+      lows.insert(lows.end(), low.begin(), low.begin() + step_to(low_count));
+      highs.insert(highs.end(), high.begin(), high.begin() + step_to(high_count));
     }
   }
-  if (candidates.size() <= n) {
-    candidates.clear();
-    for (const double value : values)
-      candidates.push_back(sign * value);
-  }
-  std::nth_element(candidates.begin(), candidates.begin() + static_cast<std::ptrdiff_t>(n),
-                   candidates.end());
-  return candidates[n];
+  if (lows.size() <= n)
+    lows = values;
+  if (highs.size() <= n)
+    highs = values;
+  place_low(lows, n);
+  place_high(highs, n);
+  return {lows[n], highs[highs.size() - 1 - n]};
 }
 
 class Trial {
@@ -181,8 +209,9 @@ private:
                            }) /
                     count;
     const auto below = static_cast<std::size_t>(std::floor(0.025 * count));
-    result.low = nth_lowest(values, below, 1.0);
-    result.high = -nth_lowest(values, below, -1.0);
+    const Tails found = tails(values, below);
+    result.low = found.low;
+    result.high = found.high;
     return result;
   }
 
