@@ -51,7 +51,7 @@ LIBRARIES = {
     "RigLexer.h": ["syntax/antlr"],
     "RigParser.h": ["syntax/antlr"],
 }
-SYSTEM_HEADERS = ["unistd.h", "fcntl.h", "poll.h", "spawn.h", "signal.h", "sys/"]
+SYSTEM_HEADERS = ["malloc.h", "unistd.h", "fcntl.h", "poll.h", "spawn.h", "signal.h", "sys/"]
 TALKS_TO_SYSTEM = ["source", "driver", "editor"]
 LIBRARIES |= {header: TALKS_TO_SYSTEM for header in SYSTEM_HEADERS}
 
