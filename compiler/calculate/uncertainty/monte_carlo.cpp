@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <memory>
+#include <span>
 #include <thread>
 
 namespace sheerpole {
@@ -49,7 +51,7 @@ void draw(const UncertainInput& input, RandomStream stream, Block& block) {
 /// The sum of a term of each value. Four sums side by side, since one would have to wait for itself at each
 /// step; the order of the additions is fixed, so that the sum is the same everywhere.
 template <class Term>
-double sum_of(const std::vector<double>& values, const Term& term) {
+double sum_of(std::span<const double> values, const Term& term) {
   double a = 0.0;
   double b = 0.0;
   double c = 0.0;
@@ -88,7 +90,7 @@ void place_high(std::vector<double>& values, std::size_t n) {
 
 /// `n` is to be a small part of them. A sample says beyond which values the two must be looked for, so that
 /// a few of the values are sorted and not all of them.
-Tails tails(const std::vector<double>& values, std::size_t n) {
+Tails tails(std::span<const double> values, std::size_t n) {
   constexpr std::size_t sample_size = 1000;
   std::vector<double> lows;
   std::vector<double> highs;
@@ -122,9 +124,9 @@ Tails tails(const std::vector<double>& values, std::size_t n) {
     }
   }
   if (lows.size() <= n)
-    lows = values;
+    lows.assign(values.begin(), values.end());
   if (highs.size() <= n)
-    highs = values;
+    highs.assign(values.begin(), values.end());
   place_low(lows, n);
   place_high(highs, n);
   return {lows[n], highs[highs.size() - 1 - n]};
@@ -134,8 +136,10 @@ class Trial {
 public:
   Trial(std::span<const DrawRequest> requests, std::span<const UncertainInput> inputs, std::size_t draws,
         std::uint64_t seed)
-      : requests_(requests), inputs_(inputs), draws_(draws), seed_(seed), used_(inputs.size(), false),
-        results_(requests.size(), std::vector<double>(draws)) {
+      : requests_(requests), inputs_(inputs), draws_(draws), seed_(seed), used_(inputs.size(), false) {
+    // Not filled with anything: each is written before it is read.
+    for (std::size_t i = 0; i < requests.size(); ++i)
+      results_.push_back(std::make_unique_for_overwrite<double[]>(draws));
     for (const DrawRequest& request : requests) {
       for (const Response::Linear& term : request.response->linear)
         used_[term.input] = true;
@@ -157,7 +161,7 @@ public:
     std::vector<Drawn> result(requests_.size());
     in_turn(threads, requests_.size(), [&](std::size_t first, std::size_t step, std::size_t count) {
       for (std::size_t i = first; i < count; i += step)
-        result[i] = spread_of(results_[i], requests_[i]);
+        result[i] = spread_of(std::span<const double>(results_[i].get(), draws_), requests_[i]);
     });
     return result;
   }
@@ -192,11 +196,11 @@ private:
         for (std::size_t k = 0; k < block_size; ++k)
           sum[k] += term.amount * a[k] * b[k];
       }
-      std::copy_n(sum.begin(), count, results_[r].begin() + static_cast<std::ptrdiff_t>(from));
+      std::copy_n(sum.begin(), count, results_[r].get() + from);
     }
   }
 
-  static Drawn spread_of(const std::vector<double>& values, const DrawRequest& request) {
+  static Drawn spread_of(std::span<const double> values, const DrawRequest& request) {
     Drawn result;
     const auto count = static_cast<double>(values.size());
     result.mean = sum_of(values, [](double value) { return value; }) / count;
@@ -220,7 +224,7 @@ private:
   std::size_t draws_;
   std::uint64_t seed_;
   std::vector<char> used_;
-  std::vector<std::vector<double>> results_;
+  std::vector<std::unique_ptr<double[]>> results_; ///< by request: of each draw
 };
 
 } // namespace
