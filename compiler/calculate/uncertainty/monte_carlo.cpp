@@ -48,24 +48,26 @@ void draw(const UncertainInput& input, RandomStream stream, Block& block) {
   }
 }
 
-/// The sum of a term of each value. Four sums side by side, since one would have to wait for itself at each
-/// step; the order of the additions is fixed, so that the sum is the same everywhere.
-template <class Term>
-double sum_of(std::span<const double> values, const Term& term) {
-  double a = 0.0;
-  double b = 0.0;
-  double c = 0.0;
-  double d = 0.0;
+/// Four sums side by side, since one would have to wait for itself at each step; the order of the additions
+/// is fixed, so that the whole is the same everywhere.
+using FourSums = std::array<double, 4>;
+
+double whole(const FourSums& sums) {
+  return (sums[0] + sums[1]) + (sums[2] + sums[3]);
+}
+
+/// Calls `add(lane, value)` with each value; what it adds to a sum is to go to that of its lane.
+template <class Add>
+void in_lanes(std::span<const double> values, const Add& add) {
   std::size_t i = 0;
   for (; i + 4 <= values.size(); i += 4) {
-    a += term(values[i]);
-    b += term(values[i + 1]);
-    c += term(values[i + 2]);
-    d += term(values[i + 3]);
+    add(0, values[i]);
+    add(1, values[i + 1]);
+    add(2, values[i + 2]);
+    add(3, values[i + 3]);
   }
   for (; i < values.size(); ++i)
-    a += term(values[i]);
-  return (a + b) + (c + d);
+    add(0, values[i]);
 }
 
 /// Of a list of values those before and behind which `n` others come in ascending order.
@@ -203,15 +205,19 @@ private:
   static Drawn spread_of(std::span<const double> values, const DrawRequest& request) {
     Drawn result;
     const auto count = static_cast<double>(values.size());
-    result.mean = sum_of(values, [](double value) { return value; }) / count;
-    const double squares =
-        sum_of(values, [mean = result.mean](double value) { return (value - mean) * (value - mean); });
-    result.standard = std::sqrt(squares / (count - 1.0));
-    result.within = sum_of(values,
-                           [least = request.least, most = request.most](double value) {
-                             return static_cast<double>((value >= least) & (value <= most));
-                           }) /
-                    count;
+    FourSums sums{};
+    in_lanes(values, [&](std::size_t lane, double value) { sums[lane] += value; });
+    const double mean = whole(sums) / count;
+    FourSums squares{};
+    std::size_t within = 0;
+    in_lanes(values, [&](std::size_t lane, double value) {
+      squares[lane] += (value - mean) * (value - mean);
+      within += static_cast<std::size_t>(value >= request.least) &
+                static_cast<std::size_t>(value <= request.most);
+    });
+    result.mean = mean;
+    result.standard = std::sqrt(whole(squares) / (count - 1.0));
+    result.within = static_cast<double>(within) / count;
     const auto below = static_cast<std::size_t>(std::floor(0.025 * count));
     const Tails found = tails(values, below);
     result.low = found.low;
