@@ -16,8 +16,9 @@ namespace sheerpole {
 
 namespace {
 
-/// A face whose metrics are those by which pages are measured (backend/drawing/text_width.hpp).
-constexpr std::string_view face = "Liberation Sans";
+/// Faces whose metrics are those by which pages are measured (backend/drawing/text_width.hpp); the first is
+/// that of every text that names none.
+constexpr std::array<std::string_view, 2> faces = {"Liberation Sans", "Liberation Mono"};
 
 /// The title on one line.
 std::string one_line(std::string text) {
@@ -28,7 +29,9 @@ std::string one_line(std::string text) {
 }
 
 std::string input_of(const std::vector<PagedFile>& papers, const std::string& date) {
-  std::string input = "sheerpole-pdf 1\nface " + std::string(face) + "\n";
+  std::string input = "sheerpole-pdf 2\n";
+  for (const std::string_view face : faces)
+    input += "face " + std::string(face) + "\n";
   for (const PagedFile& paper : papers) {
     input += "document " + one_line(paper.title) + "\ndate" +
              (date.empty() ? "" : " " + date + "T00:00:00Z") + "\n";

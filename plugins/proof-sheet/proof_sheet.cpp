@@ -1,5 +1,7 @@
 #include "plugins/proof-sheet/proof_sheet.hpp"
 
+#include "backend/boat_title.hpp"
+#include "backend/page/text_paper.hpp"
 #include "plugins/proof-sheet/stay_proof.hpp"
 
 namespace sheerpole {
@@ -8,7 +10,8 @@ BackendDescription ProofSheet::describe() const {
   return {.name = "proof-sheet",
           .summary =
               "each length as its sum with reading, person, conditions and source; how well it is known",
-          .outputs = {"proof-sheet.txt"}};
+          .outputs = {"proof-sheet.txt"},
+          .papers = {"proof-sheet.pdf"}};
 }
 
 OutputBundle ProofSheet::generate(const BackendRequest& request) const {
@@ -28,7 +31,14 @@ OutputBundle ProofSheet::generate(const BackendRequest& request) const {
     page.line("There is nothing to prove: the rig has no stays.");
   for (const DerivedStay& stay : checked.derived().stays)
     print_stay_proof(checked, stay, page);
-  return {{{"proof-sheet.txt", page.text()}}};
+  OutputBundle bundle;
+  bundle.files.push_back({"proof-sheet.txt", page.text()});
+  bundle.papers.push_back(text_paper({.file = "proof-sheet.pdf",
+                                      .name = "Proof sheet",
+                                      .about = boat_title(checked),
+                                      .draft = draft_as_in_cut_list(request)},
+                                     page.text(), request.paper));
+  return bundle;
 }
 
 } // namespace sheerpole

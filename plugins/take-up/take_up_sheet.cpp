@@ -1,5 +1,7 @@
 #include "plugins/take-up/take_up_sheet.hpp"
 
+#include "backend/boat_title.hpp"
+#include "backend/page/text_paper.hpp"
 #include "plugins/take-up/stay_take_up.hpp"
 
 #include <algorithm>
@@ -62,7 +64,8 @@ BackendDescription TakeUpSheet::describe() const {
   return {.name = "take-up",
           .summary =
               "what each adjuster has, what bedding-in, creep, cold and doubt draw on it, what is left",
-          .outputs = {"take-up.txt", "take-up.csv"}};
+          .outputs = {"take-up.txt", "take-up.csv"},
+          .papers = {"take-up.pdf"}};
 }
 
 OutputBundle TakeUpSheet::generate(const BackendRequest& request) const {
@@ -93,7 +96,14 @@ OutputBundle TakeUpSheet::generate(const BackendRequest& request) const {
     print_temperature(temperatures, stay, stated.name, page);
     print_fits(checked, stay, page);
   }
-  return {{{"take-up.txt", page.text()}, {"take-up.csv", render_csv(account_table(checked))}}};
+  OutputBundle bundle;
+  bundle.files = {{"take-up.txt", page.text()}, {"take-up.csv", render_csv(account_table(checked))}};
+  bundle.papers.push_back(text_paper({.file = "take-up.pdf",
+                                      .name = "Take-up",
+                                      .about = boat_title(checked),
+                                      .draft = draft_as_in_cut_list(request)},
+                                     page.text(), request.paper));
+  return bundle;
 }
 
 } // namespace sheerpole

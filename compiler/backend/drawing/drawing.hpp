@@ -80,6 +80,7 @@ struct TextShape {
   TextAnchor anchor = TextAnchor::start;
   bool bold = false;
   std::string id;
+  bool fixed_pitch = false; ///< in a face whose signs are all as wide
 };
 
 struct DrawnNode;

@@ -1,6 +1,7 @@
 #include "backend/drawing/label_box.hpp"
 
 #include "backend/drawing/text_width.hpp"
+#include "base/code_point.hpp"
 
 namespace sheerpole {
 
@@ -18,11 +19,14 @@ void collect(const ShapeGroup& group, std::vector<LabelBox>& found) {
 } // namespace
 
 double set_width(const TextShape& text) {
-  return text_width_in_ems(text.text, text.bold) * text.size;
+  return (text.fixed_pitch ? fixed_pitch_in_ems * static_cast<double>(screen_columns(text.text))
+                           : text_width_in_ems(text.text, text.bold)) *
+         text.size;
 }
 
 PaperBox label_box(const TextShape& text) {
-  const double width = set_width(text) * wide_face_allowance;
+  // Faces of fixed pitch differ by less than a hundredth.
+  const double width = set_width(text) * (text.fixed_pitch ? 1.0 : wide_face_allowance);
   const double before = text.anchor == TextAnchor::start    ? 0.0
                         : text.anchor == TextAnchor::middle ? width / 2
                                                             : width;

@@ -87,6 +87,8 @@ public:
     set(node, "x", number(text.at.x));
     set(node, "y", number(text.at.y));
     set(node, "font-size", number(text.size));
+    if (text.fixed_pitch)
+      set(node, "font-family", "'Liberation Mono', monospace");
     if (text.bold)
       set(node, "font-weight", "bold");
     if (text.anchor != TextAnchor::start)

@@ -3,6 +3,7 @@
 #include "backend/drawing/label_box.hpp"
 #include "backend/drawing/text_width.hpp"
 #include "backend/drawing/wrap_label.hpp"
+#include "base/code_point.hpp"
 
 #include <algorithm>
 #include <numeric>
@@ -138,6 +139,32 @@ void PageFlow::notice(std::string_view text, TextLook look) {
   y_ += padding * 0.8;
   lines(broken, page_margin + padding, look);
   y_ = end + look.size * 0.6;
+}
+
+void PageFlow::fixed(std::string_view line, double size) {
+  const double step = size * line_spacing;
+  room_for(step);
+  // Viewers draw a row of blanks as one, so each run of words stands at a place of its own.
+  std::size_t column = 0;
+  while (!line.empty()) {
+    const std::size_t words = line.find_first_not_of(' ');
+    if (words == std::string_view::npos)
+      break;
+    column += words;
+    line.remove_prefix(words);
+    const std::string_view run = line.substr(0, line.find("  "));
+    page_.content.add(
+        TextShape{.at = {page_margin + fixed_pitch_in_ems * size * static_cast<double>(column), y_ + size},
+                  .text = std::string(run),
+                  .size = size,
+                  .anchor = TextAnchor::start,
+                  .bold = false,
+                  .id = "",
+                  .fixed_pitch = true});
+    column += screen_columns(run);
+    line.remove_prefix(run.size());
+  }
+  y_ += step;
 }
 
 double PageFlow::column_width(const FlowTable& table, std::size_t column) const {

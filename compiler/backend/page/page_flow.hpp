@@ -59,6 +59,9 @@ public:
   void tick(std::string_view text, TextLook look = {});
   /// Words and a line to write on behind them, to the margin.
   void to_write(std::string_view words, TextLook look = {});
+  /// One line of a text that is laid out by blanks, in a face of fixed pitch, so that what stands under
+  /// each other in the text does so here. It is not broken: the caller takes a size at which it fits.
+  void fixed(std::string_view line, double size);
   void table(const FlowTable& table);
   /// Height of its headings with the first row: what must not be torn from the words above a table.
   double head_height(const FlowTable& table) const;
@@ -77,6 +80,8 @@ public:
   /// Goes to a new page unless so much room is left.
   void room_for(double millimetres);
 
+  /// Height between what stands on every page.
+  double height() const { return bottom() - page_top_; }
   /// Width between the margins.
   double width() const { return paper_.width - 2.0 * page_margin; }
   /// The pages, with their numbers at the foot. Nothing may be added afterwards.

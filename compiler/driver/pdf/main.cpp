@@ -2,11 +2,11 @@
 // libraries that draw (cairo, pango, fontconfig) are loaded when a PDF is asked for and at no other time.
 //
 // Input, in this order, each head on a line of its own:
-//   sheerpole-pdf 1
-//   face NAME                      the face that must be there
-//   document TITLE                 once a PDF
-//   date 2026-11-01T00:00:00Z      of the document, or `date` alone
-//   page WIDTH-MM HEIGHT-MM BYTES  followed by that many bytes of SVG and a newline; once a page
+//   sheerpole-pdf 2
+//   face NAME                      a face that must be there, at least once; texts that name none are in
+//   the first document TITLE                 once a PDF date 2026-11-01T00:00:00Z      of the document, or
+//   `date` alone page WIDTH-MM HEIGHT-MM BYTES  followed by that many bytes of SVG and a newline; once a
+//   page
 // Output, once a document: `pdf BYTES`, a newline, that many bytes and a newline. Nothing else is read: no
 // file, no clock. The same input gives the same bytes with the same libraries and face.
 #include "driver/pdf/page_painter.hpp"
@@ -19,6 +19,8 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
+#include <vector>
 
 namespace {
 
@@ -154,14 +156,17 @@ bool put(const std::string& text) {
 
 int run(std::string_view text) {
   Input input(text);
-  if (const auto version = input.line("sheerpole-pdf"); !version || *version != "1")
-    return fail("the input is not of version 1");
-  const auto face = input.line("face");
-  if (!face)
-    return fail("the face is wanted");
-  if (!has_face(std::string(*face)))
-    return fail("the face `" + std::string(*face) + "` is not installed (Debian: fonts-liberation)");
-  sheerpole::TextPainter texts{std::string(*face)};
+  if (const auto version = input.line("sheerpole-pdf"); !version || *version != "2")
+    return fail("the input is not of version 2");
+  std::vector<std::string> faces;
+  while (const auto face = input.line("face")) {
+    faces.emplace_back(*face);
+    if (!has_face(faces.back()))
+      return fail("the face `" + faces.back() + "` is not installed (Debian: fonts-liberation)");
+  }
+  if (faces.empty())
+    return fail("a face is wanted");
+  sheerpole::TextPainter texts(std::move(faces));
   while (!input.at_end()) {
     const auto title = input.line("document");
     const auto date = title ? input.line("date") : std::nullopt;

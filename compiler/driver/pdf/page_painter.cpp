@@ -83,7 +83,25 @@ void paint_points(cairo_t* context, const pugi::xml_node& node, bool closed) {
   paint_path(context, node);
 }
 
-void paint_text(cairo_t* context, const pugi::xml_node& node, TextPainter& texts) {
+/// The face that a text names first, as in 'Liberation Mono', monospace; the first of all where it names
+/// none; nothing where it names one that is not there.
+std::optional<std::size_t> face_of(const pugi::xml_node& node, const TextPainter& texts) {
+  std::string_view names = node.attribute("font-family").value();
+  if (names.empty())
+    return 0;
+  names = names.substr(0, names.find(','));
+  while (!names.empty() && (names.front() == '\'' || names.front() == ' '))
+    names.remove_prefix(1);
+  while (!names.empty() && (names.back() == '\'' || names.back() == ' '))
+    names.remove_suffix(1);
+  return texts.face(names);
+}
+
+/// False when its face is not there.
+bool paint_text(cairo_t* context, const pugi::xml_node& node, TextPainter& texts) {
+  const auto face = face_of(node, texts);
+  if (!face)
+    return false;
   const std::string_view anchor = node.attribute("text-anchor").value();
   cairo_set_source_rgb(context, 0.0, 0.0, 0.0);
   texts.paint(context, {.words = node.child_value(),
@@ -91,10 +109,12 @@ void paint_text(cairo_t* context, const pugi::xml_node& node, TextPainter& texts
                         .y = number(node, "y"),
                         .size = number(node, "font-size"),
                         .bold = std::string_view(node.attribute("font-weight").value()) == "bold",
+                        .face = *face,
                         .width = number(node, "textLength"),
                         .before = anchor == "middle" ? 0.5
                                   : anchor == "end"  ? 1.0
                                                      : 0.0});
+  return true;
 }
 
 /// False when the node is of a sort that is not known here.
@@ -121,7 +141,7 @@ bool paint_node(cairo_t* context, const pugi::xml_node& node, TextPainter& texts
   } else if (name == "polyline" || name == "polygon") {
     paint_points(context, node, name == "polygon");
   } else if (name == "text") {
-    paint_text(context, node, texts);
+    return paint_text(context, node, texts);
   } else {
     return name == "title" || name == "desc"; // words for whoever can not see the drawing
   }

@@ -5,9 +5,7 @@
 #include <pango/pangocairo.h>
 
 #include <algorithm>
-
-#include <optional>
-#include <vector>
+#include <utility>
 
 namespace sheerpole {
 
@@ -99,20 +97,26 @@ private:
   std::map<char32_t, Glyph> known_;
 };
 
-TextPainter::TextPainter(std::string face) : face_(std::move(face)) {}
+TextPainter::TextPainter(std::vector<std::string> faces) : faces_(std::move(faces)) {}
 TextPainter::~TextPainter() = default;
 
-TextPainter::Glyphs& TextPainter::glyphs(bool bold, double size) {
-  auto& found = sizes_[{bold, size}];
+std::optional<std::size_t> TextPainter::face(std::string_view name) const {
+  const auto found = std::find(faces_.begin(), faces_.end(), name);
+  return found == faces_.end() ? std::nullopt
+                               : std::optional(static_cast<std::size_t>(found - faces_.begin()));
+}
+
+TextPainter::Glyphs& TextPainter::glyphs(const PaintedText& text) {
+  auto& found = sizes_[{text.face, text.bold, text.size}];
   if (!found)
-    found = std::make_unique<Glyphs>(face_, bold, size);
+    found = std::make_unique<Glyphs>(faces_[text.face], text.bold, text.size);
   return *found;
 }
 
 void TextPainter::paint(cairo_t* context, const PaintedText& text) {
   if (text.words.empty())
     return;
-  Glyphs& face = glyphs(text.bold, text.size);
+  Glyphs& face = glyphs(text);
   std::vector<cairo_glyph_t> set;
   std::vector<cairo_text_cluster_t> clusters;
   set.reserve(text.words.size());
@@ -150,7 +154,7 @@ void TextPainter::paint_with_pango(cairo_t* context, const PaintedText& text) co
   pango_cairo_context_set_font_options(pango_layout_get_context(layout), options);
   cairo_font_options_destroy(options);
   PangoFontDescription* face = pango_font_description_new();
-  pango_font_description_set_family(face, face_.c_str());
+  pango_font_description_set_family(face, faces_[text.face].c_str());
   pango_font_description_set_weight(face, text.bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
   pango_font_description_set_absolute_size(face, text.size * PANGO_SCALE);
   pango_layout_set_font_description(layout, face);

@@ -4,8 +4,11 @@
 
 #include <map>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
+#include <tuple>
+#include <vector>
 
 namespace sheerpole {
 
@@ -16,30 +19,34 @@ struct PaintedText {
   double y = 0.0;
   double size = 1.0; ///< em
   bool bold = false;
-  double width = 0.0;  ///< that it is set to; 0: as wide as the face makes it
-  double before = 0.0; ///< share of the width that lies left of x: 0 start, 0.5 middle, 1 end
+  std::size_t face = 0; ///< of those of the painter
+  double width = 0.0;   ///< that it is set to; 0: as wide as the face makes it
+  double before = 0.0;  ///< share of the width that lies left of x: 0 start, 0.5 middle, 1 end
 };
 
-/// Draws texts in one face. What the face has is set glyph by glyph, each gap wider or narrower alike so
-/// that the text is as wide as it was measured; what it has not, and what is not written from left to
-/// right, is left to pango.
+/// Draws texts in the faces that it is given. What the face has is set glyph by glyph, each gap wider or
+/// narrower alike so that the text is as wide as it was measured; what it has not, and what is not written
+/// from left to right, is left to pango.
 class TextPainter {
 public:
-  explicit TextPainter(std::string face);
+  explicit TextPainter(std::vector<std::string> faces);
   ~TextPainter();
   TextPainter(const TextPainter&) = delete;
   TextPainter& operator=(const TextPainter&) = delete;
+
+  /// Where the face of this name stands among its own; nothing when it is none of them.
+  std::optional<std::size_t> face(std::string_view name) const;
 
   void paint(cairo_t* context, const PaintedText& text);
 
 private:
   struct Glyphs;
-  /// The face in this weight and size; kept.
-  Glyphs& glyphs(bool bold, double size);
+  /// The face of a text in its weight and size; kept.
+  Glyphs& glyphs(const PaintedText& text);
   void paint_with_pango(cairo_t* context, const PaintedText& text) const;
 
-  std::string face_;
-  std::map<std::pair<bool, double>, std::unique_ptr<Glyphs>> sizes_;
+  std::vector<std::string> faces_;
+  std::map<std::tuple<std::size_t, bool, double>, std::unique_ptr<Glyphs>> sizes_;
 };
 
 } // namespace sheerpole
