@@ -3,8 +3,10 @@
 #include "calculate/creep.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/length_text.hpp"
+#include "calculate/temperature_text.hpp"
 #include "calculate/thermal_table.hpp"
 #include "units/format_length.hpp"
+#include "units/si_factors.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -12,9 +14,6 @@
 namespace sheerpole {
 
 namespace {
-
-constexpr double day = 86400.0;
-constexpr double year = 365.25 * day;
 
 /// "30 days", "1 year", "5 years"; as written where the file says it.
 std::string time_words(const Sourced<Quantity>& time) {
@@ -121,10 +120,6 @@ AccountEntry doubt(const DerivedStay& derived) {
   return entry;
 }
 
-std::string degrees(double kelvin) {
-  return format_fixed(kelvin - 273.15, 0) + " degC";
-}
-
 } // namespace
 
 Account account(const Rig& rig, const DerivedStay& derived) {
@@ -143,8 +138,8 @@ Account account(const Rig& rig, const DerivedStay& derived) {
     result.entries.push_back(creep_until(rig, stay, derived, time));
     result.entries.back().dated = true;
   }
-  result.entries.push_back(temperature(extremes, 0, "coldest day, " + degrees(plan.coldest)));
-  result.entries.push_back(temperature(extremes, 1, "warmest day, " + degrees(plan.warmest)));
+  result.entries.push_back(temperature(extremes, 0, "coldest day, " + temperature_text(plan.coldest)));
+  result.entries.push_back(temperature(extremes, 1, "warmest day, " + temperature_text(plan.warmest)));
   result.entries.push_back(doubt(derived));
 
   Length each_tightening; // what counts by itself

@@ -4,7 +4,9 @@
 #include "calculate/length_text.hpp"
 #include "calculate/physics/creep_rate.hpp"
 #include "calculate/physics/creep_table.hpp"
+#include "calculate/temperature_text.hpp"
 #include "units/format_length.hpp"
+#include "units/si_factors.hpp"
 
 #include <utility>
 
@@ -12,16 +14,10 @@ namespace sheerpole {
 
 namespace {
 
-constexpr double year = 365.25 * 86400.0;
-
 CreepAmount unknown(std::string why) {
   CreepAmount result;
   result.not_checked = std::move(why);
   return result;
-}
-
-std::string celsius(double kelvin) {
-  return format_fixed(kelvin - 273.15, 0) + " degC";
 }
 
 /// The steady temperature: the one stated for creep, else the boat's own.
@@ -111,11 +107,11 @@ CreepAmount creep(const Rig& rig, const Stay& stay, const Piece& piece, double s
   }
   if (!rate)
     return unknown("creep of " + material.name + " at " + percent_text(share) + " of its break load and " +
-                   celsius(*temperature) + " lies beyond what is stated");
+                   temperature_text(*temperature) + " lies beyond what is stated");
   CreepAmount result;
   result.amount = body * (*rate * seconds);
   result.how = format_fixed(*rate * year * 100.0, 4) + " % a year of " + length_text(body) + " at " +
-               percent_text(share) + " of break and " + celsius(*temperature) + ", by " + by;
+               percent_text(share) + " of break and " + temperature_text(*temperature) + ", by " + by;
   return result;
 }
 

@@ -15,10 +15,6 @@ bool is_base(const ResolvedTree& tree, const ResolvedDeclaration& boat) {
          });
 }
 
-std::string title_of(const ResolvedDeclaration& declaration) {
-  return declaration.syntax->title ? declaration.syntax->title->text : "";
-}
-
 std::string title_of_base(const ResolvedTree& tree, const ResolvedDeclaration& boat) {
   for (const ResolvedDeclaration& other : tree.declarations)
     if (other.kind->category == Category::boat && !boat.syntax->from.missing() &&

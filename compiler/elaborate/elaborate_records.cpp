@@ -9,10 +9,6 @@ namespace sheerpole {
 
 namespace {
 
-std::string title_of(const ResolvedDeclaration& declaration) {
-  return declaration.syntax->title ? declaration.syntax->title->text : "";
-}
-
 std::string word(Elaboration& elaboration, const ResolvedDeclaration& declaration, std::string_view name) {
   const ResolvedProperty* property = declaration.find(name);
   if (property == nullptr)

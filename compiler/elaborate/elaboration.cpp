@@ -4,6 +4,10 @@
 
 namespace sheerpole {
 
+std::string title_of(const ResolvedDeclaration& declaration) {
+  return declaration.syntax->title ? declaration.syntax->title->text : "";
+}
+
 std::string Elaboration::name_of(const ResolvedDeclaration& declaration) const {
   return declaration.syntax->name.missing() ? std::string(declaration.kind->name)
                                             : declaration.syntax->name.text;

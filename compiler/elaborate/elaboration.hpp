@@ -51,6 +51,9 @@ struct Elaboration {
   std::optional<PointId> point_on(const Expression& expression, Side side, const std::string& owner);
 };
 
+/// The title behind its name; empty when it has none.
+std::string title_of(const ResolvedDeclaration& declaration);
+
 void elaborate_boat(Elaboration& elaboration);
 void elaborate_spars(Elaboration& elaboration);
 void elaborate_points(Elaboration& elaboration);

@@ -1,17 +1,15 @@
 #include "model/limits.hpp"
 
 #include "units/format_length.hpp"
+#include "units/si_factors.hpp"
 
 #include <algorithm>
 #include <array>
-#include <numbers>
 #include <utility>
 
 namespace sheerpole {
 
 namespace {
-
-constexpr double degree = std::numbers::pi / 180.0;
 
 using enum LimitClass;
 

@@ -6,10 +6,6 @@ namespace sheerpole {
 
 namespace {
 
-std::string titled(const std::string& name, const std::string& title) {
-  return title.empty() ? name : name + " \"" + title + "\"";
-}
-
 class RecordPrinter {
 public:
   explicit RecordPrinter(const Rig& rig) : rig_(rig) {}

@@ -10,10 +10,6 @@ namespace sheerpole {
 
 namespace {
 
-std::string titled(const std::string& name, const std::string& title) {
-  return title.empty() ? name : name + " \"" + title + "\"";
-}
-
 class RigPrinter {
 public:
   explicit RigPrinter(const Rig& rig) : rig_(rig) {}

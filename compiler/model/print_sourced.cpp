@@ -26,6 +26,10 @@ std::string print_millimetres(Length length) {
   return format_millimetres(length, 3) + " mm";
 }
 
+std::string titled(const std::string& name, const std::string& title) {
+  return title.empty() ? name : name + " \"" + title + "\"";
+}
+
 std::string print_provenance(const Provenance& provenance) {
   std::string result = "(";
   if (!provenance.written.empty())

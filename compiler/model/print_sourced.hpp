@@ -10,6 +10,9 @@
 
 namespace sheerpole {
 
+/// `cap-shroud "Cap shroud"`; the name alone where there is no title.
+std::string titled(const std::string& name, const std::string& title);
+
 /// `(written 7 3/8 in; maker, certificate 1142; assumes contraction of long-bury)`.
 std::string print_provenance(const Provenance& provenance);
 

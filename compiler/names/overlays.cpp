@@ -9,7 +9,7 @@ namespace sheerpole {
 
 namespace {
 
-constexpr std::size_t most_places = 4; ///< shown of an origin that replaces many values
+constexpr std::size_t most_origins = 4; ///< shown of an origin that replaces many values
 
 bool is_measured(const Value& value) {
   return value.source && value.source->word == "measured";
@@ -289,7 +289,7 @@ void Overlays::report_origins() {
     for (const Override& override : tree_.overrides) {
       if (override.origin != i)
         continue;
-      if (++count > most_places)
+      if (++count > most_origins)
         continue;
       const std::string name = override.subject + " " + override.property;
       names += (names.empty() ? "" : ", ") + name;
@@ -297,7 +297,7 @@ void Overlays::report_origins() {
     }
     if (count == 0)
       continue;
-    if (count > most_places)
+    if (count > most_origins)
       names += ", …";
     auto builder = diagnose(slug_of(origin.kind), {{"name", origin.name},
                                                    {"count", std::to_string(count)},

@@ -17,8 +17,8 @@ double nearest_hole(const Part& part, Length set) {
   return std::clamp(steps, 0.0, last) + 1.0;
 }
 
-std::optional<Diagnostic> finding_of(const Rig& rig, const Stay& stay, const TakeUp& adjuster,
-                                     const std::string& name) {
+std::optional<Diagnostic> hole_finding(const Rig& rig, const Stay& stay, const TakeUp& adjuster,
+                                       const std::string& name) {
   const Part& part = rig[adjuster.part];
   if (!part.step)
     return std::nullopt;
@@ -48,7 +48,7 @@ void check_adjuster_between_holes(const Rig& rig, const Derived& derived, CheckR
   look_at_stays(rig, derived, report,
                 [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
                   for (const TakeUp& adjuster : stay.adjusters)
-                    if (auto finding = finding_of(rig, rig[stay.stay], adjuster, name))
+                    if (auto finding = hole_finding(rig, rig[stay.stay], adjuster, name))
                       of_stay.find(std::move(*finding));
                     else if (rig[adjuster.part].step)
                       of_stay.pass(rig[adjuster.part].name + " is pinned in one of its holes");

@@ -12,7 +12,8 @@ double reserve(const Rig& rig) {
   return rig.limits.value(Limit::adjuster_reserve).value_or(0.0);
 }
 
-Diagnostic finding_of(const Rig& rig, const Stay& stay, const TakeUp& adjuster, const std::string& name) {
+Diagnostic near_end_finding(const Rig& rig, const Stay& stay, const TakeUp& adjuster,
+                            const std::string& name) {
   const Part& part = rig[adjuster.part];
   const StackItem& item = stay.stack[adjuster.item];
   const bool tight = adjuster.to_tighten < adjuster.to_slacken;
@@ -38,7 +39,7 @@ void check_adjuster_near_end(const Rig& rig, const Derived& derived, CheckReport
                 [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
                   for (const TakeUp& adjuster : stay.adjusters)
                     if (near_an_end(rig, adjuster))
-                      of_stay.find(finding_of(rig, rig[stay.stay], adjuster, name));
+                      of_stay.find(near_end_finding(rig, rig[stay.stay], adjuster, name));
                     else if (rig[adjuster.part].kind != "lever")
                       of_stay.pass(rig[adjuster.part].name + ": " + length_text(adjuster.to_tighten) +
                                    " and " + length_text(adjuster.to_slacken) + " left");

@@ -24,7 +24,8 @@ std::optional<Span> written_length(const StackItem& item) {
   return provenance.place;
 }
 
-Diagnostic finding_of(const Rig& rig, const Stay& stay, const TakeUp& adjuster, const std::string& name) {
+Diagnostic range_finding(const Rig& rig, const Stay& stay, const TakeUp& adjuster,
+                         const std::string& name) {
   const Part& part = rig[adjuster.part];
   const StackItem& item = stay.stack[adjuster.item];
   const bool short_of = adjuster.to_tighten < Length{};
@@ -56,7 +57,7 @@ void check_adjuster_out_of_range(const Rig& rig, const Derived& derived, CheckRe
       rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
         for (const TakeUp& adjuster : stay.adjusters)
           if (adjuster.to_tighten < -threshold::negligible || adjuster.to_slacken < -threshold::negligible)
-            of_stay.find(finding_of(rig, rig[stay.stay], adjuster, name));
+            of_stay.find(range_finding(rig, rig[stay.stay], adjuster, name));
           else
             of_stay.pass(rig[adjuster.part].name + " at " + length_text(adjuster.set.value) + ": " +
                          length_text(adjuster.to_tighten) + " to tighten, " +

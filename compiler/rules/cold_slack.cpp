@@ -5,12 +5,14 @@
 #include "rules/strength_checks.hpp"
 #include "units/format_length.hpp"
 
+#include "calculate/temperature_text.hpp"
+
 namespace sheerpole {
 
 namespace {
 
 std::string words_of(const ColdLoss& loss) {
-  const std::string at = "at " + format_fixed(loss.kelvin - 273.15, 0) + " degC ";
+  const std::string at = "at " + temperature_text(loss.kelvin) + " ";
   if (!(loss.slack > Length{}))
     return at + "it gets tighter, by " + length_text(-loss.slack);
   const std::string gains = at + "it gains " + length_text(loss.slack) + " on its path, which takes " +

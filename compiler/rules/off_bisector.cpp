@@ -12,11 +12,9 @@ namespace sheerpole {
 
 namespace {
 
-constexpr double negligible_radians = 1e-9;
-
-bool beyond(const Rig& rig, double off, Limit limit) {
+bool off_by_more(const Rig& rig, double off, Limit limit) {
   const auto bound = rig.limits.value(limit);
-  return bound && std::abs(off) > *bound + negligible_radians;
+  return bound && std::abs(off) > *bound + threshold::negligible_radians;
 }
 
 Length spreader_length(const Rig& rig, const SpreaderTip& tip) {
@@ -76,10 +74,10 @@ void look_at_bisectors(const Rig& rig, const Derived& derived, CheckReport& repo
                     if (line_that_sets(*at.tip) != at.line)
                       continue;
                     const double off = at.line->off_bisector();
-                    const bool far = beyond(rig, off, Limit::bisector_most);
+                    const bool far = off_by_more(rig, off, Limit::bisector_most);
                     if (check == OffBisector::usual && far)
                       continue; // the other check speaks
-                    if (check == OffBisector::far ? far : beyond(rig, off, Limit::bisector_usual))
+                    if (check == OffBisector::far ? far : off_by_more(rig, off, Limit::bisector_usual))
                       of_stay.find(finding_of(rig, at, name, check));
                     else
                       of_stay.pass(without_side(rig.spreaders[at.tip->spreader].name) + " rises " +

@@ -4,6 +4,7 @@
 #include "calculate/geometry/plate_lead.hpp"
 #include "calculate/length_text.hpp"
 #include "rules/by_side.hpp"
+#include "rules/thresholds.hpp"
 
 #include <cmath>
 
@@ -11,15 +12,13 @@ namespace sheerpole {
 
 namespace {
 
-constexpr double negligible_radians = 1e-9;
-
-bool beyond(const Rig& rig, double off, Limit limit) {
+bool leans_more(const Rig& rig, double off, Limit limit) {
   const auto bound = rig.limits.value(limit);
-  return bound && off > *bound + negligible_radians;
+  return bound && off > *bound + threshold::negligible_radians;
 }
 
 std::string plane_of(const PlateLead& lead) {
-  if (std::abs(lead.lean_radians) < negligible_radians)
+  if (std::abs(lead.lean_radians) < threshold::negligible_radians)
     return "which stands upright";
   return lead.lean_radians < 0.0 ? "which leans outboard by " + angle_text(-lead.lean_radians)
                                  : "which leans inboard by " + angle_text(lead.lean_radians);
@@ -57,10 +56,11 @@ void look_at_plate_leads(const Rig& rig, const Derived& derived, CheckReport& re
                                             : "plane-lean of " + rig[*plate].name + " is not stated");
                     return;
                   }
-                  const bool far = beyond(rig, lead->off_radians, Limit::plate_off_most);
+                  const bool far = leans_more(rig, lead->off_radians, Limit::plate_off_most);
                   if (check == OffPlate::usual && far)
                     return; // the other check speaks
-                  if (check == OffPlate::far ? far : beyond(rig, lead->off_radians, Limit::plate_off_usual))
+                  if (check == OffPlate::far ? far
+                                             : leans_more(rig, lead->off_radians, Limit::plate_off_usual))
                     of_stay.find(finding_of(rig, stay, *lead, name, check));
                   else
                     of_stay.pass(rig[*plate].name + ": " + angle_text(lead->off_radians) +

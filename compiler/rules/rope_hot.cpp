@@ -6,13 +6,11 @@
 #include "rules/strength_checks.hpp"
 #include "units/format_length.hpp"
 
+#include "calculate/temperature_text.hpp"
+
 namespace sheerpole {
 
 namespace {
-
-std::string degrees(double kelvin) {
-  return format_fixed(kelvin - 273.15, 0) + " degC";
-}
 
 void look(const Rig& rig, const DerivedStay& derived, const std::string& name, const LimitPair& limits,
           StayReport& report) {
@@ -26,7 +24,8 @@ void look(const Rig& rig, const DerivedStay& derived, const std::string& name, c
       report.not_checked("hottest is not stated");
       return;
     }
-    const std::string words = rope.name + " gets to " + degrees(hottest->value) + limits.words(degrees);
+    const std::string words =
+        rope.name + " gets to " + temperature_text(hottest->value) + limits.words(temperature_text);
     if (is_below(limits.bound(), hottest->value))
       report.find(diagnose("rope-hot", {{"stay", name}, {"words", words}})
                       .at(hottest->provenance.place.value_or(stay.place))

@@ -4,17 +4,16 @@
 #include "calculate/geometry/shroud_at_mast.hpp"
 #include "calculate/strength/stay_angle.hpp"
 #include "rules/by_side.hpp"
+#include "rules/thresholds.hpp"
 #include "units/format_length.hpp"
 
 namespace sheerpole {
 
 namespace {
 
-constexpr double negligible_radians = 1e-9;
-
 bool below(const Rig& rig, double angle, Limit limit) {
   const auto bound = rig.limits.value(limit);
-  return bound && angle < *bound - negligible_radians;
+  return bound && angle < *bound - threshold::negligible_radians;
 }
 
 Diagnostic finding_of(const Rig& rig, const Stay& stay, const ShroudAtMast& at, const std::string& name,

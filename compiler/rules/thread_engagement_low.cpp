@@ -8,7 +8,8 @@ namespace sheerpole {
 
 namespace {
 
-Diagnostic finding_of(const Rig& rig, const Stay& stay, const TakeUp& adjuster, const std::string& name) {
+Diagnostic engagement_finding(const Rig& rig, const Stay& stay, const TakeUp& adjuster,
+                              const std::string& name) {
   const Part& part = rig[adjuster.part];
   const StackItem& item = stay.stack[adjuster.item];
   Diagnostic finding = diagnose("thread-engagement-low",
@@ -37,7 +38,7 @@ void check_thread_engagement_low(const Rig& rig, const Derived& derived, CheckRe
         for (const TakeUp& adjuster : stay.adjusters) {
           const Part& part = rig[adjuster.part];
           if (low_thread(adjuster))
-            of_stay.find(finding_of(rig, rig[stay.stay], adjuster, name));
+            of_stay.find(engagement_finding(rig, rig[stay.stay], adjuster, name));
           else if (adjuster.engaged)
             of_stay.pass(part.name + ": " + length_text(*adjuster.engaged) + " of thread in the body");
           else if (part.kind == "turnbuckle")

@@ -10,4 +10,7 @@ namespace sheerpole::threshold {
 /// called a fault. Choice of the project, no source.
 inline constexpr Length negligible = Length::millimetres(0.001);
 
+/// The same for angles. Choice of the project, no source.
+inline constexpr double negligible_radians = 1e-9;
+
 } // namespace sheerpole::threshold

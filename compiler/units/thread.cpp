@@ -158,7 +158,7 @@ std::optional<WrittenThread> read_unified(std::string_view text) {
   return written;
 }
 
-std::optional<WrittenThread> read(std::string_view text) {
+std::optional<WrittenThread> read_thread(std::string_view text) {
   if (text.starts_with('M') || text.starts_with('m'))
     return read_metric(text.substr(1));
   return read_unified(text);
@@ -209,11 +209,11 @@ std::span<const ThreadRow> known_threads() {
 
 Result<Thread, std::string> parse_thread(std::string_view designation) {
   const std::string text = squeezed(designation);
-  std::optional<WrittenThread> written = read(text);
+  std::optional<WrittenThread> written = read_thread(text);
   if (!written) {
     // The size alone may still be readable: 1/2-20x, M12 coarse.
     const std::size_t size_end = text.find_first_not_of("0123456789/.", text.starts_with('M') ? 1 : 0);
-    written = read(std::string_view(text).substr(0, size_end));
+    written = read_thread(std::string_view(text).substr(0, size_end));
     return written ? near_designations(*written) : std::string();
   }
   if (!text.starts_with('m'))

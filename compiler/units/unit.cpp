@@ -1,7 +1,8 @@
 #include "units/unit.hpp"
 
+#include "units/si_factors.hpp"
+
 #include <array>
-#include <numbers>
 
 namespace sheerpole {
 
@@ -13,8 +14,6 @@ constexpr double foot = 0.3048;
 constexpr double pound = 0.45359237;
 constexpr double standard_gravity = 9.80665;
 constexpr double pound_force = 4.4482216152605; // pound * standard_gravity, a terminating decimal
-constexpr double day = 86400.0;
-constexpr double year = 365.25 * day;
 
 constexpr std::string_view si = "SI, BIPM SI brochure";
 constexpr std::string_view with_si = "accepted for use with the SI, BIPM SI brochure table 8";
@@ -42,7 +41,7 @@ constexpr std::array units{
     Unit{"g", dimension::mass, 0.001, 0.0, "gram", si},
     Unit{"lb", dimension::mass, pound, 0.0, "pound", yard_and_pound},
     Unit{"t", dimension::mass, 1000.0, 0.0, "tonne", with_si},
-    Unit{"deg", dimension::angle, std::numbers::pi / 180.0, 0.0, "degree of angle", with_si},
+    Unit{"deg", dimension::angle, degree, 0.0, "degree of angle", with_si},
     Unit{"rad", dimension::angle, 1.0, 0.0, "radian", si},
     Unit{"degC", dimension::temperature_point, 1.0, 273.15, "degree Celsius, a temperature", si},
     Unit{"degF", dimension::temperature_point, 5.0 / 9.0, 273.15 - 32.0 * 5.0 / 9.0,

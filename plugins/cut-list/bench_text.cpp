@@ -7,8 +7,8 @@ namespace sheerpole {
 
 namespace {
 
-constexpr std::size_t name_width = 38;
-constexpr std::size_t amount_width = 15;
+constexpr std::size_t mark_width = 38;
+constexpr std::size_t place_width = 15;
 
 std::string place(const PrintedPlace& printed) {
   return format_total(printed.unknown, printed.tenths);
@@ -17,12 +17,12 @@ std::string place(const PrintedPlace& printed) {
 void print_marks(const BenchMarks& bench, Tenths cut, bool incomplete, TextPage& page) {
   if (bench.marks.size() <= 2 && bench.not_known.empty())
     return; // a bare piece has its two ends and nothing to mark
-  page.line("   " + padded("marks", name_width) + padded_left("from aloft mm", amount_width) +
-            padded_left("from below mm", amount_width));
+  page.line("   " + padded("marks", mark_width) + padded_left("from aloft mm", place_width) +
+            padded_left("from below mm", place_width));
   for (const BenchMark& mark : bench.marks) {
     const PrintedMark printed = printed_mark(mark, cut);
-    page.line("   " + padded(mark.name, name_width) + padded_left(place(printed.from_aloft), amount_width) +
-              padded_left(place(printed.from_below), amount_width));
+    page.line("   " + padded(mark.name, mark_width) + padded_left(place(printed.from_aloft), place_width) +
+              padded_left(place(printed.from_below), place_width));
   }
   if (incomplete)
     page.wrapped("   ", "The marks stand for the cut so far; it is incomplete.");
@@ -31,7 +31,7 @@ void print_marks(const BenchMarks& bench, Tenths cut, bool incomplete, TextPage&
 }
 
 void print_check_row(std::string_view name, const std::string& amount, TextPage& page) {
-  page.line("   " + padded(name, name_width) + padded_left(amount, amount_width));
+  page.line("   " + padded(name, mark_width) + padded_left(amount, place_width));
 }
 
 /// The cut in three numbers that can be added up by hand.

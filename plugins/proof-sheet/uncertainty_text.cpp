@@ -7,12 +7,13 @@ namespace sheerpole {
 
 namespace {
 
-constexpr std::size_t name_width = 29;
+constexpr std::size_t bound_name_width = 29;
 constexpr std::size_t bound_width = 10;
 constexpr std::size_t shown_shares = 5;
 
 void range_row(std::string_view name, Length low, Length high, const std::string& how, TextPage& page) {
-  page.wrapped("  " + padded(name, name_width) + padded_left(format_signed(Tenths::of(low)), bound_width) +
+  page.wrapped("  " + padded(name, bound_name_width) +
+                   padded_left(format_signed(Tenths::of(low)), bound_width) +
                    padded_left(format_signed(Tenths::of(high)), bound_width) + "   ",
                how);
 }
@@ -68,8 +69,8 @@ void print_uncertainty(const CheckedRig& checked, const DerivedStay& stay, TextP
   const Derived& derived = checked.derived();
   const Uncertainty& found = *stay.uncertainty;
   page.line("How well it is known: the cut without burys and tails, which move no bearing");
-  page.line("  " + padded("by how much it may be off", name_width) + padded_left("from mm", bound_width) +
-            padded_left("to mm", bound_width));
+  page.line("  " + padded("by how much it may be off", bound_name_width) +
+            padded_left("from mm", bound_width) + padded_left("to mm", bound_width));
   range_row("at worst", found.worst_low, found.worst_high, "every input at its bound", page);
   range_row("law of propagation, 95 %", -found.expanded, found.expanded, propagation_words(found), page);
   range_row("Monte Carlo, 95 %", found.drawn_low, found.drawn_high,

@@ -1,10 +1,10 @@
 #include "calculate/change/sensitivity.hpp"
 
 #include "calculate/path_length.hpp"
+#include "units/si_factors.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <set>
 
 namespace sheerpole {
@@ -12,7 +12,6 @@ namespace sheerpole {
 namespace {
 
 constexpr Length step = Length::millimetres(10.0);
-constexpr double degree = std::numbers::pi / 180.0;
 constexpr Length least_shown = Length::millimetres(0.005);
 
 /// The places of a path.

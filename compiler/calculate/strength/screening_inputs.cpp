@@ -2,18 +2,12 @@
 
 #include "calculate/facts.hpp"
 #include "units/format_length.hpp"
+#include "units/si_factors.hpp"
 
 #include <cmath>
-#include <numbers>
 #include <utility>
 
 namespace sheerpole {
-
-namespace {
-
-constexpr double degree = std::numbers::pi / 180.0;
-
-} // namespace
 
 void ScreeningInputs::taken(std::string name, Quantity value, Provenance provenance, std::string how) {
   screening_.inputs.push_back({std::move(name), value, std::move(how), std::move(provenance)});

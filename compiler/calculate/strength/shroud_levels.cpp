@@ -1,17 +1,17 @@
 #include "calculate/strength/shroud_levels.hpp"
 
+#include "calculate/angle_text.hpp"
 #include "calculate/length_text.hpp"
 #include "units/format_length.hpp"
+#include "units/si_factors.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace sheerpole {
 
 namespace {
 
-constexpr double degree = std::numbers::pi / 180.0;
 constexpr double most_out_of_plane = 3.0 * degree;
 constexpr double near = 0.02;
 
@@ -27,10 +27,6 @@ double up(const Point& point) {
 double out_of_plane(const Point& from, const Point& to) {
   return std::atan2(std::abs(from.position.x.metres() - to.position.x.metres()),
                     std::hypot(from.position.y.metres() - to.position.y.metres(), up(from) - up(to)));
-}
-
-std::string degrees(double radians) {
-  return format_fixed(radians / degree, 1) + " deg";
 }
 
 class Reader {
@@ -79,7 +75,7 @@ private:
 
   void in_plane(const Point& from, const Point& to) {
     if (const double angle = out_of_plane(from, to); angle > most_out_of_plane)
-      misses("from " + from.base + " to " + to.base + " it leads " + degrees(angle) +
+      misses("from " + from.base + " to " + to.base + " it leads " + angle_text(angle) +
              " fore or aft; the method holds in a plane across the boat");
   }
 
@@ -101,7 +97,7 @@ private:
     const double sweep =
         std::atan2(std::abs(tip.position.x.metres() - root.position.x.metres()), out(tip) - out(root));
     if (sweep > most_out_of_plane)
-      misses(name + " is swept by " + degrees(sweep) +
+      misses(name + " is swept by " + angle_text(sweep) +
              "; the method holds for spreaders in line with the mast");
     on_axis(root);
     ShroudLevel level;
@@ -166,7 +162,7 @@ private:
     const Point& next = point(stay.path[1]);
     on_axis(begin);
     if (const double angle = out_of_plane(begin, next); angle > most_out_of_plane)
-      misses(stay.base + " leads " + degrees(angle) +
+      misses(stay.base + " leads " + angle_text(angle) +
              " fore or aft; the method holds in a plane across the boat");
     if (k > 0) {
       if (stay.path[1].point != tips_[k - 1])

@@ -1,16 +1,14 @@
 #include "unit/rules/rule_fixture.hpp"
+#include "units/si_factors.hpp"
 
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <numbers>
 
 namespace sheerpole {
 namespace {
 
 using namespace build;
-
-constexpr double degree = std::numbers::pi / 180.0;
 
 Particular number_fact(std::string name, double si) {
   Particular fact;

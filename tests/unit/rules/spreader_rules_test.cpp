@@ -1,16 +1,14 @@
 #include "unit/rules/rule_fixture.hpp"
+#include "units/si_factors.hpp"
 
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <numbers>
 
 namespace sheerpole {
 namespace {
 
 using namespace build;
-
-constexpr double degree = std::numbers::pi / 180.0;
 
 /// A pair of spreaders whose rise is this much off what halves the angle, with lines over their tips.
 Rig spreaders(double off_degrees, std::vector<Passage> lines, std::string hold = "") {

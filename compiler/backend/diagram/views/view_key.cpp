@@ -18,7 +18,7 @@ bool uses(const Rig& rig, LineMaterial::Kind kind) {
                      [&](const Stay& stay) { return rig[stay.material].kind == kind; });
 }
 
-constexpr double row_height = 4.2;
+constexpr double key_row_height = 4.2;
 constexpr LineMaterial::Kind rare_kinds[] = {LineMaterial::Kind::rod, LineMaterial::Kind::chain};
 
 } // namespace
@@ -27,7 +27,7 @@ double view_key_height(const Rig& rig) {
   double height = 45.0;
   for (const auto kind : rare_kinds)
     if (uses(rig, kind))
-      height += row_height;
+      height += key_row_height;
   return height;
 }
 
@@ -42,7 +42,7 @@ ShapeGroup view_key(const Rig& rig, double scale, PaperPoint at) {
                       TextAnchor::start,
                       false,
                       {}});
-    y += row_height;
+    y += key_row_height;
   };
   const auto row = [&](const ShapeStyle& style, const char* text) {
     key.add(LineShape{{at.x, y}, {at.x + sample, y}, style, {}});

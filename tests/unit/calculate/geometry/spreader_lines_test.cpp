@@ -3,17 +3,14 @@
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/calculate/example_rig.hpp"
 #include "unit/calculate/rig_builder.hpp"
+#include "units/si_factors.hpp"
 
 #include <gtest/gtest.h>
-
-#include <numbers>
 
 namespace sheerpole {
 namespace {
 
 using namespace build;
-
-constexpr double degree = std::numbers::pi / 180.0;
 
 struct OneSpreader {
   double tang_y = 0, tang_z = 11'400, tip_y = 1'000, tip_z = 5'500, root_z = 5'500, plate_y = 1'250;

@@ -3,18 +3,16 @@
 #include "calculate/geometry/shroud_at_mast.hpp"
 #include "calculate/geometry/spar_line.hpp"
 #include "unit/calculate/rig_builder.hpp"
+#include "units/si_factors.hpp"
 
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <numbers>
 
 namespace sheerpole {
 namespace {
 
 using namespace build;
-
-constexpr double degree = std::numbers::pi / 180.0;
 
 Spar mast(double rake_degrees = 0.0, double heel_x_mm = 0.0) {
   Spar spar;

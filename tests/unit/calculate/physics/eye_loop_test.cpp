@@ -1,17 +1,15 @@
 #include "calculate/physics/eye_loop.hpp"
 
 #include "calculate/eye_perimeter.hpp"
+#include "units/si_factors.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
 #include <cmath>
-#include <numbers>
 
 namespace sheerpole {
 namespace {
-
-constexpr double degree = std::numbers::pi / 180.0;
 
 Length mm(double value) {
   return Length::millimetres(value);

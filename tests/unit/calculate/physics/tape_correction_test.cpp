@@ -1,11 +1,11 @@
 #include "calculate/physics/tape_correction.hpp"
+#include "units/si_factors.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
 #include <cmath>
 #include <limits>
-#include <numbers>
 
 namespace sheerpole {
 namespace {
@@ -14,7 +14,6 @@ namespace {
 constexpr double foot = 0.3048;
 constexpr double pound_force = 4.4482216152605;
 constexpr double square_inch = 0.0254 * 0.0254;
-constexpr double degree = std::numbers::pi / 180.0;
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 
 Length feet(double value) {

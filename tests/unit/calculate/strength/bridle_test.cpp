@@ -1,15 +1,13 @@
 #include "calculate/strength/bridle.hpp"
+#include "units/si_factors.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
 #include <cmath>
-#include <numbers>
 
 namespace sheerpole {
 namespace {
-
-constexpr double degree = std::numbers::pi / 180.0;
 
 SpacePoint at(double x, double y, double z) {
   return {Length::metres(x), Length::metres(y), Length::metres(z)};

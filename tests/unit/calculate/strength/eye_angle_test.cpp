@@ -1,15 +1,12 @@
 #include "calculate/strength/eye_angle.hpp"
 
 #include "calculate/physics/eye_loop.hpp"
+#include "units/si_factors.hpp"
 
 #include <gtest/gtest.h>
 
-#include <numbers>
-
 namespace sheerpole {
 namespace {
-
-constexpr double degree = std::numbers::pi / 180.0;
 
 Length mm(double value) {
   return Length::millimetres(value);

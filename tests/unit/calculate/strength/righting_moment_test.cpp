@@ -1,14 +1,13 @@
 #include "calculate/strength/righting_moment.hpp"
+#include "units/si_factors.hpp"
 
 #include <gtest/gtest.h>
 
 #include <limits>
-#include <numbers>
 
 namespace sheerpole {
 namespace {
 
-constexpr double degree = std::numbers::pi / 180.0;
 constexpr double pound = 4.4482216152605; // N, exact
 constexpr double foot = 0.3048;           // m, exact
 

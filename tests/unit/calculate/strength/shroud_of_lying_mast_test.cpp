@@ -1,15 +1,12 @@
 #include "calculate/strength/shroud_of_lying_mast.hpp"
 
 #include "calculate/physics/physical_constants.hpp"
+#include "units/si_factors.hpp"
 
 #include <gtest/gtest.h>
 
-#include <numbers>
-
 namespace sheerpole {
 namespace {
-
-constexpr double degree = std::numbers::pi / 180.0;
 
 // Common practice, no source, and by hand: a mast of 150 kg, shroud at 10 degrees: 150 / (2 sin 10) = 431.9
 // kg.

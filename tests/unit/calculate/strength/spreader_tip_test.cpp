@@ -1,4 +1,5 @@
 #include "calculate/strength/spreader_tip.hpp"
+#include "units/si_factors.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -8,8 +9,6 @@
 
 namespace sheerpole {
 namespace {
-
-constexpr double degree = std::numbers::pi / 180.0;
 
 SpacePoint at(double x, double y, double z) {
   return {Length::metres(x), Length::metres(y), Length::metres(z)};

@@ -1,4 +1,5 @@
 #include "calculate/strength/stay_angle.hpp"
+#include "units/si_factors.hpp"
 
 #include <gtest/gtest.h>
 
@@ -7,8 +8,6 @@
 
 namespace sheerpole {
 namespace {
-
-constexpr double degree = std::numbers::pi / 180.0;
 
 SpacePoint at(double x, double y, double z) {
   return {Length::metres(x), Length::metres(y), Length::metres(z)};

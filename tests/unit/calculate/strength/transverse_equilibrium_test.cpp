@@ -1,20 +1,18 @@
 #include "calculate/strength/transverse_equilibrium.hpp"
 
 #include "calculate/strength/spreader_tip.hpp"
+#include "units/si_factors.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
 #include <array>
 #include <cmath>
-#include <numbers>
 #include <span>
 #include <vector>
 
 namespace sheerpole {
 namespace {
-
-constexpr double degree = std::numbers::pi / 180.0;
 
 MastLevel spreaders(double height, double force, double tip, double rise = 0) {
   return {Length::metres(height), Force::newtons(force), Length::metres(tip), Length::metres(rise)};
