@@ -21,11 +21,12 @@ import formatting
 import generated_code
 import include_arrows
 import layout
-import lone_headers
+import lone_files
 import number_text
 import output_words
 import outside_world
 import self_test
+import test_namespaces
 import type_names
 
 CHECKS = [
@@ -42,8 +43,9 @@ CHECKS = [
     file_length,
     type_names,
     generated_code,
+    test_namespaces,
     formatting,
-    lone_headers,
+    lone_files,
 ]
 
 
@@ -52,9 +54,9 @@ def main():
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--root", type=pathlib.Path, default=here.parent.parent.parent, help="top folder of the project")
     parser.add_argument("--build", type=pathlib.Path, help="build folder (default: build/dev)")
-    parser.add_argument("--quick", action="store_true", help="leave out the compiling of every header")
+    parser.add_argument("--quick", action="store_true", help="leave out the compiling of every file")
     arguments = parser.parse_args()
-    checks = [check for check in CHECKS if not (arguments.quick and check is lone_headers)]
+    checks = [check for check in CHECKS if not (arguments.quick and check is lone_files)]
     root = arguments.root.resolve()
     build = (arguments.build or root / "build" / "dev").resolve()
 

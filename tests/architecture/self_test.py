@@ -142,9 +142,14 @@ WRONG = {
     "clang-format": [
         ("compiler/units/untidy.cpp", "int   x ;\n", "untidy.cpp"),
     ],
-    "headers compile alone": [
+    "files compile alone": [
         ("compiler/base/needs_string.hpp", "#pragma once\ninline std::string name;\n", "needs_string.hpp"),
         ("plugins/echo/needs_other.hpp", "#pragma once\ninline sheerpole::Missing missing;\n", "needs_other.hpp"),
+        ("compiler/base/counts.cpp", "std::size_t count() { return 0; }\n", "counts.cpp"),
+    ],
+    "namespaces of tests": [
+        ("tests/unit/units/length_test.cpp", "namespace sheerpole {\n}\n", "namespace sheerpole::length_test"),
+        ("tests/unit/units/angle_test.cpp", "int degrees = 0;\n", "namespace sheerpole::angle_test"),
     ],
 }
 

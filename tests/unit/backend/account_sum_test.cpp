@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::account_sum_test {
 namespace {
 
 AccountEntry entry(double tightens, double slackens, bool dated = false, bool of_temperature = false) {
@@ -41,4 +41,4 @@ TEST(PrintedLeft, TakesTheWorseTemperature) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::account_sum_test

@@ -3,7 +3,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::base64_test {
 namespace {
 
 TEST(Base64, TestVectorsOfTheStandard) { // RFC 4648 section 10
@@ -30,4 +30,4 @@ RC_GTEST_PROP(Base64, ComesBack, (const std::string& bytes)) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::base64_test

@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::card_unit_test {
 namespace {
 
 CardUnit unit_with(const std::string& shops, const std::string& chosen = {}) {
@@ -92,4 +92,4 @@ TEST(CardUnit, SaysARemarkInItsUnit) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::card_unit_test

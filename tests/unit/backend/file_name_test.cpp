@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::file_name_test {
 namespace {
 
 TEST(FileName, GoodOnes) {
@@ -40,4 +40,4 @@ TEST(FileName, Clashes) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::file_name_test

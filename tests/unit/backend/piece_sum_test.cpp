@@ -3,7 +3,7 @@
 
 #include <gmock/gmock.h>
 
-namespace sheerpole {
+namespace sheerpole::piece_sum_test {
 namespace {
 
 PieceSum first_sum(const SampleRig& sample) {
@@ -86,4 +86,4 @@ TEST(PieceSum, WritesTotalsInBothSystems) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::piece_sum_test

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::printed_mark_test {
 namespace {
 
 BenchMark mark(bool unknown_aloft, double aloft, bool unknown_below, double below) {
@@ -38,4 +38,4 @@ TEST(PrintedMark, KeepsX) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::printed_mark_test

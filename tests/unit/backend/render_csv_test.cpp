@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::render_csv_test {
 namespace {
 
 // RFC 4180, section 2: rules 1 (CRLF), 3 (header), 6 (quotes round comma, quote and line end) and 7 (quotes
@@ -65,4 +65,4 @@ RC_GTEST_PROP(RenderCsv, IsReadBackAsItWas, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::render_csv_test

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::render_text_test {
 namespace {
 
 TEST(RenderText, PadsColumnsAndLeavesNoTrailingBlanks) {
@@ -29,4 +29,4 @@ TEST(RenderText, ShowsHeadingsOfAnEmptyTable) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::render_text_test

@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::reply_test {
 namespace {
 
 using Kind = ReplyFault::Kind;
@@ -102,4 +102,4 @@ TEST(JsonText, Depth) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::reply_test

@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::request_json_test {
 namespace {
 
 TEST(RequestJson, HoldsRigAndWhatWasCalculated) {
@@ -95,4 +95,4 @@ TEST(RequestJson, RoundsNoiseAwayAndNothingElse) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::request_json_test

@@ -3,7 +3,7 @@
 
 #include <gmock/gmock.h>
 
-namespace sheerpole {
+namespace sheerpole::rig_tables_test {
 namespace {
 
 using testing::ElementsAre;
@@ -137,4 +137,4 @@ TEST(RigTables, ListEveryNumberWithItsPlace) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::rig_tables_test

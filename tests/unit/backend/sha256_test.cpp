@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::sha256_test {
 namespace {
 
 // NIST, Examples with Intermediate Values, SHA-256: one block "abc", two blocks, and the empty message (the
@@ -15,4 +15,4 @@ TEST(Sha256, GivesTheDigestsOfThePublishedExamples) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::sha256_test

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::source_words_test {
 namespace {
 
 TEST(SourceWords, SayClassNoteAndWhatWasWritten) {
@@ -27,4 +27,4 @@ TEST(SourceWords, NameTheAssumptionsBehindAComputedNumber) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::source_words_test

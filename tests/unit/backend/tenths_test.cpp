@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::tenths_test {
 namespace {
 
 TEST(Tenths, RoundHalvesAwayFromZero) {
@@ -30,4 +30,4 @@ RC_GTEST_PROP(Tenths, AgreeWithTheWrittenLength, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::tenths_test

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::trials_test {
 namespace {
 
 TEST(Trials, AreGroupedByThrees) {
@@ -32,4 +32,4 @@ TEST(Trials, SharesOfAVarianceAreNeverAHundredPerCent) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::trials_test

@@ -3,7 +3,7 @@
 
 #include <gmock/gmock.h>
 
-namespace sheerpole {
+namespace sheerpole::worked_tables_test {
 namespace {
 
 using testing::ElementsAre;
@@ -121,4 +121,4 @@ TEST(WorkedTables, ShowWhatMakesALineFit) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::worked_tables_test

@@ -3,7 +3,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::calendar_day_test {
 namespace {
 
 // Day numbers of POSIX, seconds since the Epoch over 86 400 (IEEE Std 1003.1, 4.16): 946 684 800 s is
@@ -34,4 +34,4 @@ RC_GTEST_PROP(CalendarDay, IsReadBackAsWritten, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::calendar_day_test

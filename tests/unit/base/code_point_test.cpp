@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::code_point_test {
 namespace {
 
 // Widths by Unicode Standard Annex 11, EastAsianWidth.txt: U+4E2D is W, U+FF21 is F, U+FF71 is H, U+00E9 is
@@ -35,4 +35,4 @@ TEST(CodePoint, TakesABadByteAlone) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::code_point_test

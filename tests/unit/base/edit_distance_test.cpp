@@ -5,7 +5,7 @@
 
 #include <string>
 
-namespace sheerpole {
+namespace sheerpole::edit_distance_test {
 namespace {
 
 /// The worked examples of the optimal string alignment distance: kitten and sitting are the textbook pair
@@ -41,4 +41,4 @@ TEST(NearestName, TheFirstOfEquallyNearOnesIsOffered) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::edit_distance_test

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::plain_text_test {
 namespace {
 
 const std::string replaced = "\xEF\xBF\xBD"; // U+FFFD
@@ -32,4 +32,4 @@ TEST(PlainText, ReplacesBytesThatAreNoUtf8) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::plain_text_test

@@ -2,7 +2,7 @@
 
 #include <gmock/gmock.h>
 
-namespace sheerpole {
+namespace sheerpole::wrap_text_test {
 namespace {
 
 using testing::ElementsAre;
@@ -27,4 +27,4 @@ TEST(WrapText, CountsColumnsAndNotBytes) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::wrap_text_test

@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::body_test {
 namespace {
 
 using namespace build;
@@ -156,4 +156,4 @@ RC_GTEST_PROP(Body, PlusHardwareIsPinToPin, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::body_test

@@ -6,7 +6,7 @@
 
 #include <map>
 
-namespace sheerpole {
+namespace sheerpole::cold_day_test {
 namespace {
 
 // Pellimoor, set up at 25 degC and sailed at 5 degC: an invented boat whose numbers were computed outside
@@ -38,4 +38,4 @@ TEST(ColdDay, OfPellimoorComesOutAsInItsTable) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::cold_day_test

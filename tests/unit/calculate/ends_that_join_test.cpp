@@ -5,7 +5,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::ends_that_join_test {
 namespace {
 
 using namespace build;
@@ -88,4 +88,4 @@ TEST(EndsThatJoin, AShackleOrAPinInTheJointMayJoinThem) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::ends_that_join_test

@@ -6,7 +6,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace sheerpole {
+namespace sheerpole::eye_perimeter_test {
 namespace {
 
 Length mm(double value) {
@@ -97,4 +97,4 @@ RC_GTEST_PROP(EyePerimeter, LiesBetweenTheStraightWayAndTheBox, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::eye_perimeter_test

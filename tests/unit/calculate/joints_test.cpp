@@ -4,7 +4,7 @@
 
 #include <map>
 
-namespace sheerpole {
+namespace sheerpole::joints_test {
 namespace {
 
 using test::compiled;
@@ -191,4 +191,4 @@ TEST(Joints, OfEndsThatMayBeJoinedSomeWay) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::joints_test

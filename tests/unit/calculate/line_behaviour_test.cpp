@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::line_behaviour_test {
 namespace {
 
 using test::compiled;
@@ -187,4 +187,4 @@ TEST(FillGap, SaysByHowMuchNoneExists) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::line_behaviour_test

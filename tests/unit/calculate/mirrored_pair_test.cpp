@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::mirrored_pair_test {
 namespace {
 
 using namespace build;
@@ -36,4 +36,4 @@ RC_GTEST_PROP(MirroredPair, SwappingTheSidesSwapsTheLengths, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::mirrored_pair_test

@@ -7,7 +7,7 @@
 
 #include <cmath>
 
-namespace sheerpole {
+namespace sheerpole::path_length_test {
 namespace {
 
 using namespace build;
@@ -85,4 +85,4 @@ RC_GTEST_PROP(PathLength, ChangesWithAPointAsTheDerivativeSays, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::path_length_test

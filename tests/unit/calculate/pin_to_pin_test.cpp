@@ -5,7 +5,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::pin_to_pin_test {
 namespace {
 
 using namespace build;
@@ -120,4 +120,4 @@ TEST(PinToPin, IsABareXWhenNothingExists) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::pin_to_pin_test

@@ -5,7 +5,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::print_derived_test {
 namespace {
 
 using namespace build;
@@ -59,4 +59,4 @@ TEST(PrintDerived, ShowsXWithItsMark) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::print_derived_test

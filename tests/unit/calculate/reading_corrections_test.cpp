@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::reading_corrections_test {
 namespace {
 
 using test::compiled;
@@ -134,4 +134,4 @@ TEST(LikelySlips, AreNamed) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::reading_corrections_test

@@ -12,7 +12,7 @@
 
 // The lengths of the example boats against values computed outside the project; the tables say how.
 
-namespace sheerpole {
+namespace sheerpole::reference_lengths_test {
 namespace {
 
 struct Row {
@@ -107,4 +107,4 @@ INSTANTIATE_TEST_SUITE_P(Boats, ReferenceLengths,
                          });
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::reference_lengths_test

@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::restate_for_shop_test {
 namespace {
 
 /// Body of a stay of 15 443 mm with an eye of 70 mm and a screw of 320 to 470 mm, half open in the file.
@@ -47,4 +47,4 @@ TEST(RestateForShop, MovesTheBodyAndNotThePins) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::restate_for_shop_test

@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::rope_cut_test {
 namespace {
 
 using namespace build;
@@ -192,4 +192,4 @@ TEST(RopeCut, AnAssumedDiameterReachesWhatIsStatedInDiameters) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::rope_cut_test

@@ -4,7 +4,7 @@
 
 #include <string>
 
-namespace sheerpole {
+namespace sheerpole::split_pin_test {
 namespace {
 
 std::optional<SplitPin> for_pin(const std::string& size) {
@@ -57,4 +57,4 @@ TEST(SplitPin, OfAnInchPinIsThatOfAsmeB1881) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::split_pin_test

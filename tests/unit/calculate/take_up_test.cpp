@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::take_up_test {
 namespace {
 
 using namespace build;
@@ -99,4 +99,4 @@ RC_GTEST_PROP(TakeUp, BothWaysTogetherAreTheRange, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::take_up_test

@@ -10,7 +10,7 @@
 
 // Values set from outside, against pin-to-pin lengths computed outside the project; the table says how.
 
-namespace sheerpole {
+namespace sheerpole::what_if_test {
 namespace {
 
 struct Row {
@@ -116,4 +116,4 @@ TEST(WhatIf, TurnbucklesForLashingsShortenTheBody) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::what_if_test

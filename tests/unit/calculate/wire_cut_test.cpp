@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::wire_cut_test {
 namespace {
 
 using namespace build;
@@ -78,4 +78,4 @@ TEST(WireCut, ADepthThatIsNotStatedIsMissing) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::wire_cut_test

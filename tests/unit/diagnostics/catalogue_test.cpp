@@ -8,7 +8,7 @@
 #include <iterator>
 #include <set>
 
-namespace sheerpole {
+namespace sheerpole::catalogue_test {
 namespace {
 
 bool has_placeholder(std::string_view text) {
@@ -68,4 +68,4 @@ TEST(Catalogue, TheExampleOfAPageProvokesItsFindingAlone) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::catalogue_test

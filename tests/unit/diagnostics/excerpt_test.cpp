@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace sheerpole {
+namespace sheerpole::excerpt_test {
 namespace {
 
 TEST(Excerpt, LeavesAShortLineAlone) {
@@ -39,4 +39,4 @@ RC_GTEST_PROP(Excerpt, MarksTheVerySpotInAnyCrop, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::excerpt_test

@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
-namespace sheerpole {
+namespace sheerpole::render_json_test {
 namespace {
 
 TEST(RenderJson, KeepsAllKeysInOneOrder) {
@@ -102,4 +102,4 @@ TEST(RenderJson, SurvivesAFileNameThatIsNotUtf8) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::render_json_test

@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::render_lines_test {
 namespace {
 
 TEST(RenderLines, GivesEachFindingOneLine) {
@@ -34,4 +34,4 @@ TEST(RenderLines, GivesNothingForNothing) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::render_lines_test

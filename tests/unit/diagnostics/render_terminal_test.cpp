@@ -3,7 +3,7 @@
 
 #include <gmock/gmock.h>
 
-namespace sheerpole {
+namespace sheerpole::render_terminal_test {
 namespace {
 
 using testing::HasSubstr;
@@ -181,4 +181,4 @@ TEST(RenderTerminal, ColoursNothingButAddsNoWord) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::render_terminal_test

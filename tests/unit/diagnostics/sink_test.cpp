@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::sink_test {
 namespace {
 
 DiagnosticBuilder at(std::string_view slug, std::uint32_t place) {
@@ -43,4 +43,4 @@ TEST(Sink, WithAThousandErrorsItIsFull) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::sink_test

@@ -3,7 +3,7 @@
 
 #include <gmock/gmock.h>
 
-namespace sheerpole {
+namespace sheerpole::source_findings_test {
 namespace {
 
 TEST(SourceFindings, CoverEveryWayInWhichAFileCanFail) {
@@ -33,4 +33,4 @@ TEST(SourceFindings, SayFileAndLine) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::source_findings_test

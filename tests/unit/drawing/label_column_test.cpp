@@ -9,7 +9,7 @@
 
 #include <algorithm>
 
-namespace sheerpole {
+namespace sheerpole::label_column_test {
 namespace {
 
 std::vector<double> numbers(int low, int high, std::size_t count) {
@@ -106,4 +106,4 @@ RC_GTEST_PROP(PlaceLabels, BoxesNeverOverlapAndStayOutsideTheView, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::label_column_test

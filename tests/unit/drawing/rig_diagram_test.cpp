@@ -12,7 +12,7 @@
 #include <algorithm>
 #include <cstdio>
 
-namespace sheerpole {
+namespace sheerpole::rig_diagram_test {
 namespace {
 
 using testing::Contains;
@@ -246,4 +246,4 @@ TEST(DiagramBackendFiles, AreTheOnesItDescribes) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::rig_diagram_test

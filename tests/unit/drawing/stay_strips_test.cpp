@@ -13,7 +13,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace sheerpole {
+namespace sheerpole::stay_strips_test {
 namespace {
 
 using testing::ElementsAre;
@@ -186,4 +186,4 @@ TEST(PartSymbol, KeepsToItsHeightAndDrawsSomethingForEveryKind) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::stay_strips_test

@@ -9,7 +9,7 @@
 
 #include <clocale>
 
-namespace sheerpole {
+namespace sheerpole::svg_writer_test {
 namespace {
 
 using testing::HasSubstr;
@@ -84,4 +84,4 @@ RC_GTEST_PROP(ElementId, TwoNamesNeverMakeOneId, (const std::string& a, const st
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::svg_writer_test

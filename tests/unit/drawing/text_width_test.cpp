@@ -8,7 +8,7 @@
 #include <algorithm>
 #include <string>
 
-namespace sheerpole {
+namespace sheerpole::text_width_test {
 namespace {
 
 // Advance widths in 1/1000 em as printed in the Adobe Helvetica metrics (from memory of the Core 14 AFM
@@ -71,4 +71,4 @@ TEST(WrapLabel, GivesOneLineForNothing) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::text_width_test

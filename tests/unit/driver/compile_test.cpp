@@ -8,7 +8,7 @@
 #include <map>
 #include <string>
 
-namespace sheerpole {
+namespace sheerpole::compile_test {
 namespace {
 
 class Texts final : public FileReader {
@@ -112,4 +112,4 @@ TEST(Compile, BackEndsMakeWhatTheyAnnounce) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::compile_test

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::depends_file_test {
 namespace {
 
 /// How the name of one input is written.
@@ -49,4 +49,4 @@ TEST(DependsFile, EachFileOnceAndNotTheCommandLine) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::depends_file_test

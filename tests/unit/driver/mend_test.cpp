@@ -11,7 +11,7 @@
 #include <string>
 #include <utility>
 
-namespace sheerpole {
+namespace sheerpole::mend_test {
 namespace {
 
 using testing::ElementsAre;
@@ -210,4 +210,4 @@ TEST(Mend, AFileThatIsNotThereGivesItsFinding) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::mend_test

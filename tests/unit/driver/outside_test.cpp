@@ -14,7 +14,7 @@
 #include <algorithm>
 #include <sstream>
 
-namespace sheerpole {
+namespace sheerpole::outside_test {
 namespace {
 
 /// Tells what paper it was asked for.
@@ -148,4 +148,4 @@ TEST(Outside, NoWordOfTheLanguageNamesAProgram) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::outside_test

@@ -10,7 +10,7 @@
 #include <fstream>
 #include <thread>
 
-namespace sheerpole {
+namespace sheerpole::run_program_test {
 namespace {
 
 using How = ProgramEnd::How;
@@ -142,4 +142,4 @@ TEST(TemporaryFolder, GoesWithAllThatIsInIt) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::run_program_test

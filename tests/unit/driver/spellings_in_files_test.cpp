@@ -10,7 +10,7 @@
 
 #include <string>
 
-namespace sheerpole {
+namespace sheerpole::spellings_in_files_test {
 namespace {
 
 class OneText final : public FileReader {
@@ -69,4 +69,4 @@ TEST(SpellingsInFiles, WhatIsRefusedIsRefusedInAFile) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::spellings_in_files_test

@@ -4,7 +4,7 @@
 
 #include <string>
 
-namespace sheerpole {
+namespace sheerpole::unreadable_file_test {
 namespace {
 
 /// The boat can be read when it is asked for, and nothing else can.
@@ -43,4 +43,4 @@ TEST(UnreadableFile, IsToldWhereItIsUsed) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::unreadable_file_test

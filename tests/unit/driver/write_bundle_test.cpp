@@ -8,7 +8,7 @@
 #include <string>
 #include <unistd.h>
 
-namespace sheerpole {
+namespace sheerpole::write_bundle_test {
 namespace {
 
 class WriteBundle : public testing::Test {
@@ -85,4 +85,4 @@ TEST_F(WriteBundle, SaysWhenTheFolderCanNotBeMade) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::write_bundle_test

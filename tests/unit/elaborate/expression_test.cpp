@@ -7,7 +7,7 @@
 #include <charconv>
 #include <cmath>
 
-namespace sheerpole {
+namespace sheerpole::expression_test {
 namespace {
 
 using rig_test::Understood;
@@ -170,4 +170,4 @@ RC_GTEST_PROP(Expressions, AgreeWithPlainArithmetic, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::expression_test

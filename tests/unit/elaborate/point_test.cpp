@@ -2,7 +2,7 @@
 
 #include <gmock/gmock.h>
 
-namespace sheerpole {
+namespace sheerpole::point_test {
 namespace {
 
 using rig_test::Understood;
@@ -168,4 +168,4 @@ TEST(Spreaders, NeedATipOnEachSide) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::point_test

@@ -7,7 +7,7 @@
 
 #include <algorithm>
 
-namespace sheerpole {
+namespace sheerpole::provenance_test {
 namespace {
 
 using rig_test::Understood;
@@ -176,4 +176,4 @@ stay forestay
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::provenance_test

@@ -2,7 +2,7 @@
 
 #include <gmock/gmock.h>
 
-namespace sheerpole {
+namespace sheerpole::stay_test {
 namespace {
 
 using rig_test::Understood;
@@ -279,4 +279,4 @@ TEST(Readings, OfAPairSayWhichSide) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::stay_test

@@ -2,7 +2,7 @@
 
 #include <gmock/gmock.h>
 
-namespace sheerpole {
+namespace sheerpole::value_findings_test {
 namespace {
 
 using rig_test::Understood;
@@ -267,4 +267,4 @@ TEST(Boats, AreOneARig) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::value_findings_test

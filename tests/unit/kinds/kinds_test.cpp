@@ -13,7 +13,7 @@
 #include <string>
 #include <vector>
 
-namespace sheerpole {
+namespace sheerpole::kinds_test {
 namespace {
 
 struct Owned {
@@ -139,4 +139,4 @@ TEST(Kinds, BlocksInsideAreKinds) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::kinds_test

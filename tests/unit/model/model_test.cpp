@@ -6,7 +6,7 @@
 #include <set>
 #include <string_view>
 
-namespace sheerpole {
+namespace sheerpole::model_test {
 namespace {
 
 /// 72 diameters of a 9 mm rope are 648 mm, about 25 1/2 in (common practice, no source).
@@ -46,4 +46,4 @@ TEST(SourceClass, EveryClassHasAWordOfItsOwn) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::model_test

@@ -2,7 +2,7 @@
 
 #include <gmock/gmock.h>
 
-namespace sheerpole {
+namespace sheerpole::file_findings_test {
 namespace {
 
 using rig_test::Understood;
@@ -113,4 +113,4 @@ TEST(LanguageLine, StandsFirstAndOnce) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::file_findings_test

@@ -2,7 +2,7 @@
 
 #include <gmock/gmock.h>
 
-namespace sheerpole {
+namespace sheerpole::name_findings_test {
 namespace {
 
 using rig_test::Understood;
@@ -234,4 +234,4 @@ TEST(PrintNames, ShowsEachNameItsPlaceAndItsUses) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::name_findings_test

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace sheerpole {
+namespace sheerpole::page_flow_test {
 namespace {
 
 constexpr const char* long_word =
@@ -79,4 +79,4 @@ TEST(PageFlow, BeginsNoPageThatStaysEmpty) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::page_flow_test

@@ -14,7 +14,7 @@
 #include <map>
 #include <sstream>
 
-namespace sheerpole {
+namespace sheerpole::text_paper_test {
 namespace {
 
 class TextPaperOnBothSheets : public testing::TestWithParam<PaperSize> {};
@@ -145,4 +145,4 @@ TEST(TextPaper, ADraftSaysSoOnEveryPageAndNothingElseDoes) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::text_paper_test

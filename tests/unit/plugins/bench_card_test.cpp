@@ -16,7 +16,7 @@
 #include <cmath>
 #include <map>
 
-namespace sheerpole {
+namespace sheerpole::bench_card_test {
 namespace {
 
 using testing::HasSubstr;
@@ -168,4 +168,4 @@ TEST(BenchCard, ANameOutOfMarkupStaysText) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::bench_card_test

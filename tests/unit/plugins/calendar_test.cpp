@@ -7,7 +7,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::calendar_test {
 namespace {
 
 // RFC 5545, 3.1 (lines longer than 75 octets are folded; a fold is CRLF and one blank) and 3.3.11 (TEXT).
@@ -49,4 +49,4 @@ TEST(DueDays, AreCountedFromWhatTheFileSays) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::calendar_test

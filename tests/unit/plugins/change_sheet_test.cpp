@@ -7,7 +7,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::change_sheet_test {
 namespace {
 
 using testing::HasSubstr;
@@ -95,4 +95,4 @@ TEST(ChangeSheet, IsADraftWhereTheNewRigIsOne) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::change_sheet_test

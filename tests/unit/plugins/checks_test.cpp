@@ -4,7 +4,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::checks_test {
 namespace {
 
 using testing::HasSubstr;
@@ -31,4 +31,4 @@ TEST(ChecksBackEnd, WritesEveryResultAndTheirTotals) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::checks_test

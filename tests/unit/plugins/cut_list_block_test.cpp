@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::cut_list_block_test {
 namespace {
 
 SampleRig pair(double difference_mm, double tolerance_mm) {
@@ -93,4 +93,4 @@ TEST(CutListBlocks, PrintApartWhenTheirRangesDiffer) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::cut_list_block_test

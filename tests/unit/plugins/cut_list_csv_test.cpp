@@ -4,7 +4,7 @@
 
 #include <gmock/gmock.h>
 
-namespace sheerpole {
+namespace sheerpole::cut_list_csv_test {
 namespace {
 
 using testing::ElementsAre;
@@ -112,4 +112,4 @@ TEST(CutListCsv, GivesTheRangeOnlyToTheLineThatTakesTheRest) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::cut_list_csv_test

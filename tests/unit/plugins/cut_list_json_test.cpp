@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::cut_list_json_test {
 namespace {
 
 Json json_of(const SampleRig& sample) {
@@ -78,4 +78,4 @@ TEST(CutListJson, IsTheSameTwice) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::cut_list_json_test

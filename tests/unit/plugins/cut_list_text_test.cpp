@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-namespace sheerpole {
+namespace sheerpole::cut_list_text_test {
 namespace {
 
 using testing::HasSubstr;
@@ -339,4 +339,4 @@ TEST(CutListText, AddsTheCutUpInThreeNumbersAndSaysHowWellItIsKnown) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::cut_list_text_test

@@ -9,7 +9,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::dry_fit_card_test {
 namespace {
 
 using testing::HasSubstr;
@@ -121,4 +121,4 @@ TEST(DryFitCard, HoldsStaysWithLongNamesOfManyAlphabets) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::dry_fit_card_test

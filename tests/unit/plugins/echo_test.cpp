@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::echo_test {
 namespace {
 
 TEST(EchoBackEnd, GivesTheRequestBack) {
@@ -17,4 +17,4 @@ TEST(EchoBackEnd, GivesTheRequestBack) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::echo_test

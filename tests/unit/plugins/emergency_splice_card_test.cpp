@@ -13,7 +13,7 @@
 #include <cmath>
 #include <set>
 
-namespace sheerpole {
+namespace sheerpole::emergency_splice_card_test {
 namespace {
 
 using testing::HasSubstr;
@@ -136,4 +136,4 @@ TEST(EmergencySpliceCard, HoldsNamesOfManyAlphabetsAndARigWithoutLines) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::emergency_splice_card_test

@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::findings_test {
 namespace {
 
 TEST(FindingsBackEnd, WritesThemWithoutColour) {
@@ -40,4 +40,4 @@ TEST(FindingsBackEnd, SaysThatThereAreNone) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::findings_test

@@ -11,7 +11,7 @@
 
 #include <cmath>
 
-namespace sheerpole {
+namespace sheerpole::labels_test {
 namespace {
 
 using testing::HasSubstr;
@@ -101,4 +101,4 @@ TEST(Labels, HoldNamesOfManyAlphabetsAndOfAnyLength) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::labels_test

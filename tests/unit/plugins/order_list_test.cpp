@@ -13,7 +13,7 @@
 #include <algorithm>
 #include <map>
 
-namespace sheerpole {
+namespace sheerpole::order_list_test {
 namespace {
 
 Compilation example(const std::string& name) {
@@ -155,4 +155,4 @@ TEST(OrderList, HoldsStaysWithLongNamesOfManyAlphabets) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::order_list_test

@@ -3,7 +3,7 @@
 
 #include <gmock/gmock.h>
 
-namespace sheerpole {
+namespace sheerpole::proof_sheet_test {
 namespace {
 
 using testing::HasSubstr;
@@ -96,4 +96,4 @@ TEST(ProofSheet, IsNotWiderThanThePage) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::proof_sheet_test

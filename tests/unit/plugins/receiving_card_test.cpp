@@ -13,7 +13,7 @@
 #include <algorithm>
 #include <map>
 
-namespace sheerpole {
+namespace sheerpole::receiving_card_test {
 namespace {
 
 using testing::HasSubstr;
@@ -119,4 +119,4 @@ TEST(ReceivingCard, HoldsNamesOfManyAlphabetsAndARigWithoutStays) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::receiving_card_test

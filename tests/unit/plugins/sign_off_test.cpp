@@ -10,7 +10,7 @@
 
 #include <algorithm>
 
-namespace sheerpole {
+namespace sheerpole::sign_off_test {
 namespace {
 
 class OneText final : public FileReader {
@@ -106,4 +106,4 @@ TEST(SignOff, IsWellSetForTheBoatsAndForFortyStaysWithLongNames) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::sign_off_test

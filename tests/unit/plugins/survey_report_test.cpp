@@ -16,7 +16,7 @@
 #include <algorithm>
 #include <set>
 
-namespace sheerpole {
+namespace sheerpole::survey_report_test {
 namespace {
 
 using testing::HasSubstr;
@@ -212,4 +212,4 @@ TEST(FindingClass, FollowsTheSeverityWhereNothingElseIsSaid) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::survey_report_test

@@ -4,7 +4,7 @@
 
 #include <gmock/gmock.h>
 
-namespace sheerpole {
+namespace sheerpole::take_up_sheet_test {
 namespace {
 
 using testing::ElementsAre;
@@ -89,4 +89,4 @@ TEST(TakeUpSheet, IsATableForPrograms) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::take_up_sheet_test

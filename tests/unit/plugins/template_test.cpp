@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::template_test {
 namespace {
 
 // The test to copy with the back end: a rig whose lengths are worked on paper, and the very bytes that must
@@ -22,4 +22,4 @@ TEST(TemplateBackEnd, OneLineForEachPiece) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::template_test

@@ -3,7 +3,7 @@
 
 #include <gmock/gmock.h>
 
-namespace sheerpole {
+namespace sheerpole::checked_rig_test {
 namespace {
 
 std::vector<std::string> spoken(const std::vector<DraftReason>& reasons) {
@@ -77,4 +77,4 @@ TEST(CheckedRig, AnUnknownLengthIsNoDraftByItself) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::checked_rig_test

@@ -4,7 +4,7 @@
 
 #include <string>
 
-namespace sheerpole {
+namespace sheerpole::adjuster_setting_test {
 namespace {
 
 using test::compiled;
@@ -197,4 +197,4 @@ TEST(KnotFactorHigh, AboveHalf) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::adjuster_setting_test

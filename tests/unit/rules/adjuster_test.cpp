@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::adjuster_test {
 namespace {
 
 using namespace build;
@@ -141,4 +141,4 @@ TEST(AdjusterNearEnd, LeavesLeversAndSettingsBeyondTheRangeAlone) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::adjuster_test

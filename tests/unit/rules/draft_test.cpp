@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::draft_test {
 namespace {
 
 using namespace build;
@@ -122,4 +122,4 @@ TEST(Check, RunsEveryCheckAndACompleteRigIsClean) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::draft_test

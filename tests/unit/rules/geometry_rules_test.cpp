@@ -5,7 +5,7 @@
 
 #include <cmath>
 
-namespace sheerpole {
+namespace sheerpole::geometry_rules_test {
 namespace {
 
 using namespace build;
@@ -218,4 +218,4 @@ TEST(ForetriangleDiffers, InDoubtIsNotChecked) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::geometry_rules_test

@@ -11,7 +11,7 @@
 #include <sstream>
 #include <string>
 
-namespace sheerpole {
+namespace sheerpole::limits_test {
 namespace {
 
 TEST(LimitKinds, HaveARowForEveryThresholdAndNoOther) {
@@ -80,4 +80,4 @@ TEST(CheckTable, HoldsTheFiftyWaysOfTheTradeToLoseARig) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::limits_test

@@ -8,7 +8,7 @@
 
 #include <string>
 
-namespace sheerpole {
+namespace sheerpole::line_material_test {
 namespace {
 
 std::vector<CheckResult> results(build::Check check, const std::string& text) {
@@ -189,4 +189,4 @@ TEST(ColdSlack, SaysWhatIsNotStated) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::line_material_test

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::negative_body_test {
 namespace {
 
 using namespace build;
@@ -58,4 +58,4 @@ TEST(NegativeBody, SaysNothingOfAnUnknownLength) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::negative_body_test

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::pair_differs_test {
 namespace {
 
 using namespace build;
@@ -45,4 +45,4 @@ TEST(PairDiffers, TakesTheLimitWhereTheBoatStatesNoTolerance) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::pair_differs_test

@@ -7,7 +7,7 @@
 #include <set>
 #include <string>
 
-namespace sheerpole {
+namespace sheerpole::rig_findings_test {
 namespace {
 
 TEST(RigFindings, EveryEntryIsCompleteAndNamedOnce) {
@@ -32,4 +32,4 @@ TEST(RigFindings, NothingIsCalledSafe) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::rig_findings_test

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::routes_differ_test {
 namespace {
 
 using namespace build;
@@ -49,4 +49,4 @@ TEST(RoutesDiffer, AnOlderReadingIsNoContradiction) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::routes_differ_test

@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <string>
 
-namespace sheerpole {
+namespace sheerpole::securing_test {
 namespace {
 
 using test::compiled;
@@ -298,4 +298,4 @@ TEST(BearingOffsetZero, IsHalfWhatThePinHasInTheBore) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::securing_test

@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <string>
 
-namespace sheerpole {
+namespace sheerpole::splice_test {
 namespace {
 
 using test::compiled;
@@ -176,4 +176,4 @@ TEST(EyeWaysDiffer, ByMoreThanTheLimit) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::splice_test

@@ -5,7 +5,7 @@
 
 #include <cmath>
 
-namespace sheerpole {
+namespace sheerpole::spreader_rules_test {
 namespace {
 
 using namespace build;
@@ -118,4 +118,4 @@ TEST(TipHeldTwice, NeedsTwoClamps) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::spreader_rules_test

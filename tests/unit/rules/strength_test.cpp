@@ -5,7 +5,7 @@
 
 #include <string>
 
-namespace sheerpole {
+namespace sheerpole::strength_test {
 namespace {
 
 std::vector<CheckResult> results(build::Check check, const std::string& text) {
@@ -198,4 +198,4 @@ TEST(PanelOverloaded, IsNotCheckedWithoutItsNumbers) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::strength_test

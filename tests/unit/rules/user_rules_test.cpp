@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-namespace sheerpole {
+namespace sheerpole::user_rules_test {
 namespace {
 
 std::string declared(Category category, const std::string& names) {
@@ -189,4 +189,4 @@ TEST(UserRules, WhatIsInNoStayIsNotLookedAt) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::user_rules_test

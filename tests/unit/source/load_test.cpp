@@ -7,7 +7,7 @@
 #include <string>
 #include <unistd.h>
 
-namespace sheerpole {
+namespace sheerpole::load_test {
 namespace {
 
 class OneFile final : public FileReader {
@@ -84,4 +84,4 @@ TEST(DiskFileReader, TellsAFolderFromAFileThatIsNotThere) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::load_test

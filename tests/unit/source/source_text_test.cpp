@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::source_text_test {
 namespace {
 
 TEST(SourceText, CountsLinesAndColumnsFromOne) {
@@ -49,4 +49,4 @@ TEST(SourceText, AnEmptyFileHasOneEmptyLine) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::source_text_test

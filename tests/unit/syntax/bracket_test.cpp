@@ -2,6 +2,8 @@
 
 #include <gmock/gmock.h>
 
+namespace sheerpole::bracket_test {
+
 using sheerpole::Diagnostic;
 using sheerpole::syntax_test::ParsedText;
 using ::testing::ElementsAre;
@@ -145,3 +147,5 @@ TEST(SyntaxBrackets, ClosingSignsThatDoNotFit) {
 TEST(SyntaxBrackets, SoundFilesMayBeIndentedAsTheyLike) {
   EXPECT_THAT(ParsedText("      stay a {\n stack {\n line\n        }\n  path: a\n}\n").lines(), IsEmpty());
 }
+
+} // namespace sheerpole::bracket_test

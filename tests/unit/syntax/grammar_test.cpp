@@ -7,7 +7,8 @@
 #include <filesystem>
 #include <vector>
 
-using namespace sheerpole;
+namespace sheerpole::grammar_test {
+
 using ::testing::IsEmpty;
 using ::testing::Not;
 
@@ -62,3 +63,5 @@ TEST(Grammar, TheReportsAreAbleToSaySomething) {
   EXPECT_THAT(prediction_reports(SourceText(SourceId{0}, "bad", "boat { = }")), Not(IsEmpty()));
   EXPECT_THAT(prediction_reports(SourceText(SourceId{0}, "bad", "boat {")), Not(IsEmpty()));
 }
+
+} // namespace sheerpole::grammar_test

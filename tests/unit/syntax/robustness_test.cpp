@@ -4,7 +4,8 @@
 
 #include <gmock/gmock.h>
 
-using namespace sheerpole;
+namespace sheerpole::robustness_test {
+
 using sheerpole::syntax_test::ParsedText;
 using sheerpole::syntax_test::sample;
 using ::testing::HasSubstr;
@@ -220,3 +221,5 @@ TEST(SyntaxFindings, EveryExampleProvokesItsFindingAndEveryTextIsThere) {
           << entry.example << ::testing::PrintToString(parsed.lines());
     }
 }
+
+} // namespace sheerpole::robustness_test

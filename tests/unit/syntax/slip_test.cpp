@@ -2,6 +2,8 @@
 
 #include <gmock/gmock.h>
 
+namespace sheerpole::slip_test {
+
 using sheerpole::syntax_test::ParsedText;
 using ::testing::ElementsAre;
 using ::testing::IsEmpty;
@@ -321,3 +323,5 @@ declaration stay
           number 3 in m
 )");
 }
+
+} // namespace sheerpole::slip_test

@@ -6,7 +6,8 @@
 #include <gmock/gmock.h>
 #include <rapidcheck/gtest.h>
 
-using namespace sheerpole;
+namespace sheerpole::tidy_test {
+
 using sheerpole::syntax_test::all_rig_texts;
 using sheerpole::syntax_test::ParsedText;
 using sheerpole::syntax_test::RigText;
@@ -352,3 +353,5 @@ RC_GTEST_PROP(TidyProperty, LinesAreKeptOrMended, ()) {
   RC_ASSERT(ParsedText(text).findings.empty());
   RC_ASSERT(broken_promise(text) == std::string());
 }
+
+} // namespace sheerpole::tidy_test

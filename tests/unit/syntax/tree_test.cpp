@@ -2,7 +2,8 @@
 
 #include <gmock/gmock.h>
 
-using namespace sheerpole;
+namespace sheerpole::tree_test {
+
 using sheerpole::syntax_test::ParsedText;
 using sheerpole::syntax_test::sample;
 using ::testing::IsEmpty;
@@ -289,3 +290,5 @@ TEST(SyntaxTree, CommentsAreKeptInOrder) {
     comments.emplace_back(parsed.source.text(each.span));
   EXPECT_THAT(comments, ::testing::ElementsAre("# one", "# two", "# three", "# four"));
 }
+
+} // namespace sheerpole::tree_test

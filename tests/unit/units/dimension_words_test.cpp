@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::dimension_words_test {
 namespace {
 
 TEST(DimensionWords, NamedOnesAreSaidInARiggersWords) {
@@ -43,4 +43,4 @@ TEST(DimensionWords, ProductsOfDimensionsAreThoseOfMechanics) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::dimension_words_test

@@ -8,7 +8,7 @@
 #include <cmath>
 #include <map>
 
-namespace sheerpole {
+namespace sheerpole::length_spellings_test {
 namespace {
 
 std::string word_of(QuantityError::Kind kind) {
@@ -126,4 +126,4 @@ TEST(LengthSpellings, AnUnknownUnitIsGivenAsWritten) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::length_spellings_test

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::named_size_test {
 namespace {
 
 NamedSize size(std::string_view text) {
@@ -54,4 +54,4 @@ TEST(NamedSizes, ARefusalOffersASizeWhereOneIsMeant) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::named_size_test

@@ -4,7 +4,7 @@
 
 #include <cmath>
 
-namespace sheerpole {
+namespace sheerpole::parse_number_test {
 namespace {
 
 using Kind = QuantityError::Kind;
@@ -53,4 +53,4 @@ TEST(ParseNumber, SuggestsNumbers) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::parse_number_test

@@ -11,7 +11,7 @@
 #include <charconv>
 #include <cmath>
 
-namespace sheerpole {
+namespace sheerpole::round_trip_test {
 namespace {
 
 /// Lengths of a rig and well beyond, to a tenth of a micrometre, of both signs.
@@ -133,4 +133,4 @@ RC_GTEST_PROP(RoundTrip, FeetAreNeverLostFromTheSum, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::round_trip_test

@@ -5,7 +5,7 @@
 #include <clocale>
 #include <limits>
 
-namespace sheerpole {
+namespace sheerpole::rounding_test {
 namespace {
 
 // Expected texts by hand: half away from zero on the decimal that is written in the first column.
@@ -136,4 +136,4 @@ TEST(Rounding, DecimalSignIsAPointInEveryLocale) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::rounding_test

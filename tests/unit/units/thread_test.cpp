@@ -5,7 +5,7 @@
 #include <set>
 #include <vector>
 
-namespace sheerpole {
+namespace sheerpole::thread_test {
 namespace {
 
 struct InchThread {
@@ -124,4 +124,4 @@ TEST(Threads, ARefusalListsTheNearOnes) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::thread_test

@@ -9,7 +9,7 @@
 #include <numbers>
 #include <set>
 
-namespace sheerpole {
+namespace sheerpole::unit_factors_test {
 namespace {
 
 /// A unit of ours as GNU units writes it, and the coherent unit to give it in.
@@ -153,4 +153,4 @@ TEST(UnitFactors, TemperaturesMeetAtTheFixedPoints) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::unit_factors_test

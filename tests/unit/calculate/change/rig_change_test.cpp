@@ -10,7 +10,7 @@
 #include <map>
 #include <string>
 
-namespace sheerpole {
+namespace sheerpole::rig_change_test {
 namespace {
 
 Compilation compiled(const std::string& boat, std::vector<std::string> settings = {}) {
@@ -130,4 +130,4 @@ TEST(RigChange, TellsApartWhatMovesNoLength) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::rig_change_test

@@ -9,7 +9,7 @@
 
 #include <cmath>
 
-namespace sheerpole {
+namespace sheerpole::sensitivity_test {
 namespace {
 
 Compilation example(const std::string& name, std::vector<std::string> settings = {}) {
@@ -128,4 +128,4 @@ reading of forestay {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::sensitivity_test

@@ -10,7 +10,7 @@
 #include <algorithm>
 #include <numeric>
 
-namespace sheerpole {
+namespace sheerpole::enumeration_test {
 namespace {
 
 using test::EnumeratedPlan;
@@ -118,4 +118,4 @@ RC_GTEST_PROP(CuttingEnumeration, TheOrderOfTheListsDoesNotMatter, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::enumeration_test

@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-namespace sheerpole {
+namespace sheerpole::plan_cutting_test {
 namespace {
 
 using testing::ElementsAre;
@@ -243,4 +243,4 @@ TEST(PlanCutting, ALimitOfStepsEndsInAPlanThatSaysSo) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::plan_cutting_test

@@ -6,7 +6,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::reference_instances_test {
 namespace {
 
 void expect_optimum(const test::ReferenceInstance& instance) {
@@ -34,4 +34,4 @@ TEST(CuttingReference, FewPiecesFromSeveralStockLengths) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::reference_instances_test

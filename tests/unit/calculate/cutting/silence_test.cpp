@@ -7,7 +7,7 @@
 
 #include <string>
 
-namespace sheerpole {
+namespace sheerpole::silence_test {
 namespace {
 
 std::string words(const CuttingPlan& plan) {
@@ -37,4 +37,4 @@ TEST(CuttingSolvers, AreSilentAndGiveTheSamePlanEachTime) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::silence_test

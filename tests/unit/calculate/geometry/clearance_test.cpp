@@ -10,7 +10,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace sheerpole {
+namespace sheerpole::clearance_test {
 namespace {
 
 using namespace build;
@@ -259,4 +259,4 @@ TEST(ForetriangleOfPoints, FollowsARakedMastDown) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::clearance_test

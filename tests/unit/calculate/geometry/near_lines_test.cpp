@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace sheerpole {
+namespace sheerpole::near_lines_test {
 namespace {
 
 SpacePoint at(double x, double y, double z) {
@@ -120,4 +120,4 @@ TEST(NearLines, LeavesOutWhatIsFarBeyondAnyBoat) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::near_lines_test

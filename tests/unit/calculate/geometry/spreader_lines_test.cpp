@@ -7,7 +7,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::spreader_lines_test {
 namespace {
 
 using namespace build;
@@ -128,4 +128,4 @@ TEST(SpreaderLines, PushAtTheTipsOfTheExamples) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::spreader_lines_test

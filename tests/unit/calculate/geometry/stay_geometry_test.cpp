@@ -9,7 +9,7 @@
 
 #include <cmath>
 
-namespace sheerpole {
+namespace sheerpole::stay_geometry_test {
 namespace {
 
 using namespace build;
@@ -196,4 +196,4 @@ TEST(JunctionBalance, SaysWhatItCanNotLookAt) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::stay_geometry_test

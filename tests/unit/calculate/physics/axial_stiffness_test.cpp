@@ -10,7 +10,7 @@
 #include <limits>
 #include <vector>
 
-namespace sheerpole {
+namespace sheerpole::axial_stiffness_test {
 namespace {
 
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
@@ -95,4 +95,4 @@ RC_GTEST_PROP(AxialStiffness, TheStretchesOfPiecesAddUp, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::axial_stiffness_test

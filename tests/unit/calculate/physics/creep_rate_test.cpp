@@ -8,7 +8,7 @@
 #include <cmath>
 #include <limits>
 
-namespace sheerpole {
+namespace sheerpole::creep_rate_test {
 namespace {
 
 // O'Connor and Robbins, J. Chem. Phys. 153, 144904 (2020): 1.5 eV and 45 cubic angstrom. Only ratios are
@@ -103,4 +103,4 @@ RC_GTEST_PROP(CreepRate, RisesWithStress, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::creep_rate_test

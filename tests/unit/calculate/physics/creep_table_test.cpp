@@ -11,7 +11,7 @@
 #include <limits>
 #include <vector>
 
-namespace sheerpole {
+namespace sheerpole::creep_table_test {
 namespace {
 
 // Invented numbers, round so that logarithms can be taken by hand: a decade for each tenth of the break
@@ -113,4 +113,4 @@ RC_GTEST_PROP(CreepTable, DoesNotCareForTheOrderOfItsPoints, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::creep_table_test

@@ -9,7 +9,7 @@
 #include <cmath>
 #include <limits>
 
-namespace sheerpole {
+namespace sheerpole::elastic_catenary_test {
 namespace {
 
 Length metres(double value) {
@@ -213,4 +213,4 @@ RC_GTEST_PROP(ElasticCatenary, HangsNowhereDeeperThanItsSag, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::elastic_catenary_test

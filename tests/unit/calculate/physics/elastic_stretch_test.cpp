@@ -6,7 +6,7 @@
 
 #include <limits>
 
-namespace sheerpole {
+namespace sheerpole::elastic_stretch_test {
 namespace {
 
 constexpr double pound_force = 4.4482216152605; // exact by definition
@@ -84,4 +84,4 @@ TEST(ElasticStretch, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::elastic_stretch_test

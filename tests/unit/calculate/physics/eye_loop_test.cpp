@@ -8,7 +8,7 @@
 
 #include <cmath>
 
-namespace sheerpole {
+namespace sheerpole::eye_loop_test {
 namespace {
 
 Length mm(double value) {
@@ -102,4 +102,4 @@ RC_GTEST_PROP(EyeLoop, AgreesWithTheEyePerimeterBeyondItsThroat, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::eye_loop_test

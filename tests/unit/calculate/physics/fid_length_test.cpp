@@ -4,7 +4,7 @@
 
 #include <limits>
 
-namespace sheerpole {
+namespace sheerpole::fid_length_test {
 namespace {
 
 Length mm(double value) {
@@ -66,4 +66,4 @@ TEST(FidLength, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::fid_length_test

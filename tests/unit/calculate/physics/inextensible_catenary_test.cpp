@@ -5,7 +5,7 @@
 
 #include <cmath>
 
-namespace sheerpole {
+namespace sheerpole::inextensible_catenary_test {
 namespace {
 
 Length metres(double value) {
@@ -51,4 +51,4 @@ RC_GTEST_PROP(InextensibleCatenary, ParameterAndSagAreEachOthersInverse, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::inextensible_catenary_test

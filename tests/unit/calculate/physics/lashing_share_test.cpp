@@ -6,7 +6,7 @@
 #include <cmath>
 #include <limits>
 
-namespace sheerpole {
+namespace sheerpole::lashing_share_test {
 namespace {
 
 struct Worked {
@@ -55,4 +55,4 @@ RC_GTEST_PROP(LashingShare, IsTheMeanOfTheLegs, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::lashing_share_test

@@ -4,7 +4,7 @@
 
 #include <limits>
 
-namespace sheerpole {
+namespace sheerpole::line_comparison_test {
 namespace {
 
 Length metres(double value) {
@@ -75,4 +75,4 @@ TEST(LineComparison, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::line_comparison_test

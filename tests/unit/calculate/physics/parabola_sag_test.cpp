@@ -8,7 +8,7 @@
 #include <cmath>
 #include <limits>
 
-namespace sheerpole {
+namespace sheerpole::parabola_sag_test {
 namespace {
 
 constexpr double gravity = 9.80665; // m/s2, exact by definition
@@ -67,4 +67,4 @@ RC_GTEST_PROP(ParabolaSag, DiffersFromTheCatenaryByLessThanOnePercent, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::parabola_sag_test

@@ -7,7 +7,7 @@
 #include <cmath>
 #include <limits>
 
-namespace sheerpole {
+namespace sheerpole::tape_correction_test {
 namespace {
 
 // Exact by definition.
@@ -165,4 +165,4 @@ RC_GTEST_PROP(TapeCorrection, ASlopeAndItsRiseMakeARightTriangle, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::tape_correction_test

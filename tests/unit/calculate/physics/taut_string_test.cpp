@@ -8,7 +8,7 @@
 #include <cmath>
 #include <limits>
 
-namespace sheerpole {
+namespace sheerpole::taut_string_test {
 namespace {
 
 Length metres(double value) {
@@ -70,4 +70,4 @@ RC_GTEST_PROP(TautString, FrequencyAndTensionAreEachOthersInverse, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::taut_string_test

@@ -7,7 +7,7 @@
 
 #include <limits>
 
-namespace sheerpole {
+namespace sheerpole::thermal_growth_test {
 namespace {
 
 // 316 of EN 10088-1, aluminium and the axial value of HMPE fibre of handbooks, all from memory.
@@ -64,4 +64,4 @@ TEST(ThermalGrowth, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::thermal_growth_test

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace sheerpole::test {
+namespace sheerpole::line_cutting_test {
 namespace {
 
 StockInHand stock_of(const std::string& name, const std::string& sort, std::int64_t length_mm,
@@ -109,4 +109,4 @@ RC_GTEST_PROP(LineCuttingTest, NoWayToDealThePiecesOutCutsLessOffTheSpool, ()) {
 }
 
 } // namespace
-} // namespace sheerpole::test
+} // namespace sheerpole::line_cutting_test

@@ -1,6 +1,7 @@
 #include "unit/calculate/spool_plan/stock_rig.hpp"
 
-namespace sheerpole::test {
+namespace sheerpole::spool_plan_test {
+using namespace test;
 namespace {
 
 // The lengths of these boats are whole millimetres, so that each position can be added up by hand.
@@ -317,4 +318,4 @@ TEST(SpoolPlanOfBoats, AnotherGradeIsAnotherLine) {
 }
 
 } // namespace
-} // namespace sheerpole::test
+} // namespace sheerpole::spool_plan_test

@@ -6,7 +6,7 @@
 
 #include <cmath>
 
-namespace sheerpole {
+namespace sheerpole::bridle_test {
 namespace {
 
 SpacePoint at(double x, double y, double z) {
@@ -117,4 +117,4 @@ RC_GTEST_PROP(Bridle, UnequalLegsAreInEquilibrium, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::bridle_test

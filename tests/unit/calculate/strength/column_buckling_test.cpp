@@ -4,7 +4,7 @@
 
 #include <limits>
 
-namespace sheerpole {
+namespace sheerpole::column_buckling_test {
 namespace {
 
 constexpr double pound = 4.4482216152605; // N, exact
@@ -69,4 +69,4 @@ TEST(ColumnBuckling, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::column_buckling_test

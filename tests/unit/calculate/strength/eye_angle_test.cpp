@@ -5,7 +5,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::eye_angle_test {
 namespace {
 
 Length mm(double value) {
@@ -35,4 +35,4 @@ TEST(EyeAngle, IsNothingWhenTheThroatLiesInThePin) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::eye_angle_test

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::forestay_break_load_test {
 namespace {
 
 // By hand: 15 x 23.5 kN m / (11.58 + 1.20) m = 27.58 kN; 15 x 30 000 / (13.0 + 1.2) = 31 690 N. This checks
@@ -27,4 +27,4 @@ TEST(ForestayBreakLoad, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::forestay_break_load_test

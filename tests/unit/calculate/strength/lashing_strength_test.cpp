@@ -7,7 +7,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace sheerpole {
+namespace sheerpole::lashing_strength_test {
 namespace {
 
 LashingMake make(double kilonewtons, int turns, double bend, double knot) {
@@ -77,4 +77,4 @@ RC_GTEST_PROP(LashingStrength, OnePlaceIsAtItsLimit, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::lashing_strength_test

@@ -8,7 +8,7 @@
 #include <cmath>
 #include <string>
 
-namespace sheerpole {
+namespace sheerpole::load_screening_test {
 namespace {
 
 constexpr double pound_force = 4.4482216152605;
@@ -245,4 +245,4 @@ TEST(LoadScreening, SaysWhatTheMethodDoesNotHoldFor) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::load_screening_test

@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::mast_compression_test {
 namespace {
 
 // By hand: 1.5 x 23.5 / 1.43 = 24.65 kN on the shrouds, x 1.85 = 45.60 kN in the mast. This checks the
@@ -21,4 +21,4 @@ TEST(MastCompression, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::mast_compression_test

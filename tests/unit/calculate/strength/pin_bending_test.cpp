@@ -7,7 +7,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace sheerpole {
+namespace sheerpole::pin_bending_test {
 namespace {
 
 PinStack stack(double cheek, double middle, double gap) {
@@ -72,4 +72,4 @@ RC_GTEST_PROP(PinBending, IsTheLargestMomentOfEvenPressures, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::pin_bending_test

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::pin_hole_test {
 namespace {
 
 // By hand: 18 mm from the centre of a 12 mm hole is 1.5 diameters, of which one is plate.
@@ -33,4 +33,4 @@ TEST(PinHole, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::pin_hole_test

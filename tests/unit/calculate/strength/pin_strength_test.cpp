@@ -4,7 +4,7 @@
 
 #include <limits>
 
-namespace sheerpole {
+namespace sheerpole::pin_strength_test {
 namespace {
 
 // By hand: 12 mm at 0.6 x 500 MPa, 2 x 113.10 mm2 x 300 = 67.9 kN; 3/8 in at 0.6 x 85 ksi, 2 x 0.110447 in2
@@ -46,4 +46,4 @@ TEST(PinStrength, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::pin_strength_test

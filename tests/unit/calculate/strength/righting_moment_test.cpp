@@ -5,7 +5,7 @@
 
 #include <limits>
 
-namespace sheerpole {
+namespace sheerpole::righting_moment_test {
 namespace {
 
 constexpr double pound = 4.4482216152605; // N, exact
@@ -80,4 +80,4 @@ TEST(RightingMoment, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::righting_moment_test

@@ -4,7 +4,7 @@
 
 #include <limits>
 
-namespace sheerpole {
+namespace sheerpole::shroud_load_share_test {
 namespace {
 
 constexpr double pound = 4.4482216152605; // N, exact
@@ -64,4 +64,4 @@ TEST(ShroudLoadShare, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::shroud_load_share_test

@@ -5,7 +5,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::shroud_of_lying_mast_test {
 namespace {
 
 // Common practice, no source, and by hand: a mast of 150 kg, shroud at 10 degrees: 150 / (2 sin 10) = 431.9
@@ -26,4 +26,4 @@ TEST(ShroudOfLyingMast, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::shroud_of_lying_mast_test

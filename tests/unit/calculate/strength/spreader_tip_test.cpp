@@ -7,7 +7,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace sheerpole {
+namespace sheerpole::spreader_tip_test {
 namespace {
 
 SpacePoint at(double x, double y, double z) {
@@ -124,4 +124,4 @@ RC_GTEST_PROP(SpreaderTip, AlongTheBisectorAllIsThrust, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::spreader_tip_test

@@ -6,7 +6,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace sheerpole {
+namespace sheerpole::stay_angle_test {
 namespace {
 
 SpacePoint at(double x, double y, double z) {
@@ -74,4 +74,4 @@ TEST(StayAngle, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::stay_angle_test

@@ -7,7 +7,7 @@
 
 #include <string>
 
-namespace sheerpole {
+namespace sheerpole::stay_chain_test {
 namespace {
 
 /// A shroud of rope on a lashing, as on the example boat Pellimoor. `more` goes into the parts.
@@ -156,4 +156,4 @@ TEST(ForceText, IsShort) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::stay_chain_test

@@ -4,7 +4,7 @@
 
 #include <cmath>
 
-namespace sheerpole {
+namespace sheerpole::tackle_advantage_test {
 namespace {
 
 TEST(TackleAdvantage, WithoutFrictionIsTheNumberOfParts) {
@@ -27,4 +27,4 @@ TEST(TackleAdvantage, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::tackle_advantage_test

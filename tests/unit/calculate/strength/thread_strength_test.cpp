@@ -4,7 +4,7 @@
 
 #include <limits>
 
-namespace sheerpole {
+namespace sheerpole::thread_strength_test {
 namespace {
 
 double inch_area(double inches, double threads_per_inch) {
@@ -60,4 +60,4 @@ TEST(ThreadStrength, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::thread_strength_test

@@ -11,7 +11,7 @@
 #include <span>
 #include <vector>
 
-namespace sheerpole {
+namespace sheerpole::transverse_equilibrium_test {
 namespace {
 
 MastLevel spreaders(double height, double force, double tip, double rise = 0) {
@@ -218,4 +218,4 @@ RC_GTEST_PROP(TransverseEquilibrium, ABisectingSpreaderMakesBothTensionsEqual, (
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::transverse_equilibrium_test

@@ -8,7 +8,7 @@
 #include <cmath>
 #include <vector>
 
-namespace sheerpole {
+namespace sheerpole::transverse_load_case_test {
 namespace {
 
 Length metres(double value) {
@@ -98,4 +98,4 @@ RC_GTEST_PROP(TransverseLoadCase, SharingKeepsTheMoment, ()) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::transverse_load_case_test

@@ -4,7 +4,7 @@
 
 #include <limits>
 
-namespace sheerpole {
+namespace sheerpole::unstayed_spar_test {
 namespace {
 
 // Public naval-architecture notes on unstayed spars (read, a complete example): Douglas fir of 13.4 GPa and
@@ -58,4 +58,4 @@ TEST(UnstayedSpar, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::unstayed_spar_test

@@ -8,7 +8,7 @@
 #include <optional>
 #include <vector>
 
-namespace sheerpole {
+namespace sheerpole::weakest_link_test {
 namespace {
 
 using testing::ElementsAre;
@@ -62,4 +62,4 @@ TEST(WeakestLink, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::weakest_link_test

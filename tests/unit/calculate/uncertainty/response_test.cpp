@@ -5,7 +5,7 @@
 
 #include <cmath>
 
-namespace sheerpole {
+namespace sheerpole::response_test {
 namespace {
 
 UncertainInput input(Distribution distribution, double standard, std::size_t freedom = 0) {
@@ -150,4 +150,4 @@ TEST(MonteCarlo, IsTheSameOnOneThreadAndOnMany) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::response_test

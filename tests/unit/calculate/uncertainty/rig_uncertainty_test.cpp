@@ -9,7 +9,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace sheerpole {
+namespace sheerpole::rig_uncertainty_test {
 namespace {
 
 using test::compiled;
@@ -193,4 +193,4 @@ TEST(Coverage, OfSyntheticReadings) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::rig_uncertainty_test

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::sought_test {
 namespace {
 
 Sought sought(const std::string& text) {
@@ -53,4 +53,4 @@ TEST(Sought, NothingToLookFor) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::sought_test

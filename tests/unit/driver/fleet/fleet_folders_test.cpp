@@ -5,7 +5,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::fleet_folders_test {
 namespace {
 
 using testing::ElementsAre;
@@ -70,4 +70,4 @@ TEST(FileArguments, NoFileIsAnError) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::fleet_folders_test

@@ -6,7 +6,7 @@
 #include <stdexcept>
 #include <string>
 
-namespace sheerpole {
+namespace sheerpole::in_order_test {
 namespace {
 
 /// What is delivered of `count` pieces of work, of which the first takes longest.
@@ -68,4 +68,4 @@ TEST(InOrder, AnExceptionIsThrownOnWhenAllHaveEnded) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::in_order_test

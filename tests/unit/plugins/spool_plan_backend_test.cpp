@@ -7,7 +7,8 @@
 #include <charconv>
 #include <numeric>
 
-namespace sheerpole::test {
+namespace sheerpole::spool_plan_backend_test {
+using namespace test;
 namespace {
 
 std::string file_of(const OutputBundle& bundle, const std::string& name) {
@@ -160,4 +161,4 @@ TEST(SpoolPlanBackEnd, AFleetIsOnePlanAndItsBoatsAreToldApart) {
 }
 
 } // namespace
-} // namespace sheerpole::test
+} // namespace sheerpole::spool_plan_backend_test
