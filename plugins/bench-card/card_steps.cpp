@@ -2,6 +2,7 @@
 
 #include "backend/card/card_words.hpp"
 #include "calculate/facts.hpp"
+#include "units/format_length.hpp"
 
 #include <fmt/format.h>
 
