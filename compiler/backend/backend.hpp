@@ -63,6 +63,8 @@ struct BackendRequest {
   const CheckedRig& checked;
   std::vector<FleetRig> fleet = {}; ///< all rigs, `checked` among them; empty: that one alone
   PaperSize paper = PaperSize::a4;  ///< what is printed on
+  /// Whether `papers` are wanted; a back end may leave out what it would make for them alone.
+  bool printed = true;
   /// The rig as it was, for those that say what has changed; null: nothing to compare with.
   const CheckedRig* previous = nullptr;
   std::string name = {};          ///< what `checked` is called beside it: "pellimoor.rig as fitted"

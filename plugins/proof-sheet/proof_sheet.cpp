@@ -33,11 +33,12 @@ OutputBundle ProofSheet::generate(const BackendRequest& request) const {
     print_stay_proof(checked, stay, page);
   OutputBundle bundle;
   bundle.files.push_back({"proof-sheet.txt", page.text()});
-  bundle.papers.push_back(text_paper({.file = "proof-sheet.pdf",
-                                      .name = "Proof sheet",
-                                      .about = boat_title(checked),
-                                      .draft = draft_as_in_cut_list(request)},
-                                     page.text(), request.paper));
+  if (request.printed)
+    bundle.papers.push_back(text_paper({.file = "proof-sheet.pdf",
+                                        .name = "Proof sheet",
+                                        .about = boat_title(checked),
+                                        .draft = draft_as_in_cut_list(request)},
+                                       page.text(), request.paper));
   return bundle;
 }
 

@@ -35,13 +35,15 @@ OutputBundle SpoolPlanBackend::generate(const BackendRequest& request) const {
   for (std::size_t i = 0; i < sheets.size(); ++i)
     bundle.files.push_back(
         {i == 0 ? "spool-plan.svg" : fmt::format("spool-plan-{}.svg", i + 1), write_svg(sheets[i])});
-  PagedFile paper = text_paper({.file = "spool-plan.pdf",
-                                .name = "Spool plan",
-                                .about = fleet.titles,
-                                .draft = draft_as_in_cut_list(request)},
-                               text, request.paper);
-  std::move(sheets.begin(), sheets.end(), std::back_inserter(paper.pages));
-  bundle.papers.push_back(std::move(paper));
+  if (request.printed) {
+    PagedFile paper = text_paper({.file = "spool-plan.pdf",
+                                  .name = "Spool plan",
+                                  .about = fleet.titles,
+                                  .draft = draft_as_in_cut_list(request)},
+                                 text, request.paper);
+    std::move(sheets.begin(), sheets.end(), std::back_inserter(paper.pages));
+    bundle.papers.push_back(std::move(paper));
+  }
   for (std::size_t i = 0; i < plan.files.size(); ++i)
     bundle.files.push_back({i == 0 ? "new-stock.rig" : fmt::format("new-stock-{}.rig", i + 1),
                             new_stock_text(fleet, plan, i)});

@@ -5,9 +5,11 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
 #include <memory>
 #include <span>
 #include <thread>
+#include <tuple>
 
 namespace sheerpole {
 
@@ -68,6 +70,27 @@ void in_lanes(std::span<const double> values, const Add& add) {
   }
   for (; i < values.size(); ++i)
     add(0, values[i]);
+}
+
+/// Which requests are alike but for their limits.
+struct Alike {
+  std::vector<const Response*> responses; ///< each once, in the order of the requests
+  std::vector<std::size_t> of_request;    ///< its place among them, by request
+};
+
+Alike alike(std::span<const DrawRequest> requests) {
+  const auto less = [](const Response* a, const Response* b) {
+    return std::tie(a->linear, a->products) < std::tie(b->linear, b->products);
+  };
+  std::map<const Response*, std::size_t, decltype(less)> places(less);
+  Alike found;
+  for (const DrawRequest& request : requests) {
+    const auto [place, fresh] = places.try_emplace(request.response, found.responses.size());
+    if (fresh)
+      found.responses.push_back(request.response);
+    found.of_request.push_back(place->second);
+  }
+  return found;
 }
 
 /// Of a list of values those before and behind which `n` others come in ascending order.
@@ -138,14 +161,14 @@ class Trial {
 public:
   Trial(std::span<const DrawRequest> requests, std::span<const UncertainInput> inputs, std::size_t draws,
         std::uint64_t seed)
-      : requests_(requests), inputs_(inputs), draws_(draws), seed_(seed), used_(inputs.size(), false) {
-    // Not filled with anything: each is written before it is read.
-    for (std::size_t i = 0; i < requests.size(); ++i)
+      : requests_(requests), inputs_(inputs), draws_(draws), seed_(seed), used_(inputs.size(), false),
+        alike_(alike(requests)) {
+    for (const Response* response : alike_.responses) {
+      // Not filled with anything: each is written before it is read.
       results_.push_back(std::make_unique_for_overwrite<double[]>(draws));
-    for (const DrawRequest& request : requests) {
-      for (const Response::Linear& term : request.response->linear)
+      for (const Response::Linear& term : response->linear)
         used_[term.input] = true;
-      for (const Response::Product& term : request.response->products)
+      for (const Response::Product& term : response->products)
         used_[term.first] = used_[term.second] = true;
     }
   }
@@ -160,11 +183,24 @@ public:
   }
 
   std::vector<Drawn> spread(unsigned threads) {
-    std::vector<Drawn> result(requests_.size());
-    in_turn(threads, requests_.size(), [&](std::size_t first, std::size_t step, std::size_t count) {
-      for (std::size_t i = first; i < count; i += step)
-        result[i] = spread_of(std::span<const double>(results_[i].get(), draws_), requests_[i]);
+    // The limits may differ where the responses do not; mostly those of all are the same.
+    std::vector<const DrawRequest*> first(alike_.responses.size(), nullptr);
+    for (std::size_t i = 0; i < requests_.size(); ++i)
+      if (first[alike_.of_request[i]] == nullptr)
+        first[alike_.of_request[i]] = &requests_[i];
+    std::vector<Drawn> of_response(first.size());
+    in_turn(threads, first.size(), [&](std::size_t begin, std::size_t step, std::size_t count) {
+      for (std::size_t i = begin; i < count; i += step)
+        of_response[i] = spread_of(values(i), *first[i]);
     });
+    std::vector<Drawn> result;
+    result.reserve(requests_.size());
+    for (std::size_t i = 0; i < requests_.size(); ++i) {
+      const std::size_t response = alike_.of_request[i];
+      result.push_back(of_response[response]);
+      if (requests_[i].least != first[response]->least || requests_[i].most != first[response]->most)
+        result.back().within = share_within(values(response), requests_[i]);
+    }
     return result;
   }
 
@@ -185,14 +221,14 @@ private:
         draw(inputs_[i], RandomStream(seed_, i, block), drawn[i]);
     const std::size_t from = block * block_size;
     const std::size_t count = std::min(block_size, draws_ - from);
-    for (std::size_t r = 0; r < requests_.size(); ++r) {
+    for (std::size_t r = 0; r < alike_.responses.size(); ++r) {
       Block sum{};
-      for (const Response::Linear& term : requests_[r].response->linear) {
+      for (const Response::Linear& term : alike_.responses[r]->linear) {
         const Block& z = drawn[term.input];
         for (std::size_t k = 0; k < block_size; ++k)
           sum[k] += term.amount * z[k];
       }
-      for (const Response::Product& term : requests_[r].response->products) {
+      for (const Response::Product& term : alike_.responses[r]->products) {
         const Block& a = drawn[term.first];
         const Block& b = drawn[term.second];
         for (std::size_t k = 0; k < block_size; ++k)
@@ -200,6 +236,21 @@ private:
       }
       std::copy_n(sum.begin(), count, results_[r].get() + from);
     }
+  }
+
+  std::span<const double> values(std::size_t response) const { return {results_[response].get(), draws_}; }
+
+  /// 1 or 0.
+  static std::size_t is_within(double value, const DrawRequest& request) {
+    return static_cast<std::size_t>(value >= request.least) &
+           static_cast<std::size_t>(value <= request.most);
+  }
+
+  static double share_within(std::span<const double> values, const DrawRequest& request) {
+    std::size_t within = 0;
+    for (const double value : values)
+      within += is_within(value, request);
+    return static_cast<double>(within) / static_cast<double>(values.size());
   }
 
   static Drawn spread_of(std::span<const double> values, const DrawRequest& request) {
@@ -212,8 +263,7 @@ private:
     std::size_t within = 0;
     in_lanes(values, [&](std::size_t lane, double value) {
       squares[lane] += (value - mean) * (value - mean);
-      within += static_cast<std::size_t>(value >= request.least) &
-                static_cast<std::size_t>(value <= request.most);
+      within += is_within(value, request);
     });
     result.mean = mean;
     result.standard = std::sqrt(whole(squares) / (count - 1.0));
@@ -230,7 +280,8 @@ private:
   std::size_t draws_;
   std::uint64_t seed_;
   std::vector<char> used_;
-  std::vector<std::unique_ptr<double[]>> results_; ///< by request: of each draw
+  Alike alike_;
+  std::vector<std::unique_ptr<double[]>> results_; ///< by response of alike_: of each draw
 };
 
 } // namespace

@@ -2,6 +2,7 @@
 
 #include "calculate/uncertainty/uncertainty.hpp"
 
+#include <compare>
 #include <cstddef>
 #include <cstdint>
 #include <span>
@@ -17,11 +18,13 @@ struct Response {
   struct Linear {
     std::size_t input = 0;
     double amount = 0.0; ///< g
+    auto operator<=>(const Linear&) const = default;
   };
   struct Product {
     std::size_t first = 0;
     std::size_t second = 0; ///< may be the first
     double amount = 0.0;    ///< h
+    auto operator<=>(const Product&) const = default;
   };
   std::vector<Linear> linear;
   std::vector<Product> products;
@@ -61,7 +64,8 @@ struct DrawRequest {
 };
 /// Draws every input once a draw, for all responses together, so that what they share moves them together.
 /// Runs on as many threads as it is told; the result does not depend on how many, only on seed and number
-/// of draws (at least 40). Memory: eight bytes a draw and response.
+/// of draws (at least 40). Responses that are alike, as those of port and starboard mostly are, are drawn
+/// once. Memory: eight bytes a draw and response.
 std::vector<Drawn> monte_carlo(std::span<const DrawRequest> requests,
                                std::span<const UncertainInput> inputs, std::size_t draws,
                                std::uint64_t seed, unsigned threads);

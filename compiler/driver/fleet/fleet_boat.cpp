@@ -26,6 +26,7 @@ void build(const std::string& file, const std::string& folder, const FleetWork& 
   const BackendRequest request{.checked = checked,
                                .fleet = {},
                                .paper = work.paper,
+                               .printed = work.pdf,
                                .previous = nullptr,
                                .name = called(file, work.rig)};
   outcome.errors = make_papers(*work.backends, request, claims, bundle, [](const std::string&) {});

@@ -72,8 +72,10 @@ OutputBundle generate(const Backend& backend, const Json& request, std::string& 
     return {};
   }
   const bool letter = request.at("paper").at("name") == name_of(PaperSize::letter);
-  return backend.generate(
-      {.checked = *compilation.checked, .fleet = {}, .paper = letter ? PaperSize::letter : PaperSize::a4});
+  return backend.generate({.checked = *compilation.checked,
+                           .fleet = {},
+                           .paper = letter ? PaperSize::letter : PaperSize::a4,
+                           .printed = false});
 }
 
 /// Empty when the request can not be answered; `fault` says why.

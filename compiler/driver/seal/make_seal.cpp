@@ -54,7 +54,8 @@ Result<OutputBundle, SealFailure> make_seal(const SealRequest& request) {
   FileClaims claims;
   const BackendRequest of_papers{.checked = *compilation.checked,
                                  .fleet = {},
-                                 .paper = request.paper == "letter" ? PaperSize::letter : PaperSize::a4};
+                                 .paper = request.paper == "letter" ? PaperSize::letter : PaperSize::a4,
+                                 .printed = request.pdf};
   const std::string faults = make_papers(chosen.backends, of_papers, claims, papers, [](const auto&) {});
   if (!faults.empty()) {
     print_error(faults);

@@ -63,6 +63,7 @@ int build_verb(const BuildOptions& options) {
   const BackendRequest request{.checked = *compilation.checked,
                                .fleet = {},
                                .paper = paper,
+                               .printed = options.pdf,
                                .previous = previous.checked ? &*previous.checked : nullptr,
                                .name = called(options.file, options.rig),
                                .previous_name = called(options.since, of_previous)};

@@ -149,5 +149,27 @@ TEST(MonteCarlo, IsTheSameOnOneThreadAndOnMany) {
   EXPECT_NE(monte_carlo(requests, inputs, 10'001, 43, 1)[0].mean, one[0].mean);
 }
 
+// Port and starboard mostly respond alike and are drawn once: each is to have what it would have alone.
+TEST(MonteCarlo, WhatRespondsAlikeIsAsIfDrawnAlone) {
+  const std::vector<UncertainInput> inputs(3, input(Distribution::rectangular, 1.0));
+  const Response port = sum_of(inputs);
+  const Response starboard = port;
+  Response other = port;
+  other.linear.pop_back();
+  const DrawRequest requests[] = {
+      {&port, -1.0, 1.0}, {&other, -1.0, 1.0}, {&starboard, -0.5, 2.0}, {&port, -1.0, 1.0}};
+  const std::vector<Drawn> together = monte_carlo(requests, inputs, 10'001, 42, 2);
+  for (std::size_t i = 0; i < together.size(); ++i) {
+    const Drawn alone = monte_carlo(std::span(&requests[i], 1), inputs, 10'001, 42, 1).front();
+    EXPECT_EQ(together[i].mean, alone.mean) << i;
+    EXPECT_EQ(together[i].standard, alone.standard) << i;
+    EXPECT_EQ(together[i].low, alone.low) << i;
+    EXPECT_EQ(together[i].high, alone.high) << i;
+    EXPECT_EQ(together[i].within, alone.within) << i;
+  }
+  EXPECT_NE(together[0].within, together[2].within);
+  EXPECT_NE(together[0].standard, together[1].standard);
+}
+
 } // namespace
 } // namespace sheerpole::response_test
