@@ -20,16 +20,11 @@ OutputBundle CutList::generate(const BackendRequest& request) const {
   bundle.files = {{"cut-list.txt", text},
                   {"cut-list.csv", cut_list_csv(request.checked, blocks)},
                   {"cut-list.json", cut_list_json(request.checked, blocks)}};
+  // The first page names what is a draft, and so does each piece that is one: the others may be cut.
   if (request.printed)
-    bundle.papers.push_back(text_paper(
-        {.file = "cut-list.pdf",
-         .name = "Cut list",
-         .about = boat_title(request.checked),
-         .draft =
-             request.checked.draft_reasons().empty()
-                 ? ""
-                 : "Lengths here rest on numbers that are assumed or missing; the first page names them"},
-        text, request.paper));
+    bundle.papers.push_back(
+        text_paper({.file = "cut-list.pdf", .name = "Cut list", .about = boat_title(request.checked)}, text,
+                   request.paper));
   return bundle;
 }
 

@@ -34,11 +34,9 @@ OutputBundle ProofSheet::generate(const BackendRequest& request) const {
   OutputBundle bundle;
   bundle.files.push_back({"proof-sheet.txt", page.text()});
   if (request.printed)
-    bundle.papers.push_back(text_paper({.file = "proof-sheet.pdf",
-                                        .name = "Proof sheet",
-                                        .about = boat_title(checked),
-                                        .draft = draft_as_in_cut_list(request)},
-                                       page.text(), request.paper));
+    bundle.papers.push_back(text_paper_of_lengths(
+        {.file = "proof-sheet.pdf", .name = "Proof sheet", .about = boat_title(checked)}, page.text(),
+        request));
   return bundle;
 }
 

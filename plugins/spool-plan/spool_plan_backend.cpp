@@ -36,11 +36,8 @@ OutputBundle SpoolPlanBackend::generate(const BackendRequest& request) const {
     bundle.files.push_back(
         {i == 0 ? "spool-plan.svg" : fmt::format("spool-plan-{}.svg", i + 1), write_svg(sheets[i])});
   if (request.printed) {
-    PagedFile paper = text_paper({.file = "spool-plan.pdf",
-                                  .name = "Spool plan",
-                                  .about = fleet.titles,
-                                  .draft = draft_as_in_cut_list(request)},
-                                 text, request.paper);
+    PagedFile paper = text_paper_of_lengths(
+        {.file = "spool-plan.pdf", .name = "Spool plan", .about = fleet.titles}, text, request);
     std::move(sheets.begin(), sheets.end(), std::back_inserter(paper.pages));
     bundle.papers.push_back(std::move(paper));
   }

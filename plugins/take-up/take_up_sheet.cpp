@@ -99,11 +99,8 @@ OutputBundle TakeUpSheet::generate(const BackendRequest& request) const {
   OutputBundle bundle;
   bundle.files = {{"take-up.txt", page.text()}, {"take-up.csv", render_csv(account_table(checked))}};
   if (request.printed)
-    bundle.papers.push_back(text_paper({.file = "take-up.pdf",
-                                        .name = "Take-up",
-                                        .about = boat_title(checked),
-                                        .draft = draft_as_in_cut_list(request)},
-                                       page.text(), request.paper));
+    bundle.papers.push_back(text_paper_of_lengths(
+        {.file = "take-up.pdf", .name = "Take-up", .about = boat_title(checked)}, page.text(), request));
   return bundle;
 }
 

@@ -76,13 +76,6 @@ std::size_t widest(const std::vector<std::vector<Block>>& sections) {
 
 } // namespace
 
-std::string draft_as_in_cut_list(const BackendRequest& request) {
-  const bool draft = !request.checked.draft_reasons().empty() ||
-                     std::any_of(request.fleet.begin(), request.fleet.end(),
-                                 [](const FleetRig& rig) { return !rig.checked->draft_reasons().empty(); });
-  return draft ? "Lengths here rest on numbers that are assumed or missing; the cut list names them" : "";
-}
-
 PagedFile text_paper(const TextPaper& paper, std::string_view text, PaperSize paper_size) {
   PageFrame frame{.name = paper.name, .about = paper.about, .draft = {}};
   if (!paper.draft.empty())
@@ -119,6 +112,15 @@ PagedFile text_paper(const TextPaper& paper, std::string_view text, PaperSize pa
   }
   const std::string title = paper.name + " of " + paper.about;
   return {paper.file, title, page.pages(title, "The text of the file of this name, as pages.")};
+}
+
+PagedFile text_paper_of_lengths(TextPaper paper, std::string_view text, const BackendRequest& request) {
+  const bool draft = !request.checked.draft_reasons().empty() ||
+                     std::any_of(request.fleet.begin(), request.fleet.end(),
+                                 [](const FleetRig& rig) { return !rig.checked->draft_reasons().empty(); });
+  if (draft)
+    paper.draft = "Lengths here rest on numbers that are assumed or missing; the cut list names them";
+  return text_paper(paper, text, request.paper);
 }
 
 } // namespace sheerpole
