@@ -25,7 +25,7 @@ double set_width(const TextShape& text) {
 }
 
 PaperBox label_box(const TextShape& text) {
-  // Faces of fixed pitch differ by less than a hundredth.
+  // The common faces of fixed pitch are as wide as this one (from memory), and a text keeps its set width.
   const double width = set_width(text) * (text.fixed_pitch ? 1.0 : wide_face_allowance);
   const double before = text.anchor == TextAnchor::start    ? 0.0
                         : text.anchor == TextAnchor::middle ? width / 2

@@ -3,10 +3,10 @@
 //
 // Input, in this order, each head on a line of its own:
 //   sheerpole-pdf 2
-//   face NAME                      a face that must be there, at least once; texts that name none are in
-//   the first document TITLE                 once a PDF date 2026-11-01T00:00:00Z      of the document, or
-//   `date` alone page WIDTH-MM HEIGHT-MM BYTES  followed by that many bytes of SVG and a newline; once a
-//   page
+//   face NAME                      once a face that must be there; texts that name none are in the first
+//   document TITLE                 once a PDF
+//   date 2026-11-01T00:00:00Z      of the document, or `date` alone
+//   page WIDTH-MM HEIGHT-MM BYTES  followed by that many bytes of SVG and a newline; once a page
 // Output, once a document: `pdf BYTES`, a newline, that many bytes and a newline. Nothing else is read: no
 // file, no clock. The same input gives the same bytes with the same libraries and face.
 #include "driver/pdf/page_painter.hpp"
