@@ -12,11 +12,11 @@
 #include "backend/turns.hpp"
 #include "base/code_point.hpp"
 #include "base/wrap_text.hpp"
-#include "calculate/length_text.hpp"
 #include "calculate/spool_plan/spool_plan.hpp"
 #include "diagnostics/render.hpp"
 #include "results/checked_rig.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 #include <string>
 #include <vector>

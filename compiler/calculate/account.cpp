@@ -2,10 +2,9 @@
 
 #include "calculate/creep.hpp"
 #include "calculate/facts.hpp"
-#include "calculate/length_text.hpp"
-#include "calculate/temperature_text.hpp"
 #include "calculate/thermal_table.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 #include "units/si_factors.hpp"
 
 #include <algorithm>

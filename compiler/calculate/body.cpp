@@ -2,6 +2,7 @@
 
 #include "calculate/computed_provenance.hpp"
 #include "calculate/length_text.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

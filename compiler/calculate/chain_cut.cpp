@@ -1,8 +1,8 @@
 #include "calculate/chain_cut.hpp"
 
 #include "calculate/cut_length.hpp"
-#include "calculate/length_text.hpp"
 #include "calculate/line_end.hpp"
+#include "units/quantity_text.hpp"
 
 #include <cmath>
 #include <utility>

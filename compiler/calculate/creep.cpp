@@ -1,11 +1,10 @@
 #include "calculate/creep.hpp"
 
 #include "calculate/facts.hpp"
-#include "calculate/length_text.hpp"
 #include "calculate/physics/creep_rate.hpp"
 #include "calculate/physics/creep_table.hpp"
-#include "calculate/temperature_text.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 #include "units/si_factors.hpp"
 
 #include <utility>

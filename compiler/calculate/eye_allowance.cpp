@@ -2,8 +2,8 @@
 
 #include "calculate/computed_provenance.hpp"
 #include "calculate/eye_perimeter.hpp"
-#include "calculate/length_text.hpp"
 #include "calculate/rope_measure_term.hpp"
+#include "units/quantity_text.hpp"
 
 #include <utility>
 #include <vector>

@@ -1,7 +1,7 @@
 #include "calculate/hardware.hpp"
 
 #include "calculate/computed_provenance.hpp"
-#include "calculate/length_text.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

@@ -1,6 +1,6 @@
 #include "calculate/least_engagement_words.hpp"
 
-#include "calculate/length_text.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

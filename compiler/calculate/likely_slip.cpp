@@ -1,7 +1,7 @@
 #include "calculate/likely_slip.hpp"
 
-#include "calculate/length_text.hpp"
 #include "calculate/path_length.hpp"
+#include "units/quantity_text.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -2,8 +2,8 @@
 
 #include "calculate/computed_provenance.hpp"
 #include "calculate/facts.hpp"
-#include "calculate/length_text.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

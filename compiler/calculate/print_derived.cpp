@@ -3,6 +3,7 @@
 #include "calculate/length_text.hpp"
 #include "calculate/take_up.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 #include <fmt/format.h>
 

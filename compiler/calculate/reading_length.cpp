@@ -1,9 +1,9 @@
 #include "calculate/reading_length.hpp"
 
 #include "calculate/computed_provenance.hpp"
-#include "calculate/length_text.hpp"
 #include "calculate/reading_corrections.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 #include <algorithm>
 

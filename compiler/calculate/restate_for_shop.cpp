@@ -1,7 +1,7 @@
 #include "calculate/restate_for_shop.hpp"
 
 #include "calculate/facts.hpp"
-#include "calculate/length_text.hpp"
+#include "units/quantity_text.hpp"
 
 #include <utility>
 

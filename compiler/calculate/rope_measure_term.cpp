@@ -1,8 +1,8 @@
 #include "calculate/rope_measure_term.hpp"
 
 #include "calculate/computed_provenance.hpp"
-#include "calculate/length_text.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

@@ -1,10 +1,10 @@
 #include "calculate/tension_estimates.hpp"
 
 #include "calculate/facts.hpp"
-#include "calculate/length_text.hpp"
 #include "calculate/physics/elastic_stretch.hpp"
 #include "calculate/physics/taut_string.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 #include <algorithm>
 #include <utility>

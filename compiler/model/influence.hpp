@@ -1,6 +1,6 @@
 #pragma once
 
-#include "base/id.hpp"
+#include "model/ids.hpp"
 #include "source/span.hpp"
 #include "units/dimension.hpp"
 
@@ -8,8 +8,6 @@
 #include <vector>
 
 namespace sheerpole {
-
-using BoundId = Id<struct BoundTag>;
 
 /// One `± …` of the file: an input whose true value is known to lie within the bound, and no better. What
 /// the file states once is one input however often its value is used; each coordinate of a point is one.

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "base/id.hpp"
+#include "model/ids.hpp"
 #include "model/particular.hpp"
 #include "model/sourced.hpp"
 #include "units/force.hpp"
@@ -13,8 +13,6 @@
 #include <vector>
 
 namespace sheerpole {
-
-using MaterialId = Id<struct MaterialTag>;
 
 /// What a stay is made of: a rope, wire, rod or chain of one size.
 struct LineMaterial {

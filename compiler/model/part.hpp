@@ -1,7 +1,7 @@
 #pragma once
 
-#include "base/id.hpp"
 #include "model/end.hpp"
+#include "model/ids.hpp"
 #include "model/particular.hpp"
 #include "model/sourced.hpp"
 #include "units/length.hpp"
@@ -12,8 +12,6 @@
 #include <vector>
 
 namespace sheerpole {
-
-using PartId = Id<struct PartTag>;
 
 /// The screw of an adjuster.
 struct Screw {

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "base/id.hpp"
+#include "model/ids.hpp"
 #include "model/influence.hpp"
 #include "model/provenance.hpp"
 #include "model/side.hpp"
@@ -11,8 +11,6 @@
 #include <string>
 
 namespace sheerpole {
-
-using PointId = Id<struct PointTag>;
 
 /// A place in boat axes: x forward, y to starboard, z up from the waterline.
 struct Vector3 {

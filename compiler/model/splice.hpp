@@ -1,6 +1,6 @@
 #pragma once
 
-#include "base/id.hpp"
+#include "model/ids.hpp"
 #include "model/particular.hpp"
 #include "model/sourced.hpp"
 #include "units/length.hpp"
@@ -10,8 +10,6 @@
 #include <vector>
 
 namespace sheerpole {
-
-using SpliceId = Id<struct SpliceTag>;
 
 /// A length that is stated either as such or in diameters of the rope at hand.
 struct RopeMeasure {

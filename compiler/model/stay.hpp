@@ -1,6 +1,6 @@
 #pragma once
 
-#include "base/id.hpp"
+#include "model/ids.hpp"
 #include "model/line_material.hpp"
 #include "model/part.hpp"
 #include "model/particular.hpp"
@@ -13,8 +13,6 @@
 #include <vector>
 
 namespace sheerpole {
-
-using StayId = Id<struct StayTag>;
 
 /// How the line goes through a point of its path.
 enum class Passage { end, free, clamped };

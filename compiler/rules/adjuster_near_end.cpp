@@ -1,7 +1,7 @@
-#include "calculate/length_text.hpp"
 #include "rules/adjuster_checks.hpp"
 #include "rules/adjuster_setting.hpp"
 #include "rules/by_side.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

@@ -1,8 +1,8 @@
-#include "calculate/length_text.hpp"
 #include "rules/adjuster_checks.hpp"
 #include "rules/by_side.hpp"
 #include "rules/thresholds.hpp"
 #include "units/parse_quantity.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

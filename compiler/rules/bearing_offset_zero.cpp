@@ -1,8 +1,8 @@
-#include "calculate/length_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/securing_checks.hpp"
 #include "rules/stack_parts.hpp"
 #include "rules/thresholds.hpp"
+#include "units/quantity_text.hpp"
 
 #include <algorithm>
 

@@ -1,8 +1,8 @@
-#include "calculate/length_text.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "rules/lines_in_use.hpp"
 #include "rules/strength_checks.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

@@ -1,7 +1,7 @@
-#include "calculate/length_text.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "rules/splice_checks.hpp"
 #include "rules/splice_words.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

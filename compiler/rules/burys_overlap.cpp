@@ -1,8 +1,8 @@
-#include "calculate/length_text.hpp"
 #include "rules/splice_checks.hpp"
 #include "rules/splice_words.hpp"
 #include "rules/stack_parts.hpp"
 #include "rules/thresholds.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

@@ -1,10 +1,9 @@
-#include "calculate/length_text.hpp"
 #include "calculate/strength/cold_loss.hpp"
 #include "calculate/strength/force_text.hpp"
-#include "calculate/temperature_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/strength_checks.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

@@ -1,10 +1,10 @@
 #include "calculate/facts.hpp"
-#include "calculate/length_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/securing_checks.hpp"
 #include "rules/spreader_tips.hpp"
 #include "rules/stack_parts.hpp"
 #include "rules/thresholds.hpp"
+#include "units/quantity_text.hpp"
 
 #include <utility>
 

@@ -1,7 +1,7 @@
-#include "calculate/length_text.hpp"
 #include "rules/length_checks.hpp"
 #include "rules/stay_quantity.hpp"
 #include "rules/thresholds.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

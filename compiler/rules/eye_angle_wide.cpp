@@ -1,6 +1,6 @@
-#include "calculate/angle_text.hpp"
 #include "rules/splice_checks.hpp"
 #include "rules/splice_words.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

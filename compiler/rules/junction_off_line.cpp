@@ -1,8 +1,8 @@
 #include "calculate/geometry/junction_balance.hpp"
-#include "calculate/length_text.hpp"
 #include "rules/geometry_checks.hpp"
 #include "rules/thresholds.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

@@ -1,9 +1,9 @@
 #include "calculate/facts.hpp"
-#include "calculate/length_text.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "rules/adjuster_checks.hpp"
 #include "rules/by_side.hpp"
 #include "rules/stack_parts.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

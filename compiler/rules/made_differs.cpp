@@ -1,6 +1,6 @@
-#include "calculate/length_text.hpp"
 #include "rules/record_checks.hpp"
 #include "units/parse_quantity.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

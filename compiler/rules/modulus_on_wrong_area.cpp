@@ -1,10 +1,10 @@
 #include "calculate/facts.hpp"
-#include "calculate/length_text.hpp"
 #include "calculate/physics/axial_stiffness.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "rules/lines_in_use.hpp"
 #include "rules/strength_checks.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 #include <algorithm>
 #include <array>

@@ -1,8 +1,8 @@
 #include "calculate/hardware.hpp"
-#include "calculate/length_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/length_checks.hpp"
 #include "rules/thresholds.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

@@ -1,6 +1,6 @@
-#include "calculate/length_text.hpp"
 #include "rules/adjuster_checks.hpp"
 #include "rules/by_side.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

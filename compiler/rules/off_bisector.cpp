@@ -1,10 +1,10 @@
 #include "rules/off_bisector.hpp"
 
-#include "calculate/angle_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/thresholds.hpp"
 #include "rules/tip_words.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 #include <cmath>
 

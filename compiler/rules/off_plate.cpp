@@ -1,10 +1,9 @@
 #include "rules/off_plate.hpp"
 
-#include "calculate/angle_text.hpp"
 #include "calculate/geometry/plate_lead.hpp"
-#include "calculate/length_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/thresholds.hpp"
+#include "units/quantity_text.hpp"
 
 #include <cmath>
 

@@ -1,7 +1,7 @@
-#include "calculate/length_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/length_checks.hpp"
 #include "rules/thresholds.hpp"
+#include "units/quantity_text.hpp"
 
 #include <algorithm>
 

@@ -1,8 +1,8 @@
-#include "calculate/length_text.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "calculate/strength/stay_stiffness.hpp"
 #include "rules/by_side.hpp"
 #include "rules/strength_checks.hpp"
+#include "units/quantity_text.hpp"
 
 #include <algorithm>
 #include <utility>

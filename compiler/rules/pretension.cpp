@@ -1,10 +1,10 @@
 #include "rules/pretension.hpp"
 
 #include "calculate/facts.hpp"
-#include "calculate/length_text.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/lines_in_use.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

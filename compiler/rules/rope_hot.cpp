@@ -1,11 +1,11 @@
 #include "calculate/facts.hpp"
 #include "calculate/strength/force_text.hpp"
-#include "calculate/temperature_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/limit_pair.hpp"
 #include "rules/lines_in_use.hpp"
 #include "rules/strength_checks.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

@@ -1,7 +1,7 @@
 #include "rules/rule_facts.hpp"
 
-#include "calculate/length_text.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 #include <utility>
 

@@ -1,11 +1,11 @@
 #include "rules/shroud_angle.hpp"
 
-#include "calculate/angle_text.hpp"
 #include "calculate/geometry/shroud_at_mast.hpp"
 #include "calculate/strength/stay_angle.hpp"
 #include "rules/by_side.hpp"
 #include "rules/thresholds.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

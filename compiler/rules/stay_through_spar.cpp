@@ -1,9 +1,9 @@
 #include "calculate/geometry/stay_clearance.hpp"
-#include "calculate/length_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/geometry_checks.hpp"
 #include "rules/near_miss_words.hpp"
 #include "rules/tip_words.hpp"
+#include "units/quantity_text.hpp"
 
 #include <utility>
 

@@ -1,8 +1,8 @@
 #include "calculate/geometry/stay_clearance.hpp"
-#include "calculate/length_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/geometry_checks.hpp"
 #include "rules/near_miss_words.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

@@ -1,7 +1,7 @@
-#include "calculate/length_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/record_checks.hpp"
 #include "rules/used_reading.hpp"
+#include "units/quantity_text.hpp"
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
-#include "calculate/length_text.hpp"
 #include "rules/splice_checks.hpp"
 #include "rules/splice_words.hpp"
 #include "rules/thresholds.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

@@ -1,6 +1,6 @@
 #include "calculate/facts.hpp"
-#include "calculate/length_text.hpp"
 #include "rules/length_checks.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

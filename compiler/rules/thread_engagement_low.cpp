@@ -1,8 +1,8 @@
 #include "calculate/least_engagement_words.hpp"
-#include "calculate/length_text.hpp"
 #include "rules/adjuster_checks.hpp"
 #include "rules/by_side.hpp"
 #include "rules/low_thread.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

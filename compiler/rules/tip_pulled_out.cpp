@@ -1,7 +1,7 @@
-#include "calculate/angle_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/geometry_checks.hpp"
 #include "rules/tip_words.hpp"
+#include "units/quantity_text.hpp"
 
 #include <cmath>
 

@@ -1,10 +1,10 @@
 #include "rules/user_rules.hpp"
-#include "calculate/length_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/rule_facts.hpp"
 #include "rules/rule_subjects.hpp"
 #include "rules/stay_quantity.hpp"
 #include "rules/thresholds.hpp"
+#include "units/quantity_text.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -18,9 +18,10 @@ ROOMS = {
     "elaborate": ["names", "model", "kinds", "diagnostics"],
     "calculate": ["model", "units"],
     "statics": ["model", "units"],
-    "rules": ["model", "calculate", "statics", "diagnostics"],
+    "wording": ["model", "calculate"],
+    "rules": ["model", "calculate", "statics", "wording", "diagnostics"],
     "results": ["model", "calculate", "diagnostics"],
-    "backend": ["results"],
+    "backend": ["results", "wording"],
 }
 # These see every room.
 ALL_SEEING = ["driver", "editor"]

@@ -1,6 +1,6 @@
 #include "calculate/change/line_fate.hpp"
 
-#include "calculate/length_text.hpp"
+#include "units/quantity_text.hpp"
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
 #include "calculate/change/stay_inputs.hpp"
 
-#include "calculate/length_text.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 #include <set>
 #include <utility>

@@ -1,6 +1,6 @@
 #include "calculate/joints/joint_comparison.hpp"
 
-#include "calculate/length_text.hpp"
+#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 

@@ -1,9 +1,9 @@
 #include "calculate/joints/joint_comparison.hpp"
 
 #include "calculate/joints/split_pin.hpp"
-#include "calculate/length_text.hpp"
 #include "units/format_length.hpp"
 #include "units/named_size.hpp"
+#include "units/quantity_text.hpp"
 
 #include <algorithm>
 #include <span>

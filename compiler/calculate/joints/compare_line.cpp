@@ -1,8 +1,8 @@
 #include "calculate/joints/joint_comparison.hpp"
 
-#include "calculate/length_text.hpp"
 #include "units/format_length.hpp"
 #include "units/named_size.hpp"
+#include "units/quantity_text.hpp"
 
 #include <optional>
 #include <string>

@@ -1,5 +1,5 @@
 #include "calculate/joints/joint_comparison.hpp"
-#include "calculate/length_text.hpp"
+#include "units/quantity_text.hpp"
 #include "units/thread.hpp"
 
 #include <optional>

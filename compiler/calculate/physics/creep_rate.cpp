@@ -21,10 +21,6 @@ double log_thermal_factor(double energy, double temperature, double reference) {
          (temperature * reference);
 }
 
-bool is_more_than_zero(double value) {
-  return value > 0.0 && std::isfinite(value);
-}
-
 double activation_argument(double volume, const CreepState& state) {
   return state.stress_pascals * volume / (boltzmann_joules_per_kelvin * state.temperature_kelvin);
 }

@@ -13,10 +13,6 @@ namespace {
 /// Far below what a thermometer tells apart, far above the last digit of 20 degC and 68 degF.
 constexpr double same_temperature_kelvin = 1e-6;
 
-bool is_more_than_zero(double value) {
-  return value > 0.0 && std::isfinite(value);
-}
-
 bool is_one_temperature(double a, double b) {
   return std::abs(a - b) <= same_temperature_kelvin;
 }

@@ -24,4 +24,9 @@ inline std::optional<Force> finite_force(double newtons) {
   return std::isfinite(newtons) ? std::optional(Force::newtons(newtons)) : std::nullopt;
 }
 
+/// Whether a number is finite and more than nothing.
+inline bool is_more_than_zero(double value) {
+  return value > 0.0 && std::isfinite(value);
+}
+
 } // namespace sheerpole

@@ -2,8 +2,8 @@
 
 #include "calculate/cutting/cutting_order.hpp"
 #include "calculate/facts.hpp"
-#include "calculate/length_text.hpp"
 #include "calculate/spool_plan/whole_millimetres.hpp"
+#include "units/quantity_text.hpp"
 
 #include <algorithm>
 

@@ -1,9 +1,9 @@
 #include "calculate/facts.hpp"
-#include "calculate/length_text.hpp"
 #include "calculate/strength/screening_inputs.hpp"
 #include "calculate/strength/shroud_levels.hpp"
 #include "calculate/strength/transverse_load_case.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 #include <algorithm>
 #include <numbers>

@@ -1,8 +1,7 @@
 #include "calculate/strength/shroud_levels.hpp"
 
-#include "calculate/angle_text.hpp"
-#include "calculate/length_text.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 #include "units/si_factors.hpp"
 
 #include <algorithm>

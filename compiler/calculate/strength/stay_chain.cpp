@@ -2,7 +2,6 @@
 
 #include "calculate/computed_provenance.hpp"
 #include "calculate/facts.hpp"
-#include "calculate/length_text.hpp"
 #include "calculate/line_end.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "calculate/strength/lashing_strength.hpp"
@@ -10,6 +9,7 @@
 #include "calculate/strength/weakest_link.hpp"
 #include "units/format_length.hpp"
 #include "units/named_size.hpp"
+#include "units/quantity_text.hpp"
 
 #include <algorithm>
 #include <utility>

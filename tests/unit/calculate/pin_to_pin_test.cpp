@@ -2,6 +2,7 @@
 
 #include "calculate/length_text.hpp"
 #include "unit/calculate/rig_builder.hpp"
+#include "units/quantity_text.hpp"
 
 #include <gtest/gtest.h>
 

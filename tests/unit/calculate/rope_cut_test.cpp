@@ -1,6 +1,7 @@
 #include "calculate/calculate.hpp"
 #include "calculate/length_text.hpp"
 #include "unit/calculate/rig_builder.hpp"
+#include "units/quantity_text.hpp"
 
 #include <gtest/gtest.h>
 

@@ -1,8 +1,8 @@
-#include "calculate/angle_text.hpp"
 #include "calculate/geometry/spreader_lines.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/calculate/example_rig.hpp"
 #include "unit/calculate/rig_builder.hpp"
+#include "units/quantity_text.hpp"
 #include "units/si_factors.hpp"
 
 #include <gtest/gtest.h>

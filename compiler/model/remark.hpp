@@ -1,0 +1,114 @@
+#pragma once
+
+#include "model/ids.hpp"
+#include "units/force.hpp"
+#include "units/length.hpp"
+
+#include <cstdint>
+#include <initializer_list>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace sheerpole {
+
+class Remark;
+
+// What a remark is filled in with. The words for each are made in wording/, nowhere else: a kind of
+// argument that wording/say.cpp forgets does not compile.
+
+/// A share; "50 %", "33.3 %".
+struct Share {
+  double value = 0.0;
+};
+/// A plain number with so many decimals at the most, idle zeros left out: {1.5, 2} is "1.5".
+struct Decimal {
+  double value = 0.0;
+  int decimals = 2;
+};
+/// A plain number with just so many decimals: {1.5, 2} is "1.50".
+struct Fixed {
+  double value = 0.0;
+  int decimals = 2;
+};
+/// A number of things.
+struct Count {
+  std::int64_t value = 0;
+};
+/// In radians; "9.7 deg".
+struct Angle {
+  double radians = 0.0;
+};
+/// In kelvin; "-10 degC".
+struct Temperature {
+  double kelvin = 0.0;
+};
+/// The user's own words, a name or a text as written: they are never translated.
+struct Words {
+  std::string text;
+};
+/// How several remarks or names stand one behind the other.
+enum class Join : std::uint8_t {
+  comma,     ///< "a, b, c"
+  semicolon, ///< "a; b; c"
+  and_word,  ///< "a, b and c"
+  or_word    ///< "a, b or c"
+};
+/// Several remarks as one; those that say nothing are left out.
+struct Remarks {
+  std::vector<Remark> all;
+  Join join = Join::comma;
+};
+
+using RemarkArgument = std::variant<Length, Force, Share, Decimal, Fixed, Count, Angle, Temperature, Words,
+                                    PointId, MaterialId, SpliceId, PartId, StayId, Remarks>;
+
+/// Which table of words a phrase stands in. Each has an enumeration of phrases beside what is calculated
+/// and a file in wording/.
+enum class PhraseSubject : std::uint8_t {
+  none,
+  reading,
+  length,
+  cut,
+  bench,
+  adjuster,
+  behaviour,
+  geometry,
+  joint,
+  strength,
+  uncertainty,
+  change,
+  stock,
+  check
+};
+
+/// What a calculation has to say, without a word of English: which phrase, and what fills it in. Phrases of
+/// an enumeration E are tied to their table by a function next to it,
+/// `constexpr PhraseSubject subject_of(E) { return PhraseSubject::joint; }`.
+class Remark {
+public:
+  /// Says nothing.
+  Remark() = default;
+
+  template <class Phrase>
+  Remark(Phrase phrase, std::initializer_list<RemarkArgument> arguments = {})
+      : subject_(subject_of(phrase)), number_(static_cast<std::uint16_t>(phrase)), arguments_(arguments) {}
+
+  bool empty() const { return subject_ == PhraseSubject::none; }
+  PhraseSubject subject() const { return subject_; }
+  /// The enumerator of the subject's enumeration.
+  std::uint16_t number() const { return number_; }
+  const std::vector<RemarkArgument>& arguments() const { return arguments_; }
+
+  template <class Phrase>
+  bool is(Phrase phrase) const {
+    return subject_ == subject_of(phrase) && number_ == static_cast<std::uint16_t>(phrase);
+  }
+
+private:
+  PhraseSubject subject_ = PhraseSubject::none;
+  std::uint16_t number_ = 0;
+  std::vector<RemarkArgument> arguments_;
+};
+
+} // namespace sheerpole

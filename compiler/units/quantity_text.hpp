@@ -1,0 +1,35 @@
+#pragma once
+
+#include "units/force.hpp"
+#include "units/length.hpp"
+
+#include <string>
+
+namespace sheerpole {
+
+/// So many decimals at the most and no idle zeros: "57.15", "9".
+std::string trimmed_number(double value, int decimals);
+
+/// A length inside a sentence: millimetres with two decimals at most, "57.15 mm", "9 mm".
+std::string length_text(Length length);
+
+/// A share inside a sentence, one decimal at most: "50 %", "33.3 %".
+std::string percent_text(double share);
+
+/// A share of a tension inside a sentence, three decimals: "0.080".
+std::string share_text(double share);
+
+/// A ratio inside a sentence, two decimals: "1.57".
+std::string times_text(double ratio);
+
+/// A force inside a sentence: whole newtons below 1 kN, else kilonewtons with two decimals at most, "12.3
+/// kN".
+std::string force_text(Force force);
+
+/// An angle inside a sentence: degrees with one decimal at most, "9.7 deg", "12 deg".
+std::string angle_text(double radians);
+
+/// A temperature inside a sentence, whole degrees: "-10 degC".
+std::string temperature_text(double kelvin);
+
+} // namespace sheerpole

@@ -1,0 +1,31 @@
+#include "wording/phrase_table.hpp"
+
+#include "base/internal_error.hpp"
+
+namespace sheerpole {
+
+std::string_view phrase_of(const Remark& remark) {
+  switch (remark.subject()) {
+  case PhraseSubject::none:
+    return {};
+  // As each subject gets its table: `case PhraseSubject::joint: return
+  // words(static_cast<JointPhrase>(remark.number()));`
+  case PhraseSubject::reading:
+  case PhraseSubject::length:
+  case PhraseSubject::cut:
+  case PhraseSubject::bench:
+  case PhraseSubject::adjuster:
+  case PhraseSubject::behaviour:
+  case PhraseSubject::geometry:
+  case PhraseSubject::joint:
+  case PhraseSubject::strength:
+  case PhraseSubject::uncertainty:
+  case PhraseSubject::change:
+  case PhraseSubject::stock:
+  case PhraseSubject::check:
+    break;
+  }
+  internal_error("a phrase of a subject without a table");
+}
+
+} // namespace sheerpole

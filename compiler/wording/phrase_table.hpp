@@ -1,0 +1,14 @@
+#pragma once
+
+#include "model/remark.hpp"
+
+#include <string_view>
+
+namespace sheerpole {
+
+/// The phrase of each subject by its number, with `{}` for each argument in turn or `{0}`, `{1}` for one by
+/// its place. Each is a switch over the subject's enumeration, without a default: a phrase that has no
+/// words does not compile.
+std::string_view phrase_of(const Remark& remark);
+
+} // namespace sheerpole

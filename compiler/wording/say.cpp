@@ -1,0 +1,95 @@
+#include "wording/say.hpp"
+
+#include "base/internal_error.hpp"
+#include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
+#include "wording/phrase_table.hpp"
+
+#include <cstddef>
+#include <variant>
+
+namespace sheerpole {
+
+namespace {
+
+/// The words of each kind of argument: one function for each, so that a kind without words does not
+/// compile.
+class ArgumentWords {
+public:
+  explicit ArgumentWords(const Rig& rig) : rig_(rig) {}
+
+  std::string operator()(Length length) const { return length_text(length); }
+  std::string operator()(Force force) const { return force_text(force); }
+  std::string operator()(Share share) const { return percent_text(share.value); }
+  std::string operator()(Decimal number) const { return trimmed_number(number.value, number.decimals); }
+  std::string operator()(Fixed number) const { return format_fixed(number.value, number.decimals); }
+  std::string operator()(Count count) const { return std::to_string(count.value); }
+  std::string operator()(Angle angle) const { return angle_text(angle.radians); }
+  std::string operator()(Temperature temperature) const { return temperature_text(temperature.kelvin); }
+  std::string operator()(const Words& words) const { return words.text; }
+  std::string operator()(PointId id) const { return rig_[id].name; }
+  std::string operator()(MaterialId id) const { return rig_[id].name; }
+  std::string operator()(SpliceId id) const { return rig_[id].name; }
+  std::string operator()(PartId id) const { return rig_[id].name; }
+  std::string operator()(StayId id) const { return rig_[id].name; }
+  std::string operator()(const Remarks& remarks) const {
+    return joined(say_each(rig_, remarks.all), remarks.join);
+  }
+
+private:
+  const Rig& rig_;
+};
+
+} // namespace
+
+std::string say(const Rig& rig, const Remark& remark) {
+  const std::string_view phrase = phrase_of(remark);
+  std::string text;
+  text.reserve(phrase.size() + 16 * remark.arguments().size());
+  std::size_t next = 0;
+  for (std::size_t at = 0; at < phrase.size(); ++at) {
+    if (phrase[at] != '{') {
+      text += phrase[at];
+      continue;
+    }
+    std::size_t place = next;
+    if (phrase[++at] == '}')
+      ++next;
+    else {
+      place = static_cast<std::size_t>(phrase[at] - '0');
+      ++at;
+    }
+    if (at >= phrase.size() || phrase[at] != '}' || place >= remark.arguments().size())
+      internal_error("a phrase and its arguments do not fit each other");
+    text += std::visit(ArgumentWords(rig), remark.arguments()[place]);
+  }
+  return text;
+}
+
+std::vector<std::string> say_each(const Rig& rig, const std::vector<Remark>& remarks) {
+  std::vector<std::string> texts;
+  texts.reserve(remarks.size());
+  for (const Remark& remark : remarks)
+    texts.push_back(say(rig, remark));
+  return texts;
+}
+
+std::string joined(const std::vector<std::string>& texts, Join join) {
+  std::vector<const std::string*> said;
+  for (const std::string& text : texts)
+    if (!text.empty())
+      said.push_back(&text);
+  std::string result;
+  for (std::size_t i = 0; i < said.size(); ++i) {
+    const bool last = i + 1 == said.size();
+    if (i > 0)
+      result += join == Join::semicolon          ? "; "
+                : last && join == Join::and_word ? " and "
+                : last && join == Join::or_word  ? " or "
+                                                 : ", ";
+    result += *said[i];
+  }
+  return result;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "model/remark.hpp"
+#include "model/rig.hpp"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace sheerpole {
+
+/// What a calculation has to say, in English: the phrase of its table, filled in. A remark that says
+/// nothing gives an empty text.
+std::string say(const Rig& rig, const Remark& remark);
+
+/// Several, each said; those that say nothing are left out.
+std::vector<std::string> say_each(const Rig& rig, const std::vector<Remark>& remarks);
+
+/// "a, b and c", as `join` says; empty texts are left out.
+std::string joined(const std::vector<std::string>& texts, Join join);
+
+} // namespace sheerpole
