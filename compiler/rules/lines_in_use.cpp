@@ -44,8 +44,7 @@ std::vector<MaterialId> lines_in_use(const Rig& rig, const Derived& derived) {
 }
 
 bool is_hmpe(const LineMaterial& material) {
-  return material.kind == LineMaterial::Kind::rope &&
-         material.construction.find("HMPE") != std::string::npos;
+  return material.kind == LineMaterial::Kind::rope && material.construction.fibre == Fibre::hmpe;
 }
 
 } // namespace sheerpole

@@ -7,7 +7,6 @@
 #include "units/quantity_text.hpp"
 
 #include <algorithm>
-#include <array>
 
 namespace sheerpole {
 
@@ -15,11 +14,9 @@ namespace {
 
 /// Laid up of round wires, so that the metal fills a share of the circle only.
 bool is_stranded(const LineMaterial& material) {
-  static constexpr std::array<std::string_view, 3> constructions{"1x19", "7x19", "7x7"};
-  return material.kind == LineMaterial::Kind::wire &&
-         std::any_of(constructions.begin(), constructions.end(), [&](std::string_view name) {
-           return material.construction.find(name) != std::string::npos;
-         });
+  const Construction& made = material.construction;
+  return material.kind == LineMaterial::Kind::wire && made.lay == Lay::strand &&
+         (made.wires_in_strand == 19 || (made.strands == 7 && made.wires_in_strand == 7));
 }
 
 std::string gigapascals(double pascals) {
@@ -49,7 +46,7 @@ void check_modulus_on_wrong_area(const Rig& rig, const Derived& derived, CheckRe
       report.find(diagnose("modulus-on-wrong-area",
                            {{"line", wire.name}, {"words", words}, {"most", gigapascals(*most)}})
                       .at(stiffness->provenance.place.value_or(wire.place))
-                      .and_at(wire.place, wire.construction)
+                      .and_at(wire.place, wire.construction.text)
                       .about(wire.name));
     else
       report.pass(wire.name, words + "; at most " + gigapascals(*most));

@@ -33,7 +33,7 @@ void add_head(const CardPiece& card, PageFlow& page) {
             {.size = 4.5, .bold = true, .indent = 0.0});
   page.text(fmt::format("{}{}: {}, {}", card.line->name,
                         card.line->title.empty() ? "" : " \"" + card.line->title + "\"",
-                        card.line->construction, card.line->size.name),
+                        card.line->construction.text, card.line->size.name),
             {.size = 4.0, .bold = false, .indent = 0.0});
   page.space(1.5);
   page.text(fmt::format("CUT  {}{}", card.amount(card.cut), card.complete ? "" : "   INCOMPLETE"),

@@ -68,7 +68,7 @@ std::vector<std::string> threaded_first(const CardPiece& card) {
 std::vector<CardStep> card_steps(const CardPiece& card) {
   std::vector<CardStep> steps;
   const auto add = [&](std::string text) { steps.push_back({std::move(text), false}); };
-  add(fmt::format("Read the label of the line: {}, {}. Lay it out {}.", card.line->construction,
+  add(fmt::format("Read the label of the line: {}, {}. Lay it out {}.", card.line->construction.text,
                   card.line->size.name, bench_tension(card)));
   if (card.cut.unknown)
     add("Lay the messenger cord beside it, pin mark on the zero: X is from mark to mark of the cord, "

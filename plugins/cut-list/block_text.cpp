@@ -38,7 +38,7 @@ std::string quoted_title(const std::string& name, const std::string& title) {
 
 std::string line_words(const LineMaterial& line) {
   std::string words = quoted_title(line.name, line.title) + ": ";
-  for (const std::string* part : {&line.construction, &line.grade})
+  for (const std::string* part : {&line.construction.text, &line.grade})
     if (!part->empty())
       words += *part + ", ";
   return words + std::string(name_of(line.kind));

@@ -21,7 +21,7 @@ Json line_json(const LineMaterial& line) {
   return {{"name", line.name},
           {"title", line.title},
           {"kind", name_of(line.kind)},
-          {"construction", line.construction},
+          {"construction", line.construction.text},
           {"grade", line.grade},
           {"size", line.size.name},
           {"diameter_mm", json_millimetres(line.diameter.value)}};

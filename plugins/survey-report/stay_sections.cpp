@@ -53,7 +53,7 @@ std::string known(const std::string& text, const Sourced<Value>& value) {
 
 std::string line_words(const LineMaterial& line) {
   std::string words = line.name;
-  for (const std::string& one : {line.title, line.construction, line.grade, line.size.name})
+  for (const std::string& one : {line.title, line.construction.text, line.grade, line.size.name})
     if (!one.empty())
       words += ", " + one;
   return words;

@@ -47,7 +47,7 @@ Json material_json(const LineMaterial& material, const SourceSet& sources) {
   return {{"name", material.name},
           {"title", material.title},
           {"kind", name_of(material.kind)},
-          {"construction", material.construction},
+          {"construction", material.construction.text},
           {"grade", material.grade},
           {"size", material.size.name},
           {"diameter", sourced_json(material.diameter, sources)},

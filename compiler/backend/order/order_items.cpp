@@ -76,7 +76,7 @@ private:
   OrderItem& line_item(const LineMaterial& line) {
     OrderItem& found = item("Lines", line.name);
     if (found.what.empty()) {
-      found.what = line.construction + (line.grade.empty() ? "" : ", " + line.grade);
+      found.what = line.construction.text + (line.grade.empty() ? "" : ", " + line.grade);
       found.size = line.size.name;
       found.in_metres = true;
       found.in_hand = in_stock(line);
@@ -218,7 +218,7 @@ private:
       if (line == rig_.materials.end())
         continue;
       OrderItem& ordered = item("Small parts", line->name);
-      ordered.what = line->construction + ", cord of lashings";
+      ordered.what = line->construction.text + ", cord of lashings";
       ordered.size = line->size.name;
       ordered.in_metres = true;
       ordered.supplier = fact_text(line->particulars, "supplier");

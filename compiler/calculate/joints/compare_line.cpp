@@ -36,8 +36,8 @@ void compare_socket(JointComparison& to, const End& socket, const LineMaterial& 
     to.missing("wire-construction-differs", "the construction of the wire-socket");
   else
     to.add("wire-construction-differs",
-           JointComparison::result(construction->text == material.construction),
-           material.name + ", " + material.construction + ", in a terminal for " + construction->text);
+           JointComparison::result(construction->text == material.construction.text),
+           material.name + ", " + material.construction.text + ", in a terminal for " + construction->text);
 }
 
 /// A rope lies in the groove when that is neither narrower than the rope nor much wider.

@@ -21,8 +21,8 @@ struct Group {
 };
 
 bool same_line(const LineOrder& order, const LineMaterial& line) {
-  return order.kind == line.kind && order.construction == line.construction && order.grade == line.grade &&
-         same_size(order.size, line.size);
+  return order.kind == line.kind && order.construction == line.construction.text &&
+         order.grade == line.grade && same_size(order.size, line.size);
 }
 
 void add_name(LineOrder& order, const std::string& name, const std::string& boat) {
@@ -41,7 +41,7 @@ std::vector<Group> groups_of(const std::vector<SpoolBoat>& boats) {
       if (group == groups.end()) {
         group = groups.insert(groups.end(), Group{});
         group->order.kind = line.kind;
-        group->order.construction = line.construction;
+        group->order.construction = line.construction.text;
         group->order.grade = line.grade;
         group->order.size = line.size;
       }

@@ -59,7 +59,7 @@ private:
     by_text({{"name", line.name},
              {"kind", name_of(line.kind)},
              {"title", line.title, true},
-             {"construction", line.construction, true},
+             {"construction", line.construction.text, true},
              {"grade", line.grade, true}},
             line.particulars, line.place);
     if (is_sought_size(sought_, line.size))

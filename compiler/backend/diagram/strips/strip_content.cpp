@@ -67,8 +67,8 @@ public:
       strip_.sides = name_of(stay_.side);
     strip_.pin_to_pin = printed_sum(derived_.pin_to_pin);
     const LineMaterial& material = rig_[stay_.material];
-    strip_.summary = fmt::format("body {} mm, {} {}", printed_sum(derived_.body), material.construction,
-                                 material.size.name);
+    strip_.summary = fmt::format("body {} mm, {} {}", printed_sum(derived_.body),
+                                 material.construction.text, material.size.name);
     if (derived_.pin_to_pin.unknown)
       strip_.summary += ". X: " + (derived_.pin_to_pin.unknown_source.note.empty()
                                        ? "length not known yet"
