@@ -1,5 +1,5 @@
-#include "calculate/strength/cold_loss.hpp"
 #include "calculate/strength/force_text.hpp"
+#include "calculate/strength/stay_stiffness.hpp"
 #include "rules/by_side.hpp"
 #include "rules/strength_checks.hpp"
 #include "units/format_length.hpp"

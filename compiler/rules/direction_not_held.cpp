@@ -1,5 +1,5 @@
 #include "calculate/facts.hpp"
-#include "calculate/geometry/held_directions.hpp"
+#include "calculate/geometry/junctions.hpp"
 #include "rules/geometry_checks.hpp"
 #include "units/format_length.hpp"
 

@@ -1,4 +1,4 @@
-#include "calculate/geometry/junction_balance.hpp"
+#include "calculate/geometry/junctions.hpp"
 #include "rules/geometry_checks.hpp"
 #include "rules/thresholds.hpp"
 #include "units/format_length.hpp"

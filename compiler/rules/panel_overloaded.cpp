@@ -1,6 +1,6 @@
 #include "calculate/facts.hpp"
-#include "calculate/strength/column_buckling.hpp"
 #include "calculate/strength/force_text.hpp"
+#include "calculate/strength/spar_strength.hpp"
 #include "rules/strength_checks.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"

@@ -1,7 +1,7 @@
 #include "rules/shroud_angle.hpp"
 
-#include "calculate/geometry/shroud_at_mast.hpp"
-#include "calculate/strength/stay_angle.hpp"
+#include "calculate/geometry/stay_leads.hpp"
+#include "calculate/strength/stay_directions.hpp"
 #include "rules/by_side.hpp"
 #include "rules/thresholds.hpp"
 #include "units/format_length.hpp"

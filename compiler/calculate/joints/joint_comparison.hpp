@@ -52,4 +52,9 @@ void compare_tee(JointComparison& comparison, const End& tee, const End& slot);
 /// The end of a part against the line that is made fast to it.
 void compare_line(JointComparison& comparison, const End& end);
 
+/// Compares the two ends of a joint, or an end with the line: every comparison that the two types of end
+/// ask for, passed, found wanting or not checked because a dimension is missing. What is in the joint (a
+/// bush) counts. Sources: geometry; the thresholds of model/limits.hpp.
+void compare_joint(const Rig& rig, Joint& joint);
+
 } // namespace sheerpole

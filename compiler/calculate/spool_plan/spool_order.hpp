@@ -1,14 +1,19 @@
 #pragma once
 
-#include "calculate/derived.hpp"
 #include "model/rig.hpp"
+#include "units/length.hpp"
 
+#include <cmath>
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <variant>
 #include <vector>
 
 namespace sheerpole {
+
+struct Derived;
+struct Piece;
 
 /// What the checked rig and the cut list say of a piece.
 struct PieceNote {
@@ -112,5 +117,20 @@ struct SpoolOrder {
 /// is taken from the `estimate` of its stay; without one, and where the cut length is not complete, the
 /// piece is not planned. Lengths in hand are rounded down.
 SpoolOrder spool_order(const std::vector<SpoolBoat>& boats);
+
+/// A nanometre: what a sum of a few lengths may be off by as floating-point numbers.
+inline constexpr double millimetre_noise = 1e-6;
+
+inline std::int64_t up_to_millimetres(Length length) {
+  return static_cast<std::int64_t>(std::ceil(length.millimetres() - millimetre_noise));
+}
+
+inline std::int64_t down_to_millimetres(Length length) {
+  return static_cast<std::int64_t>(std::floor(length.millimetres() + millimetre_noise));
+}
+
+/// One piece with the share `spare` added, or why it can not be planned.
+std::variant<WantedPiece, UnplannedPiece> wanted_piece(const SpoolBoat& boat, const Piece& piece,
+                                                       double spare);
 
 } // namespace sheerpole

@@ -1,7 +1,7 @@
 #include "calculate/facts.hpp"
 #include "calculate/strength/screening_inputs.hpp"
 #include "calculate/strength/shroud_levels.hpp"
-#include "calculate/strength/transverse_load_case.hpp"
+#include "calculate/strength/transverse_loads.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 

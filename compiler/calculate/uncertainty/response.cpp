@@ -1,6 +1,6 @@
 #include "calculate/uncertainty/response.hpp"
 
-#include "calculate/uncertainty/quantile.hpp"
+#include "calculate/uncertainty/random_numbers.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,5 +1,6 @@
 #include "calculate/uncertainty/rig_uncertainty.hpp"
 
+#include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/uncertainty/response.hpp"
 #include "calculate/uncertainty/stay_fields.hpp"

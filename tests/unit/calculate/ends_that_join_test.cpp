@@ -1,4 +1,4 @@
-#include "calculate/joints/ends_that_join.hpp"
+#include "calculate/joints/joint.hpp"
 
 #include "calculate/calculate.hpp"
 #include "unit/calculate/rig_builder.hpp"

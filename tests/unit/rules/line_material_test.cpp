@@ -1,4 +1,4 @@
-#include "calculate/strength/cold_loss.hpp"
+#include "calculate/strength/stay_stiffness.hpp"
 #include "driver/compile.hpp"
 #include "source/file_reader.hpp"
 #include "unit/calculate/compiled_rig.hpp"

@@ -1,7 +1,6 @@
-#include "calculate/geometry/junction_balance.hpp"
-#include "calculate/geometry/plate_lead.hpp"
-#include "calculate/geometry/shroud_at_mast.hpp"
-#include "calculate/geometry/spar_line.hpp"
+#include "calculate/geometry/junctions.hpp"
+#include "calculate/geometry/spar_lines.hpp"
+#include "calculate/geometry/stay_leads.hpp"
 #include "unit/calculate/rig_builder.hpp"
 #include "units/si_factors.hpp"
 
