@@ -8,8 +8,8 @@ std::string_view phrase_of(const Remark& remark) {
   switch (remark.subject()) {
   case PhraseSubject::none:
     return {};
-  // As each subject gets its table: `case PhraseSubject::joint: return
-  // words(static_cast<JointPhrase>(remark.number()));`
+  case PhraseSubject::joint:
+    return words(static_cast<JointPhrase>(remark.number()));
   case PhraseSubject::reading:
   case PhraseSubject::length:
   case PhraseSubject::cut:
@@ -17,7 +17,6 @@ std::string_view phrase_of(const Remark& remark) {
   case PhraseSubject::adjuster:
   case PhraseSubject::behaviour:
   case PhraseSubject::geometry:
-  case PhraseSubject::joint:
   case PhraseSubject::strength:
   case PhraseSubject::uncertainty:
   case PhraseSubject::change:

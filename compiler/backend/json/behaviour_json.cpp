@@ -1,6 +1,7 @@
 #include "backend/json/behaviour_json.hpp"
 
 #include "backend/json/sourced_json.hpp"
+#include "wording/say.hpp"
 
 namespace sheerpole {
 
@@ -82,17 +83,17 @@ Json fits_json(const DerivedStay& stay, const Rig& rig) {
   return json;
 }
 
-Json joints_json(const DerivedStay& stay) {
+Json joints_json(const DerivedStay& stay, const Rig& rig) {
   static constexpr const char* results[] = {"pass", "finding", "not checked"};
   Json json = Json::array();
   for (const Joint& joint : stay.joints) {
     Json checks = Json::array();
     for (const JointCheck& check : joint.checks)
-      checks.push_back({{"slug", check.slug},
+      checks.push_back({{"slug", slug_of(check.finding)},
                         {"result", results[static_cast<std::size_t>(check.result)]},
-                        {"words", check.words},
+                        {"words", say(rig, check.words)},
                         {"play_mm", json_millimetres(check.play)}});
-    json.push_back({{"name", joint.name},
+    json.push_back({{"name", say(rig, joint.name)},
                     {"upper_item", joint.upper},
                     {"lower_item", joint.lower},
                     {"checks", std::move(checks)}});
@@ -179,7 +180,7 @@ void add_behaviour_json(const DerivedStay& stay, const Derived& derived, const R
                            {"centre_height_mm", json_millimetres(stay.replacement->centre_height)},
                            {"not_checked", stay.replacement->not_checked}};
   json["fits"] = fits_json(stay, rig);
-  json["joints"] = joints_json(stay);
+  json["joints"] = joints_json(stay, rig);
 }
 
 } // namespace sheerpole

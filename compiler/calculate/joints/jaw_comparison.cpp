@@ -3,7 +3,6 @@
 #include "calculate/joints/joint_comparison.hpp"
 #include "units/format_length.hpp"
 #include "units/named_size.hpp"
-#include "units/quantity_text.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -57,17 +56,17 @@ std::optional<SplitPin> split_pin_for(const NamedSize& clevis_pin) {
 
 namespace {
 
-/// A bush in the joint that fits the hole; null when there is none.
-const Part* bush(const JointComparison& to) {
+/// A bush in the joint that fits the hole; nothing when there is none.
+std::optional<PartId> bush(const JointComparison& to) {
   for (std::size_t i = to.joint().upper + 1; i < to.joint().lower; ++i)
     if (to.stay().stack[i].kind == StackItem::Kind::part &&
         to.rig()[to.stay().stack[i].part].kind == "bush")
-      return &to.rig()[to.stay().stack[i].part];
-  return nullptr;
+      return to.stay().stack[i].part;
+  return std::nullopt;
 }
 
 /// The pin that the hole was likely made for: of the system of this pin, else of the other.
-std::string other_pin(const EndDimension& pin, Length hole) {
+Remark hole_of_other_pin(const EndDimension& pin, Length hole) {
   struct Size {
     const char* name;
     double millimetres;
@@ -84,139 +83,116 @@ std::string other_pin(const EndDimension& pin, Length hole) {
         return &size;
     return nullptr;
   };
-  const auto size = parse_named_size(pin.text);
-  const bool in_inches = size.ok() && size.value().system == NamedSize::System::inch;
+  const auto size = named_size(pin);
+  const bool in_inches = size && size->system == NamedSize::System::inch;
   const Size* own = in_inches ? fitting(inch_pins) : fitting(metric_pins);
   const Size* found = own != nullptr ? own : in_inches ? fitting(metric_pins) : fitting(inch_pins);
-  return found == nullptr ? "" : std::string("; the hole is that of a pin of ") + found->name;
+  return found == nullptr ? Remark() : Remark(JointPhrase::hole_of_other_pin, {Words{found->name}});
 }
 
 void compare_pin(JointComparison& to, const End& jaw, const End& eye) {
-  const EndDimension* pin = stated(jaw, "pin");
-  const EndDimension* eye_hole = stated(eye, "hole");
-  if (pin == nullptr || eye_hole == nullptr) {
-    to.missing("pin-too-big", pin == nullptr ? "the pin of the jaw" : "the hole of the eye");
-    to.missing("pin-loose", pin == nullptr ? "the pin of the jaw" : "the hole of the eye");
+  const TwoDimensions found =
+      to.both({JointFinding::pin_too_big, JointFinding::pin_loose}, jaw, "pin", eye, "hole");
+  if (!found)
     return;
-  }
-  Length hole = eye_hole->length.value;
-  std::string words = "pin " + pin->text + " in a hole of " + length_text(hole);
-  if (const Part* sleeve = bush(to)) {
-    const End* inside = sleeve->upper.find("hole") != nullptr ? &sleeve->upper : &sleeve->lower;
-    if (const EndDimension* bore = inside->find("hole")) {
+  const EndDimension& pin = *found.one;
+  Length hole = found.second();
+  Remark words(JointPhrase::pin_in_hole, {Words{pin.text}, hole});
+  if (const auto sleeve = bush(to)) {
+    const Part& part = to.rig()[*sleeve];
+    const End& inside = part.upper.find("hole") != nullptr ? part.upper : part.lower;
+    if (const EndDimension* bore = inside.find("hole")) {
       hole = bore->length.value;
-      words = "pin " + pin->text + " in " + sleeve->name + " of " + length_text(hole);
+      words = Remark(JointPhrase::pin_in_bush, {Words{pin.text}, *sleeve, hole});
     }
   }
-  const Length diameter = pin->length.value;
+  const Length diameter = pin.length.value;
   const Length play = hole - diameter;
-  to.add("pin-too-big", JointComparison::result(play >= -a_hair), words, play);
+  to.add(JointFinding::pin_too_big, play >= -a_hair, words, play);
   if (play < -a_hair)
     return; // that it is not loose either is no news
   const auto length = to.rig().limits.length(Limit::pin_play);
   const auto share = to.rig().limits.value(Limit::pin_play_share);
   if (!length && !share) {
-    to.switched_off("pin-loose", Limit::pin_play);
+    to.switched_off(JointFinding::pin_loose, Limit::pin_play);
     return;
   }
   const Length allowed = std::max(length.value_or(Length{}), diameter * share.value_or(0.0));
   if (play <= allowed) {
-    to.add("pin-loose", JointResult::pass, words + ", play " + length_text(play), play);
+    to.add(JointFinding::pin_loose, JointResult::pass,
+           Remark(JointPhrase::pin_has_play, {Remarks{{words}}, play}), play);
     return;
   }
-  to.add("pin-loose", JointResult::finding,
-         words + ": play " + length_text(play) + ", at most " + length_text(allowed) + "; a bush of " +
-             length_text(hole) + " outside and " + pin->text + " inside fills it" + other_pin(*pin, hole),
+  Remark loose(JointPhrase::pin_plays_too_much, {Remarks{{words}}, play, allowed, hole, Words{pin.text}});
+  to.add(JointFinding::pin_loose, JointResult::finding,
+         Remark(JointPhrase::together,
+                {Remarks{{std::move(loose), hole_of_other_pin(pin, hole)}, Join::semicolon}}),
          play);
 }
 
 void compare_width(JointComparison& to, const End& jaw, const End& eye) {
-  const EndDimension* gap = stated(jaw, "gap");
-  const EndDimension* thickness = stated(eye, "thickness");
-  if (gap == nullptr || thickness == nullptr) {
-    const std::string what = gap == nullptr ? "the gap of the jaw" : "the thickness of the eye";
-    to.missing("jaw-too-narrow", what);
-    to.missing("jaw-too-wide", what);
+  const TwoDimensions found =
+      to.both({JointFinding::jaw_too_narrow, JointFinding::jaw_too_wide}, jaw, "gap", eye, "thickness");
+  if (!found)
     return;
-  }
-  const Length play = gap->length.value - thickness->length.value;
-  const std::string words =
-      length_text(thickness->length.value) + " in a jaw of " + length_text(gap->length.value);
-  to.add("jaw-too-narrow", JointComparison::result(play >= -a_hair), words, play);
+  const Length play = found.first() - found.second();
+  const Remark words(JointPhrase::plate_in_jaw, {found.second(), found.first()});
+  to.add(JointFinding::jaw_too_narrow, play >= -a_hair, words, play);
   if (play < -a_hair)
     return;
   if (const auto most = to.rig().limits.length(Limit::side_play))
-    to.add("jaw-too-wide", JointComparison::result(play <= *most + a_hair),
-           words + ": play " + length_text(play) + ", at most " + length_text(*most), play);
+    to.add(JointFinding::jaw_too_wide, play <= *most + a_hair,
+           Remark(JointPhrase::plate_plays_too_much, {Remarks{{words}}, play, *most}), play);
   else
-    to.switched_off("jaw-too-wide", Limit::side_play);
+    to.switched_off(JointFinding::jaw_too_wide, Limit::side_play);
 }
 
 void compare_depth(JointComparison& to, const End& jaw, const End& eye) {
-  const EndDimension* depth = stated(jaw, "depth");
-  const EndDimension* edge = stated(eye, "edge");
-  if (depth == nullptr || edge == nullptr) {
-    to.missing("jaw-too-shallow", depth == nullptr ? "the depth of the jaw" : "the edge of the eye");
+  const TwoDimensions found = to.both({JointFinding::jaw_too_shallow}, jaw, "depth", eye, "edge");
+  if (!found)
     return;
-  }
-  const Length room = depth->length.value - edge->length.value;
-  to.add("jaw-too-shallow", JointComparison::result(room >= -a_hair),
-         length_text(edge->length.value) + " from the hole to the end of the plate in a jaw " +
-             length_text(depth->length.value) + " deep",
-         room);
+  const Length room = found.first() - found.second();
+  to.add(JointFinding::jaw_too_shallow, room >= -a_hair,
+         Remark(JointPhrase::edge_in_depth, {found.second(), found.first()}), room);
 }
 
 void compare_edge(JointComparison& to, const End& eye) {
-  const EndDimension* edge = stated(eye, "edge");
-  const EndDimension* hole = stated(eye, "hole");
-  if (edge == nullptr || hole == nullptr) {
-    to.missing("hole-near-edge", edge == nullptr ? "the edge of the eye" : "the hole of the eye");
+  const TwoDimensions found = to.both({JointFinding::hole_near_edge}, eye, "edge", eye, "hole");
+  if (!found)
     return;
-  }
-  const double ratio = edge->length.value / hole->length.value;
-  to.add_ratio("hole-near-edge", ratio, Limit::edge_usual, Limit::edge_least,
-               "edge " + length_text(edge->length.value) + " from a hole of " +
-                   length_text(hole->length.value) + ", " + format_fixed(ratio, 2) + " diameters");
+  const double ratio = found.first() / found.second();
+  to.add_ratio(JointFinding::hole_near_edge, ratio, Limit::edge_usual, Limit::edge_least,
+               Remark(JointPhrase::edge_from_hole, {found.first(), found.second(), Fixed{ratio, 2}}));
 }
 
 /// Whether its pin is long enough to be secured outside the cheeks.
 void compare_grip(JointComparison& to, const End& jaw) {
-  const EndDimension* grip = stated(jaw, "grip");
-  const EndDimension* outside = stated(jaw, "outside");
-  if (grip == nullptr || outside == nullptr) {
-    to.missing("pin-too-short", grip == nullptr ? "the grip of the pin" : "the outside of the jaw");
+  const TwoDimensions found = to.both({JointFinding::pin_too_short}, jaw, "grip", jaw, "outside");
+  if (!found)
     return;
-  }
-  const Length room = grip->length.value - outside->length.value;
-  to.add("pin-too-short", JointComparison::result(room >= -a_hair),
-         "pin of " + length_text(grip->length.value) + " from head to hole in a jaw " +
-             length_text(outside->length.value) + " over its cheeks",
-         room);
-}
-
-std::optional<NamedSize> named(const EndDimension& dimension) {
-  auto size = parse_named_size(dimension.text);
-  return size.ok() ? std::optional(size.value()) : std::nullopt;
+  const Length room = found.first() - found.second();
+  to.add(JointFinding::pin_too_short, room >= -a_hair,
+         Remark(JointPhrase::pin_over_cheeks, {found.first(), found.second()}), room);
 }
 
 void compare_split_pin(JointComparison& to, const End& jaw) {
-  const EndDimension* pin = stated(jaw, "pin");
-  const EndDimension* split_pin = stated(jaw, "split-pin");
-  if (pin == nullptr || split_pin == nullptr) {
-    to.missing("split-pin-small", pin == nullptr ? "the pin of the jaw" : "the split-pin of the jaw");
+  const TwoDimensions found = to.both({JointFinding::split_pin_small}, jaw, "pin", jaw, "split-pin");
+  if (!found)
     return;
-  }
-  const auto size = named(*pin);
+  const EndDimension& pin = *found.one;
+  const EndDimension& split_pin = *found.other;
+  const auto size = named_size(pin);
   const auto wanted = size ? split_pin_for(*size) : std::nullopt;
   if (!wanted) {
-    to.add("split-pin-small", JointResult::not_checked, "no table has a pin of " + pin->text);
+    to.add(JointFinding::split_pin_small, JointResult::not_checked,
+           Remark(JointPhrase::split_pin_in_no_table, {Words{pin.text}}));
     return;
   }
   // Sizes are names: what is left of turning inches to millimetres is no difference.
-  const Length lacking = wanted->diameter - split_pin->length.value;
-  to.add("split-pin-small", JointComparison::result(lacking < a_hair),
-         "split pin " + split_pin->text + " through a pin of " + pin->text + "; " + wanted->standard +
-             " has " + wanted->name);
+  const Length lacking = wanted->diameter - split_pin.length.value;
+  to.add(JointFinding::split_pin_small, lacking < a_hair,
+         Remark(JointPhrase::split_pin_through,
+                {Words{split_pin.text}, Words{pin.text}, Words{wanted->standard}, Words{wanted->name}}));
 }
 
 } // namespace
