@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <initializer_list>
 #include <string>
+#include <type_traits>
 #include <variant>
 #include <vector>
 
@@ -109,7 +110,8 @@ public:
   Remark() = default;
 
   template <class Phrase>
-  Remark(Phrase phrase, std::initializer_list<RemarkArgument> arguments = {})
+  requires std::is_enum_v<Phrase> Remark(Phrase phrase,
+                                         std::initializer_list<RemarkArgument> arguments = {})
       : subject_(subject_of(phrase)), number_(static_cast<std::uint16_t>(phrase)), arguments_(arguments) {}
 
   bool empty() const { return subject_ == PhraseSubject::none; }

@@ -10,6 +10,8 @@ std::string_view phrase_of(const Remark& remark) {
     return {};
   case PhraseSubject::joint:
     return words(static_cast<JointPhrase>(remark.number()));
+  case PhraseSubject::strength:
+    return words(static_cast<StrengthPhrase>(remark.number()));
   case PhraseSubject::reading:
   case PhraseSubject::length:
   case PhraseSubject::cut:
@@ -17,7 +19,6 @@ std::string_view phrase_of(const Remark& remark) {
   case PhraseSubject::adjuster:
   case PhraseSubject::behaviour:
   case PhraseSubject::geometry:
-  case PhraseSubject::strength:
   case PhraseSubject::uncertainty:
   case PhraseSubject::change:
   case PhraseSubject::stock:

@@ -8,8 +8,10 @@
 namespace sheerpole {
 
 enum class JointPhrase : std::uint16_t;
+enum class StrengthPhrase : std::uint16_t;
 
 std::string_view words(JointPhrase phrase);
+std::string_view words(StrengthPhrase phrase);
 
 /// The phrase of each subject by its number, with `{}` for each argument in turn or `{0}`, `{1}` for one by
 /// its place. Each is a switch over the subject's enumeration, without a default: a phrase that has no

@@ -5,6 +5,7 @@
 #include "plugins/survey-report/finding_class.hpp"
 #include "plugins/survey-report/report_document.hpp"
 #include "wording/say.hpp"
+#include "wording/strength_words.hpp"
 
 #include <algorithm>
 #include <map>
@@ -176,7 +177,7 @@ void add_joints(const Rig& rig, const DerivedStay& derived, Document& document) 
 }
 
 /// The links whose strength is known; the others in a line below.
-void add_strength(const RowsByStay& rows, const Stay& stay, const DerivedStay& derived,
+void add_strength(const Rig& rig, const RowsByStay& rows, const Stay& stay, const DerivedStay& derived,
                   Document& document) {
   DocumentTable table{
       .caption = "What each link holds, from aloft to deck",
@@ -188,7 +189,7 @@ void add_strength(const RowsByStay& rows, const Stay& stay, const DerivedStay& d
         table.rows.push_back(row);
   if (table.rows.empty())
     table.caption = "What each link holds: not stated of any";
-  if (const std::string unknown = unknown_words(derived.chain); !unknown.empty())
+  if (const std::string unknown = unknown_words(rig, derived.chain); !unknown.empty())
     table.notes.push_back("Not stated, and never taken for strong: " + unknown + ".");
   document.blocks.emplace_back(std::move(table));
 }
@@ -299,7 +300,7 @@ void add_stays(const CheckedRig& checked, Document& document) {
               {"one diameter mm", 0.9, true}},
              tables.take_up, stay, document);
     add_joints(rig, derived, document);
-    add_strength(tables.strength, stay, derived, document);
+    add_strength(rig, tables.strength, stay, derived, document);
     add_sum(rig, derived, document);
     add_log(rig, stay, document);
   }

@@ -3,9 +3,8 @@
 #include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/physics/line_deformation.hpp"
-#include "calculate/strength/force_text.hpp"
+#include "calculate/strength/strength_phrases.hpp"
 #include "calculate/thermal_table.hpp"
-#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 
@@ -15,15 +14,15 @@ StayStiffness stay_stiffness(const Rig& rig, const std::vector<Piece>& pieces) {
     const LineMaterial& material = rig[piece.material];
     const auto stiffness = line_stiffness(material);
     if (!stiffness)
-      return {std::nullopt, "stiffness of " + material.name + " is not stated"};
+      return {std::nullopt, Remark(StrengthPhrase::stiffness_not_stated, {piece.material})};
     if (pieces.size() == 1)
-      return {stiffness->value, ""};
+      return {stiffness->value, {}};
     if (piece.body.unknown)
-      return {std::nullopt, "the length is unknown"};
+      return {std::nullopt, StrengthPhrase::length_unknown};
     lines.push_back({piece.body.known(), stiffness->value});
   }
   const auto together = axial_stiffness_in_series(lines);
-  return {together, together ? "" : "there is no length of line"};
+  return {together, together ? Remark() : Remark(StrengthPhrase::no_length_of_line)};
 }
 
 std::optional<Length> length_of_lines(const std::vector<Piece>& pieces) {
@@ -51,20 +50,20 @@ ColdLoss cold_loss(const Rig& rig, const DerivedStay& derived, double kelvin) {
   const auto length = length_of_lines(derived.pieces);
   const ThermalTable cold = thermal_table(rig, stay, derived.pieces, {kelvin});
   if (!dock)
-    result.not_checked.push_back("dock-tension is not stated");
+    result.not_checked.push_back(Remark(StrengthPhrase::not_stated, {Words{"dock-tension"}}));
   if (!stiffness.stiffness)
     result.not_checked.push_back(stiffness.not_stated);
-  result.not_checked.insert(result.not_checked.end(), cold.not_checked.begin(), cold.not_checked.end());
+  for (const std::string& one : cold.not_checked)
+    result.not_checked.push_back(Remark(StrengthPhrase::named, {Words{one}}));
   if (result.not_checked.empty() && (!length || !(*length > Length{})))
-    result.not_checked.push_back("there is no length of line");
+    result.not_checked.push_back(StrengthPhrase::no_length_of_line);
   if (!result.not_checked.empty())
     return result;
   result.slack = cold.rows.front().slack();
   result.dock_tension = dock->value;
   result.lost = *stiffness.stiffness * (result.slack / *length);
   result.share = result.lost / dock->value;
-  result.how = length_text(result.slack) + " x EA " + force_text(*stiffness.stiffness) + " / " +
-               length_text(*length);
+  result.how = {StrengthPhrase::cold_loss_sum, {result.slack, *stiffness.stiffness, *length}};
   return result;
 }
 

@@ -1,11 +1,11 @@
 #pragma once
 
+#include "model/remark.hpp"
 #include "model/rig.hpp"
 #include "units/force.hpp"
 #include "units/length.hpp"
 
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace sheerpole {
@@ -16,7 +16,7 @@ struct Piece;
 /// EA of a stay's lines together.
 struct StayStiffness {
   std::optional<Force> stiffness; ///< EA of one even line that stretches as much
-  std::string not_stated;         ///< why there is none: "stiffness of hmpe-9 is not stated"
+  Remark not_stated;              ///< why there is none: "stiffness of hmpe-9 is not stated"
 };
 
 /// One line: its EA, as stated or modulus times metallic area. Several pieces: those of
@@ -33,8 +33,8 @@ struct ColdLoss {
   Force dock_tension;
   Force lost;         ///< slack x EA / length; less than nothing: gained
   double share = 0.0; ///< lost over dock tension; more than 1: it hangs slack
-  std::string how;
-  std::vector<std::string> not_checked; ///< not empty: nothing above holds
+  Remark how;
+  std::vector<Remark> not_checked; ///< not empty: nothing above holds
 };
 
 /// The coldest day of the `take-up` record; nothing when it is not stated.
