@@ -3,6 +3,7 @@
 #include "rules/thresholds.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/say.hpp"
 
 namespace sheerpole {
 
@@ -34,7 +35,7 @@ void check_junction_off_line(const Rig& rig, const Derived& /*derived*/, CheckRe
     const Stay& single = rig[balance.single];
     const Point& at = rig[balance.at];
     if (!balance.not_checked.empty()) {
-      report.not_checked(single.name, balance.not_checked);
+      report.not_checked(single.name, say(rig, balance.not_checked));
       continue;
     }
     const bool off = balance.off > *bound + threshold::negligible;

@@ -12,16 +12,19 @@ std::string_view phrase_of(const Remark& remark) {
     return words(static_cast<JointPhrase>(remark.number()));
   case PhraseSubject::strength:
     return words(static_cast<StrengthPhrase>(remark.number()));
+  case PhraseSubject::geometry:
+    return words(static_cast<GeometryPhrase>(remark.number()));
+  case PhraseSubject::uncertainty:
+    return words(static_cast<UncertaintyPhrase>(remark.number()));
+  case PhraseSubject::stock:
+    return words(static_cast<StockPhrase>(remark.number()));
   case PhraseSubject::reading:
   case PhraseSubject::length:
   case PhraseSubject::cut:
   case PhraseSubject::bench:
   case PhraseSubject::adjuster:
   case PhraseSubject::behaviour:
-  case PhraseSubject::geometry:
-  case PhraseSubject::uncertainty:
   case PhraseSubject::change:
-  case PhraseSubject::stock:
   case PhraseSubject::check:
     break;
   }

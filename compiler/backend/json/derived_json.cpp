@@ -68,7 +68,7 @@ Json stay_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, 
 Json derived_json(const CheckedRig& checked) {
   Json json{{"draws", checked.derived().draws},
             {"seed", checked.derived().seed},
-            {"inputs", inputs_json(checked.derived(), checked.sources())},
+            {"inputs", inputs_json(checked.rig(), checked.derived(), checked.sources())},
             {"stays", Json::array()}};
   for (const DerivedStay& stay : checked.derived().stays)
     json["stays"].push_back(stay_json(stay, checked.derived(), checked.rig(), checked.sources()));

@@ -1,6 +1,7 @@
 #include "calculate/geometry/junctions.hpp"
 
 #include "calculate/facts.hpp"
+#include "calculate/geometry/geometry_phrases.hpp"
 #include "calculate/geometry/spar_lines.hpp"
 
 #include <algorithm>
@@ -155,10 +156,11 @@ JunctionBalance balance(const Rig& rig, const Meeting& meeting) {
     }
   if (!single) {
     const std::size_t count = meeting.ends.size();
-    result.not_checked = count == 3   ? "its stays all lead to one side of " + rig[meeting.at].base
-                         : count == 1 ? "no other stay begins at " + rig[meeting.at].base
-                                      : std::to_string(count) + " stays meet at " + rig[meeting.at].base +
-                                            "; three are looked at";
+    const Words place{rig[meeting.at].base};
+    result.not_checked = count == 3   ? Remark(GeometryPhrase::stays_to_one_side, {place})
+                         : count == 1 ? Remark(GeometryPhrase::no_other_stay, {place})
+                                      : Remark(GeometryPhrase::too_many_stays,
+                                               {Count{static_cast<std::int64_t>(count)}, place});
     return result;
   }
   const Stay& first = rig[legs[0].stay];
@@ -170,7 +172,7 @@ JunctionBalance balance(const Rig& rig, const Meeting& meeting) {
                             .second_end = far_end(rig, legs[1])};
   const auto offset = junction_offset(places);
   if (!offset) {
-    result.not_checked = "the ends of its stays lie in one line";
+    result.not_checked = GeometryPhrase::ends_in_one_line;
     return result;
   }
   result.off = result.legs_are_a_pair ? offset->from_middle : offset->from_plane;

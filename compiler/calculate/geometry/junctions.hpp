@@ -1,6 +1,7 @@
 #pragma once
 
 #include "calculate/strength/bridle.hpp"
+#include "model/remark.hpp"
 #include "model/rig.hpp"
 
 #include <array>
@@ -10,16 +11,20 @@
 
 namespace sheerpole {
 
+/// Where a stay pulls its mast to.
+enum class PullDirection { forward, aft, to_port, to_starboard };
+
 /// Which way the stays of a mast can pull it.
 struct HeldDirections {
   std::size_t spar = 0;            ///< in Rig::spars
   std::size_t stays = 0;           ///< that end on it
   double half_height_metres = 0.0; ///< above which a stay counts
-  /// Stays that pull forward, aft, to port and to starboard, by name without side, each once.
+  /// Stays that pull in each of the directions, in their order, by name without side, each once.
   std::array<std::vector<std::string>, 4> by_direction;
 };
-inline constexpr std::array<std::string_view, 4> direction_names{"forward", "aft", "to port",
-                                                                 "to starboard"};
+
+inline constexpr std::array<PullDirection, 4> pull_directions{
+    PullDirection::forward, PullDirection::aft, PullDirection::to_port, PullDirection::to_starboard};
 
 /// Each spar of the sort `mast` that a stay ends on, in the order of the rig. A stay counts when its end is
 /// above half of the mast's height (its length, else up to the highest stay) and its lowest part, by which
@@ -35,7 +40,7 @@ struct JunctionBalance {
   std::vector<StayId> legs;     ///< the others
   bool legs_are_a_pair = false; ///< port and starboard of one stay
   /// Why there is no offset: "2 stays meet there, 3 are looked at".
-  std::string not_checked;
+  Remark not_checked;
   /// From the line to the middle between the legs' ends for a pair; else from the plane of the three ends.
   Length off;
   std::optional<double>

@@ -1,6 +1,7 @@
 #include "calculate/geometry/stay_leads.hpp"
 
 #include "calculate/facts.hpp"
+#include "calculate/geometry/geometry_phrases.hpp"
 #include "calculate/geometry/spar_lines.hpp"
 #include "calculate/strength/stay_directions.hpp"
 
@@ -108,17 +109,19 @@ bool is_tip(const Rig& rig, PointId point) {
 /// The line of the mast; without any in the file an upright one on the centreline.
 struct MastLine {
   SparLine line;
-  std::string words;
+  Remark words;
 };
 
 std::optional<MastLine> mast_line(const Rig& rig, const Point& top) {
   if (const auto mast = mast_of(rig, top))
-    return MastLine{spar_line(*mast->mast),
-                    mast->mast->name + (mast->how == OnMast::near ? ", the nearest spar" : "")};
+    return MastLine{
+        spar_line(*mast->mast),
+        {mast->how == OnMast::near ? GeometryPhrase::against_nearest_spar : GeometryPhrase::against_spar,
+         {Words{mast->mast->name}}}};
   const bool has_mast = std::any_of(rig.spars.begin(), rig.spars.end(), stands);
   if (has_mast || !top.spar.empty() || std::abs(top.position.y.metres()) > fitting_from_mast_metres)
     return std::nullopt;
-  return MastLine{{{top.position.x, Length{}, Length{}}, {0.0, 0.0, 1.0}}, "upright, no mast is stated"};
+  return MastLine{{{top.position.x, Length{}, Length{}}, {0.0, 0.0, 1.0}}, GeometryPhrase::against_upright};
 }
 
 } // namespace

@@ -1,9 +1,9 @@
 #pragma once
 
+#include "model/remark.hpp"
 #include "model/rig.hpp"
 
 #include <optional>
-#include <string>
 
 namespace sheerpole {
 
@@ -47,7 +47,7 @@ double off_plate_plane(double x, double y, double z, double lean_radians, double
 /// The angle at which a shroud comes off the mast.
 struct ShroudAtMast {
   double radians = 0.0;
-  std::string against; ///< "mast", "mast, the nearest spar", "upright, no mast is stated"
+  Remark against; ///< "mast", "mast, the nearest spar", "upright, no mast is stated"
 };
 
 /// Of a stay on port or starboard that begins at the mast and runs down and outwards to somewhere else than

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "model/remark.hpp"
 #include "model/rig.hpp"
 #include "units/length.hpp"
 
@@ -50,22 +51,24 @@ struct CuttingSetting {
 
 /// A piece to be cut from stock.
 struct WantedPiece {
-  std::string boat; ///< title
-  std::string stay; ///< without its side
+  const Rig* rig = nullptr; ///< of its boat
+  std::string boat;         ///< title
+  std::string stay;         ///< without its side
   Side side = Side::centre;
   std::string name;           ///< `cap-shroud.port`; `backstay-upper 2 of 3`
   Length cut;                 ///< before spare; with an estimate for X
   std::int64_t length_mm = 0; ///< with spare, rounded up
   bool estimated = false;     ///< the length rests on the estimate of the stay
   std::vector<std::string> draft_reasons;
-  std::string note; ///< whole links of a chain
+  Remark note; ///< whole links of a chain
 };
 
 /// A piece for which no length can be asked.
 struct UnplannedPiece {
+  const Rig* rig = nullptr; ///< of its boat
   std::string boat;
   std::string name;
-  std::string reason;
+  Remark reason;
 };
 
 /// A `stock` record.

@@ -18,20 +18,6 @@ double reach(const UncertainInput& input) {
 
 } // namespace
 
-std::string_view name_of(Distribution distribution) {
-  switch (distribution) {
-  case Distribution::rectangular:
-    return "rectangular";
-  case Distribution::triangular:
-    return "triangular";
-  case Distribution::normal_at_two:
-    return "normal, the bound two standard uncertainties";
-  case Distribution::student:
-    return "mean of repeated readings";
-  }
-  return "rectangular";
-}
-
 double UncertainInput::standard_over_bound() const {
   switch (distribution) {
   case Distribution::rectangular:
