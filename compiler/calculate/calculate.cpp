@@ -4,7 +4,7 @@
 #include "calculate/body.hpp"
 #include "calculate/chain_cut.hpp"
 #include "calculate/fit_stack.hpp"
-#include "calculate/joints/compare_joint.hpp"
+#include "calculate/joints/joint_comparison.hpp"
 #include "calculate/likely_slip.hpp"
 #include "calculate/pin_to_pin.hpp"
 #include "calculate/replacement.hpp"

@@ -2,9 +2,8 @@
 
 #include "calculate/computed_provenance.hpp"
 #include "calculate/facts.hpp"
-#include "calculate/physics/axial_stiffness.hpp"
-#include "calculate/physics/elastic_stretch.hpp"
-#include "calculate/physics/physical_constants.hpp"
+#include "calculate/physics/line_deformation.hpp"
+#include "calculate/physics/physical_values.hpp"
 #include "calculate/physics/tape_correction.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"

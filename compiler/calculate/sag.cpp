@@ -2,8 +2,8 @@
 
 #include "calculate/facts.hpp"
 #include "calculate/path_length.hpp"
-#include "calculate/physics/parabola_sag.hpp"
-#include "calculate/physics/physical_constants.hpp"
+#include "calculate/physics/hanging_line.hpp"
+#include "calculate/physics/physical_values.hpp"
 
 #include <cmath>
 

@@ -1,8 +1,8 @@
 #include "calculate/tension_estimates.hpp"
 
 #include "calculate/facts.hpp"
-#include "calculate/physics/elastic_stretch.hpp"
-#include "calculate/physics/taut_string.hpp"
+#include "calculate/physics/hanging_line.hpp"
+#include "calculate/physics/line_deformation.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 

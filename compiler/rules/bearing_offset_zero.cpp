@@ -3,6 +3,7 @@
 #include "rules/stack_parts.hpp"
 #include "rules/thresholds.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/say.hpp"
 
 #include <algorithm>
 
@@ -27,22 +28,24 @@ void look_at(const Rig& rig, const Stay& stay, const std::string& name, const Jo
   if (thimble == nullptr || upper_end(rig, joint) == nullptr || lower_end(rig, joint) == nullptr)
     return;
   // What the pin has in its hole, or in the bush that fills it.
-  const auto pin = std::find_if(joint.checks.begin(), joint.checks.end(),
-                                [](const JointCheck& check) { return check.slug == "pin-too-big"; });
+  const auto pin = std::find_if(joint.checks.begin(), joint.checks.end(), [](const JointCheck& check) {
+    return check.finding == JointFinding::pin_too_big;
+  });
   if (pin == joint.checks.end() || !pin->play) {
-    report.not_checked(joint.name + ": the pin or the bore of " + thimble->name + " is not stated");
+    report.not_checked(say(rig, joint.name) + ": the pin or the bore of " + thimble->name +
+                       " is not stated");
     return;
   }
   if (*pin->play < -threshold::negligible)
     return; // it does not go in, which is said by its own finding
   if (*pin->play < threshold::negligible) {
-    report.pass(joint.name + ": " + pin->words);
+    report.pass(say(rig, joint.name) + ": " + say(rig, pin->words));
     return;
   }
   find_once(report, diagnose("bearing-offset-zero", {{"stay", name},
-                                                     {"joint", joint.name},
+                                                     {"joint", say(rig, joint.name)},
                                                      {"part", thimble->name},
-                                                     {"words", pin->words},
+                                                     {"words", say(rig, pin->words)},
                                                      {"offset", length_text(*pin->play / 2.0)}})
                         .at(thimble->length->provenance.place.value_or(thimble->place), "its length")
                         .and_at(stay.stack[joint.lower].place, "this joint")

@@ -1,20 +1,21 @@
-#include "calculate/strength/cold_loss.hpp"
 #include "calculate/strength/force_text.hpp"
+#include "calculate/strength/stay_stiffness.hpp"
 #include "rules/by_side.hpp"
 #include "rules/strength_checks.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/say.hpp"
 
 namespace sheerpole {
 
 namespace {
 
-std::string words_of(const ColdLoss& loss) {
+std::string words_of(const Rig& rig, const ColdLoss& loss) {
   const std::string at = "at " + temperature_text(loss.kelvin) + " ";
   if (!(loss.slack > Length{}))
     return at + "it gets tighter, by " + length_text(-loss.slack);
   const std::string gains = at + "it gains " + length_text(loss.slack) + " on its path, which takes " +
-                            force_text(loss.lost) + " (" + loss.how + ")";
+                            force_text(loss.lost) + " (" + say(rig, loss.how) + ")";
   const std::string dock = force_text(loss.dock_tension) + " at the dock";
   return loss.share < 1.0 ? gains + ", " + percent_text(loss.share) + " of the " + dock
                           : gains + " and leaves nothing of the " + dock;
@@ -26,13 +27,10 @@ void look(const Rig& rig, const DerivedStay& derived, const std::string& name, d
     return;
   const ColdLoss loss = cold_loss(rig, derived, coldest);
   if (!loss.not_checked.empty()) {
-    std::string words;
-    for (const std::string& one : loss.not_checked)
-      words += (words.empty() ? "" : "; ") + one;
-    report.not_checked(words);
+    report.not_checked(joined(say_each(rig, loss.not_checked), Join::semicolon));
     return;
   }
-  const std::string words = words_of(loss);
+  const std::string words = words_of(rig, loss);
   if (is_below(most, loss.share))
     report.find(diagnose("cold-slack", {{"stay", name}, {"words", words}, {"most", percent_text(most)}})
                     .at(rig[derived.stay].place)

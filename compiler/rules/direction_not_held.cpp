@@ -1,7 +1,8 @@
 #include "calculate/facts.hpp"
-#include "calculate/geometry/held_directions.hpp"
+#include "calculate/geometry/junctions.hpp"
 #include "rules/geometry_checks.hpp"
 #include "units/format_length.hpp"
+#include "wording/phrase_table.hpp"
 
 namespace sheerpole {
 
@@ -16,8 +17,8 @@ std::string listed(const std::vector<std::string>& names) {
 
 std::string words_of(const HeldDirections& held) {
   std::string result;
-  for (std::size_t way = 0; way < direction_names.size(); ++way)
-    result += (result.empty() ? "" : "; ") + std::string(direction_names[way]) + ": " +
+  for (std::size_t way = 0; way < pull_directions.size(); ++way)
+    result += (result.empty() ? "" : "; ") + std::string(words(pull_directions[way])) + ": " +
               listed(held.by_direction[way]);
   return result;
 }
@@ -35,9 +36,9 @@ void check_direction_not_held(const Rig& rig, const Derived& /*derived*/, CheckR
   for (const HeldDirections& held : masts) {
     const Spar& spar = rig.spars[held.spar];
     std::string missing;
-    for (std::size_t way = 0; way < direction_names.size(); ++way)
+    for (std::size_t way = 0; way < pull_directions.size(); ++way)
       if (held.by_direction[way].empty())
-        missing += (missing.empty() ? "" : " or ") + std::string(direction_names[way]);
+        missing += (missing.empty() ? "" : " or ") + std::string(words(pull_directions[way]));
     if (missing.empty())
       report.pass(spar.name, words_of(held));
     else

@@ -2,6 +2,8 @@
 #include "calculate/strength/force_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/strength_checks.hpp"
+#include "wording/say.hpp"
+#include "wording/strength_words.hpp"
 
 namespace sheerpole {
 
@@ -35,15 +37,15 @@ void look(const Rig& rig, const DerivedStay& derived, const std::string& name, d
   const double factor = *weakest->break_load / load->value;
   const bool all_known = chain.unknown.empty();
   const std::string words = (all_known ? "holds " : "holds at most ") + force_text(*weakest->break_load) +
-                            " (" + weakest->name + "), " + times_text(factor) + " times its load of " +
-                            force_text(*load);
+                            " (" + say(rig, weakest->name) + "), " + times_text(factor) +
+                            " times its load of " + force_text(*load);
   if (is_below(factor, least))
     report.find(diagnose("factor-low", {{"stay", name}, {"words", words}, {"least", times_text(least)}})
                     .at(stay.stack[weakest->item].place, "the weakest that is known")
                     .and_at(load->provenance.place.value_or(stay.place), "its load")
                     .about(name));
   else if (!all_known)
-    report.not_checked(words + "; not stated: " + unknown_words(chain));
+    report.not_checked(words + "; not stated: " + unknown_words(rig, chain));
   else
     report.pass(words + "; at least " + times_text(least));
 }

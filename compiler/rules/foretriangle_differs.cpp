@@ -1,5 +1,5 @@
 #include "calculate/facts.hpp"
-#include "calculate/geometry/foretriangle.hpp"
+#include "calculate/geometry/stay_leads.hpp"
 #include "rules/geometry_checks.hpp"
 #include "rules/thresholds.hpp"
 #include "units/format_length.hpp"

@@ -1,8 +1,9 @@
-#include "calculate/geometry/junction_balance.hpp"
+#include "calculate/geometry/junctions.hpp"
 #include "rules/geometry_checks.hpp"
 #include "rules/thresholds.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/say.hpp"
 
 namespace sheerpole {
 
@@ -34,7 +35,7 @@ void check_junction_off_line(const Rig& rig, const Derived& /*derived*/, CheckRe
     const Stay& single = rig[balance.single];
     const Point& at = rig[balance.at];
     if (!balance.not_checked.empty()) {
-      report.not_checked(single.name, balance.not_checked);
+      report.not_checked(single.name, say(rig, balance.not_checked));
       continue;
     }
     const bool off = balance.off > *bound + threshold::negligible;

@@ -4,6 +4,8 @@
 #include "rules/by_side.hpp"
 #include "rules/stack_parts.hpp"
 #include "units/format_length.hpp"
+#include "wording/say.hpp"
+#include "wording/strength_words.hpp"
 
 #include <optional>
 
@@ -27,20 +29,17 @@ std::optional<Held> held_by(const Rig& rig, const Stay& stay) {
   return std::nullopt;
 }
 
-std::string missing_words(const ChainLink& link) {
-  std::string words;
-  for (const UnstatedStrength& one : link.not_stated)
-    words += (words.empty() ? "" : ", ") + one.property + " of " + one.of;
-  return words + (link.not_stated.size() == 1 ? " is not stated" : " are not stated");
+std::string missing_words(const Rig& rig, const ChainLink& link) {
+  return lacking_words(rig, link) + (link.not_stated.size() == 1 ? " is not stated" : " are not stated");
 }
 
-void look_at(const Stay& stay, const std::string& name, const ChainLink& lashing,
+void look_at(const Rig& rig, const Stay& stay, const std::string& name, const ChainLink& lashing,
              const std::optional<Held>& held, double factor, StayReport& report) {
   if (!lashing.break_load) {
-    report.not_checked(missing_words(lashing));
+    report.not_checked(missing_words(rig, lashing));
     return;
   }
-  const std::string sum = lashing.how + " = " + force_text(*lashing.break_load);
+  const std::string sum = say(rig, lashing.how) + " = " + force_text(*lashing.break_load);
   if (!held) {
     report.not_checked(sum + "; neither the load of the stay nor the break-load of its line is stated");
     return;
@@ -68,7 +67,7 @@ void check_lashing_weak(const Rig& rig, const Derived& derived, CheckReport& rep
                     else if (!factor)
                       of_stay.not_checked("lashing-strength is switched off in `limits`");
                     else
-                      look_at(stay, name, link, held_by(rig, stay), *factor, of_stay);
+                      look_at(rig, stay, name, link, held_by(rig, stay), *factor, of_stay);
                 });
 }
 

@@ -1,5 +1,5 @@
 #include "calculate/facts.hpp"
-#include "calculate/physics/axial_stiffness.hpp"
+#include "calculate/physics/line_deformation.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "rules/lines_in_use.hpp"
 #include "rules/strength_checks.hpp"

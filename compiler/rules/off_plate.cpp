@@ -1,6 +1,6 @@
 #include "rules/off_plate.hpp"
 
-#include "calculate/geometry/plate_lead.hpp"
+#include "calculate/geometry/stay_leads.hpp"
 #include "rules/by_side.hpp"
 #include "rules/thresholds.hpp"
 #include "units/quantity_text.hpp"

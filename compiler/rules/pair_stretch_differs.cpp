@@ -3,6 +3,7 @@
 #include "rules/by_side.hpp"
 #include "rules/strength_checks.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/say.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -57,7 +58,8 @@ void compare(const Rig& rig, const DerivedStay& port, const DerivedStay& starboa
     words += ", " + percent_text(apart) + " apart";
     differs = differs || is_below(most, apart);
   } else if (!differs) {
-    report.not_checked(stay.base, words + "; " + (to_port.stiffness ? to_starboard : to_port).not_stated);
+    report.not_checked(stay.base,
+                       words + "; " + say(rig, (to_port.stiffness ? to_starboard : to_port).not_stated));
     return;
   }
   if (differs) {

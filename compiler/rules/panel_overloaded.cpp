@@ -1,9 +1,10 @@
 #include "calculate/facts.hpp"
-#include "calculate/strength/column_buckling.hpp"
 #include "calculate/strength/force_text.hpp"
+#include "calculate/strength/spar_strength.hpp"
 #include "rules/strength_checks.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/say.hpp"
 
 #include <algorithm>
 
@@ -42,7 +43,8 @@ void look(const Rig& rig, const LoadScreening& screening, double least, CheckRep
   const Spar* mast = spar_named(rig, screening.spar);
   if (!screening.equilibrium) {
     report.not_checked(screening.of,
-                       by + ": " + (screening.not_checked.empty() ? "" : screening.not_checked.front()));
+                       by + ": " +
+                           (screening.not_checked.empty() ? "" : say(rig, screening.not_checked.front())));
     return;
   }
   if (mast == nullptr) {
@@ -61,11 +63,11 @@ void look(const Rig& rig, const LoadScreening& screening, double least, CheckRep
                        "that stands on the keel)");
     return;
   }
-  const std::string words = "from " + worst.panel->name + ", " + length_text(worst.panel->length) +
-                            ", it buckles at " + force_text(worst.buckles) +
-                            " with pinned ends (pi^2 x EI " + format_number(stiffness->value / 1e3) +
-                            " kNm2 / length^2), " + times_text(worst.times) + " times its compression of " +
-                            force_text(worst.panel->compression) + " by the " + by;
+  const std::string words =
+      "from " + say(rig, worst.panel->name) + ", " + length_text(worst.panel->length) + ", it buckles at " +
+      force_text(worst.buckles) + " with pinned ends (pi^2 x EI " + format_number(stiffness->value / 1e3) +
+      " kNm2 / length^2), " + times_text(worst.times) + " times its compression of " +
+      force_text(worst.panel->compression) + " by the " + by;
   if (is_below(worst.times, least))
     report.find(
         diagnose("panel-overloaded", {{"mast", mast->name}, {"words", words}, {"least", times_text(least)}})

@@ -2,16 +2,15 @@
 #include "calculate/strength/force_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/strength_checks.hpp"
+#include "wording/say.hpp"
+#include "wording/strength_words.hpp"
 
 namespace sheerpole {
 
 namespace {
 
-std::string unstated(const ChainLink& hole) {
-  std::string words;
-  for (const UnstatedStrength& lacking : hole.not_stated)
-    words += (words.empty() ? "" : ", ") + lacking.property + " of " + lacking.of;
-  return hole.name + ": " + words + " is not stated";
+std::string unstated(const Rig& rig, const ChainLink& hole) {
+  return say(rig, hole.name) + ": " + lacking_words(rig, hole) + " is not stated";
 }
 
 void look(const Rig& rig, const DerivedStay& derived, const std::string& name, double least,
@@ -29,12 +28,13 @@ void look(const Rig& rig, const DerivedStay& derived, const std::string& name, d
       continue;
     }
     if (!hole.break_load) {
-      report.not_checked(unstated(hole));
+      report.not_checked(unstated(rig, hole));
       continue;
     }
     const double times = *hole.break_load / load->value;
-    const std::string words = hole.name + " bears " + force_text(*hole.break_load) + " (" + hole.how +
-                              "), " + times_text(times) + " times the load of " + force_text(*load);
+    const std::string words = say(rig, hole.name) + " bears " + force_text(*hole.break_load) + " (" +
+                              say(rig, hole.how) + "), " + times_text(times) + " times the load of " +
+                              force_text(*load);
     if (is_below(times, least))
       report.find(
           diagnose("pin-bearing-high", {{"stay", name}, {"words", words}, {"least", times_text(least)}})

@@ -2,6 +2,7 @@
 #include "rules/by_side.hpp"
 #include "rules/securing_checks.hpp"
 #include "rules/stack_parts.hpp"
+#include "wording/say.hpp"
 
 #include <optional>
 
@@ -47,13 +48,14 @@ void look_at(const Rig& rig, const Stay& stay, const std::string& name, const Jo
   const Securing securing = securing_of(rig, stay, joint);
   const std::string& part = rig[stay.stack[securing.item].part].name;
   if (securing.words.empty()) {
-    report.not_checked(joint.name + ": what secures the pin of " + part + " is not stated");
+    report.not_checked(say(rig, joint.name) + ": what secures the pin of " + part + " is not stated");
   } else if (!says_none(securing.words)) {
-    report.pass(joint.name + ": " + securing.words);
+    report.pass(say(rig, joint.name) + ": " + securing.words);
   } else {
-    auto finding = diagnose("pin-not-secured", {{"stay", name}, {"joint", joint.name}, {"part", part}})
-                       .at(stay.stack[securing.item].place, "its pin")
-                       .about(name);
+    auto finding =
+        diagnose("pin-not-secured", {{"stay", name}, {"joint", say(rig, joint.name)}, {"part", part}})
+            .at(stay.stack[securing.item].place, "its pin")
+            .about(name);
     if (securing.place)
       finding = std::move(finding).and_at(*securing.place, "stated here");
     find_once(report, std::move(finding));

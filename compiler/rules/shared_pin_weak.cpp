@@ -1,6 +1,7 @@
 #include "calculate/facts.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "rules/strength_checks.hpp"
+#include "wording/say.hpp"
 
 #include <map>
 #include <optional>
@@ -79,7 +80,7 @@ private:
       const ChainLink* link = lowest_pin(stay, derived->chain);
       if (link != nullptr && link->break_load && (!pin || *link->break_load < *pin)) {
         pin = link->break_load;
-        pin_how = link->how;
+        pin_how = say(rig_, link->how);
       }
     }
     if (!pin)

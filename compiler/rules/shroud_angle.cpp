@@ -1,11 +1,12 @@
 #include "rules/shroud_angle.hpp"
 
-#include "calculate/geometry/shroud_at_mast.hpp"
-#include "calculate/strength/stay_angle.hpp"
+#include "calculate/geometry/stay_leads.hpp"
+#include "calculate/strength/stay_directions.hpp"
 #include "rules/by_side.hpp"
 #include "rules/thresholds.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/say.hpp"
 
 namespace sheerpole {
 
@@ -22,10 +23,10 @@ Diagnostic finding_of(const Rig& rig, const Stay& stay, const ShroudAtMast& at, 
   return diagnose(check == ShroudAngle::least ? "stay-angle-small" : "stay-angle-below-usual",
                   {{"stay", name},
                    {"angle", angle_text(at.radians)},
-                   {"against", at.against},
+                   {"against", say(rig, at.against)},
                    {"bound", rig.limits.text(limit)},
                    {"pull", format_fixed(tension_over_side_force(at.radians).value_or(0.0), 1)}})
-      .at(stay.path.front().place, angle_text(at.radians) + " from " + at.against)
+      .at(stay.path.front().place, angle_text(at.radians) + " from " + say(rig, at.against))
       .about(name)
       .build();
 }
@@ -46,7 +47,7 @@ void look_at_shroud_angles(const Rig& rig, const Derived& derived, CheckReport& 
                                                   : below(rig, at->radians, Limit::stay_angle_usual))
                     of_stay.find(finding_of(rig, stay, *at, name, check));
                   else
-                    of_stay.pass(angle_text(at->radians) + " from " + at->against);
+                    of_stay.pass(angle_text(at->radians) + " from " + say(rig, at->against));
                 });
 }
 

@@ -2,6 +2,7 @@
 #include "rules/by_side.hpp"
 #include "rules/securing_checks.hpp"
 #include "rules/stack_parts.hpp"
+#include "wording/say.hpp"
 
 namespace sheerpole {
 
@@ -22,7 +23,7 @@ void look_at(const Rig& rig, const Stay& stay, const std::string& name, const Jo
   const std::string made_for = fact_text(part.particulars, "made-for");
   if (made_for.empty()) {
     if (part.kind == "thimble")
-      report.not_checked(joint.name + ": made-for of " + part.name + " is not stated");
+      report.not_checked(say(rig, joint.name) + ": made-for of " + part.name + " is not stated");
     return;
   }
   const bool rope = line.kind == LineMaterial::Kind::rope;
@@ -36,7 +37,7 @@ void look_at(const Rig& rig, const Stay& stay, const std::string& name, const Jo
                           .at(stay.stack[part_item].place, "made for " + made_for)
                           .about(name));
   else
-    report.pass(joint.name + ": " + kind + " on a part made for " +
+    report.pass(say(rig, joint.name) + ": " + kind + " on a part made for " +
                 (made_for == "either" ? "either" : made_for));
 }
 

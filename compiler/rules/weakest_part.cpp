@@ -1,6 +1,9 @@
 #include "calculate/strength/force_text.hpp"
+#include "calculate/strength/strength_phrases.hpp"
 #include "rules/by_side.hpp"
 #include "rules/strength_checks.hpp"
+#include "wording/say.hpp"
+#include "wording/strength_words.hpp"
 
 #include <algorithm>
 #include <string>
@@ -14,13 +17,14 @@ bool is_of_the_line(const ChainLink& link) {
   return link.kind == LinkKind::line;
 }
 
-std::string amount_of(const ChainLink& link) {
-  return force_text(*link.break_load) + (link.how == "as stated" ? "" : " (" + link.how + ")");
+std::string amount_of(const Rig& rig, const ChainLink& link) {
+  return force_text(*link.break_load) +
+         (link.how.is(StrengthPhrase::as_stated) ? "" : " (" + say(rig, link.how) + ")");
 }
 
 /// "hmpe-9 92 kN"
-std::string words_of(const ChainLink& link) {
-  return link.name + " " + amount_of(link);
+std::string words_of(const Rig& rig, const ChainLink& link) {
+  return say(rig, link.name) + " " + amount_of(rig, link);
 }
 
 /// Known links that are weaker than the line.
@@ -30,7 +34,7 @@ struct WeakerLinks {
   std::string meant;                  ///< those that are meant to be
 };
 
-WeakerLinks weaker_links(const StayChain& chain) {
+WeakerLinks weaker_links(const Rig& rig, const StayChain& chain) {
   WeakerLinks result;
   const Force line = *chain.links[*chain.line].break_load;
   std::vector<const ChainLink*> unmeant;
@@ -39,7 +43,7 @@ WeakerLinks weaker_links(const StayChain& chain) {
         !is_below(link.break_load->newtons(), line.newtons()))
       continue;
     if (!link.meant.empty())
-      result.meant += "; " + words_of(link) + " is meant to be weaker: " + link.meant;
+      result.meant += "; " + words_of(rig, link) + " is meant to be weaker: " + link.meant;
     else
       unmeant.push_back(&link);
   }
@@ -49,11 +53,11 @@ WeakerLinks weaker_links(const StayChain& chain) {
   if (result.weakest == nullptr)
     return result;
   // A part that the stack uses twice is named once.
-  std::vector<std::string> said{result.weakest->name};
+  std::vector<Remark> said{result.weakest->name};
   for (const ChainLink* link : unmeant)
     if (std::find(said.begin(), said.end(), link->name) == said.end()) {
       said.push_back(link->name);
-      result.others += (result.others.empty() ? "; weaker as well: " : ", ") + link->name + " " +
+      result.others += (result.others.empty() ? "; weaker as well: " : ", ") + say(rig, link->name) + " " +
                        force_text(*link->break_load);
     }
   return result;
@@ -64,29 +68,29 @@ void look(const Rig& rig, const DerivedStay& derived, const std::string& name, S
   if (chain.links.empty())
     return;
   if (!chain.line) {
-    report.not_checked("what the line holds is not known; not stated: " + unknown_words(chain));
+    report.not_checked("what the line holds is not known; not stated: " + unknown_words(rig, chain));
     return;
   }
   const Stay& stay = rig[derived.stay];
   const ChainLink& line = chain.links[*chain.line];
-  const WeakerLinks weaker = weaker_links(chain);
+  const WeakerLinks weaker = weaker_links(rig, chain);
   if (weaker.weakest != nullptr) {
-    report.find(
-        diagnose("weakest-part", {{"stay", name},
-                                  {"part", weaker.weakest->name + " holds " + amount_of(*weaker.weakest)},
-                                  {"line", words_of(line)},
-                                  {"others", weaker.others}})
-            .at(stay.stack[weaker.weakest->item].place, "this holds less")
-            .and_at(stay.stack[line.item].place, "than this")
-            .about(name));
+    report.find(diagnose("weakest-part", {{"stay", name},
+                                          {"part", say(rig, weaker.weakest->name) + " holds " +
+                                                       amount_of(rig, *weaker.weakest)},
+                                          {"line", words_of(rig, line)},
+                                          {"others", weaker.others}})
+                    .at(stay.stack[weaker.weakest->item].place, "this holds less")
+                    .and_at(stay.stack[line.item].place, "than this")
+                    .about(name));
     return;
   }
   if (!chain.unknown.empty()) {
-    report.not_checked("none of what is known is weaker than " + words_of(line) + weaker.meant +
-                       "; not stated: " + unknown_words(chain));
+    report.not_checked("none of what is known is weaker than " + words_of(rig, line) + weaker.meant +
+                       "; not stated: " + unknown_words(rig, chain));
     return;
   }
-  report.pass("nothing is weaker than " + words_of(line) + weaker.meant);
+  report.pass("nothing is weaker than " + words_of(rig, line) + weaker.meant);
 }
 
 } // namespace

@@ -110,7 +110,7 @@ Json piece_json(const CheckedRig& checked, const ListedPiece& listed) {
             {"not_corrected", listed.derived->not_corrected},
             {"uncertainty", Json()}};
   if (const Uncertainty* found = range_of(listed))
-    json["uncertainty"] = uncertainty_json(*found, checked.derived());
+    json["uncertainty"] = uncertainty_json(checked.rig(), *found, checked.derived());
   for (const RouteComparison& other : listed.derived->other_routes)
     json["other_routes"].push_back({{"route", name_of(other.other)},
                                     {"length_mm", json_millimetres(other.length)},

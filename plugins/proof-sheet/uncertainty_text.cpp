@@ -1,5 +1,7 @@
 #include "backend/trials.hpp"
 #include "plugins/proof-sheet/stay_proof.hpp"
+#include "wording/phrase_table.hpp"
+#include "wording/say.hpp"
 
 #include <algorithm>
 
@@ -39,22 +41,20 @@ void print_shares(const CheckedRig& checked, const Uncertainty& found, TextPage&
     const std::string place = place_words(checked, input.place);
     page.wrapped("  " + padded_left(std::to_string(i + 1) + ".", 3) + " " +
                      padded_left(variance_words(share.share), 11) + "   ",
-                 input.name + ", which moves it by " + format_signed(Tenths::of(share.per_bound)) +
+                 say(checked.rig(), input.name) + ", which moves it by " +
+                     format_signed(Tenths::of(share.per_bound)) +
                      (input.distribution == Distribution::student ? " mm by the scatter of its mean"
                                                                   : " mm at its bound") +
-                     " (" + std::string(name_of(input.distribution)) + ")" +
+                     " (" + std::string(words(input.distribution)) + ")" +
                      (place.empty() ? "" : "; " + place));
   }
   if (shown < found.shares.size())
     page.line("      and " + std::to_string(found.shares.size() - shown) + " more of smaller share");
   if (found.without_bound.empty())
     return;
-  std::string names;
-  for (const std::string& name : found.without_bound)
-    names += (names.empty() ? "" : "; ") + name;
   page.blank();
   page.line("No bound is stated for these; the ranges above take them as exact");
-  page.wrapped("  ", names);
+  page.wrapped("  ", joined(say_each(checked.rig(), found.without_bound), Join::semicolon));
 }
 
 } // namespace

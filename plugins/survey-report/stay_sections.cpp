@@ -4,6 +4,8 @@
 #include "calculate/facts.hpp"
 #include "plugins/survey-report/finding_class.hpp"
 #include "plugins/survey-report/report_document.hpp"
+#include "wording/say.hpp"
+#include "wording/strength_words.hpp"
 
 #include <algorithm>
 #include <map>
@@ -151,31 +153,31 @@ void add_rows(const std::string& caption, std::vector<DocumentColumn> columns, c
 }
 
 /// The words of all checks of a joint with this result, each once.
-std::string words_of(const Joint& joint, JointResult result) {
+std::string words_of(const Rig& rig, const Joint& joint, JointResult result) {
   std::vector<std::string> said;
   for (const JointCheck& check : joint.checks)
-    if (check.result == result && std::find(said.begin(), said.end(), check.words) == said.end())
-      said.push_back(check.words);
-  std::string words;
-  for (const std::string& one : said)
-    words += (words.empty() ? "" : "; ") + one;
-  return words;
+    if (check.result == result)
+      if (std::string words = say(rig, check.words);
+          std::find(said.begin(), said.end(), words) == said.end())
+        said.push_back(std::move(words));
+  return joined(said, Join::semicolon);
 }
 
-void add_joints(const DerivedStay& derived, Document& document) {
+void add_joints(const Rig& rig, const DerivedStay& derived, Document& document) {
   DocumentTable table{
       .caption = "Joints",
       .columns = {{"joint", 1.5}, {"found", 2.0}, {"compared and passed", 2.4}, {"not checked", 2.4}},
       .rows = {}};
   for (const Joint& joint : derived.joints)
-    table.rows.push_back({joint.name, words_of(joint, JointResult::finding),
-                          words_of(joint, JointResult::pass), words_of(joint, JointResult::not_checked)});
+    table.rows.push_back({say(rig, joint.name), words_of(rig, joint, JointResult::finding),
+                          words_of(rig, joint, JointResult::pass),
+                          words_of(rig, joint, JointResult::not_checked)});
   if (!table.rows.empty())
     document.blocks.emplace_back(std::move(table));
 }
 
 /// The links whose strength is known; the others in a line below.
-void add_strength(const RowsByStay& rows, const Stay& stay, const DerivedStay& derived,
+void add_strength(const Rig& rig, const RowsByStay& rows, const Stay& stay, const DerivedStay& derived,
                   Document& document) {
   DocumentTable table{
       .caption = "What each link holds, from aloft to deck",
@@ -187,7 +189,7 @@ void add_strength(const RowsByStay& rows, const Stay& stay, const DerivedStay& d
         table.rows.push_back(row);
   if (table.rows.empty())
     table.caption = "What each link holds: not stated of any";
-  if (const std::string unknown = unknown_words(derived.chain); !unknown.empty())
+  if (const std::string unknown = unknown_words(rig, derived.chain); !unknown.empty())
     table.notes.push_back("Not stated, and never taken for strong: " + unknown + ".");
   document.blocks.emplace_back(std::move(table));
 }
@@ -297,8 +299,8 @@ void add_stays(const CheckedRig& checked, Document& document) {
               {"thread engaged mm", 1.0, true},
               {"one diameter mm", 0.9, true}},
              tables.take_up, stay, document);
-    add_joints(derived, document);
-    add_strength(tables.strength, stay, derived, document);
+    add_joints(rig, derived, document);
+    add_strength(rig, tables.strength, stay, derived, document);
     add_sum(rig, derived, document);
     add_log(rig, stay, document);
   }

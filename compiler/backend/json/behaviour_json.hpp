@@ -5,11 +5,11 @@
 namespace sheerpole {
 
 /// How well a cut is known, with the share of each input.
-Json uncertainty_json(const Uncertainty& found, const Derived& derived);
+Json uncertainty_json(const Rig& rig, const Uncertainty& found, const Derived& derived);
 
 /// Every input with a bound or a scatter: `{name, bound, distribution, degrees_of_freedom, place}`; the
 /// bound is in the coherent SI unit of the input.
-Json inputs_json(const Derived& derived, const SourceSet& sources);
+Json inputs_json(const Rig& rig, const Derived& derived, const SourceSet& sources);
 
 /// The slips that would explain a difference: `[{words, unexplained_mm}]`
 Json slips_json(const RouteComparison& other);

@@ -59,7 +59,7 @@ Json stay_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, 
   for (const TakeUp& adjuster : stay.adjusters)
     json["adjusters"].push_back(adjuster_json(adjuster, rig, sources));
   add_behaviour_json(stay, derived, rig, json);
-  json["chain"] = chain_json(stay.chain, sources);
+  json["chain"] = chain_json(rig, stay.chain, sources);
   return json;
 }
 
@@ -68,11 +68,11 @@ Json stay_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, 
 Json derived_json(const CheckedRig& checked) {
   Json json{{"draws", checked.derived().draws},
             {"seed", checked.derived().seed},
-            {"inputs", inputs_json(checked.derived(), checked.sources())},
+            {"inputs", inputs_json(checked.rig(), checked.derived(), checked.sources())},
             {"stays", Json::array()}};
   for (const DerivedStay& stay : checked.derived().stays)
     json["stays"].push_back(stay_json(stay, checked.derived(), checked.rig(), checked.sources()));
-  json["load_screenings"] = screenings_json(checked.derived(), checked.sources());
+  json["load_screenings"] = screenings_json(checked.rig(), checked.derived(), checked.sources());
   return json;
 }
 

@@ -1,5 +1,6 @@
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
+#include "wording/say.hpp"
 
 namespace sheerpole {
 
@@ -24,6 +25,7 @@ Table joints_table(const CheckedRig& checked) {
               .columns = {{"stay"}, {"joint"}, {"compared"}, {"play mm", true}, {"result"}, {"what"}},
               .rows = {},
               .notes = {}};
+  const Rig& rig = checked.rig();
   std::size_t pass = 0;
   std::size_t found = 0;
   std::size_t unknown = 0;
@@ -33,9 +35,10 @@ Table joints_table(const CheckedRig& checked) {
         (check.result == JointResult::pass      ? pass
          : check.result == JointResult::finding ? found
                                                 : unknown) += 1;
-        table.rows.push_back({checked.rig()[stay.stay].name, joint.name, check.slug,
+        table.rows.push_back({rig[stay.stay].name, say(rig, joint.name),
+                              std::string(slug_of(check.finding)),
                               check.play ? format_tenths(Tenths::of(*check.play)) : std::string(),
-                              std::string(words(check.result)), check.words});
+                              std::string(words(check.result)), say(rig, check.words)});
       }
   table.notes.push_back(std::to_string(pass) + " pass, " + std::to_string(found) + " findings, " +
                         std::to_string(unknown) + " not checked.");

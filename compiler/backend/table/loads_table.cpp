@@ -1,6 +1,7 @@
 #include "backend/source_words.hpp"
 #include "backend/table/quantity_words.hpp"
 #include "backend/table/rig_tables.hpp"
+#include "wording/say.hpp"
 
 #include <algorithm>
 
@@ -13,19 +14,19 @@ void note(Table& table, std::string words) {
     table.notes.push_back(std::move(words));
 }
 
-void add_screening(const LoadScreening& screening, Table& table) {
+void add_screening(const Rig& rig, const LoadScreening& screening, Table& table) {
   const std::string method(name_of(screening.method));
   for (const ScreeningNumber& input : screening.inputs)
-    table.rows.push_back({screening.of, method, input.name, quantity_words(input.value), input.how,
-                          source_words(input.provenance)});
+    table.rows.push_back({screening.of, method, say(rig, input.name), quantity_words(input.value),
+                          say(rig, input.how), source_words(input.provenance)});
   for (const ScreeningNumber& result : screening.results)
-    table.rows.push_back(
-        {screening.of, method, result.name, quantity_words(result.value), result.how, "worked out"});
-  for (const std::string& why : screening.not_checked)
-    table.rows.push_back({screening.of, method, "not checked", "", why, ""});
-  note(table, method + ": " + std::string(publication_of(screening.method)) + ".");
-  for (const std::string& words : screening.notes)
-    note(table, method + ": " + words + ".");
+    table.rows.push_back({screening.of, method, say(rig, result.name), quantity_words(result.value),
+                          say(rig, result.how), "worked out"});
+  for (const Remark& why : screening.not_checked)
+    table.rows.push_back({screening.of, method, "not checked", "", say(rig, why), ""});
+  note(table, method + ": " + say(rig, publication_of(screening.method)) + ".");
+  for (const Remark& words : screening.notes)
+    note(table, method + ": " + say(rig, words) + ".");
 }
 
 } // namespace
@@ -37,7 +38,7 @@ Table loads_table(const CheckedRig& checked) {
               .notes = {"This screens and does not size a rig: what it has to carry is for licensed "
                         "practice to decide."}};
   for (const LoadScreening& screening : checked.derived().load_screenings)
-    add_screening(screening, table);
+    add_screening(checked.rig(), screening, table);
   if (table.rows.empty())
     note(table, "No load-screening is stated.");
   return table;

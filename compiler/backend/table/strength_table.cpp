@@ -2,6 +2,8 @@
 #include "backend/table/rig_tables.hpp"
 #include "calculate/facts.hpp"
 #include "units/format_length.hpp"
+#include "wording/say.hpp"
+#include "wording/strength_words.hpp"
 
 namespace sheerpole {
 
@@ -11,11 +13,8 @@ std::string kilonewtons(Force force) {
   return format_fixed(force.kilonewtons(), 2);
 }
 
-std::string lacking(const ChainLink& link) {
-  std::string words;
-  for (const UnstatedStrength& one : link.not_stated)
-    words += (words.empty() ? "not stated: " : ", ") + one.property + " of " + one.of;
-  return words;
+std::string lacking(const Rig& rig, const ChainLink& link) {
+  return link.not_stated.empty() ? "" : "not stated: " + lacking_words(rig, link);
 }
 
 std::string remark(const StayChain& chain, std::size_t i) {
@@ -34,8 +33,9 @@ void add_stay(const Rig& rig, const DerivedStay& derived, Table& table) {
     // A hole whose pressure nobody states is the business of its part's break load.
     if (!link.counted)
       continue;
-    table.rows.push_back({stay.name, link.name, link.break_load ? kilonewtons(*link.break_load) : "",
-                          link.break_load ? link.how : lacking(link),
+    table.rows.push_back({stay.name, say(rig, link.name),
+                          link.break_load ? kilonewtons(*link.break_load) : "",
+                          link.break_load ? say(rig, link.how) : lacking(rig, link),
                           link.break_load ? source_words(link.provenance) : "", remark(chain, i)});
   }
   if (const auto load = fact_force(stay.particulars, "load"))

@@ -2,6 +2,8 @@
 #include "backend/tenths.hpp"
 #include "backend/trials.hpp"
 #include "units/format_length.hpp"
+#include "wording/phrase_table.hpp"
+#include "wording/say.hpp"
 
 namespace sheerpole {
 
@@ -57,12 +59,12 @@ Table shares_table(const CheckedRig& checked) {
     const std::string& name = checked.rig()[stay.stay].name;
     for (const UncertaintyShare& share : stay.uncertainty->shares) {
       const UncertainInput& input = derived.inputs[share.input];
-      table.rows.push_back({name, input.name, variance_words(share.share),
+      table.rows.push_back({name, say(checked.rig(), input.name), variance_words(share.share),
                             format_signed(Tenths::of(share.per_bound)),
-                            std::string(name_of(input.distribution))});
+                            std::string(words(input.distribution))});
     }
-    for (const std::string& input : stay.uncertainty->without_bound)
-      table.rows.push_back({name, input, "not known", "", "no bound is stated"});
+    for (const Remark& input : stay.uncertainty->without_bound)
+      table.rows.push_back({name, say(checked.rig(), input), "not known", "", "no bound is stated"});
   }
   return table;
 }
