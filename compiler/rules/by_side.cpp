@@ -36,9 +36,6 @@ const DerivedStay* other_side(const Rig& rig, const Derived& derived, const Deri
   return found == derived.stays.end() ? nullptr : &*found;
 }
 
-namespace {
-
-/// Hands on what is said of one side alone.
 void hand_on(const StayReport& from, const std::string& subject, CheckReport& report) {
   for (const Diagnostic& finding : from.found())
     report.find(finding);
@@ -47,6 +44,14 @@ void hand_on(const StayReport& from, const std::string& subject, CheckReport& re
   for (const std::string& words : from.unchecked())
     report.not_checked(subject, words);
 }
+
+bool alike(const StayReport& a, const StayReport& b) {
+  return a.passed() == b.passed() && a.unchecked() == b.unchecked() &&
+         std::equal(a.found().begin(), a.found().end(), b.found().begin(), b.found().end(),
+                    [](const Diagnostic& x, const Diagnostic& y) { return alike(x, y); });
+}
+
+namespace {
 
 bool has(const std::vector<std::string>& all, const std::string& one) {
   return std::find(all.begin(), all.end(), one) != all.end();

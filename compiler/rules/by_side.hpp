@@ -32,6 +32,12 @@ private:
   std::vector<std::string> not_checked_;
 };
 
+/// Whether two say the same, to the last word and place.
+bool alike(const StayReport& a, const StayReport& b);
+
+/// Hands on what was said of one thing alone.
+void hand_on(const StayReport& from, const std::string& subject, CheckReport& report);
+
 /// Looks at one stay, calling it by the name given: `cap-shroud.port`, or `cap-shroud` for both sides.
 using LookAtStay =
     std::function<void(const DerivedStay& stay, const std::string& name, StayReport& report)>;

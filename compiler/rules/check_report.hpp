@@ -16,6 +16,9 @@ public:
   CheckReport(std::string_view check, DiagnosticSink& sink, std::vector<CheckResult>& results)
       : check_(check), sink_(sink), results_(results) {}
 
+  /// The slug of the check, or the name of the rule.
+  const std::string& check() const { return check_; }
+
   /// The check found something. What the finding is about is the subject of the result.
   void find(Diagnostic finding) {
     results_.push_back({check_, finding.subject, CheckOutcome::finding, finding.message});

@@ -5,28 +5,21 @@
 
 #include <span>
 #include <string_view>
-#include <vector>
 
 namespace sheerpole {
 
 /// One check: it reads the rig and what was calculated, and reports what it came to about each thing that
 /// it looked at.
 struct CheckRow {
-  std::string_view slug; ///< of its finding; the check is in the file of that name
+  std::string_view slug; ///< of its finding
   void (*run)(const Rig& rig, const Derived& derived, CheckReport& report) = nullptr;
 };
 
-/// The checks about one subject, each table in the file of its name.
-std::span<const CheckRow> length_checks();
-std::span<const CheckRow> joint_checks();
-std::span<const CheckRow> securing_checks();
-std::span<const CheckRow> adjuster_checks();
-std::span<const CheckRow> splice_checks();
-std::span<const CheckRow> geometry_checks();
-std::span<const CheckRow> strength_checks();
-std::span<const CheckRow> record_checks();
+/// All checks, table by table: each subject has its checks, their helpers and its table in the file of its
+/// name.
+std::span<const CheckRow> all_checks();
 
-/// All checks, table by table.
-std::vector<CheckRow> all_checks();
+/// The check of this name; null when there is none.
+const CheckRow* find_check(std::string_view slug);
 
 } // namespace sheerpole

@@ -1,0 +1,237 @@
+#include "calculate/least_engagement_words.hpp"
+#include "rules/adjusters/adjuster_setting.hpp"
+#include "rules/by_side.hpp"
+#include "rules/check_table.hpp"
+#include "rules/thresholds.hpp"
+#include "units/parse_quantity.hpp"
+#include "units/quantity_text.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+/// Whether an adjuster is set where it can be, and with thread enough.
+namespace sheerpole::adjuster_range {
+
+namespace {
+
+/// The end of the range as the part's maker wrote it, when that is a quantity by itself; else in
+/// millimetres.
+std::string spelling_of(const Sourced<Length>& end) {
+  const std::string& written = end.provenance.written;
+  return !written.empty() && parse_quantity(written).ok() ? written : length_text(end.value);
+}
+
+/// The place of the setting when it was written as a length and stands there alone.
+std::optional<Span> written_length(const StackItem& item) {
+  const Provenance& provenance = item.set_length->provenance;
+  if (item.open || !provenance.place || provenance.written.empty() ||
+      provenance.place->end - provenance.place->begin != provenance.written.size())
+    return std::nullopt;
+  return provenance.place;
+}
+
+Diagnostic range_finding(const Rig& rig, const Stay& stay, const TakeUp& adjuster,
+                         const std::string& name) {
+  const Part& part = rig[adjuster.part];
+  const StackItem& item = stay.stack[adjuster.item];
+  const bool short_of = adjuster.to_tighten < Length{};
+  const Sourced<Length>& end = short_of ? *part.shortest : *part.longest;
+  const Length beyond = -(short_of ? adjuster.to_tighten : adjuster.to_slacken);
+  const std::string which = short_of ? "shortest" : "longest";
+  Diagnostic finding = diagnose("adjuster-out-of-range", {{"stay", name},
+                                                          {"part", part.name},
+                                                          {"set", length_text(adjuster.set.value)},
+                                                          {"amount", length_text(beyond)},
+                                                          {"beyond", short_of ? "shorter" : "longer"},
+                                                          {"which", which},
+                                                          {"end", length_text(end.value)}})
+                           .at(adjuster.set.provenance.place.value_or(item.place),
+                               length_text(beyond) + " beyond the " + which)
+                           .about(name)
+                           .build();
+  if (end.provenance.place)
+    finding.others.push_back({*end.provenance.place, "its " + which + " is " + length_text(end.value)});
+  if (const auto place = written_length(item))
+    finding.edit = Edit{*place, spelling_of(end), "write " + spelling_of(end)};
+  return finding;
+}
+
+void check_adjuster_out_of_range(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        for (const TakeUp& adjuster : stay.adjusters)
+          if (adjuster.to_tighten < -threshold::negligible || adjuster.to_slacken < -threshold::negligible)
+            of_stay.find(range_finding(rig, rig[stay.stay], adjuster, name));
+          else
+            of_stay.pass(rig[adjuster.part].name + " at " + length_text(adjuster.set.value) + ": " +
+                         length_text(adjuster.to_tighten) + " to tighten, " +
+                         length_text(adjuster.to_slacken) + " to slacken");
+      });
+}
+
+Diagnostic engagement_finding(const Rig& rig, const Stay& stay, const TakeUp& adjuster,
+                              const std::string& name) {
+  const Part& part = rig[adjuster.part];
+  const StackItem& item = stay.stack[adjuster.item];
+  Diagnostic finding = diagnose("thread-engagement-low",
+                                {{"stay", name},
+                                 {"part", part.name},
+                                 {"engaged", length_text(*adjuster.engaged)},
+                                 {"amount", length_text(*adjuster.least_engagement - *adjuster.engaged)},
+                                 {"least", length_text(*adjuster.least_engagement)},
+                                 {"bound", least_engagement_words(rig)},
+                                 {"thread", part.screw->thread.designation}})
+                           .at(adjuster.set.provenance.place.value_or(item.place),
+                               length_text(*adjuster.engaged) + " of thread in the body")
+                           .about(name)
+                           .build();
+  if (part.engaged_at_longest->provenance.place)
+    finding.others.push_back({*part.engaged_at_longest->provenance.place,
+                              length_text(part.engaged_at_longest->value) + " at the longest"});
+  return finding;
+}
+
+void check_thread_engagement_low(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        for (const TakeUp& adjuster : stay.adjusters) {
+          const Part& part = rig[adjuster.part];
+          if (low_thread(adjuster))
+            of_stay.find(engagement_finding(rig, rig[stay.stay], adjuster, name));
+          else if (adjuster.engaged)
+            of_stay.pass(part.name + ": " + length_text(*adjuster.engaged) + " of thread in the body");
+          else if (part.kind == "turnbuckle")
+            of_stay.not_checked(part.name + ": " + (part.screw ? "engaged-at-longest" : "its thread") +
+                                " is not stated");
+        }
+      });
+}
+
+/// By the rig's limits; else the project's own.
+double reserve(const Rig& rig) {
+  return rig.limits.value(Limit::adjuster_reserve).value_or(0.0);
+}
+
+Diagnostic near_end_finding(const Rig& rig, const Stay& stay, const TakeUp& adjuster,
+                            const std::string& name) {
+  const Part& part = rig[adjuster.part];
+  const StackItem& item = stay.stack[adjuster.item];
+  const bool tight = adjuster.to_tighten < adjuster.to_slacken;
+  const Length left = tight ? adjuster.to_tighten : adjuster.to_slacken;
+  const Length range = adjuster.to_tighten + adjuster.to_slacken;
+  return diagnose("adjuster-near-end", {{"stay", name},
+                                        {"part", part.name},
+                                        {"amount", length_text(left)},
+                                        {"way", tight ? "to tighten" : "to slacken"},
+                                        {"range", length_text(range)},
+                                        {"share", percent_text(reserve(rig))}})
+      .at(adjuster.set.provenance.place.value_or(item.place),
+          length_text(adjuster.to_tighten) + " to tighten, " + length_text(adjuster.to_slacken) +
+              " to slacken")
+      .about(name)
+      .build();
+}
+
+void check_adjuster_near_end(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+                  for (const TakeUp& adjuster : stay.adjusters)
+                    if (near_an_end(rig, adjuster))
+                      of_stay.find(near_end_finding(rig, rig[stay.stay], adjuster, name));
+                    else if (rig[adjuster.part].kind != "lever")
+                      of_stay.pass(rig[adjuster.part].name + ": " + length_text(adjuster.to_tighten) +
+                                   " and " + length_text(adjuster.to_slacken) + " left");
+                });
+}
+
+/// The nearest hole to the length as set, counted from 1, within the row of holes.
+double nearest_hole(const Part& part, Length set) {
+  const double steps = std::round((set - part.shortest->value) / part.step->value);
+  const double last = std::floor((part.longest->value - part.shortest->value) / part.step->value + 1e-9);
+  return std::clamp(steps, 0.0, last) + 1.0;
+}
+
+std::optional<Diagnostic> hole_finding(const Rig& rig, const Stay& stay, const TakeUp& adjuster,
+                                       const std::string& name) {
+  const Part& part = rig[adjuster.part];
+  if (!part.step)
+    return std::nullopt;
+  const double hole = nearest_hole(part, adjuster.set.value);
+  const Length there = part.shortest->value + part.step->value * (hole - 1.0);
+  const Length off = adjuster.set.value - there;
+  const Length size = off < Length{} ? -off : off;
+  if (size <= threshold::negligible)
+    return std::nullopt;
+  const std::string number = std::to_string(static_cast<int>(hole));
+  return diagnose("adjuster-between-holes", {{"stay", name},
+                                             {"part", part.name},
+                                             {"set", length_text(adjuster.set.value)},
+                                             {"hole", number},
+                                             {"there", length_text(there)},
+                                             {"off", length_text(size)},
+                                             {"way", off < Length{} ? "longer" : "shorter"}})
+      .at(adjuster.set.provenance.place.value_or(stay.stack[adjuster.item].place),
+          length_text(size) + " from hole " + number)
+      .about(name)
+      .build();
+}
+
+void check_adjuster_between_holes(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+                  for (const TakeUp& adjuster : stay.adjusters)
+                    if (auto finding = hole_finding(rig, rig[stay.stay], adjuster, name))
+                      of_stay.find(std::move(*finding));
+                    else if (rig[adjuster.part].step)
+                      of_stay.pass(rig[adjuster.part].name + " is pinned in one of its holes");
+                });
+}
+
+void check_state_out_of_range(const Rig& rig, const Derived& derived, CheckReport& report) {
+  for (const DerivedPosition& position : derived.positions) {
+    const State& state = rig.states[position.state];
+    const std::string& stay = rig[position.stay].name;
+    for (const TakeUp& adjuster : position.adjusters) {
+      const bool short_of = adjuster.to_tighten < -threshold::negligible;
+      const bool long_of = adjuster.to_slacken < -threshold::negligible;
+      if (!short_of && !long_of) {
+        report.pass(stay, "in " + state.name + " " + rig[adjuster.part].name + " is set to " +
+                              length_text(adjuster.set.value));
+        continue;
+      }
+      const Part& part = rig[adjuster.part];
+      const Sourced<Length>& end = short_of ? *part.shortest : *part.longest;
+      auto builder =
+          diagnose("state-out-of-range",
+                   {{"state", state.name},
+                    {"stay", stay},
+                    {"part", part.name},
+                    {"set", length_text(adjuster.set.value)},
+                    {"amount", length_text(-(short_of ? adjuster.to_tighten : adjuster.to_slacken))},
+                    {"which", short_of ? "shortest" : "longest"},
+                    {"end", length_text(end.value)}})
+              .at(adjuster.set.provenance.place.value_or(state.positions[position.position].place))
+              .about(stay);
+      if (end.provenance.place)
+        builder = std::move(builder).and_at(*end.provenance.place, "its range");
+      report.find(std::move(builder));
+    }
+  }
+}
+
+constexpr std::array rows{
+    CheckRow{"adjuster-out-of-range", check_adjuster_out_of_range},
+    CheckRow{"thread-engagement-low", check_thread_engagement_low},
+    CheckRow{"adjuster-near-end", check_adjuster_near_end},
+    CheckRow{"adjuster-between-holes", check_adjuster_between_holes},
+    CheckRow{"state-out-of-range", check_state_out_of_range},
+};
+
+} // namespace
+
+std::span<const CheckRow> checks() {
+  return rows;
+}
+
+} // namespace sheerpole::adjuster_range

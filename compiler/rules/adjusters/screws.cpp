@@ -1,0 +1,89 @@
+#include "rules/adjusters/adjuster_setting.hpp"
+#include "rules/by_side.hpp"
+#include "rules/check_table.hpp"
+#include "rules/stack_parts.hpp"
+#include "units/quantity_text.hpp"
+
+#include <array>
+
+/// How a screw is made and how far it is closed.
+namespace sheerpole::screws {
+
+namespace {
+
+bool is_threaded(const End& end) {
+  return end.type == "stud" || end.type == "socket";
+}
+
+void look_at_hands(const Stay& stay, const std::string& name, const StackPart& one, StayReport& report) {
+  const Part& part = *one.part;
+  if (!part.screw || !part.screw->pair || (!is_threaded(part.upper) && !is_threaded(part.lower)))
+    return;
+  const EndDimension* upper = part.upper.find("hand");
+  const EndDimension* lower = part.lower.find("hand");
+  if (upper == nullptr || lower == nullptr) {
+    report.not_checked(part.name + ": the hand of its " + (upper == nullptr ? "upper" : "lower") +
+                       " end is not stated");
+    return;
+  }
+  if (upper->text != lower->text) {
+    report.pass(part.name + ": " + upper->text + "-handed and " + lower->text + "-handed");
+    return;
+  }
+  auto finding =
+      diagnose("screw-same-hand", {{"stay", name}, {"part", part.name}, {"hand", upper->text + "-handed"}})
+          .at(stay.stack[one.item].place, "this one")
+          .about(name);
+  if (part.lower.place)
+    finding = std::move(finding).and_at(*part.lower.place, upper->text + "-handed like the other");
+  report.find(std::move(finding));
+}
+
+void check_screw_same_hand(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+                  for (const StackPart& one : parts_of(rig, rig[stay.stay]))
+                    look_at_hands(rig[stay.stay], name, one, of_stay);
+                });
+}
+
+void check_adjuster_mostly_closed(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const double most = rig.limits.value(Limit::first_fit_closed).value_or(1.0);
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        for (const TakeUp& adjuster : stay.adjusters) {
+          const Part& part = rig[adjuster.part];
+          if (part.kind != "turnbuckle" || !in_range(adjuster) || near_an_end(rig, adjuster))
+            continue;
+          const std::string closed = percent_text(closed_share(adjuster));
+          if (!mostly_closed(rig, adjuster)) {
+            of_stay.pass(part.name + ": " + closed + " closed");
+            continue;
+          }
+          const Span item = rig[stay.stay].stack[adjuster.item].place;
+          of_stay.find(diagnose("adjuster-mostly-closed",
+                                {{"stay", name},
+                                 {"part", part.name},
+                                 {"closed", closed},
+                                 {"left", length_text(adjuster.to_tighten)},
+                                 {"range", length_text(adjuster.to_tighten + adjuster.to_slacken)},
+                                 {"most", percent_text(most)}})
+                           .at(adjuster.set.provenance.place.value_or(item),
+                               length_text(adjuster.to_tighten) + " to tighten")
+                           .about(name));
+        }
+      });
+}
+
+constexpr std::array rows{
+    CheckRow{"screw-same-hand", check_screw_same_hand},
+    CheckRow{"adjuster-mostly-closed", check_adjuster_mostly_closed},
+};
+
+} // namespace
+
+std::span<const CheckRow> checks() {
+  return rows;
+}
+
+} // namespace sheerpole::screws

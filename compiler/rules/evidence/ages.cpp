@@ -1,0 +1,87 @@
+#include "calculate/facts.hpp"
+#include "rules/by_side.hpp"
+#include "rules/check_table.hpp"
+#include "rules/evidence/dated_facts.hpp"
+
+#include <array>
+
+/// How long things have been in service.
+namespace sheerpole::ages {
+
+namespace {
+
+/// Since when the line of a stay is in service, or when it was made.
+struct LineDay {
+  std::string date;
+  std::string_view what = "installed";
+};
+
+LineDay line_day(const Rig& rig, const Stay& stay) {
+  if (const std::string installed = fact_text(stay.particulars, "installed"); !installed.empty())
+    return {installed, "installed"};
+  return {fact_text(rig[stay.material].particulars, "made"), "made"};
+}
+
+void check_line_old(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const auto today = report_day(rig);
+  look_at_stays(
+      rig, derived, report,
+      [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+        const Stay& stay = rig[derived_stay.stay];
+        const bool rope = rig[stay.material].kind == LineMaterial::Kind::rope;
+        const auto most = rig.limits.value(rope ? Limit::rope_age : Limit::wire_age);
+        if (!most) {
+          of_stay.not_checked(std::string("no limit is stated: ") + (rope ? "rope-age" : "wire-age"));
+          return;
+        }
+        const LineDay since = line_day(rig, stay);
+        const auto day = parse_day(since.date);
+        if (!today || !day)
+          of_stay.not_checked(std::string(today ? "when it was installed is not stated" : no_report_date));
+        else if (older_than(*day, *today, *most))
+          of_stay.find(diagnose("line-old", {{"stay", name},
+                                             {"line", rig[stay.material].name},
+                                             {"what", std::string(since.what)},
+                                             {"date", since.date},
+                                             {"age", age_text(*day, *today)},
+                                             {"most", years_text(*most)}})
+                           .at(stay.place)
+                           .about(name));
+        else
+          of_stay.pass(std::string(since.what) + " " + age_text(*day, *today) + " before the report");
+      });
+}
+
+void check_hardware_old(const Rig& rig, const Derived& /*derived*/, CheckReport& report) {
+  const double most = *rig.limits.value(Limit::hardware_age);
+  const auto today = report_day(rig);
+  for (const Part& part : rig.parts) {
+    const std::string installed = fact_text(part.particulars, "installed");
+    const auto day = parse_day(installed);
+    if (!today || !day)
+      report.not_checked(part.name,
+                         std::string(today ? "when it was installed is not stated" : no_report_date));
+    else if (older_than(*day, *today, most))
+      report.find(diagnose("hardware-old", {{"part", part.name},
+                                            {"date", installed},
+                                            {"age", age_text(*day, *today)},
+                                            {"most", years_text(most)}})
+                      .at(part.place)
+                      .about(part.name));
+    else
+      report.pass(part.name, "installed " + age_text(*day, *today) + " before the report");
+  }
+}
+
+constexpr std::array rows{
+    CheckRow{"line-old", check_line_old},
+    CheckRow{"hardware-old", check_hardware_old},
+};
+
+} // namespace
+
+std::span<const CheckRow> checks() {
+  return rows;
+}
+
+} // namespace sheerpole::ages

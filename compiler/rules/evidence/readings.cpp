@@ -1,0 +1,112 @@
+#include "rules/by_side.hpp"
+#include "rules/check_table.hpp"
+#include "rules/evidence/dated_facts.hpp"
+#include "units/quantity_text.hpp"
+
+#include <algorithm>
+#include <array>
+
+/// The readings that lengths rest on.
+namespace sheerpole::readings {
+
+namespace {
+
+const Reading* used_reading(const Rig& rig, const DerivedStay& stay) {
+  if (stay.route != LengthRoute::reading)
+    return nullptr;
+  const std::vector<Reading>& readings = rig[stay.stay].readings;
+  for (std::size_t i = readings.size(); i-- > 0;)
+    if (!readings[i].runs.empty())
+      return &readings[i];
+  return nullptr;
+}
+
+void check_reading_bare(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        const Reading* reading = used_reading(rig, stay);
+        if (reading == nullptr)
+          return;
+        const bool pull = find_fact(reading->particulars, "pull") != nullptr;
+        const bool temperature = find_fact(reading->particulars, "temperature") != nullptr;
+        // Light has no pull.
+        const bool needs_pull = reading->method != "laser";
+        if ((pull || !needs_pull) && temperature)
+          of_stay.pass("the reading states " + std::string(needs_pull ? "pull and " : "") + "temperature");
+        else
+          of_stay.find(
+              diagnose("reading-bare", {{"stay", name},
+                                        {"method", reading->method},
+                                        {"what", pull || !needs_pull ? "temperature"
+                                                 : temperature       ? "pull"
+                                                                     : "pull nor temperature"},
+                                        {"not", pull || temperature || !needs_pull ? "no" : "neither"}})
+                  .at(reading->place)
+                  .about(name));
+      });
+}
+
+void check_tape_sags(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const Length most = *rig.limits.length(Limit::tape_sag);
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        const Reading* reading = used_reading(rig, stay);
+        if (reading == nullptr || reading->method != "tape")
+          return;
+        const auto& terms = stay.pin_to_pin.terms;
+        const auto sag = std::find_if(terms.begin(), terms.end(),
+                                      [](const Term& term) { return term.name == "tape sag"; });
+        if (sag == terms.end()) {
+          const bool hung = find_fact(reading->particulars, "spans") != nullptr;
+          of_stay.not_checked(hung ? "what is needed for the sag of the tape is not stated"
+                                   : "whether the tape hung free is not stated (spans)");
+          return;
+        }
+        const Length amount = sag->amount < Length{} ? -sag->amount : sag->amount;
+        if (amount <= most)
+          of_stay.pass("the tape sagged by " + length_text(amount) + " of length");
+        else
+          of_stay.find(
+              diagnose("tape-sags",
+                       {{"stay", name}, {"amount", length_text(amount)}, {"most", length_text(most)}})
+                  .at(reading->place)
+                  .about(name));
+      });
+}
+
+void check_reading_old(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const double most = *rig.limits.value(Limit::reading_age);
+  const auto today = report_day(rig);
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        const Reading* reading = used_reading(rig, stay);
+        if (reading == nullptr)
+          return;
+        const auto day = parse_day(reading->date);
+        if (!today || !day)
+          of_stay.not_checked(std::string(today ? "the day of the reading is not stated" : no_report_date));
+        else if (older_than(*day, *today, most))
+          of_stay.find(diagnose("reading-old", {{"stay", name},
+                                                {"date", reading->date},
+                                                {"age", age_text(*day, *today)},
+                                                {"most", years_text(most)}})
+                           .at(reading->place)
+                           .about(name));
+        else
+          of_stay.pass("read " + age_text(*day, *today) + " before the report");
+      });
+}
+
+constexpr std::array rows{
+    CheckRow{"reading-bare", check_reading_bare},
+    CheckRow{"tape-sags", check_tape_sags},
+    CheckRow{"reading-old", check_reading_old},
+};
+
+} // namespace
+
+std::span<const CheckRow> checks() {
+  return rows;
+}
+
+} // namespace sheerpole::readings

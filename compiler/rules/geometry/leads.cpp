@@ -1,0 +1,165 @@
+#include "calculate/geometry/junction_balance.hpp"
+#include "calculate/geometry/plate_lead.hpp"
+#include "calculate/geometry/shroud_at_mast.hpp"
+#include "calculate/strength/stay_angle.hpp"
+#include "rules/by_side.hpp"
+#include "rules/check_table.hpp"
+#include "rules/thresholds.hpp"
+#include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
+
+#include <array>
+#include <cmath>
+
+/// How stays lead away from the mast, to their chainplates and through a junction.
+namespace sheerpole::leads {
+
+namespace {
+
+bool below(const Rig& rig, double angle, Limit limit) {
+  const auto bound = rig.limits.value(limit);
+  return bound && angle < *bound - threshold::negligible_radians;
+}
+
+Diagnostic angle_finding(const Rig& rig, const Stay& stay, const ShroudAtMast& at, const std::string& name,
+                         std::string_view slug, Limit limit) {
+  return diagnose(slug, {{"stay", name},
+                         {"angle", angle_text(at.radians)},
+                         {"against", at.against},
+                         {"bound", rig.limits.text(limit)},
+                         {"pull", format_fixed(tension_over_side_force(at.radians).value_or(0.0), 1)}})
+      .at(stay.path.front().place, angle_text(at.radians) + " from " + at.against)
+      .about(name)
+      .build();
+}
+
+/// The two checks on the angle of a shroud at the mast, of which the one for a small angle speaks first.
+template <Limit limit>
+void check_shroud_angle(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+                  const Stay& stay = rig[derived_stay.stay];
+                  const auto at = shroud_at_mast(rig, stay);
+                  if (!at)
+                    return;
+                  if (limit != Limit::stay_angle_least && below(rig, at->radians, Limit::stay_angle_least))
+                    return; // the other check speaks
+                  if (below(rig, at->radians, limit))
+                    of_stay.find(angle_finding(rig, stay, *at, name, report.check(), limit));
+                  else
+                    of_stay.pass(angle_text(at->radians) + " from " + at->against);
+                });
+}
+
+bool leans_more(const Rig& rig, double off, Limit limit) {
+  const auto bound = rig.limits.value(limit);
+  return bound && off > *bound + threshold::negligible_radians;
+}
+
+std::string plane_of(const PlateLead& lead) {
+  if (std::abs(lead.lean_radians) < threshold::negligible_radians)
+    return "which stands upright";
+  return lead.lean_radians < 0.0 ? "which leans outboard by " + angle_text(-lead.lean_radians)
+                                 : "which leans inboard by " + angle_text(lead.lean_radians);
+}
+
+Diagnostic plate_finding(const Rig& rig, const Stay& stay, const PlateLead& lead, const std::string& name,
+                         std::string_view slug) {
+  const Part& plate = rig[lead.plate];
+  Diagnostic finding = diagnose(slug, {{"stay", name},
+                                       {"plate", plate.name},
+                                       {"off", angle_text(lead.off_radians)},
+                                       {"plane", plane_of(lead)},
+                                       {"share", percent_text(std::sin(lead.off_radians))}})
+                           .at(stay.path.back().place, angle_text(lead.off_radians) + " out of its plane")
+                           .about(name)
+                           .build();
+  finding.others.push_back({plate.place, "the plate"});
+  return finding;
+}
+
+/// The two checks on how a stay leads to its chainplate, of which the one for far off speaks first.
+template <Limit limit>
+void check_plate_lead(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+                  const Stay& stay = rig[derived_stay.stay];
+                  const auto plate = plate_of(rig, stay);
+                  if (!plate)
+                    return;
+                  const auto lead = plate_lead(rig, stay);
+                  if (!lead) {
+                    of_stay.not_checked(stay.path.size() < 2
+                                            ? "it has no path through points"
+                                            : "plane-lean of " + rig[*plate].name + " is not stated");
+                    return;
+                  }
+                  if (limit != Limit::plate_off_most &&
+                      leans_more(rig, lead->off_radians, Limit::plate_off_most))
+                    return; // the other check speaks
+                  if (leans_more(rig, lead->off_radians, limit))
+                    of_stay.find(plate_finding(rig, stay, *lead, name, report.check()));
+                  else
+                    of_stay.pass(rig[*plate].name + ": " + angle_text(lead->off_radians) +
+                                 " out of its plane, " + plane_of(*lead));
+                });
+}
+
+std::string tenths(Length length) {
+  return format_millimetres(length, 1) + " mm";
+}
+
+std::string line_words(const JunctionBalance& balance) {
+  if (balance.legs_are_a_pair)
+    return "the straight line from its other end to the middle between the ends of its legs";
+  return "the plane through the ends of its three stays";
+}
+
+std::string junction_words(const JunctionBalance& balance, bool off) {
+  if (off)
+    return "it stands " + tenths(balance.off) + " off " + line_words(balance);
+  return "one of its legs would have to push to hold it where it stands";
+}
+
+void check_junction_off_line(const Rig& rig, const Derived& /*derived*/, CheckReport& report) {
+  const auto bound = rig.limits.length(Limit::junction_off);
+  if (!bound)
+    return;
+  for (const JunctionBalance& balance : junction_balances(rig)) {
+    const Stay& single = rig[balance.single];
+    const Point& at = rig[balance.at];
+    if (!balance.not_checked.empty()) {
+      report.not_checked(single.name, balance.not_checked);
+      continue;
+    }
+    const bool off = balance.off > *bound + threshold::negligible;
+    if (!off && balance.leg_share) {
+      report.pass(single.name, at.base + ": " + tenths(balance.off) + " off " + line_words(balance) +
+                                   "; each leg carries " + format_fixed(*balance.leg_share, 2) +
+                                   " of its tension");
+      continue;
+    }
+    report.find(
+        diagnose("junction-off-line",
+                 {{"stay", single.name}, {"point", at.base}, {"words", junction_words(balance, off)}})
+            .at(at.provenance.place.value_or(single.place), at.base)
+            .and_at(single.place, "the stay that ends there")
+            .about(single.name));
+  }
+}
+
+constexpr std::array rows{
+    CheckRow{"stay-angle-small", check_shroud_angle<Limit::stay_angle_least>},
+    CheckRow{"stay-angle-below-usual", check_shroud_angle<Limit::stay_angle_usual>},
+    CheckRow{"plate-off-lead", check_plate_lead<Limit::plate_off_usual>},
+    CheckRow{"plate-far-off-lead", check_plate_lead<Limit::plate_off_most>},
+    CheckRow{"junction-off-line", check_junction_off_line},
+};
+
+} // namespace
+
+std::span<const CheckRow> checks() {
+  return rows;
+}
+
+} // namespace sheerpole::leads

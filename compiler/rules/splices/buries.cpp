@@ -1,0 +1,217 @@
+#include "calculate/facts.hpp"
+#include "calculate/strength/force_text.hpp"
+#include "rules/check_table.hpp"
+#include "rules/splices/look_at_splices.hpp"
+#include "rules/stack_parts.hpp"
+#include "rules/thresholds.hpp"
+#include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
+
+#include <array>
+#include <cmath>
+
+/// Splices that hold by their bury.
+namespace sheerpole::buries {
+
+namespace {
+
+/// The bury in diameters of its rope, to the one decimal that is printed and compared: less than that is
+/// lost between the tape and the rope's real diameter.
+double bury_diameters(const SplicedEnd& end) {
+  return std::round(end.bury() / end.rope->diameter.value * 10.0) / 10.0;
+}
+
+/// "72 d"
+std::string diameters_text(double diameters) {
+  return format_number(std::round(diameters * 10.0) / 10.0) + " d";
+}
+
+/// "long-bury on hmpe-9"
+std::string splice_name(const SplicedEnd& end) {
+  return end.splice->name + " on " + end.rope->name;
+}
+
+/// "long-bury on hmpe-9 buries 648 mm, 72 d"
+std::string bury_words(const SplicedEnd& end) {
+  return splice_name(end) + " buries " + length_text(end.bury()) + ", " +
+         diameters_text(bury_diameters(end));
+}
+
+/// Each splice that holds by its bury.
+const void* bury_of(const SplicedEnd& end) {
+  return end.is_bury() ? end.splice : nullptr;
+}
+
+/// Said with the finding: hardly any rule that was found goes below it for a straight bury. Common
+/// practice, no source.
+constexpr double hardly_any = 50.0;
+
+void check_bury_short(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const double least = rig.limits.value(Limit::bury_least).value_or(0.0);
+  look_at_splices(
+      rig, derived, report, bury_of,
+      [&](const SplicedEnd& end, const Stay& stay, const std::string& name, StayReport& of_stay) {
+        const double diameters = bury_diameters(end);
+        const std::string words = bury_words(end);
+        if (!is_below(diameters, least)) {
+          of_stay.pass(words);
+          return;
+        }
+        std::string bound = diameters_text(least);
+        if (is_below(diameters, hardly_any))
+          bound += ", and hardly any rule goes below " + diameters_text(hardly_any);
+        auto finding = diagnose("bury-short", {{"stay", name}, {"words", words}, {"bound", bound}})
+                           .at(stay.stack[end.item].place, "spliced here")
+                           .about(name);
+        if (end.splice->bury.provenance.place)
+          finding = std::move(finding).and_at(*end.splice->bury.provenance.place, "the bury");
+        of_stay.find(std::move(finding));
+      });
+}
+
+void check_bury_below_usual(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const double usual = rig.limits.value(Limit::bury_usual).value_or(0.0);
+  const double least = rig.limits.value(Limit::bury_least).value_or(0.0);
+  look_at_splices(
+      rig, derived, report, bury_of,
+      [&](const SplicedEnd& end, const Stay& stay, const std::string& name, StayReport& of_stay) {
+        const double diameters = bury_diameters(end);
+        if (is_below(diameters, least))
+          return; // said by the finding that it is short
+        const std::string words = bury_words(end);
+        if (!is_below(diameters, usual))
+          of_stay.pass(words);
+        else
+          of_stay.find(diagnose("bury-below-usual",
+                                {{"stay", name}, {"words", words}, {"usual", diameters_text(usual)}})
+                           .at(stay.stack[end.item].place, "spliced here")
+                           .about(name));
+      });
+}
+
+void check_taper_short(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const double least = rig.limits.value(Limit::taper_least).value_or(0.0);
+  look_at_splices(
+      rig, derived, report, bury_of,
+      [&](const SplicedEnd& end, const Stay& stay, const std::string& name, StayReport& of_stay) {
+        const auto tapered = end.tapered();
+        if (!tapered) {
+          of_stay.not_checked("taper-over of " + end.splice->name + " is not stated");
+          return;
+        }
+        const std::string words = splice_name(end) + " is tapered over " + length_text(*tapered) + " of " +
+                                  length_text(end.bury());
+        if (*tapered > end.bury() * least - threshold::negligible)
+          of_stay.pass(words);
+        else
+          of_stay.find(diagnose("taper-short", {{"stay", name},
+                                                {"words", words},
+                                                {"least", length_text(end.bury() * least)},
+                                                {"share", percent_text(least)}})
+                           .at(stay.stack[end.item].place, "spliced here")
+                           .about(name));
+      });
+}
+
+/// What lies between the bearings of one piece of rope.
+struct Room {
+  Length buried;   ///< both tails, with rope kept for a later length
+  Length throats;  ///< from the bearings to the throats, as far as they are stated
+  int splices = 0; ///< that hold by their bury
+  std::size_t item = 0;
+  std::string words; ///< "648 mm of long-bury and 648 mm of long-bury"
+};
+
+Room room_of(const std::vector<SplicedEnd>& ends, std::size_t line) {
+  Room room;
+  for (const SplicedEnd& end : ends) {
+    if (end.line != line)
+      continue;
+    if (const auto shape = eye_shape(end))
+      room.throats += shape->bearing_to_throat;
+    if (!end.is_bury())
+      continue;
+    const Length buried =
+        end.bury() + (end.end.item->spare_bury ? end.end.item->spare_bury->value : Length{});
+    room.buried += buried;
+    room.words += (room.splices == 0 ? "" : " and ") + length_text(buried) + " of " + end.splice->name;
+    room.item = end.item;
+    ++room.splices;
+  }
+  return room;
+}
+
+void look_at_room(const Stay& stay, const std::string& name, const Room& room, const Piece& piece,
+                  const std::string& rope, StayReport& report) {
+  if (piece.body.unknown) {
+    report.not_checked("the length of " + rope + " is X");
+    return;
+  }
+  // A body that is less than nothing is said by its own finding.
+  if (piece.body.known() < Length{})
+    return;
+  const Length between = piece.body.known() - room.throats;
+  const std::string words = room.words + " in " + length_text(between) + " of " + rope +
+                            (room.throats > Length{} ? " between the throats" : " between the bearings");
+  if (room.buried < between + threshold::negligible)
+    report.pass(words);
+  else
+    find_once(report,
+              diagnose("burys-overlap",
+                       {{"stay", name}, {"words", words}, {"over", length_text(room.buried - between)}})
+                  .at(stay.stack[room.item].place, "spliced here")
+                  .about(name));
+}
+
+void check_burys_overlap(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+                  const Stay& stay = rig[derived_stay.stay];
+                  const std::vector<SplicedEnd> ends = spliced_ends(rig, stay);
+                  std::size_t piece = 0;
+                  for (std::size_t i = 0; i < stay.stack.size(); ++i) {
+                    if (stay.stack[i].kind != StackItem::Kind::line)
+                      continue;
+                    const Piece& one = derived_stay.pieces[piece++];
+                    const Room room = room_of(ends, i);
+                    if (room.splices > 0)
+                      look_at_room(stay, name, room, one, rig[one.material].name, of_stay);
+                  }
+                });
+}
+
+void check_splice_not_locked(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_splices(
+      rig, derived, report, bury_of,
+      [&](const SplicedEnd& end, const Stay& stay, const std::string& name, StayReport& of_stay) {
+        const std::string locking = fact_text(end.splice->particulars, "locking");
+        if (locking.empty()) {
+          of_stay.not_checked("locking of " + end.splice->name + " is not stated");
+        } else if (!says_none(locking)) {
+          of_stay.pass(splice_name(end) + ": " + locking);
+        } else {
+          auto finding = diagnose("splice-not-locked", {{"stay", name}, {"splice", splice_name(end)}})
+                             .at(stay.stack[end.item].place, "spliced here")
+                             .about(name);
+          if (const auto place = place_of(end.splice->particulars, "locking"))
+            finding = std::move(finding).and_at(*place, "stated here");
+          of_stay.find(std::move(finding));
+        }
+      });
+}
+
+constexpr std::array rows{
+    CheckRow{"bury-short", check_bury_short},
+    CheckRow{"bury-below-usual", check_bury_below_usual},
+    CheckRow{"taper-short", check_taper_short},
+    CheckRow{"burys-overlap", check_burys_overlap},
+    CheckRow{"splice-not-locked", check_splice_not_locked},
+};
+
+} // namespace
+
+std::span<const CheckRow> checks() {
+  return rows;
+}
+
+} // namespace sheerpole::buries

@@ -1,0 +1,105 @@
+#include "calculate/facts.hpp"
+#include "calculate/physics/axial_stiffness.hpp"
+#include "calculate/strength/force_text.hpp"
+#include "rules/check_table.hpp"
+#include "rules/strength/lines_of_stays.hpp"
+#include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
+
+#include <algorithm>
+#include <array>
+
+/// Numbers stated of a line that it can hardly have.
+namespace sheerpole::line_numbers {
+
+namespace {
+
+/// Laid up of round wires, so that the metal fills a share of the circle only.
+bool is_stranded(const LineMaterial& material) {
+  static constexpr std::array<std::string_view, 3> constructions{"1x19", "7x19", "7x7"};
+  return material.kind == LineMaterial::Kind::wire &&
+         std::any_of(constructions.begin(), constructions.end(), [&](std::string_view name) {
+           return material.construction.find(name) != std::string::npos;
+         });
+}
+
+std::string gigapascals(double pascals) {
+  return format_fixed(pascals / 1e9, 1) + " GPa";
+}
+
+void check_modulus_on_wrong_area(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const auto most = rig.limits.value(Limit::gross_modulus);
+  if (!most)
+    return;
+  for (const MaterialId id : lines_in_use(rig, derived)) {
+    const LineMaterial& wire = rig[id];
+    if (!is_stranded(wire))
+      continue;
+    const auto stiffness = line_stiffness(wire);
+    const auto area = gross_area(wire.diameter.value);
+    if (!stiffness || !area || !(*area > 0.0)) {
+      report.not_checked(wire.name, "stiffness is not stated");
+      continue;
+    }
+    const double on_circle = stiffness->value.newtons() / *area;
+    const std::string words = "EA " + force_text(stiffness->value) + " is " + gigapascals(on_circle) +
+                              " on the full circle of " + length_text(wire.diameter.value);
+    if (is_below(*most, on_circle))
+      report.find(diagnose("modulus-on-wrong-area",
+                           {{"line", wire.name}, {"words", words}, {"most", gigapascals(*most)}})
+                      .at(stiffness->provenance.place.value_or(wire.place))
+                      .and_at(wire.place, wire.construction)
+                      .about(wire.name));
+    else
+      report.pass(wire.name, words + "; at most " + gigapascals(*most));
+  }
+}
+
+/// "0.83 kN/mm2"
+std::string on_square(double pascals) {
+  return format_fixed(pascals / 1e9, 2) + " kN/mm2";
+}
+
+std::string bounds(std::optional<double> low, std::optional<double> high) {
+  if (low && high)
+    return "lines have " + format_fixed(*low / 1e9, 2) + " to " + on_square(*high);
+  return low ? "lines have " + on_square(*low) + " or more" : "lines have " + on_square(*high) + " or less";
+}
+
+void check_break_load_unlikely(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const auto low = rig.limits.value(Limit::break_load_low);
+  const auto high = rig.limits.value(Limit::break_load_high);
+  if (!low && !high)
+    return;
+  for (const MaterialId id : lines_in_use(rig, derived)) {
+    const LineMaterial& line = rig[id];
+    const double diameter = line.diameter.value.metres();
+    if (!line.break_load || !(diameter > 0.0)) {
+      report.not_checked(line.name, "break-load is not stated");
+      continue;
+    }
+    const double ratio = line.break_load->value.newtons() / (diameter * diameter);
+    const std::string words = "break load " + force_text(line.break_load->value) + " over (" +
+                              length_text(line.diameter.value) + ")^2 is " + on_square(ratio) + "; " +
+                              bounds(low, high);
+    if ((low && is_below(ratio, *low)) || (high && is_below(*high, ratio)))
+      report.find(diagnose("break-load-unlikely", {{"line", line.name}, {"words", words}})
+                      .at(line.break_load->provenance.place.value_or(line.place))
+                      .about(line.name));
+    else
+      report.pass(line.name, words);
+  }
+}
+
+constexpr std::array rows{
+    CheckRow{"modulus-on-wrong-area", check_modulus_on_wrong_area},
+    CheckRow{"break-load-unlikely", check_break_load_unlikely},
+};
+
+} // namespace
+
+std::span<const CheckRow> checks() {
+  return rows;
+}
+
+} // namespace sheerpole::line_numbers
