@@ -2,7 +2,6 @@
 #include "rules/adjusters/adjuster_setting.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
-#include "rules/thresholds.hpp"
 #include "units/parse_quantity.hpp"
 #include "units/quantity_text.hpp"
 

@@ -1,6 +1,6 @@
 #include "rules/adjusters/adjuster_setting.hpp"
 
-#include "rules/thresholds.hpp"
+#include "rules/check_table.hpp"
 
 #include <algorithm>
 

@@ -1,6 +1,5 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
-#include "rules/thresholds.hpp"
 #include "units/quantity_text.hpp"
 
 #include <array>

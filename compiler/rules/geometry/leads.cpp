@@ -4,7 +4,6 @@
 #include "calculate/strength/stay_angle.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
-#include "rules/thresholds.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 

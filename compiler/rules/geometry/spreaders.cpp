@@ -1,7 +1,6 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/geometry/spreader_tips.hpp"
-#include "rules/thresholds.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 

@@ -2,7 +2,6 @@
 #include "calculate/geometry/foretriangle.hpp"
 #include "calculate/geometry/held_directions.hpp"
 #include "rules/check_table.hpp"
-#include "rules/thresholds.hpp"
 #include "units/format_length.hpp"
 
 #include <array>

@@ -1,6 +1,5 @@
 #include "calculate/facts.hpp"
 #include "rules/check_table.hpp"
-#include "rules/thresholds.hpp"
 #include "rules/user/rule_facts.hpp"
 #include "units/quantity_text.hpp"
 

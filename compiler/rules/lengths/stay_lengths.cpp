@@ -1,7 +1,6 @@
 #include "calculate/hardware.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
-#include "rules/thresholds.hpp"
 #include "units/quantity_text.hpp"
 
 #include <algorithm>

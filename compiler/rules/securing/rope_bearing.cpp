@@ -3,7 +3,6 @@
 #include "rules/check_table.hpp"
 #include "rules/geometry/spreader_tips.hpp"
 #include "rules/stack_parts.hpp"
-#include "rules/thresholds.hpp"
 #include "units/quantity_text.hpp"
 
 #include <algorithm>

@@ -3,7 +3,6 @@
 #include "rules/check_table.hpp"
 #include "rules/splices/look_at_splices.hpp"
 #include "rules/stack_parts.hpp"
-#include "rules/thresholds.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 

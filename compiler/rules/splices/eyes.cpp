@@ -1,7 +1,6 @@
 #include "calculate/strength/force_text.hpp"
 #include "rules/check_table.hpp"
 #include "rules/splices/look_at_splices.hpp"
-#include "rules/thresholds.hpp"
 #include "units/quantity_text.hpp"
 
 #include <array>

@@ -1,8 +1,8 @@
 #include "rules/user/user_rules.hpp"
 
 #include "rules/by_side.hpp"
+#include "rules/check_table.hpp"
 #include "rules/geometry/spreader_tips.hpp"
-#include "rules/thresholds.hpp"
 #include "rules/user/rule_facts.hpp"
 #include "units/quantity_text.hpp"
 
