@@ -6,6 +6,8 @@
 
 namespace sheerpole {
 
+namespace {
+
 constexpr double seconds_of_day = 86400.0;
 constexpr double days_of_year = 365.25;
 
@@ -13,6 +15,8 @@ constexpr double days_of_year = 365.25;
 std::string trimmed(double value) {
   return format_number(std::round(value * 10.0) / 10.0);
 }
+
+} // namespace
 
 std::optional<CalendarDay> report_day(const Rig& rig) {
   return parse_day(rig.boat.report_date);

@@ -34,6 +34,8 @@ LineOverTips line_over_tips(const Rig& rig, const Stay& stay) {
   return result;
 }
 
+namespace {
+
 std::string list(const std::vector<std::string>& names) {
   std::string result;
   for (std::size_t i = 0; i < names.size(); ++i)
@@ -46,6 +48,8 @@ void add(std::string& words, const std::vector<std::string>& names, std::string_
   if (!names.empty())
     words += (words.empty() ? "" : "; ") + list(names) + std::string(names.size() == 1 ? one : several);
 }
+
+} // namespace
 
 std::string without_side(const std::string& name) {
   return name.substr(0, name.find('.'));

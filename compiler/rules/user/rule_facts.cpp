@@ -7,6 +7,8 @@
 
 namespace sheerpole {
 
+namespace {
+
 RuleFact of_number(Quantity value, const Provenance& provenance) {
   RuleFact fact;
   fact.stated = true;
@@ -63,6 +65,8 @@ RuleFact of_particular(const std::vector<Particular>& facts, std::string_view pr
     return of_words(fact->names, fact->value.provenance.place);
   return of_text(fact->text, fact->value.provenance.place);
 }
+
+} // namespace
 
 RuleFact rule_fact(const Rig& rig, const Stay& stay, std::string_view property) {
   if (property == "sides")
@@ -145,11 +149,15 @@ RuleFact rule_fact(const Rig& rig, const Spreader& spreader, std::string_view pr
   return of_particular(spreader.particulars, property);
 }
 
+namespace {
+
 std::vector<Length> known(const LengthSum& sum) {
   if (sum.unknown)
     return {};
   return {sum.known()};
 }
+
+} // namespace
 
 std::vector<Length> stay_quantity(const DerivedStay& stay, std::string_view quantity) {
   if (quantity == "pin-to-pin")

@@ -11,7 +11,7 @@
 namespace sheerpole::line_material_test {
 namespace {
 
-std::vector<CheckResult> results(build::Check check, const std::string& text) {
+std::vector<CheckResult> results(std::string_view check, const std::string& text) {
   const Compilation compiled = test::compiled(text);
   if (!compiled.rig) {
     ADD_FAILURE() << "no rig";
@@ -20,13 +20,13 @@ std::vector<CheckResult> results(build::Check check, const std::string& text) {
   return build::results_of(check, *compiled.rig);
 }
 
-CheckResult result(build::Check check, const std::string& text) {
+CheckResult result(std::string_view check, const std::string& text) {
   const auto all = results(check, text);
   EXPECT_EQ(all.size(), 1u);
   return all.empty() ? CheckResult{} : all.front();
 }
 
-CheckOutcome outcome(build::Check check, const std::string& text) {
+CheckOutcome outcome(std::string_view check, const std::string& text) {
   return result(check, text).outcome;
 }
 

@@ -8,7 +8,7 @@
 namespace sheerpole::strength_test {
 namespace {
 
-std::vector<CheckResult> results(build::Check check, const std::string& text) {
+std::vector<CheckResult> results(std::string_view check, const std::string& text) {
   const Compilation compiled = test::compiled(text);
   if (!compiled.rig) {
     ADD_FAILURE() << "no rig";
@@ -18,7 +18,7 @@ std::vector<CheckResult> results(build::Check check, const std::string& text) {
 }
 
 /// The only result.
-CheckResult result(build::Check check, const std::string& text) {
+CheckResult result(std::string_view check, const std::string& text) {
   const auto all = results(check, text);
   EXPECT_EQ(all.size(), 1u);
   return all.empty() ? CheckResult{} : all.front();
