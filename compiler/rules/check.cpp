@@ -1,6 +1,5 @@
 #include "rules/check.hpp"
 
-#include "model/limit_use.hpp"
 #include "rules/check_table.hpp"
 #include "rules/user/user_rules.hpp"
 
@@ -14,11 +13,11 @@ namespace sheerpole {
 namespace {
 
 /// Why none of the thresholds of a check has a value; nothing when one has, or when it needs none.
-std::optional<std::string> without_limits(const Limits& limits, std::string_view slug) {
+std::optional<std::string> without_limits(const Limits& limits, LimitSet needed) {
   std::string off;
   std::string not_stated;
   for (const LimitRow& row : all_limits()) {
-    if (!uses(row, slug))
+    if (!needed.contains(row.limit))
       continue;
     if (limits.value(row.limit))
       return std::nullopt;
@@ -37,7 +36,7 @@ void say_switched_off(const Limits& limits, DiagnosticSink& sink) {
   for (const StatedLimit& stated : limits.stated())
     if (!stated.value)
       sink.report(diagnose("limit-switched-off", {{"limit", std::string(row_of(stated.limit).name)},
-                                                  {"checks", std::string(row_of(stated.limit).checks)}})
+                                                  {"checks", checks_of(stated.limit)}})
                       .at(stated.place)
                       .about(std::string(row_of(stated.limit).name)));
 }
@@ -113,7 +112,7 @@ std::vector<CheckResult> check(const Rig& rig, const Derived& derived, Diagnosti
   say_switched_off(rig.limits, sink);
   for (const CheckRow& row : all_checks()) {
     CheckReport report(row.slug, sink, results);
-    if (const auto reason = without_limits(rig.limits, row.slug))
+    if (const auto reason = without_limits(rig.limits, row.limits))
       report.not_checked("this rig", *reason);
     else
       row.run(rig, derived, report);

@@ -149,6 +149,23 @@ std::span<const CheckRow> all_checks() {
   return table();
 }
 
+std::vector<LimitUse> limit_uses() {
+  std::vector<LimitUse> uses;
+  for (const LimitRow& limit : all_limits())
+    for (const CheckRow& check : all_checks())
+      if (check.limits.contains(limit.limit))
+        uses.push_back({limit.limit, std::string(check.slug)});
+  return uses;
+}
+
+std::string checks_of(Limit limit) {
+  std::string slugs;
+  for (const CheckRow& check : all_checks())
+    if (check.limits.contains(limit))
+      slugs += (slugs.empty() ? "" : " ") + std::string(check.slug);
+  return slugs;
+}
+
 const CheckRow* find_check(std::string_view slug) {
   const auto found =
       std::find_if(table().begin(), table().end(), [&](const CheckRow& row) { return row.slug == slug; });

@@ -5,9 +5,11 @@
 #include "units/length.hpp"
 
 #include <span>
+#include <string>
 #include <string_view>
+#include <vector>
 
-/// What the checks take for nothing. The thresholds proper are in model/limits.hpp and can be set in a rig
+/// What the checks take for nothing. The thresholds proper are in limits/limit.hpp and can be set in a rig
 /// file.
 namespace sheerpole::threshold {
 
@@ -27,11 +29,18 @@ namespace sheerpole {
 struct CheckRow {
   std::string_view slug; ///< of its finding
   void (*run)(const Rig& rig, const Derived& derived, CheckReport& report) = nullptr;
+  LimitSet limits = {}; ///< thresholds that it goes by; when none of them has a value it cannot look
 };
 
 /// All checks, table by table: each subject has its checks, their helpers and its table in the file of its
 /// name.
 std::span<const CheckRow> all_checks();
+
+/// Which check goes by which threshold, in the order of the thresholds and then of the checks.
+std::vector<LimitUse> limit_uses();
+
+/// The checks that go by a threshold, by their slugs, with blanks between.
+std::string checks_of(Limit limit);
 
 /// The check of this name; null when there is none.
 const CheckRow* find_check(std::string_view slug);

@@ -221,8 +221,8 @@ void check_state_out_of_range(const Rig& rig, const Derived& derived, CheckRepor
 
 constexpr std::array rows{
     CheckRow{"adjuster-out-of-range", check_adjuster_out_of_range},
-    CheckRow{"thread-engagement-low", check_thread_engagement_low},
-    CheckRow{"adjuster-near-end", check_adjuster_near_end},
+    CheckRow{"thread-engagement-low", check_thread_engagement_low, {Limit::thread_engaged}},
+    CheckRow{"adjuster-near-end", check_adjuster_near_end, {Limit::adjuster_reserve}},
     CheckRow{"adjuster-between-holes", check_adjuster_between_holes},
     CheckRow{"state-out-of-range", check_state_out_of_range},
 };

@@ -102,8 +102,8 @@ void check_knot_factor_high(const Rig& rig, const Derived& derived, CheckReport&
 }
 
 constexpr std::array rows{
-    CheckRow{"lashing-weak", check_lashing_weak},
-    CheckRow{"knot-factor-high", check_knot_factor_high},
+    CheckRow{"lashing-weak", check_lashing_weak, {Limit::lashing_strength, Limit::lashing_legs}},
+    CheckRow{"knot-factor-high", check_knot_factor_high, {Limit::knot_factor}},
 };
 
 } // namespace

@@ -154,7 +154,7 @@ void check_adjusters_differ(const Rig& rig, const Derived& derived, CheckReport&
 }
 
 constexpr std::array rows{
-    CheckRow{"take-up-low", check_take_up_low},
+    CheckRow{"take-up-low", check_take_up_low, {Limit::take_up_left}},
     CheckRow{"reach-in-doubt", check_reach_in_doubt},
     CheckRow{"adjusters-differ", check_adjusters_differ},
 };

@@ -77,7 +77,7 @@ void check_adjuster_mostly_closed(const Rig& rig, const Derived& derived, CheckR
 
 constexpr std::array rows{
     CheckRow{"screw-same-hand", check_screw_same_hand},
-    CheckRow{"adjuster-mostly-closed", check_adjuster_mostly_closed},
+    CheckRow{"adjuster-mostly-closed", check_adjuster_mostly_closed, {Limit::first_fit_closed}},
 };
 
 } // namespace

@@ -74,8 +74,8 @@ void check_hardware_old(const Rig& rig, const Derived& /*derived*/, CheckReport&
 }
 
 constexpr std::array rows{
-    CheckRow{"line-old", check_line_old},
-    CheckRow{"hardware-old", check_hardware_old},
+    CheckRow{"line-old", check_line_old, {Limit::wire_age, Limit::rope_age}},
+    CheckRow{"hardware-old", check_hardware_old, {Limit::hardware_age}},
 };
 
 } // namespace

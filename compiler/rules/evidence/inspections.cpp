@@ -97,7 +97,7 @@ void check_inspection_old(const Rig& rig, const Derived& derived, CheckReport& r
 constexpr std::array rows{
     CheckRow{"marked-renew", check_marked<to_renew>},
     CheckRow{"marked-watch", check_marked<to_watch>},
-    CheckRow{"inspection-old", check_inspection_old},
+    CheckRow{"inspection-old", check_inspection_old, {Limit::inspection_age}},
 };
 
 } // namespace

@@ -99,8 +99,8 @@ void check_reading_old(const Rig& rig, const Derived& derived, CheckReport& repo
 
 constexpr std::array rows{
     CheckRow{"reading-bare", check_reading_bare},
-    CheckRow{"tape-sags", check_tape_sags},
-    CheckRow{"reading-old", check_reading_old},
+    CheckRow{"tape-sags", check_tape_sags, {Limit::tape_sag}},
+    CheckRow{"reading-old", check_reading_old, {Limit::reading_age}},
 };
 
 } // namespace

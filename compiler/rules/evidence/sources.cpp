@@ -145,8 +145,8 @@ void check_installed_without_evidence(const Rig& rig, const Derived& derived, Ch
 }
 
 constexpr std::array rows{
-    CheckRow{"made-differs", check_made_differs},
-    CheckRow{"number-without-source", check_number_without_source},
+    CheckRow{"made-differs", check_made_differs, {Limit::made_apart}},
+    CheckRow{"number-without-source", check_number_without_source, {Limit::untraced_numbers}},
     CheckRow{"installed-without-evidence", check_installed_without_evidence},
 };
 

@@ -184,8 +184,8 @@ void check_stay_through_deck(const Rig& rig, const Derived& derived, CheckReport
 }
 
 constexpr std::array rows{
-    CheckRow{"stays-cross", check_stays_cross},
-    CheckRow{"stay-through-spar", check_stay_through_spar},
+    CheckRow{"stays-cross", check_stays_cross, {Limit::stays_apart}},
+    CheckRow{"stay-through-spar", check_stay_through_spar, {Limit::stays_apart}},
     CheckRow{"stay-through-deck", check_stay_through_deck},
 };
 

@@ -148,11 +148,12 @@ void check_junction_off_line(const Rig& rig, const Derived& /*derived*/, CheckRe
 }
 
 constexpr std::array rows{
-    CheckRow{"stay-angle-small", check_shroud_angle<Limit::stay_angle_least>},
-    CheckRow{"stay-angle-below-usual", check_shroud_angle<Limit::stay_angle_usual>},
-    CheckRow{"plate-off-lead", check_plate_lead<Limit::plate_off_usual>},
-    CheckRow{"plate-far-off-lead", check_plate_lead<Limit::plate_off_most>},
-    CheckRow{"junction-off-line", check_junction_off_line},
+    CheckRow{"stay-angle-small", check_shroud_angle<Limit::stay_angle_least>, {Limit::stay_angle_least}},
+    CheckRow{
+        "stay-angle-below-usual", check_shroud_angle<Limit::stay_angle_usual>, {Limit::stay_angle_usual}},
+    CheckRow{"plate-off-lead", check_plate_lead<Limit::plate_off_usual>, {Limit::plate_off_usual}},
+    CheckRow{"plate-far-off-lead", check_plate_lead<Limit::plate_off_most>, {Limit::plate_off_most}},
+    CheckRow{"junction-off-line", check_junction_off_line, {Limit::junction_off}},
 };
 
 } // namespace

@@ -164,8 +164,8 @@ void check_tip_held_twice(const Rig& rig, const Derived& /*derived*/, CheckRepor
 }
 
 constexpr std::array rows{
-    CheckRow{"spreader-off-bisector", check_bisector<Limit::bisector_usual>},
-    CheckRow{"spreader-far-off-bisector", check_bisector<Limit::bisector_most>},
+    CheckRow{"spreader-off-bisector", check_bisector<Limit::bisector_usual>, {Limit::bisector_usual}},
+    CheckRow{"spreader-far-off-bisector", check_bisector<Limit::bisector_most>, {Limit::bisector_most}},
     CheckRow{"tip-pulled-out", check_tip_pulled_out},
     CheckRow{"tip-not-held", check_tip_not_held},
     CheckRow{"tip-held-twice", check_tip_held_twice},

@@ -108,7 +108,7 @@ void check_foretriangle_differs(const Rig& rig, const Derived& /*derived*/, Chec
 
 constexpr std::array rows{
     CheckRow{"direction-not-held", check_direction_not_held},
-    CheckRow{"foretriangle-differs", check_foretriangle_differs},
+    CheckRow{"foretriangle-differs", check_foretriangle_differs, {Limit::foretriangle_apart}},
 };
 
 } // namespace

@@ -267,9 +267,9 @@ void check_pair_differs(const Rig& rig, const Derived& derived, CheckReport& rep
 constexpr std::array rows{
     CheckRow{"negative-body", check_negative_body},
     CheckRow{"splice-on-wire", check_splice_on_wire},
-    CheckRow{"path-runs-upwards", check_path_runs_upwards},
-    CheckRow{"routes-differ", check_routes_differ},
-    CheckRow{"pair-differs", check_pair_differs},
+    CheckRow{"path-runs-upwards", check_path_runs_upwards, {Limit::path_rise}},
+    CheckRow{"routes-differ", check_routes_differ, {Limit::routes_apart}},
+    CheckRow{"pair-differs", check_pair_differs, {Limit::pair_apart, Limit::pair_apart_share}},
 };
 
 } // namespace

@@ -234,7 +234,7 @@ void check_bearing_offset_zero(const Rig& rig, const Derived& derived, CheckRepo
 }
 
 constexpr std::array rows{
-    CheckRow{"edge-sharp", check_edge_sharp},
+    CheckRow{"edge-sharp", check_edge_sharp, {Limit::edge_radius}},
     CheckRow{"thimble-for-wire", check_thimble_for_wire},
     CheckRow{"no-chafe-gear", check_no_chafe_gear},
     CheckRow{"bearing-offset-zero", check_bearing_offset_zero},

@@ -200,9 +200,9 @@ void check_splice_not_locked(const Rig& rig, const Derived& derived, CheckReport
 }
 
 constexpr std::array rows{
-    CheckRow{"bury-short", check_bury_short},
-    CheckRow{"bury-below-usual", check_bury_below_usual},
-    CheckRow{"taper-short", check_taper_short},
+    CheckRow{"bury-short", check_bury_short, {Limit::bury_least}},
+    CheckRow{"bury-below-usual", check_bury_below_usual, {Limit::bury_usual}},
+    CheckRow{"taper-short", check_taper_short, {Limit::taper_least}},
     CheckRow{"burys-overlap", check_burys_overlap},
     CheckRow{"splice-not-locked", check_splice_not_locked},
 };

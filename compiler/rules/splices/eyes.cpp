@@ -118,10 +118,10 @@ void check_eye_ways_differ(const Rig& rig, const Derived& derived, CheckReport& 
 }
 
 constexpr std::array rows{
-    CheckRow{"eye-short", check_eye_size<EyeSize::too_short>},
-    CheckRow{"eye-below-usual", check_eye_size<EyeSize::below_usual>},
-    CheckRow{"eye-angle-wide", check_eye_size<EyeSize::angle_wide>},
-    CheckRow{"eye-ways-differ", check_eye_ways_differ},
+    CheckRow{"eye-short", check_eye_size<EyeSize::too_short>, {Limit::eye_least}},
+    CheckRow{"eye-below-usual", check_eye_size<EyeSize::below_usual>, {Limit::eye_usual}},
+    CheckRow{"eye-angle-wide", check_eye_size<EyeSize::angle_wide>, {Limit::eye_angle}},
+    CheckRow{"eye-ways-differ", check_eye_ways_differ, {Limit::eye_ways_apart}},
 };
 
 } // namespace

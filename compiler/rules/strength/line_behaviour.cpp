@@ -210,10 +210,14 @@ void check_cold_slack(const Rig& rig, const Derived& derived, CheckReport& repor
 }
 
 constexpr std::array rows{
-    CheckRow{"pair-stretch-differs", check_pair_stretch_differs},
-    CheckRow{"creep-load-high", check_hmpe<Limit::creep_load, Limit::creep_load_most, look_at_creep>},
-    CheckRow{"rope-hot", check_hmpe<Limit::rope_heat, Limit::rope_heat_most, look_at_heat>},
-    CheckRow{"cold-slack", check_cold_slack},
+    CheckRow{"pair-stretch-differs", check_pair_stretch_differs, {Limit::stiffness_apart}},
+    CheckRow{"creep-load-high",
+             check_hmpe<Limit::creep_load, Limit::creep_load_most, look_at_creep>,
+             {Limit::creep_load, Limit::creep_load_most}},
+    CheckRow{"rope-hot",
+             check_hmpe<Limit::rope_heat, Limit::rope_heat_most, look_at_heat>,
+             {Limit::rope_heat, Limit::rope_heat_most}},
+    CheckRow{"cold-slack", check_cold_slack, {Limit::cold_loss}},
 };
 
 } // namespace

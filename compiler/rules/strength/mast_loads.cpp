@@ -129,9 +129,9 @@ void check_panel_overloaded(const Rig& rig, const Derived& derived, CheckReport&
 }
 
 constexpr std::array rows{
-    CheckRow{"pretension-low", check_pretension<Limit::pretension_least>},
-    CheckRow{"pretension-high", check_pretension<Limit::pretension_most>},
-    CheckRow{"panel-overloaded", check_panel_overloaded},
+    CheckRow{"pretension-low", check_pretension<Limit::pretension_least>, {Limit::pretension_least}},
+    CheckRow{"pretension-high", check_pretension<Limit::pretension_most>, {Limit::pretension_most}},
+    CheckRow{"panel-overloaded", check_panel_overloaded, {Limit::buckling_factor}},
 };
 
 } // namespace

@@ -134,7 +134,7 @@ void check_shared_pin_weak(const Rig& rig, const Derived& derived, CheckReport& 
 }
 
 constexpr std::array rows{
-    CheckRow{"shared-pin-weak", check_shared_pin_weak},
+    CheckRow{"shared-pin-weak", check_shared_pin_weak, {Limit::break_factor}},
 };
 
 } // namespace
