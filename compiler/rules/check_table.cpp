@@ -105,7 +105,7 @@ CheckRows checks();
 namespace {
 
 /// Made once; it is asked for with every boat.
-const std::vector<CheckRow>& table() {
+const std::vector<CheckRow>& every_row() {
   static const std::vector<CheckRow> all = [] {
     std::vector<CheckRow> rows;
     for (const CheckRows subject : {stay_lengths::checks(),
@@ -146,7 +146,7 @@ const std::vector<CheckRow>& table() {
 } // namespace
 
 std::span<const CheckRow> all_checks() {
-  return table();
+  return every_row();
 }
 
 std::vector<LimitUse> limit_uses() {
@@ -168,8 +168,8 @@ std::string checks_of(Limit limit) {
 
 const CheckRow* find_check(std::string_view slug) {
   const auto found =
-      std::find_if(table().begin(), table().end(), [&](const CheckRow& row) { return row.slug == slug; });
-  return found == table().end() ? nullptr : &*found;
+      std::find_if(every_row().begin(), every_row().end(), [&](const CheckRow& row) { return row.slug == slug; });
+  return found == every_row().end() ? nullptr : &*found;
 }
 
 } // namespace sheerpole
