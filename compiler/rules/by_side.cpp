@@ -69,9 +69,9 @@ public:
 
   void look_at(const DerivedStay& first, const DerivedStay& second) {
     const std::string& base = rig_[first.stay].base;
-    StayReport of_first;
+    StayReport of_first(rig_);
     look_(first, base, of_first);
-    StayReport of_second;
+    StayReport of_second(rig_);
     look_(second, base, of_second);
     hand_on_texts(first, second, of_first, of_second);
     hand_on_findings(first, of_first, of_second, true);
@@ -109,7 +109,7 @@ private:
     for (const Diagnostic& finding : mine.found())
       shared.push_back(has(other.found(), finding));
     const bool some_alone = std::find(shared.begin(), shared.end(), false) != shared.end();
-    StayReport own;
+    StayReport own(rig_);
     if (some_alone)
       look_(stay, rig_[stay.stay].name, own);
     for (std::size_t i = 0; i < shared.size(); ++i)
@@ -131,7 +131,7 @@ void look_at_stays(const Rig& rig, const Derived& derived, CheckReport& report, 
   for (const DerivedStay& stay : derived.stays) {
     const DerivedStay* twin = other_side(rig, derived, stay);
     if (twin == nullptr) {
-      StayReport alone;
+      StayReport alone(rig);
       look(stay, rig[stay.stay].name, alone);
       hand_on(alone, rig[stay.stay].name, report);
     } else if (stay.stay.index() < twin->stay.index()) {

@@ -2,6 +2,7 @@
 
 #include "rules/check_table.hpp"
 #include "rules/user/user_rules.hpp"
+#include "wording/checks/common_phrases.hpp"
 
 #include <optional>
 #include <set>
@@ -13,7 +14,7 @@ namespace sheerpole {
 namespace {
 
 /// Why none of the thresholds of a check has a value; nothing when one has, or when it needs none.
-std::optional<std::string> without_limits(const Limits& limits, LimitSet needed) {
+std::optional<Remark> without_limits(const Limits& limits, LimitSet needed) {
   std::string off;
   std::string not_stated;
   for (const LimitRow& row : all_limits()) {
@@ -25,9 +26,9 @@ std::optional<std::string> without_limits(const Limits& limits, LimitSet needed)
     names += (names.empty() ? "" : ", ") + std::string(row.name);
   }
   if (!off.empty())
-    return off + " is switched off in `limits`";
+    return Remark(CommonCheckPhrase::switched_off, {Words{off}});
   if (!not_stated.empty())
-    return "no limit of the owner's is stated: " + not_stated;
+    return Remark(CommonCheckPhrase::none_stated, {Words{not_stated}});
   return std::nullopt;
 }
 
@@ -54,8 +55,9 @@ bool is_over(const Waiver& waiver, const std::string& today) {
   return !today.empty() && waiver.until < today;
 }
 
-std::string words_of(const Waiver& waiver) {
-  return "until " + waiver.until + " by " + waiver.by + ": " + waiver.reason;
+std::string words_of(const Rig& rig, const Waiver& waiver) {
+  return say(rig, {CommonCheckPhrase::waived_until,
+                   {Words{waiver.until}, Words{waiver.by}, Words{waiver.reason}}});
 }
 
 /// A result is waived when its finding is.
@@ -86,15 +88,18 @@ void apply_waivers(const Rig& rig, DiagnosticSink& sink, std::vector<CheckResult
       if (finding.severity == Severity::error)
         return;
       if (over)
-        finding.message += "; it was waived " + words_of(waiver);
+        finding.message = say(
+            rig, {CommonCheckPhrase::was_waived, {Words{finding.message}, Words{words_of(rig, waiver)}}});
       else
-        finding.waived = words_of(waiver);
-      finding.others.push_back({waiver.place, over ? "the waiver, which is over" : "the waiver"});
+        finding.waived = words_of(rig, waiver);
+      finding.others.push_back(
+          {waiver.place, said(over ? CommonCheckPhrase::waiver_over : CommonCheckPhrase::the_waiver)});
     });
     if (!used)
       sink.report(
           diagnose("waiver-without-finding",
-                   {{"slug", waiver.slug}, {"stay", waiver.stay.empty() ? "this rig" : waiver.stay}})
+                   {{"slug", waiver.slug},
+                    {"stay", waiver.stay.empty() ? said(CommonCheckPhrase::this_rig) : waiver.stay}})
               .at(waiver.place));
     if (error)
       sink.report(diagnose("error-not-waived", {{"slug", waiver.slug}}).at(waiver.place));
@@ -111,9 +116,9 @@ std::vector<CheckResult> check(const Rig& rig, const Derived& derived, Diagnosti
   std::vector<CheckResult> results;
   say_switched_off(rig.limits, sink);
   for (const CheckRow& row : all_checks()) {
-    CheckReport report(row.slug, sink, results);
+    CheckReport report(row.slug, rig, sink, results);
     if (const auto reason = without_limits(rig.limits, row.limits))
-      report.not_checked("this rig", *reason);
+      report.not_checked(said(CommonCheckPhrase::this_rig), *reason);
     else
       row.run(rig, derived, report);
   }

@@ -167,8 +167,8 @@ std::string checks_of(Limit limit) {
 }
 
 const CheckRow* find_check(std::string_view slug) {
-  const auto found =
-      std::find_if(every_row().begin(), every_row().end(), [&](const CheckRow& row) { return row.slug == slug; });
+  const auto found = std::find_if(every_row().begin(), every_row().end(),
+                                  [&](const CheckRow& row) { return row.slug == slug; });
   return found == every_row().end() ? nullptr : &*found;
 }
 

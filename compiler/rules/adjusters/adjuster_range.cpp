@@ -4,6 +4,8 @@
 #include "rules/check_table.hpp"
 #include "units/parse_quantity.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/checks/adjuster_phrases.hpp"
+#include "wording/checks/common_phrases.hpp"
 
 #include <algorithm>
 #include <array>
@@ -13,6 +15,10 @@
 namespace sheerpole::adjuster_range {
 
 namespace {
+
+using Common = CommonCheckPhrase;
+
+using P = AdjusterCheckPhrase;
 
 /// The end of the range as the part's maker wrote it, when that is a quantity by itself; else in
 /// millimetres.
@@ -46,13 +52,14 @@ Diagnostic range_finding(const Rig& rig, const Stay& stay, const TakeUp& adjuste
                                                           {"which", which},
                                                           {"end", length_text(end.value)}})
                            .at(adjuster.set.provenance.place.value_or(item.place),
-                               length_text(beyond) + " beyond the " + which)
+                               say(rig, {short_of ? P::beyond_shortest : P::beyond_longest, {beyond}}))
                            .about(name)
                            .build();
   if (end.provenance.place)
-    finding.others.push_back({*end.provenance.place, "its " + which + " is " + length_text(end.value)});
+    finding.others.push_back(
+        {*end.provenance.place, say(rig, {short_of ? P::shortest_is : P::longest_is, {end.value}})});
   if (const auto place = written_length(item))
-    finding.edit = Edit{*place, spelling_of(end), "write " + spelling_of(end)};
+    finding.edit = Edit{*place, spelling_of(end), say(rig, {P::write_this, {Words{spelling_of(end)}}})};
   return finding;
 }
 
@@ -63,9 +70,8 @@ void check_adjuster_out_of_range(const Rig& rig, const Derived& derived, CheckRe
           if (adjuster.to_tighten < -threshold::negligible || adjuster.to_slacken < -threshold::negligible)
             of_stay.find(range_finding(rig, rig[stay.stay], adjuster, name));
           else
-            of_stay.pass(rig[adjuster.part].name + " at " + length_text(adjuster.set.value) + ": " +
-                         length_text(adjuster.to_tighten) + " to tighten, " +
-                         length_text(adjuster.to_slacken) + " to slacken");
+            of_stay.pass({P::set_within,
+                          {adjuster.part, adjuster.set.value, adjuster.to_tighten, adjuster.to_slacken}});
       });
 }
 
@@ -82,29 +88,29 @@ Diagnostic engagement_finding(const Rig& rig, const Stay& stay, const TakeUp& ad
                                  {"bound", least_engagement_words(rig)},
                                  {"thread", part.screw->thread.designation}})
                            .at(adjuster.set.provenance.place.value_or(item.place),
-                               length_text(*adjuster.engaged) + " of thread in the body")
+                               say(rig, {P::thread_in_body, {*adjuster.engaged}}))
                            .about(name)
                            .build();
   if (part.engaged_at_longest->provenance.place)
     finding.others.push_back({*part.engaged_at_longest->provenance.place,
-                              length_text(part.engaged_at_longest->value) + " at the longest"});
+                              say(rig, {P::at_the_longest, {part.engaged_at_longest->value}})});
   return finding;
 }
 
 void check_thread_engagement_low(const Rig& rig, const Derived& derived, CheckReport& report) {
-  look_at_stays(
-      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
-        for (const TakeUp& adjuster : stay.adjusters) {
-          const Part& part = rig[adjuster.part];
-          if (low_thread(adjuster))
-            of_stay.find(engagement_finding(rig, rig[stay.stay], adjuster, name));
-          else if (adjuster.engaged)
-            of_stay.pass(part.name + ": " + length_text(*adjuster.engaged) + " of thread in the body");
-          else if (part.kind == "turnbuckle")
-            of_stay.not_checked(part.name + ": " + (part.screw ? "engaged-at-longest" : "its thread") +
-                                " is not stated");
-        }
-      });
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+                  for (const TakeUp& adjuster : stay.adjusters) {
+                    const Part& part = rig[adjuster.part];
+                    if (low_thread(adjuster))
+                      of_stay.find(engagement_finding(rig, rig[stay.stay], adjuster, name));
+                    else if (adjuster.engaged)
+                      of_stay.pass({P::of_thread, {adjuster.part, *adjuster.engaged}});
+                    else if (part.kind == "turnbuckle")
+                      of_stay.not_checked(
+                          {part.screw ? P::engagement_not_stated : P::thread_not_stated, {adjuster.part}});
+                  }
+                });
 }
 
 /// By the rig's limits; else the project's own.
@@ -122,26 +128,24 @@ Diagnostic near_end_finding(const Rig& rig, const Stay& stay, const TakeUp& adju
   return diagnose("adjuster-near-end", {{"stay", name},
                                         {"part", part.name},
                                         {"amount", length_text(left)},
-                                        {"way", tight ? "to tighten" : "to slacken"},
+                                        {"way", said(tight ? P::to_tighten : P::to_slacken)},
                                         {"range", length_text(range)},
                                         {"share", percent_text(reserve(rig))}})
       .at(adjuster.set.provenance.place.value_or(item.place),
-          length_text(adjuster.to_tighten) + " to tighten, " + length_text(adjuster.to_slacken) +
-              " to slacken")
+          say(rig, {Common::sides_of_adjuster, {adjuster.to_tighten, adjuster.to_slacken}}))
       .about(name)
       .build();
 }
 
 void check_adjuster_near_end(const Rig& rig, const Derived& derived, CheckReport& report) {
-  look_at_stays(rig, derived, report,
-                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
-                  for (const TakeUp& adjuster : stay.adjusters)
-                    if (near_an_end(rig, adjuster))
-                      of_stay.find(near_end_finding(rig, rig[stay.stay], adjuster, name));
-                    else if (rig[adjuster.part].kind != "lever")
-                      of_stay.pass(rig[adjuster.part].name + ": " + length_text(adjuster.to_tighten) +
-                                   " and " + length_text(adjuster.to_slacken) + " left");
-                });
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        for (const TakeUp& adjuster : stay.adjusters)
+          if (near_an_end(rig, adjuster))
+            of_stay.find(near_end_finding(rig, rig[stay.stay], adjuster, name));
+          else if (rig[adjuster.part].kind != "lever")
+            of_stay.pass({P::left_both_ways, {adjuster.part, adjuster.to_tighten, adjuster.to_slacken}});
+      });
 }
 
 /// The nearest hole to the length as set, counted from 1, within the row of holes.
@@ -171,7 +175,7 @@ std::optional<Diagnostic> hole_finding(const Rig& rig, const Stay& stay, const T
                                              {"off", length_text(size)},
                                              {"way", off < Length{} ? "longer" : "shorter"}})
       .at(adjuster.set.provenance.place.value_or(stay.stack[adjuster.item].place),
-          length_text(size) + " from hole " + number)
+          say(rig, {P::from_hole, {size, Words{number}}}))
       .about(name)
       .build();
 }
@@ -183,7 +187,7 @@ void check_adjuster_between_holes(const Rig& rig, const Derived& derived, CheckR
                     if (auto finding = hole_finding(rig, rig[stay.stay], adjuster, name))
                       of_stay.find(std::move(*finding));
                     else if (rig[adjuster.part].step)
-                      of_stay.pass(rig[adjuster.part].name + " is pinned in one of its holes");
+                      of_stay.pass({P::in_a_hole, {adjuster.part}});
                 });
 }
 
@@ -195,8 +199,7 @@ void check_state_out_of_range(const Rig& rig, const Derived& derived, CheckRepor
       const bool short_of = adjuster.to_tighten < -threshold::negligible;
       const bool long_of = adjuster.to_slacken < -threshold::negligible;
       if (!short_of && !long_of) {
-        report.pass(stay, "in " + state.name + " " + rig[adjuster.part].name + " is set to " +
-                              length_text(adjuster.set.value));
+        report.pass(stay, {P::set_in_state, {Words{state.name}, adjuster.part, adjuster.set.value}});
         continue;
       }
       const Part& part = rig[adjuster.part];
@@ -213,7 +216,7 @@ void check_state_out_of_range(const Rig& rig, const Derived& derived, CheckRepor
               .at(adjuster.set.provenance.place.value_or(state.positions[position.position].place))
               .about(stay);
       if (end.provenance.place)
-        builder = std::move(builder).and_at(*end.provenance.place, "its range");
+        builder = std::move(builder).and_at(*end.provenance.place, said(P::its_range));
       report.find(std::move(builder));
     }
   }

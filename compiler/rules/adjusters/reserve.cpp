@@ -2,6 +2,8 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/checks/adjuster_phrases.hpp"
+#include "wording/checks/common_phrases.hpp"
 
 #include <algorithm>
 #include <array>
@@ -11,6 +13,10 @@
 namespace sheerpole::reserve {
 
 namespace {
+
+using Common = CommonCheckPhrase;
+
+using P = AdjusterCheckPhrase;
 
 bool is_screw(const Rig& rig, const TakeUp& adjuster) {
   return rig[adjuster.part].kind == "turnbuckle";
@@ -59,18 +65,17 @@ void look_at_reserve(const Rig& rig, const DerivedStay& stay, const std::string&
   if (left->to_tighten < -threshold::negligible)
     return; // spent, which is said by its own finding
   const Length range = stay.account.to_tighten + stay.account.to_slacken;
-  const std::string words = "after " + left->after + " " + length_text(left->to_tighten) +
-                            " of a range of " + length_text(range) + " are left to take up";
+  const Remark words(P::left_of_range, {Words{left->after}, left->to_tighten, range});
   if (left->to_tighten > range * share - threshold::negligible) {
     report.pass(words);
     return;
   }
   const TakeUp& adjuster = stay.adjusters.front();
-  report.find(
-      diagnose("take-up-low", {{"stay", name}, {"words", words}, {"least", length_text(range * share)}})
-          .at(rig[stay.stay].stack[adjuster.item].place,
-              length_text(stay.account.to_tighten) + " to tighten as set")
-          .about(name));
+  report.find(diagnose("take-up-low",
+                       {{"stay", name}, {"words", say(rig, words)}, {"least", length_text(range * share)}})
+                  .at(rig[stay.stay].stack[adjuster.item].place,
+                      say(rig, {P::to_tighten_as_set, {stay.account.to_tighten}}))
+                  .about(name));
 }
 
 void check_take_up_low(const Rig& rig, const Derived& derived, CheckReport& report) {
@@ -84,7 +89,7 @@ void check_take_up_low(const Rig& rig, const Derived& derived, CheckReport& repo
 
 void look_at_reach(const Rig& rig, const DerivedStay& stay, const std::string& name, StayReport& report) {
   if (!stay.uncertainty) {
-    report.not_checked("no bound is stated");
+    report.not_checked({P::no_bound});
     return;
   }
   const Length shorter = -stay.uncertainty->worst_low;
@@ -92,9 +97,7 @@ void look_at_reach(const Rig& rig, const DerivedStay& stay, const std::string& n
   const Account& room = stay.account;
   const bool to_slacken = shorter > room.to_slacken + threshold::negligible;
   if (!to_slacken && longer < room.to_tighten + threshold::negligible) {
-    report.pass("at worst " + length_text(shorter) + " shorter or " + length_text(longer) +
-                " longer; the adjuster can give out " + length_text(room.to_slacken) + " and take up " +
-                length_text(room.to_tighten));
+    report.pass({P::at_worst, {shorter, longer, room.to_slacken, room.to_tighten}});
     return;
   }
   report.find(
@@ -102,9 +105,9 @@ void look_at_reach(const Rig& rig, const DerivedStay& stay, const std::string& n
                                   {"doubt", length_text(to_slacken ? shorter : longer)},
                                   {"way", to_slacken ? "shorter" : "longer"},
                                   {"room", length_text(to_slacken ? room.to_slacken : room.to_tighten)},
-                                  {"direction", to_slacken ? "give out" : "take up"}})
+                                  {"direction", said(to_slacken ? P::give_out : P::take_up)}})
           .at(rig[stay.stay].stack[stay.adjusters.front().item].place,
-              length_text(room.to_tighten) + " to tighten, " + length_text(room.to_slacken) + " to slacken")
+              say(rig, {Common::sides_of_adjuster, {room.to_tighten, room.to_slacken}}))
           .about(name));
 }
 
@@ -123,7 +126,7 @@ std::string adjuster_words(const Rig& rig, const Stay& stay) {
   for (const StackItem& item : stay.stack)
     if (item.kind == StackItem::Kind::part && rig[item.part].role == Part::Role::adjuster)
       words += (words.empty() ? "" : " and ") + rig[item.part].kind;
-  return words.empty() ? "nothing" : words;
+  return words.empty() ? said(P::nothing) : words;
 }
 
 /// The first adjuster in the stack, else the stay.
@@ -148,8 +151,8 @@ void check_adjusters_differ(const Rig& rig, const Derived& derived, CheckReport&
                       .at(place_of_adjuster(rig, stay), to_port)
                       .and_at(place_of_adjuster(rig, rig[starboard->stay]), to_starboard)
                       .about(stay.base));
-    else if (to_port != "nothing")
-      report.pass(stay.base, to_port + " on both sides");
+    else if (to_port != said(P::nothing))
+      report.pass(stay.base, {P::alike_on_both_sides, {Words{to_port}}});
   }
 }
 

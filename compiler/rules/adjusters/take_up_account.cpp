@@ -1,6 +1,8 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/checks/adjuster_phrases.hpp"
+#include "wording/checks/common_phrases.hpp"
 
 #include <array>
 
@@ -9,12 +11,16 @@ namespace sheerpole::take_up_account {
 
 namespace {
 
+using Common = CommonCheckPhrase;
+
+using P = AdjusterCheckPhrase;
+
 Diagnostic spent_finding(const Stay& stay, const std::string& name, const AccountLeft& left,
                          bool tightening) {
   return diagnose("take-up-spent",
                   {{"stay", name},
                    {"short", length_text(-(tightening ? left.to_tighten : left.to_slacken))},
-                   {"direction", tightening ? "taking up" : "giving out"},
+                   {"direction", said(tightening ? P::taking_up : P::giving_out)},
                    {"after", left.after}})
       .at(stay.stack_place.begin == stay.stack_place.end ? stay.place : stay.stack_place)
       .about(name)
@@ -43,9 +49,9 @@ void check_take_up_spent(const Rig& rig, const Derived& derived, CheckReport& re
                         break; // the first date says it; later ones are worse
                       }
                   if (!spent && !account.left.empty() && account.left.back().complete)
-                    of_stay.pass("after " + account.left.back().after + " " +
-                                 length_text(account.left.back().to_tighten) + " are left to take up and " +
-                                 length_text(account.left.back().to_slacken) + " to give out");
+                    of_stay.pass({P::left_after,
+                                  {Words{account.left.back().after}, account.left.back().to_tighten,
+                                   account.left.back().to_slacken}});
                 });
 }
 
@@ -58,14 +64,14 @@ void check_no_fit(const Rig& rig, const Derived& derived, CheckReport& report) {
             continue;
           }
           if (!fit.ways.empty()) {
-            of_stay.pass("a line of " + length_text(fit.line) + " can be made to fit");
+            of_stay.pass({P::can_be_made_to_fit, {fit.line}});
             continue;
           }
           const bool too_wide = fit.short_by > Length{};
           of_stay.find(diagnose("no-fit", {{"stay", name},
                                            {"line", length_text(fit.line)},
                                            {"off", length_text(too_wide ? fit.short_by : -fit.short_by)},
-                                           {"direction", too_wide ? "too short" : "too long"}})
+                                           {"direction", said(too_wide ? P::too_short : P::too_long)}})
                            .at(fit.place)
                            .about(name));
         }

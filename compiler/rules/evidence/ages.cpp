@@ -2,6 +2,7 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/evidence/dated_facts.hpp"
+#include "wording/checks/evidence_phrases.hpp"
 
 #include <array>
 
@@ -9,6 +10,8 @@
 namespace sheerpole::ages {
 
 namespace {
+
+using P = EvidenceCheckPhrase;
 
 /// Since when the line of a stay is in service, or when it was made.
 struct LineDay {
@@ -31,24 +34,24 @@ void check_line_old(const Rig& rig, const Derived& derived, CheckReport& report)
         const bool rope = rig[stay.material].kind == LineMaterial::Kind::rope;
         const auto most = rig.limits.value(rope ? Limit::rope_age : Limit::wire_age);
         if (!most) {
-          of_stay.not_checked(std::string("no limit is stated: ") + (rope ? "rope-age" : "wire-age"));
+          of_stay.not_checked({P::no_limit, {Words{rope ? "rope-age" : "wire-age"}}});
           return;
         }
         const LineDay since = line_day(rig, stay);
         const auto day = parse_day(since.date);
         if (!today || !day)
-          of_stay.not_checked(std::string(today ? "when it was installed is not stated" : no_report_date));
+          of_stay.not_checked({today ? P::installed_not_stated : P::report_date_not_stated});
         else if (older_than(*day, *today, *most))
           of_stay.find(diagnose("line-old", {{"stay", name},
                                              {"line", rig[stay.material].name},
                                              {"what", std::string(since.what)},
                                              {"date", since.date},
-                                             {"age", age_text(*day, *today)},
-                                             {"most", years_text(*most)}})
+                                             {"age", say(rig, age_words(*day, *today))},
+                                             {"most", say(rig, years_words(*most))}})
                            .at(stay.place)
                            .about(name));
         else
-          of_stay.pass(std::string(since.what) + " " + age_text(*day, *today) + " before the report");
+          of_stay.pass({P::since, {Words{std::string(since.what)}, Remarks{{age_words(*day, *today)}}}});
       });
 }
 
@@ -59,17 +62,16 @@ void check_hardware_old(const Rig& rig, const Derived& /*derived*/, CheckReport&
     const std::string installed = fact_text(part.particulars, "installed");
     const auto day = parse_day(installed);
     if (!today || !day)
-      report.not_checked(part.name,
-                         std::string(today ? "when it was installed is not stated" : no_report_date));
+      report.not_checked(part.name, {today ? P::installed_not_stated : P::report_date_not_stated});
     else if (older_than(*day, *today, most))
       report.find(diagnose("hardware-old", {{"part", part.name},
                                             {"date", installed},
-                                            {"age", age_text(*day, *today)},
-                                            {"most", years_text(most)}})
+                                            {"age", say(rig, age_words(*day, *today))},
+                                            {"most", say(rig, years_words(most))}})
                       .at(part.place)
                       .about(part.name));
     else
-      report.pass(part.name, "installed " + age_text(*day, *today) + " before the report");
+      report.pass(part.name, {P::installed_before, {Remarks{{age_words(*day, *today)}}}});
   }
 }
 

@@ -1,6 +1,7 @@
 #include "rules/evidence/dated_facts.hpp"
 
 #include "units/format_length.hpp"
+#include "wording/checks/evidence_phrases.hpp"
 
 #include <cmath>
 
@@ -11,10 +12,7 @@ namespace {
 constexpr double seconds_of_day = 86400.0;
 constexpr double days_of_year = 365.25;
 
-/// One decimal, none when it is whole.
-std::string trimmed(double value) {
-  return format_number(std::round(value * 10.0) / 10.0);
-}
+} // namespace
 
 } // namespace
 
@@ -26,18 +24,18 @@ double years_between(CalendarDay from, CalendarDay to) {
   return static_cast<double>(to.count - from.count) / days_of_year;
 }
 
-std::string age_text(CalendarDay from, CalendarDay to) {
+Remark age_words(CalendarDay from, CalendarDay to) {
   const double years = years_between(from, to);
   if (years < 1.0)
-    return std::to_string(to.count - from.count) + " days";
-  return trimmed(years) + " years";
+    return {EvidenceCheckPhrase::days, {Count{to.count - from.count}}};
+  return {EvidenceCheckPhrase::years, {Decimal{years, 1}}};
 }
 
-std::string years_text(double seconds) {
+Remark years_words(double seconds) {
   const double years = seconds / (seconds_of_day * days_of_year);
   if (years < 1.0)
-    return trimmed(seconds / seconds_of_day) + " days";
-  return trimmed(years) + (years == 1.0 ? " year" : " years");
+    return {EvidenceCheckPhrase::days, {Decimal{seconds / seconds_of_day, 1}}};
+  return {years == 1.0 ? EvidenceCheckPhrase::one_year : EvidenceCheckPhrase::years, {Decimal{years, 1}}};
 }
 
 bool older_than(CalendarDay from, CalendarDay to, double seconds) {

@@ -1,6 +1,8 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/evidence/dated_facts.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/evidence_phrases.hpp"
 
 #include <algorithm>
 #include <array>
@@ -9,6 +11,10 @@
 namespace sheerpole::inspections {
 
 namespace {
+
+using Common = CommonCheckPhrase;
+
+using P = EvidenceCheckPhrase;
 
 std::vector<const Inspection*> latest_inspections(const Rig& rig, StayId stay) {
   std::vector<const Inspection*> latest;
@@ -28,16 +34,16 @@ std::vector<const Inspection*> latest_inspections(const Rig& rig, StayId stay) {
 
 std::string inspected_thing(const Rig& rig, const Inspection& inspection) {
   if (inspection.between.empty())
-    return "the whole stay";
+    return said(P::whole_stay);
   std::string name;
   for (const PartId part : inspection.between)
-    name += (name.empty() ? "" : " to ") + rig[part].name;
+    name = name.empty() ? rig[part].name : say(rig, {P::joint_of, {Words{name}, part}});
   return name;
 }
 
 /// What an entry of the log marks a thing as, for the finding.
-std::string_view condition_words(const Inspection& entry) {
-  return entry.condition == "not-accessible" ? "not accessible" : std::string_view(entry.condition);
+std::string condition_words(const Inspection& entry) {
+  return entry.condition == "not-accessible" ? said(P::not_accessible) : entry.condition;
 }
 
 bool to_renew(const Inspection& entry) {
@@ -56,16 +62,18 @@ void check_marked(const Rig& rig, const Derived& derived, CheckReport& report) {
         for (const Inspection* entry : latest_inspections(rig, stay.stay)) {
           const std::string thing = inspected_thing(rig, *entry);
           if (marked(*entry))
-            of_stay.find(diagnose(report.check(), {{"stay", name},
-                                                   {"thing", thing},
-                                                   {"condition", std::string(condition_words(*entry))},
-                                                   {"date", entry->date},
-                                                   {"by", entry->by},
-                                                   {"note", entry->note.empty() ? "" : ": " + entry->note}})
-                             .at(entry->place)
-                             .about(name));
+            of_stay.find(
+                diagnose(report.check(),
+                         {{"stay", name},
+                          {"thing", thing},
+                          {"condition", condition_words(*entry)},
+                          {"date", entry->date},
+                          {"by", entry->by},
+                          {"note", entry->note.empty() ? "" : say(rig, {P::noted, {Words{entry->note}}})}})
+                    .at(entry->place)
+                    .about(name));
           else
-            of_stay.pass(thing + ": " + entry->condition + " on " + entry->date);
+            of_stay.pass({P::condition_on, {Words{thing}, Words{entry->condition}, Words{entry->date}}});
         }
       });
 }
@@ -81,16 +89,16 @@ void check_inspection_old(const Rig& rig, const Derived& derived, CheckReport& r
                              [](const Inspection* a, const Inspection* b) { return a->date < b->date; });
         const auto day = last == entries.end() ? std::nullopt : parse_day((*last)->date);
         if (!today || !day)
-          of_stay.not_checked(std::string(today ? "no inspection of it is in the log" : no_report_date));
+          of_stay.not_checked({today ? P::no_inspection : P::report_date_not_stated});
         else if (older_than(*day, *today, most))
           of_stay.find(diagnose("inspection-old", {{"stay", name},
                                                    {"date", (*last)->date},
-                                                   {"age", age_text(*day, *today)},
-                                                   {"most", years_text(most)}})
+                                                   {"age", say(rig, age_words(*day, *today))},
+                                                   {"most", say(rig, years_words(most))}})
                            .at((*last)->place)
                            .about(name));
         else
-          of_stay.pass("looked at on " + (*last)->date);
+          of_stay.pass({P::looked_at, {Words{(*last)->date}}});
       });
 }
 

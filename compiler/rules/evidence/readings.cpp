@@ -2,6 +2,8 @@
 #include "rules/check_table.hpp"
 #include "rules/evidence/dated_facts.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/evidence_phrases.hpp"
 
 #include <algorithm>
 #include <array>
@@ -10,6 +12,10 @@
 namespace sheerpole::readings {
 
 namespace {
+
+using Common = CommonCheckPhrase;
+
+using P = EvidenceCheckPhrase;
 
 const Reading* used_reading(const Rig& rig, const DerivedStay& stay) {
   if (stay.route != LengthRoute::reading)
@@ -22,28 +28,28 @@ const Reading* used_reading(const Rig& rig, const DerivedStay& stay) {
 }
 
 void check_reading_bare(const Rig& rig, const Derived& derived, CheckReport& report) {
-  look_at_stays(
-      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
-        const Reading* reading = used_reading(rig, stay);
-        if (reading == nullptr)
-          return;
-        const bool pull = find_fact(reading->particulars, "pull") != nullptr;
-        const bool temperature = find_fact(reading->particulars, "temperature") != nullptr;
-        // Light has no pull.
-        const bool needs_pull = reading->method != "laser";
-        if ((pull || !needs_pull) && temperature)
-          of_stay.pass("the reading states " + std::string(needs_pull ? "pull and " : "") + "temperature");
-        else
-          of_stay.find(
-              diagnose("reading-bare", {{"stay", name},
-                                        {"method", reading->method},
-                                        {"what", pull || !needs_pull ? "temperature"
-                                                 : temperature       ? "pull"
-                                                                     : "pull nor temperature"},
-                                        {"not", pull || temperature || !needs_pull ? "no" : "neither"}})
-                  .at(reading->place)
-                  .about(name));
-      });
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+                  const Reading* reading = used_reading(rig, stay);
+                  if (reading == nullptr)
+                    return;
+                  const bool pull = find_fact(reading->particulars, "pull") != nullptr;
+                  const bool temperature = find_fact(reading->particulars, "temperature") != nullptr;
+                  // Light has no pull.
+                  const bool needs_pull = reading->method != "laser";
+                  if ((pull || !needs_pull) && temperature)
+                    of_stay.pass({needs_pull ? P::pull_and_temperature : P::temperature_alone});
+                  else
+                    of_stay.find(diagnose("reading-bare",
+                                          {{"stay", name},
+                                           {"method", reading->method},
+                                           {"what", pull || !needs_pull ? "temperature"
+                                                    : temperature       ? "pull"
+                                                                        : said(P::pull_nor_temperature)},
+                                           {"not", pull || temperature || !needs_pull ? "no" : "neither"}})
+                                     .at(reading->place)
+                                     .about(name));
+                });
 }
 
 void check_tape_sags(const Rig& rig, const Derived& derived, CheckReport& report) {
@@ -58,13 +64,12 @@ void check_tape_sags(const Rig& rig, const Derived& derived, CheckReport& report
                                       [](const Term& term) { return term.name == "tape sag"; });
         if (sag == terms.end()) {
           const bool hung = find_fact(reading->particulars, "spans") != nullptr;
-          of_stay.not_checked(hung ? "what is needed for the sag of the tape is not stated"
-                                   : "whether the tape hung free is not stated (spans)");
+          of_stay.not_checked({hung ? P::sag_not_stated : P::spans_not_stated});
           return;
         }
         const Length amount = sag->amount < Length{} ? -sag->amount : sag->amount;
         if (amount <= most)
-          of_stay.pass("the tape sagged by " + length_text(amount) + " of length");
+          of_stay.pass({P::tape_sagged, {amount}});
         else
           of_stay.find(
               diagnose("tape-sags",
@@ -77,24 +82,24 @@ void check_tape_sags(const Rig& rig, const Derived& derived, CheckReport& report
 void check_reading_old(const Rig& rig, const Derived& derived, CheckReport& report) {
   const double most = *rig.limits.value(Limit::reading_age);
   const auto today = report_day(rig);
-  look_at_stays(
-      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
-        const Reading* reading = used_reading(rig, stay);
-        if (reading == nullptr)
-          return;
-        const auto day = parse_day(reading->date);
-        if (!today || !day)
-          of_stay.not_checked(std::string(today ? "the day of the reading is not stated" : no_report_date));
-        else if (older_than(*day, *today, most))
-          of_stay.find(diagnose("reading-old", {{"stay", name},
-                                                {"date", reading->date},
-                                                {"age", age_text(*day, *today)},
-                                                {"most", years_text(most)}})
-                           .at(reading->place)
-                           .about(name));
-        else
-          of_stay.pass("read " + age_text(*day, *today) + " before the report");
-      });
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+                  const Reading* reading = used_reading(rig, stay);
+                  if (reading == nullptr)
+                    return;
+                  const auto day = parse_day(reading->date);
+                  if (!today || !day)
+                    of_stay.not_checked({today ? P::reading_day_not_stated : P::report_date_not_stated});
+                  else if (older_than(*day, *today, most))
+                    of_stay.find(diagnose("reading-old", {{"stay", name},
+                                                          {"date", reading->date},
+                                                          {"age", say(rig, age_words(*day, *today))},
+                                                          {"most", say(rig, years_words(most))}})
+                                     .at(reading->place)
+                                     .about(name));
+                  else
+                    of_stay.pass({P::read_before, {Remarks{{age_words(*day, *today)}}}});
+                });
 }
 
 constexpr std::array rows{

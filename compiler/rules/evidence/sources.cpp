@@ -4,8 +4,12 @@
 #include "units/format_length.hpp"
 #include "units/parse_quantity.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/evidence_phrases.hpp"
 
 #include <array>
+#include <cstdint>
+#include <iterator>
 #include <set>
 #include <tuple>
 #include <vector>
@@ -14,6 +18,10 @@
 namespace sheerpole::sources {
 
 namespace {
+
+using Common = CommonCheckPhrase;
+
+using P = EvidenceCheckPhrase;
 
 /// The length at the beginning of a value as written, its source and tolerance left aside. Nothing for
 /// anything else.
@@ -35,19 +43,18 @@ void check_made_differs(const Rig& rig, const Derived& /*derived*/, CheckReport&
   for (const Difference& difference : rig.differences) {
     if (!difference.origin.starts_with("layer "))
       continue;
-    const std::string what = difference.subject + " " + difference.property;
+    const Remark what(P::property_of, {Words{difference.subject}, Words{difference.property}});
     const auto was = length_of(difference.was);
     const auto is = length_of(difference.is);
     if (!was || !is) {
-      report.not_checked(difference.subject, difference.property + ": no two lengths to compare");
+      report.not_checked(difference.subject, {P::no_two_lengths, {Words{difference.property}}});
       continue;
     }
     const Length apart = *is > *was ? *is - *was : *was - *is;
     if (apart <= most)
-      report.pass(difference.subject, difference.property + ": " + length_text(*is) + " where " +
-                                          length_text(*was) + " was designed");
+      report.pass(difference.subject, {P::where_designed, {Words{difference.property}, *is, *was}});
     else
-      report.find(diagnose("made-differs", {{"what", what},
+      report.find(diagnose("made-differs", {{"what", say(rig, what)},
                                             {"origin", difference.origin.substr(6)},
                                             {"is", length_text(*is)},
                                             {"was", length_text(*was)},
@@ -91,12 +98,11 @@ std::vector<Untraced> untraced_of(const Derived& derived) {
 void check_number_without_source(const Rig& rig, const Derived& derived, CheckReport& report) {
   const double most = *rig.limits.value(Limit::untraced_numbers);
   const std::vector<Untraced> all = untraced_of(derived);
-  const std::string count = all.empty() ? "no number that reaches a cut lacks its source"
-                            : all.size() == 1
-                                ? "1 number that reaches a cut has no source"
-                                : std::to_string(all.size()) + " numbers that reach a cut have no source";
+  const Remark count = all.empty()       ? Remark(P::none_untraced)
+                       : all.size() == 1 ? Remark(P::one_untraced)
+                                         : Remark(P::several_untraced, {Count{std::ssize(all)}});
   if (static_cast<double>(all.size()) <= most) {
-    report.pass("this rig", count);
+    report.pass(said(Common::this_rig), count);
     return;
   }
   constexpr std::size_t named = 3;
@@ -104,13 +110,13 @@ void check_number_without_source(const Rig& rig, const Derived& derived, CheckRe
   for (std::size_t i = 0; i < all.size() && i < named; ++i)
     names += (names.empty() ? "" : ", ") + all[i].name;
   if (all.size() > named)
-    names += " and " + std::to_string(all.size() - named) + " more";
-  auto builder =
-      diagnose("number-without-source", {{"count", count}, {"most", format_number(most)}, {"names", names}})
-          .at(all.front().place, "no source stands behind it")
-          .about("this rig");
+    names = say(rig, {P::and_more, {Words{names}, Count{std::ssize(all) - std::int64_t{named}}}});
+  auto builder = diagnose("number-without-source",
+                          {{"count", say(rig, count)}, {"most", format_number(most)}, {"names", names}})
+                     .at(all.front().place, said(P::no_source_behind))
+                     .about(said(Common::this_rig));
   for (std::size_t i = 1; i < all.size() && i < named; ++i)
-    builder = std::move(builder).and_at(all[i].place, "nor here");
+    builder = std::move(builder).and_at(all[i].place, said(P::nor_here));
   report.find(std::move(builder));
 }
 
@@ -123,7 +129,7 @@ void check_installed_without_evidence(const Rig& rig, const Derived& derived, Ch
                   if (installed.empty())
                     return;
                   if (!evidence.empty())
-                    of_stay.pass("installed " + installed + ": " + evidence);
+                    of_stay.pass({P::installed_with, {Words{installed}, Words{evidence}}});
                   else
                     of_stay.find(
                         diagnose("installed-without-evidence", {{"thing", name}, {"date", installed}})
@@ -136,7 +142,7 @@ void check_installed_without_evidence(const Rig& rig, const Derived& derived, Ch
     if (installed.empty())
       continue;
     if (!evidence.empty())
-      report.pass(part.name, "installed " + installed + ": " + evidence);
+      report.pass(part.name, {P::installed_with, {Words{installed}, Words{evidence}}});
     else
       report.find(diagnose("installed-without-evidence", {{"thing", part.name}, {"date", installed}})
                       .at(part.place)

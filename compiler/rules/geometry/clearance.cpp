@@ -5,6 +5,8 @@
 #include "rules/geometry/spreader_tips.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/geometry_phrases.hpp"
 
 #include <array>
 #include <cmath>
@@ -15,6 +17,10 @@ namespace sheerpole::clearance {
 
 namespace {
 
+using Common = CommonCheckPhrase;
+
+using P = GeometryCheckPhrase;
+
 std::vector<std::vector<const NearMiss*>> misses_by_stay(const Rig& rig, const NearMisses& misses) {
   std::vector<std::vector<const NearMiss*>> result(rig.stays.size());
   for (const NearMiss& miss : misses.found)
@@ -22,13 +28,18 @@ std::vector<std::vector<const NearMiss*>> misses_by_stay(const Rig& rig, const N
   return result;
 }
 
-std::string tenths_of(Length length) {
+/// In millimetres, to a tenth.
+Words tenths_of(Length length) {
+  return {format_millimetres(length, 1)};
+}
+
+std::string millimetres_text(Length length) {
   return format_millimetres(length, 1) + " mm";
 }
 
-std::string height_text(const SpacePoint& place) {
-  return format_fixed(std::abs(place.z.metres()), 2) +
-         (place.z < Length{} ? " m below the waterline" : " m above the waterline");
+Remark height_words(const SpacePoint& place) {
+  return {place.z < Length{} ? P::below_waterline : P::above_waterline,
+          {Fixed{std::abs(place.z.metres()), 2}}};
 }
 
 void check_stays_cross(const Rig& rig, const Derived& derived, CheckReport& report) {
@@ -44,7 +55,7 @@ void check_stays_cross(const Rig& rig, const Derived& derived, CheckReport& repo
                 [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
                   const Stay& stay = rig[derived_stay.stay];
                   if (stay.path.size() < 2) {
-                    of_stay.not_checked("it has no path through points");
+                    of_stay.not_checked({Common::no_path_through_points});
                     return;
                   }
                   for (const NearMiss* miss : by_stay[derived_stay.stay.index()]) {
@@ -53,19 +64,18 @@ void check_stays_cross(const Rig& rig, const Derived& derived, CheckReport& repo
                     of_stay.find(diagnose("stays-cross",
                                           {{"stay", name},
                                            {"other", other_name},
-                                           {"distance", tenths_of(miss->distance)},
+                                           {"distance", millimetres_text(miss->distance)},
                                            {"least", length_text(least_distance(rig, stay, other, *limit))},
-                                           {"height", height_text(miss->place)}})
-                                     .at(stay.path[miss->segment].place, "from here down")
-                                     .and_at(other.place, "the other stay")
+                                           {"height", say(rig, height_words(miss->place))}})
+                                     .at(stay.path[miss->segment].place, said(P::from_here_down))
+                                     .and_at(other.place, said(P::other_stay))
                                      .about(name));
                   }
                   if (!met[derived_stay.stay.index()])
-                    of_stay.pass("no other stay within " + length_text(*limit));
+                    of_stay.pass({P::none_within, {*limit}});
                 });
   if (!misses.complete)
-    report.not_checked("this rig",
-                       "so many stays lie close together that not all were held against each other");
+    report.not_checked(said(Common::this_rig), {P::too_many_stays});
 }
 
 /// A spar whose girth and length are stated.
@@ -74,12 +84,12 @@ struct Body {
   SparBody body;
 };
 
-std::string missing_of(const Spar& spar) {
+P missing_of(const Spar& spar) {
   const bool girth = find_fact(spar.particulars, "girth") != nullptr;
   const bool length = find_fact(spar.particulars, "length") != nullptr;
   if (!girth && !length)
-    return "its girth and its length are not stated";
-  return girth ? "its length is not stated" : "its girth is not stated";
+    return P::no_girth_no_length;
+  return girth ? P::no_length : P::no_girth;
 }
 
 std::vector<Body> bodies_of(const Rig& rig, CheckReport& report) {
@@ -88,26 +98,34 @@ std::vector<Body> bodies_of(const Rig& rig, CheckReport& report) {
     if (const auto body = spar_body(spar))
       result.push_back({&spar, *body});
     else
-      report.not_checked(spar.name, missing_of(spar));
+      report.not_checked(spar.name, {missing_of(spar)});
   }
   return result;
 }
 
-std::string through_words(const SparClearance& at, const std::string& spar) {
+Remark through_words(const SparClearance& at, const std::string& spar) {
   if (at.clear < Length{})
-    return "goes through " + spar + ", " + tenths_of(-at.clear) + " inside its surface";
-  return "passes " + spar + " at " + tenths_of(at.clear);
+    return {P::goes_through, {Words{spar}, tenths_of(-at.clear)}};
+  return {P::passes_at, {Words{spar}, tenths_of(at.clear)}};
 }
 
-Diagnostic through_finding(const Stay& stay, const std::string& name, std::size_t segment,
-                           const SpacePoint& place, const std::string& other, std::string words,
+Diagnostic through_finding(const Rig& rig, const Stay& stay, const std::string& name, std::size_t segment,
+                           const SpacePoint& place, const std::string& other, const Remark& words,
                            Span other_place) {
   return diagnose("stay-through-spar",
-                  {{"stay", name}, {"words", std::move(words)}, {"height", height_text(place)}})
-      .at(stay.path[segment].place, "from here down")
+                  {{"stay", name}, {"words", say(rig, words)}, {"height", say(rig, height_words(place))}})
+      .at(stay.path[segment].place, said(P::from_here_down))
       .and_at(other_place, other)
       .about(name)
       .build();
+}
+
+/// "mast and boom and the spreaders"
+std::string all_of(const std::vector<std::string>& names) {
+  std::string text;
+  for (const std::string& name : names)
+    text = text.empty() ? name : joined({text, name}, Join::and_word);
+  return text;
 }
 
 void check_stay_through_spar(const Rig& rig, const Derived& derived, CheckReport& report) {
@@ -121,37 +139,33 @@ void check_stay_through_spar(const Rig& rig, const Derived& derived, CheckReport
                 [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
                   const Stay& stay = rig[derived_stay.stay];
                   if (stay.path.size() < 2) {
-                    of_stay.not_checked("it has no path through points");
+                    of_stay.not_checked({Common::no_path_through_points});
                     return;
                   }
-                  std::string clear_of;
-                  const auto add = [&](const std::string& words) {
-                    clear_of += (clear_of.empty() ? "" : " and ") + words;
-                  };
+                  std::vector<std::string> clear_of;
                   for (const Body& body : bodies) {
                     const SparClearance at = spar_clearance(rig, stay, *body.spar, body.body, *limit);
                     if (at.hit)
-                      of_stay.find(through_finding(stay, name, at.segment, at.place, body.spar->name,
+                      of_stay.find(through_finding(rig, stay, name, at.segment, at.place, body.spar->name,
                                                    through_words(at, body.spar->name), body.spar->place));
                     else
-                      add(body.spar->name);
+                      clear_of.push_back(body.spar->name);
                   }
                   for (const NearMiss* miss : by_stay[derived_stay.stay.index()]) {
                     const Spreader& spreader = rig.spreaders[miss->other];
                     const std::string other =
                         spreader.side == stay.side ? without_side(spreader.name) : spreader.name;
-                    of_stay.find(through_finding(stay, name, miss->segment, miss->place, other,
-                                                 "passes " + other + " at " + tenths_of(miss->distance),
+                    of_stay.find(through_finding(rig, stay, name, miss->segment, miss->place, other,
+                                                 {P::passes_at, {Words{other}, tenths_of(miss->distance)}},
                                                  spreader.place));
                   }
                   if (!rig.spreaders.empty() && by_stay[derived_stay.stay.index()].empty())
-                    add("the spreaders");
+                    clear_of.push_back(said(P::the_spreaders));
                   if (!clear_of.empty() && of_stay.found().empty())
-                    of_stay.pass("clear of " + clear_of);
+                    of_stay.pass({P::clear_of, {Words{all_of(clear_of)}}});
                 });
   if (!misses.complete)
-    report.not_checked("this rig",
-                       "so many stays and spreaders lie close together that not all were looked at");
+    report.not_checked(said(Common::this_rig), {P::too_many_spreaders});
 }
 
 /// A chainplate may stand a little below the edge of the deck.
@@ -160,14 +174,14 @@ constexpr Length spared_at_ends = Length::millimetres(200.0);
 void check_stay_through_deck(const Rig& rig, const Derived& derived, CheckReport& report) {
   const auto outline = deck_outline(rig);
   if (!outline) {
-    report.not_checked("this rig", "the edge of the deck is not stated (deck-edge of the boat)");
+    report.not_checked(said(Common::this_rig), {P::no_deck_edge});
     return;
   }
   look_at_stays(rig, derived, report,
                 [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
                   const Stay& stay = rig[derived_stay.stay];
                   if (stay.path.size() < 2) {
-                    of_stay.not_checked("it has no path through points");
+                    of_stay.not_checked({Common::no_path_through_points});
                     return;
                   }
                   const std::vector<SpaceSegment> segments = segments_of(rig, stay);
@@ -176,10 +190,10 @@ void check_stay_through_deck(const Rig& rig, const Derived& derived, CheckReport
                       of_stay.find(
                           diagnose("stay-through-deck",
                                    {{"stay", name}, {"depth", format_millimetres(through->below) + " mm"}})
-                              .at(stay.path[i + 1].place, "on the way here")
+                              .at(stay.path[i + 1].place, said(P::on_the_way))
                               .about(name));
                   if (of_stay.found().empty())
-                    of_stay.pass("it does not go through the deck");
+                    of_stay.pass({P::not_through_deck});
                 });
 }
 

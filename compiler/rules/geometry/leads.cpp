@@ -6,6 +6,8 @@
 #include "rules/check_table.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/geometry_phrases.hpp"
 
 #include <array>
 #include <cmath>
@@ -14,6 +16,10 @@
 namespace sheerpole::leads {
 
 namespace {
+
+using Common = CommonCheckPhrase;
+
+using P = GeometryCheckPhrase;
 
 bool below(const Rig& rig, double angle, Limit limit) {
   const auto bound = rig.limits.value(limit);
@@ -27,7 +33,7 @@ Diagnostic angle_finding(const Rig& rig, const Stay& stay, const ShroudAtMast& a
                          {"against", at.against},
                          {"bound", rig.limits.text(limit)},
                          {"pull", format_fixed(tension_over_side_force(at.radians).value_or(0.0), 1)}})
-      .at(stay.path.front().place, angle_text(at.radians) + " from " + at.against)
+      .at(stay.path.front().place, say(rig, {P::angle_from, {Angle{at.radians}, Words{at.against}}}))
       .about(name)
       .build();
 }
@@ -46,7 +52,7 @@ void check_shroud_angle(const Rig& rig, const Derived& derived, CheckReport& rep
                   if (below(rig, at->radians, limit))
                     of_stay.find(angle_finding(rig, stay, *at, name, report.check(), limit));
                   else
-                    of_stay.pass(angle_text(at->radians) + " from " + at->against);
+                    of_stay.pass({P::angle_from, {Angle{at->radians}, Words{at->against}}});
                 });
 }
 
@@ -55,69 +61,70 @@ bool leans_more(const Rig& rig, double off, Limit limit) {
   return bound && off > *bound + threshold::negligible_radians;
 }
 
-std::string plane_of(const PlateLead& lead) {
+Remark plane_of(const PlateLead& lead) {
   if (std::abs(lead.lean_radians) < threshold::negligible_radians)
-    return "which stands upright";
-  return lead.lean_radians < 0.0 ? "which leans outboard by " + angle_text(-lead.lean_radians)
-                                 : "which leans inboard by " + angle_text(lead.lean_radians);
+    return P::stands_upright;
+  return {lead.lean_radians < 0.0 ? P::leans_outboard : P::leans_inboard,
+          {Angle{std::abs(lead.lean_radians)}}};
 }
 
 Diagnostic plate_finding(const Rig& rig, const Stay& stay, const PlateLead& lead, const std::string& name,
                          std::string_view slug) {
   const Part& plate = rig[lead.plate];
-  Diagnostic finding = diagnose(slug, {{"stay", name},
-                                       {"plate", plate.name},
-                                       {"off", angle_text(lead.off_radians)},
-                                       {"plane", plane_of(lead)},
-                                       {"share", percent_text(std::sin(lead.off_radians))}})
-                           .at(stay.path.back().place, angle_text(lead.off_radians) + " out of its plane")
-                           .about(name)
-                           .build();
-  finding.others.push_back({plate.place, "the plate"});
+  Diagnostic finding =
+      diagnose(slug, {{"stay", name},
+                      {"plate", plate.name},
+                      {"off", angle_text(lead.off_radians)},
+                      {"plane", say(rig, plane_of(lead))},
+                      {"share", percent_text(std::sin(lead.off_radians))}})
+          .at(stay.path.back().place, say(rig, {P::out_of_plane, {Angle{lead.off_radians}}}))
+          .about(name)
+          .build();
+  finding.others.push_back({plate.place, said(P::the_plate)});
   return finding;
 }
 
 /// The two checks on how a stay leads to its chainplate, of which the one for far off speaks first.
 template <Limit limit>
 void check_plate_lead(const Rig& rig, const Derived& derived, CheckReport& report) {
-  look_at_stays(rig, derived, report,
-                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
-                  const Stay& stay = rig[derived_stay.stay];
-                  const auto plate = plate_of(rig, stay);
-                  if (!plate)
-                    return;
-                  const auto lead = plate_lead(rig, stay);
-                  if (!lead) {
-                    of_stay.not_checked(stay.path.size() < 2
-                                            ? "it has no path through points"
-                                            : "plane-lean of " + rig[*plate].name + " is not stated");
-                    return;
-                  }
-                  if (limit != Limit::plate_off_most &&
-                      leans_more(rig, lead->off_radians, Limit::plate_off_most))
-                    return; // the other check speaks
-                  if (leans_more(rig, lead->off_radians, limit))
-                    of_stay.find(plate_finding(rig, stay, *lead, name, report.check()));
-                  else
-                    of_stay.pass(rig[*plate].name + ": " + angle_text(lead->off_radians) +
-                                 " out of its plane, " + plane_of(*lead));
-                });
+  look_at_stays(
+      rig, derived, report,
+      [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+        const Stay& stay = rig[derived_stay.stay];
+        const auto plate = plate_of(rig, stay);
+        if (!plate)
+          return;
+        const auto lead = plate_lead(rig, stay);
+        if (!lead) {
+          of_stay.not_checked(stay.path.size() < 2
+                                  ? Remark(Common::no_path_through_points)
+                                  : Remark(Common::of_not_stated, {Words{"plane-lean"}, *plate}));
+          return;
+        }
+        if (limit != Limit::plate_off_most && leans_more(rig, lead->off_radians, Limit::plate_off_most))
+          return; // the other check speaks
+        if (leans_more(rig, lead->off_radians, limit))
+          of_stay.find(plate_finding(rig, stay, *lead, name, report.check()));
+        else
+          of_stay.pass({P::plane_of_plate, {*plate, Angle{lead->off_radians}, Remarks{{plane_of(*lead)}}}});
+      });
 }
 
-std::string tenths(Length length) {
-  return format_millimetres(length, 1) + " mm";
+/// In millimetres, to a tenth.
+Words tenths(Length length) {
+  return {format_millimetres(length, 1)};
 }
 
-std::string line_words(const JunctionBalance& balance) {
+P line_words(const JunctionBalance& balance) {
   if (balance.legs_are_a_pair)
-    return "the straight line from its other end to the middle between the ends of its legs";
-  return "the plane through the ends of its three stays";
+    return P::line_to_middle;
+  return P::plane_of_ends;
 }
 
-std::string junction_words(const JunctionBalance& balance, bool off) {
+Remark junction_words(const JunctionBalance& balance, bool off) {
   if (off)
-    return "it stands " + tenths(balance.off) + " off " + line_words(balance);
-  return "one of its legs would have to push to hold it where it stands";
+    return {P::stands_off, {tenths(balance.off), Words{said(line_words(balance))}}};
+  return P::would_push;
 }
 
 void check_junction_off_line(const Rig& rig, const Derived& /*derived*/, CheckReport& report) {
@@ -133,17 +140,17 @@ void check_junction_off_line(const Rig& rig, const Derived& /*derived*/, CheckRe
     }
     const bool off = balance.off > *bound + threshold::negligible;
     if (!off && balance.leg_share) {
-      report.pass(single.name, at.base + ": " + tenths(balance.off) + " off " + line_words(balance) +
-                                   "; each leg carries " + format_fixed(*balance.leg_share, 2) +
-                                   " of its tension");
+      report.pass(single.name, {P::on_its_line,
+                                {Words{at.base}, tenths(balance.off), Words{said(line_words(balance))},
+                                 Fixed{*balance.leg_share, 2}}});
       continue;
     }
-    report.find(
-        diagnose("junction-off-line",
-                 {{"stay", single.name}, {"point", at.base}, {"words", junction_words(balance, off)}})
-            .at(at.provenance.place.value_or(single.place), at.base)
-            .and_at(single.place, "the stay that ends there")
-            .about(single.name));
+    report.find(diagnose("junction-off-line", {{"stay", single.name},
+                                               {"point", at.base},
+                                               {"words", say(rig, junction_words(balance, off))}})
+                    .at(at.provenance.place.value_or(single.place), at.base)
+                    .and_at(single.place, said(P::stay_that_ends))
+                    .about(single.name));
   }
 }
 

@@ -1,4 +1,5 @@
 #include "rules/geometry/spreader_tips.hpp"
+#include "wording/checks/geometry_phrases.hpp"
 
 #include <algorithm>
 
@@ -36,17 +37,10 @@ LineOverTips line_over_tips(const Rig& rig, const Stay& stay) {
 
 namespace {
 
-std::string list(const std::vector<std::string>& names) {
-  std::string result;
-  for (std::size_t i = 0; i < names.size(); ++i)
-    result += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
-  return result;
-}
-
-void add(std::string& words, const std::vector<std::string>& names, std::string_view one,
-         std::string_view several) {
+void add(Remarks& words, const std::vector<std::string>& names, GeometryCheckPhrase one,
+         GeometryCheckPhrase several) {
   if (!names.empty())
-    words += (words.empty() ? "" : "; ") + list(names) + std::string(names.size() == 1 ? one : several);
+    words.all.push_back({names.size() == 1 ? one : several, {Words{joined(names, Join::and_word)}}});
 }
 
 } // namespace
@@ -62,9 +56,9 @@ void look_at_tips(const Rig& rig, CheckReport& report, const LookAtTip& look) {
     // The sides of a spreader are read one behind the other.
     const std::string base = without_side(name_of_tip(i));
     if (i + 1 < tips.size() && without_side(name_of_tip(i + 1)) == base) {
-      StayReport first;
+      StayReport first(rig);
       look(tips[i], base, first);
-      StayReport second;
+      StayReport second(rig);
       look(tips[i + 1], base, second);
       if (alike(first, second)) {
         hand_on(first, base, report);
@@ -72,13 +66,13 @@ void look_at_tips(const Rig& rig, CheckReport& report, const LookAtTip& look) {
         continue;
       }
     }
-    StayReport own;
+    StayReport own(rig);
     look(tips[i], name_of_tip(i), own);
     hand_on(own, name_of_tip(i), report);
   }
 }
 
-std::string who_carries(const Rig& rig, const SpreaderTip& tip) {
+Remarks who_carries(const Rig& rig, const SpreaderTip& tip) {
   std::vector<std::string> clamped;
   std::vector<std::string> free;
   std::vector<std::string> ending;
@@ -86,10 +80,10 @@ std::string who_carries(const Rig& rig, const SpreaderTip& tip) {
     (line.clamped ? clamped : free).push_back(rig[line.stay].base);
   for (const StayId stay : tip.ending)
     ending.push_back(rig[stay].base);
-  std::string words;
-  add(words, clamped, " is clamped to it", " are clamped to it");
-  add(words, ending, " ends at it", " end at it");
-  add(words, free, " runs free over it", " run free over it");
+  Remarks words{{}, Join::semicolon};
+  add(words, clamped, GeometryCheckPhrase::clamped_one, GeometryCheckPhrase::clamped_several);
+  add(words, ending, GeometryCheckPhrase::ends_one, GeometryCheckPhrase::ends_several);
+  add(words, free, GeometryCheckPhrase::free_one, GeometryCheckPhrase::free_several);
   return words;
 }
 

@@ -41,7 +41,7 @@ using LookAtTip = std::function<void(const SpreaderTip& tip, const std::string& 
 void look_at_tips(const Rig& rig, CheckReport& report, const LookAtTip& look);
 
 /// Who carries a tip: "cap-shroud is clamped to it; intermediate runs free over it".
-std::string who_carries(const Rig& rig, const SpreaderTip& tip);
+Remarks who_carries(const Rig& rig, const SpreaderTip& tip);
 
 /// The tips that a stay goes over, from aloft to deck, each with its line.
 struct TipOfStay {

@@ -3,6 +3,8 @@
 #include "calculate/geometry/held_directions.hpp"
 #include "rules/check_table.hpp"
 #include "units/format_length.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/geometry_phrases.hpp"
 
 #include <array>
 
@@ -11,56 +13,53 @@ namespace sheerpole::whole_rig {
 
 namespace {
 
-std::string listed(const std::vector<std::string>& names) {
-  std::string result;
-  for (const std::string& name : names)
-    result += (result.empty() ? "" : ", ") + name;
-  return result;
-}
+using Common = CommonCheckPhrase;
+
+using P = GeometryCheckPhrase;
 
 std::string held_words(const HeldDirections& held) {
-  std::string result;
+  std::vector<std::string> ways;
   for (std::size_t way = 0; way < direction_names.size(); ++way)
-    result += (result.empty() ? "" : "; ") + std::string(direction_names[way]) + ": " +
-              listed(held.by_direction[way]);
-  return result;
+    ways.push_back(std::string(direction_names[way]) + ": " + joined(held.by_direction[way], Join::comma));
+  return joined(ways, Join::semicolon);
 }
 
 void check_direction_not_held(const Rig& rig, const Derived& /*derived*/, CheckReport& report) {
   if (fact_text(rig.boat.particulars, "covers") != "whole-rig") {
-    report.not_checked("this rig", "that the files hold all stays is not stated (covers of the boat)");
+    report.not_checked(said(Common::this_rig), {P::covers_not_stated});
     return;
   }
   const std::vector<HeldDirections> masts = held_directions(rig);
   if (masts.empty())
-    report.not_checked("this rig", "no stay ends on a spar of the sort mast");
+    report.not_checked(said(Common::this_rig), {P::no_mast});
   for (const HeldDirections& held : masts) {
     const Spar& spar = rig.spars[held.spar];
     std::string missing;
     for (std::size_t way = 0; way < direction_names.size(); ++way)
       if (held.by_direction[way].empty())
-        missing += (missing.empty() ? "" : " or ") + std::string(direction_names[way]);
+        missing = joined({missing, std::string(direction_names[way])}, Join::or_word);
     if (missing.empty())
       report.pass(spar.name, held_words(held));
     else
-      report.find(
-          diagnose("direction-not-held", {{"spar", spar.name},
-                                          {"missing", missing},
-                                          {"height", format_fixed(held.half_height_metres, 2) + " m"}})
-              .at(spar.place)
-              .about(spar.name));
+      report.find(diagnose("direction-not-held",
+                           {{"spar", spar.name},
+                            {"missing", missing},
+                            {"height", say(rig, {P::metres, {Fixed{held.half_height_metres, 2}}})}})
+                      .at(spar.place)
+                      .about(spar.name));
   }
 }
 
-std::string metres_text(Length length) {
-  return format_fixed(length.metres(), 3) + " m";
+/// In metres, to a millimetre.
+Fixed in_metres(Length length) {
+  return {length.metres(), 3};
 }
 
 struct TriangleSide {
   std::string_view property; ///< of the boat
-  std::string_view words;
+  P words;
   std::optional<Length> from_points;
-  std::string_view missing; ///< why the points do not give it
+  P missing; ///< why the points do not give it
 };
 
 void check_foretriangle_differs(const Rig& rig, const Derived& /*derived*/, CheckReport& report) {
@@ -68,40 +67,42 @@ void check_foretriangle_differs(const Rig& rig, const Derived& /*derived*/, Chec
   if (!bound)
     return;
   const auto triangle = foretriangle(rig);
-  const TriangleSide sides[] = {
-      {"foretriangle-height", "height of the foretriangle", triangle ? triangle->height : std::nullopt,
-       "sheer-at-mast of the boat is not stated"},
-      {"foretriangle-base", "base of the foretriangle", triangle ? triangle->base : std::nullopt,
-       "the upper end of the forestay is on no stated mast"}};
+  const TriangleSide sides[] = {{"foretriangle-height", P::height_of_foretriangle,
+                                 triangle ? triangle->height : std::nullopt, P::no_sheer},
+                                {"foretriangle-base", P::base_of_foretriangle,
+                                 triangle ? triangle->base : std::nullopt, P::end_on_no_mast}};
   for (const TriangleSide& side : sides) {
     const auto stated = fact_length(rig.boat.particulars, side.property);
     if (!stated)
       continue;
     if (!triangle) {
-      report.not_checked("this rig", "no stay on the centreline is said to carry a sail (duty)");
+      report.not_checked(said(Common::this_rig), {P::no_headstay});
       return;
     }
     const std::string subject = rig[triangle->forestay].name;
     if (!side.from_points) {
-      report.not_checked(subject, std::string(side.words) + ": " + std::string(side.missing));
+      report.not_checked(subject, {Common::of_something, {Remarks{{side.words}}, Remarks{{side.missing}}}});
       continue;
     }
     const Length apart = stated->value > *side.from_points ? stated->value - *side.from_points
                                                            : *side.from_points - stated->value;
     if (!(apart > *bound + threshold::negligible)) {
-      report.pass(subject, std::string(side.words) + " stated " + metres_text(stated->value) +
-                               ", from points " + metres_text(*side.from_points));
+      report.pass(subject,
+                  {P::stated_and_points,
+                   {Remarks{{side.words}}, in_metres(stated->value), in_metres(*side.from_points)}});
       continue;
     }
     const Stay& forestay = rig[triangle->forestay];
     report.find(
-        diagnose("foretriangle-differs", {{"what", std::string(side.words)},
-                                          {"stated", metres_text(stated->value)},
-                                          {"points", metres_text(*side.from_points)},
+        diagnose("foretriangle-differs", {{"what", said(side.words)},
+                                          {"stated", say(rig, {P::metres, {in_metres(stated->value)}})},
+                                          {"points", say(rig, {P::metres, {in_metres(*side.from_points)}})},
                                           {"stay", forestay.name},
                                           {"difference", format_fixed(apart.millimetres(), 0) + " mm"}})
-            .at(stated->provenance.place.value_or(forestay.place), "stated " + metres_text(stated->value))
-            .and_at(forestay.path.back().place, "from points " + metres_text(*side.from_points))
+            .at(stated->provenance.place.value_or(forestay.place),
+                say(rig, {P::stated_metres, {in_metres(stated->value)}}))
+            .and_at(forestay.path.back().place,
+                    say(rig, {P::points_metres, {in_metres(*side.from_points)}}))
             .about(forestay.name));
   }
 }

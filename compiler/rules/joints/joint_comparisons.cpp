@@ -1,6 +1,8 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/joint_phrases.hpp"
 
 #include <array>
 
@@ -9,31 +11,35 @@ namespace sheerpole::joint_comparisons {
 
 namespace {
 
+using Common = CommonCheckPhrase;
+
+using P = JointCheckPhrase;
+
 void add_finding(const Stay& stay, const Joint& joint, const JointCheck& check, const std::string& name,
                  StayReport& report) {
   find_once(report, diagnose(check.slug, {{"stay", name}, {"joint", joint.name}, {"words", check.words}})
-                        .at(stay.stack[joint.lower].place, "this one")
-                        .and_at(stay.stack[joint.upper].place, "under this one")
+                        .at(stay.stack[joint.lower].place, said(Common::this_one))
+                        .and_at(stay.stack[joint.upper].place, said(P::under_this_one))
                         .about(name));
 }
 
 /// Reports what the comparison of this name came to at every joint; a finding stands at the lower of the
 /// two things. Two things that meet in several joints of a stay are named once.
 void report_comparison(const Rig& rig, const Derived& derived, std::string_view slug, CheckReport& report) {
-  look_at_stays(rig, derived, report,
-                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
-                  for (const Joint& joint : stay.joints)
-                    for (const JointCheck& check : joint.checks) {
-                      if (check.slug != slug)
-                        continue;
-                      if (check.result == JointResult::finding)
-                        add_finding(rig[stay.stay], joint, check, name, of_stay);
-                      else if (check.result == JointResult::pass)
-                        of_stay.pass(joint.name + ": " + check.words);
-                      else
-                        of_stay.not_checked(joint.name + ": " + check.words);
-                    }
-                });
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        for (const Joint& joint : stay.joints)
+          for (const JointCheck& check : joint.checks) {
+            if (check.slug != slug)
+              continue;
+            if (check.result == JointResult::finding)
+              add_finding(rig[stay.stay], joint, check, name, of_stay);
+            else if (check.result == JointResult::pass)
+              of_stay.pass({Common::of_something, {Words{joint.name}, Words{check.words}}});
+            else
+              of_stay.not_checked({Common::of_something, {Words{joint.name}, Words{check.words}}});
+          }
+      });
 }
 
 /// The comparison that bears the check's own name.

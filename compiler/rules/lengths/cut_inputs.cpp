@@ -1,5 +1,7 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/length_phrases.hpp"
 
 #include <algorithm>
 #include <array>
@@ -10,36 +12,36 @@ namespace sheerpole::cut_inputs {
 
 namespace {
 
+using Common = CommonCheckPhrase;
+
+using P = LengthCheckPhrase;
+
 /// The piece by the name that the finding gives its stay: `backstay-leg 1 of 2` for both sides.
-std::string piece_name(const Piece& piece, const std::string& stay) {
+std::string piece_name(const Rig& rig, const Piece& piece, const std::string& stay) {
   if (piece.of == 1)
     return stay;
-  return stay + " " + std::to_string(piece.number) + " of " + std::to_string(piece.of);
+  return say(rig, {P::piece_of, {Words{stay}, Count{piece.number}, Count{piece.of}}});
 }
 
 std::string all_missing(const Piece& piece) {
-  std::string text;
-  for (std::size_t i = 0; i < piece.missing.size(); ++i) {
-    if (i > 0)
-      text += i + 1 == piece.missing.size() ? " and " : ", ";
-    text += piece.missing[i].what;
-  }
-  return text;
+  std::vector<std::string> inputs;
+  for (const MissingInput& missing : piece.missing)
+    inputs.push_back(missing.what);
+  return joined(inputs, Join::and_word);
 }
 
 void check_cut_is_draft(const Rig& rig, const Derived& derived, CheckReport& report) {
   look_at_stays(
       rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
         for (const Piece& piece : stay.pieces) {
-          const std::string subject = piece_name(piece, name);
+          const std::string subject = piece_name(rig, piece, name);
           if (piece.missing.empty()) {
-            of_stay.pass(piece.of == 1
-                             ? "its cut has every input"
-                             : "piece " + std::to_string(piece.number) + ": its cut has every input");
+            of_stay.pass(piece.of == 1 ? Remark(P::cut_complete)
+                                       : Remark(P::piece_cut_complete, {Count{piece.number}}));
             continue;
           }
           Diagnostic finding = diagnose("cut-is-draft", {{"piece", subject}, {"what", all_missing(piece)}})
-                                   .at(rig[stay.stay].place, "its cut length lacks an input")
+                                   .at(rig[stay.stay].place, said(P::lacks_input))
                                    .about(subject)
                                    .build();
           for (const MissingInput& input : piece.missing)
@@ -172,10 +174,7 @@ std::vector<Reach> reaches_of(const Derived& derived) {
 std::string name_on(const Rig& rig, const Piece& piece, bool both_sides) {
   if (!both_sides)
     return piece.name;
-  std::string name = rig[piece.stay].base;
-  if (piece.of > 1)
-    name += " " + std::to_string(piece.number) + " of " + std::to_string(piece.of);
-  return name + " on both sides";
+  return say(rig, {P::on_both_sides, {Words{piece_name(rig, piece, rig[piece.stay].base)}}});
 }
 
 /// "cap-shroud on both sides, backstay and runner.port"
@@ -193,23 +192,20 @@ std::string all_pieces(const Rig& rig, const Derived& derived, const Reach& reac
     if (std::find(names.begin(), names.end(), name) == names.end())
       names.push_back(std::move(name));
   }
-  std::string text = names.front();
-  for (std::size_t i = 1; i < names.size(); ++i)
-    text += (i + 1 == names.size() ? " and " : ", ") + names[i];
-  return text;
+  return joined(names, Join::and_word);
 }
 
 void check_assumed_input(const Rig& rig, const Derived& derived, CheckReport& report) {
   const std::map<std::string, Span> places = assumed_places(rig);
   const std::vector<Reach> reaches = reaches_of(derived);
   if (reaches.empty())
-    report.pass("this rig", "no assumed value reaches a cut");
+    report.pass(said(Common::this_rig), {P::none_assumed});
   for (const Reach& reach : reaches) {
     const auto place = places.find(reach.assumption);
     const Span fallback = rig[reach.pieces.front()->stay].place;
     report.find(diagnose("assumed-input",
                          {{"value", reach.assumption}, {"pieces", all_pieces(rig, derived, reach)}})
-                    .at(place == places.end() ? fallback : place->second, "assumed here")
+                    .at(place == places.end() ? fallback : place->second, said(P::assumed_here))
                     .about(reach.assumption));
   }
 }

@@ -2,6 +2,7 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/checks/length_phrases.hpp"
 
 #include <algorithm>
 #include <array>
@@ -10,6 +11,8 @@
 namespace sheerpole::stay_lengths {
 
 namespace {
+
+using P = LengthCheckPhrase;
 
 /// The entry that takes most: a part, or a line with a length of its own.
 const StackItem* longest_entry(const Rig& rig, const Stay& stay) {
@@ -25,10 +28,10 @@ const StackItem* longest_entry(const Rig& rig, const Stay& stay) {
   return longest;
 }
 
-std::string label_of(const Rig& rig, const StackItem& item) {
+Remark label_of(const Rig& rig, const StackItem& item) {
   if (item.line_length)
-    return "the longest entry: this line of " + length_text(item.line_length->value);
-  return "the longest part: " + rig[item.part].name + ", " + length_text(*taken_length(rig, item));
+    return {P::longest_line, {item.line_length->value}};
+  return {P::longest_part, {item.part, *taken_length(rig, item)}};
 }
 
 void check_negative_body(const Rig& rig, const Derived& derived, CheckReport& report) {
@@ -36,7 +39,7 @@ void check_negative_body(const Rig& rig, const Derived& derived, CheckReport& re
                 [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
                   // Of an unknown length it can not be said what is left.
                   if (derived_stay.pin_to_pin.unknown) {
-                    of_stay.not_checked("its length is X");
+                    of_stay.not_checked({P::its_length_is_x});
                     return;
                   }
                   // The shortest body says it for all: only the line without a length of its own can come
@@ -46,7 +49,7 @@ void check_negative_body(const Rig& rig, const Derived& derived, CheckReport& re
                     if (piece.body.known() < shortest->known())
                       shortest = &piece.body;
                   if (shortest->known() > threshold::negligible) {
-                    of_stay.pass("its body is " + length_text(shortest->known()));
+                    of_stay.pass({P::body_is, {shortest->known()}});
                     return;
                   }
                   const Stay& stay = rig[derived_stay.stay];
@@ -56,11 +59,11 @@ void check_negative_body(const Rig& rig, const Derived& derived, CheckReport& re
                                                  {"hardware", length_text(pin_to_pin - shortest->known())},
                                                  {"pin-to-pin", length_text(pin_to_pin)},
                                                  {"amount", length_text(-shortest->known())}})
-                          .at(stay.place, "pin-to-pin " + length_text(pin_to_pin))
+                          .at(stay.place, say(rig, {P::pin_to_pin_is, {pin_to_pin}}))
                           .about(name)
                           .build();
                   if (const StackItem* longest = longest_entry(rig, stay))
-                    finding.others.push_back({longest->place, label_of(rig, *longest)});
+                    finding.others.push_back({longest->place, say(rig, label_of(rig, *longest))});
                   of_stay.find(std::move(finding));
                 });
 }
@@ -96,8 +99,8 @@ std::optional<Diagnostic> wire_finding(const Rig& rig, const Stay& stay, std::si
                                        {"part", rig[entry.part].name},
                                        {"line", material.name},
                                        {"kind", std::string(name_of(material.kind))}})
-        .at(entry.place, "a rope's splice")
-        .and_at(material.place, "the line is a " + std::string(name_of(material.kind)))
+        .at(entry.place, said(P::ropes_splice))
+        .and_at(material.place, say(rig, {P::line_is_a, {Words{std::string(name_of(material.kind))}}}))
         .about(name)
         .build();
   }
@@ -112,8 +115,7 @@ void check_splice_on_wire(const Rig& rig, const Derived& derived, CheckReport& r
                     if (auto finding = wire_finding(rig, stay, i, name))
                       of_stay.find(std::move(*finding));
                     else if (stay.stack[i].kind == StackItem::Kind::part && stay.stack[i].splice)
-                      of_stay.pass(rig[*stay.stack[i].splice].name + " at " + rig[stay.stack[i].part].name +
-                                   " is on a rope");
+                      of_stay.pass({P::on_a_rope, {*stay.stack[i].splice, stay.stack[i].part}});
                 });
 }
 
@@ -127,8 +129,8 @@ std::optional<Diagnostic> upwards_finding(const Rig& rig, const Stay& stay, cons
                                         {"first", rig[first.point].base},
                                         {"last", rig[last.point].base},
                                         {"amount", length_text(rise)}})
-      .at(first.place, "the upper end, by its place in the path")
-      .and_at(last.place, length_text(rise) + " higher")
+      .at(first.place, said(P::upper_by_path))
+      .and_at(last.place, say(rig, {P::higher, {rise}}))
       .about(name)
       .build();
 }
@@ -138,31 +140,32 @@ void check_path_runs_upwards(const Rig& rig, const Derived& derived, CheckReport
                 [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
                   const Stay& stay = rig[derived_stay.stay];
                   if (stay.path.size() < 2)
-                    of_stay.not_checked("it has no path");
+                    of_stay.not_checked({P::no_path});
                   else if (auto finding = upwards_finding(rig, stay, name))
                     of_stay.find(std::move(*finding));
                   else
-                    of_stay.pass(rig[stay.path.front().point].base + " is above " +
-                                 rig[stay.path.back().point].base);
+                    of_stay.pass({P::is_above,
+                                  {Words{rig[stay.path.front().point].base},
+                                   Words{rig[stay.path.back().point].base}}});
                 });
 }
 
-std::string_view route_words(LengthRoute route) {
+P by_route(LengthRoute route) {
   switch (route) {
   case LengthRoute::reading:
-    return "by the reading";
+    return P::by_the_reading;
   case LengthRoute::stated:
-    return "as stated";
+    return P::as_stated;
   case LengthRoute::path:
-    return "through the points";
+    return P::through_the_points;
   case LengthRoute::unknown:
-    return "unknown";
+    break;
   }
-  return "unknown";
+  return P::way_unknown;
 }
 
-std::string labelled(LengthRoute route, Length length) {
-  return length_text(length) + " " + std::string(route_words(route));
+std::string labelled(const Rig& rig, LengthRoute route, Length length) {
+  return say(rig, {by_route(route), {length}});
 }
 
 bool ways_apart(const Rig& rig, const RouteComparison& other) {
@@ -173,22 +176,22 @@ bool ways_apart(const Rig& rig, const RouteComparison& other) {
   return difference > *rig.limits.length(Limit::routes_apart) + threshold::negligible;
 }
 
-Diagnostic route_finding(const DerivedStay& derived_stay, const Stay& stay, const RouteComparison& other,
-                         const std::string& name) {
+Diagnostic route_finding(const Rig& rig, const DerivedStay& derived_stay, const Stay& stay,
+                         const RouteComparison& other, const std::string& name) {
   const Length taken = derived_stay.pin_to_pin.known();
   const Length difference = other.difference < Length{} ? -other.difference : other.difference;
   const auto& place = derived_stay.pin_to_pin.terms.front().provenance.place;
   Diagnostic finding = diagnose("routes-differ", {{"stay", name},
-                                                  {"taken", labelled(derived_stay.route, taken)},
-                                                  {"other", labelled(other.other, other.length)},
+                                                  {"taken", labelled(rig, derived_stay.route, taken)},
+                                                  {"other", labelled(rig, other.other, other.length)},
                                                   {"difference", length_text(difference)}})
-                           .at(place.value_or(stay.place), labelled(derived_stay.route, taken))
+                           .at(place.value_or(stay.place), labelled(rig, derived_stay.route, taken))
                            .about(name)
                            .build();
   for (std::size_t i = 0; i < other.slips.size(); ++i)
-    finding.why += (i == 0 ? ". It comes out if " : ", or if ") + other.slips[i].words;
+    finding.why += say(rig, {i == 0 ? P::comes_out_if : P::or_if, {Words{other.slips[i].words}}});
   if (other.provenance.place)
-    finding.others.push_back({*other.provenance.place, labelled(other.other, other.length)});
+    finding.others.push_back({*other.provenance.place, labelled(rig, other.other, other.length)});
   return finding;
 }
 
@@ -197,12 +200,13 @@ void check_routes_differ(const Rig& rig, const Derived& derived, CheckReport& re
                 [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
                   for (const RouteComparison& other : stay.other_routes)
                     if (ways_apart(rig, other))
-                      of_stay.find(route_finding(stay, rig[stay.stay], other, name));
+                      of_stay.find(route_finding(rig, stay, rig[stay.stay], other, name));
                     else if (other.other != LengthRoute::reading)
-                      of_stay.pass(labelled(stay.route, stay.pin_to_pin.known()) + ", " +
-                                   labelled(other.other, other.length));
+                      of_stay.pass({P::two_ways,
+                                    {Words{labelled(rig, stay.route, stay.pin_to_pin.known())},
+                                     Words{labelled(rig, other.other, other.length)}}});
                   if (stay.other_routes.empty())
-                    of_stay.not_checked("there is one way to its length");
+                    of_stay.not_checked({P::one_way});
                 });
 }
 
@@ -229,12 +233,12 @@ Diagnostic pair_finding(const Rig& rig, const Stay& stay, Length port, Length st
                 {"longer-body", length_text(port_longer ? port : starboard)},
                 {"shorter-body", length_text(port_longer ? starboard : port)},
                 {"tolerance", length_text(bound)}})
-          .at(stay.place, "port " + length_text(port) + ", starboard " + length_text(starboard))
+          .at(stay.place, say(rig, {P::two_sides, {port, starboard}}))
           .about(stay.base)
           .build();
   if (rig.boat.pair_tolerance && rig.boat.pair_tolerance->provenance.place)
     finding.others.push_back(
-        {*rig.boat.pair_tolerance->provenance.place, "alike within " + length_text(bound)});
+        {*rig.boat.pair_tolerance->provenance.place, say(rig, {P::alike_within, {bound}})});
   return finding;
 }
 
@@ -248,7 +252,7 @@ void check_pair_differs(const Rig& rig, const Derived& derived, CheckReport& rep
       continue;
     // Two marks on two cords can not be compared in a file.
     if (port.body.unknown || starboard->body.unknown) {
-      report.not_checked(stay.base, "the length of a side is X");
+      report.not_checked(stay.base, {P::side_is_x});
       continue;
     }
     const Length to_port = port.body.known();
@@ -260,7 +264,7 @@ void check_pair_differs(const Rig& rig, const Derived& derived, CheckReport& rep
     if (difference > *bound + threshold::negligible)
       report.find(pair_finding(rig, stay, to_port, to_starboard, *bound));
     else
-      report.pass(stay.base, "port " + length_text(to_port) + ", starboard " + length_text(to_starboard));
+      report.pass(stay.base, {P::two_sides, {to_port, to_starboard}});
   }
 }
 

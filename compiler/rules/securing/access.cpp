@@ -2,6 +2,8 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/securing_phrases.hpp"
 
 #include <algorithm>
 #include <array>
@@ -11,23 +13,27 @@ namespace sheerpole::access {
 
 namespace {
 
+using Common = CommonCheckPhrase;
+
+using P = SecuringCheckPhrase;
+
 void look_at_body(const Stay& stay, const std::string& name, const StackPart& one, StayReport& report) {
   const std::string body = fact_text(one.part->particulars, "body");
   const std::string hole = fact_text(one.part->particulars, "witness-hole");
   if (body.empty()) {
-    report.not_checked("body of " + one.part->name + " is not stated");
+    report.not_checked({Common::of_not_stated, {Words{"body"}, Words{one.part->name}}});
   } else if (body == "open") {
-    report.pass(one.part->name + ": open body");
+    report.pass({P::open_body, {Words{one.part->name}}});
   } else if (hole.empty()) {
-    report.not_checked("witness-hole of " + one.part->name + " is not stated");
+    report.not_checked({Common::of_not_stated, {Words{"witness-hole"}, Words{one.part->name}}});
   } else if (hole == "yes") {
-    report.pass(one.part->name + ": closed body with witness holes");
+    report.pass({P::closed_with_holes, {Words{one.part->name}}});
   } else {
     auto finding = diagnose("no-witness-hole", {{"stay", name}, {"part", one.part->name}})
-                       .at(stay.stack[one.item].place, "this one")
+                       .at(stay.stack[one.item].place, said(Common::this_one))
                        .about(name);
     if (const auto place = place_of(one.part->particulars, "witness-hole"))
-      finding = std::move(finding).and_at(*place, "stated here");
+      finding = std::move(finding).and_at(*place, said(Common::stated_here));
     report.find(std::move(finding));
   }
 }
@@ -51,10 +57,10 @@ void check_not_accessible(const Rig& rig, const Derived& derived, CheckReport& r
                     const std::string accessible = fact_text(one.part->particulars, "accessible");
                     stated = stated || !accessible.empty();
                     if (accessible == "yes")
-                      of_stay.pass(one.part->name + ": can be looked at");
+                      of_stay.pass({P::can_be_looked_at, {Words{one.part->name}}});
                     else if (accessible == "no")
                       of_stay.find(diagnose("not-accessible", {{"stay", name}, {"part", one.part->name}})
-                                       .at(stay.stack[one.item].place, "this one")
+                                       .at(stay.stack[one.item].place, said(Common::this_one))
                                        .about(name));
                   }
                   // A furler's drum and its foil are what hides pins.
@@ -62,8 +68,7 @@ void check_not_accessible(const Rig& rig, const Derived& derived, CheckReport& r
                     return one.part->kind == "foil";
                   });
                   if (foil && !stated)
-                    of_stay.not_checked(
-                        "whether the pins inside the foil and its drum can be looked at is not stated");
+                    of_stay.not_checked({P::foil_not_stated});
                 });
 }
 

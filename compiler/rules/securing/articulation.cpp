@@ -2,14 +2,21 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/securing_phrases.hpp"
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 /// Whether the ends of a stay can swing.
 namespace sheerpole::articulation_checks {
 
 namespace {
+
+using Common = CommonCheckPhrase;
+
+using P = SecuringCheckPhrase;
 
 /// What the checks on articulation say of one end of a stay.
 enum class Swing {
@@ -56,8 +63,7 @@ DiagnosticBuilder lacking(const Stay& stay, const Articulation& end, Where where
                           const std::string& name, const std::string& line) {
   return diagnose(slug, {{"stay", name}, {"line", line}})
       .at(end.items.empty() ? stay.stack_place : stay.stack[end.items.back()].place,
-          where == Where::aloft ? "nothing between here and the mast swings both ways"
-                                : "nothing above it swings both ways")
+          said(where == Where::aloft ? P::nothing_to_mast : P::nothing_above))
       .about(name);
 }
 
@@ -74,11 +80,10 @@ void check_toggle(const Rig& rig, const Derived& derived, CheckReport& report) {
                   case Swing::parallel:
                     break;
                   case Swing::lets:
-                    of_stay.pass(*end->swings + " lets it swing both ways");
+                    of_stay.pass({P::lets_it_swing, {Words{*end->swings}}});
                     break;
                   case Swing::not_checked:
-                    of_stay.not_checked("how far " + rig[stay.stack[*end->tee].part].name +
-                                        " swings in its slot is not stated");
+                    of_stay.not_checked({P::slot_not_stated, {stay.stack[*end->tee].part}});
                     break;
                   case Swing::lacks:
                     of_stay.find(lacking(stay, *end, where, report.check(), name, rig[stay.material].name));
@@ -92,20 +97,23 @@ void look_at_pins(const Rig& rig, const Stay& stay, const std::string& name, Whe
   const auto end = articulation(rig, stay, where);
   if (!end || (!end->parallel && !end->two_pins))
     return;
-  const std::string at = std::string(name_of(where)) + ": ";
+  const Words at{std::string(name_of(where))};
+  const auto of_end = [&](Remark remark) {
+    return Remark(Common::of_something, {at, Remarks{{std::move(remark)}}});
+  };
   const auto part_name = [&](std::size_t item) { return rig[stay.stack[item].part].name; };
   if (end->swings)
-    report.pass(at + *end->swings + " lets it swing both ways");
+    report.pass(of_end({P::lets_it_swing, {Words{*end->swings}}}));
   else if (swing_of(rig, stay, *end, where) == Swing::lacks)
     return; // said by the finding about the missing toggle
   else if (end->parallel)
     find_once(report, diagnose("pins-parallel", {{"stay", name},
                                                  {"part", part_name(*end->parallel)},
                                                  {"where", where == Where::aloft ? "aloft" : "below"}})
-                          .at(stay.stack[*end->parallel].place, "parallel pins")
+                          .at(stay.stack[*end->parallel].place, said(P::parallel_pins))
                           .about(name));
   else
-    report.not_checked(at + "pins of " + part_name(*end->two_pins) + " is not stated");
+    report.not_checked(of_end({Common::of_not_stated, {Words{"pins"}, Words{part_name(*end->two_pins)}}}));
 }
 
 void check_pins_parallel(const Rig& rig, const Derived& derived, CheckReport& report) {

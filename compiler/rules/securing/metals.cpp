@@ -2,6 +2,8 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/securing_phrases.hpp"
 
 #include <array>
 
@@ -9,6 +11,10 @@
 namespace sheerpole::metals {
 
 namespace {
+
+using Common = CommonCheckPhrase;
+
+using P = SecuringCheckPhrase;
 
 /// Metals that eat each other when they touch in salt water. Common practice, no source.
 bool galvanic(std::string_view a, std::string_view b) {
@@ -67,16 +73,17 @@ private:
     const std::string b = fact_of(*other, "metal");
     if (a.empty() && b.empty())
       return;
-    const std::string words = one->name + " of " + a + " to " + other->name + " of " + b;
+    const Remark words(P::metal_to_metal, {Words{one->name}, Words{a}, Words{other->name}, Words{b}});
     if (a.empty() || b.empty())
-      report_.not_checked(one->name + " to " + other->name + ": the metal of " +
-                          (a.empty() ? one->name : other->name) + " is not stated");
+      report_.not_checked(
+          {P::metal_not_stated,
+           {Words{one->name}, Words{other->name}, Words{a.empty() ? one->name : other->name}}});
     else if (!galvanic(a, b))
       report_.pass(words);
     else if (!barrier_.empty())
-      report_.pass(words + ": " + barrier_);
+      report_.pass({Common::of_something, {Remarks{{words}}, Words{barrier_}}});
     else
-      find_once(report_, diagnose("metals-differ", {{"stay", name_}, {"words", words}})
+      find_once(report_, diagnose("metals-differ", {{"stay", name_}, {"words", say(rig_, words)}})
                              .at(stay_.stack[below].place, b)
                              .and_at(stay_.stack[above].place, a)
                              .about(name_));

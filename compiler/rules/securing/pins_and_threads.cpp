@@ -2,6 +2,8 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/securing_phrases.hpp"
 
 #include <array>
 #include <optional>
@@ -10,6 +12,10 @@
 namespace sheerpole::pins_and_threads {
 
 namespace {
+
+using Common = CommonCheckPhrase;
+
+using P = SecuringCheckPhrase;
 
 /// What secures the pin of a joint.
 struct Securing {
@@ -38,7 +44,7 @@ Securing securing_of(const Rig& rig, const Stay& stay, const Joint& joint) {
   if (result.words.empty())
     if (const EndDimension* split_pin =
             (upper ? upper_end(rig, joint) : lower_end(rig, joint))->find("split-pin"))
-      result.words = "split pin " + split_pin->text;
+      result.words = say(rig, {P::split_pin, {Words{split_pin->text}}});
   return result;
 }
 
@@ -49,15 +55,15 @@ void look_at_pin(const Rig& rig, const Stay& stay, const std::string& name, cons
   const Securing securing = securing_of(rig, stay, joint);
   const std::string& part = rig[stay.stack[securing.item].part].name;
   if (securing.words.empty()) {
-    report.not_checked(joint.name + ": what secures the pin of " + part + " is not stated");
+    report.not_checked({P::pin_not_stated, {Words{joint.name}, Words{part}}});
   } else if (!says_none(securing.words)) {
-    report.pass(joint.name + ": " + securing.words);
+    report.pass({Common::of_something, {Words{joint.name}, Words{securing.words}}});
   } else {
     auto finding = diagnose("pin-not-secured", {{"stay", name}, {"joint", joint.name}, {"part", part}})
-                       .at(stay.stack[securing.item].place, "its pin")
+                       .at(stay.stack[securing.item].place, said(P::its_pin))
                        .about(name);
     if (securing.place)
-      finding = std::move(finding).and_at(*securing.place, "stated here");
+      finding = std::move(finding).and_at(*securing.place, said(Common::stated_here));
     find_once(report, std::move(finding));
   }
 }
@@ -79,16 +85,16 @@ void check_thread_not_locked(const Rig& rig, const Derived& derived, CheckReport
                       continue;
                     const std::string locked = fact_text(one.part->particulars, "locked");
                     if (locked.empty()) {
-                      of_stay.not_checked("what locks the threads of " + one.part->name + " is not stated");
+                      of_stay.not_checked({P::threads_not_stated, {Words{one.part->name}}});
                     } else if (!says_none(locked)) {
-                      of_stay.pass(one.part->name + ": " + locked);
+                      of_stay.pass({Common::of_something, {Words{one.part->name}, Words{locked}}});
                     } else {
                       auto finding =
                           diagnose("thread-not-locked", {{"stay", name}, {"part", one.part->name}})
-                              .at(stay.stack[one.item].place, "this one")
+                              .at(stay.stack[one.item].place, said(Common::this_one))
                               .about(name);
                       if (const auto place = place_of(one.part->particulars, "locked"))
-                        finding = std::move(finding).and_at(*place, "stated here");
+                        finding = std::move(finding).and_at(*place, said(Common::stated_here));
                       of_stay.find(std::move(finding));
                     }
                   }

@@ -4,6 +4,8 @@
 #include "rules/geometry/spreader_tips.hpp"
 #include "rules/stack_parts.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/securing_phrases.hpp"
 
 #include <algorithm>
 #include <array>
@@ -13,6 +15,10 @@
 namespace sheerpole::rope_bearing {
 
 namespace {
+
+using Common = CommonCheckPhrase;
+
+using P = SecuringCheckPhrase;
 
 /// An edge that a rope bears on.
 struct Edge {
@@ -29,7 +35,8 @@ public:
       : rig_(rig), stay_(stay), name_(name), report_(report) {}
 
   void tip(const Spreader& spreader, const LineMaterial& rope) {
-    Edge edge{"the tip of " + without_side(spreader.name), &rope, std::nullopt, stay_.place, std::nullopt};
+    Edge edge{say(rig_, {P::tip_of, {Words{without_side(spreader.name)}}}), &rope, std::nullopt,
+              stay_.place, std::nullopt};
     if (const auto radius = fact_length(spreader.particulars, "edge-radius")) {
       edge.radius = radius->value;
       edge.stated = radius->provenance.place;
@@ -48,7 +55,7 @@ public:
     const LineMaterial& rope = rig_[line.material.value_or(stay_.material)];
     if (rope.kind != LineMaterial::Kind::rope)
       return;
-    Edge edge{"the edge of " + rig_[stay_.stack[part_item].part].name, &rope, std::nullopt,
+    Edge edge{say(rig_, {P::edge_of, {stay_.stack[part_item].part}}), &rope, std::nullopt,
               stay_.stack[part_item].place, std::nullopt};
     if (const EndDimension* radius = seat->find("edge-radius")) {
       edge.radius = radius->length.value;
@@ -60,22 +67,21 @@ public:
 private:
   void look_at(const Edge& edge) {
     if (!edge.radius) {
-      report_.not_checked("edge-radius of " + edge.what + " is not stated");
+      report_.not_checked({P::radius_not_stated, {Words{edge.what}}});
       return;
     }
     const Length least = edge.rope->diameter.value * rig_.limits.value(Limit::edge_radius).value_or(0.0);
-    const std::string words = edge.what + " has a radius of " + length_text(*edge.radius) +
-                              " under rope of " + length_text(edge.rope->diameter.value);
+    const Remark words(P::radius_under_rope, {Words{edge.what}, *edge.radius, edge.rope->diameter.value});
     if (*edge.radius > least - threshold::negligible) {
       report_.pass(words);
       return;
     }
-    auto finding =
-        diagnose("edge-sharp", {{"stay", name_}, {"words", words}, {"least", length_text(least)}})
-            .at(edge.at, "its rope bears on it")
-            .about(name_);
+    auto finding = diagnose("edge-sharp",
+                            {{"stay", name_}, {"words", say(rig_, words)}, {"least", length_text(least)}})
+                       .at(edge.at, said(P::rope_bears))
+                       .about(name_);
     if (edge.stated)
-      finding = std::move(finding).and_at(*edge.stated, "the radius");
+      finding = std::move(finding).and_at(*edge.stated, said(P::the_radius));
     find_once(report_, std::move(finding));
   }
 
@@ -94,8 +100,7 @@ void check_edge_sharp(const Rig& rig, const Derived& derived, CheckReport& repor
                   const LineOverTips line = line_over_tips(rig, stay);
                   for (const Spreader* spreader : tips.under(stay))
                     if (line.not_known)
-                      of_stay.not_checked("which of its lines goes over " + without_side(spreader->name) +
-                                          " is not stated");
+                      of_stay.not_checked({P::which_line, {Words{without_side(spreader->name)}}});
                     else if (line.rope != nullptr)
                       edges.tip(*spreader, *line.rope);
                   for (const Joint& joint : derived_stay.joints)
@@ -118,7 +123,9 @@ void look_at_thimble(const Rig& rig, const Stay& stay, const std::string& name, 
   const std::string made_for = fact_text(part.particulars, "made-for");
   if (made_for.empty()) {
     if (part.kind == "thimble")
-      report.not_checked(joint.name + ": made-for of " + part.name + " is not stated");
+      report.not_checked(
+          {Common::of_something,
+           {Words{joint.name}, Remarks{{{Common::of_not_stated, {Words{"made-for"}, Words{part.name}}}}}}});
     return;
   }
   const bool rope = line.kind == LineMaterial::Kind::rope;
@@ -129,11 +136,10 @@ void look_at_thimble(const Rig& rig, const Stay& stay, const std::string& name, 
                                                     {"kind", kind},
                                                     {"part", part.name},
                                                     {"made-for", made_for}})
-                          .at(stay.stack[part_item].place, "made for " + made_for)
+                          .at(stay.stack[part_item].place, say(rig, {P::made_for, {Words{made_for}}}))
                           .about(name));
   else
-    report.pass(joint.name + ": " + kind + " on a part made for " +
-                (made_for == "either" ? "either" : made_for));
+    report.pass({P::on_a_part_made_for, {Words{joint.name}, Words{kind}, Words{made_for}}});
 }
 
 void check_thimble_for_wire(const Rig& rig, const Derived& derived, CheckReport& report) {
@@ -154,13 +160,13 @@ std::string cover_of(const Rig& rig, const Stay& stay) {
 
 void look_at_tip(const Rig& rig, const Stay& stay, const std::string& name, const Spreader& spreader,
                  const LineMaterial& rope, StayReport& report) {
-  const std::string at = "at the tip of " + without_side(spreader.name);
+  const std::string at = say(rig, {P::at_the_tip_of, {Words{without_side(spreader.name)}}});
   const std::string gear = fact_text(spreader.particulars, "chafe-gear");
   const std::string cover = cover_of(rig, stay);
   if (!cover.empty() || (!gear.empty() && !says_none(gear))) {
-    report.pass(at + ": " + (cover.empty() ? gear : cover));
+    report.pass({Common::of_something, {Words{at}, Words{cover.empty() ? gear : cover}}});
   } else if (gear.empty()) {
-    report.not_checked("chafe-gear of " + without_side(spreader.name) + " is not stated");
+    report.not_checked({Common::of_not_stated, {Words{"chafe-gear"}, Words{without_side(spreader.name)}}});
   } else {
     auto finding = diagnose("no-chafe-gear", {{"stay", name}, {"line", rope.name}, {"where", at}})
                        .at(stay.place)
@@ -179,8 +185,7 @@ void check_no_chafe_gear(const Rig& rig, const Derived& derived, CheckReport& re
                   const LineOverTips line = line_over_tips(rig, stay);
                   for (const Spreader* spreader : tips.under(stay))
                     if (line.not_known)
-                      of_stay.not_checked("which of its lines goes over " + without_side(spreader->name) +
-                                          " is not stated");
+                      of_stay.not_checked({P::which_line, {Words{without_side(spreader->name)}}});
                     else if (line.rope != nullptr)
                       look_at_tip(rig, stay, name, *spreader, *line.rope, of_stay);
                 });
@@ -206,13 +211,13 @@ void look_at_bearing(const Rig& rig, const Stay& stay, const std::string& name, 
   const auto pin = std::find_if(joint.checks.begin(), joint.checks.end(),
                                 [](const JointCheck& check) { return check.slug == "pin-too-big"; });
   if (pin == joint.checks.end() || !pin->play) {
-    report.not_checked(joint.name + ": the pin or the bore of " + thimble->name + " is not stated");
+    report.not_checked({P::bore_not_stated, {Words{joint.name}, Words{thimble->name}}});
     return;
   }
   if (*pin->play < -threshold::negligible)
     return; // it does not go in, which is said by its own finding
   if (*pin->play < threshold::negligible) {
-    report.pass(joint.name + ": " + pin->words);
+    report.pass({Common::of_something, {Words{joint.name}, Words{pin->words}}});
     return;
   }
   find_once(report, diagnose("bearing-offset-zero", {{"stay", name},
@@ -220,8 +225,8 @@ void look_at_bearing(const Rig& rig, const Stay& stay, const std::string& name, 
                                                      {"part", thimble->name},
                                                      {"words", pin->words},
                                                      {"offset", length_text(*pin->play / 2.0)}})
-                        .at(thimble->length->provenance.place.value_or(thimble->place), "its length")
-                        .and_at(stay.stack[joint.lower].place, "this joint")
+                        .at(thimble->length->provenance.place.value_or(thimble->place), said(P::its_length))
+                        .and_at(stay.stack[joint.lower].place, said(P::this_joint))
                         .about(name));
 }
 

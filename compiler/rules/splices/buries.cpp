@@ -5,6 +5,8 @@
 #include "rules/stack_parts.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/splice_phrases.hpp"
 
 #include <array>
 #include <cmath>
@@ -14,26 +16,30 @@ namespace sheerpole::buries {
 
 namespace {
 
+using Common = CommonCheckPhrase;
+
+using P = SpliceCheckPhrase;
+
 /// The bury in diameters of its rope, to the one decimal that is printed and compared: less than that is
 /// lost between the tape and the rope's real diameter.
 double bury_diameters(const SplicedEnd& end) {
   return std::round(end.bury() / end.rope->diameter.value * 10.0) / 10.0;
 }
 
-/// "72 d"
-std::string diameters_text(double diameters) {
-  return format_number(std::round(diameters * 10.0) / 10.0) + " d";
+/// As they are printed: one decimal at most.
+Decimal in_diameters(double diameters) {
+  return {diameters, 1};
 }
 
 /// "long-bury on hmpe-9"
-std::string splice_name(const SplicedEnd& end) {
-  return end.splice->name + " on " + end.rope->name;
+Remark splice_name(const SplicedEnd& end) {
+  return {P::splice_on, {Words{end.splice->name}, Words{end.rope->name}}};
 }
 
 /// "long-bury on hmpe-9 buries 648 mm, 72 d"
-std::string bury_words(const SplicedEnd& end) {
-  return splice_name(end) + " buries " + length_text(end.bury()) + ", " +
-         diameters_text(bury_diameters(end));
+Remark bury_words(const SplicedEnd& end) {
+  return {P::buries,
+          {Words{end.splice->name}, Words{end.rope->name}, end.bury(), in_diameters(bury_diameters(end))}};
 }
 
 /// Each splice that holds by its bury.
@@ -51,19 +57,21 @@ void check_bury_short(const Rig& rig, const Derived& derived, CheckReport& repor
       rig, derived, report, bury_of,
       [&](const SplicedEnd& end, const Stay& stay, const std::string& name, StayReport& of_stay) {
         const double diameters = bury_diameters(end);
-        const std::string words = bury_words(end);
+        const Remark words = bury_words(end);
         if (!is_below(diameters, least)) {
           of_stay.pass(words);
           return;
         }
-        std::string bound = diameters_text(least);
-        if (is_below(diameters, hardly_any))
-          bound += ", and hardly any rule goes below " + diameters_text(hardly_any);
-        auto finding = diagnose("bury-short", {{"stay", name}, {"words", words}, {"bound", bound}})
-                           .at(stay.stack[end.item].place, "spliced here")
-                           .about(name);
+        const Remark bound =
+            is_below(diameters, hardly_any)
+                ? Remark(P::hardly_any_below, {in_diameters(least), in_diameters(hardly_any)})
+                : Remark(P::diameters, {in_diameters(least)});
+        auto finding =
+            diagnose("bury-short", {{"stay", name}, {"words", say(rig, words)}, {"bound", say(rig, bound)}})
+                .at(stay.stack[end.item].place, said(P::spliced_here))
+                .about(name);
         if (end.splice->bury.provenance.place)
-          finding = std::move(finding).and_at(*end.splice->bury.provenance.place, "the bury");
+          finding = std::move(finding).and_at(*end.splice->bury.provenance.place, said(P::the_bury));
         of_stay.find(std::move(finding));
       });
 }
@@ -77,14 +85,16 @@ void check_bury_below_usual(const Rig& rig, const Derived& derived, CheckReport&
         const double diameters = bury_diameters(end);
         if (is_below(diameters, least))
           return; // said by the finding that it is short
-        const std::string words = bury_words(end);
+        const Remark words = bury_words(end);
         if (!is_below(diameters, usual))
           of_stay.pass(words);
         else
-          of_stay.find(diagnose("bury-below-usual",
-                                {{"stay", name}, {"words", words}, {"usual", diameters_text(usual)}})
-                           .at(stay.stack[end.item].place, "spliced here")
-                           .about(name));
+          of_stay.find(
+              diagnose("bury-below-usual", {{"stay", name},
+                                            {"words", say(rig, words)},
+                                            {"usual", say(rig, {P::diameters, {in_diameters(usual)}})}})
+                  .at(stay.stack[end.item].place, said(P::spliced_here))
+                  .about(name));
       });
 }
 
@@ -95,19 +105,19 @@ void check_taper_short(const Rig& rig, const Derived& derived, CheckReport& repo
       [&](const SplicedEnd& end, const Stay& stay, const std::string& name, StayReport& of_stay) {
         const auto tapered = end.tapered();
         if (!tapered) {
-          of_stay.not_checked("taper-over of " + end.splice->name + " is not stated");
+          of_stay.not_checked({Common::of_not_stated, {Words{"taper-over"}, Words{end.splice->name}}});
           return;
         }
-        const std::string words = splice_name(end) + " is tapered over " + length_text(*tapered) + " of " +
-                                  length_text(end.bury());
+        const Remark words(P::tapered_over,
+                           {Words{end.splice->name}, Words{end.rope->name}, *tapered, end.bury()});
         if (*tapered > end.bury() * least - threshold::negligible)
           of_stay.pass(words);
         else
           of_stay.find(diagnose("taper-short", {{"stay", name},
-                                                {"words", words},
+                                                {"words", say(rig, words)},
                                                 {"least", length_text(end.bury() * least)},
                                                 {"share", percent_text(least)}})
-                           .at(stay.stack[end.item].place, "spliced here")
+                           .at(stay.stack[end.item].place, said(P::spliced_here))
                            .about(name));
       });
 }
@@ -118,11 +128,12 @@ struct Room {
   Length throats;  ///< from the bearings to the throats, as far as they are stated
   int splices = 0; ///< that hold by their bury
   std::size_t item = 0;
-  std::string words; ///< "648 mm of long-bury and 648 mm of long-bury"
+  Remarks words; ///< "648 mm of long-bury and 648 mm of long-bury"
 };
 
 Room room_of(const std::vector<SplicedEnd>& ends, std::size_t line) {
   Room room;
+  room.words.join = Join::and_word;
   for (const SplicedEnd& end : ends) {
     if (end.line != line)
       continue;
@@ -133,33 +144,33 @@ Room room_of(const std::vector<SplicedEnd>& ends, std::size_t line) {
     const Length buried =
         end.bury() + (end.end.item->spare_bury ? end.end.item->spare_bury->value : Length{});
     room.buried += buried;
-    room.words += (room.splices == 0 ? "" : " and ") + length_text(buried) + " of " + end.splice->name;
+    room.words.all.push_back({P::buried_of, {buried, Words{end.splice->name}}});
     room.item = end.item;
     ++room.splices;
   }
   return room;
 }
 
-void look_at_room(const Stay& stay, const std::string& name, const Room& room, const Piece& piece,
-                  const std::string& rope, StayReport& report) {
+void look_at_room(const Rig& rig, const Stay& stay, const std::string& name, const Room& room,
+                  const Piece& piece, const std::string& rope, StayReport& report) {
   if (piece.body.unknown) {
-    report.not_checked("the length of " + rope + " is X");
+    report.not_checked({P::length_is_x, {Words{rope}}});
     return;
   }
   // A body that is less than nothing is said by its own finding.
   if (piece.body.known() < Length{})
     return;
   const Length between = piece.body.known() - room.throats;
-  const std::string words = room.words + " in " + length_text(between) + " of " + rope +
-                            (room.throats > Length{} ? " between the throats" : " between the bearings");
+  const Remark words(room.throats > Length{} ? P::between_throats : P::between_bearings,
+                     {room.words, between, Words{rope}});
   if (room.buried < between + threshold::negligible)
     report.pass(words);
   else
-    find_once(report,
-              diagnose("burys-overlap",
-                       {{"stay", name}, {"words", words}, {"over", length_text(room.buried - between)}})
-                  .at(stay.stack[room.item].place, "spliced here")
-                  .about(name));
+    find_once(report, diagnose("burys-overlap", {{"stay", name},
+                                                 {"words", say(rig, words)},
+                                                 {"over", length_text(room.buried - between)}})
+                          .at(stay.stack[room.item].place, said(P::spliced_here))
+                          .about(name));
 }
 
 void check_burys_overlap(const Rig& rig, const Derived& derived, CheckReport& report) {
@@ -174,7 +185,7 @@ void check_burys_overlap(const Rig& rig, const Derived& derived, CheckReport& re
                     const Piece& one = derived_stay.pieces[piece++];
                     const Room room = room_of(ends, i);
                     if (room.splices > 0)
-                      look_at_room(stay, name, room, one, rig[one.material].name, of_stay);
+                      look_at_room(rig, stay, name, room, one, rig[one.material].name, of_stay);
                   }
                 });
 }
@@ -185,15 +196,16 @@ void check_splice_not_locked(const Rig& rig, const Derived& derived, CheckReport
       [&](const SplicedEnd& end, const Stay& stay, const std::string& name, StayReport& of_stay) {
         const std::string locking = fact_text(end.splice->particulars, "locking");
         if (locking.empty()) {
-          of_stay.not_checked("locking of " + end.splice->name + " is not stated");
+          of_stay.not_checked({Common::of_not_stated, {Words{"locking"}, Words{end.splice->name}}});
         } else if (!says_none(locking)) {
-          of_stay.pass(splice_name(end) + ": " + locking);
+          of_stay.pass({Common::of_something, {Remarks{{splice_name(end)}}, Words{locking}}});
         } else {
-          auto finding = diagnose("splice-not-locked", {{"stay", name}, {"splice", splice_name(end)}})
-                             .at(stay.stack[end.item].place, "spliced here")
-                             .about(name);
+          auto finding =
+              diagnose("splice-not-locked", {{"stay", name}, {"splice", say(rig, splice_name(end))}})
+                  .at(stay.stack[end.item].place, said(P::spliced_here))
+                  .about(name);
           if (const auto place = place_of(end.splice->particulars, "locking"))
-            finding = std::move(finding).and_at(*place, "stated here");
+            finding = std::move(finding).and_at(*place, said(Common::stated_here));
           of_stay.find(std::move(finding));
         }
       });

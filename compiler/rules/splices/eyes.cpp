@@ -2,17 +2,24 @@
 #include "rules/check_table.hpp"
 #include "rules/splices/look_at_splices.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/checks/splice_phrases.hpp"
 
 #include <array>
+#include <utility>
+#include <vector>
 
 /// Spliced eyes on what they bear on.
 namespace sheerpole::eyes {
 
 namespace {
 
-/// "hmpe-9 round thimble-16"
-std::string eye_name(const SplicedEnd& end) {
-  return end.rope->name + " round " + end.end.part->name;
+using P = SpliceCheckPhrase;
+
+/// A remark about "hmpe-9 round thimble-16", the rope and the part before what else fills it in.
+Remark of_eye(P phrase, const SplicedEnd& end, std::vector<RemarkArgument> more = {}) {
+  std::vector<RemarkArgument> arguments{Words{end.rope->name}, Words{end.end.part->name}};
+  arguments.insert(arguments.end(), more.begin(), more.end());
+  return {phrase, std::move(arguments)};
 }
 
 /// Each spliced eye, by what it lies round.
@@ -38,22 +45,20 @@ EyeSize eye_size(const Rig& rig, const EyeShape& shape) {
 }
 
 /// Why the shape of an eye is not known.
-std::string eye_not_known(const SplicedEnd& end) {
+Remark eye_not_known(const SplicedEnd& end) {
   const End* seat = end.end.of_type("rope-seat");
   if (seat == nullptr || seat->find("diameter") == nullptr)
-    return eye_name(end) + ": the diameter of the rope-seat is not stated";
+    return of_eye(P::no_diameter, end);
   if (seat->find("throat") == nullptr)
-    return eye_name(end) + ": the throat of the rope-seat is not stated";
-  return eye_name(end) + ": the throat lies within the rope on the seat";
+    return of_eye(P::no_throat, end);
+  return of_eye(P::throat_within, end);
 }
 
 /// What a check on the size of an eye goes by.
-std::string size_words(const SplicedEnd& end, const EyeShape& shape, EyeSize fault) {
+Remark size_words(const SplicedEnd& end, const EyeShape& shape, EyeSize fault) {
   if (fault == EyeSize::angle_wide)
-    return eye_name(end) + ": each leg leaves the throat at " + angle_text(shape.half_angle_radians) +
-           " from the pull";
-  return eye_name(end) + ": " + length_text(shape.bearing_to_throat) + " from bearing to throat, " +
-         times_text(shape.seats) + " times the seat of " + length_text(shape.seat);
+    return of_eye(P::legs_leave, end, {Angle{shape.half_angle_radians}});
+  return of_eye(P::bearing_to_throat, end, {shape.bearing_to_throat, Fixed{shape.seats, 2}, shape.seat});
 }
 
 /// What it asks for: an angle at most, or a length at least.
@@ -71,7 +76,7 @@ void check_eye_size(const Rig& rig, const Derived& derived, CheckReport& report)
       rig, derived, report, part_of,
       [&](const SplicedEnd& end, const Stay& stay, const std::string& name, StayReport& of_stay) {
         if (end.on_pear()) {
-          of_stay.pass(eye_name(end) + ": pear-shaped, both legs lie in its groove");
+          of_stay.pass(of_eye(P::pear_shaped, end));
           return;
         }
         const auto shape = eye_shape(end);
@@ -82,9 +87,9 @@ void check_eye_size(const Rig& rig, const Derived& derived, CheckReport& report)
         const EyeSize size = eye_size(rig, *shape);
         if (size == fault)
           of_stay.find(diagnose(report.check(), {{"stay", name},
-                                                 {"words", size_words(end, *shape, fault)},
+                                                 {"words", say(rig, size_words(end, *shape, fault))},
                                                  size_asked(rig, *shape, fault)})
-                           .at(stay.stack[end.item].place, "spliced here")
+                           .at(stay.stack[end.item].place, said(P::spliced_here))
                            .about(name));
         else if (size < fault)
           of_stay.pass(size_words(end, *shape, fault));
@@ -101,19 +106,18 @@ void check_eye_ways_differ(const Rig& rig, const Derived& derived, CheckReport& 
           return; // one way only, or none
         const Length difference =
             ways->wrap > ways->geometry ? ways->wrap - ways->geometry : ways->geometry - ways->wrap;
-        const std::string words = eye_name(end) + ": the test wrap gives " + length_text(ways->wrap) +
-                                  ", the geometry of the seat " + length_text(ways->geometry);
+        const Remark words = of_eye(P::two_ways, end, {ways->wrap, ways->geometry});
         if (difference < apart + threshold::negligible)
           of_stay.pass(words);
         else
-          of_stay.find(
-              diagnose("eye-ways-differ", {{"stay", name},
-                                           {"words", words},
-                                           {"difference", length_text(difference)},
-                                           {"most", length_text(apart)}})
-                  .at(end.end.part->wrap->provenance.place.value_or(end.end.part->place), "the test wrap")
-                  .and_at(stay.stack[end.item].place, "spliced here")
-                  .about(name));
+          of_stay.find(diagnose("eye-ways-differ", {{"stay", name},
+                                                    {"words", say(rig, words)},
+                                                    {"difference", length_text(difference)},
+                                                    {"most", length_text(apart)}})
+                           .at(end.end.part->wrap->provenance.place.value_or(end.end.part->place),
+                               said(P::the_test_wrap))
+                           .and_at(stay.stack[end.item].place, said(P::spliced_here))
+                           .about(name));
       });
 }
 

@@ -2,6 +2,8 @@
 #include "calculate/strength/force_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/strength_phrases.hpp"
 
 #include <algorithm>
 #include <array>
@@ -13,24 +15,32 @@ namespace sheerpole::chain {
 
 namespace {
 
+using Common = CommonCheckPhrase;
+
+using P = StrengthCheckPhrase;
+
 bool is_of_the_line(const ChainLink& link) {
   return link.kind == LinkKind::line;
 }
 
-std::string amount_of(const ChainLink& link) {
-  return force_text(*link.break_load) + (link.how == "as stated" ? "" : " (" + link.how + ")");
+/// With how it was worked out, unless it is stated.
+Remark amount_of(const ChainLink& link) {
+  const std::string amount = force_text(*link.break_load);
+  if (link.how == "as stated")
+    return {Common::as_it_is, {Words{amount}}};
+  return {P::holds_how, {Words{amount}, Words{link.how}}};
 }
 
 /// "hmpe-9 92 kN"
-std::string words_of(const ChainLink& link) {
-  return link.name + " " + amount_of(link);
+Remark words_of(const ChainLink& link) {
+  return {P::link_amount, {Words{link.name}, Remarks{{amount_of(link)}}}};
 }
 
 /// Known links that are weaker than the line.
 struct WeakerLinks {
   const ChainLink* weakest = nullptr; ///< that nobody meant to be
-  std::string others;                 ///< the rest of these
-  std::string meant;                  ///< those that are meant to be
+  Remarks others;                     ///< the rest of these
+  Remarks meant{{}, Join::semicolon}; ///< those that are meant to be
 };
 
 WeakerLinks weaker_links(const StayChain& chain) {
@@ -42,7 +52,7 @@ WeakerLinks weaker_links(const StayChain& chain) {
         !is_below(link.break_load->newtons(), line.newtons()))
       continue;
     if (!link.meant.empty())
-      result.meant += "; " + words_of(link) + " is meant to be weaker: " + link.meant;
+      result.meant.all.push_back({P::meant_weaker, {Remarks{{words_of(link)}}, Words{link.meant}}});
     else
       unmeant.push_back(&link);
   }
@@ -56,8 +66,7 @@ WeakerLinks weaker_links(const StayChain& chain) {
   for (const ChainLink* link : unmeant)
     if (std::find(said.begin(), said.end(), link->name) == said.end()) {
       said.push_back(link->name);
-      result.others += (result.others.empty() ? "; weaker as well: " : ", ") + link->name + " " +
-                       force_text(*link->break_load);
+      result.others.all.push_back({P::link_amount, {Words{link->name}, *link->break_load}});
     }
   return result;
 }
@@ -68,29 +77,34 @@ void look_for_weaker(const Rig& rig, const DerivedStay& derived, const std::stri
   if (chain.links.empty())
     return;
   if (!chain.line) {
-    report.not_checked("what the line holds is not known; not stated: " + unknown_words(chain));
+    report.not_checked({P::line_unknown, {Words{unknown_words(chain)}}});
     return;
   }
   const Stay& stay = rig[derived.stay];
   const ChainLink& line = chain.links[*chain.line];
-  const WeakerLinks weaker = weaker_links(chain);
+  WeakerLinks weaker = weaker_links(chain);
   if (weaker.weakest != nullptr) {
     report.find(
-        diagnose("weakest-part", {{"stay", name},
-                                  {"part", weaker.weakest->name + " holds " + amount_of(*weaker.weakest)},
-                                  {"line", words_of(line)},
-                                  {"others", weaker.others}})
-            .at(stay.stack[weaker.weakest->item].place, "this holds less")
-            .and_at(stay.stack[line.item].place, "than this")
+        diagnose(
+            "weakest-part",
+            {{"stay", name},
+             {"part", say(rig, {P::part_holds,
+                                {Words{weaker.weakest->name}, Remarks{{amount_of(*weaker.weakest)}}}})},
+             {"line", say(rig, words_of(line))},
+             {"others", weaker.others.all.empty() ? "" : say(rig, {P::others_first, {weaker.others}})}})
+            .at(stay.stack[weaker.weakest->item].place, said(P::holds_less))
+            .and_at(stay.stack[line.item].place, said(P::than_this))
             .about(name));
     return;
   }
   if (!chain.unknown.empty()) {
-    report.not_checked("none of what is known is weaker than " + words_of(line) + weaker.meant +
-                       "; not stated: " + unknown_words(chain));
+    weaker.meant.all.insert(weaker.meant.all.begin(), {P::none_known_weaker, {Remarks{{words_of(line)}}}});
+    weaker.meant.all.push_back({P::lacking, {Words{unknown_words(chain)}}});
+    report.not_checked(say(rig, weaker.meant));
     return;
   }
-  report.pass("nothing is weaker than " + words_of(line) + weaker.meant);
+  weaker.meant.all.insert(weaker.meant.all.begin(), {P::nothing_weaker, {Remarks{{words_of(line)}}}});
+  report.pass(say(rig, weaker.meant));
 }
 
 void check_weakest_part(const Rig& rig, const Derived& derived, CheckReport& report) {
@@ -117,35 +131,35 @@ void look_at_factor(const Rig& rig, const DerivedStay& derived, const std::strin
   const Stay& stay = rig[derived.stay];
   const auto load = fact_force(stay.particulars, "load");
   if (!load) {
-    report.not_checked("load is not stated");
+    report.not_checked({Common::not_stated, {Words{"load"}}});
     return;
   }
   const ChainLink* weakest = weakest_of(chain);
   if (weakest == nullptr) {
-    report.not_checked("no link's break load is known");
+    report.not_checked({P::no_break_load});
     return;
   }
   const double factor = *weakest->break_load / load->value;
   const bool all_known = chain.unknown.empty();
-  const std::string words = (all_known ? "holds " : "holds at most ") + force_text(*weakest->break_load) +
-                            " (" + weakest->name + "), " + times_text(factor) + " times its load of " +
-                            force_text(*load);
+  const Remark words(all_known ? P::holds_times : P::holds_at_most,
+                     {*weakest->break_load, Words{weakest->name}, Fixed{factor, 2}, load->value});
   if (is_below(factor, least))
-    report.find(diagnose("factor-low", {{"stay", name}, {"words", words}, {"least", times_text(least)}})
-                    .at(stay.stack[weakest->item].place, "the weakest that is known")
-                    .and_at(load->provenance.place.value_or(stay.place), "its load")
-                    .about(name));
+    report.find(
+        diagnose("factor-low", {{"stay", name}, {"words", say(rig, words)}, {"least", times_text(least)}})
+            .at(stay.stack[weakest->item].place, said(P::weakest_known))
+            .and_at(load->provenance.place.value_or(stay.place), said(P::its_load))
+            .about(name));
   else if (!all_known)
-    report.not_checked(words + "; not stated: " + unknown_words(chain));
+    report.not_checked({P::not_stated_as_well, {Remarks{{words}}, Words{unknown_words(chain)}}});
   else
-    report.pass(words + "; at least " + times_text(least));
+    report.pass({Common::at_least, {Remarks{{words}}, Fixed{least, 2}}});
 }
 
-std::string unstated(const ChainLink& hole) {
-  std::string words;
-  for (const UnstatedStrength& lacking : hole.not_stated)
-    words += (words.empty() ? "" : ", ") + lacking.property + " of " + lacking.of;
-  return hole.name + ": " + words + " is not stated";
+Remark unstated(const ChainLink& hole) {
+  Remarks lacking;
+  for (const UnstatedStrength& one : hole.not_stated)
+    lacking.all.push_back({P::lacks_of, {Words{one.property}, Words{one.of}}});
+  return {P::hole_not_stated, {Words{hole.name}, lacking}};
 }
 
 void look_at_holes(const Rig& rig, const DerivedStay& derived, const std::string& name, double least,
@@ -158,7 +172,7 @@ void look_at_holes(const Rig& rig, const DerivedStay& derived, const std::string
       continue;
     if (!load) {
       if (!said_load)
-        report.not_checked("load is not stated");
+        report.not_checked({Common::not_stated, {Words{"load"}}});
       said_load = true;
       continue;
     }
@@ -167,16 +181,16 @@ void look_at_holes(const Rig& rig, const DerivedStay& derived, const std::string
       continue;
     }
     const double times = *hole.break_load / load->value;
-    const std::string words = hole.name + " bears " + force_text(*hole.break_load) + " (" + hole.how +
-                              "), " + times_text(times) + " times the load of " + force_text(*load);
+    const Remark words(P::bears,
+                       {Words{hole.name}, *hole.break_load, Words{hole.how}, Fixed{times, 2}, load->value});
     if (is_below(times, least))
-      report.find(
-          diagnose("pin-bearing-high", {{"stay", name}, {"words", words}, {"least", times_text(least)}})
-              .at(stay.stack[hole.item].place, "the hole is in this")
-              .and_at(load->provenance.place.value_or(stay.place), "the load")
-              .about(name));
+      report.find(diagnose("pin-bearing-high",
+                           {{"stay", name}, {"words", say(rig, words)}, {"least", times_text(least)}})
+                      .at(stay.stack[hole.item].place, said(P::hole_in_this))
+                      .and_at(load->provenance.place.value_or(stay.place), said(P::the_load))
+                      .about(name));
     else
-      report.pass(words + "; at least " + times_text(least));
+      report.pass({Common::at_least, {Remarks{{words}}, Fixed{least, 2}}});
   }
 }
 

@@ -7,6 +7,8 @@
 #include "rules/strength/lines_of_stays.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/strength_phrases.hpp"
 
 #include <algorithm>
 #include <array>
@@ -18,6 +20,10 @@
 namespace sheerpole::line_behaviour {
 
 namespace {
+
+using Common = CommonCheckPhrase;
+
+using P = StrengthCheckPhrase;
 
 bool same_lines(const DerivedStay& a, const DerivedStay& b) {
   return std::equal(a.pieces.begin(), a.pieces.end(), b.pieces.begin(), b.pieces.end(),
@@ -45,40 +51,43 @@ void compare_sides(const Rig& rig, const DerivedStay& port, const DerivedStay& s
   if (port.pieces.empty() && starboard.pieces.empty())
     return;
   if (same_lines(port, starboard)) {
-    report.pass(stay.base, "of " + names_of(rig, port) + " on both sides");
+    report.pass(stay.base, {P::of_lines, {Words{names_of(rig, port)}}});
     return;
   }
   const StayStiffness to_port = stay_stiffness(rig, port.pieces);
   const StayStiffness to_starboard = stay_stiffness(rig, starboard.pieces);
-  const auto side = [&](const char* name, const DerivedStay& one, const StayStiffness& stiffness) {
-    return std::string(name) + " of " + names_of(rig, one) +
-           (stiffness.stiffness ? ", EA " + force_text(*stiffness.stiffness) : "");
+  const auto side = [&](P name, const DerivedStay& one, const StayStiffness& stiffness) {
+    const Remark of(name, {Words{names_of(rig, one)}});
+    return stiffness.stiffness ? Remark(P::with_stiffness, {Remarks{{of}}, *stiffness.stiffness}) : of;
   };
-  std::string words = side("port", port, to_port) + "; " + side("starboard", starboard, to_starboard);
+  Remark words(P::both_sides, {Remarks{{side(P::port_of, port, to_port)}},
+                               Remarks{{side(P::starboard_of, starboard, to_starboard)}}});
   bool differs = rope_against_wire(rig, port, starboard);
   if (differs)
-    words += ": rope on one side and wire on the other";
+    words = {P::rope_against_wire, {Remarks{{words}}}};
   if (to_port.stiffness && to_starboard.stiffness) {
     const Force more = std::max(*to_port.stiffness, *to_starboard.stiffness);
     const Force less = std::min(*to_port.stiffness, *to_starboard.stiffness);
     const double apart = 1.0 - less / more;
-    words += ", " + percent_text(apart) + " apart";
+    words = {P::apart, {Remarks{{words}}, Share{apart}}};
     differs = differs || is_below(most, apart);
   } else if (!differs) {
-    report.not_checked(stay.base, words + "; " + (to_port.stiffness ? to_starboard : to_port).not_stated);
+    report.not_checked(
+        stay.base, {P::both_sides,
+                    {Remarks{{words}}, Words{(to_port.stiffness ? to_starboard : to_port).not_stated}}});
     return;
   }
   if (differs) {
     const Stay& other = rig[starboard.stay];
     auto finding = diagnose("pair-stretch-differs",
-                            {{"stay", stay.base}, {"words", words}, {"most", percent_text(most)}})
+                            {{"stay", stay.base}, {"words", say(rig, words)}, {"most", percent_text(most)}})
                        .at(stay.place)
                        .about(stay.base);
     if (!(other.place == stay.place))
       finding = std::move(finding).and_at(other.place, "starboard");
     report.find(std::move(finding));
   } else {
-    report.pass(stay.base, words + "; at most " + percent_text(most));
+    report.pass(stay.base, {Common::at_most, {Remarks{{words}}, Share{most}}});
   }
 }
 
@@ -99,19 +108,20 @@ struct LimitPair {
 
   bool is_off() const { return !usual && !most; }
   /// Where a finding begins. Not to be asked when both are off.
-  double bound() const { return usual && most ? std::min(*usual, *most) : usual ? *usual : *most; }
-  /// "; at most 15 %, the very most 20 %"
-  template <class Written>
-  std::string words(Written written) const {
-    if (!usual)
-      return "; at most " + written(*most);
-    return "; at most " + written(*usual) + (most ? ", the very most " + written(*most) : "");
+  double bound() const {
+    return usual && most ? std::min(*usual, *most) : usual ? *usual : *most;
+  } /// With "; at most 15 %, the very most 20 %" behind what was seen. `Unit` says what the numbers are.
+  template <class Unit>
+  Remark held_against(Remark seen) const {
+    if (usual && most)
+      return {P::at_most_two, {Remarks{{std::move(seen)}}, Unit{*usual}, Unit{*most}}};
+    return {P::at_most_one, {Remarks{{std::move(seen)}}, Unit{usual ? *usual : *most}}};
   }
 };
 
 /// What a check says of one HMPE rope of a stay; false: the stay has been looked at.
-using LookAtHmpe = bool (*)(const Stay& stay, const LineMaterial& rope, const std::string& name,
-                            const LimitPair& limits, StayReport& report);
+using LookAtHmpe = bool (*)(const Rig& rig, const Stay& stay, const LineMaterial& rope,
+                            const std::string& name, const LimitPair& limits, StayReport& report);
 
 /// Looks at the HMPE ropes of each stay under two thresholds, unless both are switched off.
 template <Limit usual, Limit most, LookAtHmpe look>
@@ -122,55 +132,55 @@ void check_hmpe(const Rig& rig, const Derived& derived, CheckReport& report) {
   look_at_stays(rig, derived, report,
                 [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
                   for (const MaterialId id : lines_of(stay))
-                    if (is_hmpe(rig[id]) && !look(rig[stay.stay], rig[id], name, limits, of_stay))
+                    if (is_hmpe(rig[id]) && !look(rig, rig[stay.stay], rig[id], name, limits, of_stay))
                       break;
                 });
 }
 
-bool look_at_creep(const Stay& stay, const LineMaterial& rope, const std::string& name,
+bool look_at_creep(const Rig& rig, const Stay& stay, const LineMaterial& rope, const std::string& name,
                    const LimitPair& limits, StayReport& report) {
   const auto dock = dock_share(stay, rope, report);
   if (!dock)
     return true;
-  const std::string words = dock->words + limits.words(percent_text);
+  const Remark words = limits.held_against<Share>(dock->words);
   if (is_below(limits.bound(), dock->share))
-    report.find(diagnose("creep-load-high", {{"stay", name}, {"words", words}})
+    report.find(diagnose("creep-load-high", {{"stay", name}, {"words", say(rig, words)}})
                     .at(dock->place)
-                    .and_at(rope.place, "the rope")
+                    .and_at(rope.place, said(P::the_rope))
                     .about(name));
   else
     report.pass(words);
   return true;
 }
 
-bool look_at_heat(const Stay& stay, const LineMaterial& rope, const std::string& name,
+bool look_at_heat(const Rig& rig, const Stay& stay, const LineMaterial& rope, const std::string& name,
                   const LimitPair& limits, StayReport& report) {
   const auto hottest = fact_number(stay.particulars, "hottest");
   if (!hottest) {
-    report.not_checked("hottest is not stated");
+    report.not_checked({Common::not_stated, {Words{"hottest"}}});
     return false;
   }
-  const std::string words =
-      rope.name + " gets to " + temperature_text(hottest->value) + limits.words(temperature_text);
+  const Remark words =
+      limits.held_against<Temperature>({P::gets_to, {Words{rope.name}, Temperature{hottest->value}}});
   if (is_below(limits.bound(), hottest->value))
-    report.find(diagnose("rope-hot", {{"stay", name}, {"words", words}})
+    report.find(diagnose("rope-hot", {{"stay", name}, {"words", say(rig, words)}})
                     .at(hottest->provenance.place.value_or(stay.place))
-                    .and_at(rope.place, "the rope")
+                    .and_at(rope.place, said(P::the_rope))
                     .about(name));
   else
     report.pass(words);
   return true;
 }
 
-std::string cold_words(const ColdLoss& loss) {
-  const std::string at = "at " + temperature_text(loss.kelvin) + " ";
+Remark cold_words(const ColdLoss& loss) {
   if (!(loss.slack > Length{}))
-    return at + "it gets tighter, by " + length_text(-loss.slack);
-  const std::string gains = at + "it gains " + length_text(loss.slack) + " on its path, which takes " +
-                            force_text(loss.lost) + " (" + loss.how + ")";
-  const std::string dock = force_text(loss.dock_tension) + " at the dock";
-  return loss.share < 1.0 ? gains + ", " + percent_text(loss.share) + " of the " + dock
-                          : gains + " and leaves nothing of the " + dock;
+    return {P::gets_tighter, {Temperature{loss.kelvin}, -loss.slack}};
+  if (loss.share < 1.0)
+    return {P::loses_some,
+            {Temperature{loss.kelvin}, loss.slack, loss.lost, Words{loss.how}, Share{loss.share},
+             loss.dock_tension}};
+  return {P::loses_all,
+          {Temperature{loss.kelvin}, loss.slack, loss.lost, Words{loss.how}, loss.dock_tension}};
 }
 
 void look_at_cold(const Rig& rig, const DerivedStay& derived, const std::string& name, double coldest,
@@ -179,19 +189,17 @@ void look_at_cold(const Rig& rig, const DerivedStay& derived, const std::string&
     return;
   const ColdLoss loss = cold_loss(rig, derived, coldest);
   if (!loss.not_checked.empty()) {
-    std::string words;
-    for (const std::string& one : loss.not_checked)
-      words += (words.empty() ? "" : "; ") + one;
-    report.not_checked(words);
+    report.not_checked(joined(loss.not_checked, Join::semicolon));
     return;
   }
-  const std::string words = cold_words(loss);
+  const Remark words = cold_words(loss);
   if (is_below(most, loss.share))
-    report.find(diagnose("cold-slack", {{"stay", name}, {"words", words}, {"most", percent_text(most)}})
-                    .at(rig[derived.stay].place)
-                    .about(name));
+    report.find(
+        diagnose("cold-slack", {{"stay", name}, {"words", say(rig, words)}, {"most", percent_text(most)}})
+            .at(rig[derived.stay].place)
+            .about(name));
   else
-    report.pass(words + (loss.slack > Length{} ? "; at most " + percent_text(most) : ""));
+    report.pass(loss.slack > Length{} ? Remark(Common::at_most, {Remarks{{words}}, Share{most}}) : words);
 }
 
 void check_cold_slack(const Rig& rig, const Derived& derived, CheckReport& report) {
@@ -200,7 +208,7 @@ void check_cold_slack(const Rig& rig, const Derived& derived, CheckReport& repor
     return;
   const auto coldest = stated_coldest(rig);
   if (!coldest) {
-    report.not_checked("this rig", "coldest of take-up is not stated");
+    report.not_checked(said(Common::this_rig), {P::coldest_not_stated});
     return;
   }
   look_at_stays(rig, derived, report,

@@ -5,6 +5,8 @@
 #include "rules/strength/lines_of_stays.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/strength_phrases.hpp"
 
 #include <algorithm>
 #include <array>
@@ -13,6 +15,10 @@
 namespace sheerpole::line_numbers {
 
 namespace {
+
+using Common = CommonCheckPhrase;
+
+using P = StrengthCheckPhrase;
 
 /// Laid up of round wires, so that the metal fills a share of the circle only.
 bool is_stranded(const LineMaterial& material) {
@@ -23,8 +29,8 @@ bool is_stranded(const LineMaterial& material) {
          });
 }
 
-std::string gigapascals(double pascals) {
-  return format_fixed(pascals / 1e9, 1) + " GPa";
+Fixed gigapascals(double pascals) {
+  return {pascals / 1e9, 1};
 }
 
 void check_modulus_on_wrong_area(const Rig& rig, const Derived& derived, CheckReport& report) {
@@ -38,32 +44,33 @@ void check_modulus_on_wrong_area(const Rig& rig, const Derived& derived, CheckRe
     const auto stiffness = line_stiffness(wire);
     const auto area = gross_area(wire.diameter.value);
     if (!stiffness || !area || !(*area > 0.0)) {
-      report.not_checked(wire.name, "stiffness is not stated");
+      report.not_checked(wire.name, {Common::not_stated, {Words{"stiffness"}}});
       continue;
     }
     const double on_circle = stiffness->value.newtons() / *area;
-    const std::string words = "EA " + force_text(stiffness->value) + " is " + gigapascals(on_circle) +
-                              " on the full circle of " + length_text(wire.diameter.value);
+    const Remark words(P::on_full_circle, {stiffness->value, gigapascals(on_circle), wire.diameter.value});
+    const Remark at_most(P::gigapascals, {gigapascals(*most)});
     if (is_below(*most, on_circle))
       report.find(diagnose("modulus-on-wrong-area",
-                           {{"line", wire.name}, {"words", words}, {"most", gigapascals(*most)}})
+                           {{"line", wire.name}, {"words", say(rig, words)}, {"most", say(rig, at_most)}})
                       .at(stiffness->provenance.place.value_or(wire.place))
                       .and_at(wire.place, wire.construction)
                       .about(wire.name));
     else
-      report.pass(wire.name, words + "; at most " + gigapascals(*most));
+      report.pass(wire.name, {Common::at_most, {Remarks{{words}}, Remarks{{at_most}}}});
   }
 }
 
-/// "0.83 kN/mm2"
-std::string on_square(double pascals) {
-  return format_fixed(pascals / 1e9, 2) + " kN/mm2";
+/// In kN/mm2.
+Fixed on_square(double pascals) {
+  return {pascals / 1e9, 2};
 }
 
-std::string bounds(std::optional<double> low, std::optional<double> high) {
+Remark bounds(std::optional<double> low, std::optional<double> high) {
   if (low && high)
-    return "lines have " + format_fixed(*low / 1e9, 2) + " to " + on_square(*high);
-  return low ? "lines have " + on_square(*low) + " or more" : "lines have " + on_square(*high) + " or less";
+    return {P::lines_have_between, {on_square(*low), on_square(*high)}};
+  return low ? Remark(P::lines_have_more, {on_square(*low)})
+             : Remark(P::lines_have_less, {on_square(*high)});
 }
 
 void check_break_load_unlikely(const Rig& rig, const Derived& derived, CheckReport& report) {
@@ -75,15 +82,14 @@ void check_break_load_unlikely(const Rig& rig, const Derived& derived, CheckRepo
     const LineMaterial& line = rig[id];
     const double diameter = line.diameter.value.metres();
     if (!line.break_load || !(diameter > 0.0)) {
-      report.not_checked(line.name, "break-load is not stated");
+      report.not_checked(line.name, {Common::not_stated, {Words{"break-load"}}});
       continue;
     }
     const double ratio = line.break_load->value.newtons() / (diameter * diameter);
-    const std::string words = "break load " + force_text(line.break_load->value) + " over (" +
-                              length_text(line.diameter.value) + ")^2 is " + on_square(ratio) + "; " +
-                              bounds(low, high);
+    const Remark words(P::over_square, {line.break_load->value, line.diameter.value, on_square(ratio),
+                                        Remarks{{bounds(low, high)}}});
     if ((low && is_below(ratio, *low)) || (high && is_below(*high, ratio)))
-      report.find(diagnose("break-load-unlikely", {{"line", line.name}, {"words", words}})
+      report.find(diagnose("break-load-unlikely", {{"line", line.name}, {"words", say(rig, words)}})
                       .at(line.break_load->provenance.place.value_or(line.place))
                       .about(line.name));
     else

@@ -3,6 +3,8 @@
 #include "calculate/facts.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/strength_phrases.hpp"
 
 #include <algorithm>
 #include <map>
@@ -50,14 +52,16 @@ std::vector<MaterialId> lines_in_use(const Rig& rig, const Derived& derived) {
 std::optional<DockShare> dock_share(const Stay& stay, const LineMaterial& line, StayReport& report) {
   const auto dock = fact_force(stay.particulars, "dock-tension");
   if (!dock || !line.break_load) {
-    report.not_checked(!dock ? "dock-tension is not stated"
-                             : "break-load of " + line.name + " is not stated");
+    report.not_checked(
+        !dock ? Remark(CommonCheckPhrase::not_stated, {Words{"dock-tension"}})
+              : Remark(CommonCheckPhrase::of_not_stated, {Words{"break-load"}, Words{line.name}}));
     return std::nullopt;
   }
   const double share = dock->value / line.break_load->value;
-  return DockShare{share, dock->provenance.place.value_or(stay.place),
-                   "dock tension " + force_text(dock->value) + " is " + percent_text(share) + " of the " +
-                       force_text(line.break_load->value) + " of " + line.name};
+  return DockShare{share,
+                   dock->provenance.place.value_or(stay.place),
+                   {StrengthCheckPhrase::dock_share,
+                    {dock->value, Share{share}, line.break_load->value, Words{line.name}}}};
 }
 
 bool is_hmpe(const LineMaterial& material) {

@@ -5,7 +5,6 @@
 #include "rules/by_side.hpp"
 
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace sheerpole {
@@ -20,8 +19,8 @@ std::vector<MaterialId> lines_in_use(const Rig& rig, const Derived& derived);
 /// The dock tension of a stay over the break load of one of its lines.
 struct DockShare {
   double share = 0.0;
-  Span place;        ///< where the tension is stated
-  std::string words; ///< "dock tension 12 kN is 15 % of the 80 kN of wire-8"
+  Span place;   ///< where the tension is stated
+  Remark words; ///< "dock tension 12 kN is 15 % of the 80 kN of wire-8"
 };
 
 /// Nothing when the tension or the break load is not stated, which is reported.

@@ -6,6 +6,8 @@
 #include "rules/strength/lines_of_stays.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/strength_phrases.hpp"
 
 #include <algorithm>
 #include <array>
@@ -15,6 +17,10 @@ namespace sheerpole::mast_loads {
 
 namespace {
 
+using Common = CommonCheckPhrase;
+
+using P = StrengthCheckPhrase;
+
 /// Holds the dock tension of every wire and rod, over its break load, against one limit. Rope is set by its
 /// geometry and is not looked at.
 template <Limit limit>
@@ -23,25 +29,25 @@ void check_pretension(const Rig& rig, const Derived& derived, CheckReport& repor
   const auto bound = rig.limits.value(limit);
   if (!bound)
     return;
-  const std::string bound_words = (at_least ? "; at least " : "; at most ") + percent_text(*bound);
-  look_at_stays(
-      rig, derived, report,
-      [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
-        for (const MaterialId id : lines_of(derived_stay)) {
-          const LineMaterial& line = rig[id];
-          if (line.kind != LineMaterial::Kind::wire && line.kind != LineMaterial::Kind::rod)
-            continue;
-          const auto dock = dock_share(rig[derived_stay.stay], line, of_stay);
-          if (!dock)
-            continue;
-          const std::string words = dock->words + bound_words;
-          if (at_least ? is_below(dock->share, *bound) : is_below(*bound, dock->share))
-            of_stay.find(
-                diagnose(report.check(), {{"stay", name}, {"words", words}}).at(dock->place).about(name));
-          else
-            of_stay.pass(words);
-        }
-      });
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+                  for (const MaterialId id : lines_of(derived_stay)) {
+                    const LineMaterial& line = rig[id];
+                    if (line.kind != LineMaterial::Kind::wire && line.kind != LineMaterial::Kind::rod)
+                      continue;
+                    const auto dock = dock_share(rig[derived_stay.stay], line, of_stay);
+                    if (!dock)
+                      continue;
+                    const Remark words(at_least ? Common::at_least : Common::at_most,
+                                       {Remarks{{dock->words}}, Share{*bound}});
+                    if (at_least ? is_below(dock->share, *bound) : is_below(*bound, dock->share))
+                      of_stay.find(diagnose(report.check(), {{"stay", name}, {"words", say(rig, words)}})
+                                       .at(dock->place)
+                                       .about(name));
+                    else
+                      of_stay.pass(words);
+                  }
+                });
 }
 
 struct LoadedPanel {
@@ -71,42 +77,40 @@ const Spar* spar_named(const Rig& rig, const std::string& name) {
 }
 
 void look_at_panels(const Rig& rig, const LoadScreening& screening, double least, CheckReport& report) {
-  const std::string by = "load-screening of " + screening.of;
+  const Remark by(P::screening_of, {Words{screening.of}});
   const Spar* mast = spar_named(rig, screening.spar);
   if (!screening.equilibrium) {
-    report.not_checked(screening.of,
-                       by + ": " + (screening.not_checked.empty() ? "" : screening.not_checked.front()));
+    report.not_checked(
+        screening.of,
+        {Common::of_something,
+         {Remarks{{by}}, Words{screening.not_checked.empty() ? "" : screening.not_checked.front()}}});
     return;
   }
   if (mast == nullptr) {
-    report.not_checked(screening.of, "none of its points stands on a spar (points on SPAR, or carries)");
+    report.not_checked(screening.of, {P::no_spar});
     return;
   }
   const auto stiffness = fact_number(mast->particulars, "bending-stiffness-across");
   if (!stiffness) {
-    report.not_checked(mast->name, "bending-stiffness-across is not stated");
+    report.not_checked(mast->name, {Common::not_stated, {Words{"bending-stiffness-across"}}});
     return;
   }
   const LoadedPanel worst = worst_of(screening.panels, stiffness->value);
   if (worst.panel == nullptr) {
-    report.not_checked(mast->name,
-                       "where its lowest panel begins is not stated (heel, or partners of a mast "
-                       "that stands on the keel)");
+    report.not_checked(mast->name, {P::no_lowest_panel});
     return;
   }
-  const std::string words = "from " + worst.panel->name + ", " + length_text(worst.panel->length) +
-                            ", it buckles at " + force_text(worst.buckles) +
-                            " with pinned ends (pi^2 x EI " + format_number(stiffness->value / 1e3) +
-                            " kNm2 / length^2), " + times_text(worst.times) + " times its compression of " +
-                            force_text(worst.panel->compression) + " by the " + by;
+  const Remark words(P::buckles_at, {Words{worst.panel->name}, worst.panel->length, worst.buckles,
+                                     Words{format_number(stiffness->value / 1e3)}, Fixed{worst.times, 2},
+                                     worst.panel->compression, Remarks{{by}}});
   if (is_below(worst.times, least))
-    report.find(
-        diagnose("panel-overloaded", {{"mast", mast->name}, {"words", words}, {"least", times_text(least)}})
-            .at(stiffness->provenance.place.value_or(mast->place))
-            .and_at(screening.place, "gives the compression")
-            .about(mast->name));
+    report.find(diagnose("panel-overloaded",
+                         {{"mast", mast->name}, {"words", say(rig, words)}, {"least", times_text(least)}})
+                    .at(stiffness->provenance.place.value_or(mast->place))
+                    .and_at(screening.place, said(P::gives_compression))
+                    .about(mast->name));
   else
-    report.pass(mast->name, words + "; at least " + times_text(least));
+    report.pass(mast->name, {Common::at_least, {Remarks{{words}}, Fixed{least, 2}}});
 }
 
 bool is_mast(const Spar& spar) {
@@ -125,7 +129,7 @@ void check_panel_overloaded(const Rig& rig, const Derived& derived, CheckReport&
     }
   for (const Spar& spar : rig.spars)
     if (is_mast(spar) && std::find(screened.begin(), screened.end(), spar.name) == screened.end())
-      report.not_checked(spar.name, "no load-screening by joint-equilibrium gives its compression");
+      report.not_checked(spar.name, {P::no_screening});
 }
 
 constexpr std::array rows{

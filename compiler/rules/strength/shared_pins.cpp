@@ -1,6 +1,8 @@
 #include "calculate/facts.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "rules/check_table.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/strength_phrases.hpp"
 
 #include <array>
 #include <map>
@@ -11,6 +13,10 @@
 namespace sheerpole::shared_pins {
 
 namespace {
+
+using Common = CommonCheckPhrase;
+
+using P = StrengthCheckPhrase;
 
 /// The point that a stay ends on and the chainplate at the end of its stack.
 using PlatePin = std::pair<std::uint32_t, std::uint32_t>;
@@ -39,6 +45,7 @@ const ChainLink* lowest_pin(const Stay& stay, const StayChain& chain) {
 /// What one shared pin came to, in words that are the same on both sides when the sides are alike.
 struct SharedPin {
   CheckOutcome outcome = CheckOutcome::not_checked;
+  Remark remark;
   std::string words;
 };
 
@@ -62,21 +69,21 @@ public:
 
 private:
   SharedPin look_at(const std::vector<const DerivedStay*>& stays) const {
-    std::string names;
-    std::string lacking;
+    Remarks names;
+    Remarks lacking;
     std::string sum_words;
     Force sum;
     std::optional<Force> pin;
     std::string pin_how;
     for (const DerivedStay* derived : stays) {
       const Stay& stay = rig_[derived->stay];
-      names += (names.empty() ? "" : ", ") + stay.base;
+      names.all.push_back({Common::as_it_is, {Words{stay.base}}});
       const auto load = fact_force(stay.particulars, "load");
       if (load) {
         sum += load->value;
         sum_words += (sum_words.empty() ? "" : " + ") + force_text(load->value);
       } else {
-        lacking += (lacking.empty() ? "" : ", ") + ("load of " + stay.base);
+        lacking.all.push_back({P::lacks_of, {Words{"load"}, Words{stay.base}}});
       }
       const ChainLink* link = lowest_pin(stay, derived->chain);
       if (link != nullptr && link->break_load && (!pin || *link->break_load < *pin)) {
@@ -85,13 +92,17 @@ private:
       }
     }
     if (!pin)
-      lacking += (lacking.empty() ? "" : ", ") + std::string("pin-stress or pin-break-load of the pin");
-    if (!lacking.empty())
-      return {CheckOutcome::not_checked, "shared by " + names + "; not stated: " + lacking};
+      lacking.all.push_back(P::pin_lacks);
+    if (!lacking.all.empty())
+      return shared(CheckOutcome::not_checked, {P::shared_not_stated, {names, lacking}});
     const double times = *pin / sum;
-    return {is_below(times, factor_) ? CheckOutcome::finding : CheckOutcome::pass,
-            names + " pull with " + sum_words + " = " + force_text(sum) + " on one pin that holds " +
-                force_text(*pin) + " (" + pin_how + "), " + times_text(times) + " times their sum"};
+    return shared(
+        is_below(times, factor_) ? CheckOutcome::finding : CheckOutcome::pass,
+        {P::pull_on_one_pin, {names, Words{sum_words}, sum, *pin, Words{pin_how}, Fixed{times, 2}}});
+  }
+
+  SharedPin shared(CheckOutcome outcome, const Remark& remark) const {
+    return {outcome, remark, say(rig_, remark)};
   }
 
   const SharedPin* twin_of(const PlatePin& pin, const std::map<PlatePin, SharedPin>& shared) const {
@@ -112,12 +123,12 @@ private:
     if (result.outcome == CheckOutcome::not_checked) {
       report_.not_checked(place, result.words);
     } else if (result.outcome == CheckOutcome::pass) {
-      report_.pass(place, result.words + "; at least " + times_text(factor_));
+      report_.pass(place, {Common::at_least, {Remarks{{result.remark}}, Fixed{factor_, 2}}});
     } else {
       const Stay& stay = rig_[first.stay];
       report_.find(diagnose("shared-pin-weak",
                             {{"point", place}, {"words", result.words}, {"least", times_text(factor_)}})
-                       .at(stay.stack.back().place, "the pin that they share")
+                       .at(stay.stack.back().place, said(P::pin_they_share))
                        .about(place));
     }
   }

@@ -5,6 +5,8 @@
 #include "rules/geometry/spreader_tips.hpp"
 #include "rules/user/rule_facts.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/own_rule_phrases.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -103,28 +105,28 @@ std::string bound_text(const Sourced<Quantity>& bound) {
 }
 
 /// What is wrong with a number by the rule; empty when nothing is.
-std::string broken_by(const UserRule& rule, double value) {
+Remark broken_by(const UserRule& rule, double value) {
   // A hair of the number itself, so that what is written alike is alike; of a length a micrometre.
   const auto slack = [&](const Sourced<Quantity>& bound) {
     return bound.value.dimension == dimension::length ? threshold::negligible.metres()
                                                       : 1e-9 * std::abs(bound.value.si);
   };
   if (rule.at_least && value < rule.at_least->value.si - slack(*rule.at_least))
-    return "less than " + bound_text(*rule.at_least);
+    return {OwnRulePhrase::less_than, {Words{bound_text(*rule.at_least)}}};
   if (rule.at_most && value > rule.at_most->value.si + slack(*rule.at_most))
-    return "more than " + bound_text(*rule.at_most);
+    return {OwnRulePhrase::more_than, {Words{bound_text(*rule.at_most)}}};
   return {};
 }
 
-std::string broken_by(const UserRule& rule, const RuleFact& fact) {
+Remark broken_by(const UserRule& rule, const RuleFact& fact) {
   const auto stated = [&](const std::string& word) {
     return std::find(fact.words.begin(), fact.words.end(), word) != fact.words.end();
   };
   const bool text = fact.text.starts_with('"');
   if (!rule.is.empty() && !stated(rule.is))
-    return "not " + (text ? "\"" + rule.is + "\"" : rule.is);
+    return {text ? OwnRulePhrase::not_text : OwnRulePhrase::not_word, {Words{rule.is}}};
   if (!rule.is_not.empty() && stated(rule.is_not))
-    return "which it should not be";
+    return OwnRulePhrase::should_not_be;
   return {};
 }
 
@@ -135,10 +137,10 @@ Diagnostic finding_of(const UserRule& rule, const std::string& subject, const st
   finding.slug = rule.name;
   finding.severity = severity_of(rule.severity);
   finding.message = subject + ": " + rule.message + " (" + what + ")";
-  finding.why = rule.why.empty() ? "a rule of this rig's own files asks for it" : rule.why;
+  finding.why = rule.why.empty() ? said(OwnRulePhrase::asked_for) : rule.why;
   finding.subject = subject;
   finding.primary = Label{place, label};
-  finding.others.push_back({rule.place, "the rule"});
+  finding.others.push_back({rule.place, said(OwnRulePhrase::the_rule)});
   finding.own_rule = OwnRule{rule.title.empty() ? rule.message : rule.title,
                              rule.message + (rule.why.empty() ? "" : ": " + rule.why) +
                                  (rule.mend.empty() ? "" : ". " + rule.mend),
@@ -154,39 +156,43 @@ bool dimensions_differ(const UserRule& rule, const RuleFact& fact) {
 }
 
 /// One property of one thing. `place` is where the thing is declared.
-void look_at_fact(const UserRule& rule, const RuleFact& fact, const std::string& subject, Span place,
-                  StayReport& report) {
+void look_at_fact(const Rig& rig, const UserRule& rule, const RuleFact& fact, const std::string& subject,
+                  Span place, StayReport& report) {
   if (!fact.stated) {
+    const std::string words = say(rig, {CommonCheckPhrase::not_stated, {Words{rule.property}}});
     if (rule.to_be_stated)
-      report.find(finding_of(rule, subject, rule.property + " is not stated", place,
-                             rule.property + " is not stated"));
+      report.find(finding_of(rule, subject, words, place, words));
     else
-      report.not_checked(rule.property + " is not stated");
+      report.not_checked(words);
     return;
   }
-  const std::string said = rule.property + " " + fact.text;
+  const std::string seen = say(rig, {OwnRulePhrase::property_is, {Words{rule.property}, Words{fact.text}}});
   if (dimensions_differ(rule, fact)) {
-    report.not_checked(said + ": it is stated in another unit than the bound, diameters or a length");
+    report.not_checked({OwnRulePhrase::other_unit, {Words{seen}}});
     return;
   }
-  const std::string how = fact.number ? broken_by(rule, fact.number->si) : broken_by(rule, fact);
+  const Remark how = fact.number ? broken_by(rule, fact.number->si) : broken_by(rule, fact);
   if (how.empty())
-    report.pass(said);
+    report.pass(seen);
   else
-    report.find(finding_of(rule, subject, said + ", " + how, fact.place.value_or(place), said));
+    report.find(finding_of(rule, subject,
+                           say(rig, {OwnRulePhrase::seen_and_broken, {Words{seen}, Remarks{{how}}}}),
+                           fact.place.value_or(place), seen));
 }
 
-void look_at_quantity(const UserRule& rule, const DerivedStay& derived_stay, const Stay& stay,
-                      const std::string& name, StayReport& report) {
+void look_at_quantity(const Rig& rig, const UserRule& rule, const DerivedStay& derived_stay,
+                      const Stay& stay, const std::string& name, StayReport& report) {
   const std::vector<Length> values = stay_quantity(derived_stay, rule.quantity);
   if (values.empty())
-    report.not_checked("it has no " + rule.quantity + " in numbers");
+    report.not_checked({OwnRulePhrase::none_in_numbers, {Words{rule.quantity}}});
   for (const Length value : values) {
-    const std::string said = rule.quantity + " " + length_text(value);
-    if (const std::string how = broken_by(rule, value.metres()); !how.empty())
-      report.find(finding_of(rule, name, said + ", " + how, stay.place, said));
+    const std::string seen = say(rig, {OwnRulePhrase::property_is, {Words{rule.quantity}, value}});
+    if (const Remark how = broken_by(rule, value.metres()); !how.empty())
+      report.find(finding_of(rule, name,
+                             say(rig, {OwnRulePhrase::seen_and_broken, {Words{seen}, Remarks{{how}}}}),
+                             stay.place, seen));
     else
-      report.pass(said);
+      report.pass(seen);
   }
 }
 
@@ -197,16 +203,16 @@ void look_at_stays_of(const UserRule& rule, const Rig& rig, const Derived& deriv
                     return;
                   const Stay& stay = rig[derived_stay.stay];
                   if (rule.quantity.empty())
-                    look_at_fact(rule, rule_fact(rig, stay, rule.property), name, stay.place, of_stay);
+                    look_at_fact(rig, rule, rule_fact(rig, stay, rule.property), name, stay.place, of_stay);
                   else
-                    look_at_quantity(rule, derived_stay, stay, name, of_stay);
+                    look_at_quantity(rig, rule, derived_stay, stay, name, of_stay);
                 });
 }
 
 void look_at_others(const UserRule& rule, const Rig& rig, CheckReport& report) {
   for (const RuleSubject& subject : rule_subjects(rig, rule)) {
-    StayReport of_subject;
-    look_at_fact(rule, subject.fact, subject.name, subject.place, of_subject);
+    StayReport of_subject(rig);
+    look_at_fact(rig, rule, subject.fact, subject.name, subject.place, of_subject);
     hand_on(of_subject, subject.name, report);
   }
 }
@@ -216,10 +222,10 @@ void look_at_others(const UserRule& rule, const Rig& rig, CheckReport& report) {
 void check_user_rules(const Rig& rig, const Derived& derived, DiagnosticSink& sink,
                       std::vector<CheckResult>& results) {
   for (const UserRule& rule : rig.rules) {
-    CheckReport report(rule.name, sink, results);
+    CheckReport report(rule.name, rig, sink, results);
     if (!rule.active) {
-      report.not_checked("this rig", "the rule is switched off");
-      report.say(diagnose("rule-switched-off", {{"rule", rule.name}}).at(rule.place).about(rule.name));
+      report.not_checked(said(CommonCheckPhrase::this_rig), {OwnRulePhrase::rule_off});
+      report.mention(diagnose("rule-switched-off", {{"rule", rule.name}}).at(rule.place).about(rule.name));
     } else if (rule.looks_at == "stays") {
       look_at_stays_of(rule, rig, derived, report);
     } else {

@@ -18,7 +18,7 @@ inline std::vector<CheckResult> run_check(std::string_view slug, const Rig& rig,
   const CheckRow* row = find_check(slug);
   EXPECT_NE(row, nullptr) << slug;
   std::vector<CheckResult> results;
-  CheckReport report(slug, sink, results);
+  CheckReport report(slug, rig, sink, results);
   if (row != nullptr)
     row->run(rig, calculate(rig), report);
   return results;
