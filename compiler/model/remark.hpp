@@ -84,7 +84,6 @@ enum class PhraseSubject : std::uint8_t {
   // What the checks say, by the subject of the check; their phrases are in wording/checks/.
   common_check,
   length_check,
-  joint_check,
   securing_check,
   adjuster_check,
   splice_check,

@@ -5,7 +5,6 @@
 #include "wording/checks/common_phrases.hpp"
 #include "wording/checks/evidence_phrases.hpp"
 #include "wording/checks/geometry_phrases.hpp"
-#include "wording/checks/joint_phrases.hpp"
 #include "wording/checks/length_phrases.hpp"
 #include "wording/checks/own_rule_phrases.hpp"
 #include "wording/checks/securing_phrases.hpp"
@@ -37,8 +36,6 @@ std::string_view phrase_of(const Remark& remark) {
     return words(static_cast<CommonCheckPhrase>(remark.number()));
   case PhraseSubject::length_check:
     return words(static_cast<LengthCheckPhrase>(remark.number()));
-  case PhraseSubject::joint_check:
-    return words(static_cast<JointCheckPhrase>(remark.number()));
   case PhraseSubject::securing_check:
     return words(static_cast<SecuringCheckPhrase>(remark.number()));
   case PhraseSubject::adjuster_check:

@@ -2,7 +2,6 @@
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
 #include "wording/checks/common_phrases.hpp"
-#include "wording/checks/joint_phrases.hpp"
 
 #include <array>
 
@@ -13,13 +12,11 @@ namespace {
 
 using Common = CommonCheckPhrase;
 
-using P = JointCheckPhrase;
-
 void add_finding(const Stay& stay, const Joint& joint, const JointCheck& check, const std::string& name,
                  StayReport& report) {
   find_once(report, diagnose(check.slug, {{"stay", name}, {"joint", joint.name}, {"words", check.words}})
                         .at(stay.stack[joint.lower].place, said(Common::this_one))
-                        .and_at(stay.stack[joint.upper].place, said(P::under_this_one))
+                        .and_at(stay.stack[joint.upper].place, said(Common::under_this_one))
                         .about(name));
 }
 

@@ -11,12 +11,12 @@ std::string_view words(CommonCheckPhrase phrase) {
     return "{} is not stated";
   case of_not_stated:
     return "{} of {} is not stated";
-  case of_part_not_stated:
-    return "{}: {} is not stated";
   case as_it_is:
     return "{}";
   case this_one:
     return "this one";
+  case under_this_one:
+    return "under this one";
   case stated_here:
     return "stated here";
   case at_least:

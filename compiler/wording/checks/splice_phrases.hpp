@@ -9,7 +9,6 @@ namespace sheerpole {
 /// What the checks on splices and eyes say.
 enum class SpliceCheckPhrase : std::uint16_t {
   splice_on,
-  eye_round,
   buries,
   diameters,
   hardly_any_below,

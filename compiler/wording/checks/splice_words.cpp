@@ -7,8 +7,6 @@ std::string_view words(SpliceCheckPhrase phrase) {
   switch (phrase) {
   case splice_on:
     return "{} on {}";
-  case eye_round:
-    return "{} round {}";
   case buries:
     return "{} on {} buries {}, {} d";
   case diameters:
