@@ -32,8 +32,106 @@ struct CheckRow {
   LimitSet limits = {}; ///< thresholds that it goes by; when none of them has a value it cannot look
 };
 
-/// All checks, table by table: each subject has its checks, their helpers and its table in the file of its
-/// name.
+using CheckTable = std::vector<CheckRow>;
+
+// The tables: each subject has its checks, their helpers and its table in the file of its name.
+// lengths/
+namespace stay_lengths {
+extern const CheckTable checks;
+}
+namespace cut_inputs {
+extern const CheckTable checks;
+}
+namespace expectations {
+extern const CheckTable checks;
+}
+// joints/
+namespace joint_comparisons {
+extern const CheckTable checks;
+}
+// securing/
+namespace pins_and_threads {
+extern const CheckTable checks;
+}
+namespace articulation_checks {
+extern const CheckTable checks;
+}
+namespace metals {
+extern const CheckTable checks;
+}
+namespace access {
+extern const CheckTable checks;
+}
+namespace rope_bearing {
+extern const CheckTable checks;
+}
+// adjusters/
+namespace adjuster_range {
+extern const CheckTable checks;
+}
+namespace take_up_account {
+extern const CheckTable checks;
+}
+namespace screws {
+extern const CheckTable checks;
+}
+namespace reserve {
+extern const CheckTable checks;
+}
+namespace lashings {
+extern const CheckTable checks;
+}
+// splices/
+namespace buries {
+extern const CheckTable checks;
+}
+namespace eyes {
+extern const CheckTable checks;
+}
+// geometry/
+namespace spreaders {
+extern const CheckTable checks;
+}
+namespace leads {
+extern const CheckTable checks;
+}
+namespace clearance {
+extern const CheckTable checks;
+}
+namespace whole_rig {
+extern const CheckTable checks;
+}
+// strength/
+namespace chain {
+extern const CheckTable checks;
+}
+namespace shared_pins {
+extern const CheckTable checks;
+}
+namespace line_behaviour {
+extern const CheckTable checks;
+}
+namespace line_numbers {
+extern const CheckTable checks;
+}
+namespace mast_loads {
+extern const CheckTable checks;
+}
+// evidence/
+namespace readings {
+extern const CheckTable checks;
+}
+namespace sources {
+extern const CheckTable checks;
+}
+namespace ages {
+extern const CheckTable checks;
+}
+namespace inspections {
+extern const CheckTable checks;
+}
+
+/// All checks, table by table.
 std::span<const CheckRow> all_checks();
 
 /// Which check goes by which threshold, in the order of the thresholds and then of the checks.

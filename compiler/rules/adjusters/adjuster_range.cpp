@@ -8,7 +8,6 @@
 #include "wording/checks/common_phrases.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 /// Whether an adjuster is set where it can be, and with thread enough.
@@ -222,18 +221,14 @@ void check_state_out_of_range(const Rig& rig, const Derived& derived, CheckRepor
   }
 }
 
-constexpr std::array rows{
+} // namespace
+
+const CheckTable checks{
     CheckRow{"adjuster-out-of-range", check_adjuster_out_of_range},
     CheckRow{"thread-engagement-low", check_thread_engagement_low, {Limit::thread_engaged}},
     CheckRow{"adjuster-near-end", check_adjuster_near_end, {Limit::adjuster_reserve}},
     CheckRow{"adjuster-between-holes", check_adjuster_between_holes},
     CheckRow{"state-out-of-range", check_state_out_of_range},
 };
-
-} // namespace
-
-std::span<const CheckRow> checks() {
-  return rows;
-}
 
 } // namespace sheerpole::adjuster_range

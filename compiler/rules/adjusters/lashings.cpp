@@ -8,7 +8,6 @@
 #include "wording/checks/adjuster_phrases.hpp"
 #include "wording/checks/common_phrases.hpp"
 
-#include <array>
 #include <optional>
 
 /// Lashings and their knots.
@@ -111,15 +110,10 @@ void check_knot_factor_high(const Rig& rig, const Derived& derived, CheckReport&
       });
 }
 
-constexpr std::array rows{
-    CheckRow{"lashing-weak", check_lashing_weak, {Limit::lashing_strength, Limit::lashing_legs}},
-    CheckRow{"knot-factor-high", check_knot_factor_high, {Limit::knot_factor}},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{
+    CheckRow{"lashing-weak", check_lashing_weak, {Limit::lashing_strength, Limit::lashing_legs}},
+    CheckRow{"knot-factor-high", check_knot_factor_high, {Limit::knot_factor}}};
 
 } // namespace sheerpole::lashings

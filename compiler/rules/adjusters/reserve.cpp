@@ -6,7 +6,6 @@
 #include "wording/checks/common_phrases.hpp"
 
 #include <algorithm>
-#include <array>
 #include <string>
 
 /// Whether enough is left to take up, for bedding-in and for what is not known to the millimetre.
@@ -156,16 +155,10 @@ void check_adjusters_differ(const Rig& rig, const Derived& derived, CheckReport&
   }
 }
 
-constexpr std::array rows{
-    CheckRow{"take-up-low", check_take_up_low, {Limit::take_up_left}},
-    CheckRow{"reach-in-doubt", check_reach_in_doubt},
-    CheckRow{"adjusters-differ", check_adjusters_differ},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{CheckRow{"take-up-low", check_take_up_low, {Limit::take_up_left}},
+                        CheckRow{"reach-in-doubt", check_reach_in_doubt},
+                        CheckRow{"adjusters-differ", check_adjusters_differ}};
 
 } // namespace sheerpole::reserve

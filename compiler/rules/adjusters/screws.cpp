@@ -6,8 +6,6 @@
 #include "wording/checks/adjuster_phrases.hpp"
 #include "wording/checks/common_phrases.hpp"
 
-#include <array>
-
 /// How a screw is made and how far it is closed.
 namespace sheerpole::screws {
 
@@ -83,15 +81,10 @@ void check_adjuster_mostly_closed(const Rig& rig, const Derived& derived, CheckR
       });
 }
 
-constexpr std::array rows{
-    CheckRow{"screw-same-hand", check_screw_same_hand},
-    CheckRow{"adjuster-mostly-closed", check_adjuster_mostly_closed, {Limit::first_fit_closed}},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{
+    CheckRow{"screw-same-hand", check_screw_same_hand},
+    CheckRow{"adjuster-mostly-closed", check_adjuster_mostly_closed, {Limit::first_fit_closed}}};
 
 } // namespace sheerpole::screws

@@ -4,8 +4,6 @@
 #include "wording/checks/adjuster_phrases.hpp"
 #include "wording/checks/common_phrases.hpp"
 
-#include <array>
-
 /// Whether what the adjusters can give out and take up lasts.
 namespace sheerpole::take_up_account {
 
@@ -78,15 +76,8 @@ void check_no_fit(const Rig& rig, const Derived& derived, CheckReport& report) {
       });
 }
 
-constexpr std::array rows{
-    CheckRow{"take-up-spent", check_take_up_spent},
-    CheckRow{"no-fit", check_no_fit},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{CheckRow{"take-up-spent", check_take_up_spent}, CheckRow{"no-fit", check_no_fit}};
 
 } // namespace sheerpole::take_up_account

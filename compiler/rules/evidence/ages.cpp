@@ -4,8 +4,6 @@
 #include "rules/evidence/dated_facts.hpp"
 #include "wording/checks/evidence_phrases.hpp"
 
-#include <array>
-
 /// How long things have been in service.
 namespace sheerpole::ages {
 
@@ -75,15 +73,9 @@ void check_hardware_old(const Rig& rig, const Derived& /*derived*/, CheckReport&
   }
 }
 
-constexpr std::array rows{
-    CheckRow{"line-old", check_line_old, {Limit::wire_age, Limit::rope_age}},
-    CheckRow{"hardware-old", check_hardware_old, {Limit::hardware_age}},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{CheckRow{"line-old", check_line_old, {Limit::wire_age, Limit::rope_age}},
+                        CheckRow{"hardware-old", check_hardware_old, {Limit::hardware_age}}};
 
 } // namespace sheerpole::ages

@@ -5,7 +5,6 @@
 #include "wording/checks/evidence_phrases.hpp"
 
 #include <algorithm>
-#include <array>
 
 /// The inspection log.
 namespace sheerpole::inspections {
@@ -102,16 +101,10 @@ void check_inspection_old(const Rig& rig, const Derived& derived, CheckReport& r
       });
 }
 
-constexpr std::array rows{
-    CheckRow{"marked-renew", check_marked<to_renew>},
-    CheckRow{"marked-watch", check_marked<to_watch>},
-    CheckRow{"inspection-old", check_inspection_old, {Limit::inspection_age}},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{CheckRow{"marked-renew", check_marked<to_renew>},
+                        CheckRow{"marked-watch", check_marked<to_watch>},
+                        CheckRow{"inspection-old", check_inspection_old, {Limit::inspection_age}}};
 
 } // namespace sheerpole::inspections

@@ -6,7 +6,6 @@
 #include "wording/checks/evidence_phrases.hpp"
 
 #include <algorithm>
-#include <array>
 
 /// The readings that lengths rest on.
 namespace sheerpole::readings {
@@ -102,16 +101,10 @@ void check_reading_old(const Rig& rig, const Derived& derived, CheckReport& repo
                 });
 }
 
-constexpr std::array rows{
-    CheckRow{"reading-bare", check_reading_bare},
-    CheckRow{"tape-sags", check_tape_sags, {Limit::tape_sag}},
-    CheckRow{"reading-old", check_reading_old, {Limit::reading_age}},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{CheckRow{"reading-bare", check_reading_bare},
+                        CheckRow{"tape-sags", check_tape_sags, {Limit::tape_sag}},
+                        CheckRow{"reading-old", check_reading_old, {Limit::reading_age}}};
 
 } // namespace sheerpole::readings

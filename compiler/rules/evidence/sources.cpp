@@ -7,7 +7,6 @@
 #include "wording/checks/common_phrases.hpp"
 #include "wording/checks/evidence_phrases.hpp"
 
-#include <array>
 #include <cstdint>
 #include <iterator>
 #include <set>
@@ -150,16 +149,11 @@ void check_installed_without_evidence(const Rig& rig, const Derived& derived, Ch
   }
 }
 
-constexpr std::array rows{
-    CheckRow{"made-differs", check_made_differs, {Limit::made_apart}},
-    CheckRow{"number-without-source", check_number_without_source, {Limit::untraced_numbers}},
-    CheckRow{"installed-without-evidence", check_installed_without_evidence},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{
+    CheckRow{"made-differs", check_made_differs, {Limit::made_apart}},
+    CheckRow{"number-without-source", check_number_without_source, {Limit::untraced_numbers}},
+    CheckRow{"installed-without-evidence", check_installed_without_evidence}};
 
 } // namespace sheerpole::sources

@@ -8,7 +8,6 @@
 #include "wording/checks/common_phrases.hpp"
 #include "wording/checks/geometry_phrases.hpp"
 
-#include <array>
 #include <cmath>
 #include <utility>
 
@@ -197,16 +196,10 @@ void check_stay_through_deck(const Rig& rig, const Derived& derived, CheckReport
                 });
 }
 
-constexpr std::array rows{
-    CheckRow{"stays-cross", check_stays_cross, {Limit::stays_apart}},
-    CheckRow{"stay-through-spar", check_stay_through_spar, {Limit::stays_apart}},
-    CheckRow{"stay-through-deck", check_stay_through_deck},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{CheckRow{"stays-cross", check_stays_cross, {Limit::stays_apart}},
+                        CheckRow{"stay-through-spar", check_stay_through_spar, {Limit::stays_apart}},
+                        CheckRow{"stay-through-deck", check_stay_through_deck}};
 
 } // namespace sheerpole::clearance

@@ -9,7 +9,6 @@
 #include "wording/checks/common_phrases.hpp"
 #include "wording/checks/geometry_phrases.hpp"
 
-#include <array>
 #include <cmath>
 
 /// How stays lead away from the mast, to their chainplates and through a junction.
@@ -154,7 +153,9 @@ void check_junction_off_line(const Rig& rig, const Derived& /*derived*/, CheckRe
   }
 }
 
-constexpr std::array rows{
+} // namespace
+
+const CheckTable checks{
     CheckRow{"stay-angle-small", check_shroud_angle<Limit::stay_angle_least>, {Limit::stay_angle_least}},
     CheckRow{
         "stay-angle-below-usual", check_shroud_angle<Limit::stay_angle_usual>, {Limit::stay_angle_usual}},
@@ -162,11 +163,5 @@ constexpr std::array rows{
     CheckRow{"plate-far-off-lead", check_plate_lead<Limit::plate_off_most>, {Limit::plate_off_most}},
     CheckRow{"junction-off-line", check_junction_off_line, {Limit::junction_off}},
 };
-
-} // namespace
-
-std::span<const CheckRow> checks() {
-  return rows;
-}
 
 } // namespace sheerpole::leads

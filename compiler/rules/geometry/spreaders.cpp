@@ -6,7 +6,6 @@
 #include "wording/checks/geometry_phrases.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <utility>
 
@@ -183,18 +182,14 @@ void check_tip_held_twice(const Rig& rig, const Derived& /*derived*/, CheckRepor
   });
 }
 
-constexpr std::array rows{
+} // namespace
+
+const CheckTable checks{
     CheckRow{"spreader-off-bisector", check_bisector<Limit::bisector_usual>, {Limit::bisector_usual}},
     CheckRow{"spreader-far-off-bisector", check_bisector<Limit::bisector_most>, {Limit::bisector_most}},
     CheckRow{"tip-pulled-out", check_tip_pulled_out},
     CheckRow{"tip-not-held", check_tip_not_held},
     CheckRow{"tip-held-twice", check_tip_held_twice},
 };
-
-} // namespace
-
-std::span<const CheckRow> checks() {
-  return rows;
-}
 
 } // namespace sheerpole::spreaders

@@ -6,8 +6,6 @@
 #include "wording/checks/common_phrases.hpp"
 #include "wording/checks/geometry_phrases.hpp"
 
-#include <array>
-
 /// The rig as a whole: whether each mast is held every way, and the foretriangle.
 namespace sheerpole::whole_rig {
 
@@ -107,15 +105,10 @@ void check_foretriangle_differs(const Rig& rig, const Derived& /*derived*/, Chec
   }
 }
 
-constexpr std::array rows{
-    CheckRow{"direction-not-held", check_direction_not_held},
-    CheckRow{"foretriangle-differs", check_foretriangle_differs, {Limit::foretriangle_apart}},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{
+    CheckRow{"direction-not-held", check_direction_not_held},
+    CheckRow{"foretriangle-differs", check_foretriangle_differs, {Limit::foretriangle_apart}}};
 
 } // namespace sheerpole::whole_rig

@@ -3,8 +3,6 @@
 #include "rules/stack_parts.hpp"
 #include "wording/checks/common_phrases.hpp"
 
-#include <array>
-
 /// What meets at a joint, compared: one check for each kind of comparison.
 namespace sheerpole::joint_comparisons {
 
@@ -50,7 +48,9 @@ void check_ends(const Rig& rig, const Derived& derived, CheckReport& report) {
   report_comparison(rig, derived, "ends", report);
 }
 
-constexpr std::array rows{
+} // namespace
+
+const CheckTable checks{
     CheckRow{"ends-do-not-join", check_ends},
     CheckRow{"jaws-meet", check_comparison},
     CheckRow{"pin-too-big", check_comparison},
@@ -74,11 +74,5 @@ constexpr std::array rows{
     CheckRow{"seat-too-wide", check_comparison, {Limit::seat_width}},
     CheckRow{"seat-too-small", check_comparison, {Limit::seat_usual, Limit::seat_least}},
 };
-
-} // namespace
-
-std::span<const CheckRow> checks() {
-  return rows;
-}
 
 } // namespace sheerpole::joint_comparisons

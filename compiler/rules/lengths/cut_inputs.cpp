@@ -4,7 +4,6 @@
 #include "wording/checks/length_phrases.hpp"
 
 #include <algorithm>
-#include <array>
 #include <map>
 
 /// What a cut rests on: inputs that are missing, values that are assumed.
@@ -210,15 +209,9 @@ void check_assumed_input(const Rig& rig, const Derived& derived, CheckReport& re
   }
 }
 
-constexpr std::array rows{
-    CheckRow{"cut-is-draft", check_cut_is_draft},
-    CheckRow{"assumed-input", check_assumed_input},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{CheckRow{"cut-is-draft", check_cut_is_draft},
+                        CheckRow{"assumed-input", check_assumed_input}};
 
 } // namespace sheerpole::cut_inputs

@@ -4,7 +4,6 @@
 #include "units/quantity_text.hpp"
 #include "wording/checks/length_phrases.hpp"
 
-#include <array>
 #include <iterator>
 
 /// What the files themselves expect of a number, and the test splices that they rest on.
@@ -79,15 +78,9 @@ void check_test_splice_reversed(const Rig& rig, const Derived& /*derived*/, Chec
   }
 }
 
-constexpr std::array rows{
-    CheckRow{"expectation-missed", check_expectation_missed},
-    CheckRow{"test-splice-reversed", check_test_splice_reversed},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{CheckRow{"expectation-missed", check_expectation_missed},
+                        CheckRow{"test-splice-reversed", check_test_splice_reversed}};
 
 } // namespace sheerpole::expectations

@@ -5,7 +5,6 @@
 #include "wording/checks/length_phrases.hpp"
 
 #include <algorithm>
-#include <array>
 
 /// What the lengths of a stay come to: its body, its two ways, its two sides.
 namespace sheerpole::stay_lengths {
@@ -268,18 +267,14 @@ void check_pair_differs(const Rig& rig, const Derived& derived, CheckReport& rep
   }
 }
 
-constexpr std::array rows{
+} // namespace
+
+const CheckTable checks{
     CheckRow{"negative-body", check_negative_body},
     CheckRow{"splice-on-wire", check_splice_on_wire},
     CheckRow{"path-runs-upwards", check_path_runs_upwards, {Limit::path_rise}},
     CheckRow{"routes-differ", check_routes_differ, {Limit::routes_apart}},
     CheckRow{"pair-differs", check_pair_differs, {Limit::pair_apart, Limit::pair_apart_share}},
 };
-
-} // namespace
-
-std::span<const CheckRow> checks() {
-  return rows;
-}
 
 } // namespace sheerpole::stay_lengths

@@ -6,7 +6,6 @@
 #include "wording/checks/securing_phrases.hpp"
 
 #include <algorithm>
-#include <array>
 
 /// What can be looked at when the rig is up.
 namespace sheerpole::access {
@@ -72,15 +71,9 @@ void check_not_accessible(const Rig& rig, const Derived& derived, CheckReport& r
                 });
 }
 
-constexpr std::array rows{
-    CheckRow{"no-witness-hole", check_no_witness_hole},
-    CheckRow{"not-accessible", check_not_accessible},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{CheckRow{"no-witness-hole", check_no_witness_hole},
+                        CheckRow{"not-accessible", check_not_accessible}};
 
 } // namespace sheerpole::access

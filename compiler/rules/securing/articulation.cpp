@@ -6,7 +6,6 @@
 #include "wording/checks/securing_phrases.hpp"
 
 #include <algorithm>
-#include <array>
 #include <utility>
 
 /// Whether the ends of a stay can swing.
@@ -124,16 +123,10 @@ void check_pins_parallel(const Rig& rig, const Derived& derived, CheckReport& re
                 });
 }
 
-constexpr std::array rows{
-    CheckRow{"no-toggle-aloft", check_toggle<Where::aloft>},
-    CheckRow{"no-toggle-below", check_toggle<Where::below>},
-    CheckRow{"pins-parallel", check_pins_parallel},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{CheckRow{"no-toggle-aloft", check_toggle<Where::aloft>},
+                        CheckRow{"no-toggle-below", check_toggle<Where::below>},
+                        CheckRow{"pins-parallel", check_pins_parallel}};
 
 } // namespace sheerpole::articulation_checks

@@ -105,14 +105,8 @@ void check_metals_differ(const Rig& rig, const Derived& derived, CheckReport& re
                 });
 }
 
-constexpr std::array rows{
-    CheckRow{"metals-differ", check_metals_differ},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{CheckRow{"metals-differ", check_metals_differ}};
 
 } // namespace sheerpole::metals

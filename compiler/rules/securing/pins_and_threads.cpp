@@ -5,7 +5,6 @@
 #include "wording/checks/common_phrases.hpp"
 #include "wording/checks/securing_phrases.hpp"
 
-#include <array>
 #include <optional>
 
 /// What keeps a pin in its hole and a screw from turning.
@@ -101,15 +100,9 @@ void check_thread_not_locked(const Rig& rig, const Derived& derived, CheckReport
                 });
 }
 
-constexpr std::array rows{
-    CheckRow{"pin-not-secured", check_pin_not_secured},
-    CheckRow{"thread-not-locked", check_thread_not_locked},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{CheckRow{"pin-not-secured", check_pin_not_secured},
+                        CheckRow{"thread-not-locked", check_thread_not_locked}};
 
 } // namespace sheerpole::pins_and_threads

@@ -8,7 +8,6 @@
 #include "wording/checks/securing_phrases.hpp"
 
 #include <algorithm>
-#include <array>
 #include <utility>
 
 /// What a line bears on: edges, tips and thimbles.
@@ -238,17 +237,13 @@ void check_bearing_offset_zero(const Rig& rig, const Derived& derived, CheckRepo
                 });
 }
 
-constexpr std::array rows{
+} // namespace
+
+const CheckTable checks{
     CheckRow{"edge-sharp", check_edge_sharp, {Limit::edge_radius}},
     CheckRow{"thimble-for-wire", check_thimble_for_wire},
     CheckRow{"no-chafe-gear", check_no_chafe_gear},
     CheckRow{"bearing-offset-zero", check_bearing_offset_zero},
 };
-
-} // namespace
-
-std::span<const CheckRow> checks() {
-  return rows;
-}
 
 } // namespace sheerpole::rope_bearing

@@ -8,7 +8,6 @@
 #include "wording/checks/common_phrases.hpp"
 #include "wording/checks/splice_phrases.hpp"
 
-#include <array>
 #include <cmath>
 
 /// Splices that hold by their bury.
@@ -211,18 +210,14 @@ void check_splice_not_locked(const Rig& rig, const Derived& derived, CheckReport
       });
 }
 
-constexpr std::array rows{
+} // namespace
+
+const CheckTable checks{
     CheckRow{"bury-short", check_bury_short, {Limit::bury_least}},
     CheckRow{"bury-below-usual", check_bury_below_usual, {Limit::bury_usual}},
     CheckRow{"taper-short", check_taper_short, {Limit::taper_least}},
     CheckRow{"burys-overlap", check_burys_overlap},
     CheckRow{"splice-not-locked", check_splice_not_locked},
 };
-
-} // namespace
-
-std::span<const CheckRow> checks() {
-  return rows;
-}
 
 } // namespace sheerpole::buries

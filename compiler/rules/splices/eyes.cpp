@@ -4,7 +4,6 @@
 #include "units/quantity_text.hpp"
 #include "wording/checks/splice_phrases.hpp"
 
-#include <array>
 #include <utility>
 #include <vector>
 
@@ -121,17 +120,13 @@ void check_eye_ways_differ(const Rig& rig, const Derived& derived, CheckReport& 
       });
 }
 
-constexpr std::array rows{
+} // namespace
+
+const CheckTable checks{
     CheckRow{"eye-short", check_eye_size<EyeSize::too_short>, {Limit::eye_least}},
     CheckRow{"eye-below-usual", check_eye_size<EyeSize::below_usual>, {Limit::eye_usual}},
     CheckRow{"eye-angle-wide", check_eye_size<EyeSize::angle_wide>, {Limit::eye_angle}},
     CheckRow{"eye-ways-differ", check_eye_ways_differ, {Limit::eye_ways_apart}},
 };
-
-} // namespace
-
-std::span<const CheckRow> checks() {
-  return rows;
-}
 
 } // namespace sheerpole::eyes

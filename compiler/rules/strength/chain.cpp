@@ -6,7 +6,6 @@
 #include "wording/checks/strength_phrases.hpp"
 
 #include <algorithm>
-#include <array>
 #include <string>
 #include <vector>
 
@@ -209,16 +208,11 @@ void check_against(const Rig& rig, const Derived& derived, CheckReport& report) 
                 });
 }
 
-constexpr std::array rows{
-    CheckRow{"weakest-part", check_weakest_part},
-    CheckRow{"factor-low", check_against<Limit::break_factor, look_at_factor>, {Limit::break_factor}},
-    CheckRow{"pin-bearing-high", check_against<Limit::pin_bearing, look_at_holes>, {Limit::pin_bearing}},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{
+    CheckRow{"weakest-part", check_weakest_part},
+    CheckRow{"factor-low", check_against<Limit::break_factor, look_at_factor>, {Limit::break_factor}},
+    CheckRow{"pin-bearing-high", check_against<Limit::pin_bearing, look_at_holes>, {Limit::pin_bearing}}};
 
 } // namespace sheerpole::chain

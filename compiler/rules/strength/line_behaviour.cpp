@@ -11,7 +11,6 @@
 #include "wording/checks/strength_phrases.hpp"
 
 #include <algorithm>
-#include <array>
 #include <optional>
 #include <string>
 #include <utility>
@@ -217,7 +216,9 @@ void check_cold_slack(const Rig& rig, const Derived& derived, CheckReport& repor
                 });
 }
 
-constexpr std::array rows{
+} // namespace
+
+const CheckTable checks{
     CheckRow{"pair-stretch-differs", check_pair_stretch_differs, {Limit::stiffness_apart}},
     CheckRow{"creep-load-high",
              check_hmpe<Limit::creep_load, Limit::creep_load_most, look_at_creep>,
@@ -227,11 +228,5 @@ constexpr std::array rows{
              {Limit::rope_heat, Limit::rope_heat_most}},
     CheckRow{"cold-slack", check_cold_slack, {Limit::cold_loss}},
 };
-
-} // namespace
-
-std::span<const CheckRow> checks() {
-  return rows;
-}
 
 } // namespace sheerpole::line_behaviour

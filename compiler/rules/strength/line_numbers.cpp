@@ -97,16 +97,11 @@ void check_break_load_unlikely(const Rig& rig, const Derived& derived, CheckRepo
   }
 }
 
-constexpr std::array rows{
-    CheckRow{"modulus-on-wrong-area", check_modulus_on_wrong_area, {Limit::gross_modulus}},
-    CheckRow{
-        "break-load-unlikely", check_break_load_unlikely, {Limit::break_load_low, Limit::break_load_high}},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{
+    CheckRow{"modulus-on-wrong-area", check_modulus_on_wrong_area, {Limit::gross_modulus}},
+    CheckRow{
+        "break-load-unlikely", check_break_load_unlikely, {Limit::break_load_low, Limit::break_load_high}}};
 
 } // namespace sheerpole::line_numbers

@@ -10,7 +10,6 @@
 #include "wording/checks/strength_phrases.hpp"
 
 #include <algorithm>
-#include <array>
 
 /// What is pulled at the dock, and what that and the sails press into the mast.
 namespace sheerpole::mast_loads {
@@ -132,16 +131,11 @@ void check_panel_overloaded(const Rig& rig, const Derived& derived, CheckReport&
       report.not_checked(spar.name, {P::no_screening});
 }
 
-constexpr std::array rows{
-    CheckRow{"pretension-low", check_pretension<Limit::pretension_least>, {Limit::pretension_least}},
-    CheckRow{"pretension-high", check_pretension<Limit::pretension_most>, {Limit::pretension_most}},
-    CheckRow{"panel-overloaded", check_panel_overloaded, {Limit::buckling_factor}},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{
+    CheckRow{"pretension-low", check_pretension<Limit::pretension_least>, {Limit::pretension_least}},
+    CheckRow{"pretension-high", check_pretension<Limit::pretension_most>, {Limit::pretension_most}},
+    CheckRow{"panel-overloaded", check_panel_overloaded, {Limit::buckling_factor}}};
 
 } // namespace sheerpole::mast_loads

@@ -4,7 +4,6 @@
 #include "wording/checks/common_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"
 
-#include <array>
 #include <map>
 #include <optional>
 #include <utility>
@@ -144,14 +143,8 @@ void check_shared_pin_weak(const Rig& rig, const Derived& derived, CheckReport& 
     SharedPins(rig, derived, *factor, report).look();
 }
 
-constexpr std::array rows{
-    CheckRow{"shared-pin-weak", check_shared_pin_weak, {Limit::break_factor}},
-};
-
 } // namespace
 
-std::span<const CheckRow> checks() {
-  return rows;
-}
+const CheckTable checks{CheckRow{"shared-pin-weak", check_shared_pin_weak, {Limit::break_factor}}};
 
 } // namespace sheerpole::shared_pins
