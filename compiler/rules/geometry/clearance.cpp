@@ -32,13 +32,22 @@ Words tenths_of(Length length) {
   return {format_millimetres(length, 1)};
 }
 
-std::string millimetres_text(Length length) {
-  return format_millimetres(length, 1) + " mm";
-}
-
 Remark height_words(const SpacePoint& place) {
   return {place.z < Length{} ? P::below_waterline : P::above_waterline,
           {Fixed{std::abs(place.z.metres()), 2}}};
+}
+
+/// Looks at each stay that runs through points, by its number; of another it is not known where it runs.
+template <class Look>
+void look_at_paths(const Rig& rig, const Derived& derived, CheckReport& report, const Look& look) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+                  const Stay& stay = rig[derived_stay.stay];
+                  if (stay.path.size() < 2)
+                    of_stay.not_checked({Common::no_path_through_points});
+                  else
+                    look(stay, derived_stay.stay.index(), name, of_stay);
+                });
 }
 
 void check_stays_cross(const Rig& rig, const Derived& derived, CheckReport& report) {
@@ -50,27 +59,22 @@ void check_stays_cross(const Rig& rig, const Derived& derived, CheckReport& repo
   std::vector<bool> met(rig.stays.size(), false); // each two are told of the first of them
   for (const NearMiss& miss : misses.found)
     met[miss.stay.index()] = met[miss.other] = true;
-  look_at_stays(rig, derived, report,
-                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
-                  const Stay& stay = rig[derived_stay.stay];
-                  if (stay.path.size() < 2) {
-                    of_stay.not_checked({Common::no_path_through_points});
-                    return;
-                  }
-                  for (const NearMiss* miss : by_stay[derived_stay.stay.index()]) {
+  look_at_paths(rig, derived, report,
+                [&](const Stay& stay, std::size_t number, const std::string& name, StayReport& of_stay) {
+                  for (const NearMiss* miss : by_stay[number]) {
                     const Stay& other = rig.stays[miss->other];
                     const std::string other_name = other.side == stay.side ? other.base : other.name;
                     of_stay.find(diagnose("stays-cross",
                                           {{"stay", name},
                                            {"other", other_name},
-                                           {"distance", millimetres_text(miss->distance)},
+                                           {"distance", tenths_of(miss->distance).text + " mm"},
                                            {"least", length_text(least_distance(rig, stay, other, *limit))},
                                            {"height", say(rig, height_words(miss->place))}})
                                      .at(stay.path[miss->segment].place, said(P::from_here_down))
                                      .and_at(other.place, said(P::other_stay))
                                      .about(name));
                   }
-                  if (!met[derived_stay.stay.index()])
+                  if (!met[number])
                     of_stay.pass({P::none_within, {*limit}});
                 });
   if (!misses.complete)
@@ -134,13 +138,8 @@ void check_stay_through_spar(const Rig& rig, const Derived& derived, CheckReport
   const std::vector<Body> bodies = bodies_of(rig, report);
   const NearMisses misses = stays_on_spreaders(rig, *limit);
   const auto by_stay = misses_by_stay(rig, misses);
-  look_at_stays(rig, derived, report,
-                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
-                  const Stay& stay = rig[derived_stay.stay];
-                  if (stay.path.size() < 2) {
-                    of_stay.not_checked({Common::no_path_through_points});
-                    return;
-                  }
+  look_at_paths(rig, derived, report,
+                [&](const Stay& stay, std::size_t number, const std::string& name, StayReport& of_stay) {
                   std::vector<std::string> clear_of;
                   for (const Body& body : bodies) {
                     const SparClearance at = spar_clearance(rig, stay, *body.spar, body.body, *limit);
@@ -150,7 +149,7 @@ void check_stay_through_spar(const Rig& rig, const Derived& derived, CheckReport
                     else
                       clear_of.push_back(body.spar->name);
                   }
-                  for (const NearMiss* miss : by_stay[derived_stay.stay.index()]) {
+                  for (const NearMiss* miss : by_stay[number]) {
                     const Spreader& spreader = rig.spreaders[miss->other];
                     const std::string other =
                         spreader.side == stay.side ? without_side(spreader.name) : spreader.name;
@@ -158,7 +157,7 @@ void check_stay_through_spar(const Rig& rig, const Derived& derived, CheckReport
                                                  {P::passes_at, {Words{other}, tenths_of(miss->distance)}},
                                                  spreader.place));
                   }
-                  if (!rig.spreaders.empty() && by_stay[derived_stay.stay.index()].empty())
+                  if (!rig.spreaders.empty() && by_stay[number].empty())
                     clear_of.push_back(said(P::the_spreaders));
                   if (!clear_of.empty() && of_stay.found().empty())
                     of_stay.pass({P::clear_of, {Words{all_of(clear_of)}}});
@@ -176,24 +175,19 @@ void check_stay_through_deck(const Rig& rig, const Derived& derived, CheckReport
     report.not_checked(said(Common::this_rig), {P::no_deck_edge});
     return;
   }
-  look_at_stays(rig, derived, report,
-                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
-                  const Stay& stay = rig[derived_stay.stay];
-                  if (stay.path.size() < 2) {
-                    of_stay.not_checked({Common::no_path_through_points});
-                    return;
-                  }
-                  const std::vector<SpaceSegment> segments = segments_of(rig, stay);
-                  for (std::size_t i = 0; i < segments.size(); ++i)
-                    if (const auto through = through_deck(segments[i], *outline, spared_at_ends))
-                      of_stay.find(
-                          diagnose("stay-through-deck",
-                                   {{"stay", name}, {"depth", format_millimetres(through->below) + " mm"}})
-                              .at(stay.path[i + 1].place, said(P::on_the_way))
-                              .about(name));
-                  if (of_stay.found().empty())
-                    of_stay.pass({P::not_through_deck});
-                });
+  look_at_paths(
+      rig, derived, report,
+      [&](const Stay& stay, std::size_t /*number*/, const std::string& name, StayReport& of_stay) {
+        const std::vector<SpaceSegment> segments = segments_of(rig, stay);
+        for (std::size_t i = 0; i < segments.size(); ++i)
+          if (const auto through = through_deck(segments[i], *outline, spared_at_ends))
+            of_stay.find(diagnose("stay-through-deck",
+                                  {{"stay", name}, {"depth", format_millimetres(through->below) + " mm"}})
+                             .at(stay.path[i + 1].place, said(P::on_the_way))
+                             .about(name));
+        if (of_stay.found().empty())
+          of_stay.pass({P::not_through_deck});
+      });
 }
 
 } // namespace
