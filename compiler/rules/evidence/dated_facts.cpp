@@ -14,8 +14,6 @@ constexpr double days_of_year = 365.25;
 
 } // namespace
 
-} // namespace
-
 std::optional<CalendarDay> report_day(const Rig& rig) {
   return parse_day(rig.boat.report_date);
 }
