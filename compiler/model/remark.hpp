@@ -8,6 +8,7 @@
 #include <initializer_list>
 #include <string>
 #include <type_traits>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -98,7 +99,16 @@ enum class PhraseSubject : std::uint8_t {
   uncertainty,
   change,
   stock,
-  check
+  // What the checks say, by the subject of the check; their phrases are in wording/checks/.
+  common_check,
+  length_check,
+  securing_check,
+  adjuster_check,
+  splice_check,
+  geometry_check,
+  strength_check,
+  evidence_check,
+  own_rule
 };
 
 /// What a calculation has to say, without a word of English: which phrase, and what fills it in. Phrases of
@@ -110,9 +120,15 @@ public:
   Remark() = default;
 
   template <class Phrase>
-  requires std::is_enum_v<Phrase> Remark(Phrase phrase,
-                                         std::initializer_list<RemarkArgument> arguments = {})
+    requires std::is_enum_v<Phrase>
+  Remark(Phrase phrase, std::initializer_list<RemarkArgument> arguments = {})
       : subject_(subject_of(phrase)), number_(static_cast<std::uint16_t>(phrase)), arguments_(arguments) {}
+
+  template <class Phrase>
+    requires std::is_enum_v<Phrase>
+  Remark(Phrase phrase, std::vector<RemarkArgument> arguments)
+      : subject_(subject_of(phrase)), number_(static_cast<std::uint16_t>(phrase)),
+        arguments_(std::move(arguments)) {}
 
   bool empty() const { return subject_ == PhraseSubject::none; }
   PhraseSubject subject() const { return subject_; }

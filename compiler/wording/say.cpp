@@ -36,9 +36,7 @@ public:
   std::string operator()(SpliceId id) const { return rig_[id].name; }
   std::string operator()(PartId id) const { return rig_[id].name; }
   std::string operator()(StayId id) const { return rig_[id].name; }
-  std::string operator()(const Remarks& remarks) const {
-    return joined(say_each(rig_, remarks.all), remarks.join);
-  }
+  std::string operator()(const Remarks& remarks) const { return say(rig_, remarks); }
 
 private:
   const Rig& rig_;
@@ -68,6 +66,10 @@ std::string say(const Rig& rig, const Remark& remark) {
     text += std::visit(ArgumentWords(rig), remark.arguments()[place]);
   }
   return text;
+}
+
+std::string say(const Rig& rig, const Remarks& remarks) {
+  return joined(say_each(rig, remarks.all), remarks.join);
 }
 
 std::vector<std::string> say_each(const Rig& rig, const std::vector<Remark>& remarks) {

@@ -28,9 +28,9 @@ void compare_socket(JointComparison& to, const End& socket, const LineMaterial& 
   if (construction == nullptr)
     to.missing(JointFinding::wire_construction_differs, socket, "construction");
   else
-    to.add(JointFinding::wire_construction_differs, construction->text == material.construction,
+    to.add(JointFinding::wire_construction_differs, construction->text == material.construction.text,
            Remark(JointPhrase::construction_in_terminal,
-                  {Words{material.name}, Words{material.construction}, Words{construction->text}}));
+                  {Words{material.name}, Words{material.construction.text}, Words{construction->text}}));
 }
 
 /// A rope lies in the groove when that is neither narrower than the rope nor much wider.
