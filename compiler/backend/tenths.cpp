@@ -26,4 +26,10 @@ std::string format_signed(Tenths tenths) {
   return (tenths.count < 0 ? "" : "+") + format_tenths(tenths);
 }
 
+std::string format_turns(Length travel, const std::optional<Length>& travel_per_turn) {
+  if (!travel_per_turn || *travel_per_turn == Length{})
+    return {};
+  return format_fixed(travel / *travel_per_turn, 1);
+}
+
 } // namespace sheerpole

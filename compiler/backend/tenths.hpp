@@ -1,9 +1,11 @@
 #pragma once
 
+#include "calculate/derived.hpp"
 #include "units/length.hpp"
 
 #include <compare>
 #include <cstdint>
+#include <optional>
 #include <string>
 
 namespace sheerpole {
@@ -31,5 +33,9 @@ std::string format_tenths(Tenths tenths);
 
 /// The same with its sign, as a row of a sum: "+11641.7", "-16.0".
 std::string format_signed(Tenths tenths);
+
+/// Turns of the adjuster's screw for this travel, rounded to 0.1: "11.8". Empty for an adjuster without a
+/// screw.
+std::string format_turns(Length travel, const std::optional<Length>& travel_per_turn);
 
 } // namespace sheerpole

@@ -1,6 +1,4 @@
-#include "plugins/cut-list/block_text.hpp"
-
-#include "plugins/cut-list/bench_text.hpp"
+#include "plugins/cut-list/cut_list.hpp"
 
 #include "calculate/least_engagement_words.hpp"
 

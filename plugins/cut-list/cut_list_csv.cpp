@@ -1,5 +1,5 @@
-#include "backend/printed_mark.hpp"
-#include "plugins/cut-list/cut_list_forms.hpp"
+#include "backend/printed_sums.hpp"
+#include "plugins/cut-list/cut_list.hpp"
 
 namespace sheerpole {
 

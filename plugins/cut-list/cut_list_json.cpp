@@ -1,6 +1,6 @@
-#include "plugins/cut-list/cut_list_forms.hpp"
+#include "plugins/cut-list/cut_list.hpp"
 
-#include "backend/json/behaviour_json.hpp"
+#include "backend/json/json_parts.hpp"
 
 namespace sheerpole {
 

@@ -1,9 +1,8 @@
 #include "backend/backend.hpp"
-#include "backend/diagram/strip_drawings.hpp"
-#include "backend/part_words.hpp"
+#include "backend/diagram/stay_strips.hpp"
+#include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
-#include "plugins/survey-report/finding_class.hpp"
-#include "plugins/survey-report/report_document.hpp"
+#include "plugins/survey-report/survey_report.hpp"
 
 #include <algorithm>
 #include <map>

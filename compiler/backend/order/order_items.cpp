@@ -1,6 +1,6 @@
 #include "backend/order/order_items.hpp"
 
-#include "backend/piece_sum.hpp"
+#include "backend/printed_sums.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/joints/joint.hpp"
 #include "units/format_length.hpp"

@@ -1,7 +1,6 @@
 #include "backend/page/text_paper.hpp"
 
-#include "backend/drawing/label_box.hpp"
-#include "backend/drawing/text_width.hpp"
+#include "backend/drawing/label_text.hpp"
 #include "backend/text_page.hpp"
 #include "base/code_point.hpp"
 

@@ -1,4 +1,4 @@
-#include "backend/source_words.hpp"
+#include "backend/paper_words.hpp"
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
 #include "units/format_length.hpp"

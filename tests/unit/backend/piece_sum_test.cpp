@@ -1,4 +1,4 @@
-#include "backend/piece_sum.hpp"
+#include "backend/printed_sums.hpp"
 #include "unit/backend/sample_rig.hpp"
 
 #include <gmock/gmock.h>

@@ -2,8 +2,6 @@
 
 #include "backend/card/card_piece.hpp"
 #include "driver/compile.hpp"
-#include "plugins/bench-card/card_page.hpp"
-#include "plugins/bench-card/card_steps.hpp"
 #include "plugins/cut-list/cut_list.hpp"
 #include "source/file_reader.hpp"
 #include "unit/calculate/compiled_rig.hpp"
