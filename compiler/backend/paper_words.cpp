@@ -12,6 +12,24 @@ std::string boat_title(const CheckedRig& checked) {
   return title.empty() ? "Boat without a name" : title;
 }
 
+void add_words(std::string& text, std::string_view between, std::string_view more) {
+  if (!text.empty() && !more.empty())
+    text += between;
+  text += more;
+}
+
+std::string joined(const std::vector<std::string>& texts, std::string_view between) {
+  return joined(texts, between, [](const std::string& text) { return std::string_view(text); });
+}
+
+std::string led_by(std::string_view lead, std::string_view text) {
+  return text.empty() ? std::string() : std::string(lead) + std::string(text);
+}
+
+std::string who_and_when(const TensionEstimate& estimate) {
+  return joined({estimate.by, estimate.date}, ", ");
+}
+
 std::string source_words(const Provenance& provenance) {
   std::string words(name_of(provenance.source_class));
   if (!provenance.note.empty())
@@ -21,10 +39,7 @@ std::string source_words(const Provenance& provenance) {
   // For an assumed number the class says it all.
   if (provenance.source_class == SourceClass::assumed || provenance.assumptions.empty())
     return words;
-  words += "; rests on assumed ";
-  for (std::size_t i = 0; i < provenance.assumptions.size(); ++i)
-    words += (i == 0 ? "" : ", ") + provenance.assumptions[i];
-  return words;
+  return words + "; rests on assumed " + joined(provenance.assumptions, ", ");
 }
 
 std::string_view route_words(LengthRoute route) {
@@ -57,23 +72,23 @@ std::string_view name_of(LengthRoute route) {
 
 std::string length_or_range(const Part& part) {
   if (part.length)
-    return format_tenths(Tenths::of(part.length->value));
+    return format_tenths(part.length->value);
   if (part.shortest && part.longest)
-    return format_tenths(Tenths::of(part.shortest->value)) + " to " +
-           format_tenths(Tenths::of(part.longest->value));
+    return format_tenths(part.shortest->value) + " to " + format_tenths(part.longest->value);
   return {};
 }
 
 std::string end_words(const End& end) {
-  std::string words = end.type;
-  for (std::size_t i = 0; i < end.dimensions.size(); ++i) {
-    const EndDimension& dimension = end.dimensions[i];
-    words += i == 0 ? " (" : ", ";
-    words += dimension.name + " " +
-             (dimension.text.empty() ? format_tenths(Tenths::of(dimension.length.value)) + " mm"
-                                     : dimension.text);
-  }
-  return end.dimensions.empty() ? words : words + ")";
+  if (end.dimensions.empty())
+    return end.type;
+  return end.type + " (" +
+         joined(end.dimensions, ", ",
+                [](const EndDimension& dimension) {
+                  return dimension.name + " " +
+                         (dimension.text.empty() ? format_tenths(dimension.length.value) + " mm"
+                                                 : dimension.text);
+                }) +
+         ")";
 }
 
 std::string length_source(const Part& part) {

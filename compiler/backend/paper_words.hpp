@@ -7,11 +7,32 @@
 
 #include <cstddef>
 #include <string>
+#include <string_view>
+#include <vector>
 
 namespace sheerpole {
 
 /// The boat's name as every document prints it: "Boat without a name" when she has none.
 std::string boat_title(const CheckedRig& checked);
+
+/// Puts `more` behind the text, with `between` between the two when there are two.
+void add_words(std::string& text, std::string_view between, std::string_view more);
+
+/// What `words` says of each, with `between` between them; what says nothing is left out.
+template <class Range, class Words>
+std::string joined(const Range& all, std::string_view between, const Words& words) {
+  std::string text;
+  for (const auto& one : all)
+    add_words(text, between, words(one));
+  return text;
+}
+std::string joined(const std::vector<std::string>& texts, std::string_view between);
+
+/// `lead` and the text; nothing when there is no text.
+std::string led_by(std::string_view lead, std::string_view text);
+
+/// "K. Rasmussen, 2026-04-18", as far as they are stated.
+std::string who_and_when(const TensionEstimate& estimate);
 
 /// How a number is known, in words: "maker, certificate 1142", "computed, from points; rests on assumed
 /// cap-tang". A value that was written in another unit than mm is echoed: "maker, written 7 3/8 in".

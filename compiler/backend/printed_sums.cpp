@@ -1,19 +1,21 @@
 #include "backend/printed_sums.hpp"
 
+#include "backend/paper_words.hpp"
 #include "backend/tenths.hpp"
 #include "base/internal_error.hpp"
 #include "calculate/hardware.hpp"
 #include "units/format_length.hpp"
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace sheerpole {
 
 namespace {
 
 /// The rows of `sum` behind a first term that stands for the whole sum before it.
-SumSection section_of(const LengthSum& sum, std::size_t first, Tenths before) {
-  SumSection section{sum.name, {}, before, sum.known()};
+SumSection section_of(SumSection::Kind kind, const LengthSum& sum, std::size_t first, Tenths before) {
+  SumSection section{kind, {}, before, sum.known()};
   for (std::size_t i = first; i < sum.terms.size(); ++i) {
     section.rows.push_back({&sum.terms[i], Tenths::of(sum.terms[i].amount)});
     section.total += section.rows.back().amount;
@@ -32,42 +34,58 @@ bool every_part_has_a_length(const Rig& rig, const Stay& stay) {
   });
 }
 
-std::string with_x(bool unknown, bool negative, bool zero, const std::string& size) {
-  if (!unknown)
-    return (negative ? "-" : "") + size;
-  if (zero)
-    return "X";
-  return (negative ? "X - " : "X + ") + size;
-}
-
 } // namespace
 
-const SumSection& PieceSum::section(std::string_view name) const {
+std::string_view name_of(SumSection::Kind kind) {
+  switch (kind) {
+  case SumSection::Kind::pin_to_pin:
+    return "pin-to-pin";
+  case SumSection::Kind::body:
+    return "body";
+  case SumSection::Kind::cut:
+    break;
+  }
+  return "cut";
+}
+
+const SumSection& PieceSum::section(SumSection::Kind kind) const {
   for (const SumSection& section : sections)
-    if (section.name == name)
+    if (section.kind == kind)
       return section;
   internal_error("a piece without a section of its sum");
 }
 
 PieceSum piece_sum(const Rig& rig, const DerivedStay& stay, const Piece& piece) {
+  using enum SumSection::Kind;
   PieceSum result;
   result.unknown = piece.cut.unknown;
   result.unknown_source = piece.cut.unknown_source;
   const bool from_pins = piece.body.unknown || begins_with(piece.body, stay.pin_to_pin.name);
   Tenths total;
   if (from_pins) {
-    result.sections.push_back(section_of(stay.pin_to_pin, 0, total));
+    result.sections.push_back(section_of(pin_to_pin, stay.pin_to_pin, 0, total));
     total = result.sections.back().total;
     result.body_complete = every_part_has_a_length(rig, rig[stay.stay]);
   }
   // The first term of the body is the whole pin-to-pin length, that of the cut the whole body; their rows
   // have been given already.
   result.sections.push_back(
-      section_of(piece.body, begins_with(piece.body, stay.pin_to_pin.name) ? 1 : 0, total));
+      section_of(body, piece.body, begins_with(piece.body, stay.pin_to_pin.name) ? 1 : 0, total));
   total = result.sections.back().total;
-  result.sections.push_back(section_of(piece.cut, begins_with(piece.cut, piece.body.name) ? 1 : 0, total));
+  result.sections.push_back(
+      section_of(cut, piece.cut, begins_with(piece.cut, piece.body.name) ? 1 : 0, total));
   result.cut_complete = piece.missing.empty();
+  for (SumSection& section : result.sections)
+    section.complete =
+        section.kind == pin_to_pin || (section.kind == body ? result.body_complete : result.complete());
   return result;
+}
+
+std::string how_known(const Term& term) {
+  Provenance provenance = term.provenance;
+  if (term.how.find(provenance.written) != std::string::npos) // "72 d x 9 mm" echoes the 72 d already
+    provenance.written.clear();
+  return term.how.empty() ? source_words(provenance) : term.how + "; " + source_words(provenance);
 }
 
 Tenths printed_total(const LengthSum& sum) {
@@ -77,16 +95,8 @@ Tenths printed_total(const LengthSum& sum) {
   return total;
 }
 
-std::string format_total(bool unknown, Tenths total) {
-  const bool negative = total.count < 0;
-  return with_x(unknown, negative, total.count == 0,
-                format_tenths({negative ? -total.count : total.count}));
-}
-
 std::string format_total_feet_inches(bool unknown, Tenths total) {
-  const bool negative = total.count < 0;
-  const Length size = negative ? -total.length() : total.length();
-  return with_x(unknown, negative, total.count == 0, format_feet_inches(size));
+  return with_x(unknown, total.count, format_feet_inches(Tenths{std::abs(total.count)}.length()));
 }
 
 PrintedMark printed_mark(const BenchMark& mark, Tenths cut) {

@@ -6,6 +6,7 @@
 
 #include <cstddef>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace sheerpole {
@@ -18,11 +19,16 @@ struct SumRow {
 
 /// A part of a worked sum: its rows and the running total behind them.
 struct SumSection {
-  std::string name;         ///< "pin-to-pin", "body", "cut"
+  enum class Kind { pin_to_pin, body, cut };
+  Kind kind = Kind::cut;
   std::vector<SumRow> rows; ///< what this section adds to the total of the section before it
   Tenths total;             ///< of all rows down to here; with an unknown length what is to be added to X
   Length exact;             ///< the same without rounding
+  bool complete = true;     ///< false: something that it is made of is not known yet, so the total lacks it
 };
+
+/// "pin-to-pin", "body", "cut".
+std::string_view name_of(SumSection::Kind kind);
 
 /// The whole sum of one piece, from the pins to the cut, as every document prints it: each row is rounded
 /// to 0.1 mm and a total is the sum of the rows above it.
@@ -33,19 +39,21 @@ struct PieceSum {
   bool cut_complete = true;  ///< false: something that the ends use is not known yet, so the cut lacks it
   std::vector<SumSection> sections; ///< without pin-to-pin for a line that has a length of its own
 
-  const SumSection& section(std::string_view name) const;
-  Tenths body() const { return section("body").total; }
-  Tenths cut() const { return section("cut").total; }
+  const SumSection& section(SumSection::Kind kind) const;
+  Tenths body() const { return section(SumSection::Kind::body).total; }
+  Tenths cut() const { return section(SumSection::Kind::cut).total; }
+  /// False: nobody can cut to it yet.
+  bool complete() const { return body_complete && cut_complete; }
 };
 
 /// `piece` must be one of `stay`. The rows point into both.
 PieceSum piece_sum(const Rig& rig, const DerivedStay& stay, const Piece& piece);
 
+/// How a term came about and how it is known: "72 d x 9 mm; maker". What was written is not said twice.
+std::string how_known(const Term& term);
+
 /// Sum of the rounded terms: a total of its printed rows.
 Tenths printed_total(const LengthSum& sum);
-
-/// "11641.7"; with an unknown length "X", "X + 12.3", "X - 4.0".
-std::string format_total(bool unknown, Tenths total);
 
 /// The same in feet, inches and sixteenths: `38' 2 5/16"`, `X + 3' 3 1/2"`.
 std::string format_total_feet_inches(bool unknown, Tenths total);

@@ -2,7 +2,6 @@
 
 #include "backend/card/card_piece.hpp"
 #include "backend/drawing/label_text.hpp"
-#include "backend/page/html.hpp"
 #include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
 #include "units/format_length.hpp"
@@ -106,27 +105,20 @@ void draw_piece(const CardPiece& card, double width, PaperPoint at, ShapeGroup& 
                      ""});
 }
 
-std::string joined(const std::vector<std::string>& words) {
-  std::string text;
-  for (const std::string& one : words)
-    text += (text.empty() ? "" : "; ") + one;
-  return text;
-}
-
 /// What the cut leaves out because the file says nothing of it, and what would move it if it were known.
 void add_left_out(const CardPiece& card, PageFlow& page) {
   constexpr TextLook look{.size = 2.8, .bold = false, .indent = 0.0};
   if (!card.piece->not_counted.empty())
-    page.text("Not in the cut: " + joined(card.piece->not_counted) + ".", look);
+    page.text("Not in the cut: " + joined(card.piece->not_counted, "; ") + ".", look);
   if (!card.of_stay->not_corrected.empty())
-    page.text("The reading is not corrected for: " + joined(card.of_stay->not_corrected) + ".", look);
+    page.text("The reading is not corrected for: " + joined(card.of_stay->not_corrected, "; ") + ".", look);
   std::vector<std::string> eyes;
   if (!card.piece->above.note.empty())
     eyes.push_back("aloft, " + in_card_unit(card.unit, card.piece->above.note));
   if (!card.piece->below.note.empty())
     eyes.push_back("below, " + in_card_unit(card.unit, card.piece->below.note));
   if (!eyes.empty())
-    page.text("Eyes: " + joined(eyes) + ".", look);
+    page.text("Eyes: " + joined(eyes, "; ") + ".", look);
 }
 
 /// "+ 1720 mm", "- 12 mm": with its sign, to be read in a sum.
@@ -143,7 +135,6 @@ void add_marks(const CardPiece& card, PageFlow& page) {
                               {"from below", 1.5, true},
                               {"done", 0.9},
                               {"as made", 1.4}},
-                  .rows = {},
                   .size = 3.6};
   for (std::size_t i = 0; i < card.marks.size(); ++i)
     table.rows.push_back({{.text = std::to_string(i + 1)},
@@ -221,12 +212,8 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
   add("Make every mark of the table from the one zero, the cut end aloft. Then check each from the other "
       "end.");
   const std::vector<std::string> first = threaded_first(card);
-  if (!first.empty()) {
-    std::string names;
-    for (const std::string& name : first)
-      names += (names.empty() ? "" : ", ") + name;
-    add("Goes on before the second end is closed: " + names + ".");
-  }
+  if (!first.empty())
+    add("Goes on before the second end is closed: " + joined(first, ", ") + ".");
   if (card.has_dry_fit)
     add(fmt::format("Dry fit, nothing cut or {}: {} from bearing to bearing. Hang it in its place and "
                     "look at the adjuster.",
@@ -261,25 +248,16 @@ std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, 
                     "What to mark on this piece, in which order to make it, and where to sign.");
 }
 
-BackendDescription BenchCard::describe() const {
-  return {.name = "bench-card",
-          .summary = "a page for each piece: marks from one zero, the order of work, where to sign",
-          .outputs = {"bench-cards.html"},
-          .papers = {"bench-cards.pdf"}};
-}
+BenchCard::BenchCard()
+    : PagesBackend(
+          {.name = "bench-card",
+           .file = "bench-cards",
+           .title = "Bench cards",
+           .summary = "a page for each piece: marks from one zero, the order of work, where to sign"}) {}
 
-OutputBundle BenchCard::generate(const BackendRequest& request) const {
-  const CheckedRig& checked = request.checked;
-  const std::string boat = boat_title(checked);
-  std::vector<Drawing> pages;
-  for (const CardPiece& card : card_pieces(checked))
-    for (Drawing& page : card_pages(card, boat, request.paper))
-      pages.push_back(std::move(page));
-  const std::string heading = "Bench cards of " + boat;
-  OutputBundle bundle;
-  bundle.files.push_back({"bench-cards.html", html_of_pages(heading, pages)});
-  bundle.papers.push_back({"bench-cards.pdf", heading, std::move(pages)});
-  return bundle;
+std::vector<Drawing> BenchCard::pages(const BackendRequest& request, const std::string& boat) const {
+  return pages_of_each(card_pieces(request.checked),
+                       [&](const CardPiece& card) { return card_pages(card, boat, request.paper); });
 }
 
 } // namespace sheerpole

@@ -1,8 +1,7 @@
 #pragma once
 
-#include "backend/backend.hpp"
 #include "backend/card/card_piece.hpp"
-#include "backend/page/page_flow.hpp"
+#include "backend/page/paper_files.hpp"
 
 #include <string>
 #include <vector>
@@ -26,10 +25,12 @@ std::vector<CardStep> card_steps(const CardPiece& card);
 std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, PaperSize size);
 
 /// One card for each piece, to be carried to the bench: what to mark, what to thread on, in which order.
-class BenchCard final : public Backend {
+class BenchCard final : public PagesBackend {
 public:
-  BackendDescription describe() const override;
-  OutputBundle generate(const BackendRequest& request) const override;
+  BenchCard();
+
+protected:
+  std::vector<Drawing> pages(const BackendRequest& request, const std::string& boat) const override;
 };
 
 } // namespace sheerpole

@@ -31,8 +31,7 @@ struct DueDay {
 std::vector<DueDay> due_days(const CheckedRig& checked);
 
 /// Days on which something about the rig is due, as iCalendar (RFC 5545).
-class Calendar final : public Backend {
-public:
+struct Calendar final : Backend {
   BackendDescription describe() const override;
   OutputBundle generate(const BackendRequest& request) const override;
 };

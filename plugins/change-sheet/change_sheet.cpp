@@ -4,8 +4,9 @@
 #include "backend/diagram/stay_strips.hpp"
 #include "backend/drawing/drawing.hpp"
 #include "backend/drawing/svg_writer.hpp"
+#include "backend/json/json.hpp"
 #include "backend/page/document.hpp"
-#include "backend/page/html.hpp"
+#include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
 
 #include <algorithm>
@@ -19,8 +20,7 @@ constexpr std::size_t amount_width = 14;
 
 void print_stay(const StayWords& words, TextPage& page) {
   page.rule('-');
-  page.ends(words.name + (words.title.empty() ? "" : "   " + words.title),
-            words.side.empty() ? words.kind : words.side);
+  page.ends(words.name + led_by("   ", words.title), words.side.empty() ? words.kind : words.side);
   for (const std::string& why : words.why)
     page.wrapped("  because  ", why);
   page.line("  " + padded("mm", name_width) + padded_left("was", amount_width) +
@@ -222,13 +222,12 @@ BackendDescription ChangeSheet::describe() const {
 OutputBundle ChangeSheet::generate(const BackendRequest& request) const {
   if (request.previous == nullptr)
     return {};
-  Document document = change_document(request);
+  const Document document = change_document(request);
   OutputBundle bundle;
   bundle.files.push_back({"change-sheet.txt", change_text(request)});
   bundle.files.push_back({"change-sheet.json", change_json(request)});
   bundle.files.push_back({"change-sheet.svg", write_svg(change_drawing(document))});
-  bundle.files.push_back({"change-sheet.html", html_of_document(document, request.paper)});
-  bundle.papers.push_back({"change-sheet.pdf", document.title, pages_of_document(document, request.paper)});
+  add_document("change-sheet", document, request.paper, bundle);
   return bundle;
 }
 

@@ -1,6 +1,6 @@
 #include "plugins/cut-list/cut_list.hpp"
 
-#include "backend/page/text_paper.hpp"
+#include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
 
 #include <algorithm>
@@ -37,7 +37,7 @@ bool same_row(const SumRow& a, const SumRow& b) {
 }
 
 bool same_section(const SumSection& a, const SumSection& b) {
-  return a.name == b.name &&
+  return a.kind == b.kind &&
          std::equal(a.rows.begin(), a.rows.end(), b.rows.begin(), b.rows.end(), same_row);
 }
 

@@ -17,7 +17,7 @@ struct ListedPiece {
   std::vector<DraftReason> draft_reasons;
 
   bool draft() const { return !draft_reasons.empty(); }
-  bool complete() const { return sum.body_complete && sum.cut_complete; }
+  bool complete() const { return sum.complete(); }
   /// A number that can be added up: neither X nor incomplete.
   bool has_length() const { return complete() && !sum.unknown; }
 };
@@ -69,8 +69,7 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
 void print_block(const CheckedRig& checked, const CutListBlock& block, int number, TextPage& page);
 
 /// The pieces to cut, each with its worked sum: as text for the bench, as a flat table and as JSON.
-class CutList final : public Backend {
-public:
+struct CutList final : Backend {
   BackendDescription describe() const override;
   OutputBundle generate(const BackendRequest& request) const override;
 };

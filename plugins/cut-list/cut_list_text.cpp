@@ -1,3 +1,4 @@
+#include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
 #include "backend/text_page.hpp"
@@ -42,7 +43,7 @@ void print_check_row(std::string_view name, const std::string& amount, TextPage&
 void print_hand_check(const PieceSum& sum, TextPage& page) {
   Tenths line;
   bool any = false;
-  for (const SumRow& row : sum.section("cut").rows)
+  for (const SumRow& row : sum.section(SumSection::Kind::cut).rows)
     if (row.term->of_standing_part) {
       line += row.amount;
       any = true;
@@ -52,17 +53,16 @@ void print_hand_check(const PieceSum& sum, TextPage& page) {
   print_check_row("what the ends use", format_signed(sum.cut() - sum.body() - line), page);
   if (any)
     print_check_row("what the line does", format_signed(line), page);
-  print_check_row(sum.cut_complete && sum.body_complete ? "= CUT" : "= CUT so far, INCOMPLETE",
+  print_check_row(sum.complete() ? "= CUT" : "= CUT so far, INCOMPLETE",
                   format_total(sum.unknown, sum.cut()), page);
 }
 
 void print_range(const Derived& derived, const Uncertainty& found, TextPage& page) {
   page.wrapped("   known to   ",
-               "+-" + format_tenths(Tenths::of(found.expanded)) + " mm (95 %, law of propagation), " +
-                   format_signed(Tenths::of(found.drawn_low)) + " to " +
-                   format_signed(Tenths::of(found.drawn_high)) + " mm (95 % of the draws), at worst " +
-                   format_signed(Tenths::of(found.worst_low)) + " to " +
-                   format_signed(Tenths::of(found.worst_high)) + " mm; the proof sheet says of what");
+               "+-" + format_tenths(found.expanded) + " mm (95 %, law of propagation), " +
+                   format_signed(found.drawn_low) + " to " + format_signed(found.drawn_high) +
+                   " mm (95 % of the draws), at worst " + format_signed(found.worst_low) + " to " +
+                   format_signed(found.worst_high) + " mm; the proof sheet says of what");
   if (found.reaches)
     page.wrapped("              ", "the adjuster reaches in " +
                                        trials_words(*found.reaches, derived.draws) +
@@ -215,19 +215,12 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
     print_range(checked.derived(), *found, page);
   if (piece.not_counted.empty())
     return;
-  std::string left_out;
-  for (const std::string& words : piece.not_counted)
-    left_out += (left_out.empty() ? "" : "; ") + words;
-  page.wrapped("   not in it  ", left_out);
+  page.wrapped("   not in it  ", joined(piece.not_counted, "; "));
 }
 
 std::string cut_list_text(const CheckedRig& checked, const std::vector<CutListBlock>& blocks) {
   TextPage page;
-  const std::string& boat = checked.rig().boat.title;
-  page.ends("CUT LIST   " + (boat.empty() ? std::string("(boat without a name)") : boat),
-            checked.draft_reasons().empty() ? "" : "DRAFT");
-  page.rule('=');
-  page.blank();
+  begin_text("CUT LIST", checked, page);
   print_draft(checked, page);
   print_cautions(page);
   if (blocks.empty()) {

@@ -1,7 +1,6 @@
 #include "plugins/dry-fit-card/dry_fit_card.hpp"
 
 #include "backend/card/card_piece.hpp"
-#include "backend/page/html.hpp"
 #include "backend/paper_words.hpp"
 #include "calculate/joints/articulation.hpp"
 
@@ -34,8 +33,8 @@ std::string position_words(const StayFit& fit, const TakeUp& adjuster, Position 
 FitRow fit_row(const StayFit& fit, Position position) {
   FitRow row;
   row.position = position == Position::set ? "as set" : position == Position::closed ? "closed" : "open";
-  for (const TakeUp& adjuster : fit.of_stay->adjusters)
-    row.adjusters += (row.adjusters.empty() ? "" : "; ") + position_words(fit, adjuster, position);
+  row.adjusters = joined(fit.of_stay->adjusters, "; ",
+                         [&](const TakeUp& adjuster) { return position_words(fit, adjuster, position); });
   const CardPiece& card = fit.free();
   if (!card.has_dry_fit)
     return row;
@@ -93,8 +92,7 @@ std::string line_words(const CardPiece& card) {
 
 void add_stack(const StayFit& fit, PageFlow& page) {
   page.heading("Hang, from aloft to deck", 4.0);
-  FlowTable table{
-      .columns = {{"what", 6.0}, {"set to", 1.7}, {"in", 0.6}, {"fast", 0.9}}, .rows = {}, .size = 3.0};
+  FlowTable table{.columns = {{"what", 6.0}, {"set to", 1.7}, {"in", 0.6}, {"fast", 0.9}}, .size = 3.0};
   std::size_t piece = 0;
   for (const StackItem& item : fit.stay->stack) {
     const FlowCell tick{.text = "", .bold = false, .tick = true, .rule = false};
@@ -118,7 +116,6 @@ void add_bearings(const StayFit& fit, PageFlow& page) {
   const CardUnit& unit = fit.free().unit;
   page.heading("From bearing to bearing of the line, hand-tight", 4.0);
   FlowTable table{.columns = {{"adjuster", 1.2}, {"its length", 3.2}, {"line", 2.0, true}, {"found", 2.2}},
-                  .rows = {},
                   .size = 3.4};
   const FlowCell rule{.text = "", .bold = false, .tick = false, .rule = true};
   for (const FitRow& row : fit.rows)
@@ -231,7 +228,6 @@ std::vector<StayFit> stay_fits(const CheckedRig& checked) {
                       .of_stay = card.of_stay,
                       .stay = card.stay,
                       .pieces = {},
-                      .rows = {},
                       .to_tighten = {},
                       .to_slacken = {},
                       .draft_reasons = {}});
@@ -256,24 +252,17 @@ std::vector<Drawing> fit_pages(const StayFit& fit, const std::string& boat, Pape
       "What to hang before anything is cut, where its bearings should come, what to look at.");
 }
 
-BackendDescription DryFitCard::describe() const {
-  return {.name = "dry-fit-card",
-          .summary = "a page for each stay: what to hang before cutting, where it should come, what to see",
-          .outputs = {"dry-fit-cards.html"},
-          .papers = {"dry-fit-cards.pdf"}};
-}
+DryFitCard::DryFitCard()
+    : PagesBackend(
+          {.name = "dry-fit-card",
+           .file = "dry-fit-cards",
+           .title = "Dry-fit cards",
+           .summary =
+               "a page for each stay: what to hang before cutting, where it should come, what to see"}) {}
 
-OutputBundle DryFitCard::generate(const BackendRequest& request) const {
-  const std::string boat = boat_title(request.checked);
-  std::vector<Drawing> pages;
-  for (const StayFit& fit : stay_fits(request.checked))
-    for (Drawing& page : fit_pages(fit, boat, request.paper))
-      pages.push_back(std::move(page));
-  const std::string heading = "Dry-fit cards of " + boat;
-  OutputBundle bundle;
-  bundle.files.push_back({"dry-fit-cards.html", html_of_pages(heading, pages)});
-  bundle.papers.push_back({"dry-fit-cards.pdf", heading, std::move(pages)});
-  return bundle;
+std::vector<Drawing> DryFitCard::pages(const BackendRequest& request, const std::string& boat) const {
+  return pages_of_each(stay_fits(request.checked),
+                       [&](const StayFit& fit) { return fit_pages(fit, boat, request.paper); });
 }
 
 } // namespace sheerpole

@@ -1,7 +1,6 @@
 #include "plugins/emergency-splice-card/emergency_splice_card.hpp"
 
 #include "backend/card/card_piece.hpp"
-#include "backend/page/html.hpp"
 #include "backend/paper_words.hpp"
 #include "plugins/emergency-splice-card/spare_line.hpp"
 
@@ -36,7 +35,6 @@ void add_head(const SpareLine& spare, PageFlow& page) {
 void add_pieces(const SpareLine& spare, PageFlow& page) {
   page.heading("Bearing to bearing of the stays of this line", 3.8);
   FlowTable table{.columns = {{"stay", 3.0}, {"length", 1.6, true}, {"aloft", 2.4}, {"below", 2.4}},
-                  .rows = {},
                   .size = 2.7};
   for (const CardPiece& card : spare.pieces)
     table.rows.push_back({{.text = card.piece->name, .bold = card.piece == spare.longest.piece},
@@ -53,19 +51,17 @@ void add_marks(const SpareLine& spare, PageFlow& page) {
                               {"from the cut end", 2.2, true},
                               {"from the bearing", 2.2, true},
                               {"done", 0.9}},
-                  .rows = {},
                   .size = 3.0};
-  const FlowCell tick{.text = "", .bold = false, .tick = true, .rule = false};
   for (const CardMark& mark : spare.first)
     table.rows.push_back({{.text = mark.name},
                           {.text = card_text(card.unit, mark.from_aloft), .bold = true},
                           {.text = ""},
-                          tick});
+                          cell_to_tick});
   for (const SpareMark& mark : spare.second)
     table.rows.push_back({{.text = mark.name},
                           {.text = ""},
                           {.text = card_text(card.unit, mark.from_bearing), .bold = true},
-                          tick});
+                          cell_to_tick});
   page.table(table);
   page.text(
       "X is the length from bearing to bearing by the messenger cord, pulled as hard as when it was "
@@ -90,7 +86,6 @@ void add_terminals(const SpareLine& spare, PageFlow& page) {
                               {"thread", 1.7},
                               {"in hand", 0.9, true},
                               {"closed by hand", 1.5}},
-                  .rows = {},
                   .size = 2.7};
   for (const SpareTerminal& terminal : spare_terminals(spare))
     table.rows.push_back({{.text = terminal.name},
@@ -98,7 +93,7 @@ void add_terminals(const SpareLine& spare, PageFlow& page) {
                           {.text = terminal.inserted},
                           {.text = terminal.thread},
                           {.text = terminal.in_hand},
-                          {.text = "", .bold = false, .tick = true, .rule = false}});
+                          cell_to_tick});
   if (table.rows.empty())
     page.text("The file states none.", small);
   else
@@ -160,27 +155,20 @@ std::vector<Drawing> nothing_to_carry(const std::string& boat, PaperSize size) {
   return page.pages("Emergency splice card of " + boat, "There is nothing of rope or wire.");
 }
 
-BackendDescription EmergencySpliceCard::describe() const {
-  return {.name = "emergency-splice-card",
-          .summary =
-              "for each rope and wire: the spare length to carry, and how a stay is made of it aboard",
-          .outputs = {"emergency-splice-cards.html"},
-          .papers = {"emergency-splice-cards.pdf"}};
-}
+EmergencySpliceCard::EmergencySpliceCard()
+    : PagesBackend(
+          {.name = "emergency-splice-card",
+           .file = "emergency-splice-cards",
+           .title = "Emergency splice cards",
+           .summary =
+               "for each rope and wire: the spare length to carry, and how a stay is made of it aboard"}) {}
 
-OutputBundle EmergencySpliceCard::generate(const BackendRequest& request) const {
-  const std::string boat = boat_title(request.checked);
-  std::vector<Drawing> pages;
-  for (const SpareLine& spare : spare_lines(request.checked))
-    for (Drawing& page : spare_pages(spare, boat, request.paper))
-      pages.push_back(std::move(page));
-  if (pages.empty())
-    pages = nothing_to_carry(boat, request.paper);
-  const std::string heading = "Emergency splice cards of " + boat;
-  OutputBundle bundle;
-  bundle.files.push_back({"emergency-splice-cards.html", html_of_pages(heading, pages)});
-  bundle.papers.push_back({"emergency-splice-cards.pdf", heading, std::move(pages)});
-  return bundle;
+std::vector<Drawing> EmergencySpliceCard::pages(const BackendRequest& request,
+                                                const std::string& boat) const {
+  std::vector<Drawing> drawn = pages_of_each(spare_lines(request.checked), [&](const SpareLine& spare) {
+    return spare_pages(spare, boat, request.paper);
+  });
+  return drawn.empty() ? nothing_to_carry(boat, request.paper) : drawn;
 }
 
 } // namespace sheerpole

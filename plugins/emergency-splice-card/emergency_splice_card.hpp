@@ -1,7 +1,6 @@
 #pragma once
 
-#include "backend/backend.hpp"
-#include "backend/page/page_flow.hpp"
+#include "backend/page/paper_files.hpp"
 #include "plugins/emergency-splice-card/spare_line.hpp"
 
 #include <string>
@@ -15,10 +14,12 @@ std::vector<Drawing> spare_pages(const SpareLine& spare, const std::string& boat
 std::vector<Drawing> nothing_to_carry(const std::string& boat, PaperSize size);
 
 /// Made ahead and carried aboard with a spare length: how a stay that is lost at sea is replaced.
-class EmergencySpliceCard final : public Backend {
+class EmergencySpliceCard final : public PagesBackend {
 public:
-  BackendDescription describe() const override;
-  OutputBundle generate(const BackendRequest& request) const override;
+  EmergencySpliceCard();
+
+protected:
+  std::vector<Drawing> pages(const BackendRequest& request, const std::string& boat) const override;
 };
 
 } // namespace sheerpole

@@ -70,10 +70,9 @@ std::string round_words(const PieceEnd& end) {
 
 /// "lashing-260 set to 160 mm"; of several each.
 std::string adjusters(const CardPiece& card) {
-  std::string words;
-  for (const TakeUp& adjuster : card.of_stay->adjusters)
-    words += (words.empty() ? "" : ", ") + (*card.rig)[adjuster.part].name + " at " +
-             card.amount(adjuster.set.value);
+  const std::string words = joined(card.of_stay->adjusters, ", ", [&](const TakeUp& adjuster) {
+    return (*card.rig)[adjuster.part].name + " at " + card.amount(adjuster.set.value);
+  });
   return words.empty() ? "the parts hung as they will hang" : words;
 }
 
@@ -135,11 +134,11 @@ std::vector<std::string> rope_at_home(const SpareLine& spare) {
                               card.amount(spare.to_carry)));
   const std::string splice = splice_words(card, card.piece->above);
   steps.push_back(fmt::format("Make the eye aloft{}{}. Load it as its bench card says.",
-                              round_words(card.piece->above), splice.empty() ? "" : ": " + splice));
+                              round_words(card.piece->above), led_by(": ", splice)));
   steps.push_back(
       fmt::format("Whip the other end. Bag it dry and dark with fid, needle, twine, knife, marker, "
                   "rule, a messenger cord that does not stretch, this card{}.",
-                  card.piece->below.part.empty() ? "" : " and a " + card.piece->below.part));
+                  led_by(" and a ", card.piece->below.part)));
   return steps;
 }
 

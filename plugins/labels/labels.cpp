@@ -2,7 +2,6 @@
 
 #include "backend/card/card_piece.hpp"
 #include "backend/drawing/label_text.hpp"
-#include "backend/page/html.hpp"
 #include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
 
@@ -207,22 +206,16 @@ std::vector<Drawing> label_pages(const std::vector<PieceLabel>& labels, const st
   return page.pages("Labels of " + boat, "Labels to cut apart, one for each end of each piece of line.");
 }
 
-BackendDescription Labels::describe() const {
-  return {.name = "labels",
-          .summary =
-              "labels to cut apart, one for each end of each piece: what it is, when and by whom made",
-          .outputs = {"labels.html"},
-          .papers = {"labels.pdf"}};
-}
+Labels::Labels()
+    : PagesBackend(
+          {.name = "labels",
+           .file = "labels",
+           .title = "Labels",
+           .summary =
+               "labels to cut apart, one for each end of each piece: what it is, when and by whom made"}) {}
 
-OutputBundle Labels::generate(const BackendRequest& request) const {
-  const std::string boat = boat_title(request.checked);
-  std::vector<Drawing> pages = label_pages(piece_labels(request.checked), boat, request.paper);
-  const std::string heading = "Labels of " + boat;
-  OutputBundle bundle;
-  bundle.files.push_back({"labels.html", html_of_pages(heading, pages)});
-  bundle.papers.push_back({"labels.pdf", heading, std::move(pages)});
-  return bundle;
+std::vector<Drawing> Labels::pages(const BackendRequest& request, const std::string& boat) const {
+  return label_pages(piece_labels(request.checked), boat, request.paper);
 }
 
 } // namespace sheerpole

@@ -1,7 +1,6 @@
 #pragma once
 
-#include "backend/backend.hpp"
-#include "backend/page/page_flow.hpp"
+#include "backend/page/paper_files.hpp"
 
 #include <string>
 #include <vector>
@@ -37,10 +36,12 @@ std::vector<Drawing> label_pages(const std::vector<PieceLabel>& labels, const st
                                  PaperSize size);
 
 /// A sheet of labels to cut apart, one for each end of each piece.
-class Labels final : public Backend {
+class Labels final : public PagesBackend {
 public:
-  BackendDescription describe() const override;
-  OutputBundle generate(const BackendRequest& request) const override;
+  Labels();
+
+protected:
+  std::vector<Drawing> pages(const BackendRequest& request, const std::string& boat) const override;
 };
 
 } // namespace sheerpole

@@ -30,7 +30,6 @@ void add_group(const std::vector<OrderItem>& items, const std::string& supplier,
                               {"to order", 1.2, true},
                               {"their no.", 1.4},
                               {"here", 0.7}},
-                  .rows = {},
                   .size = 3.0};
   std::vector<std::string> notes;
   for (const OrderItem& item : items) {
@@ -42,8 +41,8 @@ void add_group(const std::vector<OrderItem>& items, const std::string& supplier,
                           {.text = amount_text(item, item.needed)},
                           {.text = item.in_hand == 0 ? "" : amount_text(item, item.in_hand)},
                           {.text = amount_text(item, item.to_order()), .bold = true},
-                          {.text = "", .bold = false, .tick = false, .rule = true},
-                          {.text = "", .bold = false, .tick = true, .rule = false}});
+                          cell_to_write,
+                          cell_to_tick});
     for (const std::string& note : item.notes)
       notes.push_back(item.name + ": " + note + ".");
   }
@@ -56,17 +55,8 @@ void add_group(const std::vector<OrderItem>& items, const std::string& supplier,
 }
 
 std::string stays_text(const OrderItem& item) {
-  std::string text;
-  for (const auto& [stay, amount] : item.stays)
-    text += (text.empty() ? "" : "; ") + stay + " " + amount_text(item, amount);
-  return text;
-}
-
-std::string notes_text(const OrderItem& item) {
-  std::string text;
-  for (const std::string& note : item.notes)
-    text += (text.empty() ? "" : "; ") + note;
-  return text;
+  return joined(item.stays, "; ",
+                [&](const auto& stay) { return stay.first + " " + amount_text(item, stay.second); });
 }
 
 Table table_of(const std::vector<OrderItem>& items) {
@@ -80,22 +70,17 @@ Table table_of(const std::vector<OrderItem>& items) {
                           {"in hand", true},
                           {"to order", true},
                           {"stays"},
-                          {"note"}},
-              .rows = {},
-              .notes = {}};
+                          {"note"}}};
   for (const OrderItem& item : items)
     table.rows.push_back({item.group, item.name, item.what, item.size, item.supplier,
                           amount_text(item, item.needed), amount_text(item, item.in_hand),
-                          amount_text(item, item.to_order()), stays_text(item), notes_text(item)});
+                          amount_text(item, item.to_order()), stays_text(item), joined(item.notes, "; ")});
   return table;
 }
 
 /// The order to one supplier, without what is in hand.
 Table order_to(const std::vector<OrderItem>& items, const std::string& supplier, std::string title) {
-  Table table{.title = std::move(title),
-              .columns = {{"to order", true}, {"item"}, {"size"}, {"what"}},
-              .rows = {},
-              .notes = {}};
+  Table table{.title = std::move(title), .columns = {{"to order", true}, {"item"}, {"size"}, {"what"}}};
   for (const OrderItem& item : items) {
     if (item.supplier != supplier)
       continue;

@@ -14,8 +14,7 @@ std::vector<Drawing> order_pages(const CheckedRig& checked, const std::vector<Or
                                  const std::string& boat, PaperSize size);
 
 /// What is to be bought: lines, hardware and small parts, less what is in hand.
-class OrderList final : public Backend {
-public:
+struct OrderList final : Backend {
   BackendDescription describe() const override;
   OutputBundle generate(const BackendRequest& request) const override;
 };

@@ -1,6 +1,6 @@
 #include "plugins/proof-sheet/proof_sheet.hpp"
 
-#include "backend/page/text_paper.hpp"
+#include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
 
 #include <algorithm>
@@ -14,9 +14,8 @@ constexpr std::size_t bound_width = 10;
 constexpr std::size_t shown_shares = 5;
 
 void range_row(std::string_view name, Length low, Length high, const std::string& how, TextPage& page) {
-  page.wrapped("  " + padded(name, bound_name_width) +
-                   padded_left(format_signed(Tenths::of(low)), bound_width) +
-                   padded_left(format_signed(Tenths::of(high)), bound_width) + "   ",
+  page.wrapped("  " + padded(name, bound_name_width) + padded_left(format_signed(low), bound_width) +
+                   padded_left(format_signed(high), bound_width) + "   ",
                how);
 }
 
@@ -38,25 +37,21 @@ void print_shares(const CheckedRig& checked, const Uncertainty& found, TextPage&
   for (std::size_t i = 0; i < shown; ++i) {
     const UncertaintyShare& share = found.shares[i];
     const UncertainInput& input = derived.inputs[share.input];
-    const std::string place = place_words(checked, input.place);
     page.wrapped("  " + padded_left(std::to_string(i + 1) + ".", 3) + " " +
                      padded_left(variance_words(share.share), 11) + "   ",
-                 input.name + ", which moves it by " + format_signed(Tenths::of(share.per_bound)) +
+                 input.name + ", which moves it by " + format_signed(share.per_bound) +
                      (input.distribution == Distribution::student ? " mm by the scatter of its mean"
                                                                   : " mm at its bound") +
                      " (" + std::string(name_of(input.distribution)) + ")" +
-                     (place.empty() ? "" : "; " + place));
+                     led_by("; ", place_words(checked, input.place)));
   }
   if (shown < found.shares.size())
     page.line("      and " + std::to_string(found.shares.size() - shown) + " more of smaller share");
   if (found.without_bound.empty())
     return;
-  std::string names;
-  for (const std::string& name : found.without_bound)
-    names += (names.empty() ? "" : "; ") + name;
   page.blank();
   page.line("No bound is stated for these; the ranges above take them as exact");
-  page.wrapped("  ", names);
+  page.wrapped("  ", joined(found.without_bound, "; "));
 }
 
 constexpr std::size_t name_width = 34;
@@ -77,14 +72,9 @@ void heading(std::string_view text, TextPage& page) {
 }
 
 std::string known(const CheckedRig& checked, const Term& term) {
-  std::string words = term.how;
-  Provenance provenance = term.provenance;
-  if (!provenance.written.empty() && words.find(provenance.written) != std::string::npos)
-    provenance.written.clear();
-  const std::string source = source_words(provenance);
-  words += (words.empty() ? "" : "; ") + source;
-  const std::string place = place_words(checked, term.provenance.place);
-  return place.empty() ? words : words + "; " + place;
+  std::string words = how_known(term);
+  add_words(words, "; ", place_words(checked, term.provenance.place));
+  return words;
 }
 
 void print_rows(const CheckedRig& checked, const std::vector<SumRow>& rows, TextPage& page) {
@@ -107,8 +97,8 @@ void print_ways(const DerivedStay& stay, TextPage& page) {
             source_words(other.provenance),
         page);
     for (const LikelySlip& slip : other.slips)
-      row("  likely slip", "",
-          slip.words + ": explains it to " + format_tenths(Tenths::of(slip.unexplained)) + " mm", page);
+      row("  likely slip", "", slip.words + ": explains it to " + format_tenths(slip.unexplained) + " mm",
+          page);
   }
   for (const std::string& missing : stay.not_corrected)
     row("  not corrected", "", missing, page);
@@ -121,10 +111,10 @@ void print_piece(const CheckedRig& checked, const DerivedStay& stay, const Piece
     row("X", "X", source_words(sum.unknown_source), page);
   for (const SumSection& section : sum.sections) {
     print_rows(checked, section.rows, page);
-    const bool cut = section.name == "cut";
-    const bool complete = section.name == "pin-to-pin" || (sum.body_complete && (!cut || sum.cut_complete));
-    row("= " + (cut ? std::string("CUT") : section.name), format_total(sum.unknown, section.total),
-        "= " + format_total_feet_inches(sum.unknown, section.total) + (complete ? "" : ", INCOMPLETE"),
+    row("= " + std::string(section.kind == SumSection::Kind::cut ? "CUT" : name_of(section.kind)),
+        format_total(sum.unknown, section.total),
+        "= " + format_total_feet_inches(sum.unknown, section.total) +
+            (section.complete ? "" : ", INCOMPLETE"),
         page);
   }
   for (const MissingInput& missing : piece.missing)
@@ -138,8 +128,6 @@ void print_tensions(const DerivedStay& stay, TextPage& page) {
     return;
   heading("Tension", page);
   for (const TensionEstimate& estimate : stay.tensions) {
-    const std::string who =
-        estimate.by + (estimate.by.empty() || estimate.date.empty() ? "" : ", ") + estimate.date;
     if (!estimate.tension) {
       row("by a " + estimate.method, "not checked", estimate.not_checked, page);
       continue;
@@ -148,12 +136,12 @@ void print_tensions(const DerivedStay& stay, TextPage& page) {
     if (estimate.share_of_break)
       words += "; " + format_fixed(*estimate.share_of_break * 100.0, 1) + " % of the break load";
     row("by a " + estimate.method, format_fixed(estimate.tension->kilonewtons(), 2) + " kN",
-        words + (who.empty() ? "" : "; " + who), page);
+        words + led_by("; ", who_and_when(estimate)), page);
   }
   if (stay.sag) {
     const std::string extra = format_fixed(stay.sag->extra_length.millimetres(), 2);
     row("sag of the longest run", format_fixed(stay.sag->depth.millimetres(), 2) + " mm",
-        "over " + format_tenths(Tenths::of(stay.sag->span)) + " mm at " +
+        "over " + format_tenths(stay.sag->span) + " mm at " +
             format_fixed(stay.sag->tension.kilonewtons(), 2) + " kN; the line is " +
             (extra == "0.00" ? "less than 0.01" : extra) + " mm longer than its chord",
         page);
@@ -223,7 +211,7 @@ void print_stay_proof(const CheckedRig& checked, const DerivedStay& stay, TextPa
   bool draft = false;
   for (const Piece& piece : stay.pieces)
     draft = draft || !checked.draft_reasons(piece).empty();
-  page.ends(stated.name + (stated.title.empty() ? "" : "   " + stated.title), draft ? "DRAFT" : "");
+  page.ends(stated.name + led_by("   ", stated.title), draft ? "DRAFT" : "");
   print_ways(stay, page);
   for (const Piece& piece : stay.pieces)
     print_piece(checked, stay, piece, page);
@@ -244,11 +232,7 @@ BackendDescription ProofSheet::describe() const {
 OutputBundle ProofSheet::generate(const BackendRequest& request) const {
   const CheckedRig& checked = request.checked;
   TextPage page;
-  const std::string& boat = checked.rig().boat.title;
-  page.ends("PROOF SHEET   " + (boat.empty() ? std::string("(boat without a name)") : boat),
-            checked.draft_reasons().empty() ? "" : "DRAFT");
-  page.rule('=');
-  page.blank();
+  begin_text("PROOF SHEET", checked, page);
   page.wrapped("",
                "How every length came about, so that it can be checked with a pencil. Each row is rounded "
                "to 0.1 mm; each total is the sum of its rows as printed. Sheerpole works out and reports; "

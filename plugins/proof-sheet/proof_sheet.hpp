@@ -16,8 +16,7 @@ void print_uncertainty(const CheckedRig& checked, const DerivedStay& stay, TextP
 
 /// Back end `proof-sheet`: how every length came about and how well it is known, stay by stay, for whoever
 /// has to check it with a pencil.
-class ProofSheet final : public Backend {
-public:
+struct ProofSheet final : Backend {
   BackendDescription describe() const override;
   OutputBundle generate(const BackendRequest& request) const override;
 };

@@ -1,7 +1,6 @@
 #include "plugins/receiving-card/receiving_card.hpp"
 
 #include "backend/order/order_items.hpp"
-#include "backend/page/html.hpp"
 #include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
 
@@ -45,8 +44,7 @@ public:
 
   Goods line(const OrderItem& item) const {
     const LineMaterial& line = named_line(item.name);
-    Goods goods{
-        .name = item.name, .what = line.construction, .line = true, .rows = {}, .notes = item.notes};
+    Goods goods{.name = item.name, .what = line.construction, .line = true, .notes = item.notes};
     add(goods, "label: construction", line.construction);
     add(goods, "label: size", line.size.name);
     if (line.kind != LineMaterial::Kind::rope)
@@ -66,7 +64,6 @@ public:
     Goods goods{.name = item.name,
                 .what = part.title.empty() ? part.kind : part.title,
                 .line = false,
-                .rows = {},
                 .notes = item.notes};
     add(goods, "count",
         std::to_string(item.to_order()) +
@@ -172,18 +169,15 @@ void add_head(const std::string& boat, const CardUnit& unit, PageFlow& page) {
 void add_goods(const Goods& one, PageFlow& page) {
   // What belongs together stays on one sheet where it can: about so much a row, and the lines around them.
   page.room_for(std::min(170.0, 26.0 + 6.5 * static_cast<double>(one.rows.size())));
-  page.heading(one.name + (one.what.empty() ? "" : ": " + one.what), 3.8);
+  page.heading(one.name + led_by(": ", one.what), 3.8);
   FlowTable table{.columns = {{"what", 4.4}, {"wanted", 2.9}, {"found", 2.6}, {"ok", 0.6}, {"not ok", 0.9}},
-                  .rows = {},
                   .size = 3.0};
-  const FlowCell line{.text = "", .bold = false, .tick = false, .rule = true};
-  const FlowCell tick{.text = "", .bold = false, .tick = true, .rule = false};
   for (const GoodsRow& row : one.rows)
     table.rows.push_back({{.text = row.what},
                           {.text = row.wanted.empty() ? "-" : row.wanted, .bold = true},
-                          line,
-                          tick,
-                          tick});
+                          cell_to_write,
+                          cell_to_tick,
+                          cell_to_tick});
   page.table(table);
   for (const std::string& note : one.notes)
     page.text(note + ".", small);
@@ -250,21 +244,16 @@ std::vector<Drawing> goods_pages(const CheckedRig& checked, const std::string& b
                     "What comes in for the rig, held against what the rig file asks for.");
 }
 
-BackendDescription ReceivingCard::describe() const {
-  return {.name = "receiving-card",
-          .summary = "what comes in against what the file asks for: sizes, threads, counts, boxes to tick",
-          .outputs = {"receiving-card.html"},
-          .papers = {"receiving-card.pdf"}};
-}
+ReceivingCard::ReceivingCard()
+    : PagesBackend(
+          {.name = "receiving-card",
+           .file = "receiving-card",
+           .title = "Receiving card",
+           .summary =
+               "what comes in against what the file asks for: sizes, threads, counts, boxes to tick"}) {}
 
-OutputBundle ReceivingCard::generate(const BackendRequest& request) const {
-  const std::string boat = boat_title(request.checked);
-  std::vector<Drawing> pages = goods_pages(request.checked, boat, request.paper);
-  const std::string heading = "Receiving card of " + boat;
-  OutputBundle bundle;
-  bundle.files.push_back({"receiving-card.html", html_of_pages(heading, pages)});
-  bundle.papers.push_back({"receiving-card.pdf", heading, std::move(pages)});
-  return bundle;
+std::vector<Drawing> ReceivingCard::pages(const BackendRequest& request, const std::string& boat) const {
+  return goods_pages(request.checked, boat, request.paper);
 }
 
 } // namespace sheerpole

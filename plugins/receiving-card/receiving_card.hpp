@@ -1,8 +1,7 @@
 #pragma once
 
-#include "backend/backend.hpp"
 #include "backend/card/card_unit.hpp"
-#include "backend/page/page_flow.hpp"
+#include "backend/page/paper_files.hpp"
 
 #include <string>
 #include <vector>
@@ -20,8 +19,8 @@ struct Goods {
   std::string name;
   std::string what; ///< construction or title
   bool line = false;
-  std::vector<GoodsRow> rows;
-  std::vector<std::string> notes; ///< what of the amount is not known
+  std::vector<GoodsRow> rows = {};
+  std::vector<std::string> notes = {}; ///< what of the amount is not known
 };
 
 /// Lines first, then parts, each once for the whole rig, in the order in which the stays meet them. What
@@ -37,10 +36,12 @@ std::string gauge_text(const CardUnit& unit, Length length);
 std::vector<Drawing> goods_pages(const CheckedRig& checked, const std::string& boat, PaperSize size);
 
 /// What comes in is held against what the rig file asks for, before it is paid for or cut into.
-class ReceivingCard final : public Backend {
+class ReceivingCard final : public PagesBackend {
 public:
-  BackendDescription describe() const override;
-  OutputBundle generate(const BackendRequest& request) const override;
+  ReceivingCard();
+
+protected:
+  std::vector<Drawing> pages(const BackendRequest& request, const std::string& boat) const override;
 };
 
 } // namespace sheerpole

@@ -1,6 +1,5 @@
 #include "plugins/sign-off/sign_off.hpp"
 
-#include "backend/page/html.hpp"
 #include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/joints/joint.hpp"
@@ -162,10 +161,6 @@ void add_signatures(PageFlow& page) {
   page.to_write("Looked at a second time by, day:");
 }
 
-FlowCell tick() {
-  return {.text = "", .bold = false, .tick = true, .rule = false};
-}
-
 std::string shown_place(const Fastening& fastening) {
   if (!fastening.height)
     return fastening.aloft ? "aloft" : "below";
@@ -212,19 +207,16 @@ std::vector<Drawing> sign_off_pages(const CheckedRig& checked, const std::string
                               {"in", 0.6},
                               {"secured", 1.1},
                               {"again", 0.9}},
-                  .rows = {},
                   .size = 2.9};
   for (const Fastening& one : pin_list(checked))
     table.rows.push_back({{.text = shown_place(one)},
                           {.text = one.stay},
                           {.text = one.joint},
                           {.text = one.what},
-                          one.secured.empty()
-                              ? FlowCell{.text = "", .bold = false, .tick = false, .rule = true}
-                              : FlowCell{.text = one.secured},
-                          tick(),
-                          tick(),
-                          tick()});
+                          one.secured.empty() ? cell_to_write : FlowCell{.text = one.secured},
+                          cell_to_tick,
+                          cell_to_tick,
+                          cell_to_tick});
   if (table.rows.empty())
     page.text("The rig file states no jaw, no shackle and no screw. Write down what you find: every pin, "
               "seizing and "
@@ -261,11 +253,16 @@ std::vector<Drawing> replacement_pages(const CheckedRig& checked, const std::str
                               {"new on", 0.9},
                               {"pinned", 0.95},
                               {"secured", 1.05}},
-                  .rows = {},
                   .size = 3.2};
-  const FlowCell line{.text = "", .bold = false, .tick = false, .rule = true};
   for (const Stay& stay : checked.rig().stays)
-    table.rows.push_back({line, {.text = stay.name}, line, tick(), tick(), tick(), tick(), tick()});
+    table.rows.push_back({cell_to_write,
+                          {.text = stay.name},
+                          cell_to_write,
+                          cell_to_tick,
+                          cell_to_tick,
+                          cell_to_tick,
+                          cell_to_tick,
+                          cell_to_tick});
   if (table.rows.empty())
     page.text("The rig file states no stays.");
   else
@@ -278,23 +275,19 @@ std::vector<Drawing> replacement_pages(const CheckedRig& checked, const std::str
   return page.pages("Replacing the stays of " + boat, "One stay at a time, with boxes to tick.");
 }
 
-BackendDescription SignOff::describe() const {
-  return {.name = "sign-off",
-          .summary = "every pin and thread to be ticked, aloft to deck; a sheet for one stay at a time",
-          .outputs = {"sign-off.html"},
-          .papers = {"sign-off.pdf"}};
+SignOff::SignOff()
+    : PagesBackend(
+          {.name = "sign-off",
+           .file = "sign-off",
+           .title = "Sign-off",
+           .summary = "every pin and thread to be ticked, aloft to deck; a sheet for one stay at a time"}) {
 }
 
-OutputBundle SignOff::generate(const BackendRequest& request) const {
-  const std::string boat = boat_title(request.checked);
-  std::vector<Drawing> pages = sign_off_pages(request.checked, boat, request.paper);
+std::vector<Drawing> SignOff::pages(const BackendRequest& request, const std::string& boat) const {
+  std::vector<Drawing> drawn = sign_off_pages(request.checked, boat, request.paper);
   std::vector<Drawing> more = replacement_pages(request.checked, boat, request.paper);
-  std::move(more.begin(), more.end(), std::back_inserter(pages));
-  const std::string heading = "Sign-off of " + boat;
-  OutputBundle bundle;
-  bundle.files.push_back({"sign-off.html", html_of_pages(heading, pages)});
-  bundle.papers.push_back({"sign-off.pdf", heading, std::move(pages)});
-  return bundle;
+  std::move(more.begin(), more.end(), std::back_inserter(drawn));
+  return drawn;
 }
 
 } // namespace sheerpole

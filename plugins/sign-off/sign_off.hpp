@@ -1,7 +1,6 @@
 #pragma once
 
-#include "backend/backend.hpp"
-#include "backend/page/page_flow.hpp"
+#include "backend/page/paper_files.hpp"
 
 #include <optional>
 #include <string>
@@ -32,10 +31,12 @@ std::vector<Drawing> replacement_pages(const CheckedRig& checked, const std::str
 
 /// The list by which every pin and thread is looked at before the rig is used, and the sheet by which stays
 /// are replaced one at a time.
-class SignOff final : public Backend {
+class SignOff final : public PagesBackend {
 public:
-  BackendDescription describe() const override;
-  OutputBundle generate(const BackendRequest& request) const override;
+  SignOff();
+
+protected:
+  std::vector<Drawing> pages(const BackendRequest& request, const std::string& boat) const override;
 };
 
 } // namespace sheerpole

@@ -69,8 +69,7 @@ FleetBoats fleet_boats(const BackendRequest& request) {
   for (std::size_t i = 0; i < rigs.size(); ++i)
     if (const std::size_t before = earlier(as_titled, i); before > 0)
       fleet.boats[i].title += " " + std::to_string(before + 1);
-  for (const SpoolBoat& boat : fleet.boats)
-    fleet.titles += (fleet.titles.empty() ? "" : ", ") + boat.title;
+  fleet.titles = joined(fleet.boats, ", ", [](const SpoolBoat& boat) { return boat.title; });
   return fleet;
 }
 
@@ -83,17 +82,14 @@ std::string line_words(const LineOrder& line) {
   for (std::size_t i = 0; i < line.names.size(); ++i) {
     words += (i == 0 ? " " : ", ") + line.names[i].name;
     if (line.names.size() > 1) {
-      words += " (";
-      for (std::size_t k = 0; k < line.names[i].boats.size(); ++k)
-        words += (k == 0 ? "" : ", ") + line.names[i].boats[k];
-      words += ")";
+      words += " (" + joined(line.names[i].boats, ", ") + ")";
     }
   }
   return words + ", " + line.size.name;
 }
 
 std::string made_of(const LineOrder& line) {
-  return line.construction + (line.grade.empty() ? "" : ", " + line.grade);
+  return line.construction + led_by(", ", line.grade);
 }
 
 std::string stock_words(const LineOrder& line, const SpoolUse& use) {

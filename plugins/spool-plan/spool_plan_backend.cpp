@@ -1,7 +1,7 @@
 #include "plugins/spool-plan/spool_plan_backend.hpp"
 
 #include "backend/drawing/svg_writer.hpp"
-#include "backend/page/text_paper.hpp"
+#include "backend/page/paper_files.hpp"
 #include "plugins/spool-plan/plan_words.hpp"
 
 #include <fmt/format.h>

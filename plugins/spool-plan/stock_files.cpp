@@ -94,18 +94,8 @@ std::string stock_text(const StockInHand& was, const NewStock& now) {
   return text + "}\n";
 }
 
-std::string joined(const std::vector<std::string>& words) {
-  std::string text;
-  for (const std::string& word : words)
-    text += (text.empty() ? "" : "; ") + word;
-  return text;
-}
-
 std::string all_names(const LineOrder& line) {
-  std::string text;
-  for (const NamedLine& name : line.names)
-    text += (text.empty() ? "" : " + ") + name.name;
-  return text;
+  return joined(line.names, " + ", [](const NamedLine& name) { return name.name; });
 }
 
 std::string fate_word(RestFate fate) {
@@ -151,22 +141,19 @@ std::string new_stock_text(const FleetBoats& fleet, const SpoolPlan& plan, std::
 }
 
 std::string plan_csv(const SpoolPlan& plan) {
-  Table table{.title = "",
-              .columns = {{"line"},           {"kind"},
-                          {"construction"},   {"grade"},
-                          {"size"},           {"stock"},
-                          {"stock_no", true}, {"sort"},
-                          {"batch"},          {"stock_length_mm", true},
-                          {"cut_no", true},   {"from_mm", true},
-                          {"to_mm", true},    {"length_mm", true},
-                          {"kerf_mm", true},  {"boat"},
-                          {"stay"},           {"side"},
-                          {"piece"},          {"listed_cut_mm", true},
-                          {"estimate"},       {"draft"},
-                          {"draft_reasons"},  {"rest_mm", true},
-                          {"rest"},           {"rest_name"}},
-              .rows = {},
-              .notes = {}};
+  Table table{.title = "", .columns = {{"line"},           {"kind"},
+                                       {"construction"},   {"grade"},
+                                       {"size"},           {"stock"},
+                                       {"stock_no", true}, {"sort"},
+                                       {"batch"},          {"stock_length_mm", true},
+                                       {"cut_no", true},   {"from_mm", true},
+                                       {"to_mm", true},    {"length_mm", true},
+                                       {"kerf_mm", true},  {"boat"},
+                                       {"stay"},           {"side"},
+                                       {"piece"},          {"listed_cut_mm", true},
+                                       {"estimate"},       {"draft"},
+                                       {"draft_reasons"},  {"rest_mm", true},
+                                       {"rest"},           {"rest_name"}}};
   for (const LinePlan& line : plan.lines) {
     std::size_t number = 0;
     for (const SpoolUse& use : line.uses) {
@@ -193,10 +180,10 @@ std::string plan_csv(const SpoolPlan& plan) {
                               piece.stay,
                               std::string(name_of(piece.side)),
                               piece.name,
-                              format_tenths(Tenths::of(piece.cut)),
+                              format_tenths(piece.cut),
                               piece.estimated ? "yes" : "no",
                               piece.draft_reasons.empty() ? "no" : "yes",
-                              joined(piece.draft_reasons),
+                              joined(piece.draft_reasons, "; "),
                               last ? std::to_string(use.rest_mm) : "",
                               last ? fate_word(use.fate) : "",
                               last ? use.rest_name : ""});

@@ -61,8 +61,7 @@ void add_findings(const CheckedRig& checked, Document& document) {
   for (const FindingClass one : finding_classes) {
     DocumentTable table{
         .caption = std::string(name_of(one)),
-        .columns = {{"about", 1.4}, {"what was found", 3.4}, {"why it matters", 2.6}, {"class", 0.8}},
-        .rows = {}};
+        .columns = {{"about", 1.4}, {"what was found", 3.4}, {"why it matters", 2.6}, {"class", 0.8}}};
     for (const Diagnostic& finding : checked.findings())
       if (finding.waived.empty() && class_of(finding) == one)
         table.rows.push_back({finding.subject.empty() ? "the rig" : finding.subject,
@@ -72,8 +71,7 @@ void add_findings(const CheckedRig& checked, Document& document) {
     document.blocks.emplace_back(std::move(table));
   }
   DocumentTable waived{.caption = "Left standing by decision of a person",
-                       .columns = {{"about", 1.4}, {"what was found", 3.4}, {"who, why, until when", 3.0}},
-                       .rows = {}};
+                       .columns = {{"about", 1.4}, {"what was found", 3.4}, {"who, why, until when", 3.0}}};
   for (const Diagnostic& finding : checked.findings())
     if (!finding.waived.empty())
       waived.rows.push_back({finding.subject.empty() ? "the rig" : finding.subject,
@@ -85,8 +83,7 @@ void add_findings(const CheckedRig& checked, Document& document) {
 void add_assumptions(const CheckedRig& checked, Document& document) {
   document.blocks.emplace_back(DocumentHeading{"Assumptions", 2, "assumptions"});
   DocumentTable drafts{.caption = "Lengths that are drafts",
-                       .columns = {{"piece", 1.3}, {"because", 2.6}, {"what settles it", 2.6}},
-                       .rows = {}};
+                       .columns = {{"piece", 1.3}, {"because", 2.6}, {"what settles it", 2.6}}};
   for (const DraftReason& reason : checked.draft_reasons())
     drafts.rows.push_back({reason.subject, reason.reason, reason.mend});
   if (drafts.rows.empty())
@@ -97,8 +94,7 @@ void add_assumptions(const CheckedRig& checked, Document& document) {
   const Table sources = sources_table(checked);
   DocumentTable assumed{
       .caption = "Numbers that are assumed",
-      .columns = {{"what", 2.6}, {"value", 1.4}, {"on what grounds", 2.4}, {"place", 1.4}},
-      .rows = {}};
+      .columns = {{"what", 2.6}, {"value", 1.4}, {"on what grounds", 2.4}, {"place", 1.4}}};
   std::vector<std::pair<std::string, std::size_t>> classes;
   for (const std::vector<std::string>& row : sources.rows) {
     const std::string& known = row[3];
@@ -116,8 +112,7 @@ void add_assumptions(const CheckedRig& checked, Document& document) {
     assumed.caption = "No number is marked as assumed.";
   document.blocks.emplace_back(std::move(assumed));
   DocumentTable counted{.caption = "How the numbers of the files are known",
-                        .columns = {{"known as", 2.0}, {"numbers", 1.0, true}},
-                        .rows = {}};
+                        .columns = {{"known as", 2.0}, {"numbers", 1.0, true}}};
   for (const auto& [known, count] : classes)
     counted.rows.push_back({known, std::to_string(count)});
   if (counted.rows.empty())
@@ -139,8 +134,7 @@ void add_checks(const CheckedRig& checked, Document& document) {
                       .notes = totals.notes};
   document.blocks.emplace_back(std::move(table));
   DocumentTable unknown{.caption = "Not checked, because something is not stated",
-                        .columns = {{"about", 1.6}, {"check", 1.6}, {"what is missing", 3.4}},
-                        .rows = {}};
+                        .columns = {{"about", 1.6}, {"check", 1.6}, {"what is missing", 3.4}}};
   for (const CheckResult& result : checked.results())
     if (result.outcome == CheckOutcome::not_checked)
       unknown.rows.push_back({result.subject, result.check, result.words});

@@ -4,7 +4,7 @@
 #include "backend/diagram/rig_diagram.hpp"
 #include "backend/drawing/svg_writer.hpp"
 #include "backend/page/document.hpp"
-#include "backend/page/html.hpp"
+#include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
 #include "backend/process/byte_text.hpp"
 #include "calculate/facts.hpp"
@@ -62,6 +62,12 @@ void add_changes(const BackendRequest& request, Document& document) {
 
 } // namespace
 
+std::string where_looked(const Rig& rig, const Inspection& inspection) {
+  return inspection.between.empty()
+             ? "the whole stay"
+             : joined(inspection.between, " to ", [&](PartId part) { return rig[part].name; });
+}
+
 std::string shown_fact(const Particular& fact) {
   Provenance provenance = fact.value.provenance;
   provenance.written.clear(); // the text is what was written
@@ -114,8 +120,7 @@ void add_scope(const CheckedRig& checked, Document& document) {
 
   document.blocks.emplace_back(DocumentHeading{"What was not seen", 3, "not-seen"});
   DocumentTable table{.caption = "Stays and joints that nobody is recorded to have looked at",
-                      .columns = {{"stay", 2.4}, {"what", 1.4}, {"record", 2.4}},
-                      .rows = {}};
+                      .columns = {{"stay", 2.4}, {"what", 1.4}, {"record", 2.4}}};
   std::string nobody;
   for (const Stay& stay : rig.stays) {
     bool looked_at = false;
@@ -127,15 +132,12 @@ void add_scope(const CheckedRig& checked, Document& document) {
         looked_at = true;
         continue;
       }
-      std::string where;
-      for (const PartId part : inspection.between)
-        where += (where.empty() ? "" : " to ") + rig[part].name;
-      table.rows.push_back({stay.name, where.empty() ? "the whole stay" : where,
-                            "not accessible on " + inspection.date + ", " + inspection.by +
-                                (inspection.note.empty() ? "" : ": " + inspection.note)});
+      table.rows.push_back(
+          {stay.name, where_looked(rig, inspection),
+           "not accessible on " + inspection.date + ", " + inspection.by + led_by(": ", inspection.note)});
     }
     if (!looked_at)
-      nobody += (nobody.empty() ? "" : ", ") + stay.name;
+      add_words(nobody, ", ", stay.name);
   }
   if (!nobody.empty())
     table.rows.push_back({nobody, "the whole stay", "no entry says that anybody looked at it"});
@@ -166,7 +168,6 @@ void add_sources(const CheckedRig& checked, Document& document) {
   document.blocks.emplace_back(DocumentHeading{"Files", 2, "files"});
   DocumentTable table{.caption = "What this report was made from",
                       .columns = {{"file", 1.6}, {"lines", 0.5, true}, {"SHA-256", 3.6}},
-                      .rows = {},
                       .notes = {"Whoever has a file can tell by its SHA-256 (FIPS 180-4) whether it is the "
                                 "one that was used: sha256sum FILE."}};
   for (std::size_t i = 0; i < checked.sources().size(); ++i) {
@@ -233,11 +234,8 @@ BackendDescription SurveyReport::describe() const {
 }
 
 OutputBundle SurveyReport::generate(const BackendRequest& request) const {
-  const Document document = report_document(request);
   OutputBundle bundle;
-  bundle.files.push_back({"survey-report.html", html_of_document(document, request.paper)});
-  bundle.papers.push_back(
-      {"survey-report.pdf", document.title, pages_of_document(document, request.paper)});
+  add_document("survey-report", report_document(request), request.paper, bundle);
   return bundle;
 }
 

@@ -34,6 +34,8 @@ Document report_document(const BackendRequest& request);
 /// Where the section of a stay is: "stay-cap-shroud.port".
 std::string section_of(const Stay& stay);
 
+/// What of a stay was looked at: "toggle-12 to chainplate-8", "the whole stay".
+std::string where_looked(const Rig& rig, const Inspection& inspection);
 /// A fact as written with how it is known; a text alone.
 std::string shown_fact(const Particular& fact);
 
@@ -50,8 +52,7 @@ void add_signatures(const CheckedRig& checked, Document& document);
 
 /// Back end `survey-report`: the whole rig for a surveyor or an insurer, as one HTML file and as a PDF:
 /// what is up there, how each number is known, what was not seen, what was found.
-class SurveyReport final : public Backend {
-public:
+struct SurveyReport final : Backend {
   BackendDescription describe() const override;
   OutputBundle generate(const BackendRequest& request) const override;
 };

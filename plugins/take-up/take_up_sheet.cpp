@@ -1,6 +1,6 @@
 #include "plugins/take-up/take_up_sheet.hpp"
 
-#include "backend/page/text_paper.hpp"
+#include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
 
@@ -55,20 +55,20 @@ std::string left_words(const PrintedLeft& left, bool complete) {
   if (left.to_tighten < Tenths{})
     words = "SPENT: it can not tighten so far";
   if (left.to_slacken < Tenths{})
-    words += std::string(words.empty() ? "" : "; ") + "SPENT: it can not slacken so far";
+    add_words(words, "; ", "SPENT: it can not slacken so far");
   if (!complete)
-    words += std::string(words.empty() ? "" : "; ") + "INCOMPLETE";
+    add_words(words, "; ", "INCOMPLETE");
   return words;
 }
 
 std::string millimetres(Length length) {
-  return format_tenths(Tenths::of(length)) + " mm";
+  return format_tenths(length) + " mm";
 }
 
 std::string parts_words(const FitWay& way) {
-  std::string words;
-  for (const auto& [part, count] : way.parts)
-    words += (words.empty() ? "" : " and ") + std::to_string(count) + " x " + part;
+  const std::string words = joined(way.parts, " and ", [](const auto& part) {
+    return std::to_string(part.second) + " x " + part.first;
+  });
   return words.empty() ? "nothing" : words;
 }
 
@@ -148,15 +148,14 @@ void print_temperature(const Table& all, const DerivedStay& stay, const std::str
 void print_account(const CheckedRig& checked, const DerivedStay& stay, TextPage& page) {
   const Account& account = stay.account;
   for (const TakeUp& adjuster : stay.adjusters)
-    page.line("  " + checked.rig()[adjuster.part].name + " set to " +
-              format_tenths(Tenths::of(adjuster.set.value)) + " mm");
+    page.line("  " + checked.rig()[adjuster.part].name + " set to " + format_tenths(adjuster.set.value) +
+              " mm");
   page.blank();
   Columns columns;
   columns.turns = !account_turns(stay, account.to_tighten).empty();
   columns.row("", "to tighten", "turns", "to slacken", "turns", "how", page);
-  columns.row("as set", format_tenths(Tenths::of(account.to_tighten)),
-              account_turns(stay, account.to_tighten), format_tenths(Tenths::of(account.to_slacken)),
-              account_turns(stay, account.to_slacken), "", page);
+  columns.row("as set", format_tenths(account.to_tighten), account_turns(stay, account.to_tighten),
+              format_tenths(account.to_slacken), account_turns(stay, account.to_slacken), "", page);
   print_entries(account, columns, page);
   for (std::size_t i = 0; i < account.left.size(); ++i) {
     const PrintedLeft left = printed_left(account, i);
@@ -187,11 +186,7 @@ BackendDescription TakeUpSheet::describe() const {
 OutputBundle TakeUpSheet::generate(const BackendRequest& request) const {
   const CheckedRig& checked = request.checked;
   TextPage page;
-  const std::string& boat = checked.rig().boat.title;
-  page.ends("TAKE-UP   " + (boat.empty() ? std::string("(boat without a name)") : boat),
-            checked.draft_reasons().empty() ? "" : "DRAFT");
-  page.rule('=');
-  page.blank();
+  begin_text("TAKE-UP", checked, page);
   page.wrapped("",
                "Millimetres. Of creep the amount of that date counts, of the coldest and the warmest day "
                "the worse. What has stretched is not counted as room to slacken. What is not checked "
@@ -204,7 +199,7 @@ OutputBundle TakeUpSheet::generate(const BackendRequest& request) const {
     const Stay& stated = checked.rig()[stay.stay];
     page.blank();
     page.rule('=');
-    page.line(stated.name + (stated.title.empty() ? "" : "   " + stated.title));
+    page.line(stated.name + led_by("   ", stated.title));
     if (stay.account.entries.empty())
       page.line("  There is nothing to set in this stay.");
     else

@@ -13,8 +13,7 @@ void print_account(const CheckedRig& checked, const DerivedStay& stay, TextPage&
 void print_fits(const CheckedRig& checked, const DerivedStay& stay, TextPage& page);
 
 /// Back end `take-up`: what every adjuster has, what will be drawn from it and what is left.
-class TakeUpSheet final : public Backend {
-public:
+struct TakeUpSheet final : Backend {
   BackendDescription describe() const override;
   OutputBundle generate(const BackendRequest& request) const override;
 };

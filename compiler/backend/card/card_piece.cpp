@@ -1,5 +1,6 @@
 #include "backend/card/card_piece.hpp"
 
+#include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
 #include "calculate/facts.hpp"
 #include "units/format_length.hpp"
@@ -60,7 +61,7 @@ CardPiece card_piece(const CheckedRig& checked, const CardUnit& unit, const Deri
   card.unit = unit;
   card.draft_reasons = checked.draft_reasons(piece);
   const PieceSum sum = piece_sum(rig, of_stay, piece);
-  card.complete = sum.body_complete && sum.cut_complete;
+  card.complete = sum.complete();
   card.cut = unit.round(piece.cut.known(), piece.cut.unknown);
   card.body = unit.round(piece.body.known(), piece.cut.unknown);
   card.behaves = unit.round(behaviour(piece));
@@ -86,15 +87,9 @@ std::vector<CardPiece> card_pieces(const CheckedRig& checked) {
 }
 
 std::string side_words(Side side) {
-  switch (side) {
-  case Side::port:
-    return "PORT side";
-  case Side::starboard:
-    return "STARBOARD side";
-  case Side::centre:
-    break;
-  }
-  return "centreline";
+  if (side == Side::centre)
+    return "centreline";
+  return side == Side::port ? "PORT side" : "STARBOARD side";
 }
 
 std::string shown(const std::string& name, const std::string& title) {
@@ -117,28 +112,18 @@ std::vector<std::string> draft_lines(const std::vector<DraftReason>& reasons) {
   }
   std::vector<std::string> lines;
   for (const SameMend& group : groups) {
-    std::string line;
-    for (const std::string& reason : group.reasons)
-      line += (line.empty() ? "" : "; ") + reason;
-    lines.push_back(line + (group.mend.empty() ? "" : ": " + group.mend));
+    lines.push_back(joined(group.reasons, "; ") + led_by(": ", group.mend));
   }
   return lines;
 }
 
 std::string stack_words(const CardPiece& card) {
-  std::string words;
-  for (std::size_t i = 0; i < card.stay->stack.size(); ++i) {
-    const StackItem& item = card.stay->stack[i];
-    words += words.empty() ? "" : "  >  ";
-    if (item.kind == StackItem::Kind::line) {
-      words += i == card.item ? "THIS PIECE" : "line";
-      continue;
-    }
-    words += (item.count > 1 ? std::to_string(item.count) + " x " : "") + (*card.rig)[item.part].name;
-    if (item.set_length)
-      words += " set to " + card.amount(item.set_length->value);
-  }
-  return words;
+  return joined(card.stay->stack, "  >  ", [&](const StackItem& item) {
+    if (item.kind == StackItem::Kind::line)
+      return std::string(&item == &card.stay->stack[card.item] ? "THIS PIECE" : "line");
+    return (item.count > 1 ? std::to_string(item.count) + " x " : "") + (*card.rig)[item.part].name +
+           (item.set_length ? " set to " + card.amount(item.set_length->value) : "");
+  });
 }
 
 std::string splice_words(const CardPiece& card, const PieceEnd& end) {

@@ -28,7 +28,7 @@ LengthRow row_of(std::string name, const ChangedLength& length, StayChange::Kind
 }
 
 std::string tenths(Length length) {
-  return format_tenths(Tenths::of(length));
+  return format_tenths(length);
 }
 
 LengthRow range_row(std::string name, const std::optional<AdjusterRange>& was,
@@ -128,15 +128,14 @@ const Strip* strip_of(const CheckedRig& checked, const std::vector<Strip>& strip
 }
 
 void add_stay(const StayWords& words, Document& document) {
-  DocumentTable why{.caption = "Because", .columns = {{"what is stated otherwise", 1.0}}, .rows = {}};
+  DocumentTable why{.caption = "Because", .columns = {{"what is stated otherwise", 1.0}}};
   for (const std::string& one : words.why)
     why.rows.push_back({one});
   if (!why.rows.empty())
     document.blocks.emplace_back(std::move(why));
   DocumentTable lengths{
       .caption = "Lengths, mm",
-      .columns = {{"length", 2.0}, {"was", 1.0, true}, {"is", 1.0, true}, {"change", 1.0, true}},
-      .rows = {}};
+      .columns = {{"length", 2.0}, {"was", 1.0, true}, {"is", 1.0, true}, {"change", 1.0, true}}};
   for (const LengthRow& row : words.lengths)
     lengths.rows.push_back({row.name, row.was, row.is, row.change});
   document.blocks.emplace_back(std::move(lengths));
@@ -148,7 +147,7 @@ void add_list(const std::string& caption, const std::string& heading, const std:
               Document& document) {
   if (lines.empty())
     return;
-  DocumentTable table{.caption = caption, .columns = {{heading, 1.0}}, .rows = {}};
+  DocumentTable table{.caption = caption, .columns = {{heading, 1.0}}};
   for (const std::string& line : lines)
     table.rows.push_back({line});
   document.blocks.emplace_back(std::move(table));
@@ -201,7 +200,7 @@ std::vector<std::string> parts_words(const RigChange& change) {
   std::vector<std::string> words;
   for (const PartCount& part : change.parts) {
     const int more = part.is - part.was;
-    const std::string name = part.part + (part.title.empty() ? "" : ", " + part.title);
+    const std::string name = part.part + led_by(", ", part.title);
     words.push_back(more > 0 ? std::to_string(more) + " more of " + name
                              : std::to_string(-more) + " left over of " + name);
   }
@@ -211,10 +210,9 @@ std::vector<std::string> parts_words(const RigChange& change) {
 std::vector<std::string> order_words(const RigChange& change) {
   std::vector<std::string> words;
   for (const LineToOrder& line : change.lines)
-    words.push_back(line.line + (line.title.empty() ? "" : ", " + line.title) + ": " +
-                    std::to_string(line.pieces) + (line.pieces == 1 ? " piece, " : " pieces, together ") +
-                    format_tenths(Tenths::of(line.cut)) + " mm to cut" +
-                    (line.complete ? "" : " as far as it is known"));
+    words.push_back(line.line + led_by(", ", line.title) + ": " + std::to_string(line.pieces) +
+                    (line.pieces == 1 ? " piece, " : " pieces, together ") + format_tenths(line.cut) +
+                    " mm to cut" + (line.complete ? "" : " as far as it is known"));
   return words;
 }
 
@@ -247,10 +245,9 @@ void add_change(const CheckedRig& was, const CheckedRig& is, Document& document)
   if (change.stays.empty())
     document.blocks.emplace_back(DocumentText{"No stay has to be made or set otherwise."});
   for (const StayWords& words : stay_words(change)) {
-    document.blocks.emplace_back(DocumentHeading{
-        words.name + (words.title.empty() ? "" : ": " + words.title) +
-            (words.side.empty() ? "" : ", " + words.side) + (words.kind.empty() ? "" : ", " + words.kind),
-        3, "change-" + words.name});
+    document.blocks.emplace_back(DocumentHeading{words.name + led_by(": ", words.title) +
+                                                     led_by(", ", words.side) + led_by(", ", words.kind),
+                                                 3, "change-" + words.name});
     add_stay(words, document);
     for (const auto& [strip, word] : {std::pair(strip_of(was, old_strips, words.change.stay), "WAS"),
                                       std::pair(strip_of(is, new_strips, words.change.stay), "IS")})

@@ -27,7 +27,7 @@ std::string undrawn_text(const Rig& rig) {
   std::string names;
   for (const Stay& stay : rig.stays)
     if (stay.path.size() < 2)
-      names += (names.empty() ? "" : ", ") + stay.name;
+      add_words(names, ", ", stay.name);
   return names.empty() ? "" : "Not drawn, because no path is stated: " + names + ".";
 }
 

@@ -34,7 +34,7 @@ void widen(const Strip& strip, StripRow& row, double spare) {
 }
 
 std::string heading_of(const Strip& strip) {
-  std::string heading = strip.title + (strip.sides.empty() ? "" : ", " + strip.sides);
+  std::string heading = strip.title + led_by(", ", strip.sides);
   return strip.draft ? heading + " (DRAFT)" : heading;
 }
 
@@ -122,7 +122,7 @@ Drawing strip_drawing(const Strip& strip, double width, const std::string& word)
   const StripLayout layout = lay_out_strip(strip, width);
   Drawing drawing;
   drawing.width = width;
-  drawing.title = "Strip of " + strip.name + (word.empty() ? "" : ", " + word);
+  drawing.title = "Strip of " + strip.name + led_by(", ", word);
   drawing.description = not_to_scale;
   double y = 0.0;
   ShapeGroup group;

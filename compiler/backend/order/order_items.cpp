@@ -43,7 +43,7 @@ private:
     });
     if (found != items_.end())
       return *found;
-    items_.push_back({.group = group, .name = name, .what = {}, .size = {}, .stays = {}, .notes = {}});
+    items_.push_back({.group = group, .name = name, .what = {}, .size = {}, .stays = {}});
     return items_.back();
   }
 
@@ -76,7 +76,7 @@ private:
   OrderItem& line_item(const LineMaterial& line) {
     OrderItem& found = item("Lines", line.name);
     if (found.what.empty()) {
-      found.what = line.construction + (line.grade.empty() ? "" : ", " + line.grade);
+      found.what = line.construction + led_by(", ", line.grade);
       found.size = line.size.name;
       found.in_metres = true;
       found.in_hand = in_stock(line);
@@ -137,10 +137,7 @@ private:
     if (part.screw)
       add(part.screw->thread.designation + (part.screw->pair ? ", right and left hand" : ""));
     add(fact_text(part.particulars, "size"));
-    std::string text;
-    for (const std::string& size : sizes)
-      text += (text.empty() ? "" : "; ") + size;
-    return text;
+    return joined(sizes, "; ");
   }
 
   void add_hardware(const Stay& stay) {

@@ -34,13 +34,13 @@ public:
   }
   void operator()(const DocumentNotice& notice) { page_.notice(notice.text, {.size = 3.4, .bold = true}); }
   void operator()(const DocumentFacts& facts) {
-    FlowTable table{.columns = {{"", facts_share}, {"", 1.0 - facts_share}}, .rows = {}, .size = 3.1};
+    FlowTable table{.columns = {{"", facts_share}, {"", 1.0 - facts_share}}, .size = 3.1};
     for (const auto& [words, value] : facts.rows)
       table.rows.push_back({{.text = words, .bold = true}, {.text = value, .rule = value.empty()}});
     page_.table(table);
   }
   void operator()(const DocumentTable& stated) {
-    FlowTable table{.columns = {}, .rows = {}, .size = 2.7};
+    FlowTable table{.columns = {}, .size = 2.7};
     for (const DocumentColumn& column : stated.columns)
       table.columns.push_back({column.heading, column.share, column.right});
     for (const std::vector<std::string>& row : stated.rows) {

@@ -42,7 +42,7 @@ struct DocumentColumn {
 struct DocumentTable {
   std::string caption; ///< what it shows; read out to whoever can not see the table
   std::vector<DocumentColumn> columns;
-  std::vector<std::vector<std::string>> rows; ///< each as long as `columns`
+  std::vector<std::vector<std::string>> rows = {}; ///< each as long as `columns`
   std::vector<std::string> notes = {};
 };
 

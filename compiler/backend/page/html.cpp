@@ -150,6 +150,19 @@ std::string contents(const Document& document) {
   return list.empty() ? list : "<nav aria-label=\"Contents\">\n<ul>\n" + list + "</ul>\n</nav>\n";
 }
 
+/// All down to the style, which is left open.
+std::string html_head(const std::string& title) {
+  return "<!DOCTYPE html>\n"
+         "<html lang=\"en\">\n"
+         "<head>\n"
+         "<meta charset=\"utf-8\">\n"
+         "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
+         "<title>" +
+         html_text(title) +
+         "</title>\n"
+         "<style>\n";
+}
+
 } // namespace
 
 std::string html_text(std::string_view text) {
@@ -177,27 +190,22 @@ std::string html_text(std::string_view text) {
 std::string html_of_pages(const std::string& title, const std::vector<Drawing>& pages) {
   const double width = pages.empty() ? 210.0 : pages.front().width;
   const double height = pages.empty() ? 297.0 : pages.front().height;
-  std::string html = fmt::format(
-      "<!DOCTYPE html>\n"
-      "<html lang=\"en\">\n"
-      "<head>\n"
-      "<meta charset=\"utf-8\">\n"
-      "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
-      "<title>{0}</title>\n"
-      "<style>\n"
-      "@page {{ size: {1}mm {2}mm; margin: 0; }}\n"
-      "body {{ margin: 0; background: #ffffff; color: #000000; font-family: sans-serif; }}\n"
-      "h1 {{ position: absolute; left: -100vw; }}\n"
-      "section {{ width: {1}mm; margin: 0 auto; break-after: page; }}\n"
-      "section:last-child {{ break-after: auto; }}\n"
-      "svg {{ display: block; max-width: 100%; height: auto; }}\n"
-      "@media screen {{ section {{ border: 1px solid #707070; margin: 8px auto; max-width: 98vw; }} }}\n"
-      "</style>\n"
-      "</head>\n"
-      "<body>\n"
-      "<main>\n"
-      "<h1>{0}</h1>\n",
-      html_text(title), format_number(width), format_number(height));
+  std::string html =
+      html_head(title) +
+      fmt::format("@page {{ size: {1}mm {2}mm; margin: 0; }}\n"
+                  "body {{ margin: 0; background: #ffffff; color: #000000; font-family: sans-serif; }}\n"
+                  "h1 {{ position: absolute; left: -100vw; }}\n"
+                  "section {{ width: {1}mm; margin: 0 auto; break-after: page; }}\n"
+                  "section:last-child {{ break-after: auto; }}\n"
+                  "svg {{ display: block; max-width: 100%; height: auto; }}\n"
+                  "@media screen {{ section {{ border: 1px solid #707070; margin: 8px auto; max-width: "
+                  "98vw; }} }}\n"
+                  "</style>\n"
+                  "</head>\n"
+                  "<body>\n"
+                  "<main>\n"
+                  "<h1>{0}</h1>\n",
+                  html_text(title), format_number(width), format_number(height));
   for (std::size_t i = 0; i < pages.size(); ++i)
     html += fmt::format("<section aria-label=\"{}\">\n{}</section>\n", html_text(pages[i].title),
                         write_svg_element(pages[i], fmt::format("page-{}-", i + 1)));
@@ -219,29 +227,23 @@ std::string html_of_document(const Document& document, PaperSize paper) {
   std::string widths;
   for (const int percent : body.widths)
     widths += fmt::format(".w{0} {{ width: {0}%; }}\n", percent);
-  return fmt::format("<!DOCTYPE html>\n"
-                     "<html lang=\"en\">\n"
-                     "<head>\n"
-                     "<meta charset=\"utf-8\">\n"
-                     "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
-                     "<title>{0}</title>\n"
-                     "<style>\n"
-                     "@page {{ size: {1}mm {2}mm; margin: {3}mm; }}\n"
-                     "{4}{5}"
-                     "</style>\n"
-                     "</head>\n"
-                     "<body>\n"
-                     "<main>\n"
-                     "<h1>{0}</h1>\n"
-                     "<p>{6}</p>\n"
-                     "{7}"
-                     "</main>\n"
-                     "<script>\n{8}</script>\n"
-                     "</body>\n"
-                     "</html>\n",
-                     html_text(document.title), format_number(extent.width), format_number(extent.height),
-                     format_number(page_margin), style_rules, widths, html_text(document.about), body.html,
-                     narrowing_script);
+  return html_head(document.title) + fmt::format("@page {{ size: {1}mm {2}mm; margin: {3}mm; }}\n"
+                                                 "{4}{5}"
+                                                 "</style>\n"
+                                                 "</head>\n"
+                                                 "<body>\n"
+                                                 "<main>\n"
+                                                 "<h1>{0}</h1>\n"
+                                                 "<p>{6}</p>\n"
+                                                 "{7}"
+                                                 "</main>\n"
+                                                 "<script>\n{8}</script>\n"
+                                                 "</body>\n"
+                                                 "</html>\n",
+                                                 html_text(document.title), format_number(extent.width),
+                                                 format_number(extent.height), format_number(page_margin),
+                                                 style_rules, widths, html_text(document.about), body.html,
+                                                 narrowing_script);
 }
 
 } // namespace sheerpole

@@ -9,7 +9,7 @@ namespace sheerpole {
 namespace {
 
 std::string optional_tenths(const std::optional<Length>& length) {
-  return length ? format_tenths(Tenths::of(*length)) : std::string();
+  return length ? format_tenths(*length) : std::string();
 }
 
 /// Slack as a share of what the adjusters can take up, tightening as a share of what they can give out.
@@ -35,7 +35,6 @@ Table take_up_table(const CheckedRig& checked) {
                           {"mm per turn", true},
                           {"thread engaged mm", true},
                           {least_engagement_words(checked.rig()) + " mm", true}},
-              .rows = {},
               .notes = {"A negative amount: the adjuster is set beyond its range.",
                         checked.rig().limits.find(Limit::thread_engaged) != nullptr
                             ? "How much thread is to be engaged is stated in the rig's own limits."
@@ -44,9 +43,8 @@ Table take_up_table(const CheckedRig& checked) {
     for (const TakeUp& adjuster : stay.adjusters)
       table.rows.push_back(
           {checked.rig()[stay.stay].name, checked.rig()[adjuster.part].name,
-           format_tenths(Tenths::of(adjuster.set.value)), format_tenths(Tenths::of(adjuster.to_tighten)),
-           format_turns(adjuster.to_tighten, adjuster.travel_per_turn),
-           format_tenths(Tenths::of(adjuster.to_slacken)),
+           format_tenths(adjuster.set.value), format_tenths(adjuster.to_tighten),
+           format_turns(adjuster.to_tighten, adjuster.travel_per_turn), format_tenths(adjuster.to_slacken),
            format_turns(adjuster.to_slacken, adjuster.travel_per_turn),
            adjuster.travel_per_turn ? format_millimetres(*adjuster.travel_per_turn, 2) : "",
            optional_tenths(adjuster.engaged), optional_tenths(adjuster.least_engagement)});
@@ -63,7 +61,6 @@ Table account_table(const CheckedRig& checked) {
                   {"to slacken mm", true},
                   {"slacken turns", true},
                   {"how"}},
-      .rows = {},
       .notes = {"Of creep the amount of that date counts, of the coldest and the warmest day the worse.",
                 "What has stretched is not counted as room to slacken: it may not have come yet.",
                 "INCOMPLETE: an entry is not known and counts as nothing, so less may be left."}};
@@ -72,9 +69,8 @@ Table account_table(const CheckedRig& checked) {
     if (account.entries.empty())
       continue;
     const std::string& name = checked.rig()[stay.stay].name;
-    table.rows.push_back({name, "as set", format_tenths(Tenths::of(account.to_tighten)),
-                          account_turns(stay, account.to_tighten),
-                          format_tenths(Tenths::of(account.to_slacken)),
+    table.rows.push_back({name, "as set", format_tenths(account.to_tighten),
+                          account_turns(stay, account.to_tighten), format_tenths(account.to_slacken),
                           account_turns(stay, account.to_slacken), ""});
     for (const AccountEntry& entry : account.entries) {
       if (!entry.not_checked.empty())
@@ -106,32 +102,30 @@ Table fits_table(const CheckedRig& checked) {
                           {"set mm", true},
                           {"open", true},
                           {"note"}},
-              .rows = {},
               .notes = {"To fill: by the added parts and the adjuster together. Fewest parts first, then "
                         "the setting nearest the middle of the wanted band."}};
   for (const DerivedStay& stay : checked.derived().stays) {
     const std::string& name = checked.rig()[stay.stay].name;
     for (const Fit& fit : stay.fits) {
-      const std::string line = format_tenths(Tenths::of(fit.line));
+      const std::string line = format_tenths(fit.line);
       if (!fit.not_checked.empty()) {
         table.rows.push_back({name, line, "", "", "", "", "", "not checked: " + fit.not_checked});
         continue;
       }
-      const std::string gap = format_tenths(Tenths::of(fit.gap));
+      const std::string gap = format_tenths(fit.gap);
       for (const FitWay& way : fit.ways) {
-        std::string parts;
-        for (const auto& [part, count] : way.parts)
-          parts += (parts.empty() ? "" : ", ") + std::to_string(count) + " x " + part;
+        const std::string parts = joined(way.parts, ", ", [](const auto& part) {
+          return std::to_string(part.second) + " x " + part.first;
+        });
         table.rows.push_back({name, line, gap, parts.empty() ? "nothing" : parts,
-                              checked.rig()[fit.adjuster].name, format_tenths(Tenths::of(way.adjuster)),
+                              checked.rig()[fit.adjuster].name, format_tenths(way.adjuster),
                               format_fixed(way.open * 100.0, 0) + " %", ""});
       }
       if (fit.ways.empty())
-        table.rows.push_back(
-            {name, line, gap, "", checked.rig()[fit.adjuster].name, "", "",
-             "none fits; the nearest is " +
-                 format_tenths(Tenths::of(fit.short_by > Length{} ? fit.short_by : -fit.short_by)) +
-                 (fit.short_by > Length{} ? " mm too short" : " mm too long")});
+        table.rows.push_back({name, line, gap, "", checked.rig()[fit.adjuster].name, "", "",
+                              "none fits; the nearest is " +
+                                  format_tenths(fit.short_by > Length{} ? fit.short_by : -fit.short_by) +
+                                  (fit.short_by > Length{} ? " mm too short" : " mm too long")});
     }
   }
   return table;
@@ -147,7 +141,6 @@ Table temperature_table(const CheckedRig& checked) {
                   {"slack mm", true},
                   {"of the take-up", true},
                   {"note"}},
-      .rows = {},
       .notes = {
           "Slack above nothing: the stay hangs slacker. Below nothing: it is tighter.",
           "Of the take-up: slack against what can be tightened, tightening against what can be slackened.",
@@ -155,8 +148,8 @@ Table temperature_table(const CheckedRig& checked) {
   for (const DerivedStay& stay : checked.derived().stays) {
     const std::string& name = checked.rig()[stay.stay].name;
     for (const ThermalRow& row : stay.thermal.rows)
-      table.rows.push_back({name, format_fixed(row.kelvin - 273.15, 0), format_signed(Tenths::of(row.line)),
-                            format_signed(Tenths::of(row.path)), format_signed(Tenths::of(row.slack())),
+      table.rows.push_back({name, format_fixed(row.kelvin - 273.15, 0), format_signed(row.line),
+                            format_signed(row.path), format_signed(row.slack()),
                             share_of_take_up(stay.account, row.slack()), ""});
     for (const std::string& why : stay.thermal.not_checked)
       table.rows.push_back({name, "", "", "", "", "", "not checked: " + why});
@@ -167,7 +160,6 @@ Table temperature_table(const CheckedRig& checked) {
 Table tension_table(const CheckedRig& checked) {
   Table table{.title = "Tension as read, and sag at the dock tension",
               .columns = {{"stay"}, {"by"}, {"kN", true}, {"of break", true}, {"how"}, {"who and when"}},
-              .rows = {},
               .notes = {"A swing or a pulse reads high in a short or stiff line; its error counts twice."}};
   for (const DerivedStay& stay : checked.derived().stays) {
     const std::string& name = checked.rig()[stay.stay].name;
@@ -176,12 +168,11 @@ Table tension_table(const CheckedRig& checked) {
           {name, estimate.method,
            estimate.tension ? format_fixed(estimate.tension->kilonewtons(), 2) : "not checked",
            estimate.share_of_break ? format_fixed(*estimate.share_of_break * 100.0, 1) + " %" : "",
-           estimate.tension ? estimate.how : estimate.not_checked,
-           estimate.by + (estimate.by.empty() || estimate.date.empty() ? "" : ", ") + estimate.date});
+           estimate.tension ? estimate.how : estimate.not_checked, who_and_when(estimate)});
     if (stay.sag)
       table.rows.push_back({name, "sag", format_fixed(stay.sag->tension.kilonewtons(), 2), "",
                             format_fixed(stay.sag->depth.millimetres(), 2) + " mm deep over " +
-                                format_tenths(Tenths::of(stay.sag->span)) + " mm, " +
+                                format_tenths(stay.sag->span) + " mm, " +
                                 format_fixed(stay.sag->extra_length.millimetres(), 2) + " mm longer",
                             ""});
   }

@@ -21,7 +21,7 @@ Tenths hardware_of(const DerivedStay& stay) {
 std::string state_of(const CheckedRig& checked, const Piece& piece, const PieceSum& sum) {
   if (checked.draft_reasons(piece).empty())
     return "";
-  return sum.cut_complete && sum.body_complete ? "DRAFT" : "DRAFT, incomplete";
+  return sum.complete() ? "DRAFT" : "DRAFT, incomplete";
 }
 
 std::string place(const PrintedPlace& printed) {
@@ -48,7 +48,6 @@ Table lengths_table(const CheckedRig& checked) {
                           {"body mm", true},
                           {"used less this mm", true},
                           {"source"}},
-              .rows = {},
               .notes = {"Each row of a sum is rounded to 0.1 mm; a total is the sum of its rounded rows."}};
   for (const DerivedStay& stay : checked.derived().stays) {
     const std::string& name = checked.rig()[stay.stay].name;
@@ -62,9 +61,8 @@ Table lengths_table(const CheckedRig& checked) {
                           format_tenths(hardware), format_total(unknown, pins - hardware), "",
                           source_words(source)});
     for (const RouteComparison& other : stay.other_routes)
-      table.rows.push_back({name, std::string(name_of(other.other)), "no",
-                            format_tenths(Tenths::of(other.length)), "", "",
-                            format_tenths(Tenths::of(other.difference)), source_words(other.provenance)});
+      table.rows.push_back({name, std::string(name_of(other.other)), "no", format_tenths(other.length), "",
+                            "", format_tenths(other.difference), source_words(other.provenance)});
   }
   return table;
 }
@@ -78,7 +76,6 @@ Table pieces_table(const CheckedRig& checked) {
                           {"cut mm", true},
                           {"cut ft in", true},
                           {"draft"}},
-              .rows = {},
               .notes = {"Each row of a sum is rounded to 0.1 mm; a total is the sum of its rounded rows."}};
   for (const DerivedStay& stay : checked.derived().stays)
     for (const Piece& piece : stay.pieces) {
@@ -95,7 +92,6 @@ Table pieces_table(const CheckedRig& checked) {
 Table marks_table(const CheckedRig& checked) {
   Table table{.title = "Marks on the bench, from one zero and from the other end",
               .columns = {{"piece"}, {"mark"}, {"from aloft mm", true}, {"from below mm", true}, {"note"}},
-              .rows = {},
               .notes = {"The line lies straight under its bench tension, before anything is opened.",
                         "Dry fit: bearing to bearing with both eyes formed and nothing buried."}};
   for (const DerivedStay& stay : checked.derived().stays)
@@ -119,7 +115,6 @@ Table marks_table(const CheckedRig& checked) {
 Table readings_table(const CheckedRig& checked) {
   Table table{.title = "Readings: what became of what was read",
               .columns = {{"stay"}, {"term"}, {"mm", true}, {"how"}, {"source"}},
-              .rows = {},
               .notes = {"The total is the sum of its rows as printed."}};
   for (const DerivedStay& stay : checked.derived().stays) {
     if (stay.route != LengthRoute::reading)
@@ -137,8 +132,8 @@ Table readings_table(const CheckedRig& checked) {
       table.rows.push_back({name, "not corrected", "", missing, ""});
     for (const RouteComparison& other : stay.other_routes)
       for (const LikelySlip& slip : other.slips)
-        table.rows.push_back({name, "likely slip", format_signed(Tenths::of(other.difference)), slip.words,
-                              "leaves " + format_tenths(Tenths::of(slip.unexplained)) + " mm"});
+        table.rows.push_back({name, "likely slip", format_signed(other.difference), slip.words,
+                              "leaves " + format_tenths(slip.unexplained) + " mm"});
   }
   return table;
 }
@@ -155,7 +150,6 @@ Table replaced_table(const CheckedRig& checked) {
                           {"kg before", true},
                           {"kg m less", true},
                           {"not checked"}},
-              .rows = {},
               .notes = {"Ratios: the new over the old. kg m less: moment that is gone, about the lowest "
                         "point of the path."}};
   for (const DerivedStay& stay : checked.derived().stays) {
@@ -163,9 +157,6 @@ Table replaced_table(const CheckedRig& checked) {
       continue;
     const Replacement& found = *stay.replacement;
     const Rig& rig = checked.rig();
-    std::string missing;
-    for (const std::string& what : found.not_checked)
-      missing += (missing.empty() ? "" : "; ") + what;
     const bool moment = found.new_kilograms && found.old_kilograms && found.centre_height;
     table.rows.push_back(
         {rig[stay.stay].name, rig[rig[stay.stay].material].name, rig[found.old_line].name,
@@ -174,7 +165,7 @@ Table replaced_table(const CheckedRig& checked) {
          moment ? format_fixed(
                       (*found.old_kilograms - *found.new_kilograms) * found.centre_height->metres(), 1)
                 : "",
-         missing});
+         joined(found.not_checked, "; ")});
   }
   return table;
 }

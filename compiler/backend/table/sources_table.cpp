@@ -22,7 +22,7 @@ public:
       add(one.name + " of " + of, one.text, one.value.provenance);
   }
   void add(const std::string& what, const Sourced<Length>& length) {
-    add(what, format_tenths(Tenths::of(length.value)) + " mm", length.provenance);
+    add(what, format_tenths(length.value) + " mm", length.provenance);
   }
   void add(const std::string& what, const std::optional<Sourced<Length>>& length) {
     if (length)
@@ -30,9 +30,8 @@ public:
   }
   void add(const std::string& what, const Sourced<RopeMeasure>& measure) {
     add(what,
-        measure.value.in_diameters
-            ? format_number(measure.value.amount) + " d"
-            : format_tenths(Tenths::of(Length::metres(measure.value.amount))) + " mm",
+        measure.value.in_diameters ? format_number(measure.value.amount) + " d"
+                                   : format_tenths(Length::metres(measure.value.amount)) + " mm",
         measure.provenance);
   }
   void add(const std::string& what, const std::optional<Sourced<RopeMeasure>>& measure) {
@@ -73,9 +72,8 @@ void add_boat(const Rig& rig, SourceRows& rows) {
     rows.add(spar.name, spar.particulars);
   for (const Point& point : rig.points)
     rows.add("point " + point.name,
-             fmt::format("({}, {}, {}) mm", format_tenths(Tenths::of(point.position.x)),
-                         format_tenths(Tenths::of(point.position.y)),
-                         format_tenths(Tenths::of(point.position.z))),
+             fmt::format("({}, {}, {}) mm", format_tenths(point.position.x),
+                         format_tenths(point.position.y), format_tenths(point.position.z)),
              point.provenance);
 }
 
@@ -135,9 +133,7 @@ void add_stay(const Rig& rig, const Stay& stay, SourceRows& rows) {
 
 Table sources_table(const CheckedRig& checked) {
   Table table{.title = "Every number of the rig files and where it is from",
-              .columns = {{"number"}, {"value", true}, {"as written"}, {"source"}, {"note"}, {"place"}},
-              .rows = {},
-              .notes = {}};
+              .columns = {{"number"}, {"value", true}, {"as written"}, {"source"}, {"note"}, {"place"}}};
   SourceRows rows(checked, table);
   const Rig& rig = checked.rig();
   add_boat(rig, rows);

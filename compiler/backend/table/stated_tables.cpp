@@ -48,7 +48,7 @@ void add_rows(const CheckedRig& checked, const DerivedStay& derived, Table& tabl
         row.push_back("");
       } else if (const std::optional<Length> taken = taken_length(rig, item)) {
         distance.known += Tenths::of(*taken);
-        row.push_back(format_tenths(Tenths::of(*taken)));
+        row.push_back(format_tenths(*taken));
       } else {
         distance.lost = true;
         row.push_back("?");
@@ -62,18 +62,13 @@ void add_rows(const CheckedRig& checked, const DerivedStay& derived, Table& tabl
 } // namespace
 
 Table points_table(const CheckedRig& checked) {
-  Table table{.title = "Points, boat axes from the waterline under the mast",
-              .columns = {{"point"},
-                          {"x forward mm", true},
-                          {"y to starboard mm", true},
-                          {"z up mm", true},
-                          {"source"}},
-              .rows = {},
-              .notes = {}};
+  Table table{
+      .title = "Points, boat axes from the waterline under the mast",
+      .columns = {
+          {"point"}, {"x forward mm", true}, {"y to starboard mm", true}, {"z up mm", true}, {"source"}}};
   for (const Point& point : checked.rig().points)
-    table.rows.push_back({point.name, format_tenths(Tenths::of(point.position.x)),
-                          format_tenths(Tenths::of(point.position.y)),
-                          format_tenths(Tenths::of(point.position.z)), source_words(point.provenance)});
+    table.rows.push_back({point.name, format_tenths(point.position.x), format_tenths(point.position.y),
+                          format_tenths(point.position.z), source_words(point.provenance)});
   return table;
 }
 
@@ -84,9 +79,7 @@ Table parts_table(const CheckedRig& checked) {
                           {"length or range mm", true},
                           {"upper end"},
                           {"lower end"},
-                          {"source of the length"}},
-              .rows = {},
-              .notes = {}};
+                          {"source of the length"}}};
   for (const Part& part : checked.rig().parts)
     table.rows.push_back({part.kind, part.name, length_or_range(part), end_words(part.upper),
                           end_words(part.lower), length_source(part)});
@@ -102,7 +95,6 @@ Table stack_table(const CheckedRig& checked) {
                           {"times", true},
                           {"length mm", true},
                           {"from upper pin mm", true}},
-              .rows = {},
               .notes = {"Fittings of the boat take no length: pin-to-pin begins and ends at their pins."}};
   for (const DerivedStay& stay : checked.derived().stays)
     add_rows(checked, stay, table);
@@ -119,20 +111,18 @@ Table states_table(const CheckedRig& checked) {
                           {"longer by", true},
                           {"to tighten", true},
                           {"to slacken", true},
-                          {"stowed at"}},
-              .rows = {},
-              .notes = {}};
+                          {"stowed at"}}};
   for (const DerivedPosition& derived : checked.derived().positions) {
     const State& state = rig.states[derived.state];
     const StatePosition& position = state.positions[derived.position];
     const std::string stowed = position.stowed_at ? rig[*position.stowed_at].name : "";
-    const auto tenths = [](Length length) { return format_tenths(Tenths::of(length)); };
     if (derived.adjusters.empty())
       table.rows.push_back({state.name, rig[derived.stay].name, "", "", "", "", "", stowed});
     for (const TakeUp& adjuster : derived.adjusters)
       table.rows.push_back({state.name, rig[derived.stay].name, rig[adjuster.part].name,
-                            tenths(adjuster.set.value), tenths(derived.change), tenths(adjuster.to_tighten),
-                            tenths(adjuster.to_slacken), stowed});
+                            format_tenths(adjuster.set.value), format_tenths(derived.change),
+                            format_tenths(adjuster.to_tighten), format_tenths(adjuster.to_slacken),
+                            stowed});
   }
   if (table.rows.empty())
     table.notes.push_back("No state moves anything.");
@@ -142,13 +132,9 @@ Table states_table(const CheckedRig& checked) {
 Table inspections_table(const CheckedRig& checked) {
   const Rig& rig = checked.rig();
   Table table{.title = "Inspection log, in the order of the files",
-              .columns = {{"date"}, {"stay"}, {"where"}, {"condition"}, {"by"}, {"note"}},
-              .rows = {},
-              .notes = {}};
+              .columns = {{"date"}, {"stay"}, {"where"}, {"condition"}, {"by"}, {"note"}}};
   for (const Inspection& inspection : rig.inspections) {
-    std::string where;
-    for (const PartId part : inspection.between)
-      where += (where.empty() ? "" : ", ") + rig[part].name;
+    const std::string where = joined(inspection.between, ", ", [&](PartId part) { return rig[part].name; });
     for (const StayId stay : inspection.stays)
       table.rows.push_back({inspection.date, rig[stay].name, where.empty() ? "whole stay" : where,
                             inspection.condition, inspection.by, inspection.note});
@@ -160,9 +146,7 @@ Table inspections_table(const CheckedRig& checked) {
 
 Table differences_table(const CheckedRig& checked) {
   Table table{.title = "Values stated over others, in the order in which they take effect",
-              .columns = {{"by"}, {"of"}, {"what"}, {"was"}, {"is"}, {"place"}},
-              .rows = {},
-              .notes = {}};
+              .columns = {{"by"}, {"of"}, {"what"}, {"was"}, {"is"}, {"place"}}};
   for (const Difference& difference : checked.rig().differences) {
     const SourceText& text = checked.sources()[difference.place.source];
     table.rows.push_back({difference.origin, difference.subject, difference.property,

@@ -33,17 +33,15 @@ std::string kilonewtons(Force force) {
 }
 
 std::string lacking(const ChainLink& link) {
-  std::string words;
-  for (const UnstatedStrength& one : link.not_stated)
-    words += (words.empty() ? "not stated: " : ", ") + one.property + " of " + one.of;
-  return words;
+  return led_by("not stated: ", joined(link.not_stated, ", ", [](const UnstatedStrength& one) {
+                  return one.property + " of " + one.of;
+                }));
 }
 
 std::string remark(const StayChain& chain, std::size_t i) {
   const ChainLink& link = chain.links[i];
   std::string words = chain.weakest == i ? "weakest known" : "";
-  if (!link.meant.empty())
-    words += (words.empty() ? "" : "; ") + ("meant to be: " + link.meant);
+  add_words(words, "; ", led_by("meant to be: ", link.meant));
   return words;
 }
 
@@ -89,15 +87,7 @@ void add_screening(const LoadScreening& screening, Table& table) {
 }
 
 std::string_view words(JointResult result) {
-  switch (result) {
-  case JointResult::pass:
-    return "pass";
-  case JointResult::finding:
-    return "finding";
-  case JointResult::not_checked:
-    return "not checked";
-  }
-  return "not checked";
+  return result == JointResult::pass ? "pass" : result == JointResult::finding ? "finding" : "not checked";
 }
 
 } // namespace
@@ -106,7 +96,6 @@ Table strength_table(const CheckedRig& checked) {
   Table table{
       .title = "Strength: what each link of a stay holds, from aloft to deck",
       .columns = {{"stay"}, {"link"}, {"kN", true}, {"how"}, {"source"}, {"remark"}},
-      .rows = {},
       .notes = {"A stay holds no more than its weakest link. What is not stated is never taken for "
                 "strong.",
                 "Threads, the cheeks of jaws and the bend of a rope round its seat are not in it."}};
@@ -118,7 +107,6 @@ Table strength_table(const CheckedRig& checked) {
 Table loads_table(const CheckedRig& checked) {
   Table table{.title = "Loads by screening: no rig is sized by them",
               .columns = {{"of"}, {"method"}, {"what"}, {"value", true}, {"how"}, {"source"}},
-              .rows = {},
               .notes = {"This screens and does not size a rig: what it has to carry is for licensed "
                         "practice to decide."}};
   for (const LoadScreening& screening : checked.derived().load_screenings)
@@ -130,9 +118,7 @@ Table loads_table(const CheckedRig& checked) {
 
 Table joints_table(const CheckedRig& checked) {
   Table table{.title = "Joints: what was compared where two things meet",
-              .columns = {{"stay"}, {"joint"}, {"compared"}, {"play mm", true}, {"result"}, {"what"}},
-              .rows = {},
-              .notes = {}};
+              .columns = {{"stay"}, {"joint"}, {"compared"}, {"play mm", true}, {"result"}, {"what"}}};
   std::size_t pass = 0;
   std::size_t found = 0;
   std::size_t unknown = 0;
@@ -143,7 +129,7 @@ Table joints_table(const CheckedRig& checked) {
          : check.result == JointResult::finding ? found
                                                 : unknown) += 1;
         table.rows.push_back({checked.rig()[stay.stay].name, joint.name, check.slug,
-                              check.play ? format_tenths(Tenths::of(*check.play)) : std::string(),
+                              check.play ? format_tenths(*check.play) : std::string(),
                               std::string(words(check.result)), check.words});
       }
   table.notes.push_back(std::to_string(pass) + " pass, " + std::to_string(found) + " findings, " +

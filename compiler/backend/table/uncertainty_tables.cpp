@@ -29,7 +29,6 @@ Table uncertainty_table(const CheckedRig& checked) {
                   {"drawn +", true},
                   {"adjuster reaches"},
                   {"no bound stated", true}},
-      .rows = {},
       .notes = {
           "All in mm, of the cut without burys and tails, which move no bearing. Worst: every input at "
           "its bound.",
@@ -43,13 +42,12 @@ Table uncertainty_table(const CheckedRig& checked) {
       continue;
     }
     const Uncertainty& found = *stay.uncertainty;
-    table.rows.push_back(
-        {name, format_signed(Tenths::of(found.worst_low)), format_signed(Tenths::of(found.worst_high)),
-         format_tenths(Tenths::of(found.standard)), format_fixed(found.coverage_factor, 2),
-         format_tenths(Tenths::of(found.expanded)), format_signed(Tenths::of(found.drawn_low)),
-         format_signed(Tenths::of(found.drawn_high)),
-         found.reaches ? "in " + trials_words(*found.reaches, derived.draws) : "",
-         std::to_string(found.without_bound.size())});
+    table.rows.push_back({name, format_signed(found.worst_low), format_signed(found.worst_high),
+                          format_tenths(found.standard), format_fixed(found.coverage_factor, 2),
+                          format_tenths(found.expanded), format_signed(found.drawn_low),
+                          format_signed(found.drawn_high),
+                          found.reaches ? "in " + trials_words(*found.reaches, derived.draws) : "",
+                          std::to_string(found.without_bound.size())});
   }
   return table;
 }
@@ -57,7 +55,6 @@ Table uncertainty_table(const CheckedRig& checked) {
 Table shares_table(const CheckedRig& checked) {
   Table table{.title = "What to measure next: inputs by their share of the variance of the cut",
               .columns = {{"stay"}, {"input"}, {"share", true}, {"moves the cut mm", true}, {"read as"}},
-              .rows = {},
               .notes = {"Moves the cut: by so much when the input is off by its bound, upwards.",
                         "Inputs without a bound come last; nobody knows what they do to the range."}};
   const Derived& derived = checked.derived();
@@ -67,8 +64,7 @@ Table shares_table(const CheckedRig& checked) {
     const std::string& name = checked.rig()[stay.stay].name;
     for (const UncertaintyShare& share : stay.uncertainty->shares) {
       const UncertainInput& input = derived.inputs[share.input];
-      table.rows.push_back({name, input.name, variance_words(share.share),
-                            format_signed(Tenths::of(share.per_bound)),
+      table.rows.push_back({name, input.name, variance_words(share.share), format_signed(share.per_bound),
                             std::string(name_of(input.distribution))});
     }
     for (const std::string& input : stay.uncertainty->without_bound)
@@ -81,7 +77,6 @@ Table sensitivity_table(const CheckedRig& checked) {
   Table table{
       .title = "Sensitivity: how far each stay moves when one thing does",
       .columns = {{"stay"}, {"what"}, {"by"}, {"pin-to-pin mm", true}, {"body mm", true}, {"counts"}},
-      .rows = {},
       .notes = {"Each row alone, worked out whole; forward, to starboard and up in boat axes. What "
                 "moves a stay by less than 0.005 mm is left out.",
                 "Counts: no means that the length is read or stated, so that it stays what it was "

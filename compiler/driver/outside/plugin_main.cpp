@@ -1,5 +1,6 @@
 #include "driver/outside/plugin_main.hpp"
 
+#include "backend/json/json.hpp"
 #include "backend/process/protocol.hpp"
 #include "driver/compile.hpp"
 

@@ -1,5 +1,6 @@
 #include "driver/seal/sealed_folder.hpp"
 
+#include "backend/json/json.hpp"
 #include "backend/process/byte_text.hpp"
 
 #include <algorithm>

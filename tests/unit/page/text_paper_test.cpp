@@ -1,4 +1,4 @@
-#include "backend/page/text_paper.hpp"
+#include "backend/page/paper_files.hpp"
 
 #include "backend/drawing/label_text.hpp"
 #include "backend/text_page.hpp"

@@ -1,6 +1,7 @@
 #include "plugins/bench-card/bench_card.hpp"
 
 #include "backend/card/card_piece.hpp"
+#include "backend/json/json.hpp"
 #include "driver/compile.hpp"
 #include "plugins/cut-list/cut_list.hpp"
 #include "source/file_reader.hpp"

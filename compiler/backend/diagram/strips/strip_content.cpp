@@ -165,11 +165,8 @@ bool print_the_same(const Strip& a, const Strip& b) {
 
 std::string printed_distance(bool unknown, Length known) {
   const std::string number = format_millimetres(known);
-  if (!unknown)
-    return number;
-  if (number == "0")
-    return "X";
-  return number.front() == '-' ? "X - " + number.substr(1) : "X + " + number;
+  const bool negative = number.front() == '-';
+  return with_x(unknown, negative ? -1 : number == "0" ? 0 : 1, negative ? number.substr(1) : number);
 }
 
 std::string printed_sum(const LengthSum& sum) {

@@ -47,15 +47,7 @@ bool same_path(const std::vector<PaperPoint>& a, const std::vector<PaperPoint>& 
 } // namespace
 
 std::string_view name_of(ViewKind kind) {
-  switch (kind) {
-  case ViewKind::side:
-    return "side";
-  case ViewKind::front:
-    return "front";
-  case ViewKind::deck:
-    return "deck";
-  }
-  return "side";
+  return kind == ViewKind::side ? "side" : kind == ViewKind::front ? "front" : "deck";
 }
 
 PaperPoint ViewFrame::at(const Vector3& position) const {

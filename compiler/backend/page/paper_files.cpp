@@ -1,7 +1,7 @@
-#include "backend/page/text_paper.hpp"
+#include "backend/page/paper_files.hpp"
 
 #include "backend/drawing/label_text.hpp"
-#include "backend/text_page.hpp"
+#include "backend/page/html.hpp"
 #include "base/code_point.hpp"
 
 #include <algorithm>
@@ -120,6 +120,36 @@ PagedFile text_paper_of_lengths(TextPaper paper, std::string_view text, const Ba
   if (draft)
     paper.draft = "Lengths here rest on numbers that are assumed or missing; the cut list names them";
   return text_paper(paper, text, request.paper);
+}
+
+void begin_text(const std::string& name, const CheckedRig& checked, TextPage& page) {
+  const std::string& boat = checked.rig().boat.title;
+  page.ends(name + "   " + (boat.empty() ? "(boat without a name)" : boat),
+            checked.draft_reasons().empty() ? "" : "DRAFT");
+  page.rule('=');
+  page.blank();
+}
+
+BackendDescription PagesBackend::describe() const {
+  return {.name = about_.name,
+          .summary = about_.summary,
+          .outputs = {about_.file + ".html"},
+          .papers = {about_.file + ".pdf"}};
+}
+
+OutputBundle PagesBackend::generate(const BackendRequest& request) const {
+  const std::string boat = boat_title(request.checked);
+  const std::string title = about_.title + " of " + boat;
+  std::vector<Drawing> drawn = pages(request, boat);
+  OutputBundle bundle;
+  bundle.files.push_back({about_.file + ".html", html_of_pages(title, drawn)});
+  bundle.papers.push_back({about_.file + ".pdf", title, std::move(drawn)});
+  return bundle;
+}
+
+void add_document(const std::string& name, const Document& document, PaperSize size, OutputBundle& bundle) {
+  bundle.files.push_back({name + ".html", html_of_document(document, size)});
+  bundle.papers.push_back({name + ".pdf", document.title, pages_of_document(document, size)});
 }
 
 } // namespace sheerpole
