@@ -249,11 +249,8 @@ std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, 
 }
 
 BenchCard::BenchCard()
-    : PagesBackend(
-          {.name = "bench-card",
-           .file = "bench-cards",
-           .title = "Bench cards",
-           .summary = "a page for each piece: marks from one zero, the order of work, where to sign"}) {}
+    : PagesBackend({"bench-card", "bench-cards", "Bench cards",
+                    "a page for each piece: marks from one zero, the order of work, where to sign"}) {}
 
 std::vector<Drawing> BenchCard::pages(const BackendRequest& request, const std::string& boat) const {
   return pages_of_each(card_pieces(request.checked),

@@ -25,11 +25,8 @@ std::vector<CardStep> card_steps(const CardPiece& card);
 std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, PaperSize size);
 
 /// One card for each piece, to be carried to the bench: what to mark, what to thread on, in which order.
-class BenchCard final : public PagesBackend {
-public:
+struct BenchCard final : PagesBackend {
   BenchCard();
-
-protected:
   std::vector<Drawing> pages(const BackendRequest& request, const std::string& boat) const override;
 };
 

@@ -254,11 +254,8 @@ std::vector<Drawing> fit_pages(const StayFit& fit, const std::string& boat, Pape
 
 DryFitCard::DryFitCard()
     : PagesBackend(
-          {.name = "dry-fit-card",
-           .file = "dry-fit-cards",
-           .title = "Dry-fit cards",
-           .summary =
-               "a page for each stay: what to hang before cutting, where it should come, what to see"}) {}
+          {"dry-fit-card", "dry-fit-cards", "Dry-fit cards",
+           "a page for each stay: what to hang before cutting, where it should come, what to see"}) {}
 
 std::vector<Drawing> DryFitCard::pages(const BackendRequest& request, const std::string& boat) const {
   return pages_of_each(stay_fits(request.checked),

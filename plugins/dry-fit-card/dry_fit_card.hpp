@@ -24,7 +24,7 @@ struct StayFit {
   const Stay* stay = nullptr;
   std::vector<CardPiece> pieces; ///< from aloft to deck
   std::size_t free_piece = 0;    ///< the one whose length follows from the pins
-  std::vector<FitRow> rows = {};      ///< of the free piece; one row without an adjuster
+  std::vector<FitRow> rows = {}; ///< of the free piece; one row without an adjuster
   CardLength to_tighten;         ///< of all adjusters together, as printed
   CardLength to_slacken;
   std::vector<DraftReason> draft_reasons;
@@ -40,11 +40,8 @@ std::vector<Drawing> fit_pages(const StayFit& fit, const std::string& boat, Pape
 
 /// One page for each stay, to be taken aloft: what to hang, where the bearings should come, what to look at
 /// and write down before anything is cut.
-class DryFitCard final : public PagesBackend {
-public:
+struct DryFitCard final : PagesBackend {
   DryFitCard();
-
-protected:
   std::vector<Drawing> pages(const BackendRequest& request, const std::string& boat) const override;
 };
 

@@ -157,11 +157,8 @@ std::vector<Drawing> nothing_to_carry(const std::string& boat, PaperSize size) {
 
 EmergencySpliceCard::EmergencySpliceCard()
     : PagesBackend(
-          {.name = "emergency-splice-card",
-           .file = "emergency-splice-cards",
-           .title = "Emergency splice cards",
-           .summary =
-               "for each rope and wire: the spare length to carry, and how a stay is made of it aboard"}) {}
+          {"emergency-splice-card", "emergency-splice-cards", "Emergency splice cards",
+           "for each rope and wire: the spare length to carry, and how a stay is made of it aboard"}) {}
 
 std::vector<Drawing> EmergencySpliceCard::pages(const BackendRequest& request,
                                                 const std::string& boat) const {

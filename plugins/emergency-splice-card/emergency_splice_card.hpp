@@ -14,11 +14,8 @@ std::vector<Drawing> spare_pages(const SpareLine& spare, const std::string& boat
 std::vector<Drawing> nothing_to_carry(const std::string& boat, PaperSize size);
 
 /// Made ahead and carried aboard with a spare length: how a stay that is lost at sea is replaced.
-class EmergencySpliceCard final : public PagesBackend {
-public:
+struct EmergencySpliceCard final : PagesBackend {
   EmergencySpliceCard();
-
-protected:
   std::vector<Drawing> pages(const BackendRequest& request, const std::string& boat) const override;
 };
 

@@ -208,11 +208,8 @@ std::vector<Drawing> label_pages(const std::vector<PieceLabel>& labels, const st
 
 Labels::Labels()
     : PagesBackend(
-          {.name = "labels",
-           .file = "labels",
-           .title = "Labels",
-           .summary =
-               "labels to cut apart, one for each end of each piece: what it is, when and by whom made"}) {}
+          {"labels", "labels", "Labels",
+           "labels to cut apart, one for each end of each piece: what it is, when and by whom made"}) {}
 
 std::vector<Drawing> Labels::pages(const BackendRequest& request, const std::string& boat) const {
   return label_pages(piece_labels(request.checked), boat, request.paper);

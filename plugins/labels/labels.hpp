@@ -36,11 +36,8 @@ std::vector<Drawing> label_pages(const std::vector<PieceLabel>& labels, const st
                                  PaperSize size);
 
 /// A sheet of labels to cut apart, one for each end of each piece.
-class Labels final : public PagesBackend {
-public:
+struct Labels final : PagesBackend {
   Labels();
-
-protected:
   std::vector<Drawing> pages(const BackendRequest& request, const std::string& boat) const override;
 };
 

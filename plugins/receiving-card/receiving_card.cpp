@@ -246,11 +246,8 @@ std::vector<Drawing> goods_pages(const CheckedRig& checked, const std::string& b
 
 ReceivingCard::ReceivingCard()
     : PagesBackend(
-          {.name = "receiving-card",
-           .file = "receiving-card",
-           .title = "Receiving card",
-           .summary =
-               "what comes in against what the file asks for: sizes, threads, counts, boxes to tick"}) {}
+          {"receiving-card", "receiving-card", "Receiving card",
+           "what comes in against what the file asks for: sizes, threads, counts, boxes to tick"}) {}
 
 std::vector<Drawing> ReceivingCard::pages(const BackendRequest& request, const std::string& boat) const {
   return goods_pages(request.checked, boat, request.paper);

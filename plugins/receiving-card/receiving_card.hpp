@@ -36,11 +36,8 @@ std::string gauge_text(const CardUnit& unit, Length length);
 std::vector<Drawing> goods_pages(const CheckedRig& checked, const std::string& boat, PaperSize size);
 
 /// What comes in is held against what the rig file asks for, before it is paid for or cut into.
-class ReceivingCard final : public PagesBackend {
-public:
+struct ReceivingCard final : PagesBackend {
   ReceivingCard();
-
-protected:
   std::vector<Drawing> pages(const BackendRequest& request, const std::string& boat) const override;
 };
 

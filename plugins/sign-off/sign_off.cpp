@@ -276,12 +276,8 @@ std::vector<Drawing> replacement_pages(const CheckedRig& checked, const std::str
 }
 
 SignOff::SignOff()
-    : PagesBackend(
-          {.name = "sign-off",
-           .file = "sign-off",
-           .title = "Sign-off",
-           .summary = "every pin and thread to be ticked, aloft to deck; a sheet for one stay at a time"}) {
-}
+    : PagesBackend({"sign-off", "sign-off", "Sign-off",
+                    "every pin and thread to be ticked, aloft to deck; a sheet for one stay at a time"}) {}
 
 std::vector<Drawing> SignOff::pages(const BackendRequest& request, const std::string& boat) const {
   std::vector<Drawing> drawn = sign_off_pages(request.checked, boat, request.paper);

@@ -31,11 +31,8 @@ std::vector<Drawing> replacement_pages(const CheckedRig& checked, const std::str
 
 /// The list by which every pin and thread is looked at before the rig is used, and the sheet by which stays
 /// are replaced one at a time.
-class SignOff final : public PagesBackend {
-public:
+struct SignOff final : PagesBackend {
   SignOff();
-
-protected:
   std::vector<Drawing> pages(const BackendRequest& request, const std::string& boat) const override;
 };
 

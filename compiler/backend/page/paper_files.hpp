@@ -56,7 +56,6 @@ public:
   BackendDescription describe() const final;
   OutputBundle generate(const BackendRequest& request) const final;
 
-protected:
   virtual std::vector<Drawing> pages(const BackendRequest& request, const std::string& boat) const = 0;
 
 private:
