@@ -1,5 +1,6 @@
 #include "backend/card/card_unit.hpp"
 
+#include "backend/tenths.hpp"
 #include "calculate/facts.hpp"
 #include "units/format_length.hpp"
 

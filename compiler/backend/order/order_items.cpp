@@ -1,5 +1,6 @@
 #include "backend/order/order_items.hpp"
 
+#include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/joints/joint.hpp"

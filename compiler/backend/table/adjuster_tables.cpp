@@ -1,3 +1,4 @@
+#include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"

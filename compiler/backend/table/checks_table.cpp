@@ -1,3 +1,4 @@
+#include "backend/paper_words.hpp"
 #include "backend/table/rig_tables.hpp"
 #include "model/limit_use.hpp"
 
