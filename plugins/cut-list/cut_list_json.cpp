@@ -1,6 +1,7 @@
-#include "plugins/cut-list/cut_list_forms.hpp"
+#include "backend/json/json.hpp"
+#include "plugins/cut-list/cut_list.hpp"
 
-#include "backend/json/behaviour_json.hpp"
+#include "backend/json/json_parts.hpp"
 
 namespace sheerpole {
 
@@ -44,7 +45,7 @@ Json section_json(const SumSection& section, const SourceSet& sources) {
     term["printed_mm"] = printed_mm(row.amount);
     rows.push_back(std::move(term));
   }
-  return {{"name", section.name},
+  return {{"name", std::string(name_of(section.kind))},
           {"rows", std::move(rows)},
           {"total_mm", json_millimetres(section.exact)},
           {"printed_total_mm", printed_mm(section.total)}};

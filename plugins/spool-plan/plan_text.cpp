@@ -1,5 +1,3 @@
-#include "plugins/spool-plan/plan_text.hpp"
-
 #include "plugins/spool-plan/plan_words.hpp"
 #include "wording/say.hpp"
 

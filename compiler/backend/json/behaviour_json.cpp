@@ -1,6 +1,6 @@
-#include "backend/json/behaviour_json.hpp"
+#include "backend/json/json_parts.hpp"
 
-#include "backend/json/sourced_json.hpp"
+#include "backend/json/json.hpp"
 #include "wording/phrase_table.hpp"
 #include "wording/say.hpp"
 

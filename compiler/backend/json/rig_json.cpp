@@ -1,6 +1,5 @@
 #include "backend/json/json.hpp"
-#include "backend/json/records_json.hpp"
-#include "backend/json/sourced_json.hpp"
+#include "backend/json/json_parts.hpp"
 
 namespace sheerpole {
 

@@ -1,6 +1,6 @@
 #include "driver/find/find_in_rig.hpp"
 
-#include "backend/source_words.hpp"
+#include "backend/paper_words.hpp"
 #include "kinds/kind_row.hpp"
 
 #include <algorithm>

@@ -1,6 +1,6 @@
 #include "driver/outside/outside_backends.hpp"
 
-#include "backend/process/request.hpp"
+#include "backend/process/protocol.hpp"
 #include "driver/terminal.hpp"
 
 #include <algorithm>
