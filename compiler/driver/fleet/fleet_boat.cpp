@@ -19,8 +19,10 @@ void worsen(FleetOutcome& outcome, ExitCode code) {
   outcome.code = std::max(outcome.code, code);
 }
 
+/// Adds what is found of her papers.
 void build(const std::string& file, const std::string& folder, const FleetWork& work,
-           const CheckedRig& checked, FleetOutcome& outcome) {
+           Compilation& compilation, FleetOutcome& outcome) {
+  const CheckedRig& checked = *compilation.checked;
   OutputBundle bundle;
   FileClaims claims;
   const BackendRequest request{.checked = checked,
@@ -31,11 +33,9 @@ void build(const std::string& file, const std::string& folder, const FleetWork& 
                                .name = called(file, work.rig)};
   outcome.errors = make_papers(*work.backends, request, claims, bundle, [](const std::string&) {});
   if (work.pdf) {
-    auto pdfs = make_pdfs(bundle.papers, checked.rig().boat.report_date);
-    if (pdfs.ok())
-      std::move(pdfs.value().begin(), pdfs.value().end(), std::back_inserter(bundle.files));
-    else
-      outcome.errors += "sheerpole: no PDF: " + pdfs.error().what + "\n";
+    PdfReport pdfs = add_pdfs(bundle, checked.rig().boat.report_date, *compilation.sources);
+    std::move(pdfs.findings.begin(), pdfs.findings.end(), std::back_inserter(compilation.findings));
+    outcome.errors += pdfs.fault;
   }
   if (!outcome.errors.empty())
     worsen(outcome, exit_fault);
@@ -52,21 +52,28 @@ void build(const std::string& file, const std::string& folder, const FleetWork& 
 
 FleetOutcome do_boat(const std::string& file, const std::string& folder, const FleetWork& work) {
   FleetOutcome outcome;
+  const auto fault_of_ours = [&outcome](const std::exception& error) {
+    outcome.errors += "sheerpole: fault of the compiler itself: " + std::string(error.what()) + "\n";
+    worsen(outcome, exit_fault);
+  };
   try {
     DiskFileReader reader;
-    const Compilation compilation = compile(file, reader, work.rig);
-    outcome.findings = show_findings(compilation, work.form, work.colour);
-    outcome.counts = count_severities(compilation.findings);
+    Compilation compilation = compile(file, reader, work.rig);
     if (compilation.has_errors)
       worsen(outcome, exit_errors);
     if (compilation.checked) {
       outcome.drafts = compilation.checked->draft_reasons().size();
-      if (work.write)
-        build(file, folder, work, *compilation.checked, outcome);
+      try {
+        if (work.write)
+          build(file, folder, work, compilation, outcome);
+      } catch (const std::exception& error) { // what was found of the rig is said all the same
+        fault_of_ours(error);
+      }
     }
+    outcome.findings = show_findings(compilation, work.form, work.colour);
+    outcome.counts = count_severities(compilation.findings);
   } catch (const std::exception& error) {
-    outcome.errors += "sheerpole: fault of the compiler itself: " + std::string(error.what()) + "\n";
-    worsen(outcome, exit_fault);
+    fault_of_ours(error);
   }
   return outcome;
 }

@@ -43,10 +43,9 @@ Result<OutputBundle, SealFailure> make_seal(const SealRequest& request) {
   }
   print_progress("reading " + request.file + "\n");
   DiskFileReader reader;
-  const Compilation compilation = compile(request.file, reader, request.rig);
-  if (!compilation.findings.empty())
-    print_error(show_findings(compilation, "text", error_has_colour()));
+  Compilation compilation = compile(request.file, reader, request.rig);
   if (!compilation.checked) {
+    print_error(show_findings(compilation, "text", error_has_colour()));
     print_error("nothing was sealed: an error stands\n");
     return SealFailure{exit_errors};
   }
@@ -57,19 +56,16 @@ Result<OutputBundle, SealFailure> make_seal(const SealRequest& request) {
                                  .paper = request.paper == "letter" ? PaperSize::letter : PaperSize::a4,
                                  .printed = request.pdf};
   const std::string faults = make_papers(chosen.backends, of_papers, claims, papers, [](const auto&) {});
-  if (!faults.empty()) {
-    print_error(faults);
-    return SealFailure{exit_fault};
-  }
   const Boat& boat = compilation.checked->rig().boat;
-  if (request.pdf) {
-    auto pdfs = make_pdfs(papers.papers, boat.report_date);
-    if (!pdfs.ok()) {
-      print_error("sheerpole: no PDF: " + pdfs.error().what + "\n");
-      return SealFailure{exit_fault};
-    }
-    std::move(pdfs.value().begin(), pdfs.value().end(), std::back_inserter(papers.files));
-  }
+  PdfReport pdfs;
+  if (request.pdf && faults.empty())
+    pdfs = add_pdfs(papers, boat.report_date, *compilation.sources);
+  std::move(pdfs.findings.begin(), pdfs.findings.end(), std::back_inserter(compilation.findings));
+  if (!compilation.findings.empty())
+    print_error(show_findings(compilation, "text", error_has_colour()));
+  print_error(faults + pdfs.fault);
+  if (!faults.empty() || !pdfs.fault.empty())
+    return SealFailure{exit_fault};
   return sealed_folder({.root = (*compilation.sources)[compilation.names->root].name(),
                         .sources = sources_of(*compilation.sources),
                         .outputs = std::move(papers.files),

@@ -11,17 +11,15 @@
 #include "driver/verbs/write_and_tell.hpp"
 #include "driver/verbs/write_depends.hpp"
 
-#include <algorithm>
-#include <iterator>
-
 namespace sheerpole {
 
 namespace {
 
-/// Those about the rig, then those about the programs outside.
-void show_all_findings(Compilation compilation, const OutsideBackends& outside, const FindingsForm& form) {
-  compilation.findings.insert(compilation.findings.end(), outside.findings().begin(),
-                              outside.findings().end());
+/// Those about the rig, then those about the programs outside and the PDFs.
+void show_all_findings(Compilation compilation, const OutsideBackends& outside, const PdfReport& pdfs,
+                       const FindingsForm& form) {
+  for (const auto* more : {&outside.findings(), &pdfs.findings})
+    compilation.findings.insert(compilation.findings.end(), more->begin(), more->end());
   if (!compilation.findings.empty())
     print_error(show_findings(compilation, form.form, error_has_colour()));
 }
@@ -42,7 +40,7 @@ int build_verb(const BuildOptions& options) {
   DiskFileReader reader;
   const Compilation compilation = compile(options.file, reader, options.rig);
   if (!compilation.checked) {
-    show_all_findings(compilation, outside, options.findings);
+    show_all_findings(compilation, outside, {}, options.findings);
     print_error("nothing was written: an error stands\n");
     return outside.fault() ? exit_fault : exit_errors;
   }
@@ -74,16 +72,14 @@ int build_verb(const BuildOptions& options) {
   bool fault = !faults.empty();
   outside.generate(*compilation.checked, options.rig, paper, claims, bundle);
   fault = fault || outside.fault();
-  show_all_findings(compilation, outside, options.findings);
+  PdfReport pdfs;
   if (options.pdf) {
     print_progress("drawing PDFs\n");
-    auto pdfs = make_pdfs(bundle.papers, compilation.checked->rig().boat.report_date);
-    if (pdfs.ok())
-      std::move(pdfs.value().begin(), pdfs.value().end(), std::back_inserter(bundle.files));
-    else
-      print_error("sheerpole: no PDF: " + pdfs.error().what + "\n");
-    fault = fault || !pdfs.ok();
+    pdfs = add_pdfs(bundle, compilation.checked->rig().boat.report_date, *compilation.sources);
   }
+  show_all_findings(compilation, outside, pdfs, options.findings);
+  print_error(pdfs.fault);
+  fault = fault || !pdfs.fault.empty();
   Dependencies made;
   if (const int code = write_and_tell(bundle, options.folder, &made.outputs); code != exit_clean)
     return code;

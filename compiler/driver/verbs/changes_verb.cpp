@@ -12,7 +12,7 @@
 
 #include <algorithm>
 #include <exception>
-#include <iterator>
+#include <utility>
 
 namespace sheerpole {
 
@@ -37,19 +37,19 @@ std::optional<Compilation> read(const std::string& file, const CompileOptions& r
   return std::nullopt;
 }
 
-int write(const OutputBundle& made, const std::string& date, const ChangesOptions& options) {
-  OutputBundle bundle = made;
-  bool fault = false;
-  if (options.pdf) {
-    auto pdfs = make_pdfs(bundle.papers, date);
-    if (pdfs.ok())
-      std::move(pdfs.value().begin(), pdfs.value().end(), std::back_inserter(bundle.files));
-    else
-      print_error("sheerpole: no PDF: " + pdfs.error().what + "\n");
-    fault = !pdfs.ok();
+int write(OutputBundle bundle, const Compilation& now, const ChangesOptions& options) {
+  PdfReport pdfs;
+  if (options.pdf)
+    pdfs = add_pdfs(bundle, now.checked->rig().boat.report_date, *now.sources);
+  if (!pdfs.findings.empty()) {
+    Compilation of_pdfs;
+    of_pdfs.sources = now.sources;
+    of_pdfs.findings = pdfs.findings;
+    print_error(show_findings(of_pdfs, options.findings.form, error_has_colour()));
   }
+  print_error(pdfs.fault);
   const int code = write_and_tell(bundle, options.folder);
-  return code != exit_clean ? code : fault ? exit_fault : exit_clean;
+  return code != exit_clean ? code : pdfs.fault.empty() ? exit_clean : exit_fault;
 }
 
 } // namespace
@@ -80,7 +80,7 @@ int changes_verb(const ChangesOptions& options) {
     return exit_fault;
   }
   if (!options.folder.empty())
-    return write(bundle, is->checked->rig().boat.report_date, options);
+    return write(std::move(bundle), *is, options);
   const auto found = std::find_if(bundle.files.begin(), bundle.files.end(), [&](const OutputFile& file) {
     return file.name == (options.form == "json" ? "change-sheet.json" : "change-sheet.txt");
   });
