@@ -1,10 +1,9 @@
 #include "driver/seal/make_seal.hpp"
 
 #include "calculate/facts.hpp"
-#include "driver/make_papers.hpp"
+#include "driver/built_in_backends.hpp"
 #include "driver/make_pdfs.hpp"
 #include "driver/seal/sealed_folder.hpp"
-#include "driver/show_findings.hpp"
 #include "driver/terminal.hpp"
 
 #include <iterator>
@@ -14,7 +13,7 @@ namespace sheerpole {
 namespace {
 
 /// The words that make the same papers again.
-std::vector<std::string> words_of(const SealRequest& request) {
+std::vector<std::string> words_for_again(const SealRequest& request) {
   std::vector<std::string> words;
   for (const std::string& name : request.only)
     words.push_back("--only=" + name);
@@ -73,7 +72,7 @@ Result<OutputBundle, SealFailure> make_seal(const SealRequest& request) {
                         .revision = fact_text(boat.particulars, "revision"),
                         .report_date = boat.report_date,
                         .version = SHEERPOLE_VERSION,
-                        .made = words_of(request)});
+                        .made = words_for_again(request)});
 }
 
 } // namespace sheerpole
