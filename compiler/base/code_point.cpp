@@ -63,7 +63,8 @@ std::string utf8_of(char32_t code_point) {
   for (int i = more; i >= 0; --i) {
     const char32_t bits = code_point >> (6 * i);
     // The first byte begins with as many ones as there are bytes.
-    bytes += static_cast<char>(i == more ? ((0xF00u >> more) & 0xFFu) | bits : 0x80u | (bits & 0x3Fu));
+    bytes +=
+        static_cast<char>(i == more ? ((0xF00u >> (more + 1)) & 0xFFu) | bits : 0x80u | (bits & 0x3Fu));
   }
   return bytes;
 }
