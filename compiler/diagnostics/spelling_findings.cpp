@@ -208,6 +208,20 @@ constexpr std::array entries{
                    "}\n",
         .mend = "Write spare-bury.",
     },
+    CatalogueEntry{
+        .slug = "sign-not-drawn",
+        .severity = Severity::warning,
+        .message = "no font of the papers has the sign {code}; the PDFs show a question mark on a dark "
+                   "rhombus for it: {papers}",
+        .why = "a name on a paper that cannot be read may stand for two things",
+        .cause = "A text holds a sign for which the fonts of the papers have no shape, for example a small "
+                 "picture. The fonts are always the same, so that a paper looks alike wherever it is made; "
+                 "they have the letters of Europe, Hebrew, Arabic, Chinese, Japanese and Korean.",
+        .example = "boat crab \"Crab \xF0\x9F\xA6\x80\" {\n"
+                   "}\n",
+        .mend = "Write a word instead of the sign. It comes about only when PDFs are drawn (--pdf); the "
+                "other papers hold the sign as it was written.",
+    },
 };
 
 } // namespace

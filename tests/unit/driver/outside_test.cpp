@@ -1,4 +1,4 @@
-#include "driver/outside/file_claims.hpp"
+#include "driver/built_in_backends.hpp"
 #include "driver/outside/plugin_main.hpp"
 
 #include "backend/process/protocol.hpp"

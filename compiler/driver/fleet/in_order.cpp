@@ -1,4 +1,4 @@
-#include "driver/fleet/progress_line.hpp"
+#include "driver/fleet/in_order.hpp"
 
 #include "driver/terminal.hpp"
 

@@ -6,6 +6,13 @@
 
 namespace sheerpole {
 
+/// What a rig file can declare and state, from the table of kinds: each kind, each end, and the word `line`
+/// of a stack.
+std::string kinds_page();
+
+/// docs/calculations/thresholds.md: the thresholds of the checks with the class of each number.
+std::string limits_page();
+
 /// The text so that none of its signs is read as markup. Words between backticks stay as code.
 std::string markdown_text(std::string_view text);
 
