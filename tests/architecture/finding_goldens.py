@@ -2,12 +2,10 @@
 
 import re
 
-import cpp_text
 import tree
 
 NAME = "a golden for each finding"
 
-ENTRY = re.compile(r'\.slug\s*=\s*"([^"]*)"')
 # `error at boat.rig:3:1 (missing-unit)`, or `... [missing-unit]`, in a line that FileCheck looks for.
 EXPECTED_LINE = re.compile(r"^(?:# )?[A-Z]+(?:-[A-Z]+)*:.*$", re.MULTILINE)
 SLUG = re.compile(r"[(\[]([a-z0-9-]+)[)\]]")
@@ -26,15 +24,13 @@ def check(root, build):
         for line in EXPECTED_LINE.findall(tree.read(path)):
             expected |= set(SLUG.findall(line))
     findings = []
-    for path in tree.files(root, ["compiler/diagnostics"], ("_findings.cpp",)):
-        text = tree.read(path)
-        for match in ENTRY.finditer(text):
-            slug = match[1]
-            place = f"{tree.shown(root, path)}:{cpp_text.line_of(text, match.start())}"
-            unit_test = BY_UNIT_TEST.get(slug)
-            if unit_test is not None:
-                if not (root / unit_test).is_file() or f'"{slug}' not in tree.read(root / unit_test):
-                    findings.append(f"{place}: {slug} is not provoked by {unit_test}")
-            elif slug not in expected:
-                findings.append(f"{place}: {slug} has no golden")
+    for path in tree.files(root, ["compiler/diagnostics/findings"], (".finding",)):
+        slug = path.stem
+        place = f"{tree.shown(root, path)}:1"
+        unit_test = BY_UNIT_TEST.get(slug)
+        if unit_test is not None:
+            if not (root / unit_test).is_file() or f'"{slug}' not in tree.read(root / unit_test):
+                findings.append(f"{place}: {slug} is not provoked by {unit_test}")
+        elif slug not in expected:
+            findings.append(f"{place}: {slug} has no golden")
     return findings

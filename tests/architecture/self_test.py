@@ -12,8 +12,8 @@ RIGHT = {
     "compiler/units/length.cpp": '#include "units/length.hpp"\n\n// Was std::stod once; never say a rig is safe.\n'
     "constexpr int million = 1'000'000; // it's\nconst char *text() { return \"unsafe // '%d'\"; }\n",
     "compiler/source/load.cpp": "#include <fstream>\n",
-    "compiler/diagnostics/value_findings.cpp": 'struct Entry {\n  const char *slug;\n};\n'
-    'Entry entries[] = {{.slug = "missing-unit"}, {.slug = "too-long"}};\n',
+    "compiler/diagnostics/findings/value/missing-unit.finding": "severity: error\n",
+    "compiler/diagnostics/findings/value/too-long.finding": "severity: note\n",
     "compiler/units/report.cpp": 'void diagnose(const char *slug);\n'
     'void report() { diagnose("missing-unit"); }\nauto slug = "too-long";\n',
     "compiler/model/rig.hpp": '#pragma once\n#include "units/length.hpp"\n',
@@ -126,13 +126,13 @@ WRONG = {
         ("compiler/driver/seal.cpp", 'auto text = "certified"; // a seal\n', "certified"),
     ],
     "finding slugs": [
-        ("compiler/rules/report.cpp", 'void f() { diagnose("no-words"); }\n', "no-words has no entry"),
-        ("compiler/diagnostics/rig_findings.cpp", 'Entry e{.slug = "idle"};\n', "idle is never reported"),
-        ("compiler/diagnostics/xtra_findings.cpp", 'Entry e{.slug = "missing-unit"};\n', "stands in"),
+        ("compiler/rules/report.cpp", 'void f() { diagnose("no-words"); }\n', "no-words has no file"),
+        ("compiler/diagnostics/findings/rig/idle.finding", "severity: error\n", "idle is never reported"),
+        ("compiler/diagnostics/findings/xtra/missing-unit.finding", "severity: error\n", "stands in"),
     ],
     "a golden for each finding": [
-        ("compiler/diagnostics/rig_findings.cpp", 'Entry e{.slug = "unseen"};\n', "unseen has no golden"),
-        ("compiler/diagnostics/source_findings.cpp", 'Entry e{.slug = "file-not-readable"};\n', "is not provoked by"),
+        ("compiler/diagnostics/findings/rig/unseen.finding", "severity: error\n", "unseen has no golden"),
+        ("compiler/diagnostics/findings/source/file-not-readable.finding", "severity: error\n", "is not provoked by"),
     ],
     "file length": [
         ("compiler/units/long.cpp", "// line\n" * 601, "601 lines"),
