@@ -11,9 +11,8 @@ namespace sheerpole {
 
 /// How a part of an example is written into its file.
 enum class ExampleManner : std::uint8_t {
-  plain,       ///< as it stands
-  in_one_line, ///< repeated without line ends between
-  numbered,    ///< in files of their own: {n} is 1, 2, ... and {n + 1} the next, in the name as in the text
+  plain,          ///< as it stands
+  in_one_line,    ///< repeated without line ends between
   older_encoding, ///< one byte for each sign, ISO 8859-1, which is no UTF-8
   folder,         ///< no file but a folder of this name
   not_readable,   ///< a file that is there and that no one can read
@@ -21,11 +20,14 @@ enum class ExampleManner : std::uint8_t {
 };
 
 /// A part of a file of an example; several of one name are written one behind the other.
+///
+/// What is written more than once counts: `{n}` in the text is 1, 2, 3 and `{n + 1}` the next. When it
+/// stands in the name, each goes into a file of its own.
 struct ExamplePart {
   std::string_view file; ///< "boat.rig"
   std::string_view text;
   ExampleManner manner = ExampleManner::plain;
-  std::uint32_t times = 1; ///< how often it is written; for numbered, how many files
+  std::uint32_t times = 1;
 };
 
 /// Whole files and a command that can be tried as they are.

@@ -10,6 +10,7 @@
 #include <charconv>
 #include <cstdio>
 #include <cstdlib>
+#include <iterator>
 #include <map>
 #include <string>
 #include <vector>
@@ -81,10 +82,8 @@ void read_manner(Part& part, std::string_view words, const Place& place) {
     give_up(place, "behind the comma stands how the part is written, for example `400 times in one line`");
   if (words == " times in one line")
     part.manner = "in_one_line";
-  else if (words == " files")
-    part.manner = "numbered";
   else if (words != " times")
-    give_up(place, "behind the number stands `times`, `times in one line` or `files`");
+    give_up(place, "behind the number stands `times` or `times in one line`");
 }
 
 /// "example boat.rig, 3 times": begins a part, and where its text goes.
@@ -152,6 +151,10 @@ Finding read_finding(const std::string& path, const std::string& slug) {
   const std::string& severity = finding.head["severity"];
   if (severity != "error" && severity != "warning" && severity != "note")
     give_up({path, 1}, "severity is error, warning or note");
+  if (finding.example.empty() || finding.says.empty())
+    give_up({path, 1}, "an example and what is said of it are missing");
+  if (finding.mended.empty() && !finding.head.contains("mended-command"))
+    give_up({path, 1}, "the mended example is missing");
   return finding;
 }
 
@@ -189,14 +192,22 @@ std::string stated(const Finding& finding, const std::string& key, std::string_v
   return quoted(found == finding.head.end() ? otherwise : std::string_view(found->second));
 }
 
-/// The parts of the mended example: what is not written there anew stays as it was.
+bool holds(const std::vector<Part>& parts, const std::string& file) {
+  return std::any_of(parts.begin(), parts.end(), [&](const Part& part) { return part.file == file; });
+}
+
+/// The parts of the mended example, in the order of the example: what is not written there anew stays.
 std::vector<Part> whole_mended(const Finding& finding) {
-  std::vector<Part> result = finding.mended;
-  if (result.empty() && !finding.head.contains("mended-command"))
-    return result;
-  for (const Part& part : finding.example)
-    if (std::none_of(finding.mended.begin(), finding.mended.end(),
-                     [&](const Part& other) { return other.file == part.file; }))
+  std::vector<Part> result;
+  for (const Part& part : finding.example) {
+    if (!holds(finding.mended, part.file))
+      result.push_back(part);
+    else if (!holds(result, part.file))
+      std::copy_if(finding.mended.begin(), finding.mended.end(), std::back_inserter(result),
+                   [&](const Part& other) { return other.file == part.file; });
+  }
+  for (const Part& part : finding.mended)
+    if (!holds(finding.example, part.file))
       result.push_back(part);
   return result;
 }
