@@ -1,7 +1,7 @@
 #include "backend/piece_sum.hpp"
 
 #include "base/internal_error.hpp"
-#include "calculate/hardware.hpp"
+#include "calculate/length/body.hpp"
 #include "units/format_length.hpp"
 
 #include <algorithm>

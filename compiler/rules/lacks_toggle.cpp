@@ -27,8 +27,8 @@ bool ends_on_deck(const Rig& rig, const Stay& stay, const Articulation& end) {
 
 } // namespace
 
-Swing swing_of(const Rig& rig, const Stay& stay, const Articulation& end, Where where) {
-  if (where == Where::aloft ? !carries_sail(stay) : !ends_on_deck(rig, stay, end))
+Swing swing_of(const Rig& rig, const Stay& stay, const Articulation& end, WhichEnd where) {
+  if (where == WhichEnd::upper ? !carries_sail(stay) : !ends_on_deck(rig, stay, end))
     return Swing::no_matter;
   if (end.swings)
     return Swing::lets;

@@ -15,6 +15,6 @@ enum class Swing {
 
 /// Aloft a stay that carries a sail asks for a toggle; below, on its way to a chainplate, one that ends in
 /// a screw or a terminal. A toggle with parallel pins is said by its own finding.
-Swing swing_of(const Rig& rig, const Stay& stay, const Articulation& end, Where where);
+Swing swing_of(const Rig& rig, const Stay& stay, const Articulation& end, WhichEnd where);
 
 } // namespace sheerpole

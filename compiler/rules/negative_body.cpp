@@ -1,4 +1,4 @@
-#include "calculate/hardware.hpp"
+#include "calculate/length/body.hpp"
 #include "rules/by_side.hpp"
 #include "rules/length_checks.hpp"
 #include "rules/thresholds.hpp"

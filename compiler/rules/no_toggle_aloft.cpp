@@ -8,10 +8,10 @@ void check_no_toggle_aloft(const Rig& rig, const Derived& derived, CheckReport& 
   look_at_stays(rig, derived, report,
                 [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
                   const Stay& stay = rig[derived_stay.stay];
-                  const auto end = articulation(rig, stay, Where::aloft);
+                  const auto end = articulation(rig, stay, WhichEnd::upper);
                   if (!end)
                     return;
-                  switch (swing_of(rig, stay, *end, Where::aloft)) {
+                  switch (swing_of(rig, stay, *end, WhichEnd::upper)) {
                   case Swing::no_matter:
                   case Swing::parallel:
                     break;

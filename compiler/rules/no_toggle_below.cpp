@@ -8,10 +8,10 @@ void check_no_toggle_below(const Rig& rig, const Derived& derived, CheckReport& 
   look_at_stays(rig, derived, report,
                 [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
                   const Stay& stay = rig[derived_stay.stay];
-                  const auto end = articulation(rig, stay, Where::below);
+                  const auto end = articulation(rig, stay, WhichEnd::lower);
                   if (!end)
                     return;
-                  switch (swing_of(rig, stay, *end, Where::below)) {
+                  switch (swing_of(rig, stay, *end, WhichEnd::lower)) {
                   case Swing::no_matter:
                   case Swing::parallel:
                     break;

@@ -7,7 +7,8 @@ namespace sheerpole {
 
 namespace {
 
-void look_at(const Rig& rig, const Stay& stay, const std::string& name, Where where, StayReport& report) {
+void look_at(const Rig& rig, const Stay& stay, const std::string& name, WhichEnd where,
+             StayReport& report) {
   const auto end = articulation(rig, stay, where);
   if (!end || (!end->parallel && !end->two_pins))
     return;
@@ -20,7 +21,7 @@ void look_at(const Rig& rig, const Stay& stay, const std::string& name, Where wh
   else if (end->parallel)
     find_once(report, diagnose("pins-parallel", {{"stay", name},
                                                  {"part", part_name(*end->parallel)},
-                                                 {"where", where == Where::aloft ? "aloft" : "below"}})
+                                                 {"where", where == WhichEnd::upper ? "aloft" : "below"}})
                           .at(stay.stack[*end->parallel].place, "parallel pins")
                           .about(name));
   else
@@ -32,7 +33,7 @@ void look_at(const Rig& rig, const Stay& stay, const std::string& name, Where wh
 void check_pins_parallel(const Rig& rig, const Derived& derived, CheckReport& report) {
   look_at_stays(rig, derived, report,
                 [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
-                  for (const Where where : {Where::aloft, Where::below})
+                  for (const WhichEnd where : {WhichEnd::upper, WhichEnd::lower})
                     look_at(rig, rig[stay.stay], name, where, of_stay);
                 });
 }

@@ -91,12 +91,12 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
   steps.push_back({"STOP. Sign before you cut; what is cut off can not be put back.", true});
   add(fmt::format("Cut to {}.", card.amount(card.cut)));
   if (card.rope()) {
-    steps.push_back(splice_step(card, card.piece->above, "aloft"));
-    steps.push_back(splice_step(card, card.piece->below, "below"));
+    steps.push_back(splice_step(card, card.piece->upper, "aloft"));
+    steps.push_back(splice_step(card, card.piece->lower, "below"));
     add(setting(card));
   } else {
-    steps.push_back(terminal_step(card.piece->above, "aloft"));
-    steps.push_back(terminal_step(card.piece->below, "below"));
+    steps.push_back(terminal_step(card.piece->upper, "aloft"));
+    steps.push_back(terminal_step(card.piece->lower, "below"));
   }
   add(fmt::format("Measure again, bearing to bearing: {} wanted{}.", card.amount(card.body),
                   card.rope() && card.behaves.parts != 0 ? " at the dock tension" : ""));

@@ -1,6 +1,6 @@
 #include "backend/piece_sum.hpp"
 #include "backend/table/rig_tables.hpp"
-#include "calculate/hardware.hpp"
+#include "calculate/length/body.hpp"
 
 #include <optional>
 

@@ -1,9 +1,9 @@
 #include "calculate/strength/cold_loss.hpp"
 
+#include "calculate/behaviour/thermal_table.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "calculate/strength/stay_stiffness.hpp"
-#include "calculate/thermal_table.hpp"
 #include "units/quantity_text.hpp"
 
 namespace sheerpole {

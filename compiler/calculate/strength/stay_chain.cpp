@@ -1,8 +1,8 @@
 #include "calculate/strength/stay_chain.hpp"
 
-#include "calculate/computed_provenance.hpp"
+#include "calculate/cut/line_ends.hpp"
 #include "calculate/facts.hpp"
-#include "calculate/line_end.hpp"
+#include "calculate/length/length_sum.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "calculate/strength/lashing_strength.hpp"
 #include "calculate/strength/pin_strength.hpp"
@@ -74,7 +74,7 @@ private:
   void add(ChainLink link) { chain_.links.push_back(std::move(link)); }
 
   void add_line(std::size_t item) {
-    add_splice(item, Where::aloft);
+    add_splice(item, WhichEnd::upper);
     const LineMaterial& material = line_at(item);
     ChainLink link = link_of(line_kind(item), item, material.name);
     if (material.break_load) {
@@ -85,7 +85,7 @@ private:
       link.not_stated = {{"break-load", material.name}};
     }
     add(std::move(link));
-    add_splice(item, Where::below);
+    add_splice(item, WhichEnd::lower);
   }
 
   LinkKind line_kind(std::size_t item) const {
@@ -93,12 +93,12 @@ private:
                                                                                  : LinkKind::other_line;
   }
 
-  void add_splice(std::size_t item, Where where) {
+  void add_splice(std::size_t item, WhichEnd where) {
     const LineMaterial& material = line_at(item);
     const LineEnd end = line_end(rig_, stay_, item, where);
     if (material.kind != LineMaterial::Kind::rope || end.bare())
       return;
-    const std::string at = where == Where::aloft ? " aloft" : " below";
+    const std::string at = where == WhichEnd::upper ? " aloft" : " below";
     if (!end.item->splice) {
       ChainLink link = link_of(line_kind(item), item, material.name + ", its end" + at);
       link.not_stated = {{"splice", material.name + at}};

@@ -1,6 +1,6 @@
 #include "calculate/physics/eye_loop.hpp"
 
-#include "calculate/eye_perimeter.hpp"
+#include "calculate/cut/eye_allowance.hpp"
 #include "units/si_factors.hpp"
 
 #include <gtest/gtest.h>
