@@ -11,46 +11,26 @@ std::string_view words(UncertaintyPhrase phrase) {
     return "{}";
   case UncertaintyPhrase::property_of:
     return "{} of {}";
-  case UncertaintyPhrase::length_of:
-    return "length of {}";
-  case UncertaintyPhrase::length_of_line:
-    return "length of the line";
-  case UncertaintyPhrase::wrap_of:
-    return "wrap of {}";
-  case UncertaintyPhrase::diameter_of:
-    return "diameter of {}";
-  case UncertaintyPhrase::bury_of:
-    return "bury of {}";
   case UncertaintyPhrase::eye_allowance_of:
     return "eye allowance of {}";
   case UncertaintyPhrase::tail_to_trim_of:
     return "tail to trim of {}";
-  case UncertaintyPhrase::contraction_of:
-    return "contraction of {}";
-  case UncertaintyPhrase::recovered_of:
-    return "recovered of {}";
+  case UncertaintyPhrase::hoist_offset_of:
+    return "hoist offset of {}";
   case UncertaintyPhrase::setting_of:
     return "setting of {}";
   case UncertaintyPhrase::spare_bury_at:
     return "spare bury at {}";
-  case UncertaintyPhrase::pin_to_pin_of:
-    return "pin-to-pin of {}";
-  case UncertaintyPhrase::place_x:
-    return "x of the place of {}";
-  case UncertaintyPhrase::place_y:
-    return "y of the place of {}";
-  case UncertaintyPhrase::place_z:
-    return "z of the place of {}";
+  case UncertaintyPhrase::the_line:
+    return "the line";
+  case UncertaintyPhrase::place_of:
+    return "{} of the place of {}";
   case UncertaintyPhrase::test_splice_of:
     return "the test splice of {}";
   case UncertaintyPhrase::reading_of:
     return "the reading of {}";
   case UncertaintyPhrase::run_of:
-    return "run {} of the reading of {}";
-  case UncertaintyPhrase::offset_of:
-    return "offset of the reading of {}";
-  case UncertaintyPhrase::hoist_offset_of:
-    return "hoist offset of the reading of {}";
+    return "run {} of {}";
   case UncertaintyPhrase::tape_error:
     return "error of the tape {}";
   case UncertaintyPhrase::scatter_of_runs:

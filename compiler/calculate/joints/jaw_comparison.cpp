@@ -1,6 +1,5 @@
-#include "calculate/joints/jaw_comparison.hpp"
-
 #include "calculate/joints/joint_comparison.hpp"
+
 #include "units/format_length.hpp"
 #include "units/named_size.hpp"
 

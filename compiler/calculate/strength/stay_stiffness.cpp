@@ -4,7 +4,7 @@
 #include "calculate/facts.hpp"
 #include "calculate/physics/line_deformation.hpp"
 #include "calculate/strength/strength_phrases.hpp"
-#include "calculate/thermal_table.hpp"
+#include "calculate/behaviour/thermal_table.hpp"
 
 namespace sheerpole {
 

@@ -3,7 +3,6 @@
 #include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/uncertainty/response.hpp"
-#include "calculate/uncertainty/stay_fields.hpp"
 #include "calculate/uncertainty/uncertainty_phrases.hpp"
 
 #include <algorithm>

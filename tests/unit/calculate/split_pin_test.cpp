@@ -1,4 +1,4 @@
-#include "calculate/joints/jaw_comparison.hpp"
+#include "calculate/joints/joint_comparison.hpp"
 
 #include <gtest/gtest.h>
 
