@@ -2,7 +2,7 @@
 
 #include "calculate/facts.hpp"
 #include "calculate/length/path_length.hpp"
-#include "calculate/physics/hanging_line.hpp"
+#include "calculate/physics/catenary.hpp"
 #include "calculate/physics/line_deformation.hpp"
 #include "calculate/physics/physical_values.hpp"
 #include "units/format_length.hpp"

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "calculate/strength/bridle.hpp"
+#include "calculate/strength/stay_directions.hpp"
 #include "model/remark.hpp"
 #include "model/rig.hpp"
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "calculate/strength/transverse_equilibrium.hpp"
+#include "calculate/strength/transverse_loads.hpp"
 #include "model/remark.hpp"
 #include "model/rig.hpp"
 #include "units/quantity.hpp"

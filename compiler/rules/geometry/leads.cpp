@@ -1,6 +1,5 @@
 #include "calculate/geometry/junctions.hpp"
 #include "calculate/geometry/stay_leads.hpp"
-#include "calculate/geometry/stay_leads.hpp"
 #include "calculate/strength/stay_directions.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"

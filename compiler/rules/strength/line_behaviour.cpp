@@ -1,5 +1,4 @@
 #include "calculate/facts.hpp"
-#include "calculate/strength/stay_stiffness.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "calculate/strength/stay_stiffness.hpp"
 #include "rules/by_side.hpp"

@@ -1,6 +1,4 @@
-#include "calculate/physics/elastic_catenary.hpp"
-
-#include "calculate/physics/hanging_line.hpp"
+#include "calculate/physics/catenary.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>

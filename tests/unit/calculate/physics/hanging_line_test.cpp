@@ -1,4 +1,4 @@
-#include "calculate/physics/hanging_line.hpp"
+#include "calculate/physics/catenary.hpp"
 
 #include "calculate/physics/physical_values.hpp"
 

@@ -1,4 +1,4 @@
-#include "calculate/strength/transverse_equilibrium.hpp"
+#include "calculate/strength/transverse_loads.hpp"
 
 #include "calculate/strength/stay_directions.hpp"
 #include "units/si_factors.hpp"
