@@ -67,7 +67,7 @@ void add_head(const CardPiece& card, PageFlow& page) {
             {.size = 4.5, .bold = true, .indent = 0.0});
   page.text(fmt::format("{}{}: {}, {}", card.line->name,
                         card.line->title.empty() ? "" : " \"" + card.line->title + "\"",
-                        card.line->construction, card.line->size.name),
+                        card.line->construction.text, card.line->size.name),
             {.size = 4.0, .bold = false, .indent = 0.0});
   page.space(1.5);
   page.text(fmt::format("CUT  {}{}", card.amount(card.cut), card.complete ? "" : "   INCOMPLETE"),
@@ -113,10 +113,10 @@ void add_left_out(const CardPiece& card, PageFlow& page) {
   if (!card.of_stay->not_corrected.empty())
     page.text("The reading is not corrected for: " + joined(card.of_stay->not_corrected, "; ") + ".", look);
   std::vector<std::string> eyes;
-  if (!card.piece->above.note.empty())
-    eyes.push_back("aloft, " + in_card_unit(card.unit, card.piece->above.note));
-  if (!card.piece->below.note.empty())
-    eyes.push_back("below, " + in_card_unit(card.unit, card.piece->below.note));
+  if (!card.piece->upper.note.empty())
+    eyes.push_back("aloft, " + in_card_unit(card.unit, card.piece->upper.note));
+  if (!card.piece->lower.note.empty())
+    eyes.push_back("below, " + in_card_unit(card.unit, card.piece->lower.note));
   if (!eyes.empty())
     page.text("Eyes: " + joined(eyes, "; ") + ".", look);
 }
@@ -139,8 +139,8 @@ void add_marks(const CardPiece& card, PageFlow& page) {
   for (std::size_t i = 0; i < card.marks.size(); ++i)
     table.rows.push_back({{.text = std::to_string(i + 1)},
                           {.text = card.marks[i].name},
-                          {.text = card_text(card.unit, card.marks[i].from_aloft), .bold = true},
-                          {.text = card_text(card.unit, card.marks[i].from_below)},
+                          {.text = card_text(card.unit, card.marks[i].from_upper), .bold = true},
+                          {.text = card_text(card.unit, card.marks[i].from_lower)},
                           {.text = "", .tick = true},
                           {.text = "", .rule = true}});
   page.table(table);
@@ -204,7 +204,7 @@ std::vector<std::string> threaded_first(const CardPiece& card) {
 std::vector<CardStep> card_steps(const CardPiece& card) {
   std::vector<CardStep> steps;
   const auto add = [&](std::string text) { steps.push_back({std::move(text), false}); };
-  add(fmt::format("Read the label of the line: {}, {}. Lay it out {}.", card.line->construction,
+  add(fmt::format("Read the label of the line: {}, {}. Lay it out {}.", card.line->construction.text,
                   card.line->size.name, bench_tension(card)));
   if (card.cut.unknown)
     add("Lay the messenger cord beside it, pin mark on the zero: X is from mark to mark of the cord, "
@@ -223,12 +223,12 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
   steps.push_back({"STOP. Sign before you cut; what is cut off can not be put back.", true});
   add(fmt::format("Cut to {}.", card.amount(card.cut)));
   if (card.rope()) {
-    steps.push_back(splice_step(card, card.piece->above, "aloft"));
-    steps.push_back(splice_step(card, card.piece->below, "below"));
+    steps.push_back(splice_step(card, card.piece->upper, "aloft"));
+    steps.push_back(splice_step(card, card.piece->lower, "below"));
     add(setting(card));
   } else {
-    steps.push_back(terminal_step(card.piece->above, "aloft"));
-    steps.push_back(terminal_step(card.piece->below, "below"));
+    steps.push_back(terminal_step(card.piece->upper, "aloft"));
+    steps.push_back(terminal_step(card.piece->lower, "below"));
   }
   add(fmt::format("Measure again, bearing to bearing: {} wanted{}.", card.amount(card.body),
                   card.rope() && card.behaves.parts != 0 ? " at the dock tension" : ""));
