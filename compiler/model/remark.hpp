@@ -120,13 +120,12 @@ public:
   Remark() = default;
 
   template <class Phrase>
-    requires std::is_enum_v<Phrase>
-  Remark(Phrase phrase, std::initializer_list<RemarkArgument> arguments = {})
+  requires std::is_enum_v<Phrase> Remark(Phrase phrase,
+                                         std::initializer_list<RemarkArgument> arguments = {})
       : subject_(subject_of(phrase)), number_(static_cast<std::uint16_t>(phrase)), arguments_(arguments) {}
 
   template <class Phrase>
-    requires std::is_enum_v<Phrase>
-  Remark(Phrase phrase, std::vector<RemarkArgument> arguments)
+  requires std::is_enum_v<Phrase> Remark(Phrase phrase, std::vector<RemarkArgument> arguments)
       : subject_(subject_of(phrase)), number_(static_cast<std::uint16_t>(phrase)),
         arguments_(std::move(arguments)) {}
 

@@ -10,7 +10,8 @@
 #include <rapidcheck/gtest.h>
 #include <vector>
 
-namespace sheerpole::creep_rate_test {
+namespace sheerpole::fibre_creep_test {
+namespace creep_rate_tests {
 namespace {
 
 // O'Connor and Robbins, J. Chem. Phys. 153, 144904 (2020): 1.5 eV and 45 cubic angstrom. Only ratios are
@@ -105,9 +106,9 @@ RC_GTEST_PROP(CreepRate, RisesWithStress, ()) {
 }
 
 } // namespace
-} // namespace sheerpole::creep_rate_test
+} // namespace creep_rate_tests
 
-namespace sheerpole::creep_table_test {
+namespace creep_table_tests {
 namespace {
 
 // Invented numbers, round so that logarithms can be taken by hand: a decade for each tenth of the break
@@ -209,4 +210,6 @@ RC_GTEST_PROP(CreepTable, DoesNotCareForTheOrderOfItsPoints, ()) {
 }
 
 } // namespace
-} // namespace sheerpole::creep_table_test
+} // namespace creep_table_tests
+
+} // namespace sheerpole::fibre_creep_test

@@ -7,7 +7,8 @@
 #include <limits>
 #include <rapidcheck/gtest.h>
 
-namespace sheerpole::inextensible_catenary_test {
+namespace sheerpole::hanging_line_test {
+namespace inextensible_catenary_tests {
 namespace {
 
 Length metres(double value) {
@@ -53,9 +54,9 @@ RC_GTEST_PROP(InextensibleCatenary, ParameterAndSagAreEachOthersInverse, ()) {
 }
 
 } // namespace
-} // namespace sheerpole::inextensible_catenary_test
+} // namespace inextensible_catenary_tests
 
-namespace sheerpole::parabola_sag_test {
+namespace parabola_sag_tests {
 namespace {
 
 constexpr double gravity = 9.80665; // m/s2, exact by definition
@@ -114,9 +115,9 @@ RC_GTEST_PROP(ParabolaSag, DiffersFromTheCatenaryByLessThanOnePercent, ()) {
 }
 
 } // namespace
-} // namespace sheerpole::parabola_sag_test
+} // namespace parabola_sag_tests
 
-namespace sheerpole::taut_string_test {
+namespace taut_string_tests {
 namespace {
 
 Length metres(double value) {
@@ -178,4 +179,6 @@ RC_GTEST_PROP(TautString, FrequencyAndTensionAreEachOthersInverse, ()) {
 }
 
 } // namespace
-} // namespace sheerpole::taut_string_test
+} // namespace taut_string_tests
+
+} // namespace sheerpole::hanging_line_test

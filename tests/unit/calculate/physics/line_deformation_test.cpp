@@ -7,7 +7,8 @@
 #include <rapidcheck/gtest.h>
 #include <vector>
 
-namespace sheerpole::axial_stiffness_test {
+namespace sheerpole::line_deformation_test {
+namespace axial_stiffness_tests {
 namespace {
 
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
@@ -92,9 +93,9 @@ RC_GTEST_PROP(AxialStiffness, TheStretchesOfPiecesAddUp, ()) {
 }
 
 } // namespace
-} // namespace sheerpole::axial_stiffness_test
+} // namespace axial_stiffness_tests
 
-namespace sheerpole::elastic_stretch_test {
+namespace elastic_stretch_tests {
 namespace {
 
 constexpr double pound_force = 4.4482216152605; // exact by definition
@@ -172,9 +173,9 @@ TEST(ElasticStretch, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole::elastic_stretch_test
+} // namespace elastic_stretch_tests
 
-namespace sheerpole::thermal_growth_test {
+namespace thermal_growth_tests {
 namespace {
 
 // 316 of EN 10088-1, aluminium and the axial value of HMPE fibre of handbooks, all from memory.
@@ -231,9 +232,9 @@ TEST(ThermalGrowth, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole::thermal_growth_test
+} // namespace thermal_growth_tests
 
-namespace sheerpole::line_comparison_test {
+namespace line_comparison_tests {
 namespace {
 
 Length metres(double value) {
@@ -304,4 +305,6 @@ TEST(LineComparison, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole::line_comparison_test
+} // namespace line_comparison_tests
+
+} // namespace sheerpole::line_deformation_test

@@ -8,7 +8,8 @@
 #include <limits>
 #include <rapidcheck/gtest.h>
 
-namespace sheerpole::fid_length_test {
+namespace sheerpole::rope_work_test {
+namespace fid_length_tests {
 namespace {
 
 Length mm(double value) {
@@ -70,9 +71,9 @@ TEST(FidLength, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole::fid_length_test
+} // namespace fid_length_tests
 
-namespace sheerpole::eye_loop_test {
+namespace eye_loop_tests {
 namespace {
 
 Length mm(double value) {
@@ -166,9 +167,9 @@ RC_GTEST_PROP(EyeLoop, AgreesWithTheEyePerimeterBeyondItsThroat, ()) {
 }
 
 } // namespace
-} // namespace sheerpole::eye_loop_test
+} // namespace eye_loop_tests
 
-namespace sheerpole::lashing_share_test {
+namespace lashing_share_tests {
 namespace {
 
 struct Worked {
@@ -217,4 +218,6 @@ RC_GTEST_PROP(LashingShare, IsTheMeanOfTheLegs, ()) {
 }
 
 } // namespace
-} // namespace sheerpole::lashing_share_test
+} // namespace lashing_share_tests
+
+} // namespace sheerpole::rope_work_test

@@ -7,7 +7,8 @@
 #include <numbers>
 #include <rapidcheck/gtest.h>
 
-namespace sheerpole::pin_strength_test {
+namespace sheerpole::fitting_strength_test {
+namespace pin_strength_tests {
 namespace {
 
 // By hand: 12 mm at 0.6 x 500 MPa, 2 x 113.10 mm2 x 300 = 67.9 kN; 3/8 in at 0.6 x 85 ksi, 2 x 0.110447 in2
@@ -49,9 +50,9 @@ TEST(PinStrength, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole::pin_strength_test
+} // namespace pin_strength_tests
 
-namespace sheerpole::pin_bending_test {
+namespace pin_bending_tests {
 namespace {
 
 PinStack stack(double cheek, double middle, double gap) {
@@ -116,9 +117,9 @@ RC_GTEST_PROP(PinBending, IsTheLargestMomentOfEvenPressures, ()) {
 }
 
 } // namespace
-} // namespace sheerpole::pin_bending_test
+} // namespace pin_bending_tests
 
-namespace sheerpole::pin_hole_test {
+namespace pin_hole_tests {
 namespace {
 
 // By hand: 18 mm from the centre of a 12 mm hole is 1.5 diameters, of which one is plate.
@@ -149,9 +150,9 @@ TEST(PinHole, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole::pin_hole_test
+} // namespace pin_hole_tests
 
-namespace sheerpole::thread_strength_test {
+namespace thread_strength_tests {
 namespace {
 
 double inch_area(double inches, double threads_per_inch) {
@@ -207,4 +208,6 @@ TEST(ThreadStrength, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole::thread_strength_test
+} // namespace thread_strength_tests
+
+} // namespace sheerpole::fitting_strength_test

@@ -13,7 +13,8 @@
 #include <rapidcheck/gtest.h>
 #include <vector>
 
-namespace sheerpole::weakest_link_test {
+namespace sheerpole::rope_strength_test {
+namespace weakest_link_tests {
 namespace {
 
 using testing::ElementsAre;
@@ -67,9 +68,9 @@ TEST(WeakestLink, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole::weakest_link_test
+} // namespace weakest_link_tests
 
-namespace sheerpole::eye_angle_test {
+namespace eye_angle_tests {
 namespace {
 
 Length mm(double value) {
@@ -99,9 +100,9 @@ TEST(EyeAngle, IsNothingWhenTheThroatLiesInThePin) {
 }
 
 } // namespace
-} // namespace sheerpole::eye_angle_test
+} // namespace eye_angle_tests
 
-namespace sheerpole::lashing_strength_test {
+namespace lashing_strength_tests {
 namespace {
 
 LashingMake make(double kilonewtons, int turns, double bend, double knot) {
@@ -171,9 +172,9 @@ RC_GTEST_PROP(LashingStrength, OnePlaceIsAtItsLimit, ()) {
 }
 
 } // namespace
-} // namespace sheerpole::lashing_strength_test
+} // namespace lashing_strength_tests
 
-namespace sheerpole::tackle_advantage_test {
+namespace tackle_advantage_tests {
 namespace {
 
 TEST(TackleAdvantage, WithoutFrictionIsTheNumberOfParts) {
@@ -196,4 +197,6 @@ TEST(TackleAdvantage, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole::tackle_advantage_test
+} // namespace tackle_advantage_tests
+
+} // namespace sheerpole::rope_strength_test

@@ -5,7 +5,8 @@
 #include <gtest/gtest.h>
 #include <limits>
 
-namespace sheerpole::mast_compression_test {
+namespace sheerpole::spar_strength_test {
+namespace mast_compression_tests {
 namespace {
 
 // By hand: 1.5 x 23.5 / 1.43 = 24.65 kN on the shrouds, x 1.85 = 45.60 kN in the mast. This checks the
@@ -22,9 +23,9 @@ TEST(MastCompression, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole::mast_compression_test
+} // namespace mast_compression_tests
 
-namespace sheerpole::column_buckling_test {
+namespace column_buckling_tests {
 namespace {
 
 constexpr double pound = 4.4482216152605; // N, exact
@@ -89,9 +90,9 @@ TEST(ColumnBuckling, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole::column_buckling_test
+} // namespace column_buckling_tests
 
-namespace sheerpole::unstayed_spar_test {
+namespace unstayed_spar_tests {
 namespace {
 
 // Public naval-architecture notes on unstayed spars (read, a complete example): Douglas fir of 13.4 GPa and
@@ -145,4 +146,6 @@ TEST(UnstayedSpar, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole::unstayed_spar_test
+} // namespace unstayed_spar_tests
+
+} // namespace sheerpole::spar_strength_test

@@ -7,7 +7,8 @@
 #include <numbers>
 #include <rapidcheck/gtest.h>
 
-namespace sheerpole::stay_angle_test {
+namespace sheerpole::stay_directions_test {
+namespace stay_angle_tests {
 namespace {
 
 SpacePoint at(double x, double y, double z) {
@@ -75,9 +76,9 @@ TEST(StayAngle, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole::stay_angle_test
+} // namespace stay_angle_tests
 
-namespace sheerpole::spreader_tip_test {
+namespace spreader_tip_tests {
 namespace {
 
 SpacePoint at(double x, double y, double z) {
@@ -194,4 +195,6 @@ RC_GTEST_PROP(SpreaderTip, AlongTheBisectorAllIsThrust, ()) {
 }
 
 } // namespace
-} // namespace sheerpole::spreader_tip_test
+} // namespace spreader_tip_tests
+
+} // namespace sheerpole::stay_directions_test

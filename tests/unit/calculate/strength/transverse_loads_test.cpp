@@ -11,7 +11,8 @@
 #include <rapidcheck/gtest.h>
 #include <vector>
 
-namespace sheerpole::righting_moment_test {
+namespace sheerpole::transverse_loads_test {
+namespace righting_moment_tests {
 namespace {
 
 constexpr double pound = 4.4482216152605; // N, exact
@@ -86,9 +87,9 @@ TEST(RightingMoment, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole::righting_moment_test
+} // namespace righting_moment_tests
 
-namespace sheerpole::forestay_break_load_test {
+namespace forestay_break_load_tests {
 namespace {
 
 // By hand: 15 x 23.5 kN m / (11.58 + 1.20) m = 27.58 kN; 15 x 30 000 / (13.0 + 1.2) = 31 690 N. This checks
@@ -113,9 +114,9 @@ TEST(ForestayBreakLoad, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole::forestay_break_load_test
+} // namespace forestay_break_load_tests
 
-namespace sheerpole::transverse_load_case_test {
+namespace transverse_load_case_tests {
 namespace {
 
 Length metres(double value) {
@@ -205,9 +206,9 @@ RC_GTEST_PROP(TransverseLoadCase, SharingKeepsTheMoment, ()) {
 }
 
 } // namespace
-} // namespace sheerpole::transverse_load_case_test
+} // namespace transverse_load_case_tests
 
-namespace sheerpole::shroud_load_share_test {
+namespace shroud_load_share_tests {
 namespace {
 
 constexpr double pound = 4.4482216152605; // N, exact
@@ -267,9 +268,9 @@ TEST(ShroudLoadShare, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole::shroud_load_share_test
+} // namespace shroud_load_share_tests
 
-namespace sheerpole::shroud_of_lying_mast_test {
+namespace shroud_of_lying_mast_tests {
 namespace {
 
 // Common practice, no source, and by hand: a mast of 150 kg, shroud at 10 degrees: 150 / (2 sin 10) = 431.9
@@ -290,4 +291,6 @@ TEST(ShroudOfLyingMast, IsNothingOutOfRange) {
 }
 
 } // namespace
-} // namespace sheerpole::shroud_of_lying_mast_test
+} // namespace shroud_of_lying_mast_tests
+
+} // namespace sheerpole::transverse_loads_test
