@@ -97,7 +97,7 @@ std::string stock_words(const LineOrder& line, const SpoolUse& use) {
   std::string words = stock.name;
   if (stock.pieces > 1)
     words += fmt::format(" no. {} of {}", use.ordinal, stock.pieces);
-  words += fmt::format(", {} of {} mm", stock.sort, stock.length_mm);
+  words += fmt::format(", {} of {} mm", name_of(stock.sort), stock.length_mm);
   if (!stock.batch.empty())
     words += ", batch " + stock.batch;
   return words;
@@ -118,7 +118,7 @@ std::string rest_words(const LineOrder& line, const SpoolUse& use) {
   if (use.fate == RestFate::offcut)
     words += "are kept as the offcut " + use.rest_name;
   else
-    words += "stay on the " + stock.sort +
+    words += "stay on the " + std::string(name_of(stock.sort)) +
              (use.rest_name == stock.name ? "" : ", which is " + use.rest_name + " from then on");
   if (stock.kept_back_mm > 0)
     words += fmt::format(", {} mm of them the spare that is kept back",

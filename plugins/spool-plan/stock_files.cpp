@@ -79,7 +79,7 @@ std::string stock_text(const StockInHand& was, const NewStock& now) {
   std::string text = "\nstock " + now.name;
   if (!was.record->title.empty())
     text += " " + in_quotes(was.record->title);
-  text += " of " + was.of + " {\n  sort: " + now.sort + "\n";
+  text += " of " + was.of + " {\n  sort: " + std::string(name_of(now.sort)) + "\n";
   for (const Particular& fact : was.record->facts) {
     if (fact.name == "length" && now.changed)
       text += "  length: " + grouped(std::to_string(now.length_mm)) + " mm computed \"left of " + was.name +
@@ -168,7 +168,7 @@ std::string plan_csv(const SpoolPlan& plan) {
                               line.order.size.name,
                               stock.name,
                               std::to_string(use.ordinal),
-                              stock.sort,
+                              std::string(name_of(stock.sort)),
                               stock.batch,
                               std::to_string(stock.length_mm),
                               std::to_string(++number),

@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace sheerpole {
@@ -15,6 +16,11 @@ inline constexpr std::int64_t most_cutting_pieces = 100'000;
 
 /// What a stock is. Tells the reader of a plan where a piece comes from; the search does not ask it.
 enum class StockForm { spool, coil, offcut };
+
+/// The word of the language.
+constexpr std::string_view name_of(StockForm form) {
+  return form == StockForm::coil ? "coil" : form == StockForm::offcut ? "offcut" : "spool";
+}
 
 /// What taking pieces from a stock costs.
 enum class StockCounting {

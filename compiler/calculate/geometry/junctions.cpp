@@ -3,6 +3,8 @@
 #include "calculate/facts.hpp"
 #include "calculate/geometry/geometry_phrases.hpp"
 #include "calculate/geometry/spar_lines.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 
 #include <algorithm>
 
@@ -57,7 +59,7 @@ std::vector<HeldDirections> held_directions(const Rig& rig) {
   std::vector<HeldDirections> result;
   const auto by_spar = stays_by_spar(rig);
   for (std::size_t i = 0; i < rig.spars.size(); ++i) {
-    if (rig.spars[i].sort != "mast" || by_spar[i].empty())
+    if (rig.spars[i].sort != name_of(SparSort::mast) || by_spar[i].empty())
       continue;
     HeldDirections held;
     held.spar = i;
@@ -65,7 +67,7 @@ std::vector<HeldDirections> held_directions(const Rig& rig) {
     double height = 0.0;
     for (const StayOnMast& on : by_spar[i])
       height = std::max(height, on.height_metres);
-    if (const auto length = fact_length(rig.spars[i].particulars, "length"))
+    if (const auto length = fact_length(rig.spars[i].particulars, fact_names.length))
       height = length->value.metres();
     held.half_height_metres = height / 2.0;
     for (const StayOnMast& on : by_spar[i]) {
@@ -98,7 +100,7 @@ struct Meeting {
 };
 
 bool is_junction(const Rig& rig, const StackItem& item) {
-  return item.kind == StackItem::Kind::part && rig[item.part].kind == "junction";
+  return item.kind == StackItem::Kind::part && rig[item.part].kind == name_of(PartKind::junction);
 }
 
 std::vector<Meeting> meetings(const Rig& rig) {

@@ -1,5 +1,7 @@
 #include "calculate/geometry/spar_lines.hpp"
 
+#include "model/kind_words.hpp"
+
 #include <cmath>
 
 namespace sheerpole {
@@ -19,9 +21,9 @@ bool near(const FromSpar& place) {
 
 SparLine spar_line(const Spar& spar) {
   // In the frame of a spar a mast goes up, a bowsprit forward, and what reaches aft lies at negative x.
-  const SpaceVector along = stands(spar)              ? axis(spar, 2)
-                            : spar.sort == "bowsprit" ? axis(spar, 0)
-                                                      : -1.0 * axis(spar, 0);
+  const SpaceVector along = stands(spar)                               ? axis(spar, 2)
+                            : spar.sort == name_of(SparSort::bowsprit) ? axis(spar, 0)
+                                                                       : -1.0 * axis(spar, 0);
   return {space_point(spar.heel), along};
 }
 
@@ -32,7 +34,8 @@ FromSpar from_spar(const SparLine& line, const SpacePoint& place) {
 }
 
 bool stands(const Spar& spar) {
-  return spar.sort == "mast" || spar.sort == "mizzen" || spar.sort == "topmast";
+  return spar.sort == name_of(SparSort::mast) || spar.sort == name_of(SparSort::mizzen) ||
+         spar.sort == name_of(SparSort::topmast);
 }
 
 const Spar* find_spar(const Rig& rig, std::string_view name) {

@@ -4,6 +4,8 @@
 #include "calculate/geometry/geometry_phrases.hpp"
 #include "calculate/geometry/spar_lines.hpp"
 #include "calculate/strength/stay_directions.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -38,7 +40,7 @@ std::optional<Foretriangle> foretriangle(const Rig& rig) {
   const SpacePoint foot = place_of(rig, stay.path.back().point);
   Foretriangle result;
   result.forestay = *id;
-  if (const auto sheer = fact_length(rig.boat.particulars, "sheer-at-mast"))
+  if (const auto sheer = fact_length(rig.boat.particulars, fact_names.sheer_at_mast))
     result.height = top.z - sheer->value;
   if (const auto mast = mast_of(rig, pin)) {
     // Down along the mast from the pin to the height of the foot.
@@ -58,7 +60,7 @@ constexpr double on_centreline_metres = 0.001;
 
 std::optional<PartId> plate_of(const Rig& rig, const Stay& stay) {
   if (stay.stack.empty() || stay.stack.back().kind != StackItem::Kind::part ||
-      rig[stay.stack.back().part].kind != "chainplate")
+      rig[stay.stack.back().part].kind != name_of(PartKind::chainplate))
     return std::nullopt;
   return stay.stack.back().part;
 }
@@ -79,7 +81,7 @@ std::optional<PlateLead> plate_lead(const Rig& rig, const Stay& stay) {
   const SpacePoint end = place_of(rig, stay.path.back().point);
   const SpacePoint before = place_of(rig, stay.path[stay.path.size() - 2].point);
   const auto pull = direction_between(end, before);
-  const auto lean = fact_number(rig[*plate].particulars, "plane-lean");
+  const auto lean = fact_number(rig[*plate].particulars, fact_names.plane_lean);
   if (!pull || (!lean && std::abs(end.y.metres()) > on_centreline_metres))
     return std::nullopt;
   PlateLead result{.plate = *plate,
@@ -98,7 +100,7 @@ bool has_duty(const Stay& stay, std::string_view word) {
 
 bool begins_at_junction(const Rig& rig, const Stay& stay) {
   return !stay.stack.empty() && stay.stack.front().kind == StackItem::Kind::part &&
-         rig[stay.stack.front().part].kind == "junction";
+         rig[stay.stack.front().part].kind == name_of(PartKind::junction);
 }
 
 bool is_tip(const Rig& rig, PointId point) {

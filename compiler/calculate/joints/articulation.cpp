@@ -1,6 +1,8 @@
 #include "calculate/joints/articulation.hpp"
 
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -10,32 +12,37 @@ namespace sheerpole {
 
 namespace {
 
-constexpr std::string_view loose_or_soft[] = {"toggle",   "shackle", "hook",    "thimble",
-                                              "soft-eye", "lashing", "deadeye", "tackle"};
+constexpr PartKind loose_or_soft[] = {PartKind::toggle,  PartKind::shackle,  PartKind::hook,
+                                      PartKind::thimble, PartKind::soft_eye, PartKind::lashing,
+                                      PartKind::deadeye, PartKind::tackle};
 
 bool is_stiff(const LineMaterial& line) {
   return line.kind == LineMaterial::Kind::wire || line.kind == LineMaterial::Kind::rod;
 }
 
+bool is_loose_or_soft(const Part& part) {
+  return std::any_of(std::begin(loose_or_soft), std::end(loose_or_soft),
+                     [&](PartKind kind) { return part.kind == name_of(kind); });
+}
+
 bool swings(const Part& part) {
-  const std::string pins = fact_text(part.particulars, "pins");
+  const std::string pins = fact_text(part.particulars, fact_names.pins);
   if (pins == "parallel")
     return false;
-  return pins == "crossed" || !fact_text(part.particulars, "toggle").empty() ||
-         std::find(std::begin(loose_or_soft), std::end(loose_or_soft), part.kind) !=
-             std::end(loose_or_soft) ||
-         part.upper.type == "hook" || part.lower.type == "hook";
+  return pins == "crossed" || !fact_text(part.particulars, fact_names.toggle).empty() ||
+         is_loose_or_soft(part) || part.upper.type == name_of(EndType::hook) ||
+         part.lower.type == name_of(EndType::hook);
 }
 
 void look_at(const Part& part, std::size_t item, Articulation& result) {
   if (!result.swings && swings(part))
     result.swings = part.name;
-  const std::string pins = fact_text(part.particulars, "pins");
+  const std::string pins = fact_text(part.particulars, fact_names.pins);
   if (!result.parallel && pins == "parallel")
     result.parallel = item;
-  if (!result.two_pins && pins.empty() && part.kind == "link")
+  if (!result.two_pins && pins.empty() && part.kind == name_of(PartKind::link))
     result.two_pins = item;
-  if (!result.tee && (part.upper.type == "tee" || part.lower.type == "tee"))
+  if (!result.tee && (part.upper.type == name_of(EndType::tee) || part.lower.type == name_of(EndType::tee)))
     result.tee = item;
 }
 

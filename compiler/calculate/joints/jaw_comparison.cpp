@@ -1,5 +1,6 @@
 #include "calculate/joints/joint_comparison.hpp"
 
+#include "model/kind_words.hpp"
 #include "units/format_length.hpp"
 #include "units/named_size.hpp"
 
@@ -59,7 +60,7 @@ namespace {
 std::optional<PartId> bush(const JointComparison& to) {
   for (std::size_t i = to.joint().upper + 1; i < to.joint().lower; ++i)
     if (to.stay().stack[i].kind == StackItem::Kind::part &&
-        to.rig()[to.stay().stack[i].part].kind == "bush")
+        to.rig()[to.stay().stack[i].part].kind == name_of(PartKind::bush))
       return to.stay().stack[i].part;
   return std::nullopt;
 }

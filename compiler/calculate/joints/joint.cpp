@@ -2,6 +2,7 @@
 
 #include "base/internal_error.hpp"
 #include "calculate/joints/joint_phrases.hpp"
+#include "model/kind_words.hpp"
 
 #include <algorithm>
 #include <array>
@@ -66,25 +67,29 @@ std::string_view slug_of(JointFinding finding) {
 namespace {
 
 struct Pair {
-  std::string_view one;
-  std::string_view other;
+  EndType one;
+  EndType other;
 };
 
 constexpr Pair mates[] = {
-    {"jaw", "eye"}, {"stud", "socket"}, {"hook", "eye"}, {"holes", "holes"}, {"tee", "slot"},
+    {EndType::jaw, EndType::eye},     {EndType::stud, EndType::socket}, {EndType::hook, EndType::eye},
+    {EndType::holes, EndType::holes}, {EndType::tee, EndType::slot},
 };
 
 constexpr Pair apart[] = {
-    {"jaw", "jaw"},    {"eye", "eye"},     {"stud", "stud"},  {"socket", "socket"}, {"stud", "jaw"},
-    {"stud", "eye"},   {"stud", "hook"},   {"stud", "tee"},   {"stud", "slot"},     {"socket", "jaw"},
-    {"socket", "eye"}, {"socket", "hook"}, {"socket", "tee"}, {"socket", "slot"},   {"tee", "jaw"},
-    {"tee", "eye"},    {"tee", "tee"},
+    {EndType::jaw, EndType::jaw},       {EndType::eye, EndType::eye},     {EndType::stud, EndType::stud},
+    {EndType::socket, EndType::socket}, {EndType::stud, EndType::jaw},    {EndType::stud, EndType::eye},
+    {EndType::stud, EndType::hook},     {EndType::stud, EndType::tee},    {EndType::stud, EndType::slot},
+    {EndType::socket, EndType::jaw},    {EndType::socket, EndType::eye},  {EndType::socket, EndType::hook},
+    {EndType::socket, EndType::tee},    {EndType::socket, EndType::slot}, {EndType::tee, EndType::jaw},
+    {EndType::tee, EndType::eye},       {EndType::tee, EndType::tee},
 };
 
 template <std::size_t count>
 bool among(const Pair (&pairs)[count], const End& a, const End& b) {
   for (const Pair& pair : pairs)
-    if ((a.type == pair.one && b.type == pair.other) || (a.type == pair.other && b.type == pair.one))
+    if ((a.type == name_of(pair.one) && b.type == name_of(pair.other)) ||
+        (a.type == name_of(pair.other) && b.type == name_of(pair.one)))
       return true;
   return false;
 }
@@ -106,7 +111,8 @@ constexpr std::int64_t impossible = -1'000'000;
 
 /// Whether an end takes a line of this kind.
 bool takes(const End& end, LineMaterial::Kind kind) {
-  return kind == LineMaterial::Kind::rope ? end.type == "rope-seat" : end.type == "wire-socket";
+  return kind == LineMaterial::Kind::rope ? end.type == name_of(EndType::rope_seat)
+                                          : end.type == name_of(EndType::wire_socket);
 }
 
 /// The things of a stack that make joints: lines and parts that are not only worn.

@@ -1,5 +1,6 @@
 #include "calculate/joints/joint_comparison.hpp"
 
+#include "model/kind_words.hpp"
 #include "units/named_size.hpp"
 #include "units/thread.hpp"
 
@@ -144,14 +145,14 @@ namespace {
 /// A bow goes through an eye or round a pin, and a pin of its own in the joint may join what else would
 /// not.
 bool joined_by_more(const JointComparison& to) {
-  const auto is = [&](std::size_t item, std::string_view kind) {
+  const auto is = [&](std::size_t item, PartKind kind) {
     const StackItem& one = to.stay().stack[item];
-    return one.kind == StackItem::Kind::part && to.rig()[one.part].kind == kind;
+    return one.kind == StackItem::Kind::part && to.rig()[one.part].kind == name_of(kind);
   };
-  if (is(to.joint().upper, "shackle") || is(to.joint().lower, "shackle"))
+  if (is(to.joint().upper, PartKind::shackle) || is(to.joint().lower, PartKind::shackle))
     return true;
   for (std::size_t i = to.joint().upper + 1; i < to.joint().lower; ++i)
-    if (is(i, "pin"))
+    if (is(i, PartKind::pin))
       return true;
   return false;
 }
@@ -163,10 +164,10 @@ void compare_parts(JointComparison& to, const End& above, const End& below) {
     return;
   }
   const Remark words(JointPhrase::ends, {OneOf{above.type}, OneOf{below.type}});
-  const bool jaws = above.type == "jaw" && below.type == "jaw";
+  const bool jaws = above.type == name_of(EndType::jaw) && below.type == name_of(EndType::jaw);
   if (ends_mate(above, below)) {
     to.add(JointFinding::ends_do_not_join, JointResult::pass, words);
-    if (above.type == "jaw" || below.type == "jaw")
+    if (above.type == name_of(EndType::jaw) || below.type == name_of(EndType::jaw))
       to.add(JointFinding::jaws_meet, JointResult::pass, words);
   } else if (ends_never_join(above, below) && !joined_by_more(to)) {
     // A small jaw may go inside a large one; the other pairs have no such way.
@@ -176,16 +177,16 @@ void compare_parts(JointComparison& to, const End& above, const End& below) {
            Remark(JointPhrase::ends_against, {OneOf{above.type}, OneOf{below.type}}));
   }
   using Compare = void (*)(JointComparison&, const End&, const End&);
-  constexpr std::tuple<std::string_view, std::string_view, Compare> comparisons[] = {
-      {"jaw", "eye", compare_jaw},
-      {"stud", "socket", compare_thread},
-      {"hook", "eye", compare_hook},
-      {"tee", "slot", compare_tee},
+  constexpr std::tuple<EndType, EndType, Compare> comparisons[] = {
+      {EndType::jaw, EndType::eye, compare_jaw},
+      {EndType::stud, EndType::socket, compare_thread},
+      {EndType::hook, EndType::eye, compare_hook},
+      {EndType::tee, EndType::slot, compare_tee},
   };
   for (const auto& [one, other, compare] : comparisons)
-    if (above.type == one && below.type == other)
+    if (above.type == name_of(one) && below.type == name_of(other))
       compare(to, above, below);
-    else if (above.type == other && below.type == one)
+    else if (above.type == name_of(other) && below.type == name_of(one))
       compare(to, below, above);
 }
 

@@ -1,4 +1,5 @@
 #include "calculate/joints/joint_comparison.hpp"
+#include "model/kind_words.hpp"
 #include "units/named_size.hpp"
 
 #include <optional>
@@ -79,9 +80,9 @@ void compare_line(JointComparison& to, const End& end) {
     return;
   }
   const bool chain = material.kind == LineMaterial::Kind::chain;
-  if (end.type == "wire-socket" && material.kind != LineMaterial::Kind::rope && !chain)
+  if (end.type == name_of(EndType::wire_socket) && material.kind != LineMaterial::Kind::rope && !chain)
     compare_socket(to, end, material);
-  else if (end.type == "rope-seat" && material.kind == LineMaterial::Kind::rope)
+  else if (end.type == name_of(EndType::rope_seat) && material.kind == LineMaterial::Kind::rope)
     compare_seat(to, end, material);
   else
     to.add(JointFinding::ends, JointResult::not_checked,

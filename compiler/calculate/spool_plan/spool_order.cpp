@@ -5,6 +5,8 @@
 #include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/spool_plan/stock_phrases.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 
 #include <algorithm>
 #include <charconv>
@@ -59,7 +61,7 @@ std::variant<WantedPiece, UnplannedPiece> wanted_piece(const SpoolBoat& boat, co
       wanted.cut = *note->listed_cut;
   }
   if (piece.cut.unknown) {
-    const auto estimate = fact_length(stay.particulars, "estimate");
+    const auto estimate = fact_length(stay.particulars, fact_names.estimate);
     if (!estimate)
       return not_planned(StockPhrase::no_estimate);
     wanted.estimated = true;
@@ -69,7 +71,7 @@ std::variant<WantedPiece, UnplannedPiece> wanted_piece(const SpoolBoat& boat, co
     return not_planned(StockPhrase::nothing_left);
 
   const LineMaterial& line = (*boat.rig)[piece.material];
-  const auto pitch = fact_length(line.particulars, "pitch");
+  const auto pitch = fact_length(line.particulars, fact_names.pitch);
   if (line.kind == LineMaterial::Kind::chain && pitch && pitch->value > Length{})
     to_whole_links(wanted, pitch->value, spare);
   else
@@ -135,14 +137,14 @@ void state(CuttingSetting<Value>& setting, Value value) {
 
 void read_settings(const std::vector<SpoolBoat>& boats, Group& group) {
   for (const auto& [boat, line] : group.lines) {
-    const Record* cutting = last_record_of(*boats[boat].rig, "cutting", line->name);
+    const Record* cutting = last_record_of(*boats[boat].rig, name_of(RecordKind::cutting), line->name);
     if (cutting == nullptr)
       continue;
-    if (const auto kerf = fact_length(cutting->facts, "kerf"))
+    if (const auto kerf = fact_length(cutting->facts, fact_names.kerf))
       state(group.order.kerf_mm, up_to_millimetres(kerf->value));
-    if (const auto least = fact_length(cutting->facts, "least-offcut"))
+    if (const auto least = fact_length(cutting->facts, fact_names.least_offcut))
       state(group.order.least_offcut_mm, up_to_millimetres(least->value));
-    if (const auto spare = fact_number(cutting->facts, "spare"))
+    if (const auto spare = fact_number(cutting->facts, fact_names.spare))
       state(group.order.spare, spare->value);
   }
 }
@@ -170,14 +172,17 @@ StockInHand stock_of(const Record& record) {
   stock.record = &record;
   stock.name = record.name;
   stock.of = record.of;
-  stock.sort = fact_text(record.facts, "sort");
-  stock.batch = fact_text(record.facts, "batch");
-  const Length length = fact_length(record.facts, "length").value_or(Sourced<Length>{}).value;
+  const std::string sort = fact_text(record.facts, fact_names.sort);
+  for (const StockForm form : {StockForm::coil, StockForm::offcut})
+    if (sort == name_of(form))
+      stock.sort = form;
+  stock.batch = fact_text(record.facts, fact_names.batch);
+  const Length length = fact_length(record.facts, fact_names.length).value_or(Sourced<Length>{}).value;
   stock.length_mm = down_to_millimetres(length);
   // A count is kept as text.
-  const std::string pieces = fact_text(record.facts, "pieces");
+  const std::string pieces = fact_text(record.facts, fact_names.pieces);
   std::from_chars(pieces.data(), pieces.data() + pieces.size(), stock.pieces);
-  if (const auto spare = fact_number(record.facts, "spare"))
+  if (const auto spare = fact_number(record.facts, fact_names.spare))
     stock.kept_back_mm = std::min(stock.length_mm, up_to_millimetres(length * spare->value));
   return stock;
 }
@@ -188,7 +193,7 @@ void read_stocks(const std::vector<SpoolBoat>& boats, std::vector<StockFile>& fi
   for (std::size_t number = 0; number < boats.size(); ++number) {
     const Rig& rig = *boats[number].rig;
     for (const Record& record : rig.records) {
-      if (record.kind != "stock")
+      if (record.kind != name_of(RecordKind::stock))
         continue;
       const auto line = std::find_if(rig.materials.begin(), rig.materials.end(),
                                      [&](const LineMaterial& one) { return one.name == record.of; });

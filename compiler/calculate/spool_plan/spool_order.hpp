@@ -1,5 +1,6 @@
 #pragma once
 
+#include "calculate/cutting/plan_cutting.hpp"
 #include "model/remark.hpp"
 #include "model/rig.hpp"
 #include "units/length.hpp"
@@ -77,8 +78,8 @@ struct StockInHand {
   std::size_t boat = 0; ///< the first whose files state it
   std::size_t file = 0; ///< in SpoolOrder::files
   std::string name;
-  std::string of;   ///< name of the line there
-  std::string sort; ///< spool, coil, offcut
+  std::string of; ///< name of the line there
+  StockForm sort = StockForm::spool;
   std::string batch;
   std::int64_t length_mm = 0; ///< rounded down
   std::int64_t pieces = 1;

@@ -202,7 +202,7 @@ void add_new_stock(const LinePlan& plan, std::size_t line, std::vector<NewStock>
     for (const SpoolUse& use : plan.uses) {
       if (use.stock != i || use.rest_name.empty())
         continue;
-      const std::string sort = use.fate == RestFate::stays ? stock.sort : "offcut";
+      const StockForm sort = use.fate == RestFate::stays ? stock.sort : StockForm::offcut;
       into.push_back({line, i, stock.file, use.rest_name, sort, use.rest_mm, 1, true});
     }
   }

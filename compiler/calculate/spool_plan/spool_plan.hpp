@@ -78,7 +78,7 @@ struct NewStock {
   std::size_t stock = 0; ///< in LineOrder::stocks: what it comes from
   std::size_t file = 0;  ///< in SpoolPlan::files
   std::string name;
-  std::string sort;
+  StockForm sort = StockForm::spool;
   std::int64_t length_mm = 0;
   std::int64_t pieces = 1;
   bool changed = false; ///< false: it stands as it stood, but perhaps for their number

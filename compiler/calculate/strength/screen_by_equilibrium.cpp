@@ -3,6 +3,7 @@
 #include "calculate/strength/shroud_levels.hpp"
 #include "calculate/strength/strength_phrases.hpp"
 #include "calculate/strength/transverse_loads.hpp"
+#include "model/fact_name.hpp"
 
 #include <algorithm>
 #include <numbers>
@@ -144,8 +145,8 @@ private:
     if (spar == nullptr)
       return;
     screening_.spar = spar->name;
-    const bool at_partners = fact_text(spar->particulars, "step") == "keel";
-    const auto partners = fact_length(spar->particulars, "partners");
+    const bool at_partners = fact_text(spar->particulars, fact_names.step) == "keel";
+    const auto partners = fact_length(spar->particulars, fact_names.partners);
     if (at_partners && !partners)
       return;
     const double upright = spar->axes[2][2]; // what a length along the mast is of height

@@ -3,6 +3,7 @@
 #include "calculate/facts.hpp"
 #include "calculate/strength/strength_phrases.hpp"
 #include "calculate/strength/transverse_loads.hpp"
+#include "model/fact_name.hpp"
 #include "units/si_factors.hpp"
 
 #include <cmath>
@@ -50,14 +51,14 @@ double ScreeningInputs::number(std::string_view name, double otherwise, const st
 }
 
 std::optional<double> ScreeningInputs::righting_moment(bool at_thirty) {
-  if (const auto stated = fact_number(record_.facts, "righting-moment")) {
-    taken(property("righting-moment"), {stated->value, dimension::moment}, stated->provenance);
+  if (const auto stated = fact_number(record_.facts, fact_names.righting_moment)) {
+    taken(property(fact_names.righting_moment), {stated->value, dimension::moment}, stated->provenance);
     return stated->value;
   }
-  const auto of_boat = fact_number(rig_.boat.particulars, "righting-moment");
-  const auto angle = fact_number(rig_.boat.particulars, "righting-angle");
+  const auto of_boat = fact_number(rig_.boat.particulars, fact_names.righting_moment);
+  const auto angle = fact_number(rig_.boat.particulars, fact_names.righting_angle);
   if (!of_boat) {
-    lacks(not_stated("righting-moment"));
+    lacks(not_stated(fact_names.righting_moment));
     return std::nullopt;
   }
   const Fixed degrees{angle ? angle->value / degree : 0.0, 1};
@@ -66,23 +67,23 @@ std::optional<double> ScreeningInputs::righting_moment(bool at_thirty) {
                 : Remark(StrengthPhrase::boat_moment_at_no_angle));
     return std::nullopt;
   }
-  taken(property("righting-moment"), {of_boat->value, dimension::moment}, of_boat->provenance,
+  taken(property(fact_names.righting_moment), {of_boat->value, dimension::moment}, of_boat->provenance,
         angle ? Remark(StrengthPhrase::of_boat_at, {degrees})
               : Remark(StrengthPhrase::of_boat_at_no_angle));
   return of_boat->value;
 }
 
 std::optional<Force> ScreeningInputs::side_force() {
-  const auto stated = fact_force(record_.facts, "side-force");
+  const auto stated = fact_force(record_.facts, fact_names.side_force);
   if (!stated)
     return std::nullopt;
-  taken(property("side-force"), {stated->value.newtons(), dimension::force}, stated->provenance);
+  taken(property(fact_names.side_force), {stated->value.newtons(), dimension::force}, stated->provenance);
   return stated->value;
 }
 
 std::optional<Length> ScreeningInputs::half_beam(const Point* chainplate) {
-  if (const auto stated = fact_length(record_.facts, "half-beam")) {
-    taken(property("half-beam"), {stated->value.metres(), dimension::length}, stated->provenance);
+  if (const auto stated = fact_length(record_.facts, fact_names.half_beam)) {
+    taken(property(fact_names.half_beam), {stated->value.metres(), dimension::length}, stated->provenance);
     return stated->value;
   }
   if (chainplate == nullptr) {
@@ -92,7 +93,7 @@ std::optional<Length> ScreeningInputs::half_beam(const Point* chainplate) {
   const double metres = std::abs(chainplate->position.y.metres());
   Provenance provenance = chainplate->provenance;
   provenance.written.clear();
-  taken(property("half-beam"), {metres, dimension::length}, std::move(provenance),
+  taken(property(fact_names.half_beam), {metres, dimension::length}, std::move(provenance),
         {StrengthPhrase::from_middle_to, {Words{chainplate->base}}});
   return Length::metres(metres);
 }
@@ -112,9 +113,9 @@ void screen_by_share(const Rig& rig, const Record& record, const Stay& stay, Loa
   const auto moment = inputs.righting_moment(true);
   const auto beam = inputs.half_beam(stay.path.empty() ? nullptr : &rig[stay.path.back().point]);
   const double factor =
-      inputs.number("load-factor", 1.5, "of the method, for a mast that carries the headsails");
-  const auto share = inputs.number("share");
-  const auto break_factor = inputs.number("break-factor");
+      inputs.number(fact_names.load_factor, 1.5, "of the method, for a mast that carries the headsails");
+  const auto share = inputs.number(fact_names.share);
+  const auto break_factor = inputs.number(fact_names.break_factor);
   inputs.not_used({"side-force"});
   if (!moment || !beam || !share || !break_factor)
     return;

@@ -6,6 +6,8 @@
 #include "calculate/strength/fitting_strength.hpp"
 #include "calculate/strength/rope_strength.hpp"
 #include "calculate/strength/strength_phrases.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "units/named_size.hpp"
 
 #include <algorithm>
@@ -65,7 +67,7 @@ private:
     link.item = item;
     link.name = std::move(name);
     if (stay_.stack[item].kind == StackItem::Kind::part)
-      link.meant = fact_text(part_at(item).particulars, "weak-link");
+      link.meant = fact_text(part_at(item).particulars, fact_names.weak_link);
     return link;
   }
   void add(ChainLink link) { chain_.links.push_back(std::move(link)); }
@@ -109,7 +111,7 @@ private:
     ChainLink link =
         link_of(line_kind(item), item,
                 {aloft ? StrengthPhrase::splice_aloft : StrengthPhrase::splice_below, {line, splice_id}});
-    const auto efficiency = fact_number(splice.particulars, "efficiency");
+    const auto efficiency = fact_number(splice.particulars, fact_names.efficiency);
     if (!efficiency)
       link.not_stated.push_back({StrengthPhrase::efficiency, named(splice_id)});
     if (!material.break_load)
@@ -126,12 +128,12 @@ private:
 
   void add_part(std::size_t item) {
     const Part& part = part_at(item);
-    const bool lashed = part.kind == "lashing";
+    const bool lashed = part.kind == name_of(PartKind::lashing);
     if (lashed)
       add_lashing(item);
-    const auto stated = fact_force(part.particulars, "break-load");
+    const auto stated = fact_force(part.particulars, fact_names.break_load);
     // A soft eye is the rope itself, and the cord of a lashing is looked at as such.
-    if (!stated && (lashed || part.kind == "soft-eye"))
+    if (!stated && (lashed || part.kind == name_of(PartKind::soft_eye)))
       return;
     ChainLink link = link_of(LinkKind::part, item, named(part_id(item)));
     if (stated) {
@@ -149,14 +151,14 @@ private:
     const std::optional<int>& passes = stay_.stack[item].passes;
     ChainLink link = link_of(LinkKind::lashing, item, {StrengthPhrase::cord_of, {part_id(item)}});
     std::optional<MaterialId> cord_id;
-    if (const Particular* by_name = find_fact(part.particulars, "cord");
+    if (const Particular* by_name = find_fact(part.particulars, fact_names.cord);
         by_name != nullptr && !by_name->names.empty())
       for (std::size_t i = 0; i < rig_.materials.size(); ++i)
         if (rig_.materials[i].name == by_name->names.front())
           cord_id = MaterialId{static_cast<std::uint32_t>(i)};
     const LineMaterial* cord = cord_id ? &rig_[*cord_id] : nullptr;
     const Remark lashing = named(part_id(item));
-    const auto knot = fact_number(part.particulars, "knot-factor");
+    const auto knot = fact_number(part.particulars, fact_names.knot_factor);
     const auto legs = rig_.limits.value(Limit::lashing_legs);
     if (cord == nullptr)
       link.not_stated.push_back({StrengthPhrase::cord, lashing});
@@ -185,15 +187,15 @@ private:
   void add_joint(const Joint& joint) {
     const End* above = upper_end(rig_, joint);
     const End* below = lower_end(rig_, joint);
-    const bool jaw_above = above != nullptr && above->type == "jaw";
-    const bool jaw_below = below != nullptr && below->type == "jaw";
+    const bool jaw_above = above != nullptr && above->type == name_of(EndType::jaw);
+    const bool jaw_below = below != nullptr && below->type == name_of(EndType::jaw);
     if (jaw_above)
-      add_pin(joint.upper, *above, worn_in(joint, "pin"));
+      add_pin(joint.upper, *above, worn_in(joint, PartKind::pin));
     else if (jaw_below)
-      add_pin(joint.lower, *below, worn_in(joint, "pin"));
-    if (jaw_above && below != nullptr && below->type == "eye")
+      add_pin(joint.lower, *below, worn_in(joint, PartKind::pin));
+    if (jaw_above && below != nullptr && below->type == name_of(EndType::eye))
       add_hole(joint, joint.lower, *below, *above);
-    else if (jaw_below && above != nullptr && above->type == "eye")
+    else if (jaw_below && above != nullptr && above->type == name_of(EndType::eye))
       add_hole(joint, joint.upper, *above, *below);
   }
 
@@ -208,21 +210,21 @@ private:
     const Part& part = part_at(item);
     const bool turned = aloft ? joint.upper_turned : joint.lower_turned;
     const End& end = aloft != turned ? part.upper : part.lower;
-    if (end.type == "jaw")
+    if (end.type == name_of(EndType::jaw))
       add_pin(item, end, std::nullopt);
   }
 
   /// What is worn in a joint: a pin, a bush; nothing when there is none.
-  std::optional<PartId> worn_in(const Joint& joint, std::string_view kind) const {
+  std::optional<PartId> worn_in(const Joint& joint, PartKind kind) const {
     for (std::size_t i = joint.upper + 1; i < joint.lower; ++i)
-      if (stay_.stack[i].kind == StackItem::Kind::part && part_at(i).kind == kind)
+      if (stay_.stack[i].kind == StackItem::Kind::part && part_at(i).kind == name_of(kind))
         return part_id(i);
     return std::nullopt;
   }
 
   std::optional<Thickness> pin_thickness(const End& jaw, std::optional<PartId> pin) const {
     if (pin)
-      if (const Particular* size = find_fact(rig_[*pin].particulars, "size"))
+      if (const Particular* size = find_fact(rig_[*pin].particulars, fact_names.size))
         if (auto read = parse_named_size(size->text); read.ok())
           return Thickness{read.value().diameter, size->value.provenance};
     if (const EndDimension* stated = jaw.find("pin"))
@@ -235,11 +237,11 @@ private:
     const Part& owner = rig_[owner_id];
     ChainLink link =
         link_of(LinkKind::pin, item, {pin ? StrengthPhrase::named : StrengthPhrase::pin_of, {owner_id}});
-    auto stated = fact_force(owner.particulars, "pin-break-load");
+    auto stated = fact_force(owner.particulars, fact_names.pin_break_load);
     if (!stated && pin)
-      stated = fact_force(owner.particulars, "break-load");
+      stated = fact_force(owner.particulars, fact_names.break_load);
     const auto thickness = pin_thickness(jaw, pin);
-    const auto stress = fact_number(owner.particulars, "pin-stress");
+    const auto stress = fact_number(owner.particulars, fact_names.pin_stress);
     if (stated) {
       link.break_load = stated->value;
       link.how = StrengthPhrase::as_stated_in_double_shear;
@@ -262,11 +264,11 @@ private:
   void add_hole(const Joint& joint, std::size_t item, const End& eye, const End& jaw) {
     const Part& part = part_at(item);
     ChainLink link = link_of(LinkKind::hole, item, {StrengthPhrase::hole_of, {part_id(item)}});
-    const auto stress = fact_number(part.particulars, "bearing-stress");
+    const auto stress = fact_number(part.particulars, fact_names.bearing_stress);
     const EndDimension* plate = eye.find("thickness");
     const EndDimension* hole = eye.find("hole");
-    auto pin = pin_thickness(jaw, worn_in(joint, "pin"));
-    if (worn_in(joint, "bush") && hole != nullptr)
+    auto pin = pin_thickness(jaw, worn_in(joint, PartKind::pin));
+    if (worn_in(joint, PartKind::bush) && hole != nullptr)
       pin = Thickness{hole->length.value, hole->length.provenance};
     if (!stress)
       link.not_stated.push_back({StrengthPhrase::bearing_stress, named(part_id(item))});

@@ -5,6 +5,8 @@
 #include "calculate/facts.hpp"
 #include "calculate/physics/line_deformation.hpp"
 #include "calculate/strength/strength_phrases.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 
 namespace sheerpole {
 
@@ -36,8 +38,8 @@ std::optional<Length> length_of_lines(const std::vector<Piece>& pieces) {
 }
 
 std::optional<double> stated_coldest(const Rig& rig) {
-  const Record* record = find_record(rig, "take-up", "take-up");
-  const auto coldest = record == nullptr ? std::nullopt : fact_number(record->facts, "coldest");
+  const Record* record = find_record(rig, name_of(RecordKind::take_up), name_of(RecordKind::take_up));
+  const auto coldest = record == nullptr ? std::nullopt : fact_number(record->facts, fact_names.coldest);
   return coldest ? std::optional(coldest->value) : std::nullopt;
 }
 
@@ -45,7 +47,7 @@ ColdLoss cold_loss(const Rig& rig, const DerivedStay& derived, double kelvin) {
   const Stay& stay = rig[derived.stay];
   ColdLoss result;
   result.kelvin = kelvin;
-  const auto dock = fact_force(stay.particulars, "dock-tension");
+  const auto dock = fact_force(stay.particulars, fact_names.dock_tension);
   const StayStiffness stiffness = stay_stiffness(rig, derived.pieces);
   const auto length = length_of_lines(derived.pieces);
   const ThermalTable cold = thermal_table(rig, stay, derived.pieces, {kelvin});

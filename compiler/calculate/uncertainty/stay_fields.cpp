@@ -1,6 +1,7 @@
 #include "calculate/uncertainty/rig_uncertainty.hpp"
 
 #include "calculate/uncertainty/uncertainty_phrases.hpp"
+#include "model/kind_words.hpp"
 
 #include <algorithm>
 #include <concepts>
@@ -99,7 +100,7 @@ private:
   }
 
   /// "bury of long-bury"
-  static Remark name_of(const FieldName& field, const RemarkArgument& owner) {
+  static Remark named(const FieldName& field, const RemarkArgument& owner) {
     constexpr std::pair<std::string_view, UncertaintyPhrase> own_words[] = {
         {"eye_allowance", UncertaintyPhrase::eye_allowance_of},
         {"tail_to_trim", UncertaintyPhrase::tail_to_trim_of},
@@ -119,12 +120,12 @@ private:
     if constexpr (std::same_as<Member, std::string>)
       if (field.member == "tape") // the reading names the record of its tape
         for (Record& record : rig_.records)
-          if (record.kind == "tape" && record.name == member)
+          if (record.kind == name_of(RecordKind::tape) && record.name == member)
             visit(record, Words{record.name});
   }
   template <class Value>
   void look(const FieldName& field, Sourced<Value>& member, const RemarkArgument& owner) {
-    put(name_of(field, owner), member);
+    put(named(field, owner), member);
   }
   template <class Member>
   requires(!has_no_bound<std::optional<Member>>) void look(const FieldName& field,
@@ -187,7 +188,7 @@ private:
     LineMaterial& material = rig_.materials[id.index()];
     visit(material, id);
     for (Record& record : rig_.records)
-      if (record.kind == "test-splice" && record.of == material.name)
+      if (record.kind == name_of(RecordKind::test_splice) && record.of == material.name)
         visit(record, Remarks{{{UncertaintyPhrase::test_splice_of, {id}}}});
   }
   /// A place is bounded in each of its coordinates.

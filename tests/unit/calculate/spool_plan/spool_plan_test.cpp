@@ -141,7 +141,7 @@ TEST_F(SpoolPlanTest, AnOffcutIsCarriedForwardUnderANameOfItsOwn) {
   EXPECT_EQ(whole_.new_stock[0].length_mm, 5000);
   EXPECT_FALSE(whole_.new_stock[0].changed);
   EXPECT_EQ(whole_.new_stock[1].name, "bit-rest-2"); // bit-rest is there already
-  EXPECT_EQ(whole_.new_stock[1].sort, "offcut");
+  EXPECT_EQ(whole_.new_stock[1].sort, StockForm::offcut);
   EXPECT_EQ(whole_.new_stock[1].length_mm, 1998);
   EXPECT_EQ(whole_.new_stock[2].name, "bit-rest");
 }
@@ -173,7 +173,7 @@ TEST_F(SpoolPlanTest, OneOfSeveralSpoolsOfARecordGetsANameAndStaysASpool) {
   ASSERT_EQ(whole_.new_stock.size(), 2U);
   EXPECT_EQ(whole_.new_stock[0].pieces, 2);
   EXPECT_EQ(whole_.new_stock[1].name, "drum-rest");
-  EXPECT_EQ(whole_.new_stock[1].sort, "spool");
+  EXPECT_EQ(whole_.new_stock[1].sort, StockForm::spool);
   EXPECT_EQ(whole_.new_stock[1].length_mm, 7000);
 }
 
