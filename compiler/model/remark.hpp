@@ -82,7 +82,7 @@ enum class PhraseSubject : std::uint8_t {
   change,
   stock,
   // What the checks say, by the subject of the check; their phrases are in wording/checks/.
-  common_check,
+  any_check,
   length_check,
   securing_check,
   adjuster_check,
@@ -102,13 +102,12 @@ public:
   Remark() = default;
 
   template <class Phrase>
-    requires std::is_enum_v<Phrase>
-  Remark(Phrase phrase, std::initializer_list<RemarkArgument> arguments = {})
+  requires std::is_enum_v<Phrase> Remark(Phrase phrase,
+                                         std::initializer_list<RemarkArgument> arguments = {})
       : subject_(subject_of(phrase)), number_(static_cast<std::uint16_t>(phrase)), arguments_(arguments) {}
 
   template <class Phrase>
-    requires std::is_enum_v<Phrase>
-  Remark(Phrase phrase, std::vector<RemarkArgument> arguments)
+  requires std::is_enum_v<Phrase> Remark(Phrase phrase, std::vector<RemarkArgument> arguments)
       : subject_(subject_of(phrase)), number_(static_cast<std::uint16_t>(phrase)),
         arguments_(std::move(arguments)) {}
 

@@ -6,7 +6,7 @@
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 #include "wording/checks/adjuster_phrases.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 
 #include <optional>
 
@@ -15,7 +15,7 @@ namespace sheerpole::lashings {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = AdjusterCheckPhrase;
 

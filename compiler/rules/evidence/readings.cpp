@@ -2,7 +2,7 @@
 #include "rules/check_table.hpp"
 #include "rules/evidence/dated_facts.hpp"
 #include "units/quantity_text.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/evidence_phrases.hpp"
 
 #include <algorithm>
@@ -12,7 +12,7 @@ namespace sheerpole::readings {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = EvidenceCheckPhrase;
 

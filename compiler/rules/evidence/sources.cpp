@@ -4,7 +4,7 @@
 #include "units/format_length.hpp"
 #include "units/parse_quantity.hpp"
 #include "units/quantity_text.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/evidence_phrases.hpp"
 
 #include <cstdint>
@@ -18,7 +18,7 @@ namespace sheerpole::sources {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = EvidenceCheckPhrase;
 

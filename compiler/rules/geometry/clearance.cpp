@@ -5,7 +5,7 @@
 #include "rules/geometry/spreader_tips.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/geometry_phrases.hpp"
 
 #include <cmath>
@@ -16,7 +16,7 @@ namespace sheerpole::clearance {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = GeometryCheckPhrase;
 

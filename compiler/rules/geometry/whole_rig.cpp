@@ -3,7 +3,7 @@
 #include "calculate/geometry/held_directions.hpp"
 #include "rules/check_table.hpp"
 #include "units/format_length.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/geometry_phrases.hpp"
 
 /// The rig as a whole: whether each mast is held every way, and the foretriangle.
@@ -11,7 +11,7 @@ namespace sheerpole::whole_rig {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = GeometryCheckPhrase;
 

@@ -1,6 +1,6 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/length_phrases.hpp"
 
 #include <algorithm>
@@ -11,7 +11,7 @@ namespace sheerpole::cut_inputs {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = LengthCheckPhrase;
 

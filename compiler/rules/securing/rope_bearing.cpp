@@ -4,7 +4,7 @@
 #include "rules/geometry/spreader_tips.hpp"
 #include "rules/stack_parts.hpp"
 #include "units/quantity_text.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/securing_phrases.hpp"
 
 #include <algorithm>
@@ -15,7 +15,7 @@ namespace sheerpole::rope_bearing {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = SecuringCheckPhrase;
 

@@ -2,7 +2,7 @@
 #include "calculate/strength/force_text.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"
 
 #include <algorithm>
@@ -14,7 +14,7 @@ namespace sheerpole::chain {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = StrengthCheckPhrase;
 

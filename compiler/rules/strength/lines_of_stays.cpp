@@ -3,7 +3,7 @@
 #include "calculate/facts.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "units/quantity_text.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"
 
 #include <algorithm>
@@ -53,8 +53,8 @@ std::optional<DockShare> dock_share(const Stay& stay, const LineMaterial& line, 
   const auto dock = fact_force(stay.particulars, "dock-tension");
   if (!dock || !line.break_load) {
     report.not_checked(
-        !dock ? Remark(CommonCheckPhrase::not_stated, {Words{"dock-tension"}})
-              : Remark(CommonCheckPhrase::of_not_stated, {Words{"break-load"}, Words{line.name}}));
+        !dock ? Remark(AnyCheckPhrase::not_stated, {Words{"dock-tension"}})
+              : Remark(AnyCheckPhrase::of_not_stated, {Words{"break-load"}, Words{line.name}}));
     return std::nullopt;
   }
   const double share = dock->value / line.break_load->value;
