@@ -1,7 +1,7 @@
 #include "driver/compile.hpp"
 
+#include "calculate/bench/restate_for_shop.hpp"
 #include "calculate/calculate.hpp"
-#include "calculate/restate_for_shop.hpp"
 #include "diagnostics/sink.hpp"
 #include "elaborate/elaborate.hpp"
 #include "names/read_files.hpp"
@@ -93,6 +93,15 @@ Compilation compile(const std::string& path, FileReader& reader, const CompileOp
   compilation.findings = sink.sorted();
   compilation.has_errors = sink.has_errors();
   return compilation;
+}
+
+std::string called(const std::string& file, const CompileOptions& rig) {
+  std::string name = file;
+  if (!rig.as_of.empty())
+    name += " as " + rig.as_of;
+  for (std::size_t i = 0; i < rig.settings.size(); ++i)
+    name += (i == 0 ? " with " : ", ") + rig.settings[i];
+  return name;
 }
 
 } // namespace sheerpole

@@ -22,32 +22,49 @@ class Remark;
 /// A share; "50 %", "33.3 %".
 struct Share {
   double value = 0.0;
+  friend bool operator==(const Share&, const Share&) = default;
+};
+/// A plain number with all the figures that it has.
+struct Number {
+  double value = 0.0;
+  friend bool operator==(const Number&, const Number&) = default;
 };
 /// A plain number with so many decimals at the most, idle zeros left out: {1.5, 2} is "1.5".
 struct Decimal {
   double value = 0.0;
   int decimals = 2;
+  friend bool operator==(const Decimal&, const Decimal&) = default;
 };
 /// A plain number with just so many decimals: {1.5, 2} is "1.50".
 struct Fixed {
   double value = 0.0;
   int decimals = 2;
+  friend bool operator==(const Fixed&, const Fixed&) = default;
 };
 /// A number of things.
 struct Count {
   std::int64_t value = 0;
+  friend bool operator==(const Count&, const Count&) = default;
 };
 /// In radians; "9.7 deg".
 struct Angle {
   double radians = 0.0;
+  friend bool operator==(const Angle&, const Angle&) = default;
 };
 /// In kelvin; "-10 degC".
 struct Temperature {
   double kelvin = 0.0;
+  friend bool operator==(const Temperature&, const Temperature&) = default;
 };
 /// The user's own words, a name or a text as written: they are never translated.
 struct Words {
   std::string text;
+  friend bool operator==(const Words&, const Words&) = default;
+};
+/// One of a kind of things, by the word of the language for it: "a jaw", "an eye".
+struct OneOf {
+  std::string kind;
+  friend bool operator==(const OneOf&, const OneOf&) = default;
 };
 /// How several remarks or names stand one behind the other.
 enum class Join : std::uint8_t {
@@ -60,10 +77,11 @@ enum class Join : std::uint8_t {
 struct Remarks {
   std::vector<Remark> all;
   Join join = Join::comma;
+  friend bool operator==(const Remarks& a, const Remarks& b);
 };
 
-using RemarkArgument = std::variant<Length, Force, Share, Decimal, Fixed, Count, Angle, Temperature, Words,
-                                    PointId, MaterialId, SpliceId, PartId, StayId, Remarks>;
+using RemarkArgument = std::variant<Length, Force, Share, Number, Decimal, Fixed, Count, Angle, Temperature,
+                                    Words, OneOf, PointId, MaterialId, SpliceId, PartId, StayId, Remarks>;
 
 /// Which table of words a phrase stands in. Each has an enumeration of phrases beside what is calculated
 /// and a file in wording/.
@@ -126,6 +144,16 @@ private:
   PhraseSubject subject_ = PhraseSubject::none;
   std::uint16_t number_ = 0;
   std::vector<RemarkArgument> arguments_;
+
+  friend bool operator==(const Remark& a, const Remark& b);
 };
+
+inline bool operator==(const Remark& a, const Remark& b) {
+  return a.subject_ == b.subject_ && a.number_ == b.number_ && a.arguments_ == b.arguments_;
+}
+
+inline bool operator==(const Remarks& a, const Remarks& b) {
+  return a.join == b.join && a.all == b.all;
+}
 
 } // namespace sheerpole

@@ -17,20 +17,23 @@ std::string_view phrase_of(const Remark& remark) {
   switch (remark.subject()) {
   case PhraseSubject::none:
     return {};
-  // As each subject gets its table: `case PhraseSubject::joint: return
-  // words(static_cast<JointPhrase>(remark.number()));`
+  case PhraseSubject::joint:
+    return words(static_cast<JointPhrase>(remark.number()));
+  case PhraseSubject::strength:
+    return words(static_cast<StrengthPhrase>(remark.number()));
+  case PhraseSubject::geometry:
+    return words(static_cast<GeometryPhrase>(remark.number()));
+  case PhraseSubject::uncertainty:
+    return words(static_cast<UncertaintyPhrase>(remark.number()));
+  case PhraseSubject::stock:
+    return words(static_cast<StockPhrase>(remark.number()));
   case PhraseSubject::reading:
   case PhraseSubject::length:
   case PhraseSubject::cut:
   case PhraseSubject::bench:
   case PhraseSubject::adjuster:
   case PhraseSubject::behaviour:
-  case PhraseSubject::geometry:
-  case PhraseSubject::joint:
-  case PhraseSubject::strength:
-  case PhraseSubject::uncertainty:
   case PhraseSubject::change:
-  case PhraseSubject::stock:
     break;
   case PhraseSubject::any_check:
     return words(static_cast<AnyCheckPhrase>(remark.number()));

@@ -1,3 +1,4 @@
+#include "backend/paper_words.hpp"
 #include "backend/table/rig_tables.hpp"
 
 #include <map>
@@ -25,8 +26,7 @@ std::string limits_of(const CheckedRig& checked, const std::string& check) {
   std::string words;
   for (const LimitUse& use : checked.limit_uses())
     if (use.check == check)
-      words += (words.empty() ? "" : ", ") + std::string(row_of(use.limit).name) + " " +
-               checked.rig().limits.text(use.limit);
+      add_words(words, ", ", std::string(row_of(use.limit).name) + " " + checked.rig().limits.text(use.limit));
   return words;
 }
 
@@ -53,9 +53,7 @@ Table checks_table(const CheckedRig& checked) {
                           {"finding", true},
                           {"not checked", true},
                           {"waived", true},
-                          {"limits"}},
-              .rows = {},
-              .notes = {}};
+                          {"limits"}}};
   for (const auto& [check, totals] : totals_of(checked.results()))
     table.rows.push_back({check, std::to_string(totals.passed), std::to_string(totals.found),
                           std::to_string(totals.not_checked), std::to_string(totals.waived),
@@ -69,7 +67,6 @@ Table checks_table(const CheckedRig& checked) {
 Table results_table(const CheckedRig& checked) {
   Table table{.title = "Results: what every check came to about every thing",
               .columns = {{"check"}, {"about"}, {"result"}, {"what"}},
-              .rows = {},
               .notes = {in_all(count_results(checked.results()))}};
   for (const CheckResult& result : checked.results())
     table.rows.push_back(
@@ -81,7 +78,6 @@ Table limits_table(const CheckedRig& checked) {
   const Limits& limits = checked.rig().limits;
   Table table{.title = "Limits: the thresholds of the checks",
               .columns = {{"limit"}, {"here"}, {"usually"}, {"class"}, {"disputed"}, {"used by"}},
-              .rows = {},
               .notes = {"A rig file sets a limit, or switches it off, in its block `limits`.",
                         "Sources and meanings are in docs/calculations/thresholds.md."}};
   for (const LimitRow& row : all_limits())

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "calculate/geometry/spreader_lines.hpp"
+#include "calculate/geometry/spar_lines.hpp"
 #include "model/rig.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_report.hpp"

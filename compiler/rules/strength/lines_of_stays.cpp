@@ -65,8 +65,7 @@ std::optional<DockShare> dock_share(const Stay& stay, const LineMaterial& line, 
 }
 
 bool is_hmpe(const LineMaterial& material) {
-  return material.kind == LineMaterial::Kind::rope &&
-         material.construction.find("HMPE") != std::string::npos;
+  return material.kind == LineMaterial::Kind::rope && material.construction.fibre == Fibre::hmpe;
 }
 
 } // namespace sheerpole

@@ -109,7 +109,7 @@ RuleFact rule_fact(const Rig& /*rig*/, const Part& part, std::string_view proper
 
 RuleFact rule_fact(const Rig& /*rig*/, const LineMaterial& line, std::string_view property) {
   if (property == "construction")
-    return of_text(line.construction);
+    return of_text(line.construction.text);
   if (property == "grade")
     return of_text(line.grade);
   if (property == "size")

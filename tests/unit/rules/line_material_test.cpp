@@ -1,8 +1,9 @@
-#include "calculate/strength/cold_loss.hpp"
+#include "calculate/strength/stay_stiffness.hpp"
 #include "driver/compile.hpp"
 #include "source/file_reader.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/rules/rule_fixture.hpp"
+#include "wording/say.hpp"
 
 #include <gtest/gtest.h>
 
@@ -168,7 +169,7 @@ TEST(ColdLoss, OfPellimoorByHand) {
     if (rig[stay.stay].base != "cap-shroud")
       continue;
     const ColdLoss loss = cold_loss(rig, stay, 5.0 + 273.15);
-    ASSERT_TRUE(loss.not_checked.empty()) << loss.not_checked.front();
+    ASSERT_TRUE(loss.not_checked.empty()) << say(rig, loss.not_checked.front());
     EXPECT_NEAR(loss.slack.millimetres(), 8.0, 0.1);
     EXPECT_NEAR(loss.lost.kilonewtons(), 2.25, 0.03);
     EXPECT_NEAR(loss.share, 0.5625, 0.0075);
