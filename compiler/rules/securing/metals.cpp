@@ -46,8 +46,9 @@ public:
     barrier_ = "";
     for (std::size_t i = joint.upper; i <= joint.lower; ++i)
       if (const Part* one = part(i))
-        if (const std::string barrier = fact_of(*one, "barrier"); !barrier.empty() && !says_none(barrier))
-          barrier_ = barrier;
+        if (const StatedFact barrier = stated_fact(one->particulars, "barrier");
+            barrier.how.answer == Answer::stated)
+          barrier_ = barrier.how.text;
     for (std::size_t i = joint.upper + 1; i < joint.lower; ++i)
       if (const Part* one = part(i); one != nullptr && (one->kind == "pin" || one->kind == "bush") &&
                                      !fact_of(*one, "metal").empty()) {

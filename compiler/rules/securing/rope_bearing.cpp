@@ -160,11 +160,11 @@ std::string cover_of(const Rig& rig, const Stay& stay) {
 void look_at_tip(const Rig& rig, const Stay& stay, const std::string& name, const Spreader& spreader,
                  const LineMaterial& rope, StayReport& report) {
   const std::string at = say(rig, {P::at_the_tip_of, {Words{without_side(spreader.name)}}});
-  const std::string gear = fact_text(spreader.particulars, "chafe-gear");
+  const Stated gear = stated_fact(spreader.particulars, "chafe-gear").how;
   const std::string cover = cover_of(rig, stay);
-  if (!cover.empty() || (!gear.empty() && !says_none(gear))) {
-    report.pass({Common::of_something, {Words{at}, Words{cover.empty() ? gear : cover}}});
-  } else if (gear.empty()) {
+  if (!cover.empty() || gear.answer == Answer::stated) {
+    report.pass({Common::of_something, {Words{at}, Words{cover.empty() ? gear.text : cover}}});
+  } else if (gear.answer == Answer::unstated) {
     report.not_checked({Common::of_not_stated, {Words{"chafe-gear"}, Words{without_side(spreader.name)}}});
   } else {
     auto finding = diagnose("no-chafe-gear", {{"stay", name}, {"line", rope.name}, {"where", at}})

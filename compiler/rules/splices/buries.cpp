@@ -193,20 +193,13 @@ void check_splice_not_locked(const Rig& rig, const Derived& derived, CheckReport
   look_at_splices(
       rig, derived, report, bury_of,
       [&](const SplicedEnd& end, const Stay& stay, const std::string& name, StayReport& of_stay) {
-        const std::string locking = fact_text(end.splice->particulars, "locking");
-        if (locking.empty()) {
-          of_stay.not_checked({Common::of_not_stated, {Words{"locking"}, Words{end.splice->name}}});
-        } else if (!says_none(locking)) {
-          of_stay.pass({Common::of_something, {Remarks{{splice_name(end)}}, Words{locking}}});
-        } else {
-          auto finding =
-              diagnose("splice-not-locked", {{"stay", name}, {"splice", say(rig, splice_name(end))}})
-                  .at(stay.stack[end.item].place, said(P::spliced_here))
-                  .about(name);
-          if (const auto place = place_of(end.splice->particulars, "locking"))
-            finding = std::move(finding).and_at(*place, said(Common::stated_here));
-          of_stay.find(std::move(finding));
-        }
+        report_stated(
+            stated_fact(end.splice->particulars, "locking"), splice_name(end),
+            {Common::of_not_stated, {Words{"locking"}, Words{end.splice->name}}},
+            diagnose("splice-not-locked", {{"stay", name}, {"splice", say(rig, splice_name(end))}})
+                .at(stay.stack[end.item].place, said(P::spliced_here))
+                .about(name),
+            of_stay);
       });
 }
 
