@@ -1,4 +1,5 @@
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "units/format_length.hpp"
@@ -123,8 +124,8 @@ void check_installed_without_evidence(const Rig& rig, const Derived& derived, Ch
   look_at_stays(rig, derived, report,
                 [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
                   const Stay& stay = rig[derived_stay.stay];
-                  const std::string installed = fact_text(stay.particulars, "installed");
-                  const std::string evidence = fact_text(stay.particulars, "evidence");
+                  const std::string installed = fact_text(stay.particulars, fact_names.installed);
+                  const std::string evidence = fact_text(stay.particulars, fact_names.evidence);
                   if (installed.empty())
                     return;
                   if (!evidence.empty())
@@ -136,8 +137,8 @@ void check_installed_without_evidence(const Rig& rig, const Derived& derived, Ch
                             .about(name));
                 });
   for (const Part& part : rig.parts) {
-    const std::string installed = fact_text(part.particulars, "installed");
-    const std::string evidence = fact_text(part.particulars, "evidence");
+    const std::string installed = fact_text(part.particulars, fact_names.installed);
+    const std::string evidence = fact_text(part.particulars, fact_names.evidence);
     if (installed.empty())
       continue;
     if (!evidence.empty())

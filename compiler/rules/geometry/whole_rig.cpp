@@ -1,6 +1,7 @@
 #include "calculate/facts.hpp"
 #include "calculate/geometry/junctions.hpp"
 #include "calculate/geometry/stay_leads.hpp"
+#include "model/fact_name.hpp"
 #include "rules/check_table.hpp"
 #include "units/format_length.hpp"
 #include "wording/checks/any_check_phrases.hpp"
@@ -25,7 +26,7 @@ std::string held_words(const HeldDirections& held) {
 }
 
 void check_direction_not_held(const Rig& rig, const Derived& /*derived*/, CheckReport& report) {
-  if (fact_text(rig.boat.particulars, "covers") != "whole-rig") {
+  if (fact_text(rig.boat.particulars, fact_names.covers) != "whole-rig") {
     report.not_checked(said(Common::this_rig), {P::covers_not_stated});
     return;
   }

@@ -1,4 +1,5 @@
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
@@ -46,12 +47,12 @@ public:
     barrier_ = "";
     for (std::size_t i = joint.upper; i <= joint.lower; ++i)
       if (const Part* one = part(i))
-        if (const StatedFact barrier = stated_fact(one->particulars, "barrier");
+        if (const StatedFact barrier = stated_fact(one->particulars, fact_names.barrier);
             barrier.how.answer == Answer::stated)
           barrier_ = barrier.how.text;
     for (std::size_t i = joint.upper + 1; i < joint.lower; ++i)
       if (const Part* one = part(i); one != nullptr && (one->kind == "pin" || one->kind == "bush") &&
-                                     !fact_of(*one, "metal").empty()) {
+                                     !fact_of(*one, fact_names.metal).empty()) {
         compare(above, i);
         above = i;
       }
@@ -70,8 +71,8 @@ private:
     const Part* other = part(below);
     if (one == nullptr || other == nullptr)
       return;
-    const std::string a = fact_of(*one, "metal");
-    const std::string b = fact_of(*other, "metal");
+    const std::string a = fact_of(*one, fact_names.metal);
+    const std::string b = fact_of(*other, fact_names.metal);
     if (a.empty() && b.empty())
       return;
     const Remark words(P::metal_to_metal, {Words{one->name}, Words{a}, Words{other->name}, Words{b}});

@@ -1,4 +1,5 @@
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
@@ -36,10 +37,11 @@ Securing securing_of(const Rig& rig, const Stay& stay, const Joint& joint) {
     const Part& worn = rig[stay.stack[i].part];
     if (worn.kind != "pin")
       continue;
-    if (StatedFact held = stated_fact(worn.particulars, "secured"); held.how.answer != Answer::unstated)
+    if (StatedFact held = stated_fact(worn.particulars, fact_names.secured);
+        held.how.answer != Answer::unstated)
       return {i, std::move(held)};
   }
-  Securing result{jaw_item, stated_fact(rig[stay.stack[jaw_item].part].particulars, "secured")};
+  Securing result{jaw_item, stated_fact(rig[stay.stack[jaw_item].part].particulars, fact_names.secured)};
   if (result.held.how.answer == Answer::unstated)
     if (const EndDimension* split_pin =
             (upper ? upper_end(rig, joint) : lower_end(rig, joint))->find("split-pin"))
@@ -76,7 +78,7 @@ void check_thread_not_locked(const Rig& rig, const Derived& derived, CheckReport
                   for (const StackPart& one : parts_of(rig, stay))
                     if (one.part->kind == "turnbuckle")
                       report_stated(
-                          stated_fact(one.part->particulars, "locked"),
+                          stated_fact(one.part->particulars, fact_names.locked),
                           {Any::as_it_is, {Words{one.part->name}}},
                           {P::threads_not_stated, {Words{one.part->name}}},
                           diagnose("thread-not-locked", {{"stay", name}, {"part", one.part->name}})

@@ -1,4 +1,5 @@
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/geometry/spreader_tips.hpp"
@@ -36,7 +37,7 @@ public:
   void tip(const Spreader& spreader, const LineMaterial& rope) {
     Edge edge{say(rig_, {P::tip_of, {Words{without_side(spreader.name)}}}), &rope, std::nullopt,
               stay_.place, std::nullopt};
-    if (const auto radius = fact_length(spreader.particulars, "edge-radius")) {
+    if (const auto radius = fact_length(spreader.particulars, fact_names.edge_radius)) {
       edge.radius = radius->value;
       edge.stated = radius->provenance.place;
     }
@@ -119,7 +120,7 @@ void look_at_thimble(const Rig& rig, const Stay& stay, const std::string& name, 
   const std::size_t part_item = line_item == joint.upper ? joint.lower : joint.upper;
   const LineMaterial& line = rig[stay.stack[line_item].material.value_or(stay.material)];
   const Part& part = rig[stay.stack[part_item].part];
-  const std::string made_for = fact_text(part.particulars, "made-for");
+  const std::string made_for = fact_text(part.particulars, fact_names.made_for);
   if (made_for.empty()) {
     if (part.kind == "thimble")
       report.not_checked({Common::of_something,
@@ -160,7 +161,7 @@ std::string cover_of(const Rig& rig, const Stay& stay) {
 void look_at_tip(const Rig& rig, const Stay& stay, const std::string& name, const Spreader& spreader,
                  const LineMaterial& rope, StayReport& report) {
   const std::string at = say(rig, {P::at_the_tip_of, {Words{without_side(spreader.name)}}});
-  const Stated gear = stated_fact(spreader.particulars, "chafe-gear").how;
+  const Stated gear = stated_fact(spreader.particulars, fact_names.chafe_gear).how;
   const std::string cover = cover_of(rig, stay);
   if (!cover.empty() || gear.answer == Answer::stated) {
     report.pass({Common::of_something, {Words{at}, Words{cover.empty() ? gear.text : cover}}});
@@ -170,7 +171,7 @@ void look_at_tip(const Rig& rig, const Stay& stay, const std::string& name, cons
     auto finding = diagnose("no-chafe-gear", {{"stay", name}, {"line", rope.name}, {"where", at}})
                        .at(stay.place)
                        .about(name);
-    if (const auto place = place_of(spreader.particulars, "chafe-gear"))
+    if (const auto place = place_of(spreader.particulars, fact_names.chafe_gear))
       finding = std::move(finding).and_at(*place, "none");
     report.find(std::move(finding));
   }

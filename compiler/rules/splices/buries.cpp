@@ -1,5 +1,6 @@
 #include "calculate/facts.hpp"
 #include "calculate/strength/force_text.hpp"
+#include "model/fact_name.hpp"
 #include "rules/check_table.hpp"
 #include "rules/splices/look_at_splices.hpp"
 #include "rules/stack_parts.hpp"
@@ -194,7 +195,7 @@ void check_splice_not_locked(const Rig& rig, const Derived& derived, CheckReport
       rig, derived, report, bury_of,
       [&](const SplicedEnd& end, const Stay& stay, const std::string& name, StayReport& of_stay) {
         report_stated(
-            stated_fact(end.splice->particulars, "locking"), splice_name(end),
+            stated_fact(end.splice->particulars, fact_names.locking), splice_name(end),
             {Common::of_not_stated, {Words{"locking"}, Words{end.splice->name}}},
             diagnose("splice-not-locked", {{"stay", name}, {"splice", say(rig, splice_name(end))}})
                 .at(stay.stack[end.item].place, said(P::spliced_here))

@@ -1,6 +1,7 @@
 #include "calculate/facts.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "calculate/strength/stay_stiffness.hpp"
+#include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/strength/lines_of_stays.hpp"
@@ -153,7 +154,7 @@ bool look_at_creep(const Rig& rig, const Stay& stay, const LineMaterial& rope, c
 
 bool look_at_heat(const Rig& rig, const Stay& stay, const LineMaterial& rope, const std::string& name,
                   const LimitPair& limits, StayReport& report) {
-  const auto hottest = fact_number(stay.particulars, "hottest");
+  const auto hottest = fact_number(stay.particulars, fact_names.hottest);
   if (!hottest) {
     report.not_checked({Common::not_stated, {Words{"hottest"}}});
     return false;

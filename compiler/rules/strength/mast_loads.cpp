@@ -1,6 +1,7 @@
 #include "calculate/facts.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "calculate/strength/spar_strength.hpp"
+#include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/strength/lines_of_stays.hpp"
@@ -90,7 +91,7 @@ void look_at_panels(const Rig& rig, const LoadScreening& screening, double least
     report.not_checked(screening.of, {P::no_spar});
     return;
   }
-  const auto stiffness = fact_number(mast->particulars, "bending-stiffness-across");
+  const auto stiffness = fact_number(mast->particulars, fact_names.bending_stiffness_across);
   if (!stiffness) {
     report.not_checked(mast->name, {Common::not_stated, {Words{"bending-stiffness-across"}}});
     return;
