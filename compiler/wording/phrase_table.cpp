@@ -10,6 +10,7 @@
 #include "wording/checks/securing_phrases.hpp"
 #include "wording/checks/splice_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"
+#include "wording/draft_phrases.hpp"
 
 namespace sheerpole {
 
@@ -35,6 +36,8 @@ std::string_view phrase_of(const Remark& remark) {
   case PhraseSubject::behaviour:
   case PhraseSubject::change:
     break;
+  case PhraseSubject::draft:
+    return words(static_cast<DraftPhrase>(remark.number()));
   case PhraseSubject::any_check:
     return words(static_cast<AnyCheckPhrase>(remark.number()));
   case PhraseSubject::length_check:
