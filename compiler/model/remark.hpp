@@ -99,8 +99,9 @@ enum class PhraseSubject : std::uint8_t {
   uncertainty,
   change,
   stock,
+  draft,
   // What the checks say, by the subject of the check; their phrases are in wording/checks/.
-  common_check,
+  any_check,
   length_check,
   securing_check,
   adjuster_check,

@@ -1,5 +1,8 @@
 #include "results/checked_rig.hpp"
 
+#include "wording/draft_phrases.hpp"
+#include "wording/say.hpp"
+
 #include <algorithm>
 #include <utility>
 
@@ -23,22 +26,24 @@ void add_once(std::vector<DraftReason>& reasons, DraftReason reason) {
     reasons.push_back(std::move(reason));
 }
 
-void add_assumptions(const Piece& piece, const Provenance& provenance, const std::string& name,
-                     std::vector<DraftReason>& reasons) {
+void add_assumptions(const Rig& rig, const Piece& piece, const Provenance& provenance,
+                     const std::string& name, std::vector<DraftReason>& reasons) {
   for (const std::string& assumption : assumptions_of(provenance, name))
-    add_once(reasons, {piece.name, assumption + " is assumed", "measure it, or name who gave the number"});
+    add_once(reasons, {piece.name, say(rig, {DraftPhrase::is_assumed, {Words{assumption}}}),
+                       said(DraftPhrase::measure_it)});
 }
 
-std::vector<DraftReason> reasons_of(const Piece& piece) {
+std::vector<DraftReason> reasons_of(const Rig& rig, const Piece& piece) {
   std::vector<DraftReason> reasons;
   for (const MissingInput& missing : piece.missing)
-    add_once(reasons, {piece.name, missing.what + " is missing", missing.mend});
+    add_once(reasons,
+             {piece.name, say(rig, {DraftPhrase::is_missing, {Words{missing.what}}}), missing.mend});
   // The body's own terms first: the cut holds the body as one term, with all that it rests on.
   for (const LengthSum* sum : {&piece.body, &piece.cut}) {
     if (sum->unknown)
-      add_assumptions(piece, sum->unknown_source, "the length X", reasons);
+      add_assumptions(rig, piece, sum->unknown_source, said(DraftPhrase::the_length_x), reasons);
     for (const Term& term : sum->terms)
-      add_assumptions(piece, term.provenance, term.name, reasons);
+      add_assumptions(rig, piece, term.provenance, term.name, reasons);
   }
   return reasons;
 }
@@ -62,9 +67,10 @@ std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sour
   for (const DerivedStay& stay : checked.derived_.stays)
     for (const Piece& piece : stay.pieces) {
       for (const std::string& trial : checked.rig_[stay.stay].trials)
-        checked.draft_reasons_.push_back({piece.name, trial + " is set on the command line",
-                                          "write it into the file when it is to stay"});
-      for (DraftReason& reason : reasons_of(piece))
+        checked.draft_reasons_.push_back(
+            {piece.name, say(checked.rig_, {DraftPhrase::set_on_command_line, {Words{trial}}}),
+             said(DraftPhrase::write_it_down)});
+      for (DraftReason& reason : reasons_of(checked.rig_, piece))
         checked.draft_reasons_.push_back(std::move(reason));
     }
   return checked;

@@ -2,7 +2,7 @@
 
 #include "rules/check_table.hpp"
 #include "rules/user/user_rules.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 
 #include <optional>
 #include <set>
@@ -26,9 +26,9 @@ std::optional<Remark> without_limits(const Limits& limits, LimitSet needed) {
     names += (names.empty() ? "" : ", ") + std::string(row.name);
   }
   if (!off.empty())
-    return Remark(CommonCheckPhrase::switched_off, {Words{off}});
+    return Remark(AnyCheckPhrase::switched_off, {Words{off}});
   if (!not_stated.empty())
-    return Remark(CommonCheckPhrase::none_stated, {Words{not_stated}});
+    return Remark(AnyCheckPhrase::none_stated, {Words{not_stated}});
   return std::nullopt;
 }
 
@@ -56,8 +56,8 @@ bool is_over(const Waiver& waiver, const std::string& today) {
 }
 
 std::string words_of(const Rig& rig, const Waiver& waiver) {
-  return say(rig, {CommonCheckPhrase::waived_until,
-                   {Words{waiver.until}, Words{waiver.by}, Words{waiver.reason}}});
+  return say(rig,
+             {AnyCheckPhrase::waived_until, {Words{waiver.until}, Words{waiver.by}, Words{waiver.reason}}});
 }
 
 /// A result is waived when its finding is.
@@ -88,19 +88,18 @@ void apply_waivers(const Rig& rig, DiagnosticSink& sink, std::vector<CheckResult
       if (finding.severity == Severity::error)
         return;
       if (over)
-        finding.message = say(
-            rig, {CommonCheckPhrase::was_waived, {Words{finding.message}, Words{words_of(rig, waiver)}}});
+        finding.message =
+            say(rig, {AnyCheckPhrase::was_waived, {Words{finding.message}, Words{words_of(rig, waiver)}}});
       else
         finding.waived = words_of(rig, waiver);
       finding.others.push_back(
-          {waiver.place, said(over ? CommonCheckPhrase::waiver_over : CommonCheckPhrase::the_waiver)});
+          {waiver.place, said(over ? AnyCheckPhrase::waiver_over : AnyCheckPhrase::the_waiver)});
     });
     if (!used)
-      sink.report(
-          diagnose("waiver-without-finding",
-                   {{"slug", waiver.slug},
-                    {"stay", waiver.stay.empty() ? said(CommonCheckPhrase::this_rig) : waiver.stay}})
-              .at(waiver.place));
+      sink.report(diagnose("waiver-without-finding",
+                           {{"slug", waiver.slug},
+                            {"stay", waiver.stay.empty() ? said(AnyCheckPhrase::this_rig) : waiver.stay}})
+                      .at(waiver.place));
     if (error)
       sink.report(diagnose("error-not-waived", {{"slug", waiver.slug}}).at(waiver.place));
     if (used && !error && rig.boat.report_date.empty())
@@ -118,7 +117,7 @@ std::vector<CheckResult> check(const Rig& rig, const Derived& derived, Diagnosti
   for (const CheckRow& row : all_checks()) {
     CheckReport report(row.slug, rig, sink, results);
     if (const auto reason = without_limits(rig.limits, row.limits))
-      report.not_checked(said(CommonCheckPhrase::this_rig), *reason);
+      report.not_checked(said(AnyCheckPhrase::this_rig), *reason);
     else
       row.run(rig, derived, report);
   }

@@ -2,7 +2,7 @@
 
 #include "base/internal_error.hpp"
 #include "wording/checks/adjuster_phrases.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/evidence_phrases.hpp"
 #include "wording/checks/geometry_phrases.hpp"
 #include "wording/checks/length_phrases.hpp"
@@ -10,6 +10,7 @@
 #include "wording/checks/securing_phrases.hpp"
 #include "wording/checks/splice_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"
+#include "wording/draft_phrases.hpp"
 
 namespace sheerpole {
 
@@ -35,8 +36,10 @@ std::string_view phrase_of(const Remark& remark) {
   case PhraseSubject::behaviour:
   case PhraseSubject::change:
     break;
-  case PhraseSubject::common_check:
-    return words(static_cast<CommonCheckPhrase>(remark.number()));
+  case PhraseSubject::draft:
+    return words(static_cast<DraftPhrase>(remark.number()));
+  case PhraseSubject::any_check:
+    return words(static_cast<AnyCheckPhrase>(remark.number()));
   case PhraseSubject::length_check:
     return words(static_cast<LengthCheckPhrase>(remark.number()));
   case PhraseSubject::securing_check:

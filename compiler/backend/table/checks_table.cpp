@@ -26,7 +26,8 @@ std::string limits_of(const CheckedRig& checked, const std::string& check) {
   std::string words;
   for (const LimitUse& use : checked.limit_uses())
     if (use.check == check)
-      add_words(words, ", ", std::string(row_of(use.limit).name) + " " + checked.rig().limits.text(use.limit));
+      add_words(words, ", ",
+                std::string(row_of(use.limit).name) + " " + checked.rig().limits.text(use.limit));
   return words;
 }
 

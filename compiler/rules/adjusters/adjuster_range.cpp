@@ -5,7 +5,7 @@
 #include "units/parse_quantity.hpp"
 #include "units/quantity_text.hpp"
 #include "wording/checks/adjuster_phrases.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -15,7 +15,7 @@ namespace sheerpole::adjuster_range {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = AdjusterCheckPhrase;
 

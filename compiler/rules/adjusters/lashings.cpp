@@ -1,12 +1,13 @@
 #include "calculate/facts.hpp"
 #include "calculate/strength/force_text.hpp"
+#include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 #include "wording/checks/adjuster_phrases.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 
 #include <optional>
 
@@ -15,7 +16,7 @@ namespace sheerpole::lashings {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = AdjusterCheckPhrase;
 
@@ -26,7 +27,7 @@ struct Held {
 };
 
 std::optional<Held> held_by(const Rig& rig, const Stay& stay) {
-  if (const auto load = fact_force(stay.particulars, "load"))
+  if (const auto load = fact_force(stay.particulars, fact_names.load))
     return Held{load->value, {P::load_of_stay, {load->value}}};
   const LineMaterial& line = rig[stay.material];
   if (line.break_load)
@@ -90,7 +91,7 @@ void check_knot_factor_high(const Rig& rig, const Derived& derived, CheckReport&
         for (const StackPart& one : parts_of(rig, stay)) {
           if (one.part->kind != "lashing")
             continue;
-          const auto factor = fact_number(one.part->particulars, "knot-factor");
+          const auto factor = fact_number(one.part->particulars, fact_names.knot_factor);
           if (!factor) {
             of_stay.not_checked({Common::of_not_stated, {Words{"knot-factor"}, Words{one.part->name}}});
           } else if (!is_below(most, factor->value)) {

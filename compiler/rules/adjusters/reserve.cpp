@@ -3,7 +3,7 @@
 #include "rules/check_table.hpp"
 #include "units/quantity_text.hpp"
 #include "wording/checks/adjuster_phrases.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 
 #include <algorithm>
 #include <string>
@@ -13,7 +13,7 @@ namespace sheerpole::reserve {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = AdjusterCheckPhrase;
 

@@ -4,14 +4,14 @@
 #include "rules/stack_parts.hpp"
 #include "units/quantity_text.hpp"
 #include "wording/checks/adjuster_phrases.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 
 /// How a screw is made and how far it is closed.
 namespace sheerpole::screws {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = AdjusterCheckPhrase;
 

@@ -1,4 +1,5 @@
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/evidence/dated_facts.hpp"
@@ -18,9 +19,9 @@ struct LineDay {
 };
 
 LineDay line_day(const Rig& rig, const Stay& stay) {
-  if (const std::string installed = fact_text(stay.particulars, "installed"); !installed.empty())
+  if (const std::string installed = fact_text(stay.particulars, fact_names.installed); !installed.empty())
     return {installed, "installed"};
-  return {fact_text(rig[stay.material].particulars, "made"), "made"};
+  return {fact_text(rig[stay.material].particulars, fact_names.made), "made"};
 }
 
 void check_line_old(const Rig& rig, const Derived& derived, CheckReport& report) {
@@ -57,7 +58,7 @@ void check_hardware_old(const Rig& rig, const Derived& /*derived*/, CheckReport&
   const double most = *rig.limits.value(Limit::hardware_age);
   const auto today = report_day(rig);
   for (const Part& part : rig.parts) {
-    const std::string installed = fact_text(part.particulars, "installed");
+    const std::string installed = fact_text(part.particulars, fact_names.installed);
     const auto day = parse_day(installed);
     if (!today || !day)
       report.not_checked(part.name, {today ? P::installed_not_stated : P::report_date_not_stated});

@@ -1,7 +1,7 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/evidence/dated_facts.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/evidence_phrases.hpp"
 
 #include <algorithm>
@@ -11,7 +11,7 @@ namespace sheerpole::inspections {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = EvidenceCheckPhrase;
 

@@ -1,8 +1,9 @@
+#include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/evidence/dated_facts.hpp"
 #include "units/quantity_text.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/evidence_phrases.hpp"
 
 #include <algorithm>
@@ -12,7 +13,7 @@ namespace sheerpole::readings {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = EvidenceCheckPhrase;
 
@@ -27,28 +28,28 @@ const Reading* used_reading(const Rig& rig, const DerivedStay& stay) {
 }
 
 void check_reading_bare(const Rig& rig, const Derived& derived, CheckReport& report) {
-  look_at_stays(rig, derived, report,
-                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
-                  const Reading* reading = used_reading(rig, stay);
-                  if (reading == nullptr)
-                    return;
-                  const bool pull = find_fact(reading->particulars, "pull") != nullptr;
-                  const bool temperature = find_fact(reading->particulars, "temperature") != nullptr;
-                  // Light has no pull.
-                  const bool needs_pull = reading->method != "laser";
-                  if ((pull || !needs_pull) && temperature)
-                    of_stay.pass({needs_pull ? P::pull_and_temperature : P::temperature_alone});
-                  else
-                    of_stay.find(diagnose("reading-bare",
-                                          {{"stay", name},
-                                           {"method", reading->method},
-                                           {"what", pull || !needs_pull ? "temperature"
-                                                    : temperature       ? "pull"
-                                                                        : said(P::pull_nor_temperature)},
-                                           {"not", pull || temperature || !needs_pull ? "no" : "neither"}})
-                                     .at(reading->place)
-                                     .about(name));
-                });
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        const Reading* reading = used_reading(rig, stay);
+        if (reading == nullptr)
+          return;
+        const bool pull = find_fact(reading->particulars, fact_names.pull) != nullptr;
+        const bool temperature = find_fact(reading->particulars, fact_names.temperature) != nullptr;
+        // Light has no pull.
+        const bool needs_pull = reading->method != "laser";
+        if ((pull || !needs_pull) && temperature)
+          of_stay.pass({needs_pull ? P::pull_and_temperature : P::temperature_alone});
+        else
+          of_stay.find(
+              diagnose("reading-bare", {{"stay", name},
+                                        {"method", reading->method},
+                                        {"what", pull || !needs_pull ? "temperature"
+                                                 : temperature       ? "pull"
+                                                                     : said(P::pull_nor_temperature)},
+                                        {"not", pull || temperature || !needs_pull ? "no" : "neither"}})
+                  .at(reading->place)
+                  .about(name));
+      });
 }
 
 void check_tape_sags(const Rig& rig, const Derived& derived, CheckReport& report) {
@@ -62,7 +63,7 @@ void check_tape_sags(const Rig& rig, const Derived& derived, CheckReport& report
         const auto sag = std::find_if(terms.begin(), terms.end(),
                                       [](const Term& term) { return term.name == "tape sag"; });
         if (sag == terms.end()) {
-          const bool hung = find_fact(reading->particulars, "spans") != nullptr;
+          const bool hung = find_fact(reading->particulars, fact_names.spans) != nullptr;
           of_stay.not_checked({hung ? P::sag_not_stated : P::spans_not_stated});
           return;
         }

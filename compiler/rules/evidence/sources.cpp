@@ -1,10 +1,11 @@
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "units/format_length.hpp"
 #include "units/parse_quantity.hpp"
 #include "units/quantity_text.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/evidence_phrases.hpp"
 
 #include <cstdint>
@@ -18,7 +19,7 @@ namespace sheerpole::sources {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = EvidenceCheckPhrase;
 
@@ -123,8 +124,8 @@ void check_installed_without_evidence(const Rig& rig, const Derived& derived, Ch
   look_at_stays(rig, derived, report,
                 [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
                   const Stay& stay = rig[derived_stay.stay];
-                  const std::string installed = fact_text(stay.particulars, "installed");
-                  const std::string evidence = fact_text(stay.particulars, "evidence");
+                  const std::string installed = fact_text(stay.particulars, fact_names.installed);
+                  const std::string evidence = fact_text(stay.particulars, fact_names.evidence);
                   if (installed.empty())
                     return;
                   if (!evidence.empty())
@@ -136,8 +137,8 @@ void check_installed_without_evidence(const Rig& rig, const Derived& derived, Ch
                             .about(name));
                 });
   for (const Part& part : rig.parts) {
-    const std::string installed = fact_text(part.particulars, "installed");
-    const std::string evidence = fact_text(part.particulars, "evidence");
+    const std::string installed = fact_text(part.particulars, fact_names.installed);
+    const std::string evidence = fact_text(part.particulars, fact_names.evidence);
     if (installed.empty())
       continue;
     if (!evidence.empty())

@@ -1,11 +1,12 @@
 #include "calculate/geometry/deck_outline.hpp"
 #include "calculate/geometry/stay_clearance.hpp"
+#include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/geometry/spreader_tips.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/geometry_phrases.hpp"
 
 #include <cmath>
@@ -16,7 +17,7 @@ namespace sheerpole::clearance {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = GeometryCheckPhrase;
 
@@ -88,8 +89,8 @@ struct Body {
 };
 
 P missing_of(const Spar& spar) {
-  const bool girth = find_fact(spar.particulars, "girth") != nullptr;
-  const bool length = find_fact(spar.particulars, "length") != nullptr;
+  const bool girth = find_fact(spar.particulars, fact_names.girth) != nullptr;
+  const bool length = find_fact(spar.particulars, fact_names.length) != nullptr;
   if (!girth && !length)
     return P::no_girth_no_length;
   return girth ? P::no_length : P::no_girth;

@@ -5,7 +5,7 @@
 #include "rules/check_table.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/geometry_phrases.hpp"
 
 #include <cmath>
@@ -15,7 +15,7 @@ namespace sheerpole::leads {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = GeometryCheckPhrase;
 

@@ -1,9 +1,10 @@
 #include "calculate/facts.hpp"
 #include "calculate/geometry/junctions.hpp"
 #include "calculate/geometry/stay_leads.hpp"
+#include "model/fact_name.hpp"
 #include "rules/check_table.hpp"
 #include "units/format_length.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/geometry_phrases.hpp"
 #include "wording/phrase_table.hpp"
 
@@ -12,7 +13,7 @@ namespace sheerpole::whole_rig {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = GeometryCheckPhrase;
 
@@ -25,7 +26,7 @@ std::string held_words(const HeldDirections& held) {
 }
 
 void check_direction_not_held(const Rig& rig, const Derived& /*derived*/, CheckReport& report) {
-  if (fact_text(rig.boat.particulars, "covers") != "whole-rig") {
+  if (fact_text(rig.boat.particulars, fact_names.covers) != "whole-rig") {
     report.not_checked(said(Common::this_rig), {P::covers_not_stated});
     return;
   }

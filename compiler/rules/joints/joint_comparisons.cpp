@@ -1,14 +1,14 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 
 /// What meets at a joint, compared: one check for each kind of comparison.
 namespace sheerpole::joint_comparisons {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 void add_finding(const Rig& rig, const Stay& stay, const Joint& joint, const JointCheck& check,
                  const std::string& name, StayReport& report) {

@@ -1,17 +1,20 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/length_phrases.hpp"
 
 #include <algorithm>
 #include <map>
+#include <optional>
+#include <ranges>
+#include <type_traits>
 
 /// What a cut rests on: inputs that are missing, values that are assumed.
 namespace sheerpole::cut_inputs {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = LengthCheckPhrase;
 
@@ -50,10 +53,22 @@ void check_cut_is_draft(const Rig& rig, const Derived& derived, CheckReport& rep
       });
 }
 
-/// Meets every provenance of a rig once.
-class Collector {
+/// Where each assumed value of the rig is written, by its name. Meets every provenance of the model,
+/// through the fields of its types. A value that rests on an assumption made elsewhere, as on a `let`,
+/// stands in for it when the assumption itself is nowhere in the rig.
+class AssumedPlaces {
 public:
-  void meet(const Provenance& provenance) {
+  explicit AssumedPlaces(const Rig& rig) { meet(rig); }
+
+  std::optional<Span> find(const std::string& assumption) const {
+    for (const auto* places : {&own_, &standing_in_})
+      if (const auto found = places->find(assumption); found != places->end())
+        return found->second;
+    return std::nullopt;
+  }
+
+private:
+  void note(const Provenance& provenance) {
     if (!provenance.place)
       return;
     const bool itself =
@@ -61,91 +76,30 @@ public:
     for (const std::string& name : provenance.assumptions)
       (itself ? own_ : standing_in_).emplace(name, *provenance.place);
   }
+
   template <class Value>
-  void meet(const Sourced<Value>& value) {
-    meet(value.provenance);
+  void meet(const Value& value) {
+    if constexpr (std::is_same_v<Value, Provenance>)
+      note(value);
+    else if constexpr (requires { value.provenance.assumptions; } && !HasFields<Value>)
+      note(value.provenance);
+    else if constexpr (HasFields<Value>)
+      visit_fields(value, [&](const auto& /*field*/, const auto& member) { meet(member); });
+    else if constexpr (requires { value.has_value(); })
+      meet_inside(value);
+    else if constexpr (std::ranges::range<Value> && !std::is_convertible_v<Value, std::string_view>)
+      for (const auto& one : value)
+        meet(one);
   }
   template <class Value>
-  void meet(const std::optional<Value>& value) {
+  void meet_inside(const std::optional<Value>& value) {
     if (value)
       meet(*value);
   }
-  void meet(const std::vector<Particular>& facts) {
-    for (const Particular& fact : facts)
-      meet(fact.value);
-  }
-  void meet(const End& end) {
-    for (const EndDimension& dimension : end.dimensions)
-      meet(dimension.length);
-  }
-  void meet(const LineMaterial& material) {
-    meet(material.diameter);
-    meet(material.break_load);
-    meet(material.particulars);
-  }
-  void meet(const Splice& splice) {
-    meet(splice.bury);
-    meet(splice.eye_allowance);
-    meet(splice.tail_to_trim);
-    meet(splice.contraction);
-    meet(splice.recovered);
-  }
-  void meet(const Part& part) {
-    meet(part.length);
-    meet(part.shortest);
-    meet(part.longest);
-    if (part.screw)
-      meet(part.screw->provenance);
-    meet(part.engaged_at_longest);
-    meet(part.upper);
-    meet(part.lower);
-    meet(part.wrap);
-  }
-  void meet(const Stay& stay) {
-    meet(stay.stated_pin_to_pin);
-    meet(stay.particulars);
-    for (const Reading& reading : stay.readings) {
-      for (const Sourced<Length>& run : reading.runs)
-        meet(run);
-      meet(reading.offset);
-      meet(reading.hoist_offset);
-      meet(reading.particulars);
-    }
-    for (const StackItem& item : stay.stack) {
-      meet(item.open);
-      meet(item.set_length);
-      meet(item.spare_bury);
-      meet(item.line_length);
-    }
-  }
 
-  std::map<std::string, Span> places() const {
-    std::map<std::string, Span> result = own_;
-    result.insert(standing_in_.begin(), standing_in_.end());
-    return result;
-  }
-
-private:
   std::map<std::string, Span> own_;
   std::map<std::string, Span> standing_in_;
 };
-
-std::map<std::string, Span> assumed_places(const Rig& rig) {
-  Collector collector;
-  for (const Point& point : rig.points)
-    collector.meet(point.provenance);
-  for (const LineMaterial& material : rig.materials)
-    collector.meet(material);
-  for (const Splice& splice : rig.splices)
-    collector.meet(splice);
-  for (const Part& part : rig.parts)
-    collector.meet(part);
-  for (const Stay& stay : rig.stays)
-    collector.meet(stay);
-  for (const Record& record : rig.records)
-    collector.meet(record.facts);
-  return collector.places();
-}
 
 /// What one assumed value reaches.
 struct Reach {
@@ -195,7 +149,7 @@ std::string all_pieces(const Rig& rig, const Derived& derived, const Reach& reac
 }
 
 void check_assumed_input(const Rig& rig, const Derived& derived, CheckReport& report) {
-  const std::map<std::string, Span> places = assumed_places(rig);
+  const AssumedPlaces places(rig);
   const std::vector<Reach> reaches = reaches_of(derived);
   if (reaches.empty())
     report.pass(said(Common::this_rig), {P::none_assumed});
@@ -204,7 +158,7 @@ void check_assumed_input(const Rig& rig, const Derived& derived, CheckReport& re
     const Span fallback = rig[reach.pieces.front()->stay].place;
     report.find(diagnose("assumed-input",
                          {{"value", reach.assumption}, {"pieces", all_pieces(rig, derived, reach)}})
-                    .at(place == places.end() ? fallback : place->second, said(P::assumed_here))
+                    .at(place.value_or(fallback), said(P::assumed_here))
                     .about(reach.assumption));
   }
 }

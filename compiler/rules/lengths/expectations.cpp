@@ -1,4 +1,5 @@
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 #include "rules/check_table.hpp"
 #include "rules/user/rule_facts.hpp"
 #include "units/quantity_text.hpp"
@@ -55,9 +56,9 @@ void check_test_splice_reversed(const Rig& rig, const Derived& /*derived*/, Chec
   for (const Record& record : rig.records) {
     if (record.kind != "test-splice")
       continue;
-    const auto before = fact_length(record.facts, "before");
-    const auto after = fact_length(record.facts, "after");
-    const auto set = fact_length(record.facts, "set");
+    const auto before = fact_length(record.facts, fact_names.before);
+    const auto after = fact_length(record.facts, fact_names.after);
+    const auto set = fact_length(record.facts, fact_names.set);
     if (!before || !after)
       continue;
     const auto find = [&](P what, Length is, P against, Length was) {

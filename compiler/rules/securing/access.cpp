@@ -1,8 +1,9 @@
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/securing_phrases.hpp"
 
 #include <algorithm>
@@ -12,13 +13,13 @@ namespace sheerpole::access {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = SecuringCheckPhrase;
 
 void look_at_body(const Stay& stay, const std::string& name, const StackPart& one, StayReport& report) {
-  const std::string body = fact_text(one.part->particulars, "body");
-  const std::string hole = fact_text(one.part->particulars, "witness-hole");
+  const std::string body = fact_text(one.part->particulars, fact_names.body);
+  const std::string hole = fact_text(one.part->particulars, fact_names.witness_hole);
   if (body.empty()) {
     report.not_checked({Common::of_not_stated, {Words{"body"}, Words{one.part->name}}});
   } else if (body == "open") {
@@ -31,7 +32,7 @@ void look_at_body(const Stay& stay, const std::string& name, const StackPart& on
     auto finding = diagnose("no-witness-hole", {{"stay", name}, {"part", one.part->name}})
                        .at(stay.stack[one.item].place, said(Common::this_one))
                        .about(name);
-    if (const auto place = place_of(one.part->particulars, "witness-hole"))
+    if (const auto place = place_of(one.part->particulars, fact_names.witness_hole))
       finding = std::move(finding).and_at(*place, said(Common::stated_here));
     report.find(std::move(finding));
   }
@@ -53,7 +54,7 @@ void check_not_accessible(const Rig& rig, const Derived& derived, CheckReport& r
                   const std::vector<StackPart> parts = parts_of(rig, stay);
                   bool stated = false;
                   for (const StackPart& one : parts) {
-                    const std::string accessible = fact_text(one.part->particulars, "accessible");
+                    const std::string accessible = fact_text(one.part->particulars, fact_names.accessible);
                     stated = stated || !accessible.empty();
                     if (accessible == "yes")
                       of_stay.pass({P::can_be_looked_at, {Words{one.part->name}}});

@@ -2,7 +2,7 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/securing_phrases.hpp"
 
 #include <algorithm>
@@ -13,7 +13,7 @@ namespace sheerpole::articulation_checks {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = SecuringCheckPhrase;
 

@@ -1,8 +1,9 @@
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/securing_phrases.hpp"
 
 #include <array>
@@ -12,7 +13,7 @@ namespace sheerpole::metals {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = SecuringCheckPhrase;
 
@@ -46,11 +47,12 @@ public:
     barrier_ = "";
     for (std::size_t i = joint.upper; i <= joint.lower; ++i)
       if (const Part* one = part(i))
-        if (const std::string barrier = fact_of(*one, "barrier"); !barrier.empty() && !says_none(barrier))
-          barrier_ = barrier;
+        if (const StatedFact barrier = stated_fact(one->particulars, fact_names.barrier);
+            barrier.how.answer == Answer::stated)
+          barrier_ = barrier.how.text;
     for (std::size_t i = joint.upper + 1; i < joint.lower; ++i)
       if (const Part* one = part(i); one != nullptr && (one->kind == "pin" || one->kind == "bush") &&
-                                     !fact_of(*one, "metal").empty()) {
+                                     !fact_of(*one, fact_names.metal).empty()) {
         compare(above, i);
         above = i;
       }
@@ -69,8 +71,8 @@ private:
     const Part* other = part(below);
     if (one == nullptr || other == nullptr)
       return;
-    const std::string a = fact_of(*one, "metal");
-    const std::string b = fact_of(*other, "metal");
+    const std::string a = fact_of(*one, fact_names.metal);
+    const std::string b = fact_of(*other, fact_names.metal);
     if (a.empty() && b.empty())
       return;
     const Remark words(P::metal_to_metal, {Words{one->name}, Words{a}, Words{other->name}, Words{b}});

@@ -1,10 +1,11 @@
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/geometry/spreader_tips.hpp"
 #include "rules/stack_parts.hpp"
 #include "units/quantity_text.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/securing_phrases.hpp"
 
 #include <algorithm>
@@ -15,7 +16,7 @@ namespace sheerpole::rope_bearing {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = SecuringCheckPhrase;
 
@@ -36,7 +37,7 @@ public:
   void tip(const Spreader& spreader, const LineMaterial& rope) {
     Edge edge{say(rig_, {P::tip_of, {Words{without_side(spreader.name)}}}), &rope, std::nullopt,
               stay_.place, std::nullopt};
-    if (const auto radius = fact_length(spreader.particulars, "edge-radius")) {
+    if (const auto radius = fact_length(spreader.particulars, fact_names.edge_radius)) {
       edge.radius = radius->value;
       edge.stated = radius->provenance.place;
     }
@@ -119,7 +120,7 @@ void look_at_thimble(const Rig& rig, const Stay& stay, const std::string& name, 
   const std::size_t part_item = line_item == joint.upper ? joint.lower : joint.upper;
   const LineMaterial& line = rig[stay.stack[line_item].material.value_or(stay.material)];
   const Part& part = rig[stay.stack[part_item].part];
-  const std::string made_for = fact_text(part.particulars, "made-for");
+  const std::string made_for = fact_text(part.particulars, fact_names.made_for);
   if (made_for.empty()) {
     if (part.kind == "thimble")
       report.not_checked({Common::of_something,
@@ -160,17 +161,17 @@ std::string cover_of(const Rig& rig, const Stay& stay) {
 void look_at_tip(const Rig& rig, const Stay& stay, const std::string& name, const Spreader& spreader,
                  const LineMaterial& rope, StayReport& report) {
   const std::string at = say(rig, {P::at_the_tip_of, {Words{without_side(spreader.name)}}});
-  const std::string gear = fact_text(spreader.particulars, "chafe-gear");
+  const Stated gear = stated_fact(spreader.particulars, fact_names.chafe_gear).how;
   const std::string cover = cover_of(rig, stay);
-  if (!cover.empty() || (!gear.empty() && !says_none(gear))) {
-    report.pass({Common::of_something, {Words{at}, Words{cover.empty() ? gear : cover}}});
-  } else if (gear.empty()) {
+  if (!cover.empty() || gear.answer == Answer::stated) {
+    report.pass({Common::of_something, {Words{at}, Words{cover.empty() ? gear.text : cover}}});
+  } else if (gear.answer == Answer::unstated) {
     report.not_checked({Common::of_not_stated, {Words{"chafe-gear"}, Words{without_side(spreader.name)}}});
   } else {
     auto finding = diagnose("no-chafe-gear", {{"stay", name}, {"line", rope.name}, {"where", at}})
                        .at(stay.place)
                        .about(name);
-    if (const auto place = place_of(spreader.particulars, "chafe-gear"))
+    if (const auto place = place_of(spreader.particulars, fact_names.chafe_gear))
       finding = std::move(finding).and_at(*place, "none");
     report.find(std::move(finding));
   }

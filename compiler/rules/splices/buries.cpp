@@ -1,11 +1,12 @@
 #include "calculate/facts.hpp"
 #include "calculate/strength/force_text.hpp"
+#include "model/fact_name.hpp"
 #include "rules/check_table.hpp"
 #include "rules/splices/look_at_splices.hpp"
 #include "rules/stack_parts.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/splice_phrases.hpp"
 
 #include <cmath>
@@ -15,7 +16,7 @@ namespace sheerpole::buries {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = SpliceCheckPhrase;
 
@@ -193,20 +194,13 @@ void check_splice_not_locked(const Rig& rig, const Derived& derived, CheckReport
   look_at_splices(
       rig, derived, report, bury_of,
       [&](const SplicedEnd& end, const Stay& stay, const std::string& name, StayReport& of_stay) {
-        const std::string locking = fact_text(end.splice->particulars, "locking");
-        if (locking.empty()) {
-          of_stay.not_checked({Common::of_not_stated, {Words{"locking"}, Words{end.splice->name}}});
-        } else if (!says_none(locking)) {
-          of_stay.pass({Common::of_something, {Remarks{{splice_name(end)}}, Words{locking}}});
-        } else {
-          auto finding =
-              diagnose("splice-not-locked", {{"stay", name}, {"splice", say(rig, splice_name(end))}})
-                  .at(stay.stack[end.item].place, said(P::spliced_here))
-                  .about(name);
-          if (const auto place = place_of(end.splice->particulars, "locking"))
-            finding = std::move(finding).and_at(*place, said(Common::stated_here));
-          of_stay.find(std::move(finding));
-        }
+        report_stated(
+            stated_fact(end.splice->particulars, fact_names.locking), splice_name(end),
+            {Common::of_not_stated, {Words{"locking"}, Words{end.splice->name}}},
+            diagnose("splice-not-locked", {{"stay", name}, {"splice", say(rig, splice_name(end))}})
+                .at(stay.stack[end.item].place, said(P::spliced_here))
+                .about(name),
+            of_stay);
       });
 }
 

@@ -1,10 +1,11 @@
 #include "calculate/facts.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "calculate/strength/strength_phrases.hpp"
+#include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "units/quantity_text.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"
 #include "wording/strength_words.hpp"
 
@@ -17,7 +18,7 @@ namespace sheerpole::chain {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = StrengthCheckPhrase;
 
@@ -131,7 +132,7 @@ void look_at_factor(const Rig& rig, const DerivedStay& derived, const std::strin
                     StayReport& report) {
   const StayChain& chain = derived.chain;
   const Stay& stay = rig[derived.stay];
-  const auto load = fact_force(stay.particulars, "load");
+  const auto load = fact_force(stay.particulars, fact_names.load);
   if (!load) {
     report.not_checked({Common::not_stated, {Words{"load"}}});
     return;
@@ -168,7 +169,7 @@ Remark unstated(const ChainLink& hole) {
 void look_at_holes(const Rig& rig, const DerivedStay& derived, const std::string& name, double least,
                    StayReport& report) {
   const Stay& stay = rig[derived.stay];
-  const auto load = fact_force(stay.particulars, "load");
+  const auto load = fact_force(stay.particulars, fact_names.load);
   bool said_load = false;
   for (const ChainLink& hole : derived.chain.links) {
     if (hole.kind != LinkKind::hole)

@@ -1,12 +1,13 @@
 #include "calculate/facts.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "calculate/strength/stay_stiffness.hpp"
+#include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/strength/lines_of_stays.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"
 
 #include <algorithm>
@@ -19,7 +20,7 @@ namespace sheerpole::line_behaviour {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = StrengthCheckPhrase;
 
@@ -153,7 +154,7 @@ bool look_at_creep(const Rig& rig, const Stay& stay, const LineMaterial& rope, c
 
 bool look_at_heat(const Rig& rig, const Stay& stay, const LineMaterial& rope, const std::string& name,
                   const LimitPair& limits, StayReport& report) {
-  const auto hottest = fact_number(stay.particulars, "hottest");
+  const auto hottest = fact_number(stay.particulars, fact_names.hottest);
   if (!hottest) {
     report.not_checked({Common::not_stated, {Words{"hottest"}}});
     return false;

@@ -5,7 +5,7 @@
 #include "rules/strength/lines_of_stays.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"
 
 #include <algorithm>
@@ -16,7 +16,7 @@ namespace sheerpole::line_numbers {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = StrengthCheckPhrase;
 

@@ -1,9 +1,10 @@
 #include "rules/strength/lines_of_stays.hpp"
+#include "model/fact_name.hpp"
 
 #include "calculate/facts.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "units/quantity_text.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"
 
 #include <algorithm>
@@ -34,7 +35,7 @@ std::vector<MaterialId> lines_in_use(const Rig& rig, const Derived& derived) {
     for (const StackItem& item : stay.stack) {
       if (item.kind != StackItem::Kind::part)
         continue;
-      const Particular* cord = find_fact(rig[item.part].particulars, "cord");
+      const Particular* cord = find_fact(rig[item.part].particulars, fact_names.cord);
       if (cord == nullptr)
         continue;
       for (const std::string& name : cord->names)
@@ -50,11 +51,11 @@ std::vector<MaterialId> lines_in_use(const Rig& rig, const Derived& derived) {
 }
 
 std::optional<DockShare> dock_share(const Stay& stay, const LineMaterial& line, StayReport& report) {
-  const auto dock = fact_force(stay.particulars, "dock-tension");
+  const auto dock = fact_force(stay.particulars, fact_names.dock_tension);
   if (!dock || !line.break_load) {
     report.not_checked(
-        !dock ? Remark(CommonCheckPhrase::not_stated, {Words{"dock-tension"}})
-              : Remark(CommonCheckPhrase::of_not_stated, {Words{"break-load"}, Words{line.name}}));
+        !dock ? Remark(AnyCheckPhrase::not_stated, {Words{"dock-tension"}})
+              : Remark(AnyCheckPhrase::of_not_stated, {Words{"break-load"}, Words{line.name}}));
     return std::nullopt;
   }
   const double share = dock->value / line.break_load->value;

@@ -1,12 +1,13 @@
 #include "calculate/facts.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "calculate/strength/spar_strength.hpp"
+#include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/strength/lines_of_stays.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"
 
 #include <algorithm>
@@ -16,7 +17,7 @@ namespace sheerpole::mast_loads {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = StrengthCheckPhrase;
 
@@ -90,7 +91,7 @@ void look_at_panels(const Rig& rig, const LoadScreening& screening, double least
     report.not_checked(screening.of, {P::no_spar});
     return;
   }
-  const auto stiffness = fact_number(mast->particulars, "bending-stiffness-across");
+  const auto stiffness = fact_number(mast->particulars, fact_names.bending_stiffness_across);
   if (!stiffness) {
     report.not_checked(mast->name, {Common::not_stated, {Words{"bending-stiffness-across"}}});
     return;

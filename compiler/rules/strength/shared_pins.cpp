@@ -1,7 +1,8 @@
 #include "calculate/facts.hpp"
 #include "calculate/strength/force_text.hpp"
+#include "model/fact_name.hpp"
 #include "rules/check_table.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"
 
 #include <map>
@@ -13,7 +14,7 @@ namespace sheerpole::shared_pins {
 
 namespace {
 
-using Common = CommonCheckPhrase;
+using Common = AnyCheckPhrase;
 
 using P = StrengthCheckPhrase;
 
@@ -77,7 +78,7 @@ private:
     for (const DerivedStay* derived : stays) {
       const Stay& stay = rig_[derived->stay];
       names.all.push_back({Common::as_it_is, {Words{stay.base}}});
-      const auto load = fact_force(stay.particulars, "load");
+      const auto load = fact_force(stay.particulars, fact_names.load);
       if (load) {
         sum += load->value;
         sum_words += (sum_words.empty() ? "" : " + ") + force_text(load->value);

@@ -1,8 +1,11 @@
 #include "rules/user/rule_facts.hpp"
 
+#include "base/internal_error.hpp"
+#include "model/field.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 
+#include <type_traits>
 #include <utility>
 
 namespace sheerpole {
@@ -18,21 +21,6 @@ RuleFact of_number(Quantity value, const Provenance& provenance) {
                                                      : format_number(value.si);
   fact.place = provenance.place;
   return fact;
-}
-
-RuleFact of_length(const std::optional<Sourced<Length>>& length) {
-  return length ? of_number({length->value.si(), dimension::length}, length->provenance) : RuleFact{};
-}
-
-RuleFact of_share(const std::optional<Sourced<double>>& share) {
-  return share ? of_number({share->value, dimension::number}, share->provenance) : RuleFact{};
-}
-
-RuleFact of_measure(const std::optional<Sourced<RopeMeasure>>& measure) {
-  if (!measure)
-    return {};
-  const Dimension dimension = measure->value.in_diameters ? dimension::rope_diameters : dimension::length;
-  return of_number({measure->value.amount, dimension}, measure->provenance);
 }
 
 RuleFact of_words(std::vector<std::string> words, std::optional<Span> place = std::nullopt) {
@@ -66,87 +54,96 @@ RuleFact of_particular(const std::vector<Particular>& facts, std::string_view pr
   return of_text(fact->text, fact->value.provenance.place);
 }
 
+/// What a member of the model says under its property, by its type.
+class FactOfMember {
+public:
+  explicit FactOfMember(const Rig& rig) : rig_(rig) {}
+
+  RuleFact operator()(const Sourced<Length>& length) const {
+    return of_number({length.value.si(), dimension::length}, length.provenance);
+  }
+  RuleFact operator()(const Sourced<Force>& force) const {
+    return of_number({force.value.si(), dimension::force}, force.provenance);
+  }
+  RuleFact operator()(const Sourced<double>& share) const {
+    return of_number({share.value, dimension::number}, share.provenance);
+  }
+  RuleFact operator()(const Sourced<RopeMeasure>& measure) const {
+    const Dimension dimension = measure.value.in_diameters ? dimension::rope_diameters : dimension::length;
+    return of_number({measure.value.amount, dimension}, measure.provenance);
+  }
+  RuleFact operator()(const std::string& text) const { return of_text(text); }
+  RuleFact operator()(const Construction& construction) const { return of_text(construction.text); }
+  RuleFact operator()(const NamedSize& size) const { return of_text(size.name); }
+  RuleFact operator()(const Screw& screw) const {
+    return of_text(screw.thread.designation, screw.provenance.place);
+  }
+  RuleFact operator()(const End& end) const { return of_words({end.type}, end.place); }
+  RuleFact operator()(Side side) const {
+    return of_words({side == Side::centre ? "" : std::string(name_of(side))});
+  }
+  RuleFact operator()(MaterialId id) const { return of_words({rig_[id].name}); }
+  RuleFact operator()(PointId id) const { return of_words({rig_[id].base}); }
+  RuleFact operator()(const std::vector<std::string>& words) const { return of_words(words); }
+  RuleFact operator()(const std::vector<PathStop>& path) const {
+    std::vector<std::string> points;
+    for (const PathStop& stop : path)
+      points.push_back(rig_[stop.point].base);
+    return of_words(std::move(points), path.empty() ? std::nullopt : std::optional(path.front().place));
+  }
+  template <class Value>
+  RuleFact operator()(const std::optional<Value>& value) const {
+    return value ? (*this)(*value) : RuleFact{};
+  }
+
+private:
+  const Rig& rig_;
+};
+
+/// The member that a property states, of those that the table of the type names; else the fact of that
+/// name.
+template <class Thing>
+RuleFact fact_of(const Rig& rig, const Thing& thing, std::string_view property) {
+  std::optional<RuleFact> found;
+  visit_fields(thing, [&](const auto& field, const auto& member) {
+    if (found || field.property != property)
+      return;
+    if constexpr (std::is_invocable_v<FactOfMember, decltype(member)>)
+      found = FactOfMember(rig)(member);
+    else
+      internal_error("a rule asks for a property that has no words for rules");
+  });
+  return found ? *std::move(found) : of_particular(thing.particulars, property);
+}
+
 } // namespace
 
 RuleFact rule_fact(const Rig& rig, const Stay& stay, std::string_view property) {
-  if (property == "sides")
-    return of_words({stay.side == Side::centre ? "" : std::string(name_of(stay.side))});
-  if (property == "line")
-    return of_words({rig[stay.material].name});
-  if (property == "duty")
-    return of_words(stay.duties);
-  if (property == "pin-to-pin")
-    return of_length(stay.stated_pin_to_pin);
-  if (property == "path") {
-    std::vector<std::string> points;
-    for (const PathStop& stop : stay.path)
-      points.push_back(rig[stop.point].base);
-    return of_words(std::move(points),
-                    stay.path.empty() ? std::nullopt : std::optional(stay.path.front().place));
-  }
-  return of_particular(stay.particulars, property);
+  return fact_of(rig, stay, property);
 }
 
-RuleFact rule_fact(const Rig& /*rig*/, const Part& part, std::string_view property) {
-  const std::pair<std::string_view, const std::optional<Sourced<Length>>*> lengths[] = {
-      {"length", &part.length},   {"shortest", &part.shortest},
-      {"longest", &part.longest}, {"step", &part.step},
-      {"wrap", &part.wrap},       {"engaged-at-longest", &part.engaged_at_longest}};
-  for (const auto& [name, length] : lengths)
-    if (property == name)
-      return of_length(*length);
-  if (property == "upper" || property == "lower") {
-    const End& end = property == "upper" ? part.upper : part.lower;
-    return of_words({end.type}, end.place);
-  }
-  if (property == "thread")
-    return part.screw ? of_text(part.screw->thread.designation, part.screw->provenance.place) : RuleFact{};
-  if (property == "screw")
+RuleFact rule_fact(const Rig& rig, const Part& part, std::string_view property) {
+  if (property == "screw") // the one property that two members of the model share with its thread
     return part.screw ? of_words({part.screw->pair ? "pair" : "single"}, part.screw->provenance.place)
                       : RuleFact{};
-  return of_particular(part.particulars, property);
+  return fact_of(rig, part, property);
 }
 
-RuleFact rule_fact(const Rig& /*rig*/, const LineMaterial& line, std::string_view property) {
-  if (property == "construction")
-    return of_text(line.construction.text);
-  if (property == "grade")
-    return of_text(line.grade);
-  if (property == "size")
-    return of_text(line.size.name, line.diameter.provenance.place);
-  if (property == "diameter")
-    return of_length(line.diameter);
-  if (property == "break-load")
-    return line.break_load
-               ? of_number({line.break_load->value.si(), dimension::force}, line.break_load->provenance)
-               : RuleFact{};
-  return of_particular(line.particulars, property);
+RuleFact rule_fact(const Rig& rig, const LineMaterial& line, std::string_view property) {
+  RuleFact fact = fact_of(rig, line, property);
+  if (property == "size") // written where the diameter that it stands for is
+    fact.place = line.diameter.provenance.place;
+  return fact;
 }
 
-RuleFact rule_fact(const Rig& /*rig*/, const Splice& splice, std::string_view property) {
-  if (property == "bury")
-    return of_measure(splice.bury);
-  if (property == "eye-allowance")
-    return of_measure(splice.eye_allowance);
-  if (property == "tail-to-trim")
-    return of_measure(splice.tail_to_trim);
-  if (property == "contraction")
-    return of_share(splice.contraction);
-  if (property == "recovered")
-    return of_share(splice.recovered);
-  if (property == "taper")
-    return of_text(splice.taper);
-  return of_particular(splice.particulars, property);
+RuleFact rule_fact(const Rig& rig, const Splice& splice, std::string_view property) {
+  return fact_of(rig, splice, property);
 }
 
 RuleFact rule_fact(const Rig& rig, const Spreader& spreader, std::string_view property) {
-  if (property == "root" || property == "tip")
-    return of_words({rig[property == "root" ? spreader.root : spreader.tip].base});
-  if (property == "sides")
-    return of_words({spreader.side == Side::centre ? "" : std::string(name_of(spreader.side))});
-  if (property == "hold")
+  if (property == "hold") // a word, no text
     return of_words({spreader.hold}, spreader.place);
-  return of_particular(spreader.particulars, property);
+  return fact_of(rig, spreader, property);
 }
 
 namespace {

@@ -5,7 +5,7 @@
 #include "rules/geometry/spreader_tips.hpp"
 #include "rules/user/rule_facts.hpp"
 #include "units/quantity_text.hpp"
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/own_rule_phrases.hpp"
 
 #include <algorithm>
@@ -159,7 +159,7 @@ bool dimensions_differ(const UserRule& rule, const RuleFact& fact) {
 void look_at_fact(const Rig& rig, const UserRule& rule, const RuleFact& fact, const std::string& subject,
                   Span place, StayReport& report) {
   if (!fact.stated) {
-    const std::string words = say(rig, {CommonCheckPhrase::not_stated, {Words{rule.property}}});
+    const std::string words = say(rig, {AnyCheckPhrase::not_stated, {Words{rule.property}}});
     if (rule.to_be_stated)
       report.find(finding_of(rule, subject, words, place, words));
     else
@@ -224,7 +224,7 @@ void check_user_rules(const Rig& rig, const Derived& derived, DiagnosticSink& si
   for (const UserRule& rule : rig.rules) {
     CheckReport report(rule.name, rig, sink, results);
     if (!rule.active) {
-      report.not_checked(said(CommonCheckPhrase::this_rig), {OwnRulePhrase::rule_off});
+      report.not_checked(said(AnyCheckPhrase::this_rig), {OwnRulePhrase::rule_off});
       report.mention(diagnose("rule-switched-off", {{"rule", rule.name}}).at(rule.place).about(rule.name));
     } else if (rule.looks_at == "stays") {
       look_at_stays_of(rule, rig, derived, report);

@@ -102,6 +102,27 @@ TEST(AssumedInput, AValueThatRestsOnAnAssumptionMadeElsewhereStandsInForItsPlace
   EXPECT_EQ(found[0].primary->span, at(88));
 }
 
+TEST(AssumedInput, PointsAtTheAssumedValueItselfWhereverInTheModelItStands) {
+  Rig rig = rig_with(complete());
+  Spar mast;
+  mast.name = "mast";
+  mast.provenance = assumed("heel of mast", 500);
+  rig.spars = {mast};
+  Point tang, plate;
+  tang.base = tang.name = "tang";
+  tang.position = {mm(0), mm(0), mm(5000)};
+  tang.provenance = {SourceClass::computed, "", "", at(77), {"heel of mast"}};
+  plate.base = plate.name = "plate";
+  rig.points = {tang, plate};
+  rig.stays[0].stated_pin_to_pin.reset();
+  rig.stays[0].path = path({PointId{0}, PointId{1}});
+  const auto found = found_by("assumed-input", rig);
+  ASSERT_EQ(found.size(), 1u);
+  EXPECT_EQ(found[0].subject, "heel of mast");
+  EXPECT_EQ(found[0].primary->span, at(500)); // not at the point, which rests on it
+  EXPECT_EQ(found[0].primary->text, "assumed here");
+}
+
 TEST(Check, RunsEveryCheckAndACompleteRigIsClean) {
   DiagnosticSink clean;
   const Rig rig = rig_with(complete());

@@ -7,7 +7,7 @@
 namespace sheerpole {
 
 /// What checks of every subject say.
-enum class CommonCheckPhrase : std::uint16_t {
+enum class AnyCheckPhrase : std::uint16_t {
   this_rig,
   not_stated,
   of_not_stated,
@@ -29,10 +29,10 @@ enum class CommonCheckPhrase : std::uint16_t {
   was_waived,
 };
 
-constexpr PhraseSubject subject_of(CommonCheckPhrase) {
-  return PhraseSubject::common_check;
+constexpr PhraseSubject subject_of(AnyCheckPhrase) {
+  return PhraseSubject::any_check;
 }
 
-std::string_view words(CommonCheckPhrase phrase);
+std::string_view words(AnyCheckPhrase phrase);
 
 } // namespace sheerpole

@@ -1,9 +1,9 @@
-#include "wording/checks/common_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 
 namespace sheerpole {
 
-std::string_view words(CommonCheckPhrase phrase) {
-  using enum CommonCheckPhrase;
+std::string_view words(AnyCheckPhrase phrase) {
+  using enum AnyCheckPhrase;
   switch (phrase) {
   case this_rig:
     return "this rig";
