@@ -1,7 +1,7 @@
 #include "driver/compile.hpp"
 
+#include "calculate/bench/restate_for_shop.hpp"
 #include "calculate/calculate.hpp"
-#include "calculate/restate_for_shop.hpp"
 #include "diagnostics/sink.hpp"
 #include "elaborate/elaborate.hpp"
 #include "names/read_files.hpp"

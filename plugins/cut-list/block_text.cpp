@@ -200,8 +200,8 @@ void print_block(const CheckedRig& checked, const CutListBlock& block, int numbe
   field("size", line.size.name, page);
   field("path", path_words(rig, *first.stay), page);
   both_sides(block, "length from", route_lines, page);
-  field("upper end", end_words(first.piece->above), page);
-  field("lower end", end_words(first.piece->below), page);
+  field("upper end", end_words(first.piece->upper), page);
+  field("lower end", end_words(first.piece->lower), page);
   both_sides(
       block, "take-up", [&](const ListedPiece& listed) { return take_up_lines(rig, *listed.derived); },
       page);

@@ -45,13 +45,13 @@ struct CsvPiece {
 
   /// A place on the bench, from both ends.
   std::vector<std::string> mark(std::string quantity, const std::string& name,
-                                const PrintedPlace& from_aloft, const PrintedPlace* from_below,
+                                const PrintedPlace& from_upper, const PrintedPlace* from_lower,
                                 bool complete) const {
-    std::vector<std::string> cells = row(std::move(quantity), name, format_tenths(from_aloft.tenths),
-                                         from_aloft.unknown, complete, nullptr);
-    if (from_below != nullptr) {
-      cells[from_below_column] = format_tenths(from_below->tenths);
-      cells[from_below_column + 1] = yes_or_no(from_below->unknown);
+    std::vector<std::string> cells = row(std::move(quantity), name, format_tenths(from_upper.tenths),
+                                         from_upper.unknown, complete, nullptr);
+    if (from_lower != nullptr) {
+      cells[from_below_column] = format_tenths(from_lower->tenths);
+      cells[from_below_column + 1] = yes_or_no(from_lower->unknown);
     }
     return cells;
   }
@@ -63,7 +63,7 @@ void add_bench(const CsvPiece& piece, const ListedPiece& listed, Table& table) {
   for (const BenchMark& mark : bench.marks) {
     const PrintedMark printed = printed_mark(mark, listed.sum.cut());
     table.rows.push_back(
-        piece.mark("mark", mark.name, printed.from_aloft, &printed.from_below, listed.complete()));
+        piece.mark("mark", mark.name, printed.from_upper, &printed.from_lower, listed.complete()));
   }
   if (bench.dry_fit)
     table.rows.push_back(piece.mark("dry-fit", "",

@@ -54,7 +54,7 @@ void finish(SpareLine& spare) {
     else
       // From the first bearing the far cut end lies at X, what the line does and what this end uses.
       spare.second.push_back(
-          {mark.name, card.unit.round(behaviour(*card.piece) + below - mark.from_below.known, true)});
+          {mark.name, card.unit.round(behaviour(*card.piece) + below - mark.from_lower.known, true)});
   }
 }
 

@@ -15,17 +15,17 @@ namespace {
 
 /// The nearer end is rounded, the other is what the cut leaves, so that the two add up.
 CardMark card_mark(const CardUnit& unit, const BenchMark& mark, CardLength cut) {
-  const bool by_aloft = mark.from_aloft.unknown == mark.from_below.unknown
-                            ? mark.from_aloft.known <= mark.from_below.known
-                            : mark.from_below.unknown;
+  const bool by_aloft = mark.from_upper.unknown == mark.from_lower.unknown
+                            ? mark.from_upper.known <= mark.from_lower.known
+                            : mark.from_lower.unknown;
   CardMark result;
   result.name = mark.name;
   if (by_aloft) {
-    result.from_aloft = unit.round(mark.from_aloft.known);
-    result.from_below = cut - result.from_aloft;
+    result.from_upper = unit.round(mark.from_upper.known);
+    result.from_lower = cut - result.from_upper;
   } else {
-    result.from_below = unit.round(mark.from_below.known);
-    result.from_aloft = cut - result.from_below;
+    result.from_lower = unit.round(mark.from_lower.known);
+    result.from_upper = cut - result.from_lower;
   }
   return result;
 }

@@ -11,8 +11,8 @@ namespace sheerpole {
 /// One mark from both ends. The two add up to the cut of the card.
 struct CardMark {
   std::string name;
-  CardLength from_aloft;
-  CardLength from_below;
+  CardLength from_upper;
+  CardLength from_lower;
 };
 
 /// What the cards say of one piece, each length rounded once. Points into the checked rig.

@@ -151,8 +151,8 @@ Json bench_json(const Piece& piece) {
   Json marks = Json::array();
   for (const BenchMark& mark : piece.bench.marks)
     marks.push_back({{"name", mark.name},
-                     {"from_aloft", place_json(mark.from_aloft)},
-                     {"from_below", place_json(mark.from_below)}});
+                     {"from_aloft", place_json(mark.from_upper)},
+                     {"from_below", place_json(mark.from_lower)}});
   return {{"marks", std::move(marks)},
           {"dry_fit", piece.bench.dry_fit ? place_json(*piece.bench.dry_fit) : Json()},
           {"not_known", piece.bench.not_known}};

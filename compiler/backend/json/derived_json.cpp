@@ -42,8 +42,8 @@ Json piece_json(const Piece& piece, const Rig& rig, const SourceSet& sources) {
           {"material", rig[piece.material].name},
           {"body", sum_json(piece.body, sources)},
           {"cut", sum_json(piece.cut, sources)},
-          {"above", end_json(piece.above)},
-          {"below", end_json(piece.below)},
+          {"above", end_json(piece.upper)},
+          {"below", end_json(piece.lower)},
           {"missing", std::move(missing)},
           {"not_counted", piece.not_counted},
           {"bench", bench_json(piece)}};

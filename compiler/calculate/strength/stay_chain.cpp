@@ -1,8 +1,8 @@
 #include "calculate/strength/stay_chain.hpp"
 
-#include "calculate/computed_provenance.hpp"
+#include "calculate/cut/line_ends.hpp"
 #include "calculate/facts.hpp"
-#include "calculate/line_end.hpp"
+#include "calculate/length/length_sum.hpp"
 #include "calculate/strength/fitting_strength.hpp"
 #include "calculate/strength/rope_strength.hpp"
 #include "calculate/strength/strength_phrases.hpp"
@@ -73,7 +73,7 @@ private:
   void add(ChainLink link) { chain_.links.push_back(std::move(link)); }
 
   void add_line(std::size_t item) {
-    add_splice(item, Where::aloft);
+    add_splice(item, WhichEnd::upper);
     const LineMaterial& material = line_at(item);
     ChainLink link = link_of(line_kind(item), item, named(line_id(item)));
     if (material.break_load) {
@@ -84,19 +84,19 @@ private:
       link.not_stated = {{Says::break_load, named(line_id(item))}};
     }
     add(std::move(link));
-    add_splice(item, Where::below);
+    add_splice(item, WhichEnd::lower);
   }
 
   LinkKind line_kind(std::size_t item) const {
     return line_id(item) == stay_.material ? LinkKind::line : LinkKind::other_line;
   }
 
-  void add_splice(std::size_t item, Where where) {
+  void add_splice(std::size_t item, WhichEnd where) {
     const LineMaterial& material = line_at(item);
     const LineEnd end = line_end(rig_, stay_, item, where);
     if (material.kind != LineMaterial::Kind::rope || end.bare())
       return;
-    const bool aloft = where == Where::aloft;
+    const bool aloft = where == WhichEnd::upper;
     const MaterialId line = line_id(item);
     if (!end.item->splice) {
       ChainLink link = link_of(line_kind(item), item, {aloft ? Says::end_aloft : Says::end_below, {line}});

@@ -1,6 +1,6 @@
 #include "calculate/physics/rope_work.hpp"
 
-#include "calculate/eye_perimeter.hpp"
+#include "calculate/cut/eye_allowance.hpp"
 #include "units/si_factors.hpp"
 
 #include <cmath>
