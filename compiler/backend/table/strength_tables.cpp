@@ -2,6 +2,7 @@
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 #include "units/format_length.hpp"
 #include "units/unit.hpp"
 #include "wording/say.hpp"
@@ -58,7 +59,7 @@ void add_stay(const Rig& rig, const DerivedStay& derived, Table& table) {
                           link.break_load ? say(rig, link.how) : lacking(rig, link),
                           link.break_load ? source_words(link.provenance) : "", remark(chain, i)});
   }
-  if (const auto load = fact_force(stay.particulars, "load"))
+  if (const auto load = fact_force(stay.particulars, fact_names.load))
     table.rows.push_back(
         {stay.name, "load", kilonewtons(load->value), "as stated", source_words(load->provenance),
          chain.weakest
