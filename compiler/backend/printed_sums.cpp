@@ -3,7 +3,7 @@
 #include "backend/paper_words.hpp"
 #include "backend/tenths.hpp"
 #include "base/internal_error.hpp"
-#include "calculate/hardware.hpp"
+#include "calculate/length/body.hpp"
 #include "units/format_length.hpp"
 
 #include <algorithm>
@@ -100,15 +100,15 @@ std::string format_total_feet_inches(bool unknown, Tenths total) {
 }
 
 PrintedMark printed_mark(const BenchMark& mark, Tenths cut) {
-  PrintedMark printed{{mark.from_aloft.unknown, Tenths::of(mark.from_aloft.known)},
-                      {mark.from_below.unknown, Tenths::of(mark.from_below.known)}};
-  const bool nearer_aloft = mark.from_aloft.unknown == mark.from_below.unknown
-                                ? mark.from_aloft.known <= mark.from_below.known
-                                : mark.from_below.unknown;
+  PrintedMark printed{{mark.from_upper.unknown, Tenths::of(mark.from_upper.known)},
+                      {mark.from_lower.unknown, Tenths::of(mark.from_lower.known)}};
+  const bool nearer_aloft = mark.from_upper.unknown == mark.from_lower.unknown
+                                ? mark.from_upper.known <= mark.from_lower.known
+                                : mark.from_lower.unknown;
   if (nearer_aloft)
-    printed.from_below.tenths = cut - printed.from_aloft.tenths;
+    printed.from_lower.tenths = cut - printed.from_upper.tenths;
   else
-    printed.from_aloft.tenths = cut - printed.from_below.tenths;
+    printed.from_upper.tenths = cut - printed.from_lower.tenths;
   return printed;
 }
 

@@ -67,8 +67,8 @@ struct PrintedPlace {
 /// One mark from both ends. The two add up to the printed cut: the distance to the nearer end is rounded,
 /// the other is what the cut leaves.
 struct PrintedMark {
-  PrintedPlace from_aloft;
-  PrintedPlace from_below;
+  PrintedPlace from_upper;
+  PrintedPlace from_lower;
 };
 
 /// `cut` is the printed total of the piece; with an unknown length what is added to X.

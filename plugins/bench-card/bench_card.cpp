@@ -115,10 +115,10 @@ void add_left_out(const CardPiece& card, PageFlow& page) {
   if (!card.of_stay->not_corrected.empty())
     page.text("The reading is not corrected for: " + joined(card.of_stay->not_corrected, "; ") + ".", look);
   std::vector<std::string> eyes;
-  if (!card.piece->above.note.empty())
-    eyes.push_back("aloft, " + in_card_unit(card.unit, card.piece->above.note));
-  if (!card.piece->below.note.empty())
-    eyes.push_back("below, " + in_card_unit(card.unit, card.piece->below.note));
+  if (!card.piece->upper.note.empty())
+    eyes.push_back("aloft, " + in_card_unit(card.unit, card.piece->upper.note));
+  if (!card.piece->lower.note.empty())
+    eyes.push_back("below, " + in_card_unit(card.unit, card.piece->lower.note));
   if (!eyes.empty())
     page.text("Eyes: " + joined(eyes, "; ") + ".", look);
 }
@@ -141,8 +141,8 @@ void add_marks(const CardPiece& card, PageFlow& page) {
   for (std::size_t i = 0; i < card.marks.size(); ++i)
     table.rows.push_back({{.text = std::to_string(i + 1)},
                           {.text = card.marks[i].name},
-                          {.text = card_text(card.unit, card.marks[i].from_aloft), .bold = true},
-                          {.text = card_text(card.unit, card.marks[i].from_below)},
+                          {.text = card_text(card.unit, card.marks[i].from_upper), .bold = true},
+                          {.text = card_text(card.unit, card.marks[i].from_lower)},
                           {.text = "", .tick = true},
                           {.text = "", .rule = true}});
   page.table(table);
@@ -225,12 +225,12 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
   steps.push_back({"STOP. Sign before you cut; what is cut off can not be put back.", true});
   add(fmt::format("Cut to {}.", card.amount(card.cut)));
   if (card.rope()) {
-    steps.push_back(splice_step(card, card.piece->above, "aloft"));
-    steps.push_back(splice_step(card, card.piece->below, "below"));
+    steps.push_back(splice_step(card, card.piece->upper, "aloft"));
+    steps.push_back(splice_step(card, card.piece->lower, "below"));
     add(setting(card));
   } else {
-    steps.push_back(terminal_step(card.piece->above, "aloft"));
-    steps.push_back(terminal_step(card.piece->below, "below"));
+    steps.push_back(terminal_step(card.piece->upper, "aloft"));
+    steps.push_back(terminal_step(card.piece->lower, "below"));
   }
   add(fmt::format("Measure again, bearing to bearing: {} wanted{}.", card.amount(card.body),
                   card.rope() && card.behaves.parts != 0 ? " at the dock tension" : ""));

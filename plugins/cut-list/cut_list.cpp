@@ -26,7 +26,7 @@ bool is_pair(const ListedPiece& a, const ListedPiece& b, Length tolerance) {
                      a.stay->side != Side::centre && b.stay->side != Side::centre &&
                      a.piece->number == b.piece->number && a.piece->of == b.piece->of;
   return twins && a.piece->material == b.piece->material && a.has_length() && b.has_length() &&
-         same_end(a.piece->above, b.piece->above) && same_end(a.piece->below, b.piece->below) &&
+         same_end(a.piece->upper, b.piece->upper) && same_end(a.piece->lower, b.piece->lower) &&
          within(a.piece->body.known(), b.piece->body.known(), tolerance) &&
          within(a.piece->cut.known(), b.piece->cut.known(), tolerance);
 }

@@ -26,8 +26,8 @@ void print_marks(const BenchMarks& bench, Tenths cut, bool incomplete, TextPage&
             padded_left("from below mm", place_width));
   for (const BenchMark& mark : bench.marks) {
     const PrintedMark printed = printed_mark(mark, cut);
-    page.line("   " + padded(mark.name, mark_width) + padded_left(place(printed.from_aloft), place_width) +
-              padded_left(place(printed.from_below), place_width));
+    page.line("   " + padded(mark.name, mark_width) + padded_left(place(printed.from_upper), place_width) +
+              padded_left(place(printed.from_lower), place_width));
   }
   if (incomplete)
     page.wrapped("   ", "The marks stand for the cut so far; it is incomplete.");
@@ -203,7 +203,7 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
     page.line("   " + piece.name);
   print_marks(piece.bench, listed.sum.cut(), !listed.complete(), page);
   if (piece.bench.dry_fit) {
-    const bool spliced = !piece.above.splice.empty() || !piece.below.splice.empty();
+    const bool spliced = !piece.upper.splice.empty() || !piece.lower.splice.empty();
     page.wrapped(
         "   dry fit    ",
         format_total(piece.bench.dry_fit->unknown, Tenths::of(piece.bench.dry_fit->known)) +

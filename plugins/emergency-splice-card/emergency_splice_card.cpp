@@ -39,8 +39,8 @@ void add_pieces(const SpareLine& spare, PageFlow& page) {
   for (const CardPiece& card : spare.pieces)
     table.rows.push_back({{.text = card.piece->name, .bold = card.piece == spare.longest.piece},
                           {.text = card.amount(card.body)},
-                          {.text = card.piece->above.part},
-                          {.text = card.piece->below.part}});
+                          {.text = card.piece->upper.part},
+                          {.text = card.piece->lower.part}});
   page.table(table);
 }
 
@@ -54,7 +54,7 @@ void add_marks(const SpareLine& spare, PageFlow& page) {
                   .size = 3.0};
   for (const CardMark& mark : spare.first)
     table.rows.push_back({{.text = mark.name},
-                          {.text = card_text(card.unit, mark.from_aloft), .bold = true},
+                          {.text = card_text(card.unit, mark.from_upper), .bold = true},
                           {.text = ""},
                           cell_to_tick});
   for (const SpareMark& mark : spare.second)

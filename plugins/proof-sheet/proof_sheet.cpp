@@ -1,4 +1,6 @@
 #include "plugins/proof-sheet/proof_sheet.hpp"
+#include "wording/phrase_table.hpp"
+#include "wording/say.hpp"
 
 #include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"

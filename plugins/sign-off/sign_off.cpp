@@ -1,4 +1,5 @@
 #include "plugins/sign-off/sign_off.hpp"
+#include "wording/say.hpp"
 
 #include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"

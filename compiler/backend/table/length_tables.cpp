@@ -101,7 +101,7 @@ Table marks_table(const CheckedRig& checked) {
       for (const BenchMark& mark : piece.bench.marks) {
         const PrintedMark printed = printed_mark(mark, cut);
         table.rows.push_back(
-            {piece.name, mark.name, place(printed.from_aloft), place(printed.from_below), draft});
+            {piece.name, mark.name, place(printed.from_upper), place(printed.from_lower), draft});
       }
       if (const auto& dry = piece.bench.dry_fit)
         table.rows.push_back(

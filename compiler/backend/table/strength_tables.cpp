@@ -84,8 +84,8 @@ void add_screening(const Rig& rig, const LoadScreening& screening, Table& table)
   for (const Remark& why : screening.not_checked)
     table.rows.push_back({screening.of, method, "not checked", "", say(rig, why), ""});
   note(table, method + ": " + say(rig, publication_of(screening.method)) + ".");
-  for (const Remark& words : screening.notes)
-    note(table, method + ": " + say(rig, words) + ".");
+  for (const Remark& one : screening.notes)
+    note(table, method + ": " + say(rig, one) + ".");
 }
 
 std::string_view words(JointResult result) {

@@ -1,10 +1,10 @@
 #include "calculate/strength/stay_stiffness.hpp"
 
+#include "calculate/behaviour/thermal_table.hpp"
 #include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/physics/line_deformation.hpp"
 #include "calculate/strength/strength_phrases.hpp"
-#include "calculate/thermal_table.hpp"
 
 namespace sheerpole {
 

@@ -1,4 +1,4 @@
-#include "calculate/hardware.hpp"
+#include "calculate/length/body.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "units/quantity_text.hpp"

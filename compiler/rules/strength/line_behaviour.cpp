@@ -1,5 +1,4 @@
 #include "calculate/facts.hpp"
-#include "calculate/strength/stay_stiffness.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "calculate/strength/stay_stiffness.hpp"
 #include "rules/by_side.hpp"
@@ -71,9 +70,9 @@ void compare_sides(const Rig& rig, const DerivedStay& port, const DerivedStay& s
     words = {P::apart, {Remarks{{words}}, Share{apart}}};
     differs = differs || is_below(most, apart);
   } else if (!differs) {
-    report.not_checked(
-        stay.base, {P::both_sides,
-                    {Remarks{{words}}, Words{(to_port.stiffness ? to_starboard : to_port).not_stated}}});
+    report.not_checked(stay.base, {P::both_sides,
+                                   {Remarks{{words}},
+                                    Remarks{{(to_port.stiffness ? to_starboard : to_port).not_stated}}}});
     return;
   }
   if (differs) {
@@ -176,10 +175,10 @@ Remark cold_words(const ColdLoss& loss) {
     return {P::gets_tighter, {Temperature{loss.kelvin}, -loss.slack}};
   if (loss.share < 1.0)
     return {P::loses_some,
-            {Temperature{loss.kelvin}, loss.slack, loss.lost, Words{loss.how}, Share{loss.share},
+            {Temperature{loss.kelvin}, loss.slack, loss.lost, Remarks{{loss.how}}, Share{loss.share},
              loss.dock_tension}};
   return {P::loses_all,
-          {Temperature{loss.kelvin}, loss.slack, loss.lost, Words{loss.how}, loss.dock_tension}};
+          {Temperature{loss.kelvin}, loss.slack, loss.lost, Remarks{{loss.how}}, loss.dock_tension}};
 }
 
 void look_at_cold(const Rig& rig, const DerivedStay& derived, const std::string& name, double coldest,
@@ -188,7 +187,7 @@ void look_at_cold(const Rig& rig, const DerivedStay& derived, const std::string&
     return;
   const ColdLoss loss = cold_loss(rig, derived, coldest);
   if (!loss.not_checked.empty()) {
-    report.not_checked(joined(loss.not_checked, Join::semicolon));
+    report.not_checked(joined(say_each(rig, loss.not_checked), Join::semicolon));
     return;
   }
   const Remark words = cold_words(loss);
