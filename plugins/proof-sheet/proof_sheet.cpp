@@ -4,8 +4,6 @@
 
 #include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
-#include "wording/phrase_table.hpp"
-#include "wording/say.hpp"
 
 #include <algorithm>
 

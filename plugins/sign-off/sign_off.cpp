@@ -6,7 +6,6 @@
 #include "calculate/joints/joint.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
-#include "wording/say.hpp"
 
 #include <algorithm>
 #include <iterator>
