@@ -4,6 +4,8 @@
 #include "backend/drawing/label_text.hpp"
 #include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "units/format_length.hpp"
 
 #include <fmt/format.h>
@@ -31,15 +33,15 @@ CardStep terminal_step(const PieceEnd& end, std::string_view where) {
 }
 
 std::string bench_tension(const CardPiece& card) {
-  const auto tension = fact_force(card.stay->particulars, "bench-tension");
+  const auto tension = fact_force(card.stay->particulars, fact_names.bench_tension);
   return tension ? fmt::format("under {} N", format_fixed(tension->value.newtons(), 0))
                  : std::string("straight and hand-tight");
 }
 
 /// How the splices are loaded before the piece is measured again: of the last test splice on this rope.
 std::string setting(const CardPiece& card) {
-  const Record* test = last_record_of(*card.rig, "test-splice", card.line->name);
-  const auto load = test == nullptr ? std::nullopt : fact_force(test->facts, "setting-load");
+  const Record* test = last_record_of(*card.rig, name_of(RecordKind::test_splice), card.line->name);
+  const auto load = test == nullptr ? std::nullopt : fact_force(test->facts, fact_names.setting_load);
   if (load)
     return fmt::format("Set the splices at {} kN, as the test splice was, and note time and load.",
                        format_fixed(load->value.kilonewtons(), 1));
@@ -183,21 +185,21 @@ void add_cautions(PageFlow& page) {
 
 std::vector<std::string> threaded_first(const CardPiece& card) {
   std::vector<std::string> names;
-  const auto add = [&](const StackItem& item) {
-    if (item.kind == StackItem::Kind::part)
-      names.push_back(shown((*card.rig)[item.part].name, (*card.rig)[item.part].title));
-  };
   const std::vector<StackItem>& stack = card.stay->stack;
+  const auto is_worn = [&](std::size_t i) {
+    return stack[i].kind == StackItem::Kind::part && (*card.rig)[stack[i].part].role == Part::Role::worn;
+  };
+  // A pin and a bush are worn by a joint, not by the line.
+  const auto add = [&](std::size_t i) {
+    const Part& part = (*card.rig)[stack[i].part];
+    if (part.kind != name_of(PartKind::pin) && part.kind != name_of(PartKind::bush))
+      names.push_back(shown(part.name, part.title));
+  };
   // Worn parts stand beside the line, on either side of it.
-  for (std::size_t i = card.item; i-- > 0 && stack[i].kind == StackItem::Kind::part &&
-                                  (*card.rig)[stack[i].part].role == Part::Role::worn;)
-    if ((*card.rig)[stack[i].part].kind != "pin" && (*card.rig)[stack[i].part].kind != "bush")
-      add(stack[i]);
-  for (std::size_t i = card.item + 1; i < stack.size() && stack[i].kind == StackItem::Kind::part &&
-                                      (*card.rig)[stack[i].part].role == Part::Role::worn;
-       ++i)
-    if ((*card.rig)[stack[i].part].kind != "pin" && (*card.rig)[stack[i].part].kind != "bush")
-      add(stack[i]);
+  for (std::size_t i = card.item; i-- > 0 && is_worn(i);)
+    add(i);
+  for (std::size_t i = card.item + 1; i < stack.size() && is_worn(i); ++i)
+    add(i);
   return names;
 }
 

@@ -3,6 +3,8 @@
 #include "backend/drawing/svg_writer.hpp"
 #include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 
 #include <fmt/format.h>
 
@@ -25,10 +27,10 @@ CalendarDay after(CalendarDay day, double seconds) {
 std::vector<std::pair<double, std::string>> retune_times(const Rig& rig) {
   std::vector<std::pair<double, std::string>> times;
   for (const Record& record : rig.records) {
-    if (record.kind != "take-up")
+    if (record.kind != name_of(RecordKind::take_up))
       continue;
     times.clear();
-    if (const Particular* after = find_fact(record.facts, "after"))
+    if (const Particular* after = find_fact(record.facts, fact_names.after))
       for (const Sourced<Quantity>& value : after->values)
         times.emplace_back(value.value.si, value.provenance.written);
   }
@@ -42,7 +44,7 @@ std::string hyphenated(std::string text) {
 }
 
 void add_retunes(const Rig& rig, const Stay& stay, std::vector<DueDay>& days) {
-  const std::string installed = fact_text(stay.particulars, "installed");
+  const std::string installed = fact_text(stay.particulars, fact_names.installed);
   const auto fitted = parse_day(installed);
   if (!fitted)
     return;
@@ -82,7 +84,7 @@ void add_age(const Rig& rig, const Stay& stay, std::vector<DueDay>& days) {
   const bool rope = rig[stay.material].kind == LineMaterial::Kind::rope;
   const Limit limit = rope ? Limit::rope_age : Limit::wire_age;
   const auto most = rig.limits.value(limit);
-  const std::string installed = fact_text(stay.particulars, "installed");
+  const std::string installed = fact_text(stay.particulars, fact_names.installed);
   const auto fitted = parse_day(installed);
   if (most && fitted)
     days.push_back({after(*fitted, *most), "age-" + stay.name,

@@ -2,6 +2,8 @@
 
 #include "backend/card/card_piece.hpp"
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 
 #include <fmt/format.h>
 
@@ -33,7 +35,7 @@ Length about(const CardPiece& card) {
   const Length known = card.piece->cut.known();
   if (!card.piece->cut.unknown)
     return known;
-  const auto estimate = fact_length(card.stay->particulars, "estimate");
+  const auto estimate = fact_length(card.stay->particulars, fact_names.estimate);
   return estimate ? known + estimate->value : Length{};
 }
 
@@ -100,7 +102,7 @@ std::vector<std::string> splice_steps(const CardPiece& card) {
                   "all of it: {}{}. A short bury slips.",
                   round_words(card.piece->lower), card.amount(bury), in_diameters));
   steps.push_back("Smooth the cover from the throat outwards until no slack is left in it.");
-  const std::string locking = fact_text(splice->particulars, "locking");
+  const std::string locking = fact_text(splice->particulars, fact_names.locking);
   steps.push_back(
       locking.empty() || locking == "none"
           ? "Lock it before it is slack again: a bury that is not under load works out. The file "
@@ -197,8 +199,8 @@ std::vector<SpareTerminal> spare_terminals(const SpareLine& spare) {
       terminal.wire += " " + construction->text;
     if (const EndDimension* inserted = socket->find("inserted"))
       terminal.inserted = card.amount(inserted->length.value);
-    if (const Record* in_hand = last_record_of(*card.rig, "in-hand", part.name))
-      terminal.in_hand = fact_text(in_hand->facts, "pieces");
+    if (const Record* in_hand = last_record_of(*card.rig, name_of(RecordKind::in_hand), part.name))
+      terminal.in_hand = fact_text(in_hand->facts, fact_names.pieces);
     result.push_back(std::move(terminal));
   }
   return result;

@@ -4,6 +4,7 @@
 #include "backend/drawing/label_text.hpp"
 #include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 
 #include <fmt/format.h>
 
@@ -37,10 +38,10 @@ PieceLabel label_of(const CardPiece& card, const std::string& boat, bool aloft) 
       card.draft_reasons.empty() && card.complete
           ? fmt::format("cut {}, bearing to bearing {}", card.amount(card.cut), card.amount(card.body))
           : "";
-  label.made = fact_text(of_stay, "made");
-  label.job = fact_text(of_stay, "job");
-  label.batch = fact_text(card.line->particulars, "batch");
-  label.made_by = fact_text(of_stay, "made-by");
+  label.made = fact_text(of_stay, fact_names.made);
+  label.job = fact_text(of_stay, fact_names.job);
+  label.batch = fact_text(card.line->particulars, fact_names.batch);
+  label.made_by = fact_text(of_stay, fact_names.made_by);
   return label;
 }
 

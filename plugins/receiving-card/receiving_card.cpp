@@ -3,6 +3,8 @@
 #include "backend/order/order_items.hpp"
 #include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 
 #include <fmt/format.h>
 
@@ -51,7 +53,7 @@ public:
       add(goods, "label: grade", line.grade);
     add(goods, line.kind == LineMaterial::Kind::rope ? "label: break load, spliced" : "label: break load",
         line.break_load ? format_fixed(line.break_load->value.kilonewtons(), 1) + " kN" : "");
-    add(goods, "label: batch", fact_text(line.particulars, "batch"));
+    add(goods, "label: batch", fact_text(line.particulars, fact_names.batch));
     for (const char* place : {"first", "second", "third"})
       add(goods, fmt::format("diameter, {} place, pulled by hand", place),
           gauge_text(unit_, line.diameter.value));
@@ -90,7 +92,7 @@ private:
   }
 
   void add_sizes(Goods& goods, const Part& part) const {
-    if (part.length && part.kind != "bush" && part.kind != "pin")
+    if (part.length && part.kind != name_of(PartKind::bush) && part.kind != name_of(PartKind::pin))
       add(goods, "length, bearing to bearing", gauge_text(unit_, part.length->value));
     if (part.shortest)
       add(goods, "shortest, closed", gauge_text(unit_, part.shortest->value));

@@ -4,6 +4,8 @@
 #include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/joints/joint.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -28,7 +30,7 @@ const Part* part_of(const Rig& rig, const StackItem& item) {
 
 /// What brings the pin when this end of the part is a jaw.
 std::optional<PinBearer> of_jaw(const Part* part, const End* end) {
-  if (end == nullptr || part == nullptr || end->type != "jaw")
+  if (end == nullptr || part == nullptr || end->type != name_of(EndType::jaw))
     return std::nullopt;
   PinBearer bearer{part, {}, {}};
   if (const EndDimension* pin = end->find("pin"))
@@ -70,7 +72,7 @@ Fastening pin_of(const Rig& rig, const Stay& stay, std::size_t item, const PinBe
   Fastening pin = placed(rig, stay, item);
   pin.joint = std::move(joint);
   pin.what = bearer.pin.empty() ? "pin, size not stated" : "pin " + bearer.pin;
-  pin.secured = fact_text(bearer.part->particulars, "secured");
+  pin.secured = fact_text(bearer.part->particulars, fact_names.secured);
   if (!bearer.split_pin.empty())
     pin.secured += (pin.secured.empty() ? "split pin " : ", ") + bearer.split_pin;
   return pin;
@@ -119,13 +121,13 @@ void add_shackles(const Rig& rig, const DerivedStay& derived, std::vector<Fasten
   const Stay& stay = rig[derived.stay];
   for (std::size_t i = 0; i < stay.stack.size(); ++i) {
     const Part* part = part_of(rig, stay.stack[i]);
-    if (part == nullptr || part->kind != "shackle" || part->upper.type == "jaw" ||
-        part->lower.type == "jaw")
+    if (part == nullptr || part->kind != name_of(PartKind::shackle) ||
+        part->upper.type == name_of(EndType::jaw) || part->lower.type == name_of(EndType::jaw))
       continue;
     Fastening pin = placed(rig, stay, i);
     pin.joint = part->name;
     pin.what = "pin of the shackle";
-    pin.secured = fact_text(part->particulars, "secured");
+    pin.secured = fact_text(part->particulars, fact_names.secured);
     list.push_back(std::move(pin));
   }
 }
@@ -134,14 +136,14 @@ void add_threads(const Rig& rig, const DerivedStay& derived, std::vector<Fasteni
   const Stay& stay = rig[derived.stay];
   for (const TakeUp& adjuster : derived.adjusters) {
     const Part& part = rig[adjuster.part];
-    if (part.kind != "turnbuckle")
+    if (part.kind != name_of(PartKind::turnbuckle))
       continue;
     Fastening thread = placed(rig, stay, adjuster.item);
     thread.joint = part.name;
     thread.what = part.screw ? "thread " + part.screw->thread.designation +
                                    (part.screw->pair ? ", right and left hand" : "")
                              : "thread, not stated";
-    thread.secured = fact_text(part.particulars, "locked");
+    thread.secured = fact_text(part.particulars, fact_names.locked);
     list.push_back(std::move(thread));
   }
 }

@@ -1,5 +1,7 @@
 #include "plugins/spool-plan/plan_words.hpp"
 
+#include "model/kind_words.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -63,7 +65,7 @@ std::string property_text(const Particular& fact) {
 const Record* cutting_of(const FleetBoats& fleet, const StockInHand& stock) {
   const Record* cutting = nullptr;
   for (const Record& record : fleet.boats[stock.boat].rig->records)
-    if (record.kind == "cutting" && record.of == stock.of)
+    if (record.kind == name_of(RecordKind::cutting) && record.of == stock.of)
       cutting = &record; // what a file says later counts
   return cutting;
 }

@@ -2,6 +2,7 @@
 #include "backend/diagram/stay_strips.hpp"
 #include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 #include "plugins/survey-report/survey_report.hpp"
 #include "wording/say.hpp"
 #include "wording/strength_words.hpp"
@@ -89,8 +90,8 @@ void add_facts(const Rig& rig, const Stay& stay, const DerivedStay& derived, Doc
   facts.rows.emplace_back("path, from aloft", stay.path.empty() ? "not stated" : path_words(rig, stay));
   facts.rows.emplace_back("pin to pin", length_words(derived));
   facts.rows.emplace_back("how well its cut is known", doubt_words(derived));
-  const std::string installed = fact_text(stay.particulars, "installed");
-  const std::string evidence = fact_text(stay.particulars, "evidence");
+  const std::string installed = fact_text(stay.particulars, fact_names.installed);
+  const std::string evidence = fact_text(stay.particulars, fact_names.evidence);
   facts.rows.emplace_back("installed", installed.empty() ? "not stated" : installed);
   facts.rows.emplace_back("evidence of its age", evidence.empty() ? "not stated" : evidence);
   for (const Particular& fact : stay.particulars)
@@ -146,7 +147,8 @@ std::string words_of(const Rig& rig, const Joint& joint, JointResult result) {
   std::vector<std::string> said;
   for (const JointCheck& check : joint.checks)
     if (check.result == result)
-      if (std::string words = say(rig, check.words); std::find(said.begin(), said.end(), words) == said.end())
+      if (std::string words = say(rig, check.words);
+          std::find(said.begin(), said.end(), words) == said.end())
         said.push_back(std::move(words));
   return joined(said, "; ");
 }

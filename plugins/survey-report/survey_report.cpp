@@ -8,6 +8,8 @@
 #include "backend/paper_words.hpp"
 #include "backend/process/byte_text.hpp"
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 
 #include <algorithm>
 #include <array>
@@ -33,7 +35,7 @@ std::string words_of(std::string_view name) {
 const Record* last_survey(const Rig& rig) {
   const Record* found = nullptr;
   for (const Record& record : rig.records)
-    if (record.kind == "survey")
+    if (record.kind == name_of(RecordKind::survey))
       found = &record;
   return found;
 }
@@ -111,8 +113,8 @@ void add_scope(const CheckedRig& checked, Document& document) {
     std::string text = survey == nullptr ? "" : fact_text(survey->facts, name);
     facts.rows.emplace_back(words_of(name), std::move(text));
   }
-  if (survey != nullptr && !fact_text(survey->facts, "note").empty())
-    facts.rows.emplace_back("note", fact_text(survey->facts, "note"));
+  if (survey != nullptr && !fact_text(survey->facts, fact_names.note).empty())
+    facts.rows.emplace_back("note", fact_text(survey->facts, fact_names.note));
   document.blocks.emplace_back(DocumentText{survey == nullptr
                                                 ? "No day of looking her over is stated; to be filled in:"
                                                 : "The last time that she was looked over:"});
@@ -208,7 +210,8 @@ Document report_document(const BackendRequest& request) {
   Document document;
   document.title = "Standing rigging of " + boat;
   document.about = "Report on the rigging of " + boat;
-  if (const std::string revision = fact_text(checked.rig().boat.particulars, "revision"); !revision.empty())
+  if (const std::string revision = fact_text(checked.rig().boat.particulars, fact_names.revision);
+      !revision.empty())
     document.about += ", revision " + revision;
   if (!checked.rig().boat.report_date.empty())
     document.about += ", " + checked.rig().boat.report_date;

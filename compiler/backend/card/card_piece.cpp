@@ -3,6 +3,7 @@
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 #include "units/format_length.hpp"
 
 #include <fmt/format.h>
@@ -137,7 +138,7 @@ std::string splice_words(const CardPiece& card, const PieceEnd& end) {
     text += fmt::format(" ({} d)", format_number(splice->bury.value.amount));
   if (!splice->taper.empty())
     text += ", taper " + splice->taper;
-  if (const std::string locking = fact_text(splice->particulars, "locking"); !locking.empty())
+  if (const std::string locking = fact_text(splice->particulars, fact_names.locking); !locking.empty())
     text += ", " + locking;
   return text;
 }

@@ -2,6 +2,8 @@
 
 #include "backend/tenths.hpp"
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "units/format_length.hpp"
 
 #include <fmt/format.h>
@@ -31,11 +33,12 @@ const Record* shop_in_use(const Rig& rig, bool& in_doubt) {
   const Record* only = nullptr;
   int with_a_unit = 0;
   for (const Record& record : rig.records) {
-    if (record.kind != "shop")
+    if (record.kind != name_of(RecordKind::shop))
       continue;
     if (restated_for(rig, record))
       return &record;
-    if (find_fact(record.facts, "unit") == nullptr && find_fact(record.facts, "round-to") == nullptr)
+    if (find_fact(record.facts, fact_names.unit) == nullptr &&
+        find_fact(record.facts, fact_names.round_to) == nullptr)
       continue;
     ++with_a_unit;
     only = &record;
@@ -93,17 +96,17 @@ CardUnit card_unit(const Rig& rig) {
   if (shop == nullptr)
     return unit;
   unit.shop = shop->name;
-  const std::string stated = fact_text(shop->facts, "unit");
+  const std::string stated = fact_text(shop->facts, fact_names.unit);
   if (stated == "inches" || stated == "feet-and-inches") {
     unit.kind = stated == "inches" ? CardUnit::Kind::inches : CardUnit::Kind::feet_and_inches;
     unit.step = parts_of_an_inch / 16;
   }
-  if (const auto round_to = fact_length(shop->facts, "round-to")) {
+  if (const auto round_to = fact_length(shop->facts, fact_names.round_to)) {
     if (const auto parts = whole_parts(round_to->value, unit.part()))
       unit.step = *parts;
     else
       unit.remark = fmt::format("The shop {} rounds to {}, which is no step of this unit.", shop->name,
-                                find_fact(shop->facts, "round-to")->text);
+                                find_fact(shop->facts, fact_names.round_to)->text);
   }
   return unit;
 }

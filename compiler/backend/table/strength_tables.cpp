@@ -2,6 +2,7 @@
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 #include "units/format_length.hpp"
 #include "units/unit.hpp"
 #include "wording/say.hpp"
@@ -58,7 +59,7 @@ void add_stay(const Rig& rig, const DerivedStay& derived, Table& table) {
                           link.break_load ? say(rig, link.how) : lacking(rig, link),
                           link.break_load ? source_words(link.provenance) : "", remark(chain, i)});
   }
-  if (const auto load = fact_force(stay.particulars, "load"))
+  if (const auto load = fact_force(stay.particulars, fact_names.load))
     table.rows.push_back(
         {stay.name, "load", kilonewtons(load->value), "as stated", source_words(load->provenance),
          chain.weakest
@@ -120,6 +121,7 @@ Table loads_table(const CheckedRig& checked) {
 Table joints_table(const CheckedRig& checked) {
   Table table{.title = "Joints: what was compared where two things meet",
               .columns = {{"stay"}, {"joint"}, {"compared"}, {"play mm", true}, {"result"}, {"what"}}};
+  const Rig& rig = checked.rig();
   std::size_t pass = 0;
   std::size_t found = 0;
   std::size_t unknown = 0;
@@ -129,10 +131,10 @@ Table joints_table(const CheckedRig& checked) {
         (check.result == JointResult::pass      ? pass
          : check.result == JointResult::finding ? found
                                                 : unknown) += 1;
-        table.rows.push_back({checked.rig()[stay.stay].name, say(checked.rig(), joint.name),
+        table.rows.push_back({rig[stay.stay].name, say(rig, joint.name),
                               std::string(slug_of(check.finding)),
                               check.play ? format_tenths(*check.play) : std::string(),
-                              std::string(words(check.result)), say(checked.rig(), check.words)});
+                              std::string(words(check.result)), say(rig, check.words)});
       }
   table.notes.push_back(std::to_string(pass) + " pass, " + std::to_string(found) + " findings, " +
                         std::to_string(unknown) + " not checked.");

@@ -1,5 +1,6 @@
 #include "backend/diagram/strips/strip_content.hpp"
 
+#include "model/kind_words.hpp"
 #include "units/format_length.hpp"
 
 #include <fmt/format.h>
@@ -52,7 +53,8 @@ std::optional<Length> part_length(const Part& part, const StackItem& item) {
 
 /// A line and a lashing are not joined by a pin.
 bool are_pinned(const StripCell& above, const StripCell& below) {
-  return !above.line && !below.line && above.kind != "lashing" && below.kind != "lashing";
+  return !above.line && !below.line && above.kind != name_of(PartKind::lashing) &&
+         below.kind != name_of(PartKind::lashing);
 }
 
 class StripReader {
