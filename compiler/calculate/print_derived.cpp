@@ -1,7 +1,7 @@
 #include "calculate/print_derived.hpp"
 
-#include "calculate/length_text.hpp"
-#include "calculate/take_up.hpp"
+#include "calculate/adjust/take_up.hpp"
+#include "calculate/length/length_sum.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 
@@ -53,8 +53,8 @@ private:
     if (piece.of > 1)
       sum(2, piece.body);
     sum(2, piece.cut);
-    end("above", piece.above);
-    end("below", piece.below);
+    end("above", piece.upper);
+    end("below", piece.lower);
     for (const MissingInput& input : piece.missing)
       line(2, "missing: " + input.what + "; " + input.mend);
   }

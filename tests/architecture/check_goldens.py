@@ -16,7 +16,7 @@ ROW = re.compile(r'CheckRow\{\s*"([a-z0-9-]+)"')
 def check(root, build):
     """Findings, one line of text each; build is not used."""
     findings = []
-    for path in tree.files(root, ["compiler/rules"], ("_checks.cpp",)):
+    for path in tree.files(root, ["compiler/rules"], (".cpp",)):
         text = tree.read(path)
         for match in ROW.finditer(text):
             place = f"{tree.shown(root, path)}:{cpp_text.line_of(text, match.start())}"

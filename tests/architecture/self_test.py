@@ -36,7 +36,7 @@ RIGHT = {
     "compiler/driver/outside/plugin_main.hpp": "#pragma once\n",
     "compiler/driver/process/run_program.hpp": "#pragma once\n",
     "compiler/driver/process/run_program.cpp": "#include <unistd.h>\nauto child = fork();\n",
-    "compiler/driver/outside/outside_program.cpp": '#include "driver/process/run_program.hpp"\n',
+    "compiler/driver/outside/outside_backends.cpp": '#include "driver/process/run_program.hpp"\n',
     "compiler/rules/length_checks.cpp": "#include <array>\nstruct CheckRow {\n  const char *slug;\n  int run;\n};\nint f, g;\n"
     'std::array rows{CheckRow{"missing-unit", f}, CheckRow{"too-long", g}};\n',
     "tests/golden/checks/missing-unit.rig": '# RUN: show | %not grep "^missing-unit,.*,finding,"\n# CHECK:missing-unit,a,pass,12 mm\n',

@@ -8,10 +8,6 @@ namespace sheerpole {
 
 namespace {
 
-Length absolute(Length length) {
-  return length < Length{} ? -length : length;
-}
-
 std::string line_name(const StayView& view, const Piece& piece) {
   return (*view.rig)[piece.material].name;
 }
@@ -61,9 +57,9 @@ void judge_rope(const Remaking& made, Length too_long, PieceChange& change) {
   std::string where = ends_words(made.aloft, made.below);
   if (where.empty())
     where = "at one end";
-  std::string words = absolute(too_long) < least_change ? "of the right length"
-                      : too_long > Length{}             ? length_text(too_long) + " too long"
-                                                        : length_text(-too_long) + " too short";
+  std::string words = magnitude(too_long) < least_change ? "of the right length"
+                      : too_long > Length{}              ? length_text(too_long) + " too long"
+                                                         : length_text(-too_long) + " too short";
   if (over < -least_change) {
     change.fate = LineFate::replaced;
     change.words = words + "; spliced anew it lacks " + length_text(-over) + " of rope";
@@ -86,9 +82,9 @@ void judge_wire(const Remaking& made, Length too_long, PieceChange& change) {
   const bool lower = one_end ? made.below : !made.aloft && below <= aloft;
   const Length lost = made.aloft && made.below ? aloft + below : lower ? below : aloft;
   const std::string where = made.aloft && made.below ? "aloft and below" : lower ? "below" : "aloft";
-  const std::string words = absolute(too_long) < least_change ? "of the right length"
-                            : too_long > Length{}             ? length_text(too_long) + " too long"
-                                                              : length_text(-too_long) + " too short";
+  const std::string words = magnitude(too_long) < least_change ? "of the right length"
+                            : too_long > Length{}              ? length_text(too_long) + " too long"
+                                                               : length_text(-too_long) + " too short";
   const Length left = made.was->cut.known() - lost - made.is->cut.known();
   if (left < -least_change) {
     change.fate = LineFate::replaced;
@@ -119,8 +115,8 @@ void judge(const StayView& is, const Remaking& made, PieceChange& change) {
   }
   const Length too_long = *change.too_long;
   const bool same_ends = !made.aloft && !made.below;
-  if (same_ends && absolute(too_long) < least_change) {
-    const bool same_cut = absolute(change.cut.difference()) < least_change;
+  if (same_ends && magnitude(too_long) < least_change) {
+    const bool same_cut = magnitude(change.cut.difference()) < least_change;
     change.fate = same_cut ? LineFate::stays : LineFate::remade;
     change.words = same_cut ? "stays as it is" : "of the right length; its ends are made by other numbers";
     return;
@@ -153,6 +149,26 @@ void judge(const StayView& is, const Remaking& made, PieceChange& change) {
 
 } // namespace
 
+std::string_view name_of(LineFate fate) {
+  switch (fate) {
+  case LineFate::stays:
+    return "stays as it is";
+  case LineFate::hangs:
+    return "hangs as it is";
+  case LineFate::remade:
+    return "can be remade";
+  case LineFate::replaced:
+    return "is to be replaced";
+  case LineFate::new_piece:
+    return "is new";
+  case LineFate::taken_off:
+    return "comes off";
+  case LineFate::not_checked:
+    break;
+  }
+  return "not checked";
+}
+
 ChangedLength changed_length(const LengthSum& was, const LengthSum& is) {
   ChangedLength change{.unknown_was = was.unknown,
                        .unknown_is = is.unknown,
@@ -178,7 +194,7 @@ PieceChange compare_piece(const StayView& was, const StayView& is, std::size_t i
   if (change.body.comparable)
     change.too_long = -change.body.difference();
   judge(is,
-        {&old_one, &new_one, remade(old_one.above, new_one.above), remade(old_one.below, new_one.below)},
+        {&old_one, &new_one, remade(old_one.upper, new_one.upper), remade(old_one.lower, new_one.lower)},
         change);
   return change;
 }

@@ -1,6 +1,6 @@
 #include "calculate/change/sensitivity.hpp"
 
-#include "calculate/path_length.hpp"
+#include "calculate/length/path_length.hpp"
 #include "units/si_factors.hpp"
 
 #include <algorithm>

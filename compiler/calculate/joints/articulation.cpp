@@ -41,7 +41,7 @@ void look_at(const Part& part, std::size_t item, Articulation& result) {
 
 } // namespace
 
-std::optional<Articulation> articulation(const Rig& rig, const Stay& stay, Where where) {
+std::optional<Articulation> articulation(const Rig& rig, const Stay& stay, WhichEnd where) {
   if (!is_stiff(rig[stay.material]))
     return std::nullopt;
   const auto own_line = [&](const StackItem& item) {
@@ -51,9 +51,9 @@ std::optional<Articulation> articulation(const Rig& rig, const Stay& stay, Where
   if (first == stay.stack.end())
     return std::nullopt;
   const auto last = std::find_if(stay.stack.rbegin(), stay.stack.rend(), own_line).base(); // one beyond
-  const auto from = static_cast<std::size_t>(where == Where::aloft ? 0 : last - stay.stack.begin());
+  const auto from = static_cast<std::size_t>(where == WhichEnd::upper ? 0 : last - stay.stack.begin());
   const auto to =
-      where == Where::aloft ? static_cast<std::size_t>(first - stay.stack.begin()) : stay.stack.size();
+      where == WhichEnd::upper ? static_cast<std::size_t>(first - stay.stack.begin()) : stay.stack.size();
 
   Articulation result;
   for (std::size_t i = from; i < to; ++i) {

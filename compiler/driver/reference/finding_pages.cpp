@@ -3,7 +3,7 @@
 #include "base/wrap_text.hpp"
 #include "diagnostics/catalogue.hpp"
 #include "driver/finding_sections.hpp"
-#include "driver/reference/markdown.hpp"
+#include "driver/reference/pages.hpp"
 
 namespace sheerpole {
 

@@ -101,8 +101,8 @@ public:
       piece.cut.terms.push_back(
           term("contraction " + end, 51.84, "8 % of 648 mm", known(SourceClass::measured, "", "8 %")));
     }
-    piece.above = {.part = "thimble-9", .title = "", .splice = "long-bury", .note = ""};
-    piece.below = {.part = "deadeye-9", .title = "", .splice = "long-bury", .note = ""};
+    piece.upper = {.part = "thimble-9", .title = "", .splice = "long-bury", .note = ""};
+    piece.lower = {.part = "deadeye-9", .title = "", .splice = "long-bury", .note = ""};
     derived_stay.pieces.push_back(std::move(piece));
     TakeUp adjuster;
     adjuster.stay = id;
@@ -156,7 +156,7 @@ public:
     rig.materials.push_back({.kind = kind,
                              .name = std::move(name),
                              .title = "",
-                             .construction = std::move(construction),
+                             .construction = read_construction(construction),
                              .grade = std::move(grade),
                              .size = {std::move(size), NamedSize::System::metric, Length::millimetres(mm)},
                              .diameter = length(mm, SourceClass::maker),

@@ -1,8 +1,7 @@
 #include "plugins/emergency-splice-card/emergency_splice_card.hpp"
 
 #include "driver/compile.hpp"
-#include "plugins/emergency-splice-card/spare_page.hpp"
-#include "plugins/emergency-splice-card/spare_steps.hpp"
+#include "plugins/emergency-splice-card/spare_line.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/page/page_boxes.hpp"
 #include "unit/plugins/example_boat.hpp"
@@ -67,7 +66,7 @@ TEST_P(SpareCards, MarkTheSecondEndWhereTheBenchCardDoes) {
       ASSERT_EQ(mark.name, spare.second[i].name);
       const double by_x = (aloft + card.piece->body.known()).millimetres() +
                           static_cast<double>(spare.second[i].from_bearing.parts) / 10.0;
-      EXPECT_NEAR(by_x, mark.from_aloft.known.millimetres(), 0.5 + 1e-6) << card.piece->name;
+      EXPECT_NEAR(by_x, mark.from_upper.known.millimetres(), 0.5 + 1e-6) << card.piece->name;
     }
   }
 }

@@ -1,0 +1,43 @@
+#pragma once
+
+#include "model/rig.hpp"
+#include "units/force.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// The tension of a stay as one reading gives it.
+struct TensionEstimate {
+  std::string method; ///< swing, pulse, stretch
+  std::optional<Force> tension;
+  std::optional<double> share_of_break;
+  std::string how;
+  std::string not_checked; ///< why there is no tension
+  std::string date;
+  std::string by;
+  Span place;
+};
+
+/// How deep the longest straight run of a stay hangs.
+struct Sag {
+  Length span;
+  Force tension;
+  Length depth;        ///< square to the chord
+  Length extra_length; ///< of the line over the chord
+};
+
+/// The tension of a stay from each of its tension-readings: of a first swing or a pulse by Mersenne's law
+/// of the taut string over the free length, of a stretch over a marked length by Hooke's law. What an
+/// estimate lacks is said in its place.
+std::vector<TensionEstimate> tension_estimates(const Rig& rig, StayId stay);
+
+/// How deep the longest straight run of a stay hangs under its own weight at the dock tension: square to
+/// its chord, by the parabola w L^2 cos(slope) / (8 T). Nothing when dock-tension, linear-mass or a path is
+/// not stated. Source: statics of a shallow cable; the elastic catenary differs by less than 1 % while the
+/// sag is less than a sixteenth of the span.
+std::optional<Sag> sag(const Rig& rig, const Stay& stay);
+
+} // namespace sheerpole
