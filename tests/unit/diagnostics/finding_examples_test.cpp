@@ -1,5 +1,6 @@
 #include "diagnostics/catalogue.hpp"
 #include "driver/command_line.hpp"
+#include "rules/check_table.hpp"
 
 #include <gmock/gmock.h>
 
@@ -100,25 +101,9 @@ std::vector<std::string> words_of(std::string_view command) {
 
 struct Outcome {
   int exit_code = 0;
-  std::string said; ///< the findings, without the sums at the end
+  std::string output;
+  std::string errors;
 };
-
-/// The findings alone of what a command printed: what comes before the line "1 error, 0 warnings, 0 notes".
-std::string without_sums(const std::string& printed) {
-  std::size_t begin = 0;
-  for (std::size_t at = 0; at < printed.size();) {
-    const std::size_t end = std::min(printed.find('\n', at), printed.size());
-    const std::string_view line = std::string_view(printed).substr(at, end - at);
-    const std::size_t digits = std::min(line.find_first_not_of("0123456789"), line.size());
-    if (digits > 0 && line.substr(digits).starts_with(" error"))
-      break;
-    begin = at = end + 1;
-  }
-  std::string said = printed.substr(0, std::min(begin, printed.size()));
-  while (said.ends_with("\n\n"))
-    said.pop_back();
-  return said;
-}
 
 /// Writes the files of the example into a folder of their own and runs its command there.
 Outcome run(const FindingExample& example, std::string_view slug) {
@@ -140,13 +125,30 @@ Outcome run(const FindingExample& example, std::string_view slug) {
   testing::internal::CaptureStderr();
   Outcome outcome;
   outcome.exit_code = run_command_line(static_cast<int>(arguments.size()), arguments.data());
-  const std::string errors = testing::internal::GetCapturedStderr();
-  const std::string output = testing::internal::GetCapturedStdout();
-  // `check` prints its findings; verbs that make something else tell them on the error stream.
-  outcome.said = without_sums(errors.empty() ? output : errors);
+  outcome.errors = testing::internal::GetCapturedStderr();
+  outcome.output = testing::internal::GetCapturedStdout();
   fs::current_path(before);
   fs::remove_all(name);
   return outcome;
+}
+
+/// The findings alone that a command told: what comes before the line "1 error, 0 warnings, 0 notes".
+/// `check` prints them; verbs that make something else tell them on the error stream.
+std::string said(const Outcome& outcome) {
+  const std::string& printed = outcome.errors.empty() ? outcome.output : outcome.errors;
+  std::size_t begin = 0;
+  for (std::size_t at = 0; at < printed.size();) {
+    const std::size_t end = std::min(printed.find('\n', at), printed.size());
+    const std::string_view line = std::string_view(printed).substr(at, end - at);
+    const std::size_t digits = std::min(line.find_first_not_of("0123456789"), line.size());
+    if (digits > 0 && line.substr(digits).starts_with(" error"))
+      break;
+    begin = at = end + 1;
+  }
+  std::string result = printed.substr(0, std::min(begin, printed.size()));
+  while (result.ends_with("\n\n"))
+    result.pop_back();
+  return result;
 }
 
 using Finding = std::pair<std::string, std::string>; // severity and slug
@@ -174,17 +176,34 @@ bool has_error(const std::set<Finding>& findings) {
 }
 
 /// What is stated, in which a line "..." stands for any lines.
-bool is_as_stated(const std::string& said, std::string_view stated) {
+bool is_as_stated(std::string said, std::string stated) {
   constexpr std::string_view any = "\n...\n";
+  said.insert(0, "\n");
+  stated.insert(0, "\n");
   const std::size_t at = stated.find(any);
-  if (at == std::string_view::npos)
+  if (at == std::string::npos)
     return said == stated;
-  const std::string_view head = stated.substr(0, at + 1);
-  const std::string_view tail = stated.substr(at + any.size());
-  return said.size() >= head.size() + tail.size() && said.starts_with(head) && said.ends_with(tail);
+  const std::string head = stated.substr(0, at + 1);
+  const std::string tail = stated.substr(at + any.size() - 1);
+  return said.size() >= head.size() + tail.size() - 1 && said.starts_with(head) && said.ends_with(tail);
 }
 
 class FindingExamples : public testing::TestWithParam<const CatalogueEntry*> {};
+class CheckExamples : public testing::TestWithParam<const CatalogueEntry*> {};
+
+/// The entries that a check may report.
+std::vector<const CatalogueEntry*> entries_of_checks() {
+  std::vector<const CatalogueEntry*> result;
+  for (const CheckRow& row : all_checks())
+    result.push_back(find_entry(row.slug));
+  return result;
+}
+
+std::string test_name(const testing::TestParamInfo<const CatalogueEntry*>& each) {
+  std::string name(each.param->slug);
+  std::replace(name.begin(), name.end(), '-', '_');
+  return name;
+}
 
 TEST_P(FindingExamples, ProvokeTheirFindingAndAreRidOfItWhenMended) {
   const CatalogueEntry& entry = *GetParam();
@@ -192,27 +211,40 @@ TEST_P(FindingExamples, ProvokeTheirFindingAndAreRidOfItWhenMended) {
   const Finding own(name_of(entry.severity), slug);
 
   const Outcome example = run(entry.example, slug);
-  EXPECT_TRUE(is_as_stated(example.said, entry.says)) << "it says\n"
-                                                      << example.said << "and not\n"
-                                                      << entry.says;
-  const std::set<Finding> found = findings_of(example.said);
-  EXPECT_TRUE(found.contains(own)) << own.first << " " << slug << " is not among\n" << example.said;
+  const std::string told = said(example);
+  EXPECT_TRUE(is_as_stated(told, std::string(entry.says))) << "it says\n"
+                                                           << told << "and not\n"
+                                                           << entry.says;
+  const std::set<Finding> found = findings_of(told);
+  EXPECT_TRUE(found.contains(own)) << own.first << " " << slug << " is not among\n" << told;
   EXPECT_EQ(example.exit_code != 0, has_error(found));
 
   const Outcome mended = run(entry.mended, slug);
-  const std::set<Finding> left = findings_of(mended.said);
-  EXPECT_EQ(mended.exit_code != 0, has_error(left)) << mended.said;
+  const std::set<Finding> left = findings_of(said(mended));
+  EXPECT_EQ(mended.exit_code != 0, has_error(left)) << said(mended);
   for (const Finding& each : left) {
-    EXPECT_NE(each.second, slug) << "still there when mended:\n" << mended.said;
-    EXPECT_TRUE(each.first == "note" || found.contains(each)) << "new when mended:\n" << mended.said;
+    EXPECT_NE(each.second, slug) << "still there when mended:\n" << said(mended);
+    EXPECT_TRUE(each.first == "note" || found.contains(each)) << "new when mended:\n" << said(mended);
   }
 }
 
-INSTANTIATE_TEST_SUITE_P(All, FindingExamples, testing::ValuesIn(all_entries()), [](const auto& each) {
-  std::string name(each.param->slug);
-  std::replace(name.begin(), name.end(), '-', '_');
-  return name;
-});
+// A mend that only takes away what a check looks at would leave it not checked.
+TEST_P(CheckExamples, PassWhenMended) {
+  const CatalogueEntry& entry = *GetParam();
+  const Outcome shown = run({"sheerpole show results boat.rig --form csv", entry.mended.parts}, entry.slug);
+  const std::string rows = "\n" + shown.output;
+  const std::string begin = "\n" + std::string(entry.slug) + ",";
+  bool passes = false;
+  for (std::size_t at = rows.find(begin); at != std::string::npos; at = rows.find(begin, at + 1)) {
+    const std::string row = rows.substr(at + 1, rows.find('\n', at + 1) - at - 1);
+    passes = passes || row.find(",pass,") != std::string::npos;
+    EXPECT_EQ(row.find(",finding,"), std::string::npos) << row;
+  }
+  EXPECT_TRUE(passes) << entry.slug << " does not pass when mended\n" << shown.output << shown.errors;
+}
+
+INSTANTIATE_TEST_SUITE_P(All, FindingExamples, testing::ValuesIn(all_entries()), test_name);
+INSTANTIATE_TEST_SUITE_P(All, CheckExamples, testing::ValuesIn(entries_of_checks()), test_name);
 
 } // namespace
 } // namespace sheerpole::finding_examples_test
