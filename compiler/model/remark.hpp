@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/ids.hpp"
+#include "model/side.hpp"
 #include "units/force.hpp"
 #include "units/length.hpp"
 
@@ -20,37 +21,50 @@ class Remark;
 /// A share; "50 %", "33.3 %".
 struct Share {
   double value = 0.0;
+  friend bool operator==(const Share&, const Share&) = default;
 };
 /// A plain number with so many decimals at the most, idle zeros left out: {1.5, 2} is "1.5".
 struct Decimal {
   double value = 0.0;
   int decimals = 2;
+  friend bool operator==(const Decimal&, const Decimal&) = default;
 };
 /// A plain number with just so many decimals: {1.5, 2} is "1.50".
 struct Fixed {
   double value = 0.0;
   int decimals = 2;
+  friend bool operator==(const Fixed&, const Fixed&) = default;
+};
+/// A plain number with as few digits as bring it back: 0.65 is "0.65".
+struct Number {
+  double value = 0.0;
+  friend bool operator==(const Number&, const Number&) = default;
 };
 /// A number of things.
 struct Count {
   std::int64_t value = 0;
+  friend bool operator==(const Count&, const Count&) = default;
 };
 /// In radians; "9.7 deg".
 struct Angle {
   double radians = 0.0;
+  friend bool operator==(const Angle&, const Angle&) = default;
 };
 /// In kelvin; "-10 degC".
 struct Temperature {
   double kelvin = 0.0;
+  friend bool operator==(const Temperature&, const Temperature&) = default;
 };
 /// The user's own words, a name or a text as written: they are never translated.
 struct Words {
   std::string text;
+  friend bool operator==(const Words&, const Words&) = default;
 };
 /// How several remarks or names stand one behind the other.
 enum class Join : std::uint8_t {
   comma,     ///< "a, b, c"
   semicolon, ///< "a; b; c"
+  plus,      ///< "a + b + c"
   and_word,  ///< "a, b and c"
   or_word    ///< "a, b or c"
 };
@@ -58,9 +72,10 @@ enum class Join : std::uint8_t {
 struct Remarks {
   std::vector<Remark> all;
   Join join = Join::comma;
+  friend bool operator==(const Remarks&, const Remarks&);
 };
 
-using RemarkArgument = std::variant<Length, Force, Share, Decimal, Fixed, Count, Angle, Temperature, Words,
+using RemarkArgument = std::variant<Length, Force, Share, Decimal, Fixed, Number, Count, Angle, Temperature, Words, WhichEnd,
                                     PointId, MaterialId, SpliceId, PartId, StayId, Remarks>;
 
 /// Which table of words a phrase stands in. Each has an enumeration of phrases beside what is calculated
@@ -105,10 +120,16 @@ public:
     return subject_ == subject_of(phrase) && number_ == static_cast<std::uint16_t>(phrase);
   }
 
+  friend bool operator==(const Remark&, const Remark&) = default;
+
 private:
   PhraseSubject subject_ = PhraseSubject::none;
   std::uint16_t number_ = 0;
   std::vector<RemarkArgument> arguments_;
 };
+
+inline bool operator==(const Remarks& a, const Remarks& b) {
+  return a.join == b.join && a.all == b.all;
+}
 
 } // namespace sheerpole

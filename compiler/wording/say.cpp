@@ -23,6 +23,8 @@ public:
   std::string operator()(Share share) const { return percent_text(share.value); }
   std::string operator()(Decimal number) const { return trimmed_number(number.value, number.decimals); }
   std::string operator()(Fixed number) const { return format_fixed(number.value, number.decimals); }
+  std::string operator()(Number number) const { return format_number(number.value); }
+  std::string operator()(WhichEnd end) const { return std::string(word_of(end)); }
   std::string operator()(Count count) const { return std::to_string(count.value); }
   std::string operator()(Angle angle) const { return angle_text(angle.radians); }
   std::string operator()(Temperature temperature) const { return temperature_text(temperature.kelvin); }
@@ -84,6 +86,7 @@ std::string joined(const std::vector<std::string>& texts, Join join) {
     const bool last = i + 1 == said.size();
     if (i > 0)
       result += join == Join::semicolon          ? "; "
+                : join == Join::plus             ? " + "
                 : last && join == Join::and_word ? " and "
                 : last && join == Join::or_word  ? " or "
                                                  : ", ";

@@ -13,6 +13,11 @@ namespace sheerpole {
 /// nothing gives an empty text.
 std::string say(const Rig& rig, const Remark& remark);
 
+/// The word for an end of a line: "aloft", "below".
+constexpr std::string_view word_of(WhichEnd end) {
+  return end == WhichEnd::upper ? "aloft" : "below";
+}
+
 /// Several, each said; those that say nothing are left out.
 std::vector<std::string> say_each(const Rig& rig, const std::vector<Remark>& remarks);
 
