@@ -55,6 +55,20 @@ CodePoint first_code_point(std::string_view text) {
   return {value, length, within(wide_ranges, value) ? std::size_t{2} : std::size_t{1}};
 }
 
+std::string utf8_of(char32_t code_point) {
+  if (code_point < 0x80)
+    return {static_cast<char>(code_point)};
+  const int more = code_point < 0x800 ? 1 : code_point < 0x10000 ? 2 : 3;
+  std::string bytes;
+  for (int i = more; i >= 0; --i) {
+    const char32_t bits = code_point >> (6 * i);
+    // The first byte begins with as many ones as there are bytes.
+    bytes +=
+        static_cast<char>(i == more ? ((0xF00u >> (more + 1)) & 0xFFu) | bits : 0x80u | (bits & 0x3Fu));
+  }
+  return bytes;
+}
+
 std::size_t screen_columns(std::string_view text) {
   std::size_t columns = 0;
   while (!text.empty()) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <string>
 #include <string_view>
 
 namespace sheerpole {
@@ -16,6 +17,9 @@ struct CodePoint {
 /// The code point with which `text` begins; `text` is not empty. A byte that does not begin valid UTF-8
 /// counts as one U+FFFD.
 CodePoint first_code_point(std::string_view text);
+
+/// The code point, at most U+10FFFF, as UTF-8.
+std::string utf8_of(char32_t code_point);
 
 /// Screen columns of a text without tabs and line ends.
 std::size_t screen_columns(std::string_view text);

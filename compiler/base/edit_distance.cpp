@@ -43,4 +43,9 @@ std::optional<std::string> nearest_name(std::string_view name, const std::vector
   return best;
 }
 
+std::string did_you_mean(std::string_view name, const std::vector<std::string>& candidates) {
+  const auto near = nearest_name(name, candidates);
+  return near ? "; did you mean `" + *near + "`?" : std::string();
+}
+
 } // namespace sheerpole

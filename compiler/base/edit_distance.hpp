@@ -16,4 +16,7 @@ std::size_t edit_distance(std::string_view a, std::string_view b);
 /// letters, at least one). Ties go to the earliest candidate.
 std::optional<std::string> nearest_name(std::string_view name, const std::vector<std::string>& candidates);
 
+/// "; did you mean `jaw`?" where one of the candidates is near enough, else nothing.
+std::string did_you_mean(std::string_view name, const std::vector<std::string>& candidates);
+
 } // namespace sheerpole

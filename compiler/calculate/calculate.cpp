@@ -1,6 +1,6 @@
 #include "calculate/calculate.hpp"
 
-#include "calculate/joints/compare_joint.hpp"
+#include "calculate/joints/joint_comparison.hpp"
 #include "calculate/length/body.hpp"
 #include "calculate/length/pin_to_pin.hpp"
 #include "calculate/uncertainty/rig_uncertainty.hpp"

@@ -1,5 +1,8 @@
 #include "driver/built_in_backends.hpp"
 
+#include "backend/process/file_name.hpp"
+#include "base/edit_distance.hpp"
+#include "base/internal_error.hpp"
 #include "plugins/bench-card/bench_card.hpp"
 #include "plugins/calendar/calendar.hpp"
 #include "plugins/change-sheet/change_sheet.hpp"
@@ -19,10 +22,62 @@
 #include "plugins/survey-report/survey_report.hpp"
 #include "plugins/take-up/take_up_sheet.hpp"
 
+#include <algorithm>
+#include <exception>
+#include <iterator>
+
 namespace sheerpole {
 
-std::vector<std::unique_ptr<Backend>> usual_backends() {
-  std::vector<std::unique_ptr<Backend>> result;
+ChosenBackends choose_backends(const std::vector<std::string>& only,
+                               const std::vector<std::string>& outside_names, bool any_name) {
+  ChosenBackends result;
+  if (only.empty()) {
+    result.backends = usual_backends();
+    return result;
+  }
+  std::vector<std::string> names = outside_names;
+  for (const auto& backend : built_in_backends())
+    names.push_back(backend->describe().name);
+  for (const std::string& name : only) {
+    if (std::find(outside_names.begin(), outside_names.end(), name) != outside_names.end())
+      continue;
+    Backends all = built_in_backends();
+    const auto found = std::find_if(all.begin(), all.end(),
+                                    [&](const auto& backend) { return backend->describe().name == name; });
+    if (found != all.end()) {
+      result.backends.push_back(std::move(*found));
+    } else if (!any_name) {
+      result.unknown = "sheerpole: there is no back end `" + name + "`" + did_you_mean(name, names) +
+                       "\n`sheerpole list back-ends` shows all.\n";
+      return result;
+    }
+  }
+  return result;
+}
+
+std::string make_papers(const Backends& backends, const BackendRequest& request, FileClaims& claims,
+                        OutputBundle& bundle, const std::function<void(const std::string&)>& begins) {
+  std::string faults;
+  for (const auto& backend : backends) {
+    const std::string name = backend->describe().name;
+    begins(name);
+    try {
+      OutputBundle made = backend->generate(request);
+      for (const OutputFile& file : made.files)
+        claims.add(file.name, name);
+      for (const PagedFile& file : made.papers)
+        claims.add(file.name, name);
+      std::move(made.files.begin(), made.files.end(), std::back_inserter(bundle.files));
+      std::move(made.papers.begin(), made.papers.end(), std::back_inserter(bundle.papers));
+    } catch (const std::exception& error) {
+      faults += "sheerpole: fault of the back end " + name + ": " + error.what() + "\n";
+    }
+  }
+  return faults;
+}
+
+Backends usual_backends() {
+  Backends result;
   result.push_back(std::make_unique<BenchCard>());
   result.push_back(std::make_unique<Calendar>());
   result.push_back(std::make_unique<ChangeSheet>());
@@ -43,10 +98,26 @@ std::vector<std::unique_ptr<Backend>> usual_backends() {
   return result;
 }
 
-std::vector<std::unique_ptr<Backend>> built_in_backends() {
-  std::vector<std::unique_ptr<Backend>> result = usual_backends();
+Backends built_in_backends() {
+  Backends result = usual_backends();
   result.push_back(std::make_unique<Echo>());
   return result;
+}
+
+std::optional<std::string> FileClaims::clash(const std::string& file, const std::string& owner) const {
+  for (const Claim& claim : claims_)
+    if (file_names_clash(claim.file, file))
+      return claim.owner != owner ? claim.owner + " writes `" + claim.file + "`"
+             : claim.file == file ? "it writes that file already"
+                                  : "it writes `" + claim.file + "` already";
+  return std::nullopt;
+}
+
+std::unique_ptr<Backend> built_in_backend(std::string_view name) {
+  for (auto& backend : built_in_backends())
+    if (backend->describe().name == name)
+      return std::move(backend);
+  internal_error("the back end " + std::string(name) + " is not linked in");
 }
 
 } // namespace sheerpole

@@ -1,8 +1,62 @@
 #pragma once
 
+#include <functional>
+
+namespace CLI {
+class App;
+}
+
 namespace sheerpole {
 
-/// Reads the command line and runs the verb. Returns the exit code.
+/// What the words of the command line ask for; it returns an ExitCode.
+using AskedFor = std::function<int()>;
+
+// Each verb adds itself: its word, its help, its options and, when it is the one that stands on the command
+// line, what is asked for. All that it has besides stays in its own file.
+namespace begin_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
+namespace check_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
+namespace build_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
+namespace changes_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
+namespace fleet_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
+namespace find_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
+namespace plan_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
+namespace seal_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
+namespace verify_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
+namespace mend_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
+namespace show_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
+namespace tidy_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
+namespace list_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
+namespace explain_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
+
+/// Reads the command line and does what it asks for.
 int run_command_line(int argument_count, char** arguments);
 
 } // namespace sheerpole

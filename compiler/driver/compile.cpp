@@ -8,6 +8,7 @@
 #include "names/resolve.hpp"
 #include "names/what_if.hpp"
 #include "rules/check.hpp"
+#include "rules/check_table.hpp"
 
 #include <filesystem>
 #include <utility>
@@ -77,8 +78,9 @@ void run(Compilation& compilation, const std::string& path, FileReader& reader,
   Derived derived = calculate(rig, options.threads);
   compilation.results = check(rig, derived, sink);
   compilation.derived = derived;
-  compilation.checked = CheckedRig::make(named_from_rig_folder(*compilation.sources, path), std::move(rig),
-                                         std::move(derived), sink.sorted(), compilation.results);
+  compilation.checked =
+      CheckedRig::make(named_from_rig_folder(*compilation.sources, path), std::move(rig),
+                       std::move(derived), sink.sorted(), compilation.results, limit_uses());
 }
 
 } // namespace
@@ -91,6 +93,15 @@ Compilation compile(const std::string& path, FileReader& reader, const CompileOp
   compilation.findings = sink.sorted();
   compilation.has_errors = sink.has_errors();
   return compilation;
+}
+
+std::string called(const std::string& file, const CompileOptions& rig) {
+  std::string name = file;
+  if (!rig.as_of.empty())
+    name += " as " + rig.as_of;
+  for (std::size_t i = 0; i < rig.settings.size(); ++i)
+    name += (i == 0 ? " with " : ", ") + rig.settings[i];
+  return name;
 }
 
 } // namespace sheerpole

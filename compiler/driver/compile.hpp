@@ -45,4 +45,7 @@ struct CompileOptions {
 /// text.
 Compilation compile(const std::string& path, FileReader& reader, const CompileOptions& options = {});
 
+/// What papers that compare call a rig: "boat.rig", "boat.rig as designed", "boat.rig with step=25 mm".
+std::string called(const std::string& file, const CompileOptions& rig);
+
 } // namespace sheerpole

@@ -21,4 +21,8 @@ struct Dependencies {
 /// name has a line end or a tab in it, which the form can not say.
 std::optional<std::string> write_dependencies(const Dependencies& dependencies);
 
+/// Writes which files were made from which. Exit code: usage when the file can not be written or a name has
+/// a sign in it that the form can not say, which has been told.
+int write_depends(const Dependencies& dependencies, const std::string& file);
+
 } // namespace sheerpole

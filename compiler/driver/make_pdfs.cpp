@@ -1,13 +1,18 @@
 #include "driver/make_pdfs.hpp"
 
 #include "backend/drawing/svg_writer.hpp"
+#include "base/code_point.hpp"
 #include "driver/process/run_program.hpp"
 #include "units/format_length.hpp"
 
+#include <fmt/format.h>
 #include <unistd.h>
 
 #include <array>
 #include <charconv>
+#include <cstdint>
+#include <iterator>
+#include <map>
 #include <optional>
 #include <string_view>
 #include <utility>
@@ -29,7 +34,7 @@ std::string one_line(std::string text) {
 }
 
 std::string input_of(const std::vector<PagedFile>& papers, const std::string& date) {
-  std::string input = "sheerpole-pdf 2\n";
+  std::string input = "sheerpole-pdf 3\n";
   for (const std::string_view face : faces)
     input += "face " + std::string(face) + "\n";
   for (const PagedFile& paper : papers) {
@@ -54,44 +59,102 @@ std::string program() {
   return here.substr(0, here.rfind('/') + 1) + "sheerpole-pdf";
 }
 
-/// The next of the PDFs in what the program wrote.
-std::optional<std::string> next_pdf(std::string_view& rest) {
-  constexpr std::string_view head = "pdf ";
-  if (!rest.starts_with(head))
-    return std::nullopt;
-  std::size_t size = 0;
-  const char* const end = rest.data() + rest.size();
-  const auto [next, error] = std::from_chars(rest.data() + head.size(), end, size);
-  if (error != std::errc{} || next == end || *next != '\n')
-    return std::nullopt;
-  rest.remove_prefix(static_cast<std::size_t>(next - rest.data()) + 1);
-  if (rest.size() <= size)
-    return std::nullopt;
-  std::string pdf(rest.substr(0, size));
-  rest.remove_prefix(size + 1);
-  return pdf;
+/// Reads what sheerpole-pdf wrote; see pdf/main.cpp.
+class Answer {
+public:
+  explicit Answer(std::string_view text) : rest_(text) {}
+  /// The next PDF, and in `missing` the signs that it could not draw; nothing when the answer is broken
+  /// off.
+  std::optional<OutputFile> next(const std::string& name, std::vector<MissingSign>& missing) {
+    while (take("missing ")) {
+      MissingSign one{.file = name};
+      std::uint32_t sign = 0;
+      if (!number(sign, 16) || !take(" ") || !number(one.page, 10) || !take("\n"))
+        return std::nullopt;
+      one.sign = sign;
+      missing.push_back(std::move(one));
+    }
+    std::size_t size = 0;
+    if (!take("pdf ") || !number(size, 10) || !take("\n") || rest_.size() <= size)
+      return std::nullopt;
+    OutputFile file{name, std::string(rest_.substr(0, size))};
+    rest_.remove_prefix(size + 1);
+    return file;
+  }
+
+private:
+  bool take(std::string_view words) {
+    if (!rest_.starts_with(words))
+      return false;
+    rest_.remove_prefix(words.size());
+    return true;
+  }
+  template <class Number>
+  bool number(Number& value, int base) {
+    const auto [next, error] = std::from_chars(rest_.data(), rest_.data() + rest_.size(), value, base);
+    rest_.remove_prefix(static_cast<std::size_t>(next - rest_.data()));
+    return error == std::errc{};
+  }
+
+  std::string_view rest_;
+};
+
+std::optional<Span> first_place(std::string_view sign, const SourceSet& sources) {
+  for (std::uint32_t i = 0; i < sources.size(); ++i)
+    if (const auto found = sources[SourceId{i}].bytes().find(sign); found != std::string_view::npos)
+      return Span{SourceId{i}, static_cast<std::uint32_t>(found),
+                  static_cast<std::uint32_t>(found + sign.size())};
+  return std::nullopt;
+}
+
+/// One finding a sign, however many papers have it.
+std::vector<Diagnostic> missing_sign_findings(const std::vector<MissingSign>& missing,
+                                              const SourceSet& sources) {
+  std::map<char32_t, std::vector<const MissingSign*>> signs;
+  for (const MissingSign& one : missing)
+    signs[one.sign].push_back(&one);
+  std::vector<Diagnostic> findings;
+  for (const auto& [sign, papers] : signs) {
+    std::string where = papers.front()->file + ", page " + std::to_string(papers.front()->page);
+    if (papers.size() > 1)
+      where += ", and in " + std::to_string(papers.size() - 1) + " more";
+    const std::string text = utf8_of(sign);
+    auto finding =
+        diagnose("sign-not-drawn",
+                 {{"code", fmt::format("U+{:04X}", static_cast<std::uint32_t>(sign))}, {"papers", where}});
+    if (const auto place = first_place(text, sources))
+      finding = std::move(finding).at(*place);
+    findings.push_back(std::move(finding).build());
+  }
+  return findings;
 }
 
 } // namespace
 
-Result<std::vector<OutputFile>, PdfFailure> make_pdfs(const std::vector<PagedFile>& papers,
-                                                      const std::string& date) {
-  std::vector<OutputFile> files;
+Result<Pdfs, PdfFailure> make_pdfs(const std::vector<PagedFile>& papers, const std::string& date) {
+  Pdfs pdfs;
   if (papers.empty())
-    return files;
+    return pdfs;
   const std::string path = program();
-  // It is our own program and gets our environment: fontconfig looks for its cache in the home folder.
   const ProgramEnd ended = run_program({.path = path}, input_of(papers, date));
   if (ended.how == ProgramEnd::How::not_started)
     return PdfFailure{"the program sheerpole-pdf, which draws PDFs, is not beside sheerpole"};
-  std::string_view rest = ended.output;
+  Answer answer(ended.output);
   for (const PagedFile& paper : papers) {
-    auto pdf = ended.well() ? next_pdf(rest) : std::nullopt;
+    auto pdf = ended.well() ? answer.next(paper.name, pdfs.missing) : std::nullopt;
     if (!pdf)
       return PdfFailure{ended.errors.empty() ? "sheerpole-pdf ended without a word" : ended.errors};
-    files.push_back({paper.name, std::move(*pdf)});
+    pdfs.files.push_back(std::move(*pdf));
   }
-  return files;
+  return pdfs;
+}
+
+PdfReport add_pdfs(OutputBundle& bundle, const std::string& date, const SourceSet& sources) {
+  auto pdfs = make_pdfs(bundle.papers, date);
+  if (!pdfs.ok())
+    return {.findings = {}, .fault = "sheerpole: no PDF: " + pdfs.error().what + "\n"};
+  std::move(pdfs.value().files.begin(), pdfs.value().files.end(), std::back_inserter(bundle.files));
+  return {.findings = missing_sign_findings(pdfs.value().missing, sources), .fault = {}};
 }
 
 } // namespace sheerpole

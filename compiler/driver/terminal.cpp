@@ -1,5 +1,7 @@
 #include "driver/terminal.hpp"
 
+#include "diagnostics/render.hpp"
+
 #include <cstdio>
 #include <cstdlib>
 #include <unistd.h>
@@ -39,6 +41,19 @@ bool out_has_colour() {
 
 bool error_has_colour() {
   return colour(STDERR_FILENO);
+}
+
+std::string show_findings(const Compilation& compilation, const std::string& form, bool colour) {
+  std::optional<CheckTotals> totals;
+  if (compilation.derived) // else it did not come to the checks
+    totals = count_results(compilation.results);
+  if (form == "json")
+    return render_json(compilation.findings, *compilation.sources, totals);
+  if (form == "sarif")
+    return render_sarif(compilation.findings, *compilation.sources, totals);
+  if (form == "lines")
+    return render_lines(compilation.findings, *compilation.sources);
+  return render_terminal(compilation.findings, *compilation.sources, colour, totals);
 }
 
 } // namespace sheerpole

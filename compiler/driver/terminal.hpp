@@ -1,5 +1,8 @@
 #pragma once
 
+#include "driver/compile.hpp"
+
+#include <string>
 #include <string_view>
 
 namespace sheerpole {
@@ -13,5 +16,16 @@ void print_progress(std::string_view text);
 /// Colours are for terminals, and not where NO_COLOR is set.
 bool out_has_colour();
 bool error_has_colour();
+
+/// What the command returns to the shell.
+enum ExitCode : int {
+  exit_clean = 0,  ///< no finding of severity error
+  exit_errors = 1, ///< at least one
+  exit_usage = 2,  ///< the command line, or a folder that can not be written to
+  exit_fault = 3   ///< a fault of the compiler or of a back end
+};
+
+/// Findings in the form asked for: text, lines, json or sarif.
+std::string show_findings(const Compilation& compilation, const std::string& form, bool colour);
 
 } // namespace sheerpole

@@ -1,9 +1,14 @@
 #include "driver/write_bundle.hpp"
 
+#include "driver/terminal.hpp"
+
 #include <algorithm>
+#include <cerrno>
 #include <filesystem>
 #include <fstream>
+#include <sys/stat.h>
 #include <system_error>
+#include <unistd.h>
 
 namespace sheerpole {
 
@@ -23,6 +28,17 @@ void remove_all_of(const std::vector<std::filesystem::path>& paths) {
   std::error_code ignored;
   for (const auto& path : paths)
     std::filesystem::remove(path, ignored);
+}
+
+bool write_all(int file, std::string_view bytes) {
+  while (!bytes.empty()) {
+    const ssize_t written = write(file, bytes.data(), bytes.size());
+    if (written < 0 && errno != EINTR)
+      return false;
+    if (written > 0)
+      bytes.remove_prefix(static_cast<std::size_t>(written));
+  }
+  return true;
 }
 
 } // namespace
@@ -82,6 +98,42 @@ std::string describe(const WriteFailure& failure) {
     return "can not write " + failure.what;
   }
   return failure.what;
+}
+
+bool replace_file(const std::string& path, std::string_view bytes) {
+  std::error_code error;
+  const std::filesystem::path target = std::filesystem::canonical(path, error);
+  struct stat old {};
+  // A file that may not be written to is not replaced either, though its folder would allow it.
+  if (error || stat(target.c_str(), &old) != 0 || access(target.c_str(), W_OK) != 0)
+    return false;
+  std::string waiting = target.string() + ".XXXXXX";
+  const int file = mkstemp(waiting.data());
+  if (file < 0)
+    return false;
+  // On the disk before it takes the name: after a power cut there is a whole file under it.
+  bool done = write_all(file, bytes) && fchmod(file, old.st_mode & 07777) == 0 && fsync(file) == 0;
+  done = close(file) == 0 && done;
+  if (done)
+    std::filesystem::rename(waiting, target, error);
+  if (!done || error) {
+    std::filesystem::remove(waiting, error);
+    return false;
+  }
+  return true;
+}
+
+int write_and_tell(const OutputBundle& bundle, const std::string& folder, std::vector<std::string>* paths) {
+  const auto written = write_bundle(bundle, folder);
+  if (!written.ok()) {
+    print_error("sheerpole: " + describe(written.error()) + "; nothing was written\n");
+    return is_fault(written.error()) ? exit_fault : exit_usage;
+  }
+  for (const std::string& path : written.value())
+    print_out("wrote " + path + "\n");
+  if (paths != nullptr)
+    *paths = written.value();
+  return exit_clean;
 }
 
 } // namespace sheerpole

@@ -4,6 +4,7 @@
 #include "base/result.hpp"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace sheerpole {
@@ -32,5 +33,17 @@ std::string describe(const WriteFailure& failure);
 /// their real names. Returns the paths, in the order of the files.
 Result<std::vector<std::string>, WriteFailure> write_bundle(const OutputBundle& bundle,
                                                             const std::string& folder);
+
+/// Puts a new text in the place of a file that is there. The text is written to a file beside it first,
+/// which then takes the name and the permissions of the old one: whoever reads finds the one or the other
+/// and never half of it. A link is followed. False when the folder or the disk does not allow it; the file
+/// is then as it was.
+bool replace_file(const std::string& path, std::string_view bytes);
+
+/// Writes the files into the folder and tells each, or why none was written. Exit code: clean; usage when
+/// the folder can not be written to; fault when a back end named its files badly. `paths` receives the
+/// paths of the files.
+int write_and_tell(const OutputBundle& bundle, const std::string& folder,
+                   std::vector<std::string>* paths = nullptr);
 
 } // namespace sheerpole

@@ -8,6 +8,8 @@
 #include <cstdint>
 #include <initializer_list>
 #include <string>
+#include <type_traits>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -23,6 +25,11 @@ struct Share {
   double value = 0.0;
   friend bool operator==(const Share&, const Share&) = default;
 };
+/// A plain number with all the figures that it has.
+struct Number {
+  double value = 0.0;
+  friend bool operator==(const Number&, const Number&) = default;
+};
 /// A plain number with so many decimals at the most, idle zeros left out: {1.5, 2} is "1.5".
 struct Decimal {
   double value = 0.0;
@@ -34,11 +41,6 @@ struct Fixed {
   double value = 0.0;
   int decimals = 2;
   friend bool operator==(const Fixed&, const Fixed&) = default;
-};
-/// A plain number with as few digits as bring it back: 0.65 is "0.65".
-struct Number {
-  double value = 0.0;
-  friend bool operator==(const Number&, const Number&) = default;
 };
 /// A number of things.
 struct Count {
@@ -60,6 +62,11 @@ struct Words {
   std::string text;
   friend bool operator==(const Words&, const Words&) = default;
 };
+/// One of a kind of things, by the word of the language for it: "a jaw", "an eye".
+struct OneOf {
+  std::string kind;
+  friend bool operator==(const OneOf&, const OneOf&) = default;
+};
 /// How several remarks or names stand one behind the other.
 enum class Join : std::uint8_t {
   comma,     ///< "a, b, c"
@@ -72,11 +79,12 @@ enum class Join : std::uint8_t {
 struct Remarks {
   std::vector<Remark> all;
   Join join = Join::comma;
-  friend bool operator==(const Remarks&, const Remarks&);
+  friend bool operator==(const Remarks& a, const Remarks& b);
 };
 
-using RemarkArgument = std::variant<Length, Force, Share, Decimal, Fixed, Number, Count, Angle, Temperature, Words, WhichEnd,
-                                    PointId, MaterialId, SpliceId, PartId, StayId, Remarks>;
+using RemarkArgument =
+    std::variant<Length, Force, Share, Number, Decimal, Fixed, Count, Angle, Temperature, Words, OneOf,
+                 WhichEnd, PointId, MaterialId, SpliceId, PartId, StayId, Remarks>;
 
 /// Which table of words a phrase stands in. Each has an enumeration of phrases beside what is calculated
 /// and a file in wording/.
@@ -94,7 +102,16 @@ enum class PhraseSubject : std::uint8_t {
   uncertainty,
   change,
   stock,
-  check
+  // What the checks say, by the subject of the check; their phrases are in wording/checks/.
+  common_check,
+  length_check,
+  securing_check,
+  adjuster_check,
+  splice_check,
+  geometry_check,
+  strength_check,
+  evidence_check,
+  own_rule
 };
 
 /// What a calculation has to say, without a word of English: which phrase, and what fills it in. Phrases of
@@ -106,8 +123,14 @@ public:
   Remark() = default;
 
   template <class Phrase>
-  Remark(Phrase phrase, std::initializer_list<RemarkArgument> arguments = {})
+  requires std::is_enum_v<Phrase> Remark(Phrase phrase,
+                                         std::initializer_list<RemarkArgument> arguments = {})
       : subject_(subject_of(phrase)), number_(static_cast<std::uint16_t>(phrase)), arguments_(arguments) {}
+
+  template <class Phrase>
+  requires std::is_enum_v<Phrase> Remark(Phrase phrase, std::vector<RemarkArgument> arguments)
+      : subject_(subject_of(phrase)), number_(static_cast<std::uint16_t>(phrase)),
+        arguments_(std::move(arguments)) {}
 
   bool empty() const { return subject_ == PhraseSubject::none; }
   PhraseSubject subject() const { return subject_; }
@@ -120,13 +143,17 @@ public:
     return subject_ == subject_of(phrase) && number_ == static_cast<std::uint16_t>(phrase);
   }
 
-  friend bool operator==(const Remark&, const Remark&) = default;
-
 private:
   PhraseSubject subject_ = PhraseSubject::none;
   std::uint16_t number_ = 0;
   std::vector<RemarkArgument> arguments_;
+
+  friend bool operator==(const Remark& a, const Remark& b);
 };
+
+inline bool operator==(const Remark& a, const Remark& b) {
+  return a.subject_ == b.subject_ && a.number_ == b.number_ && a.arguments_ == b.arguments_;
+}
 
 inline bool operator==(const Remarks& a, const Remarks& b) {
   return a.join == b.join && a.all == b.all;

@@ -47,7 +47,8 @@ std::vector<DraftReason> reasons_of(const Piece& piece) {
 
 std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sources, Rig rig,
                                            Derived derived, std::vector<Diagnostic> findings,
-                                           std::vector<CheckResult> results) {
+                                           std::vector<CheckResult> results,
+                                           std::vector<LimitUse> limit_uses) {
   const auto is_error = [](const Diagnostic& finding) { return finding.severity == Severity::error; };
   if (std::any_of(findings.begin(), findings.end(), is_error))
     return std::nullopt;
@@ -57,6 +58,7 @@ std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sour
   checked.derived_ = std::move(derived);
   checked.findings_ = std::move(findings);
   checked.results_ = std::move(results);
+  checked.limit_uses_ = std::move(limit_uses);
   for (const DerivedStay& stay : checked.derived_.stays)
     for (const Piece& piece : stay.pieces) {
       for (const std::string& trial : checked.rig_[stay.stay].trials)

@@ -21,22 +21,23 @@ public:
   std::string operator()(Length length) const { return length_text(length); }
   std::string operator()(Force force) const { return force_text(force); }
   std::string operator()(Share share) const { return percent_text(share.value); }
+  std::string operator()(Number number) const { return format_number(number.value); }
   std::string operator()(Decimal number) const { return trimmed_number(number.value, number.decimals); }
   std::string operator()(Fixed number) const { return format_fixed(number.value, number.decimals); }
-  std::string operator()(Number number) const { return format_number(number.value); }
   std::string operator()(WhichEnd end) const { return std::string(word_of(end)); }
   std::string operator()(Count count) const { return std::to_string(count.value); }
   std::string operator()(Angle angle) const { return angle_text(angle.radians); }
   std::string operator()(Temperature temperature) const { return temperature_text(temperature.kelvin); }
   std::string operator()(const Words& words) const { return words.text; }
+  std::string operator()(const OneOf& one) const {
+    return (one.kind.find_first_of("aeiou") == 0 ? "an " : "a ") + one.kind;
+  }
   std::string operator()(PointId id) const { return rig_[id].name; }
   std::string operator()(MaterialId id) const { return rig_[id].name; }
   std::string operator()(SpliceId id) const { return rig_[id].name; }
   std::string operator()(PartId id) const { return rig_[id].name; }
   std::string operator()(StayId id) const { return rig_[id].name; }
-  std::string operator()(const Remarks& remarks) const {
-    return joined(say_each(rig_, remarks.all), remarks.join);
-  }
+  std::string operator()(const Remarks& remarks) const { return say(rig_, remarks); }
 
 private:
   const Rig& rig_;
@@ -66,6 +67,10 @@ std::string say(const Rig& rig, const Remark& remark) {
     text += std::visit(ArgumentWords(rig), remark.arguments()[place]);
   }
   return text;
+}
+
+std::string say(const Rig& rig, const Remarks& remarks) {
+  return joined(say_each(rig, remarks.all), remarks.join);
 }
 
 std::vector<std::string> say_each(const Rig& rig, const std::vector<Remark>& remarks) {

@@ -18,8 +18,17 @@ constexpr std::string_view word_of(WhichEnd end) {
   return end == WhichEnd::upper ? "aloft" : "below";
 }
 
+/// Several as one, joined as they ask to be; those that say nothing are left out.
+std::string say(const Rig& rig, const Remarks& remarks);
+
 /// Several, each said; those that say nothing are left out.
 std::vector<std::string> say_each(const Rig& rig, const std::vector<Remark>& remarks);
+
+/// The words of a phrase that nothing fills in.
+template <class Phrase>
+std::string said(Phrase phrase) {
+  return std::string(words(phrase));
+}
 
 /// "a, b and c", as `join` says; empty texts are left out.
 std::string joined(const std::vector<std::string>& texts, Join join);

@@ -1,5 +1,6 @@
-#include "backend/printed_mark.hpp"
-#include "plugins/cut-list/cut_list_forms.hpp"
+#include "backend/paper_words.hpp"
+#include "backend/printed_sums.hpp"
+#include "plugins/cut-list/cut_list.hpp"
 
 namespace sheerpole {
 
@@ -7,13 +8,6 @@ namespace {
 
 std::string yes_or_no(bool yes) {
   return yes ? "yes" : "no";
-}
-
-std::string joined(const std::vector<std::string>& words, std::string_view between) {
-  std::string text;
-  for (const std::string& word : words)
-    text += (text.empty() ? "" : std::string(between)) + word;
-  return text;
 }
 
 constexpr std::size_t from_below_column = 15;
@@ -84,16 +78,14 @@ void add_bench(const CsvPiece& piece, const ListedPiece& listed, Table& table) {
 void add_rows(const CsvPiece& piece, const PieceSum& sum, Table& table) {
   if (sum.unknown) {
     const Term x{"X", Length{}, "", sum.unknown_source};
-    table.rows.push_back(piece.row("term", x.name, format_tenths({}), true, true, &x));
+    table.rows.push_back(piece.row("term", x.name, format_tenths(Tenths{}), true, true, &x));
   }
   for (const SumSection& section : sum.sections) {
     for (const SumRow& row : section.rows)
       table.rows.push_back(
           piece.row("term", row.term->name, format_tenths(row.amount), false, true, row.term));
-    const bool complete =
-        section.name == "pin-to-pin" || (sum.body_complete && (section.name == "body" || sum.cut_complete));
-    table.rows.push_back(
-        piece.row(section.name, "", format_tenths(section.total), sum.unknown, complete, nullptr));
+    table.rows.push_back(piece.row(std::string(name_of(section.kind)), "", format_tenths(section.total),
+                                   sum.unknown, section.complete, nullptr));
   }
 }
 
@@ -120,9 +112,7 @@ std::string cut_list_csv(const CheckedRig& checked, const std::vector<CutListBlo
                           {"from_below_plus_x"},
                           {"known_to_95_mm", true},
                           {"worst_low_mm", true},
-                          {"worst_high_mm", true}},
-              .rows = {},
-              .notes = {}};
+                          {"worst_high_mm", true}}};
   for (const CutListBlock& block : blocks) {
     const std::size_t off = block.same_rows ? block.pieces.size() : 1;
     std::vector<std::string> names;
@@ -136,9 +126,9 @@ std::string cut_list_csv(const CheckedRig& checked, const std::vector<CutListBlo
       add_rows(piece, listed.sum, table);
       if (const Uncertainty* found = range_of(listed)) {
         std::vector<std::string>& cut = table.rows.back();
-        cut[range_column] = format_tenths(Tenths::of(found->expanded));
-        cut[range_column + 1] = format_tenths(Tenths::of(found->worst_low));
-        cut[range_column + 2] = format_tenths(Tenths::of(found->worst_high));
+        cut[range_column] = format_tenths(found->expanded);
+        cut[range_column + 1] = format_tenths(found->worst_low);
+        cut[range_column + 2] = format_tenths(found->worst_high);
       }
       add_bench(piece, listed, table);
     }

@@ -1,6 +1,7 @@
-#include "plugins/cut-list/cut_list_forms.hpp"
+#include "backend/json/json.hpp"
+#include "plugins/cut-list/cut_list.hpp"
 
-#include "backend/json/behaviour_json.hpp"
+#include "backend/json/json_parts.hpp"
 
 namespace sheerpole {
 
@@ -21,7 +22,7 @@ Json line_json(const LineMaterial& line) {
   return {{"name", line.name},
           {"title", line.title},
           {"kind", name_of(line.kind)},
-          {"construction", line.construction},
+          {"construction", line.construction.text},
           {"grade", line.grade},
           {"size", line.size.name},
           {"diameter_mm", json_millimetres(line.diameter.value)}};
@@ -44,7 +45,7 @@ Json section_json(const SumSection& section, const SourceSet& sources) {
     term["printed_mm"] = printed_mm(row.amount);
     rows.push_back(std::move(term));
   }
-  return {{"name", section.name},
+  return {{"name", std::string(name_of(section.kind))},
           {"rows", std::move(rows)},
           {"total_mm", json_millimetres(section.exact)},
           {"printed_total_mm", printed_mm(section.total)}};
@@ -110,7 +111,7 @@ Json piece_json(const CheckedRig& checked, const ListedPiece& listed) {
             {"not_corrected", listed.derived->not_corrected},
             {"uncertainty", Json()}};
   if (const Uncertainty* found = range_of(listed))
-    json["uncertainty"] = uncertainty_json(*found, checked.derived());
+    json["uncertainty"] = uncertainty_json(checked.rig(), *found, checked.derived());
   for (const RouteComparison& other : listed.derived->other_routes)
     json["other_routes"].push_back({{"route", name_of(other.other)},
                                     {"length_mm", json_millimetres(other.length)},

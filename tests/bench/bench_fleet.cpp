@@ -5,7 +5,6 @@
 #include "driver/find/find_in_rig.hpp"
 #include "driver/fleet/fleet_boat.hpp"
 #include "driver/fleet/in_order.hpp"
-#include "driver/fleet/workers.hpp"
 #include "syntax/prepare_for_threads.hpp"
 
 #include <benchmark/benchmark.h>

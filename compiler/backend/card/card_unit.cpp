@@ -1,5 +1,6 @@
 #include "backend/card/card_unit.hpp"
 
+#include "backend/tenths.hpp"
 #include "calculate/facts.hpp"
 #include "units/format_length.hpp"
 
@@ -108,13 +109,7 @@ CardUnit card_unit(const Rig& rig) {
 }
 
 std::string card_text(const CardUnit& unit, CardLength length) {
-  const bool negative = length.parts < 0;
-  const std::string amount = size_text(unit, negative ? -length.parts : length.parts);
-  if (!length.unknown)
-    return (negative ? "-" : "") + amount;
-  if (length.parts == 0)
-    return "X";
-  return (negative ? "X - " : "X + ") + amount;
+  return with_x(length.unknown, length.parts, size_text(unit, std::abs(length.parts)));
 }
 
 std::string card_amount(const CardUnit& unit, CardLength length) {

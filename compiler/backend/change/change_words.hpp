@@ -1,5 +1,6 @@
 #pragma once
 
+#include "backend/page/document.hpp"
 #include "backend/tenths.hpp"
 #include "calculate/change/rig_change.hpp"
 #include "results/checked_rig.hpp"
@@ -47,5 +48,10 @@ struct FindingsChange {
   std::vector<const Diagnostic*> gone;
 };
 FindingsChange findings_change(const CheckedRig& was, const CheckedRig& is);
+
+/// What differs between two rigs, at the end of the document: a heading of level 3 a stay with why, lengths
+/// and what becomes of its line, and its strips before and after; parts, lines to order, findings that are
+/// new or gone. Says so when nothing differs.
+void add_change(const CheckedRig& was, const CheckedRig& is, Document& document);
 
 } // namespace sheerpole

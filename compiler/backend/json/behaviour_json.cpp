@@ -1,6 +1,8 @@
-#include "backend/json/behaviour_json.hpp"
+#include "backend/json/json_parts.hpp"
 
-#include "backend/json/sourced_json.hpp"
+#include "backend/json/json.hpp"
+#include "wording/phrase_table.hpp"
+#include "wording/say.hpp"
 
 namespace sheerpole {
 
@@ -82,17 +84,17 @@ Json fits_json(const DerivedStay& stay, const Rig& rig) {
   return json;
 }
 
-Json joints_json(const DerivedStay& stay) {
+Json joints_json(const DerivedStay& stay, const Rig& rig) {
   static constexpr const char* results[] = {"pass", "finding", "not checked"};
   Json json = Json::array();
   for (const Joint& joint : stay.joints) {
     Json checks = Json::array();
     for (const JointCheck& check : joint.checks)
-      checks.push_back({{"slug", check.slug},
+      checks.push_back({{"slug", slug_of(check.finding)},
                         {"result", results[static_cast<std::size_t>(check.result)]},
-                        {"words", check.words},
+                        {"words", say(rig, check.words)},
                         {"play_mm", json_millimetres(check.play)}});
-    json.push_back({{"name", joint.name},
+    json.push_back({{"name", say(rig, joint.name)},
                     {"upper_item", joint.upper},
                     {"lower_item", joint.lower},
                     {"checks", std::move(checks)}});
@@ -102,7 +104,7 @@ Json joints_json(const DerivedStay& stay) {
 
 } // namespace
 
-Json uncertainty_json(const Uncertainty& found, const Derived& derived) {
+Json uncertainty_json(const Rig& rig, const Uncertainty& found, const Derived& derived) {
   Json json{{"worst_low_mm", json_millimetres(found.worst_low)},
             {"worst_high_mm", json_millimetres(found.worst_high)},
             {"standard_mm", json_millimetres(found.standard)},
@@ -113,25 +115,25 @@ Json uncertainty_json(const Uncertainty& found, const Derived& derived) {
             {"drawn_high_mm", json_millimetres(found.drawn_high)},
             {"drawn_standard_mm", json_millimetres(found.drawn_standard)},
             {"adjuster_reaches", optional_number(found.reaches)},
-            {"without_bound", found.without_bound},
+            {"without_bound", say_each(rig, found.without_bound)},
             {"shares", Json::array()}};
   for (const UncertaintyShare& share : found.shares)
-    json["shares"].push_back({{"input", derived.inputs[share.input].name},
-                              {"distribution", name_of(derived.inputs[share.input].distribution)},
+    json["shares"].push_back({{"input", say(rig, derived.inputs[share.input].name)},
+                              {"distribution", words(derived.inputs[share.input].distribution)},
                               {"per_bound_mm", json_millimetres(share.per_bound)},
                               {"standard_mm", json_millimetres(share.standard)},
                               {"share", share.share}});
   return json;
 }
 
-Json inputs_json(const Derived& derived, const SourceSet& sources) {
+Json inputs_json(const Rig& rig, const Derived& derived, const SourceSet& sources) {
   Json json = Json::array();
   for (const UncertainInput& input : derived.inputs) {
     Provenance where;
     where.place = input.place;
-    json.push_back({{"name", input.name},
+    json.push_back({{"name", say(rig, input.name)},
                     {"bound", input.bound},
-                    {"distribution", name_of(input.distribution)},
+                    {"distribution", words(input.distribution)},
                     {"degrees_of_freedom", input.freedom},
                     {"place", provenance_json(where, sources)["place"]}});
   }
@@ -158,7 +160,7 @@ Json bench_json(const Piece& piece) {
 
 void add_behaviour_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, Json& json) {
   json["not_corrected"] = stay.not_corrected;
-  json["uncertainty"] = stay.uncertainty ? uncertainty_json(*stay.uncertainty, derived) : Json();
+  json["uncertainty"] = stay.uncertainty ? uncertainty_json(rig, *stay.uncertainty, derived) : Json();
   json["account"] = account_json(stay.account);
   json["temperature"] = temperature_json(stay.thermal);
   json["tensions"] = tensions_json(stay);
@@ -179,7 +181,7 @@ void add_behaviour_json(const DerivedStay& stay, const Derived& derived, const R
                            {"centre_height_mm", json_millimetres(stay.replacement->centre_height)},
                            {"not_checked", stay.replacement->not_checked}};
   json["fits"] = fits_json(stay, rig);
-  json["joints"] = joints_json(stay);
+  json["joints"] = joints_json(stay, rig);
 }
 
 } // namespace sheerpole

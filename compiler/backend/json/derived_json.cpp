@@ -1,12 +1,31 @@
-#include "backend/json/behaviour_json.hpp"
 #include "backend/json/json.hpp"
-#include "backend/json/sourced_json.hpp"
-#include "backend/json/strength_json.hpp"
-#include "backend/source_words.hpp"
+#include "backend/json/json_parts.hpp"
+#include "backend/paper_words.hpp"
 
 namespace sheerpole {
 
 namespace {
+
+constexpr const char* kinds[] = {"line", "other line", "part", "lashing", "pin", "hole"};
+
+Json place_json(const std::optional<std::size_t>& place) {
+  return place ? Json(*place) : Json();
+}
+
+Json link_json(const ChainLink& link, const SourceSet& sources) {
+  Json lacking = Json::array();
+  for (const UnstatedStrength& one : link.not_stated)
+    lacking.push_back({{"property", one.property}, {"of", one.of}});
+  return {{"kind", kinds[static_cast<std::size_t>(link.kind)]},
+          {"item", link.item},
+          {"name", link.name},
+          {"newtons", link.break_load ? Json(link.break_load->newtons()) : Json()},
+          {"how", link.how},
+          {"not_stated", std::move(lacking)},
+          {"meant", link.meant},
+          {"counted", link.counted},
+          {"provenance", provenance_json(link.provenance, sources)}};
+}
 
 Json end_json(const PieceEnd& end) {
   return {{"part", end.part}, {"title", end.title}, {"splice", end.splice}, {"note", end.note}};
@@ -59,20 +78,60 @@ Json stay_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, 
   for (const TakeUp& adjuster : stay.adjusters)
     json["adjusters"].push_back(adjuster_json(adjuster, rig, sources));
   add_behaviour_json(stay, derived, rig, json);
-  json["chain"] = chain_json(stay.chain, sources);
+  json["chain"] = chain_json(rig, stay.chain, sources);
   return json;
 }
 
 } // namespace
 
+Json chain_json(const StayChain& chain, const SourceSet& sources) {
+  Json json{{"links", Json::array()},
+            {"line", place_json(chain.line)},
+            {"weakest", place_json(chain.weakest)},
+            {"unknown", chain.unknown}};
+  for (const ChainLink& link : chain.links)
+    json["links"].push_back(link_json(link, sources));
+  return json;
+}
+
+Json screenings_json(const Derived& derived, const SourceSet& sources) {
+  Json json = Json::array();
+  for (const LoadScreening& screening : derived.load_screenings) {
+    Json inputs = Json::array();
+    for (const ScreeningNumber& input : screening.inputs)
+      inputs.push_back({{"name", input.name},
+                        {"si", input.value.si},
+                        {"how", input.how},
+                        {"provenance", provenance_json(input.provenance, sources)}});
+    Json results = Json::array();
+    for (const ScreeningNumber& result : screening.results)
+      results.push_back({{"name", result.name}, {"si", result.value.si}, {"how", result.how}});
+    Json panels = Json::array();
+    for (const MastPanel& panel : screening.panels)
+      panels.push_back({{"name", panel.name},
+                        {"length_mm", json_millimetres(panel.length)},
+                        {"compression_newtons", panel.compression.newtons()}});
+    json.push_back({{"method", name_of(screening.method)},
+                    {"publication", publication_of(screening.method)},
+                    {"of", screening.of},
+                    {"inputs", std::move(inputs)},
+                    {"results", std::move(results)},
+                    {"not_checked", screening.not_checked},
+                    {"notes", screening.notes},
+                    {"spar", screening.spar},
+                    {"panels", std::move(panels)}});
+  }
+  return json;
+}
+
 Json derived_json(const CheckedRig& checked) {
   Json json{{"draws", checked.derived().draws},
             {"seed", checked.derived().seed},
-            {"inputs", inputs_json(checked.derived(), checked.sources())},
+            {"inputs", inputs_json(checked.rig(), checked.derived(), checked.sources())},
             {"stays", Json::array()}};
   for (const DerivedStay& stay : checked.derived().stays)
     json["stays"].push_back(stay_json(stay, checked.derived(), checked.rig(), checked.sources()));
-  json["load_screenings"] = screenings_json(checked.derived(), checked.sources());
+  json["load_screenings"] = screenings_json(checked.rig(), checked.derived(), checked.sources());
   return json;
 }
 

@@ -7,6 +7,32 @@
 
 namespace sheerpole {
 
+namespace {
+
+Json draft_reasons_json(const CheckedRig& checked) {
+  Json reasons = Json::array();
+  for (const DraftReason& reason : checked.draft_reasons())
+    reasons.push_back({{"subject", reason.subject}, {"reason", reason.reason}, {"mend", reason.mend}});
+  return reasons;
+}
+
+/// As they are written anywhere else, docs/findings/format.md.
+Json findings_json(const CheckedRig& checked) {
+  return Json::parse(render_json(checked.findings(), checked.sources()))["findings"];
+}
+
+Json results_json(const CheckedRig& checked) {
+  Json results = Json::array();
+  for (const CheckResult& result : checked.results())
+    results.push_back({{"check", result.check},
+                       {"subject", result.subject},
+                       {"outcome", name_of(result.outcome)},
+                       {"words", result.words}});
+  return results;
+}
+
+} // namespace
+
 double json_millimetres(Length length) {
   const std::string text = format_millimetres(length, 6);
   double value = 0.0;
@@ -49,32 +75,6 @@ Json sum_json(const LengthSum& sum, const SourceSet& sources) {
           {"known_mm", json_millimetres(sum.known())},
           {"terms", std::move(terms)}};
 }
-
-namespace {
-
-Json draft_reasons_json(const CheckedRig& checked) {
-  Json reasons = Json::array();
-  for (const DraftReason& reason : checked.draft_reasons())
-    reasons.push_back({{"subject", reason.subject}, {"reason", reason.reason}, {"mend", reason.mend}});
-  return reasons;
-}
-
-/// As they are written anywhere else, docs/findings/format.md.
-Json findings_json(const CheckedRig& checked) {
-  return Json::parse(render_json(checked.findings(), checked.sources()))["findings"];
-}
-
-Json results_json(const CheckedRig& checked) {
-  Json results = Json::array();
-  for (const CheckResult& result : checked.results())
-    results.push_back({{"check", result.check},
-                       {"subject", result.subject},
-                       {"outcome", name_of(result.outcome)},
-                       {"words", result.words}});
-  return results;
-}
-
-} // namespace
 
 Json request_json(const CheckedRig& checked) {
   return {{"format", "sheerpole-request"},

@@ -1,6 +1,5 @@
 #include "backend/json/json.hpp"
-#include "backend/json/records_json.hpp"
-#include "backend/json/sourced_json.hpp"
+#include "backend/json/json_parts.hpp"
 
 namespace sheerpole {
 
@@ -47,7 +46,7 @@ Json material_json(const LineMaterial& material, const SourceSet& sources) {
   return {{"name", material.name},
           {"title", material.title},
           {"kind", name_of(material.kind)},
-          {"construction", material.construction},
+          {"construction", material.construction.text},
           {"grade", material.grade},
           {"size", material.size.name},
           {"diameter", sourced_json(material.diameter, sources)},

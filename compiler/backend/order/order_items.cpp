@@ -1,6 +1,7 @@
 #include "backend/order/order_items.hpp"
 
-#include "backend/piece_sum.hpp"
+#include "backend/paper_words.hpp"
+#include "backend/printed_sums.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/joints/joint.hpp"
 #include "units/format_length.hpp"
@@ -43,7 +44,7 @@ private:
     });
     if (found != items_.end())
       return *found;
-    items_.push_back({.group = group, .name = name, .what = {}, .size = {}, .stays = {}, .notes = {}});
+    items_.push_back({.group = group, .name = name, .what = {}, .size = {}, .stays = {}});
     return items_.back();
   }
 
@@ -76,7 +77,7 @@ private:
   OrderItem& line_item(const LineMaterial& line) {
     OrderItem& found = item("Lines", line.name);
     if (found.what.empty()) {
-      found.what = line.construction + (line.grade.empty() ? "" : ", " + line.grade);
+      found.what = line.construction.text + led_by(", ", line.grade);
       found.size = line.size.name;
       found.in_metres = true;
       found.in_hand = in_stock(line);
@@ -137,10 +138,7 @@ private:
     if (part.screw)
       add(part.screw->thread.designation + (part.screw->pair ? ", right and left hand" : ""));
     add(fact_text(part.particulars, "size"));
-    std::string text;
-    for (const std::string& size : sizes)
-      text += (text.empty() ? "" : "; ") + size;
-    return text;
+    return joined(sizes, "; ");
   }
 
   void add_hardware(const Stay& stay) {
@@ -218,7 +216,7 @@ private:
       if (line == rig_.materials.end())
         continue;
       OrderItem& ordered = item("Small parts", line->name);
-      ordered.what = line->construction + ", cord of lashings";
+      ordered.what = line->construction.text + ", cord of lashings";
       ordered.size = line->size.name;
       ordered.in_metres = true;
       ordered.supplier = fact_text(line->particulars, "supplier");

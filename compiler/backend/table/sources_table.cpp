@@ -1,9 +1,11 @@
-#include "backend/source_words.hpp"
+#include "backend/paper_words.hpp"
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
 #include "units/format_length.hpp"
 
 #include <fmt/format.h>
+
+#include <utility>
 
 namespace sheerpole {
 
@@ -22,7 +24,7 @@ public:
       add(one.name + " of " + of, one.text, one.value.provenance);
   }
   void add(const std::string& what, const Sourced<Length>& length) {
-    add(what, format_tenths(Tenths::of(length.value)) + " mm", length.provenance);
+    add(what, format_tenths(length.value) + " mm", length.provenance);
   }
   void add(const std::string& what, const std::optional<Sourced<Length>>& length) {
     if (length)
@@ -30,9 +32,8 @@ public:
   }
   void add(const std::string& what, const Sourced<RopeMeasure>& measure) {
     add(what,
-        measure.value.in_diameters
-            ? format_number(measure.value.amount) + " d"
-            : format_tenths(Tenths::of(Length::metres(measure.value.amount))) + " mm",
+        measure.value.in_diameters ? format_number(measure.value.amount) + " d"
+                                   : format_tenths(Length::metres(measure.value.amount)) + " mm",
         measure.provenance);
   }
   void add(const std::string& what, const std::optional<Sourced<RopeMeasure>>& measure) {
@@ -71,11 +72,12 @@ void add_boat(const Rig& rig, SourceRows& rows) {
   rows.add("pair tolerance of the boat", rig.boat.pair_tolerance);
   for (const Spar& spar : rig.spars)
     rows.add(spar.name, spar.particulars);
+  for (const Spreader& spreader : rig.spreaders)
+    rows.add(spreader.name, spreader.particulars);
   for (const Point& point : rig.points)
     rows.add("point " + point.name,
-             fmt::format("({}, {}, {}) mm", format_tenths(Tenths::of(point.position.x)),
-                         format_tenths(Tenths::of(point.position.y)),
-                         format_tenths(Tenths::of(point.position.z))),
+             fmt::format("({}, {}, {}) mm", format_tenths(point.position.x),
+                         format_tenths(point.position.y), format_tenths(point.position.z)),
              point.provenance);
 }
 
@@ -111,6 +113,17 @@ void add_part(const Part& part, SourceRows& rows) {
   rows.add(part.name, part.particulars);
 }
 
+void add_item(const Rig& rig, const StackItem& item, const std::string& in, SourceRows& rows) {
+  const std::string what =
+      fmt::format("{} in {}", item.kind == StackItem::Kind::line ? "line" : rig[item.part].name, in);
+  if (item.open)
+    rows.add_share("opening of " + what, item.open);
+  else
+    rows.add("setting of " + what, item.set_length);
+  rows.add("spare bury at " + what, item.spare_bury);
+  rows.add("length of " + what, item.line_length);
+}
+
 void add_stay(const Rig& rig, const Stay& stay, SourceRows& rows) {
   rows.add("pin-to-pin of " + stay.name, stay.stated_pin_to_pin);
   rows.add(stay.name, stay.particulars);
@@ -118,26 +131,40 @@ void add_stay(const Rig& rig, const Stay& stay, SourceRows& rows) {
     for (std::size_t i = 0; i < reading.runs.size(); ++i)
       rows.add(fmt::format("reading of {}, run {}", stay.name, i + 1), reading.runs[i]);
     rows.add(fmt::format("reading of {}, offset", stay.name), reading.offset);
+    rows.add(fmt::format("reading of {}, hoist offset", stay.name), reading.hoist_offset);
+    rows.add("reading of " + stay.name, reading.particulars);
   }
-  for (const StackItem& item : stay.stack) {
-    const std::string what = fmt::format(
-        "{} in {}", item.kind == StackItem::Kind::line ? "line" : rig[item.part].name, stay.name);
-    if (item.open)
-      rows.add_share("opening of " + what, item.open);
-    else
-      rows.add("setting of " + what, item.set_length);
-    rows.add("spare bury at " + what, item.spare_bury);
-    rows.add("length of " + what, item.line_length);
-  }
+  for (const StackItem& item : stay.stack)
+    add_item(rig, item, stay.name, rows);
+}
+
+/// What is kept as written, and what the boat or her owner is held to.
+void add_records(const Rig& rig, SourceRows& rows) {
+  for (const State& state : rig.states)
+    for (const StatePosition& position : state.positions)
+      for (const StackItem& item : position.as_set)
+        add_item(rig, item, rig[position.stay].name + " as " + state.name, rows);
+  for (const Record& record : rig.records)
+    rows.add(record.kind + led_by(" ", record.name), record.facts);
+  for (const StatedLimit& limit : rig.limits.stated())
+    rows.add("limit " + std::string(row_of(limit.limit).name), rig.limits.text(limit.limit),
+             limit.provenance);
+  for (const Expectation& expected : rig.expectations)
+    for (const StayId stay : expected.stays)
+      rows.add("expected " + expected.quantity + " of " + rig[stay].name, expected.value);
+  for (const UserRule& rule : rig.rules)
+    for (const auto& [name, bound] :
+         {std::pair("at-least", &rule.at_least), std::pair("at-most", &rule.at_most)})
+      if (*bound)
+        rows.add(fmt::format("{} of rule {}", name, rule.name), (*bound)->provenance.written,
+                 (*bound)->provenance);
 }
 
 } // namespace
 
 Table sources_table(const CheckedRig& checked) {
   Table table{.title = "Every number of the rig files and where it is from",
-              .columns = {{"number"}, {"value", true}, {"as written"}, {"source"}, {"note"}, {"place"}},
-              .rows = {},
-              .notes = {}};
+              .columns = {{"number"}, {"value", true}, {"as written"}, {"source"}, {"note"}, {"place"}}};
   SourceRows rows(checked, table);
   const Rig& rig = checked.rig();
   add_boat(rig, rows);
@@ -146,6 +173,7 @@ Table sources_table(const CheckedRig& checked) {
     add_part(part, rows);
   for (const Stay& stay : rig.stays)
     add_stay(rig, stay, rows);
+  add_records(rig, rows);
   return table;
 }
 

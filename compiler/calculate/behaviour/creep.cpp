@@ -1,8 +1,7 @@
 #include "calculate/behaviour/creep.hpp"
 
 #include "calculate/facts.hpp"
-#include "calculate/physics/creep_rate.hpp"
-#include "calculate/physics/creep_table.hpp"
+#include "calculate/physics/fibre_creep.hpp"
 #include "units/si_factors.hpp"
 
 #include <utility>

@@ -2,10 +2,9 @@
 
 #include "calculate/facts.hpp"
 #include "calculate/length/path_length.hpp"
-#include "calculate/physics/elastic_stretch.hpp"
-#include "calculate/physics/parabola_sag.hpp"
-#include "calculate/physics/physical_constants.hpp"
-#include "calculate/physics/taut_string.hpp"
+#include "calculate/physics/hanging_line.hpp"
+#include "calculate/physics/line_deformation.hpp"
+#include "calculate/physics/physical_values.hpp"
 
 #include <algorithm>
 #include <cmath>

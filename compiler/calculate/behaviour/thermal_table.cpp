@@ -2,7 +2,7 @@
 
 #include "calculate/facts.hpp"
 #include "calculate/length/path_length.hpp"
-#include "calculate/physics/thermal_growth.hpp"
+#include "calculate/physics/line_deformation.hpp"
 
 #include <algorithm>
 

@@ -89,7 +89,7 @@ Contraction contraction_of(const Rig& rig, const LineMaterial& material, const S
       result.recovered = test->recovered;
     return result;
   }
-  const bool heat_set = material.construction.find("heat-set") != std::string::npos;
+  const bool heat_set = material.construction.heat_set;
   if (!fact_text(splice.particulars, "contraction-rule").empty() && heat_set) {
     result.left_out = true;
     result.note = CutPhrase::equals_first_creep;

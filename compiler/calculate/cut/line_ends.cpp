@@ -2,7 +2,7 @@
 
 #include "calculate/cut/eye_allowance.hpp"
 #include "calculate/facts.hpp"
-#include "calculate/physics/eye_loop.hpp"
+#include "calculate/physics/rope_work.hpp"
 
 namespace sheerpole {
 

@@ -55,7 +55,7 @@ struct EyeShape {
 };
 
 /// Nothing when the seat or its throat is not stated, or the throat lies within the rope on the seat.
-/// Source: geometry (physics/eye_loop.hpp).
+/// Source: geometry (physics/rope_work.hpp).
 std::optional<EyeShape> eye_shape(const SplicedEnd& end);
 
 /// Rope that the eye uses beyond the bearing, measured by a test wrap and worked out from the seat.

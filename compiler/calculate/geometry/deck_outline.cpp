@@ -1,6 +1,6 @@
 #include "calculate/geometry/deck_outline.hpp"
 
-#include "calculate/geometry/spar_line.hpp"
+#include "calculate/geometry/spar_lines.hpp"
 
 #include <algorithm>
 #include <cmath>

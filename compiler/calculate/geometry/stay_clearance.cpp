@@ -2,7 +2,7 @@
 
 #include "calculate/facts.hpp"
 #include "calculate/geometry/near_lines.hpp"
-#include "calculate/geometry/spar_line.hpp"
+#include "calculate/geometry/spar_lines.hpp"
 
 #include <algorithm>
 #include <array>

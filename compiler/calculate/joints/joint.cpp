@@ -1,13 +1,103 @@
 #include "calculate/joints/joint.hpp"
 
-#include "calculate/joints/ends_that_join.hpp"
+#include "base/internal_error.hpp"
+#include "calculate/joints/joint_phrases.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cstdint>
+#include <string_view>
 #include <utility>
 
 namespace sheerpole {
+
+std::string_view slug_of(JointFinding finding) {
+  switch (finding) {
+  case JointFinding::ends:
+    return "ends";
+  case JointFinding::ends_do_not_join:
+    return "ends-do-not-join";
+  case JointFinding::jaws_meet:
+    return "jaws-meet";
+  case JointFinding::pin_too_big:
+    return "pin-too-big";
+  case JointFinding::pin_loose:
+    return "pin-loose";
+  case JointFinding::pin_too_short:
+    return "pin-too-short";
+  case JointFinding::split_pin_small:
+    return "split-pin-small";
+  case JointFinding::jaw_too_narrow:
+    return "jaw-too-narrow";
+  case JointFinding::jaw_too_wide:
+    return "jaw-too-wide";
+  case JointFinding::jaw_too_shallow:
+    return "jaw-too-shallow";
+  case JointFinding::hole_near_edge:
+    return "hole-near-edge";
+  case JointFinding::hook_too_small:
+    return "hook-too-small";
+  case JointFinding::tee_too_big:
+    return "tee-too-big";
+  case JointFinding::tee_pulls_through:
+    return "tee-pulls-through";
+  case JointFinding::thread_differs:
+    return "thread-differs";
+  case JointFinding::hand_differs:
+    return "hand-differs";
+  case JointFinding::stud_engaged_short:
+    return "stud-engaged-short";
+  case JointFinding::stud_too_long:
+    return "stud-too-long";
+  case JointFinding::wire_size_differs:
+    return "wire-size-differs";
+  case JointFinding::wire_construction_differs:
+    return "wire-construction-differs";
+  case JointFinding::seat_too_narrow:
+    return "seat-too-narrow";
+  case JointFinding::seat_too_wide:
+    return "seat-too-wide";
+  case JointFinding::seat_too_small:
+    return "seat-too-small";
+  }
+  internal_error("a comparison at a joint that has no name");
+}
+
+namespace {
+
+struct Pair {
+  std::string_view one;
+  std::string_view other;
+};
+
+constexpr Pair mates[] = {
+    {"jaw", "eye"}, {"stud", "socket"}, {"hook", "eye"}, {"holes", "holes"}, {"tee", "slot"},
+};
+
+constexpr Pair apart[] = {
+    {"jaw", "jaw"},    {"eye", "eye"},     {"stud", "stud"},  {"socket", "socket"}, {"stud", "jaw"},
+    {"stud", "eye"},   {"stud", "hook"},   {"stud", "tee"},   {"stud", "slot"},     {"socket", "jaw"},
+    {"socket", "eye"}, {"socket", "hook"}, {"socket", "tee"}, {"socket", "slot"},   {"tee", "jaw"},
+    {"tee", "eye"},    {"tee", "tee"},
+};
+
+template <std::size_t count>
+bool among(const Pair (&pairs)[count], const End& a, const End& b) {
+  for (const Pair& pair : pairs)
+    if ((a.type == pair.one && b.type == pair.other) || (a.type == pair.other && b.type == pair.one))
+      return true;
+  return false;
+}
+
+} // namespace
+
+bool ends_mate(const End& a, const End& b) {
+  return among(mates, a, b);
+}
+
+bool ends_never_join(const End& a, const End& b) {
+  return among(apart, a, b);
+}
 
 namespace {
 
@@ -91,8 +181,8 @@ std::vector<Joint> joints_of(const Rig& rig, StayId id) {
   const std::vector<std::size_t> items = bearing_items(rig, stay);
   const std::vector<bool> turned = turned_items(facing, items);
   const auto named = [&](std::size_t item) {
-    return facing.is_line(item) ? rig[stay.stack[item].material.value_or(stay.material)].name
-                                : rig[stay.stack[item].part].name;
+    return facing.is_line(item) ? RemarkArgument(stay.stack[item].material.value_or(stay.material))
+                                : RemarkArgument(stay.stack[item].part);
   };
   std::vector<Joint> result;
   for (std::size_t i = 1; i < items.size(); ++i) {
@@ -100,7 +190,7 @@ std::vector<Joint> joints_of(const Rig& rig, StayId id) {
     joint.stay = id;
     joint.upper = items[i - 1];
     joint.lower = items[i];
-    joint.name = named(joint.upper) + " to " + named(joint.lower);
+    joint.name = {JointPhrase::from_to, {named(joint.upper), named(joint.lower)}};
     joint.upper_turned = turned[i - 1];
     joint.lower_turned = turned[i];
     result.push_back(std::move(joint));

@@ -1,6 +1,6 @@
 #include "calculate/physics/elastic_catenary.hpp"
 
-#include "calculate/physics/finite_value.hpp"
+#include "calculate/physics/physical_values.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -2,9 +2,8 @@
 
 #include "calculate/facts.hpp"
 #include "calculate/length/length_sum.hpp"
-#include "calculate/physics/axial_stiffness.hpp"
-#include "calculate/physics/elastic_stretch.hpp"
-#include "calculate/physics/physical_constants.hpp"
+#include "calculate/physics/line_deformation.hpp"
+#include "calculate/physics/physical_values.hpp"
 #include "calculate/physics/tape_correction.hpp"
 
 #include <algorithm>

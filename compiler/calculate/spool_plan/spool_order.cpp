@@ -1,16 +1,84 @@
 #include "calculate/spool_plan/spool_order.hpp"
 
 #include "base/internal_error.hpp"
-#include "calculate/cutting/cutting_order.hpp"
+#include "calculate/cutting/plan_cutting.hpp"
+#include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
-#include "calculate/spool_plan/wanted_piece.hpp"
-#include "calculate/spool_plan/whole_millimetres.hpp"
+#include "calculate/spool_plan/stock_phrases.hpp"
 
 #include <algorithm>
 #include <charconv>
 #include <utility>
 
 namespace sheerpole {
+
+namespace {
+
+/// What the length of a piece lacks.
+Remarks missing_from(const Piece& piece) {
+  if (piece.missing.empty())
+    return {{StockPhrase::no_length_yet}};
+  Remarks result{{}, Join::semicolon};
+  for (const MissingInput& missing : piece.missing)
+    result.all.push_back({StockPhrase::missing, {Words{missing.what}}});
+  return result;
+}
+
+/// Whole links nearest to the cut, as the cut list has them; with spare the links up to it.
+void to_whole_links(WantedPiece& wanted, Length pitch, double spare) {
+  const double links = std::max(1.0, std::round(wanted.cut / pitch));
+  const double with_spare = std::max(links, std::ceil(links * (1.0 + spare) - millimetre_noise));
+  wanted.length_mm = up_to_millimetres(pitch * with_spare);
+  wanted.note = {StockPhrase::links, {Count{static_cast<std::int64_t>(with_spare)}, pitch}};
+}
+
+} // namespace
+
+std::variant<WantedPiece, UnplannedPiece> wanted_piece(const SpoolBoat& boat, const Piece& piece,
+                                                       double spare) {
+  const Stay& stay = (*boat.rig)[piece.stay];
+  const auto not_planned = [&](Remark reason) {
+    return UnplannedPiece{boat.rig, boat.title, piece.name, std::move(reason)};
+  };
+  const auto note = std::find_if(boat.notes.begin(), boat.notes.end(),
+                                 [&](const PieceNote& one) { return one.piece == piece.name; });
+  const bool noted = note != boat.notes.end();
+  if (!piece.missing.empty() || (noted && !note->complete))
+    return not_planned({StockPhrase::not_complete, {missing_from(piece)}});
+
+  WantedPiece wanted;
+  wanted.rig = boat.rig;
+  wanted.boat = boat.title;
+  wanted.stay = stay.base;
+  wanted.side = stay.side;
+  wanted.name = piece.name;
+  wanted.cut = piece.cut.known();
+  if (noted) {
+    wanted.draft_reasons = note->draft_reasons;
+    if (note->listed_cut && *note->listed_cut > wanted.cut)
+      wanted.cut = *note->listed_cut;
+  }
+  if (piece.cut.unknown) {
+    const auto estimate = fact_length(stay.particulars, "estimate");
+    if (!estimate)
+      return not_planned(StockPhrase::no_estimate);
+    wanted.estimated = true;
+    wanted.cut += estimate->value;
+  }
+  if (wanted.cut <= Length{})
+    return not_planned(StockPhrase::nothing_left);
+
+  const LineMaterial& line = (*boat.rig)[piece.material];
+  const auto pitch = fact_length(line.particulars, "pitch");
+  if (line.kind == LineMaterial::Kind::chain && pitch && pitch->value > Length{})
+    to_whole_links(wanted, pitch->value, spare);
+  else
+    wanted.length_mm = up_to_millimetres(wanted.cut * (1.0 + spare));
+  wanted.length_mm = std::max<std::int64_t>(wanted.length_mm, 1);
+  if (wanted.length_mm > longest_cutting_mm)
+    return not_planned(StockPhrase::too_long);
+  return wanted;
+}
 
 namespace {
 
@@ -21,8 +89,8 @@ struct Group {
 };
 
 bool same_line(const LineOrder& order, const LineMaterial& line) {
-  return order.kind == line.kind && order.construction == line.construction && order.grade == line.grade &&
-         same_size(order.size, line.size);
+  return order.kind == line.kind && order.construction == line.construction.text &&
+         order.grade == line.grade && same_size(order.size, line.size);
 }
 
 void add_name(LineOrder& order, const std::string& name, const std::string& boat) {
@@ -41,7 +109,7 @@ std::vector<Group> groups_of(const std::vector<SpoolBoat>& boats) {
       if (group == groups.end()) {
         group = groups.insert(groups.end(), Group{});
         group->order.kind = line.kind;
-        group->order.construction = line.construction;
+        group->order.construction = line.construction.text;
         group->order.grade = line.grade;
         group->order.size = line.size;
       }
@@ -153,7 +221,7 @@ SpoolOrder spool_order(const std::vector<SpoolBoat>& boats) {
         LineOrder& line = group_of(groups, (*boat.rig)[piece.material]).order;
         auto wanted = wanted_piece(boat, piece, line.spare.value);
         if (line.pieces.size() >= static_cast<std::size_t>(most_cutting_pieces))
-          wanted = UnplannedPiece{boat.title, piece.name, "the plan has as many pieces as it can hold"};
+          wanted = UnplannedPiece{boat.rig, boat.title, piece.name, StockPhrase::plan_full};
         if (auto* planned = std::get_if<WantedPiece>(&wanted))
           line.pieces.push_back(std::move(*planned));
         else

@@ -1,8 +1,11 @@
 #pragma once
 
-#include "calculate/cutting/cutting_order.hpp"
-#include "calculate/cutting/cutting_plan.hpp"
+#include "calculate/cutting/plan_cutting.hpp"
 #include "calculate/spool_plan/spool_order.hpp"
+#include "model/rig.hpp"
+
+#include <set>
+#include <string>
 
 namespace sheerpole {
 
@@ -98,5 +101,20 @@ struct SpoolPlan {
 ///
 /// The first two are exact where the plan is proven, the others a best effort.
 SpoolPlan plan_spools(const std::vector<SpoolBoat>& boats, const CuttingLimits& limits = {});
+
+/// Gives names to what is left of stocks, unlike any name of the boats.
+class RestNames {
+public:
+  /// No rest is called like a thing of this rig.
+  void avoid(const Rig& rig);
+  /// `spool-9-rest`, or with a number behind it when that is taken; of a rest of `spool-9-rest` likewise.
+  std::string next(const std::string& stock);
+
+private:
+  std::set<std::string> taken_;
+};
+
+/// The plan of one line, without names for the rests.
+LinePlan plan_line(LineOrder order, const std::vector<StockFile>& files, const CuttingLimits& limits);
 
 } // namespace sheerpole

@@ -1,6 +1,6 @@
 #include "calculate/strength/bridle.hpp"
 
-#include "calculate/physics/finite_value.hpp"
+#include "calculate/physics/physical_values.hpp"
 
 #include <cmath>
 #include <numbers>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "calculate/strength/space_point.hpp"
+#include "calculate/strength/stay_directions.hpp"
 #include "units/force.hpp"
 #include "units/length.hpp"
 

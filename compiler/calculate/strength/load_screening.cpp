@@ -2,6 +2,7 @@
 
 #include "calculate/facts.hpp"
 #include "calculate/strength/screening_inputs.hpp"
+#include "calculate/strength/strength_phrases.hpp"
 
 #include <algorithm>
 
@@ -47,15 +48,9 @@ std::string_view name_of(ScreeningMethod method) {
   return "";
 }
 
-std::string_view publication_of(ScreeningMethod method) {
-  switch (method) {
-  case ScreeningMethod::righting_moment_share:
-    return "F. S. Kinney, Skene's Elements of Yacht Design, as worked in B. Toss, The Complete Rigger's "
-           "Apprentice, fig. 5-25";
-  case ScreeningMethod::joint_equilibrium:
-    return "statics of the joints in a plane across the boat, exact for what it assumes";
-  }
-  return "";
+Remark publication_of(ScreeningMethod method) {
+  return method == ScreeningMethod::joint_equilibrium ? StrengthPhrase::published_equilibrium
+                                                      : StrengthPhrase::published_share;
 }
 
 std::vector<LoadScreening> load_screenings(const Rig& rig) {

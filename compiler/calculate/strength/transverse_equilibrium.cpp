@@ -1,6 +1,6 @@
 #include "calculate/strength/transverse_equilibrium.hpp"
 
-#include "calculate/physics/finite_value.hpp"
+#include "calculate/physics/physical_values.hpp"
 
 #include <cmath>
 

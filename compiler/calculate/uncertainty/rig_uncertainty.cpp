@@ -1,8 +1,10 @@
 #include "calculate/uncertainty/rig_uncertainty.hpp"
 
+#include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/uncertainty/response.hpp"
 #include "calculate/uncertainty/stay_fields.hpp"
+#include "calculate/uncertainty/uncertainty_phrases.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -118,19 +120,20 @@ public:
     const auto [found, fresh] = bounds_.try_emplace(id, derived_.inputs.size());
     if (fresh) {
       const StatedBound& bound = rig_[id];
-      derived_.inputs.push_back({bound.name, bound.bound, distribution_, 0, bound.place});
+      derived_.inputs.push_back({Remark(UncertaintyPhrase::named, {Words{bound.name}}), bound.bound,
+                                 distribution_, 0, bound.place});
     }
     return found->second;
   }
   std::size_t of_tape(const Record& tape, Length error) {
     const auto [found, fresh] = tapes_.try_emplace(tape.name, derived_.inputs.size());
     if (fresh)
-      derived_.inputs.push_back(
-          {"error of the tape " + tape.name, error.metres(), distribution_, 0, tape.place});
+      derived_.inputs.push_back({Remark(UncertaintyPhrase::tape_error, {Words{tape.name}}), error.metres(),
+                                 distribution_, 0, tape.place});
     return found->second;
   }
-  std::size_t of_runs(const Stay& stay, const Reading& reading, double standard_of_mean) {
-    derived_.inputs.push_back({"scatter of the runs of " + stay.name, standard_of_mean,
+  std::size_t of_runs(StayId stay, const Reading& reading, double standard_of_mean) {
+    derived_.inputs.push_back({Remark(UncertaintyPhrase::scatter_of_runs, {stay}), standard_of_mean,
                                Distribution::student, reading.runs.size() - 1, reading.place});
     return derived_.inputs.size() - 1;
   }
@@ -172,7 +175,7 @@ public:
       Moved moved{[&reading](double change) { reading.shift = Length::metres(change); }, {}};
       if (reading.runs.size() > 1)
         if (const double standard = standard_of_mean(reading); standard > 0.0)
-          moved.by.emplace_back(known(inputs.of_runs(stay, reading, standard)), standard);
+          moved.by.emplace_back(known(inputs.of_runs(id, reading, standard)), standard);
       const Record* tape = reading.tape.empty() ? nullptr : find_record(rig, "tape", reading.tape);
       const auto error = tape == nullptr ? std::nullopt : fact_length(tape->facts, "error");
       if (error)
@@ -214,8 +217,8 @@ private:
 };
 
 /// What the cut follows and for which no bound is stated.
-std::vector<std::string> without_bound(const std::vector<StayField>& fields, const StayTrial& trial) {
-  std::vector<std::string> result;
+std::vector<Remark> without_bound(const std::vector<StayField>& fields, const StayTrial& trial) {
+  std::vector<Remark> result;
   const double stated = trial.cut();
   for (const StayField& field : fields) {
     if (field.bounded)

@@ -1,11 +1,12 @@
 #pragma once
 
-#include "calculate/derived.hpp"
 #include "model/rig.hpp"
 
 #include <functional>
 
 namespace sheerpole {
+
+struct Derived;
 
 /// Works out what decides the length of one finished stay in a rig that is changed for a trial: the cut of
 /// the piece that takes what the others leave, without what is only marked off on it.

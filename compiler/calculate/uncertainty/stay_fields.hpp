@@ -1,16 +1,16 @@
 #pragma once
 
+#include "model/remark.hpp"
 #include "model/rig.hpp"
 
 #include <functional>
-#include <string>
 #include <vector>
 
 namespace sheerpole {
 
 /// One number on which the lengths of a stay may rest, in a rig that may be changed for a trial.
 struct StayField {
-  std::string name;                ///< "length of toggle-12"
+  Remark name;                     ///< "length of toggle-12"
   const Influences* influences;    ///< of the rig that the field belongs to
   bool bounded = false;            ///< a bound is stated, be it nothing
   double value = 0.0;              ///< as stated; coherent SI unit

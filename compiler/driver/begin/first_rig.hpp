@@ -23,4 +23,21 @@ const std::vector<std::string_view>& first_rigs();
 /// source.
 std::string first_rig(const FirstNumbers& numbers);
 
+/// Declarations of the parts that first files use until the owner's own take their place: first-tang,
+/// first-plate, first-eye, first-screw, first-wire. Every length is assumed; round figures of the project,
+/// no source.
+std::string_view first_parts();
+
+/// A text as it stands between the quotes of a rig file; line ends are left out.
+inline std::string escaped(std::string_view text) {
+  std::string result;
+  for (const char c : text) {
+    if (c == '"' || c == '\\')
+      result += '\\';
+    if (c != '\n' && c != '\r')
+      result += c;
+  }
+  return result;
+}
+
 } // namespace sheerpole

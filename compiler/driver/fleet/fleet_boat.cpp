@@ -1,10 +1,12 @@
 #include "driver/fleet/fleet_boat.hpp"
 
+#include "backend/table/table.hpp"
 #include "diagnostics/excerpt.hpp"
 #include "driver/make_pdfs.hpp"
-#include "driver/show_findings.hpp"
-#include "driver/verbs/called_rig.hpp"
+#include "driver/terminal.hpp"
 #include "driver/write_bundle.hpp"
+
+#include <nlohmann/json.hpp>
 
 #include <algorithm>
 #include <exception>
@@ -19,8 +21,10 @@ void worsen(FleetOutcome& outcome, ExitCode code) {
   outcome.code = std::max(outcome.code, code);
 }
 
+/// Adds what is found of her papers.
 void build(const std::string& file, const std::string& folder, const FleetWork& work,
-           const CheckedRig& checked, FleetOutcome& outcome) {
+           Compilation& compilation, FleetOutcome& outcome) {
+  const CheckedRig& checked = *compilation.checked;
   OutputBundle bundle;
   FileClaims claims;
   const BackendRequest request{.checked = checked,
@@ -31,11 +35,9 @@ void build(const std::string& file, const std::string& folder, const FleetWork& 
                                .name = called(file, work.rig)};
   outcome.errors = make_papers(*work.backends, request, claims, bundle, [](const std::string&) {});
   if (work.pdf) {
-    auto pdfs = make_pdfs(bundle.papers, checked.rig().boat.report_date);
-    if (pdfs.ok())
-      std::move(pdfs.value().begin(), pdfs.value().end(), std::back_inserter(bundle.files));
-    else
-      outcome.errors += "sheerpole: no PDF: " + pdfs.error().what + "\n";
+    PdfReport pdfs = add_pdfs(bundle, checked.rig().boat.report_date, *compilation.sources);
+    std::move(pdfs.findings.begin(), pdfs.findings.end(), std::back_inserter(compilation.findings));
+    outcome.errors += pdfs.fault;
   }
   if (!outcome.errors.empty())
     worsen(outcome, exit_fault);
@@ -48,27 +50,144 @@ void build(const std::string& file, const std::string& folder, const FleetWork& 
   worsen(outcome, is_fault(written.error()) ? exit_fault : exit_usage);
 }
 
+using Json = nlohmann::ordered_json;
+
+std::string dump(const Json& json) {
+  return json.dump(2, ' ', false, Json::error_handler_t::replace);
+}
+
+/// The same further to the right, without the blanks before its first line.
+std::string indented(const std::string& text, std::size_t by) {
+  std::string result;
+  for (const char c : text) {
+    result += c;
+    if (c == '\n')
+      result.append(by, ' ');
+  }
+  return result;
+}
+
+std::string amount(std::size_t count, const std::string& one, const std::string& several) {
+  return std::to_string(count) + " " + (count == 1 ? one : several);
+}
+
 } // namespace
 
 FleetOutcome do_boat(const std::string& file, const std::string& folder, const FleetWork& work) {
   FleetOutcome outcome;
+  const auto fault_of_ours = [&outcome](const std::exception& error) {
+    outcome.errors += "sheerpole: fault of the compiler itself: " + std::string(error.what()) + "\n";
+    worsen(outcome, exit_fault);
+  };
   try {
     DiskFileReader reader;
-    const Compilation compilation = compile(file, reader, work.rig);
-    outcome.findings = show_findings(compilation, work.form, work.colour);
-    outcome.counts = count_severities(compilation.findings);
+    Compilation compilation = compile(file, reader, work.rig);
     if (compilation.has_errors)
       worsen(outcome, exit_errors);
     if (compilation.checked) {
       outcome.drafts = compilation.checked->draft_reasons().size();
-      if (work.write)
-        build(file, folder, work, *compilation.checked, outcome);
+      try {
+        if (work.write)
+          build(file, folder, work, compilation, outcome);
+      } catch (const std::exception& error) { // what was found of the rig is said all the same
+        fault_of_ours(error);
+      }
     }
+    outcome.findings = show_findings(compilation, work.form, work.colour);
+    outcome.counts = count_severities(compilation.findings);
   } catch (const std::exception& error) {
-    outcome.errors += "sheerpole: fault of the compiler itself: " + std::string(error.what()) + "\n";
-    worsen(outcome, exit_fault);
+    fault_of_ours(error);
   }
   return outcome;
+}
+
+std::string FleetLog::begin() const {
+  if (form_ == "json")
+    return "{\n  \"boats\": [";
+  if (form_ == "sarif")
+    return "{\n  \"$schema\": \"https://json.schemastore.org/sarif-2.1.0.json\",\n  \"version\": "
+           "\"2.1.0\",\n"
+           "  \"runs\": [\n    {\n      \"columnKind\": \"unicodeCodePoints\",\n      \"results\": [";
+  return {};
+}
+
+std::string FleetLog::add(const std::string& file, const FleetOutcome& outcome) {
+  std::string text;
+  if (form_ == "json")
+    text = add_json(file, outcome);
+  else if (form_ == "sarif")
+    text = add_sarif(outcome);
+  else if (form_ == "lines")
+    text = outcome.findings;
+  else if (!outcome.findings.empty())
+    text = (lines_.empty() ? "== " : "\n== ") + printable(file) + "\n" + outcome.findings;
+  lines_.push_back({file, outcome.counts, outcome.drafts, outcome.files});
+  total_.counts.errors += outcome.counts.errors;
+  total_.counts.warnings += outcome.counts.warnings;
+  total_.counts.notes += outcome.counts.notes;
+  total_.counts.waived += outcome.counts.waived;
+  total_.drafts += outcome.drafts;
+  total_.files += outcome.files;
+  return text;
+}
+
+std::string FleetLog::add_json(const std::string& file, const FleetOutcome& outcome) const {
+  Json boat{{"file", file}, {"drafts", outcome.drafts}, {"files_written", outcome.files}};
+  if (!outcome.findings.empty())
+    boat.update(Json::parse(outcome.findings));
+  return (lines_.empty() ? "\n    " : ",\n    ") + indented(dump(boat), 4);
+}
+
+std::string FleetLog::add_sarif(const FleetOutcome& outcome) {
+  std::string text;
+  if (outcome.findings.empty())
+    return text;
+  Json run = std::move(Json::parse(outcome.findings).at("runs").at(0));
+  for (Json& result : run.at("results")) {
+    result.erase("ruleIndex"); // the rules have another order here; ruleId names them
+    text += (any_result_ ? ",\n        " : "\n        ") + indented(dump(result), 8);
+    any_result_ = true;
+  }
+  for (const Json& rule : run.at("tool").at("driver").at("rules"))
+    if (rules_known_.insert(rule.at("id").get<std::string>()).second)
+      rules_ += (rules_.empty() ? "\n            " : ",\n            ") + indented(dump(rule), 12);
+  return text;
+}
+
+std::string FleetLog::end() const {
+  if (form_ == "json") {
+    const Json total{{"boats", lines_.size()},
+                     {"errors", total_.counts.errors},
+                     {"warnings", total_.counts.warnings},
+                     {"notes", total_.counts.notes},
+                     {"waived", total_.counts.waived},
+                     {"drafts", total_.drafts},
+                     {"files_written", total_.files}};
+    return "\n  ],\n  \"total\": " + indented(dump(total), 2) + "\n}\n";
+  }
+  if (form_ == "sarif")
+    return std::string(any_result_ ? "\n      ]" : "]") +
+           ",\n      \"tool\": {\n        \"driver\": {\n          \"name\": \"Sheerpole\",\n          "
+           "\"rules\": [" +
+           rules_ + (rules_.empty() ? "]" : "\n          ]") + "\n        }\n      }\n    }\n  ]\n}\n";
+  return {};
+}
+
+std::string FleetLog::table() const {
+  Table table;
+  table.columns = {{"file"}, {"errors", true}, {"warnings", true}, {"notes", true}, {"drafts", true}};
+  if (writes_)
+    table.columns.push_back({"files", true});
+  const auto add = [&](const std::string& name, const Line& line) {
+    table.rows.push_back({name, std::to_string(line.counts.errors), std::to_string(line.counts.warnings),
+                          std::to_string(line.counts.notes), std::to_string(line.drafts)});
+    if (writes_)
+      table.rows.back().push_back(std::to_string(line.files));
+  };
+  for (const Line& line : lines_)
+    add(printable(line.file), line);
+  add(amount(lines_.size(), "boat", "boats"), total_);
+  return render_text(table);
 }
 
 } // namespace sheerpole

@@ -6,6 +6,7 @@
 #include <cstddef>
 #include <exception>
 #include <functional>
+#include <malloc.h>
 #include <mutex>
 #include <optional>
 #include <system_error>
@@ -85,5 +86,35 @@ void in_order(std::size_t count, unsigned workers, const InOrder<Outcome>& what)
   if (failure)
     std::rethrow_exception(failure);
 }
+
+/// Most workers that can be asked for.
+inline constexpr unsigned most_workers = 256;
+
+/// How many work at once: as asked, and for 0 as many as there are processors for us.
+inline unsigned workers_for(unsigned asked) {
+  return asked != 0 ? asked : std::max(1U, std::thread::hardware_concurrency());
+}
+
+/// What is given back from one boat is kept for the next: to ask the system for it again each time would
+/// take a fifth of the whole.
+inline void keep_memory() {
+#ifdef __GLIBC__
+  mallopt(M_MMAP_THRESHOLD, 16 << 20);
+  mallopt(M_TRIM_THRESHOLD, 64 << 20);
+#endif
+}
+
+/// "23 of 1000" on the last line of the error stream, over and over; only when that is a terminal.
+class ProgressLine {
+public:
+  explicit ProgressLine(std::size_t count) : count_(count) {}
+  void show(std::size_t done);
+  /// Makes room for something else to be printed.
+  void clear();
+
+private:
+  std::size_t count_;
+  bool shown_ = false;
+};
 
 } // namespace sheerpole

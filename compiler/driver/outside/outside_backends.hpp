@@ -1,9 +1,12 @@
 #pragma once
 
+#include "backend/backend.hpp"
+#include "diagnostics/diagnostic.hpp"
+#include "driver/built_in_backends.hpp"
 #include "driver/compile.hpp"
-#include "driver/outside/file_claims.hpp"
-#include "driver/outside/outside_program.hpp"
+#include "driver/process/run_program.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -14,6 +17,34 @@ namespace sheerpole {
 struct OutsideOptions {
   std::vector<std::string> programs; ///< paths
   int seconds = 10;                  ///< for each answer
+};
+
+/// What a program outside answered, and what is to be said about it. Without a value it has failed and a
+/// finding says why.
+template <class Value>
+struct OutsideAnswer {
+  std::optional<Value> value;
+  std::vector<Diagnostic> findings;
+};
+
+/// A program that speaks the contract of a back end as JSON over its input and output: docs/backends/
+/// outside.md. Each question is a run of its own, in an empty folder that is removed afterwards.
+class OutsideProgram {
+public:
+  /// `path` from the folder in which the command was given; nothing is looked for.
+  OutsideProgram(std::string path, ProgramLimits limits);
+
+  /// How findings name it: as it was asked for, until it has said its name.
+  const std::string& name() const { return name_; }
+
+  OutsideAnswer<BackendDescription> describe();
+  /// `request` is what generate_request() wrote.
+  OutsideAnswer<OutputBundle> generate(const std::string& request) const;
+
+private:
+  std::string path_;
+  std::string name_;
+  ProgramLimits limits_;
 };
 
 /// The programs outside that the command line names.

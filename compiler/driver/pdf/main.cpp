@@ -2,20 +2,28 @@
 // libraries that draw (cairo, pango, fontconfig) are loaded when a PDF is asked for and at no other time.
 //
 // Input, in this order, each head on a line of its own:
-//   sheerpole-pdf 2
+//   sheerpole-pdf 3
 //   face NAME                      once a face that must be there; texts that name none are in the first
 //   document TITLE                 once a PDF
 //   date 2026-11-01T00:00:00Z      of the document, or `date` alone
 //   page WIDTH-MM HEIGHT-MM BYTES  followed by that many bytes of SVG and a newline; once a page
-// Output, once a document: `pdf BYTES`, a newline, that many bytes and a newline. Nothing else is read: no
-// file, no clock. The same input gives the same bytes with the same libraries and face.
+// Output, once a document: `missing CODE-POINT PAGE` for each sign that no font has, in hexadecimal digits
+// and with the first page on which it stands, each on a line of its own; then `pdf BYTES`, a newline, that
+// many bytes and a newline.
+//
+// The fonts are those of pdf/paper_fonts.cpp below /usr/share/fonts, or below the folder that is given as
+// the one argument. Nothing else is read: no other file, no environment, no clock. The same input gives the
+// same bytes with the same libraries and fonts.
 #include "driver/pdf/page_painter.hpp"
 
 #include <cairo-pdf.h>
-#include <fontconfig/fontconfig.h>
 
 #include <charconv>
+#include <cstdint>
 #include <cstdio>
+#include <cstdlib>
+#include <iterator>
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -86,22 +94,6 @@ std::optional<Page> read_page(std::string_view words) {
   return read && sensible ? std::optional(page) : std::nullopt;
 }
 
-/// Whether the face that fontconfig gives for this name is of this name.
-bool has_face(const std::string& name) {
-  FcPattern* asked = FcNameParse(reinterpret_cast<const FcChar8*>(name.c_str()));
-  FcConfigSubstitute(nullptr, asked, FcMatchPattern);
-  FcDefaultSubstitute(asked);
-  FcResult result{};
-  FcPattern* found = FcFontMatch(nullptr, asked, &result);
-  FcChar8* family = nullptr;
-  const bool same = found != nullptr && FcPatternGetString(found, FC_FAMILY, 0, &family) == FcResultMatch &&
-                    name == reinterpret_cast<const char*>(family);
-  if (found != nullptr)
-    FcPatternDestroy(found);
-  FcPatternDestroy(asked);
-  return same;
-}
-
 cairo_status_t append(void* closure, const unsigned char* data, unsigned int length) {
   static_cast<std::string*>(closure)->append(reinterpret_cast<const char*>(data), length);
   return CAIRO_STATUS_SUCCESS;
@@ -122,6 +114,7 @@ std::optional<std::string> draw(cairo_surface_t* surface, const Page& page, std:
 
 struct Drawn {
   std::string pdf;
+  std::map<char32_t, std::size_t> missing; ///< signs without a glyph, and the first page of each
   std::optional<std::string> fault;
 };
 
@@ -136,11 +129,13 @@ Drawn draw_document(const std::string& title, const std::string& date, Input& in
   // Without a date cairo asks the clock.
   cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_CREATE_DATE,
                                  date.empty() ? "1970-01-01T00:00:00Z" : date.c_str());
-  while (!input.at_end() && !result.fault && !input.next_is("document")) {
+  for (std::size_t number = 1; !input.at_end() && !result.fault && !input.next_is("document"); ++number) {
     const auto words = input.line("page");
     const auto page = words ? read_page(*words) : std::nullopt;
     const auto svg = page ? input.bytes(page->bytes) : std::nullopt;
     result.fault = svg ? draw(surface, *page, *svg, texts) : "a page is not as it should be";
+    for (const char32_t sign : texts.take_missing())
+      result.missing.try_emplace(sign, number);
   }
   cairo_surface_finish(surface);
   if (const cairo_status_t status = cairo_surface_status(surface);
@@ -154,19 +149,31 @@ bool put(const std::string& text) {
   return std::fwrite(text.data(), 1, text.size(), stdout) == text.size();
 }
 
-int run(std::string_view text) {
+/// The lines and the bytes of one document.
+std::string answer(const Drawn& drawn) {
+  std::string words;
+  for (const auto& [sign, page] : drawn.missing) {
+    char digits[8];
+    const auto end =
+        std::to_chars(std::begin(digits), std::end(digits), static_cast<std::uint32_t>(sign), 16);
+    words += "missing " + std::string(digits, end.ptr) + " " + std::to_string(page) + "\n";
+  }
+  return words + "pdf " + std::to_string(drawn.pdf.size()) + "\n" + drawn.pdf + "\n";
+}
+
+int run(std::string_view text, sheerpole::PaperFonts& fonts) {
   Input input(text);
-  if (const auto version = input.line("sheerpole-pdf"); !version || *version != "2")
-    return fail("the input is not of version 2");
+  if (const auto version = input.line("sheerpole-pdf"); !version || *version != "3")
+    return fail("the input is not of version 3");
   std::vector<std::string> faces;
   while (const auto face = input.line("face")) {
     faces.emplace_back(*face);
-    if (!has_face(faces.back()))
-      return fail("the face `" + faces.back() + "` is not installed (Debian: fonts-liberation)");
+    if (fonts.file(faces.back(), false).empty() || fonts.file(faces.back(), true).empty())
+      return fail("the face " + sheerpole::face_and_package(faces.back()) + " is not installed");
   }
   if (faces.empty())
     return fail("a face is wanted");
-  sheerpole::TextPainter texts(std::move(faces));
+  sheerpole::TextPainter texts(std::move(faces), fonts);
   while (!input.at_end()) {
     const auto title = input.line("document");
     const auto date = title ? input.line("date") : std::nullopt;
@@ -175,10 +182,10 @@ int run(std::string_view text) {
     const Drawn drawn = draw_document(std::string(*title), std::string(*date), input, texts);
     if (drawn.fault)
       return fail(*drawn.fault);
-    if (!put("pdf " + std::to_string(drawn.pdf.size()) + "\n" + drawn.pdf + "\n"))
-      return fail("can not write the PDF");
+    if (!put(answer(drawn)))
+      return fail("cannot write the PDF");
   }
-  return std::fflush(stdout) == 0 ? 0 : fail("can not write the PDF");
+  return std::fflush(stdout) == 0 ? 0 : fail("cannot write the PDF");
 }
 
 } // namespace
@@ -191,7 +198,12 @@ extern "C" const char* __asan_default_options() {
 }
 #endif
 
-int main() {
+int main(int argument_count, char** arguments) {
+  if (argument_count > 2)
+    return fail("there is one argument at most: the folder of the fonts");
+  // Libraries look for settings there: the language of texts, where fonts are, how they are drawn.
+  clearenv();
+  sheerpole::PaperFonts fonts(argument_count == 2 ? arguments[1] : "/usr/share/fonts");
   std::string text;
   char buffer[1 << 16];
   for (std::size_t got = 0; (got = std::fread(buffer, 1, sizeof buffer, stdin)) > 0;) {
@@ -199,5 +211,5 @@ int main() {
     if (text.size() > most_bytes)
       return fail("the input is too large");
   }
-  return run(text);
+  return run(text, fonts);
 }

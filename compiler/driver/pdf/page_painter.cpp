@@ -97,33 +97,33 @@ std::optional<std::size_t> face_of(const pugi::xml_node& node, const TextPainter
   return texts.face(names);
 }
 
-/// False when its face is not there.
-bool paint_text(cairo_t* context, const pugi::xml_node& node, TextPainter& texts) {
+using Fault = std::optional<std::string>; ///< what went wrong, or nothing
+
+Fault paint_text(cairo_t* context, const pugi::xml_node& node, TextPainter& texts) {
   const auto face = face_of(node, texts);
   if (!face)
-    return false;
+    return "a page has a text in " + std::string(node.attribute("font-family").value()) +
+           ", which is none of its faces";
   const std::string_view anchor = node.attribute("text-anchor").value();
   cairo_set_source_rgb(context, 0.0, 0.0, 0.0);
-  texts.paint(context, {.words = node.child_value(),
-                        .x = number(node, "x"),
-                        .y = number(node, "y"),
-                        .size = number(node, "font-size"),
-                        .bold = std::string_view(node.attribute("font-weight").value()) == "bold",
-                        .face = *face,
-                        .width = number(node, "textLength"),
-                        .before = anchor == "middle" ? 0.5
-                                  : anchor == "end"  ? 1.0
-                                                     : 0.0});
-  return true;
+  return texts.paint(context, {.words = node.child_value(),
+                               .x = number(node, "x"),
+                               .y = number(node, "y"),
+                               .size = number(node, "font-size"),
+                               .bold = std::string_view(node.attribute("font-weight").value()) == "bold",
+                               .face = *face,
+                               .width = number(node, "textLength"),
+                               .before = anchor == "middle" ? 0.5
+                                         : anchor == "end"  ? 1.0
+                                                            : 0.0});
 }
 
-/// False when the node is of a sort that is not known here.
-bool paint_node(cairo_t* context, const pugi::xml_node& node, TextPainter& texts) {
+Fault paint_node(cairo_t* context, const pugi::xml_node& node, TextPainter& texts) {
   const std::string_view name = node.name();
   if (name == "g") {
     for (const pugi::xml_node& child : node.children())
-      if (!paint_node(context, child, texts))
-        return false;
+      if (auto fault = paint_node(context, child, texts))
+        return fault;
   } else if (name == "line") {
     cairo_move_to(context, number(node, "x1"), number(node, "y1"));
     cairo_line_to(context, number(node, "x2"), number(node, "y2"));
@@ -142,10 +142,10 @@ bool paint_node(cairo_t* context, const pugi::xml_node& node, TextPainter& texts
     paint_points(context, node, name == "polygon");
   } else if (name == "text") {
     return paint_text(context, node, texts);
-  } else {
-    return name == "title" || name == "desc"; // words for whoever can not see the drawing
+  } else if (name != "title" && name != "desc") { // those are words for whoever cannot see the drawing
+    return "a page holds a `" + std::string(name) + "`, which cannot be drawn";
   }
-  return true;
+  return std::nullopt;
 }
 
 } // namespace
@@ -159,8 +159,8 @@ std::optional<std::string> paint_page(cairo_t* context, std::string_view svg, Te
     return "a page is not SVG";
   cairo_set_line_join(context, CAIRO_LINE_JOIN_ROUND);
   for (const pugi::xml_node& node : page.children())
-    if (!paint_node(context, node, texts))
-      return "a page holds a `" + std::string(node.name()) + "`, or something in it, that can not be drawn";
+    if (auto fault = paint_node(context, node, texts))
+      return fault;
   return std::nullopt;
 }
 

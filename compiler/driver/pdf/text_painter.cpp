@@ -1,5 +1,7 @@
 #include "driver/pdf/text_painter.hpp"
 
+#include "base/code_point.hpp"
+
 #include <cairo-ft.h>
 #include <fontconfig/fcfreetype.h>
 #include <pango/pangocairo.h>
@@ -10,26 +12,6 @@
 namespace sheerpole {
 
 namespace {
-
-/// The first sign of a text that is not empty. The texts come from our own writer and are UTF-8.
-struct Sign {
-  char32_t value = 0;
-  int bytes = 1;
-};
-
-Sign first_sign(std::string_view text) {
-  const auto byte = [&](std::size_t i) {
-    return i < text.size() ? static_cast<unsigned char>(text[i]) : static_cast<unsigned char>(0);
-  };
-  const unsigned char lead = byte(0);
-  if (lead < 0x80)
-    return {lead, 1};
-  const int more = lead >= 0xf0 ? 3 : lead >= 0xe0 ? 2 : 1;
-  char32_t value = lead & (0x3fU >> static_cast<unsigned>(more));
-  for (int i = 1; i <= more; ++i)
-    value = (value << 6U) | (byte(static_cast<std::size_t>(i)) & 0x3fU);
-  return {value, more + 1};
-}
 
 /// A text takes no more room than was measured for it; where the face needs less, it is left as it is.
 double stretch_to(double measured, double width) {
@@ -52,9 +34,13 @@ struct TextPainter::Glyphs {
     double advance = 0.0;
   };
 
-  Glyphs(const std::string& face, bool bold, double size)
-      : face_(cairo_toy_font_face_create(face.c_str(), CAIRO_FONT_SLANT_NORMAL,
-                                         bold ? CAIRO_FONT_WEIGHT_BOLD : CAIRO_FONT_WEIGHT_NORMAL)) {
+  Glyphs(const std::string& file, double size) {
+    // A pattern that names the file is taken as it is; nobody is asked for a font that is like it.
+    FcPattern* pattern = FcPatternCreate();
+    FcPatternAddString(pattern, FC_FILE, reinterpret_cast<const FcChar8*>(file.c_str()));
+    FcPatternAddInteger(pattern, FC_INDEX, 0);
+    face_ = cairo_ft_font_face_create_for_pattern(pattern);
+    FcPatternDestroy(pattern);
     cairo_matrix_t em;
     cairo_matrix_t page;
     cairo_matrix_init_scale(&em, size, size);
@@ -92,12 +78,13 @@ struct TextPainter::Glyphs {
   }
 
 private:
-  cairo_font_face_t* face_;
+  cairo_font_face_t* face_ = nullptr;
   cairo_scaled_font_t* scaled_ = nullptr;
   std::map<char32_t, Glyph> known_;
 };
 
-TextPainter::TextPainter(std::vector<std::string> faces) : faces_(std::move(faces)) {}
+TextPainter::TextPainter(std::vector<std::string> faces, PaperFonts& fonts)
+    : faces_(std::move(faces)), fonts_(fonts) {}
 TextPainter::~TextPainter() = default;
 
 std::optional<std::size_t> TextPainter::face(std::string_view name) const {
@@ -109,13 +96,26 @@ std::optional<std::size_t> TextPainter::face(std::string_view name) const {
 TextPainter::Glyphs& TextPainter::glyphs(const PaintedText& text) {
   auto& found = sizes_[{text.face, text.bold, text.size}];
   if (!found)
-    found = std::make_unique<Glyphs>(faces_[text.face], text.bold, text.size);
+    found = std::make_unique<Glyphs>(fonts_.file(faces_[text.face], text.bold), text.size);
   return *found;
 }
 
-void TextPainter::paint(cairo_t* context, const PaintedText& text) {
+std::string TextPainter::drawable(std::string_view words) {
+  std::string result;
+  while (!words.empty()) {
+    const CodePoint sign = first_code_point(words);
+    const bool drawn = fonts_.draws(sign.value);
+    if (!drawn)
+      missing_.insert(sign.value);
+    result += drawn ? words.substr(0, sign.bytes) : sign_for_missing;
+    words.remove_prefix(sign.bytes);
+  }
+  return result;
+}
+
+std::optional<std::string> TextPainter::paint(cairo_t* context, const PaintedText& text) {
   if (text.words.empty())
-    return;
+    return std::nullopt;
   Glyphs& face = glyphs(text);
   std::vector<cairo_glyph_t> set;
   std::vector<cairo_text_cluster_t> clusters;
@@ -123,16 +123,14 @@ void TextPainter::paint(cairo_t* context, const PaintedText& text) {
   clusters.reserve(text.words.size());
   double width = 0.0;
   for (std::string_view rest = text.words; !rest.empty();) {
-    const Sign sign = first_sign(rest);
+    const CodePoint sign = first_code_point(rest);
     const Glyphs::Glyph& glyph = face.glyph(sign.value);
-    if (glyph.index == 0 || !plain(sign.value)) {
-      paint_with_pango(context, text);
-      return;
-    }
+    if (glyph.index == 0 || !plain(sign.value))
+      return paint_with_pango(context, text);
     set.push_back({glyph.index, width, text.y});
-    clusters.push_back({sign.bytes, 1});
+    clusters.push_back({static_cast<int>(sign.bytes), 1});
     width += glyph.advance;
-    rest.remove_prefix(std::min(rest.size(), static_cast<std::size_t>(sign.bytes)));
+    rest.remove_prefix(sign.bytes);
   }
   const double stretch = stretch_to(text.width, width);
   const double left = text.x - text.before * width * stretch;
@@ -142,9 +140,13 @@ void TextPainter::paint(cairo_t* context, const PaintedText& text) {
   cairo_show_text_glyphs(context, text.words.data(), static_cast<int>(text.words.size()), set.data(),
                          static_cast<int>(set.size()), clusters.data(), static_cast<int>(clusters.size()),
                          static_cast<cairo_text_cluster_flags_t>(0));
+  return std::nullopt;
 }
 
-void TextPainter::paint_with_pango(cairo_t* context, const PaintedText& text) const {
+std::optional<std::string> TextPainter::paint_with_pango(cairo_t* context, const PaintedText& text) {
+  if (const auto missing = fonts_.give_all_to_pango())
+    return "the face " + *missing + " is not installed, and a text has signs that need it";
+  const std::string words = drawable(text.words);
   PangoLayout* layout = pango_cairo_create_layout(context);
   // Millimetres are small numbers: pango would put each glyph on a whole one.
   pango_context_set_round_glyph_positions(pango_layout_get_context(layout), FALSE);
@@ -154,12 +156,12 @@ void TextPainter::paint_with_pango(cairo_t* context, const PaintedText& text) co
   pango_cairo_context_set_font_options(pango_layout_get_context(layout), options);
   cairo_font_options_destroy(options);
   PangoFontDescription* face = pango_font_description_new();
-  pango_font_description_set_family(face, faces_[text.face].c_str());
+  pango_font_description_set_family(face, PaperFonts::with_stand_ins(faces_[text.face]).c_str());
   pango_font_description_set_weight(face, text.bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
   pango_font_description_set_absolute_size(face, text.size * PANGO_SCALE);
   pango_layout_set_font_description(layout, face);
   pango_layout_set_single_paragraph_mode(layout, TRUE);
-  pango_layout_set_text(layout, text.words.data(), static_cast<int>(text.words.size()));
+  pango_layout_set_text(layout, words.data(), static_cast<int>(words.size()));
   int units = 0;
   pango_layout_get_size(layout, &units, nullptr);
   const double width = static_cast<double>(units) / PANGO_SCALE;
@@ -172,6 +174,7 @@ void TextPainter::paint_with_pango(cairo_t* context, const PaintedText& text) co
   cairo_restore(context);
   pango_font_description_free(face);
   g_object_unref(layout);
+  return std::nullopt;
 }
 
 } // namespace sheerpole

@@ -1,13 +1,17 @@
 #pragma once
 
+#include "driver/pdf/paper_fonts.hpp"
+
 #include <cairo.h>
 
 #include <map>
 #include <memory>
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <tuple>
+#include <utility>
 #include <vector>
 
 namespace sheerpole {
@@ -26,10 +30,11 @@ struct PaintedText {
 
 /// Draws texts in the faces that it is given. What the face has is set glyph by glyph, each gap wider or
 /// narrower alike so that the text is as wide as it was measured; what it has not, and what is not written
-/// from left to right, is left to pango.
+/// from left to right, is left to pango and the other fonts of the papers. What none of those has is drawn
+/// as `sign_for_missing`.
 class TextPainter {
 public:
-  explicit TextPainter(std::vector<std::string> faces);
+  TextPainter(std::vector<std::string> faces, PaperFonts& fonts);
   ~TextPainter();
   TextPainter(const TextPainter&) = delete;
   TextPainter& operator=(const TextPainter&) = delete;
@@ -37,15 +42,23 @@ public:
   /// Where the face of this name stands among its own; nothing when it is none of them.
   std::optional<std::size_t> face(std::string_view name) const;
 
-  void paint(cairo_t* context, const PaintedText& text);
+  /// What went wrong, or nothing.
+  std::optional<std::string> paint(cairo_t* context, const PaintedText& text);
+
+  /// The signs that no font has, of the texts since the last call; each once.
+  std::set<char32_t> take_missing() { return std::exchange(missing_, {}); }
 
 private:
   struct Glyphs;
   /// The face of a text in its weight and size; kept.
   Glyphs& glyphs(const PaintedText& text);
-  void paint_with_pango(cairo_t* context, const PaintedText& text) const;
+  std::optional<std::string> paint_with_pango(cairo_t* context, const PaintedText& text);
+  /// The text with `sign_for_missing` where no font has its sign.
+  std::string drawable(std::string_view words);
 
   std::vector<std::string> faces_;
+  PaperFonts& fonts_;
+  std::set<char32_t> missing_;
   std::map<std::tuple<std::size_t, bool, double>, std::unique_ptr<Glyphs>> sizes_;
 };
 

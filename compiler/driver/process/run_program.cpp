@@ -1,7 +1,5 @@
 #include "driver/process/run_program.hpp"
 
-#include "driver/process/file_descriptor.hpp"
-
 #include <fcntl.h>
 #include <poll.h>
 #include <signal.h>

@@ -6,6 +6,8 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <unistd.h>
+#include <utility>
 #include <vector>
 
 namespace sheerpole {
@@ -53,5 +55,27 @@ inline constexpr std::size_t kept_error_bytes = 64U << 10U;
 /// program that does not read its input, or closes its output early, is no reason to hang. With limits it
 /// gets a process group of its own, and what is left of the group when the program has ended is ended too.
 ProgramEnd run_program(const ProgramStart& start, std::string_view input);
+
+/// Closes an open file of the system when it goes out of scope.
+class FileDescriptor {
+public:
+  explicit FileDescriptor(int number = -1) : number_(number) {}
+  FileDescriptor(FileDescriptor&& other) noexcept : number_(std::exchange(other.number_, -1)) {}
+  FileDescriptor& operator=(FileDescriptor&& other) noexcept {
+    std::swap(number_, other.number_);
+    return *this;
+  }
+  ~FileDescriptor() { shut(); }
+
+  int number() const { return number_; }
+  bool is_open() const { return number_ >= 0; }
+  void shut() {
+    if (is_open())
+      close(std::exchange(number_, -1));
+  }
+
+private:
+  int number_;
+};
 
 } // namespace sheerpole

@@ -1,6 +1,5 @@
 #include "driver/reference/completion.hpp"
 
-#include "driver/reference/property_words.hpp"
 #include "elaborate/dimension_findings.hpp"
 #include "kinds/kind_row.hpp"
 #include "units/thread.hpp"
@@ -89,6 +88,20 @@ Json kind_json(const KindRow& kind) {
   return json;
 }
 
+std::string quantity_words(const PropertyRow& row) {
+  std::string result = describe(row.dimension);
+  if (!row.other_dimension.is_plain_number())
+    result += " or " + describe(row.other_dimension);
+  return result;
+}
+
+std::string choice_words(const PropertyRow& row) {
+  std::string result;
+  for (const std::string_view choice : row.choices)
+    result += (result.empty() ? "" : ", ") + std::string(choice);
+  return result;
+}
+
 } // namespace
 
 std::string completion_json() {
@@ -113,6 +126,96 @@ std::string completion_json() {
   for (const ThreadRow& thread : known_threads())
     json["threads"].push_back({{"name", thread.designation}, {"help", thread.standard}});
   return json.dump(1) + "\n";
+}
+
+std::string_view type_word(ValueType type) {
+  switch (type) {
+  case ValueType::quantity:
+    return "quantity";
+  case ValueType::quantity_list:
+    return "quantity-list";
+  case ValueType::number:
+    return "number";
+  case ValueType::count:
+    return "count";
+  case ValueType::text:
+    return "text";
+  case ValueType::word:
+    return "word";
+  case ValueType::size:
+    return "size";
+  case ValueType::thread:
+    return "thread";
+  case ValueType::choice:
+    return "choice";
+  case ValueType::choice_list:
+    return "choice-list";
+  case ValueType::reference:
+    return "reference";
+  case ValueType::path:
+    return "path";
+  case ValueType::end:
+    return "end";
+  case ValueType::vector:
+    return "place";
+  case ValueType::date:
+    return "date";
+  case ValueType::any:
+    return "any";
+  case ValueType::reference_list:
+    return "reference-list";
+  }
+  return "any";
+}
+
+std::string value_words(const PropertyRow& row) {
+  switch (row.type) {
+  case ValueType::quantity:
+    return quantity_words(row);
+  case ValueType::quantity_list:
+    return quantity_words(row) + ", or several with commas";
+  case ValueType::number:
+    return "a plain number";
+  case ValueType::count:
+    return "a whole number, 1 or more";
+  case ValueType::text:
+    return "a text in quotes";
+  case ValueType::word:
+    return "a word, or a text in quotes";
+  case ValueType::size:
+    return "a size in quotes";
+  case ValueType::thread:
+    return "a thread in quotes";
+  case ValueType::choice:
+    return "one of " + choice_words(row);
+  case ValueType::choice_list:
+    return "one or several of " + choice_words(row) + ", with commas";
+  case ValueType::reference:
+    return "the name of " + std::string(describe(row.refers_to));
+  case ValueType::path:
+    return "points joined by >";
+  case ValueType::end:
+    return "an end";
+  case ValueType::vector:
+    return "a place (x, y, z)";
+  case ValueType::date:
+    return "a date";
+  case ValueType::any:
+    return "a quantity or a text in quotes";
+  case ValueType::reference_list:
+    return "the name of " + std::string(describe(row.refers_to)) + ", or several with commas";
+  }
+  return "as in the example";
+}
+
+std::string range_words(const PropertyRow& row) {
+  const bool below = std::isfinite(row.least);
+  const bool above = std::isfinite(row.most);
+  if (below && above)
+    return shown_like_example(row.least, row) + " to " + shown_like_example(row.most, row);
+  if (below)
+    return "at least " + shown_like_example(row.least, row);
+  return above ? "at most " + shown_like_example(row.most, row) : std::string();
 }
 
 } // namespace sheerpole

@@ -2,8 +2,7 @@
 #include "backend/backend.hpp"
 #include "driver/reference/completion.hpp"
 #include "driver/reference/finding_pages.hpp"
-#include "driver/reference/kinds_page.hpp"
-#include "driver/reference/limits_page.hpp"
+#include "driver/reference/pages.hpp"
 #include "driver/terminal.hpp"
 #include "driver/write_bundle.hpp"
 

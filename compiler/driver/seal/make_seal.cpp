@@ -1,10 +1,9 @@
 #include "driver/seal/make_seal.hpp"
 
 #include "calculate/facts.hpp"
-#include "driver/make_papers.hpp"
+#include "driver/built_in_backends.hpp"
 #include "driver/make_pdfs.hpp"
 #include "driver/seal/sealed_folder.hpp"
-#include "driver/show_findings.hpp"
 #include "driver/terminal.hpp"
 
 #include <iterator>
@@ -14,7 +13,7 @@ namespace sheerpole {
 namespace {
 
 /// The words that make the same papers again.
-std::vector<std::string> words_of(const SealRequest& request) {
+std::vector<std::string> words_for_again(const SealRequest& request) {
   std::vector<std::string> words;
   for (const std::string& name : request.only)
     words.push_back("--only=" + name);
@@ -43,10 +42,9 @@ Result<OutputBundle, SealFailure> make_seal(const SealRequest& request) {
   }
   print_progress("reading " + request.file + "\n");
   DiskFileReader reader;
-  const Compilation compilation = compile(request.file, reader, request.rig);
-  if (!compilation.findings.empty())
-    print_error(show_findings(compilation, "text", error_has_colour()));
+  Compilation compilation = compile(request.file, reader, request.rig);
   if (!compilation.checked) {
+    print_error(show_findings(compilation, "text", error_has_colour()));
     print_error("nothing was sealed: an error stands\n");
     return SealFailure{exit_errors};
   }
@@ -57,19 +55,16 @@ Result<OutputBundle, SealFailure> make_seal(const SealRequest& request) {
                                  .paper = request.paper == "letter" ? PaperSize::letter : PaperSize::a4,
                                  .printed = request.pdf};
   const std::string faults = make_papers(chosen.backends, of_papers, claims, papers, [](const auto&) {});
-  if (!faults.empty()) {
-    print_error(faults);
-    return SealFailure{exit_fault};
-  }
   const Boat& boat = compilation.checked->rig().boat;
-  if (request.pdf) {
-    auto pdfs = make_pdfs(papers.papers, boat.report_date);
-    if (!pdfs.ok()) {
-      print_error("sheerpole: no PDF: " + pdfs.error().what + "\n");
-      return SealFailure{exit_fault};
-    }
-    std::move(pdfs.value().begin(), pdfs.value().end(), std::back_inserter(papers.files));
-  }
+  PdfReport pdfs;
+  if (request.pdf && faults.empty())
+    pdfs = add_pdfs(papers, boat.report_date, *compilation.sources);
+  std::move(pdfs.findings.begin(), pdfs.findings.end(), std::back_inserter(compilation.findings));
+  if (!compilation.findings.empty())
+    print_error(show_findings(compilation, "text", error_has_colour()));
+  print_error(faults + pdfs.fault);
+  if (!faults.empty() || !pdfs.fault.empty())
+    return SealFailure{exit_fault};
   return sealed_folder({.root = (*compilation.sources)[compilation.names->root].name(),
                         .sources = sources_of(*compilation.sources),
                         .outputs = std::move(papers.files),
@@ -77,7 +72,7 @@ Result<OutputBundle, SealFailure> make_seal(const SealRequest& request) {
                         .revision = fact_text(boat.particulars, "revision"),
                         .report_date = boat.report_date,
                         .version = SHEERPOLE_VERSION,
-                        .made = words_of(request)});
+                        .made = words_for_again(request)});
 }
 
 } // namespace sheerpole

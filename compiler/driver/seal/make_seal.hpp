@@ -3,7 +3,7 @@
 #include "backend/backend.hpp"
 #include "base/result.hpp"
 #include "driver/compile.hpp"
-#include "driver/exit_code.hpp"
+#include "driver/terminal.hpp"
 
 #include <string>
 #include <vector>

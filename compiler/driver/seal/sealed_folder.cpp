@@ -1,6 +1,7 @@
 #include "driver/seal/sealed_folder.hpp"
 
-#include "backend/sha256.hpp"
+#include "backend/json/json.hpp"
+#include "backend/process/byte_text.hpp"
 
 #include <algorithm>
 #include <filesystem>
@@ -26,7 +27,7 @@ Path common_folder(const std::vector<Path>& paths) {
   return common;
 }
 
-std::string words_of(const SealContent& content, const std::string& root) {
+std::string facts_in_words(const SealContent& content, const std::string& root) {
   return "Rig of " + (content.boat.empty() ? std::string("a boat without a name") : content.boat) +
          (content.revision.empty() ? "" : ", revision " + content.revision) +
          (content.report_date.empty() ? "" : ", " + content.report_date) +
@@ -51,6 +52,25 @@ std::string words_of(const SealContent& content, const std::string& root) {
 
 Json file_json(const std::string& path, std::string_view role, const std::string& bytes) {
   return {{"path", path}, {"role", role}, {"bytes", bytes.size()}, {"sha256", sha256(bytes)}};
+}
+
+constexpr std::size_t digits = 64;
+
+bool is_digit(char c) {
+  return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f');
+}
+
+bool leads_out(const std::string& name) {
+  if (name.empty() || name.front() == '/' || name.find('\\') != std::string::npos)
+    return true;
+  for (std::size_t at = 0; at <= name.size();) {
+    const std::size_t end = std::min(name.find('/', at), name.size());
+    const std::string part = name.substr(at, end - at);
+    if (part.empty() || part == "." || part == "..")
+      return true;
+    at = end + 1;
+  }
+  return false;
 }
 
 } // namespace
@@ -94,7 +114,7 @@ OutputBundle sealed_folder(const SealContent& content) {
                                                                {"rig", root},
                                                                {"made", content.made},
                                                                {"files", std::move(files)}})});
-  bundle.files.push_back({std::string(seal_words), words_of(content, root)});
+  bundle.files.push_back({std::string(seal_words), facts_in_words(content, root)});
   std::vector<std::pair<std::string, std::string>> sums;
   for (const OutputFile& file : bundle.files)
     sums.emplace_back(file.name, sha256(file.bytes));
@@ -104,6 +124,36 @@ OutputBundle sealed_folder(const SealContent& content) {
     list += sum + "  " + name + "\n";
   bundle.files.push_back({std::string(seal_sums), std::move(list)});
   return bundle;
+}
+
+SealSums read_sums(const std::string& list, std::vector<std::string>& bad_lines) {
+  SealSums sums;
+  for (std::size_t at = 0; at < list.size();) {
+    const std::size_t end = std::min(list.find('\n', at), list.size());
+    const std::string line = list.substr(at, end - at);
+    at = end + 1;
+    const bool shaped = line.size() > digits + 2 && line.compare(digits, 2, "  ") == 0 &&
+                        std::all_of(line.begin(), line.begin() + digits, is_digit);
+    const std::string name = shaped ? line.substr(digits + 2) : "";
+    if (!shaped || leads_out(name) || !sums.emplace(name, line.substr(0, digits)).second)
+      bad_lines.push_back(line);
+  }
+  return sums;
+}
+
+SealFaults compare_with_sums(const SealSums& sums, const SealSums& found) {
+  SealFaults faults;
+  for (const auto& [name, sum] : sums) {
+    const auto file = found.find(name);
+    if (file == found.end())
+      faults.missing.push_back(name);
+    else if (file->second != sum)
+      faults.altered.push_back(name);
+  }
+  for (const auto& [name, sum] : found)
+    if (!sums.contains(name))
+      faults.extra.push_back(name);
+  return faults;
 }
 
 } // namespace sheerpole

@@ -1,8 +1,7 @@
 #include "driver/begin/first_rig.hpp"
 #include "driver/begin/lengths_rig.hpp"
-#include "driver/exit_code.hpp"
 #include "driver/terminal.hpp"
-#include "driver/verbs/verbs.hpp"
+#include "driver/verbs/options.hpp"
 #include "driver/write_bundle.hpp"
 #include "source/file_reader.hpp"
 #include "units/parse_quantity.hpp"
@@ -10,9 +9,16 @@
 #include <filesystem>
 #include <optional>
 
-namespace sheerpole {
+namespace sheerpole::begin_verb {
 
 namespace {
+
+struct Options {
+  std::string file;     ///< to be written; empty only with `print`
+  FirstNumbers numbers; ///< used when `lengths` is empty
+  std::string lengths;  ///< a table of lengths, CSV
+  bool print = false;   ///< show the text and write nothing
+};
 
 constexpr std::size_t largest_table = 1'000'000;
 
@@ -27,7 +33,7 @@ bool good_length(const std::string& option, const std::string& text) {
   return false;
 }
 
-std::optional<std::string> from_numbers(const BeginOptions& options) {
+std::optional<std::string> from_numbers(const Options& options) {
   const FirstNumbers& numbers = options.numbers;
   bool good = good_length("--mast-height", numbers.mast_height);
   good = good_length("--beam", numbers.beam) && good;
@@ -37,7 +43,7 @@ std::optional<std::string> from_numbers(const BeginOptions& options) {
   return first_rig(numbers);
 }
 
-std::optional<std::string> from_lengths(const BeginOptions& options) {
+std::optional<std::string> from_lengths(const Options& options) {
   DiskFileReader reader;
   const auto table = reader.read(options.lengths, largest_table);
   if (!table.ok()) {
@@ -53,9 +59,7 @@ std::optional<std::string> from_lengths(const BeginOptions& options) {
   return std::nullopt;
 }
 
-} // namespace
-
-int begin_verb(const BeginOptions& options) {
+int run(const Options& options) {
   const auto rig = options.lengths.empty() ? from_numbers(options) : from_lengths(options);
   if (!rig) {
     print_error("nothing was written\n");
@@ -85,4 +89,29 @@ int begin_verb(const BeginOptions& options) {
   return exit_clean;
 }
 
-} // namespace sheerpole
+} // namespace
+
+void add_to(CLI::App& app, AskedFor& asked) {
+  CLI::App& verb =
+      *app.add_subcommand("begin", "write a first rig file from a few numbers or from a table of lengths");
+  Options& options = options_of(verb, asked, run);
+  const std::vector<std::string> rigs(first_rigs().begin(), first_rigs().end());
+  FirstNumbers& numbers = options.numbers;
+  verb.add_option("FILE", options.file, "the rig file to write; one that is there is left as it is")
+      ->required();
+  verb.add_option("--boat", numbers.boat, "her name")->type_name("NAME");
+  verb.add_option("--rig", numbers.rig, "kind of rig: " + choices(rigs))
+      ->check(CLI::IsMember(rigs))
+      ->type_name("RIG");
+  verb.add_option("--mast-height", numbers.mast_height, "masthead above the waterline: \"12.5 m\"")
+      ->type_name("LENGTH");
+  verb.add_option("--beam", numbers.beam, "greatest beam")->type_name("LENGTH");
+  verb.add_option("--base", numbers.base, "from the mast to the stem fitting")->type_name("LENGTH");
+  verb.add_option("--lengths", options.lengths,
+                  "in place of these numbers a table (CSV) with the headings stay, length and, as wanted, "
+                  "side, title")
+      ->type_name("TABLE");
+  verb.add_flag("--print", options.print, "show the file on the terminal and write nothing");
+}
+
+} // namespace sheerpole::begin_verb

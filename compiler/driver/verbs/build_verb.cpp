@@ -1,34 +1,38 @@
+#include "driver/built_in_backends.hpp"
 #include "driver/compile.hpp"
-#include "driver/exit_code.hpp"
-#include "driver/make_papers.hpp"
+#include "driver/depends_file.hpp"
 #include "driver/make_pdfs.hpp"
-#include "driver/outside/file_claims.hpp"
 #include "driver/outside/outside_backends.hpp"
-#include "driver/show_findings.hpp"
 #include "driver/terminal.hpp"
-#include "driver/verbs/called_rig.hpp"
-#include "driver/verbs/verbs.hpp"
-#include "driver/verbs/write_and_tell.hpp"
-#include "driver/verbs/write_depends.hpp"
+#include "driver/verbs/options.hpp"
+#include "driver/write_bundle.hpp"
 
-#include <algorithm>
-#include <iterator>
-
-namespace sheerpole {
+namespace sheerpole::build_verb {
 
 namespace {
 
-/// Those about the rig, then those about the programs outside.
-void show_all_findings(Compilation compilation, const OutsideBackends& outside, const FindingsForm& form) {
-  compilation.findings.insert(compilation.findings.end(), outside.findings().begin(),
-                              outside.findings().end());
+struct Options {
+  std::string file;
+  CompileOptions rig;
+  std::string folder;
+  std::vector<std::string> only; ///< back ends; empty: the usual ones
+  std::string form = "text";     ///< of the findings
+  std::string since;             ///< rig file of the version before; empty: there is none to compare with
+  std::string depends;           ///< file for what was made from what; empty: none
+  PaperOptions papers;
+  OutsideOptions outside; ///< programs that make papers as well
+};
+
+/// Those about the rig, then those about the programs outside and the PDFs.
+void show_all_findings(Compilation compilation, const OutsideBackends& outside, const PdfReport& pdfs,
+                       const std::string& form) {
+  for (const auto* more : {&outside.findings(), &pdfs.findings})
+    compilation.findings.insert(compilation.findings.end(), more->begin(), more->end());
   if (!compilation.findings.empty())
-    print_error(show_findings(compilation, form.form, error_has_colour()));
+    print_error(show_findings(compilation, form, error_has_colour()));
 }
 
-} // namespace
-
-int build_verb(const BuildOptions& options) {
+int run(const Options& options) {
   OutsideBackends outside(options.outside);
   std::vector<std::string> outside_names;
   for (const BackendDescription& description : outside.descriptions())
@@ -42,7 +46,7 @@ int build_verb(const BuildOptions& options) {
   DiskFileReader reader;
   const Compilation compilation = compile(options.file, reader, options.rig);
   if (!compilation.checked) {
-    show_all_findings(compilation, outside, options.findings);
+    show_all_findings(compilation, outside, {}, options.form);
     print_error("nothing was written: an error stands\n");
     return outside.fault() ? exit_fault : exit_errors;
   }
@@ -52,18 +56,17 @@ int build_verb(const BuildOptions& options) {
     print_progress("reading " + options.since + "\n");
     previous = compile(options.since, reader, of_previous);
     if (!previous.checked) {
-      print_error(show_findings(previous, options.findings.form, error_has_colour()));
+      print_error(show_findings(previous, options.form, error_has_colour()));
       print_error("nothing was written: an error stands in the version before\n");
       return exit_errors;
     }
   }
   OutputBundle bundle;
   FileClaims claims;
-  const PaperSize paper = options.paper == "letter" ? PaperSize::letter : PaperSize::a4;
   const BackendRequest request{.checked = *compilation.checked,
                                .fleet = {},
-                               .paper = paper,
-                               .printed = options.pdf,
+                               .paper = options.papers.size(),
+                               .printed = options.papers.pdf,
                                .previous = previous.checked ? &*previous.checked : nullptr,
                                .name = called(options.file, options.rig),
                                .previous_name = called(options.since, of_previous)};
@@ -72,18 +75,16 @@ int build_verb(const BuildOptions& options) {
                   [](const std::string& name) { print_progress("making " + name + "\n"); });
   print_error(faults);
   bool fault = !faults.empty();
-  outside.generate(*compilation.checked, options.rig, paper, claims, bundle);
+  outside.generate(*compilation.checked, options.rig, options.papers.size(), claims, bundle);
   fault = fault || outside.fault();
-  show_all_findings(compilation, outside, options.findings);
-  if (options.pdf) {
+  PdfReport pdfs;
+  if (options.papers.pdf) {
     print_progress("drawing PDFs\n");
-    auto pdfs = make_pdfs(bundle.papers, compilation.checked->rig().boat.report_date);
-    if (pdfs.ok())
-      std::move(pdfs.value().begin(), pdfs.value().end(), std::back_inserter(bundle.files));
-    else
-      print_error("sheerpole: no PDF: " + pdfs.error().what + "\n");
-    fault = fault || !pdfs.ok();
+    pdfs = add_pdfs(bundle, compilation.checked->rig().boat.report_date, *compilation.sources);
   }
+  show_all_findings(compilation, outside, pdfs, options.form);
+  print_error(pdfs.fault);
+  fault = fault || !pdfs.fault.empty();
   Dependencies made;
   if (const int code = write_and_tell(bundle, options.folder, &made.outputs); code != exit_clean)
     return code;
@@ -101,4 +102,27 @@ int build_verb(const BuildOptions& options) {
   return fault ? exit_fault : exit_clean;
 }
 
-} // namespace sheerpole
+} // namespace
+
+void add_to(CLI::App& app, AskedFor& asked) {
+  CLI::App& verb =
+      *app.add_subcommand("build", "check a rig file and write cut lists, findings and drawings");
+  Options& options = options_of(verb, asked, run);
+  verb.add_option("FILE", options.file, "the rig file")->required();
+  verb.add_option("--into", options.folder, "folder to write to; it is made if it is not there")
+      ->required();
+  add_only(verb, options.only, "cut-list,diagram");
+  verb.add_option("--since", options.since,
+                  "rig file of the version before: papers say what has changed since")
+      ->type_name("FILE");
+  add_papers(verb, options.papers);
+  verb.add_option("--depends", options.depends,
+                  "file to write for make or ninja: it names the files that were made and those that were "
+                  "read for them")
+      ->type_name("FILE");
+  add_outside(verb, options.outside);
+  add_findings_form(verb, options.form);
+  add_rig_options(verb, options.rig);
+}
+
+} // namespace sheerpole::build_verb

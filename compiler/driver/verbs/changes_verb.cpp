@@ -1,60 +1,56 @@
 #include "driver/built_in_backends.hpp"
 #include "driver/compile.hpp"
-#include "driver/exit_code.hpp"
 #include "driver/make_pdfs.hpp"
-#include "driver/show_findings.hpp"
 #include "driver/terminal.hpp"
-#include "driver/verbs/called_rig.hpp"
-#include "driver/verbs/verbs.hpp"
-#include "driver/verbs/write_and_tell.hpp"
-
-#include "base/internal_error.hpp"
+#include "driver/verbs/options.hpp"
+#include "driver/write_bundle.hpp"
+#include "kinds/kind_row.hpp"
 
 #include <algorithm>
 #include <exception>
-#include <iterator>
+#include <utility>
 
-namespace sheerpole {
+namespace sheerpole::changes_verb {
 
 namespace {
 
-std::unique_ptr<Backend> change_sheet() {
-  for (auto& backend : built_in_backends())
-    if (backend->describe().name == "change-sheet")
-      return std::move(backend);
-  internal_error("the back end change-sheet is not linked in");
-}
+struct Options {
+  std::string from;
+  std::string to;            ///< empty: the same file, with what `rig` sets
+  std::string from_as_of;    ///< a layer: the first file without what later layers state
+  CompileOptions rig;        ///< of the second
+  std::string folder;        ///< empty: the sheet goes to the terminal
+  std::string form = "text"; ///< text, json; on the terminal
+  PaperOptions papers;
+};
 
 /// The rig, or nothing when it has an error, which has been shown.
-std::optional<Compilation> read(const std::string& file, const CompileOptions& rig,
-                                const FindingsForm& form) {
+std::optional<Compilation> read(const std::string& file, const CompileOptions& rig) {
   print_progress("reading " + file + "\n");
   DiskFileReader reader;
   Compilation compilation = compile(file, reader, rig);
   if (compilation.checked)
     return compilation;
-  print_error(show_findings(compilation, form.form, error_has_colour()));
+  print_error(show_findings(compilation, "text", error_has_colour()));
   return std::nullopt;
 }
 
-int write(const OutputBundle& made, const std::string& date, const ChangesOptions& options) {
-  OutputBundle bundle = made;
-  bool fault = false;
-  if (options.pdf) {
-    auto pdfs = make_pdfs(bundle.papers, date);
-    if (pdfs.ok())
-      std::move(pdfs.value().begin(), pdfs.value().end(), std::back_inserter(bundle.files));
-    else
-      print_error("sheerpole: no PDF: " + pdfs.error().what + "\n");
-    fault = !pdfs.ok();
+int write(OutputBundle bundle, const Compilation& now, const Options& options) {
+  PdfReport pdfs;
+  if (options.papers.pdf)
+    pdfs = add_pdfs(bundle, now.checked->rig().boat.report_date, *now.sources);
+  if (!pdfs.findings.empty()) {
+    Compilation of_pdfs;
+    of_pdfs.sources = now.sources;
+    of_pdfs.findings = pdfs.findings;
+    print_error(show_findings(of_pdfs, "text", error_has_colour()));
   }
+  print_error(pdfs.fault);
   const int code = write_and_tell(bundle, options.folder);
-  return code != exit_clean ? code : fault ? exit_fault : exit_clean;
+  return code != exit_clean ? code : pdfs.fault.empty() ? exit_clean : exit_fault;
 }
 
-} // namespace
-
-int changes_verb(const ChangesOptions& options) {
+int run(const Options& options) {
   const std::string& to = options.to.empty() ? options.from : options.to;
   CompileOptions before = {.settings = {}, .folders = options.rig.folders, .as_of = options.from_as_of};
   if (options.to.empty() && options.rig.settings.empty() && options.rig.as_of == before.as_of) {
@@ -62,25 +58,25 @@ int changes_verb(const ChangesOptions& options) {
                 "--from-as-of and --as-of\nsheerpole changes --help shows how it is used.\n");
     return exit_usage;
   }
-  const auto was = read(options.from, before, options.findings);
-  const auto is = was ? read(to, options.rig, options.findings) : std::nullopt;
+  const auto was = read(options.from, before);
+  const auto is = was ? read(to, options.rig) : std::nullopt;
   if (!was || !is)
     return exit_errors;
-  const PaperSize paper = options.paper == "letter" ? PaperSize::letter : PaperSize::a4;
   OutputBundle bundle;
   try {
-    bundle = change_sheet()->generate({.checked = *is->checked,
-                                       .fleet = {},
-                                       .paper = paper,
-                                       .previous = &*was->checked,
-                                       .name = called(to, options.rig),
-                                       .previous_name = called(options.from, before)});
+    bundle = built_in_backend("change-sheet")
+                 ->generate({.checked = *is->checked,
+                             .fleet = {},
+                             .paper = options.papers.size(),
+                             .previous = &*was->checked,
+                             .name = called(to, options.rig),
+                             .previous_name = called(options.from, before)});
   } catch (const std::exception& error) {
     print_error("sheerpole: fault of the back end change-sheet: " + std::string(error.what()) + "\n");
     return exit_fault;
   }
   if (!options.folder.empty())
-    return write(bundle, is->checked->rig().boat.report_date, options);
+    return write(std::move(bundle), *is, options);
   const auto found = std::find_if(bundle.files.begin(), bundle.files.end(), [&](const OutputFile& file) {
     return file.name == (options.form == "json" ? "change-sheet.json" : "change-sheet.txt");
   });
@@ -88,4 +84,31 @@ int changes_verb(const ChangesOptions& options) {
   return exit_clean;
 }
 
-} // namespace sheerpole
+} // namespace
+
+void add_to(CLI::App& app, AskedFor& asked) {
+  CLI::App& verb =
+      *app.add_subcommand("changes", "say what differs between two rig files, or with other values");
+  Options& options = options_of(verb, asked, run);
+  verb.add_option("FILE", options.from, "the rig file as it was")->required();
+  verb.add_option("FILE-NOW", options.to, "the rig file as it is; not given: the same one");
+  // The layers that a file may state, from the earliest.
+  const auto& names = find_kind("layer")->name_choices;
+  const std::vector<std::string> layers(names.begin(), names.end());
+  verb.add_option("--from-as-of", options.from_as_of,
+                  "the first one without the layers after this one: " + choices(layers))
+      ->check(CLI::IsMember(layers))
+      ->type_name("LAYER");
+  verb.add_option("--as-of", options.rig.as_of, "the second one likewise")
+      ->check(CLI::IsMember(layers))
+      ->type_name("LAYER");
+  verb.add_option("--into", options.folder, "folder to write the sheet to, in all its forms")
+      ->type_name("FOLDER");
+  add_papers(verb, options.papers, "as PDF as well, into the folder");
+  verb.add_option("--form", options.form, "on the terminal: text or json")
+      ->check(CLI::IsMember({"text", "json"}))
+      ->type_name("FORM");
+  add_rig_options(verb, options.rig);
+}
+
+} // namespace sheerpole::changes_verb

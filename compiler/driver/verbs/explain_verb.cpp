@@ -1,18 +1,21 @@
 #include "base/edit_distance.hpp"
 #include "base/wrap_text.hpp"
 #include "diagnostics/catalogue.hpp"
-#include "driver/exit_code.hpp"
 #include "driver/finding_sections.hpp"
 #include "driver/terminal.hpp"
-#include "driver/verbs/verbs.hpp"
+#include "driver/verbs/options.hpp"
 #include "kinds/kind_row.hpp"
 
 #include <string>
 #include <vector>
 
-namespace sheerpole {
+namespace sheerpole::explain_verb {
 
 namespace {
+
+struct Options {
+  std::string word;
+};
 
 std::string indented(std::string_view text) {
   std::string result;
@@ -39,7 +42,7 @@ std::string finding_page(const CatalogueEntry& entry) {
   std::string page = std::string(entry.slug) + " (" + std::string(name_of(entry.severity)) + ")\n";
   for (const FindingSection& section : finding_sections(entry))
     page += "\n" + std::string(section.heading) + "\n" +
-            (section.is_rig_text ? indented(section.body) : paragraph(section.body));
+            (section.is_verbatim ? indented(section.body) : paragraph(section.body));
   return page;
 }
 
@@ -66,9 +69,8 @@ std::string kind_page(const KindRow& kind) {
   return page;
 }
 
-} // namespace
-
-int explain_verb(const std::string& word) {
+int run(const Options& options) {
+  const std::string& word = options.word;
   if (const CatalogueEntry* entry = find_entry(word)) {
     print_out(finding_page(*entry));
     return exit_clean;
@@ -89,12 +91,17 @@ int explain_verb(const std::string& word) {
     words.emplace_back(kind.name);
   for (const EndRow& end : all_ends())
     words.emplace_back(end.name);
-  std::string message = "sheerpole: nothing is known of `" + word + "`";
-  if (const auto near = nearest_name(word, words))
-    message += "; did you mean `" + *near + "`?";
-  print_error(message +
+  print_error("sheerpole: nothing is known of `" + word + "`" + did_you_mean(word, words) +
               "\n`sheerpole list findings`, `list kinds` and `list ends` show what can be explained.\n");
   return exit_usage;
 }
 
-} // namespace sheerpole
+} // namespace
+
+void add_to(CLI::App& app, AskedFor& asked) {
+  CLI::App& verb = *app.add_subcommand("explain", "explain a finding, a kind or an end by its name");
+  Options& options = options_of(verb, asked, run);
+  verb.add_option("WORD", options.word, "for example missing-unit, turnbuckle, jaw")->required();
+}
+
+} // namespace sheerpole::explain_verb

@@ -2,15 +2,11 @@
 #include "base/edit_distance.hpp"
 #include "diagnostics/excerpt.hpp"
 #include "driver/compile.hpp"
-#include "driver/exit_code.hpp"
 #include "driver/find/find_in_rig.hpp"
-#include "driver/fleet/file_arguments.hpp"
+#include "driver/fleet/fleet_folders.hpp"
 #include "driver/fleet/in_order.hpp"
-#include "driver/fleet/progress_line.hpp"
-#include "driver/fleet/workers.hpp"
-#include "driver/show_findings.hpp"
 #include "driver/terminal.hpp"
-#include "driver/verbs/verbs.hpp"
+#include "driver/verbs/options.hpp"
 #include "kinds/kind_row.hpp"
 #include "syntax/prepare_for_threads.hpp"
 
@@ -18,9 +14,17 @@
 
 #include <algorithm>
 
-namespace sheerpole {
+namespace sheerpole::find_verb {
 
 namespace {
+
+struct Options {
+  std::string what;               ///< see find/find_in_rig.hpp
+  std::vector<std::string> files; ///< or `@list.txt`
+  CompileOptions rig;             ///< for each of them
+  std::string form = "text";      ///< text, csv, json
+  unsigned workers = 0;           ///< 0: as many as processors
+};
 
 /// What one file came to.
 struct Looked {
@@ -113,9 +117,7 @@ std::string as_json(const Table& table, const Totals& totals, std::size_t files)
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
-} // namespace
-
-int find_verb(const FindOptions& options) {
+int run(const Options& options) {
   const auto sought = read_sought(options.what);
   if (!sought.ok()) {
     print_error(sought.error());
@@ -167,4 +169,24 @@ int find_verb(const FindOptions& options) {
   return totals.read < files.size() ? exit_errors : exit_clean;
 }
 
-} // namespace sheerpole
+} // namespace
+
+void add_to(CLI::App& app, AskedFor& asked) {
+  CLI::App& verb =
+      *app.add_subcommand("find", "find which boats carry a part, a size or a batch, or what is old");
+  Options& options = options_of(verb, asked, run);
+  verb.add_option("WHAT", options.what,
+                  "a part, a kind, words of a title, a batch; a size or a thread: \"1/2 in\", \"12 mm\", "
+                  "M12; or an age: \"before 2016-05-01\"")
+      ->required();
+  verb.add_option("FILE", options.files,
+                  "the rig files; @list.txt stands for those that list.txt names, one a line")
+      ->required();
+  verb.add_option("--form", options.form, "text, csv or json")
+      ->check(CLI::IsMember({"text", "csv", "json"}))
+      ->type_name("FORM");
+  add_workers(verb, options.workers);
+  add_allowed_folders(verb, options.rig);
+}
+
+} // namespace sheerpole::find_verb

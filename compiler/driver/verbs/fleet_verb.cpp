@@ -1,22 +1,28 @@
 #include "diagnostics/excerpt.hpp"
-#include "driver/exit_code.hpp"
-#include "driver/fleet/file_arguments.hpp"
+#include "driver/fleet/fleet_boat.hpp"
 #include "driver/fleet/fleet_folders.hpp"
-#include "driver/fleet/fleet_log.hpp"
 #include "driver/fleet/in_order.hpp"
-#include "driver/fleet/progress_line.hpp"
-#include "driver/fleet/workers.hpp"
 #include "driver/terminal.hpp"
-#include "driver/verbs/verbs.hpp"
+#include "driver/verbs/options.hpp"
 #include "syntax/prepare_for_threads.hpp"
 
 #include <algorithm>
 #include <filesystem>
 #include <optional>
 
-namespace sheerpole {
+namespace sheerpole::fleet_verb {
 
 namespace {
+
+struct Options {
+  std::vector<std::string> files; ///< or `@list.txt`
+  CompileOptions rig;             ///< for each of them
+  std::string folder;             ///< empty: the boats are only checked
+  std::vector<std::string> only;  ///< back ends; empty: the usual ones
+  std::string form = "text";      ///< of the findings
+  PaperOptions papers;
+  unsigned workers = 0; ///< 0: as many as processors
+};
 
 /// Where the papers of each boat go; empty strings when none are made. Nothing, and what is wrong has been
 /// said, when they can not go there.
@@ -40,9 +46,7 @@ std::optional<std::vector<std::string>> folders_for(const std::vector<std::strin
   return std::move(names.value());
 }
 
-} // namespace
-
-int fleet_verb(const FleetOptions& options) {
+int run(const Options& options) {
   DiskFileReader reader;
   const auto files = file_arguments(options.files, reader);
   if (!files.ok()) {
@@ -61,12 +65,12 @@ int fleet_verb(const FleetOptions& options) {
   if (!folders)
     return exit_usage;
   FleetWork work{.rig = options.rig,
-                 .form = options.findings.form,
+                 .form = options.form,
                  .colour = out_has_colour(),
                  .write = writes,
                  .backends = &chosen.backends,
-                 .paper = options.paper == "letter" ? PaperSize::letter : PaperSize::a4,
-                 .pdf = options.pdf};
+                 .paper = options.papers.size(),
+                 .pdf = options.papers.pdf};
   const unsigned workers = workers_for(options.workers);
   if (workers > 1 && files.value().size() > 1)
     work.rig.threads = 1; // each boat has one processor
@@ -97,4 +101,23 @@ int fleet_verb(const FleetOptions& options) {
   return worst;
 }
 
-} // namespace sheerpole
+} // namespace
+
+void add_to(CLI::App& app, AskedFor& asked) {
+  CLI::App& verb = *app.add_subcommand("fleet", "check many boats at once, and write the papers of each");
+  Options& options = options_of(verb, asked, run);
+  verb.add_option("FILE", options.files,
+                  "the rig files; @list.txt stands for those that list.txt names, one a line")
+      ->required();
+  CLI::Option* into = verb.add_option(
+      "--into", options.folder,
+      "folder to write to, in it a folder for each boat; not given: the boats are only checked");
+  into->type_name("FOLDER");
+  add_only(verb, options.only, "cut-list,diagram")->needs(into);
+  add_papers(verb, options.papers, "papers as PDF as well", into);
+  add_workers(verb, options.workers);
+  add_findings_form(verb, options.form);
+  add_allowed_folders(verb, options.rig);
+}
+
+} // namespace sheerpole::fleet_verb

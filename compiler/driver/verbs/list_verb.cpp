@@ -2,18 +2,27 @@
 #include "diagnostics/catalogue.hpp"
 #include "diagnostics/render.hpp"
 #include "driver/built_in_backends.hpp"
-#include "driver/exit_code.hpp"
+#include "driver/phases.hpp"
 #include "driver/reference/completion.hpp"
 #include "driver/terminal.hpp"
-#include "driver/verbs/verbs.hpp"
+#include "driver/verbs/options.hpp"
 #include "kinds/kind_row.hpp"
 #include "units/format_length.hpp"
 #include "units/thread.hpp"
 #include "units/unit.hpp"
 
-namespace sheerpole {
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+namespace sheerpole::list_verb {
 
 namespace {
+
+struct Options {
+  std::string what;       ///< the name of one of the listings
+  OutsideOptions outside; ///< for `back-ends`
+};
 
 Table two_columns(std::string first, std::string second) {
   Table table;
@@ -105,55 +114,64 @@ Table tables_table() {
 
 Table phases_table() {
   Table table = two_columns("phase", "what --print shows");
-  for (const Listing& phase : phases())
-    table.rows.push_back({phase.name, phase.help});
+  for (const Phase& phase : phases())
+    table.rows.push_back({std::string(phase.name), std::string(phase.help)});
   return table;
+}
+
+/// A word after `list`.
+struct Listing {
+  std::string_view name;
+  Table (*table)() = nullptr; ///< what it shows; nullptr: what `show` does
+  int (*show)(const OutsideOptions&) = nullptr;
+};
+
+int list_completion(const OutsideOptions&) {
+  print_out(completion_json());
+  return exit_clean;
+}
+
+constexpr std::array listings{
+    Listing{"kinds", kinds_table},
+    Listing{"ends", ends_table},
+    Listing{"units", units_table},
+    Listing{"threads", threads_table},
+    Listing{"findings", findings_table},
+    Listing{"back-ends", nullptr, list_backends},
+    Listing{"tables", tables_table},
+    Listing{"phases", phases_table},
+    Listing{"completion", nullptr, list_completion},
+};
+
+int run(const Options& options) {
+  if (options.what != "back-ends" && !options.outside.programs.empty()) {
+    print_error("sheerpole: --outside goes with `list back-ends`\n");
+    return exit_usage;
+  }
+  const auto* const listing =
+      std::find_if(listings.begin(), listings.end(),
+                   [&options](const Listing& one) { return one.name == options.what; });
+  if (listing == listings.end())
+    return exit_usage; // the command line takes only these words
+  if (listing->table == nullptr)
+    return listing->show(options.outside);
+  print_out(render_text(listing->table()));
+  return exit_clean;
 }
 
 } // namespace
 
-const std::vector<Listing>& listings() {
-  static const std::vector<Listing> all = {
-      {"kinds", "what a rig file can declare"},
-      {"ends", "the ends that a part can have"},
-      {"units", "units of length, force, mass and so on"},
-      {"threads", "screw threads known by name"},
-      {"findings", "everything that can be wrong, by name"},
-      {"back-ends", "what `build` can make"},
-      {"tables", "what `show` can show"},
-      {"phases", "what `check --print` can show"},
-      {"completion", "every word of the language with its meaning, as JSON for an editor"},
-  };
-  return all;
+void add_to(CLI::App& app, AskedFor& asked) {
+  CLI::App& verb =
+      *app.add_subcommand("list", "list what there is: kinds of parts, units, findings, tables");
+  Options& options = options_of(verb, asked, run);
+  std::vector<std::string> words;
+  for (const Listing& listing : listings)
+    words.emplace_back(listing.name);
+  verb.add_option("WHAT", options.what, "one of: " + choices(words))
+      ->required()
+      ->check(CLI::IsMember(words));
+  add_outside(verb, options.outside);
 }
 
-int list_verb(const ListOptions& options) {
-  const std::string& what = options.what;
-  if (what != "back-ends" && !options.outside.programs.empty()) {
-    print_error("sheerpole: --outside goes with `list back-ends`\n");
-    return exit_usage;
-  }
-  if (what == "kinds")
-    print_out(render_text(kinds_table()));
-  else if (what == "ends")
-    print_out(render_text(ends_table()));
-  else if (what == "units")
-    print_out(render_text(units_table()));
-  else if (what == "threads")
-    print_out(render_text(threads_table()));
-  else if (what == "findings")
-    print_out(render_text(findings_table()));
-  else if (what == "back-ends")
-    return list_backends(options.outside);
-  else if (what == "tables")
-    print_out(render_text(tables_table()));
-  else if (what == "phases")
-    print_out(render_text(phases_table()));
-  else if (what == "completion")
-    print_out(completion_json());
-  else
-    return exit_usage; // the command line takes only the words of listings()
-  return exit_clean;
-}
-
-} // namespace sheerpole
+} // namespace sheerpole::list_verb

@@ -1,19 +1,22 @@
 #include "diagnostics/excerpt.hpp"
 #include "diagnostics/severity_counts.hpp"
-#include "driver/exit_code.hpp"
 #include "driver/mend.hpp"
-#include "driver/replace_file.hpp"
-#include "driver/show_findings.hpp"
 #include "driver/terminal.hpp"
-#include "driver/verbs/verbs.hpp"
+#include "driver/verbs/options.hpp"
+#include "driver/write_bundle.hpp"
 
 #include <algorithm>
 #include <filesystem>
 #include <system_error>
 
-namespace sheerpole {
+namespace sheerpole::mend_verb {
 
 namespace {
+
+struct Options {
+  std::vector<std::string> files;
+  bool print = false; ///< show the mended text of the one file and write nothing
+};
 
 using Path = std::filesystem::path;
 
@@ -86,9 +89,7 @@ int mend_file(const std::string& file, bool print) {
   return code;
 }
 
-} // namespace
-
-int mend_verb(const MendOptions& options) {
+int run(const Options& options) {
   if (options.print && options.files.size() != 1) {
     print_error("sheerpole: --print shows one file\nsheerpole mend --help shows how it is used.\n");
     return exit_usage;
@@ -99,4 +100,13 @@ int mend_verb(const MendOptions& options) {
   return result;
 }
 
-} // namespace sheerpole
+} // namespace
+
+void add_to(CLI::App& app, AskedFor& asked) {
+  CLI::App& verb = *app.add_subcommand("mend", "put right in the file what can be read in one way only");
+  Options& options = options_of(verb, asked, run);
+  verb.add_option("FILE", options.files, "rig files; those they use are mended too")->required();
+  verb.add_flag("--print", options.print, "show the mended text of the one FILE and write nothing");
+}
+
+} // namespace sheerpole::mend_verb

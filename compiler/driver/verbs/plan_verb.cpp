@@ -1,27 +1,24 @@
-#include "base/internal_error.hpp"
 #include "diagnostics/excerpt.hpp"
 #include "driver/built_in_backends.hpp"
 #include "driver/compile.hpp"
-#include "driver/exit_code.hpp"
-#include "driver/show_findings.hpp"
 #include "driver/terminal.hpp"
-#include "driver/verbs/verbs.hpp"
-#include "driver/verbs/write_and_tell.hpp"
+#include "driver/verbs/options.hpp"
+#include "driver/write_bundle.hpp"
 
 #include <algorithm>
 #include <exception>
 #include <filesystem>
 
-namespace sheerpole {
+namespace sheerpole::plan_verb {
 
 namespace {
 
-std::unique_ptr<Backend> spool_plan() {
-  for (auto& backend : built_in_backends())
-    if (backend->describe().name == "spool-plan")
-      return std::move(backend);
-  internal_error("the back end spool-plan is not linked in");
-}
+struct Options {
+  std::vector<std::string> files;
+  CompileOptions rig; ///< for each of them
+  std::string folder;
+  std::string form = "text"; ///< of the findings
+};
 
 /// Each file of the rig by where it really lies, so that stock used by two boats is known to be one.
 std::vector<std::string> keys_of(const SourceSet& sources, FileReader& reader) {
@@ -43,9 +40,7 @@ std::optional<std::string> given_twice(const std::vector<std::string>& files, Fi
   return std::nullopt;
 }
 
-} // namespace
-
-int plan_verb(const PlanOptions& options) {
+int run(const Options& options) {
   DiskFileReader reader;
   if (const auto twice = given_twice(options.files, reader)) {
     print_error("sheerpole: " + printable(*twice) +
@@ -58,7 +53,7 @@ int plan_verb(const PlanOptions& options) {
     print_progress("reading " + file + "\n");
     compilations.push_back(compile(file, reader, options.rig));
     if (!compilations.back().findings.empty())
-      print_error(show_findings(compilations.back(), options.findings.form, error_has_colour()));
+      print_error(show_findings(compilations.back(), options.form, error_has_colour()));
   }
   std::vector<FleetRig> fleet;
   for (std::size_t i = 0; i < compilations.size(); ++i)
@@ -74,7 +69,7 @@ int plan_verb(const PlanOptions& options) {
   print_progress("making spool-plan\n");
   OutputBundle bundle;
   try {
-    bundle = spool_plan()->generate({*fleet.front().checked, fleet});
+    bundle = built_in_backend("spool-plan")->generate({*fleet.front().checked, fleet});
   } catch (const std::exception& error) {
     print_error("sheerpole: fault of the back end spool-plan: " + std::string(error.what()) + "\n");
     return exit_fault;
@@ -82,4 +77,17 @@ int plan_verb(const PlanOptions& options) {
   return write_and_tell(bundle, options.folder);
 }
 
-} // namespace sheerpole
+} // namespace
+
+void add_to(CLI::App& app, AskedFor& asked) {
+  CLI::App& verb =
+      *app.add_subcommand("plan", "plan what to cut from which stock, for one boat or several at once");
+  Options& options = options_of(verb, asked, run);
+  verb.add_option("FILE", options.files, "the rig files")->required();
+  verb.add_option("--into", options.folder, "folder to write to; it is made if it is not there")
+      ->required();
+  add_findings_form(verb, options.form);
+  add_allowed_folders(verb, options.rig);
+}
+
+} // namespace sheerpole::plan_verb

@@ -1,14 +1,21 @@
 #include "backend/table/rig_tables.hpp"
 #include "base/edit_distance.hpp"
 #include "driver/compile.hpp"
-#include "driver/exit_code.hpp"
-#include "driver/show_findings.hpp"
 #include "driver/terminal.hpp"
-#include "driver/verbs/verbs.hpp"
+#include "driver/verbs/options.hpp"
 
-namespace sheerpole {
+namespace sheerpole::show_verb {
 
-int show_verb(const ShowOptions& options) {
+namespace {
+
+struct Options {
+  std::string table;
+  std::string file;
+  CompileOptions rig;
+  std::string form = "text"; ///< text, csv
+};
+
+int run(const Options& options) {
   const NamedTable* wanted = nullptr;
   std::vector<std::string> names;
   for (const NamedTable& table : rig_tables()) {
@@ -17,10 +24,8 @@ int show_verb(const ShowOptions& options) {
       wanted = &table;
   }
   if (wanted == nullptr) {
-    std::string message = "sheerpole: there is no table `" + options.table + "`";
-    if (const auto near = nearest_name(options.table, names))
-      message += "; did you mean `" + *near + "`?";
-    print_error(message + "\n`sheerpole list tables` shows all.\n");
+    print_error("sheerpole: there is no table `" + options.table + "`" +
+                did_you_mean(options.table, names) + "\n`sheerpole list tables` shows all.\n");
     return exit_usage;
   }
   DiskFileReader reader;
@@ -34,4 +39,20 @@ int show_verb(const ShowOptions& options) {
   return exit_clean;
 }
 
-} // namespace sheerpole
+} // namespace
+
+void add_to(CLI::App& app, AskedFor& asked) {
+  CLI::App& verb = *app.add_subcommand("show", "show one table of the rig on the terminal");
+  Options& options = options_of(verb, asked, run);
+  std::vector<std::string> tables;
+  for (const NamedTable& table : rig_tables())
+    tables.emplace_back(table.name);
+  verb.add_option("TABLE", options.table, "which one: " + choices(tables))->required();
+  verb.add_option("FILE", options.file, "the rig file")->required();
+  verb.add_option("--form", options.form, "text or csv")
+      ->check(CLI::IsMember({"text", "csv"}))
+      ->type_name("FORM");
+  add_rig_options(verb, options.rig);
+}
+
+} // namespace sheerpole::show_verb

@@ -1,20 +1,25 @@
 #include "diagnostics/excerpt.hpp"
 #include "diagnostics/load_failure_slug.hpp"
 #include "driver/compile.hpp"
-#include "driver/exit_code.hpp"
-#include "driver/replace_file.hpp"
-#include "driver/show_findings.hpp"
 #include "driver/terminal.hpp"
-#include "driver/verbs/verbs.hpp"
+#include "driver/verbs/options.hpp"
+#include "driver/write_bundle.hpp"
 #include "syntax/tidy.hpp"
 
 #include <algorithm>
 #include <optional>
 #include <string_view>
 
-namespace sheerpole {
+namespace sheerpole::tidy_verb {
 
 namespace {
+
+struct Options {
+  std::vector<std::string> files;
+  bool look = false;         ///< say which files are not tidy, write nothing
+  bool print = false;        ///< write to the terminal, not to the file
+  std::string form = "text"; ///< of the findings
+};
 
 /// Reads from the disk and keeps the bytes as they are there.
 class KeepingReader final : public FileReader {
@@ -55,9 +60,7 @@ std::optional<TidiedFile> tidied(const std::string& path, SourceSet& sources, Di
   return TidiedFile{std::move(reader.bytes), mark + *text};
 }
 
-} // namespace
-
-int tidy_verb(const TidyOptions& options) {
+int run(const Options& options) {
   if (options.print && options.files.size() > 1) {
     print_error("sheerpole: --print takes one file\nsheerpole tidy --help shows how it is used.\n");
     return exit_usage;
@@ -86,10 +89,21 @@ int tidy_verb(const TidyOptions& options) {
   compilation.findings = sink.sorted();
   compilation.has_errors = sink.has_errors();
   if (!compilation.findings.empty())
-    print_error(show_findings(compilation, options.findings.form, error_has_colour()));
+    print_error(show_findings(compilation, options.form, error_has_colour()));
   if (refused)
     return exit_usage;
   return untidy || compilation.has_errors ? exit_errors : exit_clean;
 }
 
-} // namespace sheerpole
+} // namespace
+
+void add_to(CLI::App& app, AskedFor& asked) {
+  CLI::App& verb = *app.add_subcommand("tidy", "lay the text of rig files out in one way");
+  Options& options = options_of(verb, asked, run);
+  verb.add_option("FILE", options.files, "the rig files; those they use are not touched")->required();
+  CLI::Option* look = verb.add_flag("--look", options.look, "write nothing; say which files are not tidy");
+  verb.add_flag("--print", options.print, "write nothing; show the tidy text of one file")->excludes(look);
+  add_findings_form(verb, options.form);
+}
+
+} // namespace sheerpole::tidy_verb

@@ -1,21 +1,25 @@
 #include "backend/json/json.hpp"
-#include "backend/sha256.hpp"
+#include "backend/process/byte_text.hpp"
 #include "diagnostics/excerpt.hpp"
-#include "driver/exit_code.hpp"
 #include "driver/seal/make_seal.hpp"
 #include "driver/seal/sealed_folder.hpp"
-#include "driver/seal/verify_seal.hpp"
 #include "driver/terminal.hpp"
-#include "driver/verbs/verbs.hpp"
+#include "driver/verbs/options.hpp"
 
 #include <filesystem>
 #include <fstream>
 #include <iterator>
 #include <optional>
 
-namespace sheerpole {
+namespace sheerpole::verify_verb {
 
 namespace {
+
+struct Options {
+  std::string folder;
+  std::string seal;   ///< SHA-256 of its list of sums, as written down elsewhere; may be empty
+  bool again = false; ///< make the papers again and compare
+};
 
 namespace fs = std::filesystem;
 
@@ -97,9 +101,7 @@ int make_again(const fs::path& folder) {
   return *count == 0 ? exit_clean : exit_errors;
 }
 
-} // namespace
-
-int verify_verb(const VerifyOptions& options) {
+int run(const Options& options) {
   const fs::path folder(options.folder);
   const auto list = read_file(folder / seal_sums);
   if (!list) {
@@ -128,4 +130,16 @@ int verify_verb(const VerifyOptions& options) {
   return make_again(folder);
 }
 
-} // namespace sheerpole
+} // namespace
+
+void add_to(CLI::App& app, AskedFor& asked) {
+  CLI::App& verb =
+      *app.add_subcommand("verify", "say what of a sealed folder is altered, missing or extra");
+  Options& options = options_of(verb, asked, run);
+  verb.add_option("FOLDER", options.folder, "the sealed folder")->required();
+  verb.add_option("--seal", options.seal, "the seal that was printed when it was sealed, as written down")
+      ->type_name("DIGEST");
+  verb.add_flag("--again", options.again, "make the papers again and compare every byte");
+}
+
+} // namespace sheerpole::verify_verb

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "calculate/uncertainty/uncertainty_phrases.hpp"
 #include "unit/backend/sample_rig.hpp"
 
 namespace sheerpole {
@@ -29,10 +30,11 @@ inline SampleRig measured_shroud() {
   known.drawn_low = mm(-6.8);
   known.drawn_high = mm(6.9);
   known.reaches = 1.0;
-  known.without_bound = {"length of thimble-9", "setting of lashing-4"};
+  const auto named = [](const char* name) { return Remark(UncertaintyPhrase::named, {Words{name}}); };
+  known.without_bound = {named("length of thimble-9"), named("setting of lashing-4")};
   sample.derived.inputs = {
-      {"eye-allowance of long-bury", 0.003, Distribution::rectangular, 0, {}},
-      {"scatter of the runs of cap-shroud.port", 0.0006, Distribution::student, 3, {}}};
+      {named("eye-allowance of long-bury"), 0.003, Distribution::rectangular, 0, {}},
+      {named("scatter of the runs of cap-shroud.port"), 0.0006, Distribution::student, 3, {}}};
   known.shares = {{0, mm(6.0), mm(3.46), 0.864}, {1, mm(0.6), mm(0.6), 0.136}};
   stay.uncertainty = known;
 

@@ -1,4 +1,4 @@
-#include "backend/printed_mark.hpp"
+#include "backend/printed_sums.hpp"
 
 #include <gtest/gtest.h>
 

@@ -3,6 +3,9 @@
 
 #include <gmock/gmock.h>
 
+#include <algorithm>
+#include <utility>
+
 namespace sheerpole::rig_tables_test {
 namespace {
 
@@ -134,6 +137,48 @@ TEST(RigTables, ListEveryNumberWithItsPlace) {
               testing::Contains(ElementsAre("bury of long-bury", "72 d", "72 d", "practice", "", "")));
   EXPECT_THAT(table.rows, testing::Contains(
                               ElementsAre("contraction of long-bury", "8.0 %", "8 %", "measured", "", "")));
+}
+
+TEST(RigTables, ListTheNumbersOfReadingsSpreadersStatesAndRecordsToo) {
+  SampleRig sample = sloop();
+  const auto fact = [](std::string name, std::string text) {
+    return Particular{std::move(name), {{}, SampleRig::known(SourceClass::measured, "", text), {}}, text};
+  };
+  Reading reading;
+  reading.runs = {SampleRig::length(11600.0, SourceClass::measured)};
+  reading.offset = SampleRig::length(35.0, SourceClass::measured);
+  reading.hoist_offset = SampleRig::length(60.0, SourceClass::measured, "tape");
+  reading.particulars = {fact("pull", "100 N")};
+  sample.rig.stays[0].readings = {reading};
+  Spreader spreader;
+  spreader.name = "upper-spreader.port";
+  spreader.particulars = {fact("length", "0.78 m")};
+  sample.rig.spreaders = {spreader};
+  State slack;
+  slack.name = "slack";
+  StatePosition position;
+  position.stay = StayId{0};
+  position.as_set = {StackItem{}};
+  position.as_set[0].part = PartId{3};
+  position.as_set[0].set_length = SampleRig::length(240.0, SourceClass::measured);
+  slack.positions = {position};
+  sample.rig.states = {slack};
+  Record tape;
+  tape.kind = "tape";
+  tape.name = "tape-30";
+  tape.facts = {fact("standard-pull", "50 N")};
+  sample.rig.records = {tape};
+  const Table table = sources_table(sample.checked());
+  for (const auto& [what, value] :
+       {std::pair("reading of cap-shroud.port, hoist offset", "60.0 mm"),
+        std::pair("reading of cap-shroud.port, offset", "35.0 mm"),
+        std::pair("pull of reading of cap-shroud.port", "100 N"),
+        std::pair("length of upper-spreader.port", "0.78 m"),
+        std::pair("setting of lashing-4 in cap-shroud.port as slack", "240.0 mm"),
+        std::pair("standard-pull of tape tape-30", "50 N")})
+    EXPECT_TRUE(std::any_of(table.rows.begin(), table.rows.end(), [&](const auto& cells) {
+      return cells[0] == what && cells[1] == value;
+    })) << what;
 }
 
 } // namespace

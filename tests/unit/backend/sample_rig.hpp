@@ -156,7 +156,7 @@ public:
     rig.materials.push_back({.kind = kind,
                              .name = std::move(name),
                              .title = "",
-                             .construction = std::move(construction),
+                             .construction = read_construction(construction),
                              .grade = std::move(grade),
                              .size = {std::move(size), NamedSize::System::metric, Length::millimetres(mm)},
                              .diameter = length(mm, SourceClass::maker),

@@ -26,6 +26,15 @@ TEST(CodePoint, ReadsOneToFourBytes) {
   EXPECT_EQ(first_code_point("\xF0\x9F\x9A\xA2").bytes, 4u);
 }
 
+TEST(CodePoint, IsWrittenAsItIsRead) {
+  for (const char32_t sign :
+       {0x0, 0x41, 0x7F, 0x80, 0x7FF, 0x800, 0x4E2D, 0xFFFD, 0x10000, 0x1F980, 0x10FFFF}) {
+    const std::string bytes = utf8_of(sign);
+    EXPECT_EQ(first_code_point(bytes).value, sign);
+    EXPECT_EQ(first_code_point(bytes).bytes, bytes.size());
+  }
+}
+
 TEST(CodePoint, TakesABadByteAlone) {
   for (const std::string_view bad :
        {"\xFFz", "\xC3", "\xC3(", "\xE2\x82", "\xC0\x80", "\xF5\x80\x80\x80"}) {

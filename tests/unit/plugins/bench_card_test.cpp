@@ -1,9 +1,8 @@
 #include "plugins/bench-card/bench_card.hpp"
 
 #include "backend/card/card_piece.hpp"
+#include "backend/json/json.hpp"
 #include "driver/compile.hpp"
-#include "plugins/bench-card/card_page.hpp"
-#include "plugins/bench-card/card_steps.hpp"
 #include "plugins/cut-list/cut_list.hpp"
 #include "source/file_reader.hpp"
 #include "unit/calculate/compiled_rig.hpp"

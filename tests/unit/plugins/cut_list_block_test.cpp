@@ -1,4 +1,4 @@
-#include "plugins/cut-list/cut_list_block.hpp"
+#include "plugins/cut-list/cut_list.hpp"
 #include "unit/backend/sample_rig.hpp"
 
 #include <gtest/gtest.h>

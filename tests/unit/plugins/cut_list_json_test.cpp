@@ -1,3 +1,4 @@
+#include "backend/json/json.hpp"
 #include "plugins/cut-list/cut_list.hpp"
 #include "unit/backend/sample_rig.hpp"
 

@@ -1,8 +1,7 @@
 #include "plugins/emergency-splice-card/emergency_splice_card.hpp"
 
 #include "driver/compile.hpp"
-#include "plugins/emergency-splice-card/spare_page.hpp"
-#include "plugins/emergency-splice-card/spare_steps.hpp"
+#include "plugins/emergency-splice-card/spare_line.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/page/page_boxes.hpp"
 #include "unit/plugins/example_boat.hpp"

@@ -1,7 +1,6 @@
 #include "calculate/physics/elastic_catenary.hpp"
 
-#include "calculate/physics/inextensible_catenary.hpp"
-#include "calculate/physics/parabola_sag.hpp"
+#include "calculate/physics/hanging_line.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>

@@ -1,4 +1,4 @@
-#include "calculate/spool_plan/line_cutting.hpp"
+#include "calculate/spool_plan/spool_plan.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>

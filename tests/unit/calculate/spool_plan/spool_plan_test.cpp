@@ -1,3 +1,4 @@
+#include "calculate/spool_plan/stock_phrases.hpp"
 #include "unit/calculate/spool_plan/stock_rig.hpp"
 
 namespace sheerpole::spool_plan_test {
@@ -187,7 +188,7 @@ TEST_F(SpoolPlanTest, AnUnknownLengthIsPlannedByTheEstimateOrNotAtAll) {
   EXPECT_EQ(line.order.pieces[0].length_mm, 4940); // 5000 pin to pin, 60 less
   ASSERT_EQ(line.order.unplanned.size(), 1U);
   EXPECT_EQ(line.order.unplanned[0].name, "marked");
-  EXPECT_NE(line.order.unplanned[0].reason.find("estimate"), std::string::npos);
+  EXPECT_TRUE(line.order.unplanned[0].reason.is(StockPhrase::no_estimate));
 }
 
 TEST_F(SpoolPlanTest, ADraftIsPlannedAndAnIncompleteCutIsNot) {

@@ -1,6 +1,5 @@
 #include "calculate/calculate.hpp"
-#include "calculate/uncertainty/quantile.hpp"
-#include "calculate/uncertainty/random_stream.hpp"
+#include "calculate/uncertainty/random_numbers.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/calculate/rig_builder.hpp"
 

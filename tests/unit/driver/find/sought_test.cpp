@@ -1,4 +1,4 @@
-#include "driver/find/sought.hpp"
+#include "driver/find/find_in_rig.hpp"
 
 #include <gtest/gtest.h>
 

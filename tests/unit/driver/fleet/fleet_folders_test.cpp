@@ -1,7 +1,5 @@
 #include "driver/fleet/fleet_folders.hpp"
 
-#include "driver/fleet/file_arguments.hpp"
-
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 

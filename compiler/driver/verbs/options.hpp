@@ -1,0 +1,57 @@
+#pragma once
+
+#include "backend/page/paper.hpp"
+#include "driver/command_line.hpp"
+#include "driver/compile.hpp"
+#include "driver/outside/outside_backends.hpp"
+
+#include <CLI/CLI.hpp>
+
+#include <memory>
+#include <string>
+#include <vector>
+
+// Options that several verbs have, each said once.
+namespace sheerpole {
+
+/// The options of a verb, kept as long as the verb is. `run` is what is asked for when it stands on the
+/// command line.
+template <class Options>
+Options& options_of(CLI::App& verb, AskedFor& asked, int (*run)(const Options&)) {
+  auto options = std::make_shared<Options>();
+  verb.callback([options, run, &asked] { asked = [options, run] { return run(*options); }; });
+  return *options;
+}
+
+/// `a, b, c`, for help texts.
+std::string choices(const std::vector<std::string>& words);
+
+/// `--set`, `--shop` and `--allow-folder`.
+void add_rig_options(CLI::App& verb, CompileOptions& rig);
+void add_shop(CLI::App& verb, CompileOptions& rig);
+void add_allowed_folders(CLI::App& verb, CompileOptions& rig);
+
+/// `--form`, how findings are shown: text, lines, json or sarif.
+void add_findings_form(CLI::App& verb, std::string& form);
+
+/// `--only`: names of back ends; empty means the usual ones. `example` is for the help.
+CLI::Option* add_only(CLI::App& verb, std::vector<std::string>& only, const std::string& example);
+
+/// How papers are made to be printed.
+struct PaperOptions {
+  bool pdf = false;         ///< as PDF as well
+  std::string paper = "a4"; ///< or "letter"
+  PaperSize size() const { return paper == "letter" ? PaperSize::letter : PaperSize::a4; }
+};
+
+/// `--pdf` and `--paper`; `needed` is an option without which they mean nothing, or nullptr.
+void add_papers(CLI::App& verb, PaperOptions& papers, const std::string& pdf_help = "papers as PDF as well",
+                CLI::Option* needed = nullptr);
+
+/// `--workers`; 0 when it is not given.
+void add_workers(CLI::App& verb, unsigned& workers);
+
+/// `--outside` and `--outside-seconds`.
+void add_outside(CLI::App& verb, OutsideOptions& outside);
+
+} // namespace sheerpole
