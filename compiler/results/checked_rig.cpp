@@ -1,5 +1,8 @@
 #include "results/checked_rig.hpp"
 
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
+
 #include <algorithm>
 #include <utility>
 
@@ -29,16 +32,16 @@ void add_assumptions(const Piece& piece, const Provenance& provenance, const std
     add_once(reasons, {piece.name, assumption + " is assumed", "measure it, or name who gave the number"});
 }
 
-std::vector<DraftReason> reasons_of(const Piece& piece) {
+std::vector<DraftReason> reasons_of(const Rig& rig, const Piece& piece) {
   std::vector<DraftReason> reasons;
   for (const MissingInput& missing : piece.missing)
-    add_once(reasons, {piece.name, missing.what + " is missing", missing.mend});
+    add_once(reasons, {piece.name, say(rig, missing.what) + " is missing", say(rig, missing.mend)});
   // The body's own terms first: the cut holds the body as one term, with all that it rests on.
   for (const LengthSum* sum : {&piece.body, &piece.cut}) {
     if (sum->unknown)
       add_assumptions(piece, sum->unknown_source, "the length X", reasons);
     for (const Term& term : sum->terms)
-      add_assumptions(piece, term.provenance, term.name, reasons);
+      add_assumptions(piece, term.provenance, term_name(rig, term), reasons);
   }
   return reasons;
 }
@@ -64,7 +67,7 @@ std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sour
       for (const std::string& trial : checked.rig_[stay.stay].trials)
         checked.draft_reasons_.push_back({piece.name, trial + " is set on the command line",
                                           "write it into the file when it is to stay"});
-      for (DraftReason& reason : reasons_of(piece))
+      for (DraftReason& reason : reasons_of(checked.rig_, piece))
         checked.draft_reasons_.push_back(std::move(reason));
     }
   return checked;

@@ -3,6 +3,7 @@
 #include "model/remark.hpp"
 #include "model/rig.hpp"
 
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -17,6 +18,10 @@ std::string say(const Rig& rig, const Remark& remark);
 constexpr std::string_view word_of(WhichEnd end) {
   return end == WhichEnd::upper ? "aloft" : "below";
 }
+
+/// The same with each length as `length_words` writes it.
+std::string say(const Rig& rig, const Remark& remark,
+                const std::function<std::string(Length)>& length_words);
 
 /// Several as one, joined as they ask to be; those that say nothing are left out.
 std::string say(const Rig& rig, const Remarks& remarks);

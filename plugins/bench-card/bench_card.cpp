@@ -5,6 +5,7 @@
 #include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
 #include "units/format_length.hpp"
+#include "wording/say.hpp"
 
 #include <fmt/format.h>
 
@@ -105,18 +106,30 @@ void draw_piece(const CardPiece& card, double width, PaperPoint at, ShapeGroup& 
                      ""});
 }
 
+/// What else there is to know of an end, in the unit of the card.
+std::string notes_words(const CardPiece& card, const PieceEnd& end) {
+  std::vector<std::string> notes;
+  for (const Remark& note : end.notes)
+    notes.push_back(say(*card.rig, note, [&](Length length) { return note_amount(card.unit, length); }));
+  return joined(notes, Join::semicolon);
+}
+
 /// What the cut leaves out because the file says nothing of it, and what would move it if it were known.
 void add_left_out(const CardPiece& card, PageFlow& page) {
   constexpr TextLook look{.size = 2.8, .bold = false, .indent = 0.0};
   if (!card.piece->not_counted.empty())
-    page.text("Not in the cut: " + joined(card.piece->not_counted, "; ") + ".", look);
+    page.text("Not in the cut: " + joined(say_each(*card.rig, card.piece->not_counted), Join::semicolon) +
+                  ".",
+              look);
   if (!card.of_stay->not_corrected.empty())
-    page.text("The reading is not corrected for: " + joined(card.of_stay->not_corrected, "; ") + ".", look);
+    page.text("The reading is not corrected for: " +
+                  joined(say_each(*card.rig, card.of_stay->not_corrected), Join::semicolon) + ".",
+              look);
   std::vector<std::string> eyes;
-  if (!card.piece->above.note.empty())
-    eyes.push_back("aloft, " + in_card_unit(card.unit, card.piece->above.note));
-  if (!card.piece->below.note.empty())
-    eyes.push_back("below, " + in_card_unit(card.unit, card.piece->below.note));
+  if (!card.piece->upper.notes.empty())
+    eyes.push_back("aloft, " + notes_words(card, card.piece->upper));
+  if (!card.piece->lower.notes.empty())
+    eyes.push_back("below, " + notes_words(card, card.piece->lower));
   if (!eyes.empty())
     page.text("Eyes: " + joined(eyes, "; ") + ".", look);
 }
@@ -139,12 +152,12 @@ void add_marks(const CardPiece& card, PageFlow& page) {
   for (std::size_t i = 0; i < card.marks.size(); ++i)
     table.rows.push_back({{.text = std::to_string(i + 1)},
                           {.text = card.marks[i].name},
-                          {.text = card_text(card.unit, card.marks[i].from_aloft), .bold = true},
-                          {.text = card_text(card.unit, card.marks[i].from_below)},
+                          {.text = card_text(card.unit, card.marks[i].from_upper), .bold = true},
+                          {.text = card_text(card.unit, card.marks[i].from_lower)},
                           {.text = "", .tick = true},
                           {.text = "", .rule = true}});
   page.table(table);
-  for (const std::string& unknown : card.piece->bench.not_known)
+  for (const std::string& unknown : say_each(*card.rig, card.piece->bench.not_known))
     page.text("No mark: " + unknown, {.size = 3.0, .bold = false, .indent = 0.0});
   add_left_out(card, page);
   page.text(fmt::format("By hand: body {} {} for the ends{} = {}.", card.amount(card.body),
@@ -223,12 +236,12 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
   steps.push_back({"STOP. Sign before you cut; what is cut off can not be put back.", true});
   add(fmt::format("Cut to {}.", card.amount(card.cut)));
   if (card.rope()) {
-    steps.push_back(splice_step(card, card.piece->above, "aloft"));
-    steps.push_back(splice_step(card, card.piece->below, "below"));
+    steps.push_back(splice_step(card, card.piece->upper, "aloft"));
+    steps.push_back(splice_step(card, card.piece->lower, "below"));
     add(setting(card));
   } else {
-    steps.push_back(terminal_step(card.piece->above, "aloft"));
-    steps.push_back(terminal_step(card.piece->below, "below"));
+    steps.push_back(terminal_step(card.piece->upper, "aloft"));
+    steps.push_back(terminal_step(card.piece->lower, "below"));
   }
   add(fmt::format("Measure again, bearing to bearing: {} wanted{}.", card.amount(card.body),
                   card.rope() && card.behaves.parts != 0 ? " at the dock tension" : ""));

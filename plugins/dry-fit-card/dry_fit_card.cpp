@@ -145,8 +145,8 @@ void add_bearings(const StayFit& fit, PageFlow& page) {
 }
 
 /// What swings at one end: "Below toggle-12 swings free both ways, fore and aft and athwart."
-std::string swing_words(const StayFit& fit, Where where) {
-  const std::string end = where == Where::aloft ? "Aloft" : "Below";
+std::string swing_words(const StayFit& fit, WhichEnd where) {
+  const std::string end = where == WhichEnd::upper ? "Aloft" : "Below";
   const auto found = articulation(*fit.rig, *fit.stay, where);
   if (found && found->swings)
     return end + " " + *found->swings + " swings free both ways, fore and aft and athwart.";
@@ -175,8 +175,8 @@ void add_looks(const StayFit& fit, PageFlow& page) {
       "Look along the stay at the mast and at the deck, from ahead and from the side: it pulls in line "
       "with tang and plate, and bends neither.",
       plain);
-  page.tick(swing_words(fit, Where::aloft), plain);
-  page.tick(swing_words(fit, Where::below), plain);
+  page.tick(swing_words(fit, WhichEnd::upper), plain);
+  page.tick(swing_words(fit, WhichEnd::lower), plain);
   if (fit.stay->path.size() > 2)
     page.tick("At each tip it lies where it will lie, with nothing under it and nothing sharp beside it.",
               plain);

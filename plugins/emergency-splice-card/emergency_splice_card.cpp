@@ -3,6 +3,7 @@
 #include "backend/card/card_piece.hpp"
 #include "backend/paper_words.hpp"
 #include "plugins/emergency-splice-card/spare_line.hpp"
+#include "wording/say.hpp"
 
 #include <fmt/format.h>
 
@@ -39,8 +40,8 @@ void add_pieces(const SpareLine& spare, PageFlow& page) {
   for (const CardPiece& card : spare.pieces)
     table.rows.push_back({{.text = card.piece->name, .bold = card.piece == spare.longest.piece},
                           {.text = card.amount(card.body)},
-                          {.text = card.piece->above.part},
-                          {.text = card.piece->below.part}});
+                          {.text = card.piece->upper.part},
+                          {.text = card.piece->lower.part}});
   page.table(table);
 }
 
@@ -54,7 +55,7 @@ void add_marks(const SpareLine& spare, PageFlow& page) {
                   .size = 3.0};
   for (const CardMark& mark : spare.first)
     table.rows.push_back({{.text = mark.name},
-                          {.text = card_text(card.unit, mark.from_aloft), .bold = true},
+                          {.text = card_text(card.unit, mark.from_upper), .bold = true},
                           {.text = ""},
                           cell_to_tick});
   for (const SpareMark& mark : spare.second)
@@ -68,7 +69,7 @@ void add_marks(const SpareLine& spare, PageFlow& page) {
       "marked, with the adjuster as stated. The marks of the end below are for the parts of the longest "
       "stay; other parts have other marks.",
       small);
-  for (const std::string& unknown : card.piece->bench.not_known)
+  for (const std::string& unknown : say_each(*card.rig, card.piece->bench.not_known))
     page.text("No mark: " + unknown, small);
 }
 

@@ -2,6 +2,7 @@
 
 #include "backend/card/card_piece.hpp"
 #include "calculate/facts.hpp"
+#include "wording/length_words.hpp"
 
 #include <fmt/format.h>
 
@@ -11,11 +12,11 @@ namespace sheerpole {
 
 namespace {
 
-/// What one end uses of the cut: the terms that are named after it.
-Length used_at(const Piece& piece, std::string_view where) {
+/// What one end uses of the cut.
+Length used_at(const Piece& piece, WhichEnd end) {
   Length used;
   for (const Term& term : piece.cut.terms)
-    if (!term.of_standing_part && term.name.ends_with(where))
+    if (term.is_of(end))
       used += term.amount;
   return used;
 }
@@ -23,7 +24,7 @@ Length used_at(const Piece& piece, std::string_view where) {
 Length behaviour(const Piece& piece) {
   Length sum;
   for (const Term& term : piece.cut.terms)
-    if (term.of_standing_part)
+    if (term.of_standing_part())
       sum += term.amount;
   return sum;
 }
@@ -42,19 +43,19 @@ void finish(SpareLine& spare) {
     if (spare.longest.piece == nullptr || about(card) > about(spare.longest))
       spare.longest = card;
   const CardPiece& card = spare.longest;
-  const Length aloft = used_at(*card.piece, " aloft");
-  const Length below = used_at(*card.piece, " below");
+  const Length aloft = used_at(*card.piece, WhichEnd::upper);
+  const Length below = used_at(*card.piece, WhichEnd::lower);
   spare.end_again = card.unit.round(std::max(aloft, below));
   spare.to_carry = card.cut + spare.end_again;
   spare.cut_beyond_x = card.unit.round(aloft + below + behaviour(*card.piece), true);
   for (std::size_t i = 0; i < card.marks.size(); ++i) {
     const BenchMark& mark = card.piece->bench.marks[i];
-    if (mark.name.find(" aloft") != std::string::npos)
+    if (mark.end == WhichEnd::upper)
       spare.first.push_back(card.marks[i]);
     else
       // From the first bearing the far cut end lies at X, what the line does and what this end uses.
       spare.second.push_back(
-          {mark.name, card.unit.round(behaviour(*card.piece) + below - mark.from_lower.known, true)});
+          {mark_name(mark), card.unit.round(behaviour(*card.piece) + below - mark.from_lower.known, true)});
   }
 }
 
@@ -84,7 +85,7 @@ std::string cord_words(const CardPiece& card) {
 
 /// The numbers by which the second eye is made.
 std::vector<std::string> splice_steps(const CardPiece& card) {
-  const Splice* splice = splice_of(card, card.piece->below);
+  const Splice* splice = splice_of(card, card.piece->lower);
   if (splice == nullptr)
     return {"Splice the second eye. The file names no splice for it: follow the maker of the rope."};
   const Length bury = splice->bury.value.at(card.line->diameter.value);
@@ -98,7 +99,7 @@ std::vector<std::string> splice_steps(const CardPiece& card) {
   steps.push_back(
       fmt::format("Lead the tail{}, throat mark to throat mark, into the standing part, and bury "
                   "all of it: {}{}. A short bury slips.",
-                  round_words(card.piece->below), card.amount(bury), in_diameters));
+                  round_words(card.piece->lower), card.amount(bury), in_diameters));
   steps.push_back("Smooth the cover from the throat outwards until no slack is left in it.");
   const std::string locking = fact_text(splice->particulars, "locking");
   steps.push_back(
@@ -132,13 +133,13 @@ std::vector<std::string> rope_at_home(const SpareLine& spare) {
   std::vector<std::string> steps;
   steps.push_back(fmt::format("Cut {} of the same rope, of a batch that a test splice was made of.",
                               card.amount(spare.to_carry)));
-  const std::string splice = splice_words(card, card.piece->above);
+  const std::string splice = splice_words(card, card.piece->upper);
   steps.push_back(fmt::format("Make the eye aloft{}{}. Load it as its bench card says.",
-                              round_words(card.piece->above), led_by(": ", splice)));
+                              round_words(card.piece->upper), led_by(": ", splice)));
   steps.push_back(
       fmt::format("Whip the other end. Bag it dry and dark with fid, needle, twine, knife, marker, "
                   "rule, a messenger cord that does not stretch, this card{}.",
-                  led_by(" and a ", card.piece->below.part)));
+                  led_by(" and a ", card.piece->lower.part)));
   return steps;
 }
 
@@ -161,8 +162,8 @@ std::vector<std::string> wire_at_home(const SpareLine& spare) {
       fmt::format("Cut {} of the same wire, {} {}, and bind its ends.", card.amount(spare.to_carry),
                   card.line->construction, card.line->size.name),
       fmt::format("Close the end aloft: {}. Try the whole job once on a short end.",
-                  card.piece->above.part.empty() ? "the file names no part"
-                                                 : shown(card.piece->above.part, card.piece->above.title)),
+                  card.piece->upper.part.empty() ? "the file names no part"
+                                                 : shown(card.piece->upper.part, card.piece->upper.title)),
       "Coil it large and bound in four places, with the terminals, spanners, cutter or saw for this wire, "
       "a messenger cord that does not stretch, gloves and this card."};
 }
@@ -185,7 +186,7 @@ std::vector<SpareTerminal> spare_terminals(const SpareLine& spare) {
   for (const Part& part : card.rig->parts) {
     const End* socket = part.line_end("wire-socket");
     const EndDimension* size = socket == nullptr ? nullptr : socket->find("size");
-    const bool of_stays = part.name == card.piece->above.part || part.name == card.piece->below.part;
+    const bool of_stays = part.name == card.piece->upper.part || part.name == card.piece->lower.part;
     if (socket == nullptr || (size == nullptr ? !of_stays : size->text != card.line->size.name))
       continue;
     SpareTerminal terminal{.name = shown(part.name, part.title),

@@ -28,7 +28,7 @@ PieceLabel label_of(const CardPiece& card, const std::string& boat, bool aloft) 
   label.stay = fmt::format(
       "{}{}{}", card.stay->base, side_word(card.stay->side),
       card.piece->of > 1 ? fmt::format(", piece {} of {}", card.piece->number, card.piece->of) : "");
-  label.end = aloft ? end_words("ALOFT", card.piece->above) : end_words("BELOW", card.piece->below);
+  label.end = aloft ? end_words("ALOFT", card.piece->upper) : end_words("BELOW", card.piece->lower);
   label.boat = boat;
   label.line = fmt::format("{}: {}, {}", card.line->name, card.line->construction, card.line->size.name);
   // A draft may still change, so its number is no record of what was made.

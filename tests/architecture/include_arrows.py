@@ -21,7 +21,7 @@ ROOMS = {
     "statics": ["model", "units"],
     "wording": ["model", "calculate"],
     "rules": ["model", "calculate", "statics", "wording", "diagnostics"],
-    "results": ["model", "calculate", "diagnostics"],
+    "results": ["model", "calculate", "wording", "diagnostics"],
     "backend": ["results", "wording"],
 }
 # These see every room.

@@ -2,7 +2,7 @@
 #include "backend/printed_sums.hpp"
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
-#include "calculate/hardware.hpp"
+#include "calculate/length/body.hpp"
 
 #include <fmt/format.h>
 

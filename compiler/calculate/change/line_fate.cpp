@@ -49,9 +49,10 @@ std::optional<Remark> another_line(const LineMaterial& was, const LineMaterial& 
     return Remark(ChangePhrase::another_kind, {Words{is.name}});
   if (magnitude(was.diameter.value - is.diameter.value) >= same_diameter)
     return Remark(ChangePhrase::another_size, {Words{is.name}, is.diameter.value, was.diameter.value});
-  if (!was.construction.empty() && !is.construction.empty() && was.construction != is.construction)
+  if (!was.construction.text.empty() && !is.construction.text.empty() &&
+      !is_same_construction(was.construction, is.construction))
     return Remark(ChangePhrase::another_construction,
-                  {Words{is.name}, Words{is.construction}, Words{was.construction}});
+                  {Words{is.name}, Words{is.construction.text}, Words{was.construction.text}});
   if (!was.grade.empty() && !is.grade.empty() && was.grade != is.grade)
     return Remark(ChangePhrase::another_grade, {Words{is.name}, Words{is.grade}, Words{was.grade}});
   return std::nullopt;
@@ -65,9 +66,9 @@ std::optional<Remark> hanging(const StayView& is, Length too_long) {
   // A piece that is longer has its adjuster shorter by as much.
   if (too_long > adjuster.to_tighten || -too_long > adjuster.to_slacken)
     return std::nullopt;
-  return Remark(ChangePhrase::hangs,
-                {Remarks{{fits(too_long)}}, adjuster.part, adjuster.set.value - too_long,
-                 adjuster.to_tighten - too_long, adjuster.to_slacken + too_long});
+  return Remark(ChangePhrase::hangs, {Remarks{{fits(too_long)}}, Words{(*is.rig)[adjuster.part].name},
+                                      adjuster.set.value - too_long, adjuster.to_tighten - too_long,
+                                      adjuster.to_slacken + too_long});
 }
 
 struct Remaking {

@@ -12,8 +12,6 @@ namespace sheerpole {
 
 namespace {
 
-using Says = StrengthPhrase;
-
 Fixed degrees(double radians) {
   return {radians * 180.0 / std::numbers::pi, 3};
 }
@@ -51,7 +49,7 @@ private:
     levels.back().side_force = force;
     const auto held = transverse_equilibrium(levels, shrouds_.chainplate_from_axis);
     if (!held) {
-      screening_.not_checked.emplace_back(Says::line_would_push);
+      screening_.not_checked.emplace_back(StrengthPhrase::line_would_push);
       return;
     }
     add_geometry();
@@ -75,14 +73,15 @@ private:
     const Point& top = rig_[stay_.path.front().point];
     const auto force = side_force_at(*moment, top.position.z);
     if (!force) {
-      inputs_.lacks({Says::not_above_waterline, {Words{top.base}}});
+      inputs_.lacks({StrengthPhrase::not_above_waterline, {Words{top.base}}});
       return std::nullopt;
     }
     Provenance place = top.provenance;
     place.written.clear();
-    inputs_.taken({Says::height_above_waterline, {Words{top.base}}},
+    inputs_.taken({StrengthPhrase::height_above_waterline, {Words{top.base}}},
                   {top.position.z.metres(), dimension::length}, std::move(place));
-    result({Says::side_force_at, {Words{top.base}}}, force->newtons(), Says::side_force_sum);
+    result({StrengthPhrase::side_force_at, {Words{top.base}}}, force->newtons(),
+           StrengthPhrase::side_force_sum);
     return force;
   }
 
@@ -93,22 +92,25 @@ private:
       inputs_.taken(std::move(name), {value.metres(), dimension::length}, std::move(place));
     };
     const PointId plate = stay_.path.back().point;
-    length({Says::out_to, {Words{shrouds_.chainplate}}}, shrouds_.chainplate_from_axis, plate);
+    length({StrengthPhrase::out_to, {Words{shrouds_.chainplate}}}, shrouds_.chainplate_from_axis, plate);
     for (const ShroudLevel& level : shrouds_.levels) {
-      length({Says::above, {Words{level.place}, Words{shrouds_.chainplate}}}, level.level.height,
+      length({StrengthPhrase::above, {Words{level.place}, Words{shrouds_.chainplate}}}, level.level.height,
              level.point);
       if (level.tip.empty())
         continue;
-      length({Says::out_to, {Words{level.tip}}}, level.level.spreader_tip, level.point);
-      length({Says::above, {Words{level.tip}, Words{level.place}}}, level.level.tip_rise, level.point);
+      length({StrengthPhrase::out_to, {Words{level.tip}}}, level.level.spreader_tip, level.point);
+      length({StrengthPhrase::above, {Words{level.tip}, Words{level.place}}}, level.level.tip_rise,
+             level.point);
     }
   }
 
-  static Remark name_of_level(const ShroudLevel& level) { return {Says::named, {Words{level.place}}}; }
+  static Remark name_of_level(const ShroudLevel& level) {
+    return {StrengthPhrase::named, {Words{level.place}}};
+  }
   static std::vector<Remark> diagonals_of(const ShroudLevel& level) {
     std::vector<Remark> names;
     for (const std::string& name : level.diagonals)
-      names.push_back({Says::named, {Words{name}}});
+      names.push_back({StrengthPhrase::named, {Words{name}}});
     return names;
   }
 
@@ -118,20 +120,22 @@ private:
       const ShroudLevel& level = shrouds_.levels[k];
       const Words below{k == 0 ? shrouds_.chainplate : shrouds_.levels[k - 1].tip};
       if (!level.tip.empty()) {
-        result({Says::compression_of, {Words{level.spreader}}}, at.spreader_compression.newtons(), {});
-        result({Says::lines_from_to, {Words{level.tip}, below}}, at.vertical.newtons(),
-               {Says::from_upright, {degrees(at.vertical_lean_radians)}});
+        result({StrengthPhrase::compression_of, {Words{level.spreader}}}, at.spreader_compression.newtons(),
+               {});
+        result({StrengthPhrase::lines_from_to, {Words{level.tip}, below}}, at.vertical.newtons(),
+               {StrengthPhrase::from_upright, {degrees(at.vertical_lean_radians)}});
       }
-      result({Says::diagonal_from_to,
+      result({StrengthPhrase::diagonal_from_to,
               {Remarks{diagonals_of(level), Join::and_word}, Words{level.place}, below}},
-             at.diagonal.newtons(), {Says::to_the_mast, {degrees(at.diagonal_to_mast_radians)}});
-      result({Says::compression_below, {Words{level.place}}}, at.mast_compression.newtons(),
-             Says::side_force_alone);
+             at.diagonal.newtons(), {StrengthPhrase::to_the_mast, {degrees(at.diagonal_to_mast_radians)}});
+      result({StrengthPhrase::compression_below, {Words{level.place}}}, at.mast_compression.newtons(),
+             StrengthPhrase::side_force_alone);
     }
-    result({Says::pull_on, {Words{shrouds_.chainplate}}}, held.chainplate_pull.newtons(), Says::upwards);
-    screening_.results.push_back({Says::moment,
+    result({StrengthPhrase::pull_on, {Words{shrouds_.chainplate}}}, held.chainplate_pull.newtons(),
+           StrengthPhrase::upwards);
+    screening_.results.push_back({StrengthPhrase::moment,
                                   {held.moment_newton_metres, dimension::moment},
-                                  {Says::about_height, {Words{shrouds_.chainplate}}},
+                                  {StrengthPhrase::about_height, {Words{shrouds_.chainplate}}},
                                   {}});
   }
 
@@ -146,11 +150,11 @@ private:
       return;
     const double upright = spar->axes[2][2]; // what a length along the mast is of height
     Length below = at_partners ? partners->value : spar->heel.z;
-    Remark from = at_partners ? Says::partners : Says::heel;
+    Remark from = at_partners ? StrengthPhrase::partners : StrengthPhrase::heel;
     for (std::size_t k = 0; k < held.levels.size() && upright > 0.0; ++k) {
       const Length height = rig_[shrouds_.levels[k].point].position.z;
       Remark to = name_of_level(shrouds_.levels[k]);
-      screening_.panels.push_back({{Says::panel, {Remarks{{from}}, Remarks{{to}}}},
+      screening_.panels.push_back({{StrengthPhrase::panel, {Remarks{{from}}, Remarks{{to}}}},
                                    (height - below) / upright,
                                    held.levels[k].mast_compression});
       below = height;
@@ -159,9 +163,9 @@ private:
   }
 
   void add_notes() {
-    screening_.notes.emplace_back(Says::taken_for_granted);
+    screening_.notes.emplace_back(StrengthPhrase::taken_for_granted);
     if (shrouds_.off_middle > Length{})
-      screening_.notes.push_back({Says::lengths_across, {shrouds_.off_middle}});
+      screening_.notes.push_back({StrengthPhrase::lengths_across, {shrouds_.off_middle}});
   }
 
   const Rig& rig_;

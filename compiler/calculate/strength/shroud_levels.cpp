@@ -10,8 +10,6 @@ namespace sheerpole {
 
 namespace {
 
-using Says = StrengthPhrase;
-
 constexpr double most_out_of_plane = 3.0 * degree;
 constexpr double near = 0.02;
 
@@ -35,9 +33,9 @@ public:
 
   ShroudLevels run() {
     if (cap_.side == Side::centre)
-      misses(Says::on_centreline);
+      misses(StrengthPhrase::on_centreline);
     else if (cap_.path.size() < 2)
-      misses(Says::no_path);
+      misses(StrengthPhrase::no_path);
     else
       read();
     return std::move(result_);
@@ -57,7 +55,7 @@ private:
     axis_ = out(top());
     beam_ = out(plate()) - axis_;
     if (!(beam_ > 0.0)) {
-      misses(Says::chainplate_not_outboard);
+      misses(StrengthPhrase::chainplate_not_outboard);
       return;
     }
     result_.chainplate = plate().base;
@@ -75,7 +73,7 @@ private:
 
   void in_plane(const Point& from, const Point& to) {
     if (const double angle = out_of_plane(from, to); angle > most_out_of_plane)
-      misses({Says::leads_fore_or_aft, {Words{from.base}, Words{to.base}, Angle{angle}}});
+      misses({StrengthPhrase::leads_fore_or_aft, {Words{from.base}, Words{to.base}, Angle{angle}}});
   }
 
   const Spreader* spreader_at(PointId tip) const {
@@ -88,7 +86,7 @@ private:
     const Point& tip = point(stop);
     const Spreader* spreader = spreader_at(stop.point);
     if (spreader == nullptr) {
-      misses({Says::not_a_tip, {Words{tip.base}}});
+      misses({StrengthPhrase::not_a_tip, {Words{tip.base}}});
       return;
     }
     const Point& root = rig_[spreader->root];
@@ -96,7 +94,7 @@ private:
     const double sweep =
         std::atan2(std::abs(tip.position.x.metres() - root.position.x.metres()), out(tip) - out(root));
     if (sweep > most_out_of_plane)
-      misses({Says::spreader_swept, {Words{name}, Angle{sweep}}});
+      misses({StrengthPhrase::spreader_swept, {Words{name}, Angle{sweep}}});
     on_axis(root);
     ShroudLevel level;
     level.level = {.height = Length::metres(up(root) - up(plate())),
@@ -122,7 +120,7 @@ private:
 
   void on_axis(const Point& place) {
     if (std::abs(out(place) - axis_) > near * beam_)
-      misses({Says::off_the_line,
+      misses({StrengthPhrase::off_the_line,
               {Words{place.base}, Length::metres(out(place)), Words{top().base}, Length::metres(axis_)}});
   }
 
@@ -144,7 +142,7 @@ private:
       level.diagonals.push_back(stay.base);
     }
     if (level.diagonals.empty())
-      misses({Says::no_diagonal,
+      misses({StrengthPhrase::no_diagonal,
               {Words{level.place}, Words{k == 0 ? result_.chainplate : result_.levels[k - 1].tip}}});
   }
 
@@ -159,18 +157,18 @@ private:
     const Point& next = point(stay.path[1]);
     on_axis(begin);
     if (const double angle = out_of_plane(begin, next); angle > most_out_of_plane)
-      misses({Says::diagonal_fore_or_aft, {Words{stay.base}, Angle{angle}}});
+      misses({StrengthPhrase::diagonal_fore_or_aft, {Words{stay.base}, Angle{angle}}});
     if (k > 0) {
       if (stay.path[1].point != tips_[k - 1])
-        misses({Says::diagonal_to_other_tip,
+        misses({StrengthPhrase::diagonal_to_other_tip,
                 {Words{stay.base}, Words{next.base}, Words{result_.levels[k - 1].tip}}});
       return;
     }
     const double height = result_.levels[k].level.height.metres();
     if (std::abs(out(next) - out(plate())) > near * beam_ ||
         std::abs(up(next) - up(plate())) > near * height)
-      misses(
-          {Says::diagonal_to_other_plate, {Words{stay.base}, Words{next.base}, Words{result_.chainplate}}});
+      misses({StrengthPhrase::diagonal_to_other_plate,
+              {Words{stay.base}, Words{next.base}, Words{result_.chainplate}}});
   }
 
   /// The side force acts at the top of the uppermost shroud.
@@ -179,7 +177,7 @@ private:
       if (stay.side == cap_.side && stay.path.size() >= 2 && up(point(stay.path.front())) > up(top()) &&
           out(point(stay.path.back())) > axis_ &&
           out_of_plane(point(stay.path[0]), point(stay.path[1])) <= most_out_of_plane)
-        misses({Says::begins_higher, {Words{stay.base}}});
+        misses({StrengthPhrase::begins_higher, {Words{stay.base}}});
   }
 
   const Rig& rig_;

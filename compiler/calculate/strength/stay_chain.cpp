@@ -15,8 +15,6 @@ namespace sheerpole {
 
 namespace {
 
-using Says = StrengthPhrase;
-
 Number megapascals(double pascals) {
   return {pascals / 1e6};
 }
@@ -59,7 +57,7 @@ private:
 
   MaterialId line_id(std::size_t item) const { return stay_.stack[item].material.value_or(stay_.material); }
   PartId part_id(std::size_t item) const { return stay_.stack[item].part; }
-  static Remark named(RemarkArgument thing) { return {Says::named, {std::move(thing)}}; }
+  static Remark named(RemarkArgument thing) { return {StrengthPhrase::named, {std::move(thing)}}; }
 
   ChainLink link_of(LinkKind kind, std::size_t item, Remark name) const {
     ChainLink link;
@@ -78,10 +76,10 @@ private:
     ChainLink link = link_of(line_kind(item), item, named(line_id(item)));
     if (material.break_load) {
       link.break_load = material.break_load->value;
-      link.how = Says::as_stated;
+      link.how = StrengthPhrase::as_stated;
       link.provenance = material.break_load->provenance;
     } else {
-      link.not_stated = {{Says::break_load, named(line_id(item))}};
+      link.not_stated = {{StrengthPhrase::break_load, named(line_id(item))}};
     }
     add(std::move(link));
     add_splice(item, WhichEnd::lower);
@@ -99,24 +97,28 @@ private:
     const bool aloft = where == WhichEnd::upper;
     const MaterialId line = line_id(item);
     if (!end.item->splice) {
-      ChainLink link = link_of(line_kind(item), item, {aloft ? Says::end_aloft : Says::end_below, {line}});
-      link.not_stated = {{Says::splice, {aloft ? Says::line_aloft : Says::line_below, {line}}}};
+      ChainLink link = link_of(line_kind(item), item,
+                               {aloft ? StrengthPhrase::end_aloft : StrengthPhrase::end_below, {line}});
+      link.not_stated = {{StrengthPhrase::splice,
+                          {aloft ? StrengthPhrase::line_aloft : StrengthPhrase::line_below, {line}}}};
       add(std::move(link));
       return;
     }
     const SpliceId splice_id = *end.item->splice;
     const Splice& splice = rig_[splice_id];
-    ChainLink link = link_of(line_kind(item), item,
-                             {aloft ? Says::splice_aloft : Says::splice_below, {line, splice_id}});
+    ChainLink link =
+        link_of(line_kind(item), item,
+                {aloft ? StrengthPhrase::splice_aloft : StrengthPhrase::splice_below, {line, splice_id}});
     const auto efficiency = fact_number(splice.particulars, "efficiency");
     if (!efficiency)
-      link.not_stated.push_back({Says::efficiency, named(splice_id)});
+      link.not_stated.push_back({StrengthPhrase::efficiency, named(splice_id)});
     if (!material.break_load)
-      link.not_stated.push_back({Says::break_load, named(line)});
+      link.not_stated.push_back({StrengthPhrase::break_load, named(line)});
     if (link.not_stated.empty()) {
       const double factors[] = {efficiency->value};
       link.break_load = reduced_break_load(material.break_load->value, factors);
-      link.how = {Says::splice_share, {material.break_load->value, Share{efficiency->value}, splice_id}};
+      link.how = {StrengthPhrase::splice_share,
+                  {material.break_load->value, Share{efficiency->value}, splice_id}};
       link.provenance = combine({&material.break_load->provenance, &efficiency->provenance}, "");
     }
     add(std::move(link));
@@ -134,10 +136,10 @@ private:
     ChainLink link = link_of(LinkKind::part, item, named(part_id(item)));
     if (stated) {
       link.break_load = stated->value;
-      link.how = Says::as_stated;
+      link.how = StrengthPhrase::as_stated;
       link.provenance = stated->provenance;
     } else {
-      link.not_stated = {{Says::break_load, named(part_id(item))}};
+      link.not_stated = {{StrengthPhrase::break_load, named(part_id(item))}};
     }
     add(std::move(link));
   }
@@ -145,7 +147,7 @@ private:
   void add_lashing(std::size_t item) {
     const Part& part = part_at(item);
     const std::optional<int>& passes = stay_.stack[item].passes;
-    ChainLink link = link_of(LinkKind::lashing, item, {Says::cord_of, {part_id(item)}});
+    ChainLink link = link_of(LinkKind::lashing, item, {StrengthPhrase::cord_of, {part_id(item)}});
     std::optional<MaterialId> cord_id;
     if (const Particular* by_name = find_fact(part.particulars, "cord");
         by_name != nullptr && !by_name->names.empty())
@@ -157,21 +159,23 @@ private:
     const auto knot = fact_number(part.particulars, "knot-factor");
     const auto legs = rig_.limits.value(Limit::lashing_legs);
     if (cord == nullptr)
-      link.not_stated.push_back({Says::cord, lashing});
+      link.not_stated.push_back({StrengthPhrase::cord, lashing});
     else if (!cord->break_load)
-      link.not_stated.push_back({Says::break_load, named(*cord_id)});
+      link.not_stated.push_back({StrengthPhrase::break_load, named(*cord_id)});
     if (!passes)
-      link.not_stated.push_back({Says::passes, lashing});
+      link.not_stated.push_back({StrengthPhrase::passes, lashing});
     if (!knot)
-      link.not_stated.push_back({Says::knot_factor, lashing});
+      link.not_stated.push_back({StrengthPhrase::knot_factor, lashing});
     if (!legs)
-      link.not_stated.push_back({Says::lashing_legs, Says::the_limits});
+      link.not_stated.push_back({StrengthPhrase::lashing_legs, StrengthPhrase::the_limits});
     if (link.not_stated.empty()) {
       if (const auto one_leg = lashing_strength_by_legs(cord->break_load->value, *passes, knot->value))
         link.break_load = *legs * *one_leg;
-      link.how = {Says::lashing_sum,
-                  {Remarks{{{*passes == 1 ? Says::one_pass : Says::several_passes, {Count{*passes}}}}},
-                   Remarks{{{*legs == 1.0 ? Says::one_leg : Says::several_legs, {Number{*legs}}}}},
+      link.how = {StrengthPhrase::lashing_sum,
+                  {Remarks{{{*passes == 1 ? StrengthPhrase::one_pass : StrengthPhrase::several_passes,
+                             {Count{*passes}}}}},
+                   Remarks{{{*legs == 1.0 ? StrengthPhrase::one_leg : StrengthPhrase::several_legs,
+                             {Number{*legs}}}}},
                    cord->break_load->value, *cord_id, Share{knot->value}}};
       link.provenance = combine({&cord->break_load->provenance, &knot->provenance}, "");
     }
@@ -229,7 +233,8 @@ private:
   void add_pin(std::size_t item, const End& jaw, std::optional<PartId> pin) {
     const PartId owner_id = pin.value_or(part_id(item));
     const Part& owner = rig_[owner_id];
-    ChainLink link = link_of(LinkKind::pin, item, {pin ? Says::named : Says::pin_of, {owner_id}});
+    ChainLink link =
+        link_of(LinkKind::pin, item, {pin ? StrengthPhrase::named : StrengthPhrase::pin_of, {owner_id}});
     auto stated = fact_force(owner.particulars, "pin-break-load");
     if (!stated && pin)
       stated = fact_force(owner.particulars, "break-load");
@@ -237,26 +242,26 @@ private:
     const auto stress = fact_number(owner.particulars, "pin-stress");
     if (stated) {
       link.break_load = stated->value;
-      link.how = Says::as_stated_in_double_shear;
+      link.how = StrengthPhrase::as_stated_in_double_shear;
       link.provenance = stated->provenance;
     } else if (thickness && stress) {
       link.break_load = pin_shear_strength(thickness->length, stress->value);
-      link.how = {Says::double_shear, {thickness->length, megapascals(stress->value)}};
+      link.how = {StrengthPhrase::double_shear, {thickness->length, megapascals(stress->value)}};
       link.provenance = combine({&stress->provenance, &thickness->provenance}, "");
     }
     if (!link.break_load) {
       link.how = {};
       if (!stress)
-        link.not_stated.push_back({Says::pin_strength, named(owner_id)});
+        link.not_stated.push_back({StrengthPhrase::pin_strength, named(owner_id)});
       else
-        link.not_stated.push_back({Says::pin, {Says::jaw_of, {part_id(item)}}});
+        link.not_stated.push_back({StrengthPhrase::pin, {StrengthPhrase::jaw_of, {part_id(item)}}});
     }
     add(std::move(link));
   }
 
   void add_hole(const Joint& joint, std::size_t item, const End& eye, const End& jaw) {
     const Part& part = part_at(item);
-    ChainLink link = link_of(LinkKind::hole, item, {Says::hole_of, {part_id(item)}});
+    ChainLink link = link_of(LinkKind::hole, item, {StrengthPhrase::hole_of, {part_id(item)}});
     const auto stress = fact_number(part.particulars, "bearing-stress");
     const EndDimension* plate = eye.find("thickness");
     const EndDimension* hole = eye.find("hole");
@@ -264,20 +269,21 @@ private:
     if (worn_in(joint, "bush") && hole != nullptr)
       pin = Thickness{hole->length.value, hole->length.provenance};
     if (!stress)
-      link.not_stated.push_back({Says::bearing_stress, named(part_id(item))});
+      link.not_stated.push_back({StrengthPhrase::bearing_stress, named(part_id(item))});
     if (plate == nullptr)
-      link.not_stated.push_back({Says::thickness, named(part_id(item))});
+      link.not_stated.push_back({StrengthPhrase::thickness, named(part_id(item))});
     if (!pin)
-      link.not_stated.push_back({Says::pin, {Says::jaw_at, {part_id(item)}}});
+      link.not_stated.push_back({StrengthPhrase::pin, {StrengthPhrase::jaw_at, {part_id(item)}}});
     link.counted = stress.has_value();
     if (link.not_stated.empty()) {
       link.break_load = bearing_strength(pin->length, plate->length.value, stress->value, 1.0);
-      link.how = {Says::bearing_sum, {pin->length, plate->length.value, megapascals(stress->value)}};
+      link.how = {StrengthPhrase::bearing_sum,
+                  {pin->length, plate->length.value, megapascals(stress->value)}};
       link.provenance = combine({&stress->provenance, &plate->length.provenance, &pin->provenance}, "");
     }
     // A plate of no thickness is no plate that anybody has measured.
     if (!link.break_load && link.not_stated.empty())
-      link.not_stated.push_back({Says::thickness, named(part_id(item))});
+      link.not_stated.push_back({StrengthPhrase::thickness, named(part_id(item))});
     add(std::move(link));
   }
 

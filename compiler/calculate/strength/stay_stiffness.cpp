@@ -1,10 +1,10 @@
 #include "calculate/strength/stay_stiffness.hpp"
 
+#include "calculate/behaviour/thermal_table.hpp"
 #include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/physics/line_deformation.hpp"
 #include "calculate/strength/strength_phrases.hpp"
-#include "calculate/thermal_table.hpp"
 
 namespace sheerpole {
 
@@ -53,8 +53,7 @@ ColdLoss cold_loss(const Rig& rig, const DerivedStay& derived, double kelvin) {
     result.not_checked.push_back(Remark(StrengthPhrase::not_stated, {Words{"dock-tension"}}));
   if (!stiffness.stiffness)
     result.not_checked.push_back(stiffness.not_stated);
-  for (const std::string& one : cold.not_checked)
-    result.not_checked.push_back(Remark(StrengthPhrase::named, {Words{one}}));
+  result.not_checked.insert(result.not_checked.end(), cold.not_checked.begin(), cold.not_checked.end());
   if (result.not_checked.empty() && (!length || !(*length > Length{})))
     result.not_checked.push_back(StrengthPhrase::no_length_of_line);
   if (!result.not_checked.empty())

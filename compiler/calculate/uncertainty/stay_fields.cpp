@@ -10,8 +10,6 @@ namespace sheerpole {
 
 namespace {
 
-using Says = UncertaintyPhrase;
-
 class Collector {
 public:
   explicit Collector(Rig& rig) : rig_(rig) {}
@@ -40,14 +38,15 @@ public:
   void facts(std::vector<Particular>& facts, const RemarkArgument& owner) {
     for (Particular& fact : facts)
       if (!(fact.value.value.dimension == Dimension{}) || fact.value.value.si != 0.0)
-        put({Says::property_of, {Words{fact.name}, owner}}, &fact, fact.value.influences,
+        put({UncertaintyPhrase::property_of, {Words{fact.name}, owner}}, &fact, fact.value.influences,
             fact.value.tolerance.has_value(), fact.value.value.si,
             [&fact](double si) { fact.value.value.si = si; });
   }
   void point(PointId id) {
     Point& point = rig_.points[id.index()];
     Length* const coordinates[] = {&point.position.x, &point.position.y, &point.position.z};
-    constexpr Says names[] = {Says::place_x, Says::place_y, Says::place_z};
+    constexpr UncertaintyPhrase names[] = {UncertaintyPhrase::place_x, UncertaintyPhrase::place_y,
+                                           UncertaintyPhrase::place_z};
     for (std::size_t i = 0; i < 3; ++i) {
       Length& coordinate = *coordinates[i];
       const bool bounded = point.tolerance.has_value() || !point.influences[i].empty();
@@ -57,41 +56,41 @@ public:
   }
   void material(MaterialId id) {
     LineMaterial& material = rig_.materials[id.index()];
-    put({Says::diameter_of, {id}}, &material.diameter, material.diameter.influences,
+    put({UncertaintyPhrase::diameter_of, {id}}, &material.diameter, material.diameter.influences,
         material.diameter.tolerance.has_value(), material.diameter.value.si(),
         [&material](double si) { material.diameter.value = Length::from_si(si); });
     facts(material.particulars, id);
     for (Record& record : rig_.records)
       if (record.kind == "test-splice" && record.of == material.name)
-        facts(record.facts, Remarks{{{Says::test_splice_of, {id}}}});
+        facts(record.facts, Remarks{{{UncertaintyPhrase::test_splice_of, {id}}}});
   }
   void part(PartId id) {
     Part& part = rig_.parts[id.index()];
-    add({Says::length_of, {id}}, part.length);
-    add({Says::wrap_of, {id}}, part.wrap);
+    add({UncertaintyPhrase::length_of, {id}}, part.length);
+    add({UncertaintyPhrase::wrap_of, {id}}, part.wrap);
     for (End* end : {&part.upper, &part.lower})
       for (EndDimension& dimension : end->dimensions)
         if (dimension.length.value != Length{}) // else it is a word
-          add({Says::property_of, {Words{dimension.name}, id}}, dimension.length);
+          add({UncertaintyPhrase::property_of, {Words{dimension.name}, id}}, dimension.length);
   }
   void splice(SpliceId id) {
     Splice& splice = rig_.splices[id.index()];
-    add({Says::bury_of, {id}}, splice.bury);
-    add({Says::eye_allowance_of, {id}}, splice.eye_allowance);
-    add({Says::tail_to_trim_of, {id}}, splice.tail_to_trim);
-    add({Says::contraction_of, {id}}, splice.contraction);
-    add({Says::recovered_of, {id}}, splice.recovered);
+    add({UncertaintyPhrase::bury_of, {id}}, splice.bury);
+    add({UncertaintyPhrase::eye_allowance_of, {id}}, splice.eye_allowance);
+    add({UncertaintyPhrase::tail_to_trim_of, {id}}, splice.tail_to_trim);
+    add({UncertaintyPhrase::contraction_of, {id}}, splice.contraction);
+    add({UncertaintyPhrase::recovered_of, {id}}, splice.recovered);
   }
   void reading(Reading& reading, StayId stay) {
     std::int64_t number = 0;
     for (Sourced<Length>& run : reading.runs) {
-      add({Says::run_of, {Count{++number}, stay}}, run);
+      add({UncertaintyPhrase::run_of, {Count{++number}, stay}}, run);
       if (reading.runs.size() > 1 && !fields_.empty())
         fields_.back().bounded = true; // by the scatter of the others
     }
-    add({Says::offset_of, {stay}}, reading.offset);
-    add({Says::hoist_offset_of, {stay}}, reading.hoist_offset);
-    facts(reading.particulars, Remarks{{{Says::reading_of, {stay}}}});
+    add({UncertaintyPhrase::offset_of, {stay}}, reading.offset);
+    add({UncertaintyPhrase::hoist_offset_of, {stay}}, reading.hoist_offset);
+    facts(reading.particulars, Remarks{{{UncertaintyPhrase::reading_of, {stay}}}});
     if (!reading.tape.empty())
       for (Record& record : rig_.records)
         if (record.kind == "tape" && record.name == reading.tape)
@@ -122,7 +121,7 @@ std::vector<StayField> stay_fields(Rig& rig, StayId id) {
   Collector collector(rig);
   Stay& stay = rig.stays[id.index()];
   if (stay.stated_pin_to_pin)
-    collector.add({Says::pin_to_pin_of, {Words{stay.base}}}, *stay.stated_pin_to_pin);
+    collector.add({UncertaintyPhrase::pin_to_pin_of, {Words{stay.base}}}, *stay.stated_pin_to_pin);
   for (Reading& reading : stay.readings)
     collector.reading(reading, id);
   for (const PathStop& stop : stay.path)
@@ -132,16 +131,16 @@ std::vector<StayField> stay_fields(Rig& rig, StayId id) {
     if (item.material)
       collector.material(*item.material);
     if (item.line_length)
-      collector.add(item.kind == StackItem::Kind::part ? Remark(Says::length_of, {item.part})
-                                                       : Remark(Says::length_of_line),
+      collector.add(item.kind == StackItem::Kind::part ? Remark(UncertaintyPhrase::length_of, {item.part})
+                                                       : Remark(UncertaintyPhrase::length_of_line),
                     *item.line_length);
     if (item.kind != StackItem::Kind::part)
       continue;
     collector.part(item.part);
     if (item.set_length)
-      collector.add({Says::setting_of, {item.part}}, *item.set_length);
+      collector.add({UncertaintyPhrase::setting_of, {item.part}}, *item.set_length);
     if (item.spare_bury)
-      collector.add({Says::spare_bury_at, {item.part}}, *item.spare_bury);
+      collector.add({UncertaintyPhrase::spare_bury_at, {item.part}}, *item.spare_bury);
     if (item.splice)
       collector.splice(*item.splice);
   }

@@ -47,8 +47,8 @@ bool ends_on_deck(const Rig& rig, const Stay& stay, const Articulation& end) {
 
 /// Aloft a stay that carries a sail asks for a toggle; below, on its way to a chainplate, one that ends in
 /// a screw or a terminal. A toggle with parallel pins is said by its own finding.
-Swing swing_of(const Rig& rig, const Stay& stay, const Articulation& end, Where where) {
-  if (where == Where::aloft ? !carries_sail(stay) : !ends_on_deck(rig, stay, end))
+Swing swing_of(const Rig& rig, const Stay& stay, const Articulation& end, WhichEnd where) {
+  if (where == WhichEnd::upper ? !carries_sail(stay) : !ends_on_deck(rig, stay, end))
     return Swing::no_matter;
   if (end.swings)
     return Swing::lets;
@@ -58,15 +58,15 @@ Swing swing_of(const Rig& rig, const Stay& stay, const Articulation& end, Where 
 }
 
 /// What lacks a toggle, said at the end of the stack that is meant.
-DiagnosticBuilder lacking(const Stay& stay, const Articulation& end, Where where, std::string_view slug,
+DiagnosticBuilder lacking(const Stay& stay, const Articulation& end, WhichEnd where, std::string_view slug,
                           const std::string& name, const std::string& line) {
   return diagnose(slug, {{"stay", name}, {"line", line}})
       .at(end.items.empty() ? stay.stack_place : stay.stack[end.items.back()].place,
-          said(where == Where::aloft ? P::nothing_to_mast : P::nothing_above))
+          said(where == WhichEnd::upper ? P::nothing_to_mast : P::nothing_above))
       .about(name);
 }
 
-template <Where where>
+template <WhichEnd where>
 void check_toggle(const Rig& rig, const Derived& derived, CheckReport& report) {
   look_at_stays(rig, derived, report,
                 [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
@@ -91,12 +91,12 @@ void check_toggle(const Rig& rig, const Derived& derived, CheckReport& report) {
                 });
 }
 
-void look_at_pins(const Rig& rig, const Stay& stay, const std::string& name, Where where,
+void look_at_pins(const Rig& rig, const Stay& stay, const std::string& name, WhichEnd where,
                   StayReport& report) {
   const auto end = articulation(rig, stay, where);
   if (!end || (!end->parallel && !end->two_pins))
     return;
-  const Words at{std::string(name_of(where))};
+  const WhichEnd at = where;
   const auto of_end = [&](Remark remark) {
     return Remark(Common::of_something, {at, Remarks{{std::move(remark)}}});
   };
@@ -108,7 +108,7 @@ void look_at_pins(const Rig& rig, const Stay& stay, const std::string& name, Whe
   else if (end->parallel)
     find_once(report, diagnose("pins-parallel", {{"stay", name},
                                                  {"part", part_name(*end->parallel)},
-                                                 {"where", where == Where::aloft ? "aloft" : "below"}})
+                                                 {"where", where == WhichEnd::upper ? "aloft" : "below"}})
                           .at(stay.stack[*end->parallel].place, said(P::parallel_pins))
                           .about(name));
   else
@@ -118,15 +118,15 @@ void look_at_pins(const Rig& rig, const Stay& stay, const std::string& name, Whe
 void check_pins_parallel(const Rig& rig, const Derived& derived, CheckReport& report) {
   look_at_stays(rig, derived, report,
                 [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
-                  for (const Where where : {Where::aloft, Where::below})
+                  for (const WhichEnd where : {WhichEnd::upper, WhichEnd::lower})
                     look_at_pins(rig, rig[stay.stay], name, where, of_stay);
                 });
 }
 
 } // namespace
 
-const CheckTable checks{CheckRow{"no-toggle-aloft", check_toggle<Where::aloft>},
-                        CheckRow{"no-toggle-below", check_toggle<Where::below>},
+const CheckTable checks{CheckRow{"no-toggle-aloft", check_toggle<WhichEnd::upper>},
+                        CheckRow{"no-toggle-below", check_toggle<WhichEnd::lower>},
                         CheckRow{"pins-parallel", check_pins_parallel}};
 
 } // namespace sheerpole::articulation_checks

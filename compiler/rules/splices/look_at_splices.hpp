@@ -1,6 +1,6 @@
 #pragma once
 
-#include "calculate/spliced_ends.hpp"
+#include "calculate/cut/line_ends.hpp"
 #include "rules/by_side.hpp"
 
 #include <functional>

@@ -1,9 +1,10 @@
 #include "calculate/facts.hpp"
-#include "calculate/strength/force_text.hpp"
+#include "calculate/strength/strength_phrases.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "wording/checks/common_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"
+#include "wording/strength_words.hpp"
 
 #include <algorithm>
 #include <string>
@@ -25,14 +26,14 @@ bool is_of_the_line(const ChainLink& link) {
 /// With how it was worked out, unless it is stated.
 Remark amount_of(const ChainLink& link) {
   const std::string amount = force_text(*link.break_load);
-  if (link.how == "as stated")
+  if (link.how.is(StrengthPhrase::as_stated))
     return {Common::as_it_is, {Words{amount}}};
-  return {P::holds_how, {Words{amount}, Words{link.how}}};
+  return {P::holds_how, {Words{amount}, Remarks{{link.how}}}};
 }
 
 /// "hmpe-9 92 kN"
 Remark words_of(const ChainLink& link) {
-  return {P::link_amount, {Words{link.name}, Remarks{{amount_of(link)}}}};
+  return {P::link_amount, {Remarks{{link.name}}, Remarks{{amount_of(link)}}}};
 }
 
 /// Known links that are weaker than the line.
@@ -61,11 +62,11 @@ WeakerLinks weaker_links(const StayChain& chain) {
   if (result.weakest == nullptr)
     return result;
   // A part that the stack uses twice is named once.
-  std::vector<std::string> said{result.weakest->name};
+  std::vector<Remark> said{result.weakest->name};
   for (const ChainLink* link : unmeant)
     if (std::find(said.begin(), said.end(), link->name) == said.end()) {
       said.push_back(link->name);
-      result.others.all.push_back({P::link_amount, {Words{link->name}, *link->break_load}});
+      result.others.all.push_back({P::link_amount, {Remarks{{link->name}}, *link->break_load}});
     }
   return result;
 }
@@ -76,7 +77,7 @@ void look_for_weaker(const Rig& rig, const DerivedStay& derived, const std::stri
   if (chain.links.empty())
     return;
   if (!chain.line) {
-    report.not_checked({P::line_unknown, {Words{unknown_words(chain)}}});
+    report.not_checked({P::line_unknown, {Words{unknown_words(rig, chain)}}});
     return;
   }
   const Stay& stay = rig[derived.stay];
@@ -88,7 +89,7 @@ void look_for_weaker(const Rig& rig, const DerivedStay& derived, const std::stri
             "weakest-part",
             {{"stay", name},
              {"part", say(rig, {P::part_holds,
-                                {Words{weaker.weakest->name}, Remarks{{amount_of(*weaker.weakest)}}}})},
+                                {Remarks{{weaker.weakest->name}}, Remarks{{amount_of(*weaker.weakest)}}}})},
              {"line", say(rig, words_of(line))},
              {"others", weaker.others.all.empty() ? "" : say(rig, {P::others_first, {weaker.others}})}})
             .at(stay.stack[weaker.weakest->item].place, said(P::holds_less))
@@ -98,7 +99,7 @@ void look_for_weaker(const Rig& rig, const DerivedStay& derived, const std::stri
   }
   if (!chain.unknown.empty()) {
     weaker.meant.all.insert(weaker.meant.all.begin(), {P::none_known_weaker, {Remarks{{words_of(line)}}}});
-    weaker.meant.all.push_back({P::lacking, {Words{unknown_words(chain)}}});
+    weaker.meant.all.push_back({P::lacking, {Words{unknown_words(rig, chain)}}});
     report.not_checked(say(rig, weaker.meant));
     return;
   }
@@ -141,7 +142,7 @@ void look_at_factor(const Rig& rig, const DerivedStay& derived, const std::strin
   const double factor = *weakest->break_load / load->value;
   const bool all_known = chain.unknown.empty();
   const Remark words(all_known ? P::holds_times : P::holds_at_most,
-                     {*weakest->break_load, Words{weakest->name}, Fixed{factor, 2}, load->value});
+                     {*weakest->break_load, Remarks{{weakest->name}}, Fixed{factor, 2}, load->value});
   if (is_below(factor, least))
     report.find(
         diagnose("factor-low", {{"stay", name}, {"words", say(rig, words)}, {"least", times_text(least)}})
@@ -149,7 +150,7 @@ void look_at_factor(const Rig& rig, const DerivedStay& derived, const std::strin
             .and_at(load->provenance.place.value_or(stay.place), said(P::its_load))
             .about(name));
   else if (!all_known)
-    report.not_checked({P::not_stated_as_well, {Remarks{{words}}, Words{unknown_words(chain)}}});
+    report.not_checked({P::not_stated_as_well, {Remarks{{words}}, Words{unknown_words(rig, chain)}}});
   else
     report.pass({Common::at_least, {Remarks{{words}}, Fixed{least, 2}}});
 }
@@ -157,8 +158,8 @@ void look_at_factor(const Rig& rig, const DerivedStay& derived, const std::strin
 Remark unstated(const ChainLink& hole) {
   Remarks lacking;
   for (const UnstatedStrength& one : hole.not_stated)
-    lacking.all.push_back({P::lacks_of, {Words{one.property}, Words{one.of}}});
-  return {P::hole_not_stated, {Words{hole.name}, lacking}};
+    lacking.all.push_back({P::lacks_of, {Remarks{{one.property}}, Remarks{{one.of}}}});
+  return {P::hole_not_stated, {Remarks{{hole.name}}, lacking}};
 }
 
 void look_at_holes(const Rig& rig, const DerivedStay& derived, const std::string& name, double least,
@@ -180,8 +181,8 @@ void look_at_holes(const Rig& rig, const DerivedStay& derived, const std::string
       continue;
     }
     const double times = *hole.break_load / load->value;
-    const Remark words(P::bears,
-                       {Words{hole.name}, *hole.break_load, Words{hole.how}, Fixed{times, 2}, load->value});
+    const Remark words(P::bears, {Remarks{{hole.name}}, *hole.break_load, Remarks{{hole.how}},
+                                  Fixed{times, 2}, load->value});
     if (is_below(times, least))
       report.find(diagnose("pin-bearing-high",
                            {{"stay", name}, {"words", say(rig, words)}, {"least", times_text(least)}})

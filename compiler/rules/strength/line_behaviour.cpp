@@ -1,5 +1,4 @@
 #include "calculate/facts.hpp"
-#include "calculate/strength/stay_stiffness.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "calculate/strength/stay_stiffness.hpp"
 #include "rules/by_side.hpp"
@@ -71,9 +70,9 @@ void compare_sides(const Rig& rig, const DerivedStay& port, const DerivedStay& s
     words = {P::apart, {Remarks{{words}}, Share{apart}}};
     differs = differs || is_below(most, apart);
   } else if (!differs) {
-    report.not_checked(
-        stay.base, {P::both_sides,
-                    {Remarks{{words}}, Words{(to_port.stiffness ? to_starboard : to_port).not_stated}}});
+    report.not_checked(stay.base, {P::both_sides,
+                                   {Remarks{{words}},
+                                    Remarks{{(to_port.stiffness ? to_starboard : to_port).not_stated}}}});
     return;
   }
   if (differs) {
