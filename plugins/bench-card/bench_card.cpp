@@ -68,7 +68,7 @@ void add_head(const CardPiece& card, PageFlow& page) {
             {.size = 4.5, .bold = true, .indent = 0.0});
   page.text(fmt::format("{}{}: {}, {}", card.line->name,
                         card.line->title.empty() ? "" : " \"" + card.line->title + "\"",
-                        card.line->construction, card.line->size.name),
+                        card.line->construction.text, card.line->size.name),
             {.size = 4.0, .bold = false, .indent = 0.0});
   page.space(1.5);
   page.text(fmt::format("CUT  {}{}", card.amount(card.cut), card.complete ? "" : "   INCOMPLETE"),
@@ -217,7 +217,7 @@ std::vector<std::string> threaded_first(const CardPiece& card) {
 std::vector<CardStep> card_steps(const CardPiece& card) {
   std::vector<CardStep> steps;
   const auto add = [&](std::string text) { steps.push_back({std::move(text), false}); };
-  add(fmt::format("Read the label of the line: {}, {}. Lay it out {}.", card.line->construction,
+  add(fmt::format("Read the label of the line: {}, {}. Lay it out {}.", card.line->construction.text,
                   card.line->size.name, bench_tension(card)));
   if (card.cut.unknown)
     add("Lay the messenger cord beside it, pin mark on the zero: X is from mark to mark of the cord, "

@@ -85,7 +85,7 @@ void add_head(const StayFit& fit, PageFlow& page) {
 }
 
 std::string line_words(const CardPiece& card) {
-  return fmt::format("{}: {}, {}; {}", card.piece->name, card.line->construction, card.line->size.name,
+  return fmt::format("{}: {}, {}; {}", card.piece->name, card.line->construction.text, card.line->size.name,
                      card.rope() ? "eyes formed at their marks and seized, tails outside"
                                  : "terminals laid beside it at their marks, nothing pressed");
 }

@@ -17,8 +17,8 @@ constexpr TextLook plain{.size = 2.9, .bold = false, .indent = 0.0};
 void add_head(const SpareLine& spare, PageFlow& page) {
   const CardPiece& card = spare.longest;
   page.text("EMERGENCY   " + card.line->name, {.size = 6.5, .bold = true, .indent = 0.0});
-  page.text(fmt::format("{}, {}, for any stay of it; made for the longest, {}", card.line->construction,
-                        card.line->size.name, card.piece->name),
+  page.text(fmt::format("{}, {}, for any stay of it; made for the longest, {}",
+                        card.line->construction.text, card.line->size.name, card.piece->name),
             {.size = 3.8, .bold = true, .indent = 0.0});
   page.text(fmt::format("CARRY  {}{}", card.amount(spare.to_carry), card.complete ? "" : "   INCOMPLETE"),
             {.size = 7.5, .bold = true, .indent = 0.0});

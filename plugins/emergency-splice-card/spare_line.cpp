@@ -160,7 +160,7 @@ std::vector<std::string> wire_at_home(const SpareLine& spare) {
   const CardPiece& card = spare.longest;
   return {
       fmt::format("Cut {} of the same wire, {} {}, and bind its ends.", card.amount(spare.to_carry),
-                  card.line->construction, card.line->size.name),
+                  card.line->construction.text, card.line->size.name),
       fmt::format("Close the end aloft: {}. Try the whole job once on a short end.",
                   card.piece->upper.part.empty() ? "the file names no part"
                                                  : shown(card.piece->upper.part, card.piece->upper.title)),

@@ -30,7 +30,8 @@ PieceLabel label_of(const CardPiece& card, const std::string& boat, bool aloft) 
       card.piece->of > 1 ? fmt::format(", piece {} of {}", card.piece->number, card.piece->of) : "");
   label.end = aloft ? end_words("ALOFT", card.piece->upper) : end_words("BELOW", card.piece->lower);
   label.boat = boat;
-  label.line = fmt::format("{}: {}, {}", card.line->name, card.line->construction, card.line->size.name);
+  label.line =
+      fmt::format("{}: {}, {}", card.line->name, card.line->construction.text, card.line->size.name);
   // A draft may still change, so its number is no record of what was made.
   label.length =
       card.draft_reasons.empty() && card.complete

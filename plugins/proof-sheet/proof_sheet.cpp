@@ -1,4 +1,6 @@
 #include "plugins/proof-sheet/proof_sheet.hpp"
+#include "wording/phrase_table.hpp"
+#include "wording/say.hpp"
 
 #include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
@@ -41,10 +43,10 @@ void print_shares(const CheckedRig& checked, const Uncertainty& found, TextPage&
     const UncertainInput& input = derived.inputs[share.input];
     page.wrapped("  " + padded_left(std::to_string(i + 1) + ".", 3) + " " +
                      padded_left(variance_words(share.share), 11) + "   ",
-                 input.name + ", which moves it by " + format_signed(share.per_bound) +
+                 say(checked.rig(), input.name) + ", which moves it by " + format_signed(share.per_bound) +
                      (input.distribution == Distribution::student ? " mm by the scatter of its mean"
                                                                   : " mm at its bound") +
-                     " (" + std::string(name_of(input.distribution)) + ")" +
+                     " (" + std::string(words(input.distribution)) + ")" +
                      led_by("; ", place_words(checked, input.place)));
   }
   if (shown < found.shares.size())
@@ -53,7 +55,7 @@ void print_shares(const CheckedRig& checked, const Uncertainty& found, TextPage&
     return;
   page.blank();
   page.line("No bound is stated for these; the ranges above take them as exact");
-  page.wrapped("  ", joined(found.without_bound, "; "));
+  page.wrapped("  ", joined(say_each(checked.rig(), found.without_bound), "; "));
 }
 
 constexpr std::size_t name_width = 34;

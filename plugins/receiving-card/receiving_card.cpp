@@ -44,8 +44,8 @@ public:
 
   Goods line(const OrderItem& item) const {
     const LineMaterial& line = named_line(item.name);
-    Goods goods{.name = item.name, .what = line.construction, .line = true, .notes = item.notes};
-    add(goods, "label: construction", line.construction);
+    Goods goods{.name = item.name, .what = line.construction.text, .line = true, .notes = item.notes};
+    add(goods, "label: construction", line.construction.text);
     add(goods, "label: size", line.size.name);
     if (line.kind != LineMaterial::Kind::rope)
       add(goods, "label: grade", line.grade);

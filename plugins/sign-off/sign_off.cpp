@@ -1,4 +1,5 @@
 #include "plugins/sign-off/sign_off.hpp"
+#include "wording/say.hpp"
 
 #include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
@@ -109,7 +110,7 @@ void add_pins(const Rig& rig, const DerivedStay& derived, std::vector<Fastening>
   const Stay& stay = rig[derived.stay];
   for (const Joint& joint : derived.joints)
     if (const auto bearer = pin_at(rig, stay, joint))
-      list.push_back(pin_of(rig, stay, joint.upper, *bearer, joint.name));
+      list.push_back(pin_of(rig, stay, joint.upper, *bearer, say(rig, joint.name)));
   add_outermost_pins(rig, derived, list);
 }
 

@@ -33,10 +33,10 @@ void add_behaviour_json(const DerivedStay& stay, const Derived& derived, const R
 
 /// The chain of break loads of a stay: `{links, line, weakest, unknown}`; the last three are places in
 /// `links`, null where there is none. Forces in newtons, unrounded.
-Json chain_json(const StayChain& chain, const SourceSet& sources);
+Json chain_json(const Rig& rig, const StayChain& chain, const SourceSet& sources);
 
 /// Every load-screening: `[{method, publication, of, inputs, results, not_checked, notes, panels}]`. Values
 /// in the coherent SI unit.
-Json screenings_json(const Derived& derived, const SourceSet& sources);
+Json screenings_json(const Rig& rig, const Derived& derived, const SourceSet& sources);
 
 } // namespace sheerpole

@@ -4,6 +4,8 @@
 #include "calculate/facts.hpp"
 #include "units/format_length.hpp"
 #include "units/unit.hpp"
+#include "wording/say.hpp"
+#include "wording/strength_words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -32,10 +34,8 @@ std::string kilonewtons(Force force) {
   return format_fixed(force.kilonewtons(), 2);
 }
 
-std::string lacking(const ChainLink& link) {
-  return led_by("not stated: ", joined(link.not_stated, ", ", [](const UnstatedStrength& one) {
-                  return one.property + " of " + one.of;
-                }));
+std::string lacking(const Rig& rig, const ChainLink& link) {
+  return led_by("not stated: ", lacking_words(rig, link));
 }
 
 std::string remark(const StayChain& chain, std::size_t i) {
@@ -53,8 +53,9 @@ void add_stay(const Rig& rig, const DerivedStay& derived, Table& table) {
     // A hole whose pressure nobody states is the business of its part's break load.
     if (!link.counted)
       continue;
-    table.rows.push_back({stay.name, link.name, link.break_load ? kilonewtons(*link.break_load) : "",
-                          link.break_load ? link.how : lacking(link),
+    table.rows.push_back({stay.name, say(rig, link.name),
+                          link.break_load ? kilonewtons(*link.break_load) : "",
+                          link.break_load ? say(rig, link.how) : lacking(rig, link),
                           link.break_load ? source_words(link.provenance) : "", remark(chain, i)});
   }
   if (const auto load = fact_force(stay.particulars, "load"))
@@ -71,19 +72,19 @@ void note(Table& table, std::string words) {
     table.notes.push_back(std::move(words));
 }
 
-void add_screening(const LoadScreening& screening, Table& table) {
+void add_screening(const Rig& rig, const LoadScreening& screening, Table& table) {
   const std::string method(name_of(screening.method));
   for (const ScreeningNumber& input : screening.inputs)
-    table.rows.push_back({screening.of, method, input.name, quantity_words(input.value), input.how,
-                          source_words(input.provenance)});
+    table.rows.push_back({screening.of, method, say(rig, input.name), quantity_words(input.value),
+                          say(rig, input.how), source_words(input.provenance)});
   for (const ScreeningNumber& result : screening.results)
-    table.rows.push_back(
-        {screening.of, method, result.name, quantity_words(result.value), result.how, "worked out"});
-  for (const std::string& why : screening.not_checked)
-    table.rows.push_back({screening.of, method, "not checked", "", why, ""});
-  note(table, method + ": " + std::string(publication_of(screening.method)) + ".");
-  for (const std::string& words : screening.notes)
-    note(table, method + ": " + words + ".");
+    table.rows.push_back({screening.of, method, say(rig, result.name), quantity_words(result.value),
+                          say(rig, result.how), "worked out"});
+  for (const Remark& why : screening.not_checked)
+    table.rows.push_back({screening.of, method, "not checked", "", say(rig, why), ""});
+  note(table, method + ": " + say(rig, publication_of(screening.method)) + ".");
+  for (const Remark& one : screening.notes)
+    note(table, method + ": " + say(rig, one) + ".");
 }
 
 std::string_view words(JointResult result) {
@@ -110,7 +111,7 @@ Table loads_table(const CheckedRig& checked) {
               .notes = {"This screens and does not size a rig: what it has to carry is for licensed "
                         "practice to decide."}};
   for (const LoadScreening& screening : checked.derived().load_screenings)
-    add_screening(screening, table);
+    add_screening(checked.rig(), screening, table);
   if (table.rows.empty())
     note(table, "No load-screening is stated.");
   return table;
@@ -128,9 +129,10 @@ Table joints_table(const CheckedRig& checked) {
         (check.result == JointResult::pass      ? pass
          : check.result == JointResult::finding ? found
                                                 : unknown) += 1;
-        table.rows.push_back({checked.rig()[stay.stay].name, joint.name, check.slug,
+        table.rows.push_back({checked.rig()[stay.stay].name, say(checked.rig(), joint.name),
+                              std::string(slug_of(check.finding)),
                               check.play ? format_tenths(*check.play) : std::string(),
-                              std::string(words(check.result)), check.words});
+                              std::string(words(check.result)), say(checked.rig(), check.words)});
       }
   table.notes.push_back(std::to_string(pass) + " pass, " + std::to_string(found) + " findings, " +
                         std::to_string(unknown) + " not checked.");

@@ -37,7 +37,7 @@ std::optional<Held> held_by(const Rig& rig, const Stay& stay) {
 Remark missing_words(const ChainLink& link) {
   Remarks lacking;
   for (const UnstatedStrength& one : link.not_stated)
-    lacking.all.push_back({P::lacks_of, {Words{one.property}, Words{one.of}}});
+    lacking.all.push_back({P::lacks_of, {Remarks{{one.property}}, Remarks{{one.of}}}});
   if (link.not_stated.size() == 1)
     return {Common::not_stated, {lacking}};
   return {P::are_not_stated, {lacking}};
@@ -51,11 +51,11 @@ void look_at_lashing(const Rig& rig, const Stay& stay, const std::string& name, 
   }
 
   if (!held) {
-    report.not_checked({P::nothing_to_hold, {Words{lashing.how}, *lashing.break_load}});
+    report.not_checked({P::nothing_to_hold, {Remarks{{lashing.how}}, *lashing.break_load}});
     return;
   }
   const Force wanted = factor * held->force;
-  const Remark sum(P::comes_to, {Words{lashing.how}, *lashing.break_load});
+  const Remark sum(P::comes_to, {Remarks{{lashing.how}}, *lashing.break_load});
   const Remark bound(P::wanted_times, {Words{format_number(factor)}, Remarks{{held->words}}, wanted});
   if (!is_below(lashing.break_load->newtons(), wanted.newtons()))
     report.pass({P::holds_what_is_wanted, {Remarks{{sum}}, Remarks{{bound}}}});

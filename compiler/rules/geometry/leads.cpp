@@ -1,6 +1,5 @@
 #include "calculate/geometry/junctions.hpp"
 #include "calculate/geometry/stay_leads.hpp"
-#include "calculate/geometry/stay_leads.hpp"
 #include "calculate/strength/stay_directions.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
@@ -29,10 +28,10 @@ Diagnostic angle_finding(const Rig& rig, const Stay& stay, const ShroudAtMast& a
                          std::string_view slug, Limit limit) {
   return diagnose(slug, {{"stay", name},
                          {"angle", angle_text(at.radians)},
-                         {"against", at.against},
+                         {"against", say(rig, at.against)},
                          {"bound", rig.limits.text(limit)},
                          {"pull", format_fixed(tension_over_side_force(at.radians).value_or(0.0), 1)}})
-      .at(stay.path.front().place, say(rig, {P::angle_from, {Angle{at.radians}, Words{at.against}}}))
+      .at(stay.path.front().place, say(rig, {P::angle_from, {Angle{at.radians}, Remarks{{at.against}}}}))
       .about(name)
       .build();
 }
@@ -51,7 +50,7 @@ void check_shroud_angle(const Rig& rig, const Derived& derived, CheckReport& rep
                   if (below(rig, at->radians, limit))
                     of_stay.find(angle_finding(rig, stay, *at, name, report.check(), limit));
                   else
-                    of_stay.pass({P::angle_from, {Angle{at->radians}, Words{at->against}}});
+                    of_stay.pass({P::angle_from, {Angle{at->radians}, Remarks{{at->against}}}});
                 });
 }
 

@@ -1,10 +1,11 @@
 #include "calculate/facts.hpp"
-#include "calculate/geometry/stay_leads.hpp"
 #include "calculate/geometry/junctions.hpp"
+#include "calculate/geometry/stay_leads.hpp"
 #include "rules/check_table.hpp"
 #include "units/format_length.hpp"
 #include "wording/checks/common_phrases.hpp"
 #include "wording/checks/geometry_phrases.hpp"
+#include "wording/phrase_table.hpp"
 
 /// The rig as a whole: whether each mast is held every way, and the foretriangle.
 namespace sheerpole::whole_rig {
@@ -17,8 +18,9 @@ using P = GeometryCheckPhrase;
 
 std::string held_words(const HeldDirections& held) {
   std::vector<std::string> ways;
-  for (std::size_t way = 0; way < direction_names.size(); ++way)
-    ways.push_back(std::string(direction_names[way]) + ": " + joined(held.by_direction[way], Join::comma));
+  for (std::size_t way = 0; way < pull_directions.size(); ++way)
+    ways.push_back(std::string(words(pull_directions[way])) + ": " +
+                   joined(held.by_direction[way], Join::comma));
   return joined(ways, Join::semicolon);
 }
 
@@ -33,9 +35,9 @@ void check_direction_not_held(const Rig& rig, const Derived& /*derived*/, CheckR
   for (const HeldDirections& held : masts) {
     const Spar& spar = rig.spars[held.spar];
     std::string missing;
-    for (std::size_t way = 0; way < direction_names.size(); ++way)
+    for (std::size_t way = 0; way < pull_directions.size(); ++way)
       if (held.by_direction[way].empty())
-        missing = joined({missing, std::string(direction_names[way])}, Join::or_word);
+        missing = joined({missing, std::string(words(pull_directions[way]))}, Join::or_word);
     if (missing.empty())
       report.pass(spar.name, held_words(held));
     else

@@ -10,12 +10,14 @@ namespace {
 
 using Common = CommonCheckPhrase;
 
-void add_finding(const Stay& stay, const Joint& joint, const JointCheck& check, const std::string& name,
-                 StayReport& report) {
-  find_once(report, diagnose(check.slug, {{"stay", name}, {"joint", joint.name}, {"words", check.words}})
-                        .at(stay.stack[joint.lower].place, said(Common::this_one))
-                        .and_at(stay.stack[joint.upper].place, said(Common::under_this_one))
-                        .about(name));
+void add_finding(const Rig& rig, const Stay& stay, const Joint& joint, const JointCheck& check,
+                 const std::string& name, StayReport& report) {
+  find_once(report,
+            diagnose(slug_of(check.finding),
+                     {{"stay", name}, {"joint", say(rig, joint.name)}, {"words", say(rig, check.words)}})
+                .at(stay.stack[joint.lower].place, said(Common::this_one))
+                .and_at(stay.stack[joint.upper].place, said(Common::under_this_one))
+                .about(name));
 }
 
 /// Reports what the comparison of this name came to at every joint; a finding stands at the lower of the
@@ -25,14 +27,14 @@ void report_comparison(const Rig& rig, const Derived& derived, std::string_view 
       rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
         for (const Joint& joint : stay.joints)
           for (const JointCheck& check : joint.checks) {
-            if (check.slug != slug)
+            if (slug_of(check.finding) != slug)
               continue;
             if (check.result == JointResult::finding)
-              add_finding(rig[stay.stay], joint, check, name, of_stay);
+              add_finding(rig, rig[stay.stay], joint, check, name, of_stay);
             else if (check.result == JointResult::pass)
-              of_stay.pass({Common::of_something, {Words{joint.name}, Words{check.words}}});
+              of_stay.pass({Common::of_something, {Remarks{{joint.name}}, Remarks{{check.words}}}});
             else
-              of_stay.not_checked({Common::of_something, {Words{joint.name}, Words{check.words}}});
+              of_stay.not_checked({Common::of_something, {Remarks{{joint.name}}, Remarks{{check.words}}}});
           }
       });
 }

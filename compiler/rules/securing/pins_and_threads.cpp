@@ -54,13 +54,14 @@ void look_at_pin(const Rig& rig, const Stay& stay, const std::string& name, cons
   const Securing securing = securing_of(rig, stay, joint);
   const std::string& part = rig[stay.stack[securing.item].part].name;
   if (securing.words.empty()) {
-    report.not_checked({P::pin_not_stated, {Words{joint.name}, Words{part}}});
+    report.not_checked({P::pin_not_stated, {Remarks{{joint.name}}, Words{part}}});
   } else if (!says_none(securing.words)) {
-    report.pass({Common::of_something, {Words{joint.name}, Words{securing.words}}});
+    report.pass({Common::of_something, {Remarks{{joint.name}}, Words{securing.words}}});
   } else {
-    auto finding = diagnose("pin-not-secured", {{"stay", name}, {"joint", joint.name}, {"part", part}})
-                       .at(stay.stack[securing.item].place, said(P::its_pin))
-                       .about(name);
+    auto finding =
+        diagnose("pin-not-secured", {{"stay", name}, {"joint", say(rig, joint.name)}, {"part", part}})
+            .at(stay.stack[securing.item].place, said(P::its_pin))
+            .about(name);
     if (securing.place)
       finding = std::move(finding).and_at(*securing.place, said(Common::stated_here));
     find_once(report, std::move(finding));

@@ -122,9 +122,9 @@ void look_at_thimble(const Rig& rig, const Stay& stay, const std::string& name, 
   const std::string made_for = fact_text(part.particulars, "made-for");
   if (made_for.empty()) {
     if (part.kind == "thimble")
-      report.not_checked(
-          {Common::of_something,
-           {Words{joint.name}, Remarks{{{Common::of_not_stated, {Words{"made-for"}, Words{part.name}}}}}}});
+      report.not_checked({Common::of_something,
+                          {Remarks{{joint.name}},
+                           Remarks{{{Common::of_not_stated, {Words{"made-for"}, Words{part.name}}}}}}});
     return;
   }
   const bool rope = line.kind == LineMaterial::Kind::rope;
@@ -138,7 +138,7 @@ void look_at_thimble(const Rig& rig, const Stay& stay, const std::string& name, 
                           .at(stay.stack[part_item].place, say(rig, {P::made_for, {Words{made_for}}}))
                           .about(name));
   else
-    report.pass({P::on_a_part_made_for, {Words{joint.name}, Words{kind}, Words{made_for}}});
+    report.pass({P::on_a_part_made_for, {Remarks{{joint.name}}, Words{kind}, Words{made_for}}});
 }
 
 void check_thimble_for_wire(const Rig& rig, const Derived& derived, CheckReport& report) {
@@ -207,22 +207,23 @@ void look_at_bearing(const Rig& rig, const Stay& stay, const std::string& name, 
   if (thimble == nullptr || upper_end(rig, joint) == nullptr || lower_end(rig, joint) == nullptr)
     return;
   // What the pin has in its hole, or in the bush that fills it.
-  const auto pin = std::find_if(joint.checks.begin(), joint.checks.end(),
-                                [](const JointCheck& check) { return check.slug == "pin-too-big"; });
+  const auto pin = std::find_if(joint.checks.begin(), joint.checks.end(), [](const JointCheck& check) {
+    return check.finding == JointFinding::pin_too_big;
+  });
   if (pin == joint.checks.end() || !pin->play) {
-    report.not_checked({P::bore_not_stated, {Words{joint.name}, Words{thimble->name}}});
+    report.not_checked({P::bore_not_stated, {Remarks{{joint.name}}, Words{thimble->name}}});
     return;
   }
   if (*pin->play < -threshold::negligible)
     return; // it does not go in, which is said by its own finding
   if (*pin->play < threshold::negligible) {
-    report.pass({Common::of_something, {Words{joint.name}, Words{pin->words}}});
+    report.pass({Common::of_something, {Remarks{{joint.name}}, Remarks{{pin->words}}}});
     return;
   }
   find_once(report, diagnose("bearing-offset-zero", {{"stay", name},
-                                                     {"joint", joint.name},
+                                                     {"joint", say(rig, joint.name)},
                                                      {"part", thimble->name},
-                                                     {"words", pin->words},
+                                                     {"words", say(rig, pin->words)},
                                                      {"offset", length_text(*pin->play / 2.0)}})
                         .at(thimble->length->provenance.place.value_or(thimble->place), said(P::its_length))
                         .and_at(stay.stack[joint.lower].place, said(P::this_joint))

@@ -1,7 +1,9 @@
 #include "calculate/facts.hpp"
+#include "calculate/strength/force_text.hpp"
 #include "calculate/strength/strength_phrases.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
+#include "units/quantity_text.hpp"
 #include "wording/checks/common_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"
 #include "wording/strength_words.hpp"
@@ -141,8 +143,9 @@ void look_at_factor(const Rig& rig, const DerivedStay& derived, const std::strin
   }
   const double factor = *weakest->break_load / load->value;
   const bool all_known = chain.unknown.empty();
-  const Remark words(all_known ? P::holds_times : P::holds_at_most,
-                     {*weakest->break_load, Remarks{{weakest->name}}, Fixed{factor, 2}, load->value});
+  const Remark words(
+      all_known ? P::holds_times : P::holds_at_most,
+      {*weakest->break_load, Remarks{{weakest->name}}, Fixed{factor, 2}, Words{force_text(*load)}});
   if (is_below(factor, least))
     report.find(
         diagnose("factor-low", {{"stay", name}, {"words", say(rig, words)}, {"least", times_text(least)}})
@@ -182,7 +185,7 @@ void look_at_holes(const Rig& rig, const DerivedStay& derived, const std::string
     }
     const double times = *hole.break_load / load->value;
     const Remark words(P::bears, {Remarks{{hole.name}}, *hole.break_load, Remarks{{hole.how}},
-                                  Fixed{times, 2}, load->value});
+                                  Fixed{times, 2}, Words{force_text(*load)}});
     if (is_below(times, least))
       report.find(diagnose("pin-bearing-high",
                            {{"stay", name}, {"words", say(rig, words)}, {"least", times_text(least)}})

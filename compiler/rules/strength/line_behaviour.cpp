@@ -175,10 +175,10 @@ Remark cold_words(const ColdLoss& loss) {
     return {P::gets_tighter, {Temperature{loss.kelvin}, -loss.slack}};
   if (loss.share < 1.0)
     return {P::loses_some,
-            {Temperature{loss.kelvin}, loss.slack, loss.lost, Words{loss.how}, Share{loss.share},
+            {Temperature{loss.kelvin}, loss.slack, loss.lost, Remarks{{loss.how}}, Share{loss.share},
              loss.dock_tension}};
   return {P::loses_all,
-          {Temperature{loss.kelvin}, loss.slack, loss.lost, Words{loss.how}, loss.dock_tension}};
+          {Temperature{loss.kelvin}, loss.slack, loss.lost, Remarks{{loss.how}}, loss.dock_tension}};
 }
 
 void look_at_cold(const Rig& rig, const DerivedStay& derived, const std::string& name, double coldest,
@@ -187,7 +187,7 @@ void look_at_cold(const Rig& rig, const DerivedStay& derived, const std::string&
     return;
   const ColdLoss loss = cold_loss(rig, derived, coldest);
   if (!loss.not_checked.empty()) {
-    report.not_checked(joined(loss.not_checked, Join::semicolon));
+    report.not_checked(joined(say_each(rig, loss.not_checked), Join::semicolon));
     return;
   }
   const Remark words = cold_words(loss);

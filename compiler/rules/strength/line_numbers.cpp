@@ -22,11 +22,9 @@ using P = StrengthCheckPhrase;
 
 /// Laid up of round wires, so that the metal fills a share of the circle only.
 bool is_stranded(const LineMaterial& material) {
-  static constexpr std::array<std::string_view, 3> constructions{"1x19", "7x19", "7x7"};
-  return material.kind == LineMaterial::Kind::wire &&
-         std::any_of(constructions.begin(), constructions.end(), [&](std::string_view name) {
-           return material.construction.find(name) != std::string::npos;
-         });
+  const Construction& made = material.construction;
+  return material.kind == LineMaterial::Kind::wire && made.lay == Lay::strand &&
+         (made.wires_in_strand == 19 || (made.strands == 7 && made.wires_in_strand == 7));
 }
 
 Fixed gigapascals(double pascals) {
@@ -54,7 +52,7 @@ void check_modulus_on_wrong_area(const Rig& rig, const Derived& derived, CheckRe
       report.find(diagnose("modulus-on-wrong-area",
                            {{"line", wire.name}, {"words", say(rig, words)}, {"most", say(rig, at_most)}})
                       .at(stiffness->provenance.place.value_or(wire.place))
-                      .and_at(wire.place, wire.construction)
+                      .and_at(wire.place, wire.construction.text)
                       .about(wire.name));
     else
       report.pass(wire.name, {Common::at_most, {Remarks{{words}}, Remarks{{at_most}}}});

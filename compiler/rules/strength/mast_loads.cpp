@@ -1,6 +1,6 @@
 #include "calculate/facts.hpp"
-#include "calculate/strength/spar_strength.hpp"
 #include "calculate/strength/force_text.hpp"
+#include "calculate/strength/spar_strength.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/strength/lines_of_stays.hpp"
@@ -82,7 +82,8 @@ void look_at_panels(const Rig& rig, const LoadScreening& screening, double least
     report.not_checked(
         screening.of,
         {Common::of_something,
-         {Remarks{{by}}, Words{screening.not_checked.empty() ? "" : screening.not_checked.front()}}});
+         {Remarks{{by}},
+          Remarks{{screening.not_checked.empty() ? Remark() : screening.not_checked.front()}}}});
     return;
   }
   if (mast == nullptr) {
@@ -99,7 +100,7 @@ void look_at_panels(const Rig& rig, const LoadScreening& screening, double least
     report.not_checked(mast->name, {P::no_lowest_panel});
     return;
   }
-  const Remark words(P::buckles_at, {Words{worst.panel->name}, worst.panel->length, worst.buckles,
+  const Remark words(P::buckles_at, {Remarks{{worst.panel->name}}, worst.panel->length, worst.buckles,
                                      Words{format_number(stiffness->value / 1e3)}, Fixed{worst.times, 2},
                                      worst.panel->compression, Remarks{{by}}});
   if (is_below(worst.times, least))

@@ -73,7 +73,7 @@ private:
     std::string sum_words;
     Force sum;
     std::optional<Force> pin;
-    std::string pin_how;
+    Remark pin_how;
     for (const DerivedStay* derived : stays) {
       const Stay& stay = rig_[derived->stay];
       names.all.push_back({Common::as_it_is, {Words{stay.base}}});
@@ -97,7 +97,7 @@ private:
     const double times = *pin / sum;
     return shared(
         is_below(times, factor_) ? CheckOutcome::finding : CheckOutcome::pass,
-        {P::pull_on_one_pin, {names, Words{sum_words}, sum, *pin, Words{pin_how}, Fixed{times, 2}}});
+        {P::pull_on_one_pin, {names, Words{sum_words}, sum, *pin, Remarks{{pin_how}}, Fixed{times, 2}}});
   }
 
   SharedPin shared(CheckOutcome outcome, const Remark& remark) const {

@@ -2,6 +2,7 @@
 #include "calculate/uncertainty/random_numbers.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/calculate/rig_builder.hpp"
+#include "wording/say.hpp"
 
 #include <gtest/gtest.h>
 
@@ -29,7 +30,7 @@ const Uncertainty& of(const Compilation& rig) {
 
 const UncertaintyShare* share(const Compilation& rig, std::string_view input) {
   for (const UncertaintyShare& one : of(rig).shares)
-    if (rig.derived->inputs[one.input].name == input)
+    if (say(*rig.rig, rig.derived->inputs[one.input].name) == input)
       return &one;
   return nullptr;
 }
@@ -45,7 +46,7 @@ TEST(RigUncertainty, WhatIsStatedOnceMovesTogether) {
   EXPECT_NEAR(found.worst_low.millimetres(), -7.0, 1e-6);
   EXPECT_NEAR(found.standard.millimetres(), std::sqrt((16.0 + 9.0) / 3.0), 1e-6);
   ASSERT_EQ(found.shares.size(), 2u);
-  EXPECT_EQ(rig.derived->inputs[found.shares[0].input].name, "pin-to-pin of runner");
+  EXPECT_EQ(say(*rig.rig, rig.derived->inputs[found.shares[0].input].name), "pin-to-pin of runner");
   EXPECT_NEAR(found.shares[0].share, 16.0 / 25.0, 1e-9);
   EXPECT_NEAR(found.shares[1].per_bound.millimetres(), -3.0, 1e-6); // a longer toggle, a shorter rope
 }
