@@ -218,7 +218,7 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
     print_range(checked.derived(), *found, page);
   if (piece.not_counted.empty())
     return;
-  page.wrapped("   not in it  ", joined(piece.not_counted, "; "));
+  page.wrapped("   not in it  ", joined(say_each(checked.rig(), piece.not_counted), Join::semicolon));
 }
 
 std::string cut_list_text(const CheckedRig& checked, const std::vector<CutListBlock>& blocks) {

@@ -119,7 +119,7 @@ Table fits_table(const CheckedRig& checked) {
       }
       const std::string gap = format_tenths(fit.gap);
       for (const FitWay& way : fit.ways) {
-        const std::string parts = joined(way.parts, ", ", [](const auto& part) {
+        const std::string parts = joined(way.parts, ", ", [&](const auto& part) {
           return std::to_string(part.second) + " x " + rig[part.first].name;
         });
         table.rows.push_back({name, line, gap, parts.empty() ? "nothing" : parts,
