@@ -136,6 +136,33 @@ TEST(RigChange, ARopeOfAnotherSizeIsAnotherRope) {
   }
 }
 
+/// Every property that is told apart, "subject, property", of a stay that changes or of what moves no
+/// length.
+std::vector<std::string> told(const RigChange& change) {
+  std::vector<std::string> all;
+  for (const StayChange& stay : change.stays)
+    for (const ChangedInput& input : stay.why)
+      all.push_back(input.subject + ", " + input.property);
+  for (const ChangedInput& input : change.without_move)
+    all.push_back(input.subject + ", " + input.property);
+  return all;
+}
+
+TEST(RigChange, TellsApartEveryPropertyThatIsStated) {
+  const auto of = [](const std::string& boat, const std::string& set) {
+    return told(change_between(compiled(boat), compiled(boat, {set})));
+  };
+  EXPECT_THAT(of("pellimoor", "hmpe-9.construction=\"8-strand HMPE\""),
+              ::testing::Contains("hmpe-9, construction"));
+  EXPECT_THAT(of("grisolde", "wire-three-eighths.grade=\"duplex\""),
+              ::testing::Contains("wire-three-eighths, grade"));
+  EXPECT_THAT(of("pellimoor", "cap-shroud.duty=removable"), ::testing::Contains("cap-shroud.port, duty"));
+  EXPECT_THAT(of("pellimoor-turnbuckles", "turnbuckle-280.screw=single"),
+              ::testing::Contains("turnbuckle-280, screw"));
+  EXPECT_THAT(of("pellimoor-turnbuckles", "turnbuckle-280.engaged-at-longest=14 mm"),
+              ::testing::Contains("turnbuckle-280, engaged-at-longest"));
+}
+
 // A break load moves no length.
 TEST(RigChange, TellsApartWhatMovesNoLength) {
   const RigChange change =
