@@ -5,6 +5,7 @@
 #include "base/internal_error.hpp"
 #include "calculate/length/body.hpp"
 #include "units/format_length.hpp"
+#include "wording/say.hpp"
 
 #include <algorithm>
 #include <cstdlib>
@@ -21,10 +22,6 @@ SumSection section_of(SumSection::Kind kind, const LengthSum& sum, std::size_t f
     section.total += section.rows.back().amount;
   }
   return section;
-}
-
-bool begins_with(const LengthSum& sum, const std::string& name) {
-  return !sum.terms.empty() && sum.terms.front().name == name;
 }
 
 bool every_part_has_a_length(const Rig& rig, const Stay& stay) {
@@ -60,7 +57,7 @@ PieceSum piece_sum(const Rig& rig, const DerivedStay& stay, const Piece& piece) 
   PieceSum result;
   result.unknown = piece.cut.unknown;
   result.unknown_source = piece.cut.unknown_source;
-  const bool from_pins = piece.body.unknown || begins_with(piece.body, stay.pin_to_pin.name);
+  const bool from_pins = piece.body.unknown || piece.body.begins_with(TermKind::pin_to_pin);
   Tenths total;
   if (from_pins) {
     result.sections.push_back(section_of(pin_to_pin, stay.pin_to_pin, 0, total));
@@ -70,10 +67,10 @@ PieceSum piece_sum(const Rig& rig, const DerivedStay& stay, const Piece& piece) 
   // The first term of the body is the whole pin-to-pin length, that of the cut the whole body; their rows
   // have been given already.
   result.sections.push_back(
-      section_of(body, piece.body, begins_with(piece.body, stay.pin_to_pin.name) ? 1 : 0, total));
+      section_of(body, piece.body, piece.body.begins_with(TermKind::pin_to_pin) ? 1 : 0, total));
   total = result.sections.back().total;
   result.sections.push_back(
-      section_of(cut, piece.cut, begins_with(piece.cut, piece.body.name) ? 1 : 0, total));
+      section_of(cut, piece.cut, piece.cut.begins_with(TermKind::body) ? 1 : 0, total));
   result.cut_complete = piece.missing.empty();
   for (SumSection& section : result.sections)
     section.complete =
@@ -81,11 +78,12 @@ PieceSum piece_sum(const Rig& rig, const DerivedStay& stay, const Piece& piece) 
   return result;
 }
 
-std::string how_known(const Term& term) {
+std::string how_known(const Rig& rig, const Term& term) {
+  const std::string how = say(rig, term.how);
   Provenance provenance = term.provenance;
-  if (term.how.find(provenance.written) != std::string::npos) // "72 d x 9 mm" echoes the 72 d already
+  if (how.find(provenance.written) != std::string::npos) // "72 d x 9 mm" echoes the 72 d already
     provenance.written.clear();
-  return term.how.empty() ? source_words(provenance) : term.how + "; " + source_words(provenance);
+  return how.empty() ? source_words(provenance) : how + "; " + source_words(provenance);
 }
 
 Tenths printed_total(const LengthSum& sum) {

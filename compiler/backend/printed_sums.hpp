@@ -50,7 +50,7 @@ struct PieceSum {
 PieceSum piece_sum(const Rig& rig, const DerivedStay& stay, const Piece& piece);
 
 /// How a term came about and how it is known: "72 d x 9 mm; maker". What was written is not said twice.
-std::string how_known(const Term& term);
+std::string how_known(const Rig& rig, const Term& term);
 
 /// Sum of the rounded terms: a total of its printed rows.
 Tenths printed_total(const LengthSum& sum);

@@ -41,7 +41,7 @@ Length cut_of(const Rig& rig, StayId id) {
     if (!rig[id].stack[lines[i]].line_length) {
       Length sum;
       for (const Term& term : stay.pieces[i].cut.terms)
-        if (!term.marked_off)
+        if (!term.marked_off())
           sum += term.amount;
       return sum;
     }

@@ -16,7 +16,6 @@
 
 #include <cstdint>
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace sheerpole {
@@ -27,12 +26,12 @@ struct DerivedStay {
   LengthRoute route = LengthRoute::unknown;
   LengthSum pin_to_pin;
   std::vector<RouteComparison> other_routes;
-  std::vector<std::string> not_corrected = {}; ///< corrections that the reading taken could not be given
-  LengthSum body;                 ///< pin-to-pin less the hardware; all bodies of the stay together
-  std::vector<Piece> pieces;      ///< from aloft to deck
-  std::vector<TakeUp> adjusters;  ///< from aloft to deck
-  std::vector<Joint> joints = {}; ///< from aloft to deck, each with what was compared
-  ThermalTable thermal = {};      ///< at the usual temperatures
+  std::vector<Remark> not_corrected = {}; ///< corrections that the reading taken could not be given
+  LengthSum body;                         ///< pin-to-pin less the hardware; all bodies of the stay together
+  std::vector<Piece> pieces;              ///< from aloft to deck
+  std::vector<TakeUp> adjusters;          ///< from aloft to deck
+  std::vector<Joint> joints = {};         ///< from aloft to deck, each with what was compared
+  ThermalTable thermal = {};              ///< at the usual temperatures
   std::vector<TensionEstimate> tensions = {};
   std::optional<Sag> sag = {};
   std::optional<Replacement> replacement = {};

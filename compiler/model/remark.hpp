@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/ids.hpp"
+#include "model/side.hpp"
 #include "units/force.hpp"
 #include "units/length.hpp"
 
@@ -70,6 +71,7 @@ struct OneOf {
 enum class Join : std::uint8_t {
   comma,     ///< "a, b, c"
   semicolon, ///< "a; b; c"
+  plus,      ///< "a + b + c"
   and_word,  ///< "a, b and c"
   or_word    ///< "a, b or c"
 };
@@ -80,8 +82,9 @@ struct Remarks {
   friend bool operator==(const Remarks& a, const Remarks& b);
 };
 
-using RemarkArgument = std::variant<Length, Force, Share, Number, Decimal, Fixed, Count, Angle, Temperature,
-                                    Words, OneOf, PointId, MaterialId, SpliceId, PartId, StayId, Remarks>;
+using RemarkArgument =
+    std::variant<Length, Force, Share, Number, Decimal, Fixed, Count, Angle, Temperature, Words, OneOf,
+                 WhichEnd, PointId, MaterialId, SpliceId, PartId, StayId, Remarks>;
 
 /// Which table of words a phrase stands in. Each has an enumeration of phrases beside what is calculated
 /// and a file in wording/.

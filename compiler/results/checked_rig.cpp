@@ -1,6 +1,7 @@
 #include "results/checked_rig.hpp"
 
 #include "wording/draft_phrases.hpp"
+#include "wording/length_words.hpp"
 #include "wording/say.hpp"
 
 #include <algorithm>
@@ -36,14 +37,13 @@ void add_assumptions(const Rig& rig, const Piece& piece, const Provenance& prove
 std::vector<DraftReason> reasons_of(const Rig& rig, const Piece& piece) {
   std::vector<DraftReason> reasons;
   for (const MissingInput& missing : piece.missing)
-    add_once(reasons,
-             {piece.name, say(rig, {DraftPhrase::is_missing, {Words{missing.what}}}), missing.mend});
+    add_once(reasons, {piece.name, say(rig, {DraftPhrase::is_missing, {Remarks{{missing.what}}}}), say(rig, missing.mend)});
   // The body's own terms first: the cut holds the body as one term, with all that it rests on.
   for (const LengthSum* sum : {&piece.body, &piece.cut}) {
     if (sum->unknown)
       add_assumptions(rig, piece, sum->unknown_source, said(DraftPhrase::the_length_x), reasons);
     for (const Term& term : sum->terms)
-      add_assumptions(rig, piece, term.provenance, term.name, reasons);
+      add_assumptions(rig, piece, term.provenance, term_name(rig, term), reasons);
   }
   return reasons;
 }

@@ -11,6 +11,7 @@
 #include "wording/checks/splice_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"
 #include "wording/draft_phrases.hpp"
+#include "wording/length_phrases.hpp"
 
 namespace sheerpole {
 
@@ -18,6 +19,20 @@ std::string_view phrase_of(const Remark& remark) {
   switch (remark.subject()) {
   case PhraseSubject::none:
     return {};
+  case PhraseSubject::reading:
+    return words(static_cast<ReadingPhrase>(remark.number()));
+  case PhraseSubject::length:
+    return words(static_cast<LengthPhrase>(remark.number()));
+  case PhraseSubject::cut:
+    return words(static_cast<CutPhrase>(remark.number()));
+  case PhraseSubject::bench:
+    return words(static_cast<BenchPhrase>(remark.number()));
+  case PhraseSubject::adjuster:
+    return words(static_cast<AdjusterPhrase>(remark.number()));
+  case PhraseSubject::behaviour:
+    return words(static_cast<BehaviourPhrase>(remark.number()));
+  case PhraseSubject::change:
+    return words(static_cast<ChangePhrase>(remark.number()));
   case PhraseSubject::joint:
     return words(static_cast<JointPhrase>(remark.number()));
   case PhraseSubject::strength:
@@ -28,14 +43,6 @@ std::string_view phrase_of(const Remark& remark) {
     return words(static_cast<UncertaintyPhrase>(remark.number()));
   case PhraseSubject::stock:
     return words(static_cast<StockPhrase>(remark.number()));
-  case PhraseSubject::reading:
-  case PhraseSubject::length:
-  case PhraseSubject::cut:
-  case PhraseSubject::bench:
-  case PhraseSubject::adjuster:
-  case PhraseSubject::behaviour:
-  case PhraseSubject::change:
-    break;
   case PhraseSubject::draft:
     return words(static_cast<DraftPhrase>(remark.number()));
   case PhraseSubject::any_check:

@@ -3,6 +3,7 @@
 #include "model/remark.hpp"
 #include "model/rig.hpp"
 
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -12,6 +13,15 @@ namespace sheerpole {
 /// What a calculation has to say, in English: the phrase of its table, filled in. A remark that says
 /// nothing gives an empty text.
 std::string say(const Rig& rig, const Remark& remark);
+
+/// The word for an end of a line: "aloft", "below".
+constexpr std::string_view word_of(WhichEnd end) {
+  return end == WhichEnd::upper ? "aloft" : "below";
+}
+
+/// The same with each length as `length_words` writes it.
+std::string say(const Rig& rig, const Remark& remark,
+                const std::function<std::string(Length)>& length_words);
 
 /// Several as one, joined as they ask to be; those that say nothing are left out.
 std::string say(const Rig& rig, const Remarks& remarks);

@@ -7,6 +7,7 @@
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "units/format_length.hpp"
+#include "wording/say.hpp"
 
 #include <fmt/format.h>
 
@@ -107,18 +108,30 @@ void draw_piece(const CardPiece& card, double width, PaperPoint at, ShapeGroup& 
                      ""});
 }
 
+/// What else there is to know of an end, in the unit of the card.
+std::string notes_words(const CardPiece& card, const PieceEnd& end) {
+  std::vector<std::string> notes;
+  for (const Remark& note : end.notes)
+    notes.push_back(say(*card.rig, note, [&](Length length) { return note_amount(card.unit, length); }));
+  return joined(notes, Join::semicolon);
+}
+
 /// What the cut leaves out because the file says nothing of it, and what would move it if it were known.
 void add_left_out(const CardPiece& card, PageFlow& page) {
   constexpr TextLook look{.size = 2.8, .bold = false, .indent = 0.0};
   if (!card.piece->not_counted.empty())
-    page.text("Not in the cut: " + joined(card.piece->not_counted, "; ") + ".", look);
+    page.text("Not in the cut: " + joined(say_each(*card.rig, card.piece->not_counted), Join::semicolon) +
+                  ".",
+              look);
   if (!card.of_stay->not_corrected.empty())
-    page.text("The reading is not corrected for: " + joined(card.of_stay->not_corrected, "; ") + ".", look);
+    page.text("The reading is not corrected for: " +
+                  joined(say_each(*card.rig, card.of_stay->not_corrected), Join::semicolon) + ".",
+              look);
   std::vector<std::string> eyes;
-  if (!card.piece->upper.note.empty())
-    eyes.push_back("aloft, " + in_card_unit(card.unit, card.piece->upper.note));
-  if (!card.piece->lower.note.empty())
-    eyes.push_back("below, " + in_card_unit(card.unit, card.piece->lower.note));
+  if (!card.piece->upper.notes.empty())
+    eyes.push_back("aloft, " + notes_words(card, card.piece->upper));
+  if (!card.piece->lower.notes.empty())
+    eyes.push_back("below, " + notes_words(card, card.piece->lower));
   if (!eyes.empty())
     page.text("Eyes: " + joined(eyes, "; ") + ".", look);
 }
@@ -146,7 +159,7 @@ void add_marks(const CardPiece& card, PageFlow& page) {
                           {.text = "", .tick = true},
                           {.text = "", .rule = true}});
   page.table(table);
-  for (const std::string& unknown : card.piece->bench.not_known)
+  for (const std::string& unknown : say_each(*card.rig, card.piece->bench.not_known))
     page.text("No mark: " + unknown, {.size = 3.0, .bold = false, .indent = 0.0});
   add_left_out(card, page);
   page.text(fmt::format("By hand: body {} {} for the ends{} = {}.", card.amount(card.body),

@@ -8,6 +8,8 @@
 #include "backend/page/document.hpp"
 #include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 #include <algorithm>
 
@@ -72,7 +74,7 @@ Json range_json(const std::optional<AdjusterRange>& range) {
           {"to_slacken_mm", json_millimetres(range->to_slacken)}};
 }
 
-Json piece_json(const PieceChange& piece) {
+Json piece_json(const Rig& is, const PieceChange& piece) {
   return {{"name", piece.name},
           {"line_was", piece.line_was},
           {"line_is", piece.line_is},
@@ -80,13 +82,13 @@ Json piece_json(const PieceChange& piece) {
           {"cut", length_json(piece.cut)},
           {"too_long_mm", json_millimetres(piece.too_long)},
           {"fate", name_of(piece.fate)},
-          {"words", piece.words}};
+          {"words", say(is, piece.why)}};
 }
 
-Json stay_json(const StayChange& stay) {
+Json stay_json(const Rig& is, const StayChange& stay) {
   Json pieces = Json::array();
   for (const PieceChange& piece : stay.pieces)
-    pieces.push_back(piece_json(piece));
+    pieces.push_back(piece_json(is, piece));
   return {{"stay", stay.stay},
           {"title", stay.title},
           {"kind", stay.kind == StayChange::Kind::added     ? "added"
@@ -164,7 +166,7 @@ std::string change_text(const BackendRequest& request) {
   page.wrapped("", "Stays that are not named here stay as they are. It is taken that the old pieces were "
                    "made as the old file says. One stay at a time, and hold the mast by something else "
                    "meanwhile.");
-  const std::vector<StayWords> stays = stay_words(change);
+  const std::vector<StayWords> stays = stay_words(is.rig(), change);
   if (stays.empty())
     page.line("No stay has to be made or set otherwise.");
   for (const StayWords& words : stays)
@@ -188,7 +190,7 @@ std::string change_json(const BackendRequest& request) {
   const FindingsChange findings = findings_change(was, is);
   Json stays = Json::array();
   for (const StayChange& stay : change.stays)
-    stays.push_back(stay_json(stay));
+    stays.push_back(stay_json(is.rig(), stay));
   Json parts = Json::array();
   for (const PartCount& part : change.parts)
     parts.push_back({{"part", part.part}, {"title", part.title}, {"was", part.was}, {"is", part.is}});

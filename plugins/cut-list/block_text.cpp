@@ -1,6 +1,7 @@
 #include "plugins/cut-list/cut_list.hpp"
 
-#include "calculate/least_engagement_words.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 #include <fmt/format.h>
 
@@ -49,14 +50,14 @@ std::string path_words(const Rig& rig, const Stay& stay) {
   return words;
 }
 
-std::string end_words(const PieceEnd& end) {
+std::string end_words(const Rig& rig, const PieceEnd& end) {
   if (end.part.empty())
     return "bare end";
   std::string words = quoted_title(end.part, end.title);
   if (!end.splice.empty())
     words += ", splice " + end.splice;
-  if (!end.note.empty())
-    words += "; " + end.note;
+  for (const std::string& note : say_each(rig, end.notes))
+    words += "; " + note;
   return words;
 }
 
@@ -104,7 +105,7 @@ void both_sides(const CutListBlock& block, std::string_view label, Lines&& lines
   fields(label, all, page);
 }
 
-std::vector<std::string> route_lines(const ListedPiece& listed) {
+std::vector<std::string> route_lines(const Rig& rig, const ListedPiece& listed) {
   // A line with a length of its own does not come from the pins.
   if (listed.sum.sections.front().kind != SumSection::Kind::pin_to_pin)
     return {"the length that the stack states for this line"};
@@ -113,7 +114,7 @@ std::vector<std::string> route_lines(const ListedPiece& listed) {
     lines.push_back(fmt::format("{}, not used, gives {} mm; the one used differs by {} mm ({})",
                                 route_words(other.other), format_tenths(other.length),
                                 format_signed(other.difference), source_words(other.provenance)));
-  for (const std::string& missing : listed.derived->not_corrected)
+  for (const std::string& missing : say_each(rig, listed.derived->not_corrected))
     lines.push_back("not corrected: " + missing);
   return lines;
 }
@@ -126,12 +127,12 @@ void print_row(const std::string& name, const std::string& amount, const std::st
   page.wrapped("   " + padded(names.back(), name_width) + padded_left(amount, amount_width) + "   ", known);
 }
 
-void print_sum(const PieceSum& sum, bool draft, TextPage& page) {
+void print_sum(const Rig& rig, const PieceSum& sum, bool draft, TextPage& page) {
   if (sum.unknown)
     print_row("X", "X", source_words(sum.unknown_source), page);
   for (const SumSection& section : sum.sections) {
     for (const SumRow& row : section.rows)
-      print_row(row.term->name, format_signed(row.amount), how_known(*row.term), page);
+      print_row(term_name(rig, *row.term), format_signed(row.amount), how_known(rig, *row.term), page);
     const bool is_cut = section.kind == SumSection::Kind::cut;
     std::string name = "= " + std::string(is_cut ? "CUT" : name_of(section.kind));
     if (!section.complete)
@@ -199,9 +200,10 @@ void print_block(const CheckedRig& checked, const CutListBlock& block, int numbe
   field("line", line_words(line), page);
   field("size", line.size.name, page);
   field("path", path_words(rig, *first.stay), page);
-  both_sides(block, "length from", route_lines, page);
-  field("upper end", end_words(first.piece->upper), page);
-  field("lower end", end_words(first.piece->lower), page);
+  both_sides(
+      block, "length from", [&](const ListedPiece& listed) { return route_lines(rig, listed); }, page);
+  field("upper end", end_words(rig, first.piece->upper), page);
+  field("lower end", end_words(rig, first.piece->lower), page);
   both_sides(
       block, "take-up", [&](const ListedPiece& listed) { return take_up_lines(rig, *listed.derived); },
       page);
@@ -216,12 +218,12 @@ void print_block(const CheckedRig& checked, const CutListBlock& block, int numbe
       page);
   if (block.same_rows) {
     print_sum_heading("the sum", page);
-    print_sum(first.sum, block.draft(), page);
+    print_sum(rig, first.sum, block.draft(), page);
     print_bench(checked, first, false, page);
   } else {
     for (const ListedPiece& listed : block.pieces) {
       print_sum_heading(fmt::format("the sum, {}", name_of(listed.stay->side)), page);
-      print_sum(listed.sum, listed.draft(), page);
+      print_sum(rig, listed.sum, listed.draft(), page);
       print_bench(checked, listed, block.pieces.size() > 1, page);
     }
   }

@@ -2,6 +2,8 @@
 
 #include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 #include <algorithm>
 
@@ -31,19 +33,21 @@ bool is_pair(const ListedPiece& a, const ListedPiece& b, Length tolerance) {
          within(a.piece->cut.known(), b.piece->cut.known(), tolerance);
 }
 
-bool same_row(const SumRow& a, const SumRow& b) {
-  return a.amount == b.amount && a.term->name == b.term->name && a.term->how == b.term->how &&
+bool same_row(const Rig& rig, const SumRow& a, const SumRow& b) {
+  return a.amount == b.amount && term_name(rig, *a.term) == term_name(rig, *b.term) &&
+         say(rig, a.term->how) == say(rig, b.term->how) &&
          source_words(a.term->provenance) == source_words(b.term->provenance);
 }
 
-bool same_section(const SumSection& a, const SumSection& b) {
-  return a.kind == b.kind &&
-         std::equal(a.rows.begin(), a.rows.end(), b.rows.begin(), b.rows.end(), same_row);
+bool same_section(const Rig& rig, const SumSection& a, const SumSection& b) {
+  const auto same = [&](const SumRow& one, const SumRow& other) { return same_row(rig, one, other); };
+  return a.kind == b.kind && std::equal(a.rows.begin(), a.rows.end(), b.rows.begin(), b.rows.end(), same);
 }
 
-bool same_sum(const PieceSum& a, const PieceSum& b) {
-  return std::equal(a.sections.begin(), a.sections.end(), b.sections.begin(), b.sections.end(),
-                    same_section);
+bool same_sum(const Rig& rig, const PieceSum& a, const PieceSum& b) {
+  return std::equal(
+      a.sections.begin(), a.sections.end(), b.sections.begin(), b.sections.end(),
+      [&](const SumSection& one, const SumSection& other) { return same_section(rig, one, other); });
 }
 
 /// Both print the same worst case and 95 % range.
@@ -80,7 +84,7 @@ std::vector<CutListBlock> cut_list_blocks(const CheckedRig& checked) {
         twin = &blocks.emplace_back();
       else
         twin->same_rows =
-            same_sum(twin->pieces.front().sum, listed.sum) && same_range(twin->pieces.front(), listed);
+            same_sum(rig, twin->pieces.front().sum, listed.sum) && same_range(twin->pieces.front(), listed);
       twin->pieces.push_back(std::move(listed));
     }
   return blocks;

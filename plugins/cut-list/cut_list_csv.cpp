@@ -1,6 +1,8 @@
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
 #include "plugins/cut-list/cut_list.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 namespace sheerpole {
 
@@ -15,6 +17,7 @@ constexpr std::size_t range_column = 17;
 
 /// The columns that are the same in every row of a piece, and those that belong to the row.
 struct CsvPiece {
+  const Rig& rig;
   std::string piece;
   std::string number_off;
   std::string line;
@@ -35,9 +38,9 @@ struct CsvPiece {
     if (from == nullptr)
       cells.insert(cells.end(), 5, "");
     else
-      cells.insert(cells.end(),
-                   {from->how, std::string(name_of(from->provenance.source_class)), from->provenance.note,
-                    from->provenance.written, joined(from->provenance.assumptions, "; ")});
+      cells.insert(cells.end(), {say(rig, from->how), std::string(name_of(from->provenance.source_class)),
+                                 from->provenance.note, from->provenance.written,
+                                 joined(from->provenance.assumptions, "; ")});
     cells.push_back(draft);
     cells.insert(cells.end(), 5, "");
     return cells;
@@ -63,27 +66,27 @@ void add_bench(const CsvPiece& piece, const ListedPiece& listed, Table& table) {
   for (const BenchMark& mark : bench.marks) {
     const PrintedMark printed = printed_mark(mark, listed.sum.cut());
     table.rows.push_back(
-        piece.mark("mark", mark.name, printed.from_upper, &printed.from_lower, listed.complete()));
+        piece.mark("mark", mark_name(mark), printed.from_upper, &printed.from_lower, listed.complete()));
   }
   if (bench.dry_fit)
     table.rows.push_back(piece.mark("dry-fit", "",
                                     {bench.dry_fit->unknown, Tenths::of(bench.dry_fit->known)}, nullptr,
                                     listed.complete()));
-  for (const std::string& why : bench.not_known)
+  for (const std::string& why : say_each(piece.rig, bench.not_known))
     table.rows.push_back(piece.row("not-marked", why, "", false, false, nullptr));
-  for (const std::string& words : listed.piece->not_counted)
+  for (const std::string& words : say_each(piece.rig, listed.piece->not_counted))
     table.rows.push_back(piece.row("not-counted", words, "", false, false, nullptr));
 }
 
 void add_rows(const CsvPiece& piece, const PieceSum& sum, Table& table) {
   if (sum.unknown) {
-    const Term x{"X", Length{}, "", sum.unknown_source};
-    table.rows.push_back(piece.row("term", x.name, format_tenths(Tenths{}), true, true, &x));
+    const Term x{.provenance = sum.unknown_source};
+    table.rows.push_back(piece.row("term", "X", format_tenths(Tenths{}), true, true, &x));
   }
   for (const SumSection& section : sum.sections) {
     for (const SumRow& row : section.rows)
-      table.rows.push_back(
-          piece.row("term", row.term->name, format_tenths(row.amount), false, true, row.term));
+      table.rows.push_back(piece.row("term", term_name(piece.rig, *row.term), format_tenths(row.amount),
+                                     false, true, row.term));
     table.rows.push_back(piece.row(std::string(name_of(section.kind)), "", format_tenths(section.total),
                                    sum.unknown, section.complete, nullptr));
   }
@@ -121,8 +124,9 @@ std::string cut_list_csv(const CheckedRig& checked, const std::vector<CutListBlo
     for (std::size_t i = 0; i < block.pieces.size() / off; ++i) {
       const ListedPiece& listed = block.pieces[i];
       const LineMaterial& line = checked.rig()[listed.piece->material];
-      const CsvPiece piece{off == 1 ? listed.piece->name : joined(names, " + "), std::to_string(off),
-                           line.name, line.size.name, yes_or_no(off == 1 ? listed.draft() : block.draft())};
+      const CsvPiece piece{checked.rig(),       off == 1 ? listed.piece->name : joined(names, " + "),
+                           std::to_string(off), line.name,
+                           line.size.name,      yes_or_no(off == 1 ? listed.draft() : block.draft())};
       add_rows(piece, listed.sum, table);
       if (const Uncertainty* found = range_of(listed)) {
         std::vector<std::string>& cut = table.rows.back();

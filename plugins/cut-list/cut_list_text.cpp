@@ -3,6 +3,8 @@
 #include "backend/printed_sums.hpp"
 #include "backend/text_page.hpp"
 #include "plugins/cut-list/cut_list.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 #include <fmt/format.h>
 
@@ -19,19 +21,20 @@ std::string place(const PrintedPlace& printed) {
   return format_total(printed.unknown, printed.tenths);
 }
 
-void print_marks(const BenchMarks& bench, Tenths cut, bool incomplete, TextPage& page) {
+void print_marks(const Rig& rig, const BenchMarks& bench, Tenths cut, bool incomplete, TextPage& page) {
   if (bench.marks.size() <= 2 && bench.not_known.empty())
     return; // a bare piece has its two ends and nothing to mark
   page.line("   " + padded("marks", mark_width) + padded_left("from aloft mm", place_width) +
             padded_left("from below mm", place_width));
   for (const BenchMark& mark : bench.marks) {
     const PrintedMark printed = printed_mark(mark, cut);
-    page.line("   " + padded(mark.name, mark_width) + padded_left(place(printed.from_upper), place_width) +
+    page.line("   " + padded(mark_name(mark), mark_width) +
+              padded_left(place(printed.from_upper), place_width) +
               padded_left(place(printed.from_lower), place_width));
   }
   if (incomplete)
     page.wrapped("   ", "The marks stand for the cut so far; it is incomplete.");
-  for (const std::string& unknown : bench.not_known)
+  for (const std::string& unknown : say_each(rig, bench.not_known))
     page.wrapped("   no mark: ", unknown);
 }
 
@@ -44,7 +47,7 @@ void print_hand_check(const PieceSum& sum, TextPage& page) {
   Tenths line;
   bool any = false;
   for (const SumRow& row : sum.section(SumSection::Kind::cut).rows)
-    if (row.term->of_standing_part) {
+    if (row.term->of_standing_part()) {
       line += row.amount;
       any = true;
     }
@@ -201,7 +204,7 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
   page.blank();
   if (of_several)
     page.line("   " + piece.name);
-  print_marks(piece.bench, listed.sum.cut(), !listed.complete(), page);
+  print_marks(checked.rig(), piece.bench, listed.sum.cut(), !listed.complete(), page);
   if (piece.bench.dry_fit) {
     const bool spliced = !piece.upper.splice.empty() || !piece.lower.splice.empty();
     page.wrapped(
@@ -215,7 +218,7 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
     print_range(checked.derived(), *found, page);
   if (piece.not_counted.empty())
     return;
-  page.wrapped("   not in it  ", joined(piece.not_counted, "; "));
+  page.wrapped("   not in it  ", joined(say_each(checked.rig(), piece.not_counted), Join::semicolon));
 }
 
 std::string cut_list_text(const CheckedRig& checked, const std::vector<CutListBlock>& blocks) {

@@ -3,6 +3,7 @@
 #include "backend/card/card_piece.hpp"
 #include "backend/paper_words.hpp"
 #include "plugins/emergency-splice-card/spare_line.hpp"
+#include "wording/say.hpp"
 
 #include <fmt/format.h>
 
@@ -68,7 +69,7 @@ void add_marks(const SpareLine& spare, PageFlow& page) {
       "marked, with the adjuster as stated. The marks of the end below are for the parts of the longest "
       "stay; other parts have other marks.",
       small);
-  for (const std::string& unknown : card.piece->bench.not_known)
+  for (const std::string& unknown : say_each(*card.rig, card.piece->bench.not_known))
     page.text("No mark: " + unknown, small);
 }
 

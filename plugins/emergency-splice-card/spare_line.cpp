@@ -4,6 +4,7 @@
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
+#include "wording/length_words.hpp"
 
 #include <fmt/format.h>
 
@@ -13,11 +14,11 @@ namespace sheerpole {
 
 namespace {
 
-/// What one end uses of the cut: the terms that are named after it.
-Length used_at(const Piece& piece, std::string_view where) {
+/// What one end uses of the cut.
+Length used_at(const Piece& piece, WhichEnd end) {
   Length used;
   for (const Term& term : piece.cut.terms)
-    if (!term.of_standing_part && term.name.ends_with(where))
+    if (term.is_of(end))
       used += term.amount;
   return used;
 }
@@ -25,7 +26,7 @@ Length used_at(const Piece& piece, std::string_view where) {
 Length behaviour(const Piece& piece) {
   Length sum;
   for (const Term& term : piece.cut.terms)
-    if (term.of_standing_part)
+    if (term.of_standing_part())
       sum += term.amount;
   return sum;
 }
@@ -44,19 +45,19 @@ void finish(SpareLine& spare) {
     if (spare.longest.piece == nullptr || about(card) > about(spare.longest))
       spare.longest = card;
   const CardPiece& card = spare.longest;
-  const Length aloft = used_at(*card.piece, " aloft");
-  const Length below = used_at(*card.piece, " below");
+  const Length aloft = used_at(*card.piece, WhichEnd::upper);
+  const Length below = used_at(*card.piece, WhichEnd::lower);
   spare.end_again = card.unit.round(std::max(aloft, below));
   spare.to_carry = card.cut + spare.end_again;
   spare.cut_beyond_x = card.unit.round(aloft + below + behaviour(*card.piece), true);
   for (std::size_t i = 0; i < card.marks.size(); ++i) {
     const BenchMark& mark = card.piece->bench.marks[i];
-    if (mark.name.find(" aloft") != std::string::npos)
+    if (mark.end == WhichEnd::upper)
       spare.first.push_back(card.marks[i]);
     else
       // From the first bearing the far cut end lies at X, what the line does and what this end uses.
       spare.second.push_back(
-          {mark.name, card.unit.round(behaviour(*card.piece) + below - mark.from_lower.known, true)});
+          {mark_name(mark), card.unit.round(behaviour(*card.piece) + below - mark.from_lower.known, true)});
   }
 }
 

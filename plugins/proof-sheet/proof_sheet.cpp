@@ -4,6 +4,8 @@
 
 #include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 #include <algorithm>
 
@@ -74,18 +76,18 @@ void heading(std::string_view text, TextPage& page) {
 }
 
 std::string known(const CheckedRig& checked, const Term& term) {
-  std::string words = how_known(term);
+  std::string words = how_known(checked.rig(), term);
   add_words(words, "; ", place_words(checked, term.provenance.place));
   return words;
 }
 
 void print_rows(const CheckedRig& checked, const std::vector<SumRow>& rows, TextPage& page) {
   for (const SumRow& one : rows)
-    row(one.term->name, format_signed(one.amount), known(checked, *one.term), page);
+    row(term_name(checked.rig(), *one.term), format_signed(one.amount), known(checked, *one.term), page);
 }
 
 /// The ways to the pin-to-pin length side by side, and what is not in the one that was used.
-void print_ways(const DerivedStay& stay, TextPage& page) {
+void print_ways(const Rig& rig, const DerivedStay& stay, TextPage& page) {
   const LengthSum& pins = stay.pin_to_pin;
   heading("The ways to pin-to-pin", page);
   const Tenths used = printed_total(pins);
@@ -99,10 +101,10 @@ void print_ways(const DerivedStay& stay, TextPage& page) {
             source_words(other.provenance),
         page);
     for (const LikelySlip& slip : other.slips)
-      row("  likely slip", "", slip.words + ": explains it to " + format_tenths(slip.unexplained) + " mm",
-          page);
+      row("  likely slip", "",
+          say(rig, slip.words) + ": explains it to " + format_tenths(slip.unexplained) + " mm", page);
   }
-  for (const std::string& missing : stay.not_corrected)
+  for (const std::string& missing : say_each(rig, stay.not_corrected))
     row("  not corrected", "", missing, page);
 }
 
@@ -120,24 +122,26 @@ void print_piece(const CheckedRig& checked, const DerivedStay& stay, const Piece
         page);
   }
   for (const MissingInput& missing : piece.missing)
-    row("missing", "", missing.what + ": " + missing.mend, page);
-  for (const std::string& left_out : piece.not_counted)
+    row("missing", "", say(checked.rig(), missing.what) + ": " + say(checked.rig(), missing.mend), page);
+  for (const std::string& left_out : say_each(checked.rig(), piece.not_counted))
     row("not counted", "", left_out, page);
 }
 
-void print_tensions(const DerivedStay& stay, TextPage& page) {
+void print_tensions(const Rig& rig, const DerivedStay& stay, TextPage& page) {
   if (stay.tensions.empty() && !stay.sag)
     return;
   heading("Tension", page);
   for (const TensionEstimate& estimate : stay.tensions) {
     if (!estimate.tension) {
-      row("by a " + estimate.method, "not checked", estimate.not_checked, page);
+      row("by a " + std::string(name_of(estimate.method)), "not checked", say(rig, estimate.not_checked),
+          page);
       continue;
     }
-    std::string words = estimate.how;
+    std::string words = say(rig, estimate.how);
     if (estimate.share_of_break)
       words += "; " + format_fixed(*estimate.share_of_break * 100.0, 1) + " % of the break load";
-    row("by a " + estimate.method, format_fixed(estimate.tension->kilonewtons(), 2) + " kN",
+    row("by a " + std::string(name_of(estimate.method)),
+        format_fixed(estimate.tension->kilonewtons(), 2) + " kN",
         words + led_by("; ", who_and_when(estimate)), page);
   }
   if (stay.sag) {
@@ -170,7 +174,7 @@ void print_replacement(const CheckedRig& checked, const DerivedStay& stay, TextP
                                        " m above the lowest point of the path"
                                  : ""),
         page);
-  for (const std::string& missing : found.not_checked)
+  for (const std::string& missing : say_each(rig, found.not_checked))
     row("not checked", "", missing, page);
 }
 
@@ -214,11 +218,11 @@ void print_stay_proof(const CheckedRig& checked, const DerivedStay& stay, TextPa
   for (const Piece& piece : stay.pieces)
     draft = draft || !checked.draft_reasons(piece).empty();
   page.ends(stated.name + led_by("   ", stated.title), draft ? "DRAFT" : "");
-  print_ways(stay, page);
+  print_ways(checked.rig(), stay, page);
   for (const Piece& piece : stay.pieces)
     print_piece(checked, stay, piece, page);
   print_uncertainty(checked, stay, page);
-  print_tensions(stay, page);
+  print_tensions(checked.rig(), stay, page);
   print_replacement(checked, stay, page);
   page.blank();
 }

@@ -4,6 +4,7 @@
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
 #include "plugins/survey-report/survey_report.hpp"
+#include "wording/length_words.hpp"
 #include "wording/say.hpp"
 #include "wording/strength_words.hpp"
 
@@ -191,17 +192,17 @@ void add_sum(const Rig& rig, const DerivedStay& derived, Document& document) {
       table.rows.push_back({"X", "X", source_words(sum.unknown_source)});
     for (const SumSection& section : sum.sections) {
       for (const SumRow& row : section.rows) {
-        std::string known = row.term->how;
+        std::string known = say(rig, row.term->how);
         add_words(known, "; ", source_words(row.term->provenance));
-        table.rows.push_back({row.term->name, format_signed(row.amount), std::move(known)});
+        table.rows.push_back({term_name(rig, *row.term), format_signed(row.amount), std::move(known)});
       }
       table.rows.push_back(
           {"= " + std::string(name_of(section.kind)), format_total(sum.unknown, section.total),
            section.complete ? "sum of the rows above" : "incomplete: something is not stated"});
     }
     for (const MissingInput& missing : piece.missing)
-      table.notes.push_back("Missing: " + missing.what + ". " + missing.mend);
-    for (const std::string& left_out : piece.not_counted)
+      table.notes.push_back("Missing: " + say(rig, missing.what) + ". " + say(rig, missing.mend));
+    for (const std::string& left_out : say_each(rig, piece.not_counted))
       table.notes.push_back("Not counted: " + left_out + ".");
     document.blocks.emplace_back(std::move(table));
   }

@@ -3,6 +3,7 @@
 #include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
+#include "wording/say.hpp"
 
 #include <algorithm>
 
@@ -31,22 +32,22 @@ struct Columns {
   }
 };
 
-void print_entries(const Account& account, const Columns& columns, TextPage& page) {
+void print_entries(const Rig& rig, const Account& account, const Columns& columns, TextPage& page) {
   std::string above;
   for (const AccountEntry& entry : account.entries) {
+    const std::string name = say(rig, entry.name);
     const bool unknown = !entry.not_checked.empty();
-    std::string words = unknown ? "not checked: " + entry.not_checked : entry.how;
+    std::string words = unknown ? "not checked: " + say(rig, entry.not_checked) : say(rig, entry.how);
     if (!words.empty() && words == above)
       words = unknown ? "not checked, as above" : "as above";
     else
       above = words;
     if (unknown)
-      page.wrapped("  " + padded(entry.name, name_width) + "  ", words);
+      page.wrapped("  " + padded(name, name_width) + "  ", words);
     else if (entry.tightens == Length{} && entry.slackens == Length{})
-      columns.row(entry.name, "0.0", "", "0.0", "", words, page);
+      columns.row(name, "0.0", "", "0.0", "", words, page);
     else
-      columns.row(entry.name, format_drawn(entry.tightens), "", format_drawn(entry.slackens), "", words,
-                  page);
+      columns.row(name, format_drawn(entry.tightens), "", format_drawn(entry.slackens), "", words, page);
   }
 }
 
@@ -65,9 +66,9 @@ std::string millimetres(Length length) {
   return format_tenths(length) + " mm";
 }
 
-std::string parts_words(const FitWay& way) {
-  const std::string words = joined(way.parts, " and ", [](const auto& part) {
-    return std::to_string(part.second) + " x " + part.first;
+std::string parts_words(const Rig& rig, const FitWay& way) {
+  const std::string words = joined(way.parts, " and ", [&](const auto& part) {
+    return std::to_string(part.second) + " x " + rig[part.first].name;
   });
   return words.empty() ? "nothing" : words;
 }
@@ -75,7 +76,7 @@ std::string parts_words(const FitWay& way) {
 void print_fit(const Rig& rig, const Fit& fit, TextPage& page) {
   const std::string lead = "  line of " + millimetres(fit.line) + ": ";
   if (!fit.not_checked.empty()) {
-    page.wrapped(lead, "not checked: " + fit.not_checked);
+    page.wrapped(lead, "not checked: " + say(rig, fit.not_checked));
     return;
   }
   const std::string& adjuster = rig[fit.adjuster].name;
@@ -84,7 +85,7 @@ void print_fit(const Rig& rig, const Fit& fit, TextPage& page) {
                          millimetres(fit.longest));
   for (std::size_t i = 0; i < fit.ways.size(); ++i)
     page.wrapped("  " + padded_left(std::to_string(i + 1) + ". ", 6),
-                 "add " + parts_words(fit.ways[i]) + ", set " + adjuster + " to " +
+                 "add " + parts_words(rig, fit.ways[i]) + ", set " + adjuster + " to " +
                      millimetres(fit.ways[i].adjuster) + " (" + format_fixed(fit.ways[i].open * 100.0, 0) +
                      " % open)");
   if (!fit.ways.empty())
@@ -131,10 +132,11 @@ void print_table(std::string_view heading, const Table& table, TextPage& page) {
   }
 }
 
-void print_temperature(const Table& all, const DerivedStay& stay, const std::string& name, TextPage& page) {
+void print_temperature(const Rig& rig, const Table& all, const DerivedStay& stay, const std::string& name,
+                       TextPage& page) {
   if (!stay.thermal.not_checked.empty()) {
     page.blank();
-    for (const std::string& why : stay.thermal.not_checked)
+    for (const std::string& why : say_each(rig, stay.thermal.not_checked))
       page.wrapped("  temperature not checked: ", why);
     return;
   }
@@ -156,10 +158,10 @@ void print_account(const CheckedRig& checked, const DerivedStay& stay, TextPage&
   columns.row("", "to tighten", "turns", "to slacken", "turns", "how", page);
   columns.row("as set", format_tenths(account.to_tighten), account_turns(stay, account.to_tighten),
               format_tenths(account.to_slacken), account_turns(stay, account.to_slacken), "", page);
-  print_entries(account, columns, page);
+  print_entries(checked.rig(), account, columns, page);
   for (std::size_t i = 0; i < account.left.size(); ++i) {
     const PrintedLeft left = printed_left(account, i);
-    columns.row("= left after " + account.left[i].after, format_tenths(left.to_tighten),
+    columns.row("= left after " + say(checked.rig(), account.left[i].after), format_tenths(left.to_tighten),
                 account_turns(stay, left.to_tighten.length()), format_tenths(left.to_slacken),
                 account_turns(stay, left.to_slacken.length()), left_words(left, account.left[i].complete),
                 page);
@@ -204,7 +206,7 @@ OutputBundle TakeUpSheet::generate(const BackendRequest& request) const {
       page.line("  There is nothing to set in this stay.");
     else
       print_account(checked, stay, page);
-    print_temperature(temperatures, stay, stated.name, page);
+    print_temperature(checked.rig(), temperatures, stay, stated.name, page);
     print_fits(checked, stay, page);
   }
   OutputBundle bundle;

@@ -5,6 +5,7 @@
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
 #include "units/format_length.hpp"
+#include "wording/length_words.hpp"
 
 #include <fmt/format.h>
 
@@ -20,7 +21,7 @@ CardMark card_mark(const CardUnit& unit, const BenchMark& mark, CardLength cut) 
                             ? mark.from_upper.known <= mark.from_lower.known
                             : mark.from_lower.unknown;
   CardMark result;
-  result.name = mark.name;
+  result.name = mark_name(mark);
   if (by_aloft) {
     result.from_upper = unit.round(mark.from_upper.known);
     result.from_lower = cut - result.from_upper;
@@ -43,7 +44,7 @@ std::size_t line_item(const Stay& stay, int number) {
 Length behaviour(const Piece& piece) {
   Length sum;
   for (const Term& term : piece.cut.terms)
-    if (term.of_standing_part)
+    if (term.of_standing_part())
       sum += term.amount;
   return sum;
 }

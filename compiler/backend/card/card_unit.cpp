@@ -5,6 +5,7 @@
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 #include <fmt/format.h>
 
@@ -133,29 +134,8 @@ std::string unit_words(const CardUnit& unit) {
                      unit.shop.empty() ? "" : " (shop " + unit.shop + ")");
 }
 
-std::string in_card_unit(const CardUnit& unit, std::string_view words) {
-  if (unit.kind == CardUnit::Kind::millimetres)
-    return std::string(words);
-  constexpr std::string_view name = " mm";
-  const auto of_number = [](char c) { return (c >= '0' && c <= '9') || c == '.'; };
-  std::string result;
-  while (!words.empty()) {
-    const std::size_t at = words.find(name);
-    if (at == std::string_view::npos)
-      break;
-    std::size_t from = at;
-    while (from > 0 && of_number(words[from - 1]))
-      --from;
-    double millimetres = 0.0;
-    const auto read = std::from_chars(words.data() + from, words.data() + at, millimetres);
-    result += words.substr(0, from);
-    if (read.ec == std::errc{} && read.ptr == words.data() + at)
-      result += card_amount(unit, Length::millimetres(millimetres));
-    else
-      result += words.substr(from, at + name.size() - from);
-    words.remove_prefix(at + name.size());
-  }
-  return result + std::string(words);
+std::string note_amount(const CardUnit& unit, Length length) {
+  return unit.kind == CardUnit::Kind::millimetres ? length_text(length) : card_amount(unit, length);
 }
 
 } // namespace sheerpole

@@ -3,6 +3,8 @@
 #include "backend/diagram/stay_strips.hpp"
 #include "backend/printed_sums.hpp"
 #include "units/format_length.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 #include <algorithm>
 #include <set>
@@ -40,7 +42,7 @@ LengthRow range_row(std::string name, const std::optional<AdjusterRange>& was,
   return row;
 }
 
-StayWords words_of(const StayChange& change) {
+StayWords words_of(const Rig& is, const StayChange& change) {
   StayWords words{.name = change.stay,
                   .title = change.title,
                   .side = {},
@@ -62,8 +64,8 @@ StayWords words_of(const StayChange& change) {
     words.lengths.push_back(row_of("cut" + of, piece.cut, kind));
     const std::string& line = piece.line_is.empty() ? piece.line_was : piece.line_is;
     std::string said = line + of + " " + std::string(name_of(piece.fate));
-    if (piece.words != name_of(piece.fate))
-      said += ": " + piece.words;
+    if (piece.fate != LineFate::stays)
+      said += ": " + say(is, piece.why);
     words.lines.push_back(std::move(said));
   }
   if (change.range_was || change.range_is) {
@@ -171,11 +173,11 @@ std::string input_words(const ChangedInput& input) {
   return what + input.was + " becomes " + input.is;
 }
 
-std::vector<StayWords> stay_words(const RigChange& change) {
+std::vector<StayWords> stay_words(const Rig& is, const RigChange& change) {
   std::vector<StayWords> all;
   std::vector<std::vector<std::string>> prints;
   for (const StayChange& stay : change.stays) {
-    StayWords words = words_of(stay);
+    StayWords words = words_of(is, stay);
     const std::vector<std::string> print = print_of(words);
     bool alike = false;
     for (std::size_t i = 0; i < all.size() && !alike; ++i)
@@ -244,7 +246,7 @@ void add_change(const CheckedRig& was, const CheckedRig& is, Document& document)
   const std::vector<Strip> new_strips = strip_contents(is);
   if (change.stays.empty())
     document.blocks.emplace_back(DocumentText{"No stay has to be made or set otherwise."});
-  for (const StayWords& words : stay_words(change)) {
+  for (const StayWords& words : stay_words(is.rig(), change)) {
     document.blocks.emplace_back(DocumentHeading{words.name + led_by(": ", words.title) +
                                                      led_by(", ", words.side) + led_by(", ", words.kind),
                                                  3, "change-" + words.name});

@@ -30,8 +30,9 @@ struct StayWords {
   StayChange change;              ///< of the first stay
 };
 
-/// The stays of a change. Of a pair that changes alike to the last word one stands for both.
-std::vector<StayWords> stay_words(const RigChange& change);
+/// The stays of a change to the rig `is`. Of a pair that changes alike to the last word one stands for
+/// both.
+std::vector<StayWords> stay_words(const Rig& is, const RigChange& change);
 
 /// "toggle-12, length: 82 mm becomes 90 mm".
 std::string input_words(const ChangedInput& input);

@@ -1,6 +1,7 @@
 #include "backend/json/json_parts.hpp"
 
 #include "backend/json/json.hpp"
+#include "wording/length_words.hpp"
 #include "wording/phrase_table.hpp"
 #include "wording/say.hpp"
 
@@ -16,29 +17,29 @@ Json optional_number(const std::optional<double>& number) {
   return number ? Json(*number) : Json();
 }
 
-Json account_json(const Account& account) {
+Json account_json(const Rig& rig, const Account& account) {
   Json json{{"to_tighten_mm", json_millimetres(account.to_tighten)},
             {"to_slacken_mm", json_millimetres(account.to_slacken)},
             {"entries", Json::array()},
             {"left", Json::array()}};
   for (const AccountEntry& entry : account.entries)
-    json["entries"].push_back({{"name", entry.name},
+    json["entries"].push_back({{"name", say(rig, entry.name)},
                                {"tightens_mm", json_millimetres(entry.tightens)},
                                {"slackens_mm", json_millimetres(entry.slackens)},
                                {"dated", entry.dated},
                                {"of_temperature", entry.of_temperature},
-                               {"how", entry.how},
-                               {"not_checked", entry.not_checked}});
+                               {"how", say(rig, entry.how)},
+                               {"not_checked", say(rig, entry.not_checked)}});
   for (const AccountLeft& left : account.left)
-    json["left"].push_back({{"after", left.after},
+    json["left"].push_back({{"after", say(rig, left.after)},
                             {"to_tighten_mm", json_millimetres(left.to_tighten)},
                             {"to_slacken_mm", json_millimetres(left.to_slacken)},
                             {"complete", left.complete}});
   return json;
 }
 
-Json temperature_json(const ThermalTable& table) {
-  Json json{{"rows", Json::array()}, {"not_checked", table.not_checked}};
+Json temperature_json(const Rig& rig, const ThermalTable& table) {
+  Json json{{"rows", Json::array()}, {"not_checked", say_each(rig, table.not_checked)}};
   for (const ThermalRow& row : table.rows)
     json["rows"].push_back({{"kelvin", row.kelvin},
                             {"line_mm", json_millimetres(row.line)},
@@ -47,14 +48,14 @@ Json temperature_json(const ThermalTable& table) {
   return json;
 }
 
-Json tensions_json(const DerivedStay& stay) {
+Json tensions_json(const Rig& rig, const DerivedStay& stay) {
   Json json = Json::array();
   for (const TensionEstimate& estimate : stay.tensions)
-    json.push_back({{"method", estimate.method},
+    json.push_back({{"method", name_of(estimate.method)},
                     {"newtons", estimate.tension ? Json(estimate.tension->newtons()) : Json()},
                     {"share_of_break", optional_number(estimate.share_of_break)},
-                    {"how", estimate.how},
-                    {"not_checked", estimate.not_checked},
+                    {"how", say(rig, estimate.how)},
+                    {"not_checked", say(rig, estimate.not_checked)},
                     {"date", estimate.date},
                     {"by", estimate.by}});
   return json;
@@ -66,8 +67,8 @@ Json fits_json(const DerivedStay& stay, const Rig& rig) {
     Json ways = Json::array();
     for (const FitWay& way : fit.ways) {
       Json parts = Json::array();
-      for (const auto& [name, count] : way.parts)
-        parts.push_back({{"part", name}, {"count", count}});
+      for (const auto& [part, count] : way.parts)
+        parts.push_back({{"part", rig[part].name}, {"count", count}});
       ways.push_back({{"parts", std::move(parts)},
                       {"adjuster_mm", json_millimetres(way.adjuster)},
                       {"open", way.open}});
@@ -79,7 +80,7 @@ Json fits_json(const DerivedStay& stay, const Rig& rig) {
                     {"longest_mm", json_millimetres(fit.longest)},
                     {"ways", std::move(ways)},
                     {"short_by_mm", json_millimetres(fit.short_by)},
-                    {"not_checked", fit.not_checked}});
+                    {"not_checked", say(rig, fit.not_checked)}});
   }
   return json;
 }
@@ -140,30 +141,31 @@ Json inputs_json(const Rig& rig, const Derived& derived, const SourceSet& source
   return json;
 }
 
-Json slips_json(const RouteComparison& other) {
+Json slips_json(const Rig& rig, const RouteComparison& other) {
   Json json = Json::array();
   for (const LikelySlip& slip : other.slips)
-    json.push_back({{"words", slip.words}, {"unexplained_mm", json_millimetres(slip.unexplained)}});
+    json.push_back(
+        {{"words", say(rig, slip.words)}, {"unexplained_mm", json_millimetres(slip.unexplained)}});
   return json;
 }
 
-Json bench_json(const Piece& piece) {
+Json bench_json(const Rig& rig, const Piece& piece) {
   Json marks = Json::array();
   for (const BenchMark& mark : piece.bench.marks)
-    marks.push_back({{"name", mark.name},
+    marks.push_back({{"name", mark_name(mark)},
                      {"from_aloft", place_json(mark.from_upper)},
                      {"from_below", place_json(mark.from_lower)}});
   return {{"marks", std::move(marks)},
           {"dry_fit", piece.bench.dry_fit ? place_json(*piece.bench.dry_fit) : Json()},
-          {"not_known", piece.bench.not_known}};
+          {"not_known", say_each(rig, piece.bench.not_known)}};
 }
 
 void add_behaviour_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, Json& json) {
-  json["not_corrected"] = stay.not_corrected;
+  json["not_corrected"] = say_each(rig, stay.not_corrected);
   json["uncertainty"] = stay.uncertainty ? uncertainty_json(rig, *stay.uncertainty, derived) : Json();
-  json["account"] = account_json(stay.account);
-  json["temperature"] = temperature_json(stay.thermal);
-  json["tensions"] = tensions_json(stay);
+  json["account"] = account_json(rig, stay.account);
+  json["temperature"] = temperature_json(rig, stay.thermal);
+  json["tensions"] = tensions_json(rig, stay);
   json["sag"] = Json();
   if (stay.sag)
     json["sag"] = {{"span_mm", json_millimetres(stay.sag->span)},
@@ -179,7 +181,7 @@ void add_behaviour_json(const DerivedStay& stay, const Derived& derived, const R
                            {"kilograms", optional_number(stay.replacement->new_kilograms)},
                            {"kilograms_before", optional_number(stay.replacement->old_kilograms)},
                            {"centre_height_mm", json_millimetres(stay.replacement->centre_height)},
-                           {"not_checked", stay.replacement->not_checked}};
+                           {"not_checked", say_each(rig, stay.replacement->not_checked)}};
   json["fits"] = fits_json(stay, rig);
   json["joints"] = joints_json(stay, rig);
 }

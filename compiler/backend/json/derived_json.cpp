@@ -28,25 +28,28 @@ Json link_json(const Rig& rig, const ChainLink& link, const SourceSet& sources) 
           {"provenance", provenance_json(link.provenance, sources)}};
 }
 
-Json end_json(const PieceEnd& end) {
-  return {{"part", end.part}, {"title", end.title}, {"splice", end.splice}, {"note", end.note}};
+Json end_json(const Rig& rig, const PieceEnd& end) {
+  return {{"part", end.part},
+          {"title", end.title},
+          {"splice", end.splice},
+          {"note", joined(say_each(rig, end.notes), Join::semicolon)}};
 }
 
 Json piece_json(const Piece& piece, const Rig& rig, const SourceSet& sources) {
   Json missing = Json::array();
   for (const MissingInput& input : piece.missing)
-    missing.push_back({{"what", input.what}, {"mend", input.mend}});
+    missing.push_back({{"what", say(rig, input.what)}, {"mend", say(rig, input.mend)}});
   return {{"name", piece.name},
           {"number", piece.number},
           {"of", piece.of},
           {"material", rig[piece.material].name},
-          {"body", sum_json(piece.body, sources)},
-          {"cut", sum_json(piece.cut, sources)},
-          {"above", end_json(piece.upper)},
-          {"below", end_json(piece.lower)},
+          {"body", sum_json(rig, piece.body, sources)},
+          {"cut", sum_json(rig, piece.cut, sources)},
+          {"above", end_json(rig, piece.upper)},
+          {"below", end_json(rig, piece.lower)},
           {"missing", std::move(missing)},
-          {"not_counted", piece.not_counted},
-          {"bench", bench_json(piece)}};
+          {"not_counted", say_each(rig, piece.not_counted)},
+          {"bench", bench_json(rig, piece)}};
 }
 
 Json adjuster_json(const TakeUp& adjuster, const Rig& rig, const SourceSet& sources) {
@@ -63,8 +66,8 @@ Json adjuster_json(const TakeUp& adjuster, const Rig& rig, const SourceSet& sour
 Json stay_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, const SourceSet& sources) {
   Json json{{"stay", rig[stay.stay].name},
             {"route", name_of(stay.route)},
-            {"pin_to_pin", sum_json(stay.pin_to_pin, sources)},
-            {"body", sum_json(stay.body, sources)},
+            {"pin_to_pin", sum_json(rig, stay.pin_to_pin, sources)},
+            {"body", sum_json(rig, stay.body, sources)},
             {"other_routes", Json::array()},
             {"pieces", Json::array()},
             {"adjusters", Json::array()}};
@@ -73,7 +76,7 @@ Json stay_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, 
                                     {"length_mm", json_millimetres(other.length)},
                                     {"difference_mm", json_millimetres(other.difference)},
                                     {"provenance", provenance_json(other.provenance, sources)},
-                                    {"slips", slips_json(other)}});
+                                    {"slips", slips_json(rig, other)}});
   for (const Piece& piece : stay.pieces)
     json["pieces"].push_back(piece_json(piece, rig, sources));
   for (const TakeUp& adjuster : stay.adjusters)

@@ -2,6 +2,8 @@
 
 #include "diagnostics/render.hpp"
 #include "units/format_length.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 #include <charconv>
 
@@ -58,18 +60,18 @@ Json provenance_json(const Provenance& provenance, const SourceSet& sources) {
   return json;
 }
 
-Json term_json(const Term& term, const SourceSet& sources) {
-  return {{"name", term.name},
+Json term_json(const Rig& rig, const Term& term, const SourceSet& sources) {
+  return {{"name", term_name(rig, term)},
           {"amount_mm", json_millimetres(term.amount)},
-          {"how", term.how},
+          {"how", say(rig, term.how)},
           {"provenance", provenance_json(term.provenance, sources)}};
 }
 
-Json sum_json(const LengthSum& sum, const SourceSet& sources) {
+Json sum_json(const Rig& rig, const LengthSum& sum, const SourceSet& sources) {
   Json terms = Json::array();
   for (const Term& term : sum.terms)
-    terms.push_back(term_json(term, sources));
-  return {{"name", sum.name},
+    terms.push_back(term_json(rig, term, sources));
+  return {{"name", name_of(sum.kind)},
           {"unknown", sum.unknown},
           {"unknown_source", sum.unknown ? provenance_json(sum.unknown_source, sources) : Json()},
           {"known_mm", json_millimetres(sum.known())},

@@ -23,10 +23,10 @@ Json json_millimetres(const std::optional<Length>& length);
 Json provenance_json(const Provenance& provenance, const SourceSet& sources);
 
 /// `{name, amount_mm, how, provenance}`
-Json term_json(const Term& term, const SourceSet& sources);
+Json term_json(const Rig& rig, const Term& term, const SourceSet& sources);
 
 /// `{name, unknown, unknown_source, known_mm, terms}`; unknown_source is null for a known length.
-Json sum_json(const LengthSum& sum, const SourceSet& sources);
+Json sum_json(const Rig& rig, const LengthSum& sum, const SourceSet& sources);
 
 /// The rig as the files describe it.
 Json rig_json(const CheckedRig& checked);

@@ -22,10 +22,10 @@ Json uncertainty_json(const Rig& rig, const Uncertainty& found, const Derived& d
 Json inputs_json(const Rig& rig, const Derived& derived, const SourceSet& sources);
 
 /// The slips that would explain a difference: `[{words, unexplained_mm}]`
-Json slips_json(const RouteComparison& other);
+Json slips_json(const Rig& rig, const RouteComparison& other);
 
 /// The marks of a piece and what its cut leaves out.
-Json bench_json(const Piece& piece);
+Json bench_json(const Rig& rig, const Piece& piece);
 
 /// Adds to a stay's object what follows from its lengths: slips, uncertainty, account, temperature,
 /// tension, sag, the line before, fits, joints. Lengths in mm, unrounded.

@@ -2,8 +2,9 @@
 #include "backend/printed_sums.hpp"
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
-#include "calculate/least_engagement_words.hpp"
 #include "units/format_length.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 namespace sheerpole {
 
@@ -65,6 +66,7 @@ Table account_table(const CheckedRig& checked) {
       .notes = {"Of creep the amount of that date counts, of the coldest and the warmest day the worse.",
                 "What has stretched is not counted as room to slacken: it may not have come yet.",
                 "INCOMPLETE: an entry is not known and counts as nothing, so less may be left."}};
+  const Rig& rig = checked.rig();
   for (const DerivedStay& stay : checked.derived().stays) {
     const Account& account = stay.account;
     if (account.entries.empty())
@@ -75,17 +77,18 @@ Table account_table(const CheckedRig& checked) {
                           account_turns(stay, account.to_slacken), ""});
     for (const AccountEntry& entry : account.entries) {
       if (!entry.not_checked.empty())
-        table.rows.push_back({name, entry.name, "", "", "", "", "not checked: " + entry.not_checked});
+        table.rows.push_back(
+            {name, say(rig, entry.name), "", "", "", "", "not checked: " + say(rig, entry.not_checked)});
       else if (entry.tightens == Length{} && entry.slackens == Length{})
-        table.rows.push_back({name, entry.name, "0.0", "", "0.0", "", entry.how});
+        table.rows.push_back({name, say(rig, entry.name), "0.0", "", "0.0", "", say(rig, entry.how)});
       else
-        table.rows.push_back({name, entry.name, format_drawn(entry.tightens), "",
-                              format_drawn(entry.slackens), "", entry.how});
+        table.rows.push_back({name, say(rig, entry.name), format_drawn(entry.tightens), "",
+                              format_drawn(entry.slackens), "", say(rig, entry.how)});
     }
     for (std::size_t i = 0; i < account.left.size(); ++i) {
       const AccountLeft& left = account.left[i];
       const PrintedLeft printed = printed_left(account, i);
-      table.rows.push_back({name, "left after " + left.after, format_tenths(printed.to_tighten),
+      table.rows.push_back({name, "left after " + say(rig, left.after), format_tenths(printed.to_tighten),
                             account_turns(stay, left.to_tighten), format_tenths(printed.to_slacken),
                             account_turns(stay, left.to_slacken), left.complete ? "" : "INCOMPLETE"});
     }
@@ -105,18 +108,19 @@ Table fits_table(const CheckedRig& checked) {
                           {"note"}},
               .notes = {"To fill: by the added parts and the adjuster together. Fewest parts first, then "
                         "the setting nearest the middle of the wanted band."}};
+  const Rig& rig = checked.rig();
   for (const DerivedStay& stay : checked.derived().stays) {
     const std::string& name = checked.rig()[stay.stay].name;
     for (const Fit& fit : stay.fits) {
       const std::string line = format_tenths(fit.line);
       if (!fit.not_checked.empty()) {
-        table.rows.push_back({name, line, "", "", "", "", "", "not checked: " + fit.not_checked});
+        table.rows.push_back({name, line, "", "", "", "", "", "not checked: " + say(rig, fit.not_checked)});
         continue;
       }
       const std::string gap = format_tenths(fit.gap);
       for (const FitWay& way : fit.ways) {
-        const std::string parts = joined(way.parts, ", ", [](const auto& part) {
-          return std::to_string(part.second) + " x " + part.first;
+        const std::string parts = joined(way.parts, ", ", [&](const auto& part) {
+          return std::to_string(part.second) + " x " + rig[part.first].name;
         });
         table.rows.push_back({name, line, gap, parts.empty() ? "nothing" : parts,
                               checked.rig()[fit.adjuster].name, format_tenths(way.adjuster),
@@ -152,7 +156,7 @@ Table temperature_table(const CheckedRig& checked) {
       table.rows.push_back({name, format_fixed(row.kelvin - 273.15, 0), format_signed(row.line),
                             format_signed(row.path), format_signed(row.slack()),
                             share_of_take_up(stay.account, row.slack()), ""});
-    for (const std::string& why : stay.thermal.not_checked)
+    for (const std::string& why : say_each(checked.rig(), stay.thermal.not_checked))
       table.rows.push_back({name, "", "", "", "", "", "not checked: " + why});
   }
   return table;
@@ -166,10 +170,11 @@ Table tension_table(const CheckedRig& checked) {
     const std::string& name = checked.rig()[stay.stay].name;
     for (const TensionEstimate& estimate : stay.tensions)
       table.rows.push_back(
-          {name, estimate.method,
+          {name, std::string(name_of(estimate.method)),
            estimate.tension ? format_fixed(estimate.tension->kilonewtons(), 2) : "not checked",
            estimate.share_of_break ? format_fixed(*estimate.share_of_break * 100.0, 1) + " %" : "",
-           estimate.tension ? estimate.how : estimate.not_checked, who_and_when(estimate)});
+           say(checked.rig(), estimate.tension ? estimate.how : estimate.not_checked),
+           who_and_when(estimate)});
     if (stay.sag)
       table.rows.push_back({name, "sag", format_fixed(stay.sag->tension.kilonewtons(), 2), "",
                             format_fixed(stay.sag->depth.millimetres(), 2) + " mm deep over " +

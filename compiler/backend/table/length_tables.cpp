@@ -3,6 +3,8 @@
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
 #include "units/format_length.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 namespace sheerpole {
 
@@ -13,7 +15,7 @@ namespace {
 Tenths hardware_of(const DerivedStay& stay) {
   Tenths hardware;
   for (const Term& term : stay.body.terms)
-    if (term.name != stay.pin_to_pin.name)
+    if (term.kind != TermKind::pin_to_pin)
       hardware += Tenths::of(-term.amount);
   return hardware;
 }
@@ -101,12 +103,12 @@ Table marks_table(const CheckedRig& checked) {
       for (const BenchMark& mark : piece.bench.marks) {
         const PrintedMark printed = printed_mark(mark, cut);
         table.rows.push_back(
-            {piece.name, mark.name, place(printed.from_upper), place(printed.from_lower), draft});
+            {piece.name, mark_name(mark), place(printed.from_upper), place(printed.from_lower), draft});
       }
       if (const auto& dry = piece.bench.dry_fit)
         table.rows.push_back(
             {piece.name, "dry fit", format_total(dry->unknown, Tenths::of(dry->known)), "", ""});
-      for (const std::string& unknown : piece.bench.not_known)
+      for (const std::string& unknown : say_each(checked.rig(), piece.bench.not_known))
         table.rows.push_back({piece.name, "not known", "", "", unknown});
     }
   return table;
@@ -124,15 +126,16 @@ Table readings_table(const CheckedRig& checked) {
     for (const Term& term : stay.pin_to_pin.terms) {
       const Tenths amount = Tenths::of(term.amount);
       total += amount;
-      table.rows.push_back(
-          {name, term.name, format_signed(amount), term.how, source_words(term.provenance)});
+      table.rows.push_back({name, term_name(checked.rig(), term), format_signed(amount),
+                            say(checked.rig(), term.how), source_words(term.provenance)});
     }
     table.rows.push_back({name, "= pin-to-pin", format_tenths(total), "", ""});
-    for (const std::string& missing : stay.not_corrected)
+    for (const std::string& missing : say_each(checked.rig(), stay.not_corrected))
       table.rows.push_back({name, "not corrected", "", missing, ""});
     for (const RouteComparison& other : stay.other_routes)
       for (const LikelySlip& slip : other.slips)
-        table.rows.push_back({name, "likely slip", format_signed(other.difference), slip.words,
+        table.rows.push_back({name, "likely slip", format_signed(other.difference),
+                              say(checked.rig(), slip.words),
                               "leaves " + format_tenths(slip.unexplained) + " mm"});
   }
   return table;
@@ -165,7 +168,7 @@ Table replaced_table(const CheckedRig& checked) {
          moment ? format_fixed(
                       (*found.old_kilograms - *found.new_kilograms) * found.centre_height->metres(), 1)
                 : "",
-         joined(found.not_checked, "; ")});
+         joined(say_each(rig, found.not_checked), Join::semicolon)});
   }
   return table;
 }

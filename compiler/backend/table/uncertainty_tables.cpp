@@ -3,6 +3,7 @@
 #include "backend/tenths.hpp"
 #include "calculate/change/sensitivity.hpp"
 #include "units/format_length.hpp"
+#include "wording/length_words.hpp"
 #include "wording/phrase_table.hpp"
 #include "wording/say.hpp"
 
@@ -84,8 +85,9 @@ Table sensitivity_table(const CheckedRig& checked) {
                 "Counts: no means that the length is read or stated, so that it stays what it was "
                 "read as; the row is what the way does."}};
   for (const Sensitivity& one : sensitivities(checked.rig(), checked.derived()))
-    table.rows.push_back({checked.rig()[one.stay].name, one.what, one.by, signed_hundredths(one.pin_to_pin),
-                          signed_hundredths(one.body), one.counts ? "yes" : "no"});
+    table.rows.push_back({checked.rig()[one.stay].name, one.what, std::string(name_of(one.by)),
+                          signed_hundredths(one.pin_to_pin), signed_hundredths(one.body),
+                          one.counts ? "yes" : "no"});
   if (table.rows.empty())
     table.notes.push_back("No stay has a path or parts.");
   return table;

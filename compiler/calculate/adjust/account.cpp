@@ -3,8 +3,6 @@
 #include "calculate/behaviour/creep.hpp"
 #include "calculate/behaviour/thermal_table.hpp"
 #include "calculate/facts.hpp"
-#include "units/format_length.hpp"
-#include "units/quantity_text.hpp"
 #include "units/si_factors.hpp"
 
 #include <algorithm>
@@ -15,13 +13,13 @@ namespace sheerpole {
 namespace {
 
 /// "30 days", "1 year", "5 years"; as written where the file says it.
-std::string time_words(const Sourced<Quantity>& time) {
+Remark time_words(const Sourced<Quantity>& time) {
   if (!time.provenance.written.empty() && time.provenance.written.find(',') == std::string::npos)
-    return time.provenance.written;
+    return {AdjusterPhrase::as_written, {Words{time.provenance.written}}};
   if (time.value.si < 0.95 * year)
-    return format_number(time.value.si / day) + " days";
+    return {AdjusterPhrase::days, {Number{time.value.si / day}}};
   const double years = time.value.si / year;
-  return format_number(years) + (years == 1.0 ? " year" : " years");
+  return years == 1.0 ? Remark(AdjusterPhrase::one_year) : Remark(AdjusterPhrase::years, {Number{years}});
 }
 
 struct Plan {
@@ -50,7 +48,7 @@ Plan plan_of(const Rig& rig) {
   return plan;
 }
 
-AccountEntry not_checked(std::string name, std::string why) {
+AccountEntry not_checked(Remark name, Remark why) {
   AccountEntry entry;
   entry.name = std::move(name);
   entry.not_checked = std::move(why);
@@ -60,40 +58,45 @@ AccountEntry not_checked(std::string name, std::string why) {
 /// First lasting stretch of the lines, where the adjuster is to take it up.
 AccountEntry bedding(const Rig& rig, const Stay& stay, const std::vector<Piece>& pieces) {
   AccountEntry entry;
-  entry.name = "bedding-in";
+  entry.name = AdjusterPhrase::bedding_in;
+  Remarks shares;
   if (fact_text(stay.particulars, "bedding-from") == "cut") {
-    entry.how = "cut off already";
+    entry.how = AdjusterPhrase::cut_off_already;
     return entry;
   }
   for (const Piece& piece : pieces) {
     const LineMaterial& material = rig[piece.material];
     const auto share = fact_number(material.particulars, "bedding");
     if (!share)
-      return not_checked("bedding-in", "bedding of " + material.name + " is not stated");
+      return not_checked(AdjusterPhrase::bedding_in,
+                         {AdjusterPhrase::bedding_not_stated, {piece.material}});
     if (piece.body.unknown)
-      return not_checked("bedding-in", "the length is unknown");
+      return not_checked(AdjusterPhrase::bedding_in, AdjusterPhrase::length_unknown);
     entry.tightens += piece.body.known() * share->value;
-    entry.how += (entry.how.empty() ? "" : ", ") + format_number(share->value * 100.0) + " % of " +
-                 length_text(piece.body.known());
+    shares.all.push_back(
+        {AdjusterPhrase::share_of_body, {Number{share->value * 100.0}, piece.body.known()}});
   }
+  entry.how = {AdjusterPhrase::each, {std::move(shares)}};
   return entry;
 }
 
 AccountEntry creep_until(const Rig& rig, const Stay& stay, const std::vector<Piece>& pieces,
                          const Sourced<Quantity>& time) {
   AccountEntry entry;
-  entry.name = "creep in " + time_words(time);
+  entry.name = {AdjusterPhrase::creep_in, {Remarks{{time_words(time)}}}};
+  Remarks ways{{}, Join::semicolon};
   for (const Piece& piece : pieces) {
     CreepAmount amount = creep(rig, stay, piece, time.value.si);
     if (!amount.amount)
       return not_checked(entry.name, amount.not_checked);
     entry.tightens += *amount.amount;
-    entry.how += (entry.how.empty() ? "" : "; ") + amount.how;
+    ways.all.push_back(std::move(amount.how));
   }
+  entry.how = {AdjusterPhrase::each, {std::move(ways)}};
   return entry;
 }
 
-AccountEntry temperature(const ThermalTable& table, std::size_t row, std::string name) {
+AccountEntry temperature(const ThermalTable& table, std::size_t row, Remark name) {
   if (!table.not_checked.empty())
     return not_checked(std::move(name), table.not_checked.front());
   AccountEntry entry;
@@ -104,18 +107,18 @@ AccountEntry temperature(const ThermalTable& table, std::size_t row, std::string
     entry.tightens = slack;
   else
     entry.slackens = -slack;
-  entry.how = "line " + length_text(table.rows[row].line) + ", path " + length_text(table.rows[row].path);
+  entry.how = {AdjusterPhrase::line_and_path, {table.rows[row].line, table.rows[row].path}};
   return entry;
 }
 
 AccountEntry doubt(bool has_pieces, const std::optional<Uncertainty>& uncertainty) {
   if (!has_pieces || !uncertainty)
-    return not_checked("uncertainty of the length", "no bound is stated");
+    return not_checked(AdjusterPhrase::uncertainty_of_length, AdjusterPhrase::no_bound);
   AccountEntry entry;
-  entry.name = "uncertainty of the length";
+  entry.name = AdjusterPhrase::uncertainty_of_length;
   entry.tightens = uncertainty->expanded;
   entry.slackens = uncertainty->expanded;
-  entry.how = "95 % range, by the law of propagation";
+  entry.how = AdjusterPhrase::by_propagation;
   return entry;
 }
 
@@ -137,8 +140,10 @@ Account account(const Rig& rig, const Stay& stay, const std::vector<Piece>& piec
     result.entries.push_back(creep_until(rig, stay, pieces, time));
     result.entries.back().dated = true;
   }
-  result.entries.push_back(temperature(extremes, 0, "coldest day, " + temperature_text(plan.coldest)));
-  result.entries.push_back(temperature(extremes, 1, "warmest day, " + temperature_text(plan.warmest)));
+  result.entries.push_back(
+      temperature(extremes, 0, {AdjusterPhrase::coldest_day, {Temperature{plan.coldest}}}));
+  result.entries.push_back(
+      temperature(extremes, 1, {AdjusterPhrase::warmest_day, {Temperature{plan.warmest}}}));
   result.entries.push_back(doubt(!pieces.empty(), uncertainty));
 
   Length each_tightening; // what counts by itself

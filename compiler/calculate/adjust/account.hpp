@@ -5,26 +5,50 @@
 #include "calculate/uncertainty/uncertainty.hpp"
 #include "model/rig.hpp"
 
+#include <cstdint>
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace sheerpole {
 
+/// What is said about the account of an adjuster, its take-up and what fits.
+enum class AdjusterPhrase : std::uint16_t {
+  days,
+  one_year,
+  years,
+  as_written,
+  bedding_in,
+  cut_off_already,
+  bedding_not_stated,
+  length_unknown,
+  share_of_body,
+  creep_in,
+  coldest_day,
+  warmest_day,
+  line_and_path,
+  uncertainty_of_length,
+  no_bound,
+  by_propagation,
+  each,
+  no_adjuster
+};
+constexpr PhraseSubject subject_of(AdjusterPhrase) {
+  return PhraseSubject::adjuster;
+}
+
 /// One draw on the account of a stay's adjusters.
 struct AccountEntry {
-  std::string name;            ///< "bedding-in", "creep in 1 year", "coldest day, -10 degC"
+  Remark name;                 ///< "bedding-in", "creep in 1 year", "coldest day, -10 degC"
   Length tightens = {};        ///< the adjuster has to take up so much
   Length slackens = {};        ///< or has to give out so much
   bool dated = false;          ///< creep: of several dates one counts
   bool of_temperature = false; ///< of several the worse counts
-  std::string how = {};
-  std::string not_checked = {}; ///< not empty: why it is not known; it counts as nothing
+  Remark how = {};
+  Remark not_checked = {}; ///< not empty: why it is not known; it counts as nothing
 };
-
 /// What is left at a date.
 struct AccountLeft {
-  std::string after; ///< "1 year"
+  Remark after;      ///< "1 year"
   Length to_tighten; ///< less than nothing: the adjuster is not long enough
   Length to_slacken;
   bool complete = true; ///< every entry is known

@@ -1,5 +1,6 @@
 #include "calculate/adjust/fit_stack.hpp"
 
+#include "calculate/adjust/account.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/length/body.hpp"
 
@@ -75,11 +76,11 @@ private:
   bool near_ = false;
 };
 
-const Part* part_named(const Rig& rig, const std::string& name) {
-  for (const Part& part : rig.parts)
-    if (part.name == name)
-      return &part;
-  return nullptr;
+std::optional<PartId> part_named(const Rig& rig, const std::string& name) {
+  for (std::size_t i = 0; i < rig.parts.size(); ++i)
+    if (rig.parts[i].name == name)
+      return PartId{static_cast<std::uint32_t>(i)};
+  return std::nullopt;
 }
 
 int in_hand(const Rig& rig, const std::string& part) {
@@ -105,7 +106,7 @@ Fit answer(const Rig& rig, const Stay& stay, const LengthSum& pin_to_pin, const 
       fixed += *length;
   }
   if (pin_to_pin.unknown || adjuster == nullptr) {
-    fit.not_checked = adjuster == nullptr ? "there is no adjuster to set" : "the length is unknown";
+    fit.not_checked = adjuster == nullptr ? AdjusterPhrase::no_adjuster : AdjusterPhrase::length_unknown;
     return fit;
   }
   for (const StackItem& item : stay.stack)
@@ -119,12 +120,12 @@ Fit answer(const Rig& rig, const Stay& stay, const LengthSum& pin_to_pin, const 
   fit.shortest = part.shortest->value + range * (from ? from->value : 0.0);
   fit.longest = part.shortest->value + range * (to ? to->value : 1.0);
   std::vector<SparePart> spares;
-  std::vector<const Part*> kinds;
+  std::vector<PartId> kinds;
   if (const Particular* parts = find_fact(asked.facts, "parts"))
     for (const std::string& name : parts->names)
-      if (const Part* spare = part_named(rig, name); spare != nullptr && spare->length) {
-        spares.push_back({spare->length->value, in_hand(rig, name)});
-        kinds.push_back(spare);
+      if (const auto spare = part_named(rig, name); spare && rig[*spare].length) {
+        spares.push_back({rig[*spare].length->value, in_hand(rig, name)});
+        kinds.push_back(*spare);
       }
   const Length gap = pin_to_pin.known() - fixed - fit.line;
   const Fillings found = fill_gap(gap, fit.shortest, fit.longest, spares, 3);
@@ -136,7 +137,7 @@ Fit answer(const Rig& rig, const Stay& stay, const LengthSum& pin_to_pin, const 
     proposed.open = range > Length{} ? (way.adjuster - part.shortest->value) / range : 0.0;
     for (std::size_t i = 0; i < kinds.size(); ++i)
       if (way.counts[i] > 0)
-        proposed.parts.push_back({kinds[i]->name, way.counts[i]});
+        proposed.parts.push_back({kinds[i], way.counts[i]});
     fit.ways.push_back(std::move(proposed));
   }
   return fit;

@@ -4,7 +4,6 @@
 #include "model/rig.hpp"
 
 #include <cstddef>
-#include <string>
 #include <utility>
 #include <vector>
 
@@ -12,9 +11,9 @@ namespace sheerpole {
 
 /// One way to make a line in hand fit.
 struct FitWay {
-  std::vector<std::pair<std::string, int>> parts; ///< name and how many are added
-  Length adjuster;                                ///< as it is then set
-  double open = 0.0;                              ///< the same as a share of its range
+  std::vector<std::pair<PartId, int>> parts; ///< and how many are added
+  Length adjuster;                           ///< as it is then set
+  double open = 0.0;                         ///< the same as a share of its range
 };
 
 /// The answer to one `fit`.
@@ -26,7 +25,7 @@ struct Fit {
   Length longest;
   std::vector<FitWay> ways; ///< fewest parts first
   Length short_by;          ///< without a way: how far the nearest is off the band
-  std::string not_checked;
+  Remark not_checked;
   Span place;
 };
 

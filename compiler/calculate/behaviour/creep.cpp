@@ -2,8 +2,6 @@
 
 #include "calculate/facts.hpp"
 #include "calculate/physics/fibre_creep.hpp"
-#include "units/format_length.hpp"
-#include "units/quantity_text.hpp"
 #include "units/si_factors.hpp"
 
 #include <utility>
@@ -12,7 +10,7 @@ namespace sheerpole {
 
 namespace {
 
-CreepAmount unknown(std::string why) {
+CreepAmount unknown(Remark why) {
   CreepAmount result;
   result.not_checked = std::move(why);
   return result;
@@ -50,15 +48,15 @@ std::vector<CreepPoint> table_of(const Rig& rig, const LineMaterial& material) {
 }
 
 /// The share of the first year, when nothing better is stated.
-CreepAmount from_first_year(const LineMaterial& material, Length body, double seconds) {
+CreepAmount from_first_year(const LineMaterial& material, MaterialId id, Length body, double seconds) {
   const auto share = fact_number(material.particulars, "creep");
   if (!share)
-    return unknown("creep of " + material.name + " is not stated");
+    return unknown({BehaviourPhrase::not_stated_of_line, {Words{"creep"}, id}});
   CreepAmount result;
   if (seconds > year * 1.0001 && share->value > 0.0)
-    return unknown("creep of " + material.name + " is stated for the first year only");
+    return unknown({BehaviourPhrase::creep_of_first_year_only, {id}});
   result.amount = body * share->value;
-  result.how = percent_text(share->value) + " of " + length_text(body) + ", all of the first year";
+  result.how = {BehaviourPhrase::share_of_first_year, {Share{share->value}, body}};
   return result;
 }
 
@@ -69,47 +67,45 @@ CreepAmount creep(const Rig& rig, const Stay& stay, const Piece& piece, double s
   if (material.kind != LineMaterial::Kind::rope && find_fact(material.particulars, "creep") == nullptr) {
     CreepAmount result;
     result.amount = Length{};
-    result.how = "metal does not creep at these loads and temperatures: common practice, no source";
+    result.how = BehaviourPhrase::metal_does_not_creep;
     return result;
   }
   if (piece.body.unknown)
-    return unknown("the length is unknown");
+    return unknown(BehaviourPhrase::length_unknown);
   const Length body = piece.body.known();
   const std::vector<CreepPoint> points = table_of(rig, material);
   if (points.empty())
-    return from_first_year(material, body, seconds);
+    return from_first_year(material, piece.material, body, seconds);
   const auto tension = fact_force(stay.particulars, "dock-tension");
   const auto temperature = temperature_of(rig);
   if (!tension)
-    return unknown("dock-tension of " + stay.base + " is not stated");
+    return unknown({BehaviourPhrase::not_stated_of_stay, {Words{"dock-tension"}, Words{stay.base}}});
   if (!material.break_load)
-    return unknown("break-load of " + material.name + " is not stated");
+    return unknown({BehaviourPhrase::not_stated_of_line, {Words{"break-load"}, piece.material}});
   if (!temperature)
-    return unknown("neither creep-temperature nor reference-temperature is stated");
+    return unknown(BehaviourPhrase::no_creep_temperature);
   const double share = tension->value / material.break_load->value;
   const auto energy = fact_number(material.particulars, "creep-energy");
   const auto volume = fact_number(material.particulars, "creep-volume");
   const auto section = fact_number(material.particulars, "fibre-section");
   std::optional<double> rate;
-  std::string by;
+  BehaviourPhrase by = BehaviourPhrase::creep_by_table;
   if (points.size() == 1 && energy && volume && section && section->value > 0.0) {
     const CreepPoint& point = points.front();
     rate = creep_rate(point.rate, {energy->value, volume->value},
                       {*temperature, tension->value.newtons() / section->value},
                       {point.temperature_kelvin,
                        point.share_of_break * material.break_load->value.newtons() / section->value});
-    by = "Eyring's law from one point";
+    by = BehaviourPhrase::creep_by_eyring;
   } else {
     rate = creep_rate_from_table(points, share, *temperature);
-    by = "the table of creep rates";
   }
   if (!rate)
-    return unknown("creep of " + material.name + " at " + percent_text(share) + " of its break load and " +
-                   temperature_text(*temperature) + " lies beyond what is stated");
+    return unknown(
+        {BehaviourPhrase::creep_beyond_stated, {piece.material, Share{share}, Temperature{*temperature}}});
   CreepAmount result;
   result.amount = body * (*rate * seconds);
-  result.how = format_fixed(*rate * year * 100.0, 4) + " % a year of " + length_text(body) + " at " +
-               percent_text(share) + " of break and " + temperature_text(*temperature) + ", by " + by;
+  result.how = {by, {Fixed{*rate * year * 100.0, 4}, body, Share{share}, Temperature{*temperature}}};
   return result;
 }
 

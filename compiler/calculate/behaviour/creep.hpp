@@ -1,18 +1,18 @@
 #pragma once
 
+#include "calculate/behaviour/behaviour_phrase.hpp"
 #include "calculate/cut/piece.hpp"
 #include "model/rig.hpp"
 
 #include <optional>
-#include <string>
 
 namespace sheerpole {
 
 /// Lasting stretch by creep in some time.
 struct CreepAmount {
   std::optional<Length> amount; ///< nothing: not checked
-  std::string how;
-  std::string not_checked;
+  Remark how;
+  Remark not_checked;
 };
 
 /// How much longer a body gets for good, by steady creep under the dock tension, in a time. From the

@@ -40,25 +40,25 @@ std::optional<Replacement> replacement(const Rig& rig, const Stay& stay, const s
   if (new_stiffness && old_stiffness)
     result.stiffness = new_stiffness->value / old_stiffness->value;
   else
-    result.not_checked.push_back("stiffness of " + (new_stiffness ? before.name : now.name) +
-                                 " is not stated");
+    result.not_checked.push_back({BehaviourPhrase::not_stated_of_line,
+                                  {Words{"stiffness"}, new_stiffness ? *stay.replaces : stay.material}});
   if (now.break_load && before.break_load)
     result.strength = now.break_load->value / before.break_load->value;
   else
-    result.not_checked.push_back("break-load of " + (now.break_load ? before.name : now.name) +
-                                 " is not stated");
+    result.not_checked.push_back({BehaviourPhrase::not_stated_of_line,
+                                  {Words{"break-load"}, now.break_load ? *stay.replaces : stay.material}});
   const auto new_mass = fact_number(now.particulars, "linear-mass");
   const auto old_mass = fact_number(before.particulars, "linear-mass");
   if (!new_mass || !old_mass) {
-    result.not_checked.push_back("linear-mass of " + (new_mass ? before.name : now.name) +
-                                 " is not stated");
+    result.not_checked.push_back({BehaviourPhrase::not_stated_of_line,
+                                  {Words{"linear-mass"}, new_mass ? *stay.replaces : stay.material}});
     return result;
   }
   result.mass = new_mass->value / old_mass->value;
   Length length;
   for (const Piece& piece : pieces) {
     if (piece.body.unknown) {
-      result.not_checked.push_back("the length is unknown");
+      result.not_checked.push_back(BehaviourPhrase::length_unknown);
       return result;
     }
     length += piece.body.known();
@@ -66,7 +66,7 @@ std::optional<Replacement> replacement(const Rig& rig, const Stay& stay, const s
   result.new_kilograms = new_mass->value * length.metres();
   result.old_kilograms = old_mass->value * length.metres();
   if (stay.path.size() < 2)
-    result.not_checked.push_back("there is no path through points");
+    result.not_checked.push_back(BehaviourPhrase::no_path);
   else
     result.centre_height = mean_height(rig, stay);
   return result;

@@ -1,10 +1,10 @@
 #pragma once
 
+#include "calculate/behaviour/behaviour_phrase.hpp"
 #include "calculate/cut/piece.hpp"
 #include "model/rig.hpp"
 
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace sheerpole {
@@ -18,7 +18,7 @@ struct Replacement {
   std::optional<double> new_kilograms;
   std::optional<double> old_kilograms;
   std::optional<Length> centre_height; ///< of the mass above the lowest point of the path
-  std::vector<std::string> not_checked;
+  std::vector<Remark> not_checked;
 };
 
 /// The line of a stay against the one that hung there before: stiffness, strength and mass as ratios, the

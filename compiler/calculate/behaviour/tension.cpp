@@ -5,8 +5,6 @@
 #include "calculate/physics/catenary.hpp"
 #include "calculate/physics/line_deformation.hpp"
 #include "calculate/physics/physical_values.hpp"
-#include "units/format_length.hpp"
-#include "units/quantity_text.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -16,14 +14,14 @@ namespace sheerpole {
 
 namespace {
 
-TensionEstimate lacking(TensionEstimate estimate, const std::string& what) {
-  estimate.not_checked = what + " is not stated";
+TensionEstimate lacking(TensionEstimate estimate, Remark what) {
+  estimate.not_checked = std::move(what);
   return estimate;
 }
 
-TensionEstimate begun(const Record& record, std::string method) {
+TensionEstimate begun(const Record& record, TensionMethod method) {
   TensionEstimate estimate;
-  estimate.method = std::move(method);
+  estimate.method = method;
   estimate.date = fact_text(record.facts, "date");
   estimate.by = fact_text(record.facts, "by");
   estimate.place = record.place;
@@ -32,9 +30,9 @@ TensionEstimate begun(const Record& record, std::string method) {
 
 /// Fills in the tension, or says why there is none.
 TensionEstimate worked_out(TensionEstimate estimate, const LineMaterial& material,
-                           const std::optional<Force>& tension, std::string how) {
+                           const std::optional<Force>& tension, Remark how) {
   if (!tension) {
-    estimate.not_checked = "its numbers are outside what the formula holds for";
+    estimate.not_checked = BehaviourPhrase::outside_formula;
     return estimate;
   }
   estimate.tension = *tension;
@@ -44,43 +42,44 @@ TensionEstimate worked_out(TensionEstimate estimate, const LineMaterial& materia
   return estimate;
 }
 
-void add(const LineMaterial& material, const Record& record, std::vector<TensionEstimate>& result) {
+void add_estimates(const LineMaterial& material, MaterialId id, const Record& record,
+                   std::vector<TensionEstimate>& result) {
   const auto frequency = fact_number(record.facts, "frequency");
   const auto pulse = fact_number(record.facts, "pulse");
   const auto stretch = fact_length(record.facts, "stretch");
   const auto over = fact_length(record.facts, "over");
   const auto mass = fact_number(material.particulars, "linear-mass");
   const auto stiffness = line_stiffness(material);
-  const std::string mass_text = mass ? format_number(mass->value) + " kg/m" : "";
   if (frequency || pulse) {
-    TensionEstimate estimate = begun(record, frequency ? "swing" : "pulse");
+    TensionEstimate estimate = begun(record, frequency ? TensionMethod::swing : TensionMethod::pulse);
     if (!over)
-      result.push_back(lacking(std::move(estimate), "over, the free length,"));
+      result.push_back(lacking(std::move(estimate), BehaviourPhrase::no_free_length));
     else if (!mass)
-      result.push_back(lacking(std::move(estimate), "linear-mass of " + material.name));
+      result.push_back(
+          lacking(std::move(estimate), {BehaviourPhrase::not_stated_of_line, {Words{"linear-mass"}, id}}));
     else if (frequency)
       result.push_back(worked_out(std::move(estimate), material,
                                   tension_from_frequency(mass->value, over->value, frequency->value),
-                                  "4 x " + mass_text + " x (" + length_text(over->value) + ")^2 x (" +
-                                      format_number(frequency->value) + " Hz)^2, Mersenne"));
+                                  {BehaviourPhrase::mersenne_by_swing,
+                                   {Number{mass->value}, over->value, Number{frequency->value}}}));
     else
-      result.push_back(worked_out(std::move(estimate), material,
-                                  tension_from_pulse(mass->value, over->value, pulse->value),
-                                  "4 x " + mass_text + " x (" + length_text(over->value) + ")^2 / (" +
-                                      format_number(pulse->value) + " s)^2, Mersenne"));
+      result.push_back(worked_out(
+          std::move(estimate), material, tension_from_pulse(mass->value, over->value, pulse->value),
+          {BehaviourPhrase::mersenne_by_pulse, {Number{mass->value}, over->value, Number{pulse->value}}}));
   }
   if (stretch) {
-    TensionEstimate estimate = begun(record, "stretch");
+    TensionEstimate estimate = begun(record, TensionMethod::stretch);
     if (!over)
-      result.push_back(lacking(std::move(estimate), "over, the marked length,"));
+      result.push_back(lacking(std::move(estimate), BehaviourPhrase::no_marked_length));
     else if (!stiffness)
-      result.push_back(lacking(std::move(estimate), "stiffness of " + material.name));
+      result.push_back(
+          lacking(std::move(estimate), {BehaviourPhrase::not_stated_of_line, {Words{"stiffness"}, id}}));
     else
-      result.push_back(worked_out(std::move(estimate), material,
-                                  tension_from_stretch(over->value, stretch->value, stiffness->value),
-                                  length_text(stretch->value) + " over " + length_text(over->value) +
-                                      " x EA " + format_fixed(stiffness->value.kilonewtons(), 0) +
-                                      " kN, Hooke"));
+      result.push_back(
+          worked_out(std::move(estimate), material,
+                     tension_from_stretch(over->value, stretch->value, stiffness->value),
+                     {BehaviourPhrase::hooke_by_stretch,
+                      {stretch->value, over->value, Fixed{stiffness->value.kilonewtons(), 0}}}));
   }
 }
 
@@ -91,7 +90,7 @@ std::vector<TensionEstimate> tension_estimates(const Rig& rig, StayId stay) {
   for (const Record& record : rig.records)
     if (record.kind == "tension-reading" &&
         std::find(record.stays.begin(), record.stays.end(), stay) != record.stays.end())
-      add(rig[rig[stay].material], record, result);
+      add_estimates(rig[rig[stay].material], rig[stay].material, record, result);
   return result;
 }
 

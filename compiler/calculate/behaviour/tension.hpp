@@ -1,21 +1,26 @@
 #pragma once
 
+#include "calculate/behaviour/behaviour_phrase.hpp"
 #include "model/rig.hpp"
 #include "units/force.hpp"
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace sheerpole {
 
+/// By what a tension is estimated.
+enum class TensionMethod : std::uint8_t { swing, pulse, stretch };
+
 /// The tension of a stay as one reading gives it.
 struct TensionEstimate {
-  std::string method; ///< swing, pulse, stretch
+  TensionMethod method = TensionMethod::swing;
   std::optional<Force> tension;
   std::optional<double> share_of_break;
-  std::string how;
-  std::string not_checked; ///< why there is no tension
+  Remark how;
+  Remark not_checked; ///< why there is no tension
   std::string date;
   std::string by;
   Span place;

@@ -40,33 +40,32 @@ Length path_when_warmer(const Rig& rig, const Stay& stay, double warmer) {
   return sum;
 }
 
-void say(std::vector<std::string>& not_checked, std::string what) {
+void add_once(std::vector<Remark>& not_checked, Remark what) {
   if (std::find(not_checked.begin(), not_checked.end(), what) == not_checked.end())
     not_checked.push_back(std::move(what));
 }
 
-std::vector<std::string> what_is_missing(const Rig& rig, const Stay& stay,
-                                         const std::vector<Piece>& pieces) {
-  std::vector<std::string> result;
+std::vector<Remark> what_is_missing(const Rig& rig, const Stay& stay, const std::vector<Piece>& pieces) {
+  std::vector<Remark> result;
   if (find_fact(rig.boat.particulars, "reference-temperature") == nullptr)
-    result.push_back("reference-temperature of the boat is not stated");
+    result.push_back(BehaviourPhrase::no_reference_temperature);
   if (stay.path.size() < 2)
-    result.push_back("there is no path through points");
+    result.push_back(BehaviourPhrase::no_path);
   bool on_spar = false;
   for (const PathStop& stop : stay.path) {
     const Point& point = rig[stop.point];
     on_spar = on_spar || !point.spar.empty();
     const Spar* spar = point.spar.empty() ? nullptr : spar_named(rig, point.spar);
     if (spar != nullptr && find_fact(spar->particulars, "thermal") == nullptr)
-      say(result, "thermal of " + spar->name + " is not stated");
+      add_once(result, {BehaviourPhrase::not_stated_of_name, {Words{"thermal"}, Words{spar->name}}});
   }
   if (stay.path.size() >= 2 && !on_spar)
-    result.push_back("none of its points stands on a spar (points on SPAR, or carries)");
+    result.push_back(BehaviourPhrase::no_point_on_spar);
   for (const Piece& piece : pieces) {
     if (find_fact(rig[piece.material].particulars, "thermal") == nullptr)
-      say(result, "thermal of " + rig[piece.material].name + " is not stated");
+      add_once(result, {BehaviourPhrase::not_stated_of_line, {Words{"thermal"}, piece.material}});
     if (piece.body.unknown)
-      say(result, "the length is unknown");
+      add_once(result, BehaviourPhrase::length_unknown);
   }
   return result;
 }

@@ -1,9 +1,9 @@
 #pragma once
 
+#include "calculate/behaviour/behaviour_phrase.hpp"
 #include "calculate/cut/piece.hpp"
 #include "model/rig.hpp"
 
-#include <string>
 #include <vector>
 
 namespace sheerpole {
@@ -18,8 +18,8 @@ struct ThermalRow {
 };
 
 struct ThermalTable {
-  std::vector<ThermalRow> rows;         ///< empty when it is not checked
-  std::vector<std::string> not_checked; ///< why there are no rows
+  std::vector<ThermalRow> rows;    ///< empty when it is not checked
+  std::vector<Remark> not_checked; ///< why there are no rows
 };
 
 /// The temperatures of the table that everybody gets, from -10 to +40 degC by ten, in kelvin.

@@ -7,34 +7,33 @@ namespace sheerpole {
 
 namespace {
 
-struct NamedPlace {
-  std::string name;
+struct MarkedPlace {
+  MarkKind kind;
   Length from_end;
 };
 
 /// From the cut end of one side inwards.
-std::vector<NamedPlace> places(const LaidEnd& end, const std::string& where, const PieceEnd& made,
-                               std::vector<std::string>& not_known) {
-  std::vector<NamedPlace> result;
-  result.push_back({"cut end " + where, Length{}});
+std::vector<MarkedPlace> places(const EndUse& use, WhichEnd where, std::vector<Remark>& not_known) {
+  const LaidEnd& end = use.laid;
+  std::vector<MarkedPlace> result;
+  result.push_back({MarkKind::cut_end, Length{}});
   if (end.inserted) {
-    result.push_back({"mouth of the terminal " + where, *end.inserted});
+    result.push_back({MarkKind::mouth_of_terminal, *end.inserted});
     return result;
   }
   if (end.buried == Length{})
     return result;
   if (end.trimmed > Length{})
-    result.push_back({"trim the tail " + where, end.trimmed});
+    result.push_back({MarkKind::trim_of_tail, end.trimmed});
   const Length throat = end.trimmed + end.buried;
   if (end.tapered)
-    result.push_back({"taper begins " + where, end.trimmed + std::min(*end.tapered, end.buried)});
-  result.push_back({"throat " + where + ", on the tail", throat});
+    result.push_back({MarkKind::taper_begins, end.trimmed + std::min(*end.tapered, end.buried)});
+  result.push_back({MarkKind::throat_on_tail, throat});
   if (end.eye_allowance && end.crown_to_throat)
     result.push_back(
-        {"throat " + where + ", on the standing part", throat + *end.eye_allowance + *end.crown_to_throat});
+        {MarkKind::throat_on_standing_part, throat + *end.eye_allowance + *end.crown_to_throat});
   else
-    not_known.push_back("throat " + where + " on the standing part: the throat of the rope-seat of " +
-                        made.part + " is not stated");
+    not_known.push_back({BenchPhrase::throat_not_stated, {where, Words{use.end.part}}});
   return result;
 }
 
@@ -45,16 +44,18 @@ BenchMarks bench_marks(const LengthSum& body, const LengthSum& cut, bool complet
   BenchMarks result;
   const Length whole = cut.known();
   const bool unknown = cut.unknown;
-  for (const NamedPlace& place : places(upper.laid, "aloft", upper.end, result.not_known))
-    result.marks.push_back({place.name, {false, place.from_end}, {unknown, whole - place.from_end}});
-  std::vector<NamedPlace> from_lower = places(lower.laid, "below", lower.end, result.not_known);
-  std::reverse(from_lower.begin(), from_lower.end());
-  for (const NamedPlace& place : from_lower)
-    result.marks.push_back({place.name, {unknown, whole - place.from_end}, {false, place.from_end}});
+  for (const MarkedPlace& place : places(upper, WhichEnd::upper, result.not_known))
+    result.marks.push_back(
+        {place.kind, WhichEnd::upper, {false, place.from_end}, {unknown, whole - place.from_end}});
+  std::vector<MarkedPlace> lower_places = places(lower, WhichEnd::lower, result.not_known);
+  std::reverse(lower_places.begin(), lower_places.end());
+  for (const MarkedPlace& place : lower_places)
+    result.marks.push_back(
+        {place.kind, WhichEnd::lower, {unknown, whole - place.from_end}, {false, place.from_end}});
   if (complete) {
     Length hang = body.known() + upper.laid.contraction + lower.laid.contraction;
     for (const Term& term : cut.terms)
-      if (term.of_standing_part)
+      if (term.of_standing_part())
         hang += term.amount;
     result.dry_fit = MarkPlace{unknown, hang};
   }

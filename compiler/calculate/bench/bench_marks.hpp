@@ -2,8 +2,8 @@
 
 #include "calculate/cut/end_use.hpp"
 
+#include <cstdint>
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace sheerpole {
@@ -14,12 +14,29 @@ struct MarkPlace {
   Length known;
 };
 
+/// What is marked on a piece, from its cut end inwards.
+enum class MarkKind : std::uint8_t {
+  cut_end,
+  mouth_of_terminal,
+  trim_of_tail,
+  taper_begins,
+  throat_on_tail,
+  throat_on_standing_part
+};
+
 /// One mark to be made on the bench, from either end of the piece as it is cut.
 struct BenchMark {
-  std::string name; ///< "throat aloft, on the tail"
+  MarkKind kind = MarkKind::cut_end;
+  WhichEnd end = WhichEnd::upper; ///< whose mark it is
   MarkPlace from_upper;
   MarkPlace from_lower;
 };
+
+/// Why there is no mark.
+enum class BenchPhrase : std::uint16_t { throat_not_stated };
+constexpr PhraseSubject subject_of(BenchPhrase) {
+  return PhraseSubject::bench;
+}
 
 /// How a piece is marked and looked at before the line is opened.
 struct BenchMarks {
@@ -28,7 +45,7 @@ struct BenchMarks {
   /// dry fit. Of a wire with its terminals laid beside it. Nothing when something of it is missing.
   std::optional<MarkPlace> dry_fit;
   /// Why there is no mark at a throat: "seat of thimble-16: throat not stated".
-  std::vector<std::string> not_known;
+  std::vector<Remark> not_known;
 };
 
 /// The marks of a piece, laid out straight and cut, from one zero and from the other end: what is trimmed,

@@ -3,9 +3,9 @@
 #include "calculate/derived.hpp"
 
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <string>
-#include <string_view>
 
 namespace sheerpole {
 
@@ -35,9 +35,45 @@ enum class LineFate {
   not_checked ///< a length is missing that would tell
 };
 
-/// "stays as it is", "hangs as it is", "can be remade", "is to be replaced", "is new", "comes off", "not
-/// checked".
-std::string_view name_of(LineFate fate);
+/// What is said of a line that hangs there.
+enum class ChangePhrase : std::uint16_t {
+  // How the old piece fits.
+  right_length,
+  too_long,
+  too_short,
+  // What becomes of it.
+  stays,
+  made_by_other_numbers,
+  hangs,
+  respliced,
+  respliced_and_trimmed,
+  lacks_rope,
+  new_terminal,
+  lacks_wire,
+  for_its_maker,
+  // How a splice is made anew.
+  shorter,
+  longer,
+  as_long,
+  // Where.
+  at_one_end,
+  at_end,
+  at_both_ends,
+  // Another line.
+  another_line,
+  another_size,
+  another_construction,
+  another_grade,
+  another_kind,
+  // Not to be told.
+  length_not_known,
+  number_missing,
+  none_before,
+  hangs_no_more
+};
+constexpr PhraseSubject subject_of(ChangePhrase) {
+  return PhraseSubject::change;
+}
 
 /// One piece of rope or wire before and after.
 struct PieceChange {
@@ -48,7 +84,7 @@ struct PieceChange {
   ChangedLength cut;
   std::optional<Length> too_long; ///< of the old piece over the new body; below nothing it is too short
   LineFate fate = LineFate::not_checked;
-  std::string words; ///< "52 mm too long; can be re-spliced: ..."
+  Remark why; ///< "52 mm too long; can be re-spliced: ..."
 };
 
 /// A stay with what was worked out of it. Points into a rig.

@@ -1,5 +1,6 @@
 #include "calculate/cut/contraction.hpp"
 
+#include "calculate/cut/cut_phrase.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/length/length_sum.hpp"
 #include "units/quantity_text.hpp"
@@ -59,9 +60,12 @@ std::optional<TestSplice> test_splice(const Rig& rig, const LineMaterial& materi
 namespace {
 
 /// The source class is that of the fraction: the buried length is as stated and only scales it.
-Term share_of(const Sourced<double>& share, std::string name, Length whole, double sign, const Term& base) {
-  Term term{std::move(name), whole * (sign * share.value),
-            percent_text(share.value) + " of " + length_text(whole), share.provenance};
+Term share_of(TermKind kind, const Sourced<double>& share, Length whole, double sign, const Term& base) {
+  Term term{kind,
+            whole * (sign * share.value),
+            share.provenance,
+            base.of,
+            {CutPhrase::share_of, {Share{share.value}, whole}}};
   add_assumptions(term.provenance.assumptions, base.provenance.assumptions);
   return term;
 }
@@ -76,7 +80,7 @@ Contraction contraction_of(const Rig& rig, const LineMaterial& material, const S
     result.share = splice.contraction;
     if (test &&
         std::fabs(test->contraction.value - splice.contraction->value) > 0.1 * splice.contraction->value)
-      result.note = "the test splice gives a contraction of " + percent_text(test->contraction.value);
+      result.note = {CutPhrase::test_splice_gives, {Share{test->contraction.value}}};
     return result;
   }
   if (test) {
@@ -88,26 +92,24 @@ Contraction contraction_of(const Rig& rig, const LineMaterial& material, const S
   const bool heat_set = material.construction.heat_set;
   if (!fact_text(splice.particulars, "contraction-rule").empty() && heat_set) {
     result.left_out = true;
-    result.note = "contraction taken to equal the first creep, neither is counted: common practice for "
-                  "heat-set rope, no source";
+    result.note = CutPhrase::equals_first_creep;
   }
   return result;
 }
 
 std::vector<Term> contraction_terms(const Contraction& contraction, const Term& bury,
-                                    const Term* spare_bury, WhichEnd where) {
-  const std::string end = " " + std::string(name_of(where));
-  std::vector<Term> terms{share_of(*contraction.share, "contraction" + end, bury.amount, 1.0, bury)};
+                                    const Term* spare_bury) {
+  std::vector<Term> terms{share_of(TermKind::contraction, *contraction.share, bury.amount, 1.0, bury)};
   Term all = terms.front();
   if (spare_bury != nullptr) {
-    terms.push_back(share_of(*contraction.share, "contraction over the spare bury" + end,
-                             spare_bury->amount, 1.0, *spare_bury));
+    terms.push_back(
+        share_of(TermKind::contraction_of_spare, *contraction.share, spare_bury->amount, 1.0, *spare_bury));
     all.amount += terms.back().amount;
     add_assumptions(all.provenance.assumptions, terms.back().provenance.assumptions);
   }
   if (contraction.recovered)
     terms.push_back(
-        share_of(*contraction.recovered, "contraction given back" + end, all.amount, -1.0, all));
+        share_of(TermKind::contraction_given_back, *contraction.recovered, all.amount, -1.0, all));
   return terms;
 }
 

@@ -5,7 +5,6 @@
 #include "model/rig.hpp"
 
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace sheerpole {
@@ -26,7 +25,7 @@ struct Contraction {
   std::optional<Sourced<double>> share;     ///< of the bury; nothing: not known, or not counted
   std::optional<Sourced<double>> recovered; ///< share of it that pre-tensioning gives back
   bool left_out = false;                    ///< by the named rule: the first creep gives it back
-  std::string note;                         ///< what the card must say of it; may be empty
+  Remark note;                              ///< what the card must say of it; may be empty
 };
 
 /// The splice's own statement, else the test splice on this rope, else the rule that the splice names. A
@@ -40,6 +39,6 @@ Contraction contraction_of(const Rig& rig, const LineMaterial& material, const S
 /// both as a term that takes away. `contraction.share` must be there. Source: common practice, no source;
 /// the share is a property of one rope and belongs to a test splice on it.
 std::vector<Term> contraction_terms(const Contraction& contraction, const Term& bury,
-                                    const Term* spare_bury, WhichEnd where);
+                                    const Term* spare_bury);
 
 } // namespace sheerpole

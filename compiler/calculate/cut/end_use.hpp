@@ -15,8 +15,8 @@ struct PieceEnd {
   std::string part; ///< name of the part there; empty when the line ends bare
   std::string title;
   std::string splice; ///< name of the splice; empty for wire
-  std::string
-      note; ///< what else to know: two ways to the eye allowance that disagree, whole links of a chain
+  /// What else to know: two ways to the eye allowance that disagree, whole links of a chain.
+  std::vector<Remark> notes = {};
 };
 
 /// How the rope or wire of one end lies along the piece, from the cut end inwards, before it is made.

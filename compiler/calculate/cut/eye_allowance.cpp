@@ -1,7 +1,6 @@
 #include "calculate/cut/eye_allowance.hpp"
 
-#include "calculate/length/length_sum.hpp"
-#include "units/quantity_text.hpp"
+#include "calculate/cut/cut_phrase.hpp"
 
 #include <cmath>
 #include <numbers>
@@ -36,12 +35,12 @@ std::optional<Length> eye_allowance_from_geometry(Length seat_radius, Length rop
 namespace {
 
 struct EyeWay {
-  std::string_view name;
+  CutPhrase gives_more;
+  CutPhrase gives_less;
   Term term;
 };
 
-std::optional<Term> from_geometry(const std::string& name, const LineMaterial& material,
-                                  const LineEnd& end) {
+std::optional<Term> from_geometry(const LineMaterial& material, const LineEnd& end) {
   const End* seat = end.of_type("rope-seat");
   if (seat == nullptr)
     return std::nullopt;
@@ -54,42 +53,43 @@ std::optional<Term> from_geometry(const std::string& name, const LineMaterial& m
   if (!allowance)
     return std::nullopt;
   Term term{
-      name, *allowance,
-      "round a seat of " + length_text(diameter->length.value) + ", throat " +
-          length_text(throat->length.value) + " from its centre",
+      TermKind::eye_allowance,
+      *allowance,
       combine({&diameter->length.provenance, &throat->length.provenance, &material.diameter.provenance},
-              "from the geometry of the seat")};
+              "from the geometry of the seat"),
+      end.where,
+      {CutPhrase::round_seat, {diameter->length.value, throat->length.value}}};
   term.provenance.source_class = SourceClass::computed;
   return term;
 }
 
-/// "the geometry of the seat gives 84.42 mm, 74.58 mm less"
-std::string compared(const EyeWay& other, Length taken) {
+Remark compared(const EyeWay& other, Length taken) {
   const Length difference = other.term.amount - taken;
-  const bool less = difference < Length{};
-  return std::string(other.name) + " gives " + length_text(other.term.amount) + ", " +
-         length_text(less ? -difference : difference) + (less ? " less" : " more");
+  return {difference < Length{} ? other.gives_less : other.gives_more,
+          {other.term.amount, magnitude(difference)}};
 }
 
 } // namespace
 
 EyeAllowance eye_allowance(const LineMaterial& material, const Splice& splice, const LineEnd& end) {
-  const std::string name = "eye allowance " + std::string(name_of(end.where));
   std::vector<EyeWay> ways;
   if (end.part->wrap)
-    ways.push_back(
-        {"the test wrap", {name, end.part->wrap->value, "test wrap", end.part->wrap->provenance}});
+    ways.push_back({CutPhrase::wrap_gives_more,
+                    CutPhrase::wrap_gives_less,
+                    {TermKind::eye_allowance, end.part->wrap->value, end.part->wrap->provenance, end.where,
+                     CutPhrase::by_test_wrap}});
   if (splice.eye_allowance)
     ways.push_back(
-        {"the allowance of the splice", rope_measure_term(name, *splice.eye_allowance, material)});
-  if (auto term = from_geometry(name, material, end))
-    ways.push_back({"the geometry of the seat", std::move(*term)});
+        {CutPhrase::splice_gives_more, CutPhrase::splice_gives_less,
+         rope_measure_term(TermKind::eye_allowance, end.where, *splice.eye_allowance, material)});
+  if (auto term = from_geometry(material, end))
+    ways.push_back({CutPhrase::seat_gives_more, CutPhrase::seat_gives_less, std::move(*term)});
 
   EyeAllowance result;
   if (ways.empty())
     return result;
   for (std::size_t i = 1; i < ways.size(); ++i)
-    result.note += (i == 1 ? "" : "; ") + compared(ways[i], ways.front().term.amount);
+    result.notes.push_back(compared(ways[i], ways.front().term.amount));
   result.term = std::move(ways.front().term);
   return result;
 }

@@ -5,7 +5,7 @@
 #include "model/rig.hpp"
 
 #include <optional>
-#include <string>
+#include <vector>
 
 namespace sheerpole {
 
@@ -28,8 +28,8 @@ std::optional<Length> eye_allowance_from_geometry(Length seat_radius, Length rop
 
 /// Rope that an eye uses beyond the bearing, and what the other ways to it would have given.
 struct EyeAllowance {
-  std::optional<Term> term; ///< empty when there is no way to it
-  std::string note;         ///< the other ways and their difference; empty when there is one way only
+  std::optional<Term> term;  ///< empty when there is no way to it
+  std::vector<Remark> notes; ///< the other ways and their difference; empty when there is one way only
 };
 
 /// A test wrap measured round the part wins over the allowance that the splice states, that over the

@@ -3,19 +3,11 @@
 #include "model/rig.hpp"
 
 #include <cstddef>
-#include <cstdint>
 #include <optional>
 #include <string_view>
 #include <vector>
 
 namespace sheerpole {
-
-/// Which end of a line in the stack.
-enum class WhichEnd : std::uint8_t { upper, lower };
-
-constexpr std::string_view name_of(WhichEnd where) {
-  return where == WhichEnd::upper ? "aloft" : "below";
-}
 
 /// What one end of a line is made fast to: the neighbour in the stack. Both pointers are null when the line
 /// ends bare.

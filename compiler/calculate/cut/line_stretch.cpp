@@ -1,17 +1,12 @@
 #include "calculate/cut/line_stretch.hpp"
 
+#include "calculate/cut/cut_phrase.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/length/length_sum.hpp"
-#include "units/format_length.hpp"
-#include "units/quantity_text.hpp"
 
 namespace sheerpole {
 
 namespace {
-
-std::string newtons(Force force) {
-  return format_fixed(force.newtons(), 0) + " N";
-}
 
 /// The length that stretches: the body, or what the estimate makes of it.
 std::optional<Sourced<Length>> stretching(const Stay& stay, const LengthSum& body) {
@@ -45,49 +40,54 @@ LineStretch line_stretch(const Stay& stay, const LineMaterial& material, const L
   const bool bedding_cut = fact_text(stay.particulars, "bedding-from") == "cut";
   const auto length = stretching(stay, body);
   if (!length && (dock || bench || bedding_cut)) {
-    result.missing.push_back({"stretch of the unknown length of " + stay.base,
-                              "state estimate in the stay, or measure it", stay.place});
+    result.missing.push_back(
+        {{CutPhrase::stretch_missing, {Words{stay.base}}}, CutPhrase::stretch_mend, stay.place});
     return result;
   }
   if (!dock && !bench)
-    result.not_counted.push_back("stretch from bench to dock: dock-tension is not stated");
+    result.not_counted.push_back(CutPhrase::stretch_not_counted);
   Length left = length ? length->value : Length{};
   if (dock || bench) {
     const auto stiffness = line_stiffness(material);
     if (!dock)
-      result.missing.push_back({"dock-tension of " + stay.base,
-                                "state the tension for which the pin-to-pin length holds", stay.place});
+      result.missing.push_back({{CutPhrase::dock_tension_missing, {Words{stay.base}}},
+                                CutPhrase::dock_tension_mend,
+                                stay.place});
     if (!bench)
-      result.missing.push_back(
-          {"bench-tension of " + stay.base, "state the pull under which the line is marked", stay.place});
+      result.missing.push_back({{CutPhrase::bench_tension_missing, {Words{stay.base}}},
+                                CutPhrase::bench_tension_mend,
+                                stay.place});
     if (!stiffness)
-      result.missing.push_back({"stiffness of " + material.name,
-                                "state stiffness from its maker, or modulus and metallic-area",
+      result.missing.push_back({{CutPhrase::stiffness_missing, {Words{material.name}}},
+                                CutPhrase::stiffness_mend,
                                 material.place});
     if (dock && bench && stiffness) {
       const double strain = (dock->value - bench->value) / stiffness->value;
       const Length stretch = left * (strain / (1.0 + strain));
       Term term{
-          "stretch from bench to dock", -stretch,
-          newtons(dock->value) + " less " + newtons(bench->value) + " over EA " +
-              format_fixed(stiffness->value.kilonewtons(), 0) + " kN" + ", of " + length_text(left),
+          TermKind::stretch,
+          -stretch,
           combine({&dock->provenance, &bench->provenance, &stiffness->provenance, &length->provenance},
-                  "Hooke's law")};
+                  "Hooke's law"),
+          {},
+          {CutPhrase::stretch_over_stiffness,
+           {Fixed{dock->value.newtons(), 0}, Fixed{bench->value.newtons(), 0},
+            Fixed{stiffness->value.kilonewtons(), 0}, left}}};
       term.provenance.source_class = SourceClass::computed;
-      term.of_standing_part = true;
       left = left - stretch;
       result.terms.push_back(std::move(term));
     }
   }
   if (bedding_cut && !bedding)
-    result.missing.push_back({"bedding of " + material.name,
-                              "state bedding from its maker, or say bedding-from: adjuster",
-                              material.place});
+    result.missing.push_back(
+        {{CutPhrase::bedding_missing, {Words{material.name}}}, CutPhrase::bedding_mend, material.place});
   if (bedding_cut && bedding) {
-    Term term{"bedding to come", -(left * (bedding->value / (1.0 + bedding->value))),
-              format_number(bedding->value * 100.0) + " % of what is cut", bedding->provenance};
+    Term term{TermKind::bedding,
+              -(left * (bedding->value / (1.0 + bedding->value))),
+              bedding->provenance,
+              {},
+              {CutPhrase::bedding_of_cut, {Number{bedding->value * 100.0}}}};
     add_assumptions(term.provenance.assumptions, length->provenance.assumptions);
-    term.of_standing_part = true;
     result.terms.push_back(std::move(term));
   }
   return result;

@@ -3,7 +3,6 @@
 #include "calculate/length/length_sum.hpp"
 #include "model/rig.hpp"
 
-#include <string>
 #include <vector>
 
 namespace sheerpole {
@@ -12,7 +11,7 @@ namespace sheerpole {
 struct LineStretch {
   std::vector<Term> terms;
   std::vector<MissingInput> missing;
-  std::vector<std::string> not_counted; ///< what is left out because the file says nothing of it
+  std::vector<Remark> not_counted; ///< what is left out because the file says nothing of it
 };
 
 /// Elastic stretch between the bench tension and the dock tension, taken off the body: with e = (T dock - T

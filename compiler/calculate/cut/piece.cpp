@@ -1,8 +1,9 @@
 #include "calculate/cut/piece.hpp"
 
+#include "calculate/cut/cut_phrase.hpp"
 #include "calculate/cut/line_ends.hpp"
 #include "calculate/cut/line_stretch.hpp"
-#include "units/quantity_text.hpp"
+#include "calculate/facts.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -18,7 +19,7 @@ void add(Piece& piece, std::vector<Term>& terms, std::vector<MissingInput>& miss
   for (MissingInput& input : missing) {
     const bool said =
         std::any_of(piece.missing.begin(), piece.missing.end(), [&](const MissingInput& earlier) {
-          return earlier.what == input.what && earlier.place == input.place;
+          return earlier.place == input.place && earlier.what == input.what;
         });
     if (!said)
       piece.missing.push_back(std::move(input));
@@ -28,10 +29,7 @@ void add(Piece& piece, std::vector<Term>& terms, std::vector<MissingInput>& miss
 /// Puts what the line does and what the two ends use onto the body: fills cut, both ends, what is missing
 /// and the marks of `piece`, whose body is known already.
 void add_ends(Piece& piece, EndUse upper, EndUse lower, LineStretch stretch) {
-  piece.cut = {.name = "cut",
-               .unknown = piece.body.unknown,
-               .terms = {},
-               .unknown_source = piece.body.unknown_source};
+  piece.cut = {SumKind::cut, piece.body.unknown, {}, piece.body.unknown_source};
   piece.cut.terms.push_back(term_of(piece.body));
   add(piece, stretch.terms, stretch.missing);
   piece.not_counted = std::move(stretch.not_counted);
@@ -51,32 +49,23 @@ EndUse shackled(const LineEnd& end) {
   return use;
 }
 
-std::optional<Length> pitch_of(const LineMaterial& chain) {
-  for (const Particular& particular : chain.particulars)
-    if (particular.name == "pitch")
-      return Length::from_si(particular.value.value.si);
-  return std::nullopt;
-}
-
 /// A chain parts at a link, so the length that is worked out is not the one that can be had.
-std::string whole_links(const Rig& rig, const Piece& piece) {
-  const auto pitch = pitch_of(rig[piece.material]);
+Remark whole_links(const Rig& rig, const Piece& piece) {
+  const auto pitch = fact_length(rig[piece.material].particulars, "pitch");
   if (!pitch)
-    return "a chain is cut at a whole link; its pitch is not stated";
+    return CutPhrase::pitch_not_stated;
   if (piece.body.unknown)
-    return "a chain is cut at a whole link, every " + length_text(*pitch);
-  const double links = std::round(piece.body.known() / *pitch);
-  const Length whole = *pitch * links;
+    return {CutPhrase::whole_links_of_unknown, {pitch->value}};
+  const double links = std::round(piece.body.known() / pitch->value);
+  const Length whole = pitch->value * links;
   const Length off = whole - piece.body.known();
-  const std::string count = std::to_string(static_cast<long>(links));
-  return "a chain is cut at a whole link: " + count + " links of " + length_text(*pitch) + " make " +
-         length_text(whole) + ", " + length_text(off < Length{} ? -off : off) +
-         (off < Length{} ? " shorter" : " longer") + ", for the adjuster to take up";
+  return {off < Length{} ? CutPhrase::whole_links_shorter : CutPhrase::whole_links_longer,
+          {Count{static_cast<std::int64_t>(links)}, pitch->value, whole, magnitude(off)}};
 }
 
 void cut_chain(const Rig& rig, const Stay& stay, std::size_t line, Piece& piece) {
   EndUse lower = shackled(line_end(rig, stay, line, WhichEnd::lower));
-  lower.end.note = whole_links(rig, piece);
+  lower.end.notes = {whole_links(rig, piece)};
   add_ends(piece, shackled(line_end(rig, stay, line, WhichEnd::upper)), std::move(lower), {});
 }
 

@@ -22,9 +22,8 @@ struct Piece {
   LengthSum cut;  ///< body plus what the ends use
   PieceEnd upper;
   PieceEnd lower;
-  std::vector<MissingInput> missing; ///< not empty: the cut is a draft
-  std::vector<std::string> not_counted =
-      {}; ///< what the cut leaves out because the file says nothing of it
+  std::vector<MissingInput> missing;    ///< not empty: the cut is a draft
+  std::vector<Remark> not_counted = {}; ///< what the cut leaves out: the file says nothing of it
   BenchMarks bench = {};
 };
 

@@ -1,32 +1,21 @@
 #include "calculate/length/body.hpp"
 
-#include "calculate/length/length_sum.hpp"
-#include "units/quantity_text.hpp"
-
 namespace sheerpole {
 
 namespace {
 
-std::string setting_text(const Part& part, const StackItem& item) {
-  if (item.open)
-    return ", " + percent_text(item.open->value) + " open";
-  const Provenance& provenance = item.set_length->provenance;
-  const std::string amount =
-      provenance.written.empty() ? length_text(item.set_length->value) : provenance.written;
-  return (part.kind == "lashing" ? ", gap " : ", set to ") + amount;
-}
-
 Term term_of(const Part& part, const StackItem& item) {
-  const Sourced<Length>& one = part.role == Part::Role::adjuster ? *item.set_length : *part.length;
-  const std::string times = item.count == 1 ? "" : std::to_string(item.count) + " x ";
-  Term term{times + part.name, -(one.value * item.count), "", one.provenance};
+  const bool adjuster = part.role == Part::Role::adjuster;
+  const Sourced<Length>& one = adjuster ? *item.set_length : *part.length;
+  TakenPart taken{item.part, item.count};
+  if (adjuster && item.open)
+    taken.open = item.open->value;
+  Term term{adjuster ? TermKind::setting : TermKind::part, -(one.value * item.count), one.provenance,
+            taken};
   if (item.count != 1)
-    term.how = times + length_text(one.value);
-  if (part.role == Part::Role::adjuster) {
-    term.name += setting_text(part, item);
-    if (item.open)
-      add_assumptions(term.provenance.assumptions, item.open->provenance.assumptions);
-  }
+    term.how = {LengthPhrase::times, {Count{item.count}, one.value}};
+  if (taken.open)
+    add_assumptions(term.provenance.assumptions, item.open->provenance.assumptions);
   return term;
 }
 
@@ -56,19 +45,16 @@ Hardware hardware(const Rig& rig, const Stay& stay) {
       result.terms.push_back(term_of(part, item));
     else if (part.role == Part::Role::adjuster)
       result.missing.push_back(
-          {"setting of " + part.name, "state how far it is open, or its length as set", item.place});
+          {{LengthPhrase::setting_missing, {item.part}}, LengthPhrase::setting_mend, item.place});
     else
       result.missing.push_back(
-          {"length of " + part.name, "measure it from bearing to bearing and state length", part.place});
+          {{LengthPhrase::length_missing, {item.part}}, LengthPhrase::length_mend, part.place});
   }
   return result;
 }
 
 LengthSum body(const LengthSum& pin_to_pin, const Hardware& hardware) {
-  LengthSum result{.name = "body",
-                   .unknown = pin_to_pin.unknown,
-                   .terms = {},
-                   .unknown_source = pin_to_pin.unknown_source};
+  LengthSum result{SumKind::body, pin_to_pin.unknown, {}, pin_to_pin.unknown_source};
   // A bare X is no term: it is the unknown itself.
   if (!pin_to_pin.terms.empty())
     result.terms.push_back(term_of(pin_to_pin));
@@ -86,17 +72,16 @@ std::vector<LengthSum> piece_bodies(const Stay& stay, const LengthSum& pin_to_pi
   for (const StackItem* line : lines) {
     if (line->line_length) {
       const Sourced<Length>& length = *line->line_length;
-      result.push_back({.name = "body",
-                        .unknown = false,
-                        .terms = {{"length as stated", length.value, "", length.provenance}},
-                        .unknown_source = {}});
+      result.push_back(
+          {SumKind::body, false, {{TermKind::line_as_stated, length.value, length.provenance}}, {}});
       continue;
     }
     LengthSum rest = body(pin_to_pin, hardware);
     for (std::size_t i = 0; i < lines.size(); ++i)
       if (lines[i]->line_length)
-        rest.terms.push_back({"line " + std::to_string(i + 1) + " of " + std::to_string(lines.size()),
-                              -lines[i]->line_length->value, "", lines[i]->line_length->provenance});
+        rest.terms.push_back({TermKind::other_line, -lines[i]->line_length->value,
+                              lines[i]->line_length->provenance,
+                              LineOfStack{static_cast<int>(i + 1), static_cast<int>(lines.size())}});
     result.push_back(std::move(rest));
   }
   return result;

@@ -19,7 +19,7 @@ struct Hardware {
 /// the line.
 std::optional<Length> taken_length(const Rig& rig, const StackItem& item);
 
-/// The parts of a stack as terms: "2 x toggle-12", "turnbuckle-58, 50 % open", "lashing-9, gap 160 mm".
+/// The parts of a stack as terms, from aloft to deck; adjusters as they are set.
 /// Source: pin-to-pin is bearing to bearing, so parts in a row add up; common practice, no source.
 Hardware hardware(const Rig& rig, const Stay& stay);
 

@@ -1,9 +1,5 @@
 #include "calculate/length/length_sum.hpp"
 
-#include "calculate/length/body.hpp"
-#include "units/format_length.hpp"
-#include "units/quantity_text.hpp"
-
 #include <algorithm>
 
 namespace sheerpole {
@@ -28,28 +24,37 @@ Provenance combine(const std::vector<const Provenance*>& parts, std::string note
   return result;
 }
 
-std::string sum_text(const LengthSum& sum) {
-  const Length known = sum.known();
+Remark with_unknown(const LengthSum& sum) {
   if (!sum.unknown)
-    return length_text(known);
-  const std::string amount = length_text(known < Length{} ? -known : known);
-  if (amount == length_text(Length{}))
-    return "X";
-  return (known < Length{} ? "X - " : "X + ") + amount;
+    return {};
+  const Length known = sum.known();
+  constexpr Length least_printed = Length::millimetres(0.005); // half of the last digit of a sentence
+  if (magnitude(known) < least_printed)
+    return LengthPhrase::x;
+  return {known < Length{} ? LengthPhrase::x_less : LengthPhrase::x_plus, {magnitude(known)}};
 }
 
-Term rope_measure_term(std::string name, const Sourced<RopeMeasure>& measure,
+Term rope_measure_term(TermKind kind, WhichEnd end, const Sourced<RopeMeasure>& measure,
                        const LineMaterial& material) {
-  Term term{std::move(name), measure.value.at(material.diameter.value), "", measure.provenance};
+  Term term{kind, measure.value.at(material.diameter.value), measure.provenance, end};
   if (measure.value.in_diameters) {
-    term.how = format_number(measure.value.amount) + " d x " + length_text(material.diameter.value);
+    term.how = {LengthPhrase::diameters, {Number{measure.value.amount}, material.diameter.value}};
     add_assumptions(term.provenance.assumptions, material.diameter.provenance.assumptions);
   }
   return term;
 }
 
+namespace {
+
+/// A sum as a term of the next: pins in a body, the body in a cut.
+TermKind whole(SumKind kind) {
+  return kind == SumKind::body ? TermKind::body : TermKind::pin_to_pin;
+}
+
+} // namespace
+
 Term term_of(const LengthSum& sum) {
-  Term term{sum.name, sum.known(), sum.unknown ? sum_text(sum) : "", {}};
+  Term term{whole(sum.kind), sum.known(), {}, {}, with_unknown(sum)};
   std::vector<const Provenance*> parts;
   if (sum.unknown)
     parts.push_back(&sum.unknown_source);

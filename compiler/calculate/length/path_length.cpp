@@ -21,18 +21,18 @@ Length distance(const Vector3& a, const Vector3& b) {
 std::optional<LengthSum> path_length(const Rig& rig, const Stay& stay) {
   if (stay.path.size() < 2)
     return std::nullopt;
-  LengthSum sum{.name = "pin-to-pin", .unknown = false, .terms = {}, .unknown_source = {}};
+  LengthSum sum;
   for (std::size_t i = 1; i < stay.path.size(); ++i) {
-    const Point& from = rig[stay.path[i - 1].point];
-    const Point& to = rig[stay.path[i].point];
+    const PathLeg leg{stay.path[i - 1].point, stay.path[i].point};
+    const Point& from = rig[leg.from];
+    const Point& to = rig[leg.to];
     Provenance provenance;
     provenance.source_class = SourceClass::computed;
     provenance.note = "from points";
     provenance.place = place_of(stay.path[i - 1], stay.path[i]);
     add_assumptions(provenance.assumptions, from.provenance.assumptions);
     add_assumptions(provenance.assumptions, to.provenance.assumptions);
-    sum.terms.push_back(
-        {from.base + " to " + to.base, distance(from.position, to.position), "", std::move(provenance)});
+    sum.terms.push_back({TermKind::leg, distance(from.position, to.position), std::move(provenance), leg});
   }
   return sum;
 }

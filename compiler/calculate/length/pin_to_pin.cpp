@@ -13,11 +13,11 @@ namespace {
 struct LengthWay {
   LengthRoute route;
   LengthSum sum;
-  std::vector<std::string> not_corrected = {};
+  std::vector<Remark> not_corrected = {};
 };
 
 LengthSum pin_to_pin_sum(std::vector<Term> terms) {
-  return {.name = "pin-to-pin", .unknown = false, .terms = std::move(terms), .unknown_source = {}};
+  return {SumKind::pin_to_pin, false, std::move(terms), {}};
 }
 
 /// Every way that gives a number; each later reading wins over the earlier ones, then come stated and path.
@@ -37,7 +37,7 @@ std::vector<LengthWay> ways_to(const Rig& rig, const Stay& stay) {
   }
   if (stay.stated_pin_to_pin)
     ways.push_back(
-        {LengthRoute::stated, pin_to_pin_sum({{"pin-to-pin as stated", stay.stated_pin_to_pin->value, "",
+        {LengthRoute::stated, pin_to_pin_sum({{TermKind::pins_as_stated, stay.stated_pin_to_pin->value,
                                                stay.stated_pin_to_pin->provenance}})});
   if (auto path = path_length(rig, stay))
     ways.push_back({LengthRoute::path, std::move(*path)});

@@ -4,7 +4,6 @@
 #include "calculate/reading/length_routes.hpp"
 #include "model/rig.hpp"
 
-#include <string>
 #include <vector>
 
 namespace sheerpole {
@@ -14,7 +13,7 @@ struct PinToPin {
   LengthRoute route = LengthRoute::unknown;
   LengthSum sum;
   std::vector<RouteComparison> other_routes = {}; ///< older readings first, then stated, then path
-  std::vector<std::string> not_corrected = {};    ///< of the reading that was taken
+  std::vector<Remark> not_corrected = {};         ///< of the reading that was taken
 };
 
 /// Chooses the way to the pin-to-pin length: a reading with runs before a stated length, that before the

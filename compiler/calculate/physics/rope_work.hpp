@@ -48,8 +48,8 @@ struct EyeLoop {
 /// line round a circle, and equilibrium at the throat. Friction on the bearing, which makes the legs
 /// unequal, is not in it.
 ///
-/// It is the eye of calculate/eye_perimeter.hpp but for the throat: there the legs end side by side, half a
-/// rope off the line of pull, (d/2) / sin(alpha) short of where they would cross.
+/// It is the eye of calculate/cut/eye_allowance.hpp but for the throat: there the legs end side by side,
+/// half a rope off the line of pull, (d/2) / sin(alpha) short of where they would cross.
 ///
 /// Nothing when a diameter is less than zero, both are zero, or the throat lies within the rope on the
 /// bearing (h <= R).

@@ -2,11 +2,12 @@
 
 #include "calculate/length/length_sum.hpp"
 #include "calculate/length/path_length.hpp"
-#include "units/quantity_text.hpp"
+#include "calculate/reading/reading_length.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <set>
+#include <utility>
 
 namespace sheerpole {
 
@@ -21,7 +22,7 @@ public:
   explicit Suspicion(Length difference) : difference_(difference) {}
 
   /// `effect` is what the slip would add to the way taken less the other.
-  void consider(std::string words, Length effect) {
+  void consider(Remark words, Length effect) {
     if (magnitude(effect) <= near_enough)
       return; // explains nothing
     const Length left = magnitude(difference_ - effect);
@@ -29,9 +30,9 @@ public:
       slips_.push_back({std::move(words), left});
   }
   /// The same the other way round as well.
-  void consider_both(const std::string& longer, const std::string& shorter, Length effect) {
-    consider(longer, effect);
-    consider(shorter, -effect);
+  void consider_both(Remark longer, Remark shorter, Length effect) {
+    consider(std::move(longer), effect);
+    consider(std::move(shorter), -effect);
   }
   std::vector<LikelySlip> likeliest() {
     std::stable_sort(slips_.begin(), slips_.end(), [](const LikelySlip& a, const LikelySlip& b) {
@@ -63,30 +64,29 @@ void parts(const Rig& rig, const Stay& stay, Suspicion& suspicion) {
     const Part& part = rig[item.part];
     if (part.role != Part::Role::fixed || !part.length)
       continue;
-    const std::string length = length_text(part.length->value);
-    suspicion.consider_both(part.name + ", " + length + ", was measured along or counted twice",
-                            part.name + ", " + length + ", was left out", part.length->value);
+    suspicion.consider_both({ReadingPhrase::part_counted_twice, {item.part, part.length->value}},
+                            {ReadingPhrase::part_left_out, {item.part, part.length->value}},
+                            part.length->value);
   }
 }
 
 void tape(const Reading& reading, Suspicion& suspicion) {
   if (reading.offset) {
-    const std::string offset = length_text(reading.offset->value);
-    suspicion.consider("the offset of " + offset + " was to be taken off at both ends",
-                       reading.offset->value);
-    suspicion.consider("the offset of " + offset + " had been taken off already", -reading.offset->value);
+    const Length offset = reading.offset->value;
+    suspicion.consider({ReadingPhrase::offset_at_both_ends, {offset}}, offset);
+    suspicion.consider({ReadingPhrase::offset_already_off, {offset}}, -offset);
   }
   const Provenance& written = reading.runs.front().provenance;
   const bool feet = written.written.find("ft") != std::string::npos ||
                     written.written.find('\'') != std::string::npos ||
                     written.written.find("in") != std::string::npos;
   if (feet) {
-    suspicion.consider_both("a foot too many was counted", "a foot too few was counted",
+    suspicion.consider_both(ReadingPhrase::foot_too_many, ReadingPhrase::foot_too_few,
                             Length::millimetres(304.8));
-    suspicion.consider("the tape was held at its first inch", Length::millimetres(25.4));
+    suspicion.consider(ReadingPhrase::held_at_inch, Length::millimetres(25.4));
   } else {
-    suspicion.consider("the tape was held at its first decimetre", Length::millimetres(100.0));
-    suspicion.consider_both("a metre too many was counted", "a metre too few was counted",
+    suspicion.consider(ReadingPhrase::held_at_decimetre, Length::millimetres(100.0));
+    suspicion.consider_both(ReadingPhrase::metre_too_many, ReadingPhrase::metre_too_few,
                             Length::millimetres(1000.0));
   }
 }
@@ -100,12 +100,12 @@ void decimal_feet(const Reading& reading, Suspicion& suspicion) {
   for (const double scale : {10.0, 100.0}) {
     const double inches = std::round(rest * scale);
     if (decimal && inches >= 1.0 && inches < 12.0 && std::fabs(rest * scale - inches) < 1e-6)
-      suspicion.consider("feet and inches were written as decimal feet",
+      suspicion.consider(ReadingPhrase::written_as_decimal_feet,
                          Length::metres((rest - inches / 12.0) * 0.3048));
   }
   const double tenths = std::round(rest * 12.0);
   if (tenths >= 1.0 && tenths < 10.0 && std::fabs(rest * 12.0 - tenths) < 1e-6)
-    suspicion.consider("decimal feet were written as feet and inches",
+    suspicion.consider(ReadingPhrase::written_as_feet_and_inches,
                        Length::metres((rest - tenths / 10.0) * 0.3048));
 }
 
@@ -126,7 +126,7 @@ void next_holes(const Rig& rig, const Stay& stay, Suspicion& suspicion) {
                         distance(point.position, rig[usual].position) <= next_hole;
       const auto other = near ? path_length(rig, moved) : std::nullopt;
       if (other)
-        suspicion.consider("it was taken to " + point.base + " in place of " + rig[usual].base,
+        suspicion.consider({ReadingPhrase::next_hole, {Words{point.base}, Words{rig[usual].base}}},
                            other->known() - as_stated->known());
     }
   }
@@ -140,7 +140,7 @@ void other_side(const Rig& rig, const Stay& stay, Suspicion& suspicion) {
   for (PathStop& stop : mirrored.path)
     stop.point = rig[stop.point].twin.value_or(stop.point);
   if (const auto other = path_length(rig, mirrored))
-    suspicion.consider("it was measured on the other side of the boat", other->known() - mine->known());
+    suspicion.consider(ReadingPhrase::other_side, other->known() - mine->known());
 }
 
 } // namespace

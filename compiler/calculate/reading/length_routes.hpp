@@ -1,8 +1,8 @@
 #pragma once
 
+#include "model/remark.hpp"
 #include "model/rig.hpp"
 
-#include <string>
 #include <vector>
 
 namespace sheerpole {
@@ -12,7 +12,7 @@ enum class LengthRoute { reading, stated, path, unknown };
 
 /// A slip of measuring that would explain a difference.
 struct LikelySlip {
-  std::string words;  ///< "toggle-12, 82 mm, was left out"
+  Remark words;       ///< "toggle-12, 82 mm, was left out"
   Length unexplained; ///< what it leaves of the difference
 };
 

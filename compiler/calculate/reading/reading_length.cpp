@@ -5,8 +5,6 @@
 #include "calculate/physics/line_deformation.hpp"
 #include "calculate/physics/physical_values.hpp"
 #include "calculate/physics/tape_correction.hpp"
-#include "units/format_length.hpp"
-#include "units/quantity_text.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -21,32 +19,39 @@ struct Corrections {
   const Record& tape;
   Length read;
   std::vector<Term>& terms;
-  std::vector<std::string>& not_corrected;
+  std::vector<Remark>& not_corrected;
 
-  void add(std::string name, const std::optional<Length>& amount, std::string how,
+  void add(TermKind kind, ReadingPhrase name, const std::optional<Length>& amount, Remark how,
            const std::vector<const Provenance*>& sources) {
     if (!amount) {
-      not_corrected.push_back(name + ": its numbers are outside what the correction holds for");
+      not_corrected.push_back({ReadingPhrase::outside_correction, {Remarks{{name}}}});
       return;
     }
     Provenance provenance = combine(sources, tape.name);
     provenance.source_class = SourceClass::computed;
-    terms.push_back({std::move(name), *amount, std::move(how), std::move(provenance)});
+    terms.push_back({kind, *amount, std::move(provenance), {}, std::move(how)});
   }
 
-  void missing(const std::string& name, const std::string& what) {
-    not_corrected.push_back(name + ": " + what + " is not stated");
+  void missing(ReadingPhrase name, Remark what) {
+    not_corrected.push_back({ReadingPhrase::not_stated, {Remarks{{name}}, Remarks{{std::move(what)}}}});
+  }
+  Remark of_tape(const char* property) const {
+    return {ReadingPhrase::property_of_name, {Words{property}, Words{tape.name}}};
+  }
+  static Remark of_reading(const char* property) {
+    return {ReadingPhrase::property_of_reading, {Words{property}}};
   }
 
   void standard() {
     const auto nominal = fact_length(tape.facts, "nominal-length");
     const auto actual = fact_length(tape.facts, "true-length");
     if (nominal && actual)
-      add("tape standard", tape_standardisation_correction(read, nominal->value, actual->value),
-          length_text(actual->value) + " where it says " + length_text(nominal->value),
+      add(TermKind::tape_standard, ReadingPhrase::tape_standard,
+          tape_standardisation_correction(read, nominal->value, actual->value),
+          {ReadingPhrase::tape_says, {actual->value, nominal->value}},
           {&nominal->provenance, &actual->provenance});
     else if (nominal || actual)
-      missing("tape standard", nominal ? "true-length of " + tape.name : "nominal-length of " + tape.name);
+      missing(ReadingPhrase::tape_standard, of_tape(nominal ? "true-length" : "nominal-length"));
   }
 
   void temperature() {
@@ -55,13 +60,14 @@ struct Corrections {
     const auto as_read = fact_number(reading.particulars, "temperature");
     if (expansion && standard && as_read) {
       const double warmer = as_read->value - standard->value;
-      add("tape temperature", tape_temperature_correction(read, expansion->value, warmer),
-          format_fixed(warmer, 1) + " K from its standard",
+      add(TermKind::tape_temperature, ReadingPhrase::tape_temperature,
+          tape_temperature_correction(read, expansion->value, warmer),
+          {ReadingPhrase::warmer_than_standard, {Fixed{warmer, 1}}},
           {&as_read->provenance, &expansion->provenance, &standard->provenance});
     } else if (as_read || standard) {
-      missing("tape temperature", !as_read    ? "temperature of the reading"
-                                  : !standard ? "standard-temperature of " + tape.name
-                                              : "thermal of " + tape.name);
+      missing(ReadingPhrase::tape_temperature, !as_read    ? of_reading("temperature")
+                                               : !standard ? of_tape("standard-temperature")
+                                                           : of_tape("thermal"));
     }
   }
 
@@ -72,15 +78,15 @@ struct Corrections {
     const auto modulus = fact_number(tape.facts, "modulus");
     if (pulled && standard && section && modulus) {
       const auto stiffness = axial_stiffness(modulus->value, section->value);
-      add("tape pull",
+      add(TermKind::tape_pull, ReadingPhrase::tape_pull,
           stiffness ? tape_pull_correction(read, pulled->value, standard->value, *stiffness) : std::nullopt,
-          format_fixed(pulled->value.newtons(), 0) + " N against " +
-              format_fixed(standard->value.newtons(), 0) + " N",
+          {ReadingPhrase::pull_against_standard,
+           {Fixed{pulled->value.newtons(), 0}, Fixed{standard->value.newtons(), 0}}},
           {&pulled->provenance, &standard->provenance, &section->provenance, &modulus->provenance});
     } else if (standard) {
-      missing("tape pull", !pulled    ? "pull of the reading"
-                           : !section ? "section of " + tape.name
-                                      : "modulus of " + tape.name);
+      missing(ReadingPhrase::tape_pull, !pulled    ? of_reading("pull")
+                                        : !section ? of_tape("section")
+                                                   : of_tape("modulus"));
     }
   }
 
@@ -93,9 +99,9 @@ struct Corrections {
     // A tape along a stay hangs steeply and sags little; taken for a level one it would shorten the cut.
     const auto slope = fact_number(reading.particulars, "slope");
     if (!mass || !pulled || !slope) {
-      missing("tape sag", !mass     ? "linear-mass of " + tape.name
-                          : !pulled ? "pull of the reading"
-                                    : "slope of the reading");
+      missing(ReadingPhrase::tape_sag, !mass     ? of_tape("linear-mass")
+                                       : !pulled ? of_reading("pull")
+                                                 : of_reading("slope"));
       return;
     }
     std::optional<Length> sum = Length{};
@@ -108,22 +114,22 @@ struct Corrections {
       sum = sum && one ? std::optional(*sum + *one) : std::nullopt;
     }
     const std::size_t count = spans->values.size();
-    add("tape sag", sum,
-        std::to_string(count) + (count == 1 ? " free span" : " free spans") + " at " +
-            format_fixed(pulled->value.newtons(), 0) + " N",
+    add(TermKind::tape_sag, ReadingPhrase::tape_sag, sum,
+        {count == 1 ? ReadingPhrase::free_span : ReadingPhrase::free_spans,
+         {Count{static_cast<std::int64_t>(count)}, Fixed{pulled->value.newtons(), 0}}},
         sources);
   }
 };
 
-} // namespace
-
+/// Adds the corrections of the tape to what was `read` off it. Where the tape states a part of a correction
+/// and the rest is missing, says so in `not_corrected`.
 void add_tape_corrections(const Rig& rig, const Reading& reading, Length read, std::vector<Term>& terms,
-                          std::vector<std::string>& not_corrected) {
+                          std::vector<Remark>& not_corrected) {
   const Record* tape = reading.tape.empty() ? nullptr : find_record(rig, "tape", reading.tape);
   if (tape == nullptr) {
     if (find_fact(reading.particulars, "temperature") != nullptr ||
         find_fact(reading.particulars, "spans") != nullptr)
-      not_corrected.push_back("tape: the reading names no tape (with)");
+      not_corrected.push_back(ReadingPhrase::no_tape);
     return;
   }
   Corrections corrections{rig, reading, *tape, read, terms, not_corrected};
@@ -133,35 +139,38 @@ void add_tape_corrections(const Rig& rig, const Reading& reading, Length read, s
   corrections.sag();
 }
 
+/// Adds what an old stay of another line was longer under the dock tension than under the pull with which
+/// it was measured.
 void add_old_stretch(const Rig& rig, const Stay& stay, const Reading& reading, Length read,
-                     std::vector<Term>& terms, std::vector<std::string>& not_corrected) {
+                     std::vector<Term>& terms, std::vector<Remark>& not_corrected) {
   const LineMaterial& line = rig[*reading.old_line];
   const auto dock = fact_force(stay.particulars, "dock-tension");
   const auto pulled = fact_force(reading.particulars, "pull");
   const auto stiffness = line_stiffness(line);
   if (!dock || !pulled || !stiffness) {
-    not_corrected.push_back("stretch of the old stay: " +
-                            (!dock     ? "dock-tension of " + stay.base
-                             : !pulled ? std::string("pull of the reading")
-                                       : "stiffness of " + line.name) +
-                            " is not stated");
+    const Remark what =
+        !dock     ? Remark(ReadingPhrase::property_of_stay, {Words{"dock-tension"}, Words{stay.base}})
+        : !pulled ? Remark(ReadingPhrase::property_of_reading, {Words{"pull"}})
+                  : Remark(ReadingPhrase::property_of_line, {Words{"stiffness"}, *reading.old_line});
+    not_corrected.push_back(
+        {ReadingPhrase::not_stated, {Remarks{{ReadingPhrase::old_stretch}}, Remarks{{what}}}});
     return;
   }
   const auto stretch = elastic_stretch(read, dock->value - pulled->value, stiffness->value);
   if (!stretch) {
-    not_corrected.push_back("stretch of the old stay: its numbers are outside what Hooke's law holds for");
+    not_corrected.push_back({ReadingPhrase::outside_hooke, {Remarks{{ReadingPhrase::old_stretch}}}});
     return;
   }
   Provenance provenance =
       combine({&dock->provenance, &pulled->provenance, &stiffness->provenance}, "Hooke's law");
   provenance.source_class = SourceClass::computed;
-  terms.push_back({"stretch of the old stay", *stretch,
-                   format_fixed(dock->value.newtons(), 0) + " N less " +
-                       format_fixed(pulled->value.newtons(), 0) + " N",
-                   std::move(provenance)});
+  terms.push_back(
+      {TermKind::old_stretch,
+       *stretch,
+       std::move(provenance),
+       {},
+       {ReadingPhrase::pull_less, {Fixed{dock->value.newtons(), 0}, Fixed{pulled->value.newtons(), 0}}}});
 }
-
-namespace {
 
 /// "tape, 2026-05-02, the owner, afloat": all that the file says of how it was measured.
 std::string circumstances(const Reading& reading) {
@@ -176,30 +185,20 @@ std::string circumstances(const Reading& reading) {
   return text;
 }
 
-std::string how_the_mean_came(const Reading& reading) {
+Remark how_the_mean_came(const Reading& reading) {
   if (reading.runs.size() == 1)
     return {};
-  std::string text = "(";
+  Remarks runs{{}, Join::plus};
   Length shortest = reading.runs.front().value;
   Length longest = shortest;
   for (const Sourced<Length>& run : reading.runs) {
-    if (text.size() > 1)
-      text += " + ";
-    text += format_millimetres(run.value, 1);
+    runs.all.push_back({ReadingPhrase::run, {Fixed{run.value.millimetres(), 1}}});
     shortest = std::min(shortest, run.value);
     longest = std::max(longest, run.value);
   }
-  text += ") / " + std::to_string(reading.runs.size()) + " mm, spread " + length_text(longest - shortest);
-  return text;
+  const Count count{static_cast<std::int64_t>(reading.runs.size())};
+  return {ReadingPhrase::mean_of_runs, {std::move(runs), count, longest - shortest}};
 }
-
-} // namespace
-
-Term offset_term(const Reading& reading) {
-  return {"hook offset", -reading.offset->value, "", reading.offset->provenance};
-}
-
-namespace {
 
 Term mean_term(const Reading& reading) {
   Length sum;
@@ -213,12 +212,15 @@ Term mean_term(const Reading& reading) {
   provenance.place = reading.place;
   if (runs == 1)
     provenance.written = reading.runs.front().provenance.written;
-  return {runs == 1 ? "one run" : "mean of " + std::to_string(runs) + " runs",
-          sum / static_cast<double>(runs) + reading.shift, how_the_mean_came(reading),
-          std::move(provenance)};
+  return {TermKind::runs, sum / static_cast<double>(runs) + reading.shift, std::move(provenance),
+          Runs{runs}, how_the_mean_came(reading)};
 }
 
 } // namespace
+
+Term offset_term(const Reading& reading) {
+  return {TermKind::hook_offset, -reading.offset->value, reading.offset->provenance};
+}
 
 ReadingLength reading_length(const Rig& rig, const Stay& stay, const Reading& reading) {
   ReadingLength result;
@@ -231,7 +233,7 @@ ReadingLength reading_length(const Rig& rig, const Stay& stay, const Reading& re
     result.terms.push_back(offset_term(reading));
   if (reading.hoist_offset)
     result.terms.push_back(
-        {"hoist offset", reading.hoist_offset->value, "", reading.hoist_offset->provenance});
+        {TermKind::hoist_offset, reading.hoist_offset->value, reading.hoist_offset->provenance});
   if (reading.old_line)
     add_old_stretch(rig, stay, reading, read, result.terms, result.not_corrected);
   return result;

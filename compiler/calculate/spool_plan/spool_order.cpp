@@ -22,7 +22,7 @@ Remarks missing_from(const Piece& piece) {
     return {{StockPhrase::no_length_yet}};
   Remarks result{{}, Join::semicolon};
   for (const MissingInput& missing : piece.missing)
-    result.all.push_back({StockPhrase::missing, {Words{missing.what}}});
+    result.all.push_back({StockPhrase::missing, {Remarks{{missing.what}}}});
   return result;
 }
 

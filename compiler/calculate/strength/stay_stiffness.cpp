@@ -55,8 +55,7 @@ ColdLoss cold_loss(const Rig& rig, const DerivedStay& derived, double kelvin) {
     result.not_checked.push_back(Remark(StrengthPhrase::not_stated, {Words{"dock-tension"}}));
   if (!stiffness.stiffness)
     result.not_checked.push_back(stiffness.not_stated);
-  for (const std::string& one : cold.not_checked)
-    result.not_checked.push_back(Remark(StrengthPhrase::named, {Words{one}}));
+  result.not_checked.insert(result.not_checked.end(), cold.not_checked.begin(), cold.not_checked.end());
   if (result.not_checked.empty() && (!length || !(*length > Length{})))
     result.not_checked.push_back(StrengthPhrase::no_length_of_line);
   if (!result.not_checked.empty())

@@ -1,4 +1,3 @@
-#include "calculate/least_engagement_words.hpp"
 #include "rules/adjusters/adjuster_setting.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
@@ -6,6 +5,7 @@
 #include "units/quantity_text.hpp"
 #include "wording/checks/adjuster_phrases.hpp"
 #include "wording/checks/any_check_phrases.hpp"
+#include "wording/length_words.hpp"
 
 #include <algorithm>
 #include <cmath>

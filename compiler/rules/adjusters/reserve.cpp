@@ -44,11 +44,11 @@ const AccountLeft* last_complete(const Account& account) {
   return found == account.left.rend() ? nullptr : &*found;
 }
 
-std::string unknown_of(const Account& account) {
+std::string unknown_of(const Rig& rig, const Account& account) {
   std::string words;
   for (const AccountEntry& entry : account.entries)
     if (!entry.not_checked.empty())
-      words += (words.empty() ? "" : "; ") + entry.name + ": " + entry.not_checked;
+      words += (words.empty() ? "" : "; ") + say(rig, entry.name) + ": " + say(rig, entry.not_checked);
   return words;
 }
 
@@ -58,13 +58,13 @@ void look_at_reserve(const Rig& rig, const DerivedStay& stay, const std::string&
   if (left == nullptr) {
     if (std::any_of(stay.adjusters.begin(), stay.adjusters.end(),
                     [&](const TakeUp& adjuster) { return is_screw(rig, adjuster); }))
-      report.not_checked(unknown_of(stay.account));
+      report.not_checked(unknown_of(rig, stay.account));
     return;
   }
   if (left->to_tighten < -threshold::negligible)
     return; // spent, which is said by its own finding
   const Length range = stay.account.to_tighten + stay.account.to_slacken;
-  const Remark words(P::left_of_range, {Words{left->after}, left->to_tighten, range});
+  const Remark words(P::left_of_range, {Remarks{{left->after}}, left->to_tighten, range});
   if (left->to_tighten > range * share - threshold::negligible) {
     report.pass(words);
     return;

@@ -13,13 +13,13 @@ using Common = AnyCheckPhrase;
 
 using P = AdjusterCheckPhrase;
 
-Diagnostic spent_finding(const Stay& stay, const std::string& name, const AccountLeft& left,
+Diagnostic spent_finding(const Rig& rig, const Stay& stay, const std::string& name, const AccountLeft& left,
                          bool tightening) {
   return diagnose("take-up-spent",
                   {{"stay", name},
                    {"short", length_text(-(tightening ? left.to_tighten : left.to_slacken))},
                    {"direction", said(tightening ? P::taking_up : P::giving_out)},
-                   {"after", left.after}})
+                   {"after", say(rig, left.after)}})
       .at(stay.stack_place.begin == stay.stack_place.end ? stay.place : stay.stack_place)
       .about(name)
       .build();
@@ -35,20 +35,21 @@ void check_take_up_spent(const Rig& rig, const Derived& derived, CheckReport& re
                   std::string unknown;
                   for (const AccountEntry& entry : account.entries)
                     if (!entry.not_checked.empty())
-                      unknown += (unknown.empty() ? "" : "; ") + entry.name + ": " + entry.not_checked;
+                      unknown += (unknown.empty() ? "" : "; ") + say(rig, entry.name) + ": " +
+                                 say(rig, entry.not_checked);
                   if (!unknown.empty())
                     of_stay.not_checked(unknown);
                   bool spent = false;
                   for (const bool tightening : {true, false})
                     for (const AccountLeft& left : account.left)
                       if ((tightening ? left.to_tighten : left.to_slacken) < -threshold::negligible) {
-                        of_stay.find(spent_finding(rig[stay.stay], name, left, tightening));
+                        of_stay.find(spent_finding(rig, rig[stay.stay], name, left, tightening));
                         spent = true;
                         break; // the first date says it; later ones are worse
                       }
                   if (!spent && !account.left.empty() && account.left.back().complete)
                     of_stay.pass({P::left_after,
-                                  {Words{account.left.back().after}, account.left.back().to_tighten,
+                                  {Remarks{{account.left.back().after}}, account.left.back().to_tighten,
                                    account.left.back().to_slacken}});
                 });
 }

@@ -61,7 +61,7 @@ void check_tape_sags(const Rig& rig, const Derived& derived, CheckReport& report
           return;
         const auto& terms = stay.pin_to_pin.terms;
         const auto sag = std::find_if(terms.begin(), terms.end(),
-                                      [](const Term& term) { return term.name == "tape sag"; });
+                                      [](const Term& term) { return term.kind == TermKind::tape_sag; });
         if (sag == terms.end()) {
           const bool hung = find_fact(reading->particulars, fact_names.spans) != nullptr;
           of_stay.not_checked({hung ? P::sag_not_stated : P::spans_not_stated});

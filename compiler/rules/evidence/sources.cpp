@@ -7,6 +7,7 @@
 #include "units/quantity_text.hpp"
 #include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/evidence_phrases.hpp"
+#include "wording/length_words.hpp"
 
 #include <cstdint>
 #include <iterator>
@@ -72,7 +73,7 @@ struct Untraced {
 };
 
 /// Each once, however many cuts it reaches, in the order in which the cuts meet them.
-std::vector<Untraced> untraced_of(const Derived& derived) {
+std::vector<Untraced> untraced_of(const Rig& rig, const Derived& derived) {
   std::set<std::tuple<std::uint32_t, std::uint32_t, std::uint32_t>> seen;
   std::vector<Untraced> all;
   const auto look = [&](const LengthSum& sum) {
@@ -82,7 +83,7 @@ std::vector<Untraced> untraced_of(const Derived& derived) {
         continue;
       const Span& span = *from.place;
       if (seen.emplace(span.source.value, span.begin, span.end).second)
-        all.push_back({term.name, span});
+        all.push_back({term_name(rig, term), span});
     }
   };
   for (const DerivedStay& stay : derived.stays) {
@@ -97,7 +98,7 @@ std::vector<Untraced> untraced_of(const Derived& derived) {
 
 void check_number_without_source(const Rig& rig, const Derived& derived, CheckReport& report) {
   const double most = *rig.limits.value(Limit::untraced_numbers);
-  const std::vector<Untraced> all = untraced_of(derived);
+  const std::vector<Untraced> all = untraced_of(rig, derived);
   const Remark count = all.empty()       ? Remark(P::none_untraced)
                        : all.size() == 1 ? Remark(P::one_untraced)
                                          : Remark(P::several_untraced, {Count{std::ssize(all)}});

@@ -25,32 +25,33 @@ std::string piece_name(const Rig& rig, const Piece& piece, const std::string& st
   return say(rig, {P::piece_of, {Words{stay}, Count{piece.number}, Count{piece.of}}});
 }
 
-std::string all_missing(const Piece& piece) {
-  std::vector<std::string> inputs;
+std::string all_missing(const Rig& rig, const Piece& piece) {
+  Remarks inputs{{}, Join::and_word};
   for (const MissingInput& missing : piece.missing)
-    inputs.push_back(missing.what);
-  return joined(inputs, Join::and_word);
+    inputs.all.push_back(missing.what);
+  return say(rig, inputs);
 }
 
 void check_cut_is_draft(const Rig& rig, const Derived& derived, CheckReport& report) {
-  look_at_stays(
-      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
-        for (const Piece& piece : stay.pieces) {
-          const std::string subject = piece_name(rig, piece, name);
-          if (piece.missing.empty()) {
-            of_stay.pass(piece.of == 1 ? Remark(P::cut_complete)
-                                       : Remark(P::piece_cut_complete, {Count{piece.number}}));
-            continue;
-          }
-          Diagnostic finding = diagnose("cut-is-draft", {{"piece", subject}, {"what", all_missing(piece)}})
-                                   .at(rig[stay.stay].place, said(P::lacks_input))
-                                   .about(subject)
-                                   .build();
-          for (const MissingInput& input : piece.missing)
-            finding.others.push_back({input.place, input.mend});
-          of_stay.find(std::move(finding));
-        }
-      });
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+                  for (const Piece& piece : stay.pieces) {
+                    const std::string subject = piece_name(rig, piece, name);
+                    if (piece.missing.empty()) {
+                      of_stay.pass(piece.of == 1 ? Remark(P::cut_complete)
+                                                 : Remark(P::piece_cut_complete, {Count{piece.number}}));
+                      continue;
+                    }
+                    Diagnostic finding =
+                        diagnose("cut-is-draft", {{"piece", subject}, {"what", all_missing(rig, piece)}})
+                            .at(rig[stay.stay].place, said(P::lacks_input))
+                            .about(subject)
+                            .build();
+                    for (const MissingInput& input : piece.missing)
+                      finding.others.push_back({input.place, say(rig, input.mend)});
+                    of_stay.find(std::move(finding));
+                  }
+                });
 }
 
 /// Where each assumed value of the rig is written, by its name. Meets every provenance of the model,

@@ -188,7 +188,7 @@ Diagnostic route_finding(const Rig& rig, const DerivedStay& derived_stay, const 
                            .about(name)
                            .build();
   for (std::size_t i = 0; i < other.slips.size(); ++i)
-    finding.why += say(rig, {i == 0 ? P::comes_out_if : P::or_if, {Words{other.slips[i].words}}});
+    finding.why += say(rig, {i == 0 ? P::comes_out_if : P::or_if, {Remarks{{other.slips[i].words}}}});
   if (other.provenance.place)
     finding.others.push_back({*other.provenance.place, labelled(rig, other.other, other.length)});
   return finding;

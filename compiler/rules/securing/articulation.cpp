@@ -96,7 +96,7 @@ void look_at_pins(const Rig& rig, const Stay& stay, const std::string& name, Whi
   const auto end = articulation(rig, stay, where);
   if (!end || (!end->parallel && !end->two_pins))
     return;
-  const Words at{std::string(name_of(where))};
+  const WhichEnd at = where;
   const auto of_end = [&](Remark remark) {
     return Remark(Common::of_something, {at, Remarks{{std::move(remark)}}});
   };

@@ -38,7 +38,7 @@ TEST(PieceSum, CarriesRoundedSegmentsIntoBodyAndCut) {
   sample.add_cap_shroud(Side::port);
   // Three segments of 100.04 mm: printed 100.0 each, 300.0 together, though 300.12 is nearer to 300.1.
   DerivedStay& stay = sample.derived.stays.front();
-  const Term segment = SampleRig::term("a to b", 100.04, "", SampleRig::known(SourceClass::computed));
+  const Term segment = SampleRig::term(TermKind::leg, 100.04, SampleRig::known(SourceClass::computed));
   stay.pin_to_pin.terms = {segment, segment, segment};
   stay.pieces.front().body.terms.front().amount = Length::millimetres(300.12);
   EXPECT_EQ(format_tenths(first_sum(sample).section(SumSection::Kind::pin_to_pin).total), "300.0");
@@ -59,8 +59,8 @@ TEST(PieceSum, HasNoPinsForALineWithALengthOfItsOwn) {
   SampleRig sample;
   sample.add_cap_shroud(Side::port);
   Piece& piece = sample.derived.stays.front().pieces.front();
-  piece.body = SampleRig::sum(
-      "body", {SampleRig::term("length as stated", 455.0, "", SampleRig::known(SourceClass::drawn))});
+  piece.body = SampleRig::sum(SumKind::body, {SampleRig::term(TermKind::line_as_stated, 455.0,
+                                                              SampleRig::known(SourceClass::drawn))});
   const PieceSum sum = first_sum(sample);
   EXPECT_EQ(name_of(sum.sections.front().kind), "body");
   EXPECT_EQ(format_tenths(sum.body()), "455.0");
@@ -69,7 +69,8 @@ TEST(PieceSum, HasNoPinsForALineWithALengthOfItsOwn) {
 TEST(PieceSum, SaysWhatIsIncomplete) {
   SampleRig sample;
   sample.add_cap_shroud(Side::port);
-  sample.derived.stays.front().pieces.front().missing.push_back({"wrap of thimble-9", "wrap it", {}});
+  sample.derived.stays.front().pieces.front().missing.push_back(
+      {SampleRig::saying("wrap of thimble-9"), SampleRig::saying("wrap it"), {}});
   EXPECT_TRUE(first_sum(sample).body_complete);
   EXPECT_FALSE(first_sum(sample).cut_complete);
   sample.rig.parts[1].length.reset();

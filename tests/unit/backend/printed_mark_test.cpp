@@ -6,8 +6,10 @@ namespace sheerpole::printed_mark_test {
 namespace {
 
 BenchMark mark(bool unknown_aloft, double aloft, bool unknown_below, double below) {
-  return {
-      "throat", {unknown_aloft, Length::millimetres(aloft)}, {unknown_below, Length::millimetres(below)}};
+  return {MarkKind::throat_on_tail,
+          WhichEnd::upper,
+          {unknown_aloft, Length::millimetres(aloft)},
+          {unknown_below, Length::millimetres(below)}};
 }
 
 // A cut of 12997.68 that prints as the sum of its rows, 12997.6: 756.04 from aloft prints 756.0 and leaves

@@ -69,7 +69,8 @@ TEST(RigTables, ShowPieces) {
   SampleRig sample = sloop();
   sample.derived.stays[0].pieces[0].cut.terms[3].provenance.assumptions = {
       "contraction of splice long-bury"};
-  sample.derived.stays[1].pieces[0].missing = {{"insertion depth of stud-6", "measure it", {}}};
+  sample.derived.stays[1].pieces[0].missing = {
+      {SampleRig::saying("insertion depth of stud-6"), SampleRig::saying("measure it"), {}}};
   const Table table = pieces_table(sample.checked());
   EXPECT_THAT(row(table, 0), ElementsAre("cap-shroud.port", "hmpe-9", "9 mm", "11382.0", "12997.6",
                                          "42' 7 11/16\"", "DRAFT"));

@@ -46,7 +46,8 @@ TEST(CutListBlock, DoesNotJoinWithoutAToleranceOrOtherLineOrEnds) {
   sample.derived.stays[1].pieces[0].lower.splice = "short-bury";
   EXPECT_EQ(blocks(sample), 2u);
   sample = pair(0.0, 1.0);
-  sample.derived.stays[1].pieces[0].missing.push_back({"wrap", "measure it", {}});
+  sample.derived.stays[1].pieces[0].missing.push_back(
+      {SampleRig::saying("wrap"), SampleRig::saying("measure it"), {}});
   EXPECT_EQ(blocks(sample), 2u);
 }
 

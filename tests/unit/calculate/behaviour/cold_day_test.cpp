@@ -1,6 +1,7 @@
 #include "calculate/behaviour/thermal_table.hpp"
 #include "driver/compile.hpp"
 #include "source/file_reader.hpp"
+#include "wording/say.hpp"
 
 #include <gtest/gtest.h>
 
@@ -26,7 +27,8 @@ TEST(ColdDay, OfPellimoorComesOutAsInItsTable) {
   for (const DerivedStay& stay : rig.derived->stays) {
     const ThermalTable cold =
         thermal_table(*rig.rig, (*rig.rig)[stay.stay], stay.pieces, {5.0 + 273.15, 25.0 + 273.15});
-    ASSERT_EQ(cold.rows.size(), 2u) << (cold.not_checked.empty() ? "" : cold.not_checked.front());
+    ASSERT_EQ(cold.rows.size(), 2u) << (cold.not_checked.empty() ? ""
+                                                                 : say(*rig.rig, cold.not_checked.front()));
     const auto expected = table.find((*rig.rig)[stay.stay].base);
     ASSERT_NE(expected, table.end()) << (*rig.rig)[stay.stay].base;
     EXPECT_NEAR(cold.rows[0].path.millimetres(), expected->second.first, 0.0501);

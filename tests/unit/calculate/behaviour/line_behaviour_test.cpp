@@ -1,6 +1,8 @@
 #include "calculate/adjust/fit_stack.hpp"
 #include "calculate/behaviour/creep.hpp"
 #include "unit/calculate/compiled_rig.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 #include <gtest/gtest.h>
 
@@ -41,8 +43,8 @@ TEST(TestSplice, GivesTheContractionOfItsRope) {
   ASSERT_TRUE(rig.derived);
   const Piece& piece = rig.derived->stays[0].pieces[0];
   EXPECT_TRUE(piece.missing.empty());
-  EXPECT_NEAR(term_mm(piece.cut, "contraction aloft"), 50.0, 1e-9);
-  EXPECT_NEAR(term_mm(piece.cut, "contraction given back aloft"), -30.0, 1e-9);
+  EXPECT_NEAR(term_mm(piece.cut, TermKind::contraction, WhichEnd::upper), 50.0, 1e-9);
+  EXPECT_NEAR(term_mm(piece.cut, TermKind::contraction_given_back, WhichEnd::upper), -30.0, 1e-9);
 }
 
 TEST(Contraction, NeitherStatedNorChosenIsADraft) {
@@ -50,7 +52,8 @@ TEST(Contraction, NeitherStatedNorChosenIsADraft) {
   const Compilation chosen = compiled(rig_with("", "", "", "  contraction-rule: equals-first-creep\n"));
   const Piece& piece = chosen.derived->stays[0].pieces[0];
   EXPECT_TRUE(piece.missing.empty());
-  EXPECT_NE(piece.upper.note.find("common practice"), std::string::npos) << piece.upper.note;
+  ASSERT_EQ(piece.upper.notes.size(), 1u);
+  EXPECT_NE(say(*chosen.rig, piece.upper.notes[0]).find("common practice"), std::string::npos);
   EXPECT_NEAR((piece.cut.known() - piece.body.known()).millimetres(), 2 * (648 + 108), 1e-9);
 }
 
@@ -61,15 +64,15 @@ TEST(LineStretch, IsTakenOffTheBody) {
                                             "  bedding-from: cut\n"));
   ASSERT_TRUE(rig.derived);
   const LengthSum& cut = rig.derived->stays[0].pieces[0].cut;
-  EXPECT_NEAR(term_mm(cut, "stretch from bench to dock"), 10'000.0 / 1.001 - 10'000.0, 1e-9);
-  EXPECT_NEAR(10'000.0 + term_mm(cut, "stretch from bench to dock") + term_mm(cut, "bedding to come"),
+  EXPECT_NEAR(term_mm(cut, TermKind::stretch), 10'000.0 / 1.001 - 10'000.0, 1e-9);
+  EXPECT_NEAR(10'000.0 + term_mm(cut, TermKind::stretch) + term_mm(cut, TermKind::bedding),
               10'000.0 / (1.001 * 1.003), 1e-9);
 }
 
 TEST(LineStretch, OneTensionWithoutTheOtherIsMissing) {
   const Compilation rig = compiled(rig_with("  stiffness: 3_200 kN\n", "  dock-tension: 3.4 kN\n"));
   ASSERT_EQ(rig.derived->stays[0].pieces[0].missing.size(), 1u);
-  EXPECT_EQ(rig.derived->stays[0].pieces[0].missing[0].what, "bench-tension of runner");
+  EXPECT_EQ(say(*rig.rig, rig.derived->stays[0].pieces[0].missing[0].what), "bench-tension of runner");
 }
 
 TEST(BenchMarks, RunFromBothEnds) {
@@ -80,7 +83,8 @@ TEST(BenchMarks, RunFromBothEnds) {
   ASSERT_EQ(piece.bench.marks.size(),
             4u); // ends and throats on the tail: the seats' throats are not stated
   for (const BenchMark& mark : piece.bench.marks)
-    EXPECT_NEAR((mark.from_upper.known + mark.from_lower.known).millimetres(), cut, 1e-9) << mark.name;
+    EXPECT_NEAR((mark.from_upper.known + mark.from_lower.known).millimetres(), cut, 1e-9)
+        << mark_name(mark);
   EXPECT_NEAR(piece.bench.marks[1].from_upper.known.millimetres(), 648.0, 1e-9);
   EXPECT_EQ(piece.bench.not_known.size(), 2u);
   // Nothing is buried yet at the dry fit, so the rope still has what the burys will take.
@@ -137,7 +141,7 @@ TEST(Account, DrawsOnWhatTheAdjusterHas) {
   EXPECT_NEAR(account.to_tighten.millimetres(), 100.0, 1e-9);
   EXPECT_NEAR(account.to_slacken.millimetres(), 100.0, 1e-9);
   ASSERT_EQ(account.left.size(), 3u);
-  EXPECT_EQ(account.left[1].after, "1 year");
+  EXPECT_EQ(say(*rig.rig, account.left[1].after), "1 year");
   EXPECT_NEAR(account.left[1].to_tighten.millimetres(), 100.0 - 30.0 - 10.0, 1e-9);
   EXPECT_FALSE(account.left[1].complete); // nothing is known of temperature
   EXPECT_FALSE(found(rig, "take-up-spent"));
@@ -162,7 +166,7 @@ TEST(Tensions, AreReadFromASwingAndAStretch) {
   EXPECT_NEAR(tensions[0].tension->kilonewtons(), 5.155, 0.001);
   EXPECT_NEAR(tensions[1].tension->kilonewtons(), 3039.0 * 3.0 / 13'000.0, 1e-9);
   EXPECT_FALSE(tensions[2].tension);
-  EXPECT_EQ(tensions[2].not_checked, "over, the free length, is not stated");
+  EXPECT_EQ(say(*rig.rig, tensions[2].not_checked), "over, the free length, is not stated");
 }
 
 Length mm(double value) {

@@ -1,7 +1,8 @@
 #include "calculate/calculate.hpp"
 #include "calculate/length/length_sum.hpp"
 #include "unit/calculate/rig_builder.hpp"
-#include "units/quantity_text.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 #include <gtest/gtest.h>
 
@@ -26,15 +27,22 @@ Part thimble() {
   return part;
 }
 
-const Term* find(const LengthSum& sum, std::string_view name) {
+const Term* find(const LengthSum& sum, TermKind kind, WhichEnd end) {
   for (const Term& term : sum.terms)
-    if (term.name == name)
+    if (term.kind == kind && term.is_of(end))
       return &term;
   return nullptr;
 }
 
+struct Made {
+  Rig rig;
+  Piece piece;
+
+  std::string missing(std::size_t i) const { return say(rig, piece.missing[i].what); }
+};
+
 /// One rope between two thimbles, pin-to-pin 5 m.
-Piece piece_with(const Splice& made, const Part& seat, std::optional<Length> spare = std::nullopt) {
+Made made_with(const Splice& made, const Part& seat, std::optional<Length> spare = std::nullopt) {
   RigBuilder builder;
   const SpliceId id = builder.add(made);
   const PartId part = builder.add(seat);
@@ -43,18 +51,20 @@ Piece piece_with(const Splice& made, const Part& seat, std::optional<Length> spa
     above.spare_bury = sourced(*spare);
   builder.add(
       stay("shroud", mm(5000), builder.add(rope("hmpe-9", mm(9))), {above, line(), spliced(part, id)}));
-  return calculate(builder.rig).stays[0].pieces[0];
+  const Derived derived = calculate(builder.rig);
+  return {builder.rig, derived.stays[0].pieces[0]};
 }
 
 // Common practice, no source: 72 d of 9 mm is 648 mm.
 TEST(RopeCut, BuryInDiameters) {
-  const Piece piece = piece_with(splice(diameters(72)), thimble());
-  const Term* bury = find(piece.cut, "bury aloft");
+  const Made result = made_with(splice(diameters(72)), thimble());
+  const Piece& piece = result.piece;
+  const Term* bury = find(piece.cut, TermKind::bury, WhichEnd::upper);
   ASSERT_NE(bury, nullptr);
   EXPECT_NEAR(bury->amount.millimetres(), 648, 1e-9);
-  EXPECT_EQ(bury->how, "72 d x 9 mm");
+  EXPECT_EQ(say(result.rig, bury->how), "72 d x 9 mm");
   EXPECT_EQ(bury->provenance.source_class, SourceClass::practice);
-  EXPECT_NE(find(piece.cut, "bury below"), nullptr);
+  EXPECT_NE(find(piece.cut, TermKind::bury, WhichEnd::lower), nullptr);
 }
 
 // Common practice, no source: 9 mm rope, burys of 25 1/2 in, wraps of 6 1/4 in, 24 in of screw and toggles;
@@ -77,18 +87,19 @@ TEST(RopeCut, XPlusForty) {
   EXPECT_TRUE(piece.cut.unknown);
   EXPECT_NEAR(piece.cut.known().inches(), 39.5, 1e-9);
   EXPECT_TRUE(piece.missing.empty());
-  EXPECT_EQ(piece.cut.terms[0].how, "X - 609.6 mm");
-  EXPECT_EQ(sum_text(piece.cut), "X + 1003.3 mm");
+  EXPECT_EQ(say(builder.rig, piece.cut.terms[0].how), "X - 609.6 mm");
+  EXPECT_EQ(sum_text(builder.rig, piece.cut), "X + 1003.3 mm");
 }
 
 // The geometry gives 139.421 - (14 + 38) = 87.421 mm (a polyline summed outside the project).
 TEST(RopeCut, EyeFromTheGeometryOfTheSeat) {
-  const Piece piece = piece_with(splice(diameters(72)), thimble());
-  const Term* eye = find(piece.cut, "eye allowance aloft");
+  const Made result = made_with(splice(diameters(72)), thimble());
+  const Piece& piece = result.piece;
+  const Term* eye = find(piece.cut, TermKind::eye_allowance, WhichEnd::upper);
   ASSERT_NE(eye, nullptr);
   EXPECT_NEAR(eye->amount.millimetres(), 87.421, 0.0006);
   EXPECT_EQ(eye->provenance.source_class, SourceClass::computed);
-  EXPECT_TRUE(piece.upper.note.empty());
+  EXPECT_TRUE(piece.upper.notes.empty());
   EXPECT_EQ(piece.upper.part, "thimble-9");
   EXPECT_EQ(piece.upper.splice, "long-bury");
 }
@@ -96,9 +107,11 @@ TEST(RopeCut, EyeFromTheGeometryOfTheSeat) {
 TEST(RopeCut, StatedAllowanceWinsOverGeometry) {
   Splice made = splice(diameters(72));
   made.eye_allowance = diameters(12);
-  const Piece piece = piece_with(made, thimble());
-  EXPECT_NEAR(find(piece.cut, "eye allowance aloft")->amount.millimetres(), 108, 1e-9);
-  EXPECT_EQ(piece.upper.note, "the geometry of the seat gives 87.42 mm, 20.58 mm less");
+  const Made result = made_with(made, thimble());
+  const Piece& piece = result.piece;
+  EXPECT_NEAR(find(piece.cut, TermKind::eye_allowance, WhichEnd::upper)->amount.millimetres(), 108, 1e-9);
+  EXPECT_EQ(joined(say_each(result.rig, piece.upper.notes), Join::semicolon),
+            "the geometry of the seat gives 87.42 mm, 20.58 mm less");
 }
 
 TEST(RopeCut, MeasuredWrapWinsOverBothAndSaysWhatTheyGive) {
@@ -106,11 +119,12 @@ TEST(RopeCut, MeasuredWrapWinsOverBothAndSaysWhatTheyGive) {
   made.eye_allowance = diameters(18);
   Part seat = thimble();
   seat.wrap = sourced(mm(159));
-  const Piece piece = piece_with(made, seat);
-  const Term* eye = find(piece.cut, "eye allowance below");
+  const Made result = made_with(made, seat);
+  const Piece& piece = result.piece;
+  const Term* eye = find(piece.cut, TermKind::eye_allowance, WhichEnd::lower);
   EXPECT_NEAR(eye->amount.millimetres(), 159, 1e-9);
   EXPECT_EQ(eye->provenance.source_class, SourceClass::measured);
-  EXPECT_EQ(piece.lower.note,
+  EXPECT_EQ(joined(say_each(result.rig, piece.lower.notes), Join::semicolon),
             "the allowance of the splice gives 162 mm, 3 mm more; the geometry of the seat gives "
             "87.42 mm, 71.58 mm less");
 }
@@ -118,10 +132,11 @@ TEST(RopeCut, MeasuredWrapWinsOverBothAndSaysWhatTheyGive) {
 TEST(RopeCut, NoWayToTheEyeIsMissing) {
   Part bare = fixed("thimble-9", mm(16));
   bare.place = at(200);
-  const Piece piece = piece_with(splice(diameters(72)), bare);
-  EXPECT_EQ(find(piece.cut, "eye allowance aloft"), nullptr);
+  const Made result = made_with(splice(diameters(72)), bare);
+  const Piece& piece = result.piece;
+  EXPECT_EQ(find(piece.cut, TermKind::eye_allowance, WhichEnd::upper), nullptr);
   ASSERT_EQ(piece.missing.size(), 1u);
-  EXPECT_EQ(piece.missing[0].what, "eye allowance of splice long-bury at thimble-9");
+  EXPECT_EQ(result.missing(0), "eye allowance of splice long-bury at thimble-9");
   EXPECT_EQ(piece.missing[0].place, at(200));
 }
 
@@ -130,13 +145,14 @@ TEST(RopeCut, ContractionAndWhatSettingGivesBack) {
   Splice made = splice(diameters(72));
   made.contraction = sourced(0.08, assumed("contraction"));
   made.recovered = sourced(0.6, from(SourceClass::measured));
-  const Piece piece = piece_with(made, thimble());
-  const Term* contraction = find(piece.cut, "contraction aloft");
+  const Made result = made_with(made, thimble());
+  const Piece& piece = result.piece;
+  const Term* contraction = find(piece.cut, TermKind::contraction, WhichEnd::upper);
   ASSERT_NE(contraction, nullptr);
   EXPECT_NEAR(contraction->amount.millimetres(), 51.84, 1e-9);
-  EXPECT_EQ(contraction->how, "8 % of 648 mm");
+  EXPECT_EQ(say(result.rig, contraction->how), "8 % of 648 mm");
   EXPECT_EQ(contraction->provenance.assumptions, std::vector<std::string>{"contraction"});
-  const Term* back = find(piece.cut, "contraction given back aloft");
+  const Term* back = find(piece.cut, TermKind::contraction_given_back, WhichEnd::upper);
   ASSERT_NE(back, nullptr);
   EXPECT_NEAR(back->amount.millimetres(), -31.104, 1e-9);
   EXPECT_EQ(back->provenance.assumptions, std::vector<std::string>{"contraction"});
@@ -145,10 +161,11 @@ TEST(RopeCut, ContractionAndWhatSettingGivesBack) {
 TEST(RopeCut, ContractionNotStatedIsMissingOnceNotZero) {
   Splice made = splice(diameters(72));
   made.contraction.reset();
-  const Piece piece = piece_with(made, thimble());
-  EXPECT_EQ(find(piece.cut, "contraction aloft"), nullptr);
+  const Made result = made_with(made, thimble());
+  const Piece& piece = result.piece;
+  EXPECT_EQ(find(piece.cut, TermKind::contraction, WhichEnd::upper), nullptr);
   ASSERT_EQ(piece.missing.size(), 1u);
-  EXPECT_EQ(piece.missing[0].what, "contraction of splice long-bury");
+  EXPECT_EQ(result.missing(0), "contraction of splice long-bury");
   EXPECT_EQ(piece.missing[0].place, at(300));
 }
 
@@ -157,12 +174,14 @@ TEST(RopeCut, SpareBuryContractsTheWeaveToo) {
   Splice made = splice(diameters(72));
   made.contraction = sourced(0.08);
   made.tail_to_trim = as_length(mm(25));
-  const Length without = piece_with(made, thimble()).cut.known();
-  const Piece piece = piece_with(made, thimble(), mm(1200));
-  EXPECT_NEAR(find(piece.cut, "spare bury aloft")->amount.millimetres(), 1200, 1e-9);
-  EXPECT_EQ(find(piece.cut, "spare bury below"), nullptr);
-  EXPECT_NEAR(find(piece.cut, "contraction over the spare bury aloft")->amount.millimetres(), 96, 1e-9);
-  EXPECT_NEAR(find(piece.cut, "tail to trim below")->amount.millimetres(), 25, 1e-9);
+  const Length without = made_with(made, thimble()).piece.cut.known();
+  const Made result = made_with(made, thimble(), mm(1200));
+  const Piece& piece = result.piece;
+  EXPECT_NEAR(find(piece.cut, TermKind::spare_bury, WhichEnd::upper)->amount.millimetres(), 1200, 1e-9);
+  EXPECT_EQ(find(piece.cut, TermKind::spare_bury, WhichEnd::lower), nullptr);
+  EXPECT_NEAR(find(piece.cut, TermKind::contraction_of_spare, WhichEnd::upper)->amount.millimetres(), 96,
+              1e-9);
+  EXPECT_NEAR(find(piece.cut, TermKind::tail_to_trim, WhichEnd::lower)->amount.millimetres(), 25, 1e-9);
   EXPECT_NEAR((piece.cut.known() - without).millimetres(), 1296, 1e-9);
 }
 
@@ -175,7 +194,7 @@ TEST(RopeCut, AnEndWithoutASpliceIsMissing) {
   const Derived derived = calculate(builder.rig);
   const Piece& piece = derived.stays[0].pieces[0];
   ASSERT_EQ(piece.missing.size(), 1u);
-  EXPECT_EQ(piece.missing[0].what, "splice at thimble-9");
+  EXPECT_EQ(say(builder.rig, piece.missing[0].what), "splice at thimble-9");
   EXPECT_EQ(piece.missing[0].place, at(42));
   EXPECT_TRUE(piece.lower.part.empty());
 }
@@ -188,7 +207,7 @@ TEST(RopeCut, AnAssumedDiameterReachesWhatIsStatedInDiameters) {
   material.diameter.provenance = assumed("hmpe-9.diameter");
   builder.add(stay("shroud", mm(5000), builder.add(material), {spliced(part, id), line()}));
   const Derived derived = calculate(builder.rig);
-  EXPECT_EQ(find(derived.stays[0].pieces[0].cut, "bury aloft")->provenance.assumptions,
+  EXPECT_EQ(find(derived.stays[0].pieces[0].cut, TermKind::bury, WhichEnd::upper)->provenance.assumptions,
             std::vector<std::string>{"hmpe-9.diameter"});
 }
 

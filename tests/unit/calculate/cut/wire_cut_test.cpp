@@ -1,5 +1,6 @@
 #include "calculate/calculate.hpp"
 #include "unit/calculate/rig_builder.hpp"
+#include "wording/say.hpp"
 
 #include <gtest/gtest.h>
 
@@ -28,8 +29,10 @@ TEST(WireCut, IsTheBodyAndTheDepthInEachTerminal) {
   const Derived derived = calculate(builder.rig);
   const Piece& piece = derived.stays[0].pieces[0];
   ASSERT_EQ(piece.cut.terms.size(), 3u);
-  EXPECT_EQ(piece.cut.terms[1].name, "inserted aloft");
-  EXPECT_EQ(piece.cut.terms[2].name, "inserted below");
+  EXPECT_EQ(piece.cut.terms[1].kind, TermKind::inserted);
+  EXPECT_TRUE(piece.cut.terms[1].is_of(WhichEnd::upper));
+  EXPECT_EQ(piece.cut.terms[2].kind, TermKind::inserted);
+  EXPECT_TRUE(piece.cut.terms[2].is_of(WhichEnd::lower));
   EXPECT_EQ(piece.cut.terms[1].provenance.source_class, SourceClass::maker);
   EXPECT_NEAR(piece.cut.known().millimetres(), 15098, 1e-9);
   EXPECT_TRUE(piece.missing.empty());
@@ -71,9 +74,9 @@ TEST(WireCut, ADepthThatIsNotStatedIsMissing) {
   const Derived derived = calculate(builder.rig);
   const Piece& piece = derived.stays[0].pieces[0];
   ASSERT_EQ(piece.missing.size(), 2u);
-  EXPECT_EQ(piece.missing[0].what, "insertion depth of marine-eye");
+  EXPECT_EQ(say(builder.rig, piece.missing[0].what), "insertion depth of marine-eye");
   EXPECT_EQ(piece.missing[0].place, at(77));
-  EXPECT_EQ(piece.missing[1].what, "insertion depth of shackle");
+  EXPECT_EQ(say(builder.rig, piece.missing[1].what), "insertion depth of shackle");
   EXPECT_EQ(piece.missing[1].place, at(78));
 }
 

@@ -2,6 +2,8 @@
 
 #include "calculate/calculate.hpp"
 #include "unit/calculate/rig_builder.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -25,11 +27,11 @@ TEST(Body, IsPinToPinLessEachPartByName) {
   const Derived derived = calculate(builder.rig);
   const LengthSum& body = derived.stays[0].body;
   ASSERT_EQ(body.terms.size(), 5u);
-  EXPECT_EQ(body.terms[0].name, "pin-to-pin");
-  EXPECT_EQ(body.terms[1].name, "thimble-9");
-  EXPECT_EQ(body.terms[2].name, "deadeye-9");
-  EXPECT_EQ(body.terms[3].name, "lashing-9, gap 160 mm");
-  EXPECT_EQ(body.terms[4].name, "lash-block");
+  EXPECT_EQ(term_name(builder.rig, body.terms[0]), "pin-to-pin");
+  EXPECT_EQ(term_name(builder.rig, body.terms[1]), "thimble-9");
+  EXPECT_EQ(term_name(builder.rig, body.terms[2]), "deadeye-9");
+  EXPECT_EQ(term_name(builder.rig, body.terms[3]), "lashing-9, gap 160 mm");
+  EXPECT_EQ(term_name(builder.rig, body.terms[4]), "lash-block");
   EXPECT_NEAR(body.terms[3].amount.millimetres(), -160, 1e-9);
   EXPECT_EQ(body.terms[1].provenance.source_class, SourceClass::maker);
   EXPECT_NEAR(body.known().millimetres(), 11382, 1e-9);
@@ -46,10 +48,10 @@ TEST(Body, CountsRepeatedPartsAndSaysHowFarAnAdjusterIsOpen) {
   const Derived derived = calculate(builder.rig);
   const LengthSum& body = derived.stays[0].body;
   ASSERT_EQ(body.terms.size(), 3u);
-  EXPECT_EQ(body.terms[1].name, "2 x toggle-12");
-  EXPECT_EQ(body.terms[1].how, "2 x 57.15 mm");
+  EXPECT_EQ(term_name(builder.rig, body.terms[1]), "2 x toggle-12");
+  EXPECT_EQ(say(builder.rig, body.terms[1].how), "2 x 57.15 mm");
   EXPECT_NEAR(body.terms[1].amount.inches(), -4.5, 1e-12);
-  EXPECT_EQ(body.terms[2].name, "turnbuckle-58, 50 % open");
+  EXPECT_EQ(term_name(builder.rig, body.terms[2]), "turnbuckle-58, 50 % open");
   EXPECT_NEAR(body.terms[2].amount.millimetres(), -395, 1e-9);
 }
 
@@ -59,7 +61,7 @@ TEST(Body, NamesTheSettingOfOtherAdjusters) {
   builder.add(
       stay("runner", mm(12084), builder.add(rope("hmpe-9", mm(9))), {line(), set(tackle, mm(600))}));
   const Derived derived = calculate(builder.rig);
-  EXPECT_EQ(derived.stays[0].body.terms[1].name, "runner-tackle, set to 600 mm");
+  EXPECT_EQ(term_name(builder.rig, derived.stays[0].body.terms[1]), "runner-tackle, set to 600 mm");
 }
 
 // The backstay of Grisolde with insulator centres 600 mm below the masthead pin and 1 200 mm above the
@@ -83,7 +85,7 @@ TEST(Body, InsulatorsMakeThreePieces) {
   EXPECT_NEAR(pieces[0].body.known().millimetres(), 455, 1e-9);
   EXPECT_EQ(pieces[0].body.terms.size(), 1u);
   EXPECT_NEAR(pieces[1].body.known().millimetres(), 11019, 1e-9);
-  EXPECT_EQ(pieces[1].body.terms.back().name, "line 3 of 3");
+  EXPECT_EQ(term_name(builder.rig, pieces[1].body.terms.back()), "line 3 of 3");
   EXPECT_NEAR(pieces[2].body.known().millimetres(), 1025, 1e-9);
   EXPECT_NEAR(derived.stays[0].body.known().millimetres(), 12499, 1e-9);
 }
@@ -104,7 +106,7 @@ TEST(Body, OfAStackWithoutASettingIsMissingSomething) {
   builder.add(stay("forestay", mm(15780), builder.add(wire("wire", mm(9.525))), {line(), item(screw)}));
   const Derived derived = calculate(builder.rig);
   ASSERT_FALSE(derived.stays[0].pieces[0].missing.empty());
-  EXPECT_EQ(derived.stays[0].pieces[0].missing[0].what, "setting of turnbuckle-58");
+  EXPECT_EQ(say(builder.rig, derived.stays[0].pieces[0].missing[0].what), "setting of turnbuckle-58");
 }
 
 TEST(Body, CarriesTheAssumptionsOfPinToPin) {

@@ -1,6 +1,7 @@
 #include "calculate/length/path_length.hpp"
 
 #include "unit/calculate/rig_builder.hpp"
+#include "wording/length_words.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -33,7 +34,7 @@ TEST(PathLength, SumsTheSegmentsInSpace) {
   EXPECT_NEAR(sum->terms[1].amount.millimetres(), 700, 1e-9);
   EXPECT_NEAR(sum->terms[2].amount.millimetres(), 900, 1e-9);
   EXPECT_NEAR(sum->known().millimetres(), 1900, 1e-9);
-  EXPECT_EQ(sum->terms[0].name, "p910 to p911");
+  EXPECT_EQ(term_name(rig, sum->terms[0]), "p910 to p911");
 }
 
 TEST(PathLength, IsNothingWithoutAPath) {
@@ -53,7 +54,7 @@ TEST(PathLength, NamesPointsWithoutTheirSideAndCarriesTheirAssumptions) {
   builder.add(made);
   const auto sum = path_length(builder.rig, builder.rig.stays[0]);
   ASSERT_TRUE(sum);
-  EXPECT_EQ(sum->terms[0].name, "cap-tang to tip-2");
+  EXPECT_EQ(term_name(builder.rig, sum->terms[0]), "cap-tang to tip-2");
   EXPECT_EQ(sum->terms[0].provenance.source_class, SourceClass::computed);
   EXPECT_EQ(sum->terms[0].provenance.note, "from points");
   EXPECT_EQ(sum->terms[0].provenance.assumptions, std::vector<std::string>{"tip-2"});

@@ -2,7 +2,8 @@
 
 #include "calculate/length/length_sum.hpp"
 #include "unit/calculate/rig_builder.hpp"
-#include "units/quantity_text.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 #include <gtest/gtest.h>
 
@@ -59,10 +60,10 @@ TEST(PinToPin, AReadingIsTheMeanOfItsRunsLessTheOffset) {
   const PinToPin result = pin_to_pin(builder.rig, builder.rig.stays[0]);
   EXPECT_EQ(result.route, LengthRoute::reading);
   ASSERT_EQ(result.sum.terms.size(), 2u);
-  EXPECT_EQ(result.sum.terms[0].name, "mean of 3 runs");
-  EXPECT_EQ(result.sum.terms[0].how, "(3010.0 + 3013.0 + 3016.0) / 3 mm, spread 6 mm");
+  EXPECT_EQ(term_name(builder.rig, result.sum.terms[0]), "mean of 3 runs");
+  EXPECT_EQ(say(builder.rig, result.sum.terms[0].how), "(3010.0 + 3013.0 + 3016.0) / 3 mm, spread 6 mm");
   EXPECT_EQ(result.sum.terms[0].provenance.source_class, SourceClass::measured);
-  EXPECT_EQ(result.sum.terms[1].name, "hook offset");
+  EXPECT_EQ(term_name(builder.rig, result.sum.terms[1]), "hook offset");
   EXPECT_NEAR(result.sum.terms[1].amount.millimetres(), -35, 1e-9);
   EXPECT_NEAR(result.sum.known().millimetres(), 2978, 1e-9);
   ASSERT_EQ(result.other_routes.size(), 2u);
@@ -79,7 +80,7 @@ TEST(PinToPin, TheLastReadingWithRunsWins) {
   builder.rig.stays[0].readings = {reading({2990}), reading({2995}), mark_only};
   const PinToPin result = pin_to_pin(builder.rig, builder.rig.stays[0]);
   EXPECT_NEAR(result.sum.known().millimetres(), 2995, 1e-9);
-  EXPECT_EQ(result.sum.terms[0].name, "one run");
+  EXPECT_EQ(term_name(builder.rig, result.sum.terms[0]), "one run");
   ASSERT_EQ(result.other_routes.size(), 2u);
   EXPECT_EQ(result.other_routes[0].other, LengthRoute::reading);
   EXPECT_NEAR(result.other_routes[0].length.millimetres(), 2990, 1e-9);
@@ -108,7 +109,7 @@ TEST(PinToPin, IsXWhenOnlyAMarkExists) {
   EXPECT_EQ(result.route, LengthRoute::unknown);
   EXPECT_TRUE(result.sum.unknown);
   EXPECT_EQ(result.sum.unknown_source.note, "mark on the messenger: red whipping");
-  EXPECT_EQ(sum_text(result.sum), "X - 40 mm");
+  EXPECT_EQ(sum_text(builder.rig, result.sum), "X - 40 mm");
   EXPECT_TRUE(result.other_routes.empty());
 }
 
@@ -117,7 +118,7 @@ TEST(PinToPin, IsABareXWhenNothingExists) {
   builder.add(stay("spare", builder.add(rope("rope", mm(9))), {line()}));
   const PinToPin result = pin_to_pin(builder.rig, builder.rig.stays[0]);
   EXPECT_TRUE(result.sum.unknown);
-  EXPECT_EQ(sum_text(result.sum), "X");
+  EXPECT_EQ(sum_text(builder.rig, result.sum), "X");
 }
 
 } // namespace

@@ -1,4 +1,5 @@
 #include "unit/calculate/compiled_rig.hpp"
+#include "wording/say.hpp"
 
 #include <gtest/gtest.h>
 
@@ -39,10 +40,10 @@ TEST(ReadingCorrections, AWorkedExampleOfSurveying) {
                    "  temperature: 50 degF\n  spans: 100 ft, 100 ft, 36.48 ft\n  slope: 0 deg\n}\n"));
   ASSERT_TRUE(rig.derived);
   const LengthSum& sum = rig.derived->stays[0].pin_to_pin;
-  EXPECT_NEAR(feet(term_mm(sum, "tape standard")), 0.0175, 0.00005);
-  EXPECT_NEAR(feet(term_mm(sum, "tape temperature")), -0.0567, 0.0001);
-  EXPECT_NEAR(feet(term_mm(sum, "tape pull")), -0.0301, 0.00005);
-  EXPECT_NEAR(feet(term_mm(sum, "tape sag")), -0.1765, 0.00005);
+  EXPECT_NEAR(feet(term_mm(sum, TermKind::tape_standard)), 0.0175, 0.00005);
+  EXPECT_NEAR(feet(term_mm(sum, TermKind::tape_temperature)), -0.0567, 0.0001);
+  EXPECT_NEAR(feet(term_mm(sum, TermKind::tape_pull)), -0.0301, 0.00005);
+  EXPECT_NEAR(feet(term_mm(sum, TermKind::tape_sag)), -0.1765, 0.00005);
   EXPECT_NEAR(feet(sum.known().millimetres()), 436.234, 0.001);
   EXPECT_TRUE(rig.derived->stays[0].not_corrected.empty());
 }
@@ -55,7 +56,8 @@ TEST(ReadingCorrections, SagNeedsTheSlope) {
         tape + plain_stay +
         "reading of runner {\n  runs: 15 m\n  with: band\n  pull: 20 N\n  spans: 15 m\n" + slope + "}\n"));
     const DerivedStay& stay = rig.derived->stays[0];
-    return std::pair(stay.pin_to_pin.known().millimetres() - 15'000.0, stay.not_corrected);
+    return std::pair(stay.pin_to_pin.known().millimetres() - 15'000.0,
+                     say_each(*rig.rig, stay.not_corrected));
   };
   EXPECT_EQ(sag("").first, 0.0);
   EXPECT_EQ(sag("").second, std::vector<std::string>{"tape sag: slope of the reading is not stated"});
@@ -70,7 +72,7 @@ TEST(ReadingCorrections, WhatIsMissingIsSaid) {
       "  thermal: 11.5 ppm/K\n  true-length: 30.002 m\n}\n" +
       std::string(plain_stay) + "reading of runner {\n  runs: 12 m\n  with: band\n  spans: 12 m\n}\n"));
   ASSERT_TRUE(rig.derived);
-  const std::vector<std::string>& lacking = rig.derived->stays[0].not_corrected;
+  const std::vector<std::string> lacking = say_each(*rig.rig, rig.derived->stays[0].not_corrected);
   EXPECT_EQ(lacking, (std::vector<std::string>{"tape standard: nominal-length of band is not stated",
                                                "tape temperature: temperature of the reading is not stated",
                                                "tape pull: pull of the reading is not stated",
@@ -90,11 +92,17 @@ TEST(ReadingCorrections, AnOldStayStretchesToTheDockTension) {
       "  hoist-offset: 60 mm\n  offset: 35 mm\n}\n"));
   ASSERT_TRUE(rig.derived);
   const LengthSum& sum = rig.derived->stays[0].pin_to_pin;
-  EXPECT_NEAR(term_mm(sum, "stretch of the old stay"), 16.58, 0.005);
+  EXPECT_NEAR(term_mm(sum, TermKind::old_stretch), 16.58, 0.005);
   EXPECT_NEAR(sum.known().millimetres(), 12000.0 + 16.58 + 60.0 - 35.0, 0.005);
 }
 
-std::vector<LikelySlip> slips_of(const std::string& reading) {
+/// What each slip is said to be, and what it leaves unexplained.
+struct SaidSlip {
+  std::string words;
+  Length unexplained;
+};
+
+std::vector<SaidSlip> slips_of(const std::string& reading) {
   const Compilation rig = compiled(stay_of_rope(
       "points {\n  tang: (0, 0.1, 12) m mirrored\n  plate: (-0.6, 1.4, 1) m mirrored\n"
       "  plate-aft: (-0.66, 1.4, 1) m mirrored\n}\n"
@@ -102,7 +110,10 @@ std::vector<LikelySlip> slips_of(const std::string& reading) {
       "    line\n  }\n}\n" +
       reading));
   EXPECT_TRUE(found(rig, "routes-differ"));
-  return rig.derived->stays[0].other_routes.at(0).slips;
+  std::vector<SaidSlip> said;
+  for (const LikelySlip& slip : rig.derived->stays[0].other_routes.at(0).slips)
+    said.push_back({say(*rig.rig, slip.words), slip.unexplained});
+  return said;
 }
 
 // The path is 11 092.790 mm long: sqrt(0.6^2 + 1.3^2 + 11^2) m.

@@ -1,17 +1,17 @@
-#include "calculate/print_derived.hpp"
+#include "wording/print_lengths.hpp"
 
 #include "calculate/calculate.hpp"
 #include "unit/calculate/rig_builder.hpp"
 
 #include <gtest/gtest.h>
 
-namespace sheerpole::print_derived_test {
+namespace sheerpole::print_lengths_test {
 namespace {
 
 using namespace build;
 
 // Hand sums: 5000 - 80 - 330 = 4590; 4590 + 60 = 4650; (395 - 330) / 2.54 = 25.6 turns either way.
-TEST(PrintDerived, ShowsEverySumTermByTerm) {
+TEST(PrintLengths, ShowsEverySumTermByTerm) {
   RigBuilder builder;
   Part toggle = fixed("toggle-12", mm(80));
   toggle.lower = end("wire-socket", {{"inserted", mm(60)}});
@@ -44,7 +44,7 @@ TEST(PrintDerived, ShowsEverySumTermByTerm) {
             "turns; 46.5 mm of thread engaged, at least 12.7 mm\n");
 }
 
-TEST(PrintDerived, ShowsXWithItsMark) {
+TEST(PrintLengths, ShowsXWithItsMark) {
   RigBuilder builder;
   Stay made = stay("shroud", builder.add(rope("hmpe-9", mm(9))),
                    {line(), item(builder.add(fixed("link", mm(44))))});
@@ -59,4 +59,4 @@ TEST(PrintDerived, ShowsXWithItsMark) {
 }
 
 } // namespace
-} // namespace sheerpole::print_derived_test
+} // namespace sheerpole::print_lengths_test

@@ -1,9 +1,9 @@
-#include "calculate/print_derived.hpp"
+#include "wording/print_lengths.hpp"
 
-#include "calculate/adjust/take_up.hpp"
-#include "calculate/length/length_sum.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 #include <fmt/format.h>
 
@@ -56,7 +56,7 @@ private:
     end("above", piece.upper);
     end("below", piece.lower);
     for (const MissingInput& input : piece.missing)
-      line(2, "missing: " + input.what + "; " + input.mend);
+      line(2, "missing: " + say(rig_, input.what) + "; " + say(rig_, input.mend));
   }
 
   void end(std::string_view where, const PieceEnd& end) {
@@ -65,8 +65,8 @@ private:
     std::string text = fmt::format("end {}: {}", where, end.part);
     if (!end.splice.empty())
       text += ", splice " + end.splice;
-    if (!end.note.empty())
-      text += "; " + end.note;
+    for (const std::string& note : say_each(rig_, end.notes))
+      text += "; " + note;
     line(2, text);
   }
 
@@ -85,11 +85,12 @@ private:
   }
 
   void sum(int depth, const LengthSum& sum) {
-    line(depth, sum.name + " = " + sum_text(sum));
+    line(depth, std::string(sheerpole::name_of(sum.kind)) + " = " + sum_text(rig_, sum));
     for (const Term& term : sum.terms) {
-      std::string text = fmt::format("{:>12}  {}", format_millimetres(term.amount, 2), term.name);
+      std::string text =
+          fmt::format("{:>12}  {}", format_millimetres(term.amount, 2), term_name(rig_, term));
       if (!term.how.empty())
-        text += " = " + term.how;
+        text += " = " + say(rig_, term.how);
       text += fmt::format("  [{}", sheerpole::name_of(term.provenance.source_class));
       if (!term.provenance.note.empty())
         text += ": " + term.provenance.note;
