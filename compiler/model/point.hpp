@@ -47,8 +47,8 @@ constexpr auto fields_of(const Point*) {
       field("base", "", &Point::base, identity), field("side", "", &Point::side, identity),
       field("position", "", &Point::position, geometry),
       field("provenance", "", &Point::provenance, identity), field("twin", "", &Point::twin, identity),
-      field("overridden", "", &Point::overridden, identity), field("spar", "carries", &Point::spar, identity),
-      field("tolerance", "", &Point::tolerance, geometry),
+      field("overridden", "", &Point::overridden, identity),
+      field("spar", "carries", &Point::spar, identity), field("tolerance", "", &Point::tolerance, geometry),
       field("influences", "", &Point::influences, identity));
 }
 static_assert(all_members_are_listed<Point>());

@@ -195,8 +195,14 @@ private:
              (stop.passage == Passage::end ? "" : " " + std::string(name_of(stop.passage))));
   }
   void print(int depth, std::string_view label, const StackItem& item) {
-    line(depth, label, item.kind == StackItem::Kind::line ? "line" : rig_[item.part].name);
-    fields(item, depth + 1);
+    const bool is_line = item.kind == StackItem::Kind::line;
+    line(depth, label, is_line ? "line" : rig_[item.part].name);
+    visit_fields(item, [&](const auto& field, const auto& member) {
+      // What stands in the line above; of a line the part has no meaning, and one of a kind needs no count.
+      if (field.name == "kind" || field.name == "part" || (field.name == "count" && item.count == 1))
+        return;
+      print(depth + 1, field.property.empty() ? field.name : field.property, member);
+    });
   }
   void print(int depth, std::string_view label, const Reading& reading) {
     line(depth, label, reading.method.empty() ? "method not stated" : reading.method);

@@ -43,7 +43,7 @@ LIBRARIES = {
     "sha2.h": ["backend"],
     "Eigen/": ["calculate", "statics"],
     "coin/": ["calculate/cutting"],
-    "valijson/": ["backend/process/schema_check.cpp"],
+    "valijson/": ["backend/process/outside_json.cpp"],
     "cairo.h": ["driver/pdf"],
     "cairo-ft.h": ["driver/pdf"],
     "cairo-pdf.h": ["driver/pdf"],
