@@ -80,7 +80,8 @@ void add_bench(const CsvPiece& piece, const ListedPiece& listed, Table& table) {
 
 void add_rows(const CsvPiece& piece, const PieceSum& sum, Table& table) {
   if (sum.unknown) {
-    const Term x{.provenance = sum.unknown_source};
+    Term x;
+    x.provenance = sum.unknown_source;
     table.rows.push_back(piece.row("term", "X", format_tenths(Tenths{}), true, true, &x));
   }
   for (const SumSection& section : sum.sections) {
