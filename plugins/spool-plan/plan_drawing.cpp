@@ -1,4 +1,4 @@
-#include "plugins/spool-plan/plan_words.hpp"
+#include "plugins/spool-plan/spool_plan_backend.hpp"
 
 #include "backend/drawing/label_text.hpp"
 #include "backend/drawing/svg_writer.hpp"

@@ -2,7 +2,6 @@
 
 #include "backend/drawing/svg_writer.hpp"
 #include "backend/page/paper_files.hpp"
-#include "plugins/spool-plan/plan_words.hpp"
 
 #include <fmt/format.h>
 
@@ -11,6 +10,208 @@
 #include <utility>
 
 namespace sheerpole {
+
+namespace {
+
+std::vector<PieceNote> notes_of(const CheckedRig& checked) {
+  std::vector<PieceNote> notes;
+  for (const DerivedStay& stay : checked.derived().stays)
+    for (const Piece& piece : stay.pieces) {
+      const PieceSum sum = piece_sum(checked.rig(), stay, piece);
+      PieceNote note;
+      note.piece = piece.name;
+      note.complete = sum.body_complete && sum.cut_complete;
+      note.listed_cut = sum.cut().length();
+      for (const DraftReason& reason : checked.draft_reasons(piece))
+        note.draft_reasons.push_back(reason.reason);
+      notes.push_back(std::move(note));
+    }
+  return notes;
+}
+
+SpoolBoat boat_of(const FleetRig& rig) {
+  SpoolBoat boat;
+  boat.title = rig.checked->rig().boat.title;
+  boat.rig = &rig.checked->rig();
+  boat.derived = &rig.checked->derived();
+  boat.source_keys = rig.source_keys;
+  for (std::uint32_t i = 0; i < rig.checked->sources().size(); ++i)
+    boat.source_names.push_back(rig.checked->sources()[SourceId{i}].name());
+  boat.notes = notes_of(*rig.checked);
+  return boat;
+}
+
+/// How many boats before this one have its title.
+std::size_t earlier(const std::vector<SpoolBoat>& boats, std::size_t number) {
+  return static_cast<std::size_t>(
+      std::count_if(boats.begin(), boats.begin() + static_cast<std::ptrdiff_t>(number),
+                    [&](const SpoolBoat& boat) { return boat.title == boats[number].title; }));
+}
+
+bool shared(const std::vector<SpoolBoat>& boats, const std::string& title) {
+  return std::count_if(boats.begin(), boats.end(),
+                       [&](const SpoolBoat& boat) { return boat.title == title; }) > 1;
+}
+
+} // namespace
+
+FleetBoats fleet_boats(const BackendRequest& request) {
+  std::vector<FleetRig> rigs = request.fleet;
+  if (rigs.empty())
+    rigs.push_back({&request.checked, "", {}});
+  FleetBoats fleet;
+  for (const FleetRig& rig : rigs) {
+    fleet.boats.push_back(boat_of(rig));
+    if (fleet.boats.back().title.empty())
+      fleet.boats.back().title = rig.file.empty() ? "boat without a name" : rig.file;
+  }
+  std::vector<SpoolBoat> as_titled = fleet.boats;
+  for (std::size_t i = 0; i < rigs.size(); ++i)
+    if (shared(as_titled, as_titled[i].title) && !rigs[i].file.empty())
+      fleet.boats[i].title += " (" + rigs[i].file + ")";
+  as_titled = fleet.boats;
+  for (std::size_t i = 0; i < rigs.size(); ++i)
+    if (const std::size_t before = earlier(as_titled, i); before > 0)
+      fleet.boats[i].title += " " + std::to_string(before + 1);
+  fleet.titles = joined(fleet.boats, ", ", [](const SpoolBoat& boat) { return boat.title; });
+  return fleet;
+}
+
+std::string counted(std::int64_t count, const char* one, const char* several) {
+  return std::to_string(count) + " " + (count == 1 ? one : several);
+}
+
+std::string line_words(const LineOrder& line) {
+  std::string words(name_of(line.kind));
+  for (std::size_t i = 0; i < line.names.size(); ++i) {
+    words += (i == 0 ? " " : ", ") + line.names[i].name;
+    if (line.names.size() > 1) {
+      words += " (" + joined(line.names[i].boats, ", ") + ")";
+    }
+  }
+  return words + ", " + line.size.name;
+}
+
+std::string made_of(const LineOrder& line) {
+  return line.construction + led_by(", ", line.grade);
+}
+
+std::string stock_words(const LineOrder& line, const SpoolUse& use) {
+  const StockInHand& stock = line.stocks[use.stock];
+  std::string words = stock.name;
+  if (stock.pieces > 1)
+    words += fmt::format(" no. {} of {}", use.ordinal, stock.pieces);
+  words += fmt::format(", {} of {} mm", name_of(stock.sort), stock.length_mm);
+  if (!stock.batch.empty())
+    words += ", batch " + stock.batch;
+  return words;
+}
+
+std::string rest_words(const LineOrder& line, const SpoolUse& use) {
+  const StockInHand& stock = line.stocks[use.stock];
+  switch (use.fate) {
+  case RestFate::nothing:
+    return "nothing";
+  case RestFate::waste:
+    return fmt::format("{} mm are waste", use.rest_mm);
+  case RestFate::stays:
+  case RestFate::offcut:
+    break;
+  }
+  std::string words = fmt::format("{} mm ", use.rest_mm);
+  if (use.fate == RestFate::offcut)
+    words += "are kept as the offcut " + use.rest_name;
+  else
+    words += "stay on the " + std::string(name_of(stock.sort)) +
+             (use.rest_name == stock.name ? "" : ", which is " + use.rest_name + " from then on");
+  if (stock.kept_back_mm > 0)
+    words += fmt::format(", {} mm of them the spare that is kept back",
+                         std::min(stock.kept_back_mm, use.rest_mm));
+  return words;
+}
+
+std::string piece_words(const WantedPiece& piece) {
+  return piece.boat + ": " + piece.name;
+}
+
+std::string proof_words(const LinePlan& plan) {
+  const char* what = "";
+  const char* less = "";
+  switch (plan.measure) {
+  case SpoolMeasure::uncut:
+    what = "of pieces find no place in the stock";
+    less = "leaves";
+    break;
+  case SpoolMeasure::cut_off:
+    what = "are cut off spools and coils";
+    less = "cuts off";
+    break;
+  case SpoolMeasure::offcuts_begun:
+    what = "of offcuts are begun";
+    less = "begins";
+    break;
+  }
+  std::string words =
+      plan.proven
+          ? fmt::format("{} mm {}, and no plan {} less: proven", plan.counted_mm, what, less)
+          : fmt::format("{} mm {}; no plan {} less than {} mm: not proven, the search came to its limit",
+                        plan.counted_mm, what, less, plan.bound_mm);
+  const bool too_long =
+      std::any_of(plan.short_pieces.begin(), plan.short_pieces.end(), [](const ShortPiece& piece) {
+        return piece.reason == UncutReason::longer_than_every_stock;
+      });
+  return too_long ? words + ". It speaks of the pieces that are not longer than every stock" : words;
+}
+
+std::string cutting_words(const LineOrder& line) {
+  std::vector<std::string> greatest;
+  std::string words = fmt::format("kerf {} mm", line.kerf_mm.value);
+  if (!line.kerf_mm.stated)
+    words += " (not stated)";
+  if (line.least_offcut_mm.stated)
+    words += fmt::format("; a rest of {} mm or more is kept", line.least_offcut_mm.value);
+  else
+    words += "; every rest is kept (no least offcut is stated)";
+  if (line.spare.stated)
+    words += "; spare on each piece " + percent_text(line.spare.value);
+  else
+    words += "; no spare on the pieces";
+  if (line.kerf_mm.differs)
+    greatest.emplace_back("kerf");
+  if (line.least_offcut_mm.differs)
+    greatest.emplace_back("least offcut");
+  if (line.spare.differs)
+    greatest.emplace_back("spare");
+  for (std::size_t i = 0; i < greatest.size(); ++i)
+    words += (i == 0 ? "; the files state differently, and the greatest counts, of " : ", ") + greatest[i];
+  return words;
+}
+
+std::string to_buy_words(const LinePlan& plan) {
+  if (plan.short_pieces.empty())
+    return "";
+  std::int64_t longest = 0;
+  for (const ShortPiece& piece : plan.short_pieces)
+    longest = std::max(longest, plan.order.pieces[piece.piece].length_mm);
+  const auto count = static_cast<std::int64_t>(plan.short_pieces.size());
+  std::string words =
+      fmt::format("at least {} mm ({} m): {}", plan.to_buy_mm,
+                  format_fixed(Length::millimetres(static_cast<double>(plan.to_buy_mm)).metres(), 2),
+                  counted(count, "piece", "pieces"));
+  if (plan.order.kerf_mm.value > 0)
+    words += fmt::format(" with a kerf of {} mm{}", plan.order.kerf_mm.value, count == 1 ? "" : " each");
+  return words +
+         (count == 1 ? ", in one length"
+                     : fmt::format(". The longest is {} mm; no piece can be made of two lengths", longest));
+}
+
+bool any_draft(const SpoolPlan& plan) {
+  return std::any_of(plan.lines.begin(), plan.lines.end(), [](const LinePlan& line) {
+    return std::any_of(line.order.pieces.begin(), line.order.pieces.end(), [](const WantedPiece& piece) {
+      return piece.estimated || !piece.draft_reasons.empty();
+    });
+  });
+}
 
 BackendDescription SpoolPlanBackend::describe() const {
   return {.name = "spool-plan",

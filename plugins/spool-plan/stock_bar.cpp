@@ -2,7 +2,7 @@
 
 #include "backend/drawing/label_column.hpp"
 #include "backend/drawing/label_text.hpp"
-#include "plugins/spool-plan/plan_words.hpp"
+#include "plugins/spool-plan/spool_plan_backend.hpp"
 
 #include <fmt/format.h>
 

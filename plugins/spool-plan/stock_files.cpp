@@ -1,4 +1,4 @@
-#include "plugins/spool-plan/plan_words.hpp"
+#include "plugins/spool-plan/spool_plan_backend.hpp"
 
 #include "model/kind_words.hpp"
 
