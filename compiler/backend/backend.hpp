@@ -11,7 +11,6 @@
 #include "backend/text_page.hpp"
 #include "backend/turns.hpp"
 #include "base/code_point.hpp"
-#include "base/wrap_text.hpp"
 #include "calculate/spool_plan/spool_plan.hpp"
 #include "diagnostics/render.hpp"
 #include "results/checked_rig.hpp"

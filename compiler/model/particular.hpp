@@ -1,7 +1,7 @@
 #pragma once
 
 #include "model/sourced.hpp"
-#include "units/quantity.hpp"
+#include "units/dimension.hpp"
 
 #include <string>
 #include <string_view>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "units/quantity.hpp"
+#include "units/dimension.hpp"
 
 #include <string>
 

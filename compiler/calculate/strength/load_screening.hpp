@@ -2,7 +2,7 @@
 
 #include "calculate/strength/transverse_equilibrium.hpp"
 #include "model/rig.hpp"
-#include "units/quantity.hpp"
+#include "units/dimension.hpp"
 
 #include <optional>
 #include <string>
