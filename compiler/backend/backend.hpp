@@ -2,14 +2,12 @@
 
 // What a back end may use comes with the contract: it includes no room of the compiler by itself.
 #include "backend/drawing/drawing.hpp"
-#include "backend/json/json.hpp"
 #include "backend/page/paper.hpp"
-#include "backend/piece_sum.hpp"
-#include "backend/source_words.hpp"
+#include "backend/paper_words.hpp"
+#include "backend/printed_sums.hpp"
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
 #include "backend/text_page.hpp"
-#include "backend/turns.hpp"
 #include "base/code_point.hpp"
 #include "calculate/spool_plan/spool_plan.hpp"
 #include "diagnostics/render.hpp"

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include <charconv>
+#include <cstdlib>
 
 namespace sheerpole {
 
@@ -24,6 +25,32 @@ std::string format_tenths(Tenths tenths) {
 
 std::string format_signed(Tenths tenths) {
   return (tenths.count < 0 ? "" : "+") + format_tenths(tenths);
+}
+
+std::string format_tenths(Length length) {
+  return format_tenths(Tenths::of(length));
+}
+
+std::string format_signed(Length length) {
+  return format_signed(Tenths::of(length));
+}
+
+std::string with_x(bool unknown, std::int64_t amount, const std::string& size) {
+  if (!unknown)
+    return (amount < 0 ? "-" : "") + size;
+  if (amount == 0)
+    return "X";
+  return (amount < 0 ? "X - " : "X + ") + size;
+}
+
+std::string format_total(bool unknown, Tenths total) {
+  return with_x(unknown, total.count, format_tenths(Tenths{std::abs(total.count)}));
+}
+
+std::string format_turns(Length travel, const std::optional<Length>& travel_per_turn) {
+  if (!travel_per_turn || *travel_per_turn == Length{})
+    return {};
+  return format_fixed(travel / *travel_per_turn, 1);
 }
 
 } // namespace sheerpole

@@ -1,9 +1,11 @@
 #pragma once
 
+#include "calculate/derived.hpp"
 #include "units/length.hpp"
 
 #include <compare>
 #include <cstdint>
+#include <optional>
 #include <string>
 
 namespace sheerpole {
@@ -31,5 +33,20 @@ std::string format_tenths(Tenths tenths);
 
 /// The same with its sign, as a row of a sum: "+11641.7", "-16.0".
 std::string format_signed(Tenths tenths);
+
+/// The same of a length that is rounded here.
+std::string format_tenths(Length length);
+std::string format_signed(Length length);
+
+/// An amount that may have to be added to a length X that nobody has measured yet: "12.3", "-4.0"; with an
+/// unknown X "X", "X + 12.3", "X - 4.0". `size` is its text without a sign, `amount` says its sign.
+std::string with_x(bool unknown, std::int64_t amount, const std::string& size);
+
+/// "11641.7"; with an unknown length "X", "X + 12.3", "X - 4.0".
+std::string format_total(bool unknown, Tenths total);
+
+/// Turns of the adjuster's screw for this travel, rounded to 0.1: "11.8". Empty for an adjuster without a
+/// screw.
+std::string format_turns(Length travel, const std::optional<Length>& travel_per_turn);
 
 } // namespace sheerpole

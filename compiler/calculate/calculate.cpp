@@ -1,76 +1,15 @@
 #include "calculate/calculate.hpp"
 
-#include "calculate/account.hpp"
-#include "calculate/body.hpp"
-#include "calculate/chain_cut.hpp"
-#include "calculate/fit_stack.hpp"
-#include "calculate/joints/compare_joint.hpp"
-#include "calculate/likely_slip.hpp"
-#include "calculate/pin_to_pin.hpp"
-#include "calculate/replacement.hpp"
-#include "calculate/rope_cut.hpp"
-#include "calculate/sag.hpp"
-#include "calculate/state_position.hpp"
-#include "calculate/strength/load_screening.hpp"
-#include "calculate/strength/stay_chain.hpp"
-#include "calculate/take_up.hpp"
-#include "calculate/tension_estimates.hpp"
-#include "calculate/thermal_table.hpp"
+#include "calculate/joints/joint_comparison.hpp"
+#include "calculate/length/body.hpp"
+#include "calculate/length/pin_to_pin.hpp"
 #include "calculate/uncertainty/rig_uncertainty.hpp"
-#include "calculate/wire_cut.hpp"
 
 #include <utility>
 
 namespace sheerpole {
 
 namespace {
-
-std::vector<std::size_t> lines_of(const Stay& stay) {
-  std::vector<std::size_t> lines;
-  for (std::size_t i = 0; i < stay.stack.size(); ++i)
-    if (stay.stack[i].kind == StackItem::Kind::line)
-      lines.push_back(i);
-  return lines;
-}
-
-std::string piece_name(const Stay& stay, std::size_t number, std::size_t of) {
-  if (of == 1)
-    return stay.name;
-  return stay.name + " " + std::to_string(number) + " of " + std::to_string(of);
-}
-
-std::vector<Piece> pieces_of(const Rig& rig, StayId id, const LengthSum& pin_to_pin,
-                             const Hardware& hardware) {
-  const Stay& stay = rig[id];
-  const std::vector<std::size_t> lines = lines_of(stay);
-  std::vector<LengthSum> bodies = piece_bodies(stay, pin_to_pin, hardware);
-  std::vector<Piece> pieces;
-  for (std::size_t i = 0; i < lines.size(); ++i) {
-    Piece piece;
-    piece.name = piece_name(stay, i + 1, lines.size());
-    piece.stay = id;
-    piece.number = static_cast<int>(i + 1);
-    piece.of = static_cast<int>(lines.size());
-    piece.material = stay.stack[lines[i]].material.value_or(stay.material);
-    piece.body = std::move(bodies[i]);
-    if (!stay.stack[lines[i]].line_length)
-      piece.missing = hardware.missing;
-    switch (rig[piece.material].kind) {
-    case LineMaterial::Kind::rope:
-      rope_cut(rig, stay, lines[i], piece);
-      break;
-    case LineMaterial::Kind::wire:
-    case LineMaterial::Kind::rod:
-      wire_cut(rig, stay, lines[i], piece);
-      break;
-    case LineMaterial::Kind::chain:
-      chain_cut(rig, stay, lines[i], piece);
-      break;
-    }
-    pieces.push_back(std::move(piece));
-  }
-  return pieces;
-}
 
 /// Lengths, pieces and adjusters: what a trial of the uncertainty works out again and again.
 DerivedStay lengths_of(const Rig& rig, StayId id) {
@@ -102,7 +41,7 @@ Length cut_of(const Rig& rig, StayId id) {
     if (!rig[id].stack[lines[i]].line_length) {
       Length sum;
       for (const Term& term : stay.pieces[i].cut.terms)
-        if (!term.marked_off)
+        if (!term.marked_off())
           sum += term.amount;
       return sum;
     }
@@ -145,7 +84,7 @@ Derived calculate(const Rig& rig, unsigned threads) {
     add_behaviour(rig, stay);
   add_uncertainty(rig, cut_of, derived, threads);
   for (DerivedStay& stay : derived.stays)
-    stay.account = account(rig, stay);
+    stay.account = account(rig, rig[stay.stay], stay.pieces, stay.adjusters, stay.uncertainty);
   derived.positions = positions_of(rig);
   derived.load_screenings = load_screenings(rig);
   return derived;

@@ -1,6 +1,6 @@
 #include "calculate/facts.hpp"
 
-#include "calculate/computed_provenance.hpp"
+#include "calculate/length/length_sum.hpp"
 
 namespace sheerpole {
 

@@ -2,45 +2,53 @@
 
 #include "diagnostics/severity.hpp"
 
+#include <cstdint>
 #include <span>
 #include <string_view>
 #include <vector>
 
 namespace sheerpole {
 
+/// How a part of an example is written into its file.
+enum class ExampleManner : std::uint8_t {
+  plain,          ///< as it stands
+  in_one_line,    ///< repeated without line ends between
+  older_encoding, ///< one byte for each sign, ISO 8859-1, which is no UTF-8
+  folder,         ///< no file but a folder of this name
+  not_readable,   ///< a file that is there and that no one can read
+  program,        ///< a file that can be started
+};
+
+/// A part of a file of an example; several of one name are written one behind the other.
+///
+/// What is written more than once counts: `{n}` in the text is 1, 2, 3 and `{n + 1}` the next. When it
+/// stands in the name, each goes into a file of its own.
+struct ExamplePart {
+  std::string_view file; ///< "boat.rig"
+  std::string_view text;
+  ExampleManner manner = ExampleManner::plain;
+  std::uint32_t times = 1;
+};
+
+/// Whole files and a command that can be tried as they are.
+struct FindingExample {
+  std::string_view command; ///< "sheerpole check boat.rig"
+  std::span<const ExamplePart> parts;
+};
+
 /// One kind of finding: what it says and what `explain` prints of it. `{name}` in message and why is filled
-/// in.
+/// in. Each stands in a file of its own, findings/<subject>/<slug>.finding; see findings/README.md.
 struct CatalogueEntry {
   std::string_view slug;
   Severity severity;
   std::string_view message; ///< what was seen, with the amounts
   std::string_view why;     ///< why it matters on the boat; may be empty
   std::string_view cause;   ///< explain page: how it comes about, in a rigger's words
-  std::string_view example; ///< explain page: a piece of a rig file that provokes it
   std::string_view mend;    ///< explain page: what to do
+  FindingExample example;   ///< explain page: files and a command that provoke it
+  std::string_view says;    ///< all that the command says of the example, but for the sums at the end
+  FindingExample mended;    ///< the example after doing what `mend` says; it has the finding no more
 };
-
-/// One table for each thing that findings are about, each in a file of its own.
-std::span<const CatalogueEntry> source_findings();
-std::span<const CatalogueEntry> spelling_findings(); // numbers, texts, signs and names, word by word
-std::span<const CatalogueEntry> syntax_findings();   // how the words stand together
-std::span<const CatalogueEntry> file_findings();
-std::span<const CatalogueEntry> name_findings();
-std::span<const CatalogueEntry> value_findings();
-std::span<const CatalogueEntry> structure_findings();
-std::span<const CatalogueEntry> stack_findings();
-std::span<const CatalogueEntry> path_findings();
-std::span<const CatalogueEntry> rig_findings();
-std::span<const CatalogueEntry> joint_findings();
-std::span<const CatalogueEntry> securing_findings();
-std::span<const CatalogueEntry> adjuster_findings();
-std::span<const CatalogueEntry> splice_findings();
-std::span<const CatalogueEntry> geometry_findings();
-std::span<const CatalogueEntry> strength_findings();
-std::span<const CatalogueEntry> evidence_findings();
-std::span<const CatalogueEntry> overlay_findings();
-std::span<const CatalogueEntry> record_findings();
-std::span<const CatalogueEntry> outside_findings();
 
 /// The findings about one subject.
 struct FindingTable {
@@ -48,8 +56,8 @@ struct FindingTable {
   std::span<const CatalogueEntry> entries;
 };
 
-/// All tables, in the order of the phases.
-std::vector<FindingTable> finding_tables();
+/// All tables, in the order of the phases. The build writes them from the files in findings/.
+std::span<const FindingTable> finding_tables();
 
 /// All entries, table by table.
 std::vector<const CatalogueEntry*> all_entries();

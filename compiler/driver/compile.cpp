@@ -1,13 +1,14 @@
 #include "driver/compile.hpp"
 
+#include "calculate/bench/restate_for_shop.hpp"
 #include "calculate/calculate.hpp"
-#include "calculate/restate_for_shop.hpp"
 #include "diagnostics/sink.hpp"
 #include "elaborate/elaborate.hpp"
 #include "names/read_files.hpp"
 #include "names/resolve.hpp"
 #include "names/what_if.hpp"
 #include "rules/check.hpp"
+#include "rules/check_table.hpp"
 
 #include <filesystem>
 #include <utility>
@@ -77,8 +78,9 @@ void run(Compilation& compilation, const std::string& path, FileReader& reader,
   Derived derived = calculate(rig, options.threads);
   compilation.results = check(rig, derived, sink);
   compilation.derived = derived;
-  compilation.checked = CheckedRig::make(named_from_rig_folder(*compilation.sources, path), std::move(rig),
-                                         std::move(derived), sink.sorted(), compilation.results);
+  compilation.checked =
+      CheckedRig::make(named_from_rig_folder(*compilation.sources, path), std::move(rig),
+                       std::move(derived), sink.sorted(), compilation.results, limit_uses());
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 
 #include "diagnostics/catalogue.hpp"
 
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -10,8 +11,8 @@ namespace sheerpole {
 /// One part of the page of a finding.
 struct FindingSection {
   std::string_view heading;
-  std::string_view body;
-  bool is_rig_text = false; ///< lines of a rig file, not words to be wrapped
+  std::string body;
+  bool is_verbatim = false; ///< lines as they stand in a file or on the screen, not words to be wrapped
 };
 
 /// What is told of a finding, in order, for the terminal and for the pages of docs alike.

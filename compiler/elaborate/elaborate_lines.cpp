@@ -18,7 +18,7 @@ void add_material(Elaboration& elaboration, const ResolvedDeclaration& declarati
   material.kind = kind_of(declaration.kind->name);
   material.name = owner;
   material.title = declaration.syntax->title ? declaration.syntax->title->text : "";
-  material.construction = elaboration.text(declaration, "construction");
+  material.construction = read_construction(elaboration.text(declaration, "construction"));
   material.grade = elaboration.text(declaration, "grade");
   material.place = elaboration.place_of(declaration);
   material.particulars =

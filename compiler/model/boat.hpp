@@ -1,5 +1,6 @@
 #pragma once
 
+#include "model/field.hpp"
 #include "model/particular.hpp"
 #include "model/sourced.hpp"
 #include "units/length.hpp"
@@ -17,5 +18,15 @@ struct Boat {
   std::optional<Sourced<Length>> pair_tolerance; ///< port and starboard within this are one cut
   std::string report_date = {};                  ///< ISO 8601; may be empty
 };
+
+constexpr auto fields_of(const Boat*) {
+  using enum FieldRole;
+  return std::tuple(field("title", "", &Boat::title, identity),
+                    field("sister_of", "", &Boat::sister_of, identity),
+                    field("particulars", "", &Boat::particulars, evidence),
+                    field("pair_tolerance", "", &Boat::pair_tolerance, geometry),
+                    field("report_date", "", &Boat::report_date, evidence));
+}
+static_assert(all_members_are_listed<Boat>());
 
 } // namespace sheerpole

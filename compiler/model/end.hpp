@@ -1,5 +1,6 @@
 #pragma once
 
+#include "model/field.hpp"
 #include "model/sourced.hpp"
 #include "units/length.hpp"
 
@@ -16,6 +17,14 @@ struct EndDimension {
   std::string text; ///< the named size or word as written, for dimensions that are names: "5/8 in", "1x19"
 };
 
+constexpr auto fields_of(const EndDimension*) {
+  using enum FieldRole;
+  return std::tuple(field("name", "", &EndDimension::name, identity),
+                    field("text", "", &EndDimension::text, geometry),
+                    field("length", "", &EndDimension::length, geometry));
+}
+static_assert(all_members_are_listed<EndDimension>());
+
 /// One end of a part: its type and what is known of it.
 struct End {
   std::string type; ///< jaw, eye, stud, socket, rope-seat, hook, wire-socket, holes; empty when not stated
@@ -30,5 +39,13 @@ struct End {
     return nullptr;
   }
 };
+
+constexpr auto fields_of(const End*) {
+  using enum FieldRole;
+  return std::tuple(field("type", "", &End::type, geometry),
+                    field("dimensions", "", &End::dimensions, geometry),
+                    field("place", "", &End::place, identity));
+}
+static_assert(all_members_are_listed<End>());
 
 } // namespace sheerpole

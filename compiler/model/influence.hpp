@@ -1,5 +1,6 @@
 #pragma once
 
+#include "model/field.hpp"
 #include "model/ids.hpp"
 #include "source/span.hpp"
 #include "units/dimension.hpp"
@@ -17,6 +18,15 @@ struct StatedBound {
   Dimension dimension; ///< a difference of temperatures for a temperature
   Span place;          ///< the `± …`
 };
+
+constexpr auto fields_of(const StatedBound*) {
+  using enum FieldRole;
+  return std::tuple(field("name", "", &StatedBound::name, identity),
+                    field("bound", "", &StatedBound::bound, geometry),
+                    field("dimension", "", &StatedBound::dimension, identity),
+                    field("place", "", &StatedBound::place, identity));
+}
+static_assert(all_members_are_listed<StatedBound>());
 
 /// How a value follows one stated bound: by how much it moves, in its own coherent SI unit, when that input
 /// is off by its whole bound upwards. Linear in the bound; what is stated once moves together.

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "model/construction.hpp"
+#include "model/field.hpp"
 #include "model/ids.hpp"
 #include "model/particular.hpp"
 #include "model/sourced.hpp"
@@ -20,14 +22,29 @@ struct LineMaterial {
   Kind kind = Kind::rope;
   std::string name;
   std::string title;
-  std::string construction; ///< `12-strand HMPE heat-set`, `1x19`
-  std::string grade;        ///< `316 stainless`; may be empty
+  Construction construction; ///< `12-strand HMPE heat-set`, `1x19`
+  std::string grade;         ///< `316 stainless`; may be empty
   NamedSize size;
   Sourced<Length> diameter;
   std::optional<Sourced<Force>> break_load;
   std::vector<Particular> particulars = {}; ///< the rest of what is stated
   Span place;
 };
+
+constexpr auto fields_of(const LineMaterial*) {
+  using enum FieldRole;
+  return std::tuple(field("name", "", &LineMaterial::name, identity),
+                    field("title", "", &LineMaterial::title, identity),
+                    field("kind", "", &LineMaterial::kind, identity),
+                    field("construction", "construction", &LineMaterial::construction, geometry),
+                    field("grade", "grade", &LineMaterial::grade, evidence),
+                    field("size", "size", &LineMaterial::size, geometry),
+                    field("diameter", "diameter", &LineMaterial::diameter, geometry),
+                    field("break_load", "break-load", &LineMaterial::break_load, evidence),
+                    field("particulars", "", &LineMaterial::particulars, geometry),
+                    field("place", "", &LineMaterial::place, identity));
+}
+static_assert(all_members_are_listed<LineMaterial>());
 
 constexpr std::string_view name_of(LineMaterial::Kind kind) {
   switch (kind) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/end.hpp"
+#include "model/field.hpp"
 #include "model/ids.hpp"
 #include "model/particular.hpp"
 #include "model/sourced.hpp"
@@ -9,6 +10,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace sheerpole {
@@ -19,6 +21,14 @@ struct Screw {
   bool pair = true; ///< a right- and a left-handed thread that work together: one turn moves two pitches
   Provenance provenance;
 };
+
+constexpr auto fields_of(const Screw*) {
+  using enum FieldRole;
+  return std::tuple(field("thread", "", &Screw::thread, geometry),
+                    field("pair", "screw", &Screw::pair, geometry),
+                    field("provenance", "", &Screw::provenance, identity));
+}
+static_assert(all_members_are_listed<Screw>());
 
 /// A piece of hardware as the parts library describes it; a stack may use it many times.
 struct Part {
@@ -50,5 +60,35 @@ struct Part {
     return upper.type == type ? &upper : lower.type == type ? &lower : nullptr;
   }
 };
+
+constexpr std::string_view name_of(Part::Role role) {
+  switch (role) {
+  case Part::Role::boat_fitting:
+    return "boat fitting";
+  case Part::Role::fixed:
+    return "fixed";
+  case Part::Role::worn:
+    return "worn";
+  case Part::Role::adjuster:
+    return "adjuster";
+  }
+  return "fixed";
+}
+
+constexpr auto fields_of(const Part*) {
+  using enum FieldRole;
+  return std::tuple(
+      field("kind", "", &Part::kind, identity), field("name", "", &Part::name, identity),
+      field("title", "", &Part::title, identity), field("role", "", &Part::role, identity),
+      field("length", "length", &Part::length, geometry),
+      field("shortest", "shortest", &Part::shortest, geometry),
+      field("longest", "longest", &Part::longest, geometry), field("step", "step", &Part::step, geometry),
+      field("screw", "thread", &Part::screw, geometry),
+      field("engaged_at_longest", "engaged-at-longest", &Part::engaged_at_longest, geometry),
+      field("wrap", "wrap", &Part::wrap, geometry), field("upper", "upper", &Part::upper, geometry),
+      field("lower", "lower", &Part::lower, geometry),
+      field("particulars", "", &Part::particulars, geometry), field("place", "", &Part::place, identity));
+}
+static_assert(all_members_are_listed<Part>());
 
 } // namespace sheerpole

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "model/field.hpp"
 #include "model/sourced.hpp"
 #include "units/dimension.hpp"
 
@@ -17,6 +18,15 @@ struct Particular {
   std::vector<Sourced<Quantity>> values = {}; ///< of a list of quantities: each
   std::vector<std::string> names = {};        ///< of a name or a list of names: each, with its side
 };
+
+constexpr auto fields_of(const Particular*) {
+  using enum FieldRole;
+  return std::tuple(
+      field("name", "", &Particular::name, identity), field("text", "", &Particular::text, geometry),
+      field("value", "", &Particular::value, geometry), field("values", "", &Particular::values, geometry),
+      field("names", "", &Particular::names, geometry));
+}
+static_assert(all_members_are_listed<Particular>());
 
 /// The fact of this name; null when it is not stated.
 inline const Particular* find_fact(const std::vector<Particular>& facts, std::string_view name) {

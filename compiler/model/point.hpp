@@ -1,5 +1,6 @@
 #pragma once
 
+#include "model/field.hpp"
 #include "model/ids.hpp"
 #include "model/influence.hpp"
 #include "model/provenance.hpp"
@@ -17,6 +18,13 @@ struct Vector3 {
   Length x, y, z;
 };
 
+constexpr auto fields_of(const Vector3*) {
+  using enum FieldRole;
+  return std::tuple(field("x", "", &Vector3::x, geometry), field("y", "", &Vector3::y, geometry),
+                    field("z", "", &Vector3::z, geometry));
+}
+static_assert(all_members_are_listed<Vector3>());
+
 /// A named point. A mirrored declaration makes two, one a side, that know each other.
 struct Point {
   std::string name;  ///< `plate-a.port`; a point on the centreline or of one side only has no suffix
@@ -31,5 +39,18 @@ struct Point {
   std::optional<Length> tolerance = {};      ///< of each coordinate, plus or minus, as stated
   std::array<Influences, 3> influences = {}; ///< of x, y and z in boat axes
 };
+
+constexpr auto fields_of(const Point*) {
+  using enum FieldRole;
+  return std::tuple(
+      field("name", "", &Point::name, identity), field("title", "", &Point::title, identity),
+      field("base", "", &Point::base, identity), field("side", "", &Point::side, identity),
+      field("position", "", &Point::position, geometry),
+      field("provenance", "", &Point::provenance, identity), field("twin", "", &Point::twin, identity),
+      field("overridden", "", &Point::overridden, identity),
+      field("spar", "carries", &Point::spar, identity), field("tolerance", "", &Point::tolerance, geometry),
+      field("influences", "", &Point::influences, identity));
+}
+static_assert(all_members_are_listed<Point>());
 
 } // namespace sheerpole

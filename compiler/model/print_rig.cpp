@@ -1,218 +1,233 @@
 #include "model/print_rig.hpp"
 
-#include "model/print_records.hpp"
 #include "model/print_sourced.hpp"
 #include "units/format_length.hpp"
 
+#include <array>
 #include <optional>
+#include <type_traits>
 
 namespace sheerpole {
 
-namespace {
+namespace rig_printing {
 
+/// Meets every field of every thing of a rig, by their tables: what is stated is printed, whatever it is. A
+/// type of member that is not known here does not compile.
 class RigPrinter {
 public:
   explicit RigPrinter(const Rig& rig) : rig_(rig) {}
 
   std::string run() {
-    boat();
-    for (const Spar& one : rig_.spars)
-      spar(one);
-    for (const Point& one : rig_.points)
-      point(one);
-    for (const Spreader& one : rig_.spreaders)
-      head("spreader " + titled(one.name, one.title),
-           rig_[one.root].name + " to " + rig_[one.tip].name + (one.hold.empty() ? "" : ", " + one.hold));
-    for (const LineMaterial& one : rig_.materials)
-      material(one);
-    for (const Splice& one : rig_.splices)
-      splice(one);
-    for (const Part& one : rig_.parts)
-      part(one);
-    for (const Stay& one : rig_.stays)
-      stay(one);
-    text_ += print_records(rig_);
+    visit_fields(rig_, [this](const auto& field, const auto& member) { things(field.name, member); });
     return std::move(text_);
   }
 
 private:
-  void head(const std::string& name, const std::string& rest = "") {
-    text_ += name + (rest.empty() ? "" : ": " + rest) + "\n";
+  // What a thing is called in its first line.
+  std::string head(const Boat& boat) const { return "boat: " + boat.title; }
+  std::string head(const Spar& spar) const { return "spar " + titled(spar.name, spar.title); }
+  std::string head(const Point& point) const { return "point " + titled(point.name, point.title); }
+  std::string head(const Spreader& one) const { return "spreader " + titled(one.name, one.title); }
+  std::string head(const LineMaterial& line) const {
+    return std::string(name_of(line.kind)) + " " + titled(line.name, line.title);
   }
-  void fact(std::string_view indent, std::string_view name, const std::string& value) {
+  std::string head(const Splice& splice) const { return "splice " + titled(splice.name, splice.title); }
+  std::string head(const Part& part) const { return part.kind + " " + titled(part.name, part.title); }
+  std::string head(const Stay& stay) const { return "stay " + titled(stay.name, stay.title); }
+  std::string head(const State& state) const { return "state " + titled(state.name, state.title); }
+  std::string head(const Record& record) const {
+    return record.kind + " " + titled(record.name, record.title) +
+           (record.of.empty() ? "" : " of " + record.of);
+  }
+  std::string head(const UserRule& rule) const { return "rule " + titled(rule.name, rule.title); }
+  std::string head(const Waiver& waiver) const {
+    return "waive " + waiver.slug + (waiver.stay.empty() ? "" : " of " + waiver.stay);
+  }
+  std::string head(const Expectation& one) const {
+    return "expect " + names(one.stays) + " " + one.quantity;
+  }
+  std::string head(const Inspection& one) const { return "finding of " + names(one.stays); }
+  std::string head(const Difference& one) const {
+    return "difference by " + one.origin + ": " + one.property + " of " + one.subject;
+  }
+  std::string head(const StatedBound& bound) const { return "bound of " + bound.name; }
+
+  // The members of the rig.
+  template <class Thing>
+  void things(std::string_view, const std::vector<Thing>& all) {
+    for (const Thing& one : all)
+      things({}, one);
+  }
+  template <HasFields Thing>
+  void things(std::string_view, const Thing& thing) {
+    text_ += head(thing) + "\n";
+    fields(thing, 1);
+  }
+  void things(std::string_view, const Limits& limits) {
+    for (const StatedLimit& limit : limits.stated())
+      text_ += "limit " + std::string(row_of(limit.limit).name) + ": " + limits.text(limit.limit) + " " +
+               print_provenance(limit.provenance) + "\n";
+  }
+
+  template <HasFields Thing>
+  void fields(const Thing& thing, int depth) {
+    visit_fields(thing, [this, depth](const auto& field, const auto& member) {
+      if (field.name == "name" || field.name == "title") // stands in the head
+        return;
+      std::string label(field.property.empty() ? field.name : field.property);
+      for (char& c : label)
+        if (c == '_')
+          c = '-';
+      print(depth, label, member);
+    });
+  }
+
+  void line(int depth, std::string_view label, const std::string& value) {
     if (value.empty())
       return;
-    text_ += indent;
-    text_ += name;
+    text_.append(2 * static_cast<std::size_t>(depth), ' ');
+    text_ += label;
     text_ += ": " + value + "\n";
   }
+
+  // Each type of member.
+  void print(int depth, std::string_view label, const std::string& text) { line(depth, label, text); }
+  void print(int depth, std::string_view label, std::string_view text) {
+    line(depth, label, std::string(text));
+  }
+  void print(int depth, std::string_view label, bool yes) { line(depth, label, yes ? "yes" : ""); }
+  void print(int depth, std::string_view label, int count) { line(depth, label, std::to_string(count)); }
+  void print(int depth, std::string_view label, double number) {
+    line(depth, label, format_number(number));
+  }
+  void print(int depth, std::string_view label, Length length) {
+    line(depth, label, print_millimetres(length));
+  }
+  void print(int depth, std::string_view label, const Vector3& place) {
+    line(depth, label,
+         "(" + print_millimetres(place.x) + ", " + print_millimetres(place.y) + ", " +
+             print_millimetres(place.z) + ")");
+  }
+  void print(int depth, std::string_view label, const Provenance& provenance) {
+    line(depth, label, print_provenance(provenance));
+  }
+  void print(int depth, std::string_view label, const NamedSize& size) { line(depth, label, size.name); }
+  void print(int depth, std::string_view label, const Construction& made) { line(depth, label, made.text); }
+  void print(int depth, std::string_view label, const Thread& thread) {
+    line(depth, label,
+         thread.designation + ", diameter " + print_millimetres(thread.diameter) + ", pitch " +
+             print_millimetres(thread.pitch));
+  }
   template <class Value>
-  void number(std::string_view indent, std::string_view name, const std::optional<Sourced<Value>>& value) {
+  void print(int depth, std::string_view label, const Sourced<Value>& value) {
+    text_ += print_line(std::string(2 * static_cast<std::size_t>(depth), ' '), label, value);
+  }
+  void print(int depth, std::string_view label, Side side) {
+    line(depth, label, std::string(name_of(side)));
+  }
+  void print(int depth, std::string_view label, LineMaterial::Kind kind) {
+    line(depth, label, std::string(name_of(kind)));
+  }
+  void print(int depth, std::string_view label, Part::Role role) {
+    line(depth, label, std::string(name_of(role)));
+  }
+  void print(int depth, std::string_view label, Passage passage) {
+    line(depth, label, std::string(name_of(passage)));
+  }
+  void print(int depth, std::string_view label, StackItem::Kind kind) {
+    line(depth, label, kind == StackItem::Kind::line ? "line" : "part");
+  }
+  void print(int depth, std::string_view label, PointId id) { line(depth, label, rig_[id].name); }
+  void print(int depth, std::string_view label, MaterialId id) { line(depth, label, rig_[id].name); }
+  void print(int depth, std::string_view label, SpliceId id) { line(depth, label, rig_[id].name); }
+  void print(int depth, std::string_view label, PartId id) { line(depth, label, rig_[id].name); }
+  void print(int depth, std::string_view label, StayId id) { line(depth, label, rig_[id].name); }
+  void print(int, std::string_view, const Span&) {}       // where it stands is for messages
+  void print(int, std::string_view, const Influences&) {} // the bounds themselves are printed
+  void print(int, std::string_view, const std::array<Influences, 3>&) {}
+  void print(int, std::string_view, Dimension) {}
+  void print(int depth, std::string_view label, const std::array<std::array<double, 3>, 3>& axes) {
+    for (const auto& axis : axes)
+      line(depth, label,
+           "(" + format_fixed(axis[0], 6) + ", " + format_fixed(axis[1], 6) + ", " +
+               format_fixed(axis[2], 6) + ")");
+  }
+  template <class Value>
+  void print(int depth, std::string_view label, const std::optional<Value>& value) {
     if (value)
-      text_ += print_line(indent, name, *value);
+      print(depth, label, *value);
   }
-  void measure(std::string_view name, const std::optional<Sourced<RopeMeasure>>& value) {
-    if (!value)
-      return;
-    const auto show = [](const RopeMeasure& measure) {
-      return measure.in_diameters ? format_number(measure.amount) + " d"
-                                  : print_millimetres(Length::metres(measure.amount));
-    };
-    fact("  ", name,
-         show(value->value) + (value->tolerance ? " +- " + show(*value->tolerance) : "") + " " +
-             print_provenance(value->provenance));
+  void print(int depth, std::string_view, const std::vector<Particular>& facts) {
+    for (const Particular& fact : facts)
+      line(depth, fact.name, fact.text + " " + print_provenance(fact.value.provenance));
   }
-
-  void boat() {
-    head("boat", rig_.boat.title);
-    if (!rig_.boat.sister_of.empty())
-      fact("  ", "sister ship of", rig_.boat.sister_of);
-    particulars(rig_.boat.particulars);
-  }
-
-  void particulars(const std::vector<Particular>& all) {
-    for (const Particular& particular : all)
-      fact("  ", particular.name, particular.text + " " + print_provenance(particular.value.provenance));
-  }
-
-  void spar(const Spar& spar) {
-    head("spar " + titled(spar.name, spar.title), spar.sort);
-    fact("  ", "heel",
-         "(" + print_millimetres(spar.heel.x) + ", " + print_millimetres(spar.heel.y) + ", " +
-             print_millimetres(spar.heel.z) + ") " + print_provenance(spar.provenance));
-    constexpr std::string_view names[] = {"forward", "starboard", "along"};
-    for (std::size_t i = 0; i < 3; ++i)
-      fact("  ", names[i],
-           "(" + format_fixed(spar.axes[i][0], 6) + ", " + format_fixed(spar.axes[i][1], 6) + ", " +
-               format_fixed(spar.axes[i][2], 6) + ")");
-    particulars(spar.particulars);
-  }
-
-  void point(const Point& point) {
-    const auto& [x, y, z] = point.position;
-    head("point " + titled(point.name, point.title),
-         "(" + print_millimetres(x) + ", " + print_millimetres(y) + ", " + print_millimetres(z) + ") " +
-             print_provenance(point.provenance));
-    if (point.twin)
-      fact("  ", "twin", rig_[*point.twin].name);
-    if (!point.spar.empty())
-      fact("  ", "on", point.spar);
-    if (point.overridden)
-      fact("  ", "this side", "stated apart");
-  }
-
-  void material(const LineMaterial& material) {
-    head(std::string(name_of(material.kind)) + " " + titled(material.name, material.title));
-    fact("  ", "construction", material.construction);
-    fact("  ", "grade", material.grade);
-    fact("  ", "size", material.size.name);
-    text_ += print_line("  ", "diameter", material.diameter);
-    number("  ", "break-load", material.break_load);
-    particulars(material.particulars);
-  }
-
-  void splice(const Splice& splice) {
-    head("splice " + titled(splice.name, splice.title));
-    measure("bury", splice.bury);
-    measure("eye-allowance", splice.eye_allowance);
-    measure("tail-to-trim", splice.tail_to_trim);
-    number("  ", "contraction", splice.contraction);
-    number("  ", "recovered", splice.recovered);
-    fact("  ", "taper", splice.taper);
-    particulars(splice.particulars);
-  }
-
-  void part(const Part& part) {
-    head(part.kind + " " + titled(part.name, part.title));
-    number("  ", "length", part.length);
-    number("  ", "shortest", part.shortest);
-    number("  ", "longest", part.longest);
-    number("  ", "step", part.step);
-    if (part.screw)
-      fact("  ", "screw",
-           std::string(part.screw->pair ? "pair" : "single") + " " + part.screw->thread.designation +
-               ", diameter " + print_millimetres(part.screw->thread.diameter) + ", pitch " +
-               print_millimetres(part.screw->thread.pitch) + " " +
-               print_provenance(part.screw->provenance));
-    number("  ", "engaged-at-longest", part.engaged_at_longest);
-    number("  ", "wrap", part.wrap);
-    end("upper", part.upper);
-    end("lower", part.lower);
-    particulars(part.particulars);
-  }
-
-  void end(std::string_view name, const End& end) {
-    fact("  ", name, end.type);
-    for (const EndDimension& dimension : end.dimensions) {
+  void print(int depth, std::string_view, const std::vector<EndDimension>& dimensions) {
+    for (const EndDimension& dimension : dimensions) {
       // A word or a count has no length of its own.
       if (dimension.length.value.si() == 0.0 && dimension.length.provenance.written.empty())
-        fact("    ", dimension.name, dimension.text);
+        line(depth, dimension.name, dimension.text);
       else
-        text_ += print_line("    ", dimension.name, dimension.length);
+        print(depth, dimension.name, dimension.length);
     }
   }
-
-  void stay(const Stay& stay) {
-    head("stay " + titled(stay.name, stay.title));
-    fact("  ", "side", std::string(name_of(stay.side)));
-    fact("  ", "line", rig_[stay.material].name);
-    if (stay.apart)
-      fact("  ", "this side", "stated apart");
-    for (const std::string& duty : stay.duties)
-      fact("  ", "duty", duty);
-    particulars(stay.particulars);
-    std::string path;
-    for (const PathStop& stop : stay.path) {
-      path += (path.empty() ? "" : " > ") + rig_[stop.point].name;
-      path += stop.passage == Passage::free ? " free" : stop.passage == Passage::clamped ? " clamped" : "";
-    }
-    fact("  ", "path", path);
-    number("  ", "pin-to-pin", stay.stated_pin_to_pin);
-    for (const Reading& one : stay.readings)
-      reading(one);
-    fact("  ", "stack", "from aloft to deck");
-    for (const StackItem& one : stay.stack)
-      item(one);
+  template <class Value>
+  void print(int depth, std::string_view label, const std::vector<Value>& values) {
+    for (const Value& value : values)
+      print(depth, label, value);
+  }
+  void print(int depth, std::string_view label, const std::vector<std::size_t>& places) {
+    for (const std::size_t place : places)
+      line(depth, label, std::to_string(place));
+  }
+  void print(int depth, std::string_view label, const Screw& screw) {
+    line(depth, label, screw.thread.designation + " " + print_provenance(screw.provenance));
+    fields(screw, depth + 1);
+  }
+  void print(int depth, std::string_view label, const End& end) {
+    if (!end.stated())
+      return;
+    line(depth, label, end.type);
+    print(depth + 1, {}, end.dimensions);
+  }
+  void print(int depth, std::string_view label, const PathStop& stop) {
+    line(depth, label,
+         rig_[stop.point].name +
+             (stop.passage == Passage::end ? "" : " " + std::string(name_of(stop.passage))));
+  }
+  void print(int depth, std::string_view label, const StackItem& item) {
+    const bool is_line = item.kind == StackItem::Kind::line;
+    line(depth, label, is_line ? "line" : rig_[item.part].name);
+    visit_fields(item, [&](const auto& field, const auto& member) {
+      // What stands in the line above; of a line the part has no meaning, and one of a kind needs no count.
+      if (field.name == "kind" || field.name == "part" || (field.name == "count" && item.count == 1))
+        return;
+      print(depth + 1, field.property.empty() ? field.name : field.property, member);
+    });
+  }
+  void print(int depth, std::string_view label, const Reading& reading) {
+    line(depth, label, reading.method.empty() ? "method not stated" : reading.method);
+    fields(reading, depth + 1);
+  }
+  void print(int depth, std::string_view label, const StatePosition& position) {
+    line(depth, label, rig_[position.stay].name);
+    fields(position, depth + 1);
   }
 
-  void reading(const Reading& reading) {
-    fact("  ", "reading", reading.method.empty() ? "method not stated" : reading.method);
-    for (const Sourced<Length>& run : reading.runs)
-      text_ += print_line("    ", "run", run);
-    number("    ", "offset", reading.offset);
-    fact("    ", "mark", reading.mark);
-    fact("    ", "date", reading.date);
-    fact("    ", "by", reading.by);
-    fact("    ", "note", reading.note);
-  }
-
-  void item(const StackItem& item) {
-    std::string name = item.kind == StackItem::Kind::line ? "line" : rig_[item.part].name;
-    if (item.count != 1)
-      name = std::to_string(item.count) + " x " + name;
-    text_ += "    " + name + "\n";
-    number("      ", "length", item.line_length);
-    number("      ", "set", item.set_length);
-    number("      ", "open", item.open);
-    if (item.material)
-      fact("      ", "material", rig_[*item.material].name);
-    if (item.hole)
-      fact("      ", "hole", std::to_string(*item.hole));
-    if (item.passes)
-      fact("      ", "passes", std::to_string(*item.passes));
-    if (item.splice)
-      fact("      ", "splice", rig_[*item.splice].name);
-    number("      ", "spare-bury", item.spare_bury);
+  std::string names(const std::vector<StayId>& ids) const {
+    std::string result;
+    for (const StayId id : ids)
+      result += (result.empty() ? "" : ", ") + rig_[id].name;
+    return result;
   }
 
   const Rig& rig_;
   std::string text_;
 };
 
-} // namespace
+} // namespace rig_printing
 
 std::string print_rig(const Rig& rig) {
-  return RigPrinter(rig).run();
+  return rig_printing::RigPrinter(rig).run();
 }
 
 } // namespace sheerpole

@@ -57,4 +57,27 @@ std::string print_line(std::string_view indent, std::string_view name, const Sou
               number.tolerance ? format_number(*number.tolerance) : "", number.provenance);
 }
 
+std::string print_line(std::string_view indent, std::string_view name,
+                       const Sourced<RopeMeasure>& measure) {
+  const auto show = [](const RopeMeasure& one) {
+    return one.in_diameters ? format_number(one.amount) + " d"
+                            : print_millimetres(Length::metres(one.amount));
+  };
+  return line(indent, name, show(measure.value), measure.tolerance ? show(*measure.tolerance) : "",
+              measure.provenance);
+}
+
+std::string print_line(std::string_view indent, std::string_view name, const Sourced<Quantity>& quantity) {
+  if (quantity.value.dimension == dimension::length) {
+    Sourced<Length> length{Length::from_si(quantity.value.si), quantity.provenance, std::nullopt};
+    if (quantity.tolerance)
+      length.tolerance = Length::from_si(quantity.tolerance->si);
+    return print_line(indent, name, length);
+  }
+  Sourced<double> number{quantity.value.si, quantity.provenance, std::nullopt};
+  if (quantity.tolerance)
+    number.tolerance = quantity.tolerance->si;
+  return print_line(indent, name, number);
+}
+
 } // namespace sheerpole

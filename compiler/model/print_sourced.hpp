@@ -2,8 +2,10 @@
 
 #include "model/provenance.hpp"
 #include "model/sourced.hpp"
+#include "model/splice.hpp"
 #include "units/force.hpp"
 #include "units/length.hpp"
+#include "units/dimension.hpp"
 
 #include <string>
 #include <string_view>
@@ -22,6 +24,11 @@ std::string print_line(std::string_view indent, std::string_view name, const Sou
 std::string print_line(std::string_view indent, std::string_view name, const Sourced<Force>& force);
 /// One line, a plain number: `0.08`.
 std::string print_line(std::string_view indent, std::string_view name, const Sourced<double>& number);
+
+/// One line, a length or diameters of the rope: `72 d`.
+std::string print_line(std::string_view indent, std::string_view name, const Sourced<RopeMeasure>& measure);
+/// One line, millimetres for a length, else the coherent SI unit.
+std::string print_line(std::string_view indent, std::string_view name, const Sourced<Quantity>& quantity);
 
 /// Millimetres with three decimals: finer than anything that is cut, coarse enough to be the same
 /// everywhere.

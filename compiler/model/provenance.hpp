@@ -1,5 +1,6 @@
 #pragma once
 
+#include "model/field.hpp"
 #include "source/span.hpp"
 
 #include <optional>
@@ -25,5 +26,15 @@ struct Provenance {
   /// Names of the assumed values that a computed number rests on. For an assumed number itself: one entry.
   std::vector<std::string> assumptions;
 };
+
+constexpr auto fields_of(const Provenance*) {
+  using enum FieldRole;
+  return std::tuple(field("source_class", "", &Provenance::source_class, evidence),
+                    field("note", "", &Provenance::note, evidence),
+                    field("written", "", &Provenance::written, evidence),
+                    field("place", "", &Provenance::place, identity),
+                    field("assumptions", "", &Provenance::assumptions, evidence));
+}
+static_assert(all_members_are_listed<Provenance>());
 
 } // namespace sheerpole

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "model/field.hpp"
 #include "model/line_material.hpp"
 #include "model/particular.hpp"
 #include "model/sourced.hpp"
@@ -28,5 +29,21 @@ struct Reading {
   std::string note;  ///< may be empty
   Span place;
 };
+
+constexpr auto fields_of(const Reading*) {
+  using enum FieldRole;
+  return std::tuple(
+      field("method", "method", &Reading::method, geometry),
+      field("runs", "runs", &Reading::runs, geometry),
+      field("offset", "offset", &Reading::offset, geometry),
+      field("hoist_offset", "hoist-offset", &Reading::hoist_offset, geometry),
+      field("tape", "with", &Reading::tape, geometry),
+      field("old_line", "old-line", &Reading::old_line, geometry),
+      field("particulars", "", &Reading::particulars, geometry),
+      field("shift", "", &Reading::shift, identity), field("mark", "mark", &Reading::mark, geometry),
+      field("date", "date", &Reading::date, evidence), field("by", "by", &Reading::by, evidence),
+      field("note", "note", &Reading::note, for_record), field("place", "", &Reading::place, identity));
+}
+static_assert(all_members_are_listed<Reading>());
 
 } // namespace sheerpole

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "model/field.hpp"
 #include "model/limits.hpp"
 #include "model/particular.hpp"
 #include "model/stay.hpp"
@@ -22,6 +23,16 @@ struct Record {
   Span place;
 };
 
+constexpr auto fields_of(const Record*) {
+  using enum FieldRole;
+  return std::tuple(field("kind", "", &Record::kind, identity), field("name", "", &Record::name, identity),
+                    field("title", "", &Record::title, identity), field("of", "", &Record::of, identity),
+                    field("stays", "", &Record::stays, identity),
+                    field("facts", "", &Record::facts, geometry),
+                    field("place", "", &Record::place, identity));
+}
+static_assert(all_members_are_listed<Record>());
+
 /// How one stay stands in a state.
 struct StatePosition {
   StayId stay;
@@ -32,6 +43,17 @@ struct StatePosition {
   Span place;
 };
 
+constexpr auto fields_of(const StatePosition*) {
+  using enum FieldRole;
+  return std::tuple(field("stay", "", &StatePosition::stay, identity),
+                    field("items", "", &StatePosition::items, identity),
+                    field("as_set", "", &StatePosition::as_set, geometry),
+                    field("stowed_at", "stowed-at", &StatePosition::stowed_at, evidence),
+                    field("note", "note", &StatePosition::note, for_record),
+                    field("place", "", &StatePosition::place, identity));
+}
+static_assert(all_members_are_listed<StatePosition>());
+
 /// A named position of the rig.
 struct State {
   std::string name;
@@ -40,6 +62,15 @@ struct State {
   std::vector<StatePosition> positions;
   Span place;
 };
+
+constexpr auto fields_of(const State*) {
+  using enum FieldRole;
+  return std::tuple(field("name", "", &State::name, identity), field("title", "", &State::title, identity),
+                    field("note", "note", &State::note, for_record),
+                    field("positions", "", &State::positions, geometry),
+                    field("place", "", &State::place, identity));
+}
+static_assert(all_members_are_listed<State>());
 
 /// An owner's or a loft's own check, on one quantity of the stays or on one property of what is in the rig.
 struct UserRule {
@@ -64,6 +95,27 @@ struct UserRule {
   Span place;
 };
 
+constexpr auto fields_of(const UserRule*) {
+  using enum FieldRole;
+  return std::tuple(
+      field("name", "", &UserRule::name, identity), field("title", "", &UserRule::title, identity),
+      field("looks_at", "looks-at", &UserRule::looks_at, evidence),
+      field("sort", "sort", &UserRule::sort, evidence), field("kinds", "", &UserRule::kinds, identity),
+      field("quantity", "quantity", &UserRule::quantity, evidence),
+      field("property", "property", &UserRule::property, evidence),
+      field("at_least", "at-least", &UserRule::at_least, evidence),
+      field("at_most", "at-most", &UserRule::at_most, evidence), field("is", "is", &UserRule::is, evidence),
+      field("is_not", "is-not", &UserRule::is_not, evidence),
+      field("to_be_stated", "stated", &UserRule::to_be_stated, evidence),
+      field("stays", "stays", &UserRule::stays, evidence),
+      field("severity", "severity", &UserRule::severity, evidence),
+      field("message", "message", &UserRule::message, evidence),
+      field("why", "why", &UserRule::why, evidence), field("mend", "mend", &UserRule::mend, evidence),
+      field("active", "active", &UserRule::active, evidence),
+      field("place", "", &UserRule::place, identity));
+}
+static_assert(all_members_are_listed<UserRule>());
+
 /// A finding that is left standing.
 struct Waiver {
   std::string slug;
@@ -74,6 +126,15 @@ struct Waiver {
   Span place;
 };
 
+constexpr auto fields_of(const Waiver*) {
+  using enum FieldRole;
+  return std::tuple(
+      field("slug", "", &Waiver::slug, identity), field("stay", "", &Waiver::stay, identity),
+      field("reason", "reason", &Waiver::reason, evidence), field("by", "by", &Waiver::by, evidence),
+      field("until", "until", &Waiver::until, evidence), field("place", "", &Waiver::place, identity));
+}
+static_assert(all_members_are_listed<Waiver>());
+
 /// What a calculated value should come out as.
 struct Expectation {
   std::vector<StayId> stays; ///< one a side
@@ -81,6 +142,15 @@ struct Expectation {
   Sourced<Length> value;     ///< has a tolerance
   Span place;
 };
+
+constexpr auto fields_of(const Expectation*) {
+  using enum FieldRole;
+  return std::tuple(field("stays", "", &Expectation::stays, identity),
+                    field("quantity", "", &Expectation::quantity, identity),
+                    field("value", "", &Expectation::value, evidence),
+                    field("place", "", &Expectation::place, identity));
+}
+static_assert(all_members_are_listed<Expectation>());
 
 /// One entry of the inspection log.
 struct Inspection {
@@ -93,6 +163,18 @@ struct Inspection {
   Span place;
 };
 
+constexpr auto fields_of(const Inspection*) {
+  using enum FieldRole;
+  return std::tuple(field("stays", "", &Inspection::stays, identity),
+                    field("between", "between", &Inspection::between, evidence),
+                    field("date", "date", &Inspection::date, evidence),
+                    field("by", "by", &Inspection::by, evidence),
+                    field("condition", "condition", &Inspection::condition, evidence),
+                    field("note", "note", &Inspection::note, for_record),
+                    field("place", "", &Inspection::place, identity));
+}
+static_assert(all_members_are_listed<Inspection>());
+
 /// One value that is stated over another: by a layer, a sister ship, the command line.
 struct Difference {
   std::string origin;   ///< `layer fitted`, `sister ship`, `command line`
@@ -102,5 +184,15 @@ struct Difference {
   std::string is;       ///< as written, with its source; of a block what stands in it
   Span place;
 };
+
+constexpr auto fields_of(const Difference*) {
+  using enum FieldRole;
+  return std::tuple(
+      field("origin", "", &Difference::origin, identity),
+      field("subject", "", &Difference::subject, identity),
+      field("property", "", &Difference::property, identity), field("was", "", &Difference::was, evidence),
+      field("is", "", &Difference::is, evidence), field("place", "", &Difference::place, identity));
+}
+static_assert(all_members_are_listed<Difference>());
 
 } // namespace sheerpole

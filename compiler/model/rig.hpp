@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/boat.hpp"
+#include "model/field.hpp"
 #include "model/line_material.hpp"
 #include "model/part.hpp"
 #include "model/point.hpp"
@@ -42,5 +43,21 @@ struct Rig {
   const Part& operator[](PartId id) const { return parts[id.index()]; }
   const Stay& operator[](StayId id) const { return stays[id.index()]; }
 };
+
+constexpr auto fields_of(const Rig*) {
+  using enum FieldRole;
+  return std::tuple(
+      field("boat", "", &Rig::boat, geometry), field("spars", "", &Rig::spars, geometry),
+      field("points", "", &Rig::points, geometry), field("spreaders", "", &Rig::spreaders, geometry),
+      field("materials", "", &Rig::materials, geometry), field("splices", "", &Rig::splices, geometry),
+      field("parts", "", &Rig::parts, geometry), field("stays", "", &Rig::stays, geometry),
+      field("states", "", &Rig::states, geometry), field("records", "", &Rig::records, geometry),
+      field("limits", "", &Rig::limits, geometry), field("rules", "", &Rig::rules, geometry),
+      field("waivers", "", &Rig::waivers, geometry),
+      field("expectations", "", &Rig::expectations, geometry),
+      field("inspections", "", &Rig::inspections, geometry),
+      field("differences", "", &Rig::differences, identity), field("bounds", "", &Rig::bounds, identity));
+}
+static_assert(all_members_are_listed<Rig>());
 
 } // namespace sheerpole

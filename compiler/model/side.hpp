@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <string_view>
 
 namespace sheerpole {
@@ -18,5 +19,8 @@ constexpr std::string_view name_of(Side side) {
   }
   return "centre";
 }
+
+/// Which end of a line or a part: that towards the masthead, or that towards the deck.
+enum class WhichEnd : std::uint8_t { upper, lower };
 
 } // namespace sheerpole

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "model/field.hpp"
 #include "model/particular.hpp"
 #include "model/point.hpp"
 #include "source/span.hpp"
@@ -22,5 +23,15 @@ struct Spar {
   std::vector<Particular> particulars = {};
   Span place;
 };
+
+constexpr auto fields_of(const Spar*) {
+  using enum FieldRole;
+  return std::tuple(
+      field("name", "", &Spar::name, identity), field("title", "", &Spar::title, identity),
+      field("sort", "sort", &Spar::sort, geometry), field("heel", "heel", &Spar::heel, geometry),
+      field("axes", "axis", &Spar::axes, geometry), field("provenance", "", &Spar::provenance, identity),
+      field("particulars", "", &Spar::particulars, geometry), field("place", "", &Spar::place, identity));
+}
+static_assert(all_members_are_listed<Spar>());
 
 } // namespace sheerpole

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "model/field.hpp"
 #include "model/ids.hpp"
 #include "model/particular.hpp"
 #include "model/sourced.hpp"
@@ -20,6 +21,13 @@ struct RopeMeasure {
   }
 };
 
+constexpr auto fields_of(const RopeMeasure*) {
+  using enum FieldRole;
+  return std::tuple(field("amount", "", &RopeMeasure::amount, geometry),
+                    field("in_diameters", "", &RopeMeasure::in_diameters, geometry));
+}
+static_assert(all_members_are_listed<RopeMeasure>());
+
 /// How an end of a rope is made. What is not stated stays empty and makes the cut a draft.
 struct Splice {
   std::string name;
@@ -34,5 +42,20 @@ struct Splice {
   std::vector<Particular> particulars = {};   ///< the rest of what is stated
   Span place;
 };
+
+constexpr auto fields_of(const Splice*) {
+  using enum FieldRole;
+  return std::tuple(field("name", "", &Splice::name, identity),
+                    field("title", "", &Splice::title, identity),
+                    field("bury", "bury", &Splice::bury, geometry),
+                    field("eye_allowance", "eye-allowance", &Splice::eye_allowance, geometry),
+                    field("tail_to_trim", "tail-to-trim", &Splice::tail_to_trim, geometry),
+                    field("contraction", "contraction", &Splice::contraction, geometry),
+                    field("recovered", "recovered", &Splice::recovered, geometry),
+                    field("taper", "taper", &Splice::taper, evidence),
+                    field("particulars", "", &Splice::particulars, geometry),
+                    field("place", "", &Splice::place, identity));
+}
+static_assert(all_members_are_listed<Splice>());
 
 } // namespace sheerpole

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "model/field.hpp"
 #include "model/ids.hpp"
 #include "model/line_material.hpp"
 #include "model/part.hpp"
@@ -10,6 +11,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace sheerpole {
@@ -17,11 +19,31 @@ namespace sheerpole {
 /// How the line goes through a point of its path.
 enum class Passage { end, free, clamped };
 
+constexpr std::string_view name_of(Passage passage) {
+  switch (passage) {
+  case Passage::end:
+    return "end";
+  case Passage::free:
+    return "free";
+  case Passage::clamped:
+    return "clamped";
+  }
+  return "end";
+}
+
 struct PathStop {
   PointId point;
   Passage passage = Passage::end; ///< `end` at the first and last stop
   Span place;
 };
+
+constexpr auto fields_of(const PathStop*) {
+  using enum FieldRole;
+  return std::tuple(field("point", "", &PathStop::point, geometry),
+                    field("passage", "", &PathStop::passage, geometry),
+                    field("place", "", &PathStop::place, identity));
+}
+static_assert(all_members_are_listed<PathStop>());
 
 /// One line of the stack, from aloft to deck.
 struct StackItem {
@@ -39,6 +61,23 @@ struct StackItem {
   std::optional<int> hole = std::nullopt;            ///< hole-adjuster: the hole it is pinned in, from 1
   Span place;
 };
+
+constexpr auto fields_of(const StackItem*) {
+  using enum FieldRole;
+  return std::tuple(field("kind", "", &StackItem::kind, identity),
+                    field("part", "", &StackItem::part, geometry),
+                    field("count", "", &StackItem::count, geometry),
+                    field("line_length", "length", &StackItem::line_length, geometry),
+                    field("set_length", "length", &StackItem::set_length, geometry),
+                    field("open", "open", &StackItem::open, geometry),
+                    field("material", "material", &StackItem::material, geometry),
+                    field("hole", "hole", &StackItem::hole, geometry),
+                    field("passes", "passes", &StackItem::passes, geometry),
+                    field("splice", "splice", &StackItem::splice, geometry),
+                    field("spare_bury", "spare-bury", &StackItem::spare_bury, geometry),
+                    field("place", "", &StackItem::place, identity));
+}
+static_assert(all_members_are_listed<StackItem>());
 
 /// One line of load from end to end, on one side of the boat.
 struct Stay {
@@ -59,5 +98,21 @@ struct Stay {
   Span place;                                        ///< its name in the declaration
   Span stack_place;                                  ///< the word `stack`
 };
+
+constexpr auto fields_of(const Stay*) {
+  using enum FieldRole;
+  return std::tuple(
+      field("name", "", &Stay::name, identity), field("title", "", &Stay::title, identity),
+      field("base", "", &Stay::base, identity), field("side", "sides", &Stay::side, identity),
+      field("material", "line", &Stay::material, geometry),
+      field("replaces", "", &Stay::replaces, evidence), field("apart", "", &Stay::apart, identity),
+      field("duties", "duty", &Stay::duties, evidence),
+      field("particulars", "", &Stay::particulars, geometry), field("path", "path", &Stay::path, geometry),
+      field("stated_pin_to_pin", "pin-to-pin", &Stay::stated_pin_to_pin, geometry),
+      field("readings", "", &Stay::readings, geometry), field("stack", "", &Stay::stack, geometry),
+      field("trials", "", &Stay::trials, identity), field("place", "", &Stay::place, identity),
+      field("stack_place", "", &Stay::stack_place, identity));
+}
+static_assert(all_members_are_listed<Stay>());
 
 } // namespace sheerpole

@@ -1,5 +1,9 @@
 #include "results/checked_rig.hpp"
 
+#include "wording/draft_phrases.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
+
 #include <algorithm>
 #include <utility>
 
@@ -23,22 +27,23 @@ void add_once(std::vector<DraftReason>& reasons, DraftReason reason) {
     reasons.push_back(std::move(reason));
 }
 
-void add_assumptions(const Piece& piece, const Provenance& provenance, const std::string& name,
-                     std::vector<DraftReason>& reasons) {
+void add_assumptions(const Rig& rig, const Piece& piece, const Provenance& provenance,
+                     const std::string& name, std::vector<DraftReason>& reasons) {
   for (const std::string& assumption : assumptions_of(provenance, name))
-    add_once(reasons, {piece.name, assumption + " is assumed", "measure it, or name who gave the number"});
+    add_once(reasons, {piece.name, say(rig, {DraftPhrase::is_assumed, {Words{assumption}}}),
+                       said(DraftPhrase::measure_it)});
 }
 
-std::vector<DraftReason> reasons_of(const Piece& piece) {
+std::vector<DraftReason> reasons_of(const Rig& rig, const Piece& piece) {
   std::vector<DraftReason> reasons;
   for (const MissingInput& missing : piece.missing)
-    add_once(reasons, {piece.name, missing.what + " is missing", missing.mend});
+    add_once(reasons, {piece.name, say(rig, {DraftPhrase::is_missing, {Remarks{{missing.what}}}}), say(rig, missing.mend)});
   // The body's own terms first: the cut holds the body as one term, with all that it rests on.
   for (const LengthSum* sum : {&piece.body, &piece.cut}) {
     if (sum->unknown)
-      add_assumptions(piece, sum->unknown_source, "the length X", reasons);
+      add_assumptions(rig, piece, sum->unknown_source, said(DraftPhrase::the_length_x), reasons);
     for (const Term& term : sum->terms)
-      add_assumptions(piece, term.provenance, term.name, reasons);
+      add_assumptions(rig, piece, term.provenance, term_name(rig, term), reasons);
   }
   return reasons;
 }
@@ -47,7 +52,8 @@ std::vector<DraftReason> reasons_of(const Piece& piece) {
 
 std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sources, Rig rig,
                                            Derived derived, std::vector<Diagnostic> findings,
-                                           std::vector<CheckResult> results) {
+                                           std::vector<CheckResult> results,
+                                           std::vector<LimitUse> limit_uses) {
   const auto is_error = [](const Diagnostic& finding) { return finding.severity == Severity::error; };
   if (std::any_of(findings.begin(), findings.end(), is_error))
     return std::nullopt;
@@ -57,12 +63,14 @@ std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sour
   checked.derived_ = std::move(derived);
   checked.findings_ = std::move(findings);
   checked.results_ = std::move(results);
+  checked.limit_uses_ = std::move(limit_uses);
   for (const DerivedStay& stay : checked.derived_.stays)
     for (const Piece& piece : stay.pieces) {
       for (const std::string& trial : checked.rig_[stay.stay].trials)
-        checked.draft_reasons_.push_back({piece.name, trial + " is set on the command line",
-                                          "write it into the file when it is to stay"});
-      for (DraftReason& reason : reasons_of(piece))
+        checked.draft_reasons_.push_back(
+            {piece.name, say(checked.rig_, {DraftPhrase::set_on_command_line, {Words{trial}}}),
+             said(DraftPhrase::write_it_down)});
+      for (DraftReason& reason : reasons_of(checked.rig_, piece))
         checked.draft_reasons_.push_back(std::move(reason));
     }
   return checked;

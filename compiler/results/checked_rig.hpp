@@ -3,6 +3,7 @@
 #include "calculate/derived.hpp"
 #include "diagnostics/check_result.hpp"
 #include "diagnostics/diagnostic.hpp"
+#include "limits/limit.hpp"
 #include "source/source_set.hpp"
 
 #include <memory>
@@ -25,7 +26,8 @@ public:
   /// Empty when `findings` holds an error.
   static std::optional<CheckedRig> make(std::shared_ptr<const SourceSet> sources, Rig rig, Derived derived,
                                         std::vector<Diagnostic> findings,
-                                        std::vector<CheckResult> results = {});
+                                        std::vector<CheckResult> results = {},
+                                        std::vector<LimitUse> limit_uses = {});
 
   const SourceSet& sources() const { return *sources_; }
   const Rig& rig() const { return rig_; }
@@ -34,6 +36,9 @@ public:
 
   /// What every check came to about every thing, check by check.
   const std::vector<CheckResult>& results() const { return results_; }
+
+  /// Which check goes by which threshold, in the order of the thresholds.
+  const std::vector<LimitUse>& limit_uses() const { return limit_uses_; }
 
   /// Empty: nothing here is a draft.
   const std::vector<DraftReason>& draft_reasons() const { return draft_reasons_; }
@@ -47,6 +52,7 @@ private:
   Derived derived_;
   std::vector<Diagnostic> findings_;
   std::vector<CheckResult> results_;
+  std::vector<LimitUse> limit_uses_;
   std::vector<DraftReason> draft_reasons_;
 };
 

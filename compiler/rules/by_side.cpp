@@ -36,9 +36,6 @@ const DerivedStay* other_side(const Rig& rig, const Derived& derived, const Deri
   return found == derived.stays.end() ? nullptr : &*found;
 }
 
-namespace {
-
-/// Hands on what is said of one side alone.
 void hand_on(const StayReport& from, const std::string& subject, CheckReport& report) {
   for (const Diagnostic& finding : from.found())
     report.find(finding);
@@ -47,6 +44,14 @@ void hand_on(const StayReport& from, const std::string& subject, CheckReport& re
   for (const std::string& words : from.unchecked())
     report.not_checked(subject, words);
 }
+
+bool alike(const StayReport& a, const StayReport& b) {
+  return a.passed() == b.passed() && a.unchecked() == b.unchecked() &&
+         std::equal(a.found().begin(), a.found().end(), b.found().begin(), b.found().end(),
+                    [](const Diagnostic& x, const Diagnostic& y) { return alike(x, y); });
+}
+
+namespace {
 
 bool has(const std::vector<std::string>& all, const std::string& one) {
   return std::find(all.begin(), all.end(), one) != all.end();
@@ -64,9 +69,9 @@ public:
 
   void look_at(const DerivedStay& first, const DerivedStay& second) {
     const std::string& base = rig_[first.stay].base;
-    StayReport of_first;
+    StayReport of_first(rig_);
     look_(first, base, of_first);
-    StayReport of_second;
+    StayReport of_second(rig_);
     look_(second, base, of_second);
     hand_on_texts(first, second, of_first, of_second);
     hand_on_findings(first, of_first, of_second, true);
@@ -104,7 +109,7 @@ private:
     for (const Diagnostic& finding : mine.found())
       shared.push_back(has(other.found(), finding));
     const bool some_alone = std::find(shared.begin(), shared.end(), false) != shared.end();
-    StayReport own;
+    StayReport own(rig_);
     if (some_alone)
       look_(stay, rig_[stay.stay].name, own);
     for (std::size_t i = 0; i < shared.size(); ++i)
@@ -126,7 +131,7 @@ void look_at_stays(const Rig& rig, const Derived& derived, CheckReport& report, 
   for (const DerivedStay& stay : derived.stays) {
     const DerivedStay* twin = other_side(rig, derived, stay);
     if (twin == nullptr) {
-      StayReport alone;
+      StayReport alone(rig);
       look(stay, rig[stay.stay].name, alone);
       hand_on(alone, rig[stay.stay].name, report);
     } else if (stay.stay.index() < twin->stay.index()) {

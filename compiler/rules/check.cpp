@@ -1,22 +1,24 @@
 #include "rules/check.hpp"
 
-#include "model/limit_use.hpp"
 #include "rules/check_table.hpp"
-#include "rules/user_rules.hpp"
-#include "rules/waivers.hpp"
+#include "rules/user/user_rules.hpp"
+#include "wording/checks/any_check_phrases.hpp"
 
 #include <optional>
+#include <set>
+#include <string>
+#include <utility>
 
 namespace sheerpole {
 
 namespace {
 
 /// Why none of the thresholds of a check has a value; nothing when one has, or when it needs none.
-std::optional<std::string> without_limits(const Limits& limits, std::string_view slug) {
+std::optional<Remark> without_limits(const Limits& limits, LimitSet needed) {
   std::string off;
   std::string not_stated;
   for (const LimitRow& row : all_limits()) {
-    if (!uses(row, slug))
+    if (!needed.contains(row.limit))
       continue;
     if (limits.value(row.limit))
       return std::nullopt;
@@ -24,9 +26,9 @@ std::optional<std::string> without_limits(const Limits& limits, std::string_view
     names += (names.empty() ? "" : ", ") + std::string(row.name);
   }
   if (!off.empty())
-    return off + " is switched off in `limits`";
+    return Remark(AnyCheckPhrase::switched_off, {Words{off}});
   if (!not_stated.empty())
-    return "no limit of the owner's is stated: " + not_stated;
+    return Remark(AnyCheckPhrase::none_stated, {Words{not_stated}});
   return std::nullopt;
 }
 
@@ -35,9 +37,76 @@ void say_switched_off(const Limits& limits, DiagnosticSink& sink) {
   for (const StatedLimit& stated : limits.stated())
     if (!stated.value)
       sink.report(diagnose("limit-switched-off", {{"limit", std::string(row_of(stated.limit).name)},
-                                                  {"checks", std::string(row_of(stated.limit).checks)}})
+                                                  {"checks", checks_of(stated.limit)}})
                       .at(stated.place)
                       .about(std::string(row_of(stated.limit).name)));
+}
+
+/// Whether the waiver speaks of what the finding is about: the stay, one side of it, or a piece of it.
+bool speaks_of(const Waiver& waiver, const std::string& subject) {
+  if (waiver.stay.empty() || waiver.stay == subject)
+    return true;
+  const std::string& stay = waiver.stay;
+  return subject.starts_with(stay) && (subject[stay.size()] == '.' || subject[stay.size()] == ' ');
+}
+
+/// ISO 8601 days are in order as texts.
+bool is_over(const Waiver& waiver, const std::string& today) {
+  return !today.empty() && waiver.until < today;
+}
+
+std::string words_of(const Rig& rig, const Waiver& waiver) {
+  return say(rig,
+             {AnyCheckPhrase::waived_until, {Words{waiver.until}, Words{waiver.by}, Words{waiver.reason}}});
+}
+
+/// A result is waived when its finding is.
+void mark_waived(const DiagnosticSink& sink, std::vector<CheckResult>& results) {
+  std::set<std::pair<std::string, std::string>> waived;
+  for (const Diagnostic& finding : sink.all())
+    if (!finding.waived.empty())
+      waived.emplace(finding.slug, finding.message);
+  if (waived.empty())
+    return;
+  for (CheckResult& result : results)
+    if (result.outcome == CheckOutcome::finding && waived.contains({result.check, result.words}))
+      result.outcome = CheckOutcome::waived;
+}
+
+/// Marks the findings that are waived, and their results. Errors are not waived; a waiver that is over by
+/// the boat's report date, or that speaks of no finding, is said. Comes last.
+void apply_waivers(const Rig& rig, DiagnosticSink& sink, std::vector<CheckResult>& results) {
+  for (const Waiver& waiver : rig.waivers) {
+    bool used = false;
+    bool error = false;
+    const bool over = is_over(waiver, rig.boat.report_date);
+    sink.change([&](Diagnostic& finding) {
+      if (finding.slug != waiver.slug || !speaks_of(waiver, finding.subject))
+        return;
+      used = true;
+      error = error || finding.severity == Severity::error;
+      if (finding.severity == Severity::error)
+        return;
+      if (over)
+        finding.message =
+            say(rig, {AnyCheckPhrase::was_waived, {Words{finding.message}, Words{words_of(rig, waiver)}}});
+      else
+        finding.waived = words_of(rig, waiver);
+      finding.others.push_back(
+          {waiver.place, said(over ? AnyCheckPhrase::waiver_over : AnyCheckPhrase::the_waiver)});
+    });
+    if (!used)
+      sink.report(diagnose("waiver-without-finding",
+                           {{"slug", waiver.slug},
+                            {"stay", waiver.stay.empty() ? said(AnyCheckPhrase::this_rig) : waiver.stay}})
+                      .at(waiver.place));
+    if (error)
+      sink.report(diagnose("error-not-waived", {{"slug", waiver.slug}}).at(waiver.place));
+    if (used && !error && rig.boat.report_date.empty())
+      sink.report(diagnose("waiver-date-not-checked", {{"slug", waiver.slug}, {"until", waiver.until}})
+                      .at(waiver.place));
+  }
+  mark_waived(sink, results);
 }
 
 } // namespace
@@ -46,9 +115,9 @@ std::vector<CheckResult> check(const Rig& rig, const Derived& derived, Diagnosti
   std::vector<CheckResult> results;
   say_switched_off(rig.limits, sink);
   for (const CheckRow& row : all_checks()) {
-    CheckReport report(row.slug, sink, results);
-    if (const auto reason = without_limits(rig.limits, row.slug))
-      report.not_checked("this rig", *reason);
+    CheckReport report(row.slug, rig, sink, results);
+    if (const auto reason = without_limits(rig.limits, row.limits))
+      report.not_checked(said(AnyCheckPhrase::this_rig), *reason);
     else
       row.run(rig, derived, report);
   }

@@ -2,6 +2,7 @@
 
 #include "diagnostics/check_result.hpp"
 #include "diagnostics/sink.hpp"
+#include "wording/say.hpp"
 
 #include <string>
 #include <string_view>
@@ -13,8 +14,12 @@ namespace sheerpole {
 /// Where one check writes what it came to.
 class CheckReport {
 public:
-  CheckReport(std::string_view check, DiagnosticSink& sink, std::vector<CheckResult>& results)
-      : check_(check), sink_(sink), results_(results) {}
+  CheckReport(std::string_view check, const Rig& rig, DiagnosticSink& sink,
+              std::vector<CheckResult>& results)
+      : check_(check), rig_(rig), sink_(sink), results_(results) {}
+
+  /// The slug of the check, or the name of the rule.
+  const std::string& check() const { return check_; }
 
   /// The check found something. What the finding is about is the subject of the result.
   void find(Diagnostic finding) {
@@ -26,15 +31,20 @@ public:
   void pass(std::string subject, std::string words) {
     results_.push_back({check_, std::move(subject), CheckOutcome::pass, std::move(words)});
   }
+  void pass(std::string subject, const Remark& remark) { pass(std::move(subject), say(rig_, remark)); }
   /// It could not be looked at: the words say what is not stated.
   void not_checked(std::string subject, std::string words) {
     results_.push_back({check_, std::move(subject), CheckOutcome::not_checked, std::move(words)});
   }
+  void not_checked(std::string subject, const Remark& remark) {
+    not_checked(std::move(subject), say(rig_, remark));
+  }
   /// A word to the reader that is no result: that a rule of the file is switched off.
-  void say(DiagnosticBuilder&& builder) { sink_.report(std::move(builder)); }
+  void mention(DiagnosticBuilder&& builder) { sink_.report(std::move(builder)); }
 
 private:
   std::string check_;
+  const Rig& rig_;
   DiagnosticSink& sink_;
   std::vector<CheckResult>& results_;
 };

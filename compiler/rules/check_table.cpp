@@ -1,13 +1,77 @@
 #include "rules/check_table.hpp"
 
+#include <algorithm>
+
 namespace sheerpole {
 
-std::vector<CheckRow> all_checks() {
-  std::vector<CheckRow> all;
-  for (const auto table : {length_checks(), joint_checks(), securing_checks(), adjuster_checks(),
-                           splice_checks(), geometry_checks(), strength_checks(), record_checks()})
-    all.insert(all.end(), table.begin(), table.end());
+namespace {
+
+/// Made once; it is asked for with every boat.
+const std::vector<CheckRow>& every_row() {
+  static const std::vector<CheckRow> all = [] {
+    std::vector<CheckRow> rows;
+    for (const CheckTable* subject : {&stay_lengths::checks,
+                                      &cut_inputs::checks,
+                                      &expectations::checks,
+                                      &joint_comparisons::checks,
+                                      &pins_and_threads::checks,
+                                      &articulation_checks::checks,
+                                      &metals::checks,
+                                      &access::checks,
+                                      &rope_bearing::checks,
+                                      &adjuster_range::checks,
+                                      &take_up_account::checks,
+                                      &screws::checks,
+                                      &reserve::checks,
+                                      &lashings::checks,
+                                      &buries::checks,
+                                      &eyes::checks,
+                                      &spreaders::checks,
+                                      &leads::checks,
+                                      &clearance::checks,
+                                      &whole_rig::checks,
+                                      &chain::checks,
+                                      &shared_pins::checks,
+                                      &line_behaviour::checks,
+                                      &line_numbers::checks,
+                                      &mast_loads::checks,
+                                      &readings::checks,
+                                      &sources::checks,
+                                      &ages::checks,
+                                      &inspections::checks})
+      rows.insert(rows.end(), subject->begin(), subject->end());
+    return rows;
+  }();
   return all;
+}
+
+} // namespace
+
+std::span<const CheckRow> all_checks() {
+  return every_row();
+}
+
+std::vector<LimitUse> limit_uses() {
+  std::vector<LimitUse> uses;
+  for (const LimitRow& limit : all_limits())
+    for (const CheckRow& check : all_checks())
+      if (check.limits.contains(limit.limit))
+        uses.push_back({limit.limit, std::string(check.slug)});
+  return uses;
+}
+
+std::string checks_of(Limit limit) {
+  std::string slugs;
+  for (const CheckRow& check : all_checks())
+    if (check.limits.contains(limit))
+      slugs += (slugs.empty() ? "" : " ") + std::string(check.slug);
+  return slugs;
+}
+
+const CheckRow* find_check(std::string_view slug) {
+  const auto found = std::find_if(every_row().begin(), every_row().end(),
+                                  [&](const CheckRow& row) { return row.slug == slug; });
+  return found == every_row().end() ? nullptr : &*found;
 }
 
 } // namespace sheerpole

@@ -1,5 +1,7 @@
 #include "rules/stack_parts.hpp"
 
+#include "wording/checks/any_check_phrases.hpp"
+
 #include <algorithm>
 #include <set>
 #include <utility>
@@ -29,6 +31,29 @@ void find_once(StayReport& report, DiagnosticBuilder&& builder) {
   if (std::none_of(report.found().begin(), report.found().end(),
                    [&](const Diagnostic& earlier) { return earlier.message == finding.message; }))
     report.find(std::move(finding));
+}
+
+StatedFact stated_fact(const std::vector<Particular>& facts, std::string_view name) {
+  const Particular* fact = find_fact(facts, name);
+  if (fact == nullptr)
+    return {};
+  return {read_stated(fact->text), fact->value.provenance.place};
+}
+
+void report_stated(const StatedFact& held, const Remark& what, const Remark& not_stated,
+                   DiagnosticBuilder&& finding, StayReport& report) {
+  switch (held.how.answer) {
+  case Answer::unstated:
+    report.not_checked(not_stated);
+    return;
+  case Answer::stated:
+    report.pass({AnyCheckPhrase::of_something, {Remarks{{what}}, Words{held.how.text}}});
+    return;
+  case Answer::nothing:
+    if (held.place)
+      finding = std::move(finding).and_at(*held.place, said(AnyCheckPhrase::stated_here));
+    find_once(report, std::move(finding));
+  }
 }
 
 } // namespace sheerpole

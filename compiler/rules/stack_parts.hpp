@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/rig.hpp"
+#include "model/stated.hpp"
 #include "rules/by_side.hpp"
 
 #include <cstddef>
@@ -19,11 +20,16 @@ struct StackPart {
 /// Each part of a stack once, where it stands first, from aloft to deck.
 std::vector<StackPart> parts_of(const Rig& rig, const Stay& stay);
 
-/// The word by which a text says that there is nothing of it.
-inline bool says_none(std::string_view text) {
-  return text == "none";
-}
+/// What a fact says of how something is held, locked or kept apart, and where.
+struct StatedFact {
+  Stated how; ///< unstated when the fact is not there, or says nothing
+  std::optional<Span> place = {};
+};
+StatedFact stated_fact(const std::vector<Particular>& facts, std::string_view name);
 
+/// Reports how `what` is held; that nothing does is the finding.
+void report_stated(const StatedFact& held, const Remark& what, const Remark& not_stated,
+                   DiagnosticBuilder&& finding, StayReport& report);
 /// Where a fact is stated; nothing when it is not.
 std::optional<Span> place_of(const std::vector<Particular>& facts, std::string_view name);
 

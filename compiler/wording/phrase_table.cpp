@@ -1,6 +1,17 @@
 #include "wording/phrase_table.hpp"
 
 #include "base/internal_error.hpp"
+#include "wording/checks/adjuster_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
+#include "wording/checks/evidence_phrases.hpp"
+#include "wording/checks/geometry_phrases.hpp"
+#include "wording/checks/length_phrases.hpp"
+#include "wording/checks/own_rule_phrases.hpp"
+#include "wording/checks/securing_phrases.hpp"
+#include "wording/checks/splice_phrases.hpp"
+#include "wording/checks/strength_phrases.hpp"
+#include "wording/draft_phrases.hpp"
+#include "wording/length_phrases.hpp"
 
 namespace sheerpole {
 
@@ -8,22 +19,50 @@ std::string_view phrase_of(const Remark& remark) {
   switch (remark.subject()) {
   case PhraseSubject::none:
     return {};
-  // As each subject gets its table: `case PhraseSubject::joint: return
-  // words(static_cast<JointPhrase>(remark.number()));`
   case PhraseSubject::reading:
+    return words(static_cast<ReadingPhrase>(remark.number()));
   case PhraseSubject::length:
+    return words(static_cast<LengthPhrase>(remark.number()));
   case PhraseSubject::cut:
+    return words(static_cast<CutPhrase>(remark.number()));
   case PhraseSubject::bench:
+    return words(static_cast<BenchPhrase>(remark.number()));
   case PhraseSubject::adjuster:
+    return words(static_cast<AdjusterPhrase>(remark.number()));
   case PhraseSubject::behaviour:
-  case PhraseSubject::geometry:
-  case PhraseSubject::joint:
-  case PhraseSubject::strength:
-  case PhraseSubject::uncertainty:
+    return words(static_cast<BehaviourPhrase>(remark.number()));
   case PhraseSubject::change:
+    return words(static_cast<ChangePhrase>(remark.number()));
+  case PhraseSubject::joint:
+    return words(static_cast<JointPhrase>(remark.number()));
+  case PhraseSubject::strength:
+    return words(static_cast<StrengthPhrase>(remark.number()));
+  case PhraseSubject::geometry:
+    return words(static_cast<GeometryPhrase>(remark.number()));
+  case PhraseSubject::uncertainty:
+    return words(static_cast<UncertaintyPhrase>(remark.number()));
   case PhraseSubject::stock:
-  case PhraseSubject::check:
-    break;
+    return words(static_cast<StockPhrase>(remark.number()));
+  case PhraseSubject::draft:
+    return words(static_cast<DraftPhrase>(remark.number()));
+  case PhraseSubject::any_check:
+    return words(static_cast<AnyCheckPhrase>(remark.number()));
+  case PhraseSubject::length_check:
+    return words(static_cast<LengthCheckPhrase>(remark.number()));
+  case PhraseSubject::securing_check:
+    return words(static_cast<SecuringCheckPhrase>(remark.number()));
+  case PhraseSubject::adjuster_check:
+    return words(static_cast<AdjusterCheckPhrase>(remark.number()));
+  case PhraseSubject::splice_check:
+    return words(static_cast<SpliceCheckPhrase>(remark.number()));
+  case PhraseSubject::geometry_check:
+    return words(static_cast<GeometryCheckPhrase>(remark.number()));
+  case PhraseSubject::strength_check:
+    return words(static_cast<StrengthCheckPhrase>(remark.number()));
+  case PhraseSubject::evidence_check:
+    return words(static_cast<EvidenceCheckPhrase>(remark.number()));
+  case PhraseSubject::own_rule:
+    return words(static_cast<OwnRulePhrase>(remark.number()));
   }
   internal_error("a phrase of a subject without a table");
 }

@@ -16,33 +16,50 @@ namespace {
 /// compile.
 class ArgumentWords {
 public:
-  explicit ArgumentWords(const Rig& rig) : rig_(rig) {}
+  ArgumentWords(const Rig& rig, const std::function<std::string(Length)>& length_words)
+      : rig_(rig), length_words_(length_words) {}
 
-  std::string operator()(Length length) const { return length_text(length); }
+  std::string operator()(Length length) const {
+    return length_words_ ? length_words_(length) : length_text(length);
+  }
   std::string operator()(Force force) const { return force_text(force); }
   std::string operator()(Share share) const { return percent_text(share.value); }
+  std::string operator()(Number number) const { return format_number(number.value); }
   std::string operator()(Decimal number) const { return trimmed_number(number.value, number.decimals); }
   std::string operator()(Fixed number) const { return format_fixed(number.value, number.decimals); }
+  std::string operator()(WhichEnd end) const { return std::string(word_of(end)); }
   std::string operator()(Count count) const { return std::to_string(count.value); }
   std::string operator()(Angle angle) const { return angle_text(angle.radians); }
   std::string operator()(Temperature temperature) const { return temperature_text(temperature.kelvin); }
   std::string operator()(const Words& words) const { return words.text; }
+  std::string operator()(const OneOf& one) const {
+    return (one.kind.find_first_of("aeiou") == 0 ? "an " : "a ") + one.kind;
+  }
   std::string operator()(PointId id) const { return rig_[id].name; }
   std::string operator()(MaterialId id) const { return rig_[id].name; }
   std::string operator()(SpliceId id) const { return rig_[id].name; }
   std::string operator()(PartId id) const { return rig_[id].name; }
   std::string operator()(StayId id) const { return rig_[id].name; }
   std::string operator()(const Remarks& remarks) const {
-    return joined(say_each(rig_, remarks.all), remarks.join);
+    std::vector<std::string> texts;
+    for (const Remark& remark : remarks.all)
+      texts.push_back(say(rig_, remark, length_words_));
+    return joined(texts, remarks.join);
   }
 
 private:
   const Rig& rig_;
+  const std::function<std::string(Length)>& length_words_; ///< empty: as in any sentence
 };
 
 } // namespace
 
 std::string say(const Rig& rig, const Remark& remark) {
+  return say(rig, remark, {});
+}
+
+std::string say(const Rig& rig, const Remark& remark,
+                const std::function<std::string(Length)>& length_words) {
   const std::string_view phrase = phrase_of(remark);
   std::string text;
   text.reserve(phrase.size() + 16 * remark.arguments().size());
@@ -61,9 +78,13 @@ std::string say(const Rig& rig, const Remark& remark) {
     }
     if (at >= phrase.size() || phrase[at] != '}' || place >= remark.arguments().size())
       internal_error("a phrase and its arguments do not fit each other");
-    text += std::visit(ArgumentWords(rig), remark.arguments()[place]);
+    text += std::visit(ArgumentWords(rig, length_words), remark.arguments()[place]);
   }
   return text;
+}
+
+std::string say(const Rig& rig, const Remarks& remarks) {
+  return joined(say_each(rig, remarks.all), remarks.join);
 }
 
 std::vector<std::string> say_each(const Rig& rig, const std::vector<Remark>& remarks) {
@@ -84,6 +105,7 @@ std::string joined(const std::vector<std::string>& texts, Join join) {
     const bool last = i + 1 == said.size();
     if (i > 0)
       result += join == Join::semicolon          ? "; "
+                : join == Join::plus             ? " + "
                 : last && join == Join::and_word ? " and "
                 : last && join == Join::or_word  ? " or "
                                                  : ", ";

@@ -3,6 +3,7 @@
 #include "model/remark.hpp"
 #include "model/rig.hpp"
 
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -13,8 +14,26 @@ namespace sheerpole {
 /// nothing gives an empty text.
 std::string say(const Rig& rig, const Remark& remark);
 
+/// The word for an end of a line: "aloft", "below".
+constexpr std::string_view word_of(WhichEnd end) {
+  return end == WhichEnd::upper ? "aloft" : "below";
+}
+
+/// The same with each length as `length_words` writes it.
+std::string say(const Rig& rig, const Remark& remark,
+                const std::function<std::string(Length)>& length_words);
+
+/// Several as one, joined as they ask to be; those that say nothing are left out.
+std::string say(const Rig& rig, const Remarks& remarks);
+
 /// Several, each said; those that say nothing are left out.
 std::vector<std::string> say_each(const Rig& rig, const std::vector<Remark>& remarks);
+
+/// The words of a phrase that nothing fills in.
+template <class Phrase>
+std::string said(Phrase phrase) {
+  return std::string(words(phrase));
+}
 
 /// "a, b and c", as `join` says; empty texts are left out.
 std::string joined(const std::vector<std::string>& texts, Join join);

@@ -1,30 +1,275 @@
 #include "plugins/bench-card/bench_card.hpp"
 
-#include "backend/boat_title.hpp"
-#include "backend/page/html_pages.hpp"
-#include "plugins/bench-card/card_page.hpp"
+#include "backend/card/card_piece.hpp"
+#include "backend/drawing/label_text.hpp"
+#include "backend/paper_words.hpp"
+#include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
+#include "units/format_length.hpp"
+#include "wording/say.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
 
 namespace sheerpole {
 
-BackendDescription BenchCard::describe() const {
-  return {.name = "bench-card",
-          .summary = "a page for each piece: marks from one zero, the order of work, where to sign",
-          .outputs = {"bench-cards.html"},
-          .papers = {"bench-cards.pdf"}};
+namespace {
+
+/// "Splice the end aloft round thimble-16: long-bury, bury 648 mm (72 d), taper last third, lock stitch".
+CardStep splice_step(const CardPiece& card, const PieceEnd& end, std::string_view where) {
+  std::string text = fmt::format("Splice the end {}", where);
+  if (!end.part.empty())
+    text += " round " + shown(end.part, end.title);
+  if (const std::string words = splice_words(card, end); !words.empty())
+    text += ": " + words;
+  return {text + ".", false};
 }
 
-OutputBundle BenchCard::generate(const BackendRequest& request) const {
-  const CheckedRig& checked = request.checked;
-  const std::string boat = boat_title(checked);
-  std::vector<Drawing> pages;
-  for (const CardPiece& card : card_pieces(checked))
-    for (Drawing& page : card_pages(card, boat, request.paper))
-      pages.push_back(std::move(page));
-  const std::string heading = "Bench cards of " + boat;
-  OutputBundle bundle;
-  bundle.files.push_back({"bench-cards.html", html_of_pages(heading, pages)});
-  bundle.papers.push_back({"bench-cards.pdf", heading, std::move(pages)});
-  return bundle;
+CardStep terminal_step(const PieceEnd& end, std::string_view where) {
+  return {fmt::format("Make the end {}: {}. Hold the wire at its mark while the terminal is closed.", where,
+                      end.part.empty() ? "bare" : shown(end.part, end.title)),
+          false};
+}
+
+std::string bench_tension(const CardPiece& card) {
+  const auto tension = fact_force(card.stay->particulars, fact_names.bench_tension);
+  return tension ? fmt::format("under {} N", format_fixed(tension->value.newtons(), 0))
+                 : std::string("straight and hand-tight");
+}
+
+/// How the splices are loaded before the piece is measured again: of the last test splice on this rope.
+std::string setting(const CardPiece& card) {
+  const Record* test = last_record_of(*card.rig, name_of(RecordKind::test_splice), card.line->name);
+  const auto load = test == nullptr ? std::nullopt : fact_force(test->facts, fact_names.setting_load);
+  if (load)
+    return fmt::format("Set the splices at {} kN, as the test splice was, and note time and load.",
+                       format_fixed(load->value.kilonewtons(), 1));
+  return "Set the splices: load them as the test splice was loaded, and note load and time. No setting "
+         "load is stated.";
+}
+
+/// How well the length is known, by the worst case; or that nobody has said.
+std::string known_to(const CardPiece& card) {
+  const auto& found = card.of_stay->uncertainty;
+  if (!found || card.stay->stack[card.item].line_length)
+    return "Known to: no bound is stated for what it rests on.";
+  return fmt::format("Known to {} / +{} at worst.",
+                     card_text(card.unit, card.unit.round_outwards(found->worst_low)),
+                     card.amount(card.unit.round_outwards(found->worst_high)));
+}
+
+void add_head(const CardPiece& card, PageFlow& page) {
+  const std::string& title = card.stay->title;
+  page.text("BENCH CARD   " + card.piece->name, {.size = 7.0, .bold = true, .indent = 0.0});
+  page.text(fmt::format("{}{}{}", title.empty() ? "" : title + ", ", side_words(card.stay->side),
+                        card.piece->of > 1
+                            ? fmt::format(", piece {} of {} from aloft", card.piece->number, card.piece->of)
+                            : ""),
+            {.size = 4.5, .bold = true, .indent = 0.0});
+  page.text(fmt::format("{}{}: {}, {}", card.line->name,
+                        card.line->title.empty() ? "" : " \"" + card.line->title + "\"",
+                        card.line->construction.text, card.line->size.name),
+            {.size = 4.0, .bold = false, .indent = 0.0});
+  page.space(1.5);
+  page.text(fmt::format("CUT  {}{}", card.amount(card.cut), card.complete ? "" : "   INCOMPLETE"),
+            {.size = 9.0, .bold = true, .indent = 0.0});
+  page.text(fmt::format("{} Lengths in {}; zero at the cut end aloft.{}{}", known_to(card),
+                        unit_words(card.unit), card.unit.remark.empty() ? "" : " ", card.unit.remark),
+            {.size = 3.2, .bold = false, .indent = 0.0});
+  page.space(2.0);
+}
+
+/// The piece lying on the bench, its marks with their numbers. Not to scale: marks stand at equal
+/// distances.
+void draw_piece(const CardPiece& card, double width, PaperPoint at, ShapeGroup& into) {
+  const ShapeStyle heavy{.stroke_width = 1.1, .stroke_grey = 0.0, .dashes = {}, .fill_grey = {}};
+  const ShapeStyle thin{.stroke_width = 0.35, .stroke_grey = 0.0, .dashes = {}, .fill_grey = {}};
+  constexpr double label_room = 18.0;
+  const double y = at.y + 8.0;
+  const double left = at.x + label_room;
+  const double right = at.x + width - label_room;
+  into.add(TextShape{{at.x, y + 1.2}, "ALOFT", 3.4, TextAnchor::start, true, ""});
+  into.add(TextShape{{at.x + width, y + 1.2}, "BELOW", 3.4, TextAnchor::end, true, ""});
+  into.add(LineShape{{left, y}, {right, y}, heavy, ""});
+  const std::size_t count = std::max<std::size_t>(card.marks.size(), 2);
+  for (std::size_t i = 0; i < card.marks.size(); ++i) {
+    const double x = left + (right - left) * static_cast<double>(i) / static_cast<double>(count - 1);
+    const bool end = i == 0 || i + 1 == card.marks.size();
+    into.add(LineShape{{x, y - (end ? 3.5 : 2.2)}, {x, y + (end ? 3.5 : 2.2)}, thin, ""});
+    into.add(TextShape{{x, y - 4.0}, std::to_string(i + 1), 3.2, TextAnchor::middle, true, ""});
+  }
+  into.add(TextShape{{at.x + width / 2.0, y + 7.0},
+                     "not to scale; the numbers are those of the table",
+                     2.6,
+                     TextAnchor::middle,
+                     false,
+                     ""});
+}
+
+/// What else there is to know of an end, in the unit of the card.
+std::string notes_words(const CardPiece& card, const PieceEnd& end) {
+  std::vector<std::string> notes;
+  for (const Remark& note : end.notes)
+    notes.push_back(say(*card.rig, note, [&](Length length) { return note_amount(card.unit, length); }));
+  return joined(notes, Join::semicolon);
+}
+
+/// What the cut leaves out because the file says nothing of it, and what would move it if it were known.
+void add_left_out(const CardPiece& card, PageFlow& page) {
+  constexpr TextLook look{.size = 2.8, .bold = false, .indent = 0.0};
+  if (!card.piece->not_counted.empty())
+    page.text("Not in the cut: " + joined(say_each(*card.rig, card.piece->not_counted), Join::semicolon) +
+                  ".",
+              look);
+  if (!card.of_stay->not_corrected.empty())
+    page.text("The reading is not corrected for: " +
+                  joined(say_each(*card.rig, card.of_stay->not_corrected), Join::semicolon) + ".",
+              look);
+  std::vector<std::string> eyes;
+  if (!card.piece->upper.notes.empty())
+    eyes.push_back("aloft, " + notes_words(card, card.piece->upper));
+  if (!card.piece->lower.notes.empty())
+    eyes.push_back("below, " + notes_words(card, card.piece->lower));
+  if (!eyes.empty())
+    page.text("Eyes: " + joined(eyes, "; ") + ".", look);
+}
+
+/// "+ 1720 mm", "- 12 mm": with its sign, to be read in a sum.
+std::string added(const CardPiece& card, CardLength length) {
+  const bool negative = length.parts < 0;
+  return (negative ? "- " : "+ ") + card.amount(CardLength{false, negative ? -length.parts : length.parts});
+}
+
+void add_marks(const CardPiece& card, PageFlow& page) {
+  page.drawing(17.0, [&](ShapeGroup& group, PaperPoint at) { draw_piece(card, page.width(), at, group); });
+  FlowTable table{.columns = {{"no.", 0.6},
+                              {"mark", 3.9},
+                              {"from aloft", 1.5, true},
+                              {"from below", 1.5, true},
+                              {"done", 0.9},
+                              {"as made", 1.4}},
+                  .size = 3.6};
+  for (std::size_t i = 0; i < card.marks.size(); ++i)
+    table.rows.push_back({{.text = std::to_string(i + 1)},
+                          {.text = card.marks[i].name},
+                          {.text = card_text(card.unit, card.marks[i].from_upper), .bold = true},
+                          {.text = card_text(card.unit, card.marks[i].from_lower)},
+                          {.text = "", .tick = true},
+                          {.text = "", .rule = true}});
+  page.table(table);
+  for (const std::string& unknown : say_each(*card.rig, card.piece->bench.not_known))
+    page.text("No mark: " + unknown, {.size = 3.0, .bold = false, .indent = 0.0});
+  add_left_out(card, page);
+  page.text(fmt::format("By hand: body {} {} for the ends{} = {}.", card.amount(card.body),
+                        added(card, card.ends),
+                        card.behaves.parts == 0 ? "" : " " + added(card, card.behaves) + " for the line",
+                        card.amount(card.cut)),
+            {.size = 3.6, .bold = true, .indent = 0.0});
+}
+
+void add_work(const CardPiece& card, PageFlow& page) {
+  page.heading("In this order", 4.2);
+  for (const CardStep& step : card_steps(card)) {
+    if (!step.stop) {
+      page.tick(step.text, {.size = 3.4, .bold = false, .indent = 0.0});
+      continue;
+    }
+    page.notice(step.text, {.size = 3.8, .bold = true, .indent = 0.0});
+    page.to_write("Marked and dry-fitted by, day:", {.size = 3.2, .bold = false, .indent = 0.0});
+    page.to_write("Measured a second time by, day:", {.size = 3.2, .bold = false, .indent = 0.0});
+    page.space(1.5);
+  }
+  page.to_write("As made, bearing to bearing; load; temperature; day:",
+                {.size = 3.2, .bold = false, .indent = 0.0});
+}
+
+void add_cautions(PageFlow& page) {
+  page.space(2.0);
+  page.text(
+      "A loaded line and a loaded terminal can maim. One stay at a time, and hold the mast by something "
+      "else meanwhile. This card follows from the rig file and nothing else: nobody has judged whether "
+      "the rig is strong enough. Local codes and a licensed professional rigger come before it.",
+      {.size = 2.8, .bold = false, .indent = 0.0});
+}
+
+} // namespace
+
+std::vector<std::string> threaded_first(const CardPiece& card) {
+  std::vector<std::string> names;
+  const std::vector<StackItem>& stack = card.stay->stack;
+  const auto is_worn = [&](std::size_t i) {
+    return stack[i].kind == StackItem::Kind::part && (*card.rig)[stack[i].part].role == Part::Role::worn;
+  };
+  // A pin and a bush are worn by a joint, not by the line.
+  const auto add = [&](std::size_t i) {
+    const Part& part = (*card.rig)[stack[i].part];
+    if (part.kind != name_of(PartKind::pin) && part.kind != name_of(PartKind::bush))
+      names.push_back(shown(part.name, part.title));
+  };
+  // Worn parts stand beside the line, on either side of it.
+  for (std::size_t i = card.item; i-- > 0 && is_worn(i);)
+    add(i);
+  for (std::size_t i = card.item + 1; i < stack.size() && is_worn(i); ++i)
+    add(i);
+  return names;
+}
+
+std::vector<CardStep> card_steps(const CardPiece& card) {
+  std::vector<CardStep> steps;
+  const auto add = [&](std::string text) { steps.push_back({std::move(text), false}); };
+  add(fmt::format("Read the label of the line: {}, {}. Lay it out {}.", card.line->construction.text,
+                  card.line->size.name, bench_tension(card)));
+  if (card.cut.unknown)
+    add("Lay the messenger cord beside it, pin mark on the zero: X is from mark to mark of the cord, "
+        "pulled as hard as when it was marked. Add or take what the table says.");
+  add("Make every mark of the table from the one zero, the cut end aloft. Then check each from the other "
+      "end.");
+  const std::vector<std::string> first = threaded_first(card);
+  if (!first.empty())
+    add("Goes on before the second end is closed: " + joined(first, ", ") + ".");
+  if (card.has_dry_fit)
+    add(fmt::format("Dry fit, nothing cut or {}: {} from bearing to bearing. Hang it in its place and "
+                    "look at the adjuster.",
+                    card.rope() ? "buried" : "pressed", card.amount(card.dry_fit)));
+  else
+    add("Dry fit, nothing cut: hang it in its place and look at the adjuster.");
+  steps.push_back({"STOP. Sign before you cut; what is cut off can not be put back.", true});
+  add(fmt::format("Cut to {}.", card.amount(card.cut)));
+  if (card.rope()) {
+    steps.push_back(splice_step(card, card.piece->upper, "aloft"));
+    steps.push_back(splice_step(card, card.piece->lower, "below"));
+    add(setting(card));
+  } else {
+    steps.push_back(terminal_step(card.piece->upper, "aloft"));
+    steps.push_back(terminal_step(card.piece->lower, "below"));
+  }
+  add(fmt::format("Measure again, bearing to bearing: {} wanted{}.", card.amount(card.body),
+                  card.rope() && card.behaves.parts != 0 ? " at the dock tension" : ""));
+  return steps;
+}
+
+std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, PaperSize size) {
+  PageFlow page(
+      size,
+      {.name = "Bench card " + card.piece->name, .about = boat, .draft = draft_lines(card.draft_reasons)});
+  add_head(card, page);
+  add_marks(card, page);
+  page.text("From aloft: " + stack_words(card), {.size = 3.0, .bold = false, .indent = 0.0});
+  add_work(card, page);
+  add_cautions(page);
+  return page.pages("Bench card of " + card.piece->name,
+                    "What to mark on this piece, in which order to make it, and where to sign.");
+}
+
+BenchCard::BenchCard()
+    : PagesBackend({"bench-card", "bench-cards", "Bench cards",
+                    "a page for each piece: marks from one zero, the order of work, where to sign"}) {}
+
+std::vector<Drawing> BenchCard::pages(const BackendRequest& request, const std::string& boat) const {
+  return pages_of_each(card_pieces(request.checked),
+                       [&](const CardPiece& card) { return card_pages(card, boat, request.paper); });
 }
 
 } // namespace sheerpole

@@ -1,18 +1,113 @@
 #include "plugins/change-sheet/change_sheet.hpp"
 
-#include "backend/boat_title.hpp"
-#include "backend/change/change_blocks.hpp"
-#include "backend/diagram/strip_drawings.hpp"
-#include "backend/drawing/place_group.hpp"
+#include "backend/change/change_words.hpp"
+#include "backend/diagram/stay_strips.hpp"
+#include "backend/drawing/drawing.hpp"
 #include "backend/drawing/svg_writer.hpp"
-#include "backend/page/document_html.hpp"
-#include "backend/page/document_pages.hpp"
+#include "backend/json/json.hpp"
+#include "backend/page/document.hpp"
+#include "backend/page/paper_files.hpp"
+#include "backend/paper_words.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 #include <algorithm>
 
 namespace sheerpole {
 
 namespace {
+
+constexpr std::size_t name_width = 26;
+constexpr std::size_t amount_width = 14;
+
+void print_stay(const StayWords& words, TextPage& page) {
+  page.rule('-');
+  page.ends(words.name + led_by("   ", words.title), words.side.empty() ? words.kind : words.side);
+  for (const std::string& why : words.why)
+    page.wrapped("  because  ", why);
+  page.line("  " + padded("mm", name_width) + padded_left("was", amount_width) +
+            padded_left("is", amount_width) + padded_left("change", amount_width));
+  for (const LengthRow& row : words.lengths)
+    page.line("  " + padded(row.name, name_width) + padded_left(row.was, amount_width) +
+              padded_left(row.is, amount_width) + padded_left(row.change, amount_width));
+  for (const std::string& line : words.lines)
+    page.wrapped("  line     ", line);
+}
+
+void print_list(std::string_view heading, const std::vector<std::string>& lines, TextPage& page) {
+  if (lines.empty())
+    return;
+  page.rule('-');
+  page.line(heading);
+  for (const std::string& line : lines)
+    page.wrapped("  ", line);
+}
+
+std::vector<std::string> messages(const std::vector<const Diagnostic*>& findings) {
+  std::vector<std::string> lines;
+  for (const Diagnostic* finding : findings)
+    lines.push_back(finding->message + " (" + finding->slug + ")");
+  return lines;
+}
+
+Json inputs_json(const std::vector<ChangedInput>& inputs) {
+  Json json = Json::array();
+  for (const ChangedInput& input : inputs)
+    json.push_back(
+        {{"subject", input.subject}, {"property", input.property}, {"was", input.was}, {"is", input.is}});
+  return json;
+}
+
+/// With `plus_x` the unknown length X is to be added.
+Json length_json(const ChangedLength& length) {
+  return {{"was_mm", json_millimetres(length.was)},
+          {"was_plus_x", length.unknown_was},
+          {"is_mm", json_millimetres(length.is)},
+          {"is_plus_x", length.unknown_is},
+          {"change_mm", length.comparable ? Json(json_millimetres(length.difference())) : Json()}};
+}
+
+Json range_json(const std::optional<AdjusterRange>& range) {
+  if (!range)
+    return {};
+  return {{"to_tighten_mm", json_millimetres(range->to_tighten)},
+          {"to_slacken_mm", json_millimetres(range->to_slacken)}};
+}
+
+Json piece_json(const Rig& is, const PieceChange& piece) {
+  return {{"name", piece.name},
+          {"line_was", piece.line_was},
+          {"line_is", piece.line_is},
+          {"body", length_json(piece.body)},
+          {"cut", length_json(piece.cut)},
+          {"too_long_mm", json_millimetres(piece.too_long)},
+          {"fate", name_of(piece.fate)},
+          {"words", say(is, piece.why)}};
+}
+
+Json stay_json(const Rig& is, const StayChange& stay) {
+  Json pieces = Json::array();
+  for (const PieceChange& piece : stay.pieces)
+    pieces.push_back(piece_json(is, piece));
+  return {{"stay", stay.stay},
+          {"title", stay.title},
+          {"kind", stay.kind == StayChange::Kind::added     ? "added"
+                   : stay.kind == StayChange::Kind::removed ? "removed"
+                                                            : "changed"},
+          {"because", inputs_json(stay.why)},
+          {"pin_to_pin", length_json(stay.pin_to_pin)},
+          {"body", length_json(stay.body)},
+          {"adjusters_were", range_json(stay.range_was)},
+          {"adjusters_are", range_json(stay.range_is)},
+          {"pieces", std::move(pieces)}};
+}
+
+Json findings_json(const std::vector<const Diagnostic*>& findings) {
+  Json json = Json::array();
+  for (const Diagnostic* finding : findings)
+    json.push_back({{"slug", finding->slug}, {"subject", finding->subject}, {"message", finding->message}});
+  return json;
+}
 
 Document change_document(const BackendRequest& request) {
   Document document;
@@ -59,6 +154,65 @@ Drawing change_drawing(const Document& document) {
 
 } // namespace
 
+std::string change_text(const BackendRequest& request) {
+  const CheckedRig& was = *request.previous;
+  const CheckedRig& is = request.checked;
+  const RigChange change = compare_rigs(was.rig(), was.derived(), is.rig(), is.derived());
+  TextPage page;
+  page.ends("CHANGE SHEET   " + boat_title(is), is.draft_reasons().empty() ? "" : "DRAFT");
+  page.wrapped("from  ", request.previous_name);
+  page.wrapped("to    ", request.name);
+  page.rule('=');
+  page.wrapped("", "Stays that are not named here stay as they are. It is taken that the old pieces were "
+                   "made as the old file says. One stay at a time, and hold the mast by something else "
+                   "meanwhile.");
+  const std::vector<StayWords> stays = stay_words(is.rig(), change);
+  if (stays.empty())
+    page.line("No stay has to be made or set otherwise.");
+  for (const StayWords& words : stays)
+    print_stay(words, page);
+  std::vector<std::string> unmoved;
+  for (const ChangedInput& input : change.without_move)
+    unmoved.push_back(input_words(input));
+  print_list("Stated otherwise, and moves no length", unmoved, page);
+  print_list("Parts", parts_words(change), page);
+  print_list("Line to order", order_words(change), page);
+  const FindingsChange findings = findings_change(was, is);
+  print_list("Findings that are new", messages(findings.appeared), page);
+  print_list("Findings that are gone", messages(findings.gone), page);
+  return page.text();
+}
+
+std::string change_json(const BackendRequest& request) {
+  const CheckedRig& was = *request.previous;
+  const CheckedRig& is = request.checked;
+  const RigChange change = compare_rigs(was.rig(), was.derived(), is.rig(), is.derived());
+  const FindingsChange findings = findings_change(was, is);
+  Json stays = Json::array();
+  for (const StayChange& stay : change.stays)
+    stays.push_back(stay_json(is.rig(), stay));
+  Json parts = Json::array();
+  for (const PartCount& part : change.parts)
+    parts.push_back({{"part", part.part}, {"title", part.title}, {"was", part.was}, {"is", part.is}});
+  Json lines = Json::array();
+  for (const LineToOrder& line : change.lines)
+    lines.push_back({{"line", line.line},
+                     {"title", line.title},
+                     {"pieces", line.pieces},
+                     {"cut_mm", json_millimetres(line.cut)},
+                     {"complete", line.complete}});
+  return write_json({{"from", request.previous_name},
+                     {"to", request.name},
+                     {"boat", is.rig().boat.title},
+                     {"draft", !is.draft_reasons().empty()},
+                     {"stays", std::move(stays)},
+                     {"without_move", inputs_json(change.without_move)},
+                     {"parts", std::move(parts)},
+                     {"lines_to_order", std::move(lines)},
+                     {"findings_new", findings_json(findings.appeared)},
+                     {"findings_gone", findings_json(findings.gone)}});
+}
+
 BackendDescription ChangeSheet::describe() const {
   return {.name = "change-sheet",
           .summary = "against another rig: the stays that change, why, and what becomes of their lines",
@@ -70,13 +224,12 @@ BackendDescription ChangeSheet::describe() const {
 OutputBundle ChangeSheet::generate(const BackendRequest& request) const {
   if (request.previous == nullptr)
     return {};
-  Document document = change_document(request);
+  const Document document = change_document(request);
   OutputBundle bundle;
   bundle.files.push_back({"change-sheet.txt", change_text(request)});
   bundle.files.push_back({"change-sheet.json", change_json(request)});
   bundle.files.push_back({"change-sheet.svg", write_svg(change_drawing(document))});
-  bundle.files.push_back({"change-sheet.html", html_of_document(document, request.paper)});
-  bundle.papers.push_back({"change-sheet.pdf", document.title, pages_of_document(document, request.paper)});
+  add_document("change-sheet", document, request.paper, bundle);
   return bundle;
 }
 

@@ -8,8 +8,7 @@ namespace sheerpole {
 /// Back end `change-sheet`: what a change of the rig does, for whoever has to make it: the stays that
 /// change and no others, why, whether the line that hangs there lives on, what to order. Makes nothing when
 /// there is nothing to compare with.
-class ChangeSheet final : public Backend {
-public:
+struct ChangeSheet final : Backend {
   BackendDescription describe() const override;
   OutputBundle generate(const BackendRequest& request) const override;
 };

@@ -5,8 +5,7 @@
 namespace sheerpole {
 
 /// What every check came to, passed, found, not checked or waived, and every joint with its play.
-class Checks final : public Backend {
-public:
+struct Checks final : Backend {
   BackendDescription describe() const override;
   OutputBundle generate(const BackendRequest& request) const override;
 };

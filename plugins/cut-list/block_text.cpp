@@ -1,8 +1,7 @@
-#include "plugins/cut-list/block_text.hpp"
+#include "plugins/cut-list/cut_list.hpp"
 
-#include "plugins/cut-list/bench_text.hpp"
-
-#include "calculate/least_engagement_words.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 #include <fmt/format.h>
 
@@ -17,15 +16,10 @@ constexpr std::size_t name_width = 38;
 constexpr std::size_t amount_width = 13;
 
 std::string_view side_words(Side side) {
-  switch (side) {
-  case Side::port:
-    return "port side (left when looking forward)";
-  case Side::starboard:
-    return "starboard side (right when looking forward)";
-  case Side::centre:
-    break;
-  }
-  return "on the centreline";
+  if (side == Side::centre)
+    return "on the centreline";
+  return side == Side::port ? "port side (left when looking forward)"
+                            : "starboard side (right when looking forward)";
 }
 
 void field(std::string_view label, const std::string& text, TextPage& page) {
@@ -38,7 +32,7 @@ std::string quoted_title(const std::string& name, const std::string& title) {
 
 std::string line_words(const LineMaterial& line) {
   std::string words = quoted_title(line.name, line.title) + ": ";
-  for (const std::string* part : {&line.construction, &line.grade})
+  for (const std::string* part : {&line.construction.text, &line.grade})
     if (!part->empty())
       words += *part + ", ";
   return words + std::string(name_of(line.kind));
@@ -56,36 +50,35 @@ std::string path_words(const Rig& rig, const Stay& stay) {
   return words;
 }
 
-std::string end_words(const PieceEnd& end) {
+std::string end_words(const Rig& rig, const PieceEnd& end) {
   if (end.part.empty())
     return "bare end";
   std::string words = quoted_title(end.part, end.title);
   if (!end.splice.empty())
     words += ", splice " + end.splice;
-  if (!end.note.empty())
-    words += "; " + end.note;
+  for (const std::string& note : say_each(rig, end.notes))
+    words += "; " + note;
   return words;
 }
 
 std::string travel_words(Length travel, const TakeUp& adjuster) {
   const std::string turns = format_turns(travel, adjuster.travel_per_turn);
-  return format_tenths(Tenths::of(travel)) + " mm" + (turns.empty() ? "" : " = " + turns + " turns");
+  return format_tenths(travel) + " mm" + (turns.empty() ? "" : " = " + turns + " turns");
 }
 
 std::vector<std::string> take_up_lines(const Rig& rig, const DerivedStay& stay) {
   std::vector<std::string> lines;
   for (const TakeUp& adjuster : stay.adjusters) {
-    lines.push_back(fmt::format("{} set to {} mm", rig[adjuster.part].name,
-                                format_tenths(Tenths::of(adjuster.set.value))));
+    lines.push_back(
+        fmt::format("{} set to {} mm", rig[adjuster.part].name, format_tenths(adjuster.set.value)));
     lines.push_back(fmt::format("to tighten {}, to slacken {}", travel_words(adjuster.to_tighten, adjuster),
                                 travel_words(adjuster.to_slacken, adjuster)));
     if (!adjuster.engaged)
       continue;
-    std::string thread =
-        fmt::format("thread engaged {} mm each stud", format_tenths(Tenths::of(*adjuster.engaged)));
+    std::string thread = fmt::format("thread engaged {} mm each stud", format_tenths(*adjuster.engaged));
     if (adjuster.least_engagement)
       thread += fmt::format(" ({} is {} mm)", least_engagement_words(rig),
-                            format_tenths(Tenths::of(*adjuster.least_engagement)));
+                            format_tenths(*adjuster.least_engagement));
     lines.push_back(std::move(thread));
   }
   return lines;
@@ -112,17 +105,16 @@ void both_sides(const CutListBlock& block, std::string_view label, Lines&& lines
   fields(label, all, page);
 }
 
-std::vector<std::string> route_lines(const ListedPiece& listed) {
+std::vector<std::string> route_lines(const Rig& rig, const ListedPiece& listed) {
   // A line with a length of its own does not come from the pins.
-  if (listed.sum.sections.front().name != listed.derived->pin_to_pin.name)
+  if (listed.sum.sections.front().kind != SumSection::Kind::pin_to_pin)
     return {"the length that the stack states for this line"};
   std::vector<std::string> lines{std::string(route_words(listed.derived->route))};
   for (const RouteComparison& other : listed.derived->other_routes)
     lines.push_back(fmt::format("{}, not used, gives {} mm; the one used differs by {} mm ({})",
-                                route_words(other.other), format_tenths(Tenths::of(other.length)),
-                                format_signed(Tenths::of(other.difference)),
-                                source_words(other.provenance)));
-  for (const std::string& missing : listed.derived->not_corrected)
+                                route_words(other.other), format_tenths(other.length),
+                                format_signed(other.difference), source_words(other.provenance)));
+  for (const std::string& missing : say_each(rig, listed.derived->not_corrected))
     lines.push_back("not corrected: " + missing);
   return lines;
 }
@@ -135,26 +127,15 @@ void print_row(const std::string& name, const std::string& amount, const std::st
   page.wrapped("   " + padded(names.back(), name_width) + padded_left(amount, amount_width) + "   ", known);
 }
 
-std::string how_known(const Term& term) {
-  if (term.how.empty())
-    return source_words(term.provenance);
-  Provenance provenance = term.provenance;
-  if (term.how.find(provenance.written) != std::string::npos) // "72 d x 9 mm" echoes the 72 d already
-    provenance.written.clear();
-  return term.how + "; " + source_words(provenance);
-}
-
-void print_sum(const PieceSum& sum, bool draft, TextPage& page) {
+void print_sum(const Rig& rig, const PieceSum& sum, bool draft, TextPage& page) {
   if (sum.unknown)
     print_row("X", "X", source_words(sum.unknown_source), page);
   for (const SumSection& section : sum.sections) {
     for (const SumRow& row : section.rows)
-      print_row(row.term->name, format_signed(row.amount), how_known(*row.term), page);
-    const bool pins = section.name == "pin-to-pin";
-    const bool is_cut = section.name == "cut";
-    const bool complete = pins || (sum.body_complete && (!is_cut || sum.cut_complete));
-    std::string name = "= " + (is_cut ? std::string("CUT") : section.name);
-    if (!complete)
+      print_row(term_name(rig, *row.term), format_signed(row.amount), how_known(rig, *row.term), page);
+    const bool is_cut = section.kind == SumSection::Kind::cut;
+    std::string name = "= " + std::string(is_cut ? "CUT" : name_of(section.kind));
+    if (!section.complete)
       name += " so far, INCOMPLETE";
     else if (is_cut && draft)
       name += ", DRAFT";
@@ -219,9 +200,10 @@ void print_block(const CheckedRig& checked, const CutListBlock& block, int numbe
   field("line", line_words(line), page);
   field("size", line.size.name, page);
   field("path", path_words(rig, *first.stay), page);
-  both_sides(block, "length from", route_lines, page);
-  field("upper end", end_words(first.piece->above), page);
-  field("lower end", end_words(first.piece->below), page);
+  both_sides(
+      block, "length from", [&](const ListedPiece& listed) { return route_lines(rig, listed); }, page);
+  field("upper end", end_words(rig, first.piece->upper), page);
+  field("lower end", end_words(rig, first.piece->lower), page);
   both_sides(
       block, "take-up", [&](const ListedPiece& listed) { return take_up_lines(rig, *listed.derived); },
       page);
@@ -236,12 +218,12 @@ void print_block(const CheckedRig& checked, const CutListBlock& block, int numbe
       page);
   if (block.same_rows) {
     print_sum_heading("the sum", page);
-    print_sum(first.sum, block.draft(), page);
+    print_sum(rig, first.sum, block.draft(), page);
     print_bench(checked, first, false, page);
   } else {
     for (const ListedPiece& listed : block.pieces) {
       print_sum_heading(fmt::format("the sum, {}", name_of(listed.stay->side)), page);
-      print_sum(listed.sum, listed.draft(), page);
+      print_sum(rig, listed.sum, listed.draft(), page);
       print_bench(checked, listed, block.pieces.size() > 1, page);
     }
   }

@@ -1,5 +1,8 @@
-#include "backend/printed_mark.hpp"
-#include "plugins/cut-list/cut_list_forms.hpp"
+#include "backend/paper_words.hpp"
+#include "backend/printed_sums.hpp"
+#include "plugins/cut-list/cut_list.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 namespace sheerpole {
 
@@ -9,18 +12,12 @@ std::string yes_or_no(bool yes) {
   return yes ? "yes" : "no";
 }
 
-std::string joined(const std::vector<std::string>& words, std::string_view between) {
-  std::string text;
-  for (const std::string& word : words)
-    text += (text.empty() ? "" : std::string(between)) + word;
-  return text;
-}
-
 constexpr std::size_t from_below_column = 15;
 constexpr std::size_t range_column = 17;
 
 /// The columns that are the same in every row of a piece, and those that belong to the row.
 struct CsvPiece {
+  const Rig& rig;
   std::string piece;
   std::string number_off;
   std::string line;
@@ -41,9 +38,9 @@ struct CsvPiece {
     if (from == nullptr)
       cells.insert(cells.end(), 5, "");
     else
-      cells.insert(cells.end(),
-                   {from->how, std::string(name_of(from->provenance.source_class)), from->provenance.note,
-                    from->provenance.written, joined(from->provenance.assumptions, "; ")});
+      cells.insert(cells.end(), {say(rig, from->how), std::string(name_of(from->provenance.source_class)),
+                                 from->provenance.note, from->provenance.written,
+                                 joined(from->provenance.assumptions, "; ")});
     cells.push_back(draft);
     cells.insert(cells.end(), 5, "");
     return cells;
@@ -51,13 +48,13 @@ struct CsvPiece {
 
   /// A place on the bench, from both ends.
   std::vector<std::string> mark(std::string quantity, const std::string& name,
-                                const PrintedPlace& from_aloft, const PrintedPlace* from_below,
+                                const PrintedPlace& from_upper, const PrintedPlace* from_lower,
                                 bool complete) const {
-    std::vector<std::string> cells = row(std::move(quantity), name, format_tenths(from_aloft.tenths),
-                                         from_aloft.unknown, complete, nullptr);
-    if (from_below != nullptr) {
-      cells[from_below_column] = format_tenths(from_below->tenths);
-      cells[from_below_column + 1] = yes_or_no(from_below->unknown);
+    std::vector<std::string> cells = row(std::move(quantity), name, format_tenths(from_upper.tenths),
+                                         from_upper.unknown, complete, nullptr);
+    if (from_lower != nullptr) {
+      cells[from_below_column] = format_tenths(from_lower->tenths);
+      cells[from_below_column + 1] = yes_or_no(from_lower->unknown);
     }
     return cells;
   }
@@ -69,31 +66,29 @@ void add_bench(const CsvPiece& piece, const ListedPiece& listed, Table& table) {
   for (const BenchMark& mark : bench.marks) {
     const PrintedMark printed = printed_mark(mark, listed.sum.cut());
     table.rows.push_back(
-        piece.mark("mark", mark.name, printed.from_aloft, &printed.from_below, listed.complete()));
+        piece.mark("mark", mark_name(mark), printed.from_upper, &printed.from_lower, listed.complete()));
   }
   if (bench.dry_fit)
     table.rows.push_back(piece.mark("dry-fit", "",
                                     {bench.dry_fit->unknown, Tenths::of(bench.dry_fit->known)}, nullptr,
                                     listed.complete()));
-  for (const std::string& why : bench.not_known)
+  for (const std::string& why : say_each(piece.rig, bench.not_known))
     table.rows.push_back(piece.row("not-marked", why, "", false, false, nullptr));
-  for (const std::string& words : listed.piece->not_counted)
+  for (const std::string& words : say_each(piece.rig, listed.piece->not_counted))
     table.rows.push_back(piece.row("not-counted", words, "", false, false, nullptr));
 }
 
 void add_rows(const CsvPiece& piece, const PieceSum& sum, Table& table) {
   if (sum.unknown) {
-    const Term x{"X", Length{}, "", sum.unknown_source};
-    table.rows.push_back(piece.row("term", x.name, format_tenths({}), true, true, &x));
+    const Term x{.provenance = sum.unknown_source};
+    table.rows.push_back(piece.row("term", "X", format_tenths(Tenths{}), true, true, &x));
   }
   for (const SumSection& section : sum.sections) {
     for (const SumRow& row : section.rows)
-      table.rows.push_back(
-          piece.row("term", row.term->name, format_tenths(row.amount), false, true, row.term));
-    const bool complete =
-        section.name == "pin-to-pin" || (sum.body_complete && (section.name == "body" || sum.cut_complete));
-    table.rows.push_back(
-        piece.row(section.name, "", format_tenths(section.total), sum.unknown, complete, nullptr));
+      table.rows.push_back(piece.row("term", term_name(piece.rig, *row.term), format_tenths(row.amount),
+                                     false, true, row.term));
+    table.rows.push_back(piece.row(std::string(name_of(section.kind)), "", format_tenths(section.total),
+                                   sum.unknown, section.complete, nullptr));
   }
 }
 
@@ -120,9 +115,7 @@ std::string cut_list_csv(const CheckedRig& checked, const std::vector<CutListBlo
                           {"from_below_plus_x"},
                           {"known_to_95_mm", true},
                           {"worst_low_mm", true},
-                          {"worst_high_mm", true}},
-              .rows = {},
-              .notes = {}};
+                          {"worst_high_mm", true}}};
   for (const CutListBlock& block : blocks) {
     const std::size_t off = block.same_rows ? block.pieces.size() : 1;
     std::vector<std::string> names;
@@ -131,14 +124,15 @@ std::string cut_list_csv(const CheckedRig& checked, const std::vector<CutListBlo
     for (std::size_t i = 0; i < block.pieces.size() / off; ++i) {
       const ListedPiece& listed = block.pieces[i];
       const LineMaterial& line = checked.rig()[listed.piece->material];
-      const CsvPiece piece{off == 1 ? listed.piece->name : joined(names, " + "), std::to_string(off),
-                           line.name, line.size.name, yes_or_no(off == 1 ? listed.draft() : block.draft())};
+      const CsvPiece piece{checked.rig(),       off == 1 ? listed.piece->name : joined(names, " + "),
+                           std::to_string(off), line.name,
+                           line.size.name,      yes_or_no(off == 1 ? listed.draft() : block.draft())};
       add_rows(piece, listed.sum, table);
       if (const Uncertainty* found = range_of(listed)) {
         std::vector<std::string>& cut = table.rows.back();
-        cut[range_column] = format_tenths(Tenths::of(found->expanded));
-        cut[range_column + 1] = format_tenths(Tenths::of(found->worst_low));
-        cut[range_column + 2] = format_tenths(Tenths::of(found->worst_high));
+        cut[range_column] = format_tenths(found->expanded);
+        cut[range_column + 1] = format_tenths(found->worst_low);
+        cut[range_column + 2] = format_tenths(found->worst_high);
       }
       add_bench(piece, listed, table);
     }

@@ -1,6 +1,8 @@
-#include "plugins/cut-list/cut_list_forms.hpp"
+#include "backend/json/json.hpp"
+#include "plugins/cut-list/cut_list.hpp"
 
-#include "backend/json/behaviour_json.hpp"
+#include "backend/json/json_parts.hpp"
+#include "wording/say.hpp"
 
 namespace sheerpole {
 
@@ -21,7 +23,7 @@ Json line_json(const LineMaterial& line) {
   return {{"name", line.name},
           {"title", line.title},
           {"kind", name_of(line.kind)},
-          {"construction", line.construction},
+          {"construction", line.construction.text},
           {"grade", line.grade},
           {"size", line.size.name},
           {"diameter_mm", json_millimetres(line.diameter.value)}};
@@ -37,14 +39,14 @@ Json path_json(const Rig& rig, const Stay& stay) {
   return json;
 }
 
-Json section_json(const SumSection& section, const SourceSet& sources) {
+Json section_json(const Rig& rig, const SumSection& section, const SourceSet& sources) {
   Json rows = Json::array();
   for (const SumRow& row : section.rows) {
-    Json term = term_json(*row.term, sources);
+    Json term = term_json(rig, *row.term, sources);
     term["printed_mm"] = printed_mm(row.amount);
     rows.push_back(std::move(term));
   }
-  return {{"name", section.name},
+  return {{"name", std::string(name_of(section.kind))},
           {"rows", std::move(rows)},
           {"total_mm", json_millimetres(section.exact)},
           {"printed_total_mm", printed_mm(section.total)}};
@@ -59,8 +61,11 @@ Json length_json(bool unknown, bool complete, Tenths total) {
           {"text_ft_in", format_total_feet_inches(unknown, total)}};
 }
 
-Json end_json(const PieceEnd& end) {
-  return {{"part", end.part}, {"title", end.title}, {"splice", end.splice}, {"note", end.note}};
+Json end_json(const Rig& rig, const PieceEnd& end) {
+  return {{"part", end.part},
+          {"title", end.title},
+          {"splice", end.splice},
+          {"note", joined(say_each(rig, end.notes), Join::semicolon)}};
 }
 
 Json turns_json(Length travel, const std::optional<Length>& travel_per_turn) {
@@ -101,24 +106,24 @@ Json piece_json(const CheckedRig& checked, const ListedPiece& listed) {
             {"sum", Json::array()},
             {"body", length_json(sum.unknown, sum.body_complete, sum.body())},
             {"cut", length_json(sum.unknown, listed.complete(), sum.cut())},
-            {"above", end_json(listed.piece->above)},
-            {"below", end_json(listed.piece->below)},
-            {"bench", bench_json(*listed.piece)},
-            {"not_counted", listed.piece->not_counted},
+            {"above", end_json(rig, listed.piece->upper)},
+            {"below", end_json(rig, listed.piece->lower)},
+            {"bench", bench_json(rig, *listed.piece)},
+            {"not_counted", say_each(rig, listed.piece->not_counted)},
             {"draft", listed.draft()},
             {"draft_reasons", reasons_json(listed.draft_reasons)},
-            {"not_corrected", listed.derived->not_corrected},
+            {"not_corrected", say_each(rig, listed.derived->not_corrected)},
             {"uncertainty", Json()}};
   if (const Uncertainty* found = range_of(listed))
-    json["uncertainty"] = uncertainty_json(*found, checked.derived());
+    json["uncertainty"] = uncertainty_json(checked.rig(), *found, checked.derived());
   for (const RouteComparison& other : listed.derived->other_routes)
     json["other_routes"].push_back({{"route", name_of(other.other)},
                                     {"length_mm", json_millimetres(other.length)},
                                     {"difference_mm", json_millimetres(other.difference)},
                                     {"provenance", provenance_json(other.provenance, sources)},
-                                    {"slips", slips_json(other)}});
+                                    {"slips", slips_json(rig, other)}});
   for (const SumSection& section : sum.sections)
-    json["sum"].push_back(section_json(section, sources));
+    json["sum"].push_back(section_json(rig, section, sources));
   return json;
 }
 

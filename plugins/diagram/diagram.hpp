@@ -5,8 +5,7 @@
 namespace sheerpole {
 
 /// Draws the rig: three views to one scale, and a strip a stay that shows its stack from aloft to deck.
-class DiagramBackend : public Backend {
-public:
+struct DiagramBackend final : Backend {
   BackendDescription describe() const override;
   OutputBundle generate(const BackendRequest& request) const override;
 };

@@ -1,29 +1,265 @@
 #include "plugins/dry-fit-card/dry_fit_card.hpp"
 
-#include "backend/boat_title.hpp"
-#include "backend/page/html_pages.hpp"
-#include "plugins/dry-fit-card/fit_page.hpp"
+#include "backend/card/card_piece.hpp"
+#include "backend/paper_words.hpp"
+#include "calculate/joints/articulation.hpp"
+
+#include <fmt/format.h>
 
 namespace sheerpole {
 
-BackendDescription DryFitCard::describe() const {
-  return {.name = "dry-fit-card",
-          .summary = "a page for each stay: what to hang before cutting, where it should come, what to see",
-          .outputs = {"dry-fit-cards.html"},
-          .papers = {"dry-fit-cards.pdf"}};
+namespace {
+
+/// Where an adjuster stands: as set, and at the ends of its range.
+enum class Position { set, closed, open };
+
+std::string position_words(const StayFit& fit, const TakeUp& adjuster, Position position) {
+  const CardPiece& card = fit.free();
+  const Length length = position == Position::closed ? adjuster.set.value - adjuster.to_tighten
+                        : position == Position::open ? adjuster.set.value + adjuster.to_slacken
+                                                     : adjuster.set.value;
+  std::string words = card.amount(length);
+  if (fit.of_stay->adjusters.size() > 1)
+    words = (*fit.rig)[adjuster.part].name + " " + words;
+  if (position == Position::set)
+    return words;
+  const bool closed = position == Position::closed;
+  const Length travel = closed ? adjuster.to_tighten : adjuster.to_slacken;
+  if (const std::string turns = format_turns(travel, adjuster.travel_per_turn); !turns.empty())
+    words += fmt::format(", {} turns {}", turns, closed ? "in" : "out");
+  return words;
 }
 
-OutputBundle DryFitCard::generate(const BackendRequest& request) const {
-  const std::string boat = boat_title(request.checked);
-  std::vector<Drawing> pages;
-  for (const StayFit& fit : stay_fits(request.checked))
-    for (Drawing& page : fit_pages(fit, boat, request.paper))
-      pages.push_back(std::move(page));
-  const std::string heading = "Dry-fit cards of " + boat;
-  OutputBundle bundle;
-  bundle.files.push_back({"dry-fit-cards.html", html_of_pages(heading, pages)});
-  bundle.papers.push_back({"dry-fit-cards.pdf", heading, std::move(pages)});
-  return bundle;
+FitRow fit_row(const StayFit& fit, Position position) {
+  FitRow row;
+  row.position = position == Position::set ? "as set" : position == Position::closed ? "closed" : "open";
+  row.adjusters = joined(fit.of_stay->adjusters, "; ",
+                         [&](const TakeUp& adjuster) { return position_words(fit, adjuster, position); });
+  const CardPiece& card = fit.free();
+  if (!card.has_dry_fit)
+    return row;
+  row.of_bearings = position == Position::closed ? card.dry_fit + fit.to_tighten
+                    : position == Position::open ? card.dry_fit - fit.to_slacken
+                                                 : card.dry_fit;
+  return row;
+}
+
+void finish(StayFit& fit) {
+  for (std::size_t i = 0; i < fit.pieces.size(); ++i) {
+    if (!fit.stay->stack[fit.pieces[i].item].line_length)
+      fit.free_piece = i;
+    const auto& reasons = fit.pieces[i].draft_reasons;
+    fit.draft_reasons.insert(fit.draft_reasons.end(), reasons.begin(), reasons.end());
+  }
+  Length tighten;
+  Length slacken;
+  for (const TakeUp& adjuster : fit.of_stay->adjusters) {
+    tighten += adjuster.to_tighten;
+    slacken += adjuster.to_slacken;
+  }
+  fit.to_tighten = fit.free().unit.round(tighten);
+  fit.to_slacken = fit.free().unit.round(slacken);
+  fit.rows.push_back(fit_row(fit, Position::set));
+  if (fit.of_stay->adjusters.empty())
+    return;
+  fit.rows.push_back(fit_row(fit, Position::closed));
+  fit.rows.push_back(fit_row(fit, Position::open));
+}
+
+constexpr TextLook small{.size = 3.0, .bold = false, .indent = 0.0};
+constexpr TextLook plain{.size = 3.2, .bold = false, .indent = 0.0};
+
+void add_head(const StayFit& fit, PageFlow& page) {
+  const CardPiece& card = fit.free();
+  page.text("DRY FIT   " + fit.stay->name, {.size = 6.5, .bold = true, .indent = 0.0});
+  page.text(fmt::format("{}{}", fit.stay->title.empty() ? "" : fit.stay->title + ", ",
+                        side_words(fit.stay->side)),
+            {.size = 4.2, .bold = true, .indent = 0.0});
+  page.text(fmt::format("Nothing is cut, pressed or buried yet. Lengths in {}.{}{}", unit_words(card.unit),
+                        card.unit.remark.empty() ? "" : " ", card.unit.remark),
+            plain);
+  page.notice(
+      "Aloft: two lines, a harness, a second person on deck, nobody below. One stay at a time, and only "
+      "when something else holds the mast. No pin of a loaded stay is drawn.",
+      {.size = 3.0, .bold = true, .indent = 0.0});
+}
+
+std::string line_words(const CardPiece& card) {
+  return fmt::format("{}: {}, {}; {}", card.piece->name, card.line->construction.text, card.line->size.name,
+                     card.rope() ? "eyes formed at their marks and seized, tails outside"
+                                 : "terminals laid beside it at their marks, nothing pressed");
+}
+
+void add_stack(const StayFit& fit, PageFlow& page) {
+  page.heading("Hang, from aloft to deck", 4.0);
+  FlowTable table{.columns = {{"what", 6.0}, {"set to", 1.7}, {"in", 0.6}, {"fast", 0.9}}, .size = 3.0};
+  std::size_t piece = 0;
+  for (const StackItem& item : fit.stay->stack) {
+    const FlowCell tick{.text = "", .bold = false, .tick = true, .rule = false};
+    if (item.kind == StackItem::Kind::line) {
+      const std::string words = piece < fit.pieces.size() ? line_words(fit.pieces[piece]) : "line";
+      ++piece;
+      table.rows.push_back({{.text = words, .bold = true}, {.text = ""}, tick, {.text = ""}});
+      continue;
+    }
+    const Part& part = (*fit.rig)[item.part];
+    const std::string count = item.count > 1 ? std::to_string(item.count) + " x " : "";
+    table.rows.push_back({{.text = count + shown(part.name, part.title)},
+                          {.text = item.set_length ? fit.free().amount(item.set_length->value) : ""},
+                          tick,
+                          tick});
+  }
+  page.table(table);
+}
+
+void add_bearings(const StayFit& fit, PageFlow& page) {
+  const CardUnit& unit = fit.free().unit;
+  page.heading("From bearing to bearing of the line, hand-tight", 4.0);
+  FlowTable table{.columns = {{"adjuster", 1.2}, {"its length", 3.2}, {"line", 2.0, true}, {"found", 2.2}},
+                  .size = 3.4};
+  const FlowCell rule{.text = "", .bold = false, .tick = false, .rule = true};
+  for (const FitRow& row : fit.rows)
+    table.rows.push_back(
+        {{.text = fit.of_stay->adjusters.empty() ? "none" : row.position},
+         {.text = row.adjusters},
+         {.text = row.of_bearings ? card_amount(unit, *row.of_bearings) : "not known", .bold = true},
+         rule});
+  for (const CardPiece& card : fit.pieces)
+    if (&card != &fit.free())
+      table.rows.push_back({{.text = fmt::format("piece {} of {}", card.piece->number, card.piece->of)},
+                            {.text = "has a length of its own"},
+                            {.text = card.has_dry_fit ? card.amount(card.dry_fit) : "not known"},
+                            rule});
+  page.table(table);
+  if (!fit.of_stay->adjusters.empty())
+    page.text(
+        "Each row is the line that just hangs with the adjuster so. Longer than in the row \"closed\" "
+        "it can not be made tight; shorter than in the row \"open\" it does not reach.",
+        small);
+  if (fit.free().cut.unknown)
+    page.text("X is the length of the messenger cord, from mark to mark.", small);
+  if (!fit.free().has_dry_fit)
+    page.text("The lengths wait for what is missing above; hang it all the same and write down what you "
+              "find.",
+              small);
+}
+
+/// What swings at one end: "Below toggle-12 swings free both ways, fore and aft and athwart."
+std::string swing_words(const StayFit& fit, WhichEnd where) {
+  const std::string end = where == WhichEnd::upper ? "Aloft" : "Below";
+  const auto found = articulation(*fit.rig, *fit.stay, where);
+  if (found && found->swings)
+    return end + " " + *found->swings + " swings free both ways, fore and aft and athwart.";
+  if (found)
+    return end + " nothing is stated that swings both ways: move the end fore and aft and athwart, and see "
+                 "what binds.";
+  return end + " the hardware follows the line both ways, fore and aft and athwart, and nothing binds.";
+}
+
+std::string screw_words(const StayFit& fit, const TakeUp& adjuster) {
+  const CardPiece& card = fit.free();
+  const std::string& name = (*fit.rig)[adjuster.part].name;
+  if (!adjuster.engaged)
+    return name + ", thread left in the body, each stud (not stated); found:";
+  std::string words =
+      fmt::format("{}, thread left in the body, each stud: {}", name, card.amount(*adjuster.engaged));
+  if (adjuster.least_engagement)
+    words += fmt::format(", at least {}", card.amount(*adjuster.least_engagement));
+  return words + "; found:";
+}
+
+void add_looks(const StayFit& fit, PageFlow& page) {
+  page.heading("Look at", 4.0);
+  page.tick("Every pin goes in by hand to its head, and its split pin or ring through it.", plain);
+  page.tick(
+      "Look along the stay at the mast and at the deck, from ahead and from the side: it pulls in line "
+      "with tang and plate, and bends neither.",
+      plain);
+  page.tick(swing_words(fit, WhichEnd::upper), plain);
+  page.tick(swing_words(fit, WhichEnd::lower), plain);
+  if (fit.stay->path.size() > 2)
+    page.tick("At each tip it lies where it will lie, with nothing under it and nothing sharp beside it.",
+              plain);
+  if (fit.free().rope())
+    page.tick("Each eye lies in its seat all round, and its throat is clear of the edge.", plain);
+  for (const TakeUp& adjuster : fit.of_stay->adjusters)
+    if (adjuster.travel_per_turn)
+      page.to_write(screw_words(fit, adjuster), plain);
+}
+
+void add_found(PageFlow& page) {
+  page.to_write("Adjuster when hand-tight: length, or turns from closed:", plain);
+  page.to_write("Pull, temperature, afloat or ashore, wind:", plain);
+  page.to_write("Hung by; looked at a second time by; day:", plain);
+}
+
+void add_mends(const StayFit& fit, PageFlow& page) {
+  const CardPiece& card = fit.free();
+  page.heading("When it does not come where it should", 4.0);
+  page.text(
+      "Nothing is cut, so all can still be mended. Look for the cause before you move a mark: a part "
+      "that was left out or put in twice, an adjuster set otherwise, another hole, the reading. Put the "
+      "number right in the rig file and print the cards again.",
+      small);
+  const std::string left = fit.of_stay->adjusters.empty()
+                               ? "The stay has no adjuster."
+                               : fmt::format("From its setting the adjuster takes up {} and gives out {}.",
+                                             card.amount(fit.to_tighten), card.amount(fit.to_slacken));
+  page.text(
+      fmt::format("After cutting. {} Too long beyond that: one end is made again{}. Too short beyond "
+                  "that: a toggle or a link may fill the gap if it is strong enough and its pins fit; "
+                  "else it is a new piece. Nothing is spliced or joined in to make it longer.",
+                  left,
+                  card.rope() ? ", with the whole bury"
+                              : "; a pressed terminal is cut off and not used again"),
+      small);
+  page.text("This card follows from the rig file and nothing else. Local rules and a licensed professional "
+            "rigger come before it.",
+            {.size = 2.8, .bold = false, .indent = 0.0});
+}
+
+} // namespace
+
+std::vector<StayFit> stay_fits(const CheckedRig& checked) {
+  std::vector<StayFit> fits;
+  for (CardPiece& card : card_pieces(checked)) {
+    if (fits.empty() || fits.back().of_stay != card.of_stay)
+      fits.push_back({.rig = card.rig,
+                      .of_stay = card.of_stay,
+                      .stay = card.stay,
+                      .pieces = {},
+                      .to_tighten = {},
+                      .to_slacken = {},
+                      .draft_reasons = {}});
+    fits.back().pieces.push_back(std::move(card));
+  }
+  for (StayFit& fit : fits)
+    finish(fit);
+  return fits;
+}
+
+std::vector<Drawing> fit_pages(const StayFit& fit, const std::string& boat, PaperSize size) {
+  PageFlow page(
+      size, {.name = "Dry fit " + fit.stay->name, .about = boat, .draft = draft_lines(fit.draft_reasons)});
+  add_head(fit, page);
+  add_stack(fit, page);
+  add_bearings(fit, page);
+  add_looks(fit, page);
+  add_found(page);
+  add_mends(fit, page);
+  return page.pages(
+      "Dry fit of " + fit.stay->name,
+      "What to hang before anything is cut, where its bearings should come, what to look at.");
+}
+
+DryFitCard::DryFitCard()
+    : PagesBackend(
+          {"dry-fit-card", "dry-fit-cards", "Dry-fit cards",
+           "a page for each stay: what to hang before cutting, where it should come, what to see"}) {}
+
+std::vector<Drawing> DryFitCard::pages(const BackendRequest& request, const std::string& boat) const {
+  return pages_of_each(stay_fits(request.checked),
+                       [&](const StayFit& fit) { return fit_pages(fit, boat, request.paper); });
 }
 
 } // namespace sheerpole

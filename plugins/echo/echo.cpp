@@ -1,5 +1,6 @@
 #include "plugins/echo/echo.hpp"
 
+#include "backend/json/json.hpp"
 namespace sheerpole {
 
 BackendDescription Echo::describe() const {

@@ -5,8 +5,7 @@
 namespace sheerpole {
 
 /// Gives back the request that it receives, for tests and for writers of back ends who want to see it.
-class Echo final : public Backend {
-public:
+struct Echo final : Backend {
   BackendDescription describe() const override;
   OutputBundle generate(const BackendRequest& request) const override;
 };

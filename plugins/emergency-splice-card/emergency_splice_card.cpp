@@ -1,32 +1,172 @@
 #include "plugins/emergency-splice-card/emergency_splice_card.hpp"
 
-#include "backend/boat_title.hpp"
-#include "backend/page/html_pages.hpp"
-#include "plugins/emergency-splice-card/spare_page.hpp"
+#include "backend/card/card_piece.hpp"
+#include "backend/paper_words.hpp"
+#include "plugins/emergency-splice-card/spare_line.hpp"
+#include "wording/say.hpp"
+
+#include <fmt/format.h>
 
 namespace sheerpole {
 
-BackendDescription EmergencySpliceCard::describe() const {
-  return {.name = "emergency-splice-card",
-          .summary =
-              "for each rope and wire: the spare length to carry, and how a stay is made of it aboard",
-          .outputs = {"emergency-splice-cards.html"},
-          .papers = {"emergency-splice-cards.pdf"}};
+namespace {
+
+constexpr TextLook small{.size = 2.7, .bold = false, .indent = 0.0};
+constexpr TextLook plain{.size = 2.9, .bold = false, .indent = 0.0};
+
+void add_head(const SpareLine& spare, PageFlow& page) {
+  const CardPiece& card = spare.longest;
+  page.text("EMERGENCY   " + card.line->name, {.size = 6.5, .bold = true, .indent = 0.0});
+  page.text(fmt::format("{}, {}, for any stay of it; made for the longest, {}",
+                        card.line->construction.text, card.line->size.name, card.piece->name),
+            {.size = 3.8, .bold = true, .indent = 0.0});
+  page.text(fmt::format("CARRY  {}{}", card.amount(spare.to_carry), card.complete ? "" : "   INCOMPLETE"),
+            {.size = 7.5, .bold = true, .indent = 0.0});
+  page.text(fmt::format("{} for {} and {} to make one end twice. Lengths in {}.{}{}", card.amount(card.cut),
+                        card.piece->name, card.amount(spare.end_again), unit_words(card.unit),
+                        card.unit.remark.empty() ? "" : " ", card.unit.remark),
+            plain);
+  page.notice(
+      "First the mast: halyards to the rail or the plates, sheets eased, nobody under it. A stay that "
+      "carries load is not opened. Going aloft at sea can kill; whether anyone goes is the skipper's "
+      "to decide.",
+      {.size = 3.1, .bold = true, .indent = 0.0});
 }
 
-OutputBundle EmergencySpliceCard::generate(const BackendRequest& request) const {
-  const std::string boat = boat_title(request.checked);
-  std::vector<Drawing> pages;
-  for (const SpareLine& spare : spare_lines(request.checked))
-    for (Drawing& page : spare_pages(spare, boat, request.paper))
-      pages.push_back(std::move(page));
-  if (pages.empty())
-    pages = nothing_to_carry(boat, request.paper);
-  const std::string heading = "Emergency splice cards of " + boat;
-  OutputBundle bundle;
-  bundle.files.push_back({"emergency-splice-cards.html", html_of_pages(heading, pages)});
-  bundle.papers.push_back({"emergency-splice-cards.pdf", heading, std::move(pages)});
-  return bundle;
+void add_pieces(const SpareLine& spare, PageFlow& page) {
+  page.heading("Bearing to bearing of the stays of this line", 3.8);
+  FlowTable table{.columns = {{"stay", 3.0}, {"length", 1.6, true}, {"aloft", 2.4}, {"below", 2.4}},
+                  .size = 2.7};
+  for (const CardPiece& card : spare.pieces)
+    table.rows.push_back({{.text = card.piece->name, .bold = card.piece == spare.longest.piece},
+                          {.text = card.amount(card.body)},
+                          {.text = card.piece->upper.part},
+                          {.text = card.piece->lower.part}});
+  page.table(table);
+}
+
+void add_marks(const SpareLine& spare, PageFlow& page) {
+  const CardPiece& card = spare.longest;
+  page.heading("Marks: aloft, made at home, from its cut end; below, aboard, from the first bearing", 3.8);
+  FlowTable table{.columns = {{"mark", 4.0},
+                              {"from the cut end", 2.2, true},
+                              {"from the bearing", 2.2, true},
+                              {"done", 0.9}},
+                  .size = 3.0};
+  for (const CardMark& mark : spare.first)
+    table.rows.push_back({{.text = mark.name},
+                          {.text = card_text(card.unit, mark.from_upper), .bold = true},
+                          {.text = ""},
+                          cell_to_tick});
+  for (const SpareMark& mark : spare.second)
+    table.rows.push_back({{.text = mark.name},
+                          {.text = ""},
+                          {.text = card_text(card.unit, mark.from_bearing), .bold = true},
+                          cell_to_tick});
+  page.table(table);
+  page.text(
+      "X is the length from bearing to bearing by the messenger cord, pulled as hard as when it was "
+      "marked, with the adjuster as stated. The marks of the end below are for the parts of the longest "
+      "stay; other parts have other marks.",
+      small);
+  for (const std::string& unknown : say_each(*card.rig, card.piece->bench.not_known))
+    page.text("No mark: " + unknown, small);
+}
+
+void add_steps(const char* heading, const std::vector<std::string>& steps, PageFlow& page) {
+  page.heading(heading, 3.8);
+  for (const std::string& step : steps)
+    page.tick(step, plain);
+}
+
+void add_terminals(const SpareLine& spare, PageFlow& page) {
+  page.heading("Terminals of this file that take this wire", 3.8);
+  FlowTable table{.columns = {{"part", 4.4},
+                              {"wire", 1.6},
+                              {"goes in", 1.3, true},
+                              {"thread", 1.7},
+                              {"in hand", 0.9, true},
+                              {"closed by hand", 1.5}},
+                  .size = 2.7};
+  for (const SpareTerminal& terminal : spare_terminals(spare))
+    table.rows.push_back({{.text = terminal.name},
+                          {.text = terminal.wire},
+                          {.text = terminal.inserted},
+                          {.text = terminal.thread},
+                          {.text = terminal.in_hand},
+                          cell_to_tick});
+  if (table.rows.empty())
+    page.text("The file states none.", small);
+  else
+    page.table(table);
+  page.text(
+      "A terminal that needs a press can not be closed aboard. Tick those that close by hand, and carry "
+      "two of them with what their maker says they need: cones, sealing, spanners. The file does not "
+      "say it.",
+      small);
+}
+
+void add_last_words(PageFlow& page) {
+  page.text(
+      "Where nothing can be spliced or closed: what is tied, lashed or clamped then is the judgement of "
+      "who is there, and of a rigger ashore. The file says nothing of what it would hold. Sail as little "
+      "as you can, on the other side, to the nearest shelter.",
+      small);
+  page.text("This card follows from the rig file and nothing else. A stay made aboard is looked over by a "
+            "licensed professional rigger before it is sailed on again; local rules come before this card.",
+            {.size = 2.7, .bold = false, .indent = 0.0});
+}
+
+std::vector<DraftReason> reasons_of(const SpareLine& spare) {
+  std::vector<DraftReason> reasons;
+  for (const CardPiece& card : spare.pieces)
+    reasons.insert(reasons.end(), card.draft_reasons.begin(), card.draft_reasons.end());
+  return reasons;
+}
+
+} // namespace
+
+std::vector<Drawing> spare_pages(const SpareLine& spare, const std::string& boat, PaperSize size) {
+  const std::string& line = spare.longest.line->name;
+  PageFlow page(
+      size,
+      {.name = "Emergency splice card " + line, .about = boat, .draft = draft_lines(reasons_of(spare))});
+  add_head(spare, page);
+  add_pieces(spare, page);
+  if (spare.longest.rope()) {
+    add_marks(spare, page);
+    add_steps("At home", rope_at_home(spare), page);
+    add_steps("Aboard, when a stay is gone", rope_aboard(spare), page);
+  } else {
+    add_terminals(spare, page);
+    add_steps("At home", wire_at_home(spare), page);
+    add_steps("Aboard, when a stay is gone", wire_aboard(spare), page);
+  }
+  add_last_words(page);
+  return page.pages("Emergency splice card of " + line,
+                    "The spare length to carry, and how a stay is made of it aboard.");
+}
+
+std::vector<Drawing> nothing_to_carry(const std::string& boat, PaperSize size) {
+  PageFlow page(size, {.name = "Emergency splice card", .about = boat, .draft = {}});
+  page.text("EMERGENCY   " + boat, {.size = 6.5, .bold = true, .indent = 0.0});
+  page.text(
+      "The rig file states no stay of rope or wire. Rod and chain are not made up aboard: ask a rigger "
+      "what to carry.");
+  return page.pages("Emergency splice card of " + boat, "There is nothing of rope or wire.");
+}
+
+EmergencySpliceCard::EmergencySpliceCard()
+    : PagesBackend(
+          {"emergency-splice-card", "emergency-splice-cards", "Emergency splice cards",
+           "for each rope and wire: the spare length to carry, and how a stay is made of it aboard"}) {}
+
+std::vector<Drawing> EmergencySpliceCard::pages(const BackendRequest& request,
+                                                const std::string& boat) const {
+  std::vector<Drawing> drawn = pages_of_each(spare_lines(request.checked), [&](const SpareLine& spare) {
+    return spare_pages(spare, boat, request.paper);
+  });
+  return drawn.empty() ? nothing_to_carry(boat, request.paper) : drawn;
 }
 
 } // namespace sheerpole

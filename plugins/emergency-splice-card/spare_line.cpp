@@ -1,6 +1,12 @@
 #include "plugins/emergency-splice-card/spare_line.hpp"
 
+#include "backend/card/card_piece.hpp"
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
+#include "wording/length_words.hpp"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 
@@ -8,11 +14,11 @@ namespace sheerpole {
 
 namespace {
 
-/// What one end uses of the cut: the terms that are named after it.
-Length used_at(const Piece& piece, std::string_view where) {
+/// What one end uses of the cut.
+Length used_at(const Piece& piece, WhichEnd end) {
   Length used;
   for (const Term& term : piece.cut.terms)
-    if (!term.of_standing_part && term.name.ends_with(where))
+    if (term.is_of(end))
       used += term.amount;
   return used;
 }
@@ -20,7 +26,7 @@ Length used_at(const Piece& piece, std::string_view where) {
 Length behaviour(const Piece& piece) {
   Length sum;
   for (const Term& term : piece.cut.terms)
-    if (term.of_standing_part)
+    if (term.of_standing_part())
       sum += term.amount;
   return sum;
 }
@@ -30,7 +36,7 @@ Length about(const CardPiece& card) {
   const Length known = card.piece->cut.known();
   if (!card.piece->cut.unknown)
     return known;
-  const auto estimate = fact_length(card.stay->particulars, "estimate");
+  const auto estimate = fact_length(card.stay->particulars, fact_names.estimate);
   return estimate ? known + estimate->value : Length{};
 }
 
@@ -39,20 +45,71 @@ void finish(SpareLine& spare) {
     if (spare.longest.piece == nullptr || about(card) > about(spare.longest))
       spare.longest = card;
   const CardPiece& card = spare.longest;
-  const Length aloft = used_at(*card.piece, " aloft");
-  const Length below = used_at(*card.piece, " below");
+  const Length aloft = used_at(*card.piece, WhichEnd::upper);
+  const Length below = used_at(*card.piece, WhichEnd::lower);
   spare.end_again = card.unit.round(std::max(aloft, below));
   spare.to_carry = card.cut + spare.end_again;
   spare.cut_beyond_x = card.unit.round(aloft + below + behaviour(*card.piece), true);
   for (std::size_t i = 0; i < card.marks.size(); ++i) {
     const BenchMark& mark = card.piece->bench.marks[i];
-    if (mark.name.find(" aloft") != std::string::npos)
+    if (mark.end == WhichEnd::upper)
       spare.first.push_back(card.marks[i]);
     else
       // From the first bearing the far cut end lies at X, what the line does and what this end uses.
       spare.second.push_back(
-          {mark.name, card.unit.round(behaviour(*card.piece) + below - mark.from_below.known, true)});
+          {mark_name(mark), card.unit.round(behaviour(*card.piece) + below - mark.from_lower.known, true)});
   }
+}
+
+const Splice* splice_of(const CardPiece& card, const PieceEnd& end) {
+  const auto found = std::find_if(card.rig->splices.begin(), card.rig->splices.end(),
+                                  [&](const Splice& one) { return one.name == end.splice; });
+  return found == card.rig->splices.end() ? nullptr : &*found;
+}
+
+std::string round_words(const PieceEnd& end) {
+  return end.part.empty() ? "" : " round " + shown(end.part, end.title);
+}
+
+/// "lashing-260 set to 160 mm"; of several each.
+std::string adjusters(const CardPiece& card) {
+  const std::string words = joined(card.of_stay->adjusters, ", ", [&](const TakeUp& adjuster) {
+    return (*card.rig)[adjuster.part].name + " at " + card.amount(adjuster.set.value);
+  });
+  return words.empty() ? "the parts hung as they will hang" : words;
+}
+
+std::string cord_words(const CardPiece& card) {
+  return fmt::format("Take X with the messenger cord from bearing to bearing, pulled straight, with {}. "
+                     "Compare it with the table: a large difference is a slip, or the mast has moved.",
+                     adjusters(card));
+}
+
+/// The numbers by which the second eye is made.
+std::vector<std::string> splice_steps(const CardPiece& card) {
+  const Splice* splice = splice_of(card, card.piece->lower);
+  if (splice == nullptr)
+    return {"Splice the second eye. The file names no splice for it: follow the maker of the rope."};
+  const Length bury = splice->bury.value.at(card.line->diameter.value);
+  std::vector<std::string> steps;
+  steps.push_back(splice->taper.empty()
+                      ? "Taper the tail. The file does not say how: follow the maker of the rope."
+                      : "Taper the tail: " + splice->taper + ".");
+  const std::string in_diameters = splice->bury.value.in_diameters
+                                       ? fmt::format(" ({} d)", format_number(splice->bury.value.amount))
+                                       : "";
+  steps.push_back(
+      fmt::format("Lead the tail{}, throat mark to throat mark, into the standing part, and bury "
+                  "all of it: {}{}. A short bury slips.",
+                  round_words(card.piece->lower), card.amount(bury), in_diameters));
+  steps.push_back("Smooth the cover from the throat outwards until no slack is left in it.");
+  const std::string locking = fact_text(splice->particulars, fact_names.locking);
+  steps.push_back(
+      locking.empty() || locking == "none"
+          ? "Lock it before it is slack again: a bury that is not under load works out. The file "
+            "does not say how."
+          : "Lock it: " + locking + ".");
+  return steps;
 }
 
 } // namespace
@@ -71,6 +128,83 @@ std::vector<SpareLine> spare_lines(const CheckedRig& checked) {
   for (SpareLine& spare : spares)
     finish(spare);
   return spares;
+}
+
+std::vector<std::string> rope_at_home(const SpareLine& spare) {
+  const CardPiece& card = spare.longest;
+  std::vector<std::string> steps;
+  steps.push_back(fmt::format("Cut {} of the same rope, of a batch that a test splice was made of.",
+                              card.amount(spare.to_carry)));
+  const std::string splice = splice_words(card, card.piece->upper);
+  steps.push_back(fmt::format("Make the eye aloft{}{}. Load it as its bench card says.",
+                              round_words(card.piece->upper), led_by(": ", splice)));
+  steps.push_back(
+      fmt::format("Whip the other end. Bag it dry and dark with fid, needle, twine, knife, marker, "
+                  "rule, a messenger cord that does not stretch, this card{}.",
+                  led_by(" and a ", card.piece->lower.part)));
+  return steps;
+}
+
+std::vector<std::string> rope_aboard(const SpareLine& spare) {
+  const CardPiece& card = spare.longest;
+  std::vector<std::string> steps{cord_words(card),
+                                 "Mark the end below from the bearing of the first eye. A second person "
+                                 "measures again. Cut nothing yet."};
+  for (std::string& step : splice_steps(card))
+    steps.push_back(std::move(step));
+  steps.push_back("Hang it, pin it, secure the pins, haul tight by hand. Only now trim what is left over.");
+  steps.push_back("Load it little by little. Look at the throats after minutes and after an hour, and haul "
+                  "tight again: a new splice beds in.");
+  return steps;
+}
+
+std::vector<std::string> wire_at_home(const SpareLine& spare) {
+  const CardPiece& card = spare.longest;
+  return {
+      fmt::format("Cut {} of the same wire, {} {}, and bind its ends.", card.amount(spare.to_carry),
+                  card.line->construction.text, card.line->size.name),
+      fmt::format("Close the end aloft: {}. Try the whole job once on a short end.",
+                  card.piece->upper.part.empty() ? "the file names no part"
+                                                 : shown(card.piece->upper.part, card.piece->upper.title)),
+      "Coil it large and bound in four places, with the terminals, spanners, cutter or saw for this wire, "
+      "a messenger cord that does not stretch, gloves and this card."};
+}
+
+std::vector<std::string> wire_aboard(const SpareLine& spare) {
+  const CardPiece& card = spare.longest;
+  return {cord_words(card),
+          fmt::format("Cut to {}, both ends with the depth of the terminals of {}; another terminal takes "
+                      "another depth. A second person measures again before the cut.",
+                      card_amount(card.unit, spare.cut_beyond_x), card.piece->name),
+          "Bind the wire on both sides of the cut. Gloves and goggles: cut wire springs.",
+          "Mark the depth on the wire, close the terminal as its maker says, and see that the mark has "
+          "gone in.",
+          "Hang it, pin it, secure the pins and the screw, and load it little by little."};
+}
+
+std::vector<SpareTerminal> spare_terminals(const SpareLine& spare) {
+  const CardPiece& card = spare.longest;
+  std::vector<SpareTerminal> result;
+  for (const Part& part : card.rig->parts) {
+    const End* socket = part.line_end("wire-socket");
+    const EndDimension* size = socket == nullptr ? nullptr : socket->find("size");
+    const bool of_stays = part.name == card.piece->upper.part || part.name == card.piece->lower.part;
+    if (socket == nullptr || (size == nullptr ? !of_stays : size->text != card.line->size.name))
+      continue;
+    SpareTerminal terminal{.name = shown(part.name, part.title),
+                           .wire = size == nullptr ? "not stated" : size->text,
+                           .inserted = {},
+                           .thread = part.screw ? part.screw->thread.designation : "",
+                           .in_hand = {}};
+    if (const EndDimension* construction = socket->find("construction"))
+      terminal.wire += " " + construction->text;
+    if (const EndDimension* inserted = socket->find("inserted"))
+      terminal.inserted = card.amount(inserted->length.value);
+    if (const Record* in_hand = last_record_of(*card.rig, name_of(RecordKind::in_hand), part.name))
+      terminal.in_hand = fact_text(in_hand->facts, fact_names.pieces);
+    result.push_back(std::move(terminal));
+  }
+  return result;
 }
 
 } // namespace sheerpole

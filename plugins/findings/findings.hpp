@@ -5,8 +5,7 @@
 namespace sheerpole {
 
 /// The warnings and notes about the rig, as text and as JSON. Errors stop the outputs before this.
-class Findings final : public Backend {
-public:
+struct Findings final : Backend {
   BackendDescription describe() const override;
   OutputBundle generate(const BackendRequest& request) const override;
 };

@@ -1,14 +1,44 @@
 #pragma once
 
-#include "backend/backend.hpp"
+#include "backend/page/paper_files.hpp"
+
+#include <string>
+#include <vector>
 
 namespace sheerpole {
 
+/// What is to be read on a piece years later, at one of its ends.
+struct PieceLabel {
+  std::string stay; ///< "cap-shroud PORT", "backstay, piece 2 of 3"
+  std::string end;  ///< "END ALOFT: thimble-16"
+  std::string boat;
+  std::string line; ///< "hmpe-9: 12-strand HMPE heat-set, 9 mm"
+  // Empty: not stated, to be written by hand.
+  std::string length; ///< "cut 12998 mm, bearing to bearing 11283 mm"; empty while it is a draft
+  std::string made;   ///< ISO 8601
+  std::string job;
+  std::string batch;
+  std::string made_by;
+};
+
+/// Two for each piece, that aloft first, in the order of the rig.
+std::vector<PieceLabel> piece_labels(const CheckedRig& checked);
+
+/// One label, millimetres. Two beside each other and six below each other fit between the margins of either
+/// sheet.
+inline constexpr double label_width = 90.0;
+inline constexpr double label_height_on_sheet = 40.0;
+inline constexpr int labels_beside = 2;
+inline constexpr int labels_below = 6;
+
+/// The labels in a grid, row by row, with dashed lines to cut along.
+std::vector<Drawing> label_pages(const std::vector<PieceLabel>& labels, const std::string& boat,
+                                 PaperSize size);
+
 /// A sheet of labels to cut apart, one for each end of each piece.
-class Labels final : public Backend {
-public:
-  BackendDescription describe() const override;
-  OutputBundle generate(const BackendRequest& request) const override;
+struct Labels final : PagesBackend {
+  Labels();
+  std::vector<Drawing> pages(const BackendRequest& request, const std::string& boat) const override;
 };
 
 } // namespace sheerpole

@@ -1,10 +1,9 @@
 #include "plugins/order-list/order_list.hpp"
 
-#include "backend/boat_title.hpp"
 #include "backend/order/order_items.hpp"
-#include "backend/page/html_pages.hpp"
+#include "backend/page/html.hpp"
 #include "backend/page/page_flow.hpp"
-#include "plugins/order-list/order_pages.hpp"
+#include "backend/paper_words.hpp"
 
 #include <utility>
 
@@ -12,18 +11,52 @@ namespace sheerpole {
 
 namespace {
 
-std::string stays_text(const OrderItem& item) {
-  std::string text;
-  for (const auto& [stay, amount] : item.stays)
-    text += (text.empty() ? "" : "; ") + stay + " " + amount_text(item, amount);
-  return text;
+constexpr TextLook small{.size = 3.0, .bold = false, .indent = 0.0};
+
+std::vector<std::string> draft_lines(const CheckedRig& checked) {
+  if (checked.draft_reasons().empty())
+    return {};
+  return {"Lengths of line here rest on numbers that are assumed or missing; the cut list names them"};
 }
 
-std::string notes_text(const OrderItem& item) {
-  std::string text;
-  for (const std::string& note : item.notes)
-    text += (text.empty() ? "" : "; ") + note;
-  return text;
+/// The items of one group from one supplier.
+void add_group(const std::vector<OrderItem>& items, const std::string& supplier, const std::string& group,
+               PageFlow& page) {
+  FlowTable table{.columns = {{"item", 2.6},
+                              {"what", 3.0},
+                              {"size", 2.4},
+                              {"needed", 1.1, true},
+                              {"in hand", 1.1, true},
+                              {"to order", 1.2, true},
+                              {"their no.", 1.4},
+                              {"here", 0.7}},
+                  .size = 3.0};
+  std::vector<std::string> notes;
+  for (const OrderItem& item : items) {
+    if (item.group != group || item.supplier != supplier)
+      continue;
+    table.rows.push_back({{.text = item.name},
+                          {.text = item.what},
+                          {.text = item.size},
+                          {.text = amount_text(item, item.needed)},
+                          {.text = item.in_hand == 0 ? "" : amount_text(item, item.in_hand)},
+                          {.text = amount_text(item, item.to_order()), .bold = true},
+                          cell_to_write,
+                          cell_to_tick});
+    for (const std::string& note : item.notes)
+      notes.push_back(item.name + ": " + note + ".");
+  }
+  if (table.rows.empty())
+    return;
+  page.heading(group, 4.2);
+  page.table(table);
+  for (const std::string& note : notes)
+    page.text(note, small);
+}
+
+std::string stays_text(const OrderItem& item) {
+  return joined(item.stays, "; ",
+                [&](const auto& stay) { return stay.first + " " + amount_text(item, stay.second); });
 }
 
 Table table_of(const std::vector<OrderItem>& items) {
@@ -37,22 +70,17 @@ Table table_of(const std::vector<OrderItem>& items) {
                           {"in hand", true},
                           {"to order", true},
                           {"stays"},
-                          {"note"}},
-              .rows = {},
-              .notes = {}};
+                          {"note"}}};
   for (const OrderItem& item : items)
     table.rows.push_back({item.group, item.name, item.what, item.size, item.supplier,
                           amount_text(item, item.needed), amount_text(item, item.in_hand),
-                          amount_text(item, item.to_order()), stays_text(item), notes_text(item)});
+                          amount_text(item, item.to_order()), stays_text(item), joined(item.notes, "; ")});
   return table;
 }
 
 /// The order to one supplier, without what is in hand.
 Table order_to(const std::vector<OrderItem>& items, const std::string& supplier, std::string title) {
-  Table table{.title = std::move(title),
-              .columns = {{"to order", true}, {"item"}, {"size"}, {"what"}},
-              .rows = {},
-              .notes = {}};
+  Table table{.title = std::move(title), .columns = {{"to order", true}, {"item"}, {"size"}, {"what"}}};
   for (const OrderItem& item : items) {
     if (item.supplier != supplier)
       continue;
@@ -86,6 +114,28 @@ std::string order_text(const CheckedRig& checked, const std::vector<OrderItem>& 
 }
 
 } // namespace
+
+std::vector<Drawing> order_pages(const CheckedRig& checked, const std::vector<OrderItem>& items,
+                                 const std::string& boat, PaperSize size) {
+  PageFlow page(size, {.name = "Order list", .about = boat, .draft = draft_lines(checked)});
+  page.text("ORDER LIST   " + boat, {.size = 7.0, .bold = true, .indent = 0.0});
+  page.text(
+      "An inch size and a metric size that look alike are two things: 5/16 in is not 8 mm. What belongs to "
+      "the boat, tangs and chainplates, is not ordered here; measure it, do not copy it from old parts.",
+      small);
+  page.to_write("Account, deliver to, wanted by:");
+  const std::vector<std::string> suppliers = suppliers_of(items);
+  for (const std::string& supplier : suppliers) {
+    // Where nobody names a supplier, or all name the same, nothing is said of it or it is said once.
+    if (suppliers.size() > 1 || !supplier.empty())
+      page.heading(supplier.empty() ? "Supplier not stated" : "From " + supplier, 5.2);
+    for (const char* group : {"Lines", "Hardware", "Small parts"})
+      add_group(items, supplier, group, page);
+  }
+  if (items.empty())
+    page.text("The rig file states nothing to order.");
+  return page.pages("Order list of " + boat, "Lines, hardware and small parts to buy.");
+}
 
 BackendDescription OrderList::describe() const {
   return {.name = "order-list",

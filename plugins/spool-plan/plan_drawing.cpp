@@ -1,10 +1,8 @@
-#include "plugins/spool-plan/plan_drawing.hpp"
-
-#include "backend/drawing/element_id.hpp"
-#include "backend/drawing/label_box.hpp"
-#include "plugins/spool-plan/bar_layout.hpp"
-#include "plugins/spool-plan/hatching.hpp"
 #include "plugins/spool-plan/plan_words.hpp"
+
+#include "backend/drawing/label_text.hpp"
+#include "backend/drawing/svg_writer.hpp"
+#include "plugins/spool-plan/stock_bar.hpp"
 
 #include <fmt/format.h>
 

@@ -1,6 +1,5 @@
-#include "plugins/spool-plan/plan_text.hpp"
-
 #include "plugins/spool-plan/plan_words.hpp"
+#include "wording/say.hpp"
 
 #include <fmt/format.h>
 
@@ -26,7 +25,7 @@ std::string flags_of(const WantedPiece& piece) {
   if (piece.estimated)
     flags += "; by estimate, not to be cut to";
   if (!piece.note.empty())
-    flags += "; " + piece.note;
+    flags += "; " + say(*piece.rig, piece.note);
   return flags;
 }
 
@@ -164,7 +163,7 @@ void print_line(const LinePlan& plan, std::size_t& number, TextPage& page) {
   if (!line.unplanned.empty()) {
     page.line("   Not planned, and in no sum");
     for (const UnplannedPiece& piece : line.unplanned)
-      page.wrapped("     ", piece.boat + ": " + piece.name + "; " + piece.reason);
+      page.wrapped("     ", piece.boat + ": " + piece.name + "; " + say(*piece.rig, piece.reason));
     page.blank();
   }
 }

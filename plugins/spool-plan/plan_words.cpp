@@ -3,8 +3,75 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <utility>
 
 namespace sheerpole {
+
+namespace {
+
+std::vector<PieceNote> notes_of(const CheckedRig& checked) {
+  std::vector<PieceNote> notes;
+  for (const DerivedStay& stay : checked.derived().stays)
+    for (const Piece& piece : stay.pieces) {
+      const PieceSum sum = piece_sum(checked.rig(), stay, piece);
+      PieceNote note;
+      note.piece = piece.name;
+      note.complete = sum.body_complete && sum.cut_complete;
+      note.listed_cut = sum.cut().length();
+      for (const DraftReason& reason : checked.draft_reasons(piece))
+        note.draft_reasons.push_back(reason.reason);
+      notes.push_back(std::move(note));
+    }
+  return notes;
+}
+
+SpoolBoat boat_of(const FleetRig& rig) {
+  SpoolBoat boat;
+  boat.title = rig.checked->rig().boat.title;
+  boat.rig = &rig.checked->rig();
+  boat.derived = &rig.checked->derived();
+  boat.source_keys = rig.source_keys;
+  for (std::uint32_t i = 0; i < rig.checked->sources().size(); ++i)
+    boat.source_names.push_back(rig.checked->sources()[SourceId{i}].name());
+  boat.notes = notes_of(*rig.checked);
+  return boat;
+}
+
+/// How many boats before this one have its title.
+std::size_t earlier(const std::vector<SpoolBoat>& boats, std::size_t number) {
+  return static_cast<std::size_t>(
+      std::count_if(boats.begin(), boats.begin() + static_cast<std::ptrdiff_t>(number),
+                    [&](const SpoolBoat& boat) { return boat.title == boats[number].title; }));
+}
+
+bool shared(const std::vector<SpoolBoat>& boats, const std::string& title) {
+  return std::count_if(boats.begin(), boats.end(),
+                       [&](const SpoolBoat& boat) { return boat.title == title; }) > 1;
+}
+
+} // namespace
+
+FleetBoats fleet_boats(const BackendRequest& request) {
+  std::vector<FleetRig> rigs = request.fleet;
+  if (rigs.empty())
+    rigs.push_back({&request.checked, "", {}});
+  FleetBoats fleet;
+  for (const FleetRig& rig : rigs) {
+    fleet.boats.push_back(boat_of(rig));
+    if (fleet.boats.back().title.empty())
+      fleet.boats.back().title = rig.file.empty() ? "boat without a name" : rig.file;
+  }
+  std::vector<SpoolBoat> as_titled = fleet.boats;
+  for (std::size_t i = 0; i < rigs.size(); ++i)
+    if (shared(as_titled, as_titled[i].title) && !rigs[i].file.empty())
+      fleet.boats[i].title += " (" + rigs[i].file + ")";
+  as_titled = fleet.boats;
+  for (std::size_t i = 0; i < rigs.size(); ++i)
+    if (const std::size_t before = earlier(as_titled, i); before > 0)
+      fleet.boats[i].title += " " + std::to_string(before + 1);
+  fleet.titles = joined(fleet.boats, ", ", [](const SpoolBoat& boat) { return boat.title; });
+  return fleet;
+}
 
 std::string counted(std::int64_t count, const char* one, const char* several) {
   return std::to_string(count) + " " + (count == 1 ? one : several);
@@ -15,17 +82,14 @@ std::string line_words(const LineOrder& line) {
   for (std::size_t i = 0; i < line.names.size(); ++i) {
     words += (i == 0 ? " " : ", ") + line.names[i].name;
     if (line.names.size() > 1) {
-      words += " (";
-      for (std::size_t k = 0; k < line.names[i].boats.size(); ++k)
-        words += (k == 0 ? "" : ", ") + line.names[i].boats[k];
-      words += ")";
+      words += " (" + joined(line.names[i].boats, ", ") + ")";
     }
   }
   return words + ", " + line.size.name;
 }
 
 std::string made_of(const LineOrder& line) {
-  return line.construction + (line.grade.empty() ? "" : ", " + line.grade);
+  return line.construction + led_by(", ", line.grade);
 }
 
 std::string stock_words(const LineOrder& line, const SpoolUse& use) {
@@ -33,7 +97,7 @@ std::string stock_words(const LineOrder& line, const SpoolUse& use) {
   std::string words = stock.name;
   if (stock.pieces > 1)
     words += fmt::format(" no. {} of {}", use.ordinal, stock.pieces);
-  words += fmt::format(", {} of {} mm", stock.sort, stock.length_mm);
+  words += fmt::format(", {} of {} mm", name_of(stock.sort), stock.length_mm);
   if (!stock.batch.empty())
     words += ", batch " + stock.batch;
   return words;
@@ -54,7 +118,7 @@ std::string rest_words(const LineOrder& line, const SpoolUse& use) {
   if (use.fate == RestFate::offcut)
     words += "are kept as the offcut " + use.rest_name;
   else
-    words += "stay on the " + stock.sort +
+    words += "stay on the " + std::string(name_of(stock.sort)) +
              (use.rest_name == stock.name ? "" : ", which is " + use.rest_name + " from then on");
   if (stock.kept_back_mm > 0)
     words += fmt::format(", {} mm of them the spare that is kept back",

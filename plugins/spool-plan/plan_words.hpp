@@ -1,11 +1,22 @@
 #pragma once
 
 #include "backend/backend.hpp"
+#include "backend/drawing/drawing.hpp"
 
 #include <cstdint>
 #include <string>
+#include <vector>
 
 namespace sheerpole {
+
+/// The boats of a request. Points into it.
+struct FleetBoats {
+  std::vector<SpoolBoat> boats;
+  std::string titles; ///< "Pellimoor, Grisolde"
+};
+
+/// Two boats of one name are told apart by their files, then by a number.
+FleetBoats fleet_boats(const BackendRequest& request);
 
 /// "rope hmpe-9, 9 mm"; with several names of one line "rope hmpe-9 (Pellimoor), spool-line (Sallow), 9
 /// mm".
@@ -37,5 +48,18 @@ std::string to_buy_words(const LinePlan& plan);
 bool any_draft(const SpoolPlan& plan);
 
 std::string counted(std::int64_t count, const char* one, const char* several);
+
+/// For people, at most 100 columns wide as long as no single name is wider.
+std::string plan_text(const FleetBoats& fleet, const SpoolPlan& plan);
+
+/// One flat table, one row a cut; the columns are described in docs/backends/spool-plan.md.
+std::string plan_csv(const SpoolPlan& plan);
+
+/// The records of one file of stock when the plan has been carried out, as a file to be used in its place;
+/// what the boats state of cutting these lines goes with them.
+std::string new_stock_text(const FleetBoats& fleet, const SpoolPlan& plan, std::size_t file);
+
+/// Sheets on which every stock that is begun lies as a bar, all to one scale.
+std::vector<Drawing> plan_drawing(const FleetBoats& fleet, const SpoolPlan& plan);
 
 } // namespace sheerpole

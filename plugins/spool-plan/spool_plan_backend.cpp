@@ -1,12 +1,8 @@
 #include "plugins/spool-plan/spool_plan_backend.hpp"
 
 #include "backend/drawing/svg_writer.hpp"
-#include "backend/page/text_paper.hpp"
-#include "plugins/spool-plan/fleet_boats.hpp"
-#include "plugins/spool-plan/new_stock_text.hpp"
-#include "plugins/spool-plan/plan_csv.hpp"
-#include "plugins/spool-plan/plan_drawing.hpp"
-#include "plugins/spool-plan/plan_text.hpp"
+#include "backend/page/paper_files.hpp"
+#include "plugins/spool-plan/plan_words.hpp"
 
 #include <fmt/format.h>
 

@@ -1,8 +1,57 @@
 #include "calculate/facts.hpp"
-#include "plugins/survey-report/finding_class.hpp"
-#include "plugins/survey-report/report_document.hpp"
+#include "plugins/survey-report/survey_report.hpp"
+
+#include <algorithm>
 
 namespace sheerpole {
+
+std::string_view name_of(FindingClass finding_class) {
+  switch (finding_class) {
+  case FindingClass::now:
+    return "Now";
+  case FindingClass::before_sailing:
+    return "Before sailing";
+  case FindingClass::within_a_year:
+    return "Within a year";
+  case FindingClass::note:
+    break;
+  }
+  return "To be noted";
+}
+
+const std::vector<ClassRow>& class_rows() {
+  using enum FindingClass;
+  // Our own judgement, no source. Now: what lets go by itself, or was already said to be renewed. Within a
+  // year: what is told by the calendar, or comes slowly.
+  static const std::vector<ClassRow> rows{{"marked-renew", now},
+                                          {"pin-not-secured", now},
+                                          {"splice-not-locked", now},
+                                          {"thread-engagement-low", now},
+                                          {"stud-engaged-short", now},
+                                          {"bury-short", now},
+                                          {"lashing-weak", now},
+                                          {"shared-pin-weak", now},
+                                          {"line-old", within_a_year},
+                                          {"hardware-old", within_a_year},
+                                          {"take-up-low", within_a_year},
+                                          {"adjuster-mostly-closed", within_a_year},
+                                          {"creep-load-high", within_a_year},
+                                          {"metals-differ", within_a_year},
+                                          {"measured-wins", note},
+                                          {"tape-sags", note},
+                                          {"error-not-waived", note},
+                                          {"foretriangle-differs", note}};
+  return rows;
+}
+
+FindingClass class_of(const Diagnostic& finding) {
+  if (finding.severity == Severity::note)
+    return FindingClass::note;
+  const auto& rows = class_rows();
+  const auto found =
+      std::find_if(rows.begin(), rows.end(), [&](const ClassRow& row) { return row.slug == finding.slug; });
+  return found == rows.end() ? FindingClass::before_sailing : found->finding_class;
+}
 
 void add_findings(const CheckedRig& checked, Document& document) {
   document.blocks.emplace_back(DocumentHeading{"Findings", 2, "findings"});
@@ -12,8 +61,7 @@ void add_findings(const CheckedRig& checked, Document& document) {
   for (const FindingClass one : finding_classes) {
     DocumentTable table{
         .caption = std::string(name_of(one)),
-        .columns = {{"about", 1.4}, {"what was found", 3.4}, {"why it matters", 2.6}, {"class", 0.8}},
-        .rows = {}};
+        .columns = {{"about", 1.4}, {"what was found", 3.4}, {"why it matters", 2.6}, {"class", 0.8}}};
     for (const Diagnostic& finding : checked.findings())
       if (finding.waived.empty() && class_of(finding) == one)
         table.rows.push_back({finding.subject.empty() ? "the rig" : finding.subject,
@@ -23,8 +71,7 @@ void add_findings(const CheckedRig& checked, Document& document) {
     document.blocks.emplace_back(std::move(table));
   }
   DocumentTable waived{.caption = "Left standing by decision of a person",
-                       .columns = {{"about", 1.4}, {"what was found", 3.4}, {"who, why, until when", 3.0}},
-                       .rows = {}};
+                       .columns = {{"about", 1.4}, {"what was found", 3.4}, {"who, why, until when", 3.0}}};
   for (const Diagnostic& finding : checked.findings())
     if (!finding.waived.empty())
       waived.rows.push_back({finding.subject.empty() ? "the rig" : finding.subject,
@@ -36,8 +83,7 @@ void add_findings(const CheckedRig& checked, Document& document) {
 void add_assumptions(const CheckedRig& checked, Document& document) {
   document.blocks.emplace_back(DocumentHeading{"Assumptions", 2, "assumptions"});
   DocumentTable drafts{.caption = "Lengths that are drafts",
-                       .columns = {{"piece", 1.3}, {"because", 2.6}, {"what settles it", 2.6}},
-                       .rows = {}};
+                       .columns = {{"piece", 1.3}, {"because", 2.6}, {"what settles it", 2.6}}};
   for (const DraftReason& reason : checked.draft_reasons())
     drafts.rows.push_back({reason.subject, reason.reason, reason.mend});
   if (drafts.rows.empty())
@@ -48,8 +94,7 @@ void add_assumptions(const CheckedRig& checked, Document& document) {
   const Table sources = sources_table(checked);
   DocumentTable assumed{
       .caption = "Numbers that are assumed",
-      .columns = {{"what", 2.6}, {"value", 1.4}, {"on what grounds", 2.4}, {"place", 1.4}},
-      .rows = {}};
+      .columns = {{"what", 2.6}, {"value", 1.4}, {"on what grounds", 2.4}, {"place", 1.4}}};
   std::vector<std::pair<std::string, std::size_t>> classes;
   for (const std::vector<std::string>& row : sources.rows) {
     const std::string& known = row[3];
@@ -67,8 +112,7 @@ void add_assumptions(const CheckedRig& checked, Document& document) {
     assumed.caption = "No number is marked as assumed.";
   document.blocks.emplace_back(std::move(assumed));
   DocumentTable counted{.caption = "How the numbers of the files are known",
-                        .columns = {{"known as", 2.0}, {"numbers", 1.0, true}},
-                        .rows = {}};
+                        .columns = {{"known as", 2.0}, {"numbers", 1.0, true}}};
   for (const auto& [known, count] : classes)
     counted.rows.push_back({known, std::to_string(count)});
   if (counted.rows.empty())
@@ -90,8 +134,7 @@ void add_checks(const CheckedRig& checked, Document& document) {
                       .notes = totals.notes};
   document.blocks.emplace_back(std::move(table));
   DocumentTable unknown{.caption = "Not checked, because something is not stated",
-                        .columns = {{"about", 1.6}, {"check", 1.6}, {"what is missing", 3.4}},
-                        .rows = {}};
+                        .columns = {{"about", 1.6}, {"check", 1.6}, {"what is missing", 3.4}}};
   for (const CheckResult& result : checked.results())
     if (result.outcome == CheckOutcome::not_checked)
       unknown.rows.push_back({result.subject, result.check, result.words});

@@ -1,9 +1,12 @@
 #include "backend/backend.hpp"
-#include "backend/diagram/strip_drawings.hpp"
-#include "backend/part_words.hpp"
+#include "backend/diagram/stay_strips.hpp"
+#include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
-#include "plugins/survey-report/finding_class.hpp"
-#include "plugins/survey-report/report_document.hpp"
+#include "model/fact_name.hpp"
+#include "plugins/survey-report/survey_report.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
+#include "wording/strength_words.hpp"
 
 #include <algorithm>
 #include <map>
@@ -36,13 +39,11 @@ std::string side_words(const Stay& stay) {
 }
 
 std::string path_words(const Rig& rig, const Stay& stay) {
-  std::string words;
-  for (const PathStop& stop : stay.path) {
-    words += (words.empty() ? "" : ", ") + rig[stop.point].name;
-    if (stop.passage != Passage::end)
-      words += stop.passage == Passage::free ? " (passes free)" : " (clamped)";
-  }
-  return words;
+  return joined(stay.path, ", ", [&](const PathStop& stop) {
+    return rig[stop.point].name + (stop.passage == Passage::end    ? ""
+                                   : stop.passage == Passage::free ? " (passes free)"
+                                                                   : " (clamped)");
+  });
 }
 
 /// A number with how it is known.
@@ -52,17 +53,12 @@ std::string known(const std::string& text, const Sourced<Value>& value) {
 }
 
 std::string line_words(const LineMaterial& line) {
-  std::string words = line.name;
-  for (const std::string& one : {line.title, line.construction, line.grade, line.size.name})
-    if (!one.empty())
-      words += ", " + one;
-  return words;
+  return joined({line.name, line.title, line.construction.text, line.grade, line.size.name}, ", ");
 }
 
 void add_line_facts(const LineMaterial& line, DocumentFacts& facts) {
   facts.rows.emplace_back("line", line_words(line));
-  facts.rows.emplace_back("diameter",
-                          known(format_tenths(Tenths::of(line.diameter.value)) + " mm", line.diameter));
+  facts.rows.emplace_back("diameter", known(format_tenths(line.diameter.value) + " mm", line.diameter));
   facts.rows.emplace_back(
       "break load", line.break_load ? known(format_fixed(line.break_load->value.kilonewtons(), 1) + " kN",
                                             *line.break_load)
@@ -77,16 +73,15 @@ std::string length_words(const DerivedStay& derived) {
   std::string words = format_total(derived.route == LengthRoute::unknown, total) + " mm, by " +
                       std::string(route_words(derived.route));
   for (const RouteComparison& other : derived.other_routes)
-    words += "; by " + std::string(route_words(other.other)) + " " +
-             format_tenths(Tenths::of(other.length)) + " mm";
+    words += "; by " + std::string(route_words(other.other)) + " " + format_tenths(other.length) + " mm";
   return words;
 }
 
 std::string doubt_words(const DerivedStay& derived) {
   if (!derived.uncertainty)
     return "not checked: no bound is stated for what it follows from";
-  return "at worst " + format_signed(Tenths::of(derived.uncertainty->worst_low)) + " / " +
-         format_signed(Tenths::of(derived.uncertainty->worst_high)) + " mm";
+  return "at worst " + format_signed(derived.uncertainty->worst_low) + " / " +
+         format_signed(derived.uncertainty->worst_high) + " mm";
 }
 
 void add_facts(const Rig& rig, const Stay& stay, const DerivedStay& derived, Document& document) {
@@ -96,8 +91,8 @@ void add_facts(const Rig& rig, const Stay& stay, const DerivedStay& derived, Doc
   facts.rows.emplace_back("path, from aloft", stay.path.empty() ? "not stated" : path_words(rig, stay));
   facts.rows.emplace_back("pin to pin", length_words(derived));
   facts.rows.emplace_back("how well its cut is known", doubt_words(derived));
-  const std::string installed = fact_text(stay.particulars, "installed");
-  const std::string evidence = fact_text(stay.particulars, "evidence");
+  const std::string installed = fact_text(stay.particulars, fact_names.installed);
+  const std::string evidence = fact_text(stay.particulars, fact_names.evidence);
   facts.rows.emplace_back("installed", installed.empty() ? "not stated" : installed);
   facts.rows.emplace_back("evidence of its age", evidence.empty() ? "not stated" : evidence);
   for (const Particular& fact : stay.particulars)
@@ -114,8 +109,7 @@ void add_parts(const Rig& rig, const Stay& stay, const StayTables& tables, Docum
                                   {"from upper pin mm", 1.1, true},
                                   {"ends", 3.0},
                                   {"length known by", 1.6},
-                                  {"age, batch", 1.3}},
-                      .rows = {}};
+                                  {"age, batch", 1.3}}};
   const auto found = tables.stack.find(stay.name);
   for (std::size_t i = 0; found != tables.stack.end() && i < found->second.size(); ++i) {
     const std::vector<std::string>& row = found->second[i]; // no., kind, item, times, length, from pin
@@ -127,11 +121,10 @@ void add_parts(const Rig& rig, const Stay& stay, const StayTables& tables, Docum
       const Part& part = rig[item.part];
       for (const End* end : {&part.upper, &part.lower})
         if (!end->type.empty())
-          ends += (ends.empty() ? "" : " / ") + end_words(*end);
+          add_words(ends, " / ", end_words(*end));
       length_known = length_source(part);
       for (const char* name : {"installed", "evidence", "batch"})
-        if (const std::string text = fact_text(part.particulars, name); !text.empty())
-          age += (age.empty() ? "" : ", ") + text;
+        add_words(age, ", ", fact_text(part.particulars, name));
     }
     table.rows.push_back({row[2] + (row[3] == "1" ? "" : ", " + row[3] + " times"), row[1], row[4], row[5],
                           ends, length_known, age});
@@ -151,43 +144,41 @@ void add_rows(const std::string& caption, std::vector<DocumentColumn> columns, c
 }
 
 /// The words of all checks of a joint with this result, each once.
-std::string words_of(const Joint& joint, JointResult result) {
+std::string words_of(const Rig& rig, const Joint& joint, JointResult result) {
   std::vector<std::string> said;
   for (const JointCheck& check : joint.checks)
-    if (check.result == result && std::find(said.begin(), said.end(), check.words) == said.end())
-      said.push_back(check.words);
-  std::string words;
-  for (const std::string& one : said)
-    words += (words.empty() ? "" : "; ") + one;
-  return words;
+    if (check.result == result)
+      if (std::string words = say(rig, check.words);
+          std::find(said.begin(), said.end(), words) == said.end())
+        said.push_back(std::move(words));
+  return joined(said, "; ");
 }
 
-void add_joints(const DerivedStay& derived, Document& document) {
+void add_joints(const Rig& rig, const DerivedStay& derived, Document& document) {
   DocumentTable table{
       .caption = "Joints",
-      .columns = {{"joint", 1.5}, {"found", 2.0}, {"compared and passed", 2.4}, {"not checked", 2.4}},
-      .rows = {}};
+      .columns = {{"joint", 1.5}, {"found", 2.0}, {"compared and passed", 2.4}, {"not checked", 2.4}}};
   for (const Joint& joint : derived.joints)
-    table.rows.push_back({joint.name, words_of(joint, JointResult::finding),
-                          words_of(joint, JointResult::pass), words_of(joint, JointResult::not_checked)});
+    table.rows.push_back({say(rig, joint.name), words_of(rig, joint, JointResult::finding),
+                          words_of(rig, joint, JointResult::pass),
+                          words_of(rig, joint, JointResult::not_checked)});
   if (!table.rows.empty())
     document.blocks.emplace_back(std::move(table));
 }
 
 /// The links whose strength is known; the others in a line below.
-void add_strength(const RowsByStay& rows, const Stay& stay, const DerivedStay& derived,
+void add_strength(const Rig& rig, const RowsByStay& rows, const Stay& stay, const DerivedStay& derived,
                   Document& document) {
   DocumentTable table{
       .caption = "What each link holds, from aloft to deck",
-      .columns = {{"link", 2.0}, {"kN", 0.7, true}, {"how", 2.4}, {"source", 2.0}, {"remark", 1.6}},
-      .rows = {}};
+      .columns = {{"link", 2.0}, {"kN", 0.7, true}, {"how", 2.4}, {"source", 2.0}, {"remark", 1.6}}};
   if (const auto found = rows.find(stay.name); found != rows.end())
     for (const std::vector<std::string>& row : found->second)
       if (!row[1].empty())
         table.rows.push_back(row);
   if (table.rows.empty())
     table.caption = "What each link holds: not stated of any";
-  if (const std::string unknown = unknown_words(derived.chain); !unknown.empty())
+  if (const std::string unknown = unknown_words(rig, derived.chain); !unknown.empty())
     table.notes.push_back("Not stated, and never taken for strong: " + unknown + ".");
   document.blocks.emplace_back(std::move(table));
 }
@@ -196,24 +187,22 @@ void add_sum(const Rig& rig, const DerivedStay& derived, Document& document) {
   for (const Piece& piece : derived.pieces) {
     const PieceSum sum = piece_sum(rig, derived, piece);
     DocumentTable table{.caption = "How its length came about: " + piece.name,
-                        .columns = {{"term", 2.4}, {"mm", 0.9, true}, {"how it is known", 3.6}},
-                        .rows = {}};
+                        .columns = {{"term", 2.4}, {"mm", 0.9, true}, {"how it is known", 3.6}}};
     if (sum.unknown)
       table.rows.push_back({"X", "X", source_words(sum.unknown_source)});
     for (const SumSection& section : sum.sections) {
       for (const SumRow& row : section.rows) {
-        const std::string source = source_words(row.term->provenance);
-        table.rows.push_back({row.term->name, format_signed(row.amount),
-                              row.term->how + (row.term->how.empty() ? "" : "; ") + source});
+        std::string known = say(rig, row.term->how);
+        add_words(known, "; ", source_words(row.term->provenance));
+        table.rows.push_back({term_name(rig, *row.term), format_signed(row.amount), std::move(known)});
       }
-      const bool complete = section.name == "pin-to-pin" ||
-                            (sum.body_complete && (section.name != "cut" || sum.cut_complete));
-      table.rows.push_back({"= " + section.name, format_total(sum.unknown, section.total),
-                            complete ? "sum of the rows above" : "incomplete: something is not stated"});
+      table.rows.push_back(
+          {"= " + std::string(name_of(section.kind)), format_total(sum.unknown, section.total),
+           section.complete ? "sum of the rows above" : "incomplete: something is not stated"});
     }
     for (const MissingInput& missing : piece.missing)
-      table.notes.push_back("Missing: " + missing.what + ". " + missing.mend);
-    for (const std::string& left_out : piece.not_counted)
+      table.notes.push_back("Missing: " + say(rig, missing.what) + ". " + say(rig, missing.mend));
+    for (const std::string& left_out : say_each(rig, piece.not_counted))
       table.notes.push_back("Not counted: " + left_out + ".");
     document.blocks.emplace_back(std::move(table));
   }
@@ -222,16 +211,12 @@ void add_sum(const Rig& rig, const DerivedStay& derived, Document& document) {
 void add_log(const Rig& rig, const Stay& stay, Document& document) {
   DocumentTable table{
       .caption = "Inspection log",
-      .columns = {{"date", 0.9}, {"where", 1.6}, {"condition", 1.0}, {"by", 1.0}, {"note", 2.4}},
-      .rows = {}};
+      .columns = {{"date", 0.9}, {"where", 1.6}, {"condition", 1.0}, {"by", 1.0}, {"note", 2.4}}};
   for (const Inspection& inspection : rig.inspections)
     for (const StayId id : inspection.stays)
       if (&rig[id] == &stay) {
-        std::string where;
-        for (const PartId part : inspection.between)
-          where += (where.empty() ? "" : " to ") + rig[part].name;
-        table.rows.push_back({inspection.date, where.empty() ? "the whole stay" : where,
-                              inspection.condition, inspection.by, inspection.note});
+        table.rows.push_back({inspection.date, where_looked(rig, inspection), inspection.condition,
+                              inspection.by, inspection.note});
       }
   if (table.rows.empty())
     table.caption = "Inspection log: no entry";
@@ -244,8 +229,8 @@ bool about(const std::string& subject, const Stay& stay) {
 }
 
 void add_stay_findings(const CheckedRig& checked, const Stay& stay, Document& document) {
-  DocumentTable table{
-      .caption = "Found on this stay", .columns = {{"class", 1.0}, {"what was found", 4.0}}, .rows = {}};
+  DocumentTable table{.caption = "Found on this stay",
+                      .columns = {{"class", 1.0}, {"what was found", 4.0}}};
   for (const Diagnostic& finding : checked.findings())
     if (about(finding.subject, stay))
       table.rows.push_back(
@@ -280,7 +265,7 @@ void add_stays(const CheckedRig& checked, Document& document) {
   for (const DerivedStay& derived : checked.derived().stays) {
     const Stay& stay = rig[derived.stay];
     document.blocks.emplace_back(
-        DocumentHeading{stay.name + (stay.title.empty() ? "" : ": " + stay.title), 3, section_of(stay)});
+        DocumentHeading{stay.name + led_by(": ", stay.title), 3, section_of(stay)});
     add_stay_findings(checked, stay, document);
     add_facts(rig, stay, derived, document);
     if (const Strip* strip = find_strip(strips, stay))
@@ -297,8 +282,8 @@ void add_stays(const CheckedRig& checked, Document& document) {
               {"thread engaged mm", 1.0, true},
               {"one diameter mm", 0.9, true}},
              tables.take_up, stay, document);
-    add_joints(derived, document);
-    add_strength(tables.strength, stay, derived, document);
+    add_joints(rig, derived, document);
+    add_strength(rig, tables.strength, stay, derived, document);
     add_sum(rig, derived, document);
     add_log(rig, stay, document);
   }

@@ -1,14 +1,100 @@
 #include "plugins/take-up/take_up_sheet.hpp"
 
-#include "backend/boat_title.hpp"
-#include "backend/page/text_paper.hpp"
-#include "plugins/take-up/stay_take_up.hpp"
+#include "backend/page/paper_files.hpp"
+#include "backend/paper_words.hpp"
+#include "backend/printed_sums.hpp"
+#include "wording/say.hpp"
 
 #include <algorithm>
 
 namespace sheerpole {
 
 namespace {
+
+constexpr std::size_t name_width = 27;
+constexpr std::size_t amount_width = 12;
+constexpr std::size_t turns_width = 7;
+
+/// Columns of turns only where there is a screw to turn.
+struct Columns {
+  bool turns = false;
+
+  void row(const std::string& name, const std::string& tighten, const std::string& tighten_turns,
+           const std::string& slacken, const std::string& slacken_turns, const std::string& how,
+           TextPage& page) const {
+    std::string lead = "  " + padded(name, name_width) + padded_left(tighten, amount_width);
+    if (turns)
+      lead += padded_left(tighten_turns, turns_width);
+    lead += padded_left(slacken, amount_width);
+    if (turns)
+      lead += padded_left(slacken_turns, turns_width);
+    page.wrapped(lead + "   ", how);
+  }
+};
+
+void print_entries(const Rig& rig, const Account& account, const Columns& columns, TextPage& page) {
+  std::string above;
+  for (const AccountEntry& entry : account.entries) {
+    const std::string name = say(rig, entry.name);
+    const bool unknown = !entry.not_checked.empty();
+    std::string words = unknown ? "not checked: " + say(rig, entry.not_checked) : say(rig, entry.how);
+    if (!words.empty() && words == above)
+      words = unknown ? "not checked, as above" : "as above";
+    else
+      above = words;
+    if (unknown)
+      page.wrapped("  " + padded(name, name_width) + "  ", words);
+    else if (entry.tightens == Length{} && entry.slackens == Length{})
+      columns.row(name, "0.0", "", "0.0", "", words, page);
+    else
+      columns.row(name, format_drawn(entry.tightens), "", format_drawn(entry.slackens), "", words, page);
+  }
+}
+
+std::string left_words(const PrintedLeft& left, bool complete) {
+  std::string words;
+  if (left.to_tighten < Tenths{})
+    words = "SPENT: it can not tighten so far";
+  if (left.to_slacken < Tenths{})
+    add_words(words, "; ", "SPENT: it can not slacken so far");
+  if (!complete)
+    add_words(words, "; ", "INCOMPLETE");
+  return words;
+}
+
+std::string millimetres(Length length) {
+  return format_tenths(length) + " mm";
+}
+
+std::string parts_words(const Rig& rig, const FitWay& way) {
+  const std::string words = joined(way.parts, " and ", [&](const auto& part) {
+    return std::to_string(part.second) + " x " + rig[part.first].name;
+  });
+  return words.empty() ? "nothing" : words;
+}
+
+void print_fit(const Rig& rig, const Fit& fit, TextPage& page) {
+  const std::string lead = "  line of " + millimetres(fit.line) + ": ";
+  if (!fit.not_checked.empty()) {
+    page.wrapped(lead, "not checked: " + say(rig, fit.not_checked));
+    return;
+  }
+  const std::string& adjuster = rig[fit.adjuster].name;
+  page.wrapped(lead, millimetres(fit.gap) + " to fill with parts and " + adjuster +
+                         ", which shall be set to " + millimetres(fit.shortest) + " to " +
+                         millimetres(fit.longest));
+  for (std::size_t i = 0; i < fit.ways.size(); ++i)
+    page.wrapped("  " + padded_left(std::to_string(i + 1) + ". ", 6),
+                 "add " + parts_words(rig, fit.ways[i]) + ", set " + adjuster + " to " +
+                     millimetres(fit.ways[i].adjuster) + " (" + format_fixed(fit.ways[i].open * 100.0, 0) +
+                     " % open)");
+  if (!fit.ways.empty())
+    return;
+  const bool too_short = fit.short_by > Length{};
+  page.wrapped("      ", "none fits with the parts in hand: the nearest is " +
+                             millimetres(too_short ? fit.short_by : -fit.short_by) +
+                             (too_short ? " too short" : " too long"));
+}
 
 /// The rows of a table that are about one stay, without its name.
 Table of_stay(Table table, const std::string& stay) {
@@ -46,10 +132,11 @@ void print_table(std::string_view heading, const Table& table, TextPage& page) {
   }
 }
 
-void print_temperature(const Table& all, const DerivedStay& stay, const std::string& name, TextPage& page) {
+void print_temperature(const Rig& rig, const Table& all, const DerivedStay& stay, const std::string& name,
+                       TextPage& page) {
   if (!stay.thermal.not_checked.empty()) {
     page.blank();
-    for (const std::string& why : stay.thermal.not_checked)
+    for (const std::string& why : say_each(rig, stay.thermal.not_checked))
       page.wrapped("  temperature not checked: ", why);
     return;
   }
@@ -59,6 +146,36 @@ void print_temperature(const Table& all, const DerivedStay& stay, const std::str
 }
 
 } // namespace
+
+void print_account(const CheckedRig& checked, const DerivedStay& stay, TextPage& page) {
+  const Account& account = stay.account;
+  for (const TakeUp& adjuster : stay.adjusters)
+    page.line("  " + checked.rig()[adjuster.part].name + " set to " + format_tenths(adjuster.set.value) +
+              " mm");
+  page.blank();
+  Columns columns;
+  columns.turns = !account_turns(stay, account.to_tighten).empty();
+  columns.row("", "to tighten", "turns", "to slacken", "turns", "how", page);
+  columns.row("as set", format_tenths(account.to_tighten), account_turns(stay, account.to_tighten),
+              format_tenths(account.to_slacken), account_turns(stay, account.to_slacken), "", page);
+  print_entries(checked.rig(), account, columns, page);
+  for (std::size_t i = 0; i < account.left.size(); ++i) {
+    const PrintedLeft left = printed_left(account, i);
+    columns.row("= left after " + say(checked.rig(), account.left[i].after), format_tenths(left.to_tighten),
+                account_turns(stay, left.to_tighten.length()), format_tenths(left.to_slacken),
+                account_turns(stay, left.to_slacken.length()), left_words(left, account.left[i].complete),
+                page);
+  }
+}
+
+void print_fits(const CheckedRig& checked, const DerivedStay& stay, TextPage& page) {
+  if (stay.fits.empty())
+    return;
+  page.blank();
+  page.line("Lines in hand: fewest parts first");
+  for (const Fit& fit : stay.fits)
+    print_fit(checked.rig(), fit, page);
+}
 
 BackendDescription TakeUpSheet::describe() const {
   return {.name = "take-up",
@@ -71,11 +188,7 @@ BackendDescription TakeUpSheet::describe() const {
 OutputBundle TakeUpSheet::generate(const BackendRequest& request) const {
   const CheckedRig& checked = request.checked;
   TextPage page;
-  const std::string& boat = checked.rig().boat.title;
-  page.ends("TAKE-UP   " + (boat.empty() ? std::string("(boat without a name)") : boat),
-            checked.draft_reasons().empty() ? "" : "DRAFT");
-  page.rule('=');
-  page.blank();
+  begin_text("TAKE-UP", checked, page);
   page.wrapped("",
                "Millimetres. Of creep the amount of that date counts, of the coldest and the warmest day "
                "the worse. What has stretched is not counted as room to slacken. What is not checked "
@@ -88,12 +201,12 @@ OutputBundle TakeUpSheet::generate(const BackendRequest& request) const {
     const Stay& stated = checked.rig()[stay.stay];
     page.blank();
     page.rule('=');
-    page.line(stated.name + (stated.title.empty() ? "" : "   " + stated.title));
+    page.line(stated.name + led_by("   ", stated.title));
     if (stay.account.entries.empty())
       page.line("  There is nothing to set in this stay.");
     else
       print_account(checked, stay, page);
-    print_temperature(temperatures, stay, stated.name, page);
+    print_temperature(checked.rig(), temperatures, stay, stated.name, page);
     print_fits(checked, stay, page);
   }
   OutputBundle bundle;

@@ -16,9 +16,9 @@ OutputBundle Template::generate(const BackendRequest& request) const {
   table.columns = {{"piece", false}, {"line", false}, {"cut mm", true}};
   for (const DerivedStay& stay : request.checked.derived().stays)
     for (const Piece& piece : stay.pieces)
-      // A length may rest on one that nobody has measured yet: then it is "X + 861.8".
+      // A length may rest on one that nobody has measured yet: then it is "X + 861.8" or "X - 16.0".
       table.rows.push_back({piece.name, rig[piece.material].name,
-                            (piece.cut.unknown ? "X + " : "") + format_millimetres(piece.cut.known(), 1)});
+                            format_total(piece.cut.unknown, Tenths::of(piece.cut.known()))});
   // Never hand on a number that may not be cut to yet without saying so.
   if (!request.checked.draft_reasons().empty())
     table.notes = {"DRAFT: the cut list says what is not known yet."};

@@ -5,8 +5,7 @@
 namespace sheerpole {
 
 /// A back end to copy: one line for each piece of line, with its length.
-class Template final : public Backend {
-public:
+struct Template final : Backend {
   BackendDescription describe() const override;
   OutputBundle generate(const BackendRequest& request) const override;
 };

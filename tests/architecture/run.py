@@ -15,7 +15,7 @@ import antlr_names
 import check_goldens
 import coin_names
 import file_length
-import finding_goldens
+import finding_examples
 import finding_slugs
 import formatting
 import generated_code
@@ -38,7 +38,7 @@ CHECKS = [
     number_text,
     output_words,
     finding_slugs,
-    finding_goldens,
+    finding_examples,
     check_goldens,
     file_length,
     type_names,

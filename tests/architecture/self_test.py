@@ -12,8 +12,11 @@ RIGHT = {
     "compiler/units/length.cpp": '#include "units/length.hpp"\n\n// Was std::stod once; never say a rig is safe.\n'
     "constexpr int million = 1'000'000; // it's\nconst char *text() { return \"unsafe // '%d'\"; }\n",
     "compiler/source/load.cpp": "#include <fstream>\n",
-    "compiler/diagnostics/value_findings.cpp": 'struct Entry {\n  const char *slug;\n};\n'
-    'Entry entries[] = {{.slug = "missing-unit"}, {.slug = "too-long"}};\n',
+    "compiler/diagnostics/findings/contents": "value: Values\n  missing-unit\n  too-long\n",
+    "compiler/diagnostics/findings/value/missing-unit.finding": "severity: error\n\n=== example boat.rig\ntoggle a 3\n\n"
+    "=== says\nerror at boat.rig:1:10 (missing-unit)\n\n=== mended boat.rig\ntoggle a 3 mm\n",
+    "compiler/diagnostics/findings/value/too-long.finding": "severity: note\ncommand: sheerpole check boat.rig --set a=1\n"
+    "mended-command: sheerpole check boat.rig\n\n=== example boat.rig\nlanguage 1\n\n=== says\nnote (too-long)\n",
     "compiler/units/report.cpp": 'void diagnose(const char *slug);\n'
     'void report() { diagnose("missing-unit"); }\nauto slug = "too-long";\n',
     "compiler/model/rig.hpp": '#pragma once\n#include "units/length.hpp"\n',
@@ -38,9 +41,6 @@ RIGHT = {
     'std::array rows{CheckRow{"missing-unit", f}, CheckRow{"too-long", g}};\n',
     "tests/golden/checks/missing-unit.rig": '# RUN: show | %not grep "^missing-unit,.*,finding,"\n# CHECK:missing-unit,a,pass,12 mm\n',
     "tests/golden/checks/too-long.rig": '# RUN: show | %not grep "^too-long,.*,finding,"\n# CHECK:too-long,a,pass,12 mm\n',
-    "tests/golden/findings/too-long.rig": "# CHECK-NEXT:note at too-long.rig:1:1 (too-long)\n",
-    "tests/golden/findings/missing-unit.rig": "toggle a {\n}\n# CHECK:error at missing-unit.rig:1:1 (missing-unit)\n",
-    "tests/golden/findings/lines.test": "LINES-NEXT:a.rig:1:1: error: it is long [too-long] (mend: cut)\n",
     "tests/reference/long.cpp": "// data\n" * 700,
 }
 
@@ -75,10 +75,9 @@ WRONG = {
         ("compiler/backend/process/run.cpp", "#include <unistd.h>\n", "<unistd.h>"),
         ("compiler/gadgets/gadget.hpp", "#pragma once\n", "no room of the table"),
     ],
-    "a provoking and a clean golden for each check": [
-        ("compiler/rules/joint_checks.cpp", 'CheckRow rows[]{{"no", f}, CheckRow{"pin-loose", f}};\n', "that provokes it"),
+    "a provoking example and a clean golden for each check": [
+        ("compiler/rules/joint_checks.cpp", 'CheckRow rows[]{{"no", f}, CheckRow{"pin-loose", f}};\n', "an example that provokes it"),
         ("compiler/rules/joint_checks.cpp", 'CheckRow rows[]{CheckRow{"pin-loose", f}};\n', "in which it passes"),
-        ("tests/golden/findings/missing-unit.rig", "# CHECK:error at a.rig:1:1 (missing-units)\n", "does not expect missing-unit"),
         ("tests/golden/checks/missing-unit.rig", '# | %not grep "^missing-unit,.*,finding,"\n# CHECK:missing-unit,a,not checked,b\n', "does not expect that"),
         ("tests/golden/checks/too-long.rig", "# CHECK:too-long,a,pass,b\n", "does not forbid"),
     ],
@@ -126,13 +125,18 @@ WRONG = {
         ("compiler/driver/seal.cpp", 'auto text = "certified"; // a seal\n', "certified"),
     ],
     "finding slugs": [
-        ("compiler/rules/report.cpp", 'void f() { diagnose("no-words"); }\n', "no-words has no entry"),
-        ("compiler/diagnostics/rig_findings.cpp", 'Entry e{.slug = "idle"};\n', "idle is never reported"),
-        ("compiler/diagnostics/xtra_findings.cpp", 'Entry e{.slug = "missing-unit"};\n', "stands in"),
+        ("compiler/rules/report.cpp", 'void f() { diagnose("no-words"); }\n', "no-words has no file"),
+        ("compiler/diagnostics/findings/rig/idle.finding", "severity: error\n", "idle is never reported"),
+        ("compiler/diagnostics/findings/xtra/missing-unit.finding", "severity: error\n", "stands in"),
     ],
-    "a golden for each finding": [
-        ("compiler/diagnostics/rig_findings.cpp", 'Entry e{.slug = "unseen"};\n', "unseen has no golden"),
-        ("compiler/diagnostics/source_findings.cpp", 'Entry e{.slug = "file-not-readable"};\n', "is not provoked by"),
+    "an example for each finding": [
+        ("compiler/diagnostics/findings/rig/unseen.finding", "severity: error\n", "unseen has no example"),
+        ("compiler/diagnostics/findings/rig/not-named.finding", "severity: error\n", "names not-named 0 times"),
+        ("compiler/diagnostics/findings/rig/not-said.finding", "severity: error\n\n=== example a\n=== says\nnote (not-said)\n",
+         "does not hold not-said with its severity"),
+        ("compiler/diagnostics/findings/rig/not-mended.finding", "severity: error\n\n=== example a\n", "no mended example"),
+        ("compiler/diagnostics/findings/rig/as-it-was.finding", "severity: error\n\n=== example a\nb\n=== mended a\nb\n",
+         "is the example itself"),
     ],
     "file length": [
         ("compiler/units/long.cpp", "// line\n" * 601, "601 lines"),

@@ -11,8 +11,8 @@ namespace sheerpole {
 /// One mark from both ends. The two add up to the cut of the card.
 struct CardMark {
   std::string name;
-  CardLength from_aloft;
-  CardLength from_below;
+  CardLength from_upper;
+  CardLength from_lower;
 };
 
 /// What the cards say of one piece, each length rounded once. Points into the checked rig.
@@ -43,5 +43,22 @@ struct CardPiece {
 
 /// The pieces in the order of the rig.
 std::vector<CardPiece> card_pieces(const CheckedRig& checked);
+
+/// "PORT side", "STARBOARD side", "centreline".
+std::string side_words(Side side);
+
+/// "thimble-16 (Thimble for 9 mm rope)".
+std::string shown(const std::string& name, const std::string& title);
+
+/// Why what is printed may not be cut to: the reasons, those with the same mend together, each once.
+std::vector<std::string> draft_lines(const std::vector<DraftReason>& reasons);
+
+/// "thimble-16  >  THIS PIECE  >  deadeye-38  >  lashing-260 set to 160 mm"; another line of the stack is
+/// "line".
+std::string stack_words(const CardPiece& card);
+
+/// How the end is spliced, with its numbers: "long-bury, bury 648 mm (72 d), taper last third, lock
+/// stitch"; empty when no splice is named.
+std::string splice_words(const CardPiece& card, const PieceEnd& end);
 
 } // namespace sheerpole

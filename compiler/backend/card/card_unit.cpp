@@ -1,7 +1,11 @@
 #include "backend/card/card_unit.hpp"
 
+#include "backend/tenths.hpp"
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 #include <fmt/format.h>
 
@@ -30,11 +34,12 @@ const Record* shop_in_use(const Rig& rig, bool& in_doubt) {
   const Record* only = nullptr;
   int with_a_unit = 0;
   for (const Record& record : rig.records) {
-    if (record.kind != "shop")
+    if (record.kind != name_of(RecordKind::shop))
       continue;
     if (restated_for(rig, record))
       return &record;
-    if (find_fact(record.facts, "unit") == nullptr && find_fact(record.facts, "round-to") == nullptr)
+    if (find_fact(record.facts, fact_names.unit) == nullptr &&
+        find_fact(record.facts, fact_names.round_to) == nullptr)
       continue;
     ++with_a_unit;
     only = &record;
@@ -92,29 +97,23 @@ CardUnit card_unit(const Rig& rig) {
   if (shop == nullptr)
     return unit;
   unit.shop = shop->name;
-  const std::string stated = fact_text(shop->facts, "unit");
+  const std::string stated = fact_text(shop->facts, fact_names.unit);
   if (stated == "inches" || stated == "feet-and-inches") {
     unit.kind = stated == "inches" ? CardUnit::Kind::inches : CardUnit::Kind::feet_and_inches;
     unit.step = parts_of_an_inch / 16;
   }
-  if (const auto round_to = fact_length(shop->facts, "round-to")) {
+  if (const auto round_to = fact_length(shop->facts, fact_names.round_to)) {
     if (const auto parts = whole_parts(round_to->value, unit.part()))
       unit.step = *parts;
     else
       unit.remark = fmt::format("The shop {} rounds to {}, which is no step of this unit.", shop->name,
-                                find_fact(shop->facts, "round-to")->text);
+                                find_fact(shop->facts, fact_names.round_to)->text);
   }
   return unit;
 }
 
 std::string card_text(const CardUnit& unit, CardLength length) {
-  const bool negative = length.parts < 0;
-  const std::string amount = size_text(unit, negative ? -length.parts : length.parts);
-  if (!length.unknown)
-    return (negative ? "-" : "") + amount;
-  if (length.parts == 0)
-    return "X";
-  return (negative ? "X - " : "X + ") + amount;
+  return with_x(length.unknown, length.parts, size_text(unit, std::abs(length.parts)));
 }
 
 std::string card_amount(const CardUnit& unit, CardLength length) {
@@ -135,29 +134,8 @@ std::string unit_words(const CardUnit& unit) {
                      unit.shop.empty() ? "" : " (shop " + unit.shop + ")");
 }
 
-std::string in_card_unit(const CardUnit& unit, std::string_view words) {
-  if (unit.kind == CardUnit::Kind::millimetres)
-    return std::string(words);
-  constexpr std::string_view name = " mm";
-  const auto of_number = [](char c) { return (c >= '0' && c <= '9') || c == '.'; };
-  std::string result;
-  while (!words.empty()) {
-    const std::size_t at = words.find(name);
-    if (at == std::string_view::npos)
-      break;
-    std::size_t from = at;
-    while (from > 0 && of_number(words[from - 1]))
-      --from;
-    double millimetres = 0.0;
-    const auto read = std::from_chars(words.data() + from, words.data() + at, millimetres);
-    result += words.substr(0, from);
-    if (read.ec == std::errc{} && read.ptr == words.data() + at)
-      result += card_amount(unit, Length::millimetres(millimetres));
-    else
-      result += words.substr(from, at + name.size() - from);
-    words.remove_prefix(at + name.size());
-  }
-  return result + std::string(words);
+std::string note_amount(const CardUnit& unit, Length length) {
+  return unit.kind == CardUnit::Kind::millimetres ? length_text(length) : card_amount(unit, length);
 }
 
 } // namespace sheerpole

@@ -51,7 +51,8 @@ std::string card_amount(const CardUnit& unit, Length length);
 /// What lengths are in, and rounded to: "millimetres to 1 mm", `inches to 1/16" (shop loft)`.
 std::string unit_words(const CardUnit& unit);
 
-/// The words with every "57.15 mm" in them in the unit of the card.
-std::string in_card_unit(const CardUnit& unit, std::string_view words);
+/// In a note to a number of the card: in the unit of the card, millimetres as exact as any sentence has
+/// them, "57.15 mm".
+std::string note_amount(const CardUnit& unit, Length length);
 
 } // namespace sheerpole

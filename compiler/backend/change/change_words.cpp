@@ -1,7 +1,10 @@
 #include "backend/change/change_words.hpp"
 
-#include "backend/piece_sum.hpp"
+#include "backend/diagram/stay_strips.hpp"
+#include "backend/printed_sums.hpp"
 #include "units/format_length.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 #include <algorithm>
 #include <set>
@@ -27,7 +30,7 @@ LengthRow row_of(std::string name, const ChangedLength& length, StayChange::Kind
 }
 
 std::string tenths(Length length) {
-  return format_tenths(Tenths::of(length));
+  return format_tenths(length);
 }
 
 LengthRow range_row(std::string name, const std::optional<AdjusterRange>& was,
@@ -39,7 +42,7 @@ LengthRow range_row(std::string name, const std::optional<AdjusterRange>& was,
   return row;
 }
 
-StayWords words_of(const StayChange& change) {
+StayWords words_of(const Rig& is, const StayChange& change) {
   StayWords words{.name = change.stay,
                   .title = change.title,
                   .side = {},
@@ -61,8 +64,8 @@ StayWords words_of(const StayChange& change) {
     words.lengths.push_back(row_of("cut" + of, piece.cut, kind));
     const std::string& line = piece.line_is.empty() ? piece.line_was : piece.line_is;
     std::string said = line + of + " " + std::string(name_of(piece.fate));
-    if (piece.words != name_of(piece.fate))
-      said += ": " + piece.words;
+    if (piece.fate != LineFate::stays)
+      said += ": " + say(is, piece.why);
     words.lines.push_back(std::move(said));
   }
   if (change.range_was || change.range_is) {
@@ -111,6 +114,54 @@ FindingKey key_of(const Diagnostic& finding) {
   return {finding.slug, finding.subject, finding.message};
 }
 
+constexpr double strip_width = 180.0;
+
+const Stay* find_stay(const CheckedRig& checked, const std::string& name) {
+  const auto& stays = checked.rig().stays;
+  const auto found =
+      std::find_if(stays.begin(), stays.end(), [&](const Stay& stay) { return stay.name == name; });
+  return found == stays.end() ? nullptr : &*found;
+}
+
+const Strip* strip_of(const CheckedRig& checked, const std::vector<Strip>& strips,
+                      const std::string& name) {
+  const Stay* stay = find_stay(checked, name);
+  return stay == nullptr ? nullptr : find_strip(strips, *stay);
+}
+
+void add_stay(const StayWords& words, Document& document) {
+  DocumentTable why{.caption = "Because", .columns = {{"what is stated otherwise", 1.0}}};
+  for (const std::string& one : words.why)
+    why.rows.push_back({one});
+  if (!why.rows.empty())
+    document.blocks.emplace_back(std::move(why));
+  DocumentTable lengths{
+      .caption = "Lengths, mm",
+      .columns = {{"length", 2.0}, {"was", 1.0, true}, {"is", 1.0, true}, {"change", 1.0, true}}};
+  for (const LengthRow& row : words.lengths)
+    lengths.rows.push_back({row.name, row.was, row.is, row.change});
+  document.blocks.emplace_back(std::move(lengths));
+  for (const std::string& line : words.lines)
+    document.blocks.emplace_back(DocumentText{line + "."});
+}
+
+void add_list(const std::string& caption, const std::string& heading, const std::vector<std::string>& lines,
+              Document& document) {
+  if (lines.empty())
+    return;
+  DocumentTable table{.caption = caption, .columns = {{heading, 1.0}}};
+  for (const std::string& line : lines)
+    table.rows.push_back({line});
+  document.blocks.emplace_back(std::move(table));
+}
+
+std::vector<std::string> messages(const std::vector<const Diagnostic*>& findings) {
+  std::vector<std::string> lines;
+  for (const Diagnostic* finding : findings)
+    lines.push_back(finding->message + " (" + finding->slug + ")");
+  return lines;
+}
+
 } // namespace
 
 std::string input_words(const ChangedInput& input) {
@@ -122,11 +173,11 @@ std::string input_words(const ChangedInput& input) {
   return what + input.was + " becomes " + input.is;
 }
 
-std::vector<StayWords> stay_words(const RigChange& change) {
+std::vector<StayWords> stay_words(const Rig& is, const RigChange& change) {
   std::vector<StayWords> all;
   std::vector<std::vector<std::string>> prints;
   for (const StayChange& stay : change.stays) {
-    StayWords words = words_of(stay);
+    StayWords words = words_of(is, stay);
     const std::vector<std::string> print = print_of(words);
     bool alike = false;
     for (std::size_t i = 0; i < all.size() && !alike; ++i)
@@ -151,7 +202,7 @@ std::vector<std::string> parts_words(const RigChange& change) {
   std::vector<std::string> words;
   for (const PartCount& part : change.parts) {
     const int more = part.is - part.was;
-    const std::string name = part.part + (part.title.empty() ? "" : ", " + part.title);
+    const std::string name = part.part + led_by(", ", part.title);
     words.push_back(more > 0 ? std::to_string(more) + " more of " + name
                              : std::to_string(-more) + " left over of " + name);
   }
@@ -161,10 +212,9 @@ std::vector<std::string> parts_words(const RigChange& change) {
 std::vector<std::string> order_words(const RigChange& change) {
   std::vector<std::string> words;
   for (const LineToOrder& line : change.lines)
-    words.push_back(line.line + (line.title.empty() ? "" : ", " + line.title) + ": " +
-                    std::to_string(line.pieces) + (line.pieces == 1 ? " piece, " : " pieces, together ") +
-                    format_tenths(Tenths::of(line.cut)) + " mm to cut" +
-                    (line.complete ? "" : " as far as it is known"));
+    words.push_back(line.line + led_by(", ", line.title) + ": " + std::to_string(line.pieces) +
+                    (line.pieces == 1 ? " piece, " : " pieces, together ") + format_tenths(line.cut) +
+                    " mm to cut" + (line.complete ? "" : " as far as it is known"));
   return words;
 }
 
@@ -187,6 +237,33 @@ FindingsChange findings_change(const CheckedRig& was, const CheckedRig& is) {
     else
       change.gone.push_back(&finding);
   return change;
+}
+
+void add_change(const CheckedRig& was, const CheckedRig& is, Document& document) {
+  const RigChange change = compare_rigs(was.rig(), was.derived(), is.rig(), is.derived());
+  const FindingsChange findings = findings_change(was, is);
+  const std::vector<Strip> old_strips = strip_contents(was);
+  const std::vector<Strip> new_strips = strip_contents(is);
+  if (change.stays.empty())
+    document.blocks.emplace_back(DocumentText{"No stay has to be made or set otherwise."});
+  for (const StayWords& words : stay_words(is.rig(), change)) {
+    document.blocks.emplace_back(DocumentHeading{words.name + led_by(": ", words.title) +
+                                                     led_by(", ", words.side) + led_by(", ", words.kind),
+                                                 3, "change-" + words.name});
+    add_stay(words, document);
+    for (const auto& [strip, word] : {std::pair(strip_of(was, old_strips, words.change.stay), "WAS"),
+                                      std::pair(strip_of(is, new_strips, words.change.stay), "IS")})
+      if (strip != nullptr)
+        document.blocks.emplace_back(DocumentFigure{strip_drawing(*strip, strip_width, word), ""});
+  }
+  std::vector<std::string> unmoved;
+  for (const ChangedInput& input : change.without_move)
+    unmoved.push_back(input_words(input));
+  add_list("Stated otherwise, and moves no length", "what", unmoved, document);
+  add_list("Parts", "more or fewer", parts_words(change), document);
+  add_list("Line to order", "line", order_words(change), document);
+  add_list("Findings that are new", "finding", messages(findings.appeared), document);
+  add_list("Findings that are gone", "finding", messages(findings.gone), document);
 }
 
 } // namespace sheerpole

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "backend/page/document.hpp"
 #include "backend/tenths.hpp"
 #include "calculate/change/rig_change.hpp"
 #include "results/checked_rig.hpp"
@@ -29,8 +30,9 @@ struct StayWords {
   StayChange change;              ///< of the first stay
 };
 
-/// The stays of a change. Of a pair that changes alike to the last word one stands for both.
-std::vector<StayWords> stay_words(const RigChange& change);
+/// The stays of a change to the rig `is`. Of a pair that changes alike to the last word one stands for
+/// both.
+std::vector<StayWords> stay_words(const Rig& is, const RigChange& change);
 
 /// "toggle-12, length: 82 mm becomes 90 mm".
 std::string input_words(const ChangedInput& input);
@@ -47,5 +49,10 @@ struct FindingsChange {
   std::vector<const Diagnostic*> gone;
 };
 FindingsChange findings_change(const CheckedRig& was, const CheckedRig& is);
+
+/// What differs between two rigs, at the end of the document: a heading of level 3 a stay with why, lengths
+/// and what becomes of its line, and its strips before and after; parts, lines to order, findings that are
+/// new or gone. Says so when nothing differs.
+void add_change(const CheckedRig& was, const CheckedRig& is, Document& document);
 
 } // namespace sheerpole

@@ -1,8 +1,8 @@
 #pragma once
 
 #include "backend/backend.hpp"
-#include "backend/boat_title.hpp"
 #include "backend/drawing/drawing.hpp"
+#include "backend/paper_words.hpp"
 
 #include <string>
 
@@ -27,5 +27,17 @@ void draw_sheet_foot(const std::string& note, double height, ShapeGroup& into);
 /// Draws lines of text below each other; `at` is the upper left corner. Returns the y below the last.
 double draw_text_block(const std::vector<std::string>& lines, PaperPoint at, double size, bool bold,
                        ShapeGroup& into);
+
+/// Wire is drawn solid, rope in long dashes, so that one-colour print tells them apart.
+ShapeStyle line_style(LineMaterial::Kind kind);
+
+/// Thin, dash and dot: the waterline and the centreline, which are no part of the rig.
+ShapeStyle reference_line_style();
+
+/// Broad and grey.
+ShapeStyle spreader_style();
+
+/// The mark of a point.
+CircleShape point_mark(PaperPoint at, std::string id);
 
 } // namespace sheerpole

@@ -14,6 +14,9 @@ struct PaperPoint {
   double y = 0.0;
 };
 
+/// Millimetres.
+double distance(PaperPoint a, PaperPoint b);
+
 /// An upright rectangle on the sheet, millimetres.
 struct PaperBox {
   double left = 0.0;
@@ -117,5 +120,9 @@ struct Drawing {
   std::string description;
   ShapeGroup content;
 };
+
+/// The shapes drawn `scale` times as large, with what was the corner of their sheet at `at`. Widths of
+/// lines, dashes and texts are scaled too. Links and ids are kept.
+ShapeGroup placed(const ShapeGroup& group, PaperPoint at, double scale);
 
 } // namespace sheerpole

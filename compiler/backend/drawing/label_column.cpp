@@ -1,36 +1,31 @@
 #include "backend/drawing/label_column.hpp"
 
-#include "backend/drawing/join_without_crossing.hpp"
-#include "backend/drawing/label_box.hpp"
-#include "backend/drawing/spread_apart.hpp"
+#include "backend/drawing/label_text.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <cstddef>
+#include <numeric>
+#include <utility>
 
 namespace sheerpole {
 
-double label_height(const LabelRequest& request) {
-  // More room around labels of several lines, so that they do not read as one.
-  const double clearance = request.lines.size() > 1 ? 0.9 : 0.2;
-  return line_spacing * request.size * static_cast<double>(request.lines.size()) + clearance;
-}
-
-double column_height(const std::vector<LabelRequest>& requests) {
-  double height = 0.0;
-  for (const LabelRequest& request : requests)
-    height += label_height(request);
-  return height;
-}
-
-double column_width(const std::vector<LabelRequest>& requests) {
-  double width = 0.0;
-  for (const LabelRequest& request : requests)
-    for (const std::string& line : request.lines)
-      width =
-          std::max(width, label_box({{}, line, request.size, TextAnchor::start, request.bold, {}}).width());
-  return width;
-}
-
 namespace {
+
+double turn(PaperPoint a, PaperPoint b, PaperPoint c) {
+  return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+}
+
+bool cross(PaperPoint a, PaperPoint b, PaperPoint c, PaperPoint d) {
+  return turn(a, b, c) * turn(a, b, d) < 0 && turn(c, d, a) * turn(c, d, b) < 0;
+}
+
+/// Each block of positions that push each other away stands at the mean of what its members want.
+struct PushedBlock {
+  double sum = 0.0;
+  std::size_t count = 0;
+  double mean() const { return sum / static_cast<double>(count); }
+};
 
 /// Labels from top to bottom, and the places on paper where their leaders end.
 struct OrderedColumn {
@@ -90,6 +85,79 @@ OrderedColumn order_column(const std::vector<LabelRequest>& requests, const Labe
 }
 
 } // namespace
+
+std::vector<std::size_t> join_without_crossing(const std::vector<PaperPoint>& sites,
+                                               const std::vector<PaperPoint>& ports) {
+  std::vector<std::size_t> port_of(sites.size());
+  std::iota(port_of.begin(), port_of.end(), std::size_t{0});
+  for (bool changed = true; changed;) {
+    changed = false;
+    for (std::size_t i = 0; i < sites.size(); ++i)
+      for (std::size_t j = i + 1; j < sites.size(); ++j) {
+        const PaperPoint a = ports[port_of[i]];
+        const PaperPoint b = ports[port_of[j]];
+        if (!cross(sites[i], a, sites[j], b))
+          continue;
+        const double now = distance(sites[i], a) + distance(sites[j], b);
+        const double exchanged = distance(sites[i], b) + distance(sites[j], a);
+        if (exchanged >= now - 1e-9) // rounding only: lines that cross are always longer
+          continue;
+        std::swap(port_of[i], port_of[j]);
+        changed = true;
+      }
+  }
+  return port_of;
+}
+
+std::vector<double> spread_apart(const std::vector<double>& wanted, const std::vector<double>& heights,
+                                 double top, double bottom) {
+  // With the distance that the bands above take taken off, "at least this far apart" becomes "not falling":
+  // isotonic regression, solved exactly by pooling adjacent violators (from memory of Barlow et al.,
+  // Statistical Inference under Order Restrictions).
+  std::vector<PushedBlock> blocks;
+  std::vector<double> offsets; // of each middle from the middle of the first band
+  for (std::size_t i = 0; i < wanted.size(); ++i) {
+    offsets.push_back(i == 0 ? 0.0 : offsets.back() + (heights[i - 1] + heights[i]) / 2);
+    blocks.push_back({wanted[i] - offsets[i], 1});
+    while (blocks.size() > 1 && blocks[blocks.size() - 2].mean() >= blocks.back().mean()) {
+      const PushedBlock last = blocks.back();
+      blocks.pop_back();
+      blocks.back().sum += last.sum;
+      blocks.back().count += last.count;
+    }
+  }
+  std::vector<double> placed;
+  if (wanted.empty())
+    return placed;
+  const double highest = top + heights.front() / 2;
+  const double lowest = bottom - heights.back() / 2 - offsets.back();
+  for (const PushedBlock& block : blocks)
+    for (std::size_t i = 0; i < block.count; ++i)
+      placed.push_back(std::max(highest, std::min(block.mean(), lowest)) + offsets[placed.size()]);
+  return placed;
+}
+
+double label_height(const LabelRequest& request) {
+  // More room around labels of several lines, so that they do not read as one.
+  const double clearance = request.lines.size() > 1 ? 0.9 : 0.2;
+  return line_spacing * request.size * static_cast<double>(request.lines.size()) + clearance;
+}
+
+double column_height(const std::vector<LabelRequest>& requests) {
+  double height = 0.0;
+  for (const LabelRequest& request : requests)
+    height += label_height(request);
+  return height;
+}
+
+double column_width(const std::vector<LabelRequest>& requests) {
+  double width = 0.0;
+  for (const LabelRequest& request : requests)
+    for (const std::string& line : request.lines)
+      width =
+          std::max(width, label_box({{}, line, request.size, TextAnchor::start, request.bold, {}}).width());
+  return width;
+}
 
 void place_labels(const std::vector<LabelRequest>& requests, const LabelColumn& column, ShapeGroup& into) {
   if (requests.empty())

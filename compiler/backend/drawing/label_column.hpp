@@ -2,10 +2,22 @@
 
 #include "backend/drawing/drawing.hpp"
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
 namespace sheerpole {
+
+/// For each site the index of the port that it is joined to by a straight line, so that no two of the lines
+/// cross. Ports all have the same x and different y. Any pair that crosses is exchanged; each exchange
+/// makes the sum of the lengths smaller (triangle inequality), so this ends.
+std::vector<std::size_t> join_without_crossing(const std::vector<PaperPoint>& sites,
+                                               const std::vector<PaperPoint>& ports);
+
+/// Middles of bands of the given heights that lie one below the other without overlap between `top` and
+/// `bottom`, each as near as can be to the wanted middle (least squares), in their order.
+std::vector<double> spread_apart(const std::vector<double>& wanted, const std::vector<double>& heights,
+                                 double top, double bottom);
 
 /// Text that wants to stand beside a view, joined to a site in it.
 struct LabelRequest {

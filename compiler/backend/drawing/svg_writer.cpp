@@ -1,6 +1,6 @@
 #include "backend/drawing/svg_writer.hpp"
 
-#include "backend/drawing/label_box.hpp"
+#include "backend/drawing/label_text.hpp"
 #include "base/code_point.hpp"
 #include "units/format_length.hpp"
 
@@ -189,6 +189,23 @@ std::string text_of(const pugi::xml_document& document) {
 }
 
 } // namespace
+
+std::string element_id(std::string_view name) {
+  constexpr std::string_view digits = "0123456789abcdef";
+  std::string id;
+  for (const char c : name) {
+    const bool plain =
+        (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '.' || c == '-';
+    const auto byte = static_cast<unsigned char>(c);
+    if (plain)
+      id += c;
+    else if (c == '_')
+      id += "__";
+    else
+      (id += '_') += {digits[byte >> 4], digits[byte & 0x0fU]};
+  }
+  return id;
+}
 
 std::string write_svg(const Drawing& drawing) {
   pugi::xml_document document;

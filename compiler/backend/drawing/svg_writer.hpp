@@ -3,8 +3,14 @@
 #include "backend/drawing/drawing.hpp"
 
 #include <string>
+#include <string_view>
 
 namespace sheerpole {
+
+/// A name as part of an XML id: letters, digits, `.`, `-` and `_` stay; any other byte becomes `_` and its
+/// two hexadecimal digits, and `_` itself `__`, so that two names never make one id. The id as a whole must
+/// begin with a letter: put a word before it.
+std::string element_id(std::string_view name);
 
 /// The drawing as an SVG 1.1 file in UTF-8: one element a line, attributes in one order, lengths with three
 /// decimals, greys only, no script and nothing that is loaded from elsewhere. Titles and descriptions

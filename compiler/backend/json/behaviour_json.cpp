@@ -1,6 +1,9 @@
-#include "backend/json/behaviour_json.hpp"
+#include "backend/json/json_parts.hpp"
 
-#include "backend/json/sourced_json.hpp"
+#include "backend/json/json.hpp"
+#include "wording/length_words.hpp"
+#include "wording/phrase_table.hpp"
+#include "wording/say.hpp"
 
 namespace sheerpole {
 
@@ -14,29 +17,29 @@ Json optional_number(const std::optional<double>& number) {
   return number ? Json(*number) : Json();
 }
 
-Json account_json(const Account& account) {
+Json account_json(const Rig& rig, const Account& account) {
   Json json{{"to_tighten_mm", json_millimetres(account.to_tighten)},
             {"to_slacken_mm", json_millimetres(account.to_slacken)},
             {"entries", Json::array()},
             {"left", Json::array()}};
   for (const AccountEntry& entry : account.entries)
-    json["entries"].push_back({{"name", entry.name},
+    json["entries"].push_back({{"name", say(rig, entry.name)},
                                {"tightens_mm", json_millimetres(entry.tightens)},
                                {"slackens_mm", json_millimetres(entry.slackens)},
                                {"dated", entry.dated},
                                {"of_temperature", entry.of_temperature},
-                               {"how", entry.how},
-                               {"not_checked", entry.not_checked}});
+                               {"how", say(rig, entry.how)},
+                               {"not_checked", say(rig, entry.not_checked)}});
   for (const AccountLeft& left : account.left)
-    json["left"].push_back({{"after", left.after},
+    json["left"].push_back({{"after", say(rig, left.after)},
                             {"to_tighten_mm", json_millimetres(left.to_tighten)},
                             {"to_slacken_mm", json_millimetres(left.to_slacken)},
                             {"complete", left.complete}});
   return json;
 }
 
-Json temperature_json(const ThermalTable& table) {
-  Json json{{"rows", Json::array()}, {"not_checked", table.not_checked}};
+Json temperature_json(const Rig& rig, const ThermalTable& table) {
+  Json json{{"rows", Json::array()}, {"not_checked", say_each(rig, table.not_checked)}};
   for (const ThermalRow& row : table.rows)
     json["rows"].push_back({{"kelvin", row.kelvin},
                             {"line_mm", json_millimetres(row.line)},
@@ -45,14 +48,14 @@ Json temperature_json(const ThermalTable& table) {
   return json;
 }
 
-Json tensions_json(const DerivedStay& stay) {
+Json tensions_json(const Rig& rig, const DerivedStay& stay) {
   Json json = Json::array();
   for (const TensionEstimate& estimate : stay.tensions)
-    json.push_back({{"method", estimate.method},
+    json.push_back({{"method", name_of(estimate.method)},
                     {"newtons", estimate.tension ? Json(estimate.tension->newtons()) : Json()},
                     {"share_of_break", optional_number(estimate.share_of_break)},
-                    {"how", estimate.how},
-                    {"not_checked", estimate.not_checked},
+                    {"how", say(rig, estimate.how)},
+                    {"not_checked", say(rig, estimate.not_checked)},
                     {"date", estimate.date},
                     {"by", estimate.by}});
   return json;
@@ -64,8 +67,8 @@ Json fits_json(const DerivedStay& stay, const Rig& rig) {
     Json ways = Json::array();
     for (const FitWay& way : fit.ways) {
       Json parts = Json::array();
-      for (const auto& [name, count] : way.parts)
-        parts.push_back({{"part", name}, {"count", count}});
+      for (const auto& [part, count] : way.parts)
+        parts.push_back({{"part", rig[part].name}, {"count", count}});
       ways.push_back({{"parts", std::move(parts)},
                       {"adjuster_mm", json_millimetres(way.adjuster)},
                       {"open", way.open}});
@@ -77,22 +80,22 @@ Json fits_json(const DerivedStay& stay, const Rig& rig) {
                     {"longest_mm", json_millimetres(fit.longest)},
                     {"ways", std::move(ways)},
                     {"short_by_mm", json_millimetres(fit.short_by)},
-                    {"not_checked", fit.not_checked}});
+                    {"not_checked", say(rig, fit.not_checked)}});
   }
   return json;
 }
 
-Json joints_json(const DerivedStay& stay) {
+Json joints_json(const DerivedStay& stay, const Rig& rig) {
   static constexpr const char* results[] = {"pass", "finding", "not checked"};
   Json json = Json::array();
   for (const Joint& joint : stay.joints) {
     Json checks = Json::array();
     for (const JointCheck& check : joint.checks)
-      checks.push_back({{"slug", check.slug},
+      checks.push_back({{"slug", slug_of(check.finding)},
                         {"result", results[static_cast<std::size_t>(check.result)]},
-                        {"words", check.words},
+                        {"words", say(rig, check.words)},
                         {"play_mm", json_millimetres(check.play)}});
-    json.push_back({{"name", joint.name},
+    json.push_back({{"name", say(rig, joint.name)},
                     {"upper_item", joint.upper},
                     {"lower_item", joint.lower},
                     {"checks", std::move(checks)}});
@@ -102,7 +105,7 @@ Json joints_json(const DerivedStay& stay) {
 
 } // namespace
 
-Json uncertainty_json(const Uncertainty& found, const Derived& derived) {
+Json uncertainty_json(const Rig& rig, const Uncertainty& found, const Derived& derived) {
   Json json{{"worst_low_mm", json_millimetres(found.worst_low)},
             {"worst_high_mm", json_millimetres(found.worst_high)},
             {"standard_mm", json_millimetres(found.standard)},
@@ -113,55 +116,56 @@ Json uncertainty_json(const Uncertainty& found, const Derived& derived) {
             {"drawn_high_mm", json_millimetres(found.drawn_high)},
             {"drawn_standard_mm", json_millimetres(found.drawn_standard)},
             {"adjuster_reaches", optional_number(found.reaches)},
-            {"without_bound", found.without_bound},
+            {"without_bound", say_each(rig, found.without_bound)},
             {"shares", Json::array()}};
   for (const UncertaintyShare& share : found.shares)
-    json["shares"].push_back({{"input", derived.inputs[share.input].name},
-                              {"distribution", name_of(derived.inputs[share.input].distribution)},
+    json["shares"].push_back({{"input", say(rig, derived.inputs[share.input].name)},
+                              {"distribution", words(derived.inputs[share.input].distribution)},
                               {"per_bound_mm", json_millimetres(share.per_bound)},
                               {"standard_mm", json_millimetres(share.standard)},
                               {"share", share.share}});
   return json;
 }
 
-Json inputs_json(const Derived& derived, const SourceSet& sources) {
+Json inputs_json(const Rig& rig, const Derived& derived, const SourceSet& sources) {
   Json json = Json::array();
   for (const UncertainInput& input : derived.inputs) {
     Provenance where;
     where.place = input.place;
-    json.push_back({{"name", input.name},
+    json.push_back({{"name", say(rig, input.name)},
                     {"bound", input.bound},
-                    {"distribution", name_of(input.distribution)},
+                    {"distribution", words(input.distribution)},
                     {"degrees_of_freedom", input.freedom},
                     {"place", provenance_json(where, sources)["place"]}});
   }
   return json;
 }
 
-Json slips_json(const RouteComparison& other) {
+Json slips_json(const Rig& rig, const RouteComparison& other) {
   Json json = Json::array();
   for (const LikelySlip& slip : other.slips)
-    json.push_back({{"words", slip.words}, {"unexplained_mm", json_millimetres(slip.unexplained)}});
+    json.push_back(
+        {{"words", say(rig, slip.words)}, {"unexplained_mm", json_millimetres(slip.unexplained)}});
   return json;
 }
 
-Json bench_json(const Piece& piece) {
+Json bench_json(const Rig& rig, const Piece& piece) {
   Json marks = Json::array();
   for (const BenchMark& mark : piece.bench.marks)
-    marks.push_back({{"name", mark.name},
-                     {"from_aloft", place_json(mark.from_aloft)},
-                     {"from_below", place_json(mark.from_below)}});
+    marks.push_back({{"name", mark_name(mark)},
+                     {"from_aloft", place_json(mark.from_upper)},
+                     {"from_below", place_json(mark.from_lower)}});
   return {{"marks", std::move(marks)},
           {"dry_fit", piece.bench.dry_fit ? place_json(*piece.bench.dry_fit) : Json()},
-          {"not_known", piece.bench.not_known}};
+          {"not_known", say_each(rig, piece.bench.not_known)}};
 }
 
 void add_behaviour_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, Json& json) {
-  json["not_corrected"] = stay.not_corrected;
-  json["uncertainty"] = stay.uncertainty ? uncertainty_json(*stay.uncertainty, derived) : Json();
-  json["account"] = account_json(stay.account);
-  json["temperature"] = temperature_json(stay.thermal);
-  json["tensions"] = tensions_json(stay);
+  json["not_corrected"] = say_each(rig, stay.not_corrected);
+  json["uncertainty"] = stay.uncertainty ? uncertainty_json(rig, *stay.uncertainty, derived) : Json();
+  json["account"] = account_json(rig, stay.account);
+  json["temperature"] = temperature_json(rig, stay.thermal);
+  json["tensions"] = tensions_json(rig, stay);
   json["sag"] = Json();
   if (stay.sag)
     json["sag"] = {{"span_mm", json_millimetres(stay.sag->span)},
@@ -177,9 +181,9 @@ void add_behaviour_json(const DerivedStay& stay, const Derived& derived, const R
                            {"kilograms", optional_number(stay.replacement->new_kilograms)},
                            {"kilograms_before", optional_number(stay.replacement->old_kilograms)},
                            {"centre_height_mm", json_millimetres(stay.replacement->centre_height)},
-                           {"not_checked", stay.replacement->not_checked}};
+                           {"not_checked", say_each(rig, stay.replacement->not_checked)}};
   json["fits"] = fits_json(stay, rig);
-  json["joints"] = joints_json(stay);
+  json["joints"] = joints_json(stay, rig);
 }
 
 } // namespace sheerpole

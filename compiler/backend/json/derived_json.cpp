@@ -1,32 +1,55 @@
-#include "backend/json/behaviour_json.hpp"
 #include "backend/json/json.hpp"
-#include "backend/json/sourced_json.hpp"
-#include "backend/json/strength_json.hpp"
-#include "backend/source_words.hpp"
+#include "backend/json/json_parts.hpp"
+#include "backend/paper_words.hpp"
+#include "wording/say.hpp"
 
 namespace sheerpole {
 
 namespace {
 
-Json end_json(const PieceEnd& end) {
-  return {{"part", end.part}, {"title", end.title}, {"splice", end.splice}, {"note", end.note}};
+constexpr const char* kinds[] = {"line", "other line", "part", "lashing", "pin", "hole"};
+
+Json place_json(const std::optional<std::size_t>& place) {
+  return place ? Json(*place) : Json();
+}
+
+Json link_json(const Rig& rig, const ChainLink& link, const SourceSet& sources) {
+  Json lacking = Json::array();
+  for (const UnstatedStrength& one : link.not_stated)
+    lacking.push_back({{"property", say(rig, one.property)}, {"of", say(rig, one.of)}});
+  return {{"kind", kinds[static_cast<std::size_t>(link.kind)]},
+          {"item", link.item},
+          {"name", say(rig, link.name)},
+          {"newtons", link.break_load ? Json(link.break_load->newtons()) : Json()},
+          {"how", say(rig, link.how)},
+          {"not_stated", std::move(lacking)},
+          {"meant", link.meant},
+          {"counted", link.counted},
+          {"provenance", provenance_json(link.provenance, sources)}};
+}
+
+Json end_json(const Rig& rig, const PieceEnd& end) {
+  return {{"part", end.part},
+          {"title", end.title},
+          {"splice", end.splice},
+          {"note", joined(say_each(rig, end.notes), Join::semicolon)}};
 }
 
 Json piece_json(const Piece& piece, const Rig& rig, const SourceSet& sources) {
   Json missing = Json::array();
   for (const MissingInput& input : piece.missing)
-    missing.push_back({{"what", input.what}, {"mend", input.mend}});
+    missing.push_back({{"what", say(rig, input.what)}, {"mend", say(rig, input.mend)}});
   return {{"name", piece.name},
           {"number", piece.number},
           {"of", piece.of},
           {"material", rig[piece.material].name},
-          {"body", sum_json(piece.body, sources)},
-          {"cut", sum_json(piece.cut, sources)},
-          {"above", end_json(piece.above)},
-          {"below", end_json(piece.below)},
+          {"body", sum_json(rig, piece.body, sources)},
+          {"cut", sum_json(rig, piece.cut, sources)},
+          {"above", end_json(rig, piece.upper)},
+          {"below", end_json(rig, piece.lower)},
           {"missing", std::move(missing)},
-          {"not_counted", piece.not_counted},
-          {"bench", bench_json(piece)}};
+          {"not_counted", say_each(rig, piece.not_counted)},
+          {"bench", bench_json(rig, piece)}};
 }
 
 Json adjuster_json(const TakeUp& adjuster, const Rig& rig, const SourceSet& sources) {
@@ -43,8 +66,8 @@ Json adjuster_json(const TakeUp& adjuster, const Rig& rig, const SourceSet& sour
 Json stay_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, const SourceSet& sources) {
   Json json{{"stay", rig[stay.stay].name},
             {"route", name_of(stay.route)},
-            {"pin_to_pin", sum_json(stay.pin_to_pin, sources)},
-            {"body", sum_json(stay.body, sources)},
+            {"pin_to_pin", sum_json(rig, stay.pin_to_pin, sources)},
+            {"body", sum_json(rig, stay.body, sources)},
             {"other_routes", Json::array()},
             {"pieces", Json::array()},
             {"adjusters", Json::array()}};
@@ -53,26 +76,67 @@ Json stay_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, 
                                     {"length_mm", json_millimetres(other.length)},
                                     {"difference_mm", json_millimetres(other.difference)},
                                     {"provenance", provenance_json(other.provenance, sources)},
-                                    {"slips", slips_json(other)}});
+                                    {"slips", slips_json(rig, other)}});
   for (const Piece& piece : stay.pieces)
     json["pieces"].push_back(piece_json(piece, rig, sources));
   for (const TakeUp& adjuster : stay.adjusters)
     json["adjusters"].push_back(adjuster_json(adjuster, rig, sources));
   add_behaviour_json(stay, derived, rig, json);
-  json["chain"] = chain_json(stay.chain, sources);
+  json["chain"] = chain_json(rig, stay.chain, sources);
   return json;
 }
 
 } // namespace
 
+Json chain_json(const Rig& rig, const StayChain& chain, const SourceSet& sources) {
+  Json json{{"links", Json::array()},
+            {"line", place_json(chain.line)},
+            {"weakest", place_json(chain.weakest)},
+            {"unknown", chain.unknown}};
+  for (const ChainLink& link : chain.links)
+    json["links"].push_back(link_json(rig, link, sources));
+  return json;
+}
+
+Json screenings_json(const Rig& rig, const Derived& derived, const SourceSet& sources) {
+  Json json = Json::array();
+  for (const LoadScreening& screening : derived.load_screenings) {
+    Json inputs = Json::array();
+    for (const ScreeningNumber& input : screening.inputs)
+      inputs.push_back({{"name", say(rig, input.name)},
+                        {"si", input.value.si},
+                        {"how", say(rig, input.how)},
+                        {"provenance", provenance_json(input.provenance, sources)}});
+    Json results = Json::array();
+    for (const ScreeningNumber& result : screening.results)
+      results.push_back(
+          {{"name", say(rig, result.name)}, {"si", result.value.si}, {"how", say(rig, result.how)}});
+    Json panels = Json::array();
+    for (const MastPanel& panel : screening.panels)
+      panels.push_back({{"name", say(rig, panel.name)},
+                        {"length_mm", json_millimetres(panel.length)},
+                        {"compression_newtons", panel.compression.newtons()}});
+    json.push_back({{"method", name_of(screening.method)},
+                    {"publication", say(rig, publication_of(screening.method))},
+                    {"of", screening.of},
+                    {"inputs", std::move(inputs)},
+                    {"results", std::move(results)},
+                    {"not_checked", say_each(rig, screening.not_checked)},
+                    {"notes", say_each(rig, screening.notes)},
+                    {"spar", screening.spar},
+                    {"panels", std::move(panels)}});
+  }
+  return json;
+}
+
 Json derived_json(const CheckedRig& checked) {
   Json json{{"draws", checked.derived().draws},
             {"seed", checked.derived().seed},
-            {"inputs", inputs_json(checked.derived(), checked.sources())},
+            {"inputs", inputs_json(checked.rig(), checked.derived(), checked.sources())},
             {"stays", Json::array()}};
   for (const DerivedStay& stay : checked.derived().stays)
     json["stays"].push_back(stay_json(stay, checked.derived(), checked.rig(), checked.sources()));
-  json["load_screenings"] = screenings_json(checked.derived(), checked.sources());
+  json["load_screenings"] = screenings_json(checked.rig(), checked.derived(), checked.sources());
   return json;
 }
 

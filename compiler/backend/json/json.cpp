@@ -2,53 +2,12 @@
 
 #include "diagnostics/render.hpp"
 #include "units/format_length.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
 
 #include <charconv>
 
 namespace sheerpole {
-
-double json_millimetres(Length length) {
-  const std::string text = format_millimetres(length, 6);
-  double value = 0.0;
-  std::from_chars(text.data(), text.data() + text.size(), value);
-  return value;
-}
-
-Json json_millimetres(const std::optional<Length>& length) {
-  return length ? Json(json_millimetres(*length)) : Json();
-}
-
-Json provenance_json(const Provenance& provenance, const SourceSet& sources) {
-  Json json{{"class", name_of(provenance.source_class)},
-            {"note", provenance.note},
-            {"written", provenance.written},
-            {"assumptions", provenance.assumptions},
-            {"place", nullptr}};
-  if (provenance.place) {
-    const SourceText& text = sources[provenance.place->source];
-    const Position at = text.position(provenance.place->begin);
-    json["place"] = {{"file", text.name()}, {"line", at.line}, {"column", at.column}};
-  }
-  return json;
-}
-
-Json term_json(const Term& term, const SourceSet& sources) {
-  return {{"name", term.name},
-          {"amount_mm", json_millimetres(term.amount)},
-          {"how", term.how},
-          {"provenance", provenance_json(term.provenance, sources)}};
-}
-
-Json sum_json(const LengthSum& sum, const SourceSet& sources) {
-  Json terms = Json::array();
-  for (const Term& term : sum.terms)
-    terms.push_back(term_json(term, sources));
-  return {{"name", sum.name},
-          {"unknown", sum.unknown},
-          {"unknown_source", sum.unknown ? provenance_json(sum.unknown_source, sources) : Json()},
-          {"known_mm", json_millimetres(sum.known())},
-          {"terms", std::move(terms)}};
-}
 
 namespace {
 
@@ -75,6 +34,49 @@ Json results_json(const CheckedRig& checked) {
 }
 
 } // namespace
+
+double json_millimetres(Length length) {
+  const std::string text = format_millimetres(length, 6);
+  double value = 0.0;
+  std::from_chars(text.data(), text.data() + text.size(), value);
+  return value;
+}
+
+Json json_millimetres(const std::optional<Length>& length) {
+  return length ? Json(json_millimetres(*length)) : Json();
+}
+
+Json provenance_json(const Provenance& provenance, const SourceSet& sources) {
+  Json json{{"class", name_of(provenance.source_class)},
+            {"note", provenance.note},
+            {"written", provenance.written},
+            {"assumptions", provenance.assumptions},
+            {"place", nullptr}};
+  if (provenance.place) {
+    const SourceText& text = sources[provenance.place->source];
+    const Position at = text.position(provenance.place->begin);
+    json["place"] = {{"file", text.name()}, {"line", at.line}, {"column", at.column}};
+  }
+  return json;
+}
+
+Json term_json(const Rig& rig, const Term& term, const SourceSet& sources) {
+  return {{"name", term_name(rig, term)},
+          {"amount_mm", json_millimetres(term.amount)},
+          {"how", say(rig, term.how)},
+          {"provenance", provenance_json(term.provenance, sources)}};
+}
+
+Json sum_json(const Rig& rig, const LengthSum& sum, const SourceSet& sources) {
+  Json terms = Json::array();
+  for (const Term& term : sum.terms)
+    terms.push_back(term_json(rig, term, sources));
+  return {{"name", name_of(sum.kind)},
+          {"unknown", sum.unknown},
+          {"unknown_source", sum.unknown ? provenance_json(sum.unknown_source, sources) : Json()},
+          {"known_mm", json_millimetres(sum.known())},
+          {"terms", std::move(terms)}};
+}
 
 Json request_json(const CheckedRig& checked) {
   return {{"format", "sheerpole-request"},

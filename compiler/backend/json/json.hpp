@@ -4,7 +4,9 @@
 
 #include <nlohmann/json.hpp>
 
+#include <optional>
 #include <string>
+#include <utility>
 
 namespace sheerpole {
 
@@ -21,10 +23,10 @@ Json json_millimetres(const std::optional<Length>& length);
 Json provenance_json(const Provenance& provenance, const SourceSet& sources);
 
 /// `{name, amount_mm, how, provenance}`
-Json term_json(const Term& term, const SourceSet& sources);
+Json term_json(const Rig& rig, const Term& term, const SourceSet& sources);
 
 /// `{name, unknown, unknown_source, known_mm, terms}`; unknown_source is null for a known length.
-Json sum_json(const LengthSum& sum, const SourceSet& sources);
+Json sum_json(const Rig& rig, const LengthSum& sum, const SourceSet& sources);
 
 /// The rig as the files describe it.
 Json rig_json(const CheckedRig& checked);
@@ -37,5 +39,40 @@ Json request_json(const CheckedRig& checked);
 
 /// Two blanks of indent and a line end. Bytes that are not UTF-8 become U+FFFD.
 std::string write_json(const Json& json);
+
+/// `{value_mm, tolerance_mm, provenance}`
+inline Json sourced_json(const Sourced<Length>& length, const SourceSet& sources) {
+  return {{"value_mm", json_millimetres(length.value)},
+          {"tolerance_mm", json_millimetres(length.tolerance)},
+          {"provenance", provenance_json(length.provenance, sources)}};
+}
+
+/// A share of one: `{value, provenance}`
+inline Json sourced_json(const Sourced<double>& share, const SourceSet& sources) {
+  return {{"value", share.value}, {"provenance", provenance_json(share.provenance, sources)}};
+}
+
+/// `{value_kn, provenance}`
+inline Json sourced_json(const Sourced<Force>& force, const SourceSet& sources) {
+  return {{"value_kn", force.value.kilonewtons()},
+          {"provenance", provenance_json(force.provenance, sources)}};
+}
+
+/// `{value_d, provenance}` for diameters of the rope at hand, else `{value_mm, provenance}`
+inline Json sourced_json(const Sourced<RopeMeasure>& measure, const SourceSet& sources) {
+  Json json;
+  if (measure.value.in_diameters)
+    json["value_d"] = measure.value.amount;
+  else
+    json["value_mm"] = json_millimetres(Length::metres(measure.value.amount));
+  json["provenance"] = provenance_json(measure.provenance, sources);
+  return json;
+}
+
+/// The value, or null when it is not stated.
+template <class Value>
+Json sourced_json(const std::optional<Sourced<Value>>& value, const SourceSet& sources) {
+  return value ? sourced_json(*value, sources) : Json();
+}
 
 } // namespace sheerpole

@@ -1,6 +1,6 @@
-#include "backend/json/records_json.hpp"
+#include "backend/json/json_parts.hpp"
 
-#include "backend/json/sourced_json.hpp"
+#include "backend/json/json.hpp"
 
 namespace sheerpole {
 

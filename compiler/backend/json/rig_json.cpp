@@ -1,6 +1,5 @@
 #include "backend/json/json.hpp"
-#include "backend/json/records_json.hpp"
-#include "backend/json/sourced_json.hpp"
+#include "backend/json/json_parts.hpp"
 
 namespace sheerpole {
 
@@ -10,7 +9,8 @@ Json boat_json(const Boat& boat, const SourceSet& sources) {
   return {{"title", boat.title},
           {"sister_of", boat.sister_of},
           {"particulars", particulars_json(boat.particulars, sources)},
-          {"pair_tolerance", sourced_json(boat.pair_tolerance, sources)}};
+          {"pair_tolerance", sourced_json(boat.pair_tolerance, sources)},
+          {"report_date", boat.report_date}};
 }
 
 Json spar_json(const Spar& spar, const SourceSet& sources) {
@@ -38,16 +38,21 @@ Json point_json(const Point& point, const Rig& rig, const SourceSet& sources) {
           {"tolerance_mm", json_millimetres(point.tolerance)}};
 }
 
-Json spreader_json(const Spreader& spreader, const Rig& rig) {
-  return {{"name", spreader.name}, {"title", spreader.title},         {"side", name_of(spreader.side)},
-          {"hold", spreader.hold}, {"root", rig[spreader.root].name}, {"tip", rig[spreader.tip].name}};
+Json spreader_json(const Spreader& spreader, const Rig& rig, const SourceSet& sources) {
+  return {{"name", spreader.name},
+          {"title", spreader.title},
+          {"side", name_of(spreader.side)},
+          {"hold", spreader.hold},
+          {"root", rig[spreader.root].name},
+          {"tip", rig[spreader.tip].name},
+          {"particulars", particulars_json(spreader.particulars, sources)}};
 }
 
 Json material_json(const LineMaterial& material, const SourceSet& sources) {
   return {{"name", material.name},
           {"title", material.title},
           {"kind", name_of(material.kind)},
-          {"construction", material.construction},
+          {"construction", material.construction.text},
           {"grade", material.grade},
           {"size", material.size.name},
           {"diameter", sourced_json(material.diameter, sources)},
@@ -76,20 +81,6 @@ Json end_json(const End& end, const SourceSet& sources) {
   return {{"type", end.type}, {"dimensions", std::move(dimensions)}};
 }
 
-std::string_view role_name(Part::Role role) {
-  switch (role) {
-  case Part::Role::boat_fitting:
-    return "boat fitting";
-  case Part::Role::fixed:
-    return "fixed";
-  case Part::Role::worn:
-    return "worn";
-  case Part::Role::adjuster:
-    break;
-  }
-  return "adjuster";
-}
-
 Json part_json(const Part& part, const SourceSet& sources) {
   Json screw;
   if (part.screw)
@@ -101,7 +92,7 @@ Json part_json(const Part& part, const SourceSet& sources) {
   return {{"kind", part.kind},
           {"name", part.name},
           {"title", part.title},
-          {"role", role_name(part.role)},
+          {"role", name_of(part.role)},
           {"length", sourced_json(part.length, sources)},
           {"shortest", sourced_json(part.shortest, sources)},
           {"longest", sourced_json(part.longest, sources)},
@@ -112,18 +103,6 @@ Json part_json(const Part& part, const SourceSet& sources) {
           {"wrap", sourced_json(part.wrap, sources)},
           {"step", sourced_json(part.step, sources)},
           {"particulars", particulars_json(part.particulars, sources)}};
-}
-
-std::string_view passage_name(Passage passage) {
-  switch (passage) {
-  case Passage::free:
-    return "free";
-  case Passage::clamped:
-    return "clamped";
-  case Passage::end:
-    break;
-  }
-  return "end";
 }
 
 Json reading_json(const Reading& reading, const Rig& rig, const SourceSet& sources) {
@@ -162,7 +141,7 @@ Json item_json(const StackItem& item, const Rig& rig, const SourceSet& sources) 
 Json stay_json(const Stay& stay, const Rig& rig, const SourceSet& sources) {
   Json path = Json::array();
   for (const PathStop& stop : stay.path)
-    path.push_back({{"point", rig[stop.point].name}, {"passage", passage_name(stop.passage)}});
+    path.push_back({{"point", rig[stop.point].name}, {"passage", name_of(stop.passage)}});
   Json readings = Json::array();
   for (const Reading& reading : stay.readings)
     readings.push_back(reading_json(reading, rig, sources));
@@ -179,7 +158,8 @@ Json stay_json(const Stay& stay, const Rig& rig, const SourceSet& sources) {
           {"duties", stay.duties},
           {"apart", stay.apart},
           {"particulars", particulars_json(stay.particulars, sources)},
-          {"stack", std::move(stack)}};
+          {"stack", std::move(stack)},
+          {"replaces", stay.replaces ? Json(rig[*stay.replaces].name) : Json()}};
 }
 
 } // namespace
@@ -195,7 +175,8 @@ Json rig_json(const CheckedRig& checked) {
   };
   fill("spars", rig.spars, [&](const Spar& spar) { return spar_json(spar, sources); });
   fill("points", rig.points, [&](const Point& point) { return point_json(point, rig, sources); });
-  fill("spreaders", rig.spreaders, [&](const Spreader& spreader) { return spreader_json(spreader, rig); });
+  fill("spreaders", rig.spreaders,
+       [&](const Spreader& spreader) { return spreader_json(spreader, rig, sources); });
   fill("materials", rig.materials, [&](const LineMaterial& line) { return material_json(line, sources); });
   fill("splices", rig.splices, [&](const Splice& splice) { return splice_json(splice, sources); });
   fill("parts", rig.parts, [&](const Part& part) { return part_json(part, sources); });

@@ -1,8 +1,11 @@
 #include "backend/order/order_items.hpp"
 
-#include "backend/piece_sum.hpp"
+#include "backend/paper_words.hpp"
+#include "backend/printed_sums.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/joints/joint.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "units/format_length.hpp"
 
 #include <fmt/format.h>
@@ -43,7 +46,7 @@ private:
     });
     if (found != items_.end())
       return *found;
-    items_.push_back({.group = group, .name = name, .what = {}, .size = {}, .stays = {}, .notes = {}});
+    items_.push_back({.group = group, .name = name, .what = {}, .size = {}, .stays = {}});
     return items_.back();
   }
 
@@ -64,9 +67,9 @@ private:
   long in_stock(const LineMaterial& line) const {
     long tenths = 0;
     for (const Record& stock : rig_.records)
-      if (stock.kind == "stock" && stock.of == line.name)
-        if (const auto length = fact_length(stock.facts, "length")) {
-          const Particular* pieces = find_fact(stock.facts, "pieces");
+      if (stock.kind == name_of(RecordKind::stock) && stock.of == line.name)
+        if (const auto length = fact_length(stock.facts, fact_names.length)) {
+          const Particular* pieces = find_fact(stock.facts, fact_names.pieces);
           tenths += static_cast<long>(std::floor(length->value.metres() * 10.0 + 1e-6)) *
                     (pieces == nullptr ? 1 : std::stol(pieces->text));
         }
@@ -76,11 +79,11 @@ private:
   OrderItem& line_item(const LineMaterial& line) {
     OrderItem& found = item("Lines", line.name);
     if (found.what.empty()) {
-      found.what = line.construction + (line.grade.empty() ? "" : ", " + line.grade);
+      found.what = line.construction.text + led_by(", ", line.grade);
       found.size = line.size.name;
       found.in_metres = true;
       found.in_hand = in_stock(line);
-      found.supplier = fact_text(line.particulars, "supplier");
+      found.supplier = fact_text(line.particulars, fact_names.supplier);
       if (found.in_hand > 0)
         note(found, "in hand by the stock of the file; the spool plan says whether the pieces fit on it");
     }
@@ -89,8 +92,8 @@ private:
 
   /// What is added to each piece to be trimmed, by the `cutting` record of its line.
   double spare_share(const LineMaterial& line) const {
-    const Record* cutting = last_record_of(rig_, "cutting", line.name);
-    const auto spare = cutting == nullptr ? std::nullopt : fact_number(cutting->facts, "spare");
+    const Record* cutting = last_record_of(rig_, name_of(RecordKind::cutting), line.name);
+    const auto spare = cutting == nullptr ? std::nullopt : fact_number(cutting->facts, fact_names.spare);
     return spare ? spare->value : 0.0;
   }
 
@@ -99,7 +102,7 @@ private:
       const LineMaterial& line = rig_[piece.material];
       OrderItem& ordered = line_item(line);
       const PieceSum sum = piece_sum(rig_, stay, piece);
-      const auto estimate = fact_length(rig_[stay.stay].particulars, "estimate");
+      const auto estimate = fact_length(rig_[stay.stay].particulars, fact_names.estimate);
       if (!sum.body_complete || !sum.cut_complete)
         note(ordered, "the cut of " + piece.name + " lacks an input");
       if (sum.unknown && !estimate) {
@@ -136,11 +139,8 @@ private:
     }
     if (part.screw)
       add(part.screw->thread.designation + (part.screw->pair ? ", right and left hand" : ""));
-    add(fact_text(part.particulars, "size"));
-    std::string text;
-    for (const std::string& size : sizes)
-      text += (text.empty() ? "" : "; ") + size;
-    return text;
+    add(fact_text(part.particulars, fact_names.size));
+    return joined(sizes, "; ");
   }
 
   void add_hardware(const Stay& stay) {
@@ -148,15 +148,15 @@ private:
       if (entry.kind != StackItem::Kind::part || rig_[entry.part].role == Part::Role::boat_fitting)
         continue;
       const Part& part = rig_[entry.part];
-      if (part.kind == "soft-eye")
+      if (part.kind == name_of(PartKind::soft_eye))
         continue; // is made of the rope itself
       OrderItem& ordered = item("Hardware", part.name);
       if (ordered.stays.empty()) {
         ordered.what = part.title.empty() ? part.kind : part.title;
         ordered.size = sizes_of(part);
-        ordered.supplier = fact_text(part.particulars, "supplier");
-        if (const Record* in_hand = last_record_of(rig_, "in-hand", part.name))
-          if (const Particular* pieces = find_fact(in_hand->facts, "pieces"))
+        ordered.supplier = fact_text(part.particulars, fact_names.supplier);
+        if (const Record* in_hand = last_record_of(rig_, name_of(RecordKind::in_hand), part.name))
+          if (const Particular* pieces = find_fact(in_hand->facts, fact_names.pieces))
             ordered.in_hand = std::stol(pieces->text);
       }
       need(ordered, stay.name, entry.count);
@@ -188,11 +188,11 @@ private:
 
   /// False when this end brings no pin.
   bool add_split_pin(const Stay& stay, const End* end, std::size_t entry) {
-    if (end == nullptr || end->type != "jaw")
+    if (end == nullptr || end->type != name_of(EndType::jaw))
       return false;
     const EndDimension* size = end->find("split-pin");
     const EndDimension* pin = end->find("pin");
-    const std::string secured = fact_text(rig_[stay.stack[entry].part].particulars, "secured");
+    const std::string secured = fact_text(rig_[stay.stack[entry].part].particulars, fact_names.secured);
     const std::string what = secured.find("ring") == std::string::npos ? "split pin" : "ring";
     const std::string name = size != nullptr  ? what + " " + size->text
                              : pin != nullptr ? what + " for a pin of " + pin->text
@@ -206,10 +206,10 @@ private:
   /// Passes there and back over the gap; the turns round the seats and the tails come on top.
   void add_cord(const Stay& stay) {
     for (const StackItem& entry : stay.stack) {
-      if (entry.kind != StackItem::Kind::part || rig_[entry.part].kind != "lashing" || !entry.passes ||
-          !entry.set_length)
+      if (entry.kind != StackItem::Kind::part || rig_[entry.part].kind != name_of(PartKind::lashing) ||
+          !entry.passes || !entry.set_length)
         continue;
-      const Particular* cord = find_fact(rig_[entry.part].particulars, "cord");
+      const Particular* cord = find_fact(rig_[entry.part].particulars, fact_names.cord);
       if (cord == nullptr || cord->names.empty())
         continue;
       const auto line =
@@ -218,10 +218,10 @@ private:
       if (line == rig_.materials.end())
         continue;
       OrderItem& ordered = item("Small parts", line->name);
-      ordered.what = line->construction + ", cord of lashings";
+      ordered.what = line->construction.text + ", cord of lashings";
       ordered.size = line->size.name;
       ordered.in_metres = true;
-      ordered.supplier = fact_text(line->particulars, "supplier");
+      ordered.supplier = fact_text(line->particulars, fact_names.supplier);
       // Stock of a cord of which stays are made as well is taken off there.
       const bool of_stays = std::any_of(items_.begin(), items_.end(), [&](const OrderItem& one) {
         return one.group == "Lines" && one.name == line->name;

@@ -19,7 +19,7 @@ struct OrderItem {
   long needed = 0;
   long in_hand = 0;
   std::vector<std::pair<std::string, long>> stays; ///< what each stay needs of it; they make up `needed`
-  std::vector<std::string> notes;                  ///< what is not in the sum, or is an estimate
+  std::vector<std::string> notes = {};             ///< what is not in the sum, or is an estimate
 
   long to_order() const { return needed > in_hand ? needed - in_hand : 0; }
 };

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "backend/drawing/drawing.hpp"
+#include "backend/page/paper.hpp"
 
 #include <string>
 #include <utility>
@@ -41,7 +42,7 @@ struct DocumentColumn {
 struct DocumentTable {
   std::string caption; ///< what it shows; read out to whoever can not see the table
   std::vector<DocumentColumn> columns;
-  std::vector<std::vector<std::string>> rows; ///< each as long as `columns`
+  std::vector<std::vector<std::string>> rows = {}; ///< each as long as `columns`
   std::vector<std::string> notes = {};
 };
 
@@ -66,5 +67,9 @@ struct Document {
   std::vector<std::string> draft; ///< not empty: DRAFT at its head, with these reasons
   std::vector<DocumentBlock> blocks;
 };
+
+/// The document as pages of paper. A drawing that is wider or higher than the inside of a page is drawn
+/// smaller; one that is not is drawn to its own size.
+std::vector<Drawing> pages_of_document(const Document& document, PaperSize paper);
 
 } // namespace sheerpole

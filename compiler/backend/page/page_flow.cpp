@@ -1,8 +1,6 @@
 #include "backend/page/page_flow.hpp"
 
-#include "backend/drawing/label_box.hpp"
-#include "backend/drawing/text_width.hpp"
-#include "backend/drawing/wrap_label.hpp"
+#include "backend/drawing/label_text.hpp"
 #include "base/code_point.hpp"
 
 #include <algorithm>

@@ -38,9 +38,13 @@ struct FlowCell {
   bool rule = false; ///< a line to write on, in place of a text
 };
 
+/// A box to tick, and a line to write on.
+inline const FlowCell cell_to_tick{.text = {}, .tick = true};
+inline const FlowCell cell_to_write{.text = {}, .rule = true};
+
 struct FlowTable {
   std::vector<FlowColumn> columns;
-  std::vector<std::vector<FlowCell>> rows;
+  std::vector<std::vector<FlowCell>> rows = {};
   double size = 3.2; ///< em, millimetres
 };
 

@@ -1,5 +1,5 @@
 # cmake -DFOLDER=docs/backends -DOUT=file.cpp -P embed_schemas.cmake: the schemas as texts of a program.
-set(text "#include \"backend/process/embedded_schemas.hpp\"\n\nnamespace sheerpole {\n\n")
+set(text "#include \"backend/process/outside_json.hpp\"\n\nnamespace sheerpole {\n\n")
 foreach(name describe-reply generate-reply)
   file(READ "${FOLDER}/${name}.schema.json" schema)
   string(REPLACE "-" "_" word "${name}")

@@ -1,5 +1,5 @@
+#include "backend/paper_words.hpp"
 #include "backend/table/rig_tables.hpp"
-#include "model/limit_use.hpp"
 
 #include <map>
 #include <utility>
@@ -21,13 +21,23 @@ std::vector<std::pair<std::string, CheckTotals>> totals_of(const std::vector<Che
   return all;
 }
 
-/// "pin-play 0.5 mm, pin-play-share 5 %": the thresholds in whose row the check stands.
-std::string limits_of(const Limits& limits, const std::string& check) {
+/// "pin-play 0.5 mm, pin-play-share 5 %": the thresholds that the check goes by.
+std::string limits_of(const CheckedRig& checked, const std::string& check) {
   std::string words;
-  for (const LimitRow& row : all_limits())
-    if (uses(row, check))
-      words += (words.empty() ? "" : ", ") + std::string(row.name) + " " + limits.text(row.limit);
+  for (const LimitUse& use : checked.limit_uses())
+    if (use.check == check)
+      add_words(words, ", ",
+                std::string(row_of(use.limit).name) + " " + checked.rig().limits.text(use.limit));
   return words;
+}
+
+/// The checks that go by a threshold, with blanks between.
+std::string checks_of(const CheckedRig& checked, Limit limit) {
+  std::string slugs;
+  for (const LimitUse& use : checked.limit_uses())
+    if (use.limit == limit)
+      slugs += (slugs.empty() ? "" : " ") + use.check;
+  return slugs;
 }
 
 std::string in_all(const CheckTotals& totals) {
@@ -44,13 +54,11 @@ Table checks_table(const CheckedRig& checked) {
                           {"finding", true},
                           {"not checked", true},
                           {"waived", true},
-                          {"limits"}},
-              .rows = {},
-              .notes = {}};
+                          {"limits"}}};
   for (const auto& [check, totals] : totals_of(checked.results()))
     table.rows.push_back({check, std::to_string(totals.passed), std::to_string(totals.found),
                           std::to_string(totals.not_checked), std::to_string(totals.waived),
-                          limits_of(checked.rig().limits, check)});
+                          limits_of(checked, check)});
   table.notes = {in_all(count_results(checked.results())),
                  "Not checked: something is not stated, which is no pass. A check that is not listed had "
                  "nothing to look at."};
@@ -60,7 +68,6 @@ Table checks_table(const CheckedRig& checked) {
 Table results_table(const CheckedRig& checked) {
   Table table{.title = "Results: what every check came to about every thing",
               .columns = {{"check"}, {"about"}, {"result"}, {"what"}},
-              .rows = {},
               .notes = {in_all(count_results(checked.results()))}};
   for (const CheckResult& result : checked.results())
     table.rows.push_back(
@@ -72,13 +79,12 @@ Table limits_table(const CheckedRig& checked) {
   const Limits& limits = checked.rig().limits;
   Table table{.title = "Limits: the thresholds of the checks",
               .columns = {{"limit"}, {"here"}, {"usually"}, {"class"}, {"disputed"}, {"used by"}},
-              .rows = {},
               .notes = {"A rig file sets a limit, or switches it off, in its block `limits`.",
                         "Sources and meanings are in docs/calculations/thresholds.md."}};
   for (const LimitRow& row : all_limits())
     table.rows.push_back(
-        {std::string(row.name), limits.text(row.limit), row.value ? std::string(row.written) : "none",
-         std::string(name_of(row.limit_class)), row.disputed ? "yes" : "", std::string(row.checks)});
+        {std::string(row.name), limits.text(row.limit), row.value ? std::string(row.written()) : "none",
+         std::string(name_of(row.limit_class)), row.disputed ? "yes" : "", checks_of(checked, row.limit)});
   return table;
 }
 

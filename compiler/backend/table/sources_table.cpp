@@ -1,59 +1,179 @@
-#include "backend/source_words.hpp"
+#include "backend/paper_words.hpp"
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
 #include "units/format_length.hpp"
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
+#include <concepts>
+#include <type_traits>
+
 namespace sheerpole {
 
-namespace {
+namespace source_rows {
 
-class SourceRows {
+/// What is said before the name of a thing, where the name of its member does not say it.
+struct Lead {
+  std::string_view member;
+  std::string_view words;
+};
+constexpr std::array leads{Lead{"engaged_at_longest", "thread engaged at longest of"},
+                           Lead{"recovered", "contraction given back of"},
+                           Lead{"stated_pin_to_pin", "pin-to-pin of"},
+                           Lead{"screw", "thread of"},
+                           Lead{"open", "opening of"},
+                           Lead{"set_length", "setting of"},
+                           Lead{"line_length", "length of"},
+                           Lead{"spare_bury", "spare bury at"}};
+
+/// What stands in a thing and is no number of the rig files with a source of its own.
+template <class Member>
+concept WithoutNumber = std::is_enum_v<Member> || std::is_arithmetic_v<Member> ||
+    requires(const Member& id) {
+  id.index();
+} || std::same_as<Member, std::string> || std::same_as<Member, Span> || std::same_as<Member, Provenance> ||
+    std::same_as<Member, Vector3> || std::same_as<Member, Length> || std::same_as<Member, Construction> ||
+    std::same_as<Member, NamedSize> || std::same_as<Member, Influences>;
+
+/// Meets every member of every thing of a rig by the tables of their fields, so that no number is left out.
+/// A type of member that is not known here does not compile.
+class Rows {
 public:
-  SourceRows(const CheckedRig& checked, Table& table) : checked_(checked), table_(table) {}
+  Rows(const CheckedRig& checked, Table& table) : checked_(checked), rig_(checked.rig()), table_(table) {}
+
+  void run() {
+    visit_fields(rig_, [this](const auto&, const auto& member) { thing(member); });
+  }
+
+private:
+  template <class Thing>
+  void thing(const std::vector<Thing>& all) {
+    for (const Thing& one : all)
+      thing(one);
+  }
+  template <HasFields Thing>
+  void thing(const Thing& one) {
+    members(one, one.name);
+  }
+  void thing(const Boat& boat) { members(boat, "the boat"); }
+  void thing(const Point& point) {
+    add("point " + point.name,
+        fmt::format("({}, {}, {}) mm", format_tenths(point.position.x), format_tenths(point.position.y),
+                    format_tenths(point.position.z)),
+        point.provenance);
+    members(point, point.name);
+  }
+  void thing(const Record& record) { members(record, std::string(record.kind) + led_by(" ", record.name)); }
+  void thing(const UserRule& rule) { members(rule, "rule " + rule.name); }
+  void thing(const Limits& limits) {
+    for (const StatedLimit& limit : limits.stated())
+      add("limit " + std::string(row_of(limit.limit).name), limits.text(limit.limit), limit.provenance);
+  }
+  void thing(const Expectation& expected) {
+    for (const StayId stay : expected.stays)
+      members(expected, "the " + expected.quantity + " expected of " + rig_[stay].name);
+  }
+  void thing(const Waiver& waiver) { members(waiver, waiver.slug); }
+  void thing(const Inspection& inspection) { members(inspection, inspection.date); }
+  void thing(const Difference&) {}  // stands in the files as what it is, and as what it was no more
+  void thing(const StatedBound&) {} // a part of the number that it bounds
+
+  template <HasFields Thing>
+  void members(const Thing& one, const std::string& of) {
+    visit_fields(one, [&](const auto& field, const auto& member) { number(field.name, of, member); });
+  }
+
+  template <WithoutNumber Member>
+  void number(std::string_view, const std::string&, const Member&) {}
+  template <class Value, std::size_t count>
+  void number(std::string_view, const std::string&, const std::array<Value, count>&) {}
+  template <class Value>
+  void number(std::string_view member, const std::string& of, const std::optional<Value>& value) {
+    if (value)
+      number(member, of, *value);
+  }
+  template <class Value>
+  void number(std::string_view member, const std::string& of, const std::vector<Value>& values) {
+    for (const Value& value : values)
+      number(member, of, value);
+  }
+  void number(std::string_view member, const std::string& of, const Sourced<Length>& length) {
+    add(called(member, of), format_tenths(length.value) + " mm", length.provenance);
+  }
+  void number(std::string_view member, const std::string& of, const Sourced<Force>& force) {
+    add(called(member, of), format_fixed(force.value.kilonewtons(), 2) + " kN", force.provenance);
+  }
+  void number(std::string_view member, const std::string& of, const Sourced<double>& share) {
+    add(called(member, of), format_fixed(share.value * 100.0, 1) + " %", share.provenance);
+  }
+  void number(std::string_view member, const std::string& of, const Sourced<RopeMeasure>& measure) {
+    add(called(member, of),
+        measure.value.in_diameters ? format_number(measure.value.amount) + " d"
+                                   : format_tenths(Length::metres(measure.value.amount)) + " mm",
+        measure.provenance);
+  }
+  void number(std::string_view member, const std::string& of, const Sourced<Quantity>& quantity) {
+    add(called(member, of), quantity.provenance.written, quantity.provenance);
+  }
+  void number(std::string_view, const std::string& of, const Particular& fact) {
+    add(std::string(fact.name) + " of " + of, fact.text, fact.value.provenance);
+  }
+  void number(std::string_view member, const std::string& of, const Screw& screw) {
+    add(called(member, of), screw.thread.designation, screw.provenance);
+  }
+  void number(std::string_view which, const std::string& of, const End& end) {
+    for (const EndDimension& dimension : end.dimensions) {
+      const std::string what = fmt::format("{} of {} end of {}", dimension.name, which, of);
+      add(what, dimension.text.empty() ? format_tenths(dimension.length.value) + " mm" : dimension.text,
+          dimension.length.provenance);
+    }
+  }
+  void number(std::string_view, const std::string&, const PathStop&) {}
+  void number(std::string_view, const std::string& of, const Reading& reading) {
+    const std::string what = "reading of " + of;
+    for (std::size_t i = 0; i < reading.runs.size(); ++i)
+      add(fmt::format("{}, run {}", what, i + 1), format_tenths(reading.runs[i].value) + " mm",
+          reading.runs[i].provenance);
+    visit_fields(reading, [&](const auto& field, const auto& member) {
+      if constexpr (std::same_as<decltype(member), const std::optional<Sourced<Length>>&>) {
+        if (member)
+          add(what + ", " + in_words(field.name), format_tenths(member->value) + " mm", member->provenance);
+      } else if (field.name != "runs") {
+        number(field.name, what, member);
+      }
+    });
+  }
+  void number(std::string_view, const std::string& of, const StackItem& item) {
+    const std::string what =
+        fmt::format("{} in {}", item.kind == StackItem::Kind::line ? "line" : rig_[item.part].name, of);
+    visit_fields(item, [&](const auto& field, const auto& member) {
+      if (field.name != "set_length" || !item.open) // it was written as an opening
+        number(field.name, what, member);
+    });
+  }
+  void number(std::string_view, const std::string& of, const StatePosition& position) {
+    members(position, rig_[position.stay].name + " as " + of);
+  }
+
+  /// "eye allowance of long-bury".
+  static std::string called(std::string_view member, const std::string& of) {
+    for (const Lead& lead : leads)
+      if (lead.member == member)
+        return std::string(lead.words) + " " + of;
+    return in_words(member) + " of " + of;
+  }
+  static std::string in_words(std::string_view member) {
+    std::string words(member);
+    std::replace(words.begin(), words.end(), '_', ' ');
+    return words;
+  }
 
   void add(const std::string& what, const std::string& value, const Provenance& provenance) {
     table_.rows.push_back({what, value, provenance.written, std::string(name_of(provenance.source_class)),
                            provenance.note, place(provenance)});
   }
-  void add(const std::string& of, const std::vector<Particular>& particulars) {
-    for (const Particular& one : particulars)
-      add(one.name + " of " + of, one.text, one.value.provenance);
-  }
-  void add(const std::string& what, const Sourced<Length>& length) {
-    add(what, format_tenths(Tenths::of(length.value)) + " mm", length.provenance);
-  }
-  void add(const std::string& what, const std::optional<Sourced<Length>>& length) {
-    if (length)
-      add(what, *length);
-  }
-  void add(const std::string& what, const Sourced<RopeMeasure>& measure) {
-    add(what,
-        measure.value.in_diameters
-            ? format_number(measure.value.amount) + " d"
-            : format_tenths(Tenths::of(Length::metres(measure.value.amount))) + " mm",
-        measure.provenance);
-  }
-  void add(const std::string& what, const std::optional<Sourced<RopeMeasure>>& measure) {
-    if (measure)
-      add(what, *measure);
-  }
-  void add_share(const std::string& what, const std::optional<Sourced<double>>& share) {
-    if (share)
-      add(what, format_fixed(share->value * 100.0, 1) + " %", share->provenance);
-  }
-  void add_end(const std::string& part, std::string_view which, const End& end) {
-    for (const EndDimension& dimension : end.dimensions) {
-      const std::string what = fmt::format("{} of {} end of {}", dimension.name, which, part);
-      if (dimension.text.empty())
-        add(what, dimension.length);
-      else
-        add(what, dimension.text, dimension.length.provenance);
-    }
-  }
-
-private:
   std::string place(const Provenance& provenance) const {
     if (!provenance.place)
       return {};
@@ -62,90 +182,16 @@ private:
   }
 
   const CheckedRig& checked_;
+  const Rig& rig_;
   Table& table_;
 };
 
-void add_boat(const Rig& rig, SourceRows& rows) {
-  for (const Particular& particular : rig.boat.particulars)
-    rows.add(particular.name + " of the boat", particular.text, particular.value.provenance);
-  rows.add("pair tolerance of the boat", rig.boat.pair_tolerance);
-  for (const Spar& spar : rig.spars)
-    rows.add(spar.name, spar.particulars);
-  for (const Point& point : rig.points)
-    rows.add("point " + point.name,
-             fmt::format("({}, {}, {}) mm", format_tenths(Tenths::of(point.position.x)),
-                         format_tenths(Tenths::of(point.position.y)),
-                         format_tenths(Tenths::of(point.position.z))),
-             point.provenance);
-}
-
-void add_lines(const Rig& rig, SourceRows& rows) {
-  for (const LineMaterial& line : rig.materials) {
-    rows.add("diameter of " + line.name, line.diameter);
-    if (line.break_load)
-      rows.add("break load of " + line.name, format_fixed(line.break_load->value.kilonewtons(), 2) + " kN",
-               line.break_load->provenance);
-    rows.add(line.name, line.particulars);
-  }
-  for (const Splice& splice : rig.splices) {
-    rows.add("bury of " + splice.name, splice.bury);
-    rows.add("eye allowance of " + splice.name, splice.eye_allowance);
-    rows.add("tail to trim of " + splice.name, splice.tail_to_trim);
-    rows.add_share("contraction of " + splice.name, splice.contraction);
-    rows.add_share("contraction given back of " + splice.name, splice.recovered);
-    rows.add(splice.name, splice.particulars);
-  }
-}
-
-void add_part(const Part& part, SourceRows& rows) {
-  rows.add("length of " + part.name, part.length);
-  rows.add("shortest of " + part.name, part.shortest);
-  rows.add("longest of " + part.name, part.longest);
-  if (part.screw)
-    rows.add("thread of " + part.name, part.screw->thread.designation, part.screw->provenance);
-  rows.add("thread engaged at longest of " + part.name, part.engaged_at_longest);
-  rows.add("wrap of " + part.name, part.wrap);
-  rows.add_end(part.name, "upper", part.upper);
-  rows.add_end(part.name, "lower", part.lower);
-  rows.add("step of " + part.name, part.step);
-  rows.add(part.name, part.particulars);
-}
-
-void add_stay(const Rig& rig, const Stay& stay, SourceRows& rows) {
-  rows.add("pin-to-pin of " + stay.name, stay.stated_pin_to_pin);
-  rows.add(stay.name, stay.particulars);
-  for (const Reading& reading : stay.readings) {
-    for (std::size_t i = 0; i < reading.runs.size(); ++i)
-      rows.add(fmt::format("reading of {}, run {}", stay.name, i + 1), reading.runs[i]);
-    rows.add(fmt::format("reading of {}, offset", stay.name), reading.offset);
-  }
-  for (const StackItem& item : stay.stack) {
-    const std::string what = fmt::format(
-        "{} in {}", item.kind == StackItem::Kind::line ? "line" : rig[item.part].name, stay.name);
-    if (item.open)
-      rows.add_share("opening of " + what, item.open);
-    else
-      rows.add("setting of " + what, item.set_length);
-    rows.add("spare bury at " + what, item.spare_bury);
-    rows.add("length of " + what, item.line_length);
-  }
-}
-
-} // namespace
+} // namespace source_rows
 
 Table sources_table(const CheckedRig& checked) {
   Table table{.title = "Every number of the rig files and where it is from",
-              .columns = {{"number"}, {"value", true}, {"as written"}, {"source"}, {"note"}, {"place"}},
-              .rows = {},
-              .notes = {}};
-  SourceRows rows(checked, table);
-  const Rig& rig = checked.rig();
-  add_boat(rig, rows);
-  add_lines(rig, rows);
-  for (const Part& part : rig.parts)
-    add_part(part, rows);
-  for (const Stay& stay : rig.stays)
-    add_stay(rig, stay, rows);
+              .columns = {{"number"}, {"value", true}, {"as written"}, {"source"}, {"note"}, {"place"}}};
+  source_rows::Rows(checked, table).run();
   return table;
 }
 

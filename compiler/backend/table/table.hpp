@@ -14,8 +14,8 @@ struct Column {
 struct Table {
   std::string title;
   std::vector<Column> columns;
-  std::vector<std::vector<std::string>> rows; ///< each as long as `columns`
-  std::vector<std::string> notes;             ///< lines below the table
+  std::vector<std::vector<std::string>> rows = {}; ///< each as long as `columns`
+  std::vector<std::string> notes = {};             ///< lines below the table
 };
 
 /// Title, headings with a rule under them, rows, notes. Columns are padded with blanks by the screen

@@ -1,16 +1,13 @@
 #include "calculate/change/line_fate.hpp"
 
-#include "units/quantity_text.hpp"
-
-#include <algorithm>
+#include <optional>
+#include <utility>
 
 namespace sheerpole {
 
 namespace {
 
-Length absolute(Length length) {
-  return length < Length{} ? -length : length;
-}
+constexpr Length same_diameter = Length::millimetres(0.005);
 
 std::string line_name(const StayView& view, const Piece& piece) {
   return (*view.rig)[piece.material].name;
@@ -21,116 +18,134 @@ bool remade(const PieceEnd& was, const PieceEnd& is) {
   return was.part != is.part || was.splice != is.splice;
 }
 
-/// What one end uses of the cut, by the names that its terms have.
-Length used_by(const Piece& piece, std::string_view where) {
+/// What one end uses of the cut.
+Length used_by(const Piece& piece, WhichEnd end) {
   Length sum;
   for (const Term& term : piece.cut.terms)
-    if (!term.of_standing_part && term.name.ends_with(where))
+    if (term.is_of(end))
       sum += term.amount;
   return sum;
 }
 
-/// "aloft", "below", "aloft and below", or nothing.
-std::string ends_words(bool aloft, bool below) {
-  return aloft && below ? "aloft and below" : aloft ? "aloft" : below ? "below" : "";
+/// How a piece in hand fits: "52 mm too long".
+Remark fits(Length too_long) {
+  if (magnitude(too_long) < least_change)
+    return ChangePhrase::right_length;
+  return {too_long > Length{} ? ChangePhrase::too_long : ChangePhrase::too_short, {magnitude(too_long)}};
+}
+
+Remark at(bool upper, bool lower) {
+  if (upper && lower)
+    return ChangePhrase::at_both_ends;
+  return {ChangePhrase::at_end, {upper ? WhichEnd::upper : WhichEnd::lower}};
+}
+
+/// Why a line is another one although it may bear the same name: another kind, size, construction or grade.
+/// What one of two files leaves open differs from nothing. Nothing: it is the same line.
+std::optional<Remark> another_line(const LineMaterial& was, const LineMaterial& is) {
+  if (was.name != is.name)
+    return Remark(ChangePhrase::another_line, {Words{is.name}, Words{was.name}});
+  if (was.kind != is.kind)
+    return Remark(ChangePhrase::another_kind, {Words{is.name}});
+  if (magnitude(was.diameter.value - is.diameter.value) >= same_diameter)
+    return Remark(ChangePhrase::another_size, {Words{is.name}, is.diameter.value, was.diameter.value});
+  if (!was.construction.text.empty() && !is.construction.text.empty() &&
+      !is_same_construction(was.construction, is.construction))
+    return Remark(ChangePhrase::another_construction,
+                  {Words{is.name}, Words{is.construction.text}, Words{was.construction.text}});
+  if (!was.grade.empty() && !is.grade.empty() && was.grade != is.grade)
+    return Remark(ChangePhrase::another_grade, {Words{is.name}, Words{is.grade}, Words{was.grade}});
+  return std::nullopt;
 }
 
 /// The old piece in the new stay, with nothing done to it but turning the one adjuster.
-std::optional<std::string> hanging_words(const StayView& is, Length too_long) {
+std::optional<Remark> hanging(const StayView& is, Length too_long) {
   if (is.derived->adjusters.size() != 1 || is.derived->pieces.size() != 1)
     return std::nullopt;
   const TakeUp& adjuster = is.derived->adjusters.front();
   // A piece that is longer has its adjuster shorter by as much.
   if (too_long > adjuster.to_tighten || -too_long > adjuster.to_slacken)
     return std::nullopt;
-  return "set " + (*is.rig)[adjuster.part].name + " to " + length_text(adjuster.set.value - too_long) +
-         ", which leaves " + length_text(adjuster.to_tighten - too_long) + " to tighten and " +
-         length_text(adjuster.to_slacken + too_long) + " to slacken";
+  return Remark(ChangePhrase::hangs, {Remarks{{fits(too_long)}}, Words{(*is.rig)[adjuster.part].name},
+                                      adjuster.set.value - too_long, adjuster.to_tighten - too_long,
+                                      adjuster.to_slacken + too_long});
 }
 
 struct Remaking {
   const Piece* was = nullptr;
   const Piece* is = nullptr;
-  bool aloft = false; ///< that end has to be made anew whatever the length
-  bool below = false;
+  bool upper = false; ///< that end has to be made anew whatever the length
+  bool lower = false;
 };
 
 /// Rope: a splice is opened, more or less of the tail is cut off, and the eye is made again.
 void judge_rope(const Remaking& made, Length too_long, PieceChange& change) {
   const Length over = made.was->cut.known() - made.is->cut.known();
-  std::string where = ends_words(made.aloft, made.below);
-  if (where.empty())
-    where = "at one end";
-  std::string words = absolute(too_long) < least_change ? "of the right length"
-                      : too_long > Length{}             ? length_text(too_long) + " too long"
-                                                        : length_text(-too_long) + " too short";
+  const Remarks fit{{fits(too_long)}};
   if (over < -least_change) {
     change.fate = LineFate::replaced;
-    change.words = words + "; spliced anew it lacks " + length_text(-over) + " of rope";
+    change.why = {ChangePhrase::lacks_rope, {fit, -over}};
     return;
   }
   change.fate = LineFate::remade;
-  words += "; can be re-spliced";
-  words += too_long > least_change ? " shorter" : too_long < -least_change ? " longer" : "";
-  words += " " + where + ": open the splice, do not cut the eye off";
+  const Remarks how{{too_long > least_change    ? ChangePhrase::shorter
+                     : too_long < -least_change ? ChangePhrase::longer
+                                                : ChangePhrase::as_long}};
+  const Remarks where{
+      {made.upper || made.lower ? at(made.upper, made.lower) : Remark(ChangePhrase::at_one_end)}};
   if (over > least_change)
-    words += "; " + length_text(over) + " more than before is trimmed";
-  change.words = words + ". Measure the piece at its tension before it is opened";
+    change.why = {ChangePhrase::respliced_and_trimmed, {fit, how, where, over}};
+  else
+    change.why = {ChangePhrase::respliced, {fit, how, where}};
 }
 
 /// Wire: the terminal goes with the wire that is in it, and a new one is put on.
 void judge_wire(const Remaking& made, Length too_long, PieceChange& change) {
-  const Length aloft = used_by(*made.was, "aloft");
-  const Length below = used_by(*made.was, "below");
-  const bool one_end = made.aloft != made.below;
-  const bool lower = one_end ? made.below : !made.aloft && below <= aloft;
-  const Length lost = made.aloft && made.below ? aloft + below : lower ? below : aloft;
-  const std::string where = made.aloft && made.below ? "aloft and below" : lower ? "below" : "aloft";
-  const std::string words = absolute(too_long) < least_change ? "of the right length"
-                            : too_long > Length{}             ? length_text(too_long) + " too long"
-                                                              : length_text(-too_long) + " too short";
+  const Length upper = used_by(*made.was, WhichEnd::upper);
+  const Length lower = used_by(*made.was, WhichEnd::lower);
+  const bool both = made.upper && made.lower;
+  const bool at_lower = made.upper != made.lower ? made.lower : !made.upper && lower <= upper;
+  const Length lost = both ? upper + lower : at_lower ? lower : upper;
+  const Remarks fit{{fits(too_long)}};
+  const Remarks where{{at(both || !at_lower, both || at_lower)}};
   const Length left = made.was->cut.known() - lost - made.is->cut.known();
   if (left < -least_change) {
     change.fate = LineFate::replaced;
-    change.words =
-        words + "; cut off at its terminal " + where + " it lacks " + length_text(-left) + " for a new one";
+    change.why = {ChangePhrase::lacks_wire, {fit, where, -left}};
     return;
   }
   change.fate = LineFate::remade;
-  change.words = words + "; can be cut and given a new terminal " + where + ": the old one is lost with " +
-                 length_text(lost) + " of wire, and " + length_text(left) + " is cut off besides";
+  change.why = {ChangePhrase::new_terminal, {fit, where, lost, left}};
 }
 
-void judge(const StayView& is, const Remaking& made, PieceChange& change) {
-  if (change.line_was != change.line_is) {
+void judge(const StayView& was, const StayView& is, const Remaking& made, PieceChange& change) {
+  if (auto another = another_line((*was.rig)[made.was->material], (*is.rig)[made.is->material])) {
     change.fate = LineFate::replaced;
-    change.words = change.line_is + " in place of " + change.line_was;
+    change.why = std::move(*another);
     return;
   }
   if (!change.body.comparable) {
     change.fate = LineFate::not_checked;
-    change.words = "its length is not known in both to the same mark";
+    change.why = ChangePhrase::length_not_known;
     return;
   }
   if (!made.was->missing.empty() || !made.is->missing.empty()) {
     change.fate = LineFate::not_checked;
-    change.words = "a number is missing on which its cut rests";
+    change.why = ChangePhrase::number_missing;
     return;
   }
   const Length too_long = *change.too_long;
-  const bool same_ends = !made.aloft && !made.below;
-  if (same_ends && absolute(too_long) < least_change) {
-    const bool same_cut = absolute(change.cut.difference()) < least_change;
+  const bool same_ends = !made.upper && !made.lower;
+  if (same_ends && magnitude(too_long) < least_change) {
+    const bool same_cut = magnitude(change.cut.difference()) < least_change;
     change.fate = same_cut ? LineFate::stays : LineFate::remade;
-    change.words = same_cut ? "stays as it is" : "of the right length; its ends are made by other numbers";
+    change.why = same_cut ? ChangePhrase::stays : ChangePhrase::made_by_other_numbers;
     return;
   }
   if (same_ends)
-    if (const auto hanging = hanging_words(is, too_long)) {
+    if (auto found = hanging(is, too_long)) {
       change.fate = LineFate::hangs;
-      change.words = (too_long > Length{} ? length_text(too_long) + " too long; "
-                                          : length_text(-too_long) + " too short; ") +
-                     *hanging;
+      change.why = std::move(*found);
       return;
     }
   switch ((*is.rig)[made.is->material].kind) {
@@ -145,10 +160,8 @@ void judge(const StayView& is, const Remaking& made, PieceChange& change) {
     break;
   }
   change.fate = LineFate::not_checked;
-  change.words = too_long > Length{}
-                     ? length_text(too_long) + " too long; whether it can be shortened is for "
-                                               "whoever makes it"
-                     : length_text(-too_long) + " too short";
+  change.why = too_long > Length{} ? Remark(ChangePhrase::for_its_maker, {too_long})
+                                   : Remark(ChangePhrase::too_short, {-too_long});
 }
 
 } // namespace
@@ -174,11 +187,11 @@ PieceChange compare_piece(const StayView& was, const StayView& is, std::size_t i
                      .body = changed_length(old_one.body, new_one.body),
                      .cut = changed_length(old_one.cut, new_one.cut),
                      .too_long = {},
-                     .words = {}};
+                     .why = {}};
   if (change.body.comparable)
     change.too_long = -change.body.difference();
-  judge(is,
-        {&old_one, &new_one, remade(old_one.above, new_one.above), remade(old_one.below, new_one.below)},
+  judge(was, is,
+        {&old_one, &new_one, remade(old_one.upper, new_one.upper), remade(old_one.lower, new_one.lower)},
         change);
   return change;
 }
@@ -192,7 +205,7 @@ PieceChange new_piece(const StayView& is, std::size_t i) {
                      .cut = changed_length(piece.cut, piece.cut),
                      .too_long = {},
                      .fate = LineFate::new_piece,
-                     .words = "there was none"};
+                     .why = ChangePhrase::none_before};
   return change;
 }
 
@@ -205,7 +218,7 @@ PieceChange gone_piece(const StayView& was, std::size_t i) {
                      .cut = changed_length(piece.cut, piece.cut),
                      .too_long = {},
                      .fate = LineFate::taken_off,
-                     .words = "it hangs no more"};
+                     .why = ChangePhrase::hangs_no_more};
   return change;
 }
 

@@ -1,6 +1,5 @@
 #include "calculate/change/rig_change.hpp"
 
-#include "calculate/change/line_fate.hpp"
 #include "calculate/change/stay_inputs.hpp"
 
 #include <algorithm>
@@ -225,26 +224,6 @@ std::vector<LineToOrder> lines_to_order(const Rig& is, const Derived& derived,
 }
 
 } // namespace
-
-std::string_view name_of(LineFate fate) {
-  switch (fate) {
-  case LineFate::stays:
-    return "stays as it is";
-  case LineFate::hangs:
-    return "hangs as it is";
-  case LineFate::remade:
-    return "can be remade";
-  case LineFate::replaced:
-    return "is to be replaced";
-  case LineFate::new_piece:
-    return "is new";
-  case LineFate::taken_off:
-    return "comes off";
-  case LineFate::not_checked:
-    break;
-  }
-  return "not checked";
-}
 
 RigChange compare_rigs(const Rig& was, const Derived& was_derived, const Rig& is,
                        const Derived& is_derived) {

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "calculate/derived.hpp"
+#include "calculate/change/line_fate.hpp"
 
 #include <optional>
 #include <string>
@@ -14,45 +14,6 @@ struct ChangedInput {
   std::string property; ///< "place", "stack"
   std::string was;
   std::string is;
-};
-
-/// A derived length before and after. With `unknown` the length X lies in it.
-struct ChangedLength {
-  bool unknown_was = false;
-  bool unknown_is = false;
-  Length was;
-  Length is;
-  /// Both are known to the same X, so that they can be told apart by a number.
-  bool comparable = true;
-
-  Length difference() const { return is - was; }
-};
-
-/// What becomes of a piece that hangs there, when it was made as the old rig says.
-enum class LineFate {
-  stays,      ///< nothing about it changes
-  hangs,      ///< as it is, with its adjuster set otherwise
-  remade,     ///< out of itself: an end is opened and spliced anew, or cut and given a new terminal
-  replaced,   ///< by a new piece: too short, or of another line
-  new_piece,  ///< there was none
-  taken_off,  ///< the stay is gone
-  not_checked ///< a length is missing that would tell
-};
-
-/// "stays as it is", "hangs as it is", "can be remade", "is to be replaced", "is new", "comes off", "not
-/// checked".
-std::string_view name_of(LineFate fate);
-
-/// One piece of rope or wire before and after.
-struct PieceChange {
-  std::string name;     ///< `cap-shroud.port`; `backstay-upper 2 of 3`
-  std::string line_was; ///< name of the material; empty: there was no such piece
-  std::string line_is;
-  ChangedLength body; ///< as made before, and as it has to be
-  ChangedLength cut;
-  std::optional<Length> too_long; ///< of the old piece over the new body; below nothing it is too short
-  LineFate fate = LineFate::not_checked;
-  std::string words; ///< "52 mm too long; can be re-spliced: ..."
 };
 
 /// How far the adjusters of a stay can go, all together, from where they are set.
@@ -99,9 +60,6 @@ struct RigChange {
 
   bool empty() const { return stays.empty() && without_move.empty(); }
 };
-
-/// Lengths that differ by less than this are the same: half of the last printed digit.
-inline constexpr Length least_change = Length::millimetres(0.05);
 
 /// Compares two rigs stay by stay, by name. A stay that is made and set as it was is not in it. Source:
 /// sums of the two; that a spliced rope can be opened and made shorter and that a wire needs a new terminal

@@ -1,6 +1,6 @@
 #include "calculate/change/sensitivity.hpp"
 
-#include "calculate/path_length.hpp"
+#include "calculate/length/path_length.hpp"
 #include "units/si_factors.hpp"
 
 #include <algorithm>
@@ -71,7 +71,7 @@ private:
   std::vector<Sensitivity>& result_;
 
   /// How the path changes when its places are these.
-  void moved(const std::string& what, const std::string& by, const std::vector<Vector3>& places) {
+  void moved(const std::string& what, SmallChange by, const std::vector<Vector3>& places) {
     const Length change = length_of(places) - length_;
     if (change < least_shown && -change < least_shown)
       return;
@@ -85,8 +85,8 @@ private:
       if (!seen.insert(point.name).second)
         continue;
       for (const auto& [axis, by] :
-           {std::pair(&Vector3::x, "10 mm forward"), std::pair(&Vector3::y, "10 mm to starboard"),
-            std::pair(&Vector3::z, "10 mm up")}) {
+           {std::pair(&Vector3::x, SmallChange::forward), std::pair(&Vector3::y, SmallChange::to_starboard),
+            std::pair(&Vector3::z, SmallChange::up)}) {
         std::vector<Vector3> places = places_;
         for (std::size_t i = 0; i < places.size(); ++i)
           if (stay_.path[i].point == stop.point)
@@ -113,8 +113,8 @@ private:
       if (!carries)
         continue;
       const bool lies = spar.sort == "bowsprit" || spar.sort == "boomkin";
-      moved(spar.name, lies ? "1 deg further up" : "1 deg further aft", leant);
-      moved(spar.name, "10 mm up", raised);
+      moved(spar.name, lies ? SmallChange::further_up : SmallChange::further_aft, leant);
+      moved(spar.name, SmallChange::up, raised);
     }
   }
 
@@ -132,8 +132,8 @@ private:
         if (other.kind == StackItem::Kind::part && other.part == item.part)
           count += other.count;
       result_.push_back({derived_.stay, part.name,
-                         part.role == Part::Role::adjuster ? "set 10 mm longer" : "10 mm longer", Length{},
-                         -(step * static_cast<double>(count)), true});
+                         part.role == Part::Role::adjuster ? SmallChange::set_longer : SmallChange::longer,
+                         Length{}, -(step * static_cast<double>(count)), true});
     }
   }
 };

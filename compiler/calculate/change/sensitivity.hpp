@@ -2,16 +2,28 @@
 
 #include "calculate/derived.hpp"
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
 namespace sheerpole {
 
+/// A small change of one thing.
+enum class SmallChange : std::uint8_t {
+  forward, ///< 10 mm, as all that are lengths
+  to_starboard,
+  up,
+  further_aft, ///< 1 degree
+  further_up,  ///< 1 degree, of a spar that lies
+  longer,
+  set_longer
+};
+
 /// What a small change of one thing does to one stay.
 struct Sensitivity {
   StayId stay;
-  std::string what;  ///< "cap-tang.port", "mast", "turnbuckle-58"
-  std::string by;    ///< "10 mm up", "1 deg further aft", "10 mm longer"
+  std::string what; ///< "cap-tang.port", "mast", "turnbuckle-58"
+  SmallChange by = SmallChange::up;
   Length pin_to_pin; ///< how much longer the way gets
   Length body;       ///< and its bodies together
   /// Where the length is not that of the path a moved point is not in it: the reading holds for the boat as

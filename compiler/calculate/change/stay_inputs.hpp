@@ -16,8 +16,8 @@ struct StayInput {
 };
 
 /// Everything stated on which the length and the making of a stay rest, but for its stack: the places of
-/// its path, its lines, its parts and how they are set, its splices, its readings. Each once, in the order
-/// of path, line, stack, readings.
+/// its path, its lines, its parts and how they are set, its splices, its readings, and what the stay itself
+/// states. Each once, in the order of path, line, stack, readings, stay.
 std::vector<StayInput> stay_inputs(const Rig& rig, const Stay& stay);
 
 } // namespace sheerpole

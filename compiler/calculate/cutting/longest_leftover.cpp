@@ -1,7 +1,7 @@
-#include "calculate/cutting/longest_leftover.hpp"
+#include "calculate/cutting/search.hpp"
 
-#include "calculate/cutting/knapsack.hpp"
-#include "calculate/cutting/whole_program.hpp"
+#include "calculate/cutting/integer_program.hpp"
+#include "calculate/cutting/problem.hpp"
 
 #include <algorithm>
 #include <map>

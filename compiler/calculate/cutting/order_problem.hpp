@@ -1,6 +1,6 @@
 #pragma once
 
-#include "calculate/cutting/cutting_order.hpp"
+#include "calculate/cutting/plan_cutting.hpp"
 #include "calculate/cutting/problem.hpp"
 
 #include <cstddef>
@@ -26,5 +26,9 @@ std::int64_t cost_of_beginning(const CuttingStock& stock);
 /// Equal lengths become one item, equal stocks one kind; the order of the lists leaves no trace but in the
 /// places. Items can not be skipped: the caller sets Item::skip_cost.
 OrderProblem problem_of(const CuttingOrder& order);
+
+/// The packing in the words of the order: stocks, positions, kerf, leftovers, what is uncut, and the sums.
+/// Stocks: longest first, then those with the longer pieces; pieces of one length by name.
+CuttingPlan assemble(const CuttingOrder& order, const OrderProblem& source, const Packing& packing);
 
 } // namespace sheerpole::cutting

@@ -1,10 +1,8 @@
 #include "calculate/cutting/plan_cutting.hpp"
 
 #include "base/internal_error.hpp"
-#include "calculate/cutting/greedy.hpp"
-#include "calculate/cutting/longest_leftover.hpp"
+#include "calculate/cutting/first_packings.hpp"
 #include "calculate/cutting/order_problem.hpp"
-#include "calculate/cutting/plan_assembly.hpp"
 #include "calculate/cutting/search.hpp"
 
 #include <algorithm>

@@ -2,6 +2,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <span>
 #include <utility>
 #include <vector>
 
@@ -62,5 +63,59 @@ RankedCost ranked_cost(const Problem& problem, const Packing& packing);
 /// Takes out what is cut beyond the demand, from the stocks with the most left over, drops empty stocks,
 /// and moves each content to the cheapest kind that is free and holds it. Never makes the packing dearer.
 void tidy(const Problem& problem, Packing& packing);
+
+/// Which totals the costs of stocks can add up to at all: two coils of 30 m and 50 m make no 70 m. So a
+/// bound that falls between two such totals may be raised to the upper one.
+class ReachableCost {
+public:
+  /// upper: the cost of a known packing; totals above it do not matter.
+  ReachableCost(const Problem& problem, RankedCost upper);
+
+  /// The least ranked cost of a packing that is not below `bound`; never above `upper`.
+  RankedCost at_least(RankedCost bound) const;
+
+private:
+  std::int64_t rank_;
+  RankedCost upper_;
+  std::int64_t step_ = 1; ///< mm; divides every total
+  std::vector<std::int32_t>
+      fewest_stocks_; ///< for the total i * step_, or `never`; empty when there are too many
+};
+
+/// The bounded knapsack: which of the items, at most so many of each, are worth most within a capacity. By
+/// dynamic programming over every capacity at once; a count is split into powers of two. Time and memory
+/// grow with the sum of the logarithms of the counts times the largest capacity: 8 bytes for each capacity
+/// and one bit for each cell. Source: textbook method (H. Kellerer, U. Pferschy, D. Pisinger, "Knapsack
+/// Problems", 2004, chapter 7), from memory.
+class Knapsack {
+public:
+  explicit Knapsack(const Problem& problem);
+
+  /// Works the table out. values, limits: one for each item; items with no value are left out.
+  void fill(std::span<const std::int64_t> values, std::span<const std::int64_t> limits,
+            std::int64_t capacity);
+
+  /// Greatest value within the capacity, at most that of the last fill.
+  std::int64_t best(std::int64_t capacity) const { return best_[static_cast<std::size_t>(capacity)]; }
+
+  /// What gives it: (item, count), items ascending.
+  std::vector<std::pair<std::size_t, std::int64_t>> contents(std::int64_t capacity) const;
+
+  /// Cells of the tables filled so far.
+  std::int64_t cells() const { return cells_; }
+
+private:
+  struct Bundle {
+    std::size_t item;
+    std::int64_t count;
+    std::int64_t weight;
+  };
+
+  const Problem& problem_;
+  std::vector<Bundle> bundles_;
+  std::vector<std::int64_t> best_;
+  std::vector<bool> taken_;
+  std::int64_t cells_ = 0;
+};
 
 } // namespace sheerpole::cutting

@@ -1,11 +1,9 @@
 #include "calculate/cutting/search.hpp"
 
-#include "calculate/cutting/dive.hpp"
-#include "calculate/cutting/greedy.hpp"
+#include "calculate/cutting/first_packings.hpp"
 #include "calculate/cutting/integer_program.hpp"
-#include "calculate/cutting/pattern_list.hpp"
 #include "calculate/cutting/pattern_program.hpp"
-#include "calculate/cutting/reachable_cost.hpp"
+#include "calculate/cutting/problem.hpp"
 
 #include <algorithm>
 #include <bit>

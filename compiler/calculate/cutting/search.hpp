@@ -1,6 +1,6 @@
 #pragma once
 
-#include "calculate/cutting/cutting_order.hpp"
+#include "calculate/cutting/plan_cutting.hpp"
 #include "calculate/cutting/problem.hpp"
 
 #include <cstdint>
@@ -24,5 +24,10 @@ struct SearchResult {
 /// is known.
 SearchResult search(const Problem& problem, const CuttingLimits& limits,
                     const std::optional<Packing>& start = std::nullopt);
+
+/// Among packings of the same cost and number of stocks one whose longest single leftover is long: by
+/// cutting pairs of stocks anew, then, where there are few patterns, by an integer program, which is exact
+/// when the search lists every pattern.
+Packing with_longest_leftover(const Problem& problem, const SearchResult& found, int nodes);
 
 } // namespace sheerpole::cutting

@@ -1,6 +1,7 @@
 #include "calculate/geometry/deck_outline.hpp"
 
-#include "calculate/geometry/spar_line.hpp"
+#include "calculate/geometry/spar_lines.hpp"
+#include "model/fact_name.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -80,7 +81,7 @@ std::optional<Bay> bay(const SpaceSegment& piece, const DeckStation& fore, const
 } // namespace
 
 std::optional<DeckOutline> deck_outline(const Rig& rig) {
-  const Particular* edge = find_fact(rig.boat.particulars, "deck-edge");
+  const Particular* edge = find_fact(rig.boat.particulars, fact_names.deck_edge);
   if (edge == nullptr)
     return std::nullopt;
   DeckOutline outline;

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "calculate/geometry/segment_distance.hpp"
+#include "calculate/geometry/near_lines.hpp"
 #include "model/rig.hpp"
 
 #include <optional>

@@ -2,7 +2,8 @@
 
 #include "calculate/facts.hpp"
 #include "calculate/geometry/near_lines.hpp"
-#include "calculate/geometry/spar_line.hpp"
+#include "calculate/geometry/spar_lines.hpp"
+#include "model/fact_name.hpp"
 
 #include <algorithm>
 #include <array>
@@ -168,8 +169,8 @@ NearMisses stays_on_spreaders(const Rig& rig, Length limit) {
 }
 
 std::optional<SparBody> spar_body(const Spar& spar) {
-  const auto girth = fact_length(spar.particulars, "girth");
-  const auto length = fact_length(spar.particulars, "length");
+  const auto girth = fact_length(spar.particulars, fact_names.girth);
+  const auto length = fact_length(spar.particulars, fact_names.length);
   if (!girth || !length)
     return std::nullopt;
   const SparLine line = spar_line(spar);

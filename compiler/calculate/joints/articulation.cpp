@@ -1,6 +1,8 @@
 #include "calculate/joints/articulation.hpp"
 
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -10,38 +12,43 @@ namespace sheerpole {
 
 namespace {
 
-constexpr std::string_view loose_or_soft[] = {"toggle",   "shackle", "hook",    "thimble",
-                                              "soft-eye", "lashing", "deadeye", "tackle"};
+constexpr PartKind loose_or_soft[] = {PartKind::toggle,  PartKind::shackle,  PartKind::hook,
+                                      PartKind::thimble, PartKind::soft_eye, PartKind::lashing,
+                                      PartKind::deadeye, PartKind::tackle};
 
 bool is_stiff(const LineMaterial& line) {
   return line.kind == LineMaterial::Kind::wire || line.kind == LineMaterial::Kind::rod;
 }
 
+bool is_loose_or_soft(const Part& part) {
+  return std::any_of(std::begin(loose_or_soft), std::end(loose_or_soft),
+                     [&](PartKind kind) { return part.kind == name_of(kind); });
+}
+
 bool swings(const Part& part) {
-  const std::string pins = fact_text(part.particulars, "pins");
+  const std::string pins = fact_text(part.particulars, fact_names.pins);
   if (pins == "parallel")
     return false;
-  return pins == "crossed" || !fact_text(part.particulars, "toggle").empty() ||
-         std::find(std::begin(loose_or_soft), std::end(loose_or_soft), part.kind) !=
-             std::end(loose_or_soft) ||
-         part.upper.type == "hook" || part.lower.type == "hook";
+  return pins == "crossed" || !fact_text(part.particulars, fact_names.toggle).empty() ||
+         is_loose_or_soft(part) || part.upper.type == name_of(EndType::hook) ||
+         part.lower.type == name_of(EndType::hook);
 }
 
 void look_at(const Part& part, std::size_t item, Articulation& result) {
   if (!result.swings && swings(part))
     result.swings = part.name;
-  const std::string pins = fact_text(part.particulars, "pins");
+  const std::string pins = fact_text(part.particulars, fact_names.pins);
   if (!result.parallel && pins == "parallel")
     result.parallel = item;
-  if (!result.two_pins && pins.empty() && part.kind == "link")
+  if (!result.two_pins && pins.empty() && part.kind == name_of(PartKind::link))
     result.two_pins = item;
-  if (!result.tee && (part.upper.type == "tee" || part.lower.type == "tee"))
+  if (!result.tee && (part.upper.type == name_of(EndType::tee) || part.lower.type == name_of(EndType::tee)))
     result.tee = item;
 }
 
 } // namespace
 
-std::optional<Articulation> articulation(const Rig& rig, const Stay& stay, Where where) {
+std::optional<Articulation> articulation(const Rig& rig, const Stay& stay, WhichEnd where) {
   if (!is_stiff(rig[stay.material]))
     return std::nullopt;
   const auto own_line = [&](const StackItem& item) {
@@ -51,9 +58,9 @@ std::optional<Articulation> articulation(const Rig& rig, const Stay& stay, Where
   if (first == stay.stack.end())
     return std::nullopt;
   const auto last = std::find_if(stay.stack.rbegin(), stay.stack.rend(), own_line).base(); // one beyond
-  const auto from = static_cast<std::size_t>(where == Where::aloft ? 0 : last - stay.stack.begin());
+  const auto from = static_cast<std::size_t>(where == WhichEnd::upper ? 0 : last - stay.stack.begin());
   const auto to =
-      where == Where::aloft ? static_cast<std::size_t>(first - stay.stack.begin()) : stay.stack.size();
+      where == WhichEnd::upper ? static_cast<std::size_t>(first - stay.stack.begin()) : stay.stack.size();
 
   Articulation result;
   for (std::size_t i = from; i < to; ++i) {

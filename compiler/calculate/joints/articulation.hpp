@@ -1,6 +1,6 @@
 #pragma once
 
-#include "calculate/line_end.hpp"
+#include "calculate/cut/line_ends.hpp"
 #include "model/rig.hpp"
 
 #include <cstddef>
@@ -26,6 +26,6 @@ struct Articulation {
 /// lashing, a dead-eye on its lanyard, a tackle, a piece of rope or chain). Not by a jaw on an eye, a link
 /// with parallel pins, an insulator, a lever. A part that states parallel pins does not count, whatever it
 /// is. Source: common practice, no source.
-std::optional<Articulation> articulation(const Rig& rig, const Stay& stay, Where where);
+std::optional<Articulation> articulation(const Rig& rig, const Stay& stay, WhichEnd where);
 
 } // namespace sheerpole

@@ -1,13 +1,108 @@
 #include "calculate/joints/joint.hpp"
 
-#include "calculate/joints/ends_that_join.hpp"
+#include "base/internal_error.hpp"
+#include "calculate/joints/joint_phrases.hpp"
+#include "model/kind_words.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cstdint>
+#include <string_view>
 #include <utility>
 
 namespace sheerpole {
+
+std::string_view slug_of(JointFinding finding) {
+  switch (finding) {
+  case JointFinding::ends:
+    return "ends";
+  case JointFinding::ends_do_not_join:
+    return "ends-do-not-join";
+  case JointFinding::jaws_meet:
+    return "jaws-meet";
+  case JointFinding::pin_too_big:
+    return "pin-too-big";
+  case JointFinding::pin_loose:
+    return "pin-loose";
+  case JointFinding::pin_too_short:
+    return "pin-too-short";
+  case JointFinding::split_pin_small:
+    return "split-pin-small";
+  case JointFinding::jaw_too_narrow:
+    return "jaw-too-narrow";
+  case JointFinding::jaw_too_wide:
+    return "jaw-too-wide";
+  case JointFinding::jaw_too_shallow:
+    return "jaw-too-shallow";
+  case JointFinding::hole_near_edge:
+    return "hole-near-edge";
+  case JointFinding::hook_too_small:
+    return "hook-too-small";
+  case JointFinding::tee_too_big:
+    return "tee-too-big";
+  case JointFinding::tee_pulls_through:
+    return "tee-pulls-through";
+  case JointFinding::thread_differs:
+    return "thread-differs";
+  case JointFinding::hand_differs:
+    return "hand-differs";
+  case JointFinding::stud_engaged_short:
+    return "stud-engaged-short";
+  case JointFinding::stud_too_long:
+    return "stud-too-long";
+  case JointFinding::wire_size_differs:
+    return "wire-size-differs";
+  case JointFinding::wire_construction_differs:
+    return "wire-construction-differs";
+  case JointFinding::seat_too_narrow:
+    return "seat-too-narrow";
+  case JointFinding::seat_too_wide:
+    return "seat-too-wide";
+  case JointFinding::seat_too_small:
+    return "seat-too-small";
+  }
+  internal_error("a comparison at a joint that has no name");
+}
+
+namespace {
+
+struct Pair {
+  EndType one;
+  EndType other;
+};
+
+constexpr Pair mates[] = {
+    {EndType::jaw, EndType::eye},     {EndType::stud, EndType::socket}, {EndType::hook, EndType::eye},
+    {EndType::holes, EndType::holes}, {EndType::tee, EndType::slot},
+};
+
+constexpr Pair apart[] = {
+    {EndType::jaw, EndType::jaw},       {EndType::eye, EndType::eye},     {EndType::stud, EndType::stud},
+    {EndType::socket, EndType::socket}, {EndType::stud, EndType::jaw},    {EndType::stud, EndType::eye},
+    {EndType::stud, EndType::hook},     {EndType::stud, EndType::tee},    {EndType::stud, EndType::slot},
+    {EndType::socket, EndType::jaw},    {EndType::socket, EndType::eye},  {EndType::socket, EndType::hook},
+    {EndType::socket, EndType::tee},    {EndType::socket, EndType::slot}, {EndType::tee, EndType::jaw},
+    {EndType::tee, EndType::eye},       {EndType::tee, EndType::tee},
+};
+
+template <std::size_t count>
+bool among(const Pair (&pairs)[count], const End& a, const End& b) {
+  for (const Pair& pair : pairs)
+    if ((a.type == name_of(pair.one) && b.type == name_of(pair.other)) ||
+        (a.type == name_of(pair.other) && b.type == name_of(pair.one)))
+      return true;
+  return false;
+}
+
+} // namespace
+
+bool ends_mate(const End& a, const End& b) {
+  return among(mates, a, b);
+}
+
+bool ends_never_join(const End& a, const End& b) {
+  return among(apart, a, b);
+}
 
 namespace {
 
@@ -16,7 +111,8 @@ constexpr std::int64_t impossible = -1'000'000;
 
 /// Whether an end takes a line of this kind.
 bool takes(const End& end, LineMaterial::Kind kind) {
-  return kind == LineMaterial::Kind::rope ? end.type == "rope-seat" : end.type == "wire-socket";
+  return kind == LineMaterial::Kind::rope ? end.type == name_of(EndType::rope_seat)
+                                          : end.type == name_of(EndType::wire_socket);
 }
 
 /// The things of a stack that make joints: lines and parts that are not only worn.
@@ -91,8 +187,8 @@ std::vector<Joint> joints_of(const Rig& rig, StayId id) {
   const std::vector<std::size_t> items = bearing_items(rig, stay);
   const std::vector<bool> turned = turned_items(facing, items);
   const auto named = [&](std::size_t item) {
-    return facing.is_line(item) ? rig[stay.stack[item].material.value_or(stay.material)].name
-                                : rig[stay.stack[item].part].name;
+    return facing.is_line(item) ? RemarkArgument(stay.stack[item].material.value_or(stay.material))
+                                : RemarkArgument(stay.stack[item].part);
   };
   std::vector<Joint> result;
   for (std::size_t i = 1; i < items.size(); ++i) {
@@ -100,7 +196,7 @@ std::vector<Joint> joints_of(const Rig& rig, StayId id) {
     joint.stay = id;
     joint.upper = items[i - 1];
     joint.lower = items[i];
-    joint.name = named(joint.upper) + " to " + named(joint.lower);
+    joint.name = {JointPhrase::from_to, {named(joint.upper), named(joint.lower)}};
     joint.upper_turned = turned[i - 1];
     joint.lower_turned = turned[i];
     result.push_back(std::move(joint));

@@ -1,6 +1,6 @@
 #include "calculate/physics/tape_correction.hpp"
 
-#include "calculate/physics/finite_value.hpp"
+#include "calculate/physics/physical_values.hpp"
 
 #include <cmath>
 #include <numbers>

@@ -25,9 +25,7 @@ void add_stock(Asked& asked, const LineOrder& line, const std::vector<StockFile>
   one.name = stock.name + " of " + files[stock.file].name;
   one.length_mm = length_mm;
   one.available = stock.pieces;
-  one.form = is_offcut(stock)       ? StockForm::offcut
-             : stock.sort == "coil" ? StockForm::coil
-                                    : StockForm::spool;
+  one.form = stock.sort;
   one.counting = is_offcut(stock) ? StockCounting::whole : StockCounting::as_cut;
   asked.stocks.push_back(i);
 }
@@ -221,7 +219,7 @@ std::int64_t usable_mm(const StockInHand& stock) {
 }
 
 bool is_offcut(const StockInHand& stock) {
-  return stock.sort == "offcut";
+  return stock.sort == StockForm::offcut;
 }
 
 Dealt deal_out(const LineOrder& line, const std::vector<StockFile>& files, const CuttingLimits& limits) {

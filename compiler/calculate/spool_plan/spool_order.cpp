@@ -1,16 +1,86 @@
 #include "calculate/spool_plan/spool_order.hpp"
 
 #include "base/internal_error.hpp"
-#include "calculate/cutting/cutting_order.hpp"
+#include "calculate/cutting/plan_cutting.hpp"
+#include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
-#include "calculate/spool_plan/wanted_piece.hpp"
-#include "calculate/spool_plan/whole_millimetres.hpp"
+#include "calculate/spool_plan/stock_phrases.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 
 #include <algorithm>
 #include <charconv>
 #include <utility>
 
 namespace sheerpole {
+
+namespace {
+
+/// What the length of a piece lacks.
+Remarks missing_from(const Piece& piece) {
+  if (piece.missing.empty())
+    return {{StockPhrase::no_length_yet}};
+  Remarks result{{}, Join::semicolon};
+  for (const MissingInput& missing : piece.missing)
+    result.all.push_back({StockPhrase::missing, {Remarks{{missing.what}}}});
+  return result;
+}
+
+/// Whole links nearest to the cut, as the cut list has them; with spare the links up to it.
+void to_whole_links(WantedPiece& wanted, Length pitch, double spare) {
+  const double links = std::max(1.0, std::round(wanted.cut / pitch));
+  const double with_spare = std::max(links, std::ceil(links * (1.0 + spare) - millimetre_noise));
+  wanted.length_mm = up_to_millimetres(pitch * with_spare);
+  wanted.note = {StockPhrase::links, {Count{static_cast<std::int64_t>(with_spare)}, pitch}};
+}
+
+} // namespace
+
+std::variant<WantedPiece, UnplannedPiece> wanted_piece(const SpoolBoat& boat, const Piece& piece,
+                                                       double spare) {
+  const Stay& stay = (*boat.rig)[piece.stay];
+  const auto not_planned = [&](Remark reason) {
+    return UnplannedPiece{boat.rig, boat.title, piece.name, std::move(reason)};
+  };
+  const auto note = std::find_if(boat.notes.begin(), boat.notes.end(),
+                                 [&](const PieceNote& one) { return one.piece == piece.name; });
+  const bool noted = note != boat.notes.end();
+  if (!piece.missing.empty() || (noted && !note->complete))
+    return not_planned({StockPhrase::not_complete, {missing_from(piece)}});
+
+  WantedPiece wanted;
+  wanted.rig = boat.rig;
+  wanted.boat = boat.title;
+  wanted.stay = stay.base;
+  wanted.side = stay.side;
+  wanted.name = piece.name;
+  wanted.cut = piece.cut.known();
+  if (noted) {
+    wanted.draft_reasons = note->draft_reasons;
+    if (note->listed_cut && *note->listed_cut > wanted.cut)
+      wanted.cut = *note->listed_cut;
+  }
+  if (piece.cut.unknown) {
+    const auto estimate = fact_length(stay.particulars, fact_names.estimate);
+    if (!estimate)
+      return not_planned(StockPhrase::no_estimate);
+    wanted.estimated = true;
+    wanted.cut += estimate->value;
+  }
+  if (wanted.cut <= Length{})
+    return not_planned(StockPhrase::nothing_left);
+
+  const LineMaterial& line = (*boat.rig)[piece.material];
+  const auto pitch = fact_length(line.particulars, fact_names.pitch);
+  if (line.kind == LineMaterial::Kind::chain && pitch && pitch->value > Length{})
+    to_whole_links(wanted, pitch->value, spare);
+  else
+    wanted.length_mm = up_to_millimetres(wanted.cut * (1.0 + spare));
+  wanted.length_mm = std::max<std::int64_t>(wanted.length_mm, 1);
+  if (wanted.length_mm > longest_cutting_mm)
+    return not_planned(StockPhrase::too_long);
+  return wanted;
+}
 
 namespace {
 
@@ -21,8 +91,8 @@ struct Group {
 };
 
 bool same_line(const LineOrder& order, const LineMaterial& line) {
-  return order.kind == line.kind && order.construction == line.construction && order.grade == line.grade &&
-         same_size(order.size, line.size);
+  return order.kind == line.kind && order.construction == line.construction.text &&
+         order.grade == line.grade && same_size(order.size, line.size);
 }
 
 void add_name(LineOrder& order, const std::string& name, const std::string& boat) {
@@ -41,7 +111,7 @@ std::vector<Group> groups_of(const std::vector<SpoolBoat>& boats) {
       if (group == groups.end()) {
         group = groups.insert(groups.end(), Group{});
         group->order.kind = line.kind;
-        group->order.construction = line.construction;
+        group->order.construction = line.construction.text;
         group->order.grade = line.grade;
         group->order.size = line.size;
       }
@@ -67,14 +137,14 @@ void state(CuttingSetting<Value>& setting, Value value) {
 
 void read_settings(const std::vector<SpoolBoat>& boats, Group& group) {
   for (const auto& [boat, line] : group.lines) {
-    const Record* cutting = last_record_of(*boats[boat].rig, "cutting", line->name);
+    const Record* cutting = last_record_of(*boats[boat].rig, name_of(RecordKind::cutting), line->name);
     if (cutting == nullptr)
       continue;
-    if (const auto kerf = fact_length(cutting->facts, "kerf"))
+    if (const auto kerf = fact_length(cutting->facts, fact_names.kerf))
       state(group.order.kerf_mm, up_to_millimetres(kerf->value));
-    if (const auto least = fact_length(cutting->facts, "least-offcut"))
+    if (const auto least = fact_length(cutting->facts, fact_names.least_offcut))
       state(group.order.least_offcut_mm, up_to_millimetres(least->value));
-    if (const auto spare = fact_number(cutting->facts, "spare"))
+    if (const auto spare = fact_number(cutting->facts, fact_names.spare))
       state(group.order.spare, spare->value);
   }
 }
@@ -102,14 +172,17 @@ StockInHand stock_of(const Record& record) {
   stock.record = &record;
   stock.name = record.name;
   stock.of = record.of;
-  stock.sort = fact_text(record.facts, "sort");
-  stock.batch = fact_text(record.facts, "batch");
-  const Length length = fact_length(record.facts, "length").value_or(Sourced<Length>{}).value;
+  const std::string sort = fact_text(record.facts, fact_names.sort);
+  for (const StockForm form : {StockForm::coil, StockForm::offcut})
+    if (sort == name_of(form))
+      stock.sort = form;
+  stock.batch = fact_text(record.facts, fact_names.batch);
+  const Length length = fact_length(record.facts, fact_names.length).value_or(Sourced<Length>{}).value;
   stock.length_mm = down_to_millimetres(length);
   // A count is kept as text.
-  const std::string pieces = fact_text(record.facts, "pieces");
+  const std::string pieces = fact_text(record.facts, fact_names.pieces);
   std::from_chars(pieces.data(), pieces.data() + pieces.size(), stock.pieces);
-  if (const auto spare = fact_number(record.facts, "spare"))
+  if (const auto spare = fact_number(record.facts, fact_names.spare))
     stock.kept_back_mm = std::min(stock.length_mm, up_to_millimetres(length * spare->value));
   return stock;
 }
@@ -120,7 +193,7 @@ void read_stocks(const std::vector<SpoolBoat>& boats, std::vector<StockFile>& fi
   for (std::size_t number = 0; number < boats.size(); ++number) {
     const Rig& rig = *boats[number].rig;
     for (const Record& record : rig.records) {
-      if (record.kind != "stock")
+      if (record.kind != name_of(RecordKind::stock))
         continue;
       const auto line = std::find_if(rig.materials.begin(), rig.materials.end(),
                                      [&](const LineMaterial& one) { return one.name == record.of; });
@@ -153,7 +226,7 @@ SpoolOrder spool_order(const std::vector<SpoolBoat>& boats) {
         LineOrder& line = group_of(groups, (*boat.rig)[piece.material]).order;
         auto wanted = wanted_piece(boat, piece, line.spare.value);
         if (line.pieces.size() >= static_cast<std::size_t>(most_cutting_pieces))
-          wanted = UnplannedPiece{boat.title, piece.name, "the plan has as many pieces as it can hold"};
+          wanted = UnplannedPiece{boat.rig, boat.title, piece.name, StockPhrase::plan_full};
         if (auto* planned = std::get_if<WantedPiece>(&wanted))
           line.pieces.push_back(std::move(*planned));
         else

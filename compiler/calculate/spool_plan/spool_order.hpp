@@ -1,14 +1,21 @@
 #pragma once
 
-#include "calculate/derived.hpp"
+#include "calculate/cutting/plan_cutting.hpp"
+#include "model/remark.hpp"
 #include "model/rig.hpp"
+#include "units/length.hpp"
 
+#include <cmath>
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <variant>
 #include <vector>
 
 namespace sheerpole {
+
+struct Derived;
+struct Piece;
 
 /// What the checked rig and the cut list say of a piece.
 struct PieceNote {
@@ -45,22 +52,24 @@ struct CuttingSetting {
 
 /// A piece to be cut from stock.
 struct WantedPiece {
-  std::string boat; ///< title
-  std::string stay; ///< without its side
+  const Rig* rig = nullptr; ///< of its boat
+  std::string boat;         ///< title
+  std::string stay;         ///< without its side
   Side side = Side::centre;
   std::string name;           ///< `cap-shroud.port`; `backstay-upper 2 of 3`
   Length cut;                 ///< before spare; with an estimate for X
   std::int64_t length_mm = 0; ///< with spare, rounded up
   bool estimated = false;     ///< the length rests on the estimate of the stay
   std::vector<std::string> draft_reasons;
-  std::string note; ///< whole links of a chain
+  Remark note; ///< whole links of a chain
 };
 
 /// A piece for which no length can be asked.
 struct UnplannedPiece {
+  const Rig* rig = nullptr; ///< of its boat
   std::string boat;
   std::string name;
-  std::string reason;
+  Remark reason;
 };
 
 /// A `stock` record.
@@ -69,8 +78,8 @@ struct StockInHand {
   std::size_t boat = 0; ///< the first whose files state it
   std::size_t file = 0; ///< in SpoolOrder::files
   std::string name;
-  std::string of;   ///< name of the line there
-  std::string sort; ///< spool, coil, offcut
+  std::string of; ///< name of the line there
+  StockForm sort = StockForm::spool;
   std::string batch;
   std::int64_t length_mm = 0; ///< rounded down
   std::int64_t pieces = 1;
@@ -112,5 +121,20 @@ struct SpoolOrder {
 /// is taken from the `estimate` of its stay; without one, and where the cut length is not complete, the
 /// piece is not planned. Lengths in hand are rounded down.
 SpoolOrder spool_order(const std::vector<SpoolBoat>& boats);
+
+/// A nanometre: what a sum of a few lengths may be off by as floating-point numbers.
+inline constexpr double millimetre_noise = 1e-6;
+
+inline std::int64_t up_to_millimetres(Length length) {
+  return static_cast<std::int64_t>(std::ceil(length.millimetres() - millimetre_noise));
+}
+
+inline std::int64_t down_to_millimetres(Length length) {
+  return static_cast<std::int64_t>(std::floor(length.millimetres() + millimetre_noise));
+}
+
+/// One piece with the share `spare` added, or why it can not be planned.
+std::variant<WantedPiece, UnplannedPiece> wanted_piece(const SpoolBoat& boat, const Piece& piece,
+                                                       double spare);
 
 } // namespace sheerpole

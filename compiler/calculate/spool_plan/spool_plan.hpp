@@ -1,8 +1,11 @@
 #pragma once
 
-#include "calculate/cutting/cutting_order.hpp"
-#include "calculate/cutting/cutting_plan.hpp"
+#include "calculate/cutting/plan_cutting.hpp"
 #include "calculate/spool_plan/spool_order.hpp"
+#include "model/rig.hpp"
+
+#include <set>
+#include <string>
 
 namespace sheerpole {
 
@@ -75,7 +78,7 @@ struct NewStock {
   std::size_t stock = 0; ///< in LineOrder::stocks: what it comes from
   std::size_t file = 0;  ///< in SpoolPlan::files
   std::string name;
-  std::string sort;
+  StockForm sort = StockForm::spool;
   std::int64_t length_mm = 0;
   std::int64_t pieces = 1;
   bool changed = false; ///< false: it stands as it stood, but perhaps for their number
@@ -98,5 +101,20 @@ struct SpoolPlan {
 ///
 /// The first two are exact where the plan is proven, the others a best effort.
 SpoolPlan plan_spools(const std::vector<SpoolBoat>& boats, const CuttingLimits& limits = {});
+
+/// Gives names to what is left of stocks, unlike any name of the boats.
+class RestNames {
+public:
+  /// No rest is called like a thing of this rig.
+  void avoid(const Rig& rig);
+  /// `spool-9-rest`, or with a number behind it when that is taken; of a rest of `spool-9-rest` likewise.
+  std::string next(const std::string& stock);
+
+private:
+  std::set<std::string> taken_;
+};
+
+/// The plan of one line, without names for the rests.
+LinePlan plan_line(LineOrder order, const std::vector<StockFile>& files, const CuttingLimits& limits);
 
 } // namespace sheerpole

@@ -2,6 +2,9 @@
 
 #include "calculate/facts.hpp"
 #include "calculate/strength/screening_inputs.hpp"
+#include "calculate/strength/strength_phrases.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 
 #include <algorithm>
 
@@ -22,9 +25,10 @@ bool alike(const LoadScreening& a, const LoadScreening& b) {
 
 LoadScreening screen(const Rig& rig, const Record& record, StayId id) {
   LoadScreening screening;
-  screening.method = fact_text(record.facts, "method") == name_of(ScreeningMethod::joint_equilibrium)
-                         ? ScreeningMethod::joint_equilibrium
-                         : ScreeningMethod::righting_moment_share;
+  screening.method =
+      fact_text(record.facts, fact_names.method) == name_of(ScreeningMethod::joint_equilibrium)
+          ? ScreeningMethod::joint_equilibrium
+          : ScreeningMethod::righting_moment_share;
   screening.of = rig[id].name;
   screening.stays = {id};
   screening.place = record.place;
@@ -47,21 +51,15 @@ std::string_view name_of(ScreeningMethod method) {
   return "";
 }
 
-std::string_view publication_of(ScreeningMethod method) {
-  switch (method) {
-  case ScreeningMethod::righting_moment_share:
-    return "F. S. Kinney, Skene's Elements of Yacht Design, as worked in B. Toss, The Complete Rigger's "
-           "Apprentice, fig. 5-25";
-  case ScreeningMethod::joint_equilibrium:
-    return "statics of the joints in a plane across the boat, exact for what it assumes";
-  }
-  return "";
+Remark publication_of(ScreeningMethod method) {
+  return method == ScreeningMethod::joint_equilibrium ? StrengthPhrase::published_equilibrium
+                                                      : StrengthPhrase::published_share;
 }
 
 std::vector<LoadScreening> load_screenings(const Rig& rig) {
   std::vector<LoadScreening> result;
   for (const Record& record : rig.records) {
-    if (record.kind != "load-screening")
+    if (record.kind != name_of(RecordKind::load_screening))
       continue;
     std::vector<LoadScreening> sides;
     for (const StayId id : record.stays)

@@ -1,6 +1,7 @@
 #pragma once
 
-#include "calculate/strength/transverse_equilibrium.hpp"
+#include "calculate/strength/transverse_loads.hpp"
+#include "model/remark.hpp"
 #include "model/rig.hpp"
 #include "units/dimension.hpp"
 
@@ -17,19 +18,19 @@ enum class ScreeningMethod { righting_moment_share, joint_equilibrium };
 /// "righting-moment-share", "joint-equilibrium".
 std::string_view name_of(ScreeningMethod method);
 /// Where the method is from.
-std::string_view publication_of(ScreeningMethod method);
+Remark publication_of(ScreeningMethod method);
 
 /// One number of a screening.
 struct ScreeningNumber {
-  std::string name; ///< "righting moment", "tension of cap-shroud below upper-tip"
+  Remark name; ///< "righting moment", "tension of cap-shroud below upper-tip"
   Quantity value;
-  std::string how;       ///< of a result: what it is made of
+  Remark how;            ///< of a result: what it is made of
   Provenance provenance; ///< of an input
 };
 
 /// The part of a mast between two places that are held sideways.
 struct MastPanel {
-  std::string name; ///< "mast, heel to lower-root"
+  Remark name; ///< "mast, heel to lower-root"
   Length length;
   Force compression;
 };
@@ -41,8 +42,8 @@ struct LoadScreening {
   std::vector<StayId> stays;            ///< one or both sides
   std::vector<ScreeningNumber> inputs;  ///< every number and factor taken
   std::vector<ScreeningNumber> results; ///< empty when there is a reason in `not_checked`
-  std::vector<std::string> not_checked; ///< what is not stated, or why the method does not hold
-  std::vector<std::string> notes;       ///< what was taken for granted, and what was stated and not used
+  std::vector<Remark> not_checked;      ///< what is not stated, or why the method does not hold
+  std::vector<Remark> notes;            ///< what was taken for granted, and what was stated and not used
   std::optional<TransverseEquilibrium> equilibrium; ///< of joint-equilibrium
   std::string spar;              ///< of joint-equilibrium: the mast; empty when no point names it
   std::vector<MastPanel> panels; ///< of that mast, the lowest first

@@ -1,9 +1,9 @@
 #include "calculate/facts.hpp"
 #include "calculate/strength/screening_inputs.hpp"
 #include "calculate/strength/shroud_levels.hpp"
-#include "calculate/strength/transverse_load_case.hpp"
-#include "units/format_length.hpp"
-#include "units/quantity_text.hpp"
+#include "calculate/strength/strength_phrases.hpp"
+#include "calculate/strength/transverse_loads.hpp"
+#include "model/fact_name.hpp"
 
 #include <algorithm>
 #include <numbers>
@@ -13,8 +13,8 @@ namespace sheerpole {
 
 namespace {
 
-std::string degrees(double radians) {
-  return format_fixed(radians * 180.0 / std::numbers::pi, 3) + " deg";
+Fixed degrees(double radians) {
+  return {radians * 180.0 / std::numbers::pi, 3};
 }
 
 const Spar* spar_of(const Rig& rig, const ShroudLevels& shrouds) {
@@ -50,8 +50,7 @@ private:
     levels.back().side_force = force;
     const auto held = transverse_equilibrium(levels, shrouds_.chainplate_from_axis);
     if (!held) {
-      screening_.not_checked.emplace_back(
-          "a line would have to push, or does not run downwards: look at the points of its path");
+      screening_.not_checked.emplace_back(StrengthPhrase::line_would_push);
       return;
     }
     add_geometry();
@@ -61,7 +60,7 @@ private:
     screening_.equilibrium = *held;
   }
 
-  void result(std::string name, double newtons, std::string how) {
+  void result(Remark name, double newtons, Remark how) {
     screening_.results.push_back({std::move(name), {newtons, dimension::force}, std::move(how), {}});
   }
 
@@ -75,53 +74,69 @@ private:
     const Point& top = rig_[stay_.path.front().point];
     const auto force = side_force_at(*moment, top.position.z);
     if (!force) {
-      inputs_.lacks(top.base + " is not above the waterline");
+      inputs_.lacks({StrengthPhrase::not_above_waterline, {Words{top.base}}});
       return std::nullopt;
     }
     Provenance place = top.provenance;
     place.written.clear();
-    inputs_.taken("height of " + top.base + " above the waterline",
+    inputs_.taken({StrengthPhrase::height_above_waterline, {Words{top.base}}},
                   {top.position.z.metres(), dimension::length}, std::move(place));
-    result("side force at " + top.base, force->newtons(), "righting-moment / height above the waterline");
+    result({StrengthPhrase::side_force_at, {Words{top.base}}}, force->newtons(),
+           StrengthPhrase::side_force_sum);
     return force;
   }
 
   void add_geometry() {
-    const auto length = [&](const std::string& name, Length value, PointId point) {
+    const auto length = [&](Remark name, Length value, PointId point) {
       Provenance place = rig_[point].provenance;
       place.written.clear();
-      inputs_.taken(name, {value.metres(), dimension::length}, std::move(place));
+      inputs_.taken(std::move(name), {value.metres(), dimension::length}, std::move(place));
     };
     const PointId plate = stay_.path.back().point;
-    length("from the mast out to " + shrouds_.chainplate, shrouds_.chainplate_from_axis, plate);
+    length({StrengthPhrase::out_to, {Words{shrouds_.chainplate}}}, shrouds_.chainplate_from_axis, plate);
     for (const ShroudLevel& level : shrouds_.levels) {
-      length(level.place + " above " + shrouds_.chainplate, level.level.height, level.point);
+      length({StrengthPhrase::above, {Words{level.place}, Words{shrouds_.chainplate}}}, level.level.height,
+             level.point);
       if (level.tip.empty())
         continue;
-      length("from the mast out to " + level.tip, level.level.spreader_tip, level.point);
-      length(level.tip + " above " + level.place, level.level.tip_rise, level.point);
+      length({StrengthPhrase::out_to, {Words{level.tip}}}, level.level.spreader_tip, level.point);
+      length({StrengthPhrase::above, {Words{level.tip}, Words{level.place}}}, level.level.tip_rise,
+             level.point);
     }
+  }
+
+  static Remark name_of_level(const ShroudLevel& level) {
+    return {StrengthPhrase::named, {Words{level.place}}};
+  }
+  static std::vector<Remark> diagonals_of(const ShroudLevel& level) {
+    std::vector<Remark> names;
+    for (const std::string& name : level.diagonals)
+      names.push_back({StrengthPhrase::named, {Words{name}}});
+    return names;
   }
 
   void add_results(const TransverseEquilibrium& held) {
     for (std::size_t k = held.levels.size(); k-- > 0;) {
       const LevelEquilibrium& at = held.levels[k];
       const ShroudLevel& level = shrouds_.levels[k];
-      const std::string below = k == 0 ? shrouds_.chainplate : shrouds_.levels[k - 1].tip;
+      const Words below{k == 0 ? shrouds_.chainplate : shrouds_.levels[k - 1].tip};
       if (!level.tip.empty()) {
-        result("compression of " + level.spreader, at.spreader_compression.newtons(), "");
-        result("lines from " + level.tip + " to " + below, at.vertical.newtons(),
-               degrees(at.vertical_lean_radians) + " from upright");
+        result({StrengthPhrase::compression_of, {Words{level.spreader}}}, at.spreader_compression.newtons(),
+               {});
+        result({StrengthPhrase::lines_from_to, {Words{level.tip}, below}}, at.vertical.newtons(),
+               {StrengthPhrase::from_upright, {degrees(at.vertical_lean_radians)}});
       }
-      result(level.diagonal + " from " + level.place + " to " + below, at.diagonal.newtons(),
-             degrees(at.diagonal_to_mast_radians) + " to the mast");
-      result("compression of the mast below " + level.place, at.mast_compression.newtons(),
-             "of the side force alone");
+      result({StrengthPhrase::diagonal_from_to,
+              {Remarks{diagonals_of(level), Join::and_word}, Words{level.place}, below}},
+             at.diagonal.newtons(), {StrengthPhrase::to_the_mast, {degrees(at.diagonal_to_mast_radians)}});
+      result({StrengthPhrase::compression_below, {Words{level.place}}}, at.mast_compression.newtons(),
+             StrengthPhrase::side_force_alone);
     }
-    result("pull of all lines on " + shrouds_.chainplate, held.chainplate_pull.newtons(), "upwards");
-    screening_.results.push_back({"moment of the side force",
+    result({StrengthPhrase::pull_on, {Words{shrouds_.chainplate}}}, held.chainplate_pull.newtons(),
+           StrengthPhrase::upwards);
+    screening_.results.push_back({StrengthPhrase::moment,
                                   {held.moment_newton_metres, dimension::moment},
-                                  "about the height of " + shrouds_.chainplate,
+                                  {StrengthPhrase::about_height, {Words{shrouds_.chainplate}}},
                                   {}});
   }
 
@@ -130,30 +145,28 @@ private:
     if (spar == nullptr)
       return;
     screening_.spar = spar->name;
-    const bool at_partners = fact_text(spar->particulars, "step") == "keel";
-    const auto partners = fact_length(spar->particulars, "partners");
+    const bool at_partners = fact_text(spar->particulars, fact_names.step) == "keel";
+    const auto partners = fact_length(spar->particulars, fact_names.partners);
     if (at_partners && !partners)
       return;
     const double upright = spar->axes[2][2]; // what a length along the mast is of height
     Length below = at_partners ? partners->value : spar->heel.z;
-    std::string from = at_partners ? "partners" : "heel";
+    Remark from = at_partners ? StrengthPhrase::partners : StrengthPhrase::heel;
     for (std::size_t k = 0; k < held.levels.size() && upright > 0.0; ++k) {
       const Length height = rig_[shrouds_.levels[k].point].position.z;
-      const std::string& to = shrouds_.levels[k].place;
-      screening_.panels.push_back(
-          {from + " to " + to, (height - below) / upright, held.levels[k].mast_compression});
+      Remark to = name_of_level(shrouds_.levels[k]);
+      screening_.panels.push_back({{StrengthPhrase::panel, {Remarks{{from}}, Remarks{{to}}}},
+                                   (height - below) / upright,
+                                   held.levels[k].mast_compression});
       below = height;
-      from = to;
+      from = std::move(to);
     }
   }
 
   void add_notes() {
-    screening_.notes.emplace_back(
-        "no pretension, the leeward side slack, joints that turn freely, lines that "
-        "do not slide on the tips; stays, halyards and sheets press the mast besides");
+    screening_.notes.emplace_back(StrengthPhrase::taken_for_granted);
     if (shrouds_.off_middle > Length{})
-      screening_.notes.push_back("lengths across are from where the shrouds are made fast, " +
-                                 length_text(shrouds_.off_middle) + " from the middle of the mast");
+      screening_.notes.push_back({StrengthPhrase::lengths_across, {shrouds_.off_middle}});
   }
 
   const Rig& rig_;

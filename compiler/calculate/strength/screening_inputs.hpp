@@ -30,8 +30,8 @@ public:
   /// Of the record, else the distance of this chainplate from the middle of the boat.
   std::optional<Length> half_beam(const Point* chainplate);
 
-  void taken(std::string name, Quantity value, Provenance provenance, std::string how = {});
-  void lacks(std::string what) { screening_.not_checked.push_back(std::move(what)); }
+  void taken(Remark name, Quantity value, Provenance provenance, Remark how = {});
+  void lacks(Remark what) { screening_.not_checked.push_back(std::move(what)); }
   /// Says which of these the record states without the method asking for it.
   void not_used(std::initializer_list<std::string_view> names);
 

@@ -1,7 +1,6 @@
 #include "calculate/strength/shroud_levels.hpp"
 
-#include "units/format_length.hpp"
-#include "units/quantity_text.hpp"
+#include "calculate/strength/strength_phrases.hpp"
 #include "units/si_factors.hpp"
 
 #include <algorithm>
@@ -34,16 +33,16 @@ public:
 
   ShroudLevels run() {
     if (cap_.side == Side::centre)
-      misses("a stay on the centreline holds nothing sideways");
+      misses(StrengthPhrase::on_centreline);
     else if (cap_.path.size() < 2)
-      misses("there is no path through points");
+      misses(StrengthPhrase::no_path);
     else
       read();
     return std::move(result_);
   }
 
 private:
-  void misses(std::string why) {
+  void misses(Remark why) {
     if (std::find(result_.misses.begin(), result_.misses.end(), why) == result_.misses.end())
       result_.misses.push_back(std::move(why));
   }
@@ -56,7 +55,7 @@ private:
     axis_ = out(top());
     beam_ = out(plate()) - axis_;
     if (!(beam_ > 0.0)) {
-      misses("its chainplate is not outboard of the mast");
+      misses(StrengthPhrase::chainplate_not_outboard);
       return;
     }
     result_.chainplate = plate().base;
@@ -74,8 +73,7 @@ private:
 
   void in_plane(const Point& from, const Point& to) {
     if (const double angle = out_of_plane(from, to); angle > most_out_of_plane)
-      misses("from " + from.base + " to " + to.base + " it leads " + angle_text(angle) +
-             " fore or aft; the method holds in a plane across the boat");
+      misses({StrengthPhrase::leads_fore_or_aft, {Words{from.base}, Words{to.base}, Angle{angle}}});
   }
 
   const Spreader* spreader_at(PointId tip) const {
@@ -88,7 +86,7 @@ private:
     const Point& tip = point(stop);
     const Spreader* spreader = spreader_at(stop.point);
     if (spreader == nullptr) {
-      misses(tip.base + " of its path is not the tip of a spreader");
+      misses({StrengthPhrase::not_a_tip, {Words{tip.base}}});
       return;
     }
     const Point& root = rig_[spreader->root];
@@ -96,8 +94,7 @@ private:
     const double sweep =
         std::atan2(std::abs(tip.position.x.metres() - root.position.x.metres()), out(tip) - out(root));
     if (sweep > most_out_of_plane)
-      misses(name + " is swept by " + angle_text(sweep) +
-             "; the method holds for spreaders in line with the mast");
+      misses({StrengthPhrase::spreader_swept, {Words{name}, Angle{sweep}}});
     on_axis(root);
     ShroudLevel level;
     level.level = {.height = Length::metres(up(root) - up(plate())),
@@ -116,16 +113,15 @@ private:
     ShroudLevel level;
     level.level.height = Length::metres(up(top()) - up(plate()));
     level.place = top().base;
-    level.diagonal = cap_.base;
+    level.diagonals = {cap_.base};
     level.point = cap_.path.front().point;
     result_.levels.push_back(std::move(level));
   }
 
   void on_axis(const Point& place) {
     if (std::abs(out(place) - axis_) > near * beam_)
-      misses(place.base + " is " + length_text(Length::metres(out(place))) + " from the middle and " +
-             top().base + " " + length_text(Length::metres(axis_)) +
-             "; the method wants all on one line up the mast");
+      misses({StrengthPhrase::off_the_line,
+              {Words{place.base}, Length::metres(out(place)), Words{top().base}, Length::metres(axis_)}});
   }
 
   /// Whether a shroud is made fast at about this height of the mast.
@@ -143,11 +139,11 @@ private:
           !begins_near(stay, level) || is_led_aft(stay))
         continue;
       check_diagonal(stay, k);
-      level.diagonal += (level.diagonal.empty() ? "" : " and ") + stay.base;
+      level.diagonals.push_back(stay.base);
     }
-    if (level.diagonal.empty())
-      misses("no shroud leads from the mast at " + level.place + " to " +
-             (k == 0 ? result_.chainplate : result_.levels[k - 1].tip));
+    if (level.diagonals.empty())
+      misses({StrengthPhrase::no_diagonal,
+              {Words{level.place}, Words{k == 0 ? result_.chainplate : result_.levels[k - 1].tip}}});
   }
 
   /// A runner or a backstay is no shroud, wherever it begins.
@@ -161,18 +157,18 @@ private:
     const Point& next = point(stay.path[1]);
     on_axis(begin);
     if (const double angle = out_of_plane(begin, next); angle > most_out_of_plane)
-      misses(stay.base + " leads " + angle_text(angle) +
-             " fore or aft; the method holds in a plane across the boat");
+      misses({StrengthPhrase::diagonal_fore_or_aft, {Words{stay.base}, Angle{angle}}});
     if (k > 0) {
       if (stay.path[1].point != tips_[k - 1])
-        misses(stay.base + " leads to " + next.base + " and not to " + result_.levels[k - 1].tip);
+        misses({StrengthPhrase::diagonal_to_other_tip,
+                {Words{stay.base}, Words{next.base}, Words{result_.levels[k - 1].tip}}});
       return;
     }
     const double height = result_.levels[k].level.height.metres();
     if (std::abs(out(next) - out(plate())) > near * beam_ ||
         std::abs(up(next) - up(plate())) > near * height)
-      misses(stay.base + " leads to " + next.base + ", which is not abreast of " + result_.chainplate +
-             "; the method takes all to one chainplate");
+      misses({StrengthPhrase::diagonal_to_other_plate,
+              {Words{stay.base}, Words{next.base}, Words{result_.chainplate}}});
   }
 
   /// The side force acts at the top of the uppermost shroud.
@@ -181,7 +177,7 @@ private:
       if (stay.side == cap_.side && stay.path.size() >= 2 && up(point(stay.path.front())) > up(top()) &&
           out(point(stay.path.back())) > axis_ &&
           out_of_plane(point(stay.path[0]), point(stay.path[1])) <= most_out_of_plane)
-        misses(stay.base + " begins higher up; the side force is taken at the top of the uppermost shroud");
+        misses({StrengthPhrase::begins_higher, {Words{stay.base}}});
   }
 
   const Rig& rig_;

@@ -1,6 +1,7 @@
 #pragma once
 
-#include "calculate/strength/transverse_equilibrium.hpp"
+#include "calculate/strength/transverse_loads.hpp"
+#include "model/remark.hpp"
 #include "model/rig.hpp"
 
 #include <string>
@@ -14,8 +15,8 @@ struct ShroudLevel {
   std::string place;    ///< "lower-root"; at the top the point where the shroud is made fast
   std::string tip;      ///< "lower-tip"; empty at the top
   std::string spreader; ///< "lower-spreader"; empty at the top
-  std::string
-      diagonal;  ///< what leads from the mast here to the tip or the chainplate below: "lower-shroud"
+  /// What leads from the mast here to the tip or the chainplate below: "lower-shroud".
+  std::vector<std::string> diagonals;
   PointId point; ///< on the mast
 };
 
@@ -23,9 +24,9 @@ struct ShroudLevel {
 struct ShroudLevels {
   std::vector<ShroudLevel> levels; ///< the lowest first; the last is the top
   Length chainplate_from_axis;
-  Length off_middle;               ///< how far from the middle of the mast its shrouds are made fast
-  std::string chainplate;          ///< "plate"
-  std::vector<std::string> misses; ///< not empty: what of the rig the formula does not hold for
+  Length off_middle;          ///< how far from the middle of the mast its shrouds are made fast
+  std::string chainplate;     ///< "plate"
+  std::vector<Remark> misses; ///< not empty: what of the rig the formula does not hold for
 };
 
 /// Reads the levels off the points of the rig: the path of this cap shroud gives tips and chainplate, the

@@ -1,15 +1,14 @@
 #include "calculate/strength/stay_chain.hpp"
 
-#include "calculate/computed_provenance.hpp"
+#include "calculate/cut/line_ends.hpp"
 #include "calculate/facts.hpp"
-#include "calculate/line_end.hpp"
-#include "calculate/strength/force_text.hpp"
-#include "calculate/strength/lashing_strength.hpp"
-#include "calculate/strength/pin_strength.hpp"
-#include "calculate/strength/weakest_link.hpp"
-#include "units/format_length.hpp"
+#include "calculate/length/length_sum.hpp"
+#include "calculate/strength/fitting_strength.hpp"
+#include "calculate/strength/rope_strength.hpp"
+#include "calculate/strength/strength_phrases.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "units/named_size.hpp"
-#include "units/quantity_text.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -18,10 +17,8 @@ namespace sheerpole {
 
 namespace {
 
-constexpr std::string_view pin_strength_facts = "pin-stress or pin-break-load";
-
-std::string stress_text(double pascals) {
-  return format_number(pascals / 1e6) + " MPa";
+Number megapascals(double pascals) {
+  return {pascals / 1e6};
 }
 
 /// A diameter with where it is from.
@@ -51,10 +48,8 @@ public:
   }
 
 private:
-  const Part& part_at(std::size_t item) const { return rig_[stay_.stack[item].part]; }
-  const LineMaterial& line_at(std::size_t item) const {
-    return rig_[stay_.stack[item].material.value_or(stay_.material)];
-  }
+  const Part& part_at(std::size_t item) const { return rig_[part_id(item)]; }
+  const LineMaterial& line_at(std::size_t item) const { return rig_[line_id(item)]; }
   const Joint* joint_below(std::size_t item) {
     // Joints stand in the order of the stack.
     if (next_joint_ < joints_.size() && joints_[next_joint_].upper == item)
@@ -62,61 +57,70 @@ private:
     return nullptr;
   }
 
-  ChainLink link_of(LinkKind kind, std::size_t item, std::string name) const {
+  MaterialId line_id(std::size_t item) const { return stay_.stack[item].material.value_or(stay_.material); }
+  PartId part_id(std::size_t item) const { return stay_.stack[item].part; }
+  static Remark named(RemarkArgument thing) { return {StrengthPhrase::named, {std::move(thing)}}; }
+
+  ChainLink link_of(LinkKind kind, std::size_t item, Remark name) const {
     ChainLink link;
     link.kind = kind;
     link.item = item;
     link.name = std::move(name);
     if (stay_.stack[item].kind == StackItem::Kind::part)
-      link.meant = fact_text(part_at(item).particulars, "weak-link");
+      link.meant = fact_text(part_at(item).particulars, fact_names.weak_link);
     return link;
   }
   void add(ChainLink link) { chain_.links.push_back(std::move(link)); }
 
   void add_line(std::size_t item) {
-    add_splice(item, Where::aloft);
+    add_splice(item, WhichEnd::upper);
     const LineMaterial& material = line_at(item);
-    ChainLink link = link_of(line_kind(item), item, material.name);
+    ChainLink link = link_of(line_kind(item), item, named(line_id(item)));
     if (material.break_load) {
       link.break_load = material.break_load->value;
-      link.how = "as stated";
+      link.how = StrengthPhrase::as_stated;
       link.provenance = material.break_load->provenance;
     } else {
-      link.not_stated = {{"break-load", material.name}};
+      link.not_stated = {{StrengthPhrase::break_load, named(line_id(item))}};
     }
     add(std::move(link));
-    add_splice(item, Where::below);
+    add_splice(item, WhichEnd::lower);
   }
 
   LinkKind line_kind(std::size_t item) const {
-    return stay_.stack[item].material.value_or(stay_.material) == stay_.material ? LinkKind::line
-                                                                                 : LinkKind::other_line;
+    return line_id(item) == stay_.material ? LinkKind::line : LinkKind::other_line;
   }
 
-  void add_splice(std::size_t item, Where where) {
+  void add_splice(std::size_t item, WhichEnd where) {
     const LineMaterial& material = line_at(item);
     const LineEnd end = line_end(rig_, stay_, item, where);
     if (material.kind != LineMaterial::Kind::rope || end.bare())
       return;
-    const std::string at = where == Where::aloft ? " aloft" : " below";
+    const bool aloft = where == WhichEnd::upper;
+    const MaterialId line = line_id(item);
     if (!end.item->splice) {
-      ChainLink link = link_of(line_kind(item), item, material.name + ", its end" + at);
-      link.not_stated = {{"splice", material.name + at}};
+      ChainLink link = link_of(line_kind(item), item,
+                               {aloft ? StrengthPhrase::end_aloft : StrengthPhrase::end_below, {line}});
+      link.not_stated = {{StrengthPhrase::splice,
+                          {aloft ? StrengthPhrase::line_aloft : StrengthPhrase::line_below, {line}}}};
       add(std::move(link));
       return;
     }
-    const Splice& splice = rig_[*end.item->splice];
-    ChainLink link = link_of(line_kind(item), item, material.name + ", " + splice.name + at);
-    const auto efficiency = fact_number(splice.particulars, "efficiency");
+    const SpliceId splice_id = *end.item->splice;
+    const Splice& splice = rig_[splice_id];
+    ChainLink link =
+        link_of(line_kind(item), item,
+                {aloft ? StrengthPhrase::splice_aloft : StrengthPhrase::splice_below, {line, splice_id}});
+    const auto efficiency = fact_number(splice.particulars, fact_names.efficiency);
     if (!efficiency)
-      link.not_stated.push_back({"efficiency", splice.name});
+      link.not_stated.push_back({StrengthPhrase::efficiency, named(splice_id)});
     if (!material.break_load)
-      link.not_stated.push_back({"break-load", material.name});
+      link.not_stated.push_back({StrengthPhrase::break_load, named(line)});
     if (link.not_stated.empty()) {
       const double factors[] = {efficiency->value};
       link.break_load = reduced_break_load(material.break_load->value, factors);
-      link.how = force_text(material.break_load->value) + " x " + percent_text(efficiency->value) +
-                 ", efficiency of " + splice.name;
+      link.how = {StrengthPhrase::splice_share,
+                  {material.break_load->value, Share{efficiency->value}, splice_id}};
       link.provenance = combine({&material.break_load->provenance, &efficiency->provenance}, "");
     }
     add(std::move(link));
@@ -124,20 +128,20 @@ private:
 
   void add_part(std::size_t item) {
     const Part& part = part_at(item);
-    const bool lashed = part.kind == "lashing";
+    const bool lashed = part.kind == name_of(PartKind::lashing);
     if (lashed)
       add_lashing(item);
-    const auto stated = fact_force(part.particulars, "break-load");
+    const auto stated = fact_force(part.particulars, fact_names.break_load);
     // A soft eye is the rope itself, and the cord of a lashing is looked at as such.
-    if (!stated && (lashed || part.kind == "soft-eye"))
+    if (!stated && (lashed || part.kind == name_of(PartKind::soft_eye)))
       return;
-    ChainLink link = link_of(LinkKind::part, item, part.name);
+    ChainLink link = link_of(LinkKind::part, item, named(part_id(item)));
     if (stated) {
       link.break_load = stated->value;
-      link.how = "as stated";
+      link.how = StrengthPhrase::as_stated;
       link.provenance = stated->provenance;
     } else {
-      link.not_stated = {{"break-load", part.name}};
+      link.not_stated = {{StrengthPhrase::break_load, named(part_id(item))}};
     }
     add(std::move(link));
   }
@@ -145,32 +149,36 @@ private:
   void add_lashing(std::size_t item) {
     const Part& part = part_at(item);
     const std::optional<int>& passes = stay_.stack[item].passes;
-    ChainLink link = link_of(LinkKind::lashing, item, "cord of " + part.name);
-    const LineMaterial* cord = nullptr;
-    if (const Particular* named = find_fact(part.particulars, "cord");
-        named != nullptr && !named->names.empty())
-      for (const LineMaterial& material : rig_.materials)
-        if (material.name == named->names.front())
-          cord = &material;
-    const auto knot = fact_number(part.particulars, "knot-factor");
+    ChainLink link = link_of(LinkKind::lashing, item, {StrengthPhrase::cord_of, {part_id(item)}});
+    std::optional<MaterialId> cord_id;
+    if (const Particular* by_name = find_fact(part.particulars, fact_names.cord);
+        by_name != nullptr && !by_name->names.empty())
+      for (std::size_t i = 0; i < rig_.materials.size(); ++i)
+        if (rig_.materials[i].name == by_name->names.front())
+          cord_id = MaterialId{static_cast<std::uint32_t>(i)};
+    const LineMaterial* cord = cord_id ? &rig_[*cord_id] : nullptr;
+    const Remark lashing = named(part_id(item));
+    const auto knot = fact_number(part.particulars, fact_names.knot_factor);
     const auto legs = rig_.limits.value(Limit::lashing_legs);
     if (cord == nullptr)
-      link.not_stated.push_back({"cord", part.name});
+      link.not_stated.push_back({StrengthPhrase::cord, lashing});
     else if (!cord->break_load)
-      link.not_stated.push_back({"break-load", cord->name});
+      link.not_stated.push_back({StrengthPhrase::break_load, named(*cord_id)});
     if (!passes)
-      link.not_stated.push_back({"passes", part.name});
+      link.not_stated.push_back({StrengthPhrase::passes, lashing});
     if (!knot)
-      link.not_stated.push_back({"knot-factor", part.name});
+      link.not_stated.push_back({StrengthPhrase::knot_factor, lashing});
     if (!legs)
-      link.not_stated.push_back({"lashing-legs", "the limits"});
+      link.not_stated.push_back({StrengthPhrase::lashing_legs, StrengthPhrase::the_limits});
     if (link.not_stated.empty()) {
       if (const auto one_leg = lashing_strength_by_legs(cord->break_load->value, *passes, knot->value))
         link.break_load = *legs * *one_leg;
-      link.how = std::to_string(*passes) + (*passes == 1 ? " pass x " : " passes x ") +
-                 format_number(*legs) + (*legs == 1.0 ? " leg x " : " legs x ") +
-                 force_text(cord->break_load->value) + " of " + cord->name + " x " +
-                 percent_text(knot->value) + " in the knot";
+      link.how = {StrengthPhrase::lashing_sum,
+                  {Remarks{{{*passes == 1 ? StrengthPhrase::one_pass : StrengthPhrase::several_passes,
+                             {Count{*passes}}}}},
+                   Remarks{{{*legs == 1.0 ? StrengthPhrase::one_leg : StrengthPhrase::several_legs,
+                             {Number{*legs}}}}},
+                   cord->break_load->value, *cord_id, Share{knot->value}}};
       link.provenance = combine({&cord->break_load->provenance, &knot->provenance}, "");
     }
     add(std::move(link));
@@ -179,15 +187,15 @@ private:
   void add_joint(const Joint& joint) {
     const End* above = upper_end(rig_, joint);
     const End* below = lower_end(rig_, joint);
-    const bool jaw_above = above != nullptr && above->type == "jaw";
-    const bool jaw_below = below != nullptr && below->type == "jaw";
+    const bool jaw_above = above != nullptr && above->type == name_of(EndType::jaw);
+    const bool jaw_below = below != nullptr && below->type == name_of(EndType::jaw);
     if (jaw_above)
-      add_pin(joint.upper, *above, worn_in(joint, "pin"));
+      add_pin(joint.upper, *above, worn_in(joint, PartKind::pin));
     else if (jaw_below)
-      add_pin(joint.lower, *below, worn_in(joint, "pin"));
-    if (jaw_above && below != nullptr && below->type == "eye")
+      add_pin(joint.lower, *below, worn_in(joint, PartKind::pin));
+    if (jaw_above && below != nullptr && below->type == name_of(EndType::eye))
       add_hole(joint, joint.lower, *below, *above);
-    else if (jaw_below && above != nullptr && above->type == "eye")
+    else if (jaw_below && above != nullptr && above->type == name_of(EndType::eye))
       add_hole(joint, joint.upper, *above, *below);
   }
 
@@ -202,21 +210,21 @@ private:
     const Part& part = part_at(item);
     const bool turned = aloft ? joint.upper_turned : joint.lower_turned;
     const End& end = aloft != turned ? part.upper : part.lower;
-    if (end.type == "jaw")
-      add_pin(item, end, nullptr);
+    if (end.type == name_of(EndType::jaw))
+      add_pin(item, end, std::nullopt);
   }
 
-  /// What is worn in a joint: a pin, a bush; null when there is none.
-  const Part* worn_in(const Joint& joint, std::string_view kind) const {
+  /// What is worn in a joint: a pin, a bush; nothing when there is none.
+  std::optional<PartId> worn_in(const Joint& joint, PartKind kind) const {
     for (std::size_t i = joint.upper + 1; i < joint.lower; ++i)
-      if (stay_.stack[i].kind == StackItem::Kind::part && part_at(i).kind == kind)
-        return &part_at(i);
-    return nullptr;
+      if (stay_.stack[i].kind == StackItem::Kind::part && part_at(i).kind == name_of(kind))
+        return part_id(i);
+    return std::nullopt;
   }
 
-  static std::optional<Thickness> pin_thickness(const End& jaw, const Part* pin) {
-    if (pin != nullptr)
-      if (const Particular* size = find_fact(pin->particulars, "size"))
+  std::optional<Thickness> pin_thickness(const End& jaw, std::optional<PartId> pin) const {
+    if (pin)
+      if (const Particular* size = find_fact(rig_[*pin].particulars, fact_names.size))
         if (auto read = parse_named_size(size->text); read.ok())
           return Thickness{read.value().diameter, size->value.provenance};
     if (const EndDimension* stated = jaw.find("pin"))
@@ -224,59 +232,60 @@ private:
     return std::nullopt;
   }
 
-  void add_pin(std::size_t item, const End& jaw, const Part* pin) {
-    const Part& owner = pin != nullptr ? *pin : part_at(item);
-    ChainLink link = link_of(LinkKind::pin, item, pin != nullptr ? pin->name : "pin of " + owner.name);
-    auto stated = fact_force(owner.particulars, "pin-break-load");
-    if (!stated && pin != nullptr)
-      stated = fact_force(owner.particulars, "break-load");
+  void add_pin(std::size_t item, const End& jaw, std::optional<PartId> pin) {
+    const PartId owner_id = pin.value_or(part_id(item));
+    const Part& owner = rig_[owner_id];
+    ChainLink link =
+        link_of(LinkKind::pin, item, {pin ? StrengthPhrase::named : StrengthPhrase::pin_of, {owner_id}});
+    auto stated = fact_force(owner.particulars, fact_names.pin_break_load);
+    if (!stated && pin)
+      stated = fact_force(owner.particulars, fact_names.break_load);
     const auto thickness = pin_thickness(jaw, pin);
-    const auto stress = fact_number(owner.particulars, "pin-stress");
+    const auto stress = fact_number(owner.particulars, fact_names.pin_stress);
     if (stated) {
       link.break_load = stated->value;
-      link.how = "as stated, in double shear";
+      link.how = StrengthPhrase::as_stated_in_double_shear;
       link.provenance = stated->provenance;
     } else if (thickness && stress) {
       link.break_load = pin_shear_strength(thickness->length, stress->value);
-      link.how = "double shear, 2 x pi/4 x (" + length_text(thickness->length) + ")^2 x " +
-                 stress_text(stress->value);
+      link.how = {StrengthPhrase::double_shear, {thickness->length, megapascals(stress->value)}};
       link.provenance = combine({&stress->provenance, &thickness->provenance}, "");
     }
     if (!link.break_load) {
-      link.how.clear();
+      link.how = {};
       if (!stress)
-        link.not_stated.push_back({std::string(pin_strength_facts), owner.name});
+        link.not_stated.push_back({StrengthPhrase::pin_strength, named(owner_id)});
       else
-        link.not_stated.push_back({"pin", "the jaw of " + part_at(item).name});
+        link.not_stated.push_back({StrengthPhrase::pin, {StrengthPhrase::jaw_of, {part_id(item)}}});
     }
     add(std::move(link));
   }
 
   void add_hole(const Joint& joint, std::size_t item, const End& eye, const End& jaw) {
     const Part& part = part_at(item);
-    ChainLink link = link_of(LinkKind::hole, item, "hole of " + part.name);
-    const auto stress = fact_number(part.particulars, "bearing-stress");
+    ChainLink link = link_of(LinkKind::hole, item, {StrengthPhrase::hole_of, {part_id(item)}});
+    const auto stress = fact_number(part.particulars, fact_names.bearing_stress);
     const EndDimension* plate = eye.find("thickness");
     const EndDimension* hole = eye.find("hole");
-    auto pin = pin_thickness(jaw, worn_in(joint, "pin"));
-    if (worn_in(joint, "bush") != nullptr && hole != nullptr)
+    auto pin = pin_thickness(jaw, worn_in(joint, PartKind::pin));
+    if (worn_in(joint, PartKind::bush) && hole != nullptr)
       pin = Thickness{hole->length.value, hole->length.provenance};
     if (!stress)
-      link.not_stated.push_back({"bearing-stress", part.name});
+      link.not_stated.push_back({StrengthPhrase::bearing_stress, named(part_id(item))});
     if (plate == nullptr)
-      link.not_stated.push_back({"thickness", part.name});
+      link.not_stated.push_back({StrengthPhrase::thickness, named(part_id(item))});
     if (!pin)
-      link.not_stated.push_back({"pin", "the jaw at " + part.name});
+      link.not_stated.push_back({StrengthPhrase::pin, {StrengthPhrase::jaw_at, {part_id(item)}}});
     link.counted = stress.has_value();
     if (link.not_stated.empty()) {
       link.break_load = bearing_strength(pin->length, plate->length.value, stress->value, 1.0);
-      link.how = length_text(pin->length) + " x " + length_text(plate->length.value) + " x " +
-                 stress_text(stress->value);
+      link.how = {StrengthPhrase::bearing_sum,
+                  {pin->length, plate->length.value, megapascals(stress->value)}};
       link.provenance = combine({&stress->provenance, &plate->length.provenance, &pin->provenance}, "");
     }
     // A plate of no thickness is no plate that anybody has measured.
     if (!link.break_load && link.not_stated.empty())
-      link.not_stated.push_back({"thickness", part.name});
+      link.not_stated.push_back({StrengthPhrase::thickness, named(part_id(item))});
     add(std::move(link));
   }
 
@@ -314,27 +323,6 @@ private:
 
 StayChain stay_chain(const Rig& rig, StayId stay, const std::vector<Joint>& joints) {
   return Chain(rig, stay, joints).run();
-}
-
-std::string unknown_words(const StayChain& chain) {
-  std::vector<std::pair<std::string, std::vector<std::string>>> by_property;
-  for (const std::size_t i : chain.unknown)
-    for (const UnstatedStrength& lacking : chain.links[i].not_stated) {
-      const auto known = std::find_if(by_property.begin(), by_property.end(),
-                                      [&](const auto& one) { return one.first == lacking.property; });
-      auto& owners = known == by_property.end()
-                         ? by_property.emplace_back(lacking.property, std::vector<std::string>{}).second
-                         : known->second;
-      if (std::find(owners.begin(), owners.end(), lacking.of) == owners.end())
-        owners.push_back(lacking.of);
-    }
-  std::string words;
-  for (const auto& [property, owners] : by_property) {
-    words += (words.empty() ? "" : "; ") + property + " of ";
-    for (std::size_t i = 0; i < owners.size(); ++i)
-      words += (i == 0 ? "" : ", ") + owners[i];
-  }
-  return words;
 }
 
 } // namespace sheerpole

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "calculate/joints/joint.hpp"
+#include "model/remark.hpp"
 #include "model/rig.hpp"
 #include "units/force.hpp"
 
@@ -23,19 +24,19 @@ enum class LinkKind {
 
 /// A number that a link lacks.
 struct UnstatedStrength {
-  std::string property; ///< "break-load"
-  std::string of;       ///< "tang-10"
+  Remark property; ///< "break-load"
+  Remark of;       ///< "tang-10"
 };
 
 /// One link of a stay.
 struct ChainLink {
   LinkKind kind = LinkKind::part;
   std::size_t item = 0; ///< in the stack; of a pin the part with the jaw, of a hole that with the eye
-  std::string name;     ///< "hmpe-9, long-bury aloft", "pin of tang-10"
+  Remark name;          ///< "hmpe-9, long-bury aloft", "pin of tang-10"
   std::optional<Force> break_load;          ///< nothing: unknown, which is never taken for strong
-  std::string how;                          ///< "6 passes x 1 leg x 15 kN x 50 %"
+  Remark how;                               ///< "6 passes x 1 leg x 15 kN x 50 %"
   std::vector<UnstatedStrength> not_stated; ///< not empty when it is unknown
-  std::string meant; ///< why its part is meant to be the weakest; empty when it is not
+  std::string meant; ///< why its part is meant to be the weakest, as the file says; empty when it is not
   /// A hole whose pressure is not stated is no link of its own: the break load of its part speaks for it.
   bool counted = true;
   Provenance provenance;
@@ -58,9 +59,5 @@ struct StayChain {
 /// jaws and the bend of a line round its seat are not in it. Source: statics; the factors are those that
 /// the file states.
 StayChain stay_chain(const Rig& rig, StayId stay, const std::vector<Joint>& joints);
-
-/// What the unknown links lack, each property once: "break-load of tang-10, plate-10; efficiency of
-/// long-bury". Empty when all are known.
-std::string unknown_words(const StayChain& chain);
 
 } // namespace sheerpole

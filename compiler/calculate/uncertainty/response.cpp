@@ -1,6 +1,6 @@
 #include "calculate/uncertainty/response.hpp"
 
-#include "calculate/uncertainty/quantile.hpp"
+#include "calculate/uncertainty/random_numbers.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -17,20 +17,6 @@ double reach(const UncertainInput& input) {
 }
 
 } // namespace
-
-std::string_view name_of(Distribution distribution) {
-  switch (distribution) {
-  case Distribution::rectangular:
-    return "rectangular";
-  case Distribution::triangular:
-    return "triangular";
-  case Distribution::normal_at_two:
-    return "normal, the bound two standard uncertainties";
-  case Distribution::student:
-    return "mean of repeated readings";
-  }
-  return "rectangular";
-}
 
 double UncertainInput::standard_over_bound() const {
   switch (distribution) {

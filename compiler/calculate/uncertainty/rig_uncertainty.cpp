@@ -1,8 +1,11 @@
 #include "calculate/uncertainty/rig_uncertainty.hpp"
 
+#include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/uncertainty/response.hpp"
-#include "calculate/uncertainty/stay_fields.hpp"
+#include "calculate/uncertainty/uncertainty_phrases.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -20,7 +23,7 @@ constexpr double follows = 1e-9;        // metres; less is the rounding of the m
 constexpr double most_draws = 40e6;
 
 Distribution distribution_of(const Record* settings) {
-  const std::string word = settings == nullptr ? "" : fact_text(settings->facts, "distribution");
+  const std::string word = settings == nullptr ? "" : fact_text(settings->facts, fact_names.distribution);
   return word == "triangular"      ? Distribution::triangular
          : word == "normal-at-two" ? Distribution::normal_at_two
                                    : Distribution::rectangular;
@@ -108,29 +111,31 @@ private:
 };
 
 /// Gathers the inputs of all stays, each once.
-class Inputs {
+class RigInputs {
 public:
-  Inputs(const Rig& rig, Derived& derived)
+  RigInputs(const Rig& rig, Derived& derived)
       : rig_(rig), derived_(derived),
-        distribution_(distribution_of(find_record(rig, "uncertainty", "uncertainty"))) {}
+        distribution_(distribution_of(
+            find_record(rig, name_of(RecordKind::uncertainty), name_of(RecordKind::uncertainty)))) {}
 
   std::size_t of_bound(BoundId id) {
     const auto [found, fresh] = bounds_.try_emplace(id, derived_.inputs.size());
     if (fresh) {
       const StatedBound& bound = rig_[id];
-      derived_.inputs.push_back({bound.name, bound.bound, distribution_, 0, bound.place});
+      derived_.inputs.push_back({Remark(UncertaintyPhrase::named, {Words{bound.name}}), bound.bound,
+                                 distribution_, 0, bound.place});
     }
     return found->second;
   }
   std::size_t of_tape(const Record& tape, Length error) {
     const auto [found, fresh] = tapes_.try_emplace(tape.name, derived_.inputs.size());
     if (fresh)
-      derived_.inputs.push_back(
-          {"error of the tape " + tape.name, error.metres(), distribution_, 0, tape.place});
+      derived_.inputs.push_back({Remark(UncertaintyPhrase::tape_error, {Words{tape.name}}), error.metres(),
+                                 distribution_, 0, tape.place});
     return found->second;
   }
-  std::size_t of_runs(const Stay& stay, const Reading& reading, double standard_of_mean) {
-    derived_.inputs.push_back({"scatter of the runs of " + stay.name, standard_of_mean,
+  std::size_t of_runs(StayId stay, const Reading& reading, double standard_of_mean) {
+    derived_.inputs.push_back({Remark(UncertaintyPhrase::scatter_of_runs, {stay}), standard_of_mean,
                                Distribution::student, reading.runs.size() - 1, reading.place});
     return derived_.inputs.size() - 1;
   }
@@ -158,7 +163,7 @@ double standard_of_mean(const Reading& reading) {
 /// The inputs of one stay and where each of them is put.
 class Moves {
 public:
-  Moves(Rig& trial, const Rig& rig, StayId id, const std::vector<StayField>& fields, Inputs& inputs) {
+  Moves(Rig& trial, const Rig& rig, StayId id, const std::vector<StayField>& fields, RigInputs& inputs) {
     for (const StayField& field : fields) {
       Moved moved{[&field](double change) { field.set(field.value + change); }, {}};
       for (const Influence& influence : *field.influences)
@@ -172,9 +177,10 @@ public:
       Moved moved{[&reading](double change) { reading.shift = Length::metres(change); }, {}};
       if (reading.runs.size() > 1)
         if (const double standard = standard_of_mean(reading); standard > 0.0)
-          moved.by.emplace_back(known(inputs.of_runs(stay, reading, standard)), standard);
-      const Record* tape = reading.tape.empty() ? nullptr : find_record(rig, "tape", reading.tape);
-      const auto error = tape == nullptr ? std::nullopt : fact_length(tape->facts, "error");
+          moved.by.emplace_back(known(inputs.of_runs(id, reading, standard)), standard);
+      const Record* tape =
+          reading.tape.empty() ? nullptr : find_record(rig, name_of(RecordKind::tape), reading.tape);
+      const auto error = tape == nullptr ? std::nullopt : fact_length(tape->facts, fact_names.error);
       if (error)
         moved.by.emplace_back(known(inputs.of_tape(*tape, error->value)), error->value.metres());
       if (!moved.by.empty())
@@ -214,8 +220,8 @@ private:
 };
 
 /// What the cut follows and for which no bound is stated.
-std::vector<std::string> without_bound(const std::vector<StayField>& fields, const StayTrial& trial) {
-  std::vector<std::string> result;
+std::vector<Remark> without_bound(const std::vector<StayField>& fields, const StayTrial& trial) {
+  std::vector<Remark> result;
   const double stated = trial.cut();
   for (const StayField& field : fields) {
     if (field.bounded)
@@ -301,7 +307,7 @@ void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived, unsi
   if (!any)
     return;
   Rig changed = rig;
-  Inputs inputs(rig, derived);
+  RigInputs inputs(rig, derived);
   std::vector<Pending> pending;
   for (DerivedStay& stay : derived.stays) {
     const std::vector<StayField> fields = stay_fields(changed, stay.stay);
@@ -317,11 +323,12 @@ void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived, unsi
     stay.uncertainty->without_bound = without_bound(fields, trial);
     pending.push_back({&stay, std::move(response)});
   }
-  const Record* settings = find_record(rig, "uncertainty", "uncertainty");
+  const Record* settings =
+      find_record(rig, name_of(RecordKind::uncertainty), name_of(RecordKind::uncertainty));
   if (settings != nullptr) {
-    if (const auto draws = fact_number(settings->facts, "draws"))
+    if (const auto draws = fact_number(settings->facts, fact_names.draws))
       derived.draws = static_cast<std::size_t>(std::clamp(draws->value, 1000.0, 1e6));
-    if (const auto seed = fact_number(settings->facts, "seed"))
+    if (const auto seed = fact_number(settings->facts, fact_names.seed))
       derived.seed = static_cast<std::uint64_t>(std::clamp(seed->value, 0.0, 1e15));
   }
   if (!pending.empty())

@@ -1,11 +1,14 @@
 #pragma once
 
-#include "calculate/derived.hpp"
+#include "model/remark.hpp"
 #include "model/rig.hpp"
 
 #include <functional>
+#include <vector>
 
 namespace sheerpole {
+
+struct Derived;
 
 /// Works out what decides the length of one finished stay in a rig that is changed for a trial: the cut of
 /// the piece that takes what the others leave, without what is only marked off on it.
@@ -19,5 +22,19 @@ using CutOf = std::function<Length(const Rig&, StayId)>;
 /// stays fewer draws are made, so that all of them together are 40 million; Derived::draws says how many.
 /// 0 threads: as many as there are processors.
 void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived, unsigned threads = 0);
+
+/// One number on which the lengths of a stay may rest, in a rig that may be changed for a trial.
+struct StayField {
+  Remark name;                     ///< "length of toggle-12"
+  const Influences* influences;    ///< of the rig that the field belongs to
+  bool bounded = false;            ///< a bound is stated, be it nothing
+  double value = 0.0;              ///< as stated; coherent SI unit
+  double step = 0.0;               ///< a small change of it, to see whether a length follows
+  std::function<void(double)> set; ///< puts another value in its place
+};
+
+/// Every number from which pin-to-pin, body and cut of a stay are worked out, each once however often it is
+/// used. The rig must outlive the fields and keep its vectors as they are.
+std::vector<StayField> stay_fields(Rig& rig, StayId stay);
 
 } // namespace sheerpole

@@ -1,11 +1,11 @@
 #pragma once
 
+#include "model/remark.hpp"
 #include "source/span.hpp"
 #include "units/length.hpp"
 
 #include <cstddef>
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace sheerpole {
@@ -18,12 +18,9 @@ enum class Distribution {
   student        ///< mean of repeated readings (JCGM 101:2008, 6.4.9); the bound is s / sqrt(n)
 };
 
-/// The words of the output: "rectangular", "mean of repeated readings".
-std::string_view name_of(Distribution distribution);
-
 /// One input that may be off.
 struct UncertainInput {
-  std::string name;   ///< "x of the place of plate-a"
+  Remark name;        ///< "x of the place of plate-a"
   double bound = 0.0; ///< half width, or s / sqrt(n); in the unit of the input
   Distribution distribution = Distribution::rectangular;
   std::size_t freedom = 0; ///< degrees of freedom of a mean of readings; 0: not from readings
@@ -57,7 +54,7 @@ struct Uncertainty {
   /// Of the stay's adjuster, with no creep and no cold: how often of all draws it can be set so that the
   /// finished stay fits. Nothing when the stay has none, or several.
   std::optional<double> reaches;
-  std::vector<std::string> without_bound; ///< inputs of this length for which no bound is stated
+  std::vector<Remark> without_bound; ///< inputs of this length for which no bound is stated
 };
 
 } // namespace sheerpole

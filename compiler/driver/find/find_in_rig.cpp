@@ -1,6 +1,6 @@
 #include "driver/find/find_in_rig.hpp"
 
-#include "backend/source_words.hpp"
+#include "backend/paper_words.hpp"
 #include "kinds/kind_row.hpp"
 
 #include <algorithm>
@@ -60,7 +60,7 @@ private:
     by_text({{"name", line.name},
              {"kind", name_of(line.kind)},
              {"title", line.title, true},
-             {"construction", line.construction, true},
+             {"construction", line.construction.text, true},
              {"grade", line.grade, true}},
             line.particulars, line.place);
     if (is_sought_size(sought_, line.size))

@@ -1,8 +1,6 @@
 #include "driver/outside/outside_backends.hpp"
 
 #include "backend/process/protocol.hpp"
-#include "backend/process/reply.hpp"
-#include "backend/process/request.hpp"
 #include "driver/process/temporary_folder.hpp"
 #include "driver/terminal.hpp"
 

@@ -1,7 +1,7 @@
 #include "driver/outside/plugin_main.hpp"
 
+#include "backend/json/json.hpp"
 #include "backend/process/protocol.hpp"
-#include "backend/process/reply.hpp"
 #include "driver/compile.hpp"
 
 #include <exception>

@@ -23,7 +23,7 @@ std::string page_of(const CatalogueEntry& entry) {
       "# " + std::string(entry.slug) + "\n\nSeverity: " + std::string(name_of(entry.severity)) + ".\n";
   for (const FindingSection& section : finding_sections(entry)) {
     page += "\n## " + std::string(section.heading) + "\n\n";
-    if (section.is_rig_text)
+    if (section.is_verbatim)
       page += "```\n" + std::string(section.body) + (section.body.ends_with('\n') ? "" : "\n") + "```\n";
     else
       page += paragraph(section.body);

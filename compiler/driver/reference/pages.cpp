@@ -2,7 +2,8 @@
 
 #include "driver/reference/completion.hpp"
 #include "kinds/kind_row.hpp"
-#include "model/limits.hpp"
+#include "limits/limit.hpp"
+#include "rules/check_table.hpp"
 
 #include <algorithm>
 #include <vector>
@@ -126,8 +127,8 @@ std::string limits_page() {
   page +=
       markdown_heading_row({"limit", "unless stated", "what it bounds", "used by", "class", "disputed"});
   for (const LimitRow& row : all_limits())
-    page += markdown_row({markdown_code(row.name), row.value ? markdown_text(row.written) : "none",
-                          markdown_text(row.meaning), slugs(row.checks), class_words(row),
+    page += markdown_row({markdown_code(row.name), row.value ? markdown_text(row.written()) : "none",
+                          markdown_text(row.meaning), slugs(checks_of(row.limit)), class_words(row),
                           row.disputed ? "yes" : ""});
   page +=
       "\nTwo amounts are no thresholds and can not be set: the rounding of a sum, 0.001 mm, is no fault "

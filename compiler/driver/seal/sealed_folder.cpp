@@ -1,6 +1,7 @@
 #include "driver/seal/sealed_folder.hpp"
 
-#include "backend/sha256.hpp"
+#include "backend/json/json.hpp"
+#include "backend/process/byte_text.hpp"
 
 #include <algorithm>
 #include <filesystem>

@@ -42,7 +42,7 @@ std::string finding_page(const CatalogueEntry& entry) {
   std::string page = std::string(entry.slug) + " (" + std::string(name_of(entry.severity)) + ")\n";
   for (const FindingSection& section : finding_sections(entry))
     page += "\n" + std::string(section.heading) + "\n" +
-            (section.is_rig_text ? indented(section.body) : paragraph(section.body));
+            (section.is_verbatim ? indented(section.body) : paragraph(section.body));
   return page;
 }
 

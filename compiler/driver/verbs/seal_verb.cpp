@@ -1,4 +1,4 @@
-#include "backend/sha256.hpp"
+#include "backend/process/byte_text.hpp"
 #include "diagnostics/excerpt.hpp"
 #include "driver/seal/make_seal.hpp"
 #include "driver/seal/sealed_folder.hpp"

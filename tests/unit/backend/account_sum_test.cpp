@@ -1,4 +1,4 @@
-#include "backend/account_sum.hpp"
+#include "backend/printed_sums.hpp"
 
 #include <gtest/gtest.h>
 

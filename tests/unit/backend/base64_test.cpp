@@ -1,4 +1,4 @@
-#include "backend/process/base64.hpp"
+#include "backend/process/byte_text.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>

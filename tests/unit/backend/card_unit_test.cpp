@@ -1,6 +1,8 @@
 #include "backend/card/card_unit.hpp"
 
+#include "calculate/cut/cut_phrase.hpp"
 #include "unit/plugins/example_boat.hpp"
+#include "wording/say.hpp"
 
 #include <gtest/gtest.h>
 
@@ -82,13 +84,16 @@ TEST(CardUnit, WhatIsKnownIsNotSaidToBeKnownBetter) {
   EXPECT_EQ(card_amount(unit, unit.round_outwards(Length::millimetres(8.0))), "8 mm");
 }
 
-TEST(CardUnit, SaysARemarkInItsUnit) {
+TEST(CardUnit, SaysANoteInItsUnit) {
   CardUnit inches;
   inches.kind = CardUnit::Kind::inches;
   inches.step = 4;
-  EXPECT_EQ(in_card_unit(inches, "wrap 120.65 mm, geometry 127 mm; mm alone, 8 %"),
-            "wrap 4 3/4\", geometry 5\"; mm alone, 8 %");
-  EXPECT_EQ(in_card_unit(CardUnit{}, "wrap 120.65 mm"), "wrap 120.65 mm");
+  const Remark note(CutPhrase::splice_gives_more, {Length::millimetres(127.0), Length::millimetres(6.35)});
+  const auto said = [&](const CardUnit& unit) {
+    return say(Rig{}, note, [&](Length length) { return note_amount(unit, length); });
+  };
+  EXPECT_EQ(said(inches), "the allowance of the splice gives 5\", 1/4\" more");
+  EXPECT_EQ(said(CardUnit{}), "the allowance of the splice gives 127 mm, 6.35 mm more");
 }
 
 } // namespace

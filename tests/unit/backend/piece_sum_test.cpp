@@ -1,4 +1,4 @@
-#include "backend/piece_sum.hpp"
+#include "backend/printed_sums.hpp"
 #include "unit/backend/sample_rig.hpp"
 
 #include <gmock/gmock.h>
@@ -16,10 +16,10 @@ TEST(PieceSum, RunsFromThePinsToTheCut) {
   sample.add_cap_shroud(Side::port);
   const PieceSum sum = first_sum(sample);
   ASSERT_EQ(sum.sections.size(), 3u);
-  EXPECT_EQ(format_tenths(sum.section("pin-to-pin").total), "11642.0");
+  EXPECT_EQ(format_tenths(sum.section(SumSection::Kind::pin_to_pin).total), "11642.0");
   EXPECT_EQ(format_tenths(sum.body()), "11382.0");
-  EXPECT_EQ(sum.section("body").rows.size(), 4u);
-  EXPECT_EQ(sum.section("cut").rows.size(), 6u);
+  EXPECT_EQ(sum.section(SumSection::Kind::body).rows.size(), 4u);
+  EXPECT_EQ(sum.section(SumSection::Kind::cut).rows.size(), 6u);
   EXPECT_TRUE(sum.body_complete);
   EXPECT_TRUE(sum.cut_complete);
 }
@@ -30,7 +30,7 @@ TEST(PieceSum, AddsWhatIsPrinted) {
   sample.add_cap_shroud(Side::port);
   const PieceSum sum = first_sum(sample);
   EXPECT_EQ(format_tenths(sum.cut()), "12997.6");
-  EXPECT_NEAR(sum.section("cut").exact.millimetres(), 12997.68, 1e-6);
+  EXPECT_NEAR(sum.section(SumSection::Kind::cut).exact.millimetres(), 12997.68, 1e-6);
 }
 
 TEST(PieceSum, CarriesRoundedSegmentsIntoBodyAndCut) {
@@ -38,10 +38,10 @@ TEST(PieceSum, CarriesRoundedSegmentsIntoBodyAndCut) {
   sample.add_cap_shroud(Side::port);
   // Three segments of 100.04 mm: printed 100.0 each, 300.0 together, though 300.12 is nearer to 300.1.
   DerivedStay& stay = sample.derived.stays.front();
-  const Term segment = SampleRig::term("a to b", 100.04, "", SampleRig::known(SourceClass::computed));
+  const Term segment = SampleRig::term(TermKind::leg, 100.04, SampleRig::known(SourceClass::computed));
   stay.pin_to_pin.terms = {segment, segment, segment};
   stay.pieces.front().body.terms.front().amount = Length::millimetres(300.12);
-  EXPECT_EQ(format_tenths(first_sum(sample).section("pin-to-pin").total), "300.0");
+  EXPECT_EQ(format_tenths(first_sum(sample).section(SumSection::Kind::pin_to_pin).total), "300.0");
   EXPECT_EQ(format_tenths(first_sum(sample).body()), "40.0");
 }
 
@@ -50,7 +50,7 @@ TEST(PieceSum, KeepsTheUnknownApart) {
   sample.add_unknown_stay(20.0);
   const PieceSum sum = first_sum(sample);
   EXPECT_TRUE(sum.unknown);
-  EXPECT_EQ(format_total(sum.unknown, sum.section("pin-to-pin").total), "X - 20.0");
+  EXPECT_EQ(format_total(sum.unknown, sum.section(SumSection::Kind::pin_to_pin).total), "X - 20.0");
   EXPECT_EQ(format_total(sum.unknown, sum.body()), "X - 20.0");
   EXPECT_EQ(format_total(sum.unknown, sum.cut()), "X + 32.0");
 }
@@ -59,17 +59,18 @@ TEST(PieceSum, HasNoPinsForALineWithALengthOfItsOwn) {
   SampleRig sample;
   sample.add_cap_shroud(Side::port);
   Piece& piece = sample.derived.stays.front().pieces.front();
-  piece.body = SampleRig::sum(
-      "body", {SampleRig::term("length as stated", 455.0, "", SampleRig::known(SourceClass::drawn))});
+  piece.body = SampleRig::sum(SumKind::body, {SampleRig::term(TermKind::line_as_stated, 455.0,
+                                                              SampleRig::known(SourceClass::drawn))});
   const PieceSum sum = first_sum(sample);
-  EXPECT_EQ(sum.sections.front().name, "body");
+  EXPECT_EQ(name_of(sum.sections.front().kind), "body");
   EXPECT_EQ(format_tenths(sum.body()), "455.0");
 }
 
 TEST(PieceSum, SaysWhatIsIncomplete) {
   SampleRig sample;
   sample.add_cap_shroud(Side::port);
-  sample.derived.stays.front().pieces.front().missing.push_back({"wrap of thimble-9", "wrap it", {}});
+  sample.derived.stays.front().pieces.front().missing.push_back(
+      {SampleRig::saying("wrap of thimble-9"), SampleRig::saying("wrap it"), {}});
   EXPECT_TRUE(first_sum(sample).body_complete);
   EXPECT_FALSE(first_sum(sample).cut_complete);
   sample.rig.parts[1].length.reset();

@@ -1,5 +1,5 @@
-#include "backend/process/json_text.hpp"
-#include "backend/process/reply.hpp"
+#include "backend/process/outside_json.hpp"
+#include "backend/process/protocol.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>

@@ -3,6 +3,10 @@
 
 #include <gtest/gtest.h>
 
+#include <set>
+#include <string>
+#include <string_view>
+
 namespace sheerpole::request_json_test {
 namespace {
 
@@ -92,6 +96,48 @@ TEST(RequestJson, RoundsNoiseAwayAndNothingElse) {
   EXPECT_EQ(json_millimetres(Length::millimetres(0.1) + Length::millimetres(0.2)), 0.3);
   EXPECT_EQ(json_millimetres(Length::millimetres(11641.664893)), 11641.664893);
   EXPECT_TRUE(json_millimetres(std::optional<Length>()).is_null());
+}
+
+/// Each member of the thing by the table of its fields has a key of its name, but for those that other keys
+/// say.
+template <class Thing>
+void expect_every_member(const Json& json, const Thing& thing,
+                         const std::set<std::string_view>& said_otherwise) {
+  visit_fields(thing, [&](const auto& field, const auto&) {
+    const std::string name(field.name);
+    EXPECT_TRUE(json.contains(name) || json.contains(name + "_mm") || said_otherwise.count(field.name) == 1)
+        << name << " is not in " << json.dump();
+  });
+}
+
+TEST(RequestJson, HoldsEveryMemberOfEachThing) {
+  SampleRig sample;
+  Stay& stay = sample.rig.stays[sample.add_cap_shroud(Side::port).index()];
+  stay.readings = {Reading{}};
+  sample.rig.spars = {Spar{}};
+  sample.rig.spreaders = {Spreader{}};
+  sample.rig.spreaders[0].root = PointId{0};
+  sample.rig.spreaders[0].tip = PointId{1};
+  sample.rig.records = {Record{}};
+  const Json json = request_json(sample.checked())["rig"];
+  const Rig& rig = sample.rig;
+  expect_every_member(json, rig, {"bounds"});
+  expect_every_member(json["boat"], rig.boat, {});
+  expect_every_member(json["spars"][0], rig.spars[0], {"place"});
+  expect_every_member(json["points"][0], rig.points[0], {"base", "position", "influences"});
+  expect_every_member(json["spreaders"][0], rig.spreaders[0], {"place"});
+  expect_every_member(json["materials"][0], rig.materials[0], {"place"});
+  expect_every_member(json["splices"][0], rig.splices[0], {"place"});
+  expect_every_member(json["parts"][0], rig.parts[0], {"place"});
+  expect_every_member(json["stays"][0], stay, {"base", "place", "stack_place", "trials"});
+  expect_every_member(json["stays"][0]["readings"][0], stay.readings[0], {"place", "shift"});
+  const Json& stack = json["stays"][0]["stack"];
+  expect_every_member(stack[1], stay.stack[1], {"kind", "line_length", "material", "place"});
+  expect_every_member(stack[2], stay.stack[2],
+                      {"kind", "part", "count", "line_length", "set_length", "open", "hole", "passes",
+                       "splice", "spare_bury", "place"});
+  EXPECT_TRUE(stack[2].contains("length"));
+  expect_every_member(json["records"][0], rig.records[0], {"stays", "place"});
 }
 
 } // namespace

@@ -3,6 +3,9 @@
 
 #include <gmock/gmock.h>
 
+#include <algorithm>
+#include <utility>
+
 namespace sheerpole::rig_tables_test {
 namespace {
 
@@ -66,7 +69,8 @@ TEST(RigTables, ShowPieces) {
   SampleRig sample = sloop();
   sample.derived.stays[0].pieces[0].cut.terms[3].provenance.assumptions = {
       "contraction of splice long-bury"};
-  sample.derived.stays[1].pieces[0].missing = {{"insertion depth of stud-6", "measure it", {}}};
+  sample.derived.stays[1].pieces[0].missing = {
+      {SampleRig::saying("insertion depth of stud-6"), SampleRig::saying("measure it"), {}}};
   const Table table = pieces_table(sample.checked());
   EXPECT_THAT(row(table, 0), ElementsAre("cap-shroud.port", "hmpe-9", "9 mm", "11382.0", "12997.6",
                                          "42' 7 11/16\"", "DRAFT"));
@@ -134,6 +138,48 @@ TEST(RigTables, ListEveryNumberWithItsPlace) {
               testing::Contains(ElementsAre("bury of long-bury", "72 d", "72 d", "practice", "", "")));
   EXPECT_THAT(table.rows, testing::Contains(
                               ElementsAre("contraction of long-bury", "8.0 %", "8 %", "measured", "", "")));
+}
+
+TEST(RigTables, ListTheNumbersOfReadingsSpreadersStatesAndRecordsToo) {
+  SampleRig sample = sloop();
+  const auto fact = [](std::string name, std::string text) {
+    return Particular{std::move(name), {{}, SampleRig::known(SourceClass::measured, "", text), {}}, text};
+  };
+  Reading reading;
+  reading.runs = {SampleRig::length(11600.0, SourceClass::measured)};
+  reading.offset = SampleRig::length(35.0, SourceClass::measured);
+  reading.hoist_offset = SampleRig::length(60.0, SourceClass::measured, "tape");
+  reading.particulars = {fact("pull", "100 N")};
+  sample.rig.stays[0].readings = {reading};
+  Spreader spreader;
+  spreader.name = "upper-spreader.port";
+  spreader.particulars = {fact("length", "0.78 m")};
+  sample.rig.spreaders = {spreader};
+  State slack;
+  slack.name = "slack";
+  StatePosition position;
+  position.stay = StayId{0};
+  position.as_set = {StackItem{}};
+  position.as_set[0].part = PartId{3};
+  position.as_set[0].set_length = SampleRig::length(240.0, SourceClass::measured);
+  slack.positions = {position};
+  sample.rig.states = {slack};
+  Record tape;
+  tape.kind = "tape";
+  tape.name = "tape-30";
+  tape.facts = {fact("standard-pull", "50 N")};
+  sample.rig.records = {tape};
+  const Table table = sources_table(sample.checked());
+  for (const auto& [what, value] :
+       {std::pair("reading of cap-shroud.port, hoist offset", "60.0 mm"),
+        std::pair("reading of cap-shroud.port, offset", "35.0 mm"),
+        std::pair("pull of reading of cap-shroud.port", "100 N"),
+        std::pair("length of upper-spreader.port", "0.78 m"),
+        std::pair("setting of lashing-4 in cap-shroud.port as slack", "240.0 mm"),
+        std::pair("standard-pull of tape tape-30", "50 N")})
+    EXPECT_TRUE(std::any_of(table.rows.begin(), table.rows.end(), [&](const auto& cells) {
+      return cells[0] == what && cells[1] == value;
+    })) << what;
 }
 
 } // namespace

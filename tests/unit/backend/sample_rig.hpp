@@ -1,5 +1,6 @@
 #pragma once
 
+#include "calculate/cut/cut_phrase.hpp"
 #include "calculate/derived.hpp"
 #include "results/checked_rig.hpp"
 
@@ -60,12 +61,14 @@ public:
                                 std::string written = "") {
     return {Length::millimetres(mm), known(source_class, std::move(note), std::move(written)), {}};
   }
-  static Term term(std::string name, double mm, std::string how, Provenance provenance) {
-    return {std::move(name), Length::millimetres(mm), std::move(how), std::move(provenance)};
+  static Term term(TermKind kind, double mm, Provenance provenance, TermSubject of = {}, Remark how = {}) {
+    return {kind, Length::millimetres(mm), std::move(provenance), std::move(of), std::move(how)};
   }
-  static LengthSum sum(std::string name, std::vector<Term> terms) {
-    return {.name = std::move(name), .unknown = false, .terms = std::move(terms), .unknown_source = {}};
+  static LengthSum sum(SumKind kind, std::vector<Term> terms) {
+    return {.kind = kind, .unknown = false, .terms = std::move(terms), .unknown_source = {}};
   }
+  /// A remark of these words, for a test of where it is printed.
+  static Remark saying(std::string text) { return {AdjusterPhrase::as_written, {Words{std::move(text)}}}; }
 
   /// Adds one cap shroud with what was calculated for it. `pin_to_pin_mm` is 11642 by the drawing.
   StayId add_cap_shroud(Side side, double pin_to_pin_mm = 11642.0) {
@@ -84,25 +87,29 @@ public:
     derived_stay.stay = id;
     derived_stay.route = LengthRoute::stated;
     derived_stay.pin_to_pin =
-        sum("pin-to-pin",
-            {term("pin-to-pin as stated", pin_to_pin_mm, "", known(SourceClass::drawn, "sail plan 12"))});
-    std::vector<Term> body{term("pin-to-pin", pin_to_pin_mm, "", known(SourceClass::drawn, "sail plan 12")),
-                           term("thimble-9", -16.0, "", known(SourceClass::maker, "sheet 4")),
-                           term("deadeye-9", -38.0, "", known(SourceClass::maker)),
-                           term("lashing-4, gap 160 mm", -160.0, "", known(SourceClass::drawn)),
-                           term("lash-block", -46.0, "", known(SourceClass::measured, "", "1 13/16 in"))};
-    derived_stay.body = sum("body", body);
-    Piece piece = piece_of(id, rope_, sum("body", std::move(body)));
-    for (const std::string end : {"aloft", "below"}) {
-      piece.cut.terms.push_back(
-          term("eye allowance " + end, 108.0, "12 d x 9 mm", known(SourceClass::practice, "", "12 d")));
-      piece.cut.terms.push_back(
-          term("bury " + end, 648.0, "72 d x 9 mm", known(SourceClass::practice, "", "72 d")));
-      piece.cut.terms.push_back(
-          term("contraction " + end, 51.84, "8 % of 648 mm", known(SourceClass::measured, "", "8 %")));
+        sum(SumKind::pin_to_pin,
+            {term(TermKind::pins_as_stated, pin_to_pin_mm, known(SourceClass::drawn, "sail plan 12"))});
+    std::vector<Term> body{
+        term(TermKind::pin_to_pin, pin_to_pin_mm, known(SourceClass::drawn, "sail plan 12")),
+        term(TermKind::part, -16.0, known(SourceClass::maker, "sheet 4"), TakenPart{thimble_}),
+        term(TermKind::part, -38.0, known(SourceClass::maker), TakenPart{deadeye_}),
+        term(TermKind::setting, -160.0, known(SourceClass::drawn), TakenPart{lashing_}),
+        term(TermKind::part, -46.0, known(SourceClass::measured, "", "1 13/16 in"), TakenPart{block_})};
+    derived_stay.body = sum(SumKind::body, body);
+    Piece piece = piece_of(id, rope_, sum(SumKind::body, std::move(body)));
+    const Length rope = Length::millimetres(9.0);
+    for (const WhichEnd end : {WhichEnd::upper, WhichEnd::lower}) {
+      piece.cut.terms.push_back(term(TermKind::eye_allowance, 108.0,
+                                     known(SourceClass::practice, "", "12 d"), end,
+                                     {LengthPhrase::diameters, {Number{12.0}, rope}}));
+      piece.cut.terms.push_back(term(TermKind::bury, 648.0, known(SourceClass::practice, "", "72 d"), end,
+                                     {LengthPhrase::diameters, {Number{72.0}, rope}}));
+      piece.cut.terms.push_back(term(TermKind::contraction, 51.84, known(SourceClass::measured, "", "8 %"),
+                                     end,
+                                     {CutPhrase::share_of, {Share{0.08}, Length::millimetres(648.0)}}));
     }
-    piece.above = {.part = "thimble-9", .title = "", .splice = "long-bury", .note = ""};
-    piece.below = {.part = "deadeye-9", .title = "", .splice = "long-bury", .note = ""};
+    piece.upper = {.part = "thimble-9", .title = "", .splice = "long-bury"};
+    piece.lower = {.part = "deadeye-9", .title = "", .splice = "long-bury"};
     derived_stay.pieces.push_back(std::move(piece));
     TakeUp adjuster;
     adjuster.stay = id;
@@ -123,22 +130,23 @@ public:
     DerivedStay derived_stay;
     derived_stay.stay = id;
     derived_stay.route = LengthRoute::unknown;
-    LengthSum pins = sum("pin-to-pin", {});
+    LengthSum pins = sum(SumKind::pin_to_pin, {});
     pins.unknown = true;
     pins.unknown_source = known(SourceClass::measured, "mark on the messenger: red whipping");
     if (offset_mm != 0.0)
-      pins.terms.push_back(term("hook offset", -offset_mm, "", known(SourceClass::measured)));
-    LengthSum body = sum("body", {});
+      pins.terms.push_back(term(TermKind::hook_offset, -offset_mm, known(SourceClass::measured)));
+    LengthSum body = sum(SumKind::body, {});
     body.unknown = true;
     body.unknown_source = pins.unknown_source;
     if (offset_mm != 0.0)
-      body.terms.push_back(term("pin-to-pin", -offset_mm, "X - offset", known(SourceClass::measured)));
+      body.terms.push_back(
+          term(TermKind::pin_to_pin, -offset_mm, known(SourceClass::measured), {}, saying("X - offset")));
     derived_stay.pin_to_pin = pins;
     derived_stay.body = body;
     Piece piece = piece_of(id, wire_, body);
     piece.cut.unknown = true;
     piece.cut.unknown_source = pins.unknown_source;
-    piece.cut.terms.push_back(term("inserted below", 52.0, "", known(SourceClass::maker)));
+    piece.cut.terms.push_back(term(TermKind::inserted, 52.0, known(SourceClass::maker), WhichEnd::lower));
     derived_stay.pieces.push_back(std::move(piece));
     derived.stays.push_back(std::move(derived_stay));
     return id;
@@ -156,7 +164,7 @@ public:
     rig.materials.push_back({.kind = kind,
                              .name = std::move(name),
                              .title = "",
-                             .construction = std::move(construction),
+                             .construction = read_construction(construction),
                              .grade = std::move(grade),
                              .size = {std::move(size), NamedSize::System::metric, Length::millimetres(mm)},
                              .diameter = length(mm, SourceClass::maker),
@@ -214,7 +222,7 @@ private:
     piece.name = rig[id].name;
     piece.stay = id;
     piece.material = material;
-    piece.cut = sum("cut", {{"body", body.known(), "", known(SourceClass::computed)}});
+    piece.cut = sum(SumKind::cut, {{TermKind::body, body.known(), known(SourceClass::computed)}});
     piece.body = std::move(body);
     return piece;
   }

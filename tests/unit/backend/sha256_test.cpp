@@ -1,4 +1,4 @@
-#include "backend/sha256.hpp"
+#include "backend/process/byte_text.hpp"
 
 #include <gtest/gtest.h>
 

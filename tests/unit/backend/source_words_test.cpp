@@ -1,4 +1,4 @@
-#include "backend/source_words.hpp"
+#include "backend/paper_words.hpp"
 
 #include <gtest/gtest.h>
 

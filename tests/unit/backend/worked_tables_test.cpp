@@ -15,12 +15,15 @@ std::vector<std::string> row(const Table& table, std::size_t number) {
 TEST(WorkedTables, ShowMarksFromBothEnds) {
   SampleRig sample = measured_shroud();
   Piece& piece = sample.derived.stays[0].pieces[0];
-  piece.bench.marks = {
-      {"throat aloft", {false, Length::millimetres(756.0)}, {false, Length::millimetres(12241.68)}}};
+  piece.bench.marks = {{MarkKind::throat_on_tail,
+                        WhichEnd::upper,
+                        {false, Length::millimetres(756.0)},
+                        {false, Length::millimetres(12241.68)}}};
   piece.bench.dry_fit = MarkPlace{true, Length::millimetres(118.0)};
-  piece.bench.not_known = {"throat below"};
+  piece.bench.not_known = {SampleRig::saying("throat below")};
   const Table table = marks_table(sample.checked());
-  EXPECT_THAT(row(table, 0), ElementsAre("cap-shroud.port", "throat aloft", "756.0", "12241.6", ""));
+  EXPECT_THAT(row(table, 0),
+              ElementsAre("cap-shroud.port", "throat aloft, on the tail", "756.0", "12241.6", ""));
   EXPECT_THAT(row(table, 1), ElementsAre("cap-shroud.port", "dry fit", "X + 118.0", "", ""));
   EXPECT_THAT(row(table, 2), ElementsAre("cap-shroud.port", "not known", "", "", "throat below"));
 }
@@ -31,10 +34,10 @@ TEST(WorkedTables, ShowWhatBecameOfAReading) {
   DerivedStay& stay = sample.derived.stays[0];
   stay.route = LengthRoute::reading;
   stay.pin_to_pin.terms = {
-      SampleRig::term("mean of 2 runs", 7594.5, "spread 3 mm",
-                      SampleRig::known(SourceClass::measured, "tape")),
-      SampleRig::term("tape standard", 0.46, "", SampleRig::known(SourceClass::computed)),
-      SampleRig::term("hook offset", -35.0, "", SampleRig::known(SourceClass::measured))};
+      SampleRig::term(TermKind::runs, 7594.5, SampleRig::known(SourceClass::measured, "tape"), Runs{2},
+                      SampleRig::saying("spread 3 mm")),
+      SampleRig::term(TermKind::tape_standard, 0.46, SampleRig::known(SourceClass::computed)),
+      SampleRig::term(TermKind::hook_offset, -35.0, SampleRig::known(SourceClass::measured))};
   const Table table = readings_table(sample.checked());
   EXPECT_THAT(row(table, 0),
               ElementsAre("cap-shroud.port", "mean of 2 runs", "+7594.5", "spread 3 mm", "measured, tape"));
@@ -66,7 +69,7 @@ TEST(WorkedTables, ShowTheTemperature) {
   SampleRig sample = measured_shroud();
   EXPECT_THAT(row(temperature_table(sample.checked()), 0),
               ElementsAre("cap-shroud.port", "-10", "+2.4", "-4.8", "+7.2", "7.2 %", ""));
-  sample.derived.stays[0].thermal = {{}, {"thermal of hmpe-9 is not stated"}};
+  sample.derived.stays[0].thermal = {{}, {SampleRig::saying("thermal of hmpe-9 is not stated")}};
   EXPECT_EQ(row(temperature_table(sample.checked()), 0).back(),
             "not checked: thermal of hmpe-9 is not stated");
 }
@@ -78,7 +81,7 @@ TEST(WorkedTables, ShowTheAccount) {
   const Table zero = account_table(sample.checked());
   EXPECT_THAT(row(zero, 2),
               ElementsAre("cap-shroud.port", "creep in 1 year", "0.0", "", "0.0", "", "by the table"));
-  creep.not_checked = "no creep-rate is stated";
+  creep.not_checked = SampleRig::saying("no creep-rate is stated");
   sample.derived.stays[0].account.left[0].complete = false;
   const Table table = account_table(sample.checked());
   EXPECT_THAT(row(table, 2), ElementsAre("cap-shroud.port", "creep in 1 year", "", "", "", "",

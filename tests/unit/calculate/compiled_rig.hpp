@@ -37,12 +37,13 @@ inline bool found(const Compilation& compilation, std::string_view slug) {
   return false;
 }
 
-/// The amount of the term of this name, mm; the test fails when there is none.
-inline double term_mm(const LengthSum& sum, std::string_view name) {
+/// The amount of the term of this kind, at this end when it is of one, mm; the test fails when there is
+/// none.
+inline double term_mm(const LengthSum& sum, TermKind kind, std::optional<WhichEnd> end = std::nullopt) {
   for (const Term& term : sum.terms)
-    if (term.name == name)
+    if (term.kind == kind && (!end || term.is_of(*end)))
       return term.amount.millimetres();
-  ADD_FAILURE() << "no term " << name << " in " << sum.name;
+  ADD_FAILURE() << "no term of kind " << static_cast<int>(kind);
   return 0.0;
 }
 

@@ -1,4 +1,5 @@
-#include "calculate/joints/ends_that_join.hpp"
+#include "calculate/joints/joint.hpp"
+#include "wording/say.hpp"
 
 #include "calculate/calculate.hpp"
 #include "unit/calculate/rig_builder.hpp"
@@ -49,8 +50,8 @@ std::vector<std::string> never_joined(const std::vector<Part>& parts, const char
   const Derived derived = calculate(builder.rig);
   for (const Joint& joint : derived.stays[0].joints)
     for (const JointCheck& check : joint.checks)
-      if (check.slug == slug && check.result == JointResult::finding)
-        found.push_back(joint.name);
+      if (slug_of(check.finding) == slug && check.result == JointResult::finding)
+        found.push_back(say(builder.rig, joint.name));
   return found;
 }
 

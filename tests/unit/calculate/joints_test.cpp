@@ -1,6 +1,7 @@
 #include "unit/calculate/compiled_rig.hpp"
+#include "wording/say.hpp"
 
-#include <gtest/gtest.h>
+#include <gmock/gmock.h>
 
 #include <map>
 
@@ -41,7 +42,7 @@ std::map<std::string, JointResult> last_joint(const std::string& text) {
   if (!rig.derived)
     return result;
   for (const JointCheck& check : rig.derived->stays[0].joints.back().checks)
-    result[check.slug] = check.result;
+    result[std::string(slug_of(check.finding))] = check.result;
   return result;
 }
 
@@ -116,11 +117,11 @@ TEST(Joints, SizesOfTwoSystemsAreTold) {
                                             "eye (hole: 13.0 mm, thickness: 12 mm, edge: 20 mm)"));
   const JointCheck* loose = nullptr;
   for (const JointCheck& check : rig.derived->stays[0].joints.back().checks)
-    if (check.slug == "pin-loose")
+    if (check.finding == JointFinding::pin_loose)
       loose = &check;
   ASSERT_NE(loose, nullptr);
   EXPECT_EQ(loose->result, JointResult::finding);
-  EXPECT_NE(loose->words.find("that of a pin of 1/2 in"), std::string::npos) << loose->words;
+  EXPECT_THAT(say(*rig.rig, loose->words), testing::HasSubstr("that of a pin of 1/2 in"));
   ASSERT_TRUE(loose->play);
   EXPECT_NEAR(loose->play->millimetres(), 1.0, 1e-9);
 }

@@ -1,4 +1,4 @@
-#include "calculate/joints/split_pin.hpp"
+#include "calculate/joints/joint_comparison.hpp"
 
 #include <gtest/gtest.h>
 

@@ -1,11 +1,10 @@
 #include "diagnostics/catalogue.hpp"
-
-#include "unit/elaborate/understood.hpp"
+#include "diagnostics/diagnostic.hpp"
 
 #include <gmock/gmock.h>
 
 #include <algorithm>
-#include <iterator>
+#include <cctype>
 #include <set>
 
 namespace sheerpole::catalogue_test {
@@ -33,7 +32,7 @@ TEST(Catalogue, HasNoSlugTwice) {
 TEST(Catalogue, HasAWholePageForEachFinding) {
   for (const CatalogueEntry* entry : all_entries()) {
     EXPECT_THAT(std::string(entry->slug), testing::MatchesRegex("[a-z0-9]+(-[a-z0-9]+)*"));
-    for (const std::string_view text : {entry->message, entry->cause, entry->example, entry->mend})
+    for (const std::string_view text : {entry->message, entry->cause, entry->mend})
       EXPECT_FALSE(text.empty()) << entry->slug;
     // Message and why are clauses that a line of output goes on from.
     for (const std::string_view text : {entry->message, entry->why})
@@ -44,27 +43,32 @@ TEST(Catalogue, HasAWholePageForEachFinding) {
     // Only message and why are filled in; a brace elsewhere is one of the language.
     for (const std::string_view text : {entry->cause, entry->mend})
       EXPECT_FALSE(has_placeholder(text)) << entry->slug;
-    EXPECT_EQ(entry->example.back(), '\n') << entry->slug;
+    ASSERT_FALSE(entry->example.parts.empty()) << entry->slug;
   }
 }
 
-TEST(Catalogue, TheExampleOfAPageProvokesItsFindingAlone) {
-  for (const auto table : {file_findings(), name_findings(), value_findings(), structure_findings(),
-                           stack_findings(), path_findings()}) {
-    for (const CatalogueEntry& entry : table) {
-      // Limits take as much as they say; tests/golden/limits goes beyond them.
-      const std::string_view limits[] = {"too-many-files", "rig-too-large", "too-many-declarations",
-                                         "copies-too-large", "value-chain-too-long"};
-      if (std::find(std::begin(limits), std::end(limits), entry.slug) != std::end(limits))
-        continue;
-      std::map<std::string, std::string> files{{"boat.rig", std::string(entry.example)}};
-      if (entry.slug == "use-cycle")
-        files = {{"boat.rig", "language 1\nuse \"cycle.rig\"\n"},
-                 {"cycle.rig", std::string(entry.example)}};
-      const rig_test::Understood rig(files);
-      EXPECT_THAT(rig.slugs(), testing::ElementsAre(std::string(entry.slug))) << entry.slug;
-    }
+TEST(Catalogue, CallsNothingSafe) {
+  for (const CatalogueEntry* entry : all_entries()) {
+    std::string all;
+    for (const std::string_view text : {entry->message, entry->why, entry->cause, entry->mend, entry->says})
+      all += text;
+    std::transform(all.begin(), all.end(), all.begin(), [](unsigned char c) { return std::tolower(c); });
+    for (const char* word : {"safe", "approved", "certified"})
+      EXPECT_EQ(all.find(word), std::string::npos) << entry->slug << ": " << word;
   }
+}
+
+TEST(Catalogue, KeepsTheSubjectsInTheOrderOfThePhases) {
+  for (const FindingTable& table : finding_tables())
+    EXPECT_FALSE(table.entries.empty()) << table.subject;
+  EXPECT_EQ(finding_tables().front().subject, "The file itself");
+  EXPECT_EQ(finding_tables().back().subject, "Programs outside that make papers");
+}
+
+TEST(Catalogue, IsFilledIn) {
+  EXPECT_EQ(diagnose("file-not-found", {{"file", "a.rig"}}).build().message, "there is no file a.rig");
+  EXPECT_EQ(diagnose("file-not-utf8", {{"file", "a.rig"}, {"line", "7"}}).build().message,
+            "the file a.rig is not UTF-8 text; the first wrong byte is in line 7");
 }
 
 } // namespace

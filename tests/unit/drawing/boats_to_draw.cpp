@@ -53,7 +53,7 @@ void RigBuilder::material(const std::string& name, LineMaterial::Kind kind, cons
   LineMaterial material;
   material.kind = kind;
   material.name = name;
-  material.construction = construction;
+  material.construction = read_construction(construction);
   material.size = {size, NamedSize::System::metric, Length::millimetres(millimetres)};
   material.diameter = stated(millimetres);
   rig_.materials.push_back(material);

@@ -1,8 +1,6 @@
 #include "backend/drawing/label_column.hpp"
 
-#include "backend/drawing/join_without_crossing.hpp"
-#include "backend/drawing/label_box.hpp"
-#include "backend/drawing/spread_apart.hpp"
+#include "backend/drawing/label_text.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>

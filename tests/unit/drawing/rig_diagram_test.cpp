@@ -1,6 +1,6 @@
 #include "backend/diagram/rig_diagram.hpp"
 
-#include "backend/drawing/label_box.hpp"
+#include "backend/drawing/label_text.hpp"
 #include "backend/drawing/svg_writer.hpp"
 #include "plugins/diagram/diagram.hpp"
 #include "unit/drawing/boats_to_draw.hpp"

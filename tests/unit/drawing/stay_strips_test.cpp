@@ -2,7 +2,7 @@
 
 #include "backend/diagram/strips/strip_content.hpp"
 #include "backend/diagram/symbols/part_symbol.hpp"
-#include "backend/drawing/label_box.hpp"
+#include "backend/drawing/label_text.hpp"
 #include "backend/drawing/svg_writer.hpp"
 #include "unit/drawing/boats_to_draw.hpp"
 #include "unit/drawing/svg_reader.hpp"

@@ -1,6 +1,5 @@
 #include "backend/drawing/svg_writer.hpp"
 
-#include "backend/drawing/element_id.hpp"
 #include "unit/drawing/svg_reader.hpp"
 
 #include <gmock/gmock.h>

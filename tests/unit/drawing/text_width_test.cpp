@@ -1,7 +1,4 @@
-#include "backend/drawing/text_width.hpp"
-
-#include "backend/drawing/label_box.hpp"
-#include "backend/drawing/wrap_label.hpp"
+#include "backend/drawing/label_text.hpp"
 
 #include <gtest/gtest.h>
 

@@ -1,8 +1,7 @@
 #include "driver/built_in_backends.hpp"
 #include "driver/outside/plugin_main.hpp"
 
-#include "backend/process/reply.hpp"
-#include "backend/process/request.hpp"
+#include "backend/process/protocol.hpp"
 #include "driver/compile.hpp"
 #include "kinds/kind_row.hpp"
 #include "plugins/echo/echo.hpp"

@@ -147,31 +147,47 @@ TEST(PrintRig, ShowsEveryNumberAsWrittenAndAsUnderstood) {
   EXPECT_EQ(print_rig(rig.rig),
             R"(boat: Tern
   beam: 10' 6" (written 10' 6"; drawn)
-point tang-pin.port "Tang": (0.000 mm, -100.000 mm, 10000.000 mm) (written (0, 0.1, 10) m; drawn, sail plan)
+point tang-pin.port "Tang"
+  base: tang-pin
+  side: port
+  position: (0.000 mm, -100.000 mm, 10000.000 mm)
+  provenance: (written (0, 0.1, 10) m; drawn, sail plan)
   twin: tang-pin.starboard
-point tang-pin.starboard "Tang": (0.000 mm, 100.000 mm, 10000.000 mm) (written (0, 0.1, 10) m; drawn, sail plan)
+point tang-pin.starboard "Tang"
+  base: tang-pin
+  side: starboard
+  position: (0.000 mm, 100.000 mm, 10000.000 mm)
+  provenance: (written (0, 0.1, 10) m; drawn, sail plan)
   twin: tang-pin.port
 rope cord
+  kind: rope
   construction: 12-strand
   size: 9 mm
   diameter: 9.000 mm (written 9 mm; computed, from the size 9 mm)
   break-load: 92.000 kN (written 92 kN; maker)
 turnbuckle bottle-12
+  kind: turnbuckle
+  role: adjuster
   shortest: 265.000 mm +- 1.000 mm (written 265 mm ± 1 mm; measured)
   longest: 395.000 mm (written 395 mm; assumed; assumes longest of bottle-12)
-  screw: pair M12, diameter 12.000 mm, pitch 1.750 mm (written M12; standard, ISO 261)
+  thread: M12 (written M12; standard, ISO 261)
+    thread: M12, diameter 12.000 mm, pitch 1.750 mm
+    screw: yes
+    provenance: (written M12; standard, ISO 261)
   upper: jaw
     gap: 12.700 mm (written 1/2 in; no source given)
     pin: 12.000 mm (written 12 mm; no source given)
 stay forestay
-  side: centre
+  base: forestay
+  sides: centre
   line: cord
   pin-to-pin: 9000.000 mm (written 9 m; measured, tape)
-  stack: from aloft to deck
-    line
-    bottle-12
-      set: 330.000 mm +- 0.500 mm (written 50 % open; computed, from the range of bottle-12; assumes longest of bottle-12)
-      open: 0.5 (written 50 %; no source given)
+  stack: line
+  stack: bottle-12
+    length: 330.000 mm +- 0.500 mm (written 50 % open; computed, from the range of bottle-12; assumes longest of bottle-12)
+    open: 0.5 (written 50 %; no source given)
+bound of shortest of bottle-12
+  bound: 0.001
 )");
 }
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "backend/drawing/label_box.hpp"
+#include "backend/drawing/label_text.hpp"
 #include "backend/page/paper.hpp"
 
 #include <gtest/gtest.h>

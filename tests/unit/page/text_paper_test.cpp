@@ -1,6 +1,6 @@
-#include "backend/page/text_paper.hpp"
+#include "backend/page/paper_files.hpp"
 
-#include "backend/drawing/text_width.hpp"
+#include "backend/drawing/label_text.hpp"
 #include "backend/text_page.hpp"
 #include "driver/built_in_backends.hpp"
 #include "unit/calculate/compiled_rig.hpp"

@@ -1,9 +1,8 @@
 #include "plugins/bench-card/bench_card.hpp"
 
 #include "backend/card/card_piece.hpp"
+#include "backend/json/json.hpp"
 #include "driver/compile.hpp"
-#include "plugins/bench-card/card_page.hpp"
-#include "plugins/bench-card/card_steps.hpp"
 #include "plugins/cut-list/cut_list.hpp"
 #include "source/file_reader.hpp"
 #include "unit/calculate/compiled_rig.hpp"
@@ -59,10 +58,10 @@ TEST_P(BenchCards, MarksAreThoseOfTheJsonToTheMillimetreAndAddUp) {
     ASSERT_EQ(marks.size(), card.marks.size()) << card.piece->name;
     for (std::size_t i = 0; i < card.marks.size(); ++i) {
       const CardMark& mark = card.marks[i];
-      EXPECT_EQ(mark.from_aloft.parts + mark.from_below.parts, card.cut.parts)
+      EXPECT_EQ(mark.from_upper.parts + mark.from_lower.parts, card.cut.parts)
           << card.piece->name << ", " << mark.name;
-      EXPECT_EQ(mark.from_aloft.unknown, marks[i]["from_aloft"]["unknown"].get<bool>());
-      EXPECT_LE(std::abs(static_cast<double>(mark.from_aloft.parts) / 10.0 -
+      EXPECT_EQ(mark.from_upper.unknown, marks[i]["from_aloft"]["unknown"].get<bool>());
+      EXPECT_LE(std::abs(static_cast<double>(mark.from_upper.parts) / 10.0 -
                          marks[i]["from_aloft"]["known_mm"].get<double>()),
                 1.0)
           << card.piece->name << ", " << mark.name;
@@ -101,8 +100,8 @@ TEST_P(BenchCards, InEveryUnitTheMarksAndTheSumByHandAddUpAsPrinted) {
     for (const CardPiece& card : card_pieces(*compilation.checked)) {
       EXPECT_THAT(unit_words(card.unit), HasSubstr(shop.words));
       for (const CardMark& mark : card.marks) {
-        EXPECT_EQ(mark.from_aloft.parts % card.unit.step, 0) << card.piece->name;
-        EXPECT_EQ(mark.from_aloft.parts + mark.from_below.parts, card.cut.parts) << card.piece->name;
+        EXPECT_EQ(mark.from_upper.parts % card.unit.step, 0) << card.piece->name;
+        EXPECT_EQ(mark.from_upper.parts + mark.from_lower.parts, card.cut.parts) << card.piece->name;
       }
       EXPECT_EQ(card.body.parts + card.ends.parts + card.behaves.parts, card.cut.parts);
       // Rounded once: never further off than half a step.

@@ -1,5 +1,4 @@
-#include "plugins/calendar/due_day.hpp"
-#include "plugins/calendar/ical_line.hpp"
+#include "plugins/calendar/calendar.hpp"
 
 #include "driver/compile.hpp"
 #include "source/file_reader.hpp"

@@ -1,4 +1,5 @@
 #include "plugins/checks/checks.hpp"
+#include "rules/check_table.hpp"
 #include "unit/backend/sample_rig.hpp"
 
 #include <gmock/gmock.h>
@@ -17,7 +18,7 @@ TEST(ChecksBackEnd, WritesEveryResultAndTheirTotals) {
       {"no-toggle-below", "forestay", CheckOutcome::waived, "forestay has no toggle"},
   };
   const auto checked = CheckedRig::make(std::make_shared<SourceSet>(sample.sources), sample.rig,
-                                        sample.derived, sample.findings, results);
+                                        sample.derived, sample.findings, results, limit_uses());
   ASSERT_TRUE(checked);
   const OutputBundle bundle = Checks().generate({*checked});
   ASSERT_EQ(bundle.files.size(), 4u);

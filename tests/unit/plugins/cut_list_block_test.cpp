@@ -1,4 +1,4 @@
-#include "plugins/cut-list/cut_list_block.hpp"
+#include "plugins/cut-list/cut_list.hpp"
 #include "unit/backend/sample_rig.hpp"
 
 #include <gtest/gtest.h>
@@ -43,10 +43,11 @@ TEST(CutListBlock, DoesNotJoinWithoutAToleranceOrOtherLineOrEnds) {
   sample.derived.stays[1].pieces[0].material = MaterialId{1};
   EXPECT_EQ(blocks(sample), 2u);
   sample = pair(0.0, 1.0);
-  sample.derived.stays[1].pieces[0].below.splice = "short-bury";
+  sample.derived.stays[1].pieces[0].lower.splice = "short-bury";
   EXPECT_EQ(blocks(sample), 2u);
   sample = pair(0.0, 1.0);
-  sample.derived.stays[1].pieces[0].missing.push_back({"wrap", "measure it", {}});
+  sample.derived.stays[1].pieces[0].missing.push_back(
+      {SampleRig::saying("wrap"), SampleRig::saying("measure it"), {}});
   EXPECT_EQ(blocks(sample), 2u);
 }
 

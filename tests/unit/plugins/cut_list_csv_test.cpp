@@ -66,7 +66,7 @@ TEST(CutListCsv, MarksTheUnknown) {
 TEST(CutListCsv, SaysWhichTotalLacksSomething) {
   SampleRig sample;
   const StayId port = sample.add_cap_shroud(Side::port);
-  sample.piece(port).missing = {{"contraction", "measure", {}}};
+  sample.piece(port).missing = {{SampleRig::saying("contraction"), SampleRig::saying("measure"), {}}};
   const Records records = records_of(sample);
   EXPECT_EQ(records.at(7).at(8), "yes");
   EXPECT_EQ(records.at(14).at(8), "no");
@@ -77,11 +77,13 @@ TEST(CutListCsv, HoldsMarksRangeAndWhatIsLeftOut) {
   SampleRig sample;
   const StayId port = sample.add_cap_shroud(Side::port);
   Piece& piece = sample.piece(port);
-  piece.bench.marks = {
-      {"throat aloft", {false, Length::millimetres(756.0)}, {false, Length::millimetres(12241.68)}}};
+  piece.bench.marks = {{MarkKind::throat_on_tail,
+                        WhichEnd::upper,
+                        {false, Length::millimetres(756.0)},
+                        {false, Length::millimetres(12241.68)}}};
   piece.bench.dry_fit = MarkPlace{false, Length::millimetres(11500.0)};
-  piece.bench.not_known = {"throat below: the seat is not stated"};
-  piece.not_counted = {"stretch: dock-tension is not stated"};
+  piece.bench.not_known = {SampleRig::saying("throat below: the seat is not stated")};
+  piece.not_counted = {SampleRig::saying("stretch: dock-tension is not stated")};
   Uncertainty known;
   known.expanded = Length::millimetres(7.3);
   known.worst_low = Length::millimetres(-13.34);
@@ -93,8 +95,8 @@ TEST(CutListCsv, HoldsMarksRangeAndWhatIsLeftOut) {
               ElementsAre("cap-shroud.port", "1", "hmpe-9", "9 mm", "cut", "", "12997.6", "no", "yes", "",
                           "", "", "", "", "no", "", "", "7.3", "-13.3", "13.2"));
   EXPECT_THAT(records.at(15),
-              ElementsAre("cap-shroud.port", "1", "hmpe-9", "9 mm", "mark", "throat aloft", "756.0", "no",
-                          "yes", "", "", "", "", "", "no", "12241.6", "no", "", "", ""));
+              ElementsAre("cap-shroud.port", "1", "hmpe-9", "9 mm", "mark", "throat aloft, on the tail",
+                          "756.0", "no", "yes", "", "", "", "", "", "no", "12241.6", "no", "", "", ""));
   EXPECT_EQ(records.at(16).at(4), "dry-fit");
   EXPECT_EQ(records.at(16).at(6), "11500.0");
   EXPECT_EQ(records.at(17).at(4), "not-marked");

@@ -1,3 +1,4 @@
+#include "backend/json/json.hpp"
 #include "plugins/cut-list/cut_list.hpp"
 #include "unit/backend/sample_rig.hpp"
 
@@ -56,7 +57,8 @@ TEST(CutListJson, GivesNoLengthForTheUnknownOrTheIncomplete) {
   SampleRig sample;
   sample.add_unknown_stay(20.0);
   const StayId port = sample.add_cap_shroud(Side::port);
-  sample.piece(port).missing = {{"contraction of splice long-bury", "make a test splice", {}}};
+  sample.piece(port).missing = {
+      {SampleRig::saying("contraction of splice long-bury"), SampleRig::saying("make a test splice"), {}}};
   const Json json = json_of(sample);
   EXPECT_TRUE(json["pieces"][0]["cut"]["length_mm"].is_null());
   EXPECT_TRUE(json["pieces"][0]["cut"]["plus_x"].get<bool>());

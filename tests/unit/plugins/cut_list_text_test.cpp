@@ -191,7 +191,8 @@ TEST(CutListText, ShowsTheUnknownAsXPlusSomething) {
 TEST(CutListText, GivesNoCutForAnIncompletePiece) {
   SampleRig sample;
   const StayId port = sample.add_cap_shroud(Side::port);
-  sample.piece(port).missing = {{"contraction of splice long-bury", "make a test splice", {}}};
+  sample.piece(port).missing = {
+      {SampleRig::saying("contraction of splice long-bury"), SampleRig::saying("make a test splice"), {}}};
   const std::string text = text_of(sample);
   EXPECT_THAT(
       text,
@@ -310,12 +311,10 @@ TEST(CutListText, AddsTheCutUpInThreeNumbersAndSaysHowWellItIsKnown) {
   SampleRig sample;
   const StayId port = sample.add_cap_shroud(Side::port);
   Piece& piece = sample.piece(port);
-  Term stretch =
-      SampleRig::term("stretch from bench to dock", -6.6, "", SampleRig::known(SourceClass::computed));
-  stretch.of_standing_part = true;
-  piece.cut.terms.push_back(stretch);
+  piece.cut.terms.push_back(
+      SampleRig::term(TermKind::stretch, -6.6, SampleRig::known(SourceClass::computed)));
   piece.bench.dry_fit = MarkPlace{false, Length::millimetres(11479.08)};
-  piece.not_counted = {"creep", "bedding"};
+  piece.not_counted = {SampleRig::saying("creep"), SampleRig::saying("bedding")};
   Uncertainty known;
   known.expanded = Length::millimetres(7.3);
   known.drawn_low = Length::millimetres(-6.8);

@@ -1,3 +1,4 @@
+#include "backend/json/json.hpp"
 #include "plugins/echo/echo.hpp"
 #include "unit/backend/sample_rig.hpp"
 

@@ -1,11 +1,11 @@
 #include "plugins/emergency-splice-card/emergency_splice_card.hpp"
 
 #include "driver/compile.hpp"
-#include "plugins/emergency-splice-card/spare_page.hpp"
-#include "plugins/emergency-splice-card/spare_steps.hpp"
+#include "plugins/emergency-splice-card/spare_line.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/page/page_boxes.hpp"
 #include "unit/plugins/example_boat.hpp"
+#include "wording/length_words.hpp"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -59,15 +59,15 @@ TEST_P(SpareCards, MarkTheSecondEndWhereTheBenchCardDoes) {
     const CardPiece& card = spare.longest;
     Length aloft;
     for (const Term& term : card.piece->cut.terms)
-      if (!term.of_standing_part && term.name.ends_with(" aloft"))
+      if (term.is_of(WhichEnd::upper))
         aloft += term.amount;
     for (std::size_t i = 0; i < spare.second.size(); ++i) {
       const BenchMark& mark =
           card.piece->bench.marks[card.piece->bench.marks.size() - spare.second.size() + i];
-      ASSERT_EQ(mark.name, spare.second[i].name);
+      ASSERT_EQ(mark_name(mark), spare.second[i].name);
       const double by_x = (aloft + card.piece->body.known()).millimetres() +
                           static_cast<double>(spare.second[i].from_bearing.parts) / 10.0;
-      EXPECT_NEAR(by_x, mark.from_aloft.known.millimetres(), 0.5 + 1e-6) << card.piece->name;
+      EXPECT_NEAR(by_x, mark.from_upper.known.millimetres(), 0.5 + 1e-6) << card.piece->name;
     }
   }
 }

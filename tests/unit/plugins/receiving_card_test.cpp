@@ -2,7 +2,6 @@
 
 #include "calculate/facts.hpp"
 #include "driver/compile.hpp"
-#include "plugins/receiving-card/goods_pages.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/page/page_boxes.hpp"
 #include "unit/plugins/example_boat.hpp"

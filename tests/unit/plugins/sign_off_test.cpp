@@ -1,4 +1,4 @@
-#include "plugins/sign-off/sign_off_pages.hpp"
+#include "plugins/sign-off/sign_off.hpp"
 
 #include "driver/compile.hpp"
 #include "source/file_reader.hpp"

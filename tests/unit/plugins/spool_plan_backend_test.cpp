@@ -104,7 +104,7 @@ TEST(SpoolPlanBackEnd, NewStockIsReadInPlaceOfTheOld) {
   const LineOrder& line = plan.lines[0].order;
   ASSERT_EQ(line.stocks.size(), 1U);
   EXPECT_EQ(line.stocks[0].name, "drum");
-  EXPECT_EQ(line.stocks[0].sort, "spool");
+  EXPECT_EQ(line.stocks[0].sort, StockForm::spool);
   EXPECT_EQ(line.stocks[0].length_mm, 6997);
   EXPECT_EQ(line.stocks[0].kept_back_mm, 700);
   EXPECT_EQ(line.stocks[0].batch, "lot \"7\", red");

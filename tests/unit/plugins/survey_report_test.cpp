@@ -1,10 +1,8 @@
 #include "plugins/survey-report/survey_report.hpp"
 
-#include "backend/sha256.hpp"
+#include "backend/process/byte_text.hpp"
 #include "diagnostics/catalogue.hpp"
 #include "driver/compile.hpp"
-#include "plugins/survey-report/finding_class.hpp"
-#include "plugins/survey-report/report_document.hpp"
 #include "source/file_reader.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/page/page_boxes.hpp"

@@ -44,7 +44,7 @@ TEST(TakeUpSheet, SaysWhatIsNotCheckedAndWhatIsSpent) {
   Account& account = sample.derived.stays[0].account;
   account.entries[0].tightens = Length::millimetres(90.0);
   account.entries[3].tightens = {};
-  account.entries[3].not_checked = "none of its points stands on a spar";
+  account.entries[3].not_checked = SampleRig::saying("none of its points stands on a spar");
   account.left[0].complete = false;
   const std::string text = text_of(sample);
   EXPECT_THAT(text,

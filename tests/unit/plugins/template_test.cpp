@@ -21,5 +21,14 @@ TEST(TemplateBackEnd, OneLineForEachPiece) {
                                    "cap-shroud.port  hmpe-9  12997.7\n");
 }
 
+// What is to be added to a length that nobody has measured yet keeps its sign: 52 mm go in, 314 mm are
+// hardware.
+TEST(TemplateBackEnd, LessThanAnUnknownLengthIsSubtracted) {
+  SampleRig sample;
+  sample.add_unknown_stay(314.0);
+  const OutputBundle bundle = Template().generate({sample.checked()});
+  EXPECT_NE(bundle.files.at(0).bytes.find("  X - 262.0\n"), std::string::npos) << bundle.files[0].bytes;
+}
+
 } // namespace
 } // namespace sheerpole::template_test

@@ -32,7 +32,8 @@ TEST(CheckedRig, NamesMissingInputsOncePerPiece) {
   SampleRig sample;
   const StayId port = sample.add_cap_shroud(Side::port);
   const StayId starboard = sample.add_cap_shroud(Side::starboard);
-  const MissingInput missing{"contraction of splice long-bury", "make a test splice", {}};
+  const MissingInput missing{
+      SampleRig::saying("contraction of splice long-bury"), SampleRig::saying("make a test splice"), {}};
   sample.piece(port).missing = {missing, missing};
   sample.piece(starboard).missing = {missing};
   const CheckedRig checked = sample.checked();

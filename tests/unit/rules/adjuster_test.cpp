@@ -29,7 +29,7 @@ Rig set_to(Length setting, Part part = bottle(), std::string written = "") {
 }
 
 TEST(AdjusterOutOfRange, NamesStayPartAmountAndProposesTheNearestEnd) {
-  const auto found = found_by(check_adjuster_out_of_range, set_to(mm(495), bottle(), "495 mm"));
+  const auto found = found_by("adjuster-out-of-range", set_to(mm(495), bottle(), "495 mm"));
   ASSERT_EQ(found.size(), 1u) << "both sides are alike: said once";
   EXPECT_EQ(found[0].slug, "adjuster-out-of-range");
   EXPECT_EQ(found[0].severity, Severity::error);
@@ -45,7 +45,7 @@ TEST(AdjusterOutOfRange, NamesStayPartAmountAndProposesTheNearestEnd) {
 }
 
 TEST(AdjusterOutOfRange, BelowTheShortest) {
-  const auto found = found_by(check_adjuster_out_of_range, set_to(mm(300), bottle(), "300 mm"));
+  const auto found = found_by("adjuster-out-of-range", set_to(mm(300), bottle(), "300 mm"));
   ASSERT_EQ(found.size(), 1u);
   EXPECT_EQ(found[0].message,
             "cap-shroud: turnbuckle-58 is set to 300 mm, 20 mm shorter than its shortest of 320 mm");
@@ -56,11 +56,11 @@ TEST(AdjusterOutOfRange, ProposesTheEndAsItsMakerWroteIt) {
   Part inch = bottle();
   inch.longest = sourced(inches(18.5));
   inch.longest->provenance.written = "18 1/2 in";
-  const auto found = found_by(check_adjuster_out_of_range, set_to(inches(19), inch, "19 in"));
+  const auto found = found_by("adjuster-out-of-range", set_to(inches(19), inch, "19 in"));
   ASSERT_EQ(found.size(), 1u);
   EXPECT_EQ(found[0].edit->replacement, "18 1/2 in");
   inch.longest->provenance.written = "base-length + 40 mm";
-  EXPECT_EQ(found_by(check_adjuster_out_of_range, set_to(inches(19), inch, "19 in"))[0].edit->replacement,
+  EXPECT_EQ(found_by("adjuster-out-of-range", set_to(inches(19), inch, "19 in"))[0].edit->replacement,
             "469.9 mm");
 }
 
@@ -68,19 +68,19 @@ TEST(AdjusterOutOfRange, ProposesNothingForAShareOrAnExpression) {
   Rig rig = set_to(mm(495), bottle(), "495 mm");
   for (Stay& stay : rig.stays)
     stay.stack[1].open = sourced(1.2);
-  EXPECT_FALSE(found_by(check_adjuster_out_of_range, rig).at(0).edit);
-  EXPECT_FALSE(found_by(check_adjuster_out_of_range, set_to(mm(495))).at(0).edit);
+  EXPECT_FALSE(found_by("adjuster-out-of-range", rig).at(0).edit);
+  EXPECT_FALSE(found_by("adjuster-out-of-range", set_to(mm(495))).at(0).edit);
 }
 
 TEST(AdjusterOutOfRange, BothEndsOfTheRangeAreInside) {
-  EXPECT_TRUE(found_by(check_adjuster_out_of_range, set_to(mm(470))).empty());
-  EXPECT_TRUE(found_by(check_adjuster_out_of_range, set_to(mm(320))).empty());
+  EXPECT_TRUE(found_by("adjuster-out-of-range", set_to(mm(470))).empty());
+  EXPECT_TRUE(found_by("adjuster-out-of-range", set_to(mm(320))).empty());
 }
 
 TEST(AdjusterOutOfRange, SidesThatDifferAreNamed) {
   Rig rig = set_to(mm(400));
   rig.stays[1].stack[1].set_length->value = mm(480);
-  const auto found = found_by(check_adjuster_out_of_range, rig);
+  const auto found = found_by("adjuster-out-of-range", rig);
   ASSERT_EQ(found.size(), 1u);
   EXPECT_EQ(found[0].subject, "cap-shroud.starboard");
 }
@@ -89,7 +89,7 @@ TEST(AdjusterOutOfRange, SidesThatDifferAreNamed) {
 TEST(ThreadEngagementLow, WarnsBelowOneDiameter) {
   Part part = bottle();
   part.engaged_at_longest = sourced(mm(12), from(SourceClass::maker, 70));
-  const auto found = found_by(check_thread_engagement_low, set_to(mm(468), part));
+  const auto found = found_by("thread-engagement-low", set_to(mm(468), part));
   ASSERT_EQ(found.size(), 1u);
   EXPECT_EQ(found[0].severity, Severity::warning);
   EXPECT_EQ(found[0].message,
@@ -97,46 +97,46 @@ TEST(ThreadEngagementLow, WarnsBelowOneDiameter) {
             "diameter of its 5/8-18 UNF thread (15.88 mm)");
   EXPECT_EQ(found[0].others.at(0).span, at(70));
   // 12 + 8 / 2 = 16
-  EXPECT_TRUE(found_by(check_thread_engagement_low, set_to(mm(462), part)).empty());
+  EXPECT_TRUE(found_by("thread-engagement-low", set_to(mm(462), part)).empty());
 }
 
 TEST(ThreadEngagementLow, LeavesASettingBeyondTheRangeToTheOtherFinding) {
   Part part = bottle();
   part.engaged_at_longest = sourced(mm(12));
-  EXPECT_TRUE(found_by(check_thread_engagement_low, set_to(mm(480), part)).empty());
+  EXPECT_TRUE(found_by("thread-engagement-low", set_to(mm(480), part)).empty());
 }
 
 TEST(ThreadEngagementLow, IsNotCheckedWithoutTheNumber) {
-  EXPECT_TRUE(found_by(check_thread_engagement_low, set_to(mm(468))).empty());
+  EXPECT_TRUE(found_by("thread-engagement-low", set_to(mm(468))).empty());
 }
 
 // Range 150 mm, a tenth of it 15 mm.
 TEST(AdjusterNearEnd, WarnsWithinATenthOfTheRange) {
-  const auto closed = found_by(check_adjuster_near_end, set_to(mm(330)));
+  const auto closed = found_by("adjuster-near-end", set_to(mm(330)));
   ASSERT_EQ(closed.size(), 1u);
   EXPECT_EQ(closed[0].severity, Severity::warning);
   EXPECT_EQ(closed[0].message,
             "cap-shroud: turnbuckle-58 has 10 mm left to tighten of a range of 150 mm; less than 10 %");
   EXPECT_EQ(closed[0].primary->text, "10 mm to tighten, 140 mm to slacken");
-  const auto opened = found_by(check_adjuster_near_end, set_to(mm(460)));
+  const auto opened = found_by("adjuster-near-end", set_to(mm(460)));
   ASSERT_EQ(opened.size(), 1u);
   EXPECT_NE(opened[0].message.find("10 mm left to slacken"), std::string::npos);
-  EXPECT_TRUE(found_by(check_adjuster_near_end, set_to(mm(335))).empty());
-  EXPECT_TRUE(found_by(check_adjuster_near_end, set_to(mm(455))).empty());
+  EXPECT_TRUE(found_by("adjuster-near-end", set_to(mm(335))).empty());
+  EXPECT_TRUE(found_by("adjuster-near-end", set_to(mm(455))).empty());
 }
 
 TEST(AdjusterNearEnd, LeavesALowThreadToTheOtherFinding) {
   Part part = bottle();
   part.engaged_at_longest = sourced(mm(12));
-  EXPECT_TRUE(found_by(check_adjuster_near_end, set_to(mm(468), part)).empty());
+  EXPECT_TRUE(found_by("adjuster-near-end", set_to(mm(468), part)).empty());
   part.engaged_at_longest = sourced(mm(20));
-  EXPECT_EQ(found_by(check_adjuster_near_end, set_to(mm(468), part)).size(), 1u);
+  EXPECT_EQ(found_by("adjuster-near-end", set_to(mm(468), part)).size(), 1u);
 }
 
 TEST(AdjusterNearEnd, LeavesLeversAndSettingsBeyondTheRangeAlone) {
-  EXPECT_TRUE(found_by(check_adjuster_near_end, set_to(mm(480))).empty());
+  EXPECT_TRUE(found_by("adjuster-near-end", set_to(mm(480))).empty());
   EXPECT_TRUE(
-      found_by(check_adjuster_near_end, set_to(mm(300), adjuster("lever", "quick-lever", mm(300), mm(410))))
+      found_by("adjuster-near-end", set_to(mm(300), adjuster("lever", "quick-lever", mm(300), mm(410))))
           .empty());
 }
 

@@ -34,7 +34,7 @@ Splice complete() {
 TEST(CutIsDraft, SaysOnceAPieceWhatIsMissingAndHowToMendIt) {
   Splice splice;
   splice.bury = diameters(72);
-  const auto found = found_by(check_cut_is_draft, rig_with(splice));
+  const auto found = found_by("cut-is-draft", rig_with(splice));
   ASSERT_EQ(found.size(), 2u);
   EXPECT_EQ(found[0].severity, Severity::note);
   EXPECT_EQ(found[0].subject, "lower-shroud");
@@ -45,7 +45,7 @@ TEST(CutIsDraft, SaysOnceAPieceWhatIsMissingAndHowToMendIt) {
   EXPECT_EQ(found[0].others[0].text,
             "make a test splice on this rope, measure how much shorter it got and state contraction");
   EXPECT_EQ(found[1].subject, "backstay");
-  EXPECT_TRUE(found_by(check_cut_is_draft, rig_with(complete())).empty());
+  EXPECT_TRUE(found_by("cut-is-draft", rig_with(complete())).empty());
 }
 
 TEST(CutIsDraft, NamesThePieceOfSeveral) {
@@ -57,7 +57,7 @@ TEST(CutIsDraft, NamesThePieceOfSeveral) {
   const PartId edge = builder.add(eye);
   builder.add(stay("backstay-upper", mm(12969), builder.add(wire("wire", mm(9.525))),
                    {line(mm(455)), item(middle), line(), item(edge)}));
-  const auto found = found_by(check_cut_is_draft, builder.rig);
+  const auto found = found_by("cut-is-draft", builder.rig);
   ASSERT_EQ(found.size(), 1u);
   EXPECT_EQ(found[0].message,
             "the cut length of backstay-upper 2 of 2 is a DRAFT: insertion depth of marine-eye not stated");
@@ -66,7 +66,7 @@ TEST(CutIsDraft, NamesThePieceOfSeveral) {
 TEST(AssumedInput, SaysOnceAValueWhichPiecesItReaches) {
   Splice splice = complete();
   splice.contraction = sourced(0.08, assumed("long-bury.contraction", 310));
-  const auto found = found_by(check_assumed_input, rig_with(splice));
+  const auto found = found_by("assumed-input", rig_with(splice));
   ASSERT_EQ(found.size(), 1u);
   EXPECT_EQ(found[0].severity, Severity::note);
   EXPECT_EQ(found[0].subject, "long-bury.contraction");
@@ -87,7 +87,7 @@ TEST(AssumedInput, FollowsAPointThroughTheBodyToOneSide) {
   rig.points = {tang, plate};
   rig.stays[0].stated_pin_to_pin.reset();
   rig.stays[0].path = path({PointId{0}, PointId{1}});
-  const auto found = found_by(check_assumed_input, rig);
+  const auto found = found_by("assumed-input", rig);
   ASSERT_EQ(found.size(), 1u);
   EXPECT_EQ(found[0].message, "plate.port is assumed, and the cut of lower-shroud.port rests on it");
   EXPECT_EQ(found[0].primary->span, at(77));
@@ -96,10 +96,31 @@ TEST(AssumedInput, FollowsAPointThroughTheBodyToOneSide) {
 TEST(AssumedInput, AValueThatRestsOnAnAssumptionMadeElsewhereStandsInForItsPlace) {
   LineMaterial material = rope("hmpe-9", mm(9));
   material.diameter.provenance = {SourceClass::computed, "", "", at(88), {"worn-diameter"}};
-  const auto found = found_by(check_assumed_input, rig_with(complete(), material));
+  const auto found = found_by("assumed-input", rig_with(complete(), material));
   ASSERT_EQ(found.size(), 1u);
   EXPECT_EQ(found[0].subject, "worn-diameter");
   EXPECT_EQ(found[0].primary->span, at(88));
+}
+
+TEST(AssumedInput, PointsAtTheAssumedValueItselfWhereverInTheModelItStands) {
+  Rig rig = rig_with(complete());
+  Spar mast;
+  mast.name = "mast";
+  mast.provenance = assumed("heel of mast", 500);
+  rig.spars = {mast};
+  Point tang, plate;
+  tang.base = tang.name = "tang";
+  tang.position = {mm(0), mm(0), mm(5000)};
+  tang.provenance = {SourceClass::computed, "", "", at(77), {"heel of mast"}};
+  plate.base = plate.name = "plate";
+  rig.points = {tang, plate};
+  rig.stays[0].stated_pin_to_pin.reset();
+  rig.stays[0].path = path({PointId{0}, PointId{1}});
+  const auto found = found_by("assumed-input", rig);
+  ASSERT_EQ(found.size(), 1u);
+  EXPECT_EQ(found[0].subject, "heel of mast");
+  EXPECT_EQ(found[0].primary->span, at(500)); // not at the point, which rests on it
+  EXPECT_EQ(found[0].primary->text, "assumed here");
 }
 
 TEST(Check, RunsEveryCheckAndACompleteRigIsClean) {

@@ -50,22 +50,22 @@ Rig shrouds(double degrees, std::optional<double> lean_degrees = std::nullopt) {
 }
 
 TEST(StayAngle, OneOfTwoChecksSpeaks) {
-  EXPECT_EQ(found_by(check_stay_angle_small, shrouds(9.9)).size(), 1u);
-  EXPECT_TRUE(results_of(check_stay_angle_below_usual, shrouds(9.9)).empty());
-  EXPECT_TRUE(found_by(check_stay_angle_small, shrouds(10.0)).empty());
-  EXPECT_EQ(found_by(check_stay_angle_below_usual, shrouds(10.0)).size(), 1u);
-  EXPECT_TRUE(found_by(check_stay_angle_below_usual, shrouds(12.0)).empty());
+  EXPECT_EQ(found_by("stay-angle-small", shrouds(9.9)).size(), 1u);
+  EXPECT_TRUE(results_of("stay-angle-below-usual", shrouds(9.9)).empty());
+  EXPECT_TRUE(found_by("stay-angle-small", shrouds(10.0)).empty());
+  EXPECT_EQ(found_by("stay-angle-below-usual", shrouds(10.0)).size(), 1u);
+  EXPECT_TRUE(found_by("stay-angle-below-usual", shrouds(12.0)).empty());
 }
 
 TEST(StayAngle, WithTheLeastSwitchedOffTheUsualOneSpeaks) {
   Rig rig = shrouds(8.0);
   switch_off(rig, Limit::stay_angle_least);
-  EXPECT_EQ(found_by(check_stay_angle_below_usual, rig).size(), 1u);
+  EXPECT_EQ(found_by("stay-angle-below-usual", rig).size(), 1u);
 }
 
 // 1 / sin: 5.76 at 10 degrees, 4.81 at 12.
 TEST(StayAngle, SaysHowHardItPulls) {
-  const auto found = found_by(check_stay_angle_below_usual, shrouds(10.0));
+  const auto found = found_by("stay-angle-below-usual", shrouds(10.0));
   ASSERT_EQ(found.size(), 1u);
   EXPECT_EQ(found[0].message,
             "shroud: it comes off the mast at 10 deg (upright, no mast is stated), 12 deg is "
@@ -73,12 +73,12 @@ TEST(StayAngle, SaysHowHardItPulls) {
 }
 
 TEST(PlateOffLead, OneOfTwoChecksSpeaksAndAnUnknownLeanIsNotChecked) {
-  EXPECT_TRUE(found_by(check_plate_off_lead, shrouds(12.0, 10.0)).empty()) << "2 degrees";
-  EXPECT_EQ(found_by(check_plate_off_lead, shrouds(12.0, 9.9)).size(), 1u);
-  EXPECT_TRUE(found_by(check_plate_far_off_lead, shrouds(12.0, 7.0)).empty()) << "5 degrees";
-  EXPECT_EQ(found_by(check_plate_far_off_lead, shrouds(12.0, 17.1)).size(), 1u);
-  EXPECT_TRUE(results_of(check_plate_off_lead, shrouds(12.0, 17.1)).empty());
-  const auto unknown = results_of(check_plate_off_lead, shrouds(12.0));
+  EXPECT_TRUE(found_by("plate-off-lead", shrouds(12.0, 10.0)).empty()) << "2 degrees";
+  EXPECT_EQ(found_by("plate-off-lead", shrouds(12.0, 9.9)).size(), 1u);
+  EXPECT_TRUE(found_by("plate-far-off-lead", shrouds(12.0, 7.0)).empty()) << "5 degrees";
+  EXPECT_EQ(found_by("plate-far-off-lead", shrouds(12.0, 17.1)).size(), 1u);
+  EXPECT_TRUE(results_of("plate-off-lead", shrouds(12.0, 17.1)).empty());
+  const auto unknown = results_of("plate-off-lead", shrouds(12.0));
   ASSERT_EQ(unknown.size(), 1u);
   EXPECT_EQ(unknown[0].outcome, CheckOutcome::not_checked);
   EXPECT_EQ(unknown[0].words, "plane-lean of plate-12 is not stated");
@@ -103,20 +103,20 @@ Rig crossing(double apart) {
 }
 
 TEST(StaysCross, IsSaidOnceForBothSidesAndAtTheThresholdNot) {
-  const auto found = found_by(check_stays_cross, crossing(4.0));
+  const auto found = found_by("stays-cross", crossing(4.0));
   ASSERT_EQ(found.size(), 1u);
   EXPECT_EQ(found[0].subject, "fore");
   EXPECT_EQ(found[0].message,
             "fore: it passes aft at 4.0 mm, 5.68 m above the waterline; 10 mm is asked for at "
             "least, measured between the middles of the two");
-  EXPECT_TRUE(found_by(check_stays_cross, crossing(10.0)).empty());
+  EXPECT_TRUE(found_by("stays-cross", crossing(10.0)).empty());
 }
 
 TEST(StaysCross, AStayWithoutAPathIsNotChecked) {
   Rig rig = crossing(500);
   rig.stays[0].path.clear();
   rig.stays[1].path.clear();
-  const auto results = results_of(check_stays_cross, rig);
+  const auto results = results_of("stays-cross", rig);
   ASSERT_EQ(results.size(), 2u);
   EXPECT_EQ(results[0].outcome, CheckOutcome::not_checked);
   EXPECT_EQ(results[1].outcome, CheckOutcome::pass);
@@ -129,19 +129,19 @@ TEST(StayThroughSpar, AnUnmeasuredSparIsNotChecked) {
   spar.sort = "mast";
   spar.axes = {{{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}};
   rig.spars.push_back(spar);
-  const auto results = results_of(check_stay_through_spar, rig);
+  const auto results = results_of("stay-through-spar", rig);
   ASSERT_EQ(results.size(), 1u);
   EXPECT_EQ(results[0].subject, "mast");
   EXPECT_EQ(results[0].words, "its girth and its length are not stated");
   rig.spars[0].particulars = {number_fact("girth", 0.565)};
-  EXPECT_EQ(results_of(check_stay_through_spar, rig)[0].words, "its length is not stated");
+  EXPECT_EQ(results_of("stay-through-spar", rig)[0].words, "its length is not stated");
   rig.spars[0].particulars.push_back(number_fact("length", 12.0));
-  for (const CheckResult& result : results_of(check_stay_through_spar, rig))
+  for (const CheckResult& result : results_of("stay-through-spar", rig))
     EXPECT_EQ(result.outcome, CheckOutcome::pass) << result.words;
 }
 
 TEST(StayThroughDeck, IsNotCheckedOnceForARigWithoutAnEdge) {
-  const auto results = results_of(check_stay_through_deck, crossing(500));
+  const auto results = results_of("stay-through-deck", crossing(500));
   ASSERT_EQ(results.size(), 1u);
   EXPECT_EQ(results[0].outcome, CheckOutcome::not_checked);
 }
@@ -163,18 +163,18 @@ Rig mast_with_shrouds(double swept, bool whole_rig) {
 }
 
 TEST(DirectionNotHeld, NeedsTheWordOfTheBoat) {
-  const auto results = results_of(check_direction_not_held, mast_with_shrouds(500, false));
+  const auto results = results_of("direction-not-held", mast_with_shrouds(500, false));
   ASSERT_EQ(results.size(), 1u);
   EXPECT_EQ(results[0].outcome, CheckOutcome::not_checked);
 }
 
 TEST(DirectionNotHeld, NamesEachDirection) {
-  const auto swept = found_by(check_direction_not_held, mast_with_shrouds(500, true));
+  const auto swept = found_by("direction-not-held", mast_with_shrouds(500, true));
   ASSERT_EQ(swept.size(), 1u);
   EXPECT_EQ(swept[0].severity, Severity::error);
   EXPECT_EQ(swept[0].message,
             "mast: nothing holds it forward above half of its height (5.00 m from its heel)");
-  const auto straight = found_by(check_direction_not_held, mast_with_shrouds(0, true));
+  const auto straight = found_by("direction-not-held", mast_with_shrouds(0, true));
   EXPECT_NE(straight[0].message.find("forward or aft"), std::string::npos);
 }
 
@@ -194,14 +194,14 @@ Rig with_triangle(double stated_metres, bool carries_sail = true) {
 }
 
 TEST(ForetriangleDiffers, BeyondTheThresholdOnly) {
-  EXPECT_EQ(found_by(check_foretriangle_differs, with_triangle(11.601)).size(), 1u);
-  EXPECT_TRUE(found_by(check_foretriangle_differs, with_triangle(11.600)).empty());
-  EXPECT_EQ(found_by(check_foretriangle_differs, with_triangle(11.559)).size(), 1u);
+  EXPECT_EQ(found_by("foretriangle-differs", with_triangle(11.601)).size(), 1u);
+  EXPECT_TRUE(found_by("foretriangle-differs", with_triangle(11.600)).empty());
+  EXPECT_EQ(found_by("foretriangle-differs", with_triangle(11.559)).size(), 1u);
 }
 
 TEST(ForetriangleDiffers, InDoubtIsNotChecked) {
   const auto outcome = [](const Rig& rig) {
-    const auto results = results_of(check_foretriangle_differs, rig);
+    const auto results = results_of("foretriangle-differs", rig);
     EXPECT_EQ(results.size(), 1u);
     return results.front().outcome;
   };
@@ -214,7 +214,7 @@ TEST(ForetriangleDiffers, InDoubtIsNotChecked) {
   base.boat.particulars[0].name = "foretriangle-base";
   EXPECT_EQ(outcome(base), CheckOutcome::not_checked) << "no mast is stated";
   base.boat.particulars.clear();
-  EXPECT_TRUE(results_of(check_foretriangle_differs, base).empty());
+  EXPECT_TRUE(results_of("foretriangle-differs", base).empty());
 }
 
 } // namespace

@@ -1,28 +1,33 @@
 #include "diagnostics/catalogue.hpp"
 #include "kinds/kind_row.hpp"
-#include "model/limits.hpp"
+#include "limits/limit.hpp"
 #include "rules/check_table.hpp"
 #include "units/parse_quantity.hpp"
 
 #include <gtest/gtest.h>
 
-#include <algorithm>
 #include <set>
-#include <sstream>
 #include <string>
 
 namespace sheerpole::limits_test {
 namespace {
 
-TEST(LimitKinds, HaveARowForEveryThresholdAndNoOther) {
+TEST(LimitKinds, ReadEveryThresholdByItsOwnUnitOrAsOff) {
   const KindRow* kind = find_kind("limits");
   ASSERT_NE(kind, nullptr);
   ASSERT_EQ(kind->properties.size(), all_limits().size());
-  for (std::size_t i = 0; i < all_limits().size(); ++i) {
-    EXPECT_EQ(kind->properties[i].name, all_limits()[i].name);
-    EXPECT_EQ(kind->properties[i].dimension, all_limits()[i].dimension) << all_limits()[i].name;
-    EXPECT_EQ(kind->properties[i].help, all_limits()[i].meaning);
-    EXPECT_TRUE(kind->properties[i].or_off);
+  for (const PropertyRow& property : kind->properties) {
+    const LimitRow* row = find_limit(property.name);
+    ASSERT_NE(row, nullptr) << property.name;
+    EXPECT_EQ(property.type, row->is_count ? ValueType::number : ValueType::quantity) << property.name;
+    EXPECT_EQ(property.dimension, row->dimension) << property.name;
+    EXPECT_EQ(property.least, 0.0) << property.name;
+    EXPECT_TRUE(property.or_off) << property.name;
+    const auto example = parse_quantity(property.example);
+    ASSERT_TRUE(example.ok() || row->is_count) << property.name << ": " << property.example;
+    if (example.ok()) {
+      EXPECT_EQ(example.value().dimension, property.dimension) << property.name;
+    }
   }
 }
 
@@ -30,32 +35,35 @@ TEST(Limits, AreWrittenAsTheyAreUsed) {
   for (const LimitRow& row : all_limits()) {
     if (!row.value) {
       EXPECT_EQ(row.limit_class, LimitClass::owner) << row.name;
-      EXPECT_TRUE(row.written.empty());
+      EXPECT_TRUE(row.written().empty());
       continue;
     }
-    const auto read = parse_quantity(row.written);
-    ASSERT_TRUE(read.ok()) << row.name << ": " << row.written;
+    const auto read = parse_quantity(row.example);
+    ASSERT_TRUE(read.ok()) << row.name << ": " << row.example;
     EXPECT_NEAR(read.value().si, *row.value, 1e-5 * *row.value) << row.name;
     EXPECT_EQ(read.value().dimension, row.dimension) << row.name;
   }
 }
 
-TEST(Limits, NameChecksThatThereAreAndEveryNameOnce) {
+TEST(Limits, HaveEachNameOnceAndACheckThatGoesByThem) {
   std::set<std::string_view> names;
   for (const LimitRow& row : all_limits()) {
     EXPECT_TRUE(names.insert(row.name).second) << row.name;
-    std::istringstream checks{std::string(row.checks)};
-    std::string slug;
-    int count = 0;
-    while (checks >> slug) {
-      ++count;
-      const auto all = all_checks();
-      EXPECT_TRUE(
-          std::any_of(all.begin(), all.end(), [&](const CheckRow& one) { return one.slug == slug; }))
-          << row.name << " names " << slug;
-    }
-    EXPECT_GT(count, 0) << row.name;
+    EXPECT_FALSE(checks_of(row.limit).empty()) << row.name;
   }
+  EXPECT_EQ(checks_of(Limit::pin_play), "pin-loose");
+  EXPECT_EQ(checks_of(Limit::break_factor), "factor-low shared-pin-weak");
+}
+
+TEST(Limits, AreToldWithTheCheckThatGoesByThem) {
+  std::size_t told = 0;
+  for (const LimitUse& use : limit_uses()) {
+    const CheckRow* check = find_check(use.check);
+    ASSERT_NE(check, nullptr) << use.check;
+    EXPECT_TRUE(check->limits.contains(use.limit)) << use.check;
+    ++told;
+  }
+  EXPECT_GT(told, limit_count);
 }
 
 TEST(Limits, SayWhatDisagreesAndWhoReadIt) {

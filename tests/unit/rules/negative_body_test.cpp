@@ -19,7 +19,7 @@ RigBuilder too_short(Length pin_to_pin) {
 }
 
 TEST(NegativeBody, NamesTheStayTheAmountAndTheLongestPart) {
-  const auto found = found_by(check_negative_body, too_short(mm(445)).rig);
+  const auto found = found_by("negative-body", too_short(mm(445)).rig);
   ASSERT_EQ(found.size(), 1u) << "both sides are alike: said once";
   EXPECT_EQ(found[0].slug, "negative-body");
   EXPECT_EQ(found[0].severity, Severity::error);
@@ -34,8 +34,8 @@ TEST(NegativeBody, NamesTheStayTheAmountAndTheLongestPart) {
 }
 
 TEST(NegativeBody, NothingLeftIsTooLittleAndOneMillimetreIsEnough) {
-  EXPECT_EQ(found_by(check_negative_body, too_short(mm(454)).rig).size(), 1u);
-  EXPECT_TRUE(found_by(check_negative_body, too_short(mm(455)).rig).empty());
+  EXPECT_EQ(found_by("negative-body", too_short(mm(454)).rig).size(), 1u);
+  EXPECT_TRUE(found_by("negative-body", too_short(mm(455)).rig).empty());
 }
 
 TEST(NegativeBody, CountsLinesWithALengthOfTheirOwn) {
@@ -44,7 +44,7 @@ TEST(NegativeBody, CountsLinesWithALengthOfTheirOwn) {
   own.place = at(44);
   builder.add(stay("backstay", mm(1300), builder.add(wire("wire", mm(8))),
                    {line(), item(builder.add(fixed("insulator", mm(150)))), own}));
-  const auto found = found_by(check_negative_body, builder.rig);
+  const auto found = found_by("negative-body", builder.rig);
   ASSERT_EQ(found.size(), 1u);
   EXPECT_NE(found[0].message.find("50 mm too much"), std::string::npos) << found[0].message;
   EXPECT_EQ(found[0].others[0].span, at(44));
@@ -54,7 +54,7 @@ TEST(NegativeBody, SaysNothingOfAnUnknownLength) {
   RigBuilder builder;
   builder.add(stay("shroud", builder.add(rope("hmpe-9", mm(9))),
                    {line(), item(builder.add(fixed("toggle", mm(600))))}));
-  EXPECT_TRUE(found_by(check_negative_body, builder.rig).empty());
+  EXPECT_TRUE(found_by("negative-body", builder.rig).empty());
 }
 
 } // namespace

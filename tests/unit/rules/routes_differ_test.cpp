@@ -17,7 +17,7 @@ Rig stated(double millimetres) {
 }
 
 TEST(RoutesDiffer, ShowsBothNumbersTheDifferenceAndBothPlaces) {
-  const auto found = found_by(check_routes_differ, stated(3090));
+  const auto found = found_by("routes-differ", stated(3090));
   ASSERT_EQ(found.size(), 1u);
   EXPECT_EQ(found[0].severity, Severity::warning);
   EXPECT_EQ(found[0].message,
@@ -29,10 +29,10 @@ TEST(RoutesDiffer, ShowsBothNumbersTheDifferenceAndBothPlaces) {
 }
 
 TEST(RoutesDiffer, LetsFiveMillimetresPassEitherWay) {
-  EXPECT_TRUE(found_by(check_routes_differ, stated(3005)).empty());
-  EXPECT_TRUE(found_by(check_routes_differ, stated(2995)).empty());
-  EXPECT_EQ(found_by(check_routes_differ, stated(3005.1)).size(), 1u);
-  EXPECT_EQ(found_by(check_routes_differ, stated(2994.9)).size(), 1u);
+  EXPECT_TRUE(found_by("routes-differ", stated(3005)).empty());
+  EXPECT_TRUE(found_by("routes-differ", stated(2995)).empty());
+  EXPECT_EQ(found_by("routes-differ", stated(3005.1)).size(), 1u);
+  EXPECT_EQ(found_by("routes-differ", stated(2994.9)).size(), 1u);
 }
 
 TEST(RoutesDiffer, AnOlderReadingIsNoContradiction) {
@@ -41,9 +41,9 @@ TEST(RoutesDiffer, AnOlderReadingIsNoContradiction) {
   older.runs = {sourced(mm(3060))};
   newer.runs = {sourced(mm(3002))};
   rig.stays[0].readings = {older, newer};
-  EXPECT_TRUE(found_by(check_routes_differ, rig).empty());
+  EXPECT_TRUE(found_by("routes-differ", rig).empty());
   rig.stays[0].readings = {newer, older};
-  const auto found = found_by(check_routes_differ, rig);
+  const auto found = found_by("routes-differ", rig);
   ASSERT_EQ(found.size(), 2u) << "against the stated length and against the points";
   EXPECT_NE(found[0].message.find("3060 mm by the reading and 3000 mm as stated"), std::string::npos);
 }

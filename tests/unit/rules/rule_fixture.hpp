@@ -2,39 +2,39 @@
 
 #include "calculate/calculate.hpp"
 #include "diagnostics/sink.hpp"
-#include "rules/adjuster_checks.hpp"
-#include "rules/geometry_checks.hpp"
-#include "rules/joint_checks.hpp"
-#include "rules/length_checks.hpp"
-#include "rules/record_checks.hpp"
-#include "rules/securing_checks.hpp"
-#include "rules/splice_checks.hpp"
-#include "rules/strength_checks.hpp"
+#include "rules/check_table.hpp"
 #include "unit/calculate/rig_builder.hpp"
 
+#include <gtest/gtest.h>
+
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace sheerpole::build {
 
-using Check = void (*)(const Rig&, const Derived&, CheckReport&);
+/// What one check, by its slug, comes to in a rig; what it finds goes to the sink.
+inline std::vector<CheckResult> run_check(std::string_view slug, const Rig& rig, DiagnosticSink& sink) {
+  const CheckRow* row = find_check(slug);
+  EXPECT_NE(row, nullptr) << slug;
+  std::vector<CheckResult> results;
+  CheckReport report(slug, rig, sink, results);
+  if (row != nullptr)
+    row->run(rig, calculate(rig), report);
+  return results;
+}
 
 /// What one check finds in a rig.
-inline std::vector<Diagnostic> found_by(Check check, const Rig& rig) {
+inline std::vector<Diagnostic> found_by(std::string_view slug, const Rig& rig) {
   DiagnosticSink sink;
-  std::vector<CheckResult> results;
-  CheckReport report("", sink, results);
-  check(rig, calculate(rig), report);
+  run_check(slug, rig, sink);
   return sink.all();
 }
 
 /// What one check came to in a rig.
-inline std::vector<CheckResult> results_of(Check check, const Rig& rig) {
+inline std::vector<CheckResult> results_of(std::string_view slug, const Rig& rig) {
   DiagnosticSink sink;
-  std::vector<CheckResult> results;
-  CheckReport report("", sink, results);
-  check(rig, calculate(rig), report);
-  return results;
+  return run_check(slug, rig, sink);
 }
 
 /// A stay on port and starboard that are alike.

@@ -297,5 +297,34 @@ TEST(BearingOffsetZero, IsHalfWhatThePinHasInTheBore) {
   EXPECT_EQ(outcomes("bearing-offset-zero", rope.rig()), Outcomes{not_checked});
 }
 
+TEST(Held, AWordThatSaysNoneIsNeverAPass) {
+  for (const char* none : {"none", "None", "no", "nothing", " NONE."}) {
+    Wire wire;
+    wire.screw = "  locked: \"" + std::string(none) + "\"\n";
+    wire.toggle = "  secured: \"" + std::string(none) + "\"\n";
+    const Compilation rig = wire.rig();
+    EXPECT_EQ(outcomes("thread-not-locked", rig), Outcomes{finding}) << none;
+    EXPECT_EQ(count(rig, "pin-not-secured"), 1u) << none;
+  }
+}
+
+TEST(Held, AWordThatSaysNothingIsNotChecked) {
+  for (const char* word : {"?", "unknown", "yes", "ok"}) {
+    Wire wire;
+    wire.screw = "  locked: \"" + std::string(word) + "\"\n";
+    wire.toggle = "  secured: \"" + std::string(word) + "\"\n";
+    const Compilation rig = wire.rig();
+    EXPECT_EQ(outcomes("thread-not-locked", rig), Outcomes{not_checked}) << word;
+    const Outcomes pins = outcomes("pin-not-secured", rig);
+    EXPECT_EQ(std::count(pins.begin(), pins.end(), pass), 0) << word;
+  }
+}
+
+TEST(Held, AWayIsAPass) {
+  Wire wire;
+  wire.screw = "  locked: \"lock nuts\"\n";
+  EXPECT_EQ(outcomes("thread-not-locked", wire.rig()), Outcomes{pass});
+}
+
 } // namespace
 } // namespace sheerpole::securing_test

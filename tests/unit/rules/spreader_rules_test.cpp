@@ -46,51 +46,51 @@ Rig spreaders(double off_degrees, std::vector<Passage> lines, std::string hold =
 TEST(SpreaderBisector, OneOfTwoChecksSpeaksAndOnceForBothSides) {
   for (const double off : {-3.0, 3.0}) {
     const Rig rig = spreaders(off, {Passage::clamped});
-    const auto found = found_by(check_spreader_off_bisector, rig);
+    const auto found = found_by("spreader-off-bisector", rig);
     ASSERT_EQ(found.size(), 1u);
     EXPECT_EQ(found[0].severity, Severity::note);
     EXPECT_EQ(found[0].subject, "cap");
     EXPECT_NE(found[0].message.find(off < 0 ? "3 deg too low" : "3 deg too high"), std::string::npos);
-    EXPECT_TRUE(found_by(check_spreader_far_off_bisector, rig).empty());
-    EXPECT_EQ(results_of(check_spreader_far_off_bisector, rig).front().outcome, CheckOutcome::pass);
+    EXPECT_TRUE(found_by("spreader-far-off-bisector", rig).empty());
+    EXPECT_EQ(results_of("spreader-far-off-bisector", rig).front().outcome, CheckOutcome::pass);
   }
   const Rig far = spreaders(-6.0, {Passage::clamped});
-  EXPECT_TRUE(results_of(check_spreader_off_bisector, far).empty());
-  ASSERT_EQ(found_by(check_spreader_far_off_bisector, far).size(), 1u);
-  EXPECT_EQ(found_by(check_spreader_far_off_bisector, far)[0].severity, Severity::warning);
+  EXPECT_TRUE(results_of("spreader-off-bisector", far).empty());
+  ASSERT_EQ(found_by("spreader-far-off-bisector", far).size(), 1u);
+  EXPECT_EQ(found_by("spreader-far-off-bisector", far)[0].severity, Severity::warning);
 }
 
 TEST(SpreaderBisector, IsSilentAtTheThreshold) {
-  EXPECT_TRUE(found_by(check_spreader_off_bisector, spreaders(2.0, {Passage::clamped})).empty());
-  EXPECT_TRUE(found_by(check_spreader_far_off_bisector, spreaders(5.0, {Passage::clamped})).empty());
-  EXPECT_EQ(found_by(check_spreader_off_bisector, spreaders(2.01, {Passage::clamped})).size(), 1u);
+  EXPECT_TRUE(found_by("spreader-off-bisector", spreaders(2.0, {Passage::clamped})).empty());
+  EXPECT_TRUE(found_by("spreader-far-off-bisector", spreaders(5.0, {Passage::clamped})).empty());
+  EXPECT_EQ(found_by("spreader-off-bisector", spreaders(2.01, {Passage::clamped})).size(), 1u);
 }
 
 TEST(SpreaderBisector, WithOneThresholdOffTheOtherOneSpeaks) {
   Rig rig = spreaders(-6.0, {Passage::clamped});
   rig.limits.state({.limit = Limit::bisector_most, .value = {}, .provenance = {}, .place = {}});
-  EXPECT_EQ(found_by(check_spreader_off_bisector, rig).size(), 1u);
+  EXPECT_EQ(found_by("spreader-off-bisector", rig).size(), 1u);
   Rig other = spreaders(-6.0, {Passage::clamped});
   other.limits.state({.limit = Limit::bisector_usual, .value = {}, .provenance = {}, .place = {}});
-  EXPECT_EQ(found_by(check_spreader_far_off_bisector, other).size(), 1u);
+  EXPECT_EQ(found_by("spreader-far-off-bisector", other).size(), 1u);
 }
 
 TEST(TipPulledOut, PassesWithTheShareAndFindsAStraightLine) {
-  const auto passed = results_of(check_tip_pulled_out, spreaders(0.0, {Passage::free}));
+  const auto passed = results_of("tip-pulled-out", spreaders(0.0, {Passage::free}));
   ASSERT_EQ(passed.size(), 1u);
   EXPECT_EQ(passed[0].outcome, CheckOutcome::pass);
   Rig straight = spreaders(0.0, {Passage::free});
   for (Point& point : straight.points)
     if (point.base == "tip")
       point.position.y = (point.side == Side::port ? -1.0 : 1.0) * mm(1'250 * 5.9 / 11.4);
-  const auto found = found_by(check_tip_pulled_out, straight);
+  const auto found = found_by("tip-pulled-out", straight);
   ASSERT_EQ(found.size(), 1u);
   EXPECT_NE(found[0].message.find("without bending"), std::string::npos);
 }
 
 TEST(TipNotHeld, SaysWhoCarriesTheTip) {
   const auto outcome = [](const Rig& rig) {
-    const auto results = results_of(check_tip_not_held, rig);
+    const auto results = results_of("tip-not-held", rig);
     EXPECT_EQ(results.size(), 1u) << "port and starboard are said once";
     return results.front();
   };
@@ -108,13 +108,13 @@ TEST(TipNotHeld, ALineThatEndsAtTheTipHoldsIt) {
   Rig rig = spreaders(0, {Passage::free}, "swinging");
   for (Stay& one : rig.stays)
     one.path.pop_back();
-  EXPECT_TRUE(found_by(check_tip_not_held, rig).empty());
+  EXPECT_TRUE(found_by("tip-not-held", rig).empty());
 }
 
 TEST(TipHeldTwice, NeedsTwoClamps) {
-  EXPECT_EQ(found_by(check_tip_held_twice, spreaders(0, {Passage::clamped, Passage::clamped})).size(), 1u);
-  EXPECT_TRUE(found_by(check_tip_held_twice, spreaders(0, {Passage::clamped, Passage::free})).empty());
-  EXPECT_TRUE(results_of(check_tip_held_twice, spreaders(0, {Passage::clamped})).empty());
+  EXPECT_EQ(found_by("tip-held-twice", spreaders(0, {Passage::clamped, Passage::clamped})).size(), 1u);
+  EXPECT_TRUE(found_by("tip-held-twice", spreaders(0, {Passage::clamped, Passage::free})).empty());
+  EXPECT_TRUE(results_of("tip-held-twice", spreaders(0, {Passage::clamped})).empty());
 }
 
 } // namespace

@@ -1,4 +1,3 @@
-#include "diagnostics/catalogue.hpp"
 #include "source/load.hpp"
 #include "unit/syntax/parsed_text.hpp"
 
@@ -206,20 +205,6 @@ TEST(SyntaxRobustness, ManySlipsInOneBlockAreCappedToo) {
     const ParsedText parsed("boat {\n" + repeated(slip, 20000) + "}\n");
     EXPECT_EQ(parsed.findings.size(), 101U) << slip;
   }
-}
-
-TEST(SyntaxFindings, EveryExampleProvokesItsFindingAndEveryTextIsThere) {
-  for (const auto table : {spelling_findings(), syntax_findings()})
-    for (const CatalogueEntry& entry : table) {
-      for (const std::string_view text :
-           {entry.slug, entry.message, entry.cause, entry.example, entry.mend})
-        EXPECT_FALSE(text.empty()) << entry.slug;
-      const ParsedText parsed{std::string(entry.example)};
-      EXPECT_TRUE(std::any_of(parsed.findings.begin(), parsed.findings.end(),
-                              [&](const Diagnostic& each) { return each.slug == entry.slug; }))
-          << entry.slug << " is not found in\n"
-          << entry.example << ::testing::PrintToString(parsed.lines());
-    }
 }
 
 } // namespace sheerpole::robustness_test

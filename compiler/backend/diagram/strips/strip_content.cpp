@@ -1,11 +1,12 @@
 #include "backend/diagram/strips/strip_content.hpp"
 
-#include "backend/diagram/strips/printed_length.hpp"
+#include "model/kind_words.hpp"
 #include "units/format_length.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace sheerpole {
 
@@ -52,7 +53,8 @@ std::optional<Length> part_length(const Part& part, const StackItem& item) {
 
 /// A line and a lashing are not joined by a pin.
 bool are_pinned(const StripCell& above, const StripCell& below) {
-  return !above.line && !below.line && above.kind != "lashing" && below.kind != "lashing";
+  return !above.line && !below.line && above.kind != name_of(PartKind::lashing) &&
+         below.kind != name_of(PartKind::lashing);
 }
 
 class StripReader {
@@ -67,8 +69,8 @@ public:
       strip_.sides = name_of(stay_.side);
     strip_.pin_to_pin = printed_sum(derived_.pin_to_pin);
     const LineMaterial& material = rig_[stay_.material];
-    strip_.summary = fmt::format("body {} mm, {} {}", printed_sum(derived_.body), material.construction,
-                                 material.size.name);
+    strip_.summary = fmt::format("body {} mm, {} {}", printed_sum(derived_.body),
+                                 material.construction.text, material.size.name);
     if (derived_.pin_to_pin.unknown)
       strip_.summary += ". X: " + (derived_.pin_to_pin.unknown_source.note.empty()
                                        ? "length not known yet"
@@ -162,6 +164,22 @@ bool print_the_same(const Strip& a, const Strip& b) {
 }
 
 } // namespace
+
+std::string printed_distance(bool unknown, Length known) {
+  const std::string number = format_millimetres(known);
+  const bool negative = number.front() == '-';
+  return with_x(unknown, negative ? -1 : number == "0" ? 0 : 1, negative ? number.substr(1) : number);
+}
+
+std::string printed_sum(const LengthSum& sum) {
+  return printed_distance(sum.unknown, sum.known());
+}
+
+std::string printed_part(Length length) {
+  const double millimetres = length.millimetres();
+  const bool whole = std::abs(millimetres - std::round(millimetres)) < 0.05;
+  return format_millimetres(length, whole ? 0 : 1);
+}
 
 std::vector<Strip> strip_contents(const CheckedRig& checked) {
   const Rig& rig = checked.rig();

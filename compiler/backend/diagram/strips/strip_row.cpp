@@ -1,11 +1,8 @@
 #include "backend/diagram/strips/strip_row.hpp"
 
-#include "backend/diagram/line_style.hpp"
 #include "backend/diagram/sheet.hpp"
-#include "backend/diagram/strips/adjuster_bar.hpp"
 #include "backend/diagram/symbols/part_symbol.hpp"
-#include "backend/drawing/label_box.hpp"
-#include "backend/drawing/wrap_label.hpp"
+#include "backend/drawing/label_text.hpp"
 
 #include <algorithm>
 
@@ -13,20 +10,32 @@ namespace sheerpole {
 
 namespace {
 
+constexpr double side_room = 2.0;
+constexpr double mark_height = 1.4; // of the mark that stands on the bar
+constexpr double bar_height = 2.0;
+constexpr double end_text_height = 3.4; // the ends of the range stand below it
+
+std::vector<std::string> ways_left(const StripAdjuster& adjuster, double width) {
+  std::vector<std::string> lines = wrap_label(adjuster.tighten, small_text_size, width - 2 * side_room);
+  for (std::string& line : wrap_label(adjuster.slacken, small_text_size, width - 2 * side_room))
+    lines.push_back(std::move(line));
+  return lines;
+}
+
 constexpr double dimension_height = 7.0; // pin-to-pin line above the symbols
 constexpr double axis_below_top = dimension_height + symbol_half_height + 0.5;
 constexpr double tick_top = axis_below_top + symbol_half_height + 0.5;
 constexpr double tick_bottom = tick_top + 1.4;
 constexpr double names_top = tick_bottom + 4.2;
-constexpr double cell_padding = 1.5;
+constexpr double strip_padding = 1.5;
 
 std::vector<std::string> title_lines(const StripCell& cell, double width) {
-  return wrap_label(cell.title, plain_text_size, width - 2 * cell_padding);
+  return wrap_label(cell.title, plain_text_size, width - 2 * strip_padding);
 }
 
 std::vector<std::string> length_lines(const StripCell& cell, double width) {
   return cell.length.empty() ? std::vector<std::string>{}
-                             : wrap_label(cell.length, plain_text_size, width - 2 * cell_padding, true);
+                             : wrap_label(cell.length, plain_text_size, width - 2 * strip_padding, true);
 }
 
 double text_height(const std::vector<std::string>& lines) {
@@ -96,6 +105,27 @@ double words_height(const StripCell& cell, double width) {
 }
 
 } // namespace
+
+double adjuster_bar_height(const StripAdjuster& adjuster, double width) {
+  return mark_height + bar_height + end_text_height +
+         line_spacing * small_text_size * static_cast<double>(ways_left(adjuster, width).size());
+}
+
+void draw_adjuster_bar(const StripAdjuster& adjuster, PaperPoint at, double width, ShapeGroup& into) {
+  const double left = at.x + side_room;
+  const double right = at.x + width - side_room;
+  const double top = at.y + mark_height;
+  const double set = left + adjuster.share * (right - left);
+  into.add(RectangleShape{{left, top, right, top + bar_height}, {0.2, 0.0, {}, 1.0}, {}});
+  into.add(RectangleShape{{left, top, set, top + bar_height}, {0.2, 0.0, {}, 0.8}, {}});
+  into.add(PolygonShape{
+      {{set, top + bar_height}, {set - 0.9, top - 1.1}, {set + 0.9, top - 1.1}}, {0.0, 0.0, {}, 0.0}, {}});
+  const double base = top + bar_height + 0.3 + 0.95 * small_text_size;
+  into.add(TextShape{{left, base}, adjuster.shortest, small_text_size, TextAnchor::start, false, {}});
+  into.add(TextShape{{right, base}, adjuster.longest, small_text_size, TextAnchor::end, false, {}});
+  draw_text_block(ways_left(adjuster, width), {left, top + bar_height + end_text_height}, small_text_size,
+                  false, into);
+}
 
 double row_height(const Strip& strip, const StripRow& row) {
   double highest = 0.0;

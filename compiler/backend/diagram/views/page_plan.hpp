@@ -3,8 +3,15 @@
 #include "backend/diagram/views/view_block.hpp"
 
 #include <string>
+#include <vector>
 
 namespace sheerpole {
+
+inline constexpr double smallest_denominator = 10.0;
+inline constexpr double largest_denominator = 1e7;
+
+/// The usual denominators of scales, 1:10 first.
+std::vector<double> usual_denominators();
 
 /// Sheet, scale and the three views of a rig diagram.
 struct PagePlan {

@@ -34,4 +34,16 @@ ViewBlock measure_view(const Rig& rig, ViewKind kind, double millimetres_per_met
 /// Draws the block with the upper left corner of its headings at `at`.
 void draw_view(const Rig& rig, const ViewBlock& block, PaperPoint at, ShapeGroup& into);
 
+/// Words above a view: over the left column, over the centreline and over the right column. May be empty.
+struct ViewHeadings {
+  std::string left;
+  std::string middle;
+  std::string right;
+};
+
+ViewHeadings view_headings(ViewKind kind);
+
+/// First from where the view is seen, then what a reader must know of it.
+std::vector<std::string> view_caption(const Rig& rig, const ViewBlock& block);
+
 } // namespace sheerpole

@@ -1,10 +1,13 @@
 #include "backend/diagram/views/view_drawing.hpp"
 
-#include "backend/diagram/line_style.hpp"
-#include "backend/diagram/views/drawn_stay.hpp"
-#include "backend/drawing/element_id.hpp"
+#include "backend/diagram/sheet.hpp"
+#include "backend/diagram/views/view_frame.hpp"
+#include "backend/drawing/svg_writer.hpp"
+#include "units/format_length.hpp"
 
 #include <fmt/format.h>
+
+#include <algorithm>
 
 namespace sheerpole {
 
@@ -55,6 +58,14 @@ void draw_stays(const Rig& rig, const ViewFrame& frame, ShapeGroup& into) {
   }
 }
 
+bool uses(const Rig& rig, LineMaterial::Kind kind) {
+  return std::any_of(rig.stays.begin(), rig.stays.end(),
+                     [&](const Stay& stay) { return rig[stay.material].kind == kind; });
+}
+
+constexpr double key_row_height = 4.2;
+constexpr LineMaterial::Kind rare_kinds[] = {LineMaterial::Kind::rod, LineMaterial::Kind::chain};
+
 } // namespace
 
 PaperPoint centreline_top(const ViewFrame& frame, const ViewExtent& extent) {
@@ -79,6 +90,87 @@ void draw_view_points(const Rig& rig, const ViewFrame& frame, ShapeGroup& into) 
     group.add(point_mark(frame.at(point.position), id_in(frame.kind, "point", point.name)));
     into.add(std::move(group));
   }
+}
+
+ShapeGroup scale_bar(ScaleBarUnit unit, double millimetres_per_metre, double longest, PaperPoint at) {
+  const bool metric = unit == ScaleBarUnit::metres;
+  const double one =
+      millimetres_per_metre * (metric ? 1.0 : 0.3048); // the foot is exact by definition (1959)
+  // 1, 2, 5, 10 …: begin far below what any sheet needs and take the last that fits.
+  double total = 1e-3;
+  int fields = 5;
+  for (double power = 1e-3; power < 1e9; power *= 10)
+    for (const double step : {1.0, 2.0, 5.0})
+      if (step * power * one <= longest) {
+        total = step * power;
+        fields = step == 2.0 ? 4 : 5;
+      }
+  const double field = total * one / fields;
+  const char* symbol = metric ? "m" : "ft";
+  ShapeGroup bar{metric ? "scale-bar-metres" : "scale-bar-feet",
+                 fmt::format("Scale bar of {} {}", format_number(total), metric ? "metres" : "feet"),
+                 {},
+                 {}};
+  for (int i = 0; i < fields; ++i)
+    bar.add(RectangleShape{{at.x + i * field, at.y, at.x + (i + 1) * field, at.y + 1.5},
+                           {0.15, 0.0, {}, i % 2 == 0 ? 0.0 : 1.0},
+                           {}});
+  const double base = at.y + 1.5 + 1.1 * small_text_size;
+  bar.add(TextShape{{at.x, base}, "0", small_text_size, TextAnchor::start, false, {}});
+  bar.add(TextShape{{at.x + total * one, base},
+                    fmt::format("{} {}", format_number(total), symbol),
+                    small_text_size,
+                    TextAnchor::middle,
+                    false,
+                    {}});
+  return bar;
+}
+
+double view_key_height(const Rig& rig) {
+  double height = 45.0;
+  for (const auto kind : rare_kinds)
+    if (uses(rig, kind))
+      height += key_row_height;
+  return height;
+}
+
+ShapeGroup view_key(const Rig& rig, double scale, PaperPoint at) {
+  constexpr double sample = 18.0;
+  ShapeGroup key{"key", "Key to the lines", {}, {}};
+  double y = at.y + 2.0;
+  const auto words = [&](const char* text) {
+    key.add(TextShape{{at.x + sample + 3.0, y + 0.35 * plain_text_size},
+                      text,
+                      plain_text_size,
+                      TextAnchor::start,
+                      false,
+                      {}});
+    y += key_row_height;
+  };
+  const auto row = [&](const ShapeStyle& style, const char* text) {
+    key.add(LineShape{{at.x, y}, {at.x + sample, y}, style, {}});
+    words(text);
+  };
+  row(line_style(LineMaterial::Kind::wire), "wire");
+  row(line_style(LineMaterial::Kind::rope), "rope");
+  for (const auto kind : rare_kinds)
+    if (uses(rig, kind))
+      row(line_style(kind), name_of(kind).data());
+  row(spreader_style(), "spreader");
+  row(reference_line_style(), "waterline or centreline, no part of the rig");
+  key.add(point_mark({at.x + sample / 2, y}, {}));
+  words("point, as named in the rig file");
+
+  const double millimetres_per_metre = 1000.0 / scale;
+  key.add(TextShape{{at.x, y + 3.4},
+                    fmt::format("Scale 1:{}", format_number(scale)),
+                    plain_text_size,
+                    TextAnchor::start,
+                    true,
+                    {}});
+  key.add(scale_bar(ScaleBarUnit::metres, millimetres_per_metre, 70.0, {at.x, y + 5.5}));
+  key.add(scale_bar(ScaleBarUnit::feet, millimetres_per_metre, 70.0, {at.x, y + 12.5}));
+  return key;
 }
 
 } // namespace sheerpole

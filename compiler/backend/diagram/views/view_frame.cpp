@@ -1,20 +1,53 @@
 #include "backend/diagram/views/view_frame.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 
 namespace sheerpole {
 
-std::string_view name_of(ViewKind kind) {
-  switch (kind) {
-  case ViewKind::side:
-    return "side";
-  case ViewKind::front:
-    return "front";
-  case ViewKind::deck:
-    return "deck";
+namespace {
+
+double distance_to_segment(PaperPoint p, PaperPoint a, PaperPoint b) {
+  const double dx = b.x - a.x;
+  const double dy = b.y - a.y;
+  const double square = dx * dx + dy * dy;
+  const double t = square > 0 ? std::clamp(((p.x - a.x) * dx + (p.y - a.y) * dy) / square, 0.0, 1.0) : 0.0;
+  return distance(p, {a.x + t * dx, a.y + t * dy});
+}
+
+double distance_to_path(PaperPoint p, const std::vector<PaperPoint>& path) {
+  double nearest = std::numeric_limits<double>::infinity();
+  for (std::size_t i = 0; i + 1 < path.size(); ++i)
+    nearest = std::min(nearest, distance_to_segment(p, path[i], path[i + 1]));
+  return nearest;
+}
+
+PaperPoint along(const std::vector<PaperPoint>& path, double share) {
+  double length = 0.0;
+  for (std::size_t i = 0; i + 1 < path.size(); ++i)
+    length += distance(path[i], path[i + 1]);
+  double left = share * length;
+  for (std::size_t i = 0; i + 1 < path.size(); ++i) {
+    const double piece = distance(path[i], path[i + 1]);
+    if (left <= piece && piece > 0) {
+      const double t = left / piece;
+      return {path[i].x + t * (path[i + 1].x - path[i].x), path[i].y + t * (path[i + 1].y - path[i].y)};
+    }
+    left -= piece;
   }
-  return "side";
+  return path.back();
+}
+
+bool same_path(const std::vector<PaperPoint>& a, const std::vector<PaperPoint>& b) {
+  return std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                    [](PaperPoint p, PaperPoint q) { return near_each_other(p, q, coincident); });
+}
+
+} // namespace
+
+std::string_view name_of(ViewKind kind) {
+  return kind == ViewKind::side ? "side" : kind == ViewKind::front ? "front" : "deck";
 }
 
 PaperPoint ViewFrame::at(const Vector3& position) const {
@@ -43,6 +76,65 @@ ViewExtent extent_of(const Rig& rig, ViewKind kind) {
     extent.bottom = std::max(extent.bottom, 0.0);
   }
   return extent;
+}
+
+bool near_each_other(PaperPoint a, PaperPoint b, double within) {
+  return std::abs(a.x - b.x) <= within && std::abs(a.y - b.y) <= within;
+}
+
+std::string shown_name(const Stay& stay) {
+  return stay.title.empty() ? stay.base : stay.title;
+}
+
+std::vector<DrawnStay> drawn_stays(const Rig& rig, const ViewFrame& frame) {
+  std::vector<DrawnStay> drawn;
+  for (const Stay& stay : rig.stays) {
+    if (stay.path.size() < 2)
+      continue;
+    DrawnStay next{&stay, {}, false};
+    for (const PathStop& stop : stay.path)
+      next.path.push_back(frame.at(rig[stop.point].position));
+    if (stay.side == Side::centre) { // has no twin
+      drawn.push_back(std::move(next));
+      continue;
+    }
+    const auto twin = std::find_if(drawn.begin(), drawn.end(), [&](const DrawnStay& other) {
+      return other.stay->base == stay.base && other.stay->side != stay.side &&
+             other.stay->material == stay.material && same_path(other.path, next.path);
+    });
+    if (twin == drawn.end())
+      drawn.push_back(std::move(next));
+    else
+      twin->both_sides = true;
+  }
+  return drawn;
+}
+
+PaperPoint middle_of(const DrawnStay& stay) {
+  return along(stay.path, 0.5);
+}
+
+PaperPoint label_site(const std::vector<DrawnStay>& stays, std::size_t index) {
+  constexpr double clear_enough = 5.0;
+  constexpr int samples = 32;
+  const std::vector<PaperPoint>& path = stays[index].path;
+  PaperPoint best = along(path, 0.5);
+  double best_score = -std::numeric_limits<double>::infinity();
+  for (int i = 3; i <= samples - 3; ++i) {
+    const double share = static_cast<double>(i) / samples;
+    const PaperPoint site = along(path, share);
+    double clear = clear_enough;
+    for (std::size_t other = 0; other < stays.size(); ++other)
+      if (other != index)
+        clear = std::min(clear, distance_to_path(site, stays[other].path));
+    // Far from the middle counts a little, so that equal sites do not end in a corner.
+    const double score = clear - 1.5 * std::abs(share - 0.5);
+    if (score > best_score + 1e-9) {
+      best_score = score;
+      best = site;
+    }
+  }
+  return best;
 }
 
 } // namespace sheerpole

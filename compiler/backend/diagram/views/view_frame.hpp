@@ -4,6 +4,7 @@
 #include "backend/drawing/drawing.hpp"
 
 #include <string_view>
+#include <vector>
 
 namespace sheerpole {
 
@@ -36,5 +37,31 @@ struct ViewExtent {
 
 /// Room for all points, and for the waterline and the centreline where the view shows them.
 ViewExtent extent_of(const Rig& rig, ViewKind kind);
+
+/// A stay as one view shows it.
+struct DrawnStay {
+  const Stay* stay = nullptr;
+  std::vector<PaperPoint> path;
+  bool both_sides = false; ///< its twin falls on the same line, so one line stands for the pair
+};
+
+/// Largest distance on paper at which two marks count as one, millimetres.
+inline constexpr double coincident = 0.05;
+
+/// True when the two are no further apart than `within` in both directions.
+bool near_each_other(PaperPoint a, PaperPoint b, double within);
+
+/// The stays that have a path, in the order of the rig. Of a pair that coincides only the first is listed.
+std::vector<DrawnStay> drawn_stays(const Rig& rig, const ViewFrame& frame);
+
+/// Half way along the path as drawn.
+PaperPoint middle_of(const DrawnStay& stay);
+
+/// A place on `stays[index]` where a reader can tell it from the others: the sample with the largest clear
+/// distance to any other line, up to a limit, and of equal ones the highest in the middle half.
+PaperPoint label_site(const std::vector<DrawnStay>& stays, std::size_t index);
+
+/// What the stay is called: its title, or its name without the side.
+std::string shown_name(const Stay& stay);
 
 } // namespace sheerpole

@@ -1,10 +1,10 @@
 #include "backend/diagram/views/view_labels.hpp"
 
 #include "backend/diagram/sheet.hpp"
-#include "backend/diagram/views/drawn_stay.hpp"
 #include "backend/diagram/views/view_drawing.hpp"
-#include "backend/drawing/element_id.hpp"
-#include "backend/drawing/wrap_label.hpp"
+#include "backend/diagram/views/view_frame.hpp"
+#include "backend/drawing/label_text.hpp"
+#include "backend/drawing/svg_writer.hpp"
 
 #include <fmt/format.h>
 

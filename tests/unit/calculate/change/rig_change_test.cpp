@@ -3,7 +3,9 @@
 #include "driver/compile.hpp"
 #include "source/file_reader.hpp"
 #include "unit/calculate/reference_rows.hpp"
+#include "wording/say.hpp"
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -69,10 +71,10 @@ TEST(RigChange, SaysThatPellimoorsCapsCanBeResplicedShorter) {
   ASSERT_EQ(change.stays.size(), 2u);
   for (const char* stay : {"cap-shroud.port", "cap-shroud.starboard"}) {
     const PieceChange& piece = piece_of(change, stay);
-    EXPECT_EQ(piece.fate, LineFate::remade) << piece.words;
+    EXPECT_EQ(piece.fate, LineFate::remade) << say(*is.rig, piece.why);
     EXPECT_NEAR(piece.too_long.value().millimetres(), 52.0, 0.05);
-    EXPECT_NE(piece.words.find("52 mm too long; can be re-spliced shorter below"), std::string::npos)
-        << piece.words;
+    EXPECT_THAT(say(*is.rig, piece.why),
+                ::testing::HasSubstr("52 mm too long; can be re-spliced shorter below"));
     const StayChange* of_stay = find(change, stay);
     ASSERT_TRUE(of_stay->range_was && of_stay->range_is);
     EXPECT_NEAR(of_stay->range_was->to_tighten.millimetres(), 100.0, 0.05);
@@ -95,7 +97,7 @@ TEST(RigChange, AndBackTheyAreTooShort) {
   const RigChange change = change_between(compiled("pellimoor-turnbuckles"), compiled("pellimoor"));
   const PieceChange& piece = piece_of(change, "cap-shroud.port");
   EXPECT_NEAR(piece.too_long.value().millimetres(), -52.0, 0.05);
-  EXPECT_EQ(piece.fate, LineFate::replaced) << piece.words;
+  EXPECT_EQ(piece.fate, LineFate::replaced);
   ASSERT_EQ(change.lines.size(), 1u);
   EXPECT_EQ(change.lines.front().pieces, 2);
   EXPECT_NEAR(change.lines.front().cut.millimetres(), 2 * piece.cut.is.millimetres(), 0.01);
@@ -114,8 +116,51 @@ TEST(RigChange, AWireHangsOnWhereItsScrewReaches) {
   const RigChange change =
       change_between(compiled("grisolde"), compiled("grisolde", {"step-packing=25 mm"}));
   const PieceChange& piece = piece_of(change, "forward-lower.port");
-  EXPECT_EQ(piece.fate, LineFate::hangs) << piece.words;
+  EXPECT_EQ(piece.fate, LineFate::hangs);
   EXPECT_NEAR(piece.too_long.value().millimetres(), -23.5, 0.1);
+}
+
+// What hangs there is of the old rope: of another size, construction or grade it cannot be made into the
+// new one, whatever the file calls it.
+TEST(RigChange, ARopeOfAnotherSizeIsAnotherRope) {
+  const Compilation was = compiled("pellimoor");
+  for (const auto& [set, why] :
+       {std::pair("hmpe-9.size=\"10 mm\"", "hmpe-9 of 10 mm in place of 9 mm"),
+        std::pair("hmpe-9.construction=\"8-strand HMPE\"", "hmpe-9 made as 8-strand HMPE in place of")}) {
+    const Compilation is = compiled("pellimoor", {set});
+    const RigChange change = change_between(was, is);
+    const PieceChange& piece = piece_of(change, "cap-shroud.port");
+    EXPECT_EQ(piece.fate, LineFate::replaced) << set;
+    EXPECT_THAT(say(*is.rig, piece.why), ::testing::HasSubstr(why));
+    EXPECT_FALSE(change.lines.empty()) << "a new rope has to be ordered";
+  }
+}
+
+/// Every property that is told apart, "subject, property", of a stay that changes or of what moves no
+/// length.
+std::vector<std::string> told(const RigChange& change) {
+  std::vector<std::string> all;
+  for (const StayChange& stay : change.stays)
+    for (const ChangedInput& input : stay.why)
+      all.push_back(input.subject + ", " + input.property);
+  for (const ChangedInput& input : change.without_move)
+    all.push_back(input.subject + ", " + input.property);
+  return all;
+}
+
+TEST(RigChange, TellsApartEveryPropertyThatIsStated) {
+  const auto of = [](const std::string& boat, const std::string& set) {
+    return told(change_between(compiled(boat), compiled(boat, {set})));
+  };
+  EXPECT_THAT(of("pellimoor", "hmpe-9.construction=\"8-strand HMPE\""),
+              ::testing::Contains("hmpe-9, construction"));
+  EXPECT_THAT(of("grisolde", "wire-three-eighths.grade=\"duplex\""),
+              ::testing::Contains("wire-three-eighths, grade"));
+  EXPECT_THAT(of("pellimoor", "cap-shroud.duty=removable"), ::testing::Contains("cap-shroud.port, duty"));
+  EXPECT_THAT(of("pellimoor-turnbuckles", "turnbuckle-280.screw=single"),
+              ::testing::Contains("turnbuckle-280, screw"));
+  EXPECT_THAT(of("pellimoor-turnbuckles", "turnbuckle-280.engaged-at-longest=14 mm"),
+              ::testing::Contains("turnbuckle-280, engaged-at-longest"));
 }
 
 // A break load moves no length.

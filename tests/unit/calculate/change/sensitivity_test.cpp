@@ -19,7 +19,7 @@ Compilation example(const std::string& name, std::vector<std::string> settings =
 }
 
 const Sensitivity* find(const Compilation& boat, const std::vector<Sensitivity>& all,
-                        const std::string& stay, const std::string& what, const std::string& by) {
+                        const std::string& stay, const std::string& what, SmallChange by) {
   for (const Sensitivity& one : all)
     if ((*boat.rig)[one.stay].name == stay && one.what == what && one.by == by)
       return &one;
@@ -28,7 +28,7 @@ const Sensitivity* find(const Compilation& boat, const std::vector<Sensitivity>&
 
 // Every row against a rig that is compiled with the thing set otherwise.
 void expect_as_compiled(const std::string& name, const std::string& setting, const std::string& what,
-                        const std::string& by) {
+                        SmallChange by) {
   const Compilation boat = example(name);
   const Compilation set = example(name, {setting});
   ASSERT_TRUE(boat.checked && set.checked) << setting;
@@ -51,16 +51,16 @@ void expect_as_compiled(const std::string& name, const std::string& setting, con
 }
 
 TEST(Sensitivity, OfASparIsThatOfTheRigWithItTurned) {
-  expect_as_compiled("oddnys-wager", "steeve=1 deg", "bowsprit", "1 deg further up");
+  expect_as_compiled("oddnys-wager", "steeve=1 deg", "bowsprit", SmallChange::further_up);
 }
 
 TEST(Sensitivity, OfASparRaisedIsThatOfTheRigWithItsHeelHigher) {
-  expect_as_compiled("grisolde", "step-packing=10 mm", "mast", "10 mm up");
+  expect_as_compiled("grisolde", "step-packing=10 mm", "mast", SmallChange::up);
 }
 
 TEST(Sensitivity, OfAPointIsThatOfTheRigWithItMoved) {
-  expect_as_compiled("grisolde", "stem=(5.180, 0.000, 1.750) m", "stem", "10 mm forward");
-  expect_as_compiled("grisolde", "stem=(5.170, 0.000, 1.760) m", "stem", "10 mm up");
+  expect_as_compiled("grisolde", "stem=(5.180, 0.000, 1.750) m", "stem", SmallChange::forward);
+  expect_as_compiled("grisolde", "stem=(5.170, 0.000, 1.760) m", "stem", SmallChange::up);
 }
 
 // Against lengths computed outside the project (tests/reference/what-if.tsv): 25 mm of packing is two and a
@@ -75,7 +75,7 @@ TEST(Sensitivity, AgreesWithTheWhatIfTable) {
     for (const Stay& stay : boat.rig->stays) {
       if (stay.base != cells[2])
         continue;
-      const Sensitivity* found = find(boat, all, stay.name, "mast", "10 mm up");
+      const Sensitivity* found = find(boat, all, stay.name, "mast", SmallChange::up);
       ASSERT_NE(found, nullptr) << stay.name;
       EXPECT_NEAR(2.5 * found->pin_to_pin.millimetres(), std::stod(cells[4]) - std::stod(cells[3]), 0.11);
       ++met;
@@ -87,7 +87,7 @@ TEST(Sensitivity, AgreesWithTheWhatIfTable) {
 TEST(Sensitivity, ALongerPartLeavesSoMuchLessForTheLine) {
   const Compilation boat = example("pellimoor");
   const auto all = sensitivities(*boat.rig, *boat.derived);
-  const Sensitivity* found = find(boat, all, "cap-shroud.port", "lashing-260", "set 10 mm longer");
+  const Sensitivity* found = find(boat, all, "cap-shroud.port", "lashing-260", SmallChange::set_longer);
   ASSERT_NE(found, nullptr);
   EXPECT_DOUBLE_EQ(found->body.millimetres(), -10.0);
   EXPECT_DOUBLE_EQ(found->pin_to_pin.millimetres(), 0.0);
@@ -122,7 +122,7 @@ reading of forestay {
   for (const Sensitivity& one : all)
     EXPECT_FALSE(one.counts) << one.what;
   // 10 mm up on a chord of 3 and 9: 10 x 9 / sqrt(90), and the half of a second order.
-  const Sensitivity* found = find(boat, all, "forestay", "top", "10 mm up");
+  const Sensitivity* found = find(boat, all, "forestay", "top", SmallChange::up);
   ASSERT_NE(found, nullptr);
   EXPECT_NEAR(found->pin_to_pin.millimetres(), 90.0 / std::sqrt(90.0), 0.001);
 }

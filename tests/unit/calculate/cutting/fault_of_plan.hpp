@@ -1,7 +1,6 @@
 #pragma once
 
-#include "calculate/cutting/cutting_order.hpp"
-#include "calculate/cutting/cutting_plan.hpp"
+#include "calculate/cutting/plan_cutting.hpp"
 
 #include <algorithm>
 #include <cstdint>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "calculate/cutting/cutting_order.hpp"
+#include "calculate/cutting/plan_cutting.hpp"
 
 #include <nlohmann/json.hpp>
 

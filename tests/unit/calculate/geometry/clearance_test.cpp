@@ -1,7 +1,7 @@
 #include "calculate/geometry/deck_outline.hpp"
-#include "calculate/geometry/foretriangle.hpp"
-#include "calculate/geometry/held_directions.hpp"
+#include "calculate/geometry/junctions.hpp"
 #include "calculate/geometry/stay_clearance.hpp"
+#include "calculate/geometry/stay_leads.hpp"
 #include "unit/calculate/example_rig.hpp"
 #include "unit/calculate/rig_builder.hpp"
 

@@ -1,5 +1,4 @@
 #include "calculate/geometry/near_lines.hpp"
-#include "calculate/geometry/segment_distance.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>

@@ -1,4 +1,4 @@
-#include "calculate/geometry/spreader_lines.hpp"
+#include "calculate/geometry/spar_lines.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/calculate/example_rig.hpp"
 #include "unit/calculate/rig_builder.hpp"

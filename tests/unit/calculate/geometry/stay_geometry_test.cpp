@@ -1,9 +1,9 @@
-#include "calculate/geometry/junction_balance.hpp"
-#include "calculate/geometry/plate_lead.hpp"
-#include "calculate/geometry/shroud_at_mast.hpp"
-#include "calculate/geometry/spar_line.hpp"
+#include "calculate/geometry/junctions.hpp"
+#include "calculate/geometry/spar_lines.hpp"
+#include "calculate/geometry/stay_leads.hpp"
 #include "unit/calculate/rig_builder.hpp"
 #include "units/si_factors.hpp"
+#include "wording/say.hpp"
 
 #include <gtest/gtest.h>
 
@@ -68,7 +68,7 @@ TEST(ShroudAtMast, IsTheAngleFromTheMast) {
   const auto at = shroud_at_mast(rig, shroud);
   ASSERT_TRUE(at);
   EXPECT_NEAR(at->radians / degree, 12.0, 1e-4);
-  EXPECT_EQ(at->against, "mast");
+  EXPECT_EQ(say(rig, at->against), "mast");
 }
 
 TEST(ShroudAtMast, TurnsWithTheMastAndSaysWhichItWasHeldAgainst) {
@@ -77,9 +77,9 @@ TEST(ShroudAtMast, TurnsWithTheMastAndSaysWhichItWasHeldAgainst) {
   const auto at = shroud_at_mast(rig, shroud);
   ASSERT_TRUE(at);
   EXPECT_NEAR(std::cos(at->radians), std::cos(12 * degree) * std::cos(2 * degree), 1e-4);
-  EXPECT_EQ(at->against, "mast, the nearest spar");
+  EXPECT_EQ(say(rig, at->against), "mast, the nearest spar");
   const auto [bare, same] = rig_with({}, std::nullopt);
-  EXPECT_EQ(shroud_at_mast(bare, same)->against, "upright, no mast is stated");
+  EXPECT_EQ(say(bare, shroud_at_mast(bare, same)->against), "upright, no mast is stated");
 }
 
 TEST(ShroudAtMast, IsNothingForOtherStays) {
@@ -192,7 +192,7 @@ TEST(JunctionBalance, SaysWhatItCanNotLookAt) {
   builder.add(std::move(upper));
   const auto all = junction_balances(builder.rig);
   ASSERT_EQ(all.size(), 1u);
-  EXPECT_EQ(all[0].not_checked, "no other stay begins at plate");
+  EXPECT_EQ(say(builder.rig, all[0].not_checked), "no other stay begins at plate");
 }
 
 } // namespace

@@ -1,7 +1,4 @@
-#include "calculate/physics/elastic_catenary.hpp"
-
-#include "calculate/physics/inextensible_catenary.hpp"
-#include "calculate/physics/parabola_sag.hpp"
+#include "calculate/physics/catenary.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>

@@ -1,4 +1,4 @@
-#include "calculate/spool_plan/line_cutting.hpp"
+#include "calculate/spool_plan/spool_plan.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -8,7 +8,7 @@
 namespace sheerpole::line_cutting_test {
 namespace {
 
-StockInHand stock_of(const std::string& name, const std::string& sort, std::int64_t length_mm,
+StockInHand stock_of(const std::string& name, StockForm sort, std::int64_t length_mm,
                      std::int64_t kept_back_mm = 0) {
   StockInHand stock;
   stock.name = name;
@@ -32,14 +32,15 @@ LineOrder any_line(bool endless_spool) {
   }
   const auto offcuts = *rc::gen::inRange(0, 4);
   for (int i = 0; i < offcuts; ++i)
-    line.stocks.push_back(stock_of("bit-" + std::to_string(i), "offcut", *rc::gen::inRange(1, 90)));
+    line.stocks.push_back(
+        stock_of("bit-" + std::to_string(i), StockForm::offcut, *rc::gen::inRange(1, 90)));
   if (endless_spool)
-    line.stocks.push_back(stock_of("drum", "spool", 1000));
+    line.stocks.push_back(stock_of("drum", StockForm::spool, 1000));
   else
     for (int i = 0; i < *rc::gen::inRange(0, 3); ++i) {
       const auto length = *rc::gen::inRange(1, 120);
-      line.stocks.push_back(
-          stock_of("drum-" + std::to_string(i), "spool", length, *rc::gen::inRange(0, length + 1)));
+      line.stocks.push_back(stock_of("drum-" + std::to_string(i), StockForm::spool, length,
+                                     *rc::gen::inRange(0, length + 1)));
     }
   line.kerf_mm = {*rc::gen::inRange(0, 4), true, false};
   line.least_offcut_mm = {*rc::gen::inRange(0, 30), true, false};
@@ -101,7 +102,7 @@ RC_GTEST_PROP(LineCuttingTest, NoWayToDealThePiecesOutCutsLessOffTheSpool, ()) {
   const LinePlan plan = plan_line(line, {{"k", "test.rig"}}, {});
   std::vector<std::int64_t> room;
   for (const StockInHand& stock : line.stocks)
-    if (stock.sort == "offcut")
+    if (stock.sort == StockForm::offcut)
       room.push_back(stock.length_mm + line.kerf_mm.value); // no cut behind a piece that ends with it
   RC_ASSERT(plan.short_pieces.empty());
   RC_ASSERT(plan.counted_mm == least_cut_off(line, 0, room));

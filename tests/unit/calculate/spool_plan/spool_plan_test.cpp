@@ -1,3 +1,4 @@
+#include "calculate/spool_plan/stock_phrases.hpp"
 #include "unit/calculate/spool_plan/stock_rig.hpp"
 
 namespace sheerpole::spool_plan_test {
@@ -140,7 +141,7 @@ TEST_F(SpoolPlanTest, AnOffcutIsCarriedForwardUnderANameOfItsOwn) {
   EXPECT_EQ(whole_.new_stock[0].length_mm, 5000);
   EXPECT_FALSE(whole_.new_stock[0].changed);
   EXPECT_EQ(whole_.new_stock[1].name, "bit-rest-2"); // bit-rest is there already
-  EXPECT_EQ(whole_.new_stock[1].sort, "offcut");
+  EXPECT_EQ(whole_.new_stock[1].sort, StockForm::offcut);
   EXPECT_EQ(whole_.new_stock[1].length_mm, 1998);
   EXPECT_EQ(whole_.new_stock[2].name, "bit-rest");
 }
@@ -172,7 +173,7 @@ TEST_F(SpoolPlanTest, OneOfSeveralSpoolsOfARecordGetsANameAndStaysASpool) {
   ASSERT_EQ(whole_.new_stock.size(), 2U);
   EXPECT_EQ(whole_.new_stock[0].pieces, 2);
   EXPECT_EQ(whole_.new_stock[1].name, "drum-rest");
-  EXPECT_EQ(whole_.new_stock[1].sort, "spool");
+  EXPECT_EQ(whole_.new_stock[1].sort, StockForm::spool);
   EXPECT_EQ(whole_.new_stock[1].length_mm, 7000);
 }
 
@@ -187,7 +188,7 @@ TEST_F(SpoolPlanTest, AnUnknownLengthIsPlannedByTheEstimateOrNotAtAll) {
   EXPECT_EQ(line.order.pieces[0].length_mm, 4940); // 5000 pin to pin, 60 less
   ASSERT_EQ(line.order.unplanned.size(), 1U);
   EXPECT_EQ(line.order.unplanned[0].name, "marked");
-  EXPECT_NE(line.order.unplanned[0].reason.find("estimate"), std::string::npos);
+  EXPECT_TRUE(line.order.unplanned[0].reason.is(StockPhrase::no_estimate));
 }
 
 TEST_F(SpoolPlanTest, ADraftIsPlannedAndAnIncompleteCutIsNot) {

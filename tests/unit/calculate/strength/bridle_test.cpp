@@ -1,4 +1,4 @@
-#include "calculate/strength/bridle.hpp"
+#include "calculate/strength/stay_directions.hpp"
 #include "units/si_factors.hpp"
 
 #include <gtest/gtest.h>

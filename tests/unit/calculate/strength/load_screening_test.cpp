@@ -1,4 +1,5 @@
 #include "calculate/strength/load_screening.hpp"
+#include "wording/say.hpp"
 
 #include "unit/calculate/compiled_rig.hpp"
 
@@ -22,20 +23,25 @@ LoadScreening screened(const std::string& text) {
   return rig.derived->load_screenings.front();
 }
 
+/// Screenings speak of names, not of places in a rig.
+std::string said(const Remark& remark) {
+  return say(Rig{}, remark);
+}
+
 double value(const LoadScreening& screening, const std::string& name) {
   for (const ScreeningNumber& result : screening.results)
-    if (result.name == name)
+    if (said(result.name) == name)
       return result.value.si;
   std::string reasons;
-  for (const std::string& why : screening.not_checked)
-    reasons += why + "; ";
+  for (const Remark& why : screening.not_checked)
+    reasons += said(why) + "; ";
   ADD_FAILURE() << "no result " << name << "; not checked: " << reasons;
   return 0.0;
 }
 
 std::string first_reason(const LoadScreening& screening) {
   EXPECT_TRUE(screening.results.empty());
-  return screening.not_checked.empty() ? "" : screening.not_checked.front();
+  return screening.not_checked.empty() ? "" : said(screening.not_checked.front());
 }
 
 /// A shroud with a load-screening of which `record` states more, on a boat of which `boat` does.
@@ -86,8 +92,8 @@ TEST(LoadScreening, TakesBoatAndPointsWhenTheRecordIsSilent) {
       screened(by_share(shares, " righting-moment: 23.5 kNm\n righting-angle: 30 deg\n"));
   EXPECT_NEAR(value(screening, "total across the boat"), 28'200, 1e-6);
   ASSERT_EQ(screening.inputs.size(), 5u);
-  EXPECT_EQ(screening.inputs[0].how, "of the boat, at 30.0 deg");
-  EXPECT_EQ(screening.inputs[1].how, "from the middle of the boat to plate");
+  EXPECT_EQ(said(screening.inputs[0].how), "of the boat, at 30.0 deg");
+  EXPECT_EQ(said(screening.inputs[1].how), "from the middle of the boat to plate");
   EXPECT_EQ(screening.inputs[2].provenance.source_class, SourceClass::practice);
   EXPECT_EQ(
       first_reason(screened(by_share(shares, " righting-moment: 23.5 kNm\n righting-angle: 20 deg\n"))),
@@ -239,9 +245,10 @@ TEST(LoadScreening, SaysWhatTheMethodDoesNotHoldFor) {
                 screened(replaced(other_plate, " top: (", " inboard: (0, 1.1, 1.2) m mirrored\n top: ("))),
             "diagonal-1 leads to inboard, which is not abreast of plate; the method takes all to one "
             "chainplate");
-  EXPECT_EQ(screened(replaced(rig, "method: joint-equilibrium", "method: joint-equilibrium\n share: 45 %"))
-                .notes.front(),
-            "stated in the load-screening of cap and not used by this method: share");
+  EXPECT_EQ(
+      said(screened(replaced(rig, "method: joint-equilibrium", "method: joint-equilibrium\n share: 45 %"))
+               .notes.front()),
+      "stated in the load-screening of cap and not used by this method: share");
 }
 
 } // namespace

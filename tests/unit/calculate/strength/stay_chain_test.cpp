@@ -1,4 +1,6 @@
 #include "calculate/strength/stay_chain.hpp"
+#include "wording/say.hpp"
+#include "wording/strength_words.hpp"
 
 #include "calculate/strength/force_text.hpp"
 #include "unit/calculate/compiled_rig.hpp"
@@ -38,20 +40,30 @@ std::string lashed(const std::string& splice, const std::string& lashing, const 
 
 const std::string lashed_with = " cord: cord-4\n knot-factor: 50 %\n";
 
-StayChain chain_of(const std::string& text) {
-  const Compilation rig = test::compiled(text);
-  return rig.derived ? rig.derived->stays.at(0).chain : StayChain{};
+/// The chain of a stay with the rig that its links speak of.
+struct ChainOfRig : StayChain {
+  ChainOfRig(Rig of, StayChain chain) : StayChain(std::move(chain)), rig(std::move(of)) {}
+  std::string said(const Remark& remark) const { return say(rig, remark); }
+
+  Rig rig;
+};
+
+ChainOfRig chain_of(const std::string& text) {
+  const Compilation compiled = test::compiled(text);
+  if (!compiled.derived)
+    return {{}, {}};
+  return {*compiled.rig, compiled.derived->stays.at(0).chain};
 }
 
-const ChainLink& link(const StayChain& chain, const std::string& name) {
+const ChainLink& link(const ChainOfRig& chain, const std::string& name) {
   for (const ChainLink& one : chain.links)
-    if (one.name == name)
+    if (chain.said(one.name) == name)
       return one;
   ADD_FAILURE() << "no link " << name;
   return chain.links.front();
 }
 
-double kilonewtons(const StayChain& chain, const std::string& name) {
+double kilonewtons(const ChainOfRig& chain, const std::string& name) {
   const ChainLink& one = link(chain, name);
   EXPECT_TRUE(one.break_load) << name;
   return one.break_load ? one.break_load->kilonewtons() : 0.0;
@@ -60,47 +72,47 @@ double kilonewtons(const StayChain& chain, const std::string& name) {
 // By hand: 6 passes, one leg of each, of a cord of 15 kN that its knot halves: 6 x 15 x 0.5 = 45 kN,
 // against the rope of 92 kN.
 TEST(StayChain, LashingOfPellimoorByHand) {
-  const StayChain chain = chain_of(lashed("", lashed_with));
+  const ChainOfRig chain = chain_of(lashed("", lashed_with));
   EXPECT_NEAR(kilonewtons(chain, "cord of lashing-260"), 45.0, 1e-9);
-  EXPECT_EQ(link(chain, "cord of lashing-260").how,
+  EXPECT_EQ(chain.said(link(chain, "cord of lashing-260").how),
             "6 passes x 1 leg x 15 kN of cord-4 x 50 % in the knot");
   ASSERT_TRUE(chain.line && chain.weakest);
   EXPECT_NEAR(chain.links[*chain.line].break_load->kilonewtons(), 92.0, 1e-9);
-  EXPECT_EQ(chain.links[*chain.line].name, "hmpe-9");
+  EXPECT_EQ(chain.said(chain.links[*chain.line].name), "hmpe-9");
 }
 
 // Two legs a pass, by the limit: 90 kN.
 TEST(StayChain, CountsTheLegsThatTheLimitSays) {
-  const StayChain both = chain_of(lashed("", lashed_with, "limits {\n lashing-legs: 200 %\n}\n"));
+  const ChainOfRig both = chain_of(lashed("", lashed_with, "limits {\n lashing-legs: 200 %\n}\n"));
   EXPECT_NEAR(kilonewtons(both, "cord of lashing-260"), 90.0, 1e-9);
-  EXPECT_EQ(link(both, "cord of lashing-260").how,
+  EXPECT_EQ(both.said(link(both, "cord of lashing-260").how),
             "6 passes x 2 legs x 15 kN of cord-4 x 50 % in the knot");
-  const StayChain off = chain_of(lashed("", lashed_with, "limits {\n lashing-legs: off\n}\n"));
+  const ChainOfRig off = chain_of(lashed("", lashed_with, "limits {\n lashing-legs: off\n}\n"));
   EXPECT_FALSE(link(off, "cord of lashing-260").break_load);
 }
 
 // 92 kN x 90 % = 82.8 kN at each splice: the line as spliced.
 TEST(StayChain, SpliceTakesItsShareOfTheRope) {
-  const StayChain chain = chain_of(lashed(" efficiency: 90 %\n", lashed_with));
+  const ChainOfRig chain = chain_of(lashed(" efficiency: 90 %\n", lashed_with));
   EXPECT_NEAR(kilonewtons(chain, "hmpe-9, long-bury aloft"), 82.8, 1e-9);
   EXPECT_NEAR(kilonewtons(chain, "hmpe-9, long-bury below"), 82.8, 1e-9);
   ASSERT_TRUE(chain.line);
-  EXPECT_EQ(chain.links[*chain.line].name, "hmpe-9, long-bury aloft");
+  EXPECT_EQ(chain.said(chain.links[*chain.line].name), "hmpe-9, long-bury aloft");
 }
 
 // Double shear of a 10 mm pin at 300 MPa by hand: 2 x pi/4 x 100 mm2 x 300 N/mm2 = 47.12 kN. The hole:
 // 10 x 8 x 400 = 32 kN.
 TEST(StayChain, PinAndHoleByHand) {
-  const StayChain chain = chain_of(lashed("", lashed_with));
+  const ChainOfRig chain = chain_of(lashed("", lashed_with));
   EXPECT_NEAR(kilonewtons(chain, "pin of lash-block-46"), 47.1239, 5e-5);
   EXPECT_NEAR(kilonewtons(chain, "hole of plate-10"), 32.0, 1e-9);
   ASSERT_TRUE(chain.weakest);
-  EXPECT_EQ(chain.links[*chain.weakest].name, "hole of plate-10");
+  EXPECT_EQ(chain.said(chain.links[*chain.weakest].name), "hole of plate-10");
 }
 
 TEST(StayChain, NamesWhatIsNotStatedOnceAndNeverTakesItForStrong) {
-  const StayChain chain = chain_of(lashed("", ""));
-  EXPECT_EQ(unknown_words(chain),
+  const ChainOfRig chain = chain_of(lashed("", ""));
+  EXPECT_EQ(unknown_words(chain.rig, chain),
             "break-load of tang-10, thimble-16, deadeye-38, lash-block-46, plate-10; pin-stress or "
             "pin-break-load of tang-10; efficiency of long-bury; cord of lashing-260; knot-factor of "
             "lashing-260");
@@ -110,10 +122,10 @@ TEST(StayChain, NamesWhatIsNotStatedOnceAndNeverTakesItForStrong) {
 }
 
 TEST(StayChain, GoesFromAloftToDeck) {
-  const StayChain chain = chain_of(lashed("", lashed_with));
+  const ChainOfRig chain = chain_of(lashed("", lashed_with));
   std::string order;
   for (const ChainLink& one : chain.links)
-    order += one.name + "; ";
+    order += chain.said(one.name) + "; ";
   EXPECT_EQ(order, "tang-10; pin of tang-10; hole of thimble-16; thimble-16; hmpe-9, long-bury aloft; "
                    "hmpe-9; hmpe-9, long-bury below; deadeye-38; cord of lashing-260; lash-block-46; "
                    "pin of lash-block-46; hole of plate-10; plate-10; ");
@@ -138,13 +150,13 @@ TEST(StayChain, PinInTheJointGoesBeforeThatOfTheJaw) {
       "  bush-12\n  plate-a\n }\n}\n";
   const Compilation compiled = test::compiled(rig);
   ASSERT_TRUE(compiled.derived);
-  const StayChain& one = compiled.derived->stays.at(0).chain;
+  const ChainOfRig one{*compiled.rig, compiled.derived->stays.at(0).chain};
   // 2 x pi/4 x 144 x 300 = 67.858 kN; a 12 mm pin of 0.6 x 500 MPa carries 67.9 kN (statics by hand).
   EXPECT_NEAR(kilonewtons(one, "pin-12"), 67.858, 5e-4);
   EXPECT_NEAR(kilonewtons(one, "hole of plate-a"), 14.0 * 10.0 * 0.4, 1e-9);
   EXPECT_TRUE(one.unknown.empty());
-  EXPECT_EQ(unknown_words(one), "");
-  EXPECT_NEAR(kilonewtons(compiled.derived->stays.at(1).chain, "pin-rated"), 50.0, 1e-9);
+  EXPECT_EQ(unknown_words(one.rig, one), "");
+  EXPECT_NEAR(kilonewtons({*compiled.rig, compiled.derived->stays.at(1).chain}, "pin-rated"), 50.0, 1e-9);
 }
 
 TEST(ForceText, IsShort) {

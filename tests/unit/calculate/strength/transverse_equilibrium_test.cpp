@@ -1,6 +1,6 @@
-#include "calculate/strength/transverse_equilibrium.hpp"
+#include "calculate/strength/transverse_loads.hpp"
 
-#include "calculate/strength/spreader_tip.hpp"
+#include "calculate/strength/stay_directions.hpp"
 #include "units/si_factors.hpp"
 
 #include <gtest/gtest.h>

@@ -1,4 +1,4 @@
-#include "calculate/uncertainty/quantile.hpp"
+#include "calculate/uncertainty/random_numbers.hpp"
 #include "calculate/uncertainty/response.hpp"
 
 #include <gtest/gtest.h>

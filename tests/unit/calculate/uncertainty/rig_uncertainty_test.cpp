@@ -1,13 +1,16 @@
 #include "calculate/calculate.hpp"
-#include "calculate/uncertainty/quantile.hpp"
-#include "calculate/uncertainty/random_stream.hpp"
+#include "calculate/uncertainty/random_numbers.hpp"
+#include "calculate/uncertainty/rig_uncertainty.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/calculate/rig_builder.hpp"
+#include "wording/say.hpp"
 
 #include <gtest/gtest.h>
 
 #include <algorithm>
 #include <cmath>
+#include <set>
+#include <string>
 
 namespace sheerpole::rig_uncertainty_test {
 namespace {
@@ -30,7 +33,7 @@ const Uncertainty& of(const Compilation& rig) {
 
 const UncertaintyShare* share(const Compilation& rig, std::string_view input) {
   for (const UncertaintyShare& one : of(rig).shares)
-    if (rig.derived->inputs[one.input].name == input)
+    if (say(*rig.rig, rig.derived->inputs[one.input].name) == input)
       return &one;
   return nullptr;
 }
@@ -46,7 +49,7 @@ TEST(RigUncertainty, WhatIsStatedOnceMovesTogether) {
   EXPECT_NEAR(found.worst_low.millimetres(), -7.0, 1e-6);
   EXPECT_NEAR(found.standard.millimetres(), std::sqrt((16.0 + 9.0) / 3.0), 1e-6);
   ASSERT_EQ(found.shares.size(), 2u);
-  EXPECT_EQ(rig.derived->inputs[found.shares[0].input].name, "pin-to-pin of runner");
+  EXPECT_EQ(say(*rig.rig, rig.derived->inputs[found.shares[0].input].name), "pin-to-pin of runner");
   EXPECT_NEAR(found.shares[0].share, 16.0 / 25.0, 1e-9);
   EXPECT_NEAR(found.shares[1].per_bound.millimetres(), -3.0, 1e-6); // a longer toggle, a shorter rope
 }
@@ -190,6 +193,63 @@ TEST(Coverage, OfSyntheticReadings) {
   const double many = share_of_trials_that_hold(1000, 1500);
   EXPECT_GE(many, 0.93);
   EXPECT_LE(many, 0.97);
+}
+
+/// The names of all that a stay rests on.
+std::set<std::string> names_of_fields(const build::RigBuilder& builder) {
+  Rig rig = builder.rig;
+  std::set<std::string> names;
+  for (const StayField& field : stay_fields(rig, StayId{0}))
+    names.insert(say(rig, field.name));
+  return names;
+}
+
+// Whatever is stated of a reading, of a splice and of the places in the stack is met, each once, without
+// being listed anywhere but in the model.
+TEST(StayFields, AreAllNumbersThatMayMoveALength) {
+  using namespace build;
+  RigBuilder builder;
+  const MaterialId rope_9 = builder.add(rope("hmpe-9", mm(9)));
+  Splice splice;
+  splice.name = "long-bury";
+  splice.bury.value = {72.0, true};
+  splice.eye_allowance = Sourced<RopeMeasure>{.value = {12.0, true}, .provenance = {}, .tolerance = {}};
+  splice.tail_to_trim = splice.eye_allowance;
+  splice.contraction = Sourced<double>{.value = 0.08, .provenance = {}, .tolerance = {}};
+  splice.recovered = splice.contraction;
+  builder.rig.splices.push_back(splice);
+  Part lashing = fixed("lashing-4", mm(0));
+  lashing.shortest = sourced(mm(60));
+  lashing.longest = sourced(mm(260));
+  lashing.wrap = sourced(mm(120));
+  StackItem seat = item(builder.add(lashing));
+  seat.splice = SpliceId{0};
+  seat.set_length = sourced(mm(160));
+  seat.spare_bury = sourced(mm(40));
+  builder.add(stay("runner", mm(1), rope_9, {seat, line()}));
+  Reading reading;
+  reading.runs = {sourced(mm(10'000)), sourced(mm(10'004))};
+  reading.offset = sourced(mm(12));
+  reading.hoist_offset = sourced(mm(60));
+  builder.rig.stays[0].readings.push_back(reading);
+  const std::set<std::string> expected{"pin-to-pin of runner",
+                                       "run 1 of the reading of runner",
+                                       "run 2 of the reading of runner",
+                                       "offset of the reading of runner",
+                                       "hoist offset of the reading of runner",
+                                       "diameter of hmpe-9",
+                                       "length of lashing-4",
+                                       "shortest of lashing-4",
+                                       "longest of lashing-4",
+                                       "wrap of lashing-4",
+                                       "setting of lashing-4",
+                                       "spare bury at lashing-4",
+                                       "bury of long-bury",
+                                       "eye allowance of long-bury",
+                                       "tail to trim of long-bury",
+                                       "contraction of long-bury",
+                                       "recovered of long-bury"};
+  EXPECT_EQ(names_of_fields(builder), expected);
 }
 
 } // namespace

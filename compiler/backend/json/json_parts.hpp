@@ -1,0 +1,42 @@
+#pragma once
+
+#include "backend/json/json.hpp"
+
+#include <vector>
+
+namespace sheerpole {
+
+/// `[{name, text, provenance, si, tolerance_si, values_si, names}]`: numbers in the coherent SI unit of the
+/// fact (m, N, K, a share of one); si is zero for a text, a word, a date or a name.
+Json particulars_json(const std::vector<Particular>& particulars, const SourceSet& sources);
+
+/// Adds states, records, limits, rules, waivers, expectations, inspections and differences to the JSON of a
+/// rig.
+void add_records_json(const CheckedRig& checked, Json& rig_json);
+
+/// How well a cut is known, with the share of each input.
+Json uncertainty_json(const Rig& rig, const Uncertainty& found, const Derived& derived);
+
+/// Every input with a bound or a scatter: `{name, bound, distribution, degrees_of_freedom, place}`; the
+/// bound is in the coherent SI unit of the input.
+Json inputs_json(const Rig& rig, const Derived& derived, const SourceSet& sources);
+
+/// The slips that would explain a difference: `[{words, unexplained_mm}]`
+Json slips_json(const Rig& rig, const RouteComparison& other);
+
+/// The marks of a piece and what its cut leaves out.
+Json bench_json(const Rig& rig, const Piece& piece);
+
+/// Adds to a stay's object what follows from its lengths: slips, uncertainty, account, temperature,
+/// tension, sag, the line before, fits, joints. Lengths in mm, unrounded.
+void add_behaviour_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, Json& json);
+
+/// The chain of break loads of a stay: `{links, line, weakest, unknown}`; the last three are places in
+/// `links`, null where there is none. Forces in newtons, unrounded.
+Json chain_json(const Rig& rig, const StayChain& chain, const SourceSet& sources);
+
+/// Every load-screening: `[{method, publication, of, inputs, results, not_checked, notes, panels}]`. Values
+/// in the coherent SI unit.
+Json screenings_json(const Rig& rig, const Derived& derived, const SourceSet& sources);
+
+} // namespace sheerpole

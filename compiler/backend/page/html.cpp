@@ -1,0 +1,249 @@
+#include "backend/page/html.hpp"
+
+#include "backend/drawing/svg_writer.hpp"
+#include "units/format_length.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <set>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr std::string_view style_rules =
+    "body { margin: 0 auto; padding: 0 8px; max-width: 190mm; background: #ffffff; color: #000000;\n"
+    "  font: 11pt/1.4 'Liberation Sans', sans-serif; overflow-wrap: anywhere; }\n"
+    "h1 { font-size: 20pt; margin: 0.6em 0 0.2em; }\n"
+    "h2 { font-size: 15pt; margin: 1.4em 0 0.3em; border-bottom: 2px solid #000000; }\n"
+    "h3 { font-size: 12pt; margin: 1em 0 0.2em; }\n"
+    "h2, h3, caption { break-after: avoid; }\n"
+    "p { margin: 0.3em 0; }\n"
+    ".small { font-size: 9pt; }\n"
+    ".notice { border: 3px solid #000000; padding: 0.4em 0.6em; font-weight: bold; margin: 0.6em 0; }\n"
+    "table { border-collapse: collapse; table-layout: fixed; width: 100%; margin: 0.5em 0; font-size: "
+    "9.5pt; }\n"
+    "caption { text-align: left; font-weight: bold; padding: 0.2em 0; }\n"
+    "th, td { border: 1px solid #707070; padding: 2px 4px; text-align: left; vertical-align: top;\n"
+    "  font-weight: normal; }\n"
+    "thead th { font-weight: bold; border-bottom-width: 2px; }\n"
+    "thead { display: table-header-group; }\n"
+    "tr { break-inside: avoid; }\n"
+    ".number { text-align: right; overflow-wrap: normal; font-variant-numeric: tabular-nums; }\n"
+    "dl { display: grid; grid-template-columns: 30% 1fr; margin: 0.5em 0; }\n"
+    "dt, dd { margin: 0; padding: 2px 4px; border-top: 1px solid #c0c0c0; }\n"
+    "dt { font-weight: bold; }\n"
+    ".line { display: block; border-bottom: 1px solid #000000; min-height: 1.9em; }\n"
+    "figure { margin: 0.6em 0; break-inside: avoid; }\n"
+    "figcaption { font-size: 9pt; }\n"
+    "svg { display: block; max-width: 100%; height: auto; }\n"
+    "svg a:hover, svg a:focus { text-decoration: underline; outline: 2px solid #000000; }\n"
+    "a { color: #000000; }\n"
+    "nav ul { columns: 2; padding-left: 1.2em; margin: 0.3em 0; }\n"
+    "nav .deeper { margin-left: 1em; list-style: circle; }\n"
+    "@media print { #narrow { display: none; } body { max-width: none; padding: 0; } }\n";
+
+/// Offers a field that leaves in the tables only rows that hold its words. Nothing is lost without it.
+constexpr std::string_view narrowing_script =
+    "(function () {\n"
+    "  'use strict';\n"
+    "  var place = document.getElementById('narrow');\n"
+    "  var label = document.createElement('label');\n"
+    "  var field = document.createElement('input');\n"
+    "  field.type = 'search';\n"
+    "  label.append('Show only rows of tables that hold: ', field);\n"
+    "  place.append(label);\n"
+    "  field.addEventListener('input', function () {\n"
+    "    var words = field.value.toLowerCase();\n"
+    "    document.querySelectorAll('tbody tr').forEach(function (row) {\n"
+    "      row.hidden = words !== '' && row.textContent.toLowerCase().indexOf(words) < 0;\n"
+    "    });\n"
+    "  });\n"
+    "}());\n";
+
+class HtmlWriter {
+public:
+  std::string html;
+  std::set<int> widths; ///< of columns, percent
+
+  void operator()(const DocumentHeading& heading) {
+    html += fmt::format("<h{0}{1}>{2}</h{0}>\n", heading.level,
+                        heading.id.empty() ? "" : fmt::format(" id=\"{}\"", html_text(heading.id)),
+                        html_text(heading.text));
+  }
+  void operator()(const DocumentText& text) {
+    html += fmt::format("<p{}>{}</p>\n", text.small ? " class=\"small\"" : "", html_text(text.text));
+  }
+  void operator()(const DocumentNotice& notice) {
+    html += fmt::format("<p class=\"notice\">{}</p>\n", html_text(notice.text));
+  }
+  void operator()(const DocumentFacts& facts) {
+    html += "<dl>\n";
+    for (const auto& [words, value] : facts.rows)
+      html += fmt::format("<dt>{}</dt>\n<dd>{}</dd>\n", html_text(words),
+                          value.empty() ? "<span class=\"line\">&nbsp;</span>" : html_text(value));
+    html += "</dl>\n";
+  }
+  void operator()(const DocumentTable& table) {
+    if (table.rows.empty()) {
+      html += fmt::format("<p><strong>{}</strong></p>\n", html_text(table.caption));
+    } else {
+      html += fmt::format("<table>\n<caption>{}</caption>\n{}<thead>\n<tr>", html_text(table.caption),
+                          column_group(table));
+      for (const DocumentColumn& column : table.columns)
+        html += fmt::format("<th scope=\"col\"{}>{}</th>", number_class(column), html_text(column.heading));
+      html += "</tr>\n</thead>\n<tbody>\n";
+      for (const std::vector<std::string>& row : table.rows) {
+        html += "<tr>";
+        for (std::size_t i = 0; i < row.size(); ++i)
+          html += fmt::format("<{0}{1}>{2}</{3}>", i == 0 ? "th scope=\"row\"" : "td",
+                              number_class(table.columns[i]), html_text(row[i]), i == 0 ? "th" : "td");
+        html += "</tr>\n";
+      }
+      html += "</tbody>\n</table>\n";
+    }
+    for (const std::string& note : table.notes)
+      html += fmt::format("<p class=\"small\">{}</p>\n", html_text(note));
+  }
+  void operator()(const DocumentFigure& figure) {
+    html += fmt::format("<figure>\n{}",
+                        write_svg_element(figure.drawing, fmt::format("figure-{}-", ++figures_)));
+    if (!figure.caption.empty())
+      html += fmt::format("<figcaption>{}</figcaption>\n", html_text(figure.caption));
+    html += "</figure>\n";
+  }
+  void operator()(const DocumentToWrite& lines) {
+    for (const std::string& words : lines.words)
+      html += fmt::format("<p>{}<span class=\"line\">&nbsp;</span></p>\n", html_text(words));
+  }
+
+private:
+  int figures_ = 0;
+
+  /// Shares of the width by classes, as a page may forbid styles at elements.
+  std::string column_group(const DocumentTable& table) {
+    double all = 0.0;
+    for (const DocumentColumn& column : table.columns)
+      all += column.share;
+    std::string group = "<colgroup>";
+    for (const DocumentColumn& column : table.columns) {
+      const int percent = static_cast<int>(std::lround(100.0 * column.share / all));
+      widths.insert(percent);
+      group += fmt::format("<col class=\"w{}\">", percent);
+    }
+    return group + "</colgroup>\n";
+  }
+
+  static std::string_view number_class(const DocumentColumn& column) {
+    return column.right ? " class=\"number\"" : "";
+  }
+};
+
+std::string contents(const Document& document) {
+  std::string list;
+  for (const DocumentBlock& block : document.blocks)
+    if (const auto* heading = std::get_if<DocumentHeading>(&block); heading && !heading->id.empty())
+      list +=
+          fmt::format("<li{}><a href=\"#{}\">{}</a></li>\n", heading->level == 2 ? "" : " class=\"deeper\"",
+                      html_text(heading->id), html_text(heading->text));
+  return list.empty() ? list : "<nav aria-label=\"Contents\">\n<ul>\n" + list + "</ul>\n</nav>\n";
+}
+
+/// All down to the style, which is left open.
+std::string html_head(const std::string& title) {
+  return "<!DOCTYPE html>\n"
+         "<html lang=\"en\">\n"
+         "<head>\n"
+         "<meta charset=\"utf-8\">\n"
+         "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
+         "<title>" +
+         html_text(title) +
+         "</title>\n"
+         "<style>\n";
+}
+
+} // namespace
+
+std::string html_text(std::string_view text) {
+  std::string result;
+  for (const char c : text)
+    switch (c) {
+    case '&':
+      result += "&amp;";
+      break;
+    case '<':
+      result += "&lt;";
+      break;
+    case '>':
+      result += "&gt;";
+      break;
+    case '"':
+      result += "&quot;";
+      break;
+    default:
+      result += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
+    }
+  return result;
+}
+
+std::string html_of_pages(const std::string& title, const std::vector<Drawing>& pages) {
+  const double width = pages.empty() ? 210.0 : pages.front().width;
+  const double height = pages.empty() ? 297.0 : pages.front().height;
+  std::string html =
+      html_head(title) +
+      fmt::format("@page {{ size: {1}mm {2}mm; margin: 0; }}\n"
+                  "body {{ margin: 0; background: #ffffff; color: #000000; font-family: sans-serif; }}\n"
+                  "h1 {{ position: absolute; left: -100vw; }}\n"
+                  "section {{ width: {1}mm; margin: 0 auto; break-after: page; }}\n"
+                  "section:last-child {{ break-after: auto; }}\n"
+                  "svg {{ display: block; max-width: 100%; height: auto; }}\n"
+                  "@media screen {{ section {{ border: 1px solid #707070; margin: 8px auto; max-width: "
+                  "98vw; }} }}\n"
+                  "</style>\n"
+                  "</head>\n"
+                  "<body>\n"
+                  "<main>\n"
+                  "<h1>{0}</h1>\n",
+                  html_text(title), format_number(width), format_number(height));
+  for (std::size_t i = 0; i < pages.size(); ++i)
+    html += fmt::format("<section aria-label=\"{}\">\n{}</section>\n", html_text(pages[i].title),
+                        write_svg_element(pages[i], fmt::format("page-{}-", i + 1)));
+  return html + "</main>\n</body>\n</html>\n";
+}
+
+std::string html_of_document(const Document& document, PaperSize paper) {
+  const PaperExtent extent = paper_of(paper);
+  HtmlWriter body;
+  if (!document.draft.empty()) {
+    std::string words = "DRAFT: do not cut to it.";
+    for (const std::string& reason : document.draft)
+      words += " " + reason;
+    body(DocumentNotice{words});
+  }
+  body.html += contents(document) + "<div id=\"narrow\"></div>\n";
+  for (const DocumentBlock& block : document.blocks)
+    std::visit(body, block);
+  std::string widths;
+  for (const int percent : body.widths)
+    widths += fmt::format(".w{0} {{ width: {0}%; }}\n", percent);
+  return html_head(document.title) + fmt::format("@page {{ size: {1}mm {2}mm; margin: {3}mm; }}\n"
+                                                 "{4}{5}"
+                                                 "</style>\n"
+                                                 "</head>\n"
+                                                 "<body>\n"
+                                                 "<main>\n"
+                                                 "<h1>{0}</h1>\n"
+                                                 "<p>{6}</p>\n"
+                                                 "{7}"
+                                                 "</main>\n"
+                                                 "<script>\n{8}</script>\n"
+                                                 "</body>\n"
+                                                 "</html>\n",
+                                                 html_text(document.title), format_number(extent.width),
+                                                 format_number(extent.height), format_number(page_margin),
+                                                 style_rules, widths, html_text(document.about), body.html,
+                                                 narrowing_script);
+}
+
+} // namespace sheerpole

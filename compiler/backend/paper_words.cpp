@@ -1,0 +1,125 @@
+#include "backend/paper_words.hpp"
+
+#include "backend/tenths.hpp"
+#include "units/format_length.hpp"
+
+#include <cmath>
+
+namespace sheerpole {
+
+std::string boat_title(const CheckedRig& checked) {
+  const std::string& title = checked.rig().boat.title;
+  return title.empty() ? "Boat without a name" : title;
+}
+
+void add_words(std::string& text, std::string_view between, std::string_view more) {
+  if (!text.empty() && !more.empty())
+    text += between;
+  text += more;
+}
+
+std::string joined(const std::vector<std::string>& texts, std::string_view between) {
+  return joined(texts, between, [](const std::string& text) { return std::string_view(text); });
+}
+
+std::string led_by(std::string_view lead, std::string_view text) {
+  return text.empty() ? std::string() : std::string(lead) + std::string(text);
+}
+
+std::string who_and_when(const TensionEstimate& estimate) {
+  return joined({estimate.by, estimate.date}, ", ");
+}
+
+std::string source_words(const Provenance& provenance) {
+  std::string words(name_of(provenance.source_class));
+  if (!provenance.note.empty())
+    words += ", " + provenance.note;
+  if (!provenance.written.empty() && !provenance.written.ends_with("mm"))
+    words += ", written " + provenance.written;
+  // For an assumed number the class says it all.
+  if (provenance.source_class == SourceClass::assumed || provenance.assumptions.empty())
+    return words;
+  return words + "; rests on assumed " + joined(provenance.assumptions, ", ");
+}
+
+std::string_view route_words(LengthRoute route) {
+  switch (route) {
+  case LengthRoute::reading:
+    return "a reading";
+  case LengthRoute::stated:
+    return "the stated length";
+  case LengthRoute::path:
+    return "the points of its path";
+  case LengthRoute::unknown:
+    break;
+  }
+  return "not known as a number";
+}
+
+std::string_view name_of(LengthRoute route) {
+  switch (route) {
+  case LengthRoute::reading:
+    return "reading";
+  case LengthRoute::stated:
+    return "stated";
+  case LengthRoute::path:
+    return "path";
+  case LengthRoute::unknown:
+    break;
+  }
+  return "unknown";
+}
+
+std::string length_or_range(const Part& part) {
+  if (part.length)
+    return format_tenths(part.length->value);
+  if (part.shortest && part.longest)
+    return format_tenths(part.shortest->value) + " to " + format_tenths(part.longest->value);
+  return {};
+}
+
+std::string end_words(const End& end) {
+  if (end.dimensions.empty())
+    return end.type;
+  return end.type + " (" +
+         joined(end.dimensions, ", ",
+                [](const EndDimension& dimension) {
+                  return dimension.name + " " +
+                         (dimension.text.empty() ? format_tenths(dimension.length.value) + " mm"
+                                                 : dimension.text);
+                }) +
+         ")";
+}
+
+std::string length_source(const Part& part) {
+  if (part.length)
+    return source_words(part.length->provenance);
+  if (!part.shortest || !part.longest)
+    return {};
+  const std::string shortest = source_words(part.shortest->provenance);
+  const std::string longest = source_words(part.longest->provenance);
+  return shortest == longest ? shortest : shortest + " / " + longest;
+}
+
+std::string grouped(std::size_t number) {
+  std::string digits = std::to_string(number);
+  for (std::size_t at = digits.size(); at > 3;) {
+    at -= 3;
+    digits.insert(at, " ");
+  }
+  return digits;
+}
+
+std::string trials_words(double share, std::size_t draws) {
+  const auto count = static_cast<std::size_t>(std::llround(share * static_cast<double>(draws)));
+  const std::string of = " of " + grouped(draws) + " draws";
+  return count == draws ? "all" + of : count == 0 ? "none" + of : grouped(count) + of;
+}
+
+std::string variance_words(double share) {
+  if (share < 0.0005)
+    return "under 0.1 %";
+  return share >= 0.9995 ? "all of it" : format_fixed(share * 100.0, 1) + " %";
+}
+
+} // namespace sheerpole

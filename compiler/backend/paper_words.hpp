@@ -1,0 +1,67 @@
+#pragma once
+
+#include "calculate/derived.hpp"
+#include "model/part.hpp"
+#include "model/provenance.hpp"
+#include "results/checked_rig.hpp"
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace sheerpole {
+
+/// The boat's name as every document prints it: "Boat without a name" when she has none.
+std::string boat_title(const CheckedRig& checked);
+
+/// Puts `more` behind the text, with `between` between the two when there are two.
+void add_words(std::string& text, std::string_view between, std::string_view more);
+
+/// What `words` says of each, with `between` between them; what says nothing is left out.
+template <class Range, class Words>
+std::string joined(const Range& all, std::string_view between, const Words& words) {
+  std::string text;
+  for (const auto& one : all)
+    add_words(text, between, words(one));
+  return text;
+}
+std::string joined(const std::vector<std::string>& texts, std::string_view between);
+
+/// `lead` and the text; nothing when there is no text.
+std::string led_by(std::string_view lead, std::string_view text);
+
+/// "K. Rasmussen, 2026-04-18", as far as they are stated.
+std::string who_and_when(const TensionEstimate& estimate);
+
+/// How a number is known, in words: "maker, certificate 1142", "computed, from points; rests on assumed
+/// cap-tang". A value that was written in another unit than mm is echoed: "maker, written 7 3/8 in".
+std::string source_words(const Provenance& provenance);
+
+/// The way that a pin-to-pin length was found: "a reading", "the stated length", "the points of its path",
+/// "not known as a number".
+std::string_view route_words(LengthRoute route);
+
+/// The same as one word for tables and data files: reading, stated, path, unknown.
+std::string_view name_of(LengthRoute route);
+
+/// "82.0", of an adjuster "216.0 to 300.0"; millimetres. Empty when it is not stated.
+std::string length_or_range(const Part& part);
+
+/// "jaw (gap 12.0 mm, pin 1/2 in)".
+std::string end_words(const End& end);
+
+/// How the length or the range is known; empty when it is not stated.
+std::string length_source(const Part& part);
+
+/// A whole number with a blank before each three digits: "100 000".
+std::string grouped(std::size_t number);
+
+/// A share of random draws in words that promise nothing: "99 812 of 100 000 draws", "all of 100 000
+/// draws", "none of 100 000 draws".
+std::string trials_words(double share, std::size_t draws);
+
+/// A share of a variance, 0 to 1: "86.4 %", "all of it", "under 0.1 %".
+std::string variance_words(double share);
+
+} // namespace sheerpole

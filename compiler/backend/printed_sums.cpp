@@ -1,0 +1,145 @@
+#include "backend/printed_sums.hpp"
+
+#include "backend/paper_words.hpp"
+#include "backend/tenths.hpp"
+#include "base/internal_error.hpp"
+#include "calculate/length/body.hpp"
+#include "units/format_length.hpp"
+#include "wording/say.hpp"
+
+#include <algorithm>
+#include <cstdlib>
+
+namespace sheerpole {
+
+namespace {
+
+/// The rows of `sum` behind a first term that stands for the whole sum before it.
+SumSection section_of(SumSection::Kind kind, const LengthSum& sum, std::size_t first, Tenths before) {
+  SumSection section{kind, {}, before, sum.known()};
+  for (std::size_t i = first; i < sum.terms.size(); ++i) {
+    section.rows.push_back({&sum.terms[i], Tenths::of(sum.terms[i].amount)});
+    section.total += section.rows.back().amount;
+  }
+  return section;
+}
+
+bool every_part_has_a_length(const Rig& rig, const Stay& stay) {
+  return std::all_of(stay.stack.begin(), stay.stack.end(), [&](const StackItem& item) {
+    return item.kind == StackItem::Kind::line || rig[item.part].role == Part::Role::boat_fitting ||
+           taken_length(rig, item);
+  });
+}
+
+} // namespace
+
+std::string_view name_of(SumSection::Kind kind) {
+  switch (kind) {
+  case SumSection::Kind::pin_to_pin:
+    return "pin-to-pin";
+  case SumSection::Kind::body:
+    return "body";
+  case SumSection::Kind::cut:
+    break;
+  }
+  return "cut";
+}
+
+const SumSection& PieceSum::section(SumSection::Kind kind) const {
+  for (const SumSection& section : sections)
+    if (section.kind == kind)
+      return section;
+  internal_error("a piece without a section of its sum");
+}
+
+PieceSum piece_sum(const Rig& rig, const DerivedStay& stay, const Piece& piece) {
+  using enum SumSection::Kind;
+  PieceSum result;
+  result.unknown = piece.cut.unknown;
+  result.unknown_source = piece.cut.unknown_source;
+  const bool from_pins = piece.body.unknown || piece.body.begins_with(TermKind::pin_to_pin);
+  Tenths total;
+  if (from_pins) {
+    result.sections.push_back(section_of(pin_to_pin, stay.pin_to_pin, 0, total));
+    total = result.sections.back().total;
+    result.body_complete = every_part_has_a_length(rig, rig[stay.stay]);
+  }
+  // The first term of the body is the whole pin-to-pin length, that of the cut the whole body; their rows
+  // have been given already.
+  result.sections.push_back(
+      section_of(body, piece.body, piece.body.begins_with(TermKind::pin_to_pin) ? 1 : 0, total));
+  total = result.sections.back().total;
+  result.sections.push_back(
+      section_of(cut, piece.cut, piece.cut.begins_with(TermKind::body) ? 1 : 0, total));
+  result.cut_complete = piece.missing.empty();
+  for (SumSection& section : result.sections)
+    section.complete =
+        section.kind == pin_to_pin || (section.kind == body ? result.body_complete : result.complete());
+  return result;
+}
+
+std::string how_known(const Rig& rig, const Term& term) {
+  const std::string how = say(rig, term.how);
+  Provenance provenance = term.provenance;
+  if (how.find(provenance.written) != std::string::npos) // "72 d x 9 mm" echoes the 72 d already
+    provenance.written.clear();
+  return how.empty() ? source_words(provenance) : how + "; " + source_words(provenance);
+}
+
+Tenths printed_total(const LengthSum& sum) {
+  Tenths total;
+  for (const Term& term : sum.terms)
+    total += Tenths::of(term.amount);
+  return total;
+}
+
+std::string format_total_feet_inches(bool unknown, Tenths total) {
+  return with_x(unknown, total.count, format_feet_inches(Tenths{std::abs(total.count)}.length()));
+}
+
+PrintedMark printed_mark(const BenchMark& mark, Tenths cut) {
+  PrintedMark printed{{mark.from_upper.unknown, Tenths::of(mark.from_upper.known)},
+                      {mark.from_lower.unknown, Tenths::of(mark.from_lower.known)}};
+  const bool nearer_aloft = mark.from_upper.unknown == mark.from_lower.unknown
+                                ? mark.from_upper.known <= mark.from_lower.known
+                                : mark.from_lower.unknown;
+  if (nearer_aloft)
+    printed.from_lower.tenths = cut - printed.from_upper.tenths;
+  else
+    printed.from_upper.tenths = cut - printed.from_lower.tenths;
+  return printed;
+}
+
+PrintedLeft printed_left(const Account& account, std::size_t date) {
+  PrintedLeft left{Tenths::of(account.to_tighten), Tenths::of(account.to_slacken)};
+  Tenths tightest;
+  Tenths slackest;
+  std::size_t dated = 0;
+  for (const AccountEntry& entry : account.entries) {
+    const Tenths tightens = Tenths::of(entry.tightens);
+    const Tenths slackens = Tenths::of(entry.slackens);
+    if (entry.of_temperature) {
+      tightest = std::max(tightest, tightens);
+      slackest = std::max(slackest, slackens);
+    } else if (!entry.dated || dated++ == date) {
+      left.to_tighten = left.to_tighten - tightens;
+      left.to_slacken = left.to_slacken - slackens;
+    }
+  }
+  left.to_tighten = left.to_tighten - tightest;
+  left.to_slacken = left.to_slacken - slackest;
+  return left;
+}
+
+std::string account_turns(const DerivedStay& stay, Length travel) {
+  return stay.adjusters.size() == 1 ? format_turns(travel, stay.adjusters.front().travel_per_turn) : "";
+}
+
+std::string format_drawn(Length length) {
+  if (length == Length{})
+    return {};
+  const Tenths rounded = Tenths::of(-length);
+  return rounded == Tenths{} ? "0.0" : format_signed(rounded);
+}
+
+} // namespace sheerpole

@@ -1,0 +1,188 @@
+#include "backend/paper_words.hpp"
+#include "backend/printed_sums.hpp"
+#include "backend/table/rig_tables.hpp"
+#include "backend/tenths.hpp"
+#include "units/format_length.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+std::string optional_tenths(const std::optional<Length>& length) {
+  return length ? format_tenths(*length) : std::string();
+}
+
+/// Slack as a share of what the adjusters can take up, tightening as a share of what they can give out.
+std::string share_of_take_up(const Account& account, Length slack) {
+  const bool slacker = slack > Length{};
+  const Length room = slacker ? account.to_tighten : account.to_slacken;
+  if (room <= Length{})
+    return {};
+  return format_fixed((slacker ? slack : -slack) / room * 100.0, 1) + " %";
+}
+
+} // namespace
+
+Table take_up_table(const CheckedRig& checked) {
+  Table table{.title = "Take-up: how far every adjuster can go from where it is set",
+              .columns = {{"stay"},
+                          {"part"},
+                          {"set mm", true},
+                          {"to tighten mm", true},
+                          {"tighten turns", true},
+                          {"to slacken mm", true},
+                          {"slacken turns", true},
+                          {"mm per turn", true},
+                          {"thread engaged mm", true},
+                          {least_engagement_words(checked.rig()) + " mm", true}},
+              .notes = {"A negative amount: the adjuster is set beyond its range.",
+                        checked.rig().limits.find(Limit::thread_engaged) != nullptr
+                            ? "How much thread is to be engaged is stated in the rig's own limits."
+                            : "One diameter of thread engaged is common practice, no source."}};
+  for (const DerivedStay& stay : checked.derived().stays)
+    for (const TakeUp& adjuster : stay.adjusters)
+      table.rows.push_back(
+          {checked.rig()[stay.stay].name, checked.rig()[adjuster.part].name,
+           format_tenths(adjuster.set.value), format_tenths(adjuster.to_tighten),
+           format_turns(adjuster.to_tighten, adjuster.travel_per_turn), format_tenths(adjuster.to_slacken),
+           format_turns(adjuster.to_slacken, adjuster.travel_per_turn),
+           adjuster.travel_per_turn ? format_millimetres(*adjuster.travel_per_turn, 2) : "",
+           optional_tenths(adjuster.engaged), optional_tenths(adjuster.least_engagement)});
+  return table;
+}
+
+Table account_table(const CheckedRig& checked) {
+  Table table{
+      .title = "The account of every adjuster",
+      .columns = {{"stay"},
+                  {"entry"},
+                  {"to tighten mm", true},
+                  {"tighten turns", true},
+                  {"to slacken mm", true},
+                  {"slacken turns", true},
+                  {"how"}},
+      .notes = {"Of creep the amount of that date counts, of the coldest and the warmest day the worse.",
+                "What has stretched is not counted as room to slacken: it may not have come yet.",
+                "INCOMPLETE: an entry is not known and counts as nothing, so less may be left."}};
+  const Rig& rig = checked.rig();
+  for (const DerivedStay& stay : checked.derived().stays) {
+    const Account& account = stay.account;
+    if (account.entries.empty())
+      continue;
+    const std::string& name = checked.rig()[stay.stay].name;
+    table.rows.push_back({name, "as set", format_tenths(account.to_tighten),
+                          account_turns(stay, account.to_tighten), format_tenths(account.to_slacken),
+                          account_turns(stay, account.to_slacken), ""});
+    for (const AccountEntry& entry : account.entries) {
+      if (!entry.not_checked.empty())
+        table.rows.push_back(
+            {name, say(rig, entry.name), "", "", "", "", "not checked: " + say(rig, entry.not_checked)});
+      else if (entry.tightens == Length{} && entry.slackens == Length{})
+        table.rows.push_back({name, say(rig, entry.name), "0.0", "", "0.0", "", say(rig, entry.how)});
+      else
+        table.rows.push_back({name, say(rig, entry.name), format_drawn(entry.tightens), "",
+                              format_drawn(entry.slackens), "", say(rig, entry.how)});
+    }
+    for (std::size_t i = 0; i < account.left.size(); ++i) {
+      const AccountLeft& left = account.left[i];
+      const PrintedLeft printed = printed_left(account, i);
+      table.rows.push_back({name, "left after " + say(rig, left.after), format_tenths(printed.to_tighten),
+                            account_turns(stay, left.to_tighten), format_tenths(printed.to_slacken),
+                            account_turns(stay, left.to_slacken), left.complete ? "" : "INCOMPLETE"});
+    }
+  }
+  return table;
+}
+
+Table fits_table(const CheckedRig& checked) {
+  Table table{.title = "Lines in hand: which parts and which setting make them fit",
+              .columns = {{"stay"},
+                          {"line mm", true},
+                          {"to fill mm", true},
+                          {"add"},
+                          {"adjuster"},
+                          {"set mm", true},
+                          {"open", true},
+                          {"note"}},
+              .notes = {"To fill: by the added parts and the adjuster together. Fewest parts first, then "
+                        "the setting nearest the middle of the wanted band."}};
+  const Rig& rig = checked.rig();
+  for (const DerivedStay& stay : checked.derived().stays) {
+    const std::string& name = checked.rig()[stay.stay].name;
+    for (const Fit& fit : stay.fits) {
+      const std::string line = format_tenths(fit.line);
+      if (!fit.not_checked.empty()) {
+        table.rows.push_back({name, line, "", "", "", "", "", "not checked: " + say(rig, fit.not_checked)});
+        continue;
+      }
+      const std::string gap = format_tenths(fit.gap);
+      for (const FitWay& way : fit.ways) {
+        const std::string parts = joined(way.parts, ", ", [&](const auto& part) {
+          return std::to_string(part.second) + " x " + rig[part.first].name;
+        });
+        table.rows.push_back({name, line, gap, parts.empty() ? "nothing" : parts,
+                              checked.rig()[fit.adjuster].name, format_tenths(way.adjuster),
+                              format_fixed(way.open * 100.0, 0) + " %", ""});
+      }
+      if (fit.ways.empty())
+        table.rows.push_back({name, line, gap, "", checked.rig()[fit.adjuster].name, "", "",
+                              "none fits; the nearest is " +
+                                  format_tenths(fit.short_by > Length{} ? fit.short_by : -fit.short_by) +
+                                  (fit.short_by > Length{} ? " mm too short" : " mm too long")});
+    }
+  }
+  return table;
+}
+
+Table temperature_table(const CheckedRig& checked) {
+  Table table{
+      .title = "Temperature: what each stay gains or loses, from how it is set up",
+      .columns = {{"stay"},
+                  {"degC", true},
+                  {"line mm", true},
+                  {"path mm", true},
+                  {"slack mm", true},
+                  {"of the take-up", true},
+                  {"note"}},
+      .notes = {
+          "Slack above nothing: the stay hangs slacker. Below nothing: it is tighter.",
+          "Of the take-up: slack against what can be tightened, tightening against what can be slackened.",
+          "Spars grow along their axis from the heel; hull and hardware are left as they are."}};
+  for (const DerivedStay& stay : checked.derived().stays) {
+    const std::string& name = checked.rig()[stay.stay].name;
+    for (const ThermalRow& row : stay.thermal.rows)
+      table.rows.push_back({name, format_fixed(row.kelvin - 273.15, 0), format_signed(row.line),
+                            format_signed(row.path), format_signed(row.slack()),
+                            share_of_take_up(stay.account, row.slack()), ""});
+    for (const std::string& why : say_each(checked.rig(), stay.thermal.not_checked))
+      table.rows.push_back({name, "", "", "", "", "", "not checked: " + why});
+  }
+  return table;
+}
+
+Table tension_table(const CheckedRig& checked) {
+  Table table{.title = "Tension as read, and sag at the dock tension",
+              .columns = {{"stay"}, {"by"}, {"kN", true}, {"of break", true}, {"how"}, {"who and when"}},
+              .notes = {"A swing or a pulse reads high in a short or stiff line; its error counts twice."}};
+  for (const DerivedStay& stay : checked.derived().stays) {
+    const std::string& name = checked.rig()[stay.stay].name;
+    for (const TensionEstimate& estimate : stay.tensions)
+      table.rows.push_back(
+          {name, std::string(name_of(estimate.method)),
+           estimate.tension ? format_fixed(estimate.tension->kilonewtons(), 2) : "not checked",
+           estimate.share_of_break ? format_fixed(*estimate.share_of_break * 100.0, 1) + " %" : "",
+           say(checked.rig(), estimate.tension ? estimate.how : estimate.not_checked),
+           who_and_when(estimate)});
+    if (stay.sag)
+      table.rows.push_back({name, "sag", format_fixed(stay.sag->tension.kilonewtons(), 2), "",
+                            format_fixed(stay.sag->depth.millimetres(), 2) + " mm deep over " +
+                                format_tenths(stay.sag->span) + " mm, " +
+                                format_fixed(stay.sag->extra_length.millimetres(), 2) + " mm longer",
+                            ""});
+  }
+  return table;
+}
+
+} // namespace sheerpole

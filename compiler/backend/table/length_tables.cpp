@@ -1,0 +1,176 @@
+#include "backend/paper_words.hpp"
+#include "backend/printed_sums.hpp"
+#include "backend/table/rig_tables.hpp"
+#include "backend/tenths.hpp"
+#include "units/format_length.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+/// What the hardware takes from pin-to-pin, as a positive amount: all of the body's rows but pin-to-pin
+/// itself.
+Tenths hardware_of(const DerivedStay& stay) {
+  Tenths hardware;
+  for (const Term& term : stay.body.terms)
+    if (term.kind != TermKind::pin_to_pin)
+      hardware += Tenths::of(-term.amount);
+  return hardware;
+}
+
+std::string state_of(const CheckedRig& checked, const Piece& piece, const PieceSum& sum) {
+  if (checked.draft_reasons(piece).empty())
+    return "";
+  return sum.complete() ? "DRAFT" : "DRAFT, incomplete";
+}
+
+std::string place(const PrintedPlace& printed) {
+  return format_total(printed.unknown, printed.tenths);
+}
+
+std::string ratio(const std::optional<double>& value) {
+  return value ? format_fixed(*value, 2) : "";
+}
+
+std::string kilograms(const std::optional<double>& value) {
+  return value ? format_fixed(*value, 2) : "";
+}
+
+} // namespace
+
+Table lengths_table(const CheckedRig& checked) {
+  Table table{.title = "Lengths of the stays, by each way",
+              .columns = {{"stay"},
+                          {"way"},
+                          {"used"},
+                          {"pin-to-pin mm", true},
+                          {"hardware mm", true},
+                          {"body mm", true},
+                          {"used less this mm", true},
+                          {"source"}},
+              .notes = {"Each row of a sum is rounded to 0.1 mm; a total is the sum of its rounded rows."}};
+  for (const DerivedStay& stay : checked.derived().stays) {
+    const std::string& name = checked.rig()[stay.stay].name;
+    const bool unknown = stay.pin_to_pin.unknown;
+    const Tenths pins = printed_total(stay.pin_to_pin);
+    const Tenths hardware = hardware_of(stay);
+    const Provenance source = unknown                         ? stay.pin_to_pin.unknown_source
+                              : stay.pin_to_pin.terms.empty() ? Provenance{}
+                                                              : stay.pin_to_pin.terms.front().provenance;
+    table.rows.push_back({name, std::string(name_of(stay.route)), "yes", format_total(unknown, pins),
+                          format_tenths(hardware), format_total(unknown, pins - hardware), "",
+                          source_words(source)});
+    for (const RouteComparison& other : stay.other_routes)
+      table.rows.push_back({name, std::string(name_of(other.other)), "no", format_tenths(other.length), "",
+                            "", format_tenths(other.difference), source_words(other.provenance)});
+  }
+  return table;
+}
+
+Table pieces_table(const CheckedRig& checked) {
+  Table table{.title = "Pieces to cut",
+              .columns = {{"piece"},
+                          {"line"},
+                          {"size"},
+                          {"body mm", true},
+                          {"cut mm", true},
+                          {"cut ft in", true},
+                          {"draft"}},
+              .notes = {"Each row of a sum is rounded to 0.1 mm; a total is the sum of its rounded rows."}};
+  for (const DerivedStay& stay : checked.derived().stays)
+    for (const Piece& piece : stay.pieces) {
+      const LineMaterial& line = checked.rig()[piece.material];
+      const PieceSum sum = piece_sum(checked.rig(), stay, piece);
+      table.rows.push_back({piece.name, line.name, line.size.name, format_total(sum.unknown, sum.body()),
+                            format_total(sum.unknown, sum.cut()),
+                            format_total_feet_inches(sum.unknown, sum.cut()),
+                            state_of(checked, piece, sum)});
+    }
+  return table;
+}
+
+Table marks_table(const CheckedRig& checked) {
+  Table table{.title = "Marks on the bench, from one zero and from the other end",
+              .columns = {{"piece"}, {"mark"}, {"from aloft mm", true}, {"from below mm", true}, {"note"}},
+              .notes = {"The line lies straight under its bench tension, before anything is opened.",
+                        "Dry fit: bearing to bearing with both eyes formed and nothing buried."}};
+  for (const DerivedStay& stay : checked.derived().stays)
+    for (const Piece& piece : stay.pieces) {
+      const std::string draft = piece.missing.empty() ? "" : "incomplete: the cut lacks an input";
+      const Tenths cut = piece_sum(checked.rig(), stay, piece).cut();
+      for (const BenchMark& mark : piece.bench.marks) {
+        const PrintedMark printed = printed_mark(mark, cut);
+        table.rows.push_back(
+            {piece.name, mark_name(mark), place(printed.from_upper), place(printed.from_lower), draft});
+      }
+      if (const auto& dry = piece.bench.dry_fit)
+        table.rows.push_back(
+            {piece.name, "dry fit", format_total(dry->unknown, Tenths::of(dry->known)), "", ""});
+      for (const std::string& unknown : say_each(checked.rig(), piece.bench.not_known))
+        table.rows.push_back({piece.name, "not known", "", "", unknown});
+    }
+  return table;
+}
+
+Table readings_table(const CheckedRig& checked) {
+  Table table{.title = "Readings: what became of what was read",
+              .columns = {{"stay"}, {"term"}, {"mm", true}, {"how"}, {"source"}},
+              .notes = {"The total is the sum of its rows as printed."}};
+  for (const DerivedStay& stay : checked.derived().stays) {
+    if (stay.route != LengthRoute::reading)
+      continue;
+    const std::string& name = checked.rig()[stay.stay].name;
+    Tenths total;
+    for (const Term& term : stay.pin_to_pin.terms) {
+      const Tenths amount = Tenths::of(term.amount);
+      total += amount;
+      table.rows.push_back({name, term_name(checked.rig(), term), format_signed(amount),
+                            say(checked.rig(), term.how), source_words(term.provenance)});
+    }
+    table.rows.push_back({name, "= pin-to-pin", format_tenths(total), "", ""});
+    for (const std::string& missing : say_each(checked.rig(), stay.not_corrected))
+      table.rows.push_back({name, "not corrected", "", missing, ""});
+    for (const RouteComparison& other : stay.other_routes)
+      for (const LikelySlip& slip : other.slips)
+        table.rows.push_back({name, "likely slip", format_signed(other.difference),
+                              say(checked.rig(), slip.words),
+                              "leaves " + format_tenths(slip.unexplained) + " mm"});
+  }
+  return table;
+}
+
+Table replaced_table(const CheckedRig& checked) {
+  Table table{.title = "The line of each stay against the one before",
+              .columns = {{"stay"},
+                          {"line"},
+                          {"before"},
+                          {"stiffness", true},
+                          {"strength", true},
+                          {"mass", true},
+                          {"kg", true},
+                          {"kg before", true},
+                          {"kg m less", true},
+                          {"not checked"}},
+              .notes = {"Ratios: the new over the old. kg m less: moment that is gone, about the lowest "
+                        "point of the path."}};
+  for (const DerivedStay& stay : checked.derived().stays) {
+    if (!stay.replacement)
+      continue;
+    const Replacement& found = *stay.replacement;
+    const Rig& rig = checked.rig();
+    const bool moment = found.new_kilograms && found.old_kilograms && found.centre_height;
+    table.rows.push_back(
+        {rig[stay.stay].name, rig[rig[stay.stay].material].name, rig[found.old_line].name,
+         ratio(found.stiffness), ratio(found.strength), ratio(found.mass), kilograms(found.new_kilograms),
+         kilograms(found.old_kilograms),
+         moment ? format_fixed(
+                      (*found.old_kilograms - *found.new_kilograms) * found.centre_height->metres(), 1)
+                : "",
+         joined(say_each(rig, found.not_checked), Join::semicolon)});
+  }
+  return table;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,163 @@
+#include "backend/paper_words.hpp"
+#include "backend/printed_sums.hpp"
+#include "backend/table/rig_tables.hpp"
+#include "backend/tenths.hpp"
+#include "calculate/length/body.hpp"
+
+#include <fmt/format.h>
+
+#include <optional>
+
+namespace sheerpole {
+
+namespace {
+
+/// A distance from the upper pin as far as it is known.
+struct Distance {
+  Tenths known;
+  bool with_x = false;
+  bool lost = false; ///< behind something without a length
+
+  std::string text() const { return lost ? "?" : format_total(with_x, known); }
+};
+
+void add_rows(const CheckedRig& checked, const DerivedStay& derived, Table& table) {
+  const Rig& rig = checked.rig();
+  const Stay& stay = rig[derived.stay];
+  Distance distance;
+  std::size_t line = 0;
+  int number = 0;
+  for (const StackItem& item : stay.stack) {
+    std::vector<std::string> row{stay.name, std::to_string(++number)};
+    if (item.kind == StackItem::Kind::line) {
+      row.insert(row.end(), {"line", rig[stay.material].name, "1"});
+      if (line >= derived.pieces.size()) {
+        distance.lost = true;
+        row.push_back("?");
+      } else {
+        const PieceSum sum = piece_sum(rig, derived, derived.pieces[line++]);
+        distance.known += sum.body();
+        distance.with_x = distance.with_x || sum.unknown;
+        distance.lost = distance.lost || !sum.body_complete;
+        row.push_back(sum.body_complete ? format_total(sum.unknown, sum.body()) : "?");
+      }
+    } else {
+      const Part& part = rig[item.part];
+      row.insert(row.end(), {part.kind, part.name, std::to_string(item.count)});
+      if (part.role == Part::Role::boat_fitting) {
+        row.push_back("");
+      } else if (const std::optional<Length> taken = taken_length(rig, item)) {
+        distance.known += Tenths::of(*taken);
+        row.push_back(format_tenths(*taken));
+      } else {
+        distance.lost = true;
+        row.push_back("?");
+      }
+    }
+    row.push_back(distance.text());
+    table.rows.push_back(std::move(row));
+  }
+}
+
+} // namespace
+
+Table points_table(const CheckedRig& checked) {
+  Table table{
+      .title = "Points, boat axes from the waterline under the mast",
+      .columns = {
+          {"point"}, {"x forward mm", true}, {"y to starboard mm", true}, {"z up mm", true}, {"source"}}};
+  for (const Point& point : checked.rig().points)
+    table.rows.push_back({point.name, format_tenths(point.position.x), format_tenths(point.position.y),
+                          format_tenths(point.position.z), source_words(point.provenance)});
+  return table;
+}
+
+Table parts_table(const CheckedRig& checked) {
+  Table table{.title = "Parts",
+              .columns = {{"kind"},
+                          {"part"},
+                          {"length or range mm", true},
+                          {"upper end"},
+                          {"lower end"},
+                          {"source of the length"}}};
+  for (const Part& part : checked.rig().parts)
+    table.rows.push_back({part.kind, part.name, length_or_range(part), end_words(part.upper),
+                          end_words(part.lower), length_source(part)});
+  return table;
+}
+
+Table stack_table(const CheckedRig& checked) {
+  Table table{.title = "Stacks, from aloft to deck",
+              .columns = {{"stay"},
+                          {"no.", true},
+                          {"kind"},
+                          {"item"},
+                          {"times", true},
+                          {"length mm", true},
+                          {"from upper pin mm", true}},
+              .notes = {"Fittings of the boat take no length: pin-to-pin begins and ends at their pins."}};
+  for (const DerivedStay& stay : checked.derived().stays)
+    add_rows(checked, stay, table);
+  return table;
+}
+
+Table states_table(const CheckedRig& checked) {
+  const Rig& rig = checked.rig();
+  Table table{.title = "States of the rig: adjusters that move, in mm",
+              .columns = {{"state"},
+                          {"stay"},
+                          {"adjuster"},
+                          {"set", true},
+                          {"longer by", true},
+                          {"to tighten", true},
+                          {"to slacken", true},
+                          {"stowed at"}}};
+  for (const DerivedPosition& derived : checked.derived().positions) {
+    const State& state = rig.states[derived.state];
+    const StatePosition& position = state.positions[derived.position];
+    const std::string stowed = position.stowed_at ? rig[*position.stowed_at].name : "";
+    if (derived.adjusters.empty())
+      table.rows.push_back({state.name, rig[derived.stay].name, "", "", "", "", "", stowed});
+    for (const TakeUp& adjuster : derived.adjusters)
+      table.rows.push_back({state.name, rig[derived.stay].name, rig[adjuster.part].name,
+                            format_tenths(adjuster.set.value), format_tenths(derived.change),
+                            format_tenths(adjuster.to_tighten), format_tenths(adjuster.to_slacken),
+                            stowed});
+  }
+  if (table.rows.empty())
+    table.notes.push_back("No state moves anything.");
+  return table;
+}
+
+Table inspections_table(const CheckedRig& checked) {
+  const Rig& rig = checked.rig();
+  Table table{.title = "Inspection log, in the order of the files",
+              .columns = {{"date"}, {"stay"}, {"where"}, {"condition"}, {"by"}, {"note"}}};
+  for (const Inspection& inspection : rig.inspections) {
+    const std::string where = joined(inspection.between, ", ", [&](PartId part) { return rig[part].name; });
+    for (const StayId stay : inspection.stays)
+      table.rows.push_back({inspection.date, rig[stay].name, where.empty() ? "whole stay" : where,
+                            inspection.condition, inspection.by, inspection.note});
+  }
+  if (table.rows.empty())
+    table.notes.push_back("Nothing has been written down.");
+  return table;
+}
+
+Table differences_table(const CheckedRig& checked) {
+  Table table{.title = "Values stated over others, in the order in which they take effect",
+              .columns = {{"by"}, {"of"}, {"what"}, {"was"}, {"is"}, {"place"}}};
+  for (const Difference& difference : checked.rig().differences) {
+    const SourceText& text = checked.sources()[difference.place.source];
+    table.rows.push_back({difference.origin, difference.subject, difference.property,
+                          difference.was.empty() ? "not stated" : difference.was, difference.is,
+                          fmt::format("{}:{}", text.name(), text.position(difference.place.begin).line)});
+  }
+  if (!checked.rig().boat.sister_of.empty())
+    table.notes.push_back("sister ship of " + checked.rig().boat.sister_of);
+  if (table.rows.empty())
+    table.notes.push_back("Nothing is stated over anything else.");
+  return table;
+}
+
+} // namespace sheerpole

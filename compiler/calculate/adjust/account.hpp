@@ -1,0 +1,72 @@
+#pragma once
+
+#include "calculate/adjust/take_up.hpp"
+#include "calculate/cut/piece.hpp"
+#include "calculate/uncertainty/uncertainty.hpp"
+#include "model/rig.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+namespace sheerpole {
+
+/// What is said about the account of an adjuster, its take-up and what fits.
+enum class AdjusterPhrase : std::uint16_t {
+  days,
+  one_year,
+  years,
+  as_written,
+  bedding_in,
+  cut_off_already,
+  bedding_not_stated,
+  length_unknown,
+  share_of_body,
+  creep_in,
+  coldest_day,
+  warmest_day,
+  line_and_path,
+  uncertainty_of_length,
+  no_bound,
+  by_propagation,
+  each,
+  no_adjuster
+};
+constexpr PhraseSubject subject_of(AdjusterPhrase) {
+  return PhraseSubject::adjuster;
+}
+
+/// One draw on the account of a stay's adjusters.
+struct AccountEntry {
+  Remark name;                 ///< "bedding-in", "creep in 1 year", "coldest day, -10 degC"
+  Length tightens = {};        ///< the adjuster has to take up so much
+  Length slackens = {};        ///< or has to give out so much
+  bool dated = false;          ///< creep: of several dates one counts
+  bool of_temperature = false; ///< of several the worse counts
+  Remark how = {};
+  Remark not_checked = {}; ///< not empty: why it is not known; it counts as nothing
+};
+/// What is left at a date.
+struct AccountLeft {
+  Remark after;      ///< "1 year"
+  Length to_tighten; ///< less than nothing: the adjuster is not long enough
+  Length to_slacken;
+  bool complete = true; ///< every entry is known
+};
+
+struct Account {
+  Length to_tighten; ///< of all adjusters together, as set
+  Length to_slacken;
+  std::vector<AccountEntry> entries; ///< empty when the stay has no adjuster
+  std::vector<AccountLeft> left;     ///< one a date
+};
+
+/// The account of a stay's adjusters: what they can still take up and give out after bedding-in, creep by
+/// date, the coldest and the warmest day and the uncertainty of the length. Dates and temperatures are
+/// those of the take-up record; without it one year, -10 degC and +40 degC. All adjusters of the stay count
+/// together. What can not be known is listed as not checked and counts as nothing, and the account says so.
+/// Source: arithmetic.
+Account account(const Rig& rig, const Stay& stay, const std::vector<Piece>& pieces,
+                const std::vector<TakeUp>& adjusters, const std::optional<Uncertainty>& uncertainty);
+
+} // namespace sheerpole

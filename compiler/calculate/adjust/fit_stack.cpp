@@ -1,0 +1,162 @@
+#include "calculate/adjust/fit_stack.hpp"
+
+#include "calculate/adjust/account.hpp"
+#include "calculate/facts.hpp"
+#include "calculate/length/body.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr int most_added = 12;
+constexpr std::size_t most_tried = 1'000'000;
+constexpr Length negligible = Length::millimetres(1e-6);
+
+class Filler {
+public:
+  Filler(Length gap, Length shortest, Length longest, const std::vector<SparePart>& spares)
+      : gap_(gap), shortest_(shortest), longest_(longest), spares_(spares), counts_(spares.size()) {}
+
+  Fillings fill(std::size_t most) {
+    for (int parts = 0; parts <= most_added && result_.ways.size() < most; ++parts) {
+      found_.clear();
+      add_parts(0, parts, gap_);
+      std::stable_sort(found_.begin(), found_.end(), [&](const Filling& a, const Filling& b) {
+        return off_middle(a) < off_middle(b) - negligible;
+      });
+      for (Filling& way : found_)
+        if (result_.ways.size() < most)
+          result_.ways.push_back(std::move(way));
+    }
+    if (!result_.ways.empty())
+      result_.short_by = Length{};
+    return std::move(result_);
+  }
+
+private:
+  Length off_middle(const Filling& way) const {
+    return magnitude(way.adjuster - (shortest_ + longest_) / 2.0);
+  }
+  void add_parts(std::size_t spare, int left, Length gap) {
+    if (++tried_ > most_tried)
+      return;
+    if (left == 0) {
+      settle(gap);
+      return;
+    }
+    if (spare == spares_.size())
+      return;
+    for (int count = std::min(left, spares_[spare].in_hand); count >= 0; --count) {
+      counts_[spare] = count;
+      add_parts(spare + 1, left - count, gap - spares_[spare].length * count);
+    }
+    counts_[spare] = 0;
+  }
+  void settle(Length rest) {
+    if (rest >= shortest_ - negligible && rest <= longest_ + negligible) {
+      found_.push_back({counts_, rest});
+      return;
+    }
+    const Length off = rest > longest_ ? rest - longest_ : rest - shortest_;
+    if (!near_ || magnitude(off) < magnitude(result_.short_by)) {
+      near_ = true;
+      result_.short_by = off;
+    }
+  }
+
+  Length gap_, shortest_, longest_;
+  const std::vector<SparePart>& spares_;
+  std::vector<int> counts_;
+  std::vector<Filling> found_;
+  Fillings result_;
+  std::size_t tried_ = 0;
+  bool near_ = false;
+};
+
+std::optional<PartId> part_named(const Rig& rig, const std::string& name) {
+  for (std::size_t i = 0; i < rig.parts.size(); ++i)
+    if (rig.parts[i].name == name)
+      return PartId{static_cast<std::uint32_t>(i)};
+  return std::nullopt;
+}
+
+int in_hand(const Rig& rig, const std::string& part) {
+  const Record* record = last_record_of(rig, "in-hand", part);
+  const std::string pieces = record == nullptr ? "" : fact_text(record->facts, "pieces");
+  return pieces.empty() ? 0 : std::stoi(pieces);
+}
+
+Fit answer(const Rig& rig, const Stay& stay, const LengthSum& pin_to_pin, const Record& asked) {
+  Fit fit;
+  fit.place = asked.place;
+  fit.line = fact_length(asked.facts, "line-length")->value;
+  const StackItem* adjuster = nullptr;
+  Length fixed;
+  for (const StackItem& item : stay.stack) {
+    if (item.kind != StackItem::Kind::part)
+      continue;
+    const Part& part = rig[item.part];
+    if (part.role == Part::Role::adjuster && item.count == 1 && part.shortest && part.longest &&
+        adjuster == nullptr)
+      adjuster = &item;
+    else if (const auto length = taken_length(rig, item); length && part.role != Part::Role::boat_fitting)
+      fixed += *length;
+  }
+  if (pin_to_pin.unknown || adjuster == nullptr) {
+    fit.not_checked = adjuster == nullptr ? AdjusterPhrase::no_adjuster : AdjusterPhrase::length_unknown;
+    return fit;
+  }
+  for (const StackItem& item : stay.stack)
+    if (item.kind == StackItem::Kind::line && item.line_length)
+      fixed += item.line_length->value; // insulated bodies with lengths of their own
+  const Part& part = rig[adjuster->part];
+  fit.adjuster = adjuster->part;
+  const Length range = part.longest->value - part.shortest->value;
+  const auto from = fact_number(asked.facts, "open-from");
+  const auto to = fact_number(asked.facts, "open-to");
+  fit.shortest = part.shortest->value + range * (from ? from->value : 0.0);
+  fit.longest = part.shortest->value + range * (to ? to->value : 1.0);
+  std::vector<SparePart> spares;
+  std::vector<PartId> kinds;
+  if (const Particular* parts = find_fact(asked.facts, "parts"))
+    for (const std::string& name : parts->names)
+      if (const auto spare = part_named(rig, name); spare && rig[*spare].length) {
+        spares.push_back({rig[*spare].length->value, in_hand(rig, name)});
+        kinds.push_back(*spare);
+      }
+  const Length gap = pin_to_pin.known() - fixed - fit.line;
+  const Fillings found = fill_gap(gap, fit.shortest, fit.longest, spares, 3);
+  fit.gap = gap;
+  fit.short_by = found.short_by;
+  for (const Filling& way : found.ways) {
+    FitWay proposed;
+    proposed.adjuster = way.adjuster;
+    proposed.open = range > Length{} ? (way.adjuster - part.shortest->value) / range : 0.0;
+    for (std::size_t i = 0; i < kinds.size(); ++i)
+      if (way.counts[i] > 0)
+        proposed.parts.push_back({kinds[i], way.counts[i]});
+    fit.ways.push_back(std::move(proposed));
+  }
+  return fit;
+}
+
+} // namespace
+
+Fillings fill_gap(Length gap, Length shortest, Length longest, const std::vector<SparePart>& spares,
+                  std::size_t most) {
+  return Filler(gap, shortest, longest, spares).fill(most);
+}
+
+std::vector<Fit> fit_stack(const Rig& rig, StayId stay, const LengthSum& pin_to_pin) {
+  std::vector<Fit> result;
+  for (const Record& record : rig.records)
+    if (record.kind == "fit" && find_fact(record.facts, "line-length") != nullptr &&
+        std::find(record.stays.begin(), record.stays.end(), stay) != record.stays.end())
+      result.push_back(answer(rig, rig[stay], pin_to_pin, record));
+  return result;
+}
+
+} // namespace sheerpole

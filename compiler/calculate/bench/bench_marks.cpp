@@ -1,0 +1,65 @@
+#include "calculate/bench/bench_marks.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace sheerpole {
+
+namespace {
+
+struct MarkedPlace {
+  MarkKind kind;
+  Length from_end;
+};
+
+/// From the cut end of one side inwards.
+std::vector<MarkedPlace> places(const EndUse& use, WhichEnd where, std::vector<Remark>& not_known) {
+  const LaidEnd& end = use.laid;
+  std::vector<MarkedPlace> result;
+  result.push_back({MarkKind::cut_end, Length{}});
+  if (end.inserted) {
+    result.push_back({MarkKind::mouth_of_terminal, *end.inserted});
+    return result;
+  }
+  if (end.buried == Length{})
+    return result;
+  if (end.trimmed > Length{})
+    result.push_back({MarkKind::trim_of_tail, end.trimmed});
+  const Length throat = end.trimmed + end.buried;
+  if (end.tapered)
+    result.push_back({MarkKind::taper_begins, end.trimmed + std::min(*end.tapered, end.buried)});
+  result.push_back({MarkKind::throat_on_tail, throat});
+  if (end.eye_allowance && end.crown_to_throat)
+    result.push_back(
+        {MarkKind::throat_on_standing_part, throat + *end.eye_allowance + *end.crown_to_throat});
+  else
+    not_known.push_back({BenchPhrase::throat_not_stated, {where, Words{use.end.part}}});
+  return result;
+}
+
+} // namespace
+
+BenchMarks bench_marks(const LengthSum& body, const LengthSum& cut, bool complete, const EndUse& upper,
+                       const EndUse& lower) {
+  BenchMarks result;
+  const Length whole = cut.known();
+  const bool unknown = cut.unknown;
+  for (const MarkedPlace& place : places(upper, WhichEnd::upper, result.not_known))
+    result.marks.push_back(
+        {place.kind, WhichEnd::upper, {false, place.from_end}, {unknown, whole - place.from_end}});
+  std::vector<MarkedPlace> lower_places = places(lower, WhichEnd::lower, result.not_known);
+  std::reverse(lower_places.begin(), lower_places.end());
+  for (const MarkedPlace& place : lower_places)
+    result.marks.push_back(
+        {place.kind, WhichEnd::lower, {unknown, whole - place.from_end}, {false, place.from_end}});
+  if (complete) {
+    Length hang = body.known() + upper.laid.contraction + lower.laid.contraction;
+    for (const Term& term : cut.terms)
+      if (term.of_standing_part())
+        hang += term.amount;
+    result.dry_fit = MarkPlace{unknown, hang};
+  }
+  return result;
+}
+
+} // namespace sheerpole

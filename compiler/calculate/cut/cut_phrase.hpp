@@ -1,0 +1,59 @@
+#pragma once
+
+#include "model/remark.hpp"
+
+#include <cstdint>
+
+namespace sheerpole {
+
+/// What is said about a cut: how its terms came about, what the ends need to know, what is missing and how
+/// it is mended.
+enum class CutPhrase : std::uint16_t {
+  // How a term came about.
+  by_test_wrap,
+  round_seat,
+  share_of,
+  stretch_over_stiffness,
+  bedding_of_cut,
+  // Notes of an end.
+  wrap_gives_more,
+  wrap_gives_less,
+  splice_gives_more,
+  splice_gives_less,
+  seat_gives_more,
+  seat_gives_less,
+  test_splice_gives,
+  equals_first_creep,
+  pitch_not_stated,
+  whole_links_of_unknown,
+  whole_links_longer,
+  whole_links_shorter,
+  // What is missing, and how it is mended.
+  eye_allowance_missing,
+  eye_allowance_mend,
+  splice_missing,
+  splice_mend,
+  contraction_missing,
+  contraction_mend,
+  rule_for_heat_set_only,
+  insertion_missing,
+  insertion_mend_upper,
+  insertion_mend_lower,
+  stretch_missing,
+  stretch_mend,
+  dock_tension_missing,
+  dock_tension_mend,
+  bench_tension_missing,
+  bench_tension_mend,
+  stiffness_missing,
+  stiffness_mend,
+  bedding_missing,
+  bedding_mend,
+  // What the cut leaves out.
+  stretch_not_counted
+};
+constexpr PhraseSubject subject_of(CutPhrase) {
+  return PhraseSubject::cut;
+}
+
+} // namespace sheerpole

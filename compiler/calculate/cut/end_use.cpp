@@ -1,0 +1,107 @@
+#include "calculate/cut/end_use.hpp"
+
+#include "calculate/cut/contraction.hpp"
+#include "calculate/cut/cut_phrase.hpp"
+#include "calculate/cut/eye_allowance.hpp"
+#include "calculate/facts.hpp"
+#include "calculate/length/length_sum.hpp"
+
+#include <optional>
+#include <utility>
+
+namespace sheerpole {
+
+namespace {
+
+void add_eye(const LineMaterial& material, const Splice& splice, const LineEnd& end, EndUse& use) {
+  EyeAllowance eye = eye_allowance(material, splice, end);
+  use.end.notes = std::move(eye.notes);
+  if (eye.term) {
+    use.laid.eye_allowance = eye.term->amount;
+    use.terms.push_back(std::move(*eye.term));
+  } else
+    use.missing.push_back({{CutPhrase::eye_allowance_missing, {*end.item->splice, end.item->part}},
+                           {CutPhrase::eye_allowance_mend, {end.item->part}},
+                           end.part->place});
+}
+
+} // namespace
+
+EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const LineEnd& end) {
+  EndUse use;
+  if (end.bare())
+    return use;
+  use.end.part = end.part->name;
+  use.end.title = end.part->title;
+  if (!end.item->splice) {
+    use.missing.push_back({{CutPhrase::splice_missing, {end.item->part}},
+                           {CutPhrase::splice_mend, {end.item->part}},
+                           end.item->place});
+    return use;
+  }
+  const Splice& splice = rig[*end.item->splice];
+  use.end.splice = splice.name;
+
+  add_eye(material, splice, end, use);
+  Term bury = rope_measure_term(TermKind::bury, end.where, splice.bury, material);
+  use.terms.push_back(bury);
+  std::optional<Term> spare;
+  if (end.item->spare_bury) {
+    spare = Term{TermKind::spare_bury, end.item->spare_bury->value, end.item->spare_bury->provenance,
+                 end.where};
+    use.terms.push_back(*spare);
+  }
+  use.laid.buried = bury.amount + (spare ? spare->amount : Length{});
+  if (splice.tail_to_trim) {
+    use.terms.push_back(
+        rope_measure_term(TermKind::tail_to_trim, end.where, *splice.tail_to_trim, material));
+    use.laid.trimmed = use.terms.back().amount;
+  }
+  if (const Particular* taper = find_fact(splice.particulars, "taper-over"))
+    use.laid.tapered =
+        RopeMeasure{taper->value.value.si, taper->value.value.dimension == dimension::rope_diameters}.at(
+            material.diameter.value);
+  if (const End* seat = end.of_type("rope-seat"))
+    if (const EndDimension* diameter = seat->find("diameter"), *throat = seat->find("throat");
+        diameter != nullptr && throat != nullptr)
+      use.laid.crown_to_throat = diameter->length.value / 2.0 + throat->length.value;
+  const Contraction contraction = contraction_of(rig, material, splice);
+  if (contraction.share) {
+    for (Term& term : contraction_terms(contraction, bury, spare ? &*spare : nullptr)) {
+      use.laid.contraction += term.amount;
+      use.terms.push_back(std::move(term));
+    }
+  } else if (!contraction.left_out) {
+    use.missing.push_back({{CutPhrase::contraction_missing, {*end.item->splice}},
+                           fact_text(splice.particulars, "contraction-rule").empty()
+                               ? CutPhrase::contraction_mend
+                               : CutPhrase::rule_for_heat_set_only,
+                           splice.place});
+  }
+  if (!contraction.note.empty())
+    use.end.notes.push_back(contraction.note);
+  return use;
+}
+
+EndUse insertion(const LineEnd& end) {
+  EndUse use;
+  if (end.bare())
+    return use;
+  use.end.part = end.part->name;
+  use.end.title = end.part->title;
+  const End* socket = end.of_type("wire-socket");
+  const EndDimension* depth = socket == nullptr ? nullptr : socket->find("inserted");
+  if (depth == nullptr) {
+    use.missing.push_back(
+        {{CutPhrase::insertion_missing, {end.item->part}},
+         {end.where == WhichEnd::upper ? CutPhrase::insertion_mend_upper : CutPhrase::insertion_mend_lower,
+          {end.item->part}},
+         socket != nullptr && socket->place ? *socket->place : end.part->place});
+    return use;
+  }
+  use.laid.inserted = depth->length.value;
+  use.terms.push_back({TermKind::inserted, depth->length.value, depth->length.provenance, end.where});
+  return use;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,51 @@
+#pragma once
+
+#include "calculate/cut/line_ends.hpp"
+#include "calculate/length/length_sum.hpp"
+#include "model/rig.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// How one end of a piece is made.
+struct PieceEnd {
+  std::string part; ///< name of the part there; empty when the line ends bare
+  std::string title;
+  std::string splice; ///< name of the splice; empty for wire
+  /// What else to know: two ways to the eye allowance that disagree, whole links of a chain.
+  std::vector<Remark> notes = {};
+};
+
+/// How the rope or wire of one end lies along the piece, from the cut end inwards, before it is made.
+struct LaidEnd {
+  Length trimmed;                        ///< tail to hold on to, trimmed away at the end
+  Length buried;                         ///< tail that is buried, with the spare
+  std::optional<Length> tapered;         ///< how much of the buried tail is tapered
+  std::optional<Length> eye_allowance;   ///< rope used beyond the bearing
+  std::optional<Length> crown_to_throat; ///< of the seat, when its throat is stated
+  Length contraction;                    ///< not given back; of the standing part beside the throat
+  std::optional<Length> inserted;        ///< wire: depth in its terminal
+};
+
+/// What one end of a piece uses beyond the body, how it is made, and what is missing to know it.
+struct EndUse {
+  std::vector<Term> terms;
+  std::vector<MissingInput> missing;
+  PieceEnd end;
+  LaidEnd laid = {};
+};
+
+/// What a spliced end uses beyond the bearing: eye allowance, bury, spare bury, tail to trim, contraction
+/// less what pre-tensioning gives back. An allowance that nothing states is missing, never zero. A bare end
+/// uses nothing. Source: the sum is common practice, no source; check: 72 d of 9 mm is 648 mm.
+EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const LineEnd& end);
+
+/// What a wire end uses beyond the shoulder of its terminal: the depth to which it is inserted. Missing
+/// when the part has no wire-socket end or states no depth. A bare end uses nothing. Source: the depth is
+/// the maker's; that it adds to the cut is common practice, no source.
+EndUse insertion(const LineEnd& end);
+
+} // namespace sheerpole

@@ -1,0 +1,113 @@
+#include "calculate/cut/line_ends.hpp"
+
+#include "calculate/cut/eye_allowance.hpp"
+#include "calculate/facts.hpp"
+#include "calculate/physics/rope_work.hpp"
+
+namespace sheerpole {
+
+const End* LineEnd::of_type(std::string_view type) const {
+  const End& facing = where == WhichEnd::upper ? part->lower : part->upper;
+  return facing.type == type ? &facing : part->line_end(type);
+}
+
+LineEnd line_end(const Rig& rig, const Stay& stay, std::size_t line, WhichEnd where) {
+  LineEnd end{.where = where};
+  const StackItem* found = nullptr;
+  for (std::size_t at = line; found == nullptr;) {
+    const bool at_edge = where == WhichEnd::upper ? at == 0 : at + 1 == stay.stack.size();
+    if (at_edge)
+      return end;
+    at = where == WhichEnd::upper ? at - 1 : at + 1;
+    const StackItem& next = stay.stack[at];
+    if (next.kind != StackItem::Kind::part)
+      return end;
+    if (rig[next.part].role != Part::Role::worn) // a foil or a boot sits on the line and ends nothing
+      found = &next;
+  }
+  const StackItem& neighbour = *found;
+  end.item = &neighbour;
+  end.part = &rig[neighbour.part];
+  return end;
+}
+
+namespace {
+
+/// What is stated of the seat that the eye lies on.
+struct Seat {
+  const EndDimension* diameter = nullptr;
+  const EndDimension* throat = nullptr;
+};
+
+std::optional<Seat> seat_of(const SplicedEnd& end) {
+  const End* seat = end.end.of_type("rope-seat");
+  if (seat == nullptr)
+    return std::nullopt;
+  const Seat result{seat->find("diameter"), seat->find("throat")};
+  if (result.diameter == nullptr || result.throat == nullptr)
+    return std::nullopt;
+  return result;
+}
+
+} // namespace
+
+bool SplicedEnd::is_bury() const {
+  const std::string sort = fact_text(splice->particulars, "sort");
+  return sort.empty() || sort == "bury";
+}
+
+bool SplicedEnd::on_pear() const {
+  return fact_text(end.part->particulars, "shape") == "pear";
+}
+
+std::optional<Length> SplicedEnd::tapered() const {
+  const Particular* taper = find_fact(splice->particulars, "taper-over");
+  if (taper == nullptr)
+    return std::nullopt;
+  return RopeMeasure{taper->value.value.si, taper->value.value.dimension == dimension::rope_diameters}.at(
+      rope->diameter.value);
+}
+
+std::vector<SplicedEnd> spliced_ends(const Rig& rig, const Stay& stay) {
+  std::vector<SplicedEnd> result;
+  for (std::size_t i = 0; i < stay.stack.size(); ++i) {
+    if (stay.stack[i].kind != StackItem::Kind::line)
+      continue;
+    const LineMaterial& line = rig[stay.stack[i].material.value_or(stay.material)];
+    if (line.kind != LineMaterial::Kind::rope)
+      continue;
+    for (const WhichEnd where : {WhichEnd::upper, WhichEnd::lower}) {
+      const LineEnd end = line_end(rig, stay, i, where);
+      if (!end.bare() && end.item->splice)
+        result.push_back({i, static_cast<std::size_t>(end.item - stay.stack.data()), &line, end,
+                          &rig[*end.item->splice]});
+    }
+  }
+  return result;
+}
+
+std::optional<EyeShape> eye_shape(const SplicedEnd& end) {
+  const auto seat = seat_of(end);
+  if (!seat)
+    return std::nullopt;
+  const Length diameter = seat->diameter->length.value;
+  const Length throat = seat->throat->length.value;
+  const auto loop = eye_loop(diameter, end.rope->diameter.value, throat);
+  if (!loop || diameter <= Length{})
+    return std::nullopt;
+  const Length to_throat = throat + diameter / 2.0;
+  return EyeShape{diameter, to_throat, to_throat / diameter, loop->half_angle_radians};
+}
+
+std::optional<EyeWays> eye_ways(const SplicedEnd& end) {
+  const auto seat = seat_of(end);
+  if (!seat || !end.end.part->wrap)
+    return std::nullopt;
+  const auto geometry = eye_allowance_from_geometry(seat->diameter->length.value / 2.0,
+                                                    end.rope->diameter.value, seat->throat->length.value);
+  if (!geometry)
+    return std::nullopt;
+  return EyeWays{end.end.part->wrap->value, *geometry};
+}
+
+} // namespace sheerpole

@@ -1,0 +1,69 @@
+#pragma once
+
+#include "model/rig.hpp"
+
+#include <cstddef>
+#include <optional>
+#include <string_view>
+#include <vector>
+
+namespace sheerpole {
+
+/// What one end of a line is made fast to: the neighbour in the stack. Both pointers are null when the line
+/// ends bare.
+struct LineEnd {
+  WhichEnd where = WhichEnd::upper;
+  const StackItem* item = nullptr;
+  const Part* part = nullptr;
+
+  bool bare() const { return part == nullptr; }
+  /// The end of the part that has this type and takes the line: the one that faces it, else the other one,
+  /// because a part may be used either way round. Null when neither has the type.
+  const End* of_type(std::string_view type) const;
+};
+
+/// The end of the line at stack[line] that lies in the direction `where`.
+LineEnd line_end(const Rig& rig, const Stay& stay, std::size_t line, WhichEnd where);
+
+/// One end of a rope that is spliced round a part.
+struct SplicedEnd {
+  std::size_t line = 0; ///< in the stack: the rope
+  std::size_t item = 0; ///< in the stack: the part
+  const LineMaterial* rope = nullptr;
+  LineEnd end;
+  const Splice* splice = nullptr;
+
+  /// Tail that is buried, without rope kept for a later length.
+  Length bury() const { return splice->bury.value.at(rope->diameter.value); }
+  /// Whether it holds by its bury; a splice that does not say its sort does.
+  bool is_bury() const;
+  /// Whether its seat is pear-shaped: the legs lie in a groove to the throat and pull nothing apart there.
+  bool on_pear() const;
+  /// How much of the buried tail is tapered; nothing when it is not stated.
+  std::optional<Length> tapered() const;
+};
+
+/// The spliced ends of the ropes of a stay, from aloft to deck.
+std::vector<SplicedEnd> spliced_ends(const Rig& rig, const Stay& stay);
+
+/// How an eye lies round its seat.
+struct EyeShape {
+  Length seat;                     ///< diameter
+  Length bearing_to_throat;        ///< from the crown of the seat
+  double seats = 0.0;              ///< the same in diameters of the seat
+  double half_angle_radians = 0.0; ///< between a leg and the line of pull
+};
+
+/// Nothing when the seat or its throat is not stated, or the throat lies within the rope on the seat.
+/// Source: geometry (physics/rope_work.hpp).
+std::optional<EyeShape> eye_shape(const SplicedEnd& end);
+
+/// Rope that the eye uses beyond the bearing, measured by a test wrap and worked out from the seat.
+struct EyeWays {
+  Length wrap;
+  Length geometry;
+};
+/// Nothing unless both are there. Source: cut/eye_allowance.hpp.
+std::optional<EyeWays> eye_ways(const SplicedEnd& end);
+
+} // namespace sheerpole

@@ -1,0 +1,96 @@
+#include "calculate/cut/line_stretch.hpp"
+
+#include "calculate/cut/cut_phrase.hpp"
+#include "calculate/facts.hpp"
+#include "calculate/length/length_sum.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+/// The length that stretches: the body, or what the estimate makes of it.
+std::optional<Sourced<Length>> stretching(const Stay& stay, const LengthSum& body) {
+  Sourced<Length> result;
+  result.value = body.known();
+  std::vector<const Provenance*> parts;
+  for (const Term& term : body.terms)
+    parts.push_back(&term.provenance);
+  if (body.unknown) {
+    const auto estimate = fact_length(stay.particulars, "estimate");
+    if (!estimate)
+      return std::nullopt;
+    result.value += estimate->value;
+    result.provenance.assumptions = {"estimate of " + stay.base};
+    return result;
+  }
+  if (!parts.empty())
+    result.provenance = combine(parts, "");
+  return result;
+}
+
+} // namespace
+
+LineStretch line_stretch(const Stay& stay, const LineMaterial& material, const LengthSum& body) {
+  LineStretch result;
+  if (material.kind == LineMaterial::Kind::chain)
+    return result;
+  const auto dock = fact_force(stay.particulars, "dock-tension");
+  const auto bench = fact_force(stay.particulars, "bench-tension");
+  const auto bedding = fact_number(material.particulars, "bedding");
+  const bool bedding_cut = fact_text(stay.particulars, "bedding-from") == "cut";
+  const auto length = stretching(stay, body);
+  if (!length && (dock || bench || bedding_cut)) {
+    result.missing.push_back(
+        {{CutPhrase::stretch_missing, {Words{stay.base}}}, CutPhrase::stretch_mend, stay.place});
+    return result;
+  }
+  if (!dock && !bench)
+    result.not_counted.push_back(CutPhrase::stretch_not_counted);
+  Length left = length ? length->value : Length{};
+  if (dock || bench) {
+    const auto stiffness = line_stiffness(material);
+    if (!dock)
+      result.missing.push_back({{CutPhrase::dock_tension_missing, {Words{stay.base}}},
+                                CutPhrase::dock_tension_mend,
+                                stay.place});
+    if (!bench)
+      result.missing.push_back({{CutPhrase::bench_tension_missing, {Words{stay.base}}},
+                                CutPhrase::bench_tension_mend,
+                                stay.place});
+    if (!stiffness)
+      result.missing.push_back({{CutPhrase::stiffness_missing, {Words{material.name}}},
+                                CutPhrase::stiffness_mend,
+                                material.place});
+    if (dock && bench && stiffness) {
+      const double strain = (dock->value - bench->value) / stiffness->value;
+      const Length stretch = left * (strain / (1.0 + strain));
+      Term term{
+          TermKind::stretch,
+          -stretch,
+          combine({&dock->provenance, &bench->provenance, &stiffness->provenance, &length->provenance},
+                  "Hooke's law"),
+          {},
+          {CutPhrase::stretch_over_stiffness,
+           {Fixed{dock->value.newtons(), 0}, Fixed{bench->value.newtons(), 0},
+            Fixed{stiffness->value.kilonewtons(), 0}, left}}};
+      term.provenance.source_class = SourceClass::computed;
+      left = left - stretch;
+      result.terms.push_back(std::move(term));
+    }
+  }
+  if (bedding_cut && !bedding)
+    result.missing.push_back(
+        {{CutPhrase::bedding_missing, {Words{material.name}}}, CutPhrase::bedding_mend, material.place});
+  if (bedding_cut && bedding) {
+    Term term{TermKind::bedding,
+              -(left * (bedding->value / (1.0 + bedding->value))),
+              bedding->provenance,
+              {},
+              {CutPhrase::bedding_of_cut, {Number{bedding->value * 100.0}}}};
+    add_assumptions(term.provenance.assumptions, length->provenance.assumptions);
+    result.terms.push_back(std::move(term));
+  }
+  return result;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,125 @@
+#include "calculate/cut/piece.hpp"
+
+#include "calculate/cut/cut_phrase.hpp"
+#include "calculate/cut/line_ends.hpp"
+#include "calculate/cut/line_stretch.hpp"
+#include "calculate/facts.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace sheerpole {
+
+namespace {
+
+void add(Piece& piece, std::vector<Term>& terms, std::vector<MissingInput>& missing) {
+  for (Term& term : terms)
+    piece.cut.terms.push_back(std::move(term));
+  for (MissingInput& input : missing) {
+    const bool said =
+        std::any_of(piece.missing.begin(), piece.missing.end(), [&](const MissingInput& earlier) {
+          return earlier.place == input.place && earlier.what == input.what;
+        });
+    if (!said)
+      piece.missing.push_back(std::move(input));
+  }
+}
+
+/// Puts what the line does and what the two ends use onto the body: fills cut, both ends, what is missing
+/// and the marks of `piece`, whose body is known already.
+void add_ends(Piece& piece, EndUse upper, EndUse lower, LineStretch stretch) {
+  piece.cut = {SumKind::cut, piece.body.unknown, {}, piece.body.unknown_source};
+  piece.cut.terms.push_back(term_of(piece.body));
+  add(piece, stretch.terms, stretch.missing);
+  piece.not_counted = std::move(stretch.not_counted);
+  add(piece, upper.terms, upper.missing);
+  add(piece, lower.terms, lower.missing);
+  piece.upper = upper.end;
+  piece.lower = lower.end;
+  piece.bench = bench_marks(piece.body, piece.cut, piece.missing.empty(), upper, lower);
+}
+
+EndUse shackled(const LineEnd& end) {
+  EndUse use;
+  if (end.bare())
+    return use;
+  use.end.part = end.part->name;
+  use.end.title = end.part->title;
+  return use;
+}
+
+/// A chain parts at a link, so the length that is worked out is not the one that can be had.
+Remark whole_links(const Rig& rig, const Piece& piece) {
+  const auto pitch = fact_length(rig[piece.material].particulars, "pitch");
+  if (!pitch)
+    return CutPhrase::pitch_not_stated;
+  if (piece.body.unknown)
+    return {CutPhrase::whole_links_of_unknown, {pitch->value}};
+  const double links = std::round(piece.body.known() / pitch->value);
+  const Length whole = pitch->value * links;
+  const Length off = whole - piece.body.known();
+  return {off < Length{} ? CutPhrase::whole_links_shorter : CutPhrase::whole_links_longer,
+          {Count{static_cast<std::int64_t>(links)}, pitch->value, whole, magnitude(off)}};
+}
+
+void cut_chain(const Rig& rig, const Stay& stay, std::size_t line, Piece& piece) {
+  EndUse lower = shackled(line_end(rig, stay, line, WhichEnd::lower));
+  lower.end.notes = {whole_links(rig, piece)};
+  add_ends(piece, shackled(line_end(rig, stay, line, WhichEnd::upper)), std::move(lower), {});
+}
+
+std::string piece_name(const Stay& stay, std::size_t number, std::size_t of) {
+  if (of == 1)
+    return stay.name;
+  return stay.name + " " + std::to_string(number) + " of " + std::to_string(of);
+}
+
+} // namespace
+
+std::vector<std::size_t> lines_of(const Stay& stay) {
+  std::vector<std::size_t> lines;
+  for (std::size_t i = 0; i < stay.stack.size(); ++i)
+    if (stay.stack[i].kind == StackItem::Kind::line)
+      lines.push_back(i);
+  return lines;
+}
+
+std::vector<Piece> pieces_of(const Rig& rig, StayId id, const LengthSum& pin_to_pin,
+                             const Hardware& hardware) {
+  const Stay& stay = rig[id];
+  const std::vector<std::size_t> lines = lines_of(stay);
+  std::vector<LengthSum> bodies = piece_bodies(stay, pin_to_pin, hardware);
+  std::vector<Piece> pieces;
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    Piece piece;
+    piece.name = piece_name(stay, i + 1, lines.size());
+    piece.stay = id;
+    piece.number = static_cast<int>(i + 1);
+    piece.of = static_cast<int>(lines.size());
+    piece.material = stay.stack[lines[i]].material.value_or(stay.material);
+    piece.body = std::move(bodies[i]);
+    if (!stay.stack[lines[i]].line_length)
+      piece.missing = hardware.missing;
+    const LineMaterial& material = rig[piece.material];
+    const LineEnd upper = line_end(rig, stay, lines[i], WhichEnd::upper);
+    const LineEnd lower = line_end(rig, stay, lines[i], WhichEnd::lower);
+    switch (material.kind) {
+    case LineMaterial::Kind::rope:
+      add_ends(piece, splice_allowance(rig, material, upper), splice_allowance(rig, material, lower),
+               line_stretch(stay, material, piece.body));
+      break;
+    case LineMaterial::Kind::wire:
+    case LineMaterial::Kind::rod:
+      add_ends(piece, insertion(upper), insertion(lower), line_stretch(stay, material, piece.body));
+      break;
+    case LineMaterial::Kind::chain:
+      cut_chain(rig, stay, lines[i], piece);
+      break;
+    }
+    pieces.push_back(std::move(piece));
+  }
+  return pieces;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,45 @@
+#pragma once
+
+#include "calculate/bench/bench_marks.hpp"
+#include "calculate/cut/end_use.hpp"
+#include "calculate/length/body.hpp"
+#include "model/rig.hpp"
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+/// One piece to cut: a rope or wire in one length between two ends.
+struct Piece {
+  std::string name; ///< `cap-shroud.port`; `backstay-upper 2 of 3`
+  StayId stay;
+  int number = 1; ///< of `of`, from aloft to deck
+  int of = 1;
+  MaterialId material;
+  LengthSum body; ///< bearing to bearing
+  LengthSum cut;  ///< body plus what the ends use
+  PieceEnd upper;
+  PieceEnd lower;
+  std::vector<MissingInput> missing;    ///< not empty: the cut is a draft
+  std::vector<Remark> not_counted = {}; ///< what the cut leaves out: the file says nothing of it
+  BenchMarks bench = {};
+};
+
+/// Where in the stack the lines of a stay are, from aloft to deck; one piece each.
+std::vector<std::size_t> lines_of(const Stay& stay);
+
+/// The pieces to cut for a stay, from aloft to deck.
+///   Rope: body plus, per end, eye allowance, bury, spare bury, tail to trim and contraction not given
+///   back.
+///     Check (common practice, no source): 9 mm rope, two burys of 25 1/2 in, two wraps of 6 1/4 in, 24 in
+///     of screw and toggles: cut X + 39 1/2 in, body X - 24 in.
+///   Wire and rod: body plus the insertion depth at each terminal.
+///   Chain: its body, pin centre to pin centre. It can only be cut at a whole link, which the note of its
+///     lower end says; the rest is for the adjuster to take up. Common practice, no source.
+/// The same input missing twice is said once.
+std::vector<Piece> pieces_of(const Rig& rig, StayId stay, const LengthSum& pin_to_pin,
+                             const Hardware& hardware);
+
+} // namespace sheerpole

@@ -1,0 +1,92 @@
+#include "calculate/length/pin_to_pin.hpp"
+
+#include "calculate/length/length_sum.hpp"
+#include "calculate/length/path_length.hpp"
+#include "calculate/reading/reading_length.hpp"
+
+#include <algorithm>
+
+namespace sheerpole {
+
+namespace {
+
+struct LengthWay {
+  LengthRoute route;
+  LengthSum sum;
+  std::vector<Remark> not_corrected = {};
+};
+
+LengthSum pin_to_pin_sum(std::vector<Term> terms) {
+  return {SumKind::pin_to_pin, false, std::move(terms), {}};
+}
+
+/// Every way that gives a number; each later reading wins over the earlier ones, then come stated and path.
+std::vector<LengthWay> ways_to(const Rig& rig, const Stay& stay) {
+  std::vector<LengthWay> readings;
+  for (const Reading& reading : stay.readings)
+    if (!reading.runs.empty()) {
+      ReadingLength length = reading_length(rig, stay, reading);
+      readings.push_back(
+          {LengthRoute::reading, pin_to_pin_sum(std::move(length.terms)), std::move(length.not_corrected)});
+    }
+  std::vector<LengthWay> ways;
+  if (!readings.empty()) {
+    ways.push_back(std::move(readings.back()));
+    readings.pop_back();
+    std::move(readings.begin(), readings.end(), std::back_inserter(ways));
+  }
+  if (stay.stated_pin_to_pin)
+    ways.push_back(
+        {LengthRoute::stated, pin_to_pin_sum({{TermKind::pins_as_stated, stay.stated_pin_to_pin->value,
+                                               stay.stated_pin_to_pin->provenance}})});
+  if (auto path = path_length(rig, stay))
+    ways.push_back({LengthRoute::path, std::move(*path)});
+  return ways;
+}
+
+Provenance provenance_of(const LengthSum& sum) {
+  if (sum.terms.size() == 1)
+    return sum.terms.front().provenance;
+  std::vector<const Provenance*> parts;
+  for (const Term& term : sum.terms)
+    parts.push_back(&term.provenance);
+  return combine(parts, sum.terms.front().provenance.note);
+}
+
+/// X, with the mark of the last reading that has one. The hook offset of that reading belongs to the mark.
+LengthSum unknown_length(const Stay& stay) {
+  LengthSum sum = pin_to_pin_sum({});
+  sum.unknown = true;
+  sum.unknown_source.note = "no number yet";
+  for (const Reading& reading : stay.readings) {
+    if (reading.mark.empty())
+      continue;
+    sum.terms.clear();
+    sum.unknown_source.source_class = SourceClass::measured;
+    sum.unknown_source.note =
+        "mark on the " + (reading.method.empty() ? "cord" : reading.method) + ": " + reading.mark;
+    sum.unknown_source.place = reading.place;
+    if (reading.offset)
+      sum.terms.push_back(offset_term(reading));
+  }
+  return sum;
+}
+
+} // namespace
+
+PinToPin pin_to_pin(const Rig& rig, const Stay& stay) {
+  std::vector<LengthWay> ways = ways_to(rig, stay);
+  if (ways.empty())
+    return {LengthRoute::unknown, unknown_length(stay), {}, {}};
+  PinToPin result{
+      ways.front().route, std::move(ways.front().sum), {}, std::move(ways.front().not_corrected)};
+  for (std::size_t i = 1; i < ways.size(); ++i)
+    result.other_routes.push_back({ways[i].route,
+                                   ways[i].sum.known(),
+                                   result.sum.known() - ways[i].sum.known(),
+                                   provenance_of(ways[i].sum),
+                                   {}});
+  return result;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,166 @@
+#include "calculate/reading/length_routes.hpp"
+
+#include "calculate/length/length_sum.hpp"
+#include "calculate/length/path_length.hpp"
+#include "calculate/reading/reading_length.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <utility>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr Length near_enough = Length::millimetres(3.0);
+constexpr Length next_hole = Length::millimetres(150.0); // holes of one fitting lie no further apart
+
+/// Collects slips that come near the difference.
+class Suspicion {
+public:
+  explicit Suspicion(Length difference) : difference_(difference) {}
+
+  /// `effect` is what the slip would add to the way taken less the other.
+  void consider(Remark words, Length effect) {
+    if (magnitude(effect) <= near_enough)
+      return; // explains nothing
+    const Length left = magnitude(difference_ - effect);
+    if (left <= near_enough)
+      slips_.push_back({std::move(words), left});
+  }
+  /// The same the other way round as well.
+  void consider_both(Remark longer, Remark shorter, Length effect) {
+    consider(std::move(longer), effect);
+    consider(std::move(shorter), -effect);
+  }
+  std::vector<LikelySlip> likeliest() {
+    std::stable_sort(slips_.begin(), slips_.end(), [](const LikelySlip& a, const LikelySlip& b) {
+      return a.unexplained < b.unexplained;
+    });
+    if (slips_.size() > 2)
+      slips_.resize(2);
+    return std::move(slips_);
+  }
+
+private:
+  Length difference_;
+  std::vector<LikelySlip> slips_;
+};
+
+const Reading* last_reading(const Stay& stay) {
+  const Reading* result = nullptr;
+  for (const Reading& reading : stay.readings)
+    if (!reading.runs.empty())
+      result = &reading;
+  return result;
+}
+
+void parts(const Rig& rig, const Stay& stay, Suspicion& suspicion) {
+  std::set<std::size_t> seen;
+  for (const StackItem& item : stay.stack) {
+    if (item.kind != StackItem::Kind::part || !seen.insert(item.part.index()).second)
+      continue;
+    const Part& part = rig[item.part];
+    if (part.role != Part::Role::fixed || !part.length)
+      continue;
+    suspicion.consider_both({ReadingPhrase::part_counted_twice, {item.part, part.length->value}},
+                            {ReadingPhrase::part_left_out, {item.part, part.length->value}},
+                            part.length->value);
+  }
+}
+
+void tape(const Reading& reading, Suspicion& suspicion) {
+  if (reading.offset) {
+    const Length offset = reading.offset->value;
+    suspicion.consider({ReadingPhrase::offset_at_both_ends, {offset}}, offset);
+    suspicion.consider({ReadingPhrase::offset_already_off, {offset}}, -offset);
+  }
+  const Provenance& written = reading.runs.front().provenance;
+  const bool feet = written.written.find("ft") != std::string::npos ||
+                    written.written.find('\'') != std::string::npos ||
+                    written.written.find("in") != std::string::npos;
+  if (feet) {
+    suspicion.consider_both(ReadingPhrase::foot_too_many, ReadingPhrase::foot_too_few,
+                            Length::millimetres(304.8));
+    suspicion.consider(ReadingPhrase::held_at_inch, Length::millimetres(25.4));
+  } else {
+    suspicion.consider(ReadingPhrase::held_at_decimetre, Length::millimetres(100.0));
+    suspicion.consider_both(ReadingPhrase::metre_too_many, ReadingPhrase::metre_too_few,
+                            Length::millimetres(1000.0));
+  }
+}
+
+/// 38.11 ft that were 38 ft 11 in, and 38 ft 5 in that were 38.5 ft.
+void decimal_feet(const Reading& reading, Suspicion& suspicion) {
+  const double feet = reading.runs.front().value.metres() / 0.3048;
+  const double whole = std::floor(feet + 1e-9);
+  const double rest = feet - whole;
+  const bool decimal = reading.runs.front().provenance.written.find("ft") != std::string::npos;
+  for (const double scale : {10.0, 100.0}) {
+    const double inches = std::round(rest * scale);
+    if (decimal && inches >= 1.0 && inches < 12.0 && std::fabs(rest * scale - inches) < 1e-6)
+      suspicion.consider(ReadingPhrase::written_as_decimal_feet,
+                         Length::metres((rest - inches / 12.0) * 0.3048));
+  }
+  const double tenths = std::round(rest * 12.0);
+  if (tenths >= 1.0 && tenths < 10.0 && std::fabs(rest * 12.0 - tenths) < 1e-6)
+    suspicion.consider(ReadingPhrase::written_as_feet_and_inches,
+                       Length::metres((rest - tenths / 10.0) * 0.3048));
+}
+
+/// The path with its first or last point somewhere near by, less the path: the other way would be so much
+/// longer.
+void next_holes(const Rig& rig, const Stay& stay, Suspicion& suspicion) {
+  const auto as_stated = path_length(rig, stay);
+  if (!as_stated)
+    return;
+  for (const bool upper : {true, false}) {
+    Stay moved = stay;
+    PathStop& end = upper ? moved.path.front() : moved.path.back();
+    const PointId usual = end.point;
+    for (std::size_t i = 0; i < rig.points.size(); ++i) {
+      const Point& point = rig.points[i];
+      end.point = PointId{static_cast<std::uint32_t>(i)};
+      const bool near = end.point != usual && point.side == rig[usual].side &&
+                        distance(point.position, rig[usual].position) <= next_hole;
+      const auto other = near ? path_length(rig, moved) : std::nullopt;
+      if (other)
+        suspicion.consider({ReadingPhrase::next_hole, {Words{point.base}, Words{rig[usual].base}}},
+                           other->known() - as_stated->known());
+    }
+  }
+}
+
+void other_side(const Rig& rig, const Stay& stay, Suspicion& suspicion) {
+  const auto mine = path_length(rig, stay);
+  if (!mine || stay.side == Side::centre)
+    return;
+  Stay mirrored = stay;
+  for (PathStop& stop : mirrored.path)
+    stop.point = rig[stop.point].twin.value_or(stop.point);
+  if (const auto other = path_length(rig, mirrored))
+    suspicion.consider(ReadingPhrase::other_side, other->known() - mine->known());
+}
+
+} // namespace
+
+std::vector<LikelySlip> likely_slips(const Rig& rig, const Stay& stay, LengthRoute taken, LengthRoute other,
+                                     Length difference) {
+  Suspicion suspicion(difference);
+  if (magnitude(difference) <= near_enough)
+    return {};
+  parts(rig, stay, suspicion);
+  const Reading* reading = last_reading(stay);
+  if (taken == LengthRoute::reading && reading != nullptr) {
+    tape(*reading, suspicion);
+    decimal_feet(*reading, suspicion);
+  }
+  if (other == LengthRoute::path) {
+    next_holes(rig, stay, suspicion);
+    other_side(rig, stay, suspicion);
+  }
+  return suspicion.likeliest();
+}
+
+} // namespace sheerpole

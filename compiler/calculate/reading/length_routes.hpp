@@ -1,0 +1,37 @@
+#pragma once
+
+#include "model/remark.hpp"
+#include "model/rig.hpp"
+
+#include <vector>
+
+namespace sheerpole {
+
+/// Which of the ways to the pin-to-pin length was taken.
+enum class LengthRoute { reading, stated, path, unknown };
+
+/// A slip of measuring that would explain a difference.
+struct LikelySlip {
+  Remark words;       ///< "toggle-12, 82 mm, was left out"
+  Length unexplained; ///< what it leaves of the difference
+};
+
+/// Two ways to one length, side by side.
+struct RouteComparison {
+  LengthRoute other = LengthRoute::path;
+  Length length;     ///< by the other way
+  Length difference; ///< the way taken minus the other way
+  Provenance provenance;
+  std::vector<LikelySlip> slips = {}; ///< the likeliest first
+};
+
+/// The slips of measuring that would explain why two ways to the pin-to-pin length of a stay differ: a part
+/// of the stack counted twice or left out, the offset taken off twice or not at all, the tape held at its
+/// first decimetre, foot or inch, a whole metre or foot miscounted, the next hole, the other side of the
+/// boat, feet and inches read as decimal feet. `difference` is the way taken less the other. Only slips
+/// that leave no more than 3 mm unexplained, the nearest first, two at most; none when the ways agree to 3
+/// mm. Source: common practice, no source.
+std::vector<LikelySlip> likely_slips(const Rig& rig, const Stay& stay, LengthRoute taken, LengthRoute other,
+                                     Length difference);
+
+} // namespace sheerpole

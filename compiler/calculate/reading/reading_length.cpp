@@ -1,0 +1,242 @@
+#include "calculate/reading/reading_length.hpp"
+
+#include "calculate/facts.hpp"
+#include "calculate/length/length_sum.hpp"
+#include "calculate/physics/line_deformation.hpp"
+#include "calculate/physics/physical_values.hpp"
+#include "calculate/physics/tape_correction.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace sheerpole {
+
+namespace {
+
+struct Corrections {
+  const Rig& rig;
+  const Reading& reading;
+  const Record& tape;
+  Length read;
+  std::vector<Term>& terms;
+  std::vector<Remark>& not_corrected;
+
+  void add(TermKind kind, ReadingPhrase name, const std::optional<Length>& amount, Remark how,
+           const std::vector<const Provenance*>& sources) {
+    if (!amount) {
+      not_corrected.push_back({ReadingPhrase::outside_correction, {Remarks{{name}}}});
+      return;
+    }
+    Provenance provenance = combine(sources, tape.name);
+    provenance.source_class = SourceClass::computed;
+    terms.push_back({kind, *amount, std::move(provenance), {}, std::move(how)});
+  }
+
+  void missing(ReadingPhrase name, Remark what) {
+    not_corrected.push_back({ReadingPhrase::not_stated, {Remarks{{name}}, Remarks{{std::move(what)}}}});
+  }
+  Remark of_tape(const char* property) const {
+    return {ReadingPhrase::property_of_name, {Words{property}, Words{tape.name}}};
+  }
+  static Remark of_reading(const char* property) {
+    return {ReadingPhrase::property_of_reading, {Words{property}}};
+  }
+
+  void standard() {
+    const auto nominal = fact_length(tape.facts, "nominal-length");
+    const auto actual = fact_length(tape.facts, "true-length");
+    if (nominal && actual)
+      add(TermKind::tape_standard, ReadingPhrase::tape_standard,
+          tape_standardisation_correction(read, nominal->value, actual->value),
+          {ReadingPhrase::tape_says, {actual->value, nominal->value}},
+          {&nominal->provenance, &actual->provenance});
+    else if (nominal || actual)
+      missing(ReadingPhrase::tape_standard, of_tape(nominal ? "true-length" : "nominal-length"));
+  }
+
+  void temperature() {
+    const auto expansion = fact_number(tape.facts, "thermal");
+    const auto standard = fact_number(tape.facts, "standard-temperature");
+    const auto as_read = fact_number(reading.particulars, "temperature");
+    if (expansion && standard && as_read) {
+      const double warmer = as_read->value - standard->value;
+      add(TermKind::tape_temperature, ReadingPhrase::tape_temperature,
+          tape_temperature_correction(read, expansion->value, warmer),
+          {ReadingPhrase::warmer_than_standard, {Fixed{warmer, 1}}},
+          {&as_read->provenance, &expansion->provenance, &standard->provenance});
+    } else if (as_read || standard) {
+      missing(ReadingPhrase::tape_temperature, !as_read    ? of_reading("temperature")
+                                               : !standard ? of_tape("standard-temperature")
+                                                           : of_tape("thermal"));
+    }
+  }
+
+  void pull() {
+    const auto pulled = fact_force(reading.particulars, "pull");
+    const auto standard = fact_force(tape.facts, "standard-pull");
+    const auto section = fact_number(tape.facts, "section");
+    const auto modulus = fact_number(tape.facts, "modulus");
+    if (pulled && standard && section && modulus) {
+      const auto stiffness = axial_stiffness(modulus->value, section->value);
+      add(TermKind::tape_pull, ReadingPhrase::tape_pull,
+          stiffness ? tape_pull_correction(read, pulled->value, standard->value, *stiffness) : std::nullopt,
+          {ReadingPhrase::pull_against_standard,
+           {Fixed{pulled->value.newtons(), 0}, Fixed{standard->value.newtons(), 0}}},
+          {&pulled->provenance, &standard->provenance, &section->provenance, &modulus->provenance});
+    } else if (standard) {
+      missing(ReadingPhrase::tape_pull, !pulled    ? of_reading("pull")
+                                        : !section ? of_tape("section")
+                                                   : of_tape("modulus"));
+    }
+  }
+
+  void sag() {
+    const Particular* spans = find_fact(reading.particulars, "spans");
+    if (spans == nullptr)
+      return;
+    const auto mass = fact_number(tape.facts, "linear-mass");
+    const auto pulled = fact_force(reading.particulars, "pull");
+    // A tape along a stay hangs steeply and sags little; taken for a level one it would shorten the cut.
+    const auto slope = fact_number(reading.particulars, "slope");
+    if (!mass || !pulled || !slope) {
+      missing(ReadingPhrase::tape_sag, !mass     ? of_tape("linear-mass")
+                                       : !pulled ? of_reading("pull")
+                                                 : of_reading("slope"));
+      return;
+    }
+    std::optional<Length> sum = Length{};
+    std::vector<const Provenance*> sources{&mass->provenance, &pulled->provenance, &slope->provenance};
+    for (const Sourced<Quantity>& span : spans->values) {
+      const auto one = tape_sag_correction(Length::from_si(span.value.si),
+                                           mass->value * standard_gravity_metres_per_second_squared,
+                                           pulled->value, slope->value);
+      sources.push_back(&span.provenance);
+      sum = sum && one ? std::optional(*sum + *one) : std::nullopt;
+    }
+    const std::size_t count = spans->values.size();
+    add(TermKind::tape_sag, ReadingPhrase::tape_sag, sum,
+        {count == 1 ? ReadingPhrase::free_span : ReadingPhrase::free_spans,
+         {Count{static_cast<std::int64_t>(count)}, Fixed{pulled->value.newtons(), 0}}},
+        sources);
+  }
+};
+
+/// Adds the corrections of the tape to what was `read` off it. Where the tape states a part of a correction
+/// and the rest is missing, says so in `not_corrected`.
+void add_tape_corrections(const Rig& rig, const Reading& reading, Length read, std::vector<Term>& terms,
+                          std::vector<Remark>& not_corrected) {
+  const Record* tape = reading.tape.empty() ? nullptr : find_record(rig, "tape", reading.tape);
+  if (tape == nullptr) {
+    if (find_fact(reading.particulars, "temperature") != nullptr ||
+        find_fact(reading.particulars, "spans") != nullptr)
+      not_corrected.push_back(ReadingPhrase::no_tape);
+    return;
+  }
+  Corrections corrections{rig, reading, *tape, read, terms, not_corrected};
+  corrections.standard();
+  corrections.temperature();
+  corrections.pull();
+  corrections.sag();
+}
+
+/// Adds what an old stay of another line was longer under the dock tension than under the pull with which
+/// it was measured.
+void add_old_stretch(const Rig& rig, const Stay& stay, const Reading& reading, Length read,
+                     std::vector<Term>& terms, std::vector<Remark>& not_corrected) {
+  const LineMaterial& line = rig[*reading.old_line];
+  const auto dock = fact_force(stay.particulars, "dock-tension");
+  const auto pulled = fact_force(reading.particulars, "pull");
+  const auto stiffness = line_stiffness(line);
+  if (!dock || !pulled || !stiffness) {
+    const Remark what =
+        !dock     ? Remark(ReadingPhrase::property_of_stay, {Words{"dock-tension"}, Words{stay.base}})
+        : !pulled ? Remark(ReadingPhrase::property_of_reading, {Words{"pull"}})
+                  : Remark(ReadingPhrase::property_of_line, {Words{"stiffness"}, *reading.old_line});
+    not_corrected.push_back(
+        {ReadingPhrase::not_stated, {Remarks{{ReadingPhrase::old_stretch}}, Remarks{{what}}}});
+    return;
+  }
+  const auto stretch = elastic_stretch(read, dock->value - pulled->value, stiffness->value);
+  if (!stretch) {
+    not_corrected.push_back({ReadingPhrase::outside_hooke, {Remarks{{ReadingPhrase::old_stretch}}}});
+    return;
+  }
+  Provenance provenance =
+      combine({&dock->provenance, &pulled->provenance, &stiffness->provenance}, "Hooke's law");
+  provenance.source_class = SourceClass::computed;
+  terms.push_back(
+      {TermKind::old_stretch,
+       *stretch,
+       std::move(provenance),
+       {},
+       {ReadingPhrase::pull_less, {Fixed{dock->value.newtons(), 0}, Fixed{pulled->value.newtons(), 0}}}});
+}
+
+/// "tape, 2026-05-02, the owner, afloat": all that the file says of how it was measured.
+std::string circumstances(const Reading& reading) {
+  std::string text;
+  for (const std::string* word : {&reading.method, &reading.date, &reading.by, &reading.note}) {
+    if (word->empty())
+      continue;
+    if (!text.empty())
+      text += ", ";
+    text += *word;
+  }
+  return text;
+}
+
+Remark how_the_mean_came(const Reading& reading) {
+  if (reading.runs.size() == 1)
+    return {};
+  Remarks runs{{}, Join::plus};
+  Length shortest = reading.runs.front().value;
+  Length longest = shortest;
+  for (const Sourced<Length>& run : reading.runs) {
+    runs.all.push_back({ReadingPhrase::run, {Fixed{run.value.millimetres(), 1}}});
+    shortest = std::min(shortest, run.value);
+    longest = std::max(longest, run.value);
+  }
+  const Count count{static_cast<std::int64_t>(reading.runs.size())};
+  return {ReadingPhrase::mean_of_runs, {std::move(runs), count, longest - shortest}};
+}
+
+Term mean_term(const Reading& reading) {
+  Length sum;
+  std::vector<const Provenance*> sources;
+  for (const Sourced<Length>& run : reading.runs) {
+    sum += run.value;
+    sources.push_back(&run.provenance);
+  }
+  const std::size_t runs = reading.runs.size();
+  Provenance provenance = combine(sources, circumstances(reading));
+  provenance.place = reading.place;
+  if (runs == 1)
+    provenance.written = reading.runs.front().provenance.written;
+  return {TermKind::runs, sum / static_cast<double>(runs) + reading.shift, std::move(provenance),
+          Runs{runs}, how_the_mean_came(reading)};
+}
+
+} // namespace
+
+Term offset_term(const Reading& reading) {
+  return {TermKind::hook_offset, -reading.offset->value, reading.offset->provenance};
+}
+
+ReadingLength reading_length(const Rig& rig, const Stay& stay, const Reading& reading) {
+  ReadingLength result;
+  if (reading.runs.empty())
+    return result;
+  result.terms.push_back(mean_term(reading));
+  const Length read = result.terms.front().amount;
+  add_tape_corrections(rig, reading, read, result.terms, result.not_corrected);
+  if (reading.offset)
+    result.terms.push_back(offset_term(reading));
+  if (reading.hoist_offset)
+    result.terms.push_back(
+        {TermKind::hoist_offset, reading.hoist_offset->value, reading.hoist_offset->provenance});
+  if (reading.old_line)
+    add_old_stretch(rig, stay, reading, read, result.terms, result.not_corrected);
+  return result;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,75 @@
+#pragma once
+
+#include "calculate/length/length_sum.hpp"
+#include "model/rig.hpp"
+
+#include <cstdint>
+#include <vector>
+
+namespace sheerpole {
+
+/// What is said about readings: how their terms came about, what could not be corrected, and which slip
+/// would explain a difference.
+enum class ReadingPhrase : std::uint16_t {
+  run,
+  mean_of_runs,
+  tape_says,
+  warmer_than_standard,
+  pull_against_standard,
+  free_span,
+  free_spans,
+  pull_less,
+  // Corrections that could not be made.
+  tape_standard,
+  tape_temperature,
+  tape_pull,
+  tape_sag,
+  old_stretch,
+  not_stated,
+  outside_correction,
+  outside_hooke,
+  no_tape,
+  property_of_name,
+  property_of_line,
+  property_of_stay,
+  property_of_reading,
+  // Slips of measuring.
+  part_counted_twice,
+  part_left_out,
+  offset_at_both_ends,
+  offset_already_off,
+  foot_too_many,
+  foot_too_few,
+  held_at_inch,
+  held_at_decimetre,
+  metre_too_many,
+  metre_too_few,
+  written_as_decimal_feet,
+  written_as_feet_and_inches,
+  next_hole,
+  other_side
+};
+constexpr PhraseSubject subject_of(ReadingPhrase) {
+  return PhraseSubject::reading;
+}
+
+/// What became of a reading.
+struct ReadingLength {
+  std::vector<Term> terms; ///< empty when the reading has no run
+  std::vector<Remark>
+      not_corrected; ///< "tape temperature: standard-temperature of steel-tape is not stated"
+};
+
+/// The terms of a measured length: the mean of the runs, less the hook offset, plus the hoist offset, with
+/// the corrections of the tape that the reading names (standard, temperature, pull, sag of each free span),
+/// and of an old stay the stretch from the pull to the dock tension. A correction is made when all of its
+/// numbers are stated; when some are, what is missing is said. The spread of the runs (longest less
+/// shortest) is said in `how` of the mean. Sources: arithmetic mean of repeated readings and the tape
+/// corrections of surveying texts, see physics/tape_correction.hpp; Hooke's law; the offsets are common
+/// practice, no source.
+ReadingLength reading_length(const Rig& rig, const Stay& stay, const Reading& reading);
+
+/// The offset of a reading as a term that takes away.
+Term offset_term(const Reading& reading);
+
+} // namespace sheerpole

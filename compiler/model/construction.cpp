@@ -1,0 +1,182 @@
+#include "model/construction.hpp"
+
+#include <array>
+#include <cstddef>
+#include <utility>
+#include <vector>
+
+namespace sheerpole {
+
+namespace {
+
+/// The words and numbers of a text in small letters: "12", "strand", "hmpe", "not", "heat", "set".
+std::vector<std::string> words_of(std::string_view text) {
+  std::vector<std::string> words;
+  std::string word;
+  bool digits = false;
+  const auto end_word = [&] {
+    if (!word.empty())
+      words.push_back(std::exchange(word, {}));
+  };
+  for (const char c : text) {
+    const bool digit = c >= '0' && c <= '9';
+    const bool upper = c >= 'A' && c <= 'Z';
+    const bool letter = upper || (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80;
+    if (!digit && !letter) {
+      end_word();
+      continue;
+    }
+    if (!word.empty() && digit != digits)
+      end_word();
+    digits = digit;
+    word += upper ? static_cast<char>(c - 'A' + 'a') : c;
+  }
+  end_word();
+  return words;
+}
+
+std::optional<int> number_of(const std::string& word) {
+  if (word.empty() || word.size() > 4 || word.find_first_not_of("0123456789") != std::string::npos)
+    return std::nullopt;
+  return std::stoi(word);
+}
+
+constexpr std::array<std::pair<std::string_view, Fibre>, 14> fibres{{
+    {"hmpe", Fibre::hmpe},
+    {"uhmwpe", Fibre::hmpe},
+    {"polyethylene", Fibre::hmpe},
+    {"aramid", Fibre::aramid},
+    {"lcp", Fibre::liquid_crystal_polymer},
+    {"polyester", Fibre::polyester},
+    {"pes", Fibre::polyester},
+    {"polyamide", Fibre::polyamide},
+    {"nylon", Fibre::polyamide},
+    {"polypropylene", Fibre::polypropylene},
+    {"pbo", Fibre::pbo},
+    {"stainless", Fibre::metal},
+    {"steel", Fibre::metal},
+    {"galvanised", Fibre::metal},
+}};
+
+bool is(const std::vector<std::string>& words, std::size_t at, std::string_view word) {
+  return at < words.size() && words[at] == word;
+}
+
+/// Whether the words before a place turn it round: "not heat-set", "non heat set", "without heat-setting".
+bool is_denied(const std::vector<std::string>& words, std::size_t at) {
+  for (const std::string_view no : {"not", "non", "never", "without", "no", "un", "isn"})
+    if (at > 0 && (words[at - 1] == no || (at > 1 && words[at - 2] == no && words[at - 1] != "and")))
+      return true;
+  return false;
+}
+
+/// "heat set", "heatset", "heat setted" at a place; how many words it takes, 0 when it is not there.
+std::size_t heat_set_words(const std::vector<std::string>& words, std::size_t at) {
+  if (words[at] == "heatset" || words[at] == "thermoset")
+    return 1;
+  return is(words, at, "heat") && at + 1 < words.size() &&
+                 (words[at + 1] == "set" || words[at + 1] == "setting" || words[at + 1] == "treated")
+             ? 2
+             : 0;
+}
+
+void read_heat_set(const std::vector<std::string>& words, Construction& result) {
+  for (std::size_t at = 0; at < words.size(); ++at) {
+    const std::size_t taken = heat_set_words(words, at);
+    if (taken == 0)
+      continue;
+    const std::size_t after = at + taken;
+    const bool denied = is_denied(words, at) || is(words, after, "no") || is(words, after, "none");
+    result.heat_set = !denied;
+    if (denied)
+      return; // one denial is enough: the doubtful reading is the longer rope
+  }
+}
+
+void read_strands(const std::vector<std::string>& words, Construction& result) {
+  for (std::size_t at = 0; at < words.size(); ++at) {
+    const auto number = number_of(words[at]);
+    if (!number)
+      continue;
+    if (is(words, at + 1, "x") && at + 2 < words.size() && number_of(words[at + 2])) {
+      result.strands = number;
+      result.wires_in_strand = number_of(words[at + 2]);
+      result.lay = Lay::strand;
+      return;
+    }
+    if (is(words, at + 1, "strand") || is(words, at + 1, "strands") || is(words, at + 1, "plait")) {
+      result.strands = number;
+      result.lay = *number <= 4 ? Lay::laid : Lay::braided;
+      return;
+    }
+  }
+  constexpr std::array<std::pair<std::string_view, int>, 3> counts{
+      {{"three", 3}, {"eight", 8}, {"twelve", 12}}};
+  for (std::size_t at = 0; at < words.size(); ++at)
+    for (const auto& [word, number] : counts)
+      if (words[at] == word && (is(words, at + 1, "strand") || is(words, at + 1, "plait"))) {
+        result.strands = number;
+        result.lay = number <= 4 ? Lay::laid : Lay::braided;
+      }
+}
+
+void read_lay(const std::vector<std::string>& words, Construction& result) {
+  bool cored = false;
+  for (std::size_t at = 0; at < words.size(); ++at) {
+    const std::string& word = words[at];
+    const bool braid = word == "braid" || word == "braided";
+    if (braid && (is(words, at - 1, "double") || is(words, at - 1, "covered")))
+      result.lay = Lay::double_braid;
+    else if (braid && result.lay == Lay::unknown)
+      result.lay = Lay::braided;
+    else if (word == "parallel")
+      result.lay = Lay::parallel;
+    else if (word == "laid" || word == "twisted")
+      result.lay = Lay::laid;
+    else if (word == "rod" || word == "solid")
+      result.lay = Lay::solid;
+    else if (word == "chain" || word == "links" || word == "link")
+      result.lay = Lay::links;
+    else if (word == "cored" || word == "core" || word == "cover" || word == "covered")
+      cored = !is_denied(words, at);
+    else if (word == "hollow")
+      result.hollow = !is_denied(words, at);
+  }
+  if (result.hollow)
+    return;
+  if (result.lay == Lay::laid || result.lay == Lay::solid || result.lay == Lay::strand ||
+      result.lay == Lay::links || result.lay == Lay::double_braid || result.lay == Lay::parallel || cored)
+    result.hollow = false;
+  else if (result.lay == Lay::braided && result.strands && *result.strands >= 8)
+    result.hollow = true;
+}
+
+} // namespace
+
+Construction read_construction(std::string_view text) {
+  Construction result;
+  result.text = text;
+  const std::vector<std::string> words = words_of(text);
+  for (const std::string& word : words)
+    for (const auto& [name, fibre] : fibres)
+      if (word == name)
+        result.fibre = fibre;
+  read_heat_set(words, result);
+  read_strands(words, result);
+  read_lay(words, result);
+  return result;
+}
+
+bool is_same_construction(const Construction& a, const Construction& b) {
+  const bool tells = (a.strands && b.strands) || (a.lay != Lay::unknown && b.lay != Lay::unknown) ||
+                     (a.fibre != Fibre::unknown && b.fibre != Fibre::unknown);
+  if (!tells)
+    return a.text == b.text;
+  const auto differ = [](const auto& one, const auto& other) { return one && other && *one != *other; };
+  return !differ(a.strands, b.strands) && !differ(a.wires_in_strand, b.wires_in_strand) &&
+         (a.lay == b.lay || a.lay == Lay::unknown || b.lay == Lay::unknown) &&
+         (a.fibre == b.fibre || a.fibre == Fibre::unknown || b.fibre == Fibre::unknown) &&
+         a.heat_set == b.heat_set;
+}
+
+} // namespace sheerpole

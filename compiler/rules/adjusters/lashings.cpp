@@ -1,0 +1,120 @@
+#include "calculate/facts.hpp"
+#include "calculate/strength/force_text.hpp"
+#include "model/fact_name.hpp"
+#include "rules/by_side.hpp"
+#include "rules/check_table.hpp"
+#include "rules/stack_parts.hpp"
+#include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
+#include "wording/checks/adjuster_phrases.hpp"
+#include "wording/checks/any_check_phrases.hpp"
+
+#include <optional>
+
+/// Lashings and their knots.
+namespace sheerpole::lashings {
+
+namespace {
+
+using Common = AnyCheckPhrase;
+
+using P = AdjusterCheckPhrase;
+
+/// What a lashing has to hold, before the factor.
+struct Held {
+  Force force;
+  Remark words; ///< "the load of the stay (30 kN)", "the break load of hmpe-9 (92 kN)"
+};
+
+std::optional<Held> held_by(const Rig& rig, const Stay& stay) {
+  if (const auto load = fact_force(stay.particulars, fact_names.load))
+    return Held{load->value, {P::load_of_stay, {load->value}}};
+  const LineMaterial& line = rig[stay.material];
+  if (line.break_load)
+    return Held{line.break_load->value, {P::break_load_of, {stay.material, line.break_load->value}}};
+  return std::nullopt;
+}
+
+Remark missing_words(const ChainLink& link) {
+  Remarks lacking;
+  for (const UnstatedStrength& one : link.not_stated)
+    lacking.all.push_back({P::lacks_of, {Remarks{{one.property}}, Remarks{{one.of}}}});
+  if (link.not_stated.size() == 1)
+    return {Common::not_stated, {lacking}};
+  return {P::are_not_stated, {lacking}};
+}
+
+void look_at_lashing(const Rig& rig, const Stay& stay, const std::string& name, const ChainLink& lashing,
+                     const std::optional<Held>& held, double factor, StayReport& report) {
+  if (!lashing.break_load) {
+    report.not_checked(missing_words(lashing));
+    return;
+  }
+
+  if (!held) {
+    report.not_checked({P::nothing_to_hold, {Remarks{{lashing.how}}, *lashing.break_load}});
+    return;
+  }
+  const Force wanted = factor * held->force;
+  const Remark sum(P::comes_to, {Remarks{{lashing.how}}, *lashing.break_load});
+  const Remark bound(P::wanted_times, {Words{format_number(factor)}, Remarks{{held->words}}, wanted});
+  if (!is_below(lashing.break_load->newtons(), wanted.newtons()))
+    report.pass({P::holds_what_is_wanted, {Remarks{{sum}}, Remarks{{bound}}}});
+  else
+    find_once(report,
+              diagnose("lashing-weak", {{"stay", name}, {"sum", say(rig, sum)}, {"bound", say(rig, bound)}})
+                  .at(stay.stack[lashing.item].place, force_text(*lashing.break_load))
+                  .about(name));
+}
+
+void check_lashing_weak(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const auto factor = rig.limits.value(Limit::lashing_strength);
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+                  const Stay& stay = rig[derived_stay.stay];
+                  for (const ChainLink& link : derived_stay.chain.links)
+                    if (link.kind != LinkKind::lashing)
+                      continue;
+                    else if (!factor)
+                      of_stay.not_checked({Common::switched_off, {Words{"lashing-strength"}}});
+                    else
+                      look_at_lashing(rig, stay, name, link, held_by(rig, stay), *factor, of_stay);
+                });
+}
+
+void check_knot_factor_high(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const double most = rig.limits.value(Limit::knot_factor).value_or(1.0);
+  look_at_stays(
+      rig, derived, report,
+      [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+        const Stay& stay = rig[derived_stay.stay];
+        for (const StackPart& one : parts_of(rig, stay)) {
+          if (one.part->kind != "lashing")
+            continue;
+          const auto factor = fact_number(one.part->particulars, fact_names.knot_factor);
+          if (!factor) {
+            of_stay.not_checked({Common::of_not_stated, {Words{"knot-factor"}, Words{one.part->name}}});
+          } else if (!is_below(most, factor->value)) {
+            of_stay.pass({P::in_the_knot, {Words{one.part->name}, Share{factor->value}}});
+          } else {
+            auto finding = diagnose("knot-factor-high", {{"stay", name},
+                                                         {"part", one.part->name},
+                                                         {"factor", percent_text(factor->value)},
+                                                         {"most", percent_text(most)}})
+                               .at(stay.stack[one.item].place, said(Common::this_one))
+                               .about(name);
+            if (factor->provenance.place)
+              finding = std::move(finding).and_at(*factor->provenance.place, said(Common::stated_here));
+            of_stay.find(std::move(finding));
+          }
+        }
+      });
+}
+
+} // namespace
+
+const CheckTable checks{
+    CheckRow{"lashing-weak", check_lashing_weak, {Limit::lashing_strength, Limit::lashing_legs}},
+    CheckRow{"knot-factor-high", check_knot_factor_high, {Limit::knot_factor}}};
+
+} // namespace sheerpole::lashings

@@ -1,0 +1,111 @@
+#include "model/fact_name.hpp"
+#include "rules/by_side.hpp"
+#include "rules/check_table.hpp"
+#include "rules/evidence/dated_facts.hpp"
+#include "units/quantity_text.hpp"
+#include "wording/checks/any_check_phrases.hpp"
+#include "wording/checks/evidence_phrases.hpp"
+
+#include <algorithm>
+
+/// The readings that lengths rest on.
+namespace sheerpole::readings {
+
+namespace {
+
+using Common = AnyCheckPhrase;
+
+using P = EvidenceCheckPhrase;
+
+const Reading* used_reading(const Rig& rig, const DerivedStay& stay) {
+  if (stay.route != LengthRoute::reading)
+    return nullptr;
+  const std::vector<Reading>& readings = rig[stay.stay].readings;
+  for (std::size_t i = readings.size(); i-- > 0;)
+    if (!readings[i].runs.empty())
+      return &readings[i];
+  return nullptr;
+}
+
+void check_reading_bare(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        const Reading* reading = used_reading(rig, stay);
+        if (reading == nullptr)
+          return;
+        const bool pull = find_fact(reading->particulars, fact_names.pull) != nullptr;
+        const bool temperature = find_fact(reading->particulars, fact_names.temperature) != nullptr;
+        // Light has no pull.
+        const bool needs_pull = reading->method != "laser";
+        if ((pull || !needs_pull) && temperature)
+          of_stay.pass({needs_pull ? P::pull_and_temperature : P::temperature_alone});
+        else
+          of_stay.find(
+              diagnose("reading-bare", {{"stay", name},
+                                        {"method", reading->method},
+                                        {"what", pull || !needs_pull ? "temperature"
+                                                 : temperature       ? "pull"
+                                                                     : said(P::pull_nor_temperature)},
+                                        {"not", pull || temperature || !needs_pull ? "no" : "neither"}})
+                  .at(reading->place)
+                  .about(name));
+      });
+}
+
+void check_tape_sags(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const Length most = *rig.limits.length(Limit::tape_sag);
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        const Reading* reading = used_reading(rig, stay);
+        if (reading == nullptr || reading->method != "tape")
+          return;
+        const auto& terms = stay.pin_to_pin.terms;
+        const auto sag = std::find_if(terms.begin(), terms.end(),
+                                      [](const Term& term) { return term.kind == TermKind::tape_sag; });
+        if (sag == terms.end()) {
+          const bool hung = find_fact(reading->particulars, fact_names.spans) != nullptr;
+          of_stay.not_checked({hung ? P::sag_not_stated : P::spans_not_stated});
+          return;
+        }
+        const Length amount = sag->amount < Length{} ? -sag->amount : sag->amount;
+        if (amount <= most)
+          of_stay.pass({P::tape_sagged, {amount}});
+        else
+          of_stay.find(
+              diagnose("tape-sags",
+                       {{"stay", name}, {"amount", length_text(amount)}, {"most", length_text(most)}})
+                  .at(reading->place)
+                  .about(name));
+      });
+}
+
+void check_reading_old(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const double most = *rig.limits.value(Limit::reading_age);
+  const auto today = report_day(rig);
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+                  const Reading* reading = used_reading(rig, stay);
+                  if (reading == nullptr)
+                    return;
+                  const auto day = parse_day(reading->date);
+                  if (!today || !day)
+                    of_stay.not_checked({today ? P::reading_day_not_stated : P::report_date_not_stated});
+                  else if (older_than(*day, *today, most))
+                    of_stay.find(diagnose("reading-old", {{"stay", name},
+                                                          {"date", reading->date},
+                                                          {"age", say(rig, age_words(*day, *today))},
+                                                          {"most", say(rig, years_words(most))}})
+                                     .at(reading->place)
+                                     .about(name));
+                  else
+                    of_stay.pass({P::read_before, {Remarks{{age_words(*day, *today)}}}});
+                });
+}
+
+} // namespace
+
+const CheckTable checks{CheckRow{"reading-bare", check_reading_bare},
+                        CheckRow{"tape-sags", check_tape_sags, {Limit::tape_sag}},
+                        CheckRow{"reading-old", check_reading_old, {Limit::reading_age}}};
+
+} // namespace sheerpole::readings

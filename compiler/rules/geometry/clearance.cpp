@@ -1,0 +1,200 @@
+#include "calculate/geometry/deck_outline.hpp"
+#include "calculate/geometry/stay_clearance.hpp"
+#include "model/fact_name.hpp"
+#include "rules/by_side.hpp"
+#include "rules/check_table.hpp"
+#include "rules/geometry/spreader_tips.hpp"
+#include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
+#include "wording/checks/any_check_phrases.hpp"
+#include "wording/checks/geometry_phrases.hpp"
+
+#include <cmath>
+#include <utility>
+
+/// What stays run into: each other, spars, spreaders and the deck.
+namespace sheerpole::clearance {
+
+namespace {
+
+using Common = AnyCheckPhrase;
+
+using P = GeometryCheckPhrase;
+
+std::vector<std::vector<const NearMiss*>> misses_by_stay(const Rig& rig, const NearMisses& misses) {
+  std::vector<std::vector<const NearMiss*>> result(rig.stays.size());
+  for (const NearMiss& miss : misses.found)
+    result[miss.stay.index()].push_back(&miss);
+  return result;
+}
+
+/// In millimetres, to a tenth.
+Words tenths_of(Length length) {
+  return {format_millimetres(length, 1)};
+}
+
+Remark height_words(const SpacePoint& place) {
+  return {place.z < Length{} ? P::below_waterline : P::above_waterline,
+          {Fixed{std::abs(place.z.metres()), 2}}};
+}
+
+/// Looks at each stay that runs through points, by its number; of another it is not known where it runs.
+template <class Look>
+void look_at_paths(const Rig& rig, const Derived& derived, CheckReport& report, const Look& look) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+                  const Stay& stay = rig[derived_stay.stay];
+                  if (stay.path.size() < 2)
+                    of_stay.not_checked({Common::no_path_through_points});
+                  else
+                    look(stay, derived_stay.stay.index(), name, of_stay);
+                });
+}
+
+void check_stays_cross(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const auto limit = rig.limits.length(Limit::stays_apart);
+  if (!limit)
+    return;
+  const NearMisses misses = crossing_stays(rig, *limit);
+  const auto by_stay = misses_by_stay(rig, misses);
+  std::vector<bool> met(rig.stays.size(), false); // each two are told of the first of them
+  for (const NearMiss& miss : misses.found)
+    met[miss.stay.index()] = met[miss.other] = true;
+  look_at_paths(rig, derived, report,
+                [&](const Stay& stay, std::size_t number, const std::string& name, StayReport& of_stay) {
+                  for (const NearMiss* miss : by_stay[number]) {
+                    const Stay& other = rig.stays[miss->other];
+                    const std::string other_name = other.side == stay.side ? other.base : other.name;
+                    of_stay.find(diagnose("stays-cross",
+                                          {{"stay", name},
+                                           {"other", other_name},
+                                           {"distance", tenths_of(miss->distance).text + " mm"},
+                                           {"least", length_text(least_distance(rig, stay, other, *limit))},
+                                           {"height", say(rig, height_words(miss->place))}})
+                                     .at(stay.path[miss->segment].place, said(P::from_here_down))
+                                     .and_at(other.place, said(P::other_stay))
+                                     .about(name));
+                  }
+                  if (!met[number])
+                    of_stay.pass({P::none_within, {*limit}});
+                });
+  if (!misses.complete)
+    report.not_checked(said(Common::this_rig), {P::too_many_stays});
+}
+
+/// A spar whose girth and length are stated.
+struct Body {
+  const Spar* spar = nullptr;
+  SparBody body;
+};
+
+P missing_of(const Spar& spar) {
+  const bool girth = find_fact(spar.particulars, fact_names.girth) != nullptr;
+  const bool length = find_fact(spar.particulars, fact_names.length) != nullptr;
+  if (!girth && !length)
+    return P::no_girth_no_length;
+  return girth ? P::no_length : P::no_girth;
+}
+
+std::vector<Body> bodies_of(const Rig& rig, CheckReport& report) {
+  std::vector<Body> result;
+  for (const Spar& spar : rig.spars) {
+    if (const auto body = spar_body(spar))
+      result.push_back({&spar, *body});
+    else
+      report.not_checked(spar.name, {missing_of(spar)});
+  }
+  return result;
+}
+
+Remark through_words(const SparClearance& at, const std::string& spar) {
+  if (at.clear < Length{})
+    return {P::goes_through, {Words{spar}, tenths_of(-at.clear)}};
+  return {P::passes_at, {Words{spar}, tenths_of(at.clear)}};
+}
+
+Diagnostic through_finding(const Rig& rig, const Stay& stay, const std::string& name, std::size_t segment,
+                           const SpacePoint& place, const std::string& other, const Remark& words,
+                           Span other_place) {
+  return diagnose("stay-through-spar",
+                  {{"stay", name}, {"words", say(rig, words)}, {"height", say(rig, height_words(place))}})
+      .at(stay.path[segment].place, said(P::from_here_down))
+      .and_at(other_place, other)
+      .about(name)
+      .build();
+}
+
+/// "mast and boom and the spreaders"
+std::string all_of(const std::vector<std::string>& names) {
+  std::string text;
+  for (const std::string& name : names)
+    text = text.empty() ? name : joined({text, name}, Join::and_word);
+  return text;
+}
+
+void check_stay_through_spar(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const auto limit = rig.limits.length(Limit::stays_apart);
+  if (!limit)
+    return;
+  const std::vector<Body> bodies = bodies_of(rig, report);
+  const NearMisses misses = stays_on_spreaders(rig, *limit);
+  const auto by_stay = misses_by_stay(rig, misses);
+  look_at_paths(rig, derived, report,
+                [&](const Stay& stay, std::size_t number, const std::string& name, StayReport& of_stay) {
+                  std::vector<std::string> clear_of;
+                  for (const Body& body : bodies) {
+                    const SparClearance at = spar_clearance(rig, stay, *body.spar, body.body, *limit);
+                    if (at.hit)
+                      of_stay.find(through_finding(rig, stay, name, at.segment, at.place, body.spar->name,
+                                                   through_words(at, body.spar->name), body.spar->place));
+                    else
+                      clear_of.push_back(body.spar->name);
+                  }
+                  for (const NearMiss* miss : by_stay[number]) {
+                    const Spreader& spreader = rig.spreaders[miss->other];
+                    const std::string other =
+                        spreader.side == stay.side ? without_side(spreader.name) : spreader.name;
+                    of_stay.find(through_finding(rig, stay, name, miss->segment, miss->place, other,
+                                                 {P::passes_at, {Words{other}, tenths_of(miss->distance)}},
+                                                 spreader.place));
+                  }
+                  if (!rig.spreaders.empty() && by_stay[number].empty())
+                    clear_of.push_back(said(P::the_spreaders));
+                  if (!clear_of.empty() && of_stay.found().empty())
+                    of_stay.pass({P::clear_of, {Words{all_of(clear_of)}}});
+                });
+  if (!misses.complete)
+    report.not_checked(said(Common::this_rig), {P::too_many_spreaders});
+}
+
+/// A chainplate may stand a little below the edge of the deck.
+constexpr Length spared_at_ends = Length::millimetres(200.0);
+
+void check_stay_through_deck(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const auto outline = deck_outline(rig);
+  if (!outline) {
+    report.not_checked(said(Common::this_rig), {P::no_deck_edge});
+    return;
+  }
+  look_at_paths(
+      rig, derived, report,
+      [&](const Stay& stay, std::size_t /*number*/, const std::string& name, StayReport& of_stay) {
+        const std::vector<SpaceSegment> segments = segments_of(rig, stay);
+        for (std::size_t i = 0; i < segments.size(); ++i)
+          if (const auto through = through_deck(segments[i], *outline, spared_at_ends))
+            of_stay.find(diagnose("stay-through-deck",
+                                  {{"stay", name}, {"depth", format_millimetres(through->below) + " mm"}})
+                             .at(stay.path[i + 1].place, said(P::on_the_way))
+                             .about(name));
+        if (of_stay.found().empty())
+          of_stay.pass({P::not_through_deck});
+      });
+}
+
+} // namespace
+
+const CheckTable checks{CheckRow{"stays-cross", check_stays_cross, {Limit::stays_apart}},
+                        CheckRow{"stay-through-spar", check_stay_through_spar, {Limit::stays_apart}},
+                        CheckRow{"stay-through-deck", check_stay_through_deck}};
+
+} // namespace sheerpole::clearance

@@ -1,0 +1,117 @@
+#include "calculate/facts.hpp"
+#include "calculate/geometry/junctions.hpp"
+#include "calculate/geometry/stay_leads.hpp"
+#include "model/fact_name.hpp"
+#include "rules/check_table.hpp"
+#include "units/format_length.hpp"
+#include "wording/checks/any_check_phrases.hpp"
+#include "wording/checks/geometry_phrases.hpp"
+#include "wording/phrase_table.hpp"
+
+/// The rig as a whole: whether each mast is held every way, and the foretriangle.
+namespace sheerpole::whole_rig {
+
+namespace {
+
+using Common = AnyCheckPhrase;
+
+using P = GeometryCheckPhrase;
+
+std::string held_words(const HeldDirections& held) {
+  std::vector<std::string> ways;
+  for (std::size_t way = 0; way < pull_directions.size(); ++way)
+    ways.push_back(std::string(words(pull_directions[way])) + ": " +
+                   joined(held.by_direction[way], Join::comma));
+  return joined(ways, Join::semicolon);
+}
+
+void check_direction_not_held(const Rig& rig, const Derived& /*derived*/, CheckReport& report) {
+  if (fact_text(rig.boat.particulars, fact_names.covers) != "whole-rig") {
+    report.not_checked(said(Common::this_rig), {P::covers_not_stated});
+    return;
+  }
+  const std::vector<HeldDirections> masts = held_directions(rig);
+  if (masts.empty())
+    report.not_checked(said(Common::this_rig), {P::no_mast});
+  for (const HeldDirections& held : masts) {
+    const Spar& spar = rig.spars[held.spar];
+    std::string missing;
+    for (std::size_t way = 0; way < pull_directions.size(); ++way)
+      if (held.by_direction[way].empty())
+        missing = joined({missing, std::string(words(pull_directions[way]))}, Join::or_word);
+    if (missing.empty())
+      report.pass(spar.name, held_words(held));
+    else
+      report.find(diagnose("direction-not-held",
+                           {{"spar", spar.name},
+                            {"missing", missing},
+                            {"height", say(rig, {P::metres, {Fixed{held.half_height_metres, 2}}})}})
+                      .at(spar.place)
+                      .about(spar.name));
+  }
+}
+
+/// In metres, to a millimetre.
+Fixed in_metres(Length length) {
+  return {length.metres(), 3};
+}
+
+struct TriangleSide {
+  std::string_view property; ///< of the boat
+  P words;
+  std::optional<Length> from_points;
+  P missing; ///< why the points do not give it
+};
+
+void check_foretriangle_differs(const Rig& rig, const Derived& /*derived*/, CheckReport& report) {
+  const auto bound = rig.limits.length(Limit::foretriangle_apart);
+  if (!bound)
+    return;
+  const auto triangle = foretriangle(rig);
+  const TriangleSide sides[] = {{"foretriangle-height", P::height_of_foretriangle,
+                                 triangle ? triangle->height : std::nullopt, P::no_sheer},
+                                {"foretriangle-base", P::base_of_foretriangle,
+                                 triangle ? triangle->base : std::nullopt, P::end_on_no_mast}};
+  for (const TriangleSide& side : sides) {
+    const auto stated = fact_length(rig.boat.particulars, side.property);
+    if (!stated)
+      continue;
+    if (!triangle) {
+      report.not_checked(said(Common::this_rig), {P::no_headstay});
+      return;
+    }
+    const std::string subject = rig[triangle->forestay].name;
+    if (!side.from_points) {
+      report.not_checked(subject, {Common::of_something, {Remarks{{side.words}}, Remarks{{side.missing}}}});
+      continue;
+    }
+    const Length apart = stated->value > *side.from_points ? stated->value - *side.from_points
+                                                           : *side.from_points - stated->value;
+    if (!(apart > *bound + threshold::negligible)) {
+      report.pass(subject,
+                  {P::stated_and_points,
+                   {Remarks{{side.words}}, in_metres(stated->value), in_metres(*side.from_points)}});
+      continue;
+    }
+    const Stay& forestay = rig[triangle->forestay];
+    report.find(
+        diagnose("foretriangle-differs", {{"what", said(side.words)},
+                                          {"stated", say(rig, {P::metres, {in_metres(stated->value)}})},
+                                          {"points", say(rig, {P::metres, {in_metres(*side.from_points)}})},
+                                          {"stay", forestay.name},
+                                          {"difference", format_fixed(apart.millimetres(), 0) + " mm"}})
+            .at(stated->provenance.place.value_or(forestay.place),
+                say(rig, {P::stated_metres, {in_metres(stated->value)}}))
+            .and_at(forestay.path.back().place,
+                    say(rig, {P::points_metres, {in_metres(*side.from_points)}}))
+            .about(forestay.name));
+  }
+}
+
+} // namespace
+
+const CheckTable checks{
+    CheckRow{"direction-not-held", check_direction_not_held},
+    CheckRow{"foretriangle-differs", check_foretriangle_differs, {Limit::foretriangle_apart}}};
+
+} // namespace sheerpole::whole_rig

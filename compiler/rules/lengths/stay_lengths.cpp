@@ -1,0 +1,280 @@
+#include "calculate/length/body.hpp"
+#include "rules/by_side.hpp"
+#include "rules/check_table.hpp"
+#include "units/quantity_text.hpp"
+#include "wording/checks/length_phrases.hpp"
+
+#include <algorithm>
+
+/// What the lengths of a stay come to: its body, its two ways, its two sides.
+namespace sheerpole::stay_lengths {
+
+namespace {
+
+using P = LengthCheckPhrase;
+
+/// The entry that takes most: a part, or a line with a length of its own.
+const StackItem* longest_entry(const Rig& rig, const Stay& stay) {
+  const StackItem* longest = nullptr;
+  Length most;
+  for (const StackItem& item : stay.stack) {
+    const auto taken = item.line_length ? std::optional(item.line_length->value) : taken_length(rig, item);
+    if (taken && *taken > most) {
+      most = *taken;
+      longest = &item;
+    }
+  }
+  return longest;
+}
+
+Remark label_of(const Rig& rig, const StackItem& item) {
+  if (item.line_length)
+    return {P::longest_line, {item.line_length->value}};
+  return {P::longest_part, {item.part, *taken_length(rig, item)}};
+}
+
+void check_negative_body(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+                  // Of an unknown length it can not be said what is left.
+                  if (derived_stay.pin_to_pin.unknown) {
+                    of_stay.not_checked({P::its_length_is_x});
+                    return;
+                  }
+                  // The shortest body says it for all: only the line without a length of its own can come
+                  // out too short.
+                  const LengthSum* shortest = &derived_stay.body;
+                  for (const Piece& piece : derived_stay.pieces)
+                    if (piece.body.known() < shortest->known())
+                      shortest = &piece.body;
+                  if (shortest->known() > threshold::negligible) {
+                    of_stay.pass({P::body_is, {shortest->known()}});
+                    return;
+                  }
+                  const Stay& stay = rig[derived_stay.stay];
+                  const Length pin_to_pin = derived_stay.pin_to_pin.known();
+                  Diagnostic finding =
+                      diagnose("negative-body", {{"stay", name},
+                                                 {"hardware", length_text(pin_to_pin - shortest->known())},
+                                                 {"pin-to-pin", length_text(pin_to_pin)},
+                                                 {"amount", length_text(-shortest->known())}})
+                          .at(stay.place, say(rig, {P::pin_to_pin_is, {pin_to_pin}}))
+                          .about(name)
+                          .build();
+                  if (const StackItem* longest = longest_entry(rig, stay))
+                    finding.others.push_back({longest->place, say(rig, label_of(rig, *longest))});
+                  of_stay.find(std::move(finding));
+                });
+}
+
+/// The line beside an item of the stack, past what only sits on it; null when there is none.
+const StackItem* line_beside(const Rig& rig, const Stay& stay, std::size_t item, bool below) {
+  for (std::size_t at = item;;) {
+    if (below ? at + 1 == stay.stack.size() : at == 0)
+      return nullptr;
+    at = below ? at + 1 : at - 1;
+    const StackItem& next = stay.stack[at];
+    if (next.kind == StackItem::Kind::line)
+      return &next;
+    if (rig[next.part].role != Part::Role::worn)
+      return nullptr;
+  }
+}
+
+std::optional<Diagnostic> wire_finding(const Rig& rig, const Stay& stay, std::size_t item,
+                                       const std::string& name) {
+  const StackItem& entry = stay.stack[item];
+  if (entry.kind != StackItem::Kind::part || !entry.splice)
+    return std::nullopt;
+  for (const bool below : {true, false}) {
+    const StackItem* line = line_beside(rig, stay, item, below);
+    if (line == nullptr)
+      continue;
+    const LineMaterial& material = rig[line->material.value_or(stay.material)];
+    if (material.kind == LineMaterial::Kind::rope)
+      return std::nullopt;
+    return diagnose("splice-on-wire", {{"stay", name},
+                                       {"splice", rig[*entry.splice].name},
+                                       {"part", rig[entry.part].name},
+                                       {"line", material.name},
+                                       {"kind", std::string(name_of(material.kind))}})
+        .at(entry.place, said(P::ropes_splice))
+        .and_at(material.place, say(rig, {P::line_is_a, {Words{std::string(name_of(material.kind))}}}))
+        .about(name)
+        .build();
+  }
+  return std::nullopt;
+}
+
+void check_splice_on_wire(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+                  const Stay& stay = rig[derived_stay.stay];
+                  for (std::size_t i = 0; i < stay.stack.size(); ++i)
+                    if (auto finding = wire_finding(rig, stay, i, name))
+                      of_stay.find(std::move(*finding));
+                    else if (stay.stack[i].kind == StackItem::Kind::part && stay.stack[i].splice)
+                      of_stay.pass({P::on_a_rope, {*stay.stack[i].splice, stay.stack[i].part}});
+                });
+}
+
+std::optional<Diagnostic> upwards_finding(const Rig& rig, const Stay& stay, const std::string& name) {
+  const PathStop& first = stay.path.front();
+  const PathStop& last = stay.path.back();
+  const Length rise = rig[last.point].position.z - rig[first.point].position.z;
+  if (rise <= *rig.limits.length(Limit::path_rise))
+    return std::nullopt;
+  return diagnose("path-runs-upwards", {{"stay", name},
+                                        {"first", rig[first.point].base},
+                                        {"last", rig[last.point].base},
+                                        {"amount", length_text(rise)}})
+      .at(first.place, said(P::upper_by_path))
+      .and_at(last.place, say(rig, {P::higher, {rise}}))
+      .about(name)
+      .build();
+}
+
+void check_path_runs_upwards(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+                  const Stay& stay = rig[derived_stay.stay];
+                  if (stay.path.size() < 2)
+                    of_stay.not_checked({P::no_path});
+                  else if (auto finding = upwards_finding(rig, stay, name))
+                    of_stay.find(std::move(*finding));
+                  else
+                    of_stay.pass({P::is_above,
+                                  {Words{rig[stay.path.front().point].base},
+                                   Words{rig[stay.path.back().point].base}}});
+                });
+}
+
+P by_route(LengthRoute route) {
+  switch (route) {
+  case LengthRoute::reading:
+    return P::by_the_reading;
+  case LengthRoute::stated:
+    return P::as_stated;
+  case LengthRoute::path:
+    return P::through_the_points;
+  case LengthRoute::unknown:
+    break;
+  }
+  return P::way_unknown;
+}
+
+std::string labelled(const Rig& rig, LengthRoute route, Length length) {
+  return say(rig, {by_route(route), {length}});
+}
+
+bool ways_apart(const Rig& rig, const RouteComparison& other) {
+  // A reading over an older one is a change of the boat or of the tape, not a contradiction.
+  if (other.other == LengthRoute::reading)
+    return false;
+  const Length difference = other.difference < Length{} ? -other.difference : other.difference;
+  return difference > *rig.limits.length(Limit::routes_apart) + threshold::negligible;
+}
+
+Diagnostic route_finding(const Rig& rig, const DerivedStay& derived_stay, const Stay& stay,
+                         const RouteComparison& other, const std::string& name) {
+  const Length taken = derived_stay.pin_to_pin.known();
+  const Length difference = other.difference < Length{} ? -other.difference : other.difference;
+  const auto& place = derived_stay.pin_to_pin.terms.front().provenance.place;
+  Diagnostic finding = diagnose("routes-differ", {{"stay", name},
+                                                  {"taken", labelled(rig, derived_stay.route, taken)},
+                                                  {"other", labelled(rig, other.other, other.length)},
+                                                  {"difference", length_text(difference)}})
+                           .at(place.value_or(stay.place), labelled(rig, derived_stay.route, taken))
+                           .about(name)
+                           .build();
+  for (std::size_t i = 0; i < other.slips.size(); ++i)
+    finding.why += say(rig, {i == 0 ? P::comes_out_if : P::or_if, {Remarks{{other.slips[i].words}}}});
+  if (other.provenance.place)
+    finding.others.push_back({*other.provenance.place, labelled(rig, other.other, other.length)});
+  return finding;
+}
+
+void check_routes_differ(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+                  for (const RouteComparison& other : stay.other_routes)
+                    if (ways_apart(rig, other))
+                      of_stay.find(route_finding(rig, stay, rig[stay.stay], other, name));
+                    else if (other.other != LengthRoute::reading)
+                      of_stay.pass({P::two_ways,
+                                    {Words{labelled(rig, stay.route, stay.pin_to_pin.known())},
+                                     Words{labelled(rig, other.other, other.length)}}});
+                  if (stay.other_routes.empty())
+                    of_stay.not_checked({P::one_way});
+                });
+}
+
+/// By how much the two bodies of a pair may differ: as the boat says, else by the limits. Nothing when all
+/// of that is switched off.
+std::optional<Length> allowed_apart(const Rig& rig, Length body) {
+  if (rig.boat.pair_tolerance)
+    return rig.boat.pair_tolerance->value;
+  const auto length = rig.limits.length(Limit::pair_apart);
+  const auto share = rig.limits.value(Limit::pair_apart_share);
+  if (!length && !share)
+    return std::nullopt;
+  return std::max(length.value_or(Length{}), body * share.value_or(0.0));
+}
+
+Diagnostic pair_finding(const Rig& rig, const Stay& stay, Length port, Length starboard, Length bound) {
+  const bool port_longer = port > starboard;
+  Diagnostic finding =
+      diagnose("pair-differs",
+               {{"stay", stay.base},
+                {"longer", port_longer ? "port" : "starboard"},
+                {"shorter", port_longer ? "starboard" : "port"},
+                {"difference", length_text(port_longer ? port - starboard : starboard - port)},
+                {"longer-body", length_text(port_longer ? port : starboard)},
+                {"shorter-body", length_text(port_longer ? starboard : port)},
+                {"tolerance", length_text(bound)}})
+          .at(stay.place, say(rig, {P::two_sides, {port, starboard}}))
+          .about(stay.base)
+          .build();
+  if (rig.boat.pair_tolerance && rig.boat.pair_tolerance->provenance.place)
+    finding.others.push_back(
+        {*rig.boat.pair_tolerance->provenance.place, say(rig, {P::alike_within, {bound}})});
+  return finding;
+}
+
+void check_pair_differs(const Rig& rig, const Derived& derived, CheckReport& report) {
+  for (const DerivedStay& port : derived.stays) {
+    const Stay& stay = rig[port.stay];
+    if (stay.side != Side::port)
+      continue;
+    const DerivedStay* starboard = other_side(rig, derived, port);
+    if (starboard == nullptr)
+      continue;
+    // Two marks on two cords can not be compared in a file.
+    if (port.body.unknown || starboard->body.unknown) {
+      report.not_checked(stay.base, {P::side_is_x});
+      continue;
+    }
+    const Length to_port = port.body.known();
+    const Length to_starboard = starboard->body.known();
+    const auto bound = allowed_apart(rig, to_port);
+    if (!bound)
+      continue;
+    const Length difference = to_port > to_starboard ? to_port - to_starboard : to_starboard - to_port;
+    if (difference > *bound + threshold::negligible)
+      report.find(pair_finding(rig, stay, to_port, to_starboard, *bound));
+    else
+      report.pass(stay.base, {P::two_sides, {to_port, to_starboard}});
+  }
+}
+
+} // namespace
+
+const CheckTable checks{
+    CheckRow{"negative-body", check_negative_body},
+    CheckRow{"splice-on-wire", check_splice_on_wire},
+    CheckRow{"path-runs-upwards", check_path_runs_upwards, {Limit::path_rise}},
+    CheckRow{"routes-differ", check_routes_differ, {Limit::routes_apart}},
+    CheckRow{"pair-differs", check_pair_differs, {Limit::pair_apart, Limit::pair_apart_share}},
+};
+
+} // namespace sheerpole::stay_lengths

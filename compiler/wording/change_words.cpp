@@ -1,0 +1,68 @@
+#include "wording/length_phrases.hpp"
+
+namespace sheerpole {
+
+std::string_view words(ChangePhrase phrase) {
+  switch (phrase) {
+  case ChangePhrase::right_length:
+    return "of the right length";
+  case ChangePhrase::too_long:
+    return "{} too long";
+  case ChangePhrase::too_short:
+    return "{} too short";
+  case ChangePhrase::stays:
+    return "stays as it is";
+  case ChangePhrase::made_by_other_numbers:
+    return "of the right length; its ends are made by other numbers";
+  case ChangePhrase::hangs:
+    return "{}; set {} to {}, which leaves {} to tighten and {} to slacken";
+  case ChangePhrase::respliced:
+    return "{}; can be re-spliced{} {}: open the splice, do not cut the eye off. Measure the piece at its "
+           "tension before it is opened";
+  case ChangePhrase::respliced_and_trimmed:
+    return "{}; can be re-spliced{} {}: open the splice, do not cut the eye off; {} more than before is "
+           "trimmed. Measure the piece at its tension before it is opened";
+  case ChangePhrase::lacks_rope:
+    return "{}; spliced anew it lacks {} of rope";
+  case ChangePhrase::new_terminal:
+    return "{}; can be cut and given a new terminal {}: the old one is lost with {} of wire, and {} is cut "
+           "off besides";
+  case ChangePhrase::lacks_wire:
+    return "{}; cut off at its terminal {} it lacks {} for a new one";
+  case ChangePhrase::for_its_maker:
+    return "{} too long; whether it can be shortened is for whoever makes it";
+  case ChangePhrase::shorter:
+    return " shorter";
+  case ChangePhrase::longer:
+    return " longer";
+  case ChangePhrase::as_long:
+    return "";
+  case ChangePhrase::at_one_end:
+    return "at one end";
+  case ChangePhrase::at_end:
+    return "{}";
+  case ChangePhrase::at_both_ends:
+    return "aloft and below";
+  case ChangePhrase::another_line:
+    return "{} in place of {}";
+  case ChangePhrase::another_size:
+    return "{} of {} in place of {}";
+  case ChangePhrase::another_construction:
+    return "{} made as {} in place of {}";
+  case ChangePhrase::another_grade:
+    return "{} of grade {} in place of {}";
+  case ChangePhrase::another_kind:
+    return "{} is another kind of line";
+  case ChangePhrase::length_not_known:
+    return "its length is not known in both to the same mark";
+  case ChangePhrase::number_missing:
+    return "a number is missing on which its cut rests";
+  case ChangePhrase::none_before:
+    return "there was none";
+  case ChangePhrase::hangs_no_more:
+    return "it hangs no more";
+  }
+  return {};
+}
+
+} // namespace sheerpole

@@ -1,0 +1,50 @@
+#include "wording/checks/any_check_phrases.hpp"
+
+namespace sheerpole {
+
+std::string_view words(AnyCheckPhrase phrase) {
+  using enum AnyCheckPhrase;
+  switch (phrase) {
+  case this_rig:
+    return "this rig";
+  case not_stated:
+    return "{} is not stated";
+  case of_not_stated:
+    return "{} of {} is not stated";
+  case as_it_is:
+    return "{}";
+  case this_one:
+    return "this one";
+  case under_this_one:
+    return "under this one";
+  case stated_here:
+    return "stated here";
+  case at_least:
+    return "{}; at least {}";
+  case at_most:
+    return "{}; at most {}";
+  case of_something:
+    return "{}: {}";
+  case no_path_through_points:
+    return "it has no path through points";
+  case sides_of_adjuster:
+    return "{} to tighten, {} to slacken";
+  case to_tighten:
+    return "{} to tighten";
+  case switched_off:
+    return "{} is switched off in `limits`";
+  case none_stated:
+    return "no limit of the owner's is stated: {}";
+  case the_waiver:
+    return "the waiver";
+  case waiver_over:
+    return "the waiver, which is over";
+  case waived_until:
+    return "until {} by {}: {}";
+  case was_waived:
+    return "{}; it was waived {}";
+  }
+  return {};
+}
+
+} // namespace sheerpole

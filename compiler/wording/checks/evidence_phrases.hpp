@@ -1,0 +1,52 @@
+#pragma once
+
+#include "model/remark.hpp"
+
+#include <string_view>
+
+namespace sheerpole {
+
+/// What the checks on sources, dates, evidence and the inspection log say.
+enum class EvidenceCheckPhrase : std::uint16_t {
+  days,
+  years,
+  one_year,
+  report_date_not_stated,
+  pull_and_temperature,
+  temperature_alone,
+  pull_nor_temperature,
+  sag_not_stated,
+  spans_not_stated,
+  tape_sagged,
+  reading_day_not_stated,
+  read_before,
+  no_two_lengths,
+  where_designed,
+  property_of,
+  none_untraced,
+  one_untraced,
+  several_untraced,
+  and_more,
+  no_source_behind,
+  nor_here,
+  installed_with,
+  no_limit,
+  installed_not_stated,
+  since,
+  installed_before,
+  whole_stay,
+  joint_of,
+  not_accessible,
+  condition_on,
+  noted,
+  no_inspection,
+  looked_at,
+};
+
+constexpr PhraseSubject subject_of(EvidenceCheckPhrase) {
+  return PhraseSubject::evidence_check;
+}
+
+std::string_view words(EvidenceCheckPhrase phrase);
+
+} // namespace sheerpole

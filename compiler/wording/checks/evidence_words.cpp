@@ -1,0 +1,78 @@
+#include "wording/checks/evidence_phrases.hpp"
+
+namespace sheerpole {
+
+std::string_view words(EvidenceCheckPhrase phrase) {
+  using enum EvidenceCheckPhrase;
+  switch (phrase) {
+  case days:
+    return "{} days";
+  case years:
+    return "{} years";
+  case one_year:
+    return "{} year";
+  case report_date_not_stated:
+    return "the boat's report-date is not stated";
+  case pull_and_temperature:
+    return "the reading states pull and temperature";
+  case temperature_alone:
+    return "the reading states temperature";
+  case pull_nor_temperature:
+    return "pull nor temperature";
+  case sag_not_stated:
+    return "what is needed for the sag of the tape is not stated";
+  case spans_not_stated:
+    return "whether the tape hung free is not stated (spans)";
+  case tape_sagged:
+    return "the tape sagged by {} of length";
+  case reading_day_not_stated:
+    return "the day of the reading is not stated";
+  case read_before:
+    return "read {} before the report";
+  case no_two_lengths:
+    return "{}: no two lengths to compare";
+  case where_designed:
+    return "{}: {} where {} was designed";
+  case property_of:
+    return "{} {}";
+  case none_untraced:
+    return "no number that reaches a cut lacks its source";
+  case one_untraced:
+    return "1 number that reaches a cut has no source";
+  case several_untraced:
+    return "{} numbers that reach a cut have no source";
+  case and_more:
+    return "{} and {} more";
+  case no_source_behind:
+    return "no source stands behind it";
+  case nor_here:
+    return "nor here";
+  case installed_with:
+    return "installed {}: {}";
+  case no_limit:
+    return "no limit is stated: {}";
+  case installed_not_stated:
+    return "when it was installed is not stated";
+  case since:
+    return "{} {} before the report";
+  case installed_before:
+    return "installed {} before the report";
+  case whole_stay:
+    return "the whole stay";
+  case joint_of:
+    return "{} to {}";
+  case not_accessible:
+    return "not accessible";
+  case condition_on:
+    return "{}: {} on {}";
+  case noted:
+    return ": {}";
+  case no_inspection:
+    return "no inspection of it is in the log";
+  case looked_at:
+    return "looked at on {}";
+  }
+  return {};
+}
+
+} // namespace sheerpole

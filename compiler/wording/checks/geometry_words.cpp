@@ -1,0 +1,138 @@
+#include "wording/checks/geometry_phrases.hpp"
+
+namespace sheerpole {
+
+std::string_view words(GeometryCheckPhrase phrase) {
+  using enum GeometryCheckPhrase;
+  switch (phrase) {
+  case falls:
+    return "falls {}";
+  case rises:
+    return "rises {}";
+  case off_clamped:
+    return "{} (clamped) {} off";
+  case off_free:
+    return "{} (free) {} off";
+  case would_halve:
+    return "one that {} would halve the angle";
+  case rises_off_bisector:
+    return "{} rises {}, {} off the bisector{}";
+  case and_others:
+    return "; {}";
+  case past_without_bending:
+    return "goes past the tip without bending towards the mast";
+  case pulls_outwards:
+    return "pulls the tip outwards with {} of its tension";
+  case pressed_inwards:
+    return "{}: pressed inwards by {} of its tension";
+  case the_tip:
+    return "the tip";
+  case the_spreader:
+    return "the spreader";
+  case no_stay_over:
+    return "no stay goes over its tip";
+  case swings_at_root:
+    return "it swings at its root";
+  case fixed_at_root:
+    return "it is fixed at its root";
+  case hold_not_stated:
+    return "whether it swings or is fixed at its root is not stated (hold)";
+  case clamped_one:
+    return "{} is clamped to it";
+  case clamped_several:
+    return "{} are clamped to it";
+  case ends_one:
+    return "{} ends at it";
+  case ends_several:
+    return "{} end at it";
+  case free_one:
+    return "{} runs free over it";
+  case free_several:
+    return "{} run free over it";
+  case angle_from:
+    return "{} from {}";
+  case stands_upright:
+    return "which stands upright";
+  case leans_outboard:
+    return "which leans outboard by {}";
+  case leans_inboard:
+    return "which leans inboard by {}";
+  case out_of_plane:
+    return "{} out of its plane";
+  case the_plate:
+    return "the plate";
+  case plane_of_plate:
+    return "{}: {} out of its plane, {}";
+  case line_to_middle:
+    return "the straight line from its other end to the middle between the ends of its legs";
+  case plane_of_ends:
+    return "the plane through the ends of its three stays";
+  case stands_off:
+    return "it stands {} mm off {}";
+  case would_push:
+    return "one of its legs would have to push to hold it where it stands";
+  case on_its_line:
+    return "{}: {} mm off {}; each leg carries {} of its tension";
+  case stay_that_ends:
+    return "the stay that ends there";
+  case below_waterline:
+    return "{} m below the waterline";
+  case above_waterline:
+    return "{} m above the waterline";
+  case from_here_down:
+    return "from here down";
+  case other_stay:
+    return "the other stay";
+  case none_within:
+    return "no other stay within {}";
+  case too_many_stays:
+    return "so many stays lie close together that not all were held against each other";
+  case no_girth_no_length:
+    return "its girth and its length are not stated";
+  case no_length:
+    return "its length is not stated";
+  case no_girth:
+    return "its girth is not stated";
+  case goes_through:
+    return "goes through {}, {} mm inside its surface";
+  case passes_at:
+    return "passes {} at {} mm";
+  case the_spreaders:
+    return "the spreaders";
+  case clear_of:
+    return "clear of {}";
+  case too_many_spreaders:
+    return "so many stays and spreaders lie close together that not all were looked at";
+  case no_deck_edge:
+    return "the edge of the deck is not stated (deck-edge of the boat)";
+  case on_the_way:
+    return "on the way here";
+  case not_through_deck:
+    return "it does not go through the deck";
+  case covers_not_stated:
+    return "that the files hold all stays is not stated (covers of the boat)";
+  case no_mast:
+    return "no stay ends on a spar of the sort mast";
+  case metres:
+    return "{} m";
+  case height_of_foretriangle:
+    return "height of the foretriangle";
+  case base_of_foretriangle:
+    return "base of the foretriangle";
+  case no_sheer:
+    return "sheer-at-mast of the boat is not stated";
+  case end_on_no_mast:
+    return "the upper end of the forestay is on no stated mast";
+  case no_headstay:
+    return "no stay on the centreline is said to carry a sail (duty)";
+  case stated_and_points:
+    return "{} stated {} m, from points {} m";
+  case stated_metres:
+    return "stated {} m";
+  case points_metres:
+    return "from points {} m";
+  }
+  return {};
+}
+
+} // namespace sheerpole

@@ -1,0 +1,61 @@
+#pragma once
+
+#include "model/remark.hpp"
+
+#include <string_view>
+
+namespace sheerpole {
+
+/// What the checks on lengths say.
+enum class LengthCheckPhrase : std::uint16_t {
+  longest_line,
+  longest_part,
+  its_length_is_x,
+  body_is,
+  pin_to_pin_is,
+  ropes_splice,
+  line_is_a,
+  on_a_rope,
+  upper_by_path,
+  higher,
+  no_path,
+  is_above,
+  by_the_reading,
+  as_stated,
+  through_the_points,
+  way_unknown,
+  two_ways,
+  comes_out_if,
+  or_if,
+  one_way,
+  two_sides,
+  alike_within,
+  side_is_x,
+  lacks_input,
+  cut_complete,
+  piece_cut_complete,
+  piece_of,
+  on_both_sides,
+  assumed_here,
+  none_assumed,
+  no_one_number,
+  no_number_yet,
+  several_numbers,
+  the_stay,
+  quantity_is,
+  as_calculated,
+  longer_after,
+  before,
+  shorter_when_set,
+  after_splicing,
+  longer_when_set,
+  from_to,
+};
+
+constexpr PhraseSubject subject_of(LengthCheckPhrase) {
+  return PhraseSubject::length_check;
+}
+
+std::string_view words(LengthCheckPhrase phrase);
+
+} // namespace sheerpole

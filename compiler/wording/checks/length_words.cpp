@@ -1,0 +1,96 @@
+#include "wording/checks/length_phrases.hpp"
+
+namespace sheerpole {
+
+std::string_view words(LengthCheckPhrase phrase) {
+  using enum LengthCheckPhrase;
+  switch (phrase) {
+  case longest_line:
+    return "the longest entry: this line of {}";
+  case longest_part:
+    return "the longest part: {}, {}";
+  case its_length_is_x:
+    return "its length is X";
+  case body_is:
+    return "its body is {}";
+  case pin_to_pin_is:
+    return "pin-to-pin {}";
+  case ropes_splice:
+    return "a rope's splice";
+  case line_is_a:
+    return "the line is a {}";
+  case on_a_rope:
+    return "{} at {} is on a rope";
+  case upper_by_path:
+    return "the upper end, by its place in the path";
+  case higher:
+    return "{} higher";
+  case no_path:
+    return "it has no path";
+  case is_above:
+    return "{} is above {}";
+  case by_the_reading:
+    return "{} by the reading";
+  case as_stated:
+    return "{} as stated";
+  case through_the_points:
+    return "{} through the points";
+  case way_unknown:
+    return "{} unknown";
+  case two_ways:
+    return "{}, {}";
+  case comes_out_if:
+    return ". It comes out if {}";
+  case or_if:
+    return ", or if {}";
+  case one_way:
+    return "there is one way to its length";
+  case two_sides:
+    return "port {}, starboard {}";
+  case alike_within:
+    return "alike within {}";
+  case side_is_x:
+    return "the length of a side is X";
+  case lacks_input:
+    return "its cut length lacks an input";
+  case cut_complete:
+    return "its cut has every input";
+  case piece_cut_complete:
+    return "piece {}: its cut has every input";
+  case piece_of:
+    return "{} {} of {}";
+  case on_both_sides:
+    return "{} on both sides";
+  case assumed_here:
+    return "assumed here";
+  case none_assumed:
+    return "no assumed value reaches a cut";
+  case no_one_number:
+    return "{} has no one number";
+  case no_number_yet:
+    return "it has no number yet";
+  case several_numbers:
+    return "there are {} of them";
+  case the_stay:
+    return "the stay";
+  case quantity_is:
+    return "{} is {}";
+  case as_calculated:
+    return "{} as calculated";
+  case longer_after:
+    return "longer after, {}";
+  case before:
+    return "before, {}";
+  case shorter_when_set:
+    return "shorter when set, {}";
+  case after_splicing:
+    return "after splicing, {}";
+  case longer_when_set:
+    return "longer when set, {}";
+  case from_to:
+    return "from {} to {}";
+  }
+  return {};
+}
+
+} // namespace sheerpole

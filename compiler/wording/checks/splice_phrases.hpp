@@ -1,0 +1,38 @@
+#pragma once
+
+#include "model/remark.hpp"
+
+#include <string_view>
+
+namespace sheerpole {
+
+/// What the checks on splices and eyes say.
+enum class SpliceCheckPhrase : std::uint16_t {
+  splice_on,
+  buries,
+  diameters,
+  hardly_any_below,
+  spliced_here,
+  the_bury,
+  tapered_over,
+  buried_of,
+  length_is_x,
+  between_throats,
+  between_bearings,
+  pear_shaped,
+  no_diameter,
+  no_throat,
+  throat_within,
+  legs_leave,
+  bearing_to_throat,
+  two_ways,
+  the_test_wrap,
+};
+
+constexpr PhraseSubject subject_of(SpliceCheckPhrase) {
+  return PhraseSubject::splice_check;
+}
+
+std::string_view words(SpliceCheckPhrase phrase);
+
+} // namespace sheerpole

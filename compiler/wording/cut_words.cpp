@@ -1,0 +1,91 @@
+#include "wording/length_phrases.hpp"
+
+namespace sheerpole {
+
+std::string_view words(CutPhrase phrase) {
+  switch (phrase) {
+  case CutPhrase::by_test_wrap:
+    return "test wrap";
+  case CutPhrase::round_seat:
+    return "round a seat of {}, throat {} from its centre";
+  case CutPhrase::share_of:
+    return "{} of {}";
+  case CutPhrase::stretch_over_stiffness:
+    return "{} N less {} N over EA {} kN, of {}";
+  case CutPhrase::bedding_of_cut:
+    return "{} % of what is cut";
+  case CutPhrase::wrap_gives_more:
+    return "the test wrap gives {}, {} more";
+  case CutPhrase::wrap_gives_less:
+    return "the test wrap gives {}, {} less";
+  case CutPhrase::splice_gives_more:
+    return "the allowance of the splice gives {}, {} more";
+  case CutPhrase::splice_gives_less:
+    return "the allowance of the splice gives {}, {} less";
+  case CutPhrase::seat_gives_more:
+    return "the geometry of the seat gives {}, {} more";
+  case CutPhrase::seat_gives_less:
+    return "the geometry of the seat gives {}, {} less";
+  case CutPhrase::test_splice_gives:
+    return "the test splice gives a contraction of {}";
+  case CutPhrase::equals_first_creep:
+    return "contraction taken to equal the first creep, neither is counted: common practice for heat-set "
+           "rope, no source";
+  case CutPhrase::pitch_not_stated:
+    return "a chain is cut at a whole link; its pitch is not stated";
+  case CutPhrase::whole_links_of_unknown:
+    return "a chain is cut at a whole link, every {}";
+  case CutPhrase::whole_links_longer:
+    return "a chain is cut at a whole link: {} links of {} make {}, {} longer, for the adjuster to take up";
+  case CutPhrase::whole_links_shorter:
+    return "a chain is cut at a whole link: {} links of {} make {}, {} shorter, for the adjuster to take "
+           "up";
+  case CutPhrase::eye_allowance_missing:
+    return "eye allowance of splice {} at {}";
+  case CutPhrase::eye_allowance_mend:
+    return "wrap the rope round {} and state wrap, or state eye-allowance in the splice, or diameter and "
+           "throat of the rope-seat";
+  case CutPhrase::splice_missing:
+    return "splice at {}";
+  case CutPhrase::splice_mend:
+    return "name the splice in the stack, for example {} (splice: long-bury)";
+  case CutPhrase::contraction_missing:
+    return "contraction of splice {}";
+  case CutPhrase::contraction_mend:
+    return "make a test splice on this rope, measure how much shorter it got and state contraction";
+  case CutPhrase::rule_for_heat_set_only:
+    return "the rule equals-first-creep is for heat-set rope only; make a test splice on this rope";
+  case CutPhrase::insertion_missing:
+    return "insertion depth of {}";
+  // A wire comes to a part aloft from below, so its socket is at the lower end of that part.
+  case CutPhrase::insertion_mend_upper:
+    return "state `lower: wire-socket (inserted: … mm)` in {}, from its maker or with a depth gauge";
+  case CutPhrase::insertion_mend_lower:
+    return "state `upper: wire-socket (inserted: … mm)` in {}, from its maker or with a depth gauge";
+  case CutPhrase::stretch_missing:
+    return "stretch of the unknown length of {}";
+  case CutPhrase::stretch_mend:
+    return "state estimate in the stay, or measure it";
+  case CutPhrase::dock_tension_missing:
+    return "dock-tension of {}";
+  case CutPhrase::dock_tension_mend:
+    return "state the tension for which the pin-to-pin length holds";
+  case CutPhrase::bench_tension_missing:
+    return "bench-tension of {}";
+  case CutPhrase::bench_tension_mend:
+    return "state the pull under which the line is marked";
+  case CutPhrase::stiffness_missing:
+    return "stiffness of {}";
+  case CutPhrase::stiffness_mend:
+    return "state stiffness from its maker, or modulus and metallic-area";
+  case CutPhrase::bedding_missing:
+    return "bedding of {}";
+  case CutPhrase::bedding_mend:
+    return "state bedding from its maker, or say bedding-from: adjuster";
+  case CutPhrase::stretch_not_counted:
+    return "stretch from bench to dock: dock-tension is not stated";
+  }
+  return {};
+}
+
+} // namespace sheerpole

@@ -1,0 +1,233 @@
+#include "wording/length_words.hpp"
+
+#include "units/quantity_text.hpp"
+#include "wording/length_phrases.hpp"
+#include "wording/say.hpp"
+
+#include <variant>
+
+namespace sheerpole {
+
+namespace {
+
+std::string runs_name(const Term& term) {
+  const std::size_t count = std::get<Runs>(term.of).count;
+  return count == 1 ? "one run" : "mean of " + std::to_string(count) + " runs";
+}
+
+std::string leg_name(const Rig& rig, const Term& term) {
+  const PathLeg& leg = std::get<PathLeg>(term.of);
+  return rig[leg.from].base + " to " + rig[leg.to].base;
+}
+
+std::string part_name(const Rig& rig, const TakenPart& taken) {
+  return (taken.count == 1 ? "" : std::to_string(taken.count) + " x ") + rig[taken.part].name;
+}
+
+std::string setting_name(const Rig& rig, const Term& term) {
+  const TakenPart& taken = std::get<TakenPart>(term.of);
+  const std::string name = part_name(rig, taken);
+  if (taken.open)
+    return name + ", " + percent_text(*taken.open) + " open";
+  const std::string& written = term.provenance.written;
+  const std::string amount =
+      written.empty() ? length_text(magnitude(term.amount) / static_cast<double>(taken.count)) : written;
+  return name + (rig[taken.part].kind == "lashing" ? ", gap " : ", set to ") + amount;
+}
+
+std::string line_name(const Term& term) {
+  const LineOfStack& line = std::get<LineOfStack>(term.of);
+  return "line " + std::to_string(line.number) + " of " + std::to_string(line.of);
+}
+
+std::string at_end(std::string_view what, const Term& term) {
+  return std::string(what) + " " + std::string(word_of(std::get<WhichEnd>(term.of)));
+}
+
+} // namespace
+
+std::string term_name(const Rig& rig, const Term& term) {
+  switch (term.kind) {
+  case TermKind::runs:
+    return runs_name(term);
+  case TermKind::tape_standard:
+    return "tape standard";
+  case TermKind::tape_temperature:
+    return "tape temperature";
+  case TermKind::tape_pull:
+    return "tape pull";
+  case TermKind::tape_sag:
+    return "tape sag";
+  case TermKind::hook_offset:
+    return "hook offset";
+  case TermKind::hoist_offset:
+    return "hoist offset";
+  case TermKind::old_stretch:
+    return "stretch of the old stay";
+  case TermKind::pins_as_stated:
+    return "pin-to-pin as stated";
+  case TermKind::leg:
+    return leg_name(rig, term);
+  case TermKind::pin_to_pin:
+    return "pin-to-pin";
+  case TermKind::part:
+    return part_name(rig, std::get<TakenPart>(term.of));
+  case TermKind::setting:
+    return setting_name(rig, term);
+  case TermKind::line_as_stated:
+    return "length as stated";
+  case TermKind::other_line:
+    return line_name(term);
+  case TermKind::body:
+    return "body";
+  case TermKind::stretch:
+    return "stretch from bench to dock";
+  case TermKind::bedding:
+    return "bedding to come";
+  case TermKind::eye_allowance:
+    return at_end("eye allowance", term);
+  case TermKind::bury:
+    return at_end("bury", term);
+  case TermKind::spare_bury:
+    return at_end("spare bury", term);
+  case TermKind::tail_to_trim:
+    return at_end("tail to trim", term);
+  case TermKind::contraction:
+    return at_end("contraction", term);
+  case TermKind::contraction_of_spare:
+    return at_end("contraction over the spare bury", term);
+  case TermKind::contraction_given_back:
+    return at_end("contraction given back", term);
+  case TermKind::inserted:
+    return at_end("inserted", term);
+  }
+  return {};
+}
+
+std::string_view name_of(SumKind kind) {
+  switch (kind) {
+  case SumKind::pin_to_pin:
+    return "pin-to-pin";
+  case SumKind::body:
+    return "body";
+  case SumKind::cut:
+    return "cut";
+  }
+  return {};
+}
+
+std::string sum_text(const Rig& rig, const LengthSum& sum) {
+  return sum.unknown ? say(rig, with_unknown(sum)) : length_text(sum.known());
+}
+
+std::string mark_name(const BenchMark& mark) {
+  const std::string end(word_of(mark.end));
+  switch (mark.kind) {
+  case MarkKind::cut_end:
+    return "cut end " + end;
+  case MarkKind::mouth_of_terminal:
+    return "mouth of the terminal " + end;
+  case MarkKind::trim_of_tail:
+    return "trim the tail " + end;
+  case MarkKind::taper_begins:
+    return "taper begins " + end;
+  case MarkKind::throat_on_tail:
+    return "throat " + end + ", on the tail";
+  case MarkKind::throat_on_standing_part:
+    return "throat " + end + ", on the standing part";
+  }
+  return {};
+}
+
+std::string_view name_of(TensionMethod method) {
+  switch (method) {
+  case TensionMethod::swing:
+    return "swing";
+  case TensionMethod::pulse:
+    return "pulse";
+  case TensionMethod::stretch:
+    return "stretch";
+  }
+  return {};
+}
+
+std::string_view name_of(LineFate fate) {
+  switch (fate) {
+  case LineFate::stays:
+    return "stays as it is";
+  case LineFate::hangs:
+    return "hangs as it is";
+  case LineFate::remade:
+    return "can be remade";
+  case LineFate::replaced:
+    return "is to be replaced";
+  case LineFate::new_piece:
+    return "is new";
+  case LineFate::taken_off:
+    return "comes off";
+  case LineFate::not_checked:
+    return "not checked";
+  }
+  return {};
+}
+
+std::string_view name_of(SmallChange change) {
+  switch (change) {
+  case SmallChange::forward:
+    return "10 mm forward";
+  case SmallChange::to_starboard:
+    return "10 mm to starboard";
+  case SmallChange::up:
+    return "10 mm up";
+  case SmallChange::further_aft:
+    return "1 deg further aft";
+  case SmallChange::further_up:
+    return "1 deg further up";
+  case SmallChange::longer:
+    return "10 mm longer";
+  case SmallChange::set_longer:
+    return "set 10 mm longer";
+  }
+  return {};
+}
+
+std::string least_engagement_words(const Rig& rig) {
+  const StatedLimit* stated = rig.limits.find(Limit::thread_engaged);
+  if (stated == nullptr)
+    return "one diameter";
+  return stated->value ? percent_text(*stated->value) + " of the diameter" : "no least engagement";
+}
+
+std::string_view words(LengthPhrase phrase) {
+  switch (phrase) {
+  case LengthPhrase::x:
+    return "X";
+  case LengthPhrase::x_plus:
+    return "X + {}";
+  case LengthPhrase::x_less:
+    return "X - {}";
+  case LengthPhrase::diameters:
+    return "{} d x {}";
+  case LengthPhrase::times:
+    return "{} x {}";
+  case LengthPhrase::setting_missing:
+    return "setting of {}";
+  case LengthPhrase::setting_mend:
+    return "state how far it is open, or its length as set";
+  case LengthPhrase::length_missing:
+    return "length of {}";
+  case LengthPhrase::length_mend:
+    return "measure it from bearing to bearing and state length";
+  }
+  return {};
+}
+
+std::string_view words(BenchPhrase phrase) {
+  switch (phrase) {
+  case BenchPhrase::throat_not_stated:
+    return "throat {} on the standing part: the throat of the rope-seat of {} is not stated";
+  }
+  return {};
+}
+
+} // namespace sheerpole

@@ -1,0 +1,79 @@
+#include "wording/length_phrases.hpp"
+
+namespace sheerpole {
+
+std::string_view words(ReadingPhrase phrase) {
+  switch (phrase) {
+  case ReadingPhrase::run:
+    return "{}";
+  case ReadingPhrase::mean_of_runs:
+    return "({}) / {} mm, spread {}";
+  case ReadingPhrase::tape_says:
+    return "{} where it says {}";
+  case ReadingPhrase::warmer_than_standard:
+    return "{} K from its standard";
+  case ReadingPhrase::pull_against_standard:
+    return "{} N against {} N";
+  case ReadingPhrase::free_span:
+    return "{} free span at {} N";
+  case ReadingPhrase::free_spans:
+    return "{} free spans at {} N";
+  case ReadingPhrase::pull_less:
+    return "{} N less {} N";
+  case ReadingPhrase::tape_standard:
+    return "tape standard";
+  case ReadingPhrase::tape_temperature:
+    return "tape temperature";
+  case ReadingPhrase::tape_pull:
+    return "tape pull";
+  case ReadingPhrase::tape_sag:
+    return "tape sag";
+  case ReadingPhrase::old_stretch:
+    return "stretch of the old stay";
+  case ReadingPhrase::not_stated:
+    return "{}: {} is not stated";
+  case ReadingPhrase::outside_correction:
+    return "{}: its numbers are outside what the correction holds for";
+  case ReadingPhrase::outside_hooke:
+    return "{}: its numbers are outside what Hooke's law holds for";
+  case ReadingPhrase::no_tape:
+    return "tape: the reading names no tape (with)";
+  case ReadingPhrase::property_of_name:
+  case ReadingPhrase::property_of_line:
+  case ReadingPhrase::property_of_stay:
+    return "{} of {}";
+  case ReadingPhrase::property_of_reading:
+    return "{} of the reading";
+  case ReadingPhrase::part_counted_twice:
+    return "{}, {}, was measured along or counted twice";
+  case ReadingPhrase::part_left_out:
+    return "{}, {}, was left out";
+  case ReadingPhrase::offset_at_both_ends:
+    return "the offset of {} was to be taken off at both ends";
+  case ReadingPhrase::offset_already_off:
+    return "the offset of {} had been taken off already";
+  case ReadingPhrase::foot_too_many:
+    return "a foot too many was counted";
+  case ReadingPhrase::foot_too_few:
+    return "a foot too few was counted";
+  case ReadingPhrase::held_at_inch:
+    return "the tape was held at its first inch";
+  case ReadingPhrase::held_at_decimetre:
+    return "the tape was held at its first decimetre";
+  case ReadingPhrase::metre_too_many:
+    return "a metre too many was counted";
+  case ReadingPhrase::metre_too_few:
+    return "a metre too few was counted";
+  case ReadingPhrase::written_as_decimal_feet:
+    return "feet and inches were written as decimal feet";
+  case ReadingPhrase::written_as_feet_and_inches:
+    return "decimal feet were written as feet and inches";
+  case ReadingPhrase::next_hole:
+    return "it was taken to {} in place of {}";
+  case ReadingPhrase::other_side:
+    return "it was measured on the other side of the boat";
+  }
+  return {};
+}
+
+} // namespace sheerpole

@@ -1,0 +1,29 @@
+#include "base/internal_error.hpp"
+#include "calculate/spool_plan/stock_phrases.hpp"
+#include "wording/phrase_table.hpp"
+
+namespace sheerpole {
+
+std::string_view words(StockPhrase phrase) {
+  switch (phrase) {
+  case StockPhrase::links:
+    return "{} links of {}";
+  case StockPhrase::not_complete:
+    return "its cut length is not complete: {}";
+  case StockPhrase::missing:
+    return "{} is missing";
+  case StockPhrase::no_length_yet:
+    return "a part of its stack has no length yet";
+  case StockPhrase::no_estimate:
+    return "its length is X, and the stay states no estimate to order line by";
+  case StockPhrase::nothing_left:
+    return "nothing is left of its length";
+  case StockPhrase::too_long:
+    return "it is longer than 100 km";
+  case StockPhrase::plan_full:
+    return "the plan has as many pieces as it can hold";
+  }
+  internal_error("a phrase of stock that has no words");
+}
+
+} // namespace sheerpole

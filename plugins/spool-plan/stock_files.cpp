@@ -1,0 +1,198 @@
+#include "plugins/spool-plan/plan_words.hpp"
+
+#include "model/kind_words.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace sheerpole {
+
+namespace {
+
+std::string in_quotes(std::string_view text) {
+  std::string result = "\"";
+  for (const char sign : text) {
+    if (sign == '"' || sign == '\\')
+      result += '\\';
+    result += sign;
+  }
+  return result + "\"";
+}
+
+/// 12345.6 as 12_345.6, as the examples write it.
+std::string grouped(const std::string& number) {
+  const std::size_t whole = std::min(number.find('.'), number.size());
+  std::string result = number;
+  for (std::size_t at = whole; at > 3; at -= 3)
+    result.insert(at - 3, "_");
+  return result;
+}
+
+/// A ten-thousandth of a millimetre is far below what a tape shows and above the noise of the arithmetic.
+std::string millimetres_text(double metres) {
+  return grouped(format_number(std::round(metres * 1e7) / 1e4)) + " mm";
+}
+
+std::string share_text(double share) {
+  return format_number(std::round(share * 1e8) / 1e6) + " %";
+}
+
+std::string source_text(const Provenance& provenance) {
+  if (provenance.source_class == SourceClass::unstated)
+    return "";
+  std::string text = " " + std::string(name_of(provenance.source_class));
+  if (!provenance.note.empty())
+    text += " " + in_quotes(provenance.note);
+  return text;
+}
+
+/// One property of a record as it stood.
+std::string property_text(const Particular& fact) {
+  const std::string name = "  " + fact.name + ": ";
+  if (fact.name == "length" || fact.name == "kerf" || fact.name == "least-offcut") {
+    std::string text = name + millimetres_text(fact.value.value.si);
+    if (fact.value.tolerance)
+      text += " ± " + millimetres_text(fact.value.tolerance->si);
+    return text + source_text(fact.value.provenance) + "\n";
+  }
+  if (fact.name == "spare")
+    return name + share_text(fact.value.value.si) + source_text(fact.value.provenance) + "\n";
+  return name + in_quotes(fact.text) + "\n";
+}
+
+const Record* cutting_of(const FleetBoats& fleet, const StockInHand& stock) {
+  const Record* cutting = nullptr;
+  for (const Record& record : fleet.boats[stock.boat].rig->records)
+    if (record.kind == name_of(RecordKind::cutting) && record.of == stock.of)
+      cutting = &record; // what a file says later counts
+  return cutting;
+}
+
+std::string cutting_text(const Record& cutting) {
+  std::string text = "\ncutting of " + cutting.of + " {\n";
+  for (const Particular& fact : cutting.facts)
+    text += property_text(fact);
+  return text + "}\n";
+}
+
+std::string stock_text(const StockInHand& was, const NewStock& now) {
+  std::string text = "\nstock " + now.name;
+  if (!was.record->title.empty())
+    text += " " + in_quotes(was.record->title);
+  text += " of " + was.of + " {\n  sort: " + std::string(name_of(now.sort)) + "\n";
+  for (const Particular& fact : was.record->facts) {
+    if (fact.name == "length" && now.changed)
+      text += "  length: " + grouped(std::to_string(now.length_mm)) + " mm computed \"left of " + was.name +
+              " by the spool plan\"\n";
+    else if (fact.name == "spare" && now.changed && now.sort != was.sort)
+      continue; // is what was kept back of the whole
+    else if (fact.name != "sort" && fact.name != "pieces")
+      text += property_text(fact);
+  }
+  if (now.pieces > 1)
+    text += "  pieces: " + std::to_string(now.pieces) + "\n";
+  return text + "}\n";
+}
+
+std::string all_names(const LineOrder& line) {
+  return joined(line.names, " + ", [](const NamedLine& name) { return name.name; });
+}
+
+std::string fate_word(RestFate fate) {
+  switch (fate) {
+  case RestFate::nothing:
+    return "none";
+  case RestFate::stays:
+    return "stays";
+  case RestFate::offcut:
+    return "offcut";
+  case RestFate::waste:
+    return "waste";
+  }
+  return "none";
+}
+
+} // namespace
+
+std::string new_stock_text(const FleetBoats& fleet, const SpoolPlan& plan, std::size_t file) {
+  std::string text = "language 1\n\n";
+  const std::string what = "Stock as it is when the spool plan for " + fleet.titles +
+                           " has been carried out. It takes the place of what " + plan.files[file].name +
+                           " states of stock: use the one or the other. Measure what is left before you "
+                           "plan with it again.";
+  for (const std::string& line : wrap_text(what, 98))
+    text += "# " + line + "\n";
+  std::vector<const Record*> written;
+  for (const LinePlan& line : plan.lines)
+    for (const StockInHand& stock : line.order.stocks) {
+      if (stock.file != file)
+        continue;
+      const Record* cutting = cutting_of(fleet, stock);
+      if (cutting == nullptr || cutting->facts.empty() ||
+          std::find(written.begin(), written.end(), cutting) != written.end())
+        continue;
+      written.push_back(cutting);
+      text += cutting_text(*cutting);
+    }
+  for (const NewStock& stock : plan.new_stock)
+    if (stock.file == file)
+      text += stock_text(plan.lines[stock.line].order.stocks[stock.stock], stock);
+  return text;
+}
+
+std::string plan_csv(const SpoolPlan& plan) {
+  Table table{.title = "", .columns = {{"line"},           {"kind"},
+                                       {"construction"},   {"grade"},
+                                       {"size"},           {"stock"},
+                                       {"stock_no", true}, {"sort"},
+                                       {"batch"},          {"stock_length_mm", true},
+                                       {"cut_no", true},   {"from_mm", true},
+                                       {"to_mm", true},    {"length_mm", true},
+                                       {"kerf_mm", true},  {"boat"},
+                                       {"stay"},           {"side"},
+                                       {"piece"},          {"listed_cut_mm", true},
+                                       {"estimate"},       {"draft"},
+                                       {"draft_reasons"},  {"rest_mm", true},
+                                       {"rest"},           {"rest_name"}}};
+  for (const LinePlan& line : plan.lines) {
+    std::size_t number = 0;
+    for (const SpoolUse& use : line.uses) {
+      const StockInHand& stock = line.order.stocks[use.stock];
+      for (const SpoolCut& cut : use.cuts) {
+        const WantedPiece& piece = line.order.pieces[cut.piece];
+        const bool last = &cut == &use.cuts.back();
+        table.rows.push_back({all_names(line.order),
+                              std::string(name_of(line.order.kind)),
+                              line.order.construction,
+                              line.order.grade,
+                              line.order.size.name,
+                              stock.name,
+                              std::to_string(use.ordinal),
+                              std::string(name_of(stock.sort)),
+                              stock.batch,
+                              std::to_string(stock.length_mm),
+                              std::to_string(++number),
+                              std::to_string(cut.start_mm),
+                              std::to_string(cut.end_mm),
+                              std::to_string(piece.length_mm),
+                              std::to_string(cut.kerf_mm),
+                              piece.boat,
+                              piece.stay,
+                              std::string(name_of(piece.side)),
+                              piece.name,
+                              format_tenths(piece.cut),
+                              piece.estimated ? "yes" : "no",
+                              piece.draft_reasons.empty() ? "no" : "yes",
+                              joined(piece.draft_reasons, "; "),
+                              last ? std::to_string(use.rest_mm) : "",
+                              last ? fate_word(use.fate) : "",
+                              last ? use.rest_name : ""});
+      }
+    }
+  }
+  return render_csv(table);
+}
+
+} // namespace sheerpole

@@ -1,0 +1,104 @@
+"""No two files that the build may join define the same helper for themselves.
+
+Builds from nothing join several files of a target to one. Two unnamed namespaces of one enclosing namespace are then
+one, so a helper of one name and one list of parameters in both is defined twice; whether it meets depends on the
+alphabet. Mostly it is the same helper and belongs into a header; else each subject has a namespace of its own.
+"""
+
+import collections
+import re
+
+import cpp_text
+import tree
+
+NAME = "helpers of joined files"
+
+OPEN = re.compile(r"\b(?:inline\s+)?namespace(?:\s+([\w:]+))?\s*\{|[{}]")
+FUNCTION = re.compile(r"(?:^|[\s*&>])(~?\w+)\s*(\([^;{}]*\))\s*(?:const\s*)?(?:noexcept\s*)?(?:->\s*[^{};]+)?$")
+TYPE = re.compile(r"\b(?:struct|class|enum(?:\s+class)?|union)\s+(\w+)[^;=()]*$")
+VARIABLE = re.compile(r"(?:^|[\s*&>])(\w+)\s*(?:\[[^\]]*\]\s*)*(?:=|$)")
+NOT_NAMES = {"if", "for", "while", "switch", "return", "sizeof", "static_assert", "using", "template", "operator"}
+
+
+def target_of(name):
+    """The folder whose files are one target: a room, a back end, a program."""
+    parts = name.split("/")
+    if parts[0] == "compiler" and parts[1] == "driver" and len(parts) > 3 and parts[2] == "pdf":
+        return "compiler/driver/pdf"
+    if parts[0] == "compiler" and parts[1] == "syntax":
+        return "compiler/syntax/antlr" if parts[2] == "antlr" else "compiler/syntax"
+    return "/".join(parts[:2])
+
+
+def parameters(text):
+    """The types of a list of parameters, without the names and the defaults."""
+    types = []
+    for one in re.split(r",(?![^<]*>)", text.strip()[1:-1]):
+        one = re.sub(r"=.*", "", one).strip()
+        one = re.sub(r"([\w>&*])\s+\w+$", r"\1", one)
+        types.append(re.sub(r"\s+", " ", one))
+    return "(" + ", ".join(types) + ")"
+
+
+def helpers(code):
+    """Yields (line, enclosing namespace, name) of what stands in unnamed namespaces, with a function's parameters."""
+    scopes = []  # names of namespaces; None for the unnamed; False for another brace
+    statement = 0
+    at = 0
+    while True:
+        match = OPEN.search(code, at)
+        semicolon = code.find(";", at)
+        inside = bool(scopes) and scopes[-1] is None
+        if semicolon != -1 and (match is None or semicolon < match.start()):
+            if inside:
+                text = re.sub(r"^\s*#.*$", "", code[statement:semicolon], flags=re.M).strip()
+                found = VARIABLE.search(text.split("=")[0].strip() + " =") if text and "(" not in text.split("=")[0] else None
+                if found and found[1] not in NOT_NAMES and not text.startswith(("using", "template", "static_assert", "friend")):
+                    yield cpp_text.line_of(code, semicolon), enclosing(scopes), found[1]
+            at = statement = semicolon + 1
+            continue
+        if match is None:
+            return
+        if match.group() == "}":
+            if scopes:
+                scopes.pop()
+            at = statement = match.end()
+            continue
+        if match.group() == "{":
+            if inside:
+                text = re.sub(r"^\s*#.*$", "", code[statement : match.start()], flags=re.M).strip()
+                if (found := FUNCTION.search(text)) and found[1] not in NOT_NAMES and "=" not in text.split("(")[0]:
+                    yield cpp_text.line_of(code, match.start()), enclosing(scopes), found[1] + parameters(found[2])
+                elif found := TYPE.search(text):
+                    yield cpp_text.line_of(code, match.start()), enclosing(scopes), found[1]
+                elif (found := VARIABLE.search(text.split("=")[0].strip() + " =")) and "(" not in text.split("=")[0]:
+                    if found[1] not in NOT_NAMES:
+                        yield cpp_text.line_of(code, match.start()), enclosing(scopes), found[1]
+            scopes.append(False)
+            at = statement = match.end()
+            continue
+        scopes.append(match[1] if match[1] else None)
+        at = statement = match.end()
+
+
+def enclosing(scopes):
+    return "::".join(scope for scope in scopes if scope)
+
+
+def check(root, build):
+    """Findings, one line of text each; build is not used."""
+    defined = collections.defaultdict(list)
+    for path in tree.files(root, ["compiler", "plugins"], (".cpp",)):
+        name = tree.shown(root, path)
+        if path.name == "main.cpp":
+            continue
+        for line, namespace, helper in helpers(cpp_text.take_apart(tree.read(path)).code):
+            places = defined[target_of(name), namespace, helper]
+            if not places or places[-1][0] != name:
+                places.append((name, line))
+    return [
+        f"{name}:{line}: {helper} is a helper of {', '.join(other for other, _ in places if other != name)} as well"
+        for (_, _, helper), places in sorted(defined.items())
+        if len(places) > 1
+        for name, line in places
+    ]

@@ -1,0 +1,114 @@
+#include "kinds/kind_row.hpp"
+#include "model/fact_name.hpp"
+#include "model/rig.hpp"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace sheerpole::fields_test {
+
+// The words of the language that become fields of a type of the model.
+template <HasFields... Types>
+std::set<std::string> properties_of() {
+  std::set<std::string> result;
+  const auto collect = [&]<class Type>(const Type*) {
+    std::apply(
+        [&](const auto&... fields) {
+          ((fields.property.empty() ? void() : void(result.emplace(fields.property))), ...);
+        },
+        fields_of(static_cast<const Type*>(nullptr)));
+  };
+  (collect(static_cast<const Types*>(nullptr)), ...);
+  return result;
+}
+
+std::map<Category, std::set<std::string>> fields_by_category() {
+  return {
+      {Category::boat, properties_of<Boat>()},
+      {Category::spar, properties_of<Spar, Point>()}, // `carries` is kept at each point
+      {Category::spreader, properties_of<Spreader>()},
+      {Category::material, properties_of<LineMaterial>()},
+      {Category::splice, properties_of<Splice>()},
+      {Category::part, properties_of<Part, Screw>()},
+      {Category::stay, properties_of<Stay>()},
+      {Category::reading, properties_of<Reading>()},
+      {Category::state, properties_of<State>()},
+      {Category::position, properties_of<StatePosition>()},
+      {Category::tape, {}},
+      {Category::record, {}},
+      {Category::rule, properties_of<UserRule>()},
+      {Category::waiver, properties_of<Waiver>()},
+      {Category::inspection, properties_of<Inspection>()},
+  };
+}
+
+std::set<std::string> facts() {
+  std::set<std::string> result;
+  for (const FactName& name : all_fact_names())
+    result.emplace(name.text);
+  return result;
+}
+
+TEST(KindsAndFields, EveryPropertyOfAKindIsOneFieldOrOneFact) {
+  const auto fields = fields_by_category();
+  const auto all_facts = facts();
+  std::size_t tried = 0;
+  for (const KindRow& kind : all_kinds()) {
+    const auto of_kind = fields.find(kind.category);
+    if (of_kind ==
+        fields.end()) // its properties become limits, layers or items of a stack, with tests of their own
+      continue;
+    for (const PropertyRow& row : kind.properties) {
+      const std::string name(row.name);
+      const bool as_field = of_kind->second.contains(name);
+      EXPECT_TRUE(as_field || all_facts.contains(name)) << kind.name << ": " << name << " comes to nothing";
+      ++tried;
+    }
+  }
+  EXPECT_GT(tried, 300u);
+}
+
+TEST(KindsAndFields, EveryFieldAndEveryFactIsAPropertyOfAKind) {
+  std::set<std::string> stated;
+  for (const KindRow& kind : all_kinds())
+    for (const PropertyRow& row : kind.properties)
+      stated.emplace(row.name);
+  for (const std::string& fact : facts())
+    EXPECT_TRUE(stated.contains(fact)) << fact;
+  for (const auto& [category, fields] : fields_by_category())
+    for (const std::string& field : fields) {
+      bool found = false;
+      for (const KindRow& kind : all_kinds())
+        found = found || ((kind.category == category || (category == Category::spar)) &&
+                          find_property(kind.properties, field) != nullptr);
+      EXPECT_TRUE(found) << describe(category) << ": " << field;
+    }
+}
+
+TEST(KindsAndFields, EverySettingOfAnItemIsAField) {
+  std::set<std::string> fields = properties_of<StackItem>();
+  fields.insert("gap"); // of a lashing: its length as set
+  const auto look = [&](std::span<const PropertyRow> settings) {
+    for (const PropertyRow& row : settings)
+      EXPECT_TRUE(fields.contains(std::string(row.name))) << row.name;
+  };
+  look(line_settings());
+  for (const KindRow& kind : all_kinds())
+    look(kind.settings);
+}
+
+TEST(KindsAndFields, VisitingMeetsEveryMemberOnceInTheOrderOfTheTable) {
+  std::vector<std::string> met;
+  Reading reading;
+  visit_fields(reading, [&](const auto& field, auto&) { met.emplace_back(field.name); });
+  EXPECT_EQ(met.size(), 13u);
+  EXPECT_EQ(met.front(), "method");
+  EXPECT_NE(std::find(met.begin(), met.end(), "hoist_offset"), met.end());
+}
+
+} // namespace sheerpole::fields_test
