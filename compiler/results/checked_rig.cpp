@@ -37,7 +37,8 @@ void add_assumptions(const Rig& rig, const Piece& piece, const Provenance& prove
 std::vector<DraftReason> reasons_of(const Rig& rig, const Piece& piece) {
   std::vector<DraftReason> reasons;
   for (const MissingInput& missing : piece.missing)
-    add_once(reasons, {piece.name, say(rig, {DraftPhrase::is_missing, {Remarks{{missing.what}}}}), say(rig, missing.mend)});
+    add_once(reasons, {piece.name, say(rig, {DraftPhrase::is_missing, {Remarks{{missing.what}}}}),
+                       say(rig, missing.mend)});
   // The body's own terms first: the cut holds the body as one term, with all that it rests on.
   for (const LengthSum* sum : {&piece.body, &piece.cut}) {
     if (sum->unknown)

@@ -152,7 +152,7 @@ TEST(Mend, EveryExampleIsMendedAsFarAsItIsCertain) {
   std::set<std::string> in_table;
   for (const Slip& slip : slips())
     in_table.insert(slip.slug);
-    EXPECT_THAT(certain, testing::IsSupersetOf(in_table));
+  EXPECT_THAT(certain, testing::IsSupersetOf(in_table));
   certain.erase("language-line-missing");
   EXPECT_EQ(certain, in_table) << "the table of slips lacks one";
 }
