@@ -9,7 +9,6 @@
 #include "backend/tenths.hpp"
 #include "backend/text_page.hpp"
 #include "base/code_point.hpp"
-#include "base/wrap_text.hpp"
 #include "calculate/spool_plan/spool_plan.hpp"
 #include "diagnostics/render.hpp"
 #include "results/checked_rig.hpp"

@@ -1,7 +1,6 @@
 #include "backend/text_page.hpp"
 
 #include "base/code_point.hpp"
-#include "base/wrap_text.hpp"
 
 #include <algorithm>
 

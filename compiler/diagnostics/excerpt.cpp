@@ -1,7 +1,6 @@
 #include "diagnostics/excerpt.hpp"
 
 #include "base/code_point.hpp"
-#include "base/plain_text.hpp"
 
 #include <algorithm>
 #include <vector>

@@ -1,7 +1,6 @@
 #include "diagnostics/render.hpp"
 
 #include "base/code_point.hpp"
-#include "base/wrap_text.hpp"
 #include "diagnostics/excerpt.hpp"
 #include "diagnostics/severity_counts.hpp"
 

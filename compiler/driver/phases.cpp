@@ -3,7 +3,7 @@
 #include "driver/built_in_backends.hpp"
 #include "model/print_rig.hpp"
 #include "names/resolve.hpp"
-#include "syntax/print_tree.hpp"
+#include "syntax/syntax_tree.hpp"
 #include "wording/print_lengths.hpp"
 
 #include <array>

@@ -3,8 +3,8 @@
 #include "diagnostics/sink.hpp"
 #include "kinds/property_row.hpp"
 #include "syntax/syntax_tree.hpp"
+#include "units/dimension.hpp"
 #include "units/parse_quantity.hpp"
-#include "units/quantity.hpp"
 
 #include <string>
 

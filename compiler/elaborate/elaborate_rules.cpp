@@ -1,7 +1,7 @@
 #include "elaborate/elaboration.hpp"
 
 #include "kinds/kind_row.hpp"
-#include "names/nearest_edit.hpp"
+#include "names/symbol_table.hpp"
 
 #include <algorithm>
 #include <array>

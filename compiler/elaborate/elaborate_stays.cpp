@@ -1,5 +1,5 @@
 #include "elaborate/elaboration.hpp"
-#include "names/lay_over.hpp"
+#include "names/apply_bases.hpp"
 
 #include <algorithm>
 

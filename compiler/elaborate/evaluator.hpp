@@ -5,7 +5,7 @@
 #include "model/provenance.hpp"
 #include "names/resolved_tree.hpp"
 #include "source/source_set.hpp"
-#include "units/quantity.hpp"
+#include "units/dimension.hpp"
 
 #include <array>
 #include <map>

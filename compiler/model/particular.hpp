@@ -2,7 +2,7 @@
 
 #include "model/field.hpp"
 #include "model/sourced.hpp"
-#include "units/quantity.hpp"
+#include "units/dimension.hpp"
 
 #include <string>
 #include <string_view>

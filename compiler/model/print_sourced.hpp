@@ -3,9 +3,9 @@
 #include "model/provenance.hpp"
 #include "model/sourced.hpp"
 #include "model/splice.hpp"
+#include "units/dimension.hpp"
 #include "units/force.hpp"
 #include "units/length.hpp"
-#include "units/quantity.hpp"
 
 #include <string>
 #include <string_view>

@@ -1,7 +1,6 @@
 #include "names/apply_bases.hpp"
 
-#include "names/lay_over.hpp"
-
+#include <algorithm>
 #include <string>
 #include <unordered_map>
 #include <utility>
@@ -115,10 +114,33 @@ private:
   std::unordered_map<std::uint32_t, std::size_t> by_symbol_; // looked up only
 };
 
+bool has_block(const ResolvedDeclaration& declaration, Category category) {
+  return std::any_of(declaration.blocks.begin(), declaration.blocks.end(),
+                     [&](const ResolvedDeclaration& block) { return block.kind->category == category; });
+}
+
 } // namespace
 
 void apply_bases(ResolvedTree& tree, SymbolTable& table, DiagnosticSink& sink) {
   BaseWalk(tree, table, sink).run();
+}
+
+void lay_over(ResolvedDeclaration& base, const ResolvedDeclaration& over) {
+  for (const ResolvedProperty& property : over.properties) {
+    const auto same = std::find_if(base.properties.begin(), base.properties.end(), [&](const auto& each) {
+      return each.row != nullptr && each.row == property.row;
+    });
+    if (same == base.properties.end())
+      base.properties.push_back(property);
+    else
+      *same = property;
+  }
+  if (has_block(over, Category::stack))
+    std::erase_if(base.blocks, [](const ResolvedDeclaration& block) {
+      return block.kind->category == Category::stack || block.kind->category == Category::changes;
+    });
+  base.blocks.insert(base.blocks.end(), over.blocks.begin(), over.blocks.end());
+  base.incomplete = base.incomplete || over.incomplete;
 }
 
 } // namespace sheerpole

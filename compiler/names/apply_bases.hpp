@@ -15,4 +15,8 @@ inline constexpr std::size_t most_copies = 200'000;
 /// A base may stand below, in another file, and have a base of its own.
 void apply_bases(ResolvedTree& tree, SymbolTable& table, DiagnosticSink& sink);
 
+/// Puts what `over` states in the place of what `base` states. A stack takes the place of the whole stack
+/// and of the changes to it; changes to a stack come on top.
+void lay_over(ResolvedDeclaration& base, const ResolvedDeclaration& over);
+
 } // namespace sheerpole

@@ -1,6 +1,6 @@
 #include "names/overlays.hpp"
 
-#include "names/lay_over.hpp"
+#include "names/apply_bases.hpp"
 
 #include <algorithm>
 #include <utility>

@@ -3,7 +3,6 @@
 #include "diagnostics/catalogue.hpp"
 #include "names/apply_bases.hpp"
 #include "names/declare_names.hpp"
-#include "names/nearest_edit.hpp"
 #include "names/overlays.hpp"
 #include "names/resolve_value.hpp"
 #include "names/symbol_table.hpp"

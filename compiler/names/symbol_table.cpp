@@ -3,6 +3,7 @@
 #include "base/edit_distance.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace sheerpole {
 
@@ -172,6 +173,22 @@ SymbolId SymbolTable::find_value(const Name& name, Span whole) {
     return candidate.kind == Symbol::Kind::let || candidate.kind == Symbol::Kind::point;
   });
   return bind(whole, poison_symbol);
+}
+
+std::string listed(const std::vector<std::string>& names) {
+  std::string result;
+  for (const std::string& name : names) {
+    result += result.empty() ? "" : ", ";
+    result += name;
+  }
+  return result.empty() ? "nothing" : result;
+}
+
+DiagnosticBuilder with_nearest(DiagnosticBuilder builder, std::string_view written, Span span,
+                               const std::vector<std::string>& candidates) {
+  if (const auto near = nearest_name(written, candidates))
+    return std::move(builder).edit(span, *near, "write `" + *near + "`");
+  return builder;
 }
 
 } // namespace sheerpole

@@ -1,11 +1,14 @@
 #pragma once
 
+#include "diagnostics/diagnostic.hpp"
 #include "diagnostics/sink.hpp"
 #include "names/resolved_tree.hpp"
 
 #include <cstddef>
 #include <optional>
+#include <span>
 #include <string>
+#include <string_view>
 #include <unordered_map>
 #include <vector>
 
@@ -57,5 +60,21 @@ private:
   std::unordered_map<std::string, std::size_t> unknown_names_; ///< place in unknown_; looked up only
   std::size_t comparing_left_; ///< how much may still be looked for near names
 };
+
+/// The names of rows of a table, in its order.
+template <class Row>
+std::vector<std::string> row_names(std::span<const Row> rows) {
+  std::vector<std::string> result;
+  for (const Row& row : rows)
+    result.emplace_back(row.name);
+  return result;
+}
+
+/// "a, b, c"; "nothing" for none.
+std::string listed(const std::vector<std::string>& names);
+
+/// Adds the edit "write `near`" when one of the candidates is near to what was written.
+DiagnosticBuilder with_nearest(DiagnosticBuilder builder, std::string_view written, Span span,
+                               const std::vector<std::string>& candidates);
 
 } // namespace sheerpole

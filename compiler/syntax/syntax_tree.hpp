@@ -180,4 +180,7 @@ struct SyntaxTree {
   std::size_t words = 0; ///< words, signs and comments of the file, line ends among them
 };
 
+/// The tree as indented text, one node a line, with the names and values as written. For `--print syntax`.
+std::string print_tree(const SyntaxTree& tree);
+
 } // namespace sheerpole

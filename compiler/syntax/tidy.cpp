@@ -2,9 +2,7 @@
 
 #include "base/code_point.hpp"
 #include "base/internal_error.hpp"
-#include "syntax/line_breaks.hpp"
 #include "syntax/parse.hpp"
-#include "syntax/word_gaps.hpp"
 #include "syntax/written_words.hpp"
 
 #include <algorithm>
@@ -116,6 +114,43 @@ bool same_words(const SourceText& one, const SourceText& other) {
                     });
 }
 
+/// For each opening and closing brace, whether its block is spread over more than one line; false for other
+/// words.
+std::vector<bool> spread_blocks(const std::vector<WrittenWord>& words) {
+  std::vector<bool> spread(words.size(), false);
+  std::vector<std::size_t> open;
+  std::size_t lines_before = 0;
+  std::vector<std::size_t> lines_at_open;
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    lines_before += words[i].line_ends;
+    if (words[i].kind == WordKind::opens_block) {
+      open.push_back(i);
+      lines_at_open.push_back(lines_before);
+    } else if (words[i].kind == WordKind::closes_block && !open.empty()) {
+      spread[i] = spread[open.back()] = lines_before > lines_at_open.back();
+      open.pop_back();
+      lines_at_open.pop_back();
+    }
+  }
+  return spread;
+}
+
+/// Whether a minus behind this one belongs to the number, name or bracket that follows: nothing has come
+/// that it could be taken from.
+bool value_begins_behind(WordKind before) {
+  switch (before) {
+  case WordKind::opens_block:
+  case WordKind::opens_bracket:
+  case WordKind::comma:
+  case WordKind::colon:
+  case WordKind::minus:
+  case WordKind::sign:
+    return true;
+  default:
+    return false;
+  }
+}
+
 } // namespace
 
 std::optional<std::string> tidy(const SourceText& source, DiagnosticSink& sink) {
@@ -141,6 +176,67 @@ std::optional<std::string> tidy(const SourceText& source, DiagnosticSink& sink) 
   if (!same_words(source, SourceText(source.id(), source.name(), result)))
     internal_error("tidying would change the words of " + source.name());
   return result;
+}
+
+std::vector<LineBreak> line_breaks(const std::vector<WrittenWord>& words) {
+  const std::vector<bool> spread = spread_blocks(words);
+  std::vector<LineBreak> breaks(words.size());
+  std::size_t depth = 0;
+  bool behind_opening =
+      true; // of the file, a block or a bracket, with a remark behind it on its line or none
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    const WordKind kind = words[i].kind;
+    const bool trailing_comment = kind == WordKind::comment && words[i].line_ends == 0;
+    const bool closes = kind == WordKind::closes_block || kind == WordKind::closes_bracket;
+    if (kind == WordKind::closes_block && spread[i])
+      --depth;
+
+    std::size_t line_ends = std::min<std::size_t>(words[i].line_ends, behind_opening || closes ? 1 : 2);
+    if (kind == WordKind::opens_block) // a remark before it ends its line all the same
+      line_ends = i > 0 && words[i - 1].kind == WordKind::comment ? 1 : 0;
+    else if (kind == WordKind::closes_block && spread[i])
+      line_ends = 1;
+    else if (i > 0 && words[i - 1].kind == WordKind::opens_block && spread[i - 1] && !trailing_comment)
+      line_ends = 1;
+    breaks[i] = {i == 0 ? 0 : line_ends, depth};
+
+    if (kind == WordKind::opens_block && spread[i])
+      ++depth;
+    behind_opening = kind == WordKind::opens_block || kind == WordKind::opens_bracket ||
+                     (behind_opening && trailing_comment && i > 0);
+  }
+  return breaks;
+}
+
+std::vector<bool> word_gaps(const std::vector<WrittenWord>& words) {
+  std::vector<bool> gaps(words.size(), true);
+  WordKind before = WordKind::opens_block; // comments do not count
+  bool of_what_follows = false;            // the word before is a minus that belongs to this one
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    const WordKind kind = words[i].kind;
+    if (kind == WordKind::comment)
+      continue;
+    switch (kind) {
+    case WordKind::comma:
+    case WordKind::colon:
+    case WordKind::point:
+    case WordKind::closes_bracket:
+      gaps[i] = false;
+      break;
+    case WordKind::name_or_unit:
+      // `12mm` and `12 mm` are both the author's: a quantity is not touched.
+      if (before == WordKind::number)
+        gaps[i] = words[i].blank_before;
+      break;
+    default:
+      break;
+    }
+    if (before == WordKind::point || before == WordKind::opens_bracket || of_what_follows)
+      gaps[i] = false;
+    of_what_follows = kind == WordKind::minus && value_begins_behind(before);
+    before = kind;
+  }
+  return gaps;
 }
 
 } // namespace sheerpole

@@ -67,4 +67,11 @@ inline constexpr Dimension turns{.turns = 1};
 /// in m2 kg".
 std::string describe(Dimension dimension);
 
+/// A value whose dimension is known only when the file is read. `si` is in the coherent SI unit (degrees
+/// become radians, 50 % becomes 0.5, degC becomes kelvin, 72 d stays 72 rope diameters). Always finite.
+struct Quantity {
+  double si = 0.0;
+  Dimension dimension;
+};
+
 } // namespace sheerpole

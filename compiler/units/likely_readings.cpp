@@ -1,9 +1,6 @@
 #include "units/likely_readings.hpp"
 
-#include "units/digit_groups.hpp"
-#include "units/feet_inches.hpp"
 #include "units/format_length.hpp"
-#include "units/respell_unit.hpp"
 #include "units/scan_number.hpp"
 #include "units/unit.hpp"
 

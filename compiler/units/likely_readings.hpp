@@ -1,7 +1,6 @@
 #pragma once
 
 #include "units/parse_quantity.hpp"
-#include "units/scan_quantity.hpp"
 
 #include <string_view>
 

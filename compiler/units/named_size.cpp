@@ -1,7 +1,6 @@
 #include "units/named_size.hpp"
 
 #include "units/parse_quantity.hpp"
-#include "units/scan_quantity.hpp"
 #include "units/text_cursor.hpp"
 
 #include <array>

@@ -1,10 +1,68 @@
 #include "units/parse_quantity.hpp"
 
+#include "units/format_length.hpp"
 #include "units/likely_readings.hpp"
-#include "units/scan_quantity.hpp"
+#include "units/scan_number.hpp"
 #include "units/text_cursor.hpp"
+#include "units/unit.hpp"
+
+#include <cmath>
+#include <optional>
 
 namespace sheerpole {
+
+namespace {
+
+using Kind = QuantityError::Kind;
+
+constexpr double metres_per_inch = 0.0254; // exact, 1959
+constexpr double metres_per_foot = 0.3048;
+
+double in_si(double number, const Unit& unit) {
+  if (unit.offset != 0.0)
+    return number * unit.factor + unit.offset;
+  // Feet through inches, so that 38 ft, 38' and 456 in are the same number to the last bit.
+  if (unit.factor == metres_per_foot && unit.dimension == dimension::length)
+    return number * 12.0 * metres_per_inch;
+  // 0.001 is not a binary fraction but 1000 is: dividing keeps 11_642 mm equal to 11.642 m.
+  if (unit.factor < 1.0) {
+    const double inverse = 1.0 / unit.factor;
+    if (inverse == std::nearbyint(inverse))
+      return number / inverse;
+  }
+  return number * unit.factor;
+}
+
+/// `ft` as a word of its own, before inches.
+bool take_feet_word(TextCursor& cursor) {
+  if (!cursor.rest().starts_with("ft"))
+    return false;
+  const char next = cursor.peek(2);
+  if (TextCursor::is_letter(next) || next == '-' || next == '/' || next == '_' || next == '\0')
+    return false;
+  return cursor.take("ft");
+}
+
+/// A minus before nothing is nothing: `-0 mm` must not print its sign anywhere.
+double with_sign(double number, bool negative) {
+  return negative && number != 0.0 ? -number : number;
+}
+
+Quantity length_of_inches(double inches, bool negative) {
+  return {with_sign(inches, negative) * metres_per_inch, dimension::length};
+}
+
+/// Reads the sign and the number with which a text begins. Returns why not, or nothing.
+std::optional<Refusal> scan_signed_number(TextCursor& cursor, ScannedNumber& number, bool& negative) {
+  if (cursor.at_end())
+    return Refusal{Kind::empty, 0};
+  negative = cursor.take('-');
+  if (const auto error = scan_number(cursor, number))
+    return Refusal{*error, cursor.position()};
+  return std::nullopt;
+}
+
+} // namespace
 
 Result<Quantity, QuantityError> parse_quantity(std::string_view text) {
   text = trim_blanks(text);
@@ -20,6 +78,49 @@ Result<double, QuantityError> parse_number(std::string_view text) {
   if (const auto* number = std::get_if<double>(&scanned))
     return *number;
   return explain_refusal(text, *std::get_if<Refusal>(&scanned), Expected::number);
+}
+
+std::variant<Quantity, Refusal> scan_quantity(std::string_view text) {
+  TextCursor cursor(text);
+  ScannedNumber number;
+  bool negative = false;
+  if (const auto refusal = scan_signed_number(cursor, number, negative))
+    return *refusal;
+  const bool blank = cursor.skip_blanks();
+  if (cursor.at_end())
+    return Refusal{Kind::missing_unit, cursor.position()};
+  // Behind a blank a straight mark begins a text in quotes: 7 3/8 "left over from the old mast".
+  if (blank && (cursor.peek() == '"' || cursor.peek() == '\''))
+    return Refusal{Kind::malformed, cursor.position()};
+
+  const std::size_t unit_start = cursor.position();
+  if (const Unit* unit = find_unit(cursor.rest()))
+    return Quantity{in_si(with_sign(number.value, negative), *unit), unit->dimension};
+  if (cursor.take_inch_mark()) {
+    if (!cursor.at_end())
+      return Refusal{Kind::malformed, cursor.position()};
+    return length_of_inches(number.value, negative);
+  }
+  const bool sign = cursor.take_foot_mark();
+  if (sign || take_feet_word(cursor)) {
+    double inches = 0.0;
+    const FeetMark mark = sign ? FeetMark::sign : FeetMark::word;
+    if (const auto error = scan_inches_after_feet(cursor, number, mark, inches))
+      return Refusal{*error, cursor.position()};
+    return length_of_inches(inches, negative);
+  }
+  return Refusal{Kind::unknown_unit, unit_start};
+}
+
+std::variant<double, Refusal> scan_plain_number(std::string_view text) {
+  TextCursor cursor(text);
+  ScannedNumber number;
+  bool negative = false;
+  if (const auto refusal = scan_signed_number(cursor, number, negative))
+    return *refusal;
+  if (!cursor.at_end())
+    return Refusal{Kind::malformed, cursor.position()};
+  return with_sign(number.value, negative);
 }
 
 } // namespace sheerpole

@@ -1,10 +1,12 @@
 #pragma once
 
 #include "base/result.hpp"
-#include "units/quantity.hpp"
+#include "units/dimension.hpp"
 
+#include <cstddef>
 #include <string>
 #include <string_view>
+#include <variant>
 #include <vector>
 
 namespace sheerpole {
@@ -35,5 +37,18 @@ Result<Quantity, QuantityError> parse_quantity(std::string_view text);
 
 /// Reads a number without unit: `12`, `0.5`, `11_642`, `3/8`, `7 3/8`, `7-3/8`, `24e-6`.
 Result<double, QuantityError> parse_number(std::string_view text);
+
+/// Why a text was refused, and the byte at which it was noticed; for a unit, its first byte.
+struct Refusal {
+  QuantityError::Kind kind = QuantityError::Kind::malformed;
+  std::size_t at = 0;
+};
+
+/// Reads a text without blanks round it as a quantity. Says no more than where it stopped: texts are tried
+/// as possible suggestions too, so no suggestion is looked for here.
+std::variant<Quantity, Refusal> scan_quantity(std::string_view text);
+
+/// The same for a number without unit.
+std::variant<double, Refusal> scan_plain_number(std::string_view text);
 
 } // namespace sheerpole

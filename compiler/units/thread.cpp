@@ -1,6 +1,6 @@
 #include "units/thread.hpp"
 
-#include "units/scan_quantity.hpp"
+#include "units/parse_quantity.hpp"
 #include "units/text_cursor.hpp"
 
 #include <algorithm>

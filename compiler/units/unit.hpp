@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <span>
+#include <string>
 #include <string_view>
 
 namespace sheerpole {
@@ -23,5 +24,9 @@ std::span<const Unit> all_units();
 
 /// The unit of this name. Names are exact: `MM` is not `mm`.
 const Unit* find_unit(std::string_view name);
+
+/// The unit that was probably meant by a word that is none: another habit of writing it (inches, lbs, °C),
+/// another case (MM), or a slip of one letter (mmm).
+std::optional<std::string> respell_unit(std::string_view word);
 
 } // namespace sheerpole

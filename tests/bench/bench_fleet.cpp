@@ -5,7 +5,7 @@
 #include "driver/find/find_in_rig.hpp"
 #include "driver/fleet/fleet_boat.hpp"
 #include "driver/fleet/in_order.hpp"
-#include "syntax/prepare_for_threads.hpp"
+#include "syntax/parse.hpp"
 
 #include <benchmark/benchmark.h>
 

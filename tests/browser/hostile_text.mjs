@@ -32,7 +32,7 @@ const shown_as_text = {
   "findings.txt": ["message:", "why:", "reason:"],
 };
 
-// compiler/base/plain_text.hpp, said again.
+// compiler/base/code_point.hpp, said again.
 const hidden = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u2028-\u202e\u2066-\u2069\ufdd0-\ufdef\ufffe\uffff]/g;
 const without_hidden = (text) => text.replace(hidden, (sign) => (sign === "\u202f" ? sign : "\ufffd"));
 

@@ -3,7 +3,7 @@
 #include "calculate/strength/transverse_loads.hpp"
 #include "model/remark.hpp"
 #include "model/rig.hpp"
-#include "units/quantity.hpp"
+#include "units/dimension.hpp"
 
 #include <optional>
 #include <string>

@@ -1,6 +1,6 @@
 #include "driver/reference/finding_pages.hpp"
 
-#include "base/wrap_text.hpp"
+#include "base/code_point.hpp"
 #include "diagnostics/catalogue.hpp"
 #include "driver/finding_sections.hpp"
 #include "driver/reference/pages.hpp"

@@ -1,5 +1,5 @@
+#include "base/code_point.hpp"
 #include "base/edit_distance.hpp"
-#include "base/wrap_text.hpp"
 #include "diagnostics/catalogue.hpp"
 #include "driver/finding_sections.hpp"
 #include "driver/terminal.hpp"

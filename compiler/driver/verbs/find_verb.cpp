@@ -8,7 +8,7 @@
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 #include "kinds/kind_row.hpp"
-#include "syntax/prepare_for_threads.hpp"
+#include "syntax/parse.hpp"
 
 #include <nlohmann/json.hpp>
 

@@ -4,7 +4,7 @@
 #include "driver/fleet/in_order.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
-#include "syntax/prepare_for_threads.hpp"
+#include "syntax/parse.hpp"
 
 #include <algorithm>
 #include <filesystem>

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "syntax/antlr/slip_findings.hpp"
 #include "syntax/antlr/token_list.hpp"
 #include "syntax/parse.hpp"
 #include "syntax/syntax_tree.hpp"
@@ -8,6 +9,11 @@
 #include <vector>
 
 namespace sheerpole {
+
+/// The text of a string token without its quotes, `\"` and `\\` resolved. A backslash before anything else
+/// is reported and kept. The closing quote may be missing. Controls and what is no character come out as
+/// U+FFFD, so that no paper and no screen has to guard itself against them.
+Text read_text(const TokenList& tokens, const antlr4::Token& token, SyntaxReport& report);
 
 /// A file taken apart into words and signs, before any of them is mended or dropped.
 struct LexedFile {

@@ -22,6 +22,18 @@ const antlr4::atn::ATN& network_of_grammar() {
   return sheerpole_antlr::RigLexer(nullptr).getATN();
 }
 
+/// The code point at `i` of valid UTF-8; moves `i` behind it.
+char32_t take_code_point(std::string_view bytes, std::size_t& i) {
+  const auto lead = static_cast<unsigned char>(bytes[i++]);
+  if (lead < 0x80)
+    return lead;
+  const int more = lead >= 0xF0 ? 3 : lead >= 0xE0 ? 2 : 1;
+  char32_t code = lead & (0x3F >> more);
+  for (int k = 0; k < more && i < bytes.size(); ++k)
+    code = (code << 6) | (static_cast<unsigned char>(bytes[i++]) & 0x3F);
+  return code;
+}
+
 } // namespace
 
 antlr4::dfa::DFAState* LexerEngine::Automaton::start() {
@@ -101,6 +113,23 @@ LexerEngine::Match LexerEngine::match(std::u32string_view text, std::size_t begi
       result = {type, i + 1};
   }
   return result;
+}
+
+CodePoints::CodePoints(const SourceText& source) {
+  const std::string_view bytes = source.bytes();
+  const bool ascii =
+      std::all_of(bytes.begin(), bytes.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80; });
+  if (ascii) {
+    characters_.assign(bytes.begin(), bytes.end());
+    return;
+  }
+  characters_.reserve(bytes.size());
+  offsets_.reserve(bytes.size() + 1);
+  for (std::size_t i = 0; i < bytes.size();) {
+    offsets_.push_back(static_cast<std::uint32_t>(i));
+    characters_.push_back(take_code_point(bytes, i));
+  }
+  offsets_.push_back(static_cast<std::uint32_t>(bytes.size()));
 }
 
 } // namespace sheerpole

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "source/source_text.hpp"
+
 #include <antlr4-runtime/atn/LexerATNSimulator.h>
 #include <antlr4-runtime/atn/PredictionContext.h>
 #include <antlr4-runtime/dfa/DFA.h>
@@ -7,6 +9,7 @@
 #include <array>
 #include <cstddef>
 #include <cstdint>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -60,6 +63,22 @@ private:
   std::vector<antlr4::dfa::DFAState*> states_;
   std::vector<std::uint16_t> accepted_; ///< by state: the token type that is complete there, or 0
   std::vector<StateNumber> steps_;      ///< by state and class
+};
+
+/// The characters of one file, which the lexer counts, and the way back to the bytes of the file.
+class CodePoints {
+public:
+  explicit CodePoints(const SourceText& source);
+
+  std::u32string_view characters() const { return characters_; }
+  /// Byte offset at which a character begins; for the place behind the last one, the size of the file.
+  std::uint32_t byte_offset(std::size_t character) const {
+    return offsets_.empty() ? static_cast<std::uint32_t>(character) : offsets_[character];
+  }
+
+private:
+  std::u32string characters_;
+  std::vector<std::uint32_t> offsets_; ///< empty when every character is one byte
 };
 
 } // namespace sheerpole

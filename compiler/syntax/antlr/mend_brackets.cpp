@@ -1,4 +1,4 @@
-#include "syntax/antlr/mend_brackets.hpp"
+#include "syntax/antlr/mend_tokens.hpp"
 
 #include "syntax/antlr/token_words.hpp"
 

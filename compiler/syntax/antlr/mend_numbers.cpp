@@ -1,4 +1,4 @@
-#include "syntax/antlr/mend_numbers.hpp"
+#include "syntax/antlr/mend_tokens.hpp"
 
 #include "units/parse_quantity.hpp"
 

@@ -1,7 +1,6 @@
-#include "syntax/antlr/mend_spellings.hpp"
+#include "syntax/antlr/mend_tokens.hpp"
 
 #include "base/code_point.hpp"
-#include "syntax/antlr/mend_numbers.hpp"
 #include "syntax/antlr/token_words.hpp"
 
 #include <RigLexer.h>

@@ -2,8 +2,7 @@
 
 #include "syntax/antlr/generated_parser.hpp"
 #include "syntax/antlr/lex.hpp"
-#include "syntax/antlr/mend_brackets.hpp"
-#include "syntax/antlr/mend_spellings.hpp"
+#include "syntax/antlr/mend_tokens.hpp"
 #include "syntax/antlr/slip_strategy.hpp"
 #include "syntax/antlr/tree_builder.hpp"
 

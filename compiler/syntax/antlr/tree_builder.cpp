@@ -1,6 +1,6 @@
 #include "syntax/antlr/tree_builder.hpp"
 
-#include "syntax/antlr/read_text.hpp"
+#include "syntax/antlr/lex.hpp"
 #include "syntax/antlr/token_words.hpp"
 #include "syntax/parse.hpp"
 
@@ -56,6 +56,23 @@ std::vector<Statement> TreeBuilder::file(const Rule::FileContext& context) {
   return result;
 }
 
+template <class Context>
+Declaration TreeBuilder::declaration(Name kind, const Context& context) {
+  Declaration result;
+  result.kind = std::move(kind);
+  result.name = name(context.called);
+  result.side = name(context.half);
+  result.title = text(context.title);
+  result.span = span(context);
+  const Rule::DeclarationRestContext& rest = *context.rest;
+  result.from = name(rest.base);
+  result.of = name(rest.target);
+  result.of_side = name(rest.side);
+  result.on = name(rest.frame);
+  result.block = block(rest.body, {result.span.source, result.span.end, result.span.end});
+  return result;
+}
+
 Statement TreeBuilder::statement(const Rule::StatementContext& context) {
   const Span whole = span(context);
   if (context.version != nullptr)
@@ -68,14 +85,7 @@ Statement TreeBuilder::statement(const Rule::StatementContext& context) {
     return Let{name(context.name), value(context.content, whole), whole};
   if (context.kind == nullptr || context.rest == nullptr || !has_block_or_nothing(*context.rest))
     return ErrorEntry{whole};
-  Declaration result;
-  result.kind = name(context.kind);
-  result.name = name(context.called);
-  result.side = name(context.half);
-  result.title = text(context.title);
-  result.span = whole;
-  declaration_rest(context.rest, result);
-  return result;
+  return declaration(name(context.kind), context);
 }
 
 Expect TreeBuilder::expect(const Rule::StatementContext& context) {
@@ -91,15 +101,6 @@ Expect TreeBuilder::expect(const Rule::StatementContext& context) {
     report_.add(diagnose("left-over", {{"found", "the sign ."}}).at(name(parts[2]).span));
   result.value = value(context.content, result.span);
   return result;
-}
-
-void TreeBuilder::declaration_rest(const Rule::DeclarationRestContext* context, Declaration& declaration) {
-  declaration.from = name(context->base);
-  declaration.of = name(context->target);
-  declaration.of_side = name(context->side);
-  declaration.on = name(context->frame);
-  declaration.block =
-      block(context->body, {declaration.span.source, declaration.span.end, declaration.span.end});
 }
 
 Block TreeBuilder::block(const Rule::BlockContext* context, Span fallback) {
@@ -120,16 +121,8 @@ Entry TreeBuilder::entry(const Rule::EntryContext& context) {
                     value(context.content, whole), whole};
   if (context.rest != nullptr && !has_block_or_nothing(*context.rest))
     return ErrorEntry{whole};
-  if (context.rest != nullptr) {
-    Declaration result;
-    result.kind = name(context.name);
-    result.name = name(context.called);
-    result.side = name(context.half);
-    result.title = text(context.title);
-    result.span = whole;
-    declaration_rest(context.rest, result);
-    return result;
-  }
+  if (context.rest != nullptr)
+    return declaration(name(context.name), context);
   // Whatever goes on behind the name of an item was reported where it stands.
   if (context.name == nullptr || context.name->exception || context.side != nullptr ||
       context.title != nullptr || context.exception)

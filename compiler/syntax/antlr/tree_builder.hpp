@@ -1,6 +1,6 @@
 #pragma once
 
-#include "syntax/antlr/syntax_report.hpp"
+#include "syntax/antlr/slip_findings.hpp"
 #include "syntax/antlr/token_list.hpp"
 #include "syntax/syntax_tree.hpp"
 
@@ -21,7 +21,9 @@ private:
   using Rule = sheerpole_antlr::RigParser;
 
   Expect expect(const Rule::StatementContext& context);
-  void declaration_rest(const Rule::DeclarationRestContext* context, Declaration& declaration);
+  /// A declaration, of a file or of a block, whose rest has been read.
+  template <class Context>
+  Declaration declaration(Name kind, const Context& context);
   Block block(const Rule::BlockContext* context, Span fallback);
   Entry entry(const Rule::EntryContext& context);
   std::vector<Setting> settings(const Rule::SettingsContext* context);

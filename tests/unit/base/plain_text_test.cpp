@@ -1,4 +1,4 @@
-#include "base/plain_text.hpp"
+#include "base/code_point.hpp"
 
 #include <gtest/gtest.h>
 

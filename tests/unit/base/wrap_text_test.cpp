@@ -1,4 +1,4 @@
-#include "base/wrap_text.hpp"
+#include "base/code_point.hpp"
 
 #include <gmock/gmock.h>
 

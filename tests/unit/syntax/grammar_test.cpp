@@ -1,5 +1,5 @@
 #include "source/load.hpp"
-#include "syntax/antlr/prediction_reports.hpp"
+#include "syntax/parse.hpp"
 #include "unit/syntax/parsed_text.hpp"
 
 #include <gmock/gmock.h>

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "syntax/parse.hpp"
-#include "syntax/print_tree.hpp"
+#include "syntax/syntax_tree.hpp"
 
 #include <algorithm>
 #include <string>

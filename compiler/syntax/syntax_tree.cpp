@@ -1,4 +1,4 @@
-#include "syntax/print_tree.hpp"
+#include "syntax/syntax_tree.hpp"
 
 #include <fmt/format.h>
 
