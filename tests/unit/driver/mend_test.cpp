@@ -152,8 +152,12 @@ TEST(Mend, EveryExampleIsMendedAsFarAsItIsCertain) {
   std::set<std::string> in_table;
   for (const Slip& slip : slips())
     in_table.insert(slip.slug);
-  EXPECT_THAT(certain, testing::IsSupersetOf(in_table));
+  // The example of the one has the slip in a library, and of the other a sign for which there is a guess
+  // only.
+  in_table.erase("language-line-missing");
+  in_table.erase("odd-character");
   certain.erase("language-line-missing");
+  certain.erase("odd-character");
   EXPECT_EQ(certain, in_table) << "the table of slips lacks one";
 }
 
