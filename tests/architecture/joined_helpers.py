@@ -20,6 +20,18 @@ VARIABLE = re.compile(r"(?:^|[\s*&>])(\w+)\s*(?:\[[^\]]*\]\s*)*(?:=|$)")
 NOT_NAMES = {"if", "for", "while", "switch", "return", "sizeof", "static_assert", "using", "template", "operator"}
 
 
+APART = re.compile(r'APART "([^"]+)"')
+
+
+def compiled_apart(root, name):
+    """Whether the build never joins the file, since its room says so."""
+    makefile = root / "/".join(name.split("/")[:2]) / "CMakeLists.txt"
+    if not makefile.is_file():
+        return False
+    match = APART.search(tree.read(makefile))
+    return match is not None and re.search(match[1].replace("\\\\", "\\"), name) is not None
+
+
 def target_of(name):
     """The folder whose files are one target: a room, a back end, a program."""
     parts = name.split("/")
@@ -51,7 +63,7 @@ def helpers(code):
         inside = bool(scopes) and scopes[-1] is None
         if semicolon != -1 and (match is None or semicolon < match.start()):
             if inside:
-                text = re.sub(r"^\s*#.*$", "", code[statement:semicolon], flags=re.M).strip()
+                text = re.sub(r"^\s*(?:#|namespace\b).*$", "", code[statement:semicolon], flags=re.M).strip()
                 found = VARIABLE.search(text.split("=")[0].strip() + " =") if text and "(" not in text.split("=")[0] else None
                 if found and found[1] not in NOT_NAMES and not text.startswith(("using", "template", "static_assert", "friend")):
                     yield cpp_text.line_of(code, semicolon), enclosing(scopes), found[1]
@@ -90,7 +102,7 @@ def check(root, build):
     defined = collections.defaultdict(list)
     for path in tree.files(root, ["compiler", "plugins"], (".cpp",)):
         name = tree.shown(root, path)
-        if path.name == "main.cpp":
+        if path.name == "main.cpp" or compiled_apart(root, name):
             continue
         for line, namespace, helper in helpers(cpp_text.take_apart(tree.read(path)).code):
             places = defined[target_of(name), namespace, helper]

@@ -14,12 +14,15 @@ sys.dont_write_bytecode = True
 import antlr_names
 import check_goldens
 import coin_names
+import counts
+import english_words
 import file_length
 import finding_examples
 import finding_slugs
 import formatting
 import generated_code
 import include_arrows
+import joined_helpers
 import layout
 import lone_files
 import number_text
@@ -28,6 +31,7 @@ import outside_world
 import self_test
 import test_namespaces
 import type_names
+import typed_words
 
 CHECKS = [
     layout,
@@ -41,6 +45,10 @@ CHECKS = [
     finding_examples,
     check_goldens,
     file_length,
+    counts,
+    joined_helpers,
+    typed_words,
+    english_words,
     type_names,
     generated_code,
     test_namespaces,

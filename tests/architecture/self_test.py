@@ -35,6 +35,10 @@ RIGHT = {
     "plugins/echo/main.cpp": '#include "driver/outside/plugin_main.hpp"\n#include "plugins/echo/echo.hpp"\n',
     "compiler/driver/outside/plugin_main.hpp": "#pragma once\n",
     "compiler/driver/process/run_program.hpp": "#pragma once\n",
+    "compiler/limits/limit.hpp": "#pragma once\n",
+    "compiler/kinds/kind_row.hpp": "#pragma once\n",
+    "compiler/elaborate/elaborate.hpp": "#pragma once\n",
+    "compiler/wording/say.hpp": "#pragma once\n",
     "compiler/driver/process/run_program.cpp": "#include <unistd.h>\nauto child = fork();\n",
     "compiler/driver/outside/outside_backends.cpp": '#include "driver/process/run_program.hpp"\n',
     "compiler/rules/length_checks.cpp": "#include <array>\nstruct CheckRow {\n  const char *slug;\n  int run;\n};\nint f, g;\n"
@@ -84,6 +88,21 @@ WRONG = {
     "one name, one type": [
         ("compiler/names/scope.hpp", "#pragma once\nstruct Scope {\n};\n", "name of another type"),
         ("compiler/model/scope.hpp", "#pragma once\nclass Scope final : Base {\n};\n", "name of another type"),
+    ],
+    "helpers of joined files": [
+        ("compiler/units/one.cpp", "namespace sheerpole {\nnamespace {\nint twice(int x) {\n  return 2 * x;\n}\n} // namespace\n} // namespace sheerpole\n", "twice(int)"),
+        ("compiler/units/other.cpp", "namespace sheerpole {\nnamespace {\nint twice(int y) {\n  return y + y;\n}\n} // namespace\n} // namespace sheerpole\n", "twice(int)"),
+    ],
+    "kinds are no strings": [
+        ("compiler/rules/kind.cpp", 'bool is(const Part& part) { return part.kind == "lashing"; }\n', "is a type"),
+        ("plugins/echo/term.cpp", 'bool is(const Term& term) { return term.name.ends_with("aloft"); }\n', "is a type"),
+    ],
+    "no English outside wording": [
+        ("compiler/calculate/say.cpp", 'auto how = " is not stated";\n', "is English"),
+        ("compiler/model/say.cpp", 'auto how = "from the file";\n', "is English"),
+    ],
+    "files are concepts": [
+        (f"compiler/units/dust_{number}.hpp", "#pragma once\n", "headers under 25 lines") for number in range(61)
     ],
     "ANTLR only in syntax/antlr": [
         ("compiler/syntax/parse.cpp", "antlr4::Token *token;\n", "antlr4"),
