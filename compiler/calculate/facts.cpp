@@ -1,6 +1,7 @@
 #include "calculate/facts.hpp"
 
 #include "calculate/length/length_sum.hpp"
+#include "model/fact_name.hpp"
 
 namespace sheerpole {
 
@@ -63,10 +64,10 @@ const Record* last_record_of(const Rig& rig, std::string_view kind, std::string_
 }
 
 std::optional<Sourced<Force>> line_stiffness(const LineMaterial& material) {
-  if (auto stated = fact_force(material.particulars, "stiffness"))
+  if (auto stated = fact_force(material.particulars, fact_names.stiffness))
     return stated;
-  const auto modulus = fact_number(material.particulars, "modulus");
-  const auto area = fact_number(material.particulars, "metallic-area");
+  const auto modulus = fact_number(material.particulars, fact_names.modulus);
+  const auto area = fact_number(material.particulars, fact_names.metallic_area);
   if (!modulus || !area)
     return std::nullopt;
   Sourced<Force> result;

@@ -3,6 +3,8 @@
 #include "calculate/behaviour/creep.hpp"
 #include "calculate/behaviour/thermal_table.hpp"
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "units/si_factors.hpp"
 
 #include <algorithm>
@@ -30,12 +32,12 @@ struct Plan {
 
 Plan plan_of(const Rig& rig) {
   Plan plan;
-  if (const Record* stated = find_record(rig, "take-up", "take-up")) {
-    if (const Particular* after = find_fact(stated->facts, "after"))
+  if (const Record* stated = find_record(rig, name_of(RecordKind::take_up), name_of(RecordKind::take_up))) {
+    if (const Particular* after = find_fact(stated->facts, fact_names.after))
       plan.after = after->values;
-    if (const auto coldest = fact_number(stated->facts, "coldest"))
+    if (const auto coldest = fact_number(stated->facts, fact_names.coldest))
       plan.coldest = coldest->value;
-    if (const auto warmest = fact_number(stated->facts, "warmest"))
+    if (const auto warmest = fact_number(stated->facts, fact_names.warmest))
       plan.warmest = warmest->value;
   }
   if (plan.after.empty()) {
@@ -60,13 +62,13 @@ AccountEntry bedding(const Rig& rig, const Stay& stay, const std::vector<Piece>&
   AccountEntry entry;
   entry.name = AdjusterPhrase::bedding_in;
   Remarks shares;
-  if (fact_text(stay.particulars, "bedding-from") == "cut") {
+  if (fact_text(stay.particulars, fact_names.bedding_from) == "cut") {
     entry.how = AdjusterPhrase::cut_off_already;
     return entry;
   }
   for (const Piece& piece : pieces) {
     const LineMaterial& material = rig[piece.material];
-    const auto share = fact_number(material.particulars, "bedding");
+    const auto share = fact_number(material.particulars, fact_names.bedding);
     if (!share)
       return not_checked(AdjusterPhrase::bedding_in,
                          {AdjusterPhrase::bedding_not_stated, {piece.material}});

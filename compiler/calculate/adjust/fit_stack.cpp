@@ -3,6 +3,8 @@
 #include "calculate/adjust/account.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/length/body.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -84,15 +86,15 @@ std::optional<PartId> part_named(const Rig& rig, const std::string& name) {
 }
 
 int in_hand(const Rig& rig, const std::string& part) {
-  const Record* record = last_record_of(rig, "in-hand", part);
-  const std::string pieces = record == nullptr ? "" : fact_text(record->facts, "pieces");
+  const Record* record = last_record_of(rig, name_of(RecordKind::in_hand), part);
+  const std::string pieces = record == nullptr ? "" : fact_text(record->facts, fact_names.pieces);
   return pieces.empty() ? 0 : std::stoi(pieces);
 }
 
 Fit answer(const Rig& rig, const Stay& stay, const LengthSum& pin_to_pin, const Record& asked) {
   Fit fit;
   fit.place = asked.place;
-  fit.line = fact_length(asked.facts, "line-length")->value;
+  fit.line = fact_length(asked.facts, fact_names.line_length)->value;
   const StackItem* adjuster = nullptr;
   Length fixed;
   for (const StackItem& item : stay.stack) {
@@ -115,13 +117,13 @@ Fit answer(const Rig& rig, const Stay& stay, const LengthSum& pin_to_pin, const 
   const Part& part = rig[adjuster->part];
   fit.adjuster = adjuster->part;
   const Length range = part.longest->value - part.shortest->value;
-  const auto from = fact_number(asked.facts, "open-from");
-  const auto to = fact_number(asked.facts, "open-to");
+  const auto from = fact_number(asked.facts, fact_names.open_from);
+  const auto to = fact_number(asked.facts, fact_names.open_to);
   fit.shortest = part.shortest->value + range * (from ? from->value : 0.0);
   fit.longest = part.shortest->value + range * (to ? to->value : 1.0);
   std::vector<SparePart> spares;
   std::vector<PartId> kinds;
-  if (const Particular* parts = find_fact(asked.facts, "parts"))
+  if (const Particular* parts = find_fact(asked.facts, fact_names.parts))
     for (const std::string& name : parts->names)
       if (const auto spare = part_named(rig, name); spare && rig[*spare].length) {
         spares.push_back({rig[*spare].length->value, in_hand(rig, name)});
@@ -153,7 +155,8 @@ Fillings fill_gap(Length gap, Length shortest, Length longest, const std::vector
 std::vector<Fit> fit_stack(const Rig& rig, StayId stay, const LengthSum& pin_to_pin) {
   std::vector<Fit> result;
   for (const Record& record : rig.records)
-    if (record.kind == "fit" && find_fact(record.facts, "line-length") != nullptr &&
+    if (record.kind == name_of(RecordKind::fit) &&
+        find_fact(record.facts, fact_names.line_length) != nullptr &&
         std::find(record.stays.begin(), record.stays.end(), stay) != record.stays.end())
       result.push_back(answer(rig, rig[stay], pin_to_pin, record));
   return result;

@@ -2,6 +2,8 @@
 
 #include "calculate/facts.hpp"
 #include "calculate/physics/fibre_creep.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "units/si_factors.hpp"
 
 #include <utility>
@@ -18,10 +20,10 @@ CreepAmount unknown(Remark why) {
 
 /// The steady temperature: the one stated for creep, else the boat's own.
 std::optional<double> temperature_of(const Rig& rig) {
-  if (const Record* plan = find_record(rig, "take-up", "take-up"))
-    if (const auto stated = fact_number(plan->facts, "creep-temperature"))
+  if (const Record* plan = find_record(rig, name_of(RecordKind::take_up), name_of(RecordKind::take_up)))
+    if (const auto stated = fact_number(plan->facts, fact_names.creep_temperature))
       return stated->value;
-  if (const auto reference = fact_number(rig.boat.particulars, "reference-temperature"))
+  if (const auto reference = fact_number(rig.boat.particulars, fact_names.reference_temperature))
     return reference->value;
   return std::nullopt;
 }
@@ -29,12 +31,12 @@ std::optional<double> temperature_of(const Rig& rig) {
 std::vector<CreepPoint> table_of(const Rig& rig, const LineMaterial& material) {
   std::vector<CreepPoint> points;
   for (const Record& record : rig.records) {
-    if (record.kind != "creep-rate" || record.of != material.name)
+    if (record.kind != name_of(RecordKind::creep_rate) || record.of != material.name)
       continue;
-    const Particular* load = find_fact(record.facts, "load");
-    const auto temperature = fact_number(record.facts, "temperature");
-    const auto stretch = fact_number(record.facts, "stretch");
-    const auto over = fact_number(record.facts, "over");
+    const Particular* load = find_fact(record.facts, fact_names.load);
+    const auto temperature = fact_number(record.facts, fact_names.temperature);
+    const auto stretch = fact_number(record.facts, fact_names.stretch);
+    const auto over = fact_number(record.facts, fact_names.over);
     if (load == nullptr || !temperature || !stretch || !over)
       continue;
     const bool as_force = load->value.value.dimension == dimension::force;
@@ -49,7 +51,7 @@ std::vector<CreepPoint> table_of(const Rig& rig, const LineMaterial& material) {
 
 /// The share of the first year, when nothing better is stated.
 CreepAmount from_first_year(const LineMaterial& material, MaterialId id, Length body, double seconds) {
-  const auto share = fact_number(material.particulars, "creep");
+  const auto share = fact_number(material.particulars, fact_names.creep);
   if (!share)
     return unknown({BehaviourPhrase::not_stated_of_line, {Words{"creep"}, id}});
   CreepAmount result;
@@ -64,7 +66,8 @@ CreepAmount from_first_year(const LineMaterial& material, MaterialId id, Length 
 
 CreepAmount creep(const Rig& rig, const Stay& stay, const Piece& piece, double seconds) {
   const LineMaterial& material = rig[piece.material];
-  if (material.kind != LineMaterial::Kind::rope && find_fact(material.particulars, "creep") == nullptr) {
+  if (material.kind != LineMaterial::Kind::rope &&
+      find_fact(material.particulars, fact_names.creep) == nullptr) {
     CreepAmount result;
     result.amount = Length{};
     result.how = BehaviourPhrase::metal_does_not_creep;
@@ -76,7 +79,7 @@ CreepAmount creep(const Rig& rig, const Stay& stay, const Piece& piece, double s
   const std::vector<CreepPoint> points = table_of(rig, material);
   if (points.empty())
     return from_first_year(material, piece.material, body, seconds);
-  const auto tension = fact_force(stay.particulars, "dock-tension");
+  const auto tension = fact_force(stay.particulars, fact_names.dock_tension);
   const auto temperature = temperature_of(rig);
   if (!tension)
     return unknown({BehaviourPhrase::not_stated_of_stay, {Words{"dock-tension"}, Words{stay.base}}});
@@ -85,9 +88,9 @@ CreepAmount creep(const Rig& rig, const Stay& stay, const Piece& piece, double s
   if (!temperature)
     return unknown(BehaviourPhrase::no_creep_temperature);
   const double share = tension->value / material.break_load->value;
-  const auto energy = fact_number(material.particulars, "creep-energy");
-  const auto volume = fact_number(material.particulars, "creep-volume");
-  const auto section = fact_number(material.particulars, "fibre-section");
+  const auto energy = fact_number(material.particulars, fact_names.creep_energy);
+  const auto volume = fact_number(material.particulars, fact_names.creep_volume);
+  const auto section = fact_number(material.particulars, fact_names.fibre_section);
   std::optional<double> rate;
   BehaviourPhrase by = BehaviourPhrase::creep_by_table;
   if (points.size() == 1 && energy && volume && section && section->value > 0.0) {

@@ -2,6 +2,7 @@
 
 #include "calculate/facts.hpp"
 #include "calculate/length/path_length.hpp"
+#include "model/fact_name.hpp"
 
 #include <algorithm>
 
@@ -47,8 +48,8 @@ std::optional<Replacement> replacement(const Rig& rig, const Stay& stay, const s
   else
     result.not_checked.push_back({BehaviourPhrase::not_stated_of_line,
                                   {Words{"break-load"}, now.break_load ? *stay.replaces : stay.material}});
-  const auto new_mass = fact_number(now.particulars, "linear-mass");
-  const auto old_mass = fact_number(before.particulars, "linear-mass");
+  const auto new_mass = fact_number(now.particulars, fact_names.linear_mass);
+  const auto old_mass = fact_number(before.particulars, fact_names.linear_mass);
   if (!new_mass || !old_mass) {
     result.not_checked.push_back({BehaviourPhrase::not_stated_of_line,
                                   {Words{"linear-mass"}, new_mass ? *stay.replaces : stay.material}});

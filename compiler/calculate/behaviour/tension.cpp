@@ -5,6 +5,8 @@
 #include "calculate/physics/catenary.hpp"
 #include "calculate/physics/line_deformation.hpp"
 #include "calculate/physics/physical_values.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -22,8 +24,8 @@ TensionEstimate lacking(TensionEstimate estimate, Remark what) {
 TensionEstimate begun(const Record& record, TensionMethod method) {
   TensionEstimate estimate;
   estimate.method = method;
-  estimate.date = fact_text(record.facts, "date");
-  estimate.by = fact_text(record.facts, "by");
+  estimate.date = fact_text(record.facts, fact_names.date);
+  estimate.by = fact_text(record.facts, fact_names.by);
   estimate.place = record.place;
   return estimate;
 }
@@ -44,11 +46,11 @@ TensionEstimate worked_out(TensionEstimate estimate, const LineMaterial& materia
 
 void add_estimates(const LineMaterial& material, MaterialId id, const Record& record,
                    std::vector<TensionEstimate>& result) {
-  const auto frequency = fact_number(record.facts, "frequency");
-  const auto pulse = fact_number(record.facts, "pulse");
-  const auto stretch = fact_length(record.facts, "stretch");
-  const auto over = fact_length(record.facts, "over");
-  const auto mass = fact_number(material.particulars, "linear-mass");
+  const auto frequency = fact_number(record.facts, fact_names.frequency);
+  const auto pulse = fact_number(record.facts, fact_names.pulse);
+  const auto stretch = fact_length(record.facts, fact_names.stretch);
+  const auto over = fact_length(record.facts, fact_names.over);
+  const auto mass = fact_number(material.particulars, fact_names.linear_mass);
   const auto stiffness = line_stiffness(material);
   if (frequency || pulse) {
     TensionEstimate estimate = begun(record, frequency ? TensionMethod::swing : TensionMethod::pulse);
@@ -88,15 +90,15 @@ void add_estimates(const LineMaterial& material, MaterialId id, const Record& re
 std::vector<TensionEstimate> tension_estimates(const Rig& rig, StayId stay) {
   std::vector<TensionEstimate> result;
   for (const Record& record : rig.records)
-    if (record.kind == "tension-reading" &&
+    if (record.kind == name_of(RecordKind::tension_reading) &&
         std::find(record.stays.begin(), record.stays.end(), stay) != record.stays.end())
       add_estimates(rig[rig[stay].material], rig[stay].material, record, result);
   return result;
 }
 
 std::optional<Sag> sag(const Rig& rig, const Stay& stay) {
-  const auto tension = fact_force(stay.particulars, "dock-tension");
-  const auto mass = fact_number(rig[stay.material].particulars, "linear-mass");
+  const auto tension = fact_force(stay.particulars, fact_names.dock_tension);
+  const auto mass = fact_number(rig[stay.material].particulars, fact_names.linear_mass);
   if (!tension || !mass || stay.path.size() < 2)
     return std::nullopt;
   Sag result;

@@ -3,6 +3,7 @@
 #include "calculate/facts.hpp"
 #include "calculate/length/path_length.hpp"
 #include "calculate/physics/line_deformation.hpp"
+#include "model/fact_name.hpp"
 
 #include <algorithm>
 
@@ -20,7 +21,8 @@ const Spar* spar_named(const Rig& rig, const std::string& name) {
 /// The point when the spar that it stands on is so much warmer.
 Vector3 warmed(const Rig& rig, const Point& point, double warmer) {
   const Spar* spar = point.spar.empty() ? nullptr : spar_named(rig, point.spar);
-  const auto expansion = spar == nullptr ? std::nullopt : fact_number(spar->particulars, "thermal");
+  const auto expansion =
+      spar == nullptr ? std::nullopt : fact_number(spar->particulars, fact_names.thermal);
   if (!expansion)
     return point.position;
   const auto& axis = spar->axes[2];
@@ -47,7 +49,7 @@ void add_once(std::vector<Remark>& not_checked, Remark what) {
 
 std::vector<Remark> what_is_missing(const Rig& rig, const Stay& stay, const std::vector<Piece>& pieces) {
   std::vector<Remark> result;
-  if (find_fact(rig.boat.particulars, "reference-temperature") == nullptr)
+  if (find_fact(rig.boat.particulars, fact_names.reference_temperature) == nullptr)
     result.push_back(BehaviourPhrase::no_reference_temperature);
   if (stay.path.size() < 2)
     result.push_back(BehaviourPhrase::no_path);
@@ -56,13 +58,13 @@ std::vector<Remark> what_is_missing(const Rig& rig, const Stay& stay, const std:
     const Point& point = rig[stop.point];
     on_spar = on_spar || !point.spar.empty();
     const Spar* spar = point.spar.empty() ? nullptr : spar_named(rig, point.spar);
-    if (spar != nullptr && find_fact(spar->particulars, "thermal") == nullptr)
+    if (spar != nullptr && find_fact(spar->particulars, fact_names.thermal) == nullptr)
       add_once(result, {BehaviourPhrase::not_stated_of_name, {Words{"thermal"}, Words{spar->name}}});
   }
   if (stay.path.size() >= 2 && !on_spar)
     result.push_back(BehaviourPhrase::no_point_on_spar);
   for (const Piece& piece : pieces) {
-    if (find_fact(rig[piece.material].particulars, "thermal") == nullptr)
+    if (find_fact(rig[piece.material].particulars, fact_names.thermal) == nullptr)
       add_once(result, {BehaviourPhrase::not_stated_of_line, {Words{"thermal"}, piece.material}});
     if (piece.body.unknown)
       add_once(result, BehaviourPhrase::length_unknown);
@@ -85,7 +87,7 @@ ThermalTable thermal_table(const Rig& rig, const Stay& stay, const std::vector<P
   table.not_checked = what_is_missing(rig, stay, pieces);
   if (!table.not_checked.empty())
     return table;
-  const double reference = fact_number(rig.boat.particulars, "reference-temperature")->value;
+  const double reference = fact_number(rig.boat.particulars, fact_names.reference_temperature)->value;
   const Length path = path_when_warmer(rig, stay, 0.0);
   for (const double temperature : kelvin) {
     const double warmer = temperature - reference;
@@ -93,7 +95,7 @@ ThermalTable thermal_table(const Rig& rig, const Stay& stay, const std::vector<P
     row.kelvin = temperature;
     row.path = path_when_warmer(rig, stay, warmer) - path;
     for (const Piece& piece : pieces) {
-      const auto expansion = fact_number(rig[piece.material].particulars, "thermal");
+      const auto expansion = fact_number(rig[piece.material].particulars, fact_names.thermal);
       if (const auto growth = thermal_growth(piece.body.known(), expansion->value, warmer))
         row.line += *growth;
     }

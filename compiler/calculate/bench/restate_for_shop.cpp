@@ -1,6 +1,8 @@
 #include "calculate/bench/restate_for_shop.hpp"
 
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "units/quantity_text.hpp"
 
 #include <utility>
@@ -14,12 +16,13 @@ namespace {
 void note_unit(Rig& rig, const Record& shop) {
   bool any = false;
   for (const Record& record : rig.records)
-    any = any || (record.kind == "shop" && (find_fact(record.facts, "unit") != nullptr ||
-                                            find_fact(record.facts, "round-to") != nullptr));
+    any = any || (record.kind == name_of(RecordKind::shop) &&
+                  (find_fact(record.facts, fact_names.unit) != nullptr ||
+                   find_fact(record.facts, fact_names.round_to) != nullptr));
   if (!any)
     return;
-  const std::string unit = fact_text(shop.facts, "unit");
-  const std::string round_to = fact_text(shop.facts, "round-to");
+  const std::string unit = fact_text(shop.facts, fact_names.unit);
+  const std::string round_to = fact_text(shop.facts, fact_names.round_to);
   rig.differences.push_back(
       {"shop " + shop.name, "bench cards", "unit", "",
        (unit.empty() ? "millimetres" : unit) + (round_to.empty() ? "" : ", rounded to " + round_to),
@@ -29,10 +32,10 @@ void note_unit(Rig& rig, const Record& shop) {
 } // namespace
 
 ShopFault restate_for_shop(Rig& rig, const std::string& shop) {
-  const Record* record = find_record(rig, "shop", shop);
+  const Record* record = find_record(rig, name_of(RecordKind::shop), shop);
   if (record == nullptr)
     return ShopFault::not_found;
-  const auto open = fact_number(record->facts, "delivered-open");
+  const auto open = fact_number(record->facts, fact_names.delivered_open);
   if (!open)
     return ShopFault::no_opening;
   for (Stay& stay : rig.stays)

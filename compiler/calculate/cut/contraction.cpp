@@ -3,6 +3,8 @@
 #include "calculate/cut/cut_phrase.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/length/length_sum.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "units/quantity_text.hpp"
 
 #include <cmath>
@@ -14,9 +16,9 @@ namespace {
 /// "test splice of 2026-04-11 by the owner"
 std::string told(const Record& record) {
   std::string text = "test splice";
-  if (const std::string date = fact_text(record.facts, "date"); !date.empty())
+  if (const std::string date = fact_text(record.facts, fact_names.date); !date.empty())
     text += " of " + date;
-  if (const std::string by = fact_text(record.facts, "by"); !by.empty())
+  if (const std::string by = fact_text(record.facts, fact_names.by); !by.empty())
     text += " by " + by;
   return text;
 }
@@ -24,13 +26,13 @@ std::string told(const Record& record) {
 } // namespace
 
 std::optional<TestSplice> test_splice(const Rig& rig, const LineMaterial& material) {
-  const Record* record = last_record_of(rig, "test-splice", material.name);
+  const Record* record = last_record_of(rig, name_of(RecordKind::test_splice), material.name);
   if (record == nullptr)
     return std::nullopt;
-  const auto bury = fact_length(record->facts, "bury");
-  const auto before = fact_length(record->facts, "before");
-  const auto after = fact_length(record->facts, "after");
-  const auto set = fact_length(record->facts, "set");
+  const auto bury = fact_length(record->facts, fact_names.bury);
+  const auto before = fact_length(record->facts, fact_names.before);
+  const auto after = fact_length(record->facts, fact_names.after);
+  const auto set = fact_length(record->facts, fact_names.set);
   if (!bury || !before || !after || after->value > before->value)
     return std::nullopt;
   TestSplice result;
@@ -90,7 +92,7 @@ Contraction contraction_of(const Rig& rig, const LineMaterial& material, const S
     return result;
   }
   const bool heat_set = material.construction.heat_set;
-  if (!fact_text(splice.particulars, "contraction-rule").empty() && heat_set) {
+  if (!fact_text(splice.particulars, fact_names.contraction_rule).empty() && heat_set) {
     result.left_out = true;
     result.note = CutPhrase::equals_first_creep;
   }

@@ -5,6 +5,7 @@
 #include "calculate/cut/eye_allowance.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/length/length_sum.hpp"
+#include "model/fact_name.hpp"
 
 #include <optional>
 #include <utility>
@@ -57,7 +58,7 @@ EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const Line
         rope_measure_term(TermKind::tail_to_trim, end.where, *splice.tail_to_trim, material));
     use.laid.trimmed = use.terms.back().amount;
   }
-  if (const Particular* taper = find_fact(splice.particulars, "taper-over"))
+  if (const Particular* taper = find_fact(splice.particulars, fact_names.taper_over))
     use.laid.tapered =
         RopeMeasure{taper->value.value.si, taper->value.value.dimension == dimension::rope_diameters}.at(
             material.diameter.value);
@@ -73,7 +74,7 @@ EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const Line
     }
   } else if (!contraction.left_out) {
     use.missing.push_back({{CutPhrase::contraction_missing, {*end.item->splice}},
-                           fact_text(splice.particulars, "contraction-rule").empty()
+                           fact_text(splice.particulars, fact_names.contraction_rule).empty()
                                ? CutPhrase::contraction_mend
                                : CutPhrase::rule_for_heat_set_only,
                            splice.place});

@@ -3,6 +3,7 @@
 #include "calculate/cut/eye_allowance.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/physics/rope_work.hpp"
+#include "model/fact_name.hpp"
 
 namespace sheerpole {
 
@@ -52,16 +53,16 @@ std::optional<Seat> seat_of(const SplicedEnd& end) {
 } // namespace
 
 bool SplicedEnd::is_bury() const {
-  const std::string sort = fact_text(splice->particulars, "sort");
+  const std::string sort = fact_text(splice->particulars, fact_names.sort);
   return sort.empty() || sort == "bury";
 }
 
 bool SplicedEnd::on_pear() const {
-  return fact_text(end.part->particulars, "shape") == "pear";
+  return fact_text(end.part->particulars, fact_names.shape) == "pear";
 }
 
 std::optional<Length> SplicedEnd::tapered() const {
-  const Particular* taper = find_fact(splice->particulars, "taper-over");
+  const Particular* taper = find_fact(splice->particulars, fact_names.taper_over);
   if (taper == nullptr)
     return std::nullopt;
   return RopeMeasure{taper->value.value.si, taper->value.value.dimension == dimension::rope_diameters}.at(

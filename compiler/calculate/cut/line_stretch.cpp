@@ -3,6 +3,7 @@
 #include "calculate/cut/cut_phrase.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/length/length_sum.hpp"
+#include "model/fact_name.hpp"
 
 namespace sheerpole {
 
@@ -16,7 +17,7 @@ std::optional<Sourced<Length>> stretching(const Stay& stay, const LengthSum& bod
   for (const Term& term : body.terms)
     parts.push_back(&term.provenance);
   if (body.unknown) {
-    const auto estimate = fact_length(stay.particulars, "estimate");
+    const auto estimate = fact_length(stay.particulars, fact_names.estimate);
     if (!estimate)
       return std::nullopt;
     result.value += estimate->value;
@@ -34,10 +35,10 @@ LineStretch line_stretch(const Stay& stay, const LineMaterial& material, const L
   LineStretch result;
   if (material.kind == LineMaterial::Kind::chain)
     return result;
-  const auto dock = fact_force(stay.particulars, "dock-tension");
-  const auto bench = fact_force(stay.particulars, "bench-tension");
-  const auto bedding = fact_number(material.particulars, "bedding");
-  const bool bedding_cut = fact_text(stay.particulars, "bedding-from") == "cut";
+  const auto dock = fact_force(stay.particulars, fact_names.dock_tension);
+  const auto bench = fact_force(stay.particulars, fact_names.bench_tension);
+  const auto bedding = fact_number(material.particulars, fact_names.bedding);
+  const bool bedding_cut = fact_text(stay.particulars, fact_names.bedding_from) == "cut";
   const auto length = stretching(stay, body);
   if (!length && (dock || bench || bedding_cut)) {
     result.missing.push_back(

@@ -4,6 +4,7 @@
 #include "calculate/cut/line_ends.hpp"
 #include "calculate/cut/line_stretch.hpp"
 #include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -51,7 +52,7 @@ EndUse shackled(const LineEnd& end) {
 
 /// A chain parts at a link, so the length that is worked out is not the one that can be had.
 Remark whole_links(const Rig& rig, const Piece& piece) {
-  const auto pitch = fact_length(rig[piece.material].particulars, "pitch");
+  const auto pitch = fact_length(rig[piece.material].particulars, fact_names.pitch);
   if (!pitch)
     return CutPhrase::pitch_not_stated;
   if (piece.body.unknown)

@@ -5,6 +5,8 @@
 #include "calculate/physics/line_deformation.hpp"
 #include "calculate/physics/physical_values.hpp"
 #include "calculate/physics/tape_correction.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -43,8 +45,8 @@ struct Corrections {
   }
 
   void standard() {
-    const auto nominal = fact_length(tape.facts, "nominal-length");
-    const auto actual = fact_length(tape.facts, "true-length");
+    const auto nominal = fact_length(tape.facts, fact_names.nominal_length);
+    const auto actual = fact_length(tape.facts, fact_names.true_length);
     if (nominal && actual)
       add(TermKind::tape_standard, ReadingPhrase::tape_standard,
           tape_standardisation_correction(read, nominal->value, actual->value),
@@ -55,9 +57,9 @@ struct Corrections {
   }
 
   void temperature() {
-    const auto expansion = fact_number(tape.facts, "thermal");
-    const auto standard = fact_number(tape.facts, "standard-temperature");
-    const auto as_read = fact_number(reading.particulars, "temperature");
+    const auto expansion = fact_number(tape.facts, fact_names.thermal);
+    const auto standard = fact_number(tape.facts, fact_names.standard_temperature);
+    const auto as_read = fact_number(reading.particulars, fact_names.temperature);
     if (expansion && standard && as_read) {
       const double warmer = as_read->value - standard->value;
       add(TermKind::tape_temperature, ReadingPhrase::tape_temperature,
@@ -72,10 +74,10 @@ struct Corrections {
   }
 
   void pull() {
-    const auto pulled = fact_force(reading.particulars, "pull");
-    const auto standard = fact_force(tape.facts, "standard-pull");
-    const auto section = fact_number(tape.facts, "section");
-    const auto modulus = fact_number(tape.facts, "modulus");
+    const auto pulled = fact_force(reading.particulars, fact_names.pull);
+    const auto standard = fact_force(tape.facts, fact_names.standard_pull);
+    const auto section = fact_number(tape.facts, fact_names.section);
+    const auto modulus = fact_number(tape.facts, fact_names.modulus);
     if (pulled && standard && section && modulus) {
       const auto stiffness = axial_stiffness(modulus->value, section->value);
       add(TermKind::tape_pull, ReadingPhrase::tape_pull,
@@ -91,13 +93,13 @@ struct Corrections {
   }
 
   void sag() {
-    const Particular* spans = find_fact(reading.particulars, "spans");
+    const Particular* spans = find_fact(reading.particulars, fact_names.spans);
     if (spans == nullptr)
       return;
-    const auto mass = fact_number(tape.facts, "linear-mass");
-    const auto pulled = fact_force(reading.particulars, "pull");
+    const auto mass = fact_number(tape.facts, fact_names.linear_mass);
+    const auto pulled = fact_force(reading.particulars, fact_names.pull);
     // A tape along a stay hangs steeply and sags little; taken for a level one it would shorten the cut.
-    const auto slope = fact_number(reading.particulars, "slope");
+    const auto slope = fact_number(reading.particulars, fact_names.slope);
     if (!mass || !pulled || !slope) {
       missing(ReadingPhrase::tape_sag, !mass     ? of_tape("linear-mass")
                                        : !pulled ? of_reading("pull")
@@ -125,10 +127,11 @@ struct Corrections {
 /// and the rest is missing, says so in `not_corrected`.
 void add_tape_corrections(const Rig& rig, const Reading& reading, Length read, std::vector<Term>& terms,
                           std::vector<Remark>& not_corrected) {
-  const Record* tape = reading.tape.empty() ? nullptr : find_record(rig, "tape", reading.tape);
+  const Record* tape =
+      reading.tape.empty() ? nullptr : find_record(rig, name_of(RecordKind::tape), reading.tape);
   if (tape == nullptr) {
-    if (find_fact(reading.particulars, "temperature") != nullptr ||
-        find_fact(reading.particulars, "spans") != nullptr)
+    if (find_fact(reading.particulars, fact_names.temperature) != nullptr ||
+        find_fact(reading.particulars, fact_names.spans) != nullptr)
       not_corrected.push_back(ReadingPhrase::no_tape);
     return;
   }
@@ -144,8 +147,8 @@ void add_tape_corrections(const Rig& rig, const Reading& reading, Length read, s
 void add_old_stretch(const Rig& rig, const Stay& stay, const Reading& reading, Length read,
                      std::vector<Term>& terms, std::vector<Remark>& not_corrected) {
   const LineMaterial& line = rig[*reading.old_line];
-  const auto dock = fact_force(stay.particulars, "dock-tension");
-  const auto pulled = fact_force(reading.particulars, "pull");
+  const auto dock = fact_force(stay.particulars, fact_names.dock_tension);
+  const auto pulled = fact_force(reading.particulars, fact_names.pull);
   const auto stiffness = line_stiffness(line);
   if (!dock || !pulled || !stiffness) {
     const Remark what =

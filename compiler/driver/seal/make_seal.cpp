@@ -5,6 +5,7 @@
 #include "driver/make_pdfs.hpp"
 #include "driver/seal/sealed_folder.hpp"
 #include "driver/terminal.hpp"
+#include "model/fact_name.hpp"
 
 #include <iterator>
 
@@ -69,7 +70,7 @@ Result<OutputBundle, SealFailure> make_seal(const SealRequest& request) {
                         .sources = sources_of(*compilation.sources),
                         .outputs = std::move(papers.files),
                         .boat = boat.title,
-                        .revision = fact_text(boat.particulars, "revision"),
+                        .revision = fact_text(boat.particulars, fact_names.revision),
                         .report_date = boat.report_date,
                         .version = SHEERPOLE_VERSION,
                         .made = words_for_again(request)});

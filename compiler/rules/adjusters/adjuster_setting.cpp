@@ -1,5 +1,6 @@
 #include "rules/adjusters/adjuster_setting.hpp"
 
+#include "model/kind_words.hpp"
 #include "rules/check_table.hpp"
 
 #include <algorithm>
@@ -12,7 +13,7 @@ bool low_thread(const TakeUp& adjuster) {
 }
 
 bool near_an_end(const Rig& rig, const TakeUp& adjuster) {
-  if (rig[adjuster.part].kind == "lever" || low_thread(adjuster))
+  if (rig[adjuster.part].kind == name_of(PartKind::lever) || low_thread(adjuster))
     return false;
   const double reserve = rig.limits.value(Limit::adjuster_reserve).value_or(0.0);
   const Length left = std::min(adjuster.to_tighten, adjuster.to_slacken);
@@ -22,7 +23,8 @@ bool near_an_end(const Rig& rig, const TakeUp& adjuster) {
 
 bool mostly_closed(const Rig& rig, const TakeUp& adjuster) {
   const auto most = rig.limits.value(Limit::first_fit_closed);
-  if (!most || rig[adjuster.part].kind != "turnbuckle" || !in_range(adjuster) || near_an_end(rig, adjuster))
+  if (!most || rig[adjuster.part].kind != name_of(PartKind::turnbuckle) || !in_range(adjuster) ||
+      near_an_end(rig, adjuster))
     return false;
   const Length range = adjuster.to_tighten + adjuster.to_slacken;
   return adjuster.to_slacken > range * *most + threshold::negligible;

@@ -1,6 +1,7 @@
 #include "calculate/facts.hpp"
 #include "calculate/strength/force_text.hpp"
 #include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
@@ -89,7 +90,7 @@ void check_knot_factor_high(const Rig& rig, const Derived& derived, CheckReport&
       [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
         const Stay& stay = rig[derived_stay.stay];
         for (const StackPart& one : parts_of(rig, stay)) {
-          if (one.part->kind != "lashing")
+          if (one.part->kind != name_of(PartKind::lashing))
             continue;
           const auto factor = fact_number(one.part->particulars, fact_names.knot_factor);
           if (!factor) {

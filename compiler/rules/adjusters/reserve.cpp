@@ -1,3 +1,4 @@
+#include "model/kind_words.hpp"
 #include "rules/adjusters/adjuster_setting.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
@@ -18,7 +19,7 @@ using Common = AnyCheckPhrase;
 using P = AdjusterCheckPhrase;
 
 bool is_screw(const Rig& rig, const TakeUp& adjuster) {
-  return rig[adjuster.part].kind == "turnbuckle";
+  return rig[adjuster.part].kind == name_of(PartKind::turnbuckle);
 }
 
 /// Screws and plates with holes have an end that is reached in the course of years; cord is made off again,
@@ -26,7 +27,7 @@ bool is_screw(const Rig& rig, const TakeUp& adjuster) {
 bool asks_for_reserve(const Rig& rig, const DerivedStay& stay) {
   return !stay.adjusters.empty() &&
          std::all_of(stay.adjusters.begin(), stay.adjusters.end(), [&](const TakeUp& adjuster) {
-           return is_screw(rig, adjuster) || rig[adjuster.part].kind == "hole-adjuster";
+           return is_screw(rig, adjuster) || rig[adjuster.part].kind == name_of(PartKind::hole_adjuster);
          });
 }
 

@@ -1,3 +1,4 @@
+#include "model/kind_words.hpp"
 #include "rules/adjusters/adjuster_setting.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
@@ -16,7 +17,7 @@ using Common = AnyCheckPhrase;
 using P = AdjusterCheckPhrase;
 
 bool is_threaded(const End& end) {
-  return end.type == "stud" || end.type == "socket";
+  return end.type == name_of(EndType::stud) || end.type == name_of(EndType::socket);
 }
 
 void look_at_hands(const Rig& rig, const Stay& stay, const std::string& name, const StackPart& one,
@@ -59,7 +60,8 @@ void check_adjuster_mostly_closed(const Rig& rig, const Derived& derived, CheckR
       rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
         for (const TakeUp& adjuster : stay.adjusters) {
           const Part& part = rig[adjuster.part];
-          if (part.kind != "turnbuckle" || !in_range(adjuster) || near_an_end(rig, adjuster))
+          if (part.kind != name_of(PartKind::turnbuckle) || !in_range(adjuster) ||
+              near_an_end(rig, adjuster))
             continue;
           const std::string closed = percent_text(closed_share(adjuster));
           if (!mostly_closed(rig, adjuster)) {

@@ -1,4 +1,5 @@
 #include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/evidence/dated_facts.hpp"
@@ -36,7 +37,7 @@ void check_reading_bare(const Rig& rig, const Derived& derived, CheckReport& rep
         const bool pull = find_fact(reading->particulars, fact_names.pull) != nullptr;
         const bool temperature = find_fact(reading->particulars, fact_names.temperature) != nullptr;
         // Light has no pull.
-        const bool needs_pull = reading->method != "laser";
+        const bool needs_pull = reading->method != name_of(ReadingMethod::laser);
         if ((pull || !needs_pull) && temperature)
           of_stay.pass({needs_pull ? P::pull_and_temperature : P::temperature_alone});
         else
@@ -57,7 +58,7 @@ void check_tape_sags(const Rig& rig, const Derived& derived, CheckReport& report
   look_at_stays(
       rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
         const Reading* reading = used_reading(rig, stay);
-        if (reading == nullptr || reading->method != "tape")
+        if (reading == nullptr || reading->method != name_of(ReadingMethod::tape))
           return;
         const auto& terms = stay.pin_to_pin.terms;
         const auto sag = std::find_if(terms.begin(), terms.end(),

@@ -1,5 +1,6 @@
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "rules/check_table.hpp"
 #include "rules/user/rule_facts.hpp"
 #include "units/quantity_text.hpp"
@@ -54,7 +55,7 @@ void check_expectation_missed(const Rig& rig, const Derived& derived, CheckRepor
 
 void check_test_splice_reversed(const Rig& rig, const Derived& /*derived*/, CheckReport& report) {
   for (const Record& record : rig.records) {
-    if (record.kind != "test-splice")
+    if (record.kind != name_of(RecordKind::test_splice))
       continue;
     const auto before = fact_length(record.facts, fact_names.before);
     const auto after = fact_length(record.facts, fact_names.after);

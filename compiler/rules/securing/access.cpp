@@ -1,5 +1,6 @@
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
@@ -42,7 +43,7 @@ void check_no_witness_hole(const Rig& rig, const Derived& derived, CheckReport& 
   look_at_stays(rig, derived, report,
                 [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
                   for (const StackPart& one : parts_of(rig, rig[stay.stay]))
-                    if (one.part->kind == "turnbuckle")
+                    if (one.part->kind == name_of(PartKind::turnbuckle))
                       look_at_body(rig[stay.stay], name, one, of_stay);
                 });
 }
@@ -65,7 +66,7 @@ void check_not_accessible(const Rig& rig, const Derived& derived, CheckReport& r
                   }
                   // A furler's drum and its foil are what hides pins.
                   const bool foil = std::any_of(parts.begin(), parts.end(), [](const StackPart& one) {
-                    return one.part->kind == "foil";
+                    return one.part->kind == name_of(PartKind::foil);
                   });
                   if (foil && !stated)
                     of_stay.not_checked({P::foil_not_stated});

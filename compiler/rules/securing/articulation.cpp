@@ -1,4 +1,5 @@
 #include "calculate/joints/articulation.hpp"
+#include "model/kind_words.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
@@ -52,7 +53,7 @@ Swing swing_of(const Rig& rig, const Stay& stay, const Articulation& end, WhichE
     return Swing::no_matter;
   if (end.swings)
     return Swing::lets;
-  if (end.parallel && part_at(rig, stay, *end.parallel)->kind == "toggle")
+  if (end.parallel && part_at(rig, stay, *end.parallel)->kind == name_of(PartKind::toggle))
     return Swing::parallel;
   return end.tee ? Swing::not_checked : Swing::lacks;
 }

@@ -1,5 +1,6 @@
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
@@ -51,8 +52,9 @@ public:
             barrier.how.answer == Answer::stated)
           barrier_ = barrier.how.text;
     for (std::size_t i = joint.upper + 1; i < joint.lower; ++i)
-      if (const Part* one = part(i); one != nullptr && (one->kind == "pin" || one->kind == "bush") &&
-                                     !fact_of(*one, fact_names.metal).empty()) {
+      if (const Part* one = part(i);
+          one != nullptr && (one->kind == name_of(PartKind::pin) || one->kind == name_of(PartKind::bush)) &&
+          !fact_of(*one, fact_names.metal).empty()) {
         compare(above, i);
         above = i;
       }

@@ -1,5 +1,6 @@
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
@@ -25,7 +26,7 @@ struct Securing {
 
 bool has_jaw(const Rig& rig, const Joint& joint, bool upper) {
   const End* end = upper ? upper_end(rig, joint) : lower_end(rig, joint);
-  return end != nullptr && end->type == "jaw";
+  return end != nullptr && end->type == name_of(EndType::jaw);
 }
 
 /// A pin that is in the stack in its own right goes before the part with the jaw; the split pin of the jaw
@@ -35,7 +36,7 @@ Securing securing_of(const Rig& rig, const Stay& stay, const Joint& joint) {
   const std::size_t jaw_item = upper ? joint.upper : joint.lower;
   for (std::size_t i = joint.upper + 1; i < joint.lower; ++i) {
     const Part& worn = rig[stay.stack[i].part];
-    if (worn.kind != "pin")
+    if (worn.kind != name_of(PartKind::pin))
       continue;
     if (StatedFact held = stated_fact(worn.particulars, fact_names.secured);
         held.how.answer != Answer::unstated)
@@ -76,7 +77,7 @@ void check_thread_not_locked(const Rig& rig, const Derived& derived, CheckReport
                 [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
                   const Stay& stay = rig[derived_stay.stay];
                   for (const StackPart& one : parts_of(rig, stay))
-                    if (one.part->kind == "turnbuckle")
+                    if (one.part->kind == name_of(PartKind::turnbuckle))
                       report_stated(
                           stated_fact(one.part->particulars, fact_names.locked),
                           {Any::as_it_is, {Words{one.part->name}}},

@@ -1,5 +1,6 @@
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/geometry/spreader_tips.hpp"
@@ -48,7 +49,8 @@ public:
     const End* above = upper_end(rig_, joint);
     const End* below = lower_end(rig_, joint);
     const End* seat = above != nullptr ? above : below;
-    if (seat == nullptr || (above != nullptr && below != nullptr) || seat->type != "rope-seat")
+    if (seat == nullptr || (above != nullptr && below != nullptr) ||
+        seat->type != name_of(EndType::rope_seat))
       return;
     const std::size_t part_item = above != nullptr ? joint.upper : joint.lower;
     const StackItem& line = stay_.stack[above != nullptr ? joint.lower : joint.upper];
@@ -122,7 +124,7 @@ void look_at_thimble(const Rig& rig, const Stay& stay, const std::string& name, 
   const Part& part = rig[stay.stack[part_item].part];
   const std::string made_for = fact_text(part.particulars, fact_names.made_for);
   if (made_for.empty()) {
-    if (part.kind == "thimble")
+    if (part.kind == name_of(PartKind::thimble))
       report.not_checked({Common::of_something,
                           {Remarks{{joint.name}},
                            Remarks{{{Common::of_not_stated, {Words{"made-for"}, Words{part.name}}}}}}});
@@ -153,7 +155,7 @@ void check_thimble_for_wire(const Rig& rig, const Derived& derived, CheckReport&
 /// A cover in the stack is worn on the line and counts for every tip.
 std::string cover_of(const Rig& rig, const Stay& stay) {
   for (const StackItem& item : stay.stack)
-    if (item.kind == StackItem::Kind::part && rig[item.part].kind == "cover")
+    if (item.kind == StackItem::Kind::part && rig[item.part].kind == name_of(PartKind::cover))
       return rig[item.part].name;
   return "";
 }
@@ -196,7 +198,8 @@ const Part* thimble_without_length(const Rig& rig, const Stay& stay, const Joint
   for (const std::size_t item : {joint.upper, joint.lower})
     if (stay.stack[item].kind == StackItem::Kind::part) {
       const Part& part = rig[stay.stack[item].part];
-      if (part.kind == "thimble" && part.length && part.length->value < threshold::negligible)
+      if (part.kind == name_of(PartKind::thimble) && part.length &&
+          part.length->value < threshold::negligible)
         return &part;
     }
   return nullptr;

@@ -2,6 +2,7 @@
 #include "calculate/strength/force_text.hpp"
 #include "calculate/strength/spar_strength.hpp"
 #include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/strength/lines_of_stays.hpp"
@@ -115,7 +116,7 @@ void look_at_panels(const Rig& rig, const LoadScreening& screening, double least
 }
 
 bool is_mast(const Spar& spar) {
-  return spar.sort == "mast" || spar.sort == "mizzen";
+  return spar.sort == name_of(SparSort::mast) || spar.sort == name_of(SparSort::mizzen);
 }
 
 void check_panel_overloaded(const Rig& rig, const Derived& derived, CheckReport& report) {
