@@ -72,8 +72,7 @@ struct PropertyRow {
   Category refers_to = Category::none;
   double least = -std::numeric_limits<double>::infinity(); ///< inclusive, coherent SI units
   double most = std::numeric_limits<double>::infinity();   ///< inclusive, coherent SI units
-  bool for_record = false; ///< read by people alone: stands among the sources and in the survey report
-  bool or_off = false;     ///< the word `off` is taken in place of the value
+  bool or_off = false; ///< the word `off` is taken in place of the value
   std::string_view example = {};
   std::string_view help = {};
 };

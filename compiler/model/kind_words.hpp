@@ -3,12 +3,11 @@
 #include <array>
 #include <cstddef>
 #include <cstdint>
-#include <optional>
 #include <string_view>
 
 namespace sheerpole {
 
-/// The kinds of hardware, in the order of the table of kinds; a test ties both.
+/// The kinds of hardware; a test ties them to the table of kinds.
 enum class PartKind : std::uint8_t {
   tang,
   chainplate,
@@ -45,7 +44,7 @@ constexpr std::string_view name_of(PartKind kind) {
   return part_kind_names[static_cast<std::size_t>(kind)];
 }
 
-/// The types of ends, in the order of the table of kinds; a test ties both.
+/// The types of ends; a test ties them to the table of kinds.
 enum class EndType : std::uint8_t {
   unstated,
   jaw,
@@ -115,16 +114,6 @@ static_assert(spar_sort_names.size() == static_cast<std::size_t>(SparSort::boom)
 
 constexpr std::string_view name_of(SparSort sort) {
   return spar_sort_names[static_cast<std::size_t>(sort)];
-}
-
-/// The enumerator whose word this is; nothing when there is none.
-template <class Enumeration, std::size_t count>
-constexpr std::optional<Enumeration> with_name(const std::array<std::string_view, count>& names,
-                                               std::string_view word) {
-  for (std::size_t i = 0; i < count; ++i)
-    if (names[i] == word)
-      return static_cast<Enumeration>(i);
-  return std::nullopt;
 }
 
 } // namespace sheerpole

@@ -1,10 +1,13 @@
 #include "kinds/kind_row.hpp"
 #include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "model/rig.hpp"
 
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <array>
+#include <initializer_list>
 #include <map>
 #include <set>
 #include <string>
@@ -109,6 +112,44 @@ TEST(KindsAndFields, VisitingMeetsEveryMemberOnceInTheOrderOfTheTable) {
   EXPECT_EQ(met.size(), 13u);
   EXPECT_EQ(met.front(), "method");
   EXPECT_NE(std::find(met.begin(), met.end(), "hoist_offset"), met.end());
+}
+
+// The words of an enumeration of the model, without the empty one of what is not stated.
+template <std::size_t count>
+std::set<std::string> words_of(const std::array<std::string_view, count>& names) {
+  std::set<std::string> result(names.begin(), names.end());
+  result.erase("");
+  return result;
+}
+
+std::set<std::string> kinds_of(std::initializer_list<Category> categories) {
+  std::set<std::string> result;
+  for (const KindRow& kind : all_kinds())
+    if (std::find(categories.begin(), categories.end(), kind.category) != categories.end())
+      result.emplace(kind.name);
+  return result;
+}
+
+std::set<std::string> choices_of(std::string_view kind, std::string_view property) {
+  const auto choices = find_property(find_kind(kind)->properties, property)->choices;
+  return {choices.begin(), choices.end()};
+}
+
+TEST(KindsAndFields, TheEnumerationsOfTheModelHaveTheWordsOfTheTable) {
+  EXPECT_EQ(words_of(part_kind_names), kinds_of({Category::part}));
+  EXPECT_EQ(words_of(record_kind_names), kinds_of({Category::record, Category::tape}));
+  EXPECT_EQ(words_of(reading_method_names), choices_of("reading", "method"));
+  EXPECT_EQ(words_of(spar_sort_names), choices_of("spar", "sort"));
+  std::set<std::string> ends;
+  for (const EndRow& row : all_ends())
+    ends.emplace(row.name);
+  EXPECT_EQ(words_of(end_type_names), ends);
+  // An enumerator and its word stand at one place of the two lists.
+  EXPECT_EQ(name_of(PartKind::soft_eye), "soft-eye");
+  EXPECT_EQ(name_of(PartKind::hole_adjuster), "hole-adjuster");
+  EXPECT_EQ(name_of(EndType::wire_socket), "wire-socket");
+  EXPECT_EQ(name_of(RecordKind::load_screening), "load-screening");
+  EXPECT_EQ(name_of(ReadingMethod::old_stay), "old-stay");
 }
 
 } // namespace sheerpole::fields_test
