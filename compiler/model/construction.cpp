@@ -1,5 +1,6 @@
 #include "model/construction.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <utility>
@@ -41,10 +42,9 @@ std::optional<int> number_of(const std::string& word) {
   return std::stoi(word);
 }
 
-constexpr std::array<std::pair<std::string_view, Fibre>, 14> fibres{{
+constexpr std::array<std::pair<std::string_view, Fibre>, 13> fibres{{
     {"hmpe", Fibre::hmpe},
     {"uhmwpe", Fibre::hmpe},
-    {"polyethylene", Fibre::hmpe},
     {"aramid", Fibre::aramid},
     {"lcp", Fibre::liquid_crystal_polymer},
     {"polyester", Fibre::polyester},
@@ -62,22 +62,24 @@ bool is(const std::vector<std::string>& words, std::size_t at, std::string_view 
   return at < words.size() && words[at] == word;
 }
 
-/// Whether the words before a place turn it round: "not heat-set", "non heat set", "without heat-setting".
+/// Whether the words before a place turn it round: "not heat-set", "non heat set", "not yet heat-set". A
+/// denial of something else, as in "no stretch, heat-set", turns nothing round.
 bool is_denied(const std::vector<std::string>& words, std::size_t at) {
-  for (const std::string_view no : {"not", "non", "never", "without", "no", "un", "isn"})
-    if (at > 0 && (words[at - 1] == no || (at > 1 && words[at - 2] == no && words[at - 1] != "and")))
-      return true;
-  return false;
+  static constexpr std::array<std::string_view, 9> denials{"not", "non", "never",  "without", "no",
+                                                           "un",  "isn", "partly", "half"};
+  static constexpr std::array<std::string_view, 5> between{"yet", "been", "any", "fully", "t"};
+  const auto stands = [&](std::size_t place, const auto& list) {
+    return place < words.size() && std::find(list.begin(), list.end(), words[place]) != list.end();
+  };
+  return stands(at - 1, denials) || (stands(at - 1, between) && stands(at - 2, denials));
 }
 
-/// "heat set", "heatset", "heat setted" at a place; how many words it takes, 0 when it is not there.
+/// "heat set", "heatset" at a place; how many words it takes, 0 when it is not there. Heat-treated may mean
+/// another thing, so it does not count.
 std::size_t heat_set_words(const std::vector<std::string>& words, std::size_t at) {
-  if (words[at] == "heatset" || words[at] == "thermoset")
+  if (words[at] == "heatset")
     return 1;
-  return is(words, at, "heat") && at + 1 < words.size() &&
-                 (words[at + 1] == "set" || words[at + 1] == "setting" || words[at + 1] == "treated")
-             ? 2
-             : 0;
+  return is(words, at, "heat") && is(words, at + 1, "set") ? 2 : 0;
 }
 
 void read_heat_set(const std::vector<std::string>& words, Construction& result) {
@@ -168,15 +170,12 @@ Construction read_construction(std::string_view text) {
 }
 
 bool is_same_construction(const Construction& a, const Construction& b) {
-  const bool tells = (a.strands && b.strands) || (a.lay != Lay::unknown && b.lay != Lay::unknown) ||
-                     (a.fibre != Fibre::unknown && b.fibre != Fibre::unknown);
-  if (!tells)
-    return a.text == b.text;
-  const auto differ = [](const auto& one, const auto& other) { return one && other && *one != *other; };
-  return !differ(a.strands, b.strands) && !differ(a.wires_in_strand, b.wires_in_strand) &&
-         (a.lay == b.lay || a.lay == Lay::unknown || b.lay == Lay::unknown) &&
-         (a.fibre == b.fibre || a.fibre == Fibre::unknown || b.fibre == Fibre::unknown) &&
-         a.heat_set == b.heat_set;
+  const auto sorted_words = [](const Construction& one) {
+    std::vector<std::string> words = words_of(one.text);
+    std::sort(words.begin(), words.end());
+    return words;
+  };
+  return sorted_words(a) == sorted_words(b);
 }
 
 } // namespace sheerpole

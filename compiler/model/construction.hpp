@@ -48,8 +48,8 @@ struct Construction {
 /// unknown.
 Construction read_construction(std::string_view text);
 
-/// Whether two lines are made alike, as far as both texts tell: what one leaves open differs from nothing.
-/// The text counts where neither tells anything more.
+/// Whether two texts say the same of a line: the same words, in whatever order, signs and letters. A word
+/// more, such as "compacted", may be another wire, so it is another construction.
 bool is_same_construction(const Construction& a, const Construction& b);
 
 } // namespace sheerpole

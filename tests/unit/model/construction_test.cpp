@@ -5,11 +5,12 @@
 namespace sheerpole::construction_test {
 
 TEST(Construction, HeatSetIsReadOnceAndADenialCounts) {
-  for (const char* text : {"12-strand HMPE heat-set", "12-strand HMPE, heat set", "HMPE heatset 12-strand"})
+  for (const char* text : {"12-strand HMPE heat-set", "12-strand HMPE, heat set", "HMPE heatset 12-strand",
+                           "HMPE, no stretch, heat-set"})
     EXPECT_TRUE(read_construction(text).heat_set) << text;
   for (const char* text : {"12-strand HMPE, not heat-set", "12-strand HMPE", "12-strand HMPE, non-heat-set",
-                           "12-strand HMPE without heat-setting", "12-strand HMPE, heat-set: no",
-                           "12-strand HMPE (never heat set)"})
+                           "12-strand HMPE, not yet heat-set", "12-strand HMPE, heat-treated",
+                           "12-strand HMPE, heat-set: no", "12-strand HMPE (never heat set)"})
     EXPECT_FALSE(read_construction(text).heat_set) << text;
 }
 
@@ -52,6 +53,7 @@ TEST(Construction, AnotherStrandCountFibreOrHeatSettingIsAnotherConstruction) {
   EXPECT_FALSE(is_same_construction(set, read_construction("8-strand HMPE heat-set")));
   EXPECT_FALSE(is_same_construction(set, read_construction("12-strand polyester heat-set")));
   EXPECT_FALSE(is_same_construction(read_construction("1x19"), read_construction("7x19")));
+  EXPECT_FALSE(is_same_construction(read_construction("1x19"), read_construction("1x19 compacted")));
   EXPECT_FALSE(is_same_construction(read_construction("as the old one"), read_construction("another")));
 }
 
