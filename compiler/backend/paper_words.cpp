@@ -80,11 +80,11 @@ std::string length_or_range(const Part& part) {
 
 std::string end_words(const End& end) {
   if (end.dimensions.empty())
-    return end.type;
-  return end.type + " (" +
+    return std::string(name_of(end.type));
+  return std::string(name_of(end.type)) + " (" +
          joined(end.dimensions, ", ",
                 [](const EndDimension& dimension) {
-                  return dimension.name + " " +
+                  return std::string(name_of(dimension.name)) + " " +
                          (dimension.text.empty() ? format_tenths(dimension.length.value) + " mm"
                                                  : dimension.text);
                 }) +

@@ -48,14 +48,14 @@ std::string fact_text(const std::vector<Particular>& facts, std::string_view nam
   return fact == nullptr ? "" : fact->text;
 }
 
-const Record* find_record(const Rig& rig, std::string_view kind, std::string_view name) {
+const Record* find_record(const Rig& rig, RecordKind kind, std::string_view name) {
   for (const Record& record : rig.records)
     if (record.kind == kind && record.name == name)
       return &record;
   return nullptr;
 }
 
-const Record* last_record_of(const Rig& rig, std::string_view kind, std::string_view of) {
+const Record* last_record_of(const Rig& rig, RecordKind kind, std::string_view of) {
   const Record* result = nullptr;
   for (const Record& record : rig.records)
     if (record.kind == kind && record.of == of)

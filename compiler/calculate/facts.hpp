@@ -18,10 +18,10 @@ std::optional<Sourced<Force>> fact_force(const std::vector<Particular>& facts, s
 std::string fact_text(const std::vector<Particular>& facts, std::string_view name);
 
 /// The record of this kind and name; null when there is none.
-const Record* find_record(const Rig& rig, std::string_view kind, std::string_view name);
+const Record* find_record(const Rig& rig, RecordKind kind, std::string_view name);
 /// The last record of this kind that is of this thing: the file goes on and what it says later counts. Null
 /// when there is none.
-const Record* last_record_of(const Rig& rig, std::string_view kind, std::string_view of);
+const Record* last_record_of(const Rig& rig, RecordKind kind, std::string_view of);
 
 /// EA of a line: as stated, else modulus times metallic area. Nothing when neither is stated.
 std::optional<Sourced<Force>> line_stiffness(const LineMaterial& material);

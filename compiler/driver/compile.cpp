@@ -41,14 +41,14 @@ bool restate(Rig& rig, const std::string& shop, DiagnosticSink& sink) {
     return true;
   std::string shops;
   for (const Record& record : rig.records)
-    if (record.kind == name_of(RecordKind::shop))
+    if (record.kind == RecordKind::shop)
       shops += (shops.empty() ? "" : ", ") + record.name;
   const std::string fault_words = fault == ShopFault::no_opening ? "it states no delivered-open"
                                   : shops.empty()                ? "the files state no shop"
                                                                  : "the shops are " + shops;
   auto builder = diagnose("shop-not-usable", {{"shop", shop}, {"fault", fault_words}});
   for (const Record& record : rig.records)
-    if (record.kind == name_of(RecordKind::shop) && record.name == shop)
+    if (record.kind == RecordKind::shop && record.name == shop)
       builder = std::move(builder).at(record.place);
   sink.report(std::move(builder));
   return false;

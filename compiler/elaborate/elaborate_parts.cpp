@@ -9,7 +9,7 @@ namespace {
 std::optional<EndDimension> read_dimension(Elaboration& elaboration, const Setting& setting,
                                            const PropertyRow& row, const std::string& owner) {
   EndDimension dimension;
-  dimension.name = row.name;
+  dimension.name = enumerated<EndDimensionName>(row.name);
   switch (row.type) {
   case ValueType::quantity: {
     const auto length = elaboration.read.length(setting.value, row, owner);
@@ -78,7 +78,7 @@ End read_end(Elaboration& elaboration, const ResolvedDeclaration& declaration, s
   const EndRow* row = find_end(expression.text);
   if (row == nullptr)
     return end; // reported
-  end.type = row->name;
+  end.type = enumerated<EndType>(row->name);
   end.place = expression.span;
   const std::string owner =
       std::string(name) + " " + std::string(row->name) + " of " + elaboration.name_of(declaration);
@@ -132,7 +132,7 @@ std::optional<Screw> read_screw(Elaboration& elaboration, const ResolvedDeclarat
 void add_part(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
   bool good = elaboration.has_required(declaration);
   Part part;
-  part.kind = declaration.kind->name;
+  part.kind = enumerated<PartKind>(declaration.kind->name);
   part.name = elaboration.name_of(declaration);
   part.title = declaration.syntax->title ? declaration.syntax->title->text : "";
   part.place = elaboration.place_of(declaration);

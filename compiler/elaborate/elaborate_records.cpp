@@ -9,14 +9,6 @@ namespace sheerpole {
 
 namespace {
 
-std::string word(Elaboration& elaboration, const ResolvedDeclaration& declaration, std::string_view name) {
-  const ResolvedProperty* property = declaration.find(name);
-  if (property == nullptr)
-    return {};
-  return elaboration.read.word(property->syntax->value, *property->row, elaboration.name_of(declaration))
-      .value_or("");
-}
-
 std::string date(Elaboration& elaboration, const ResolvedDeclaration& declaration, std::string_view name) {
   const ResolvedProperty* property = declaration.find(name);
   if (property == nullptr)
@@ -28,7 +20,7 @@ std::string date(Elaboration& elaboration, const ResolvedDeclaration& declaratio
 void add_record(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
   elaboration.has_required(declaration);
   Record record;
-  record.kind = declaration.kind->name;
+  record.kind = enumerated<RecordKind>(declaration.kind->name);
   record.name = elaboration.name_of(declaration);
   record.title = title_of(declaration);
   record.of = declaration.of == poison_symbol ? "" : elaboration.tree[declaration.of].name;
@@ -96,7 +88,9 @@ void add_inspection(Elaboration& elaboration, const ResolvedDeclaration& declara
   }
   inspection.date = date(elaboration, declaration, "date");
   inspection.by = elaboration.text(declaration, "by");
-  inspection.condition = word(elaboration, declaration, "condition");
+  if (const ResolvedProperty* condition = declaration.find("condition"))
+    inspection.condition =
+        read_choice<InspectionCondition>(elaboration, *condition, elaboration.name_of(declaration));
   inspection.note = elaboration.text(declaration, "note");
   inspection.place = declaration.syntax->kind.span;
   for (const StayId id : inspection.stays) {

@@ -16,7 +16,7 @@ void add_spar(Elaboration& elaboration, const ResolvedDeclaration& declaration) 
     if (const ResolvedProperty* property = declaration.find(vector))
       good = elaboration.read.vector(property->syntax->value, *property->row, name) && good;
   if (const ResolvedProperty* sort = declaration.find("sort"))
-    spar.sort = elaboration.read.word(sort->syntax->value, *sort->row, name).value_or("");
+    spar.sort = read_choice<SparSort>(elaboration, *sort, name);
   const ResolvedProperty* stated = nullptr; // the first of the three ways to say how it leans
   for (const std::string_view way : {"axis", "rake", "steeve"}) {
     const ResolvedProperty* property = declaration.find(way);

@@ -115,7 +115,7 @@ private:
   void read_adjuster(const ResolvedItem& resolved, const Part& part, const std::string& owner,
                      StackItem& item) {
     const ResolvedSetting* open = setting(resolved, "open");
-    const ResolvedSetting* length = setting(resolved, part.kind == "lashing" ? "gap" : "length");
+    const ResolvedSetting* length = setting(resolved, part.kind == PartKind::lashing ? "gap" : "length");
     if (const ResolvedSetting* hole = setting(resolved, "hole")) {
       if (length != nullptr)
         report(diagnose("adjuster-set-twice", {{"part", part.name}, {"stay", stay_}})
@@ -181,9 +181,12 @@ private:
   void report_not_set(const ResolvedItem& resolved, const Part& part) {
     const Length shortest = part.shortest->value;
     const Length longest = part.longest->value;
-    const bool screw = part.kind == "turnbuckle";
-    const bool holes = part.kind == "hole-adjuster";
-    const std::string word = screw ? "open" : holes ? "hole" : part.kind == "lashing" ? "gap" : "length";
+    const bool screw = part.kind == PartKind::turnbuckle;
+    const bool holes = part.kind == PartKind::hole_adjuster;
+    const std::string word = screw                            ? "open"
+                             : holes                          ? "hole"
+                             : part.kind == PartKind::lashing ? "gap"
+                                                              : "length";
     const std::string value = screw   ? "50 %"
                               : holes ? middle_hole(part)
                                       : format_millimetres((shortest + longest) / 2.0) + " mm";
@@ -250,7 +253,8 @@ private:
       if (i > 0 && last && first.kind == StackItem::Kind::part && first.part == item.part)
         report_both_ends(first, item, part);
       else if (i > 0 && !last)
-        report(diagnose("boat-fitting-inside", {{"part", part.name}, {"kind", part.kind}, {"stay", stay_}})
+        report(diagnose("boat-fitting-inside",
+                        {{"part", part.name}, {"kind", std::string(name_of(part.kind))}, {"stay", stay_}})
                    .at(item.place));
     }
   }
@@ -260,10 +264,11 @@ private:
   /// out.
   void report_both_ends(const StackItem& aloft, const StackItem& deck, const Part& part) {
     auto builder =
-        diagnose("part-at-both-ends", {{"part", part.name}, {"kind", part.kind}, {"stay", stay_}})
+        diagnose("part-at-both-ends",
+                 {{"part", part.name}, {"kind", std::string(name_of(part.kind))}, {"stay", stay_}})
             .at(deck.place, "again at the deck end")
             .and_at(aloft.place, "here aloft");
-    const Span wrong = part.kind == "chainplate" ? aloft.place : deck.place;
+    const Span wrong = part.kind == PartKind::chainplate ? aloft.place : deck.place;
     for (const Part& candidate : elaboration_.rig.parts) {
       if (candidate.role != Part::Role::boat_fitting || candidate.kind == part.kind)
         continue;

@@ -160,7 +160,7 @@ Reading read_reading(Elaboration& elaboration, const ResolvedDeclaration& declar
   reading.place = declaration.syntax->kind.span;
   const std::string owner = "the reading of " + declaration.syntax->of.text;
   if (const ResolvedProperty* method = declaration.find("method"))
-    reading.method = elaboration.read.word(method->syntax->value, *method->row, owner).value_or("");
+    reading.method = read_choice<ReadingMethod>(elaboration, *method, owner);
   if (const ResolvedProperty* runs = declaration.find("runs"))
     reading.runs = elaboration.read.lengths(runs->syntax->value, *runs->row, owner);
   if (const ResolvedProperty* offset = declaration.find("offset"))
@@ -187,7 +187,7 @@ Reading read_reading(Elaboration& elaboration, const ResolvedDeclaration& declar
   for (Sourced<Length>& run : reading.runs) {
     if (run.provenance.source_class == SourceClass::unstated) {
       run.provenance.source_class = SourceClass::measured;
-      run.provenance.note = reading.method;
+      run.provenance.note = name_of(reading.method);
       for (const std::string& more : {reading.by, reading.date})
         if (!more.empty())
           run.provenance.note += (run.provenance.note.empty() ? "" : ", ") + more;

@@ -1,12 +1,16 @@
 #pragma once
 
+#include "base/internal_error.hpp"
 #include "elaborate/value_reader.hpp"
+#include "model/kind_words.hpp"
 #include "model/rig.hpp"
 #include "names/resolved_tree.hpp"
 
+#include <algorithm>
 #include <initializer_list>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <unordered_map>
 #include <vector>
 
@@ -53,6 +57,26 @@ struct Elaboration {
 
 /// The title behind its name; empty when it has none.
 std::string title_of(const ResolvedDeclaration& declaration);
+
+/// What a word of the table of kinds stands for. One that its enumeration lacks is a fault of the compiler.
+template <NamedWord Word>
+Word enumerated(std::string_view word) {
+  const std::optional<Word> found = find_word<Word>(word);
+  if (!found)
+    internal_error("the table of kinds has a word that its enumeration lacks");
+  return *found;
+}
+
+/// The word of a property that is a choice. What is none of its choices has been reported where names are
+/// bound, and counts as unstated.
+template <NamedWord Word>
+Word read_choice(Elaboration& elaboration, const ResolvedProperty& property, const std::string& owner) {
+  const auto word = elaboration.read.word(property.syntax->value, *property.row, owner);
+  const auto& choices = property.row->choices;
+  if (!word || std::find(choices.begin(), choices.end(), *word) == choices.end())
+    return Word::unstated;
+  return enumerated<Word>(*word);
+}
 
 void elaborate_boat(Elaboration& elaboration);
 void elaborate_spars(Elaboration& elaboration);

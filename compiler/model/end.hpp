@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/field.hpp"
+#include "model/kind_words.hpp"
 #include "model/sourced.hpp"
 #include "units/length.hpp"
 
@@ -10,9 +11,9 @@
 
 namespace sheerpole {
 
-/// One dimension of an end, by the name that the table of kinds gives it: gap, pin, hole, throat.
+/// One dimension of an end.
 struct EndDimension {
-  std::string name;
+  EndDimensionName name = EndDimensionName::gap;
   Sourced<Length> length; ///< zero when the dimension is a text only
   std::string text; ///< the named size or word as written, for dimensions that are names: "5/8 in", "1x19"
 };
@@ -27,12 +28,12 @@ static_assert(all_members_are_listed<EndDimension>());
 
 /// One end of a part: its type and what is known of it.
 struct End {
-  std::string type; ///< jaw, eye, stud, socket, rope-seat, hook, wire-socket, holes; empty when not stated
+  EndType type = EndType::unstated;
   std::vector<EndDimension> dimensions;
   std::optional<Span> place;
 
-  bool stated() const { return !type.empty(); }
-  const EndDimension* find(std::string_view name) const {
+  bool stated() const { return type != EndType::unstated; }
+  const EndDimension* find(EndDimensionName name) const {
     for (const EndDimension& dimension : dimensions)
       if (dimension.name == name)
         return &dimension;

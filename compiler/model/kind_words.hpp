@@ -3,6 +3,7 @@
 #include <array>
 #include <cstddef>
 #include <cstdint>
+#include <optional>
 #include <string_view>
 
 namespace sheerpole {
@@ -40,8 +41,8 @@ inline constexpr std::array<std::string_view, 22> part_kind_names{
     "cylinder", "hole-adjuster", "foil",      "cover",    "bush",       "pin"};
 static_assert(part_kind_names.size() == static_cast<std::size_t>(PartKind::pin) + 1);
 
-constexpr std::string_view name_of(PartKind kind) {
-  return part_kind_names[static_cast<std::size_t>(kind)];
+constexpr const auto& names_of(const PartKind*) {
+  return part_kind_names;
 }
 
 /// The types of ends; a test ties them to the table of kinds.
@@ -64,8 +65,8 @@ inline constexpr std::array<std::string_view, 11> end_type_names{
     "", "jaw", "eye", "stud", "socket", "rope-seat", "hook", "wire-socket", "tee", "slot", "holes"};
 static_assert(end_type_names.size() == static_cast<std::size_t>(EndType::holes) + 1);
 
-constexpr std::string_view name_of(EndType type) {
-  return end_type_names[static_cast<std::size_t>(type)];
+constexpr const auto& names_of(const EndType*) {
+  return end_type_names;
 }
 
 /// The kinds of records; the same.
@@ -90,8 +91,8 @@ inline constexpr std::array<std::string_view, 13> record_kind_names{
     "take-up", "uncertainty", "cutting", "fit",  "load-screening", "in-hand"};
 static_assert(record_kind_names.size() == static_cast<std::size_t>(RecordKind::in_hand) + 1);
 
-constexpr std::string_view name_of(RecordKind kind) {
-  return record_kind_names[static_cast<std::size_t>(kind)];
+constexpr const auto& names_of(const RecordKind*) {
+  return record_kind_names;
 }
 
 /// How a stay was measured.
@@ -101,8 +102,8 @@ inline constexpr std::array<std::string_view, 5> reading_method_names{"", "tape"
                                                                       "laser"};
 static_assert(reading_method_names.size() == static_cast<std::size_t>(ReadingMethod::laser) + 1);
 
-constexpr std::string_view name_of(ReadingMethod method) {
-  return reading_method_names[static_cast<std::size_t>(method)];
+constexpr const auto& names_of(const ReadingMethod*) {
+  return reading_method_names;
 }
 
 /// What a spar is.
@@ -112,8 +113,81 @@ inline constexpr std::array<std::string_view, 8> spar_sort_names{"",         "ma
                                                                  "bowsprit", "boomkin", "gaff",   "boom"};
 static_assert(spar_sort_names.size() == static_cast<std::size_t>(SparSort::boom) + 1);
 
-constexpr std::string_view name_of(SparSort sort) {
-  return spar_sort_names[static_cast<std::size_t>(sort)];
+constexpr const auto& names_of(const SparSort*) {
+  return spar_sort_names;
+}
+
+/// What a dimension of an end is; one name may stand in ends of several types. A test ties them to the
+/// table of ends.
+enum class EndDimensionName : std::uint8_t {
+  gap,
+  depth,
+  pin,
+  outside,
+  grip,
+  split_pin,
+  hole,
+  thickness,
+  width,
+  edge,
+  thread,
+  hand,
+  engaged,
+  diameter,
+  throat,
+  edge_radius,
+  opening,
+  construction,
+  size,
+  inserted,
+  neck,
+  head,
+  length,
+  count
+};
+
+inline constexpr std::array<std::string_view, 24> end_dimension_names{
+    "gap",     "depth",        "pin",    "outside",  "grip",    "split-pin", "hole",   "thickness",
+    "width",   "edge",         "thread", "hand",     "engaged", "diameter",  "throat", "edge-radius",
+    "opening", "construction", "size",   "inserted", "neck",    "head",      "length", "count"};
+static_assert(end_dimension_names.size() == static_cast<std::size_t>(EndDimensionName::count) + 1);
+
+constexpr const auto& names_of(const EndDimensionName*) {
+  return end_dimension_names;
+}
+
+/// What an entry of the inspection log marks a thing as.
+enum class InspectionCondition : std::uint8_t { unstated, good, watch, renew, not_accessible };
+
+inline constexpr std::array<std::string_view, 5> inspection_condition_names{"", "good", "watch", "renew",
+                                                                            "not-accessible"};
+static_assert(inspection_condition_names.size() ==
+              static_cast<std::size_t>(InspectionCondition::not_accessible) + 1);
+
+constexpr const auto& names_of(const InspectionCondition*) {
+  return inspection_condition_names;
+}
+
+/// An enumeration whose enumerators stand for words of the language. The word of what is not stated is
+/// empty.
+template <class Word>
+concept NamedWord = requires {
+  names_of(static_cast<const Word*>(nullptr));
+};
+
+template <NamedWord Word>
+constexpr std::string_view name_of(Word word) {
+  return names_of(static_cast<const Word*>(nullptr))[static_cast<std::size_t>(word)];
+}
+
+/// What a word of the language stands for; nothing when it is none of them.
+template <NamedWord Word>
+constexpr std::optional<Word> find_word(std::string_view name) {
+  const auto& names = names_of(static_cast<const Word*>(nullptr));
+  for (std::size_t i = 0; i < names.size(); ++i)
+    if (names[i] == name)
+      return static_cast<Word>(i);
+  return std::nullopt;
 }
 
 } // namespace sheerpole

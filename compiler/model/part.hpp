@@ -3,6 +3,7 @@
 #include "model/end.hpp"
 #include "model/field.hpp"
 #include "model/ids.hpp"
+#include "model/kind_words.hpp"
 #include "model/particular.hpp"
 #include "model/sourced.hpp"
 #include "units/length.hpp"
@@ -38,7 +39,7 @@ struct Part {
     worn,         ///< sits on the line or in a joint; adds no length
     adjuster      ///< has a range and is set
   };
-  std::string kind; ///< word of the table of kinds: `turnbuckle`
+  PartKind kind = PartKind::link;
   std::string name;
   std::string title;
   Role role = Role::fixed;
@@ -56,7 +57,7 @@ struct Part {
 
   /// The end that takes the rope or the wire, whichever way round the part is used: a rope-seat, a
   /// wire-socket.
-  const End* line_end(std::string_view type) const {
+  const End* line_end(EndType type) const {
     return upper.type == type ? &upper : lower.type == type ? &lower : nullptr;
   }
 };

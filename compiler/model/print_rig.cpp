@@ -32,11 +32,13 @@ private:
     return std::string(name_of(line.kind)) + " " + titled(line.name, line.title);
   }
   std::string head(const Splice& splice) const { return "splice " + titled(splice.name, splice.title); }
-  std::string head(const Part& part) const { return part.kind + " " + titled(part.name, part.title); }
+  std::string head(const Part& part) const {
+    return std::string(name_of(part.kind)) + " " + titled(part.name, part.title);
+  }
   std::string head(const Stay& stay) const { return "stay " + titled(stay.name, stay.title); }
   std::string head(const State& state) const { return "state " + titled(state.name, state.title); }
   std::string head(const Record& record) const {
-    return record.kind + " " + titled(record.name, record.title) +
+    return std::string(name_of(record.kind)) + " " + titled(record.name, record.title) +
            (record.of.empty() ? "" : " of " + record.of);
   }
   std::string head(const UserRule& rule) const { return "rule " + titled(rule.name, rule.title); }
@@ -125,6 +127,10 @@ private:
   void print(int depth, std::string_view label, Side side) {
     line(depth, label, std::string(name_of(side)));
   }
+  template <NamedWord Word>
+  void print(int depth, std::string_view label, Word word) {
+    line(depth, label, std::string(name_of(word)));
+  }
   void print(int depth, std::string_view label, LineMaterial::Kind kind) {
     line(depth, label, std::string(name_of(kind)));
   }
@@ -165,9 +171,9 @@ private:
     for (const EndDimension& dimension : dimensions) {
       // A word or a count has no length of its own.
       if (dimension.length.value.si() == 0.0 && dimension.length.provenance.written.empty())
-        line(depth, dimension.name, dimension.text);
+        line(depth, name_of(dimension.name), dimension.text);
       else
-        print(depth, dimension.name, dimension.length);
+        print(depth, name_of(dimension.name), dimension.length);
     }
   }
   template <class Value>
@@ -186,7 +192,7 @@ private:
   void print(int depth, std::string_view label, const End& end) {
     if (!end.stated())
       return;
-    line(depth, label, end.type);
+    line(depth, label, std::string(name_of(end.type)));
     print(depth + 1, {}, end.dimensions);
   }
   void print(int depth, std::string_view label, const PathStop& stop) {
@@ -205,7 +211,9 @@ private:
     });
   }
   void print(int depth, std::string_view label, const Reading& reading) {
-    line(depth, label, reading.method.empty() ? "method not stated" : reading.method);
+    line(depth, label,
+         reading.method == ReadingMethod::unstated ? "method not stated"
+                                                   : std::string(name_of(reading.method)));
     fields(reading, depth + 1);
   }
   void print(int depth, std::string_view label, const StatePosition& position) {

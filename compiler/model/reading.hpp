@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/field.hpp"
+#include "model/kind_words.hpp"
 #include "model/line_material.hpp"
 #include "model/particular.hpp"
 #include "model/sourced.hpp"
@@ -15,7 +16,7 @@ namespace sheerpole {
 
 /// A raw measurement of one stay in place. A messenger cord may carry a mark and no number.
 struct Reading {
-  std::string method; ///< tape, messenger, old-stay, laser
+  ReadingMethod method = ReadingMethod::unstated;
   std::vector<Sourced<Length>> runs;
   std::optional<Sourced<Length>> offset;            ///< hook offset, taken off each run
   std::optional<Sourced<Length>> hoist_offset = {}; ///< added to each run

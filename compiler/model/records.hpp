@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/field.hpp"
+#include "model/kind_words.hpp"
 #include "model/limits.hpp"
 #include "model/particular.hpp"
 #include "model/stay.hpp"
@@ -14,7 +15,7 @@ namespace sheerpole {
 
 /// A declaration that is kept as written and read where it is needed: a shop, stock, a tape, a test splice.
 struct Record {
-  std::string kind;
+  RecordKind kind = RecordKind::shop;
   std::string name;
   std::string title;
   std::string of;                 ///< name of what it is of; may be empty
@@ -158,7 +159,7 @@ struct Inspection {
   std::vector<PartId> between; ///< empty: the whole stay
   std::string date;            ///< ISO 8601
   std::string by;
-  std::string condition; ///< good, watch, renew, not-accessible
+  InspectionCondition condition = InspectionCondition::unstated;
   std::string note;
   Span place;
 };

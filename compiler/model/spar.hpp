@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/field.hpp"
+#include "model/kind_words.hpp"
 #include "model/particular.hpp"
 #include "model/point.hpp"
 #include "source/span.hpp"
@@ -16,7 +17,7 @@ namespace sheerpole {
 struct Spar {
   std::string name;
   std::string title;
-  std::string sort; ///< mast, bowsprit, and so on
+  SparSort sort = SparSort::unstated;
   Vector3 heel;
   std::array<std::array<double, 3>, 3> axes{}; ///< unit vectors of its frame in boat axes: x, y, z
   Provenance provenance;                       ///< of its place and lean together

@@ -33,7 +33,7 @@ std::string setting_name(const Rig& rig, const Term& term) {
   const std::string& written = term.provenance.written;
   const std::string amount =
       written.empty() ? length_text(magnitude(term.amount) / static_cast<double>(taken.count)) : written;
-  return name + (rig[taken.part].kind == name_of(PartKind::lashing) ? ", gap " : ", set to ") + amount;
+  return name + (rig[taken.part].kind == PartKind::lashing ? ", gap " : ", set to ") + amount;
 }
 
 std::string line_name(const Term& term) {

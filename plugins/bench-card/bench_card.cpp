@@ -41,7 +41,7 @@ std::string bench_tension(const CardPiece& card) {
 
 /// How the splices are loaded before the piece is measured again: of the last test splice on this rope.
 std::string setting(const CardPiece& card) {
-  const Record* test = last_record_of(*card.rig, name_of(RecordKind::test_splice), card.line->name);
+  const Record* test = last_record_of(*card.rig, RecordKind::test_splice, card.line->name);
   const auto load = test == nullptr ? std::nullopt : fact_force(test->facts, fact_names.setting_load);
   if (load)
     return fmt::format("Set the splices at {} kN, as the test splice was, and note time and load.",
@@ -205,7 +205,7 @@ std::vector<std::string> threaded_first(const CardPiece& card) {
   // A pin and a bush are worn by a joint, not by the line.
   const auto add = [&](std::size_t i) {
     const Part& part = (*card.rig)[stack[i].part];
-    if (part.kind != name_of(PartKind::pin) && part.kind != name_of(PartKind::bush))
+    if (part.kind != PartKind::pin && part.kind != PartKind::bush)
       names.push_back(shown(part.name, part.title));
   };
   // Worn parts stand beside the line, on either side of it.

@@ -27,7 +27,7 @@ CalendarDay after(CalendarDay day, double seconds) {
 std::vector<std::pair<double, std::string>> retune_times(const Rig& rig) {
   std::vector<std::pair<double, std::string>> times;
   for (const Record& record : rig.records) {
-    if (record.kind != name_of(RecordKind::take_up))
+    if (record.kind != RecordKind::take_up)
       continue;
     times.clear();
     if (const Particular* after = find_fact(record.facts, fact_names.after))

@@ -186,8 +186,8 @@ std::vector<SpareTerminal> spare_terminals(const SpareLine& spare) {
   const CardPiece& card = spare.longest;
   std::vector<SpareTerminal> result;
   for (const Part& part : card.rig->parts) {
-    const End* socket = part.line_end("wire-socket");
-    const EndDimension* size = socket == nullptr ? nullptr : socket->find("size");
+    const End* socket = part.line_end(EndType::wire_socket);
+    const EndDimension* size = socket == nullptr ? nullptr : socket->find(EndDimensionName::size);
     const bool of_stays = part.name == card.piece->upper.part || part.name == card.piece->lower.part;
     if (socket == nullptr || (size == nullptr ? !of_stays : size->text != card.line->size.name))
       continue;
@@ -196,11 +196,11 @@ std::vector<SpareTerminal> spare_terminals(const SpareLine& spare) {
                            .inserted = {},
                            .thread = part.screw ? part.screw->thread.designation : "",
                            .in_hand = {}};
-    if (const EndDimension* construction = socket->find("construction"))
+    if (const EndDimension* construction = socket->find(EndDimensionName::construction))
       terminal.wire += " " + construction->text;
-    if (const EndDimension* inserted = socket->find("inserted"))
+    if (const EndDimension* inserted = socket->find(EndDimensionName::inserted))
       terminal.inserted = card.amount(inserted->length.value);
-    if (const Record* in_hand = last_record_of(*card.rig, name_of(RecordKind::in_hand), part.name))
+    if (const Record* in_hand = last_record_of(*card.rig, RecordKind::in_hand, part.name))
       terminal.in_hand = fact_text(in_hand->facts, fact_names.pieces);
     result.push_back(std::move(terminal));
   }

@@ -17,27 +17,28 @@ namespace sheerpole {
 
 namespace {
 
-using Names = std::span<const std::string_view>;
+using Names = std::span<const EndDimensionName>;
 
 /// What is compared of an end whether the file states it or not: what decides if it fits.
-Names always_compared(const std::string& end) {
-  static constexpr std::array<std::string_view, 2> jaw{"pin", "gap"};
-  static constexpr std::array<std::string_view, 2> eye{"hole", "thickness"};
-  static constexpr std::array<std::string_view, 2> thread{"thread", "hand"};
-  static constexpr std::array<std::string_view, 2> seat{"diameter", "width"};
-  static constexpr std::array<std::string_view, 2> socket{"size", "inserted"};
-  static constexpr std::array<std::string_view, 1> hook{"opening"};
-  if (end == "jaw")
-    return jaw;
-  if (end == "eye")
-    return eye;
-  if (end == "stud" || end == "socket")
-    return thread;
-  if (end == "rope-seat")
-    return seat;
-  if (end == "wire-socket")
-    return socket;
-  return end == "hook" ? Names(hook) : Names();
+Names always_compared(EndType end) {
+  using enum EndDimensionName;
+  static constexpr std::array of_jaw{pin, gap};
+  static constexpr std::array of_eye{hole, thickness};
+  static constexpr std::array of_thread{thread, hand};
+  static constexpr std::array of_seat{diameter, width};
+  static constexpr std::array of_wire_socket{size, inserted};
+  static constexpr std::array of_hook{opening};
+  if (end == EndType::jaw)
+    return of_jaw;
+  if (end == EndType::eye)
+    return of_eye;
+  if (end == EndType::stud || end == EndType::socket)
+    return of_thread;
+  if (end == EndType::rope_seat)
+    return of_seat;
+  if (end == EndType::wire_socket)
+    return of_wire_socket;
+  return end == EndType::hook ? Names(of_hook) : Names();
 }
 
 class Describing {
@@ -64,7 +65,7 @@ public:
   Goods part(const OrderItem& item) const {
     const Part& part = named_part(item.name);
     Goods goods{.name = item.name,
-                .what = part.title.empty() ? part.kind : part.title,
+                .what = part.title.empty() ? std::string(name_of(part.kind)) : part.title,
                 .line = false,
                 .notes = item.notes};
     add(goods, "count",
@@ -92,7 +93,7 @@ private:
   }
 
   void add_sizes(Goods& goods, const Part& part) const {
-    if (part.length && part.kind != name_of(PartKind::bush) && part.kind != name_of(PartKind::pin))
+    if (part.length && part.kind != PartKind::bush && part.kind != PartKind::pin)
       add(goods, "length, bearing to bearing", gauge_text(unit_, part.length->value));
     if (part.shortest)
       add(goods, "shortest, closed", gauge_text(unit_, part.shortest->value));
@@ -103,15 +104,15 @@ private:
   void add_end(Goods& goods, const char* where, const End& end) const {
     if (!end.stated())
       return;
-    const std::string lead = fmt::format("{}, {}: ", where, end.type);
+    const std::string lead = fmt::format("{}, {}: ", where, name_of(end.type));
     const Names always = always_compared(end.type);
-    for (const std::string_view name : always) {
+    for (const EndDimensionName name : always) {
       const EndDimension* dimension = end.find(name);
-      add(goods, lead + std::string(name), dimension == nullptr ? "" : dimension_text(*dimension));
+      add(goods, lead + std::string(name_of(name)), dimension == nullptr ? "" : dimension_text(*dimension));
     }
     for (const EndDimension& dimension : end.dimensions)
       if (std::find(always.begin(), always.end(), dimension.name) == always.end())
-        add(goods, lead + dimension.name, dimension_text(dimension));
+        add(goods, lead + std::string(name_of(dimension.name)), dimension_text(dimension));
   }
 
   std::string dimension_text(const EndDimension& dimension) const {

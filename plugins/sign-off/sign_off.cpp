@@ -30,12 +30,12 @@ const Part* part_of(const Rig& rig, const StackItem& item) {
 
 /// What brings the pin when this end of the part is a jaw.
 std::optional<PinBearer> of_jaw(const Part* part, const End* end) {
-  if (end == nullptr || part == nullptr || end->type != name_of(EndType::jaw))
+  if (end == nullptr || part == nullptr || end->type != EndType::jaw)
     return std::nullopt;
   PinBearer bearer{part, {}, {}};
-  if (const EndDimension* pin = end->find("pin"))
+  if (const EndDimension* pin = end->find(EndDimensionName::pin))
     bearer.pin = pin->text;
-  if (const EndDimension* split = end->find("split-pin"))
+  if (const EndDimension* split = end->find(EndDimensionName::split_pin))
     bearer.split_pin = split->text;
   return bearer;
 }
@@ -121,8 +121,8 @@ void add_shackles(const Rig& rig, const DerivedStay& derived, std::vector<Fasten
   const Stay& stay = rig[derived.stay];
   for (std::size_t i = 0; i < stay.stack.size(); ++i) {
     const Part* part = part_of(rig, stay.stack[i]);
-    if (part == nullptr || part->kind != name_of(PartKind::shackle) ||
-        part->upper.type == name_of(EndType::jaw) || part->lower.type == name_of(EndType::jaw))
+    if (part == nullptr || part->kind != PartKind::shackle || part->upper.type == EndType::jaw ||
+        part->lower.type == EndType::jaw)
       continue;
     Fastening pin = placed(rig, stay, i);
     pin.joint = part->name;
@@ -136,7 +136,7 @@ void add_threads(const Rig& rig, const DerivedStay& derived, std::vector<Fasteni
   const Stay& stay = rig[derived.stay];
   for (const TakeUp& adjuster : derived.adjusters) {
     const Part& part = rig[adjuster.part];
-    if (part.kind != name_of(PartKind::turnbuckle))
+    if (part.kind != PartKind::turnbuckle)
       continue;
     Fastening thread = placed(rig, stay, adjuster.item);
     thread.joint = part.name;

@@ -65,7 +65,7 @@ std::string property_text(const Particular& fact) {
 const Record* cutting_of(const FleetBoats& fleet, const StockInHand& stock) {
   const Record* cutting = nullptr;
   for (const Record& record : fleet.boats[stock.boat].rig->records)
-    if (record.kind == name_of(RecordKind::cutting) && record.of == stock.of)
+    if (record.kind == RecordKind::cutting && record.of == stock.of)
       cutting = &record; // what a file says later counts
   return cutting;
 }

@@ -120,7 +120,7 @@ void add_parts(const Rig& rig, const Stay& stay, const StayTables& tables, Docum
     if (item.kind == StackItem::Kind::part) {
       const Part& part = rig[item.part];
       for (const End* end : {&part.upper, &part.lower})
-        if (!end->type.empty())
+        if (end->stated())
           add_words(ends, " / ", end_words(*end));
       length_known = length_source(part);
       for (const char* name : {"installed", "evidence", "batch"})
@@ -215,8 +215,8 @@ void add_log(const Rig& rig, const Stay& stay, Document& document) {
   for (const Inspection& inspection : rig.inspections)
     for (const StayId id : inspection.stays)
       if (&rig[id] == &stay) {
-        table.rows.push_back({inspection.date, where_looked(rig, inspection), inspection.condition,
-                              inspection.by, inspection.note});
+        table.rows.push_back({inspection.date, where_looked(rig, inspection),
+                              std::string(name_of(inspection.condition)), inspection.by, inspection.note});
       }
   if (table.rows.empty())
     table.caption = "Inspection log: no entry";

@@ -35,7 +35,7 @@ std::string words_of(std::string_view name) {
 const Record* last_survey(const Rig& rig) {
   const Record* found = nullptr;
   for (const Record& record : rig.records)
-    if (record.kind == name_of(RecordKind::survey))
+    if (record.kind == RecordKind::survey)
       found = &record;
   return found;
 }
@@ -90,7 +90,7 @@ void add_identity(const CheckedRig& checked, Document& document) {
     if (std::find(identity.begin(), identity.end(), fact.name) == identity.end())
       facts.rows.emplace_back(words_of(fact.name), shown_fact(fact));
   for (const Spar& spar : checked.rig().spars) {
-    std::string words = spar.title.empty() ? spar.sort : spar.title;
+    std::string words = spar.title.empty() ? std::string(name_of(spar.sort)) : spar.title;
     for (const Particular& fact : spar.particulars)
       words += "; " + words_of(fact.name) + " " + shown_fact(fact);
     facts.rows.emplace_back("spar " + spar.name, words);
@@ -130,7 +130,7 @@ void add_scope(const CheckedRig& checked, Document& document) {
       if (std::none_of(inspection.stays.begin(), inspection.stays.end(),
                        [&](StayId id) { return &rig[id] == &stay; }))
         continue;
-      if (inspection.condition != "not-accessible") {
+      if (inspection.condition != InspectionCondition::not_accessible) {
         looked_at = true;
         continue;
       }

@@ -16,13 +16,6 @@ COMPARED = re.compile(
 # Where words of the language become types, and where texts of the language are handled as texts.
 READS_WORDS = ("compiler/elaborate/", "compiler/names/", "compiler/syntax/", "compiler/kinds/", "compiler/driver/begin/")
 
-# What is left from before, by file: it may become less, never more.
-LEFT = {
-    "compiler/rules/evidence/ages.cpp": 1,
-    "compiler/rules/evidence/inspections.cpp": 3,
-    "plugins/survey-report/survey_report.cpp": 1,
-}
-
 
 def check(root, build):
     """Findings, one line of text each; build is not used."""
@@ -34,17 +27,4 @@ def check(root, build):
         for number, line in enumerate(tree.read(path).split("\n"), 1):
             if not line.lstrip().startswith("//") and COMPARED.search(line):
                 findings.append(f"{name}:{number}: compares a word that is a type, or asks for a fact by a literal")
-    return [
-        finding
-        for number, finding in numbered(findings)
-        if number > LEFT.get(finding.split(":")[0], 0)
-    ]
-
-
-def numbered(findings):
-    """Each with its number among those of its file."""
-    seen = {}
-    for finding in findings:
-        file = finding.split(":")[0]
-        seen[file] = seen.get(file, 0) + 1
-        yield seen[file], finding
+    return findings

@@ -34,7 +34,7 @@ const Record* shop_in_use(const Rig& rig, bool& in_doubt) {
   const Record* only = nullptr;
   int with_a_unit = 0;
   for (const Record& record : rig.records) {
-    if (record.kind != name_of(RecordKind::shop))
+    if (record.kind != RecordKind::shop)
       continue;
     if (restated_for(rig, record))
       return &record;

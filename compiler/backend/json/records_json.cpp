@@ -106,7 +106,7 @@ Json inspection_json(const Inspection& inspection, const Rig& rig) {
           {"between", std::move(between)},
           {"date", inspection.date},
           {"by", inspection.by},
-          {"condition", inspection.condition},
+          {"condition", name_of(inspection.condition)},
           {"note", inspection.note}};
 }
 
@@ -140,7 +140,7 @@ void add_records_json(const CheckedRig& checked, Json& rig_json) {
   };
   fill("states", rig.states, [&](const State& state) { return state_json(state, rig, sources); });
   fill("records", rig.records, [&](const Record& record) -> Json {
-    return {{"kind", record.kind},
+    return {{"kind", name_of(record.kind)},
             {"name", record.name},
             {"title", record.title},
             {"of", record.of},

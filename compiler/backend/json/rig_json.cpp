@@ -16,7 +16,7 @@ Json boat_json(const Boat& boat, const SourceSet& sources) {
 Json spar_json(const Spar& spar, const SourceSet& sources) {
   return {{"name", spar.name},
           {"title", spar.title},
-          {"sort", spar.sort},
+          {"sort", name_of(spar.sort)},
           {"heel_mm",
            {json_millimetres(spar.heel.x), json_millimetres(spar.heel.y), json_millimetres(spar.heel.z)}},
           {"axes", spar.axes},
@@ -75,10 +75,10 @@ Json splice_json(const Splice& splice, const SourceSet& sources) {
 Json end_json(const End& end, const SourceSet& sources) {
   Json dimensions = Json::array();
   for (const EndDimension& dimension : end.dimensions)
-    dimensions.push_back({{"name", dimension.name},
+    dimensions.push_back({{"name", name_of(dimension.name)},
                           {"text", dimension.text},
                           {"length", sourced_json(dimension.length, sources)}});
-  return {{"type", end.type}, {"dimensions", std::move(dimensions)}};
+  return {{"type", name_of(end.type)}, {"dimensions", std::move(dimensions)}};
 }
 
 Json part_json(const Part& part, const SourceSet& sources) {
@@ -89,7 +89,7 @@ Json part_json(const Part& part, const SourceSet& sources) {
              {"pitch_mm", json_millimetres(part.screw->thread.pitch)},
              {"pair", part.screw->pair},
              {"provenance", provenance_json(part.screw->provenance, sources)}};
-  return {{"kind", part.kind},
+  return {{"kind", name_of(part.kind)},
           {"name", part.name},
           {"title", part.title},
           {"role", name_of(part.role)},
@@ -109,7 +109,7 @@ Json reading_json(const Reading& reading, const Rig& rig, const SourceSet& sourc
   Json runs = Json::array();
   for (const Sourced<Length>& run : reading.runs)
     runs.push_back(sourced_json(run, sources));
-  return {{"method", reading.method},
+  return {{"method", name_of(reading.method)},
           {"runs", std::move(runs)},
           {"offset", sourced_json(reading.offset, sources)},
           {"mark", reading.mark},

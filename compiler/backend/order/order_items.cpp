@@ -67,7 +67,7 @@ private:
   long in_stock(const LineMaterial& line) const {
     long tenths = 0;
     for (const Record& stock : rig_.records)
-      if (stock.kind == name_of(RecordKind::stock) && stock.of == line.name)
+      if (stock.kind == RecordKind::stock && stock.of == line.name)
         if (const auto length = fact_length(stock.facts, fact_names.length)) {
           const Particular* pieces = find_fact(stock.facts, fact_names.pieces);
           tenths += static_cast<long>(std::floor(length->value.metres() * 10.0 + 1e-6)) *
@@ -92,7 +92,7 @@ private:
 
   /// What is added to each piece to be trimmed, by the `cutting` record of its line.
   double spare_share(const LineMaterial& line) const {
-    const Record* cutting = last_record_of(rig_, name_of(RecordKind::cutting), line.name);
+    const Record* cutting = last_record_of(rig_, RecordKind::cutting, line.name);
     const auto spare = cutting == nullptr ? std::nullopt : fact_number(cutting->facts, fact_names.spare);
     return spare ? spare->value : 0.0;
   }
@@ -128,12 +128,12 @@ private:
         sizes.push_back(size);
     };
     for (const End* end : {&part.upper, &part.lower}) {
-      if (const EndDimension* pin = end->find("pin"))
+      if (const EndDimension* pin = end->find(EndDimensionName::pin))
         add("pin " + pin->text);
-      if (const EndDimension* size = end->find("size"))
+      if (const EndDimension* size = end->find(EndDimensionName::size))
         add("wire " + size->text);
-      if (const EndDimension* thread = end->find("thread")) {
-        const EndDimension* hand = end->find("hand");
+      if (const EndDimension* thread = end->find(EndDimensionName::thread)) {
+        const EndDimension* hand = end->find(EndDimensionName::hand);
         add(thread->text + (hand == nullptr ? ", hand not stated" : ", " + hand->text + " hand"));
       }
     }
@@ -148,14 +148,14 @@ private:
       if (entry.kind != StackItem::Kind::part || rig_[entry.part].role == Part::Role::boat_fitting)
         continue;
       const Part& part = rig_[entry.part];
-      if (part.kind == name_of(PartKind::soft_eye))
+      if (part.kind == PartKind::soft_eye)
         continue; // is made of the rope itself
       OrderItem& ordered = item("Hardware", part.name);
       if (ordered.stays.empty()) {
-        ordered.what = part.title.empty() ? part.kind : part.title;
+        ordered.what = part.title.empty() ? std::string(name_of(part.kind)) : part.title;
         ordered.size = sizes_of(part);
         ordered.supplier = fact_text(part.particulars, fact_names.supplier);
-        if (const Record* in_hand = last_record_of(rig_, name_of(RecordKind::in_hand), part.name))
+        if (const Record* in_hand = last_record_of(rig_, RecordKind::in_hand, part.name))
           if (const Particular* pieces = find_fact(in_hand->facts, fact_names.pieces))
             ordered.in_hand = std::stol(pieces->text);
       }
@@ -188,10 +188,10 @@ private:
 
   /// False when this end brings no pin.
   bool add_split_pin(const Stay& stay, const End* end, std::size_t entry) {
-    if (end == nullptr || end->type != name_of(EndType::jaw))
+    if (end == nullptr || end->type != EndType::jaw)
       return false;
-    const EndDimension* size = end->find("split-pin");
-    const EndDimension* pin = end->find("pin");
+    const EndDimension* size = end->find(EndDimensionName::split_pin);
+    const EndDimension* pin = end->find(EndDimensionName::pin);
     const std::string secured = fact_text(rig_[stay.stack[entry].part].particulars, fact_names.secured);
     const std::string what = secured.find("ring") == std::string::npos ? "split pin" : "ring";
     const std::string name = size != nullptr  ? what + " " + size->text
@@ -206,7 +206,7 @@ private:
   /// Passes there and back over the gap; the turns round the seats and the tails come on top.
   void add_cord(const Stay& stay) {
     for (const StackItem& entry : stay.stack) {
-      if (entry.kind != StackItem::Kind::part || rig_[entry.part].kind != name_of(PartKind::lashing) ||
+      if (entry.kind != StackItem::Kind::part || rig_[entry.part].kind != PartKind::lashing ||
           !entry.passes || !entry.set_length)
         continue;
       const Particular* cord = find_fact(rig_[entry.part].particulars, fact_names.cord);

@@ -65,7 +65,9 @@ private:
         point.provenance);
     members(point, point.name);
   }
-  void thing(const Record& record) { members(record, std::string(record.kind) + led_by(" ", record.name)); }
+  void thing(const Record& record) {
+    members(record, std::string(name_of(record.kind)) + led_by(" ", record.name));
+  }
   void thing(const UserRule& rule) { members(rule, "rule " + rule.name); }
   void thing(const Limits& limits) {
     for (const StatedLimit& limit : limits.stated())
@@ -125,7 +127,7 @@ private:
   }
   void number(std::string_view which, const std::string& of, const End& end) {
     for (const EndDimension& dimension : end.dimensions) {
-      const std::string what = fmt::format("{} of {} end of {}", dimension.name, which, of);
+      const std::string what = fmt::format("{} of {} end of {}", name_of(dimension.name), which, of);
       add(what, dimension.text.empty() ? format_tenths(dimension.length.value) + " mm" : dimension.text,
           dimension.length.provenance);
     }

@@ -43,7 +43,7 @@ void add_rows(const CheckedRig& checked, const DerivedStay& derived, Table& tabl
       }
     } else {
       const Part& part = rig[item.part];
-      row.insert(row.end(), {part.kind, part.name, std::to_string(item.count)});
+      row.insert(row.end(), {std::string(name_of(part.kind)), part.name, std::to_string(item.count)});
       if (part.role == Part::Role::boat_fitting) {
         row.push_back("");
       } else if (const std::optional<Length> taken = taken_length(rig, item)) {
@@ -81,8 +81,8 @@ Table parts_table(const CheckedRig& checked) {
                           {"lower end"},
                           {"source of the length"}}};
   for (const Part& part : checked.rig().parts)
-    table.rows.push_back({part.kind, part.name, length_or_range(part), end_words(part.upper),
-                          end_words(part.lower), length_source(part)});
+    table.rows.push_back({std::string(name_of(part.kind)), part.name, length_or_range(part),
+                          end_words(part.upper), end_words(part.lower), length_source(part)});
   return table;
 }
 
@@ -137,7 +137,7 @@ Table inspections_table(const CheckedRig& checked) {
     const std::string where = joined(inspection.between, ", ", [&](PartId part) { return rig[part].name; });
     for (const StayId stay : inspection.stays)
       table.rows.push_back({inspection.date, rig[stay].name, where.empty() ? "whole stay" : where,
-                            inspection.condition, inspection.by, inspection.note});
+                            std::string(name_of(inspection.condition)), inspection.by, inspection.note});
   }
   if (table.rows.empty())
     table.notes.push_back("Nothing has been written down.");

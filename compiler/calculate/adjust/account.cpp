@@ -32,7 +32,7 @@ struct Plan {
 
 Plan plan_of(const Rig& rig) {
   Plan plan;
-  if (const Record* stated = find_record(rig, name_of(RecordKind::take_up), name_of(RecordKind::take_up))) {
+  if (const Record* stated = find_record(rig, RecordKind::take_up, name_of(RecordKind::take_up))) {
     if (const Particular* after = find_fact(stated->facts, fact_names.after))
       plan.after = after->values;
     if (const auto coldest = fact_number(stated->facts, fact_names.coldest))

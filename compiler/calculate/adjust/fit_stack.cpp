@@ -86,7 +86,7 @@ std::optional<PartId> part_named(const Rig& rig, const std::string& name) {
 }
 
 int in_hand(const Rig& rig, const std::string& part) {
-  const Record* record = last_record_of(rig, name_of(RecordKind::in_hand), part);
+  const Record* record = last_record_of(rig, RecordKind::in_hand, part);
   const std::string pieces = record == nullptr ? "" : fact_text(record->facts, fact_names.pieces);
   return pieces.empty() ? 0 : std::stoi(pieces);
 }
@@ -155,8 +155,7 @@ Fillings fill_gap(Length gap, Length shortest, Length longest, const std::vector
 std::vector<Fit> fit_stack(const Rig& rig, StayId stay, const LengthSum& pin_to_pin) {
   std::vector<Fit> result;
   for (const Record& record : rig.records)
-    if (record.kind == name_of(RecordKind::fit) &&
-        find_fact(record.facts, fact_names.line_length) != nullptr &&
+    if (record.kind == RecordKind::fit && find_fact(record.facts, fact_names.line_length) != nullptr &&
         std::find(record.stays.begin(), record.stays.end(), stay) != record.stays.end())
       result.push_back(answer(rig, rig[stay], pin_to_pin, record));
   return result;

@@ -20,7 +20,7 @@ CreepAmount unknown(Remark why) {
 
 /// The steady temperature: the one stated for creep, else the boat's own.
 std::optional<double> temperature_of(const Rig& rig) {
-  if (const Record* plan = find_record(rig, name_of(RecordKind::take_up), name_of(RecordKind::take_up)))
+  if (const Record* plan = find_record(rig, RecordKind::take_up, name_of(RecordKind::take_up)))
     if (const auto stated = fact_number(plan->facts, fact_names.creep_temperature))
       return stated->value;
   if (const auto reference = fact_number(rig.boat.particulars, fact_names.reference_temperature))
@@ -31,7 +31,7 @@ std::optional<double> temperature_of(const Rig& rig) {
 std::vector<CreepPoint> table_of(const Rig& rig, const LineMaterial& material) {
   std::vector<CreepPoint> points;
   for (const Record& record : rig.records) {
-    if (record.kind != name_of(RecordKind::creep_rate) || record.of != material.name)
+    if (record.kind != RecordKind::creep_rate || record.of != material.name)
       continue;
     const Particular* load = find_fact(record.facts, fact_names.load);
     const auto temperature = fact_number(record.facts, fact_names.temperature);

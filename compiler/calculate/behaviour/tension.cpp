@@ -90,7 +90,7 @@ void add_estimates(const LineMaterial& material, MaterialId id, const Record& re
 std::vector<TensionEstimate> tension_estimates(const Rig& rig, StayId stay) {
   std::vector<TensionEstimate> result;
   for (const Record& record : rig.records)
-    if (record.kind == name_of(RecordKind::tension_reading) &&
+    if (record.kind == RecordKind::tension_reading &&
         std::find(record.stays.begin(), record.stays.end(), stay) != record.stays.end())
       add_estimates(rig[rig[stay].material], rig[stay].material, record, result);
   return result;

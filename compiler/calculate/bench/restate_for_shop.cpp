@@ -16,9 +16,9 @@ namespace {
 void note_unit(Rig& rig, const Record& shop) {
   bool any = false;
   for (const Record& record : rig.records)
-    any = any || (record.kind == name_of(RecordKind::shop) &&
-                  (find_fact(record.facts, fact_names.unit) != nullptr ||
-                   find_fact(record.facts, fact_names.round_to) != nullptr));
+    any = any ||
+          (record.kind == RecordKind::shop && (find_fact(record.facts, fact_names.unit) != nullptr ||
+                                               find_fact(record.facts, fact_names.round_to) != nullptr));
   if (!any)
     return;
   const std::string unit = fact_text(shop.facts, fact_names.unit);
@@ -32,7 +32,7 @@ void note_unit(Rig& rig, const Record& shop) {
 } // namespace
 
 ShopFault restate_for_shop(Rig& rig, const std::string& shop) {
-  const Record* record = find_record(rig, name_of(RecordKind::shop), shop);
+  const Record* record = find_record(rig, RecordKind::shop, shop);
   if (record == nullptr)
     return ShopFault::not_found;
   const auto open = fact_number(record->facts, fact_names.delivered_open);

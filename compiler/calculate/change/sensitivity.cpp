@@ -103,7 +103,7 @@ private:
       std::vector<Vector3> leant = places_;
       bool carries = false;
       // What lies aft of its heel rises outboard when it turns the other way.
-      const double angle = spar.sort == name_of(SparSort::boomkin) ? -degree : degree;
+      const double angle = spar.sort == SparSort::boomkin ? -degree : degree;
       for (std::size_t i = 0; i < places_.size(); ++i) {
         if (rig_[stay_.path[i].point].spar != spar.name)
           continue;
@@ -113,7 +113,7 @@ private:
       }
       if (!carries)
         continue;
-      const bool lies = spar.sort == name_of(SparSort::bowsprit) || spar.sort == name_of(SparSort::boomkin);
+      const bool lies = spar.sort == SparSort::bowsprit || spar.sort == SparSort::boomkin;
       moved(spar.name, lies ? SmallChange::further_up : SmallChange::further_aft, leant);
       moved(spar.name, SmallChange::up, raised);
     }

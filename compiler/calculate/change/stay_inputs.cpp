@@ -85,8 +85,8 @@ private:
   }
   void of_reading(const Reading& reading) {
     // How and when it was read is its name, so that a new reading is not taken for the old one changed.
-    const std::string subject =
-        stay_.name + ", reading by " + reading.method + (reading.date.empty() ? "" : " of " + reading.date);
+    const std::string subject = stay_.name + ", reading by " + std::string(name_of(reading.method)) +
+                                (reading.date.empty() ? "" : " of " + reading.date);
     visit_fields(reading, [&](const auto& field, const auto& member) {
       if (field.role != FieldRole::identity && field.name != "method" && field.name != "date")
         value(subject, std::string(field.property.empty() ? field.name : field.property), member);
@@ -99,6 +99,10 @@ private:
   }
   void value(const std::string& subject, const std::string& property, std::string_view text) {
     add(subject, property, std::string(text));
+  }
+  template <NamedWord Word>
+  void value(const std::string& subject, const std::string& property, Word word) {
+    add(subject, property, std::string(name_of(word)));
   }
   void value(const std::string& subject, const std::string& property, int number) {
     add(subject, property, std::to_string(number));
@@ -134,9 +138,9 @@ private:
   }
   void value(const std::string& subject, const std::string& property, const End& end) {
     const std::string which = property + " end";
-    add(subject, which, std::string(std::string_view(end.type)));
+    add(subject, which, std::string(name_of(end.type)));
     for (const EndDimension& dimension : end.dimensions)
-      add(subject, std::string(dimension.name) + " of the " + which,
+      add(subject, std::string(name_of(dimension.name)) + " of the " + which,
           dimension.text.empty() ? length_text(dimension.length.value) : dimension.text);
   }
   void value(const std::string& subject, const std::string& property, MaterialId id) {

@@ -26,7 +26,7 @@ std::string told(const Record& record) {
 } // namespace
 
 std::optional<TestSplice> test_splice(const Rig& rig, const LineMaterial& material) {
-  const Record* record = last_record_of(rig, name_of(RecordKind::test_splice), material.name);
+  const Record* record = last_record_of(rig, RecordKind::test_splice, material.name);
   if (record == nullptr)
     return std::nullopt;
   const auto bury = fact_length(record->facts, fact_names.bury);

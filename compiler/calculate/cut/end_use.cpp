@@ -62,8 +62,9 @@ EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const Line
     use.laid.tapered =
         RopeMeasure{taper->value.value.si, taper->value.value.dimension == dimension::rope_diameters}.at(
             material.diameter.value);
-  if (const End* seat = end.of_type("rope-seat"))
-    if (const EndDimension* diameter = seat->find("diameter"), *throat = seat->find("throat");
+  if (const End* seat = end.of_type(EndType::rope_seat))
+    if (const EndDimension* diameter = seat->find(EndDimensionName::diameter),
+        *throat = seat->find(EndDimensionName::throat);
         diameter != nullptr && throat != nullptr)
       use.laid.crown_to_throat = diameter->length.value / 2.0 + throat->length.value;
   const Contraction contraction = contraction_of(rig, material, splice);
@@ -90,8 +91,8 @@ EndUse insertion(const LineEnd& end) {
     return use;
   use.end.part = end.part->name;
   use.end.title = end.part->title;
-  const End* socket = end.of_type("wire-socket");
-  const EndDimension* depth = socket == nullptr ? nullptr : socket->find("inserted");
+  const End* socket = end.of_type(EndType::wire_socket);
+  const EndDimension* depth = socket == nullptr ? nullptr : socket->find(EndDimensionName::inserted);
   if (depth == nullptr) {
     use.missing.push_back(
         {{CutPhrase::insertion_missing, {end.item->part}},

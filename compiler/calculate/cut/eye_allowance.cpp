@@ -41,11 +41,11 @@ struct EyeWay {
 };
 
 std::optional<Term> from_geometry(const LineMaterial& material, const LineEnd& end) {
-  const End* seat = end.of_type("rope-seat");
+  const End* seat = end.of_type(EndType::rope_seat);
   if (seat == nullptr)
     return std::nullopt;
-  const EndDimension* diameter = seat->find("diameter");
-  const EndDimension* throat = seat->find("throat");
+  const EndDimension* diameter = seat->find(EndDimensionName::diameter);
+  const EndDimension* throat = seat->find(EndDimensionName::throat);
   if (diameter == nullptr || throat == nullptr)
     return std::nullopt;
   const auto allowance = eye_allowance_from_geometry(diameter->length.value / 2.0, material.diameter.value,

@@ -7,7 +7,7 @@
 
 namespace sheerpole {
 
-const End* LineEnd::of_type(std::string_view type) const {
+const End* LineEnd::of_type(EndType type) const {
   const End& facing = where == WhichEnd::upper ? part->lower : part->upper;
   return facing.type == type ? &facing : part->line_end(type);
 }
@@ -41,10 +41,10 @@ struct Seat {
 };
 
 std::optional<Seat> seat_of(const SplicedEnd& end) {
-  const End* seat = end.end.of_type("rope-seat");
+  const End* seat = end.end.of_type(EndType::rope_seat);
   if (seat == nullptr)
     return std::nullopt;
-  const Seat result{seat->find("diameter"), seat->find("throat")};
+  const Seat result{seat->find(EndDimensionName::diameter), seat->find(EndDimensionName::throat)};
   if (result.diameter == nullptr || result.throat == nullptr)
     return std::nullopt;
   return result;

@@ -4,7 +4,6 @@
 
 #include <cstddef>
 #include <optional>
-#include <string_view>
 #include <vector>
 
 namespace sheerpole {
@@ -19,7 +18,7 @@ struct LineEnd {
   bool bare() const { return part == nullptr; }
   /// The end of the part that has this type and takes the line: the one that faces it, else the other one,
   /// because a part may be used either way round. Null when neither has the type.
-  const End* of_type(std::string_view type) const;
+  const End* of_type(EndType type) const;
 };
 
 /// The end of the line at stack[line] that lies in the direction `where`.

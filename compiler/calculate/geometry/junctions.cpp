@@ -59,7 +59,7 @@ std::vector<HeldDirections> held_directions(const Rig& rig) {
   std::vector<HeldDirections> result;
   const auto by_spar = stays_by_spar(rig);
   for (std::size_t i = 0; i < rig.spars.size(); ++i) {
-    if (rig.spars[i].sort != name_of(SparSort::mast) || by_spar[i].empty())
+    if (rig.spars[i].sort != SparSort::mast || by_spar[i].empty())
       continue;
     HeldDirections held;
     held.spar = i;
@@ -100,7 +100,7 @@ struct Meeting {
 };
 
 bool is_junction(const Rig& rig, const StackItem& item) {
-  return item.kind == StackItem::Kind::part && rig[item.part].kind == name_of(PartKind::junction);
+  return item.kind == StackItem::Kind::part && rig[item.part].kind == PartKind::junction;
 }
 
 std::vector<Meeting> meetings(const Rig& rig) {

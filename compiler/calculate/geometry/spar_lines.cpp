@@ -21,9 +21,9 @@ bool near(const FromSpar& place) {
 
 SparLine spar_line(const Spar& spar) {
   // In the frame of a spar a mast goes up, a bowsprit forward, and what reaches aft lies at negative x.
-  const SpaceVector along = stands(spar)                               ? axis(spar, 2)
-                            : spar.sort == name_of(SparSort::bowsprit) ? axis(spar, 0)
-                                                                       : -1.0 * axis(spar, 0);
+  const SpaceVector along = stands(spar)                      ? axis(spar, 2)
+                            : spar.sort == SparSort::bowsprit ? axis(spar, 0)
+                                                              : -1.0 * axis(spar, 0);
   return {space_point(spar.heel), along};
 }
 
@@ -34,8 +34,7 @@ FromSpar from_spar(const SparLine& line, const SpacePoint& place) {
 }
 
 bool stands(const Spar& spar) {
-  return spar.sort == name_of(SparSort::mast) || spar.sort == name_of(SparSort::mizzen) ||
-         spar.sort == name_of(SparSort::topmast);
+  return spar.sort == SparSort::mast || spar.sort == SparSort::mizzen || spar.sort == SparSort::topmast;
 }
 
 const Spar* find_spar(const Rig& rig, std::string_view name) {

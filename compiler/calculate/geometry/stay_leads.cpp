@@ -60,7 +60,7 @@ constexpr double on_centreline_metres = 0.001;
 
 std::optional<PartId> plate_of(const Rig& rig, const Stay& stay) {
   if (stay.stack.empty() || stay.stack.back().kind != StackItem::Kind::part ||
-      rig[stay.stack.back().part].kind != name_of(PartKind::chainplate))
+      rig[stay.stack.back().part].kind != PartKind::chainplate)
     return std::nullopt;
   return stay.stack.back().part;
 }
@@ -100,7 +100,7 @@ bool has_duty(const Stay& stay, std::string_view word) {
 
 bool begins_at_junction(const Rig& rig, const Stay& stay) {
   return !stay.stack.empty() && stay.stack.front().kind == StackItem::Kind::part &&
-         rig[stay.stack.front().part].kind == name_of(PartKind::junction);
+         rig[stay.stack.front().part].kind == PartKind::junction;
 }
 
 bool is_tip(const Rig& rig, PointId point) {

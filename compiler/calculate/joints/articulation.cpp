@@ -6,7 +6,6 @@
 
 #include <algorithm>
 #include <iterator>
-#include <string_view>
 
 namespace sheerpole {
 
@@ -21,8 +20,8 @@ bool is_stiff(const LineMaterial& line) {
 }
 
 bool is_loose_or_soft(const Part& part) {
-  return std::any_of(std::begin(loose_or_soft), std::end(loose_or_soft),
-                     [&](PartKind kind) { return part.kind == name_of(kind); });
+  return std::find(std::begin(loose_or_soft), std::end(loose_or_soft), part.kind) !=
+         std::end(loose_or_soft);
 }
 
 bool swings(const Part& part) {
@@ -30,8 +29,7 @@ bool swings(const Part& part) {
   if (pins == "parallel")
     return false;
   return pins == "crossed" || !fact_text(part.particulars, fact_names.toggle).empty() ||
-         is_loose_or_soft(part) || part.upper.type == name_of(EndType::hook) ||
-         part.lower.type == name_of(EndType::hook);
+         is_loose_or_soft(part) || part.upper.type == EndType::hook || part.lower.type == EndType::hook;
 }
 
 void look_at(const Part& part, std::size_t item, Articulation& result) {
@@ -40,9 +38,9 @@ void look_at(const Part& part, std::size_t item, Articulation& result) {
   const std::string pins = fact_text(part.particulars, fact_names.pins);
   if (!result.parallel && pins == "parallel")
     result.parallel = item;
-  if (!result.two_pins && pins.empty() && part.kind == name_of(PartKind::link))
+  if (!result.two_pins && pins.empty() && part.kind == PartKind::link)
     result.two_pins = item;
-  if (!result.tee && (part.upper.type == name_of(EndType::tee) || part.lower.type == name_of(EndType::tee)))
+  if (!result.tee && (part.upper.type == EndType::tee || part.lower.type == EndType::tee))
     result.tee = item;
 }
 

@@ -60,7 +60,7 @@ namespace {
 std::optional<PartId> bush(const JointComparison& to) {
   for (std::size_t i = to.joint().upper + 1; i < to.joint().lower; ++i)
     if (to.stay().stack[i].kind == StackItem::Kind::part &&
-        to.rig()[to.stay().stack[i].part].kind == name_of(PartKind::bush))
+        to.rig()[to.stay().stack[i].part].kind == PartKind::bush)
       return to.stay().stack[i].part;
   return std::nullopt;
 }
@@ -91,8 +91,8 @@ Remark hole_of_other_pin(const EndDimension& pin, Length hole) {
 }
 
 void compare_pin(JointComparison& to, const End& jaw, const End& eye) {
-  const TwoDimensions found =
-      to.both({JointFinding::pin_too_big, JointFinding::pin_loose}, jaw, "pin", eye, "hole");
+  const TwoDimensions found = to.both({JointFinding::pin_too_big, JointFinding::pin_loose}, jaw,
+                                      EndDimensionName::pin, eye, EndDimensionName::hole);
   if (!found)
     return;
   const EndDimension& pin = *found.one;
@@ -100,8 +100,8 @@ void compare_pin(JointComparison& to, const End& jaw, const End& eye) {
   Remark words(JointPhrase::pin_in_hole, {Words{pin.text}, hole});
   if (const auto sleeve = bush(to)) {
     const Part& part = to.rig()[*sleeve];
-    const End& inside = part.upper.find("hole") != nullptr ? part.upper : part.lower;
-    if (const EndDimension* bore = inside.find("hole")) {
+    const End& inside = part.upper.find(EndDimensionName::hole) != nullptr ? part.upper : part.lower;
+    if (const EndDimension* bore = inside.find(EndDimensionName::hole)) {
       hole = bore->length.value;
       words = Remark(JointPhrase::pin_in_bush, {Words{pin.text}, *sleeve, hole});
     }
@@ -131,8 +131,8 @@ void compare_pin(JointComparison& to, const End& jaw, const End& eye) {
 }
 
 void compare_width(JointComparison& to, const End& jaw, const End& eye) {
-  const TwoDimensions found =
-      to.both({JointFinding::jaw_too_narrow, JointFinding::jaw_too_wide}, jaw, "gap", eye, "thickness");
+  const TwoDimensions found = to.both({JointFinding::jaw_too_narrow, JointFinding::jaw_too_wide}, jaw,
+                                      EndDimensionName::gap, eye, EndDimensionName::thickness);
   if (!found)
     return;
   const Length play = found.first() - found.second();
@@ -148,7 +148,8 @@ void compare_width(JointComparison& to, const End& jaw, const End& eye) {
 }
 
 void compare_depth(JointComparison& to, const End& jaw, const End& eye) {
-  const TwoDimensions found = to.both({JointFinding::jaw_too_shallow}, jaw, "depth", eye, "edge");
+  const TwoDimensions found =
+      to.both({JointFinding::jaw_too_shallow}, jaw, EndDimensionName::depth, eye, EndDimensionName::edge);
   if (!found)
     return;
   const Length room = found.first() - found.second();
@@ -157,7 +158,8 @@ void compare_depth(JointComparison& to, const End& jaw, const End& eye) {
 }
 
 void compare_edge(JointComparison& to, const End& eye) {
-  const TwoDimensions found = to.both({JointFinding::hole_near_edge}, eye, "edge", eye, "hole");
+  const TwoDimensions found =
+      to.both({JointFinding::hole_near_edge}, eye, EndDimensionName::edge, eye, EndDimensionName::hole);
   if (!found)
     return;
   const double ratio = found.first() / found.second();
@@ -167,7 +169,8 @@ void compare_edge(JointComparison& to, const End& eye) {
 
 /// Whether its pin is long enough to be secured outside the cheeks.
 void compare_grip(JointComparison& to, const End& jaw) {
-  const TwoDimensions found = to.both({JointFinding::pin_too_short}, jaw, "grip", jaw, "outside");
+  const TwoDimensions found =
+      to.both({JointFinding::pin_too_short}, jaw, EndDimensionName::grip, jaw, EndDimensionName::outside);
   if (!found)
     return;
   const Length room = found.first() - found.second();
@@ -176,7 +179,8 @@ void compare_grip(JointComparison& to, const End& jaw) {
 }
 
 void compare_split_pin(JointComparison& to, const End& jaw) {
-  const TwoDimensions found = to.both({JointFinding::split_pin_small}, jaw, "pin", jaw, "split-pin");
+  const TwoDimensions found = to.both({JointFinding::split_pin_small}, jaw, EndDimensionName::pin, jaw,
+                                      EndDimensionName::split_pin);
   if (!found)
     return;
   const EndDimension& pin = *found.one;

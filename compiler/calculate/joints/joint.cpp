@@ -88,8 +88,7 @@ constexpr Pair apart[] = {
 template <std::size_t count>
 bool among(const Pair (&pairs)[count], const End& a, const End& b) {
   for (const Pair& pair : pairs)
-    if ((a.type == name_of(pair.one) && b.type == name_of(pair.other)) ||
-        (a.type == name_of(pair.other) && b.type == name_of(pair.one)))
+    if ((a.type == pair.one && b.type == pair.other) || (a.type == pair.other && b.type == pair.one))
       return true;
   return false;
 }
@@ -111,8 +110,8 @@ constexpr std::int64_t impossible = -1'000'000;
 
 /// Whether an end takes a line of this kind.
 bool takes(const End& end, LineMaterial::Kind kind) {
-  return kind == LineMaterial::Kind::rope ? end.type == name_of(EndType::rope_seat)
-                                          : end.type == name_of(EndType::wire_socket);
+  return kind == LineMaterial::Kind::rope ? end.type == EndType::rope_seat
+                                          : end.type == EndType::wire_socket;
 }
 
 /// The things of a stack that make joints: lines and parts that are not only worn.

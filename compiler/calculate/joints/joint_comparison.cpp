@@ -19,12 +19,13 @@ void JointComparison::add(JointFinding finding, bool good, Remark words, std::op
   add(finding, good ? JointResult::pass : JointResult::finding, std::move(words), play);
 }
 
-void JointComparison::missing(JointFinding finding, const End& end, std::string_view dimension) {
+void JointComparison::missing(JointFinding finding, const End& end, EndDimensionName dimension) {
   add(finding, JointResult::not_checked,
-      dimension == "grip" ? Remark(JointPhrase::grip_not_stated)
-      : dimension == "engaged"
+      dimension == EndDimensionName::grip ? Remark(JointPhrase::grip_not_stated)
+      : dimension == EndDimensionName::engaged
           ? Remark(JointPhrase::engaged_not_stated)
-          : Remark(JointPhrase::dimension_not_stated, {Words{std::string(dimension)}, Words{end.type}}));
+          : Remark(JointPhrase::dimension_not_stated,
+                   {Words{std::string(name_of(dimension))}, Words{std::string(name_of(end.type))}}));
 }
 
 void JointComparison::switched_off(JointFinding finding, Limit limit) {
@@ -48,8 +49,8 @@ void JointComparison::add_ratio(JointFinding finding, double ratio, Limit usual_
 }
 
 TwoDimensions JointComparison::both(std::initializer_list<JointFinding> findings, const End& one,
-                                    std::string_view dimension, const End& other,
-                                    std::string_view other_dimension) {
+                                    EndDimensionName dimension, const End& other,
+                                    EndDimensionName other_dimension) {
   const TwoDimensions found{one.find(dimension), other.find(other_dimension)};
   if (found)
     return found;
@@ -61,13 +62,18 @@ TwoDimensions JointComparison::both(std::initializer_list<JointFinding> findings
   return {};
 }
 
+OneOf one_of(EndType type) {
+  return {std::string(name_of(type))};
+}
+
 std::optional<NamedSize> named_size(const EndDimension& dimension) {
   auto size = parse_named_size(dimension.text);
   return size.ok() ? std::optional(size.value()) : std::nullopt;
 }
 
 void compare_hook(JointComparison& to, const End& hook, const End& eye) {
-  const TwoDimensions room = to.both({JointFinding::hook_too_small}, hook, "opening", eye, "thickness");
+  const TwoDimensions room = to.both({JointFinding::hook_too_small}, hook, EndDimensionName::opening, eye,
+                                     EndDimensionName::thickness);
   if (!room)
     return;
   const Length play = room.first() - room.second();
@@ -76,8 +82,8 @@ void compare_hook(JointComparison& to, const End& hook, const End& eye) {
 }
 
 void compare_tee(JointComparison& to, const End& tee, const End& slot) {
-  const TwoDimensions neck{tee.find("neck"), slot.find("width")};
-  const TwoDimensions bar{tee.find("head"), slot.find("length")};
+  const TwoDimensions neck{tee.find(EndDimensionName::neck), slot.find(EndDimensionName::width)};
+  const TwoDimensions bar{tee.find(EndDimensionName::head), slot.find(EndDimensionName::length)};
   const auto room = [](const TwoDimensions& one) { return one.second() - one.first(); };
   const auto too_big = [&](const TwoDimensions& one) { return one && room(one) < Length{}; };
   const auto words = [](JointPhrase phrase, const TwoDimensions& one) {
@@ -89,13 +95,16 @@ void compare_tee(JointComparison& to, const End& tee, const End& slot) {
   else if (too_big(bar))
     to.add(JointFinding::tee_too_big, JointResult::finding, words(JointPhrase::head_in_slot, bar),
            room(bar));
-  else if (to.both({JointFinding::tee_too_big}, tee, "neck", slot, "width") &&
-           to.both({JointFinding::tee_too_big}, tee, "head", slot, "length"))
+  else if (to.both({JointFinding::tee_too_big}, tee, EndDimensionName::neck, slot,
+                   EndDimensionName::width) &&
+           to.both({JointFinding::tee_too_big}, tee, EndDimensionName::head, slot,
+                   EndDimensionName::length))
     to.add(JointFinding::tee_too_big, JointResult::pass,
            Remark(JointPhrase::together,
                   {Remarks{{words(JointPhrase::neck_in_slot, neck), words(JointPhrase::head_in_slot, bar)},
                            Join::comma}}));
-  const TwoDimensions held = to.both({JointFinding::tee_pulls_through}, tee, "head", slot, "width");
+  const TwoDimensions held = to.both({JointFinding::tee_pulls_through}, tee, EndDimensionName::head, slot,
+                                     EndDimensionName::width);
   if (!held)
     return;
   const Length hold = held.first() - held.second();
@@ -107,12 +116,13 @@ namespace {
 
 /// How far the stud is in: enough of it, and not beyond the end of the thread in the body.
 void compare_engagement(JointComparison& to, const End& stud, const End& socket) {
-  const EndDimension* engaged = stud.find("engaged");
-  const EndDimension* designation = stud.find("thread");
+  const EndDimension* engaged = stud.find(EndDimensionName::engaged);
+  const EndDimension* designation = stud.find(EndDimensionName::thread);
   const auto thread =
       designation == nullptr ? std::nullopt : std::optional(parse_thread(designation->text));
   if (engaged == nullptr || !thread || !thread->ok()) {
-    to.missing(JointFinding::stud_engaged_short, stud, engaged == nullptr ? "engaged" : "thread");
+    to.missing(JointFinding::stud_engaged_short, stud,
+               engaged == nullptr ? EndDimensionName::engaged : EndDimensionName::thread);
   } else if (const auto diameters = to.rig().limits.value(Limit::thread_engaged)) {
     const Length least = thread->value().diameter * *diameters;
     to.add(JointFinding::stud_engaged_short, engaged->length.value >= least - a_hair,
@@ -121,7 +131,8 @@ void compare_engagement(JointComparison& to, const End& stud, const End& socket)
   } else {
     to.switched_off(JointFinding::stud_engaged_short, Limit::thread_engaged);
   }
-  if (const TwoDimensions depth = to.both({JointFinding::stud_too_long}, stud, "engaged", socket, "depth"))
+  if (const TwoDimensions depth = to.both({JointFinding::stud_too_long}, stud, EndDimensionName::engaged,
+                                          socket, EndDimensionName::depth))
     to.add(JointFinding::stud_too_long, depth.first() <= depth.second() + a_hair,
            Remark(JointPhrase::stud_in_depth, {depth.first(), depth.second()}),
            depth.second() - depth.first());
@@ -130,13 +141,13 @@ void compare_engagement(JointComparison& to, const End& stud, const End& socket)
 } // namespace
 
 void compare_thread(JointComparison& to, const End& stud, const End& socket) {
-  const auto compare = [&](JointFinding finding, std::string_view dimension, JointPhrase phrase) {
+  const auto compare = [&](JointFinding finding, EndDimensionName dimension, JointPhrase phrase) {
     if (const TwoDimensions found = to.both({finding}, stud, dimension, socket, dimension))
       to.add(finding, found.one->text == found.other->text,
              Remark(phrase, {Words{found.one->text}, Words{found.other->text}}));
   };
-  compare(JointFinding::thread_differs, "thread", JointPhrase::thread_in_thread);
-  compare(JointFinding::hand_differs, "hand", JointPhrase::hand_in_hand);
+  compare(JointFinding::thread_differs, EndDimensionName::thread, JointPhrase::thread_in_thread);
+  compare(JointFinding::hand_differs, EndDimensionName::hand, JointPhrase::hand_in_hand);
   compare_engagement(to, stud, socket);
 }
 
@@ -147,7 +158,7 @@ namespace {
 bool joined_by_more(const JointComparison& to) {
   const auto is = [&](std::size_t item, PartKind kind) {
     const StackItem& one = to.stay().stack[item];
-    return one.kind == StackItem::Kind::part && to.rig()[one.part].kind == name_of(kind);
+    return one.kind == StackItem::Kind::part && to.rig()[one.part].kind == kind;
   };
   if (is(to.joint().upper, PartKind::shackle) || is(to.joint().lower, PartKind::shackle))
     return true;
@@ -163,18 +174,18 @@ void compare_parts(JointComparison& to, const End& above, const End& below) {
            !above.stated() ? JointPhrase::end_of_upper_not_stated : JointPhrase::end_of_lower_not_stated);
     return;
   }
-  const Remark words(JointPhrase::ends, {OneOf{above.type}, OneOf{below.type}});
-  const bool jaws = above.type == name_of(EndType::jaw) && below.type == name_of(EndType::jaw);
+  const Remark words(JointPhrase::ends, {one_of(above.type), one_of(below.type)});
+  const bool jaws = above.type == EndType::jaw && below.type == EndType::jaw;
   if (ends_mate(above, below)) {
     to.add(JointFinding::ends_do_not_join, JointResult::pass, words);
-    if (above.type == name_of(EndType::jaw) || below.type == name_of(EndType::jaw))
+    if (above.type == EndType::jaw || below.type == EndType::jaw)
       to.add(JointFinding::jaws_meet, JointResult::pass, words);
   } else if (ends_never_join(above, below) && !joined_by_more(to)) {
     // A small jaw may go inside a large one; the other pairs have no such way.
     to.add(jaws ? JointFinding::jaws_meet : JointFinding::ends_do_not_join, JointResult::finding, words);
   } else {
     to.add(JointFinding::ends, JointResult::not_checked,
-           Remark(JointPhrase::ends_against, {OneOf{above.type}, OneOf{below.type}}));
+           Remark(JointPhrase::ends_against, {one_of(above.type), one_of(below.type)}));
   }
   using Compare = void (*)(JointComparison&, const End&, const End&);
   constexpr std::tuple<EndType, EndType, Compare> comparisons[] = {
@@ -184,9 +195,9 @@ void compare_parts(JointComparison& to, const End& above, const End& below) {
       {EndType::tee, EndType::slot, compare_tee},
   };
   for (const auto& [one, other, compare] : comparisons)
-    if (above.type == name_of(one) && below.type == name_of(other))
+    if (above.type == one && below.type == other)
       compare(to, above, below);
-    else if (above.type == name_of(other) && below.type == name_of(one))
+    else if (above.type == other && below.type == one)
       compare(to, below, above);
 }
 

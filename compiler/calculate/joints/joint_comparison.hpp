@@ -39,20 +39,23 @@ public:
   /// Finds it wanting unless `good`.
   void add(JointFinding finding, bool good, Remark words, std::optional<Length> play = std::nullopt);
   /// This dimension of the end is not stated.
-  void missing(JointFinding finding, const End& end, std::string_view dimension);
+  void missing(JointFinding finding, const End& end, EndDimensionName dimension);
   void switched_off(JointFinding finding, Limit limit);
   /// Found below the usual; the least in use is said with it.
   void add_ratio(JointFinding finding, double ratio, Limit usual_limit, Limit least_limit, Remark words);
 
   /// Both dimensions; of each of the findings it is said which is not stated, the first of them.
   TwoDimensions both(std::initializer_list<JointFinding> findings, const End& one,
-                     std::string_view dimension, const End& other, std::string_view other_dimension);
+                     EndDimensionName dimension, const End& other, EndDimensionName other_dimension);
 
 private:
   const Rig& rig_;
   const Stay& stay_;
   Joint& joint_;
 };
+
+/// "a jaw", "an eye"
+OneOf one_of(EndType type);
 
 /// The size that a dimension names; nothing when it names none.
 std::optional<NamedSize> named_size(const EndDimension& dimension);

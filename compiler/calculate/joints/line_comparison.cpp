@@ -17,17 +17,17 @@ const LineMaterial& line_of(const JointComparison& to) {
 }
 
 void compare_socket(JointComparison& to, const End& socket, const LineMaterial& material) {
-  const EndDimension* size = socket.find("size");
+  const EndDimension* size = socket.find(EndDimensionName::size);
   const auto made_for = size == nullptr ? std::nullopt : named_size(*size);
   if (!made_for)
-    to.missing(JointFinding::wire_size_differs, socket, "size");
+    to.missing(JointFinding::wire_size_differs, socket, EndDimensionName::size);
   else
     to.add(JointFinding::wire_size_differs, same_size(*made_for, material.size),
            Remark(JointPhrase::wire_in_terminal, {Words{material.size.name}, Words{made_for->name}}),
            material.size.diameter - made_for->diameter);
-  const EndDimension* construction = socket.find("construction");
+  const EndDimension* construction = socket.find(EndDimensionName::construction);
   if (construction == nullptr)
-    to.missing(JointFinding::wire_construction_differs, socket, "construction");
+    to.missing(JointFinding::wire_construction_differs, socket, EndDimensionName::construction);
   else
     to.add(JointFinding::wire_construction_differs, construction->text == material.construction.text,
            Remark(JointPhrase::construction_in_terminal,
@@ -36,10 +36,10 @@ void compare_socket(JointComparison& to, const End& socket, const LineMaterial& 
 
 /// A rope lies in the groove when that is neither narrower than the rope nor much wider.
 void compare_groove(JointComparison& to, const End& seat, Length rope) {
-  const EndDimension* width = seat.find("width");
+  const EndDimension* width = seat.find(EndDimensionName::width);
   if (width == nullptr) {
-    to.missing(JointFinding::seat_too_narrow, seat, "width");
-    to.missing(JointFinding::seat_too_wide, seat, "width");
+    to.missing(JointFinding::seat_too_narrow, seat, EndDimensionName::width);
+    to.missing(JointFinding::seat_too_wide, seat, EndDimensionName::width);
     return;
   }
   const Length room = width->length.value - rope;
@@ -61,9 +61,9 @@ void compare_groove(JointComparison& to, const End& seat, Length rope) {
 void compare_seat(JointComparison& to, const End& seat, const LineMaterial& material) {
   const Length rope = material.diameter.value;
   compare_groove(to, seat, rope);
-  const EndDimension* diameter = seat.find("diameter");
+  const EndDimension* diameter = seat.find(EndDimensionName::diameter);
   if (diameter == nullptr) {
-    to.missing(JointFinding::seat_too_small, seat, "diameter");
+    to.missing(JointFinding::seat_too_small, seat, EndDimensionName::diameter);
     return;
   }
   const double ratio = diameter->length.value / rope;
@@ -80,13 +80,14 @@ void compare_line(JointComparison& to, const End& end) {
     return;
   }
   const bool chain = material.kind == LineMaterial::Kind::chain;
-  if (end.type == name_of(EndType::wire_socket) && material.kind != LineMaterial::Kind::rope && !chain)
+  if (end.type == EndType::wire_socket && material.kind != LineMaterial::Kind::rope && !chain)
     compare_socket(to, end, material);
-  else if (end.type == name_of(EndType::rope_seat) && material.kind == LineMaterial::Kind::rope)
+  else if (end.type == EndType::rope_seat && material.kind == LineMaterial::Kind::rope)
     compare_seat(to, end, material);
   else
-    to.add(JointFinding::ends, JointResult::not_checked,
-           Remark(JointPhrase::line_at_end, {OneOf{std::string(name_of(material.kind))}, OneOf{end.type}}));
+    to.add(
+        JointFinding::ends, JointResult::not_checked,
+        Remark(JointPhrase::line_at_end, {OneOf{std::string(name_of(material.kind))}, one_of(end.type)}));
 }
 
 } // namespace sheerpole

@@ -64,7 +64,9 @@ LengthSum unknown_length(const Stay& stay) {
     sum.terms.clear();
     sum.unknown_source.source_class = SourceClass::measured;
     sum.unknown_source.note =
-        "mark on the " + (reading.method.empty() ? "cord" : reading.method) + ": " + reading.mark;
+        "mark on the " +
+        std::string(reading.method == ReadingMethod::unstated ? "cord" : name_of(reading.method)) + ": " +
+        reading.mark;
     sum.unknown_source.place = reading.place;
     if (reading.offset)
       sum.terms.push_back(offset_term(reading));

@@ -127,8 +127,7 @@ struct Corrections {
 /// and the rest is missing, says so in `not_corrected`.
 void add_tape_corrections(const Rig& rig, const Reading& reading, Length read, std::vector<Term>& terms,
                           std::vector<Remark>& not_corrected) {
-  const Record* tape =
-      reading.tape.empty() ? nullptr : find_record(rig, name_of(RecordKind::tape), reading.tape);
+  const Record* tape = reading.tape.empty() ? nullptr : find_record(rig, RecordKind::tape, reading.tape);
   if (tape == nullptr) {
     if (find_fact(reading.particulars, fact_names.temperature) != nullptr ||
         find_fact(reading.particulars, fact_names.spans) != nullptr)
@@ -178,12 +177,13 @@ void add_old_stretch(const Rig& rig, const Stay& stay, const Reading& reading, L
 /// "tape, 2026-05-02, the owner, afloat": all that the file says of how it was measured.
 std::string circumstances(const Reading& reading) {
   std::string text;
-  for (const std::string* word : {&reading.method, &reading.date, &reading.by, &reading.note}) {
-    if (word->empty())
+  for (const std::string_view word : {name_of(reading.method), std::string_view(reading.date),
+                                      std::string_view(reading.by), std::string_view(reading.note)}) {
+    if (word.empty())
       continue;
     if (!text.empty())
       text += ", ";
-    text += *word;
+    text += word;
   }
   return text;
 }

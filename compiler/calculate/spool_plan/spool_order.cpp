@@ -137,7 +137,7 @@ void state(CuttingSetting<Value>& setting, Value value) {
 
 void read_settings(const std::vector<SpoolBoat>& boats, Group& group) {
   for (const auto& [boat, line] : group.lines) {
-    const Record* cutting = last_record_of(*boats[boat].rig, name_of(RecordKind::cutting), line->name);
+    const Record* cutting = last_record_of(*boats[boat].rig, RecordKind::cutting, line->name);
     if (cutting == nullptr)
       continue;
     if (const auto kerf = fact_length(cutting->facts, fact_names.kerf))
@@ -193,7 +193,7 @@ void read_stocks(const std::vector<SpoolBoat>& boats, std::vector<StockFile>& fi
   for (std::size_t number = 0; number < boats.size(); ++number) {
     const Rig& rig = *boats[number].rig;
     for (const Record& record : rig.records) {
-      if (record.kind != name_of(RecordKind::stock))
+      if (record.kind != RecordKind::stock)
         continue;
       const auto line = std::find_if(rig.materials.begin(), rig.materials.end(),
                                      [&](const LineMaterial& one) { return one.name == record.of; });

@@ -59,7 +59,7 @@ Remark publication_of(ScreeningMethod method) {
 std::vector<LoadScreening> load_screenings(const Rig& rig) {
   std::vector<LoadScreening> result;
   for (const Record& record : rig.records) {
-    if (record.kind != name_of(RecordKind::load_screening))
+    if (record.kind != RecordKind::load_screening)
       continue;
     std::vector<LoadScreening> sides;
     for (const StayId id : record.stays)

@@ -128,12 +128,12 @@ private:
 
   void add_part(std::size_t item) {
     const Part& part = part_at(item);
-    const bool lashed = part.kind == name_of(PartKind::lashing);
+    const bool lashed = part.kind == PartKind::lashing;
     if (lashed)
       add_lashing(item);
     const auto stated = fact_force(part.particulars, fact_names.break_load);
     // A soft eye is the rope itself, and the cord of a lashing is looked at as such.
-    if (!stated && (lashed || part.kind == name_of(PartKind::soft_eye)))
+    if (!stated && (lashed || part.kind == PartKind::soft_eye))
       return;
     ChainLink link = link_of(LinkKind::part, item, named(part_id(item)));
     if (stated) {
@@ -187,15 +187,15 @@ private:
   void add_joint(const Joint& joint) {
     const End* above = upper_end(rig_, joint);
     const End* below = lower_end(rig_, joint);
-    const bool jaw_above = above != nullptr && above->type == name_of(EndType::jaw);
-    const bool jaw_below = below != nullptr && below->type == name_of(EndType::jaw);
+    const bool jaw_above = above != nullptr && above->type == EndType::jaw;
+    const bool jaw_below = below != nullptr && below->type == EndType::jaw;
     if (jaw_above)
       add_pin(joint.upper, *above, worn_in(joint, PartKind::pin));
     else if (jaw_below)
       add_pin(joint.lower, *below, worn_in(joint, PartKind::pin));
-    if (jaw_above && below != nullptr && below->type == name_of(EndType::eye))
+    if (jaw_above && below != nullptr && below->type == EndType::eye)
       add_hole(joint, joint.lower, *below, *above);
-    else if (jaw_below && above != nullptr && above->type == name_of(EndType::eye))
+    else if (jaw_below && above != nullptr && above->type == EndType::eye)
       add_hole(joint, joint.upper, *above, *below);
   }
 
@@ -210,14 +210,14 @@ private:
     const Part& part = part_at(item);
     const bool turned = aloft ? joint.upper_turned : joint.lower_turned;
     const End& end = aloft != turned ? part.upper : part.lower;
-    if (end.type == name_of(EndType::jaw))
+    if (end.type == EndType::jaw)
       add_pin(item, end, std::nullopt);
   }
 
   /// What is worn in a joint: a pin, a bush; nothing when there is none.
   std::optional<PartId> worn_in(const Joint& joint, PartKind kind) const {
     for (std::size_t i = joint.upper + 1; i < joint.lower; ++i)
-      if (stay_.stack[i].kind == StackItem::Kind::part && part_at(i).kind == name_of(kind))
+      if (stay_.stack[i].kind == StackItem::Kind::part && part_at(i).kind == kind)
         return part_id(i);
     return std::nullopt;
   }
@@ -227,7 +227,7 @@ private:
       if (const Particular* size = find_fact(rig_[*pin].particulars, fact_names.size))
         if (auto read = parse_named_size(size->text); read.ok())
           return Thickness{read.value().diameter, size->value.provenance};
-    if (const EndDimension* stated = jaw.find("pin"))
+    if (const EndDimension* stated = jaw.find(EndDimensionName::pin))
       return Thickness{stated->length.value, stated->length.provenance};
     return std::nullopt;
   }
@@ -265,8 +265,8 @@ private:
     const Part& part = part_at(item);
     ChainLink link = link_of(LinkKind::hole, item, {StrengthPhrase::hole_of, {part_id(item)}});
     const auto stress = fact_number(part.particulars, fact_names.bearing_stress);
-    const EndDimension* plate = eye.find("thickness");
-    const EndDimension* hole = eye.find("hole");
+    const EndDimension* plate = eye.find(EndDimensionName::thickness);
+    const EndDimension* hole = eye.find(EndDimensionName::hole);
     auto pin = pin_thickness(jaw, worn_in(joint, PartKind::pin));
     if (worn_in(joint, PartKind::bush) && hole != nullptr)
       pin = Thickness{hole->length.value, hole->length.provenance};

@@ -38,7 +38,7 @@ std::optional<Length> length_of_lines(const std::vector<Piece>& pieces) {
 }
 
 std::optional<double> stated_coldest(const Rig& rig) {
-  const Record* record = find_record(rig, name_of(RecordKind::take_up), name_of(RecordKind::take_up));
+  const Record* record = find_record(rig, RecordKind::take_up, name_of(RecordKind::take_up));
   const auto coldest = record == nullptr ? std::nullopt : fact_number(record->facts, fact_names.coldest);
   return coldest ? std::optional(coldest->value) : std::nullopt;
 }

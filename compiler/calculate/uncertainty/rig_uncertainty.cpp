@@ -115,8 +115,8 @@ class RigInputs {
 public:
   RigInputs(const Rig& rig, Derived& derived)
       : rig_(rig), derived_(derived),
-        distribution_(distribution_of(
-            find_record(rig, name_of(RecordKind::uncertainty), name_of(RecordKind::uncertainty)))) {}
+        distribution_(
+            distribution_of(find_record(rig, RecordKind::uncertainty, name_of(RecordKind::uncertainty)))) {}
 
   std::size_t of_bound(BoundId id) {
     const auto [found, fresh] = bounds_.try_emplace(id, derived_.inputs.size());
@@ -179,7 +179,7 @@ public:
         if (const double standard = standard_of_mean(reading); standard > 0.0)
           moved.by.emplace_back(known(inputs.of_runs(id, reading, standard)), standard);
       const Record* tape =
-          reading.tape.empty() ? nullptr : find_record(rig, name_of(RecordKind::tape), reading.tape);
+          reading.tape.empty() ? nullptr : find_record(rig, RecordKind::tape, reading.tape);
       const auto error = tape == nullptr ? std::nullopt : fact_length(tape->facts, fact_names.error);
       if (error)
         moved.by.emplace_back(known(inputs.of_tape(*tape, error->value)), error->value.metres());
@@ -323,8 +323,7 @@ void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived, unsi
     stay.uncertainty->without_bound = without_bound(fields, trial);
     pending.push_back({&stay, std::move(response)});
   }
-  const Record* settings =
-      find_record(rig, name_of(RecordKind::uncertainty), name_of(RecordKind::uncertainty));
+  const Record* settings = find_record(rig, RecordKind::uncertainty, name_of(RecordKind::uncertainty));
   if (settings != nullptr) {
     if (const auto draws = fact_number(settings->facts, fact_names.draws))
       derived.draws = static_cast<std::size_t>(std::clamp(draws->value, 1000.0, 1e6));

@@ -120,7 +120,7 @@ private:
     if constexpr (std::same_as<Member, std::string>)
       if (field.member == "tape") // the reading names the record of its tape
         for (Record& record : rig_.records)
-          if (record.kind == name_of(RecordKind::tape) && record.name == member)
+          if (record.kind == RecordKind::tape && record.name == member)
             visit(record, Words{record.name});
   }
   template <class Value>
@@ -157,7 +157,8 @@ private:
   void look(const FieldName& /*field*/, End& end, const RemarkArgument& owner) {
     for (EndDimension& dimension : end.dimensions)
       if (dimension.length.value != Length{}) // else it is a word
-        put({UncertaintyPhrase::property_of, {Words{dimension.name}, owner}}, dimension.length);
+        put({UncertaintyPhrase::property_of, {Words{std::string(name_of(dimension.name))}, owner}},
+            dimension.length);
   }
   void look(const FieldName& /*field*/, std::vector<Reading>& readings, const RemarkArgument& /*owner*/) {
     for (Reading& reading : readings)
@@ -188,7 +189,7 @@ private:
     LineMaterial& material = rig_.materials[id.index()];
     visit(material, id);
     for (Record& record : rig_.records)
-      if (record.kind == name_of(RecordKind::test_splice) && record.of == material.name)
+      if (record.kind == RecordKind::test_splice && record.of == material.name)
         visit(record, Remarks{{{UncertaintyPhrase::test_splice_of, {id}}}});
   }
   /// A place is bounded in each of its coordinates.

@@ -70,9 +70,9 @@ private:
 
   void look_at(const Part& part) {
     row_.item = part.name;
-    by_text({{"name", part.name}, {"kind", part.kind}, {"title", part.title, true}}, part.particulars,
-            part.place);
-    const auto properties = properties_of(part.kind);
+    by_text({{"name", part.name}, {"kind", name_of(part.kind)}, {"title", part.title, true}},
+            part.particulars, part.place);
+    const auto properties = properties_of(name_of(part.kind));
     for (const Particular& fact : part.particulars) {
       const PropertyRow* row = find_property(properties, fact.name);
       if (row != nullptr && row->type == ValueType::size)
@@ -89,13 +89,13 @@ private:
   }
 
   void look_at(const End& end, const std::string& which, const Part& part) {
-    const EndRow* kind = find_end(end.type);
+    const EndRow* kind = find_end(name_of(end.type));
     if (kind == nullptr)
       return;
     const Span place = end.place.value_or(part.place);
     for (const EndDimension& dimension : end.dimensions) {
-      const PropertyRow* row = find_property(kind->dimensions, dimension.name);
-      const std::string what = dimension.name + " of its " + which + " end";
+      const PropertyRow* row = find_property(kind->dimensions, name_of(dimension.name));
+      const std::string what = std::string(name_of(dimension.name)) + " of its " + which + " end";
       const Provenance& provenance = dimension.length.provenance;
       if (row != nullptr && row->type == ValueType::size)
         by_size(what, dimension.text, provenance, place);

@@ -106,7 +106,7 @@ void check_thread_engagement_low(const Rig& rig, const Derived& derived, CheckRe
                       of_stay.find(engagement_finding(rig, rig[stay.stay], adjuster, name));
                     else if (adjuster.engaged)
                       of_stay.pass({P::of_thread, {adjuster.part, *adjuster.engaged}});
-                    else if (part.kind == name_of(PartKind::turnbuckle))
+                    else if (part.kind == PartKind::turnbuckle)
                       of_stay.not_checked(
                           {part.screw ? P::engagement_not_stated : P::thread_not_stated, {adjuster.part}});
                   }
@@ -143,7 +143,7 @@ void check_adjuster_near_end(const Rig& rig, const Derived& derived, CheckReport
         for (const TakeUp& adjuster : stay.adjusters)
           if (near_an_end(rig, adjuster))
             of_stay.find(near_end_finding(rig, rig[stay.stay], adjuster, name));
-          else if (rig[adjuster.part].kind != name_of(PartKind::lever))
+          else if (rig[adjuster.part].kind != PartKind::lever)
             of_stay.pass({P::left_both_ways, {adjuster.part, adjuster.to_tighten, adjuster.to_slacken}});
       });
 }

@@ -13,7 +13,7 @@ bool low_thread(const TakeUp& adjuster) {
 }
 
 bool near_an_end(const Rig& rig, const TakeUp& adjuster) {
-  if (rig[adjuster.part].kind == name_of(PartKind::lever) || low_thread(adjuster))
+  if (rig[adjuster.part].kind == PartKind::lever || low_thread(adjuster))
     return false;
   const double reserve = rig.limits.value(Limit::adjuster_reserve).value_or(0.0);
   const Length left = std::min(adjuster.to_tighten, adjuster.to_slacken);
@@ -23,7 +23,7 @@ bool near_an_end(const Rig& rig, const TakeUp& adjuster) {
 
 bool mostly_closed(const Rig& rig, const TakeUp& adjuster) {
   const auto most = rig.limits.value(Limit::first_fit_closed);
-  if (!most || rig[adjuster.part].kind != name_of(PartKind::turnbuckle) || !in_range(adjuster) ||
+  if (!most || rig[adjuster.part].kind != PartKind::turnbuckle || !in_range(adjuster) ||
       near_an_end(rig, adjuster))
     return false;
   const Length range = adjuster.to_tighten + adjuster.to_slacken;

@@ -90,7 +90,7 @@ void check_knot_factor_high(const Rig& rig, const Derived& derived, CheckReport&
       [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
         const Stay& stay = rig[derived_stay.stay];
         for (const StackPart& one : parts_of(rig, stay)) {
-          if (one.part->kind != name_of(PartKind::lashing))
+          if (one.part->kind != PartKind::lashing)
             continue;
           const auto factor = fact_number(one.part->particulars, fact_names.knot_factor);
           if (!factor) {

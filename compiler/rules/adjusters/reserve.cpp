@@ -19,7 +19,7 @@ using Common = AnyCheckPhrase;
 using P = AdjusterCheckPhrase;
 
 bool is_screw(const Rig& rig, const TakeUp& adjuster) {
-  return rig[adjuster.part].kind == name_of(PartKind::turnbuckle);
+  return rig[adjuster.part].kind == PartKind::turnbuckle;
 }
 
 /// Screws and plates with holes have an end that is reached in the course of years; cord is made off again,
@@ -27,7 +27,7 @@ bool is_screw(const Rig& rig, const TakeUp& adjuster) {
 bool asks_for_reserve(const Rig& rig, const DerivedStay& stay) {
   return !stay.adjusters.empty() &&
          std::all_of(stay.adjusters.begin(), stay.adjusters.end(), [&](const TakeUp& adjuster) {
-           return is_screw(rig, adjuster) || rig[adjuster.part].kind == name_of(PartKind::hole_adjuster);
+           return is_screw(rig, adjuster) || rig[adjuster.part].kind == PartKind::hole_adjuster;
          });
 }
 
@@ -125,7 +125,7 @@ std::string adjuster_words(const Rig& rig, const Stay& stay) {
   std::string words;
   for (const StackItem& item : stay.stack)
     if (item.kind == StackItem::Kind::part && rig[item.part].role == Part::Role::adjuster)
-      words += (words.empty() ? "" : " and ") + rig[item.part].kind;
+      words += (words.empty() ? "" : " and ") + std::string(name_of(rig[item.part].kind));
   return words.empty() ? said(P::nothing) : words;
 }
 

@@ -17,7 +17,7 @@ using Common = AnyCheckPhrase;
 using P = AdjusterCheckPhrase;
 
 bool is_threaded(const End& end) {
-  return end.type == name_of(EndType::stud) || end.type == name_of(EndType::socket);
+  return end.type == EndType::stud || end.type == EndType::socket;
 }
 
 void look_at_hands(const Rig& rig, const Stay& stay, const std::string& name, const StackPart& one,
@@ -25,8 +25,8 @@ void look_at_hands(const Rig& rig, const Stay& stay, const std::string& name, co
   const Part& part = *one.part;
   if (!part.screw || !part.screw->pair || (!is_threaded(part.upper) && !is_threaded(part.lower)))
     return;
-  const EndDimension* upper = part.upper.find("hand");
-  const EndDimension* lower = part.lower.find("hand");
+  const EndDimension* upper = part.upper.find(EndDimensionName::hand);
+  const EndDimension* lower = part.lower.find(EndDimensionName::hand);
   if (upper == nullptr || lower == nullptr) {
     report.not_checked({upper == nullptr ? P::hand_of_upper : P::hand_of_lower, {Words{part.name}}});
     return;
@@ -60,8 +60,7 @@ void check_adjuster_mostly_closed(const Rig& rig, const Derived& derived, CheckR
       rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
         for (const TakeUp& adjuster : stay.adjusters) {
           const Part& part = rig[adjuster.part];
-          if (part.kind != name_of(PartKind::turnbuckle) || !in_range(adjuster) ||
-              near_an_end(rig, adjuster))
+          if (part.kind != PartKind::turnbuckle || !in_range(adjuster) || near_an_end(rig, adjuster))
             continue;
           const std::string closed = percent_text(closed_share(adjuster));
           if (!mostly_closed(rig, adjuster)) {

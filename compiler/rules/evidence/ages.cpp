@@ -15,13 +15,13 @@ using P = EvidenceCheckPhrase;
 /// Since when the line of a stay is in service, or when it was made.
 struct LineDay {
   std::string date;
-  std::string_view what = "installed";
+  std::string_view what = fact_names.installed;
 };
 
 LineDay line_day(const Rig& rig, const Stay& stay) {
   if (const std::string installed = fact_text(stay.particulars, fact_names.installed); !installed.empty())
-    return {installed, "installed"};
-  return {fact_text(rig[stay.material].particulars, fact_names.made), "made"};
+    return {installed, fact_names.installed};
+  return {fact_text(rig[stay.material].particulars, fact_names.made), fact_names.made};
 }
 
 void check_line_old(const Rig& rig, const Derived& derived, CheckReport& report) {

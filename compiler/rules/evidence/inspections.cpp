@@ -42,15 +42,17 @@ std::string inspected_thing(const Rig& rig, const Inspection& inspection) {
 
 /// What an entry of the log marks a thing as, for the finding.
 std::string condition_words(const Inspection& entry) {
-  return entry.condition == "not-accessible" ? said(P::not_accessible) : entry.condition;
+  return entry.condition == InspectionCondition::not_accessible ? said(P::not_accessible)
+                                                                : std::string(name_of(entry.condition));
 }
 
 bool to_renew(const Inspection& entry) {
-  return entry.condition == "renew";
+  return entry.condition == InspectionCondition::renew;
 }
 
 bool to_watch(const Inspection& entry) {
-  return entry.condition == "watch" || entry.condition == "not-accessible";
+  return entry.condition == InspectionCondition::watch ||
+         entry.condition == InspectionCondition::not_accessible;
 }
 
 /// What the last entries about a stay mark.
@@ -72,7 +74,9 @@ void check_marked(const Rig& rig, const Derived& derived, CheckReport& report) {
                     .at(entry->place)
                     .about(name));
           else
-            of_stay.pass({P::condition_on, {Words{thing}, Words{entry->condition}, Words{entry->date}}});
+            of_stay.pass(
+                {P::condition_on,
+                 {Words{thing}, Words{std::string(name_of(entry->condition))}, Words{entry->date}}});
         }
       });
 }

@@ -37,13 +37,13 @@ void check_reading_bare(const Rig& rig, const Derived& derived, CheckReport& rep
         const bool pull = find_fact(reading->particulars, fact_names.pull) != nullptr;
         const bool temperature = find_fact(reading->particulars, fact_names.temperature) != nullptr;
         // Light has no pull.
-        const bool needs_pull = reading->method != name_of(ReadingMethod::laser);
+        const bool needs_pull = reading->method != ReadingMethod::laser;
         if ((pull || !needs_pull) && temperature)
           of_stay.pass({needs_pull ? P::pull_and_temperature : P::temperature_alone});
         else
           of_stay.find(
               diagnose("reading-bare", {{"stay", name},
-                                        {"method", reading->method},
+                                        {"method", std::string(name_of(reading->method))},
                                         {"what", pull || !needs_pull ? "temperature"
                                                  : temperature       ? "pull"
                                                                      : said(P::pull_nor_temperature)},
@@ -58,7 +58,7 @@ void check_tape_sags(const Rig& rig, const Derived& derived, CheckReport& report
   look_at_stays(
       rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
         const Reading* reading = used_reading(rig, stay);
-        if (reading == nullptr || reading->method != name_of(ReadingMethod::tape))
+        if (reading == nullptr || reading->method != ReadingMethod::tape)
           return;
         const auto& terms = stay.pin_to_pin.terms;
         const auto sag = std::find_if(terms.begin(), terms.end(),

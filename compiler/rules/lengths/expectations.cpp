@@ -55,7 +55,7 @@ void check_expectation_missed(const Rig& rig, const Derived& derived, CheckRepor
 
 void check_test_splice_reversed(const Rig& rig, const Derived& /*derived*/, CheckReport& report) {
   for (const Record& record : rig.records) {
-    if (record.kind != name_of(RecordKind::test_splice))
+    if (record.kind != RecordKind::test_splice)
       continue;
     const auto before = fact_length(record.facts, fact_names.before);
     const auto after = fact_length(record.facts, fact_names.after);

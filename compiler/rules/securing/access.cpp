@@ -43,7 +43,7 @@ void check_no_witness_hole(const Rig& rig, const Derived& derived, CheckReport& 
   look_at_stays(rig, derived, report,
                 [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
                   for (const StackPart& one : parts_of(rig, rig[stay.stay]))
-                    if (one.part->kind == name_of(PartKind::turnbuckle))
+                    if (one.part->kind == PartKind::turnbuckle)
                       look_at_body(rig[stay.stay], name, one, of_stay);
                 });
 }
@@ -66,7 +66,7 @@ void check_not_accessible(const Rig& rig, const Derived& derived, CheckReport& r
                   }
                   // A furler's drum and its foil are what hides pins.
                   const bool foil = std::any_of(parts.begin(), parts.end(), [](const StackPart& one) {
-                    return one.part->kind == name_of(PartKind::foil);
+                    return one.part->kind == PartKind::foil;
                   });
                   if (foil && !stated)
                     of_stay.not_checked({P::foil_not_stated});

@@ -37,13 +37,14 @@ bool carries_sail(const Stay& stay) {
 
 /// Whether it comes down on a chainplate with a screw or a terminal.
 bool ends_on_deck(const Rig& rig, const Stay& stay, const Articulation& end) {
-  const auto is = [&](std::size_t item, std::string_view kind) {
+  const auto is = [&](std::size_t item, PartKind kind) {
     const Part* part = part_at(rig, stay, item);
     return part != nullptr && part->kind == kind;
   };
-  return !end.items.empty() && is(end.items.back(), "chainplate") &&
-         std::any_of(end.items.begin(), end.items.end(),
-                     [&](std::size_t item) { return is(item, "turnbuckle") || is(item, "terminal"); });
+  return !end.items.empty() && is(end.items.back(), PartKind::chainplate) &&
+         std::any_of(end.items.begin(), end.items.end(), [&](std::size_t item) {
+           return is(item, PartKind::turnbuckle) || is(item, PartKind::terminal);
+         });
 }
 
 /// Aloft a stay that carries a sail asks for a toggle; below, on its way to a chainplate, one that ends in
@@ -53,7 +54,7 @@ Swing swing_of(const Rig& rig, const Stay& stay, const Articulation& end, WhichE
     return Swing::no_matter;
   if (end.swings)
     return Swing::lets;
-  if (end.parallel && part_at(rig, stay, *end.parallel)->kind == name_of(PartKind::toggle))
+  if (end.parallel && part_at(rig, stay, *end.parallel)->kind == PartKind::toggle)
     return Swing::parallel;
   return end.tee ? Swing::not_checked : Swing::lacks;
 }

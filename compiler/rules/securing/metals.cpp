@@ -52,9 +52,9 @@ public:
             barrier.how.answer == Answer::stated)
           barrier_ = barrier.how.text;
     for (std::size_t i = joint.upper + 1; i < joint.lower; ++i)
-      if (const Part* one = part(i);
-          one != nullptr && (one->kind == name_of(PartKind::pin) || one->kind == name_of(PartKind::bush)) &&
-          !fact_of(*one, fact_names.metal).empty()) {
+      if (const Part* one = part(i); one != nullptr &&
+                                     (one->kind == PartKind::pin || one->kind == PartKind::bush) &&
+                                     !fact_of(*one, fact_names.metal).empty()) {
         compare(above, i);
         above = i;
       }

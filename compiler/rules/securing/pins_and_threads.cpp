@@ -26,7 +26,7 @@ struct Securing {
 
 bool has_jaw(const Rig& rig, const Joint& joint, bool upper) {
   const End* end = upper ? upper_end(rig, joint) : lower_end(rig, joint);
-  return end != nullptr && end->type == name_of(EndType::jaw);
+  return end != nullptr && end->type == EndType::jaw;
 }
 
 /// A pin that is in the stack in its own right goes before the part with the jaw; the split pin of the jaw
@@ -36,7 +36,7 @@ Securing securing_of(const Rig& rig, const Stay& stay, const Joint& joint) {
   const std::size_t jaw_item = upper ? joint.upper : joint.lower;
   for (std::size_t i = joint.upper + 1; i < joint.lower; ++i) {
     const Part& worn = rig[stay.stack[i].part];
-    if (worn.kind != name_of(PartKind::pin))
+    if (worn.kind != PartKind::pin)
       continue;
     if (StatedFact held = stated_fact(worn.particulars, fact_names.secured);
         held.how.answer != Answer::unstated)
@@ -45,7 +45,7 @@ Securing securing_of(const Rig& rig, const Stay& stay, const Joint& joint) {
   Securing result{jaw_item, stated_fact(rig[stay.stack[jaw_item].part].particulars, fact_names.secured)};
   if (result.held.how.answer == Answer::unstated)
     if (const EndDimension* split_pin =
-            (upper ? upper_end(rig, joint) : lower_end(rig, joint))->find("split-pin"))
+            (upper ? upper_end(rig, joint) : lower_end(rig, joint))->find(EndDimensionName::split_pin))
       result.held.how = {Answer::stated, say(rig, {P::split_pin, {Words{split_pin->text}}})};
   return result;
 }
@@ -77,7 +77,7 @@ void check_thread_not_locked(const Rig& rig, const Derived& derived, CheckReport
                 [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
                   const Stay& stay = rig[derived_stay.stay];
                   for (const StackPart& one : parts_of(rig, stay))
-                    if (one.part->kind == name_of(PartKind::turnbuckle))
+                    if (one.part->kind == PartKind::turnbuckle)
                       report_stated(
                           stated_fact(one.part->particulars, fact_names.locked),
                           {Any::as_it_is, {Words{one.part->name}}},

@@ -49,8 +49,7 @@ public:
     const End* above = upper_end(rig_, joint);
     const End* below = lower_end(rig_, joint);
     const End* seat = above != nullptr ? above : below;
-    if (seat == nullptr || (above != nullptr && below != nullptr) ||
-        seat->type != name_of(EndType::rope_seat))
+    if (seat == nullptr || (above != nullptr && below != nullptr) || seat->type != EndType::rope_seat)
       return;
     const std::size_t part_item = above != nullptr ? joint.upper : joint.lower;
     const StackItem& line = stay_.stack[above != nullptr ? joint.lower : joint.upper];
@@ -59,7 +58,7 @@ public:
       return;
     Edge edge{say(rig_, {P::edge_of, {stay_.stack[part_item].part}}), &rope, std::nullopt,
               stay_.stack[part_item].place, std::nullopt};
-    if (const EndDimension* radius = seat->find("edge-radius")) {
+    if (const EndDimension* radius = seat->find(EndDimensionName::edge_radius)) {
       edge.radius = radius->length.value;
       edge.stated = radius->length.provenance.place;
     }
@@ -124,7 +123,7 @@ void look_at_thimble(const Rig& rig, const Stay& stay, const std::string& name, 
   const Part& part = rig[stay.stack[part_item].part];
   const std::string made_for = fact_text(part.particulars, fact_names.made_for);
   if (made_for.empty()) {
-    if (part.kind == name_of(PartKind::thimble))
+    if (part.kind == PartKind::thimble)
       report.not_checked({Common::of_something,
                           {Remarks{{joint.name}},
                            Remarks{{{Common::of_not_stated, {Words{"made-for"}, Words{part.name}}}}}}});
@@ -155,7 +154,7 @@ void check_thimble_for_wire(const Rig& rig, const Derived& derived, CheckReport&
 /// A cover in the stack is worn on the line and counts for every tip.
 std::string cover_of(const Rig& rig, const Stay& stay) {
   for (const StackItem& item : stay.stack)
-    if (item.kind == StackItem::Kind::part && rig[item.part].kind == name_of(PartKind::cover))
+    if (item.kind == StackItem::Kind::part && rig[item.part].kind == PartKind::cover)
       return rig[item.part].name;
   return "";
 }
@@ -198,8 +197,7 @@ const Part* thimble_without_length(const Rig& rig, const Stay& stay, const Joint
   for (const std::size_t item : {joint.upper, joint.lower})
     if (stay.stack[item].kind == StackItem::Kind::part) {
       const Part& part = rig[stay.stack[item].part];
-      if (part.kind == name_of(PartKind::thimble) && part.length &&
-          part.length->value < threshold::negligible)
+      if (part.kind == PartKind::thimble && part.length && part.length->value < threshold::negligible)
         return &part;
     }
   return nullptr;

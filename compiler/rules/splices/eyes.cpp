@@ -45,10 +45,10 @@ EyeSize eye_size(const Rig& rig, const EyeShape& shape) {
 
 /// Why the shape of an eye is not known.
 Remark eye_not_known(const SplicedEnd& end) {
-  const End* seat = end.end.of_type("rope-seat");
-  if (seat == nullptr || seat->find("diameter") == nullptr)
+  const End* seat = end.end.of_type(EndType::rope_seat);
+  if (seat == nullptr || seat->find(EndDimensionName::diameter) == nullptr)
     return of_eye(P::no_diameter, end);
-  if (seat->find("throat") == nullptr)
+  if (seat->find(EndDimensionName::throat) == nullptr)
     return of_eye(P::no_throat, end);
   return of_eye(P::throat_within, end);
 }

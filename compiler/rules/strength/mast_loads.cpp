@@ -116,7 +116,7 @@ void look_at_panels(const Rig& rig, const LoadScreening& screening, double least
 }
 
 bool is_mast(const Spar& spar) {
-  return spar.sort == name_of(SparSort::mast) || spar.sort == name_of(SparSort::mizzen);
+  return spar.sort == SparSort::mast || spar.sort == SparSort::mizzen;
 }
 
 void check_panel_overloaded(const Rig& rig, const Derived& derived, CheckReport& report) {

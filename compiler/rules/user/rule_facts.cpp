@@ -78,7 +78,9 @@ public:
   RuleFact operator()(const Screw& screw) const {
     return of_text(screw.thread.designation, screw.provenance.place);
   }
-  RuleFact operator()(const End& end) const { return of_words({end.type}, end.place); }
+  RuleFact operator()(const End& end) const {
+    return of_words({std::string(name_of(end.type))}, end.place);
+  }
   RuleFact operator()(Side side) const {
     return of_words({side == Side::centre ? "" : std::string(name_of(side))});
   }

@@ -74,7 +74,7 @@ std::vector<RuleSubject> rule_subjects(const Rig& rig, const UserRule& rule) {
   };
   if (rule.looks_at == "parts") {
     for (std::size_t i = 0; i < rig.parts.size(); ++i)
-      if (used.parts[i] && of_sort(rig.parts[i].kind))
+      if (used.parts[i] && of_sort(name_of(rig.parts[i].kind)))
         add(rig.parts[i], rig.parts[i].name);
   } else if (rule.looks_at == "lines") {
     for (std::size_t i = 0; i < rig.materials.size(); ++i)

@@ -52,7 +52,7 @@ TEST(RequestJson, HoldsWhatAReadingRestsOn) {
   pull.value = {{50.0, dimension::force}, SampleRig::known(SourceClass::measured), {}};
   pull.value.tolerance = Quantity{5.0, dimension::force};
   Reading reading;
-  reading.method = "tape";
+  reading.method = ReadingMethod::tape;
   reading.tape = "steel-tape";
   reading.old_line = MaterialId{1};
   reading.hoist_offset = SampleRig::length(60.0, SourceClass::measured);

@@ -99,7 +99,7 @@ TEST(RigTables, RunDownTheStackToTheLowerPin) {
   EXPECT_THAT(row(table, 2),
               ElementsAre("cap-shroud.port", "3", "line", "hmpe-9", "1", "11382.0", "11398.0"));
   EXPECT_THAT(row(table, 5),
-              ElementsAre("cap-shroud.port", "6", "lash-block", "lash-block", "1", "46.0", "11642.0"));
+              ElementsAre("cap-shroud.port", "6", "link", "lash-block", "1", "46.0", "11642.0"));
   EXPECT_THAT(row(table, 7), ElementsAre("forestay", "2", "line", "wire-6", "1", "X - 20.0", "X - 20.0"));
 }
 
@@ -116,10 +116,11 @@ TEST(RigTables, LoseTheDistanceBehindAPartWithoutLength) {
 TEST(RigTables, ShowPartsWithEndsAndRange) {
   SampleRig sample = sloop();
   Part& thimble = sample.rig.parts[1];
-  thimble.upper.type = "eye";
-  thimble.upper.dimensions = {{"hole", SampleRig::length(12.0, SourceClass::maker), ""},
-                              {"pin", SampleRig::length(9.5, SourceClass::maker), "3/8 in"}};
-  thimble.lower.type = "rope-seat";
+  thimble.upper.type = EndType::eye;
+  thimble.upper.dimensions = {
+      {EndDimensionName::hole, SampleRig::length(12.0, SourceClass::maker), ""},
+      {EndDimensionName::pin, SampleRig::length(9.5, SourceClass::maker), "3/8 in"}};
+  thimble.lower.type = EndType::rope_seat;
   const Table table = parts_table(sample.checked());
   EXPECT_THAT(row(table, 1), ElementsAre("thimble", "thimble-9", "16.0", "eye (hole 12.0 mm, pin 3/8 in)",
                                          "rope-seat", "maker"));
@@ -165,7 +166,7 @@ TEST(RigTables, ListTheNumbersOfReadingsSpreadersStatesAndRecordsToo) {
   slack.positions = {position};
   sample.rig.states = {slack};
   Record tape;
-  tape.kind = "tape";
+  tape.kind = RecordKind::tape;
   tape.name = "tape-30";
   tape.facts = {fact("standard-pull", "50 N")};
   sample.rig.records = {tape};

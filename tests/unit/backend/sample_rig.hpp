@@ -6,6 +6,7 @@
 
 #include <memory>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -43,7 +44,7 @@ public:
     lashing_ = add_part("lashing", "lashing-4", Part::Role::adjuster, 0.0);
     rig.parts[lashing_.index()].shortest = length(60.0, SourceClass::maker);
     rig.parts[lashing_.index()].longest = length(260.0, SourceClass::maker);
-    block_ = add_part("lash-block", "lash-block", Part::Role::fixed, 46.0);
+    block_ = add_part("link", "lash-block", Part::Role::fixed, 46.0);
     add_point("cap-tang", Side::port, -50.0, -70.0, 12620.0);
     add_point("cap-tang", Side::starboard, -50.0, 70.0, 12620.0);
     add_point("plate-a", Side::port, -620.0, -1430.0, 1100.0);
@@ -173,9 +174,9 @@ public:
     return MaterialId{static_cast<std::uint32_t>(rig.materials.size() - 1)};
   }
 
-  PartId add_part(std::string kind, std::string name, Part::Role role, double mm) {
+  PartId add_part(std::string_view kind, std::string name, Part::Role role, double mm) {
     Part part;
-    part.kind = std::move(kind);
+    part.kind = find_word<PartKind>(kind).value();
     part.name = std::move(name);
     part.role = role;
     if (role == Part::Role::fixed)

@@ -79,10 +79,10 @@ TEST(EndsThatJoin, AShackleOrAPinInTheJointMayJoinThem) {
   Part bow = with_ends("bow", "eye", "eye");
   const Part terminal = with_ends("terminal", "eye", "wire-socket");
   EXPECT_EQ(never_joined({terminal, bow}, "jaw").size(), 1u);
-  bow.kind = "shackle";
+  bow.kind = PartKind::shackle;
   EXPECT_TRUE(never_joined({terminal, bow}, "jaw").empty());
   Part pin;
-  pin.kind = "pin";
+  pin.kind = PartKind::pin;
   pin.name = "pin-12";
   pin.role = Part::Role::worn;
   EXPECT_TRUE(never_joined({terminal, pin}, "eye").empty());

@@ -5,6 +5,7 @@
 
 #include <initializer_list>
 #include <string>
+#include <string_view>
 #include <vector>
 
 /// Small functions that put a rig together by hand, so that a test shows nothing but the numbers it is
@@ -42,16 +43,18 @@ inline Sourced<RopeMeasure> as_length(Length length, Provenance provenance = fro
   return {{length.metres(), false}, std::move(provenance), std::nullopt};
 }
 
-inline End end(std::string type, std::initializer_list<std::pair<const char*, Length>> dimensions = {}) {
-  End result{std::move(type), {}, std::nullopt};
+inline End end(std::string_view type,
+               std::initializer_list<std::pair<const char*, Length>> dimensions = {}) {
+  End result{find_word<EndType>(type).value(), {}, std::nullopt};
   for (const auto& [name, length] : dimensions)
-    result.dimensions.push_back({name, sourced(length, from(SourceClass::maker)), ""});
+    result.dimensions.push_back(
+        {find_word<EndDimensionName>(name).value(), sourced(length, from(SourceClass::maker)), ""});
   return result;
 }
 
 inline Part fixed(std::string name, Length length) {
   Part part;
-  part.kind = "toggle";
+  part.kind = PartKind::toggle;
   part.name = std::move(name);
   part.role = Part::Role::fixed;
   part.length = sourced(length, from(SourceClass::maker));
@@ -60,15 +63,15 @@ inline Part fixed(std::string name, Length length) {
 
 inline Part fitting(std::string name) {
   Part part;
-  part.kind = "chainplate";
+  part.kind = PartKind::chainplate;
   part.name = std::move(name);
   part.role = Part::Role::boat_fitting;
   return part;
 }
 
-inline Part adjuster(std::string kind, std::string name, Length shortest, Length longest) {
+inline Part adjuster(std::string_view kind, std::string name, Length shortest, Length longest) {
   Part part;
-  part.kind = std::move(kind);
+  part.kind = find_word<PartKind>(kind).value();
   part.name = std::move(name);
   part.role = Part::Role::adjuster;
   part.shortest = sourced(shortest, from(SourceClass::maker));

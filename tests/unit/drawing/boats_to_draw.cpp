@@ -62,7 +62,7 @@ void RigBuilder::material(const std::string& name, LineMaterial::Kind kind, cons
 void RigBuilder::part(const std::string& kind, const std::string& name, const std::string& title,
                       double length) {
   Part part;
-  part.kind = kind;
+  part.kind = find_word<PartKind>(kind).value();
   part.name = name;
   part.title = title;
   part.length = stated(length);
@@ -72,7 +72,7 @@ void RigBuilder::part(const std::string& kind, const std::string& name, const st
 void RigBuilder::adjuster(const std::string& kind, const std::string& name, const std::string& title,
                           double shortest, double longest) {
   Part part;
-  part.kind = kind;
+  part.kind = find_word<PartKind>(kind).value();
   part.name = name;
   part.title = title;
   part.role = Part::Role::adjuster;
@@ -83,7 +83,7 @@ void RigBuilder::adjuster(const std::string& kind, const std::string& name, cons
 
 void RigBuilder::boat_fitting(const std::string& kind, const std::string& name, const std::string& title) {
   Part part;
-  part.kind = kind;
+  part.kind = find_word<PartKind>(kind).value();
   part.name = name;
   part.title = title;
   part.role = Part::Role::boat_fitting;

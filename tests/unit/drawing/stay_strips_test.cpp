@@ -170,13 +170,10 @@ void extent_of(const ShapeGroup& group, double axis, double& above) {
 }
 
 TEST(PartSymbol, KeepsToItsHeightAndDrawsSomethingForEveryKind) {
-  for (const char* kind :
-       {"tang",     "chainplate", "toggle", "turnbuckle", "terminal", "thimble",   "deadeye",
-        "lashing",  "tackle",     "lever",  "link",       "shackle",  "insulator", "hole-adjuster",
-        "cylinder", "junction",   "bush",   "pin",        "foil",     "cover",     "of-a-later-day"})
+  for (const std::string_view kind : part_kind_names)
     for (const bool turned : {false, true}) {
       ShapeGroup drawn;
-      draw_part_symbol(kind, {10, 43, 50, turned}, drawn);
+      draw_part_symbol(find_word<PartKind>(kind).value(), {10, 43, 50, turned}, drawn);
       EXPECT_THAT(drawn.children, Not(IsEmpty())) << kind;
       double above = 0;
       extent_of(drawn, 50, above);

@@ -144,12 +144,30 @@ TEST(KindsAndFields, TheEnumerationsOfTheModelHaveTheWordsOfTheTable) {
   for (const EndRow& row : all_ends())
     ends.emplace(row.name);
   EXPECT_EQ(words_of(end_type_names), ends);
+  std::set<std::string> dimensions;
+  for (const EndRow& row : all_ends())
+    for (const PropertyRow& dimension : row.dimensions)
+      dimensions.emplace(dimension.name);
+  EXPECT_EQ(words_of(end_dimension_names), dimensions);
+  EXPECT_EQ(words_of(inspection_condition_names), choices_of("finding", "condition"));
   // An enumerator and its word stand at one place of the two lists.
   EXPECT_EQ(name_of(PartKind::soft_eye), "soft-eye");
   EXPECT_EQ(name_of(PartKind::hole_adjuster), "hole-adjuster");
   EXPECT_EQ(name_of(EndType::wire_socket), "wire-socket");
   EXPECT_EQ(name_of(RecordKind::load_screening), "load-screening");
   EXPECT_EQ(name_of(ReadingMethod::old_stay), "old-stay");
+  EXPECT_EQ(name_of(EndDimensionName::split_pin), "split-pin");
+  EXPECT_EQ(name_of(EndDimensionName::edge_radius), "edge-radius");
+  EXPECT_EQ(name_of(EndDimensionName::inserted), "inserted");
+  EXPECT_EQ(name_of(InspectionCondition::not_accessible), "not-accessible");
+}
+
+TEST(KindsAndFields, AWordIsFoundByItsNameAndNoOtherIs) {
+  for (const std::string_view name : part_kind_names)
+    EXPECT_EQ(name_of(find_word<PartKind>(name).value()), name);
+  EXPECT_EQ(find_word<EndType>(""), EndType::unstated);
+  EXPECT_EQ(find_word<PartKind>(""), std::nullopt);
+  EXPECT_EQ(find_word<PartKind>("Toggle"), std::nullopt);
 }
 
 } // namespace sheerpole::fields_test

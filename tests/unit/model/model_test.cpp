@@ -17,23 +17,23 @@ TEST(RopeMeasure, IsALengthOrDiametersOfTheRopeAtHand) {
 
 TEST(Part, TheEndThatTakesTheLineIsFoundEitherWayRound) {
   Part part;
-  part.upper.type = "eye";
-  part.lower.type = "wire-socket";
-  EXPECT_EQ(part.line_end("wire-socket"), &part.lower);
-  EXPECT_EQ(part.line_end("rope-seat"), nullptr);
+  part.upper.type = EndType::eye;
+  part.lower.type = EndType::wire_socket;
+  EXPECT_EQ(part.line_end(EndType::wire_socket), &part.lower);
+  EXPECT_EQ(part.line_end(EndType::rope_seat), nullptr);
   std::swap(part.upper, part.lower);
-  EXPECT_EQ(part.line_end("wire-socket"), &part.upper);
+  EXPECT_EQ(part.line_end(EndType::wire_socket), &part.upper);
 }
 
 TEST(End, AnUnstatedDimensionIsNotThere) {
   End end;
   EXPECT_FALSE(end.stated());
-  EXPECT_EQ(end.find("pin"), nullptr);
-  end.type = "jaw";
-  end.dimensions.push_back({"pin", {Length::inches(0.625), {}, {}}, "5/8 in"});
-  ASSERT_NE(end.find("pin"), nullptr);
-  EXPECT_NEAR(end.find("pin")->length.value.millimetres(), 15.875, 1e-9);
-  EXPECT_EQ(end.find("gap"), nullptr);
+  EXPECT_EQ(end.find(EndDimensionName::pin), nullptr);
+  end.type = EndType::jaw;
+  end.dimensions.push_back({EndDimensionName::pin, {Length::inches(0.625), {}, {}}, "5/8 in"});
+  ASSERT_NE(end.find(EndDimensionName::pin), nullptr);
+  EXPECT_NEAR(end.find(EndDimensionName::pin)->length.value.millimetres(), 15.875, 1e-9);
+  EXPECT_EQ(end.find(EndDimensionName::gap), nullptr);
 }
 
 TEST(SourceClass, EveryClassHasAWordOfItsOwn) {

@@ -167,7 +167,7 @@ TEST(Bases, ACopyStatesOnlyWhatDiffers) {
   EXPECT_DOUBLE_EQ(part.length->value.millimetres(), 112.0);
   EXPECT_DOUBLE_EQ(part.wrap->value.millimetres(), 159.0);
   EXPECT_EQ(part.wrap->provenance.source_class, SourceClass::measured);
-  EXPECT_EQ(part.upper.type, "jaw");
+  EXPECT_EQ(part.upper.type, EndType::jaw);
 }
 
 TEST(Bases, ASlipInTheBaseIsNotToldAgainForEachCopy) {

@@ -40,7 +40,7 @@ TEST_P(OrderLists, TheSumByItemIsTheSumByStay) {
   for (const Stay& stay : rig.stays)
     for (const StackItem& item : stay.stack)
       if (item.kind == StackItem::Kind::part && rig[item.part].role != Part::Role::boat_fitting &&
-          rig[item.part].kind != "soft-eye")
+          rig[item.part].kind != PartKind::soft_eye)
         counted[rig[item.part].name] += item.count;
   const std::vector<OrderItem> items = order_items(*boat.checked);
   std::size_t hardware = 0;

@@ -45,7 +45,7 @@ TEST_P(ReceivingCards, CountEveryPartOfTheStacks) {
   for (const Stay& stay : rig.stays)
     for (const StackItem& item : stay.stack)
       if (item.kind == StackItem::Kind::part && rig[item.part].role != Part::Role::boat_fitting &&
-          rig[item.part].kind != "soft-eye")
+          rig[item.part].kind != PartKind::soft_eye)
         counted[rig[item.part].name] += item.count;
   const auto all = goods(*boat.checked);
   std::size_t parts = 0;

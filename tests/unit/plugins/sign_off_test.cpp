@@ -58,7 +58,7 @@ TEST(SignOff, ListsEveryPinAndThreadFromAloftToDeck) {
   std::size_t screws = 0;
   for (const DerivedStay& stay : grisolde.checked->derived().stays)
     for (const TakeUp& adjuster : stay.adjusters)
-      screws += grisolde.checked->rig()[adjuster.part].kind == "turnbuckle" ? 1 : 0;
+      screws += grisolde.checked->rig()[adjuster.part].kind == PartKind::turnbuckle ? 1 : 0;
   EXPECT_EQ(
       static_cast<std::size_t>(std::count_if(
           list.begin(), list.end(), [](const Fastening& one) { return one.what.starts_with("thread"); })),

@@ -126,7 +126,7 @@ TEST(StayThroughSpar, AnUnmeasuredSparIsNotChecked) {
   Rig rig = crossing(500);
   Spar spar;
   spar.name = "mast";
-  spar.sort = "mast";
+  spar.sort = SparSort::mast;
   spar.axes = {{{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}};
   rig.spars.push_back(spar);
   const auto results = results_of("stay-through-spar", rig);
@@ -154,7 +154,7 @@ Rig mast_with_shrouds(double swept, bool whole_rig) {
       point.position.x = mm(-swept);
   Spar spar;
   spar.name = "mast";
-  spar.sort = "mast";
+  spar.sort = SparSort::mast;
   spar.axes = {{{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}};
   rig.spars.push_back(spar);
   if (whole_rig)

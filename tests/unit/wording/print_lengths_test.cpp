@@ -49,7 +49,7 @@ TEST(PrintLengths, ShowsXWithItsMark) {
   Stay made = stay("shroud", builder.add(rope("hmpe-9", mm(9))),
                    {line(), item(builder.add(fixed("link", mm(44))))});
   Reading messenger;
-  messenger.method = "messenger";
+  messenger.method = ReadingMethod::messenger;
   messenger.mark = "red whipping";
   made.readings = {messenger};
   builder.add(made);

@@ -53,8 +53,7 @@ std::optional<Length> part_length(const Part& part, const StackItem& item) {
 
 /// A line and a lashing are not joined by a pin.
 bool are_pinned(const StripCell& above, const StripCell& below) {
-  return !above.line && !below.line && above.kind != name_of(PartKind::lashing) &&
-         below.kind != name_of(PartKind::lashing);
+  return !above.line && !below.line && above.kind != PartKind::lashing && below.kind != PartKind::lashing;
 }
 
 class StripReader {

@@ -28,7 +28,7 @@ struct StripAdjuster {
 
 /// One item of the stack.
 struct StripCell {
-  std::string kind; ///< word of the table of kinds; empty for a piece of line
+  std::optional<PartKind> kind; ///< nothing for a piece of line
   int count = 1;
   bool boat_fitting = false;
   bool line = false;

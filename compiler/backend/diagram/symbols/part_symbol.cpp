@@ -188,37 +188,37 @@ void draw_cylinder(const SymbolPlace& place, ShapeGroup& into) {
 }
 
 struct Symbol {
-  std::string_view kind;
+  PartKind kind;
   void (*draw)(const SymbolPlace& place, ShapeGroup& into);
 };
 
 /// End fittings, what belongs to the boat, links, adjusters.
 constexpr Symbol symbols[] = {
-    {"terminal", draw_terminal},
-    {"thimble", draw_thimble},
-    {"deadeye", draw_deadeye},
-    {"tang", draw_tang},
-    {"chainplate", draw_chainplate},
-    {"junction", draw_junction},
-    {"toggle", draw_toggle},
-    {"link", draw_link},
-    {"shackle", draw_shackle},
-    {"insulator", draw_insulator},
-    {"bush", draw_bush},
-    {"pin", draw_pin},
-    {"foil", draw_tube},
-    {"cover", draw_tube},
-    {"turnbuckle", draw_turnbuckle},
-    {"lashing", draw_lashing},
-    {"tackle", draw_tackle},
-    {"lever", draw_lever},
-    {"hole-adjuster", draw_hole_adjuster},
-    {"cylinder", draw_cylinder},
+    {PartKind::terminal, draw_terminal},
+    {PartKind::thimble, draw_thimble},
+    {PartKind::deadeye, draw_deadeye},
+    {PartKind::tang, draw_tang},
+    {PartKind::chainplate, draw_chainplate},
+    {PartKind::junction, draw_junction},
+    {PartKind::toggle, draw_toggle},
+    {PartKind::link, draw_link},
+    {PartKind::shackle, draw_shackle},
+    {PartKind::insulator, draw_insulator},
+    {PartKind::bush, draw_bush},
+    {PartKind::pin, draw_pin},
+    {PartKind::foil, draw_tube},
+    {PartKind::cover, draw_tube},
+    {PartKind::turnbuckle, draw_turnbuckle},
+    {PartKind::lashing, draw_lashing},
+    {PartKind::tackle, draw_tackle},
+    {PartKind::lever, draw_lever},
+    {PartKind::hole_adjuster, draw_hole_adjuster},
+    {PartKind::cylinder, draw_cylinder},
 };
 
 } // namespace
 
-void draw_part_symbol(std::string_view kind, const SymbolPlace& place, ShapeGroup& into) {
+void draw_part_symbol(PartKind kind, const SymbolPlace& place, ShapeGroup& into) {
   for (const Symbol& symbol : symbols)
     if (symbol.kind == kind)
       return symbol.draw(place, into);

@@ -1,8 +1,7 @@
 #pragma once
 
 #include "backend/drawing/drawing.hpp"
-
-#include <string_view>
+#include "model/kind_words.hpp"
 
 namespace sheerpole {
 
@@ -30,6 +29,6 @@ inline constexpr double symbol_half_height = 4.5;
 /// Draws a schematic outline for a kind of part. A kind without an outline of its own gets a plain box.
 /// Parts that take the line or belong to the boat are drawn for an aloft end: the line, or the pin, lies on
 /// the right.
-void draw_part_symbol(std::string_view kind, const SymbolPlace& place, ShapeGroup& into);
+void draw_part_symbol(PartKind kind, const SymbolPlace& place, ShapeGroup& into);
 
 } // namespace sheerpole

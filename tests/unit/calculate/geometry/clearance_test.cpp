@@ -92,7 +92,7 @@ TEST(SpreaderClearance, ForeignSpreadersOnly) {
 Spar mast() {
   Spar spar;
   spar.name = "mast";
-  spar.sort = "mast";
+  spar.sort = SparSort::mast;
   spar.axes = {{{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}};
   for (const auto& [name, value] : {std::pair{"girth", 0.2 * std::numbers::pi}, {"length", 10.0}}) {
     Particular fact;

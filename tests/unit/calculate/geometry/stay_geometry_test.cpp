@@ -17,7 +17,7 @@ using namespace build;
 Spar mast(double rake_degrees = 0.0, double heel_x_mm = 0.0) {
   Spar spar;
   spar.name = "mast";
-  spar.sort = "mast";
+  spar.sort = SparSort::mast;
   spar.heel = {mm(heel_x_mm), mm(0), mm(0)};
   const double c = std::cos(rake_degrees * degree);
   const double s = std::sin(rake_degrees * degree);
@@ -36,9 +36,9 @@ TEST(SparLine, FollowsTheRake) {
 
 TEST(SparLine, GoesForwardOfABowspritAndAftOfABoomkin) {
   Spar spar = mast();
-  spar.sort = "bowsprit";
+  spar.sort = SparSort::bowsprit;
   EXPECT_EQ(spar_line(spar).along.x, 1.0);
-  spar.sort = "boomkin";
+  spar.sort = SparSort::boomkin;
   EXPECT_EQ(spar_line(spar).along.x, -1.0);
 }
 
@@ -138,7 +138,7 @@ JunctionBalance balance_of(const Bridle& bridle) {
   RigBuilder builder;
   const MaterialId line_material = builder.add(wire("wire", mm(8)));
   Part arm = fixed("arm", mm(30));
-  arm.kind = "junction";
+  arm.kind = PartKind::junction;
   const PartId part = builder.add(std::move(arm));
   const PointId masthead = builder.point("masthead", -160, 0, 16'720);
   const PointId plate = builder.point("plate", bridle.plate_x, 0, bridle.plate_z);
@@ -184,7 +184,7 @@ TEST(JunctionBalance, SaysWhatItCanNotLookAt) {
   RigBuilder builder;
   const MaterialId line_material = builder.add(wire("wire", mm(8)));
   Part arm = fixed("arm", mm(30));
-  arm.kind = "junction";
+  arm.kind = PartKind::junction;
   const PartId part = builder.add(std::move(arm));
   Stay upper = stay("backstay", line_material, {line(), item(part)});
   const PointId masthead = builder.point("masthead", 0, 0, 10'000);

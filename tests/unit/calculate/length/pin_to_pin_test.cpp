@@ -14,7 +14,7 @@ using namespace build;
 
 Reading reading(std::initializer_list<double> runs_mm, std::optional<double> offset_mm = std::nullopt) {
   Reading result;
-  result.method = "tape";
+  result.method = ReadingMethod::tape;
   for (const double run : runs_mm)
     result.runs.push_back(sourced(mm(run)));
   if (offset_mm)
@@ -100,7 +100,7 @@ TEST(PinToPin, IsXWhenOnlyAMarkExists) {
   RigBuilder builder;
   Stay made = stay("lanyard-shroud", builder.add(rope("rope", mm(9))), {line()});
   Reading messenger;
-  messenger.method = "messenger";
+  messenger.method = ReadingMethod::messenger;
   messenger.mark = "red whipping";
   messenger.offset = sourced(mm(40));
   made.readings = {messenger};

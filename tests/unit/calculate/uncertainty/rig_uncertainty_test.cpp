@@ -159,7 +159,7 @@ double share_of_trials_that_hold(std::uint64_t from, std::size_t trials) {
     builder.add(stay("runner", mm(1), builder.add(rope("hmpe-9", mm(9))), {line()}));
     builder.rig.stays[0].stated_pin_to_pin = std::nullopt;
     Record band;
-    band.kind = "tape";
+    band.kind = RecordKind::tape;
     band.name = "band";
     Particular error;
     error.name = "error";
@@ -172,7 +172,8 @@ double share_of_trials_that_hold(std::uint64_t from, std::size_t trials) {
       reading.runs.push_back(sourced(mm(truth + tape + 3.0 * normal_quantile(stream.uniform()))));
     builder.rig.stays[0].readings.push_back(reading);
     Record settings; // few draws: the range by the law of propagation is what is looked at
-    settings.kind = settings.name = "uncertainty";
+    settings.kind = RecordKind::uncertainty;
+    settings.name = "uncertainty";
     Particular draws;
     draws.name = "draws";
     draws.value.value = {1000.0, dimension::number};
