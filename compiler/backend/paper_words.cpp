@@ -2,6 +2,7 @@
 
 #include "backend/tenths.hpp"
 #include "units/format_length.hpp"
+#include "wording/model_words.hpp"
 
 #include <cmath>
 
@@ -32,8 +33,7 @@ std::string who_and_when(const TensionEstimate& estimate) {
 
 std::string source_words(const Provenance& provenance) {
   std::string words(name_of(provenance.source_class));
-  if (!provenance.note.empty())
-    words += ", " + provenance.note;
+  words += led_by(", ", note_words(provenance));
   if (!provenance.written.empty() && !provenance.written.ends_with("mm"))
     words += ", written " + provenance.written;
   // For an assumed number the class says it all.

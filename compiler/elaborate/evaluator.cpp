@@ -21,7 +21,7 @@ SourceClass class_of(const std::string& word) {
   for (const SourceClass candidate :
        {SourceClass::measured, SourceClass::drawn, SourceClass::maker, SourceClass::standard,
         SourceClass::practice, SourceClass::assumed, SourceClass::computed})
-    if (name_of(candidate) == word)
+    if (word_of(candidate) == word)
       return candidate;
   return SourceClass::unstated;
 }

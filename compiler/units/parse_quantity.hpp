@@ -4,6 +4,7 @@
 #include "units/dimension.hpp"
 
 #include <cstddef>
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <variant>

@@ -15,6 +15,7 @@ namespace sheerpole {
 // The phrases of lengths and of what follows from them, one table a subject. `{}` stands for each argument
 // in turn, `{0}`, `{1}` for one by its place.
 
+std::string_view words(Derivation derivation);
 std::string_view words(ReadingPhrase phrase);
 std::string_view words(LengthPhrase phrase);
 std::string_view words(CutPhrase phrase);

@@ -1,6 +1,7 @@
 #include "wording/length_words.hpp"
 
 #include "model/kind_words.hpp"
+#include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 #include "wording/length_phrases.hpp"
 #include "wording/say.hpp"
@@ -102,6 +103,16 @@ std::string term_name(const Rig& rig, const Term& term) {
   case TermKind::inserted:
     return at_end("inserted", term);
   }
+  return {};
+}
+
+std::string stated_in(const Remark& how) {
+  if (how.is(LengthPhrase::diameters))
+    return format_number(std::get<Number>(how.arguments().front()).value) + " d";
+  if (how.is(CutPhrase::share_of))
+    return percent_text(std::get<Share>(how.arguments().front()).value);
+  if (how.is(CutPhrase::bedding_of_cut))
+    return format_number(std::get<Number>(how.arguments().front()).value) + " %";
   return {};
 }
 

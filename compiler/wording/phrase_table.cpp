@@ -19,6 +19,8 @@ std::string_view phrase_of(const Remark& remark) {
   switch (remark.subject()) {
   case PhraseSubject::none:
     return {};
+  case PhraseSubject::derivation:
+    return words(static_cast<Derivation>(remark.number()));
   case PhraseSubject::reading:
     return words(static_cast<ReadingPhrase>(remark.number()));
   case PhraseSubject::length:

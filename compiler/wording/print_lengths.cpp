@@ -3,6 +3,7 @@
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 #include "wording/length_words.hpp"
+#include "wording/model_words.hpp"
 #include "wording/say.hpp"
 
 #include <fmt/format.h>
@@ -92,14 +93,14 @@ private:
       if (!term.how.empty())
         text += " = " + say(rig_, term.how);
       text += fmt::format("  [{}", sheerpole::name_of(term.provenance.source_class));
-      if (!term.provenance.note.empty())
-        text += ": " + term.provenance.note;
+      if (const std::string note = note_words(term.provenance); !note.empty())
+        text += ": " + note;
       for (const std::string& assumption : term.provenance.assumptions)
         text += ", rests on " + assumption;
       line(depth + 1, text + "]");
     }
     if (sum.unknown)
-      line(depth + 1, fmt::format("{:>12}  {}", "X", sum.unknown_source.note));
+      line(depth + 1, fmt::format("{:>12}  {}", "X", note_words(sum.unknown_source)));
   }
 
   void line(int depth, std::string_view text) {

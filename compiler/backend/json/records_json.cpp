@@ -1,6 +1,7 @@
 #include "backend/json/json_parts.hpp"
 
 #include "backend/json/json.hpp"
+#include "wording/model_words.hpp"
 
 namespace sheerpole {
 
@@ -51,7 +52,7 @@ Json limits_json(const Limits& limits, const SourceSet& sources) {
             {"stated", Json::array()}};
   for (const StatedLimit& stated : limits.stated())
     json["stated"].push_back({{"name", row_of(stated.limit).name},
-                              {"text", limits.text(stated.limit)},
+                              {"text", limit_text(limits, stated.limit)},
                               {"si", stated.value ? Json(*stated.value) : Json()},
                               {"provenance", provenance_json(stated.provenance, sources)}});
   return json;
@@ -163,11 +164,8 @@ void add_records_json(const CheckedRig& checked, Json& rig_json) {
   fill("inspections", rig.inspections,
        [&](const Inspection& inspection) { return inspection_json(inspection, rig); });
   fill("differences", rig.differences, [&](const Difference& difference) -> Json {
-    return {{"by", difference.origin},
-            {"of", difference.subject},
-            {"what", difference.property},
-            {"was", difference.was},
-            {"is", difference.is}};
+    const DifferenceWords words = words_of(difference);
+    return {{"by", words.by}, {"of", words.of}, {"what", words.what}, {"was", words.was}, {"is", words.is}};
   });
 }
 

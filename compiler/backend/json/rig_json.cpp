@@ -1,5 +1,6 @@
 #include "backend/json/json.hpp"
 #include "backend/json/json_parts.hpp"
+#include "wording/model_words.hpp"
 
 namespace sheerpole {
 

@@ -174,7 +174,7 @@ ChangedLength changed_length(const LengthSum& was, const LengthSum& is) {
                        .comparable = was.unknown == is.unknown};
   // X is the same length only where it is the same mark.
   if (was.unknown && is.unknown)
-    change.comparable = was.unknown_source.note == is.unknown_source.note;
+    change.comparable = was.unknown_source.derivation == is.unknown_source.derivation;
   return change;
 }
 
@@ -191,7 +191,8 @@ PieceChange compare_piece(const StayView& was, const StayView& is, std::size_t i
   if (change.body.comparable)
     change.too_long = -change.body.difference();
   judge(was, is,
-        {&old_one, &new_one, remade(old_one.upper, new_one.upper), remade(old_one.lower, new_one.lower)},
+        {&old_one, &new_one, remade(*was.rig, old_one.upper, *is.rig, new_one.upper),
+         remade(*was.rig, old_one.lower, *is.rig, new_one.lower)},
         change);
   return change;
 }

@@ -1,7 +1,8 @@
-#include "model/print_rig.hpp"
+#include "wording/print_rig.hpp"
 
-#include "model/print_sourced.hpp"
 #include "units/format_length.hpp"
+#include "wording/model_words.hpp"
+#include "wording/print_sourced.hpp"
 
 #include <array>
 #include <optional>
@@ -47,9 +48,6 @@ private:
     return "expect " + names(one.stays) + " " + one.quantity;
   }
   std::string head(const Inspection& one) const { return "finding of " + names(one.stays); }
-  std::string head(const Difference& one) const {
-    return "difference by " + one.origin + ": " + one.property + " of " + one.subject;
-  }
   std::string head(const StatedBound& bound) const { return "bound of " + bound.name; }
 
   // The members of the rig.
@@ -63,10 +61,19 @@ private:
     text_ += head(thing) + "\n";
     fields(thing, 1);
   }
+  void things(std::string_view, const Difference& difference) {
+    const DifferenceWords words = words_of(difference);
+    text_ += "difference by " + words.by + ": " + words.what + " of " + words.of + "\n";
+    line(1, "origin", words.by);
+    line(1, "subject", words.of);
+    line(1, "property", words.what);
+    line(1, "was", words.was);
+    line(1, "is", words.is);
+  }
   void things(std::string_view, const Limits& limits) {
     for (const StatedLimit& limit : limits.stated())
-      text_ += "limit " + std::string(row_of(limit.limit).name) + ": " + limits.text(limit.limit) + " " +
-               print_provenance(limit.provenance) + "\n";
+      text_ += "limit " + std::string(row_of(limit.limit).name) + ": " + limit_text(limits, limit.limit) +
+               " " + print_provenance(limit.provenance) + "\n";
   }
 
   template <HasFields Thing>

@@ -1,6 +1,7 @@
-#include "model/print_sourced.hpp"
+#include "wording/print_sourced.hpp"
 
 #include "units/format_length.hpp"
+#include "wording/model_words.hpp"
 
 namespace sheerpole {
 
@@ -35,8 +36,8 @@ std::string print_provenance(const Provenance& provenance) {
   if (!provenance.written.empty())
     result += "written " + provenance.written + "; ";
   result += name_of(provenance.source_class);
-  if (!provenance.note.empty())
-    result += ", " + provenance.note;
+  if (const std::string note = note_words(provenance); !note.empty())
+    result += ", " + note;
   for (std::size_t i = 0; i < provenance.assumptions.size(); ++i)
     result += (i == 0 ? "; assumes " : ", ") + provenance.assumptions[i];
   return result + ")";
