@@ -61,11 +61,11 @@ private:
   }
 
   void end(std::string_view where, const PieceEnd& end) {
-    if (end.part.empty())
+    if (end.bare())
       return;
-    std::string text = fmt::format("end {}: {}", where, end.part);
-    if (!end.splice.empty())
-      text += ", splice " + end.splice;
+    std::string text = fmt::format("end {}: {}", where, end.part_name(rig_));
+    if (end.splice)
+      text += ", splice " + end.splice_name(rig_);
     for (const std::string& note : say_each(rig_, end.notes))
       text += "; " + note;
     line(2, text);

@@ -14,8 +14,9 @@ std::string line_name(const StayView& view, const Piece& piece) {
 }
 
 /// Whether an end is made otherwise than before: round another part, or by another splice.
-bool remade(const PieceEnd& was, const PieceEnd& is) {
-  return was.part != is.part || was.splice != is.splice;
+bool remade(const Rig& old_rig, const PieceEnd& was, const Rig& new_rig, const PieceEnd& is) {
+  return was.part_name(old_rig) != is.part_name(new_rig) ||
+         was.splice_name(old_rig) != is.splice_name(new_rig);
 }
 
 /// What one end uses of the cut.
