@@ -224,6 +224,7 @@ std::optional<Evaluated> Evaluator::literal(const Expression& expression) {
     return std::nullopt;
   }
   result.scalar = quantity.value();
+  result.provenance.written_in = length_unit_of(text);
   return result;
 }
 

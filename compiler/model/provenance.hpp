@@ -44,9 +44,10 @@ constexpr PhraseSubject subject_of(Derivation) {
 /// How a number is known.
 struct Provenance {
   SourceClass source_class = SourceClass::unstated;
-  std::string note; ///< `certificate 1142`, or for a computed number what it was computed from
+  std::string note; ///< `certificate 1142`; for a number that the file computes, what from
   std::string
       written; ///< the value as written in the file: `7 3/8 in`, `27 d`; empty when nothing was written
+  LengthUnit written_in = LengthUnit::none; ///< of a sum the largest of those in it
   std::optional<Span> place;
   /// Names of the assumed values that a computed number rests on. For an assumed number itself: one entry.
   std::vector<std::string> assumptions;
@@ -61,8 +62,10 @@ constexpr auto fields_of(const Provenance*) {
   return std::tuple(field("source_class", "", &Provenance::source_class, evidence),
                     field("note", "", &Provenance::note, evidence),
                     field("written", "", &Provenance::written, evidence),
+                    field("written_in", "", &Provenance::written_in, evidence),
                     field("place", "", &Provenance::place, identity),
-                    field("assumptions", "", &Provenance::assumptions, evidence));
+                    field("assumptions", "", &Provenance::assumptions, evidence),
+                    field("derivation", "", &Provenance::derivation, evidence));
 }
 static_assert(all_members_are_listed<Provenance>());
 
