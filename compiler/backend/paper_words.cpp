@@ -56,20 +56,6 @@ std::string_view route_words(LengthRoute route) {
   return "not known as a number";
 }
 
-std::string_view name_of(LengthRoute route) {
-  switch (route) {
-  case LengthRoute::reading:
-    return "reading";
-  case LengthRoute::stated:
-    return "stated";
-  case LengthRoute::path:
-    return "path";
-  case LengthRoute::unknown:
-    break;
-  }
-  return "unknown";
-}
-
 std::string length_or_range(const Part& part) {
   if (part.length)
     return format_tenths(part.length->value);

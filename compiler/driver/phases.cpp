@@ -3,8 +3,7 @@
 #include "driver/built_in_backends.hpp"
 #include "names/resolve.hpp"
 #include "syntax/syntax_tree.hpp"
-#include "wording/print_lengths.hpp"
-#include "wording/print_rig.hpp"
+#include "wording/print_phases.hpp"
 
 #include <array>
 

@@ -1,6 +1,6 @@
 #include "elaborate/arithmetic.hpp"
 
-#include "elaborate/dimension_findings.hpp"
+#include "elaborate/value_findings.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,8 +1,7 @@
 #include "elaborate/evaluator.hpp"
 
 #include "elaborate/arithmetic.hpp"
-#include "elaborate/dimension_findings.hpp"
-#include "elaborate/value_shape.hpp"
+#include "elaborate/value_findings.hpp"
 #include "units/parse_quantity.hpp"
 #include "units/unit.hpp"
 

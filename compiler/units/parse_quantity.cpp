@@ -1,7 +1,6 @@
 #include "units/parse_quantity.hpp"
 
 #include "units/format_length.hpp"
-#include "units/likely_readings.hpp"
 #include "units/scan_number.hpp"
 #include "units/text_cursor.hpp"
 #include "units/unit.hpp"

@@ -128,6 +128,20 @@ std::string_view name_of(SumKind kind) {
   return {};
 }
 
+std::string_view name_of(LengthRoute route) {
+  switch (route) {
+  case LengthRoute::reading:
+    return "reading";
+  case LengthRoute::stated:
+    return "stated";
+  case LengthRoute::path:
+    return "path";
+  case LengthRoute::unknown:
+    break;
+  }
+  return "unknown";
+}
+
 std::string sum_text(const Rig& rig, const LengthSum& sum) {
   return sum.unknown ? say(rig, with_unknown(sum)) : length_text(sum.known());
 }
@@ -238,6 +252,25 @@ std::string_view words(BenchPhrase phrase) {
   switch (phrase) {
   case BenchPhrase::throat_not_stated:
     return "throat {} on the standing part: the throat of the rope-seat of {} is not stated";
+  }
+  return {};
+}
+
+std::string_view words(DraftPhrase phrase) {
+  using enum DraftPhrase;
+  switch (phrase) {
+  case is_assumed:
+    return "{} is assumed";
+  case measure_it:
+    return "measure it, or name who gave the number";
+  case is_missing:
+    return "{} is missing";
+  case the_length_x:
+    return "the length X";
+  case set_on_command_line:
+    return "{} is set on the command line";
+  case write_it_down:
+    return "write it into the file when it is to stay";
   }
   return {};
 }

@@ -1,4 +1,4 @@
-#include "wording/print_lengths.hpp"
+#include "wording/print_phases.hpp"
 
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
@@ -14,20 +14,6 @@
 namespace sheerpole {
 
 namespace {
-
-std::string_view name_of(LengthRoute route) {
-  switch (route) {
-  case LengthRoute::reading:
-    return "reading";
-  case LengthRoute::stated:
-    return "stated";
-  case LengthRoute::path:
-    return "path";
-  case LengthRoute::unknown:
-    return "unknown";
-  }
-  return "unknown";
-}
 
 class Printer {
 public:
