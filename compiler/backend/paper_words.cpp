@@ -2,6 +2,7 @@
 
 #include "backend/tenths.hpp"
 #include "units/format_length.hpp"
+#include "wording/model_words.hpp"
 
 #include <cmath>
 
@@ -32,8 +33,7 @@ std::string who_and_when(const TensionEstimate& estimate) {
 
 std::string source_words(const Provenance& provenance) {
   std::string words(name_of(provenance.source_class));
-  if (!provenance.note.empty())
-    words += ", " + provenance.note;
+  words += led_by(", ", note_words(provenance));
   if (!provenance.written.empty() && !provenance.written.ends_with("mm"))
     words += ", written " + provenance.written;
   // For an assumed number the class says it all.
@@ -54,20 +54,6 @@ std::string_view route_words(LengthRoute route) {
     break;
   }
   return "not known as a number";
-}
-
-std::string_view name_of(LengthRoute route) {
-  switch (route) {
-  case LengthRoute::reading:
-    return "reading";
-  case LengthRoute::stated:
-    return "stated";
-  case LengthRoute::path:
-    return "path";
-  case LengthRoute::unknown:
-    break;
-  }
-  return "unknown";
 }
 
 std::string length_or_range(const Part& part) {

@@ -4,6 +4,7 @@
 #include "model/part.hpp"
 #include "model/provenance.hpp"
 #include "results/checked_rig.hpp"
+#include "wording/length_words.hpp"
 
 #include <cstddef>
 #include <string>
@@ -41,9 +42,6 @@ std::string source_words(const Provenance& provenance);
 /// The way that a pin-to-pin length was found: "a reading", "the stated length", "the points of its path",
 /// "not known as a number".
 std::string_view route_words(LengthRoute route);
-
-/// The same as one word for tables and data files: reading, stated, path, unknown.
-std::string_view name_of(LengthRoute route);
 
 /// "82.0", of an adjuster "216.0 to 300.0"; millimetres. Empty when it is not stated.
 std::string length_or_range(const Part& part);

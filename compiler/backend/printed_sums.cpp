@@ -5,6 +5,7 @@
 #include "base/internal_error.hpp"
 #include "calculate/length/body.hpp"
 #include "units/format_length.hpp"
+#include "wording/length_words.hpp"
 #include "wording/say.hpp"
 
 #include <algorithm>
@@ -81,7 +82,7 @@ PieceSum piece_sum(const Rig& rig, const DerivedStay& stay, const Piece& piece) 
 std::string how_known(const Rig& rig, const Term& term) {
   const std::string how = say(rig, term.how);
   Provenance provenance = term.provenance;
-  if (how.find(provenance.written) != std::string::npos) // "72 d x 9 mm" echoes the 72 d already
+  if (provenance.written == stated_in(term.how)) // "72 d x 9 mm" gives the 72 d already
     provenance.written.clear();
   return how.empty() ? source_words(provenance) : how + "; " + source_words(provenance);
 }

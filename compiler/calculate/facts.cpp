@@ -72,7 +72,7 @@ std::optional<Sourced<Force>> line_stiffness(const LineMaterial& material) {
     return std::nullopt;
   Sourced<Force> result;
   result.value = Force::newtons(modulus->value * area->value);
-  result.provenance = combine({&modulus->provenance, &area->provenance}, "modulus times metallic area");
+  result.provenance = combine({&modulus->provenance, &area->provenance}, Derivation::modulus_times_area);
   result.provenance.source_class = SourceClass::computed;
   return result;
 }

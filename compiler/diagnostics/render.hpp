@@ -4,11 +4,30 @@
 #include "diagnostics/diagnostic.hpp"
 #include "source/source_set.hpp"
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace sheerpole {
+
+/// How many findings of each severity.
+struct SeverityCounts {
+  std::size_t errors = 0;
+  std::size_t warnings = 0;
+  std::size_t notes = 0;
+  std::size_t waived = 0; ///< counted here alone
+};
+
+inline SeverityCounts count_severities(const std::vector<Diagnostic>& findings) {
+  SeverityCounts counts;
+  for (const Diagnostic& finding : findings)
+    ++(!finding.waived.empty()                 ? counts.waived
+       : finding.severity == Severity::error   ? counts.errors
+       : finding.severity == Severity::warning ? counts.warnings
+                                               : counts.notes);
+  return counts;
+}
 
 /// Findings for a person: place, the line with the spot marked, the reason on the boat, the suggested edit,
 /// and a closing count, with the totals of the checks when it came to them. `colour` adds terminal colours;

@@ -1,7 +1,5 @@
 #include "diagnostics/render.hpp"
 
-#include "diagnostics/severity_counts.hpp"
-
 #include <nlohmann/json.hpp>
 
 namespace sheerpole {

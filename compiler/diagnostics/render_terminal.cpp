@@ -1,12 +1,11 @@
-#include "diagnostics/render.hpp"
-
 #include "base/code_point.hpp"
 #include "diagnostics/excerpt.hpp"
-#include "diagnostics/severity_counts.hpp"
+#include "diagnostics/render.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
 
 namespace sheerpole {
 
@@ -186,6 +185,23 @@ std::string render_terminal(const std::vector<Diagnostic>& findings, const Sourc
   if (totals)
     result += fmt::format("checks: {} pass, {}, {} not checked, {} waived\n", totals->passed,
                           counted(totals->found, "finding"), totals->not_checked, totals->waived);
+  return result;
+}
+
+std::string render_lines(const std::vector<Diagnostic>& findings, const SourceSet& sources) {
+  std::string result;
+  for (const Diagnostic& finding : findings) {
+    if (finding.primary) {
+      const SourceText& text = sources[finding.primary->span.source];
+      const Position at = text.position(finding.primary->span.begin);
+      fmt::format_to(std::back_inserter(result), "{}:{}:{}: ", printable(text.name()), at.line, at.column);
+    }
+    fmt::format_to(std::back_inserter(result), "{}{}: {} [{}]", finding.waived.empty() ? "" : "waived ",
+                   name_of(finding.severity), printable(finding.message), finding.slug);
+    if (finding.edit && finding.edit->certain)
+      fmt::format_to(std::back_inserter(result), " (mend: {})", printable(finding.edit->title));
+    result += '\n';
+  }
   return result;
 }
 

@@ -1,6 +1,6 @@
 #include "driver/mend.hpp"
 
-#include "diagnostics/severity_counts.hpp"
+#include "diagnostics/render.hpp"
 
 #include <algorithm>
 #include <iterator>

@@ -1,10 +1,9 @@
 #include "driver/phases.hpp"
 
 #include "driver/built_in_backends.hpp"
-#include "model/print_rig.hpp"
 #include "names/resolve.hpp"
 #include "syntax/syntax_tree.hpp"
-#include "wording/print_lengths.hpp"
+#include "wording/print_phases.hpp"
 
 #include <array>
 

@@ -1,6 +1,6 @@
 #include "elaborate/arithmetic.hpp"
 
-#include "elaborate/dimension_findings.hpp"
+#include "elaborate/value_findings.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -52,6 +52,7 @@ Provenance combined(const Provenance& a, const Provenance& b) {
   const bool named = !a.note.empty() || !b.note.empty() || a.source_class != SourceClass::unstated ||
                      b.source_class != SourceClass::unstated;
   result.source_class = named ? SourceClass::computed : SourceClass::unstated;
+  result.written_in = std::max(a.written_in, b.written_in);
   add_assumptions(result, a);
   add_assumptions(result, b);
   return result;

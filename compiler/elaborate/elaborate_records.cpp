@@ -180,13 +180,14 @@ void add_difference(Elaboration& elaboration, const Override& override) {
   Difference difference;
   switch (origin.kind) {
   case Origin::Kind::layer:
-    difference.origin = "layer " + origin.name;
+    difference.origin = Difference::Origin::layer;
+    difference.origin_name = origin.name;
     break;
   case Origin::Kind::sister:
-    difference.origin = "sister ship";
+    difference.origin = Difference::Origin::sister_ship;
     break;
   case Origin::Kind::command_line:
-    difference.origin = "command line";
+    difference.origin = Difference::Origin::command_line;
     break;
   }
   difference.subject = override.subject;

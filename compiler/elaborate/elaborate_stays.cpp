@@ -1,5 +1,5 @@
 #include "elaborate/elaboration.hpp"
-#include "names/apply_bases.hpp"
+#include "names/resolve_steps.hpp"
 
 #include <algorithm>
 

@@ -1,8 +1,7 @@
 #include "elaborate/evaluator.hpp"
 
 #include "elaborate/arithmetic.hpp"
-#include "elaborate/dimension_findings.hpp"
-#include "elaborate/value_shape.hpp"
+#include "elaborate/value_findings.hpp"
 #include "units/parse_quantity.hpp"
 #include "units/unit.hpp"
 
@@ -21,7 +20,7 @@ SourceClass class_of(const std::string& word) {
   for (const SourceClass candidate :
        {SourceClass::measured, SourceClass::drawn, SourceClass::maker, SourceClass::standard,
         SourceClass::practice, SourceClass::assumed, SourceClass::computed})
-    if (name_of(candidate) == word)
+    if (word_of(candidate) == word)
       return candidate;
   return SourceClass::unstated;
 }
@@ -224,6 +223,7 @@ std::optional<Evaluated> Evaluator::literal(const Expression& expression) {
     return std::nullopt;
   }
   result.scalar = quantity.value();
+  result.provenance.written_in = length_unit_of(text);
   return result;
 }
 

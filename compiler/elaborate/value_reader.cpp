@@ -1,7 +1,6 @@
 #include "elaborate/value_reader.hpp"
 
-#include "elaborate/dimension_findings.hpp"
-#include "elaborate/value_shape.hpp"
+#include "elaborate/value_findings.hpp"
 #include "units/format_length.hpp"
 
 #include <algorithm>

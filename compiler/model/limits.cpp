@@ -31,11 +31,4 @@ bool Limits::switched_off(Limit limit) const {
   return stated != nullptr && !stated->value;
 }
 
-std::string Limits::text(Limit limit) const {
-  const StatedLimit* stated = find(limit);
-  if (stated != nullptr)
-    return stated->value ? stated->provenance.written : "off";
-  return row_of(limit).value ? std::string(row_of(limit).written()) : "none stated";
-}
-
 } // namespace sheerpole

@@ -32,9 +32,6 @@ public:
   std::optional<Length> length(Limit limit) const;
   bool switched_off(Limit limit) const;
 
-  /// As written in the file or in the table: "0.5 mm"; "off"; "none stated".
-  std::string text(Limit limit) const;
-
 private:
   std::vector<StatedLimit> stated_;
 };

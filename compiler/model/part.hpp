@@ -62,20 +62,6 @@ struct Part {
   }
 };
 
-constexpr std::string_view name_of(Part::Role role) {
-  switch (role) {
-  case Part::Role::boat_fitting:
-    return "boat fitting";
-  case Part::Role::fixed:
-    return "fixed";
-  case Part::Role::worn:
-    return "worn";
-  case Part::Role::adjuster:
-    return "adjuster";
-  }
-  return "fixed";
-}
-
 constexpr auto fields_of(const Part*) {
   using enum FieldRole;
   return std::tuple(

@@ -2,7 +2,7 @@
 
 namespace sheerpole {
 
-std::string_view name_of(SourceClass source_class) {
+std::string_view word_of(SourceClass source_class) {
   switch (source_class) {
   case SourceClass::measured:
     return "measured";
@@ -19,9 +19,9 @@ std::string_view name_of(SourceClass source_class) {
   case SourceClass::computed:
     return "computed";
   case SourceClass::unstated:
-    return "no source given";
+    break;
   }
-  return "no source given";
+  return {};
 }
 
 } // namespace sheerpole

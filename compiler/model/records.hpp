@@ -176,23 +176,32 @@ constexpr auto fields_of(const Inspection*) {
 }
 static_assert(all_members_are_listed<Inspection>());
 
-/// One value that is stated over another: by a layer, a sister ship, the command line.
+/// One value that is stated over another: by a layer, a sister ship, the command line, the shop for which
+/// lengths are restated.
 struct Difference {
-  std::string origin;   ///< `layer fitted`, `sister ship`, `command line`
-  std::string subject;  ///< `plate-a.port`
-  std::string property; ///< `place`
-  std::string was;      ///< as written, with its source; empty when nothing was stated
-  std::string is;       ///< as written, with its source; of a block what stands in it
+  enum class Origin { layer, sister_ship, command_line, shop };
+  Origin origin = Origin::layer;
+  std::string origin_name; ///< of the layer or the shop: `fitted`
+  std::string subject;     ///< `plate-a.port`; empty: the bench cards, of which a shop says the unit
+  std::string property;    ///< `place`
+  std::string was;         ///< as written, with its source; empty when nothing was stated
+  std::string is;          ///< as written, with its source; of a block what stands in it
+  std::string rounded_to;  ///< of the unit of bench cards: as written; may be empty
   Span place;
+
+  bool of_bench_cards() const { return subject.empty(); }
 };
 
 constexpr auto fields_of(const Difference*) {
   using enum FieldRole;
-  return std::tuple(
-      field("origin", "", &Difference::origin, identity),
-      field("subject", "", &Difference::subject, identity),
-      field("property", "", &Difference::property, identity), field("was", "", &Difference::was, evidence),
-      field("is", "", &Difference::is, evidence), field("place", "", &Difference::place, identity));
+  return std::tuple(field("origin", "", &Difference::origin, identity),
+                    field("origin_name", "", &Difference::origin_name, identity),
+                    field("subject", "", &Difference::subject, identity),
+                    field("property", "", &Difference::property, identity),
+                    field("was", "", &Difference::was, evidence),
+                    field("is", "", &Difference::is, evidence),
+                    field("rounded_to", "", &Difference::rounded_to, evidence),
+                    field("place", "", &Difference::place, identity));
 }
 static_assert(all_members_are_listed<Difference>());
 

@@ -90,6 +90,7 @@ using RemarkArgument =
 /// and a file in wording/.
 enum class PhraseSubject : std::uint8_t {
   none,
+  derivation,
   reading,
   length,
   cut,

@@ -1,4 +1,4 @@
-#include "names/apply_bases.hpp"
+#include "names/resolve_steps.hpp"
 
 #include <algorithm>
 #include <string>

@@ -1,4 +1,4 @@
-#include "names/declare_names.hpp"
+#include "names/resolve_steps.hpp"
 
 #include <algorithm>
 #include <utility>

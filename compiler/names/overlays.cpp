@@ -1,6 +1,6 @@
 #include "names/overlays.hpp"
 
-#include "names/apply_bases.hpp"
+#include "names/resolve_steps.hpp"
 
 #include <algorithm>
 #include <utility>

@@ -1,10 +1,8 @@
 #include "names/resolve.hpp"
 
 #include "diagnostics/catalogue.hpp"
-#include "names/apply_bases.hpp"
-#include "names/declare_names.hpp"
 #include "names/overlays.hpp"
-#include "names/resolve_value.hpp"
+#include "names/resolve_steps.hpp"
 #include "names/symbol_table.hpp"
 
 #include <algorithm>

@@ -1,4 +1,4 @@
-#include "names/resolve_value.hpp"
+#include "names/resolve_steps.hpp"
 
 #include "kinds/kind_row.hpp"
 #include "names/symbol_table.hpp"

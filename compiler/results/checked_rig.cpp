@@ -1,6 +1,6 @@
 #include "results/checked_rig.hpp"
 
-#include "wording/draft_phrases.hpp"
+#include "wording/length_phrases.hpp"
 #include "wording/length_words.hpp"
 #include "wording/say.hpp"
 

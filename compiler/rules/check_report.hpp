@@ -11,6 +11,12 @@
 
 namespace sheerpole {
 
+/// Whether a number is below a bound, and not just by the rounding of a sum or a product.
+constexpr bool is_below(double value, double bound) {
+  constexpr double rounding = 1e-9; // of the bound; far below anything that is measured
+  return value < bound - rounding * (bound < 0.0 ? -bound : bound);
+}
+
 /// Where one check writes what it came to.
 class CheckReport {
 public:

@@ -1,4 +1,3 @@
-#include "units/likely_readings.hpp"
 
 #include "units/format_length.hpp"
 #include "units/scan_number.hpp"

@@ -1,7 +1,6 @@
 #include "units/parse_quantity.hpp"
 
 #include "units/format_length.hpp"
-#include "units/likely_readings.hpp"
 #include "units/scan_number.hpp"
 #include "units/text_cursor.hpp"
 #include "units/unit.hpp"
@@ -70,6 +69,25 @@ Result<Quantity, QuantityError> parse_quantity(std::string_view text) {
   if (const auto* quantity = std::get_if<Quantity>(&scanned))
     return *quantity;
   return explain_refusal(text, *std::get_if<Refusal>(&scanned), Expected::quantity);
+}
+
+LengthUnit length_unit_of(std::string_view text) {
+  TextCursor cursor(trim_blanks(text));
+  ScannedNumber number;
+  bool negative = false;
+  if (scan_signed_number(cursor, number, negative))
+    return LengthUnit::none;
+  cursor.skip_blanks();
+  if (const Unit* unit = find_unit(cursor.rest())) {
+    if (unit->dimension != dimension::length)
+      return LengthUnit::none;
+    return unit->factor == metres_per_foot   ? LengthUnit::feet
+           : unit->factor == metres_per_inch ? LengthUnit::inches
+                                             : LengthUnit::metric;
+  }
+  if (cursor.take_inch_mark())
+    return LengthUnit::inches;
+  return cursor.take_foot_mark() || take_feet_word(cursor) ? LengthUnit::feet : LengthUnit::none;
 }
 
 Result<double, QuantityError> parse_number(std::string_view text) {

@@ -4,6 +4,7 @@
 #include "units/dimension.hpp"
 
 #include <cstddef>
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -34,6 +35,12 @@ struct QuantityError {
 /// `11_642 mm`, prime and double-prime characters, typographic quotes, non-breaking spaces. Surrounding
 /// blanks are not part of it.
 Result<Quantity, QuantityError> parse_quantity(std::string_view text);
+
+/// What a length is written in; of feet and inches together it is the feet.
+enum class LengthUnit : std::uint8_t { none, metric, inches, feet };
+
+/// Of a text that parse_quantity reads. None for what is no length.
+LengthUnit length_unit_of(std::string_view text);
 
 /// Reads a number without unit: `12`, `0.5`, `11_642`, `3/8`, `7 3/8`, `7-3/8`, `24e-6`.
 Result<double, QuantityError> parse_number(std::string_view text);

@@ -31,4 +31,11 @@ std::optional<QuantityError::Kind> scan_number(TextCursor& cursor, ScannedNumber
 /// first; empty when the groups make no number. The rest of the text is kept.
 std::vector<std::string> readings_of_digit_groups(std::string_view text);
 
+enum class Expected { quantity, number };
+
+/// Turns a refusal of `text` into an error with the readings that were possibly meant. Every suggestion is
+/// tried before it is given: it is accepted as written. Slow next to reading; called for refused texts
+/// only.
+QuantityError explain_refusal(std::string_view text, Refusal refusal, Expected expected);
+
 } // namespace sheerpole

@@ -61,6 +61,24 @@ std::string_view words(ChangePhrase phrase) {
     return "there was none";
   case ChangePhrase::hangs_no_more:
     return "it hangs no more";
+  case ChangePhrase::named:
+    return "{}";
+  case ChangePhrase::reading_by:
+    return "{}, reading by {}";
+  case ChangePhrase::reading_by_on:
+    return "{}, reading by {} of {}";
+  case ChangePhrase::passage_at:
+    return "passage at {}";
+  case ChangePhrase::line_in_stack:
+    return "length of a line in the stack";
+  case ChangePhrase::of_part:
+    return "{} of {}";
+  case ChangePhrase::spare_bury_of:
+    return "spare bury of {}";
+  case ChangePhrase::end_of_part:
+    return "{} end";
+  case ChangePhrase::of_end_of_part:
+    return "{} of the {} end";
   }
   return {};
 }

@@ -1,6 +1,7 @@
 #include "wording/length_words.hpp"
 
 #include "model/kind_words.hpp"
+#include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 #include "wording/length_phrases.hpp"
 #include "wording/say.hpp"
@@ -105,6 +106,16 @@ std::string term_name(const Rig& rig, const Term& term) {
   return {};
 }
 
+std::string stated_in(const Remark& how) {
+  if (how.is(LengthPhrase::diameters))
+    return format_number(std::get<Number>(how.arguments().front()).value) + " d";
+  if (how.is(CutPhrase::share_of))
+    return percent_text(std::get<Share>(how.arguments().front()).value);
+  if (how.is(CutPhrase::bedding_of_cut))
+    return format_number(std::get<Number>(how.arguments().front()).value) + " %";
+  return {};
+}
+
 std::string_view name_of(SumKind kind) {
   switch (kind) {
   case SumKind::pin_to_pin:
@@ -115,6 +126,20 @@ std::string_view name_of(SumKind kind) {
     return "cut";
   }
   return {};
+}
+
+std::string_view name_of(LengthRoute route) {
+  switch (route) {
+  case LengthRoute::reading:
+    return "reading";
+  case LengthRoute::stated:
+    return "stated";
+  case LengthRoute::path:
+    return "path";
+  case LengthRoute::unknown:
+    break;
+  }
+  return "unknown";
 }
 
 std::string sum_text(const Rig& rig, const LengthSum& sum) {
@@ -227,6 +252,25 @@ std::string_view words(BenchPhrase phrase) {
   switch (phrase) {
   case BenchPhrase::throat_not_stated:
     return "throat {} on the standing part: the throat of the rope-seat of {} is not stated";
+  }
+  return {};
+}
+
+std::string_view words(DraftPhrase phrase) {
+  using enum DraftPhrase;
+  switch (phrase) {
+  case is_assumed:
+    return "{} is assumed";
+  case measure_it:
+    return "measure it, or name who gave the number";
+  case is_missing:
+    return "{} is missing";
+  case the_length_x:
+    return "the length X";
+  case set_on_command_line:
+    return "{} is set on the command line";
+  case write_it_down:
+    return "write it into the file when it is to stay";
   }
   return {};
 }

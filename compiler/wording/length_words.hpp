@@ -20,6 +20,13 @@ std::string term_name(const Rig& rig, const Term& term);
 /// "pin-to-pin", "body", "cut".
 std::string_view name_of(SumKind kind);
 
+/// The stated number that the account of a term begins with, in the way in which a file states it: "72 d"
+/// of "72 d x 9 mm", "8 %" of "8 % of 648 mm". Empty when it begins with none.
+std::string stated_in(const Remark& how);
+
+/// The way to a pin-to-pin length as one word, for tables and data files: reading, stated, path, unknown.
+std::string_view name_of(LengthRoute route);
+
 /// The value of a sum: "11381.73 mm"; with an unknown length "X", "X + 1003.3 mm", "X - 609.6 mm".
 std::string sum_text(const Rig& rig, const LengthSum& sum);
 

@@ -6,11 +6,9 @@
 #include "wording/checks/evidence_phrases.hpp"
 #include "wording/checks/geometry_phrases.hpp"
 #include "wording/checks/length_phrases.hpp"
-#include "wording/checks/own_rule_phrases.hpp"
 #include "wording/checks/securing_phrases.hpp"
 #include "wording/checks/splice_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"
-#include "wording/draft_phrases.hpp"
 #include "wording/length_phrases.hpp"
 
 namespace sheerpole {
@@ -19,6 +17,8 @@ std::string_view phrase_of(const Remark& remark) {
   switch (remark.subject()) {
   case PhraseSubject::none:
     return {};
+  case PhraseSubject::derivation:
+    return words(static_cast<Derivation>(remark.number()));
   case PhraseSubject::reading:
     return words(static_cast<ReadingPhrase>(remark.number()));
   case PhraseSubject::length:

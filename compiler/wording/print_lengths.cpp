@@ -1,8 +1,9 @@
-#include "wording/print_lengths.hpp"
+#include "wording/print_phases.hpp"
 
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 #include "wording/length_words.hpp"
+#include "wording/model_words.hpp"
 #include "wording/say.hpp"
 
 #include <fmt/format.h>
@@ -13,20 +14,6 @@
 namespace sheerpole {
 
 namespace {
-
-std::string_view name_of(LengthRoute route) {
-  switch (route) {
-  case LengthRoute::reading:
-    return "reading";
-  case LengthRoute::stated:
-    return "stated";
-  case LengthRoute::path:
-    return "path";
-  case LengthRoute::unknown:
-    return "unknown";
-  }
-  return "unknown";
-}
 
 class Printer {
 public:
@@ -60,11 +47,11 @@ private:
   }
 
   void end(std::string_view where, const PieceEnd& end) {
-    if (end.part.empty())
+    if (end.bare())
       return;
-    std::string text = fmt::format("end {}: {}", where, end.part);
-    if (!end.splice.empty())
-      text += ", splice " + end.splice;
+    std::string text = fmt::format("end {}: {}", where, end.part_name(rig_));
+    if (end.splice)
+      text += ", splice " + end.splice_name(rig_);
     for (const std::string& note : say_each(rig_, end.notes))
       text += "; " + note;
     line(2, text);
@@ -92,14 +79,14 @@ private:
       if (!term.how.empty())
         text += " = " + say(rig_, term.how);
       text += fmt::format("  [{}", sheerpole::name_of(term.provenance.source_class));
-      if (!term.provenance.note.empty())
-        text += ": " + term.provenance.note;
+      if (const std::string note = note_words(term.provenance); !note.empty())
+        text += ": " + note;
       for (const std::string& assumption : term.provenance.assumptions)
         text += ", rests on " + assumption;
       line(depth + 1, text + "]");
     }
     if (sum.unknown)
-      line(depth + 1, fmt::format("{:>12}  {}", "X", sum.unknown_source.note));
+      line(depth + 1, fmt::format("{:>12}  {}", "X", note_words(sum.unknown_source)));
   }
 
   void line(int depth, std::string_view text) {

@@ -12,11 +12,14 @@ namespace sheerpole {
 
 namespace {
 
+std::string filled(const Rig* rig, const Remark& remark,
+                   const std::function<std::string(Length)>& length_words);
+
 /// The words of each kind of argument: one function for each, so that a kind without words does not
 /// compile.
 class ArgumentWords {
 public:
-  ArgumentWords(const Rig& rig, const std::function<std::string(Length)>& length_words)
+  ArgumentWords(const Rig* rig, const std::function<std::string(Length)>& length_words)
       : rig_(rig), length_words_(length_words) {}
 
   std::string operator()(Length length) const {
@@ -35,31 +38,27 @@ public:
   std::string operator()(const OneOf& one) const {
     return (one.kind.find_first_of("aeiou") == 0 ? "an " : "a ") + one.kind;
   }
-  std::string operator()(PointId id) const { return rig_[id].name; }
-  std::string operator()(MaterialId id) const { return rig_[id].name; }
-  std::string operator()(SpliceId id) const { return rig_[id].name; }
-  std::string operator()(PartId id) const { return rig_[id].name; }
-  std::string operator()(StayId id) const { return rig_[id].name; }
+  template <class Thing>
+  std::string operator()(Id<Thing> id) const {
+    if (rig_ == nullptr)
+      internal_error("a remark without its rig names a thing of it");
+    return (*rig_)[id].name;
+  }
   std::string operator()(const Remarks& remarks) const {
     std::vector<std::string> texts;
     for (const Remark& remark : remarks.all)
-      texts.push_back(say(rig_, remark, length_words_));
+      texts.push_back(filled(rig_, remark, length_words_));
     return joined(texts, remarks.join);
   }
 
 private:
-  const Rig& rig_;
+  const Rig* rig_;                                         ///< null: of no rig
   const std::function<std::string(Length)>& length_words_; ///< empty: as in any sentence
 };
 
-} // namespace
-
-std::string say(const Rig& rig, const Remark& remark) {
-  return say(rig, remark, {});
-}
-
-std::string say(const Rig& rig, const Remark& remark,
-                const std::function<std::string(Length)>& length_words) {
+/// The phrase with its arguments.
+std::string filled(const Rig* rig, const Remark& remark,
+                   const std::function<std::string(Length)>& length_words) {
   const std::string_view phrase = phrase_of(remark);
   std::string text;
   text.reserve(phrase.size() + 16 * remark.arguments().size());
@@ -81,6 +80,21 @@ std::string say(const Rig& rig, const Remark& remark,
     text += std::visit(ArgumentWords(rig, length_words), remark.arguments()[place]);
   }
   return text;
+}
+
+} // namespace
+
+std::string say(const Rig& rig, const Remark& remark) {
+  return filled(&rig, remark, {});
+}
+
+std::string say(const Remark& remark) {
+  return filled(nullptr, remark, {});
+}
+
+std::string say(const Rig& rig, const Remark& remark,
+                const std::function<std::string(Length)>& length_words) {
+  return filled(&rig, remark, length_words);
 }
 
 std::string say(const Rig& rig, const Remarks& remarks) {

@@ -14,6 +14,9 @@ namespace sheerpole {
 /// nothing gives an empty text.
 std::string say(const Rig& rig, const Remark& remark);
 
+/// The same of a remark that names nothing of a rig by an id. One that does is a fault of the compiler.
+std::string say(const Remark& remark);
+
 /// The word for an end of a line: "aloft", "below".
 constexpr std::string_view word_of(WhichEnd end) {
   return end == WhichEnd::upper ? "aloft" : "below";

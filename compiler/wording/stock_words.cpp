@@ -1,5 +1,5 @@
 #include "base/internal_error.hpp"
-#include "calculate/spool_plan/stock_phrases.hpp"
+#include "calculate/spool_plan/spool_order.hpp"
 #include "wording/phrase_table.hpp"
 
 namespace sheerpole {

@@ -20,16 +20,16 @@ namespace {
 /// "Splice the end aloft round thimble-16: long-bury, bury 648 mm (72 d), taper last third, lock stitch".
 CardStep splice_step(const CardPiece& card, const PieceEnd& end, std::string_view where) {
   std::string text = fmt::format("Splice the end {}", where);
-  if (!end.part.empty())
-    text += " round " + shown(end.part, end.title);
+  if (!end.bare())
+    text += " round " + shown(end.part_name(*card.rig), end.part_title(*card.rig));
   if (const std::string words = splice_words(card, end); !words.empty())
     text += ": " + words;
   return {text + ".", false};
 }
 
-CardStep terminal_step(const PieceEnd& end, std::string_view where) {
+CardStep terminal_step(const CardPiece& card, const PieceEnd& end, std::string_view where) {
   return {fmt::format("Make the end {}: {}. Hold the wire at its mark while the terminal is closed.", where,
-                      end.part.empty() ? "bare" : shown(end.part, end.title)),
+                      end.bare() ? "bare" : shown(end.part_name(*card.rig), end.part_title(*card.rig))),
           false};
 }
 
@@ -242,8 +242,8 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
     steps.push_back(splice_step(card, card.piece->lower, "below"));
     add(setting(card));
   } else {
-    steps.push_back(terminal_step(card.piece->upper, "aloft"));
-    steps.push_back(terminal_step(card.piece->lower, "below"));
+    steps.push_back(terminal_step(card, card.piece->upper, "aloft"));
+    steps.push_back(terminal_step(card, card.piece->lower, "below"));
   }
   add(fmt::format("Measure again, bearing to bearing: {} wanted{}.", card.amount(card.body),
                   card.rope() && card.behaves.parts != 0 ? " at the dock tension" : ""));

@@ -5,6 +5,7 @@
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
+#include "wording/model_words.hpp"
 
 #include <fmt/format.h>
 
@@ -76,7 +77,7 @@ void add_look(const Rig& rig, StayId id, std::vector<DueDay>& days) {
   if (limit && last)
     days.push_back({after(*last, *limit), "look-" + rig[id].name, "Look at " + rig[id].name,
                     "Last looked at on " + format_day(*last) + "; the owner's limit is " +
-                        rig.limits.text(Limit::inspection_age) +
+                        limit_text(rig.limits, Limit::inspection_age) +
                         ". Aloft: two lines, a harness and a second person."});
 }
 
@@ -89,7 +90,8 @@ void add_age(const Rig& rig, const Stay& stay, std::vector<DueDay>& days) {
   if (most && fitted)
     days.push_back({after(*fitted, *most), "age-" + stay.name,
                     "The line of " + stay.name + " reaches the owner's limit of age",
-                    "Installed on " + installed + "; the owner's limit is " + rig.limits.text(limit) +
+                    "Installed on " + installed + "; the owner's limit is " +
+                        limit_text(rig.limits, limit) +
                         ". It is no measure of strength: have it looked at, or replace it."});
 }
 

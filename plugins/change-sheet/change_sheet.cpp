@@ -53,8 +53,10 @@ std::vector<std::string> messages(const std::vector<const Diagnostic*>& findings
 Json inputs_json(const std::vector<ChangedInput>& inputs) {
   Json json = Json::array();
   for (const ChangedInput& input : inputs)
-    json.push_back(
-        {{"subject", input.subject}, {"property", input.property}, {"was", input.was}, {"is", input.is}});
+    json.push_back({{"subject", say(input.subject)},
+                    {"property", say(input.property)},
+                    {"was", input.was},
+                    {"is", input.is}});
   return json;
 }
 

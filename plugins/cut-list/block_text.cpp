@@ -51,11 +51,11 @@ std::string path_words(const Rig& rig, const Stay& stay) {
 }
 
 std::string end_words(const Rig& rig, const PieceEnd& end) {
-  if (end.part.empty())
+  if (end.bare())
     return "bare end";
-  std::string words = quoted_title(end.part, end.title);
-  if (!end.splice.empty())
-    words += ", splice " + end.splice;
+  std::string words = quoted_title(end.part_name(rig), end.part_title(rig));
+  if (end.splice)
+    words += ", splice " + end.splice_name(rig);
   for (const std::string& note : say_each(rig, end.notes))
     words += "; " + note;
   return words;

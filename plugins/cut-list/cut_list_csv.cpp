@@ -2,6 +2,7 @@
 #include "backend/printed_sums.hpp"
 #include "plugins/cut-list/cut_list.hpp"
 #include "wording/length_words.hpp"
+#include "wording/model_words.hpp"
 #include "wording/say.hpp"
 
 namespace sheerpole {
@@ -39,7 +40,7 @@ struct CsvPiece {
       cells.insert(cells.end(), 5, "");
     else
       cells.insert(cells.end(), {say(rig, from->how), std::string(name_of(from->provenance.source_class)),
-                                 from->provenance.note, from->provenance.written,
+                                 note_words(from->provenance), from->provenance.written,
                                  joined(from->provenance.assumptions, "; ")});
     cells.push_back(draft);
     cells.insert(cells.end(), 5, "");

@@ -206,7 +206,7 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
     page.line("   " + piece.name);
   print_marks(checked.rig(), piece.bench, listed.sum.cut(), !listed.complete(), page);
   if (piece.bench.dry_fit) {
-    const bool spliced = !piece.upper.splice.empty() || !piece.lower.splice.empty();
+    const bool spliced = piece.upper.splice || piece.lower.splice;
     page.wrapped(
         "   dry fit    ",
         format_total(piece.bench.dry_fit->unknown, Tenths::of(piece.bench.dry_fit->known)) +

@@ -40,8 +40,8 @@ void add_pieces(const SpareLine& spare, PageFlow& page) {
   for (const CardPiece& card : spare.pieces)
     table.rows.push_back({{.text = card.piece->name, .bold = card.piece == spare.longest.piece},
                           {.text = card.amount(card.body)},
-                          {.text = card.piece->upper.part},
-                          {.text = card.piece->lower.part}});
+                          {.text = card.piece->upper.part_name(*card.rig)},
+                          {.text = card.piece->lower.part_name(*card.rig)}});
   page.table(table);
 }
 

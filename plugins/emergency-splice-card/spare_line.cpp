@@ -62,13 +62,15 @@ void finish(SpareLine& spare) {
 }
 
 const Splice* splice_of(const CardPiece& card, const PieceEnd& end) {
-  const auto found = std::find_if(card.rig->splices.begin(), card.rig->splices.end(),
-                                  [&](const Splice& one) { return one.name == end.splice; });
-  return found == card.rig->splices.end() ? nullptr : &*found;
+  return end.splice ? &(*card.rig)[*end.splice] : nullptr;
 }
 
-std::string round_words(const PieceEnd& end) {
-  return end.part.empty() ? "" : " round " + shown(end.part, end.title);
+std::string shown_part(const CardPiece& card, const PieceEnd& end) {
+  return shown(end.part_name(*card.rig), end.part_title(*card.rig));
+}
+
+std::string round_words(const CardPiece& card, const PieceEnd& end) {
+  return end.bare() ? "" : " round " + shown_part(card, end);
 }
 
 /// "lashing-260 set to 160 mm"; of several each.
@@ -101,7 +103,7 @@ std::vector<std::string> splice_steps(const CardPiece& card) {
   steps.push_back(
       fmt::format("Lead the tail{}, throat mark to throat mark, into the standing part, and bury "
                   "all of it: {}{}. A short bury slips.",
-                  round_words(card.piece->lower), card.amount(bury), in_diameters));
+                  round_words(card, card.piece->lower), card.amount(bury), in_diameters));
   steps.push_back("Smooth the cover from the throat outwards until no slack is left in it.");
   const std::string locking = fact_text(splice->particulars, fact_names.locking);
   steps.push_back(
@@ -137,11 +139,11 @@ std::vector<std::string> rope_at_home(const SpareLine& spare) {
                               card.amount(spare.to_carry)));
   const std::string splice = splice_words(card, card.piece->upper);
   steps.push_back(fmt::format("Make the eye aloft{}{}. Load it as its bench card says.",
-                              round_words(card.piece->upper), led_by(": ", splice)));
+                              round_words(card, card.piece->upper), led_by(": ", splice)));
   steps.push_back(
       fmt::format("Whip the other end. Bag it dry and dark with fid, needle, twine, knife, marker, "
                   "rule, a messenger cord that does not stretch, this card{}.",
-                  led_by(" and a ", card.piece->lower.part)));
+                  led_by(" and a ", card.piece->lower.part_name(*card.rig))));
   return steps;
 }
 
@@ -164,8 +166,8 @@ std::vector<std::string> wire_at_home(const SpareLine& spare) {
       fmt::format("Cut {} of the same wire, {} {}, and bind its ends.", card.amount(spare.to_carry),
                   card.line->construction.text, card.line->size.name),
       fmt::format("Close the end aloft: {}. Try the whole job once on a short end.",
-                  card.piece->upper.part.empty() ? "the file names no part"
-                                                 : shown(card.piece->upper.part, card.piece->upper.title)),
+                  card.piece->upper.bare() ? "the file names no part"
+                                           : shown_part(card, card.piece->upper)),
       "Coil it large and bound in four places, with the terminals, spanners, cutter or saw for this wire, "
       "a messenger cord that does not stretch, gloves and this card."};
 }
@@ -188,7 +190,8 @@ std::vector<SpareTerminal> spare_terminals(const SpareLine& spare) {
   for (const Part& part : card.rig->parts) {
     const End* socket = part.line_end(EndType::wire_socket);
     const EndDimension* size = socket == nullptr ? nullptr : socket->find(EndDimensionName::size);
-    const bool of_stays = part.name == card.piece->upper.part || part.name == card.piece->lower.part;
+    const bool of_stays = part.name == card.piece->upper.part_name(*card.rig) ||
+                          part.name == card.piece->lower.part_name(*card.rig);
     if (socket == nullptr || (size == nullptr ? !of_stays : size->text != card.line->size.name))
       continue;
     SpareTerminal terminal{.name = shown(part.name, part.title),

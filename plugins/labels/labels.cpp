@@ -19,8 +19,8 @@ std::string_view side_word(Side side) {
   return side == Side::port ? " PORT" : side == Side::starboard ? " STARBOARD" : "";
 }
 
-std::string end_words(const char* end, const PieceEnd& made) {
-  return made.part.empty() ? fmt::format("END {}", end) : fmt::format("END {}: {}", end, made.part);
+std::string end_words(const char* end, const Rig& rig, const PieceEnd& made) {
+  return made.bare() ? fmt::format("END {}", end) : fmt::format("END {}: {}", end, made.part_name(rig));
 }
 
 PieceLabel label_of(const CardPiece& card, const std::string& boat, bool aloft) {
@@ -29,7 +29,8 @@ PieceLabel label_of(const CardPiece& card, const std::string& boat, bool aloft) 
   label.stay = fmt::format(
       "{}{}{}", card.stay->base, side_word(card.stay->side),
       card.piece->of > 1 ? fmt::format(", piece {} of {}", card.piece->number, card.piece->of) : "");
-  label.end = aloft ? end_words("ALOFT", card.piece->upper) : end_words("BELOW", card.piece->lower);
+  label.end = aloft ? end_words("ALOFT", *card.rig, card.piece->upper)
+                    : end_words("BELOW", *card.rig, card.piece->lower);
   label.boat = boat;
   label.line =
       fmt::format("{}: {}, {}", card.line->name, card.line->construction.text, card.line->size.name);

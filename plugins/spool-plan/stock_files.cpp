@@ -1,6 +1,7 @@
 #include "plugins/spool-plan/spool_plan_backend.hpp"
 
 #include "model/kind_words.hpp"
+#include "wording/model_words.hpp"
 
 #include <fmt/format.h>
 
@@ -43,8 +44,8 @@ std::string source_text(const Provenance& provenance) {
   if (provenance.source_class == SourceClass::unstated)
     return "";
   std::string text = " " + std::string(name_of(provenance.source_class));
-  if (!provenance.note.empty())
-    text += " " + in_quotes(provenance.note);
+  if (const std::string note = note_words(provenance); !note.empty())
+    text += " " + in_quotes(note);
   return text;
 }
 

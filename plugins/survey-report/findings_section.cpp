@@ -1,5 +1,6 @@
 #include "calculate/facts.hpp"
 #include "plugins/survey-report/survey_report.hpp"
+#include "wording/model_words.hpp"
 
 #include <algorithm>
 

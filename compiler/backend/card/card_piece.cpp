@@ -129,10 +129,9 @@ std::string stack_words(const CardPiece& card) {
 }
 
 std::string splice_words(const CardPiece& card, const PieceEnd& end) {
-  const auto splice = std::find_if(card.rig->splices.begin(), card.rig->splices.end(),
-                                   [&](const Splice& one) { return one.name == end.splice; });
-  if (end.splice.empty() || splice == card.rig->splices.end())
+  if (!end.splice)
     return {};
+  const Splice* splice = &(*card.rig)[*end.splice];
   std::string text = fmt::format("{}, bury {}", splice->name,
                                  card.amount(splice->bury.value.at(card.line->diameter.value)));
   if (splice->bury.value.in_diameters)

@@ -25,8 +25,9 @@ constexpr int parts_of_an_inch = 64;
 constexpr double noise = 1e-9;
 
 bool restated_for(const Rig& rig, const Record& shop) {
-  return std::any_of(rig.differences.begin(), rig.differences.end(),
-                     [&](const Difference& one) { return one.origin == "shop " + shop.name; });
+  return std::any_of(rig.differences.begin(), rig.differences.end(), [&](const Difference& one) {
+    return one.origin == Difference::Origin::shop && one.origin_name == shop.name;
+  });
 }
 
 /// The shop whose unit counts; null when there is none or nobody has said which.

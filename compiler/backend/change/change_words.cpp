@@ -2,6 +2,7 @@
 
 #include "backend/diagram/stay_strips.hpp"
 #include "backend/printed_sums.hpp"
+#include "calculate/change/stay_inputs.hpp"
 #include "units/format_length.hpp"
 #include "wording/length_words.hpp"
 #include "wording/say.hpp"
@@ -96,7 +97,7 @@ std::vector<std::string> print_of(const StayWords& words) {
   for (const ChangedInput& input : words.change.why) {
     ChangedInput mirrored = input;
     for (std::string* place : {&mirrored.was, &mirrored.is})
-      if (mirrored.property == "y" && place->starts_with('-'))
+      if (mirrored.property == input_name("y") && place->starts_with('-'))
         place->erase(0, 1);
     print.push_back(without_sides(input_words(mirrored)));
   }
@@ -165,7 +166,7 @@ std::vector<std::string> messages(const std::vector<const Diagnostic*>& findings
 } // namespace
 
 std::string input_words(const ChangedInput& input) {
-  const std::string what = input.subject + ", " + input.property + ": ";
+  const std::string what = say(input.subject) + ", " + say(input.property) + ": ";
   if (input.was.empty())
     return what + input.is + " is added";
   if (input.is.empty())

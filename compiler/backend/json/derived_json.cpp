@@ -29,9 +29,9 @@ Json link_json(const Rig& rig, const ChainLink& link, const SourceSet& sources) 
 }
 
 Json end_json(const Rig& rig, const PieceEnd& end) {
-  return {{"part", end.part},
-          {"title", end.title},
-          {"splice", end.splice},
+  return {{"part", end.part_name(rig)},
+          {"title", end.part_title(rig)},
+          {"splice", end.splice_name(rig)},
           {"note", joined(say_each(rig, end.notes), Join::semicolon)}};
 }
 

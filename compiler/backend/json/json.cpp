@@ -3,6 +3,7 @@
 #include "diagnostics/render.hpp"
 #include "units/format_length.hpp"
 #include "wording/length_words.hpp"
+#include "wording/model_words.hpp"
 #include "wording/say.hpp"
 
 #include <charconv>
@@ -48,7 +49,7 @@ Json json_millimetres(const std::optional<Length>& length) {
 
 Json provenance_json(const Provenance& provenance, const SourceSet& sources) {
   Json json{{"class", name_of(provenance.source_class)},
-            {"note", provenance.note},
+            {"note", note_words(provenance)},
             {"written", provenance.written},
             {"assumptions", provenance.assumptions},
             {"place", nullptr}};

@@ -10,10 +10,6 @@ namespace sheerpole {
 /// fact (m, N, K, a share of one); si is zero for a text, a word, a date or a name.
 Json particulars_json(const std::vector<Particular>& particulars, const SourceSet& sources);
 
-/// Adds states, records, limits, rules, waivers, expectations, inspections and differences to the JSON of a
-/// rig.
-void add_records_json(const CheckedRig& checked, Json& rig_json);
-
 /// How well a cut is known, with the share of each input.
 Json uncertainty_json(const Rig& rig, const Uncertainty& found, const Derived& derived);
 

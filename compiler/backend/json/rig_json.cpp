@@ -1,188 +1,296 @@
 #include "backend/json/json.hpp"
 #include "backend/json/json_parts.hpp"
+#include "base/internal_error.hpp"
+#include "model/field.hpp"
+#include "wording/model_words.hpp"
+
+#include <algorithm>
+#include <array>
+#include <concepts>
+#include <string_view>
+#include <type_traits>
 
 namespace sheerpole {
 
-namespace {
+namespace rig_json_members {
 
-Json boat_json(const Boat& boat, const SourceSet& sources) {
-  return {{"title", boat.title},
-          {"sister_of", boat.sister_of},
-          {"particulars", particulars_json(boat.particulars, sources)},
-          {"pair_tolerance", sourced_json(boat.pair_tolerance, sources)},
-          {"report_date", boat.report_date}};
+using namespace std::string_view_literals;
+
+/// What of a type of the model stands otherwise in JSON than in the table of its fields. Everything else is
+/// written under its name there, in that order, so nothing that is added to the model is forgotten.
+template <class Thing>
+struct Shape {
+  static constexpr std::array<std::string_view, 0> left_out{};
+  static constexpr std::array<std::string_view, 0> last{}; ///< keys that programs met after all others
+};
+template <>
+struct Shape<Point> {
+  static constexpr std::array left_out{"base"sv}; // follows from the name
+  static constexpr std::array last{"provenance"sv, "tolerance_mm"sv};
+};
+template <>
+struct Shape<Spreader> : Shape<void> {
+  static constexpr std::array last{"root"sv, "tip"sv, "particulars"sv};
+};
+template <>
+struct Shape<Part> : Shape<void> {
+  static constexpr std::array last{"wrap"sv, "step"sv, "particulars"sv};
+};
+template <>
+struct Shape<Reading> {
+  static constexpr std::array left_out{"shift"sv}; // of trials alone
+  static constexpr std::array last{"hoist_offset"sv, "tape"sv, "old_line"sv, "particulars"sv};
+};
+template <>
+struct Shape<Stay> {
+  static constexpr std::array left_out{"base"sv, "trials"sv}; // follow from name and provenances
+  static constexpr std::array last{"material"sv,    "duties"sv, "apart"sv,
+                                   "particulars"sv, "stack"sv,  "replaces"sv};
+};
+template <>
+struct Shape<StatePosition> : Shape<void> {
+  static constexpr std::array left_out{"items"sv}; // places in the stack, which name the same adjusters
+};
+template <>
+struct Shape<Record> : Shape<void> {
+  static constexpr std::array left_out{"stays"sv}; // follow from `of`
+};
+template <>
+struct Shape<UserRule> {
+  static constexpr std::array left_out{"kinds"sv}; // follow from sort and property
+  static constexpr std::array last{"looks_at"sv, "sort"sv,         "property"sv, "bounds"sv, "is"sv,
+                                   "is_not"sv,   "to_be_stated"sv, "why"sv,      "mend"sv};
+};
+
+/// Keys that are not the name of the member.
+struct Renamed {
+  std::string_view member;
+  std::string_view key;
+};
+constexpr std::array renamed{Renamed{"line_length", "length"}, Renamed{"as_set", "adjusters"},
+                             Renamed{"slug", "finding"}};
+
+constexpr std::string_view key_of(std::string_view member) {
+  for (const Renamed& row : renamed)
+    if (row.member == member)
+      return row.key;
+  return member;
 }
 
-Json spar_json(const Spar& spar, const SourceSet& sources) {
-  return {{"name", spar.name},
-          {"title", spar.title},
-          {"sort", name_of(spar.sort)},
-          {"heel_mm",
-           {json_millimetres(spar.heel.x), json_millimetres(spar.heel.y), json_millimetres(spar.heel.z)}},
-          {"axes", spar.axes},
-          {"provenance", provenance_json(spar.provenance, sources)},
-          {"particulars", particulars_json(spar.particulars, sources)}};
+template <class Thing>
+constexpr bool is_left_out(std::string_view member) {
+  const auto& names = Shape<Thing>::left_out;
+  return std::find(names.begin(), names.end(), member) != names.end();
 }
 
-Json point_json(const Point& point, const Rig& rig, const SourceSet& sources) {
-  return {{"name", point.name},
-          {"title", point.title},
-          {"side", name_of(point.side)},
-          {"x_mm", json_millimetres(point.position.x)},
-          {"y_mm", json_millimetres(point.position.y)},
-          {"z_mm", json_millimetres(point.position.z)},
-          {"twin", point.twin ? Json(rig[*point.twin].name) : Json()},
-          {"overridden", point.overridden},
-          {"spar", point.spar},
-          {"provenance", provenance_json(point.provenance, sources)},
-          {"tolerance_mm", json_millimetres(point.tolerance)}};
+template <class Thing>
+consteval bool leaves_out_what_is_there() {
+  bool all = true;
+  for (const std::string_view name : Shape<Thing>::left_out)
+    all = all && std::apply([&](const auto&... fields) { return ((fields.name == name) || ...); },
+                            fields_of(static_cast<const Thing*>(nullptr)));
+  return all;
 }
 
-Json spreader_json(const Spreader& spreader, const Rig& rig, const SourceSet& sources) {
-  return {{"name", spreader.name},
-          {"title", spreader.title},
-          {"side", name_of(spreader.side)},
-          {"hold", spreader.hold},
-          {"root", rig[spreader.root].name},
-          {"tip", rig[spreader.tip].name},
-          {"particulars", particulars_json(spreader.particulars, sources)}};
+/// Writes every member of every thing of a rig by the tables of their fields. A type of member that is not
+/// known here does not compile.
+class RigJson {
+public:
+  explicit RigJson(const CheckedRig& checked) : rig_(checked.rig()), sources_(checked.sources()) {}
+
+  template <HasFields Thing>
+  Json thing(const Thing& one) const {
+    return placed<Thing>(members(one));
+  }
+
+private:
+  const Rig& rig_;
+  const SourceSet& sources_;
+
+  template <HasFields Thing>
+  Json members(const Thing& one) const {
+    static_assert(leaves_out_what_is_there<Thing>());
+    Json json = Json::object();
+    visit_fields(one, [&](const auto& field, const auto& member) {
+      if (!is_left_out<Thing>(field.name))
+        add(json, std::string(key_of(field.name)), member);
+    });
+    return json;
+  }
+
+  /// The members in the order that programs know.
+  template <class Thing>
+  static Json placed(Json json) {
+    for (const std::string_view key : Shape<Thing>::last) {
+      const auto found = json.find(std::string(key));
+      if (found == json.end())
+        internal_error("a member that JSON has last is not there");
+      Json value = std::move(*found);
+      json.erase(found);
+      json[std::string(key)] = std::move(value);
+    }
+    return json;
+  }
+
+  // Things of which a member says what the others mean.
+  Json thing(const StackItem& item) const {
+    Json json;
+    visit_fields(item, [&](const auto& field, const auto& member) {
+      const bool of_line = field.name == "line_length" || field.name == "material";
+      if (field.name == "kind")
+        json["item"] = value(item.kind);
+      else if (of_line == (item.kind == StackItem::Kind::line))
+        add(json, std::string(key_of(field.name)), member);
+    });
+    return json;
+  }
+  Json thing(const UserRule& rule) const {
+    Json json = members(rule);
+    json["bounds"] = Json::array(); // each, whatever it is on
+    for (const auto& [name, bound] : {std::pair{"at-least", &rule.at_least}, {"at-most", &rule.at_most}})
+      if (*bound)
+        json["bounds"].push_back(
+            {{"bound", name}, {"text", (*bound)->provenance.written}, {"si", (*bound)->value.si}});
+    return placed<UserRule>(std::move(json));
+  }
+  Json thing(const StatePosition& position) const {
+    Json json = members(position);
+    for (Json& item : json["adjusters"])
+      item = {{"part", item["part"]}, {"set_length", item["set_length"]}};
+    return json;
+  }
+  Json thing(const Difference& difference) const {
+    const DifferenceWords words = words_of(difference);
+    return {{"by", words.by}, {"of", words.of}, {"what", words.what}, {"was", words.was}, {"is", words.is}};
+  }
+
+  // A member under its key; lengths and places say their unit there.
+  template <class Member>
+  void add(Json& json, const std::string& key, const Member& member) const {
+    json[key] = value(member);
+  }
+  void add(Json&, const std::string&, const Span&) const {} // of whole things; provenances say where
+  void add(Json&, const std::string&, const std::optional<Span>&) const {}
+  void add(Json&, const std::string&, const std::vector<StatedBound>&) const {}  // stand with their numbers
+  void add(Json&, const std::string&, const std::array<Influences, 3>&) const {} // follow from them
+  void add(Json& json, const std::string& key, Length length) const {
+    json[key + "_mm"] = json_millimetres(length);
+  }
+  void add(Json& json, const std::string& key, const std::optional<Length>& length) const {
+    json[key + "_mm"] = json_millimetres(length);
+  }
+  void add(Json& json, const std::string& key, const Vector3& place) const {
+    const std::array lengths{json_millimetres(place.x), json_millimetres(place.y),
+                             json_millimetres(place.z)};
+    if (key != "position")
+      json[key + "_mm"] = lengths;
+    else // a point is its place
+      for (std::size_t i = 0; i < lengths.size(); ++i)
+        json[std::array{"x_mm", "y_mm", "z_mm"}[i]] = lengths[i];
+  }
+  void add(Json& json, const std::string& key, const Thread& thread) const {
+    json[key] = thread.designation;
+    json["diameter_mm"] = json_millimetres(thread.diameter);
+    json["pitch_mm"] = json_millimetres(thread.pitch);
+  }
+
+  // Each type of member.
+  template <class Plain>
+  requires std::is_arithmetic_v<Plain> || std::same_as<Plain, std::string> ||
+      std::same_as<Plain, std::string_view> || std::same_as < Plain,
+      std::array < std::array<double, 3>,
+  3 >> Json value(const Plain& plain) const { return plain; }
+  template <class Enumeration>
+  requires std::is_enum_v<Enumeration> Json value(Enumeration one)
+  const { return name_of(one); }
+  Json value(StackItem::Kind kind) const { return kind == StackItem::Kind::line ? "line" : "part"; }
+  Json value(const Construction& made) const { return made.text; }
+  Json value(const NamedSize& size) const { return size.name; }
+  Json value(const Provenance& provenance) const { return provenance_json(provenance, sources_); }
+  Json value(const Limits& limits) const;
+  template <class Tag>
+  Json value(Id<Tag> id) const {
+    return rig_[id].name;
+  }
+  template <HasFields Thing>
+  Json value(const Thing& one) const {
+    return thing(one);
+  }
+  template <class Value>
+  Json value(const Sourced<Value>& sourced) const {
+    return sourced_json(sourced, sources_);
+  }
+  /// A bound on a length as such; null for one on anything else.
+  Json value(const Sourced<Quantity>& bound) const {
+    if (bound.value.dimension != dimension::length)
+      return {};
+    Sourced<Length> length{Length::from_si(bound.value.si), bound.provenance, std::nullopt};
+    if (bound.tolerance)
+      length.tolerance = Length::from_si(bound.tolerance->si);
+    return sourced_json(length, sources_);
+  }
+  template <class Value>
+  Json value(const std::optional<Value>& stated) const {
+    return stated ? value(*stated) : Json();
+  }
+  template <class Value>
+  Json value(const std::vector<Value>& all) const {
+    Json json = Json::array();
+    for (const Value& one : all)
+      json.push_back(value(one));
+    return json;
+  }
+  Json value(const std::vector<Particular>& facts) const { return particulars_json(facts, sources_); }
+};
+
+/// The three of version 1 by name, then every threshold that the file states, off when it has no value.
+Json RigJson::value(const Limits& limits) const {
+  const auto one = [&](Limit limit, auto&& value_json) {
+    const StatedLimit* stated = limits.find(limit);
+    if (stated == nullptr || !stated->value)
+      return Json();
+    Json json = value_json(*stated->value);
+    json["provenance"] = value(stated->provenance);
+    return json;
+  };
+  const auto length = [](double metres) -> Json {
+    return {{"value_mm", json_millimetres(Length::metres(metres))}, {"tolerance_mm", nullptr}};
+  };
+  const auto share = [](double amount) -> Json { return {{"value", amount}}; };
+  Json json{{"routes_apart", one(Limit::routes_apart, length)},
+            {"adjuster_reserve", one(Limit::adjuster_reserve, share)},
+            {"thread_engaged", one(Limit::thread_engaged, share)},
+            {"stated", Json::array()}};
+  for (const StatedLimit& stated : limits.stated())
+    json["stated"].push_back({{"name", row_of(stated.limit).name},
+                              {"text", limit_text(limits, stated.limit)},
+                              {"si", stated.value ? Json(*stated.value) : Json()},
+                              {"provenance", value(stated.provenance)}});
+  return json;
 }
 
-Json material_json(const LineMaterial& material, const SourceSet& sources) {
-  return {{"name", material.name},
-          {"title", material.title},
-          {"kind", name_of(material.kind)},
-          {"construction", material.construction.text},
-          {"grade", material.grade},
-          {"size", material.size.name},
-          {"diameter", sourced_json(material.diameter, sources)},
-          {"break_load", sourced_json(material.break_load, sources)},
-          {"particulars", particulars_json(material.particulars, sources)}};
-}
+} // namespace rig_json_members
 
-Json splice_json(const Splice& splice, const SourceSet& sources) {
-  return {{"name", splice.name},
-          {"title", splice.title},
-          {"bury", sourced_json(splice.bury, sources)},
-          {"eye_allowance", sourced_json(splice.eye_allowance, sources)},
-          {"tail_to_trim", sourced_json(splice.tail_to_trim, sources)},
-          {"contraction", sourced_json(splice.contraction, sources)},
-          {"recovered", sourced_json(splice.recovered, sources)},
-          {"taper", splice.taper},
-          {"particulars", particulars_json(splice.particulars, sources)}};
+Json particulars_json(const std::vector<Particular>& particulars, const SourceSet& sources) {
+  Json json = Json::array();
+  for (const Particular& particular : particulars) {
+    const std::optional<Quantity>& tolerance = particular.value.tolerance;
+    Json values = Json::array();
+    for (const Sourced<Quantity>& value : particular.values)
+      values.push_back(value.value.si);
+    json.push_back({{"name", particular.name},
+                    {"text", particular.text},
+                    {"provenance", provenance_json(particular.value.provenance, sources)},
+                    {"si", particular.value.value.si},
+                    {"tolerance_si", tolerance ? Json(tolerance->si) : Json()},
+                    {"values_si", std::move(values)},
+                    {"names", particular.names}});
+  }
+  return json;
 }
-
-Json end_json(const End& end, const SourceSet& sources) {
-  Json dimensions = Json::array();
-  for (const EndDimension& dimension : end.dimensions)
-    dimensions.push_back({{"name", name_of(dimension.name)},
-                          {"text", dimension.text},
-                          {"length", sourced_json(dimension.length, sources)}});
-  return {{"type", name_of(end.type)}, {"dimensions", std::move(dimensions)}};
-}
-
-Json part_json(const Part& part, const SourceSet& sources) {
-  Json screw;
-  if (part.screw)
-    screw = {{"thread", part.screw->thread.designation},
-             {"diameter_mm", json_millimetres(part.screw->thread.diameter)},
-             {"pitch_mm", json_millimetres(part.screw->thread.pitch)},
-             {"pair", part.screw->pair},
-             {"provenance", provenance_json(part.screw->provenance, sources)}};
-  return {{"kind", name_of(part.kind)},
-          {"name", part.name},
-          {"title", part.title},
-          {"role", name_of(part.role)},
-          {"length", sourced_json(part.length, sources)},
-          {"shortest", sourced_json(part.shortest, sources)},
-          {"longest", sourced_json(part.longest, sources)},
-          {"screw", std::move(screw)},
-          {"engaged_at_longest", sourced_json(part.engaged_at_longest, sources)},
-          {"upper", end_json(part.upper, sources)},
-          {"lower", end_json(part.lower, sources)},
-          {"wrap", sourced_json(part.wrap, sources)},
-          {"step", sourced_json(part.step, sources)},
-          {"particulars", particulars_json(part.particulars, sources)}};
-}
-
-Json reading_json(const Reading& reading, const Rig& rig, const SourceSet& sources) {
-  Json runs = Json::array();
-  for (const Sourced<Length>& run : reading.runs)
-    runs.push_back(sourced_json(run, sources));
-  return {{"method", name_of(reading.method)},
-          {"runs", std::move(runs)},
-          {"offset", sourced_json(reading.offset, sources)},
-          {"mark", reading.mark},
-          {"date", reading.date},
-          {"by", reading.by},
-          {"note", reading.note},
-          {"hoist_offset", sourced_json(reading.hoist_offset, sources)},
-          {"tape", reading.tape},
-          {"old_line", reading.old_line ? Json(rig[*reading.old_line].name) : Json()},
-          {"particulars", particulars_json(reading.particulars, sources)}};
-}
-
-Json item_json(const StackItem& item, const Rig& rig, const SourceSet& sources) {
-  if (item.kind == StackItem::Kind::line)
-    return {{"item", "line"},
-            {"length", sourced_json(item.line_length, sources)},
-            {"material", item.material ? Json(rig[*item.material].name) : Json()}};
-  return {{"item", "part"},
-          {"part", rig[item.part].name},
-          {"count", item.count},
-          {"set_length", sourced_json(item.set_length, sources)},
-          {"open", sourced_json(item.open, sources)},
-          {"hole", item.hole ? Json(*item.hole) : Json()},
-          {"passes", item.passes ? Json(*item.passes) : Json()},
-          {"splice", item.splice ? Json(rig[*item.splice].name) : Json()},
-          {"spare_bury", sourced_json(item.spare_bury, sources)}};
-}
-
-Json stay_json(const Stay& stay, const Rig& rig, const SourceSet& sources) {
-  Json path = Json::array();
-  for (const PathStop& stop : stay.path)
-    path.push_back({{"point", rig[stop.point].name}, {"passage", name_of(stop.passage)}});
-  Json readings = Json::array();
-  for (const Reading& reading : stay.readings)
-    readings.push_back(reading_json(reading, rig, sources));
-  Json stack = Json::array();
-  for (const StackItem& item : stay.stack)
-    stack.push_back(item_json(item, rig, sources));
-  return {{"name", stay.name},
-          {"title", stay.title},
-          {"side", name_of(stay.side)},
-          {"path", std::move(path)},
-          {"stated_pin_to_pin", sourced_json(stay.stated_pin_to_pin, sources)},
-          {"readings", std::move(readings)},
-          {"material", rig[stay.material].name},
-          {"duties", stay.duties},
-          {"apart", stay.apart},
-          {"particulars", particulars_json(stay.particulars, sources)},
-          {"stack", std::move(stack)},
-          {"replaces", stay.replaces ? Json(rig[*stay.replaces].name) : Json()}};
-}
-
-} // namespace
 
 Json rig_json(const CheckedRig& checked) {
-  const Rig& rig = checked.rig();
-  const SourceSet& sources = checked.sources();
-  Json json{{"boat", boat_json(rig.boat, sources)}};
-  const auto fill = [&json](const char* key, const auto& things, auto&& as_json) {
-    json[key] = Json::array();
-    for (const auto& thing : things)
-      json[key].push_back(as_json(thing));
-  };
-  fill("spars", rig.spars, [&](const Spar& spar) { return spar_json(spar, sources); });
-  fill("points", rig.points, [&](const Point& point) { return point_json(point, rig, sources); });
-  fill("spreaders", rig.spreaders,
-       [&](const Spreader& spreader) { return spreader_json(spreader, rig, sources); });
-  fill("materials", rig.materials, [&](const LineMaterial& line) { return material_json(line, sources); });
-  fill("splices", rig.splices, [&](const Splice& splice) { return splice_json(splice, sources); });
-  fill("parts", rig.parts, [&](const Part& part) { return part_json(part, sources); });
-  fill("stays", rig.stays, [&](const Stay& stay) { return stay_json(stay, rig, sources); });
-  add_records_json(checked, json);
-  return json;
+  return rig_json_members::RigJson(checked).thing(checked.rig());
 }
 
 } // namespace sheerpole

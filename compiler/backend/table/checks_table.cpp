@@ -1,5 +1,6 @@
 #include "backend/paper_words.hpp"
 #include "backend/table/rig_tables.hpp"
+#include "wording/model_words.hpp"
 
 #include <map>
 #include <utility>
@@ -27,7 +28,7 @@ std::string limits_of(const CheckedRig& checked, const std::string& check) {
   for (const LimitUse& use : checked.limit_uses())
     if (use.check == check)
       add_words(words, ", ",
-                std::string(row_of(use.limit).name) + " " + checked.rig().limits.text(use.limit));
+                std::string(row_of(use.limit).name) + " " + limit_text(checked.rig().limits, use.limit));
   return words;
 }
 
@@ -82,9 +83,10 @@ Table limits_table(const CheckedRig& checked) {
               .notes = {"A rig file sets a limit, or switches it off, in its block `limits`.",
                         "Sources and meanings are in docs/calculations/thresholds.md."}};
   for (const LimitRow& row : all_limits())
-    table.rows.push_back(
-        {std::string(row.name), limits.text(row.limit), row.value ? std::string(row.written()) : "none",
-         std::string(name_of(row.limit_class)), row.disputed ? "yes" : "", checks_of(checked, row.limit)});
+    table.rows.push_back({std::string(row.name), limit_text(limits, row.limit),
+                          row.value ? std::string(row.written()) : "none",
+                          std::string(name_of(row.limit_class)), row.disputed ? "yes" : "",
+                          checks_of(checked, row.limit)});
   return table;
 }
 

@@ -2,6 +2,7 @@
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
 #include "units/format_length.hpp"
+#include "wording/model_words.hpp"
 
 #include <fmt/format.h>
 
@@ -71,7 +72,8 @@ private:
   void thing(const UserRule& rule) { members(rule, "rule " + rule.name); }
   void thing(const Limits& limits) {
     for (const StatedLimit& limit : limits.stated())
-      add("limit " + std::string(row_of(limit.limit).name), limits.text(limit.limit), limit.provenance);
+      add("limit " + std::string(row_of(limit.limit).name), limit_text(limits, limit.limit),
+          limit.provenance);
   }
   void thing(const Expectation& expected) {
     for (const StayId stay : expected.stays)
@@ -174,7 +176,7 @@ private:
 
   void add(const std::string& what, const std::string& value, const Provenance& provenance) {
     table_.rows.push_back({what, value, provenance.written, std::string(name_of(provenance.source_class)),
-                           provenance.note, place(provenance)});
+                           note_words(provenance), place(provenance)});
   }
   std::string place(const Provenance& provenance) const {
     if (!provenance.place)

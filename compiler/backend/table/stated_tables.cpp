@@ -3,6 +3,7 @@
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
 #include "calculate/length/body.hpp"
+#include "wording/model_words.hpp"
 
 #include <fmt/format.h>
 
@@ -149,8 +150,9 @@ Table differences_table(const CheckedRig& checked) {
               .columns = {{"by"}, {"of"}, {"what"}, {"was"}, {"is"}, {"place"}}};
   for (const Difference& difference : checked.rig().differences) {
     const SourceText& text = checked.sources()[difference.place.source];
-    table.rows.push_back({difference.origin, difference.subject, difference.property,
-                          difference.was.empty() ? "not stated" : difference.was, difference.is,
+    const DifferenceWords words = words_of(difference);
+    table.rows.push_back({words.by, words.of, words.what, words.was.empty() ? "not stated" : words.was,
+                          words.is,
                           fmt::format("{}:{}", text.name(), text.position(difference.place.begin).line)});
   }
   if (!checked.rig().boat.sister_of.empty())

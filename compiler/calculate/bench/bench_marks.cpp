@@ -33,7 +33,7 @@ std::vector<MarkedPlace> places(const EndUse& use, WhichEnd where, std::vector<R
     result.push_back(
         {MarkKind::throat_on_standing_part, throat + *end.eye_allowance + *end.crown_to_throat});
   else
-    not_known.push_back({BenchPhrase::throat_not_stated, {where, Words{use.end.part}}});
+    not_known.push_back({BenchPhrase::throat_not_stated, {where, *use.end.part}});
   return result;
 }
 

@@ -21,12 +21,9 @@ void note_unit(Rig& rig, const Record& shop) {
                                                find_fact(record.facts, fact_names.round_to) != nullptr));
   if (!any)
     return;
-  const std::string unit = fact_text(shop.facts, fact_names.unit);
-  const std::string round_to = fact_text(shop.facts, fact_names.round_to);
-  rig.differences.push_back(
-      {"shop " + shop.name, "bench cards", "unit", "",
-       (unit.empty() ? "millimetres" : unit) + (round_to.empty() ? "" : ", rounded to " + round_to),
-       shop.place});
+  rig.differences.push_back({Difference::Origin::shop, shop.name, "", std::string(fact_names.unit), "",
+                             fact_text(shop.facts, fact_names.unit),
+                             fact_text(shop.facts, fact_names.round_to), shop.place});
 }
 
 } // namespace
@@ -52,10 +49,12 @@ ShopFault restate_for_shop(Rig& rig, const std::string& shop) {
       set.value = part.shortest->value + (part.longest->value - part.shortest->value) * open->value;
       set.provenance = item.set_length->provenance;
       set.provenance.source_class = SourceClass::computed;
-      set.provenance.note = "as the shop " + shop + " delivers it";
+      set.provenance.note.clear();
+      set.provenance.derivation = {Derivation::as_shop_delivers, {Words{shop}}};
       set.provenance.written = open->provenance.written + " open";
       const std::string is = set.provenance.written + ", " + length_text(set.value);
-      rig.differences.push_back({"shop " + shop, stay.name, part.name, was, is, record->place});
+      rig.differences.push_back(
+          {Difference::Origin::shop, shop, stay.name, part.name, was, is, "", record->place});
       item.set_length = std::move(set);
       item.open = *open;
     }

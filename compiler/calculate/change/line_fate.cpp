@@ -14,8 +14,9 @@ std::string line_name(const StayView& view, const Piece& piece) {
 }
 
 /// Whether an end is made otherwise than before: round another part, or by another splice.
-bool remade(const PieceEnd& was, const PieceEnd& is) {
-  return was.part != is.part || was.splice != is.splice;
+bool remade(const Rig& old_rig, const PieceEnd& was, const Rig& new_rig, const PieceEnd& is) {
+  return was.part_name(old_rig) != is.part_name(new_rig) ||
+         was.splice_name(old_rig) != is.splice_name(new_rig);
 }
 
 /// What one end uses of the cut.
@@ -174,7 +175,7 @@ ChangedLength changed_length(const LengthSum& was, const LengthSum& is) {
                        .comparable = was.unknown == is.unknown};
   // X is the same length only where it is the same mark.
   if (was.unknown && is.unknown)
-    change.comparable = was.unknown_source.note == is.unknown_source.note;
+    change.comparable = was.unknown_source.derivation == is.unknown_source.derivation;
   return change;
 }
 
@@ -191,7 +192,8 @@ PieceChange compare_piece(const StayView& was, const StayView& is, std::size_t i
   if (change.body.comparable)
     change.too_long = -change.body.difference();
   judge(was, is,
-        {&old_one, &new_one, remade(old_one.upper, new_one.upper), remade(old_one.lower, new_one.lower)},
+        {&old_one, &new_one, remade(*was.rig, old_one.upper, *is.rig, new_one.upper),
+         remade(*was.rig, old_one.lower, *is.rig, new_one.lower)},
         change);
   return change;
 }

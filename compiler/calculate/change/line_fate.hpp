@@ -35,7 +35,7 @@ enum class LineFate {
   not_checked ///< a length is missing that would tell
 };
 
-/// What is said of a line that hangs there.
+/// What is said of a line that hangs there, and of what is stated otherwise.
 enum class ChangePhrase : std::uint16_t {
   // How the old piece fits.
   right_length,
@@ -69,7 +69,17 @@ enum class ChangePhrase : std::uint16_t {
   length_not_known,
   number_missing,
   none_before,
-  hangs_no_more
+  hangs_no_more,
+  // What is stated: of what, and which property.
+  named,
+  reading_by,
+  reading_by_on,
+  passage_at,
+  line_in_stack,
+  of_part,
+  spare_bury_of,
+  end_of_part,
+  of_end_of_part
 };
 constexpr PhraseSubject subject_of(ChangePhrase) {
   return PhraseSubject::change;

@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <map>
-#include <set>
 
 namespace sheerpole {
 
@@ -46,7 +45,8 @@ void add_row_change(const std::string& subject, const std::string& property,
     --was_to;
     --is_to;
   }
-  changes.push_back({subject, property, joined(was_from, was_to), joined(is_from, is_to)});
+  changes.push_back(
+      {input_name(subject), input_name(property), joined(was_from, was_to), joined(is_from, is_to)});
 }
 
 std::vector<std::string> path_names(const Rig& rig, const Stay& stay) {
@@ -56,7 +56,19 @@ std::vector<std::string> path_names(const Rig& rig, const Stay& stay) {
   return names;
 }
 
-using InputKey = std::pair<std::string, std::string>;
+/// The one of them that is this property of this thing; null when there is none. They are few.
+template <class Input>
+const Input* find_input(const std::vector<Input>& inputs, const Remark& subject, const Remark& property) {
+  const auto found = std::find_if(inputs.begin(), inputs.end(), [&](const Input& one) {
+    return one.property == property && one.subject == subject;
+  });
+  return found == inputs.end() ? nullptr : &*found;
+}
+
+bool any_of(const std::vector<StayInput>& inputs, const Remark& subject) {
+  return std::any_of(inputs.begin(), inputs.end(),
+                     [&](const StayInput& one) { return one.subject == subject; });
+}
 
 /// Whether a stack holds this part.
 bool holds(const std::vector<std::string>& stack, const std::string& part) {
@@ -78,29 +90,17 @@ std::vector<ChangedInput> changed_inputs(const StayView& was, const StayView& is
   };
   const std::vector<StayInput> before = stay_inputs(*was.rig, *was.stay);
   const std::vector<StayInput> after = stay_inputs(*is.rig, *is.stay);
-  std::map<InputKey, std::string> old_values;
-  std::set<std::string> old_subjects;
-  std::set<std::string> new_subjects;
-  for (const StayInput& input : before) {
-    old_values[{input.subject, input.property}] = input.value;
-    old_subjects.insert(input.subject);
-  }
-  for (const StayInput& input : after)
-    new_subjects.insert(input.subject);
-  std::set<InputKey> met;
   for (const StayInput& input : after) {
-    const InputKey key{input.subject, input.property};
-    met.insert(key);
     // A part or a point that is new there is told by the row in which it stands.
-    if (!old_subjects.contains(input.subject) || of_one_stack(input))
+    if (!any_of(before, input.subject) || of_one_stack(input))
       continue;
-    const auto found = old_values.find(key);
-    const std::string old_value = found == old_values.end() ? "" : found->second;
+    const StayInput* earlier = find_input(before, input.subject, input.property);
+    const std::string old_value = earlier == nullptr ? "" : earlier->value;
     if (old_value != input.value)
       changes.push_back({input.subject, input.property, old_value, input.value});
   }
   for (const StayInput& input : before)
-    if (new_subjects.contains(input.subject) && !met.contains({input.subject, input.property}) &&
+    if (any_of(after, input.subject) && find_input(after, input.subject, input.property) == nullptr &&
         !of_one_stack(input))
       changes.push_back({input.subject, input.property, input.value, ""});
   return changes;
@@ -230,7 +230,6 @@ RigChange compare_rigs(const Rig& was, const Derived& was_derived, const Rig& is
   RigChange change;
   const auto old_stays = views_of(was, was_derived);
   const auto new_stays = views_of(is, is_derived);
-  std::set<InputKey> said;
   for (const DerivedStay& derived : is_derived.stays) {
     const std::string& name = is[derived.stay].name;
     const auto found = old_stays.find(name);
@@ -244,7 +243,7 @@ RigChange compare_rigs(const Rig& was, const Derived& was_derived, const Rig& is
       continue;
     }
     for (ChangedInput& input : stay.why)
-      if (said.emplace(input.subject, input.property).second)
+      if (find_input(change.without_move, input.subject, input.property) == nullptr)
         change.without_move.push_back(std::move(input));
   }
   for (const DerivedStay& derived : was_derived.stays)

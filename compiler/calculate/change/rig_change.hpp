@@ -10,8 +10,8 @@ namespace sheerpole {
 
 /// One stated thing that differs. Empty `was`: it was not stated; empty `is`: it is not stated any more.
 struct ChangedInput {
-  std::string subject;  ///< "cap-tang.port"; the stay itself for what is stated there
-  std::string property; ///< "place", "stack"
+  Remark subject;  ///< "cap-tang.port"; the stay itself for what is stated there
+  Remark property; ///< "place", "stack"
   std::string was;
   std::string is;
 };

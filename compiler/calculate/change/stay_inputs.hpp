@@ -3,17 +3,21 @@
 #include "model/rig.hpp"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace sheerpole {
 
 /// One stated thing on which a stay rests.
 struct StayInput {
-  std::string subject;         ///< "cap-tang.port", "toggle-12", "long-bury", the stay's own name
-  std::string property;        ///< "z", "length", "bury"
+  Remark subject;              ///< "cap-tang.port", "toggle-12", "long-bury", the stay's own name
+  Remark property;             ///< "z", "length", "bury"
   std::string value;           ///< as a document prints it
   std::string setting_of = {}; ///< the part of the stack that is set like that; empty: it is no setting
 };
+
+/// A thing or a property by its name alone.
+Remark input_name(std::string_view name);
 
 /// Everything stated on which the length and the making of a stay rest, but for its stack: the places of
 /// its path, its lines, its parts and how they are set, its splices, its readings, and what the stay itself

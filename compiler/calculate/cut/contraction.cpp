@@ -5,7 +5,6 @@
 #include "calculate/length/length_sum.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
-#include "units/quantity_text.hpp"
 
 #include <cmath>
 
@@ -14,13 +13,13 @@ namespace sheerpole {
 namespace {
 
 /// "test splice of 2026-04-11 by the owner"
-std::string told(const Record& record) {
-  std::string text = "test splice";
-  if (const std::string date = fact_text(record.facts, fact_names.date); !date.empty())
-    text += " of " + date;
-  if (const std::string by = fact_text(record.facts, fact_names.by); !by.empty())
-    text += " by " + by;
-  return text;
+Remarks told(const Record& record) {
+  const Words date{fact_text(record.facts, fact_names.date)};
+  const Words by{fact_text(record.facts, fact_names.by)};
+  if (date.text.empty())
+    return {{by.text.empty() ? Remark(Derivation::test_splice) : Remark(Derivation::test_splice_by, {by})}};
+  return {{by.text.empty() ? Remark(Derivation::test_splice_on, {date})
+                           : Remark(Derivation::test_splice_on_by, {date, by})}};
 }
 
 } // namespace
@@ -41,8 +40,7 @@ std::optional<TestSplice> test_splice(const Rig& rig, const LineMaterial& materi
   result.contraction.value = shortened / bury->value;
   result.contraction.provenance =
       combine({&before->provenance, &after->provenance, &bury->provenance},
-              told(*record) + ": " + length_text(before->value) + " to " + length_text(after->value) +
-                  " over a bury of " + length_text(bury->value));
+              {Derivation::shortened_over, {told(*record), before->value, after->value, bury->value}});
   Provenance& provenance = result.contraction.provenance;
   if (provenance.source_class == SourceClass::unstated)
     provenance.source_class = SourceClass::measured; // who makes a test splice has measured it
@@ -51,8 +49,7 @@ std::optional<TestSplice> test_splice(const Rig& rig, const LineMaterial& materi
     Sourced<double> recovered;
     recovered.value = (set->value - after->value) / shortened;
     recovered.provenance = provenance;
-    recovered.provenance.note =
-        told(*record) + ": " + length_text(after->value) + " set to " + length_text(set->value);
+    recovered.provenance.derivation = {Derivation::set_to, {told(*record), after->value, set->value}};
     add_assumptions(recovered.provenance.assumptions, set->provenance.assumptions);
     result.recovered = std::move(recovered);
   }

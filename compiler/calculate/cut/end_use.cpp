@@ -32,8 +32,7 @@ EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const Line
   EndUse use;
   if (end.bare())
     return use;
-  use.end.part = end.part->name;
-  use.end.title = end.part->title;
+  use.end.part = end.item->part;
   if (!end.item->splice) {
     use.missing.push_back({{CutPhrase::splice_missing, {end.item->part}},
                            {CutPhrase::splice_mend, {end.item->part}},
@@ -41,7 +40,7 @@ EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const Line
     return use;
   }
   const Splice& splice = rig[*end.item->splice];
-  use.end.splice = splice.name;
+  use.end.splice = end.item->splice;
 
   add_eye(material, splice, end, use);
   Term bury = rope_measure_term(TermKind::bury, end.where, splice.bury, material);
@@ -89,8 +88,7 @@ EndUse insertion(const LineEnd& end) {
   EndUse use;
   if (end.bare())
     return use;
-  use.end.part = end.part->name;
-  use.end.title = end.part->title;
+  use.end.part = end.item->part;
   const End* socket = end.of_type(EndType::wire_socket);
   const EndDimension* depth = socket == nullptr ? nullptr : socket->find(EndDimensionName::inserted);
   if (depth == nullptr) {

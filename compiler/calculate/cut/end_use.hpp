@@ -12,11 +12,16 @@ namespace sheerpole {
 
 /// How one end of a piece is made.
 struct PieceEnd {
-  std::string part; ///< name of the part there; empty when the line ends bare
-  std::string title;
-  std::string splice; ///< name of the splice; empty for wire
+  std::optional<PartId> part;     ///< nothing when the line ends bare
+  std::optional<SpliceId> splice; ///< nothing for wire
   /// What else to know: two ways to the eye allowance that disagree, whole links of a chain.
   std::vector<Remark> notes = {};
+
+  bool bare() const { return !part; }
+  // In the rig of which the piece is; empty when there is none.
+  std::string part_name(const Rig& rig) const { return part ? rig[*part].name : std::string(); }
+  std::string part_title(const Rig& rig) const { return part ? rig[*part].title : std::string(); }
+  std::string splice_name(const Rig& rig) const { return splice ? rig[*splice].name : std::string(); }
 };
 
 /// How the rope or wire of one end lies along the piece, from the cut end inwards, before it is made.

@@ -56,7 +56,7 @@ std::optional<Term> from_geometry(const LineMaterial& material, const LineEnd& e
       TermKind::eye_allowance,
       *allowance,
       combine({&diameter->length.provenance, &throat->length.provenance, &material.diameter.provenance},
-              "from the geometry of the seat"),
+              Derivation::from_seat),
       end.where,
       {CutPhrase::round_seat, {diameter->length.value, throat->length.value}}};
   term.provenance.source_class = SourceClass::computed;

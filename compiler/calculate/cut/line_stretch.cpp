@@ -21,11 +21,11 @@ std::optional<Sourced<Length>> stretching(const Stay& stay, const LengthSum& bod
     if (!estimate)
       return std::nullopt;
     result.value += estimate->value;
-    result.provenance.assumptions = {"estimate of " + stay.base};
+    result.provenance.assumptions = {std::string(fact_names.estimate) + " of " + stay.base};
     return result;
   }
   if (!parts.empty())
-    result.provenance = combine(parts, "");
+    result.provenance = combine(parts);
   return result;
 }
 
@@ -69,7 +69,7 @@ LineStretch line_stretch(const Stay& stay, const LineMaterial& material, const L
           TermKind::stretch,
           -stretch,
           combine({&dock->provenance, &bench->provenance, &stiffness->provenance, &length->provenance},
-                  "Hooke's law"),
+                  Derivation::hookes_law),
           {},
           {CutPhrase::stretch_over_stiffness,
            {Fixed{dock->value.newtons(), 0}, Fixed{bench->value.newtons(), 0},

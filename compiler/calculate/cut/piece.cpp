@@ -45,8 +45,7 @@ EndUse shackled(const LineEnd& end) {
   EndUse use;
   if (end.bare())
     return use;
-  use.end.part = end.part->name;
-  use.end.title = end.part->title;
+  use.end.part = end.item->part;
   return use;
 }
 

@@ -1,4 +1,4 @@
-#include "calculate/cutting/first_packings.hpp"
+#include "calculate/cutting/search.hpp"
 
 #include <algorithm>
 #include <array>

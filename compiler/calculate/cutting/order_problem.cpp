@@ -1,4 +1,4 @@
-#include "calculate/cutting/order_problem.hpp"
+#include "calculate/cutting/search.hpp"
 
 #include <algorithm>
 #include <functional>

@@ -1,8 +1,6 @@
 #include "calculate/cutting/plan_cutting.hpp"
 
 #include "base/internal_error.hpp"
-#include "calculate/cutting/first_packings.hpp"
-#include "calculate/cutting/order_problem.hpp"
 #include "calculate/cutting/search.hpp"
 
 #include <algorithm>

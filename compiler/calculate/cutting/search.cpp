@@ -1,6 +1,5 @@
 #include "calculate/cutting/search.hpp"
 
-#include "calculate/cutting/first_packings.hpp"
 #include "calculate/cutting/integer_program.hpp"
 #include "calculate/cutting/pattern_program.hpp"
 #include "calculate/cutting/problem.hpp"

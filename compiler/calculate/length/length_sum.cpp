@@ -10,10 +10,10 @@ void add_assumptions(std::vector<std::string>& assumptions, const std::vector<st
       assumptions.push_back(name);
 }
 
-Provenance combine(const std::vector<const Provenance*>& parts, std::string note) {
+Provenance combine(const std::vector<const Provenance*>& parts, Remark derivation) {
   Provenance result;
   result.source_class = parts.front()->source_class;
-  result.note = std::move(note);
+  result.derivation = std::move(derivation);
   for (const Provenance* part : parts) {
     if (part->source_class != result.source_class)
       result.source_class = SourceClass::computed;
@@ -53,18 +53,23 @@ TermKind whole(SumKind kind) {
 
 } // namespace
 
-Term term_of(const LengthSum& sum) {
-  Term term{whole(sum.kind), sum.known(), {}, {}, with_unknown(sum)};
+Provenance provenance_of(const LengthSum& sum) {
   std::vector<const Provenance*> parts;
   if (sum.unknown)
     parts.push_back(&sum.unknown_source);
   for (const Term& part : sum.terms)
     parts.push_back(&part.provenance);
+  if (parts.empty())
+    return {};
   if (parts.size() == 1)
-    term.provenance = *parts.front();
-  else if (!parts.empty())
-    term.provenance = combine(parts, parts.front()->note);
-  return term;
+    return *parts.front();
+  Provenance result = combine(parts, parts.front()->derivation);
+  result.note = parts.front()->note;
+  return result;
+}
+
+Term term_of(const LengthSum& sum) {
+  return {whole(sum.kind), sum.known(), provenance_of(sum), {}, with_unknown(sum)};
 }
 
 } // namespace sheerpole

@@ -104,7 +104,7 @@ struct LengthSum {
   SumKind kind = SumKind::pin_to_pin;
   bool unknown = false;
   std::vector<Term> terms;
-  Provenance unknown_source; ///< with `unknown`: where X exists; the note names the mark on the cord
+  Provenance unknown_source; ///< with `unknown`: where X exists; its derivation names the mark on the cord
 
   /// Sum of the known terms: the whole length, or what is to be added to X.
   Length known() const {
@@ -145,10 +145,14 @@ void add_assumptions(std::vector<std::string>& assumptions, const std::vector<st
 
 /// Where a number is from that was made of several: their common source class, or computed when they
 /// differ; the place of the first that has one; every assumption of any of them. `parts` must not be empty.
-Provenance combine(const std::vector<const Provenance*>& parts, std::string note);
+Provenance combine(const std::vector<const Provenance*>& parts, Remark derivation = {});
 
 /// Of a sum with an unknown length: "X", "X + 1003.3 mm", "X - 609.6 mm". Of a known one nothing.
 Remark with_unknown(const LengthSum& sum);
+
+/// Where a sum is from: with several terms they are combined, and it is told as its first is, of X where
+/// that exists.
+Provenance provenance_of(const LengthSum& sum);
 
 /// A whole sum as one term of another. Its amount is what is known of the sum.
 Term term_of(const LengthSum& sum);

@@ -28,7 +28,7 @@ std::optional<LengthSum> path_length(const Rig& rig, const Stay& stay) {
     const Point& to = rig[leg.to];
     Provenance provenance;
     provenance.source_class = SourceClass::computed;
-    provenance.note = "from points";
+    provenance.derivation = Derivation::from_points;
     provenance.place = place_of(stay.path[i - 1], stay.path[i]);
     add_assumptions(provenance.assumptions, from.provenance.assumptions);
     add_assumptions(provenance.assumptions, to.provenance.assumptions);

@@ -44,29 +44,20 @@ std::vector<LengthWay> ways_to(const Rig& rig, const Stay& stay) {
   return ways;
 }
 
-Provenance provenance_of(const LengthSum& sum) {
-  if (sum.terms.size() == 1)
-    return sum.terms.front().provenance;
-  std::vector<const Provenance*> parts;
-  for (const Term& term : sum.terms)
-    parts.push_back(&term.provenance);
-  return combine(parts, sum.terms.front().provenance.note);
-}
-
 /// X, with the mark of the last reading that has one. The hook offset of that reading belongs to the mark.
 LengthSum unknown_length(const Stay& stay) {
   LengthSum sum = pin_to_pin_sum({});
   sum.unknown = true;
-  sum.unknown_source.note = "no number yet";
+  sum.unknown_source.derivation = Derivation::no_number_yet;
   for (const Reading& reading : stay.readings) {
     if (reading.mark.empty())
       continue;
     sum.terms.clear();
     sum.unknown_source.source_class = SourceClass::measured;
-    sum.unknown_source.note =
-        "mark on the " +
-        std::string(reading.method == ReadingMethod::unstated ? "cord" : name_of(reading.method)) + ": " +
-        reading.mark;
+    sum.unknown_source.derivation = {
+        Derivation::mark_on,
+        {Words{reading.method == ReadingMethod::unstated ? "cord" : std::string(name_of(reading.method))},
+         Words{reading.mark}}};
     sum.unknown_source.place = reading.place;
     if (reading.offset)
       sum.terms.push_back(offset_term(reading));

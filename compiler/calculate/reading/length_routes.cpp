@@ -76,11 +76,8 @@ void tape(const Reading& reading, Suspicion& suspicion) {
     suspicion.consider({ReadingPhrase::offset_at_both_ends, {offset}}, offset);
     suspicion.consider({ReadingPhrase::offset_already_off, {offset}}, -offset);
   }
-  const Provenance& written = reading.runs.front().provenance;
-  const bool feet = written.written.find("ft") != std::string::npos ||
-                    written.written.find('\'') != std::string::npos ||
-                    written.written.find("in") != std::string::npos;
-  if (feet) {
+  const LengthUnit unit = reading.runs.front().provenance.written_in;
+  if (unit == LengthUnit::feet || unit == LengthUnit::inches) {
     suspicion.consider_both(ReadingPhrase::foot_too_many, ReadingPhrase::foot_too_few,
                             Length::millimetres(304.8));
     suspicion.consider(ReadingPhrase::held_at_inch, Length::millimetres(25.4));
@@ -96,7 +93,7 @@ void decimal_feet(const Reading& reading, Suspicion& suspicion) {
   const double feet = reading.runs.front().value.metres() / 0.3048;
   const double whole = std::floor(feet + 1e-9);
   const double rest = feet - whole;
-  const bool decimal = reading.runs.front().provenance.written.find("ft") != std::string::npos;
+  const bool decimal = reading.runs.front().provenance.written_in == LengthUnit::feet;
   for (const double scale : {10.0, 100.0}) {
     const double inches = std::round(rest * scale);
     if (decimal && inches >= 1.0 && inches < 12.0 && std::fabs(rest * scale - inches) < 1e-6)

@@ -29,7 +29,8 @@ struct Corrections {
       not_corrected.push_back({ReadingPhrase::outside_correction, {Remarks{{name}}}});
       return;
     }
-    Provenance provenance = combine(sources, tape.name);
+    Provenance provenance = combine(sources);
+    provenance.note = tape.name;
     provenance.source_class = SourceClass::computed;
     terms.push_back({kind, *amount, std::move(provenance), {}, std::move(how)});
   }
@@ -164,7 +165,7 @@ void add_old_stretch(const Rig& rig, const Stay& stay, const Reading& reading, L
     return;
   }
   Provenance provenance =
-      combine({&dock->provenance, &pulled->provenance, &stiffness->provenance}, "Hooke's law");
+      combine({&dock->provenance, &pulled->provenance, &stiffness->provenance}, Derivation::hookes_law);
   provenance.source_class = SourceClass::computed;
   terms.push_back(
       {TermKind::old_stretch,
@@ -211,7 +212,8 @@ Term mean_term(const Reading& reading) {
     sources.push_back(&run.provenance);
   }
   const std::size_t runs = reading.runs.size();
-  Provenance provenance = combine(sources, circumstances(reading));
+  Provenance provenance = combine(sources);
+  provenance.note = circumstances(reading);
   provenance.place = reading.place;
   if (runs == 1)
     provenance.written = reading.runs.front().provenance.written;

@@ -101,6 +101,16 @@ std::optional<CutRow> one_for_all(const LineOrder& line, std::vector<std::size_t
   return std::nullopt;
 }
 
+/// What the best plan gives.
+Dealt planned(const LineOrder& line, const Asked& asked, const CuttingLimits& limits) {
+  const CuttingPlan plan = plan_cutting(asked.order, limits);
+  Dealt dealt;
+  dealt.rows = rows_of(plan, asked, line);
+  dealt.short_pieces = short_of(plan, asked);
+  dealt.proven = plan.proven;
+  return dealt;
+}
+
 /// As much as possible from the offcuts: a piece with its kerf is one length, and a stock has room for one
 /// kerf more than its length, which is the same as kerfs between pieces.
 Dealt from_offcuts(const LineOrder& line, const std::vector<StockFile>& files,
@@ -118,11 +128,7 @@ Dealt from_offcuts(const LineOrder& line, const std::vector<StockFile>& files,
     dealt.proven = true;
     return dealt;
   }
-  const CuttingPlan plan = plan_cutting(asked.order, limits);
-  dealt.rows = rows_of(plan, asked, line);
-  dealt.short_pieces = short_of(plan, asked);
-  dealt.proven = plan.proven;
-  return dealt;
+  return planned(line, asked, limits);
 }
 
 /// These pieces from spools and coils.
@@ -147,11 +153,7 @@ Dealt from_spools(const LineOrder& line, const std::vector<StockFile>& files,
     dealt.rows.push_back(std::move(*row));
     return dealt;
   }
-  const CuttingPlan plan = plan_cutting(asked.order, limits);
-  dealt.rows = rows_of(plan, asked, line);
-  dealt.short_pieces = short_of(plan, asked);
-  dealt.proven = plan.proven;
-  return dealt;
+  return planned(line, asked, limits);
 }
 
 std::int64_t cost_beside_spools(const StockInHand& offcut) {

@@ -4,7 +4,6 @@
 #include "calculate/cutting/plan_cutting.hpp"
 #include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
-#include "calculate/spool_plan/stock_phrases.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 

@@ -38,14 +38,14 @@ std::optional<double> ScreeningInputs::number(std::string_view name) {
   return stated->value;
 }
 
-double ScreeningInputs::number(std::string_view name, double otherwise, const std::string& source) {
+double ScreeningInputs::number(std::string_view name, double otherwise, Derivation source) {
   if (const auto stated = fact_number(record_.facts, name)) {
     taken(property(name), {stated->value, dimension::number}, stated->provenance);
     return stated->value;
   }
   Provenance provenance;
   provenance.source_class = SourceClass::practice;
-  provenance.note = source;
+  provenance.derivation = source;
   taken(property(name), {otherwise, dimension::number}, std::move(provenance));
   return otherwise;
 }
@@ -112,8 +112,7 @@ void screen_by_share(const Rig& rig, const Record& record, const Stay& stay, Loa
   ScreeningInputs inputs(rig, record, screening);
   const auto moment = inputs.righting_moment(true);
   const auto beam = inputs.half_beam(stay.path.empty() ? nullptr : &rig[stay.path.back().point]);
-  const double factor =
-      inputs.number(fact_names.load_factor, 1.5, "of the method, for a mast that carries the headsails");
+  const double factor = inputs.number(fact_names.load_factor, 1.5, Derivation::of_method_with_headsails);
   const auto share = inputs.number(fact_names.share);
   const auto break_factor = inputs.number(fact_names.break_factor);
   inputs.not_used({"side-force"});

@@ -4,7 +4,6 @@
 #include "model/rig.hpp"
 
 #include <optional>
-#include <string>
 #include <string_view>
 
 namespace sheerpole {
@@ -16,9 +15,9 @@ public:
   ScreeningInputs(const Rig& rig, const Record& record, LoadScreening& screening)
       : rig_(rig), record_(record), screening_(screening) {}
 
-  /// A plain number of the record; `otherwise` when it is not stated, with its source in words.
+  /// A plain number of the record; `otherwise` when it is not stated, with where that is from.
   std::optional<double> number(std::string_view name);
-  double number(std::string_view name, double otherwise, const std::string& source);
+  double number(std::string_view name, double otherwise, Derivation source);
 
   /// Newton metres: of the record, else of the boat. With `at_thirty` that of the boat counts only when it
   /// is stated at 30 degrees.

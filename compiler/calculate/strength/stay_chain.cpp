@@ -121,7 +121,7 @@ private:
       link.break_load = reduced_break_load(material.break_load->value, factors);
       link.how = {StrengthPhrase::splice_share,
                   {material.break_load->value, Share{efficiency->value}, splice_id}};
-      link.provenance = combine({&material.break_load->provenance, &efficiency->provenance}, "");
+      link.provenance = combine({&material.break_load->provenance, &efficiency->provenance});
     }
     add(std::move(link));
   }
@@ -179,7 +179,7 @@ private:
                    Remarks{{{*legs == 1.0 ? StrengthPhrase::one_leg : StrengthPhrase::several_legs,
                              {Number{*legs}}}}},
                    cord->break_load->value, *cord_id, Share{knot->value}}};
-      link.provenance = combine({&cord->break_load->provenance, &knot->provenance}, "");
+      link.provenance = combine({&cord->break_load->provenance, &knot->provenance});
     }
     add(std::move(link));
   }
@@ -249,7 +249,7 @@ private:
     } else if (thickness && stress) {
       link.break_load = pin_shear_strength(thickness->length, stress->value);
       link.how = {StrengthPhrase::double_shear, {thickness->length, megapascals(stress->value)}};
-      link.provenance = combine({&stress->provenance, &thickness->provenance}, "");
+      link.provenance = combine({&stress->provenance, &thickness->provenance});
     }
     if (!link.break_load) {
       link.how = {};
@@ -281,7 +281,7 @@ private:
       link.break_load = bearing_strength(pin->length, plate->length.value, stress->value, 1.0);
       link.how = {StrengthPhrase::bearing_sum,
                   {pin->length, plate->length.value, megapascals(stress->value)}};
-      link.provenance = combine({&stress->provenance, &plate->length.provenance, &pin->provenance}, "");
+      link.provenance = combine({&stress->provenance, &plate->length.provenance, &pin->provenance});
     }
     // A plate of no thickness is no plate that anybody has measured.
     if (!link.break_load && link.not_stated.empty())

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "backend/page/paper.hpp"
-#include "diagnostics/severity_counts.hpp"
+#include "diagnostics/render.hpp"
 #include "driver/built_in_backends.hpp"
 #include "driver/compile.hpp"
 #include "driver/terminal.hpp"

@@ -1,7 +1,7 @@
 #include "driver/outside/outside_backends.hpp"
 
 #include "backend/process/protocol.hpp"
-#include "driver/process/temporary_folder.hpp"
+#include "driver/process/run_program.hpp"
 #include "driver/terminal.hpp"
 
 #include <algorithm>

@@ -14,7 +14,7 @@
 // The fonts are those of pdf/paper_fonts.cpp below /usr/share/fonts, or below the folder that is given as
 // the one argument. Nothing else is read: no other file, no environment, no clock. The same input gives the
 // same bytes with the same libraries and fonts.
-#include "driver/pdf/page_painter.hpp"
+#include "driver/pdf/text_painter.hpp"
 
 #include <cairo-pdf.h>
 

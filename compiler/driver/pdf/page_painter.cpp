@@ -1,4 +1,4 @@
-#include "driver/pdf/page_painter.hpp"
+#include "driver/pdf/text_painter.hpp"
 
 #include <pugixml.hpp>
 

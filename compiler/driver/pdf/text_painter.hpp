@@ -62,4 +62,9 @@ private:
   std::map<std::tuple<std::size_t, bool, double>, std::unique_ptr<Glyphs>> sizes_;
 };
 
+/// Draws a page that backend/drawing/svg_writer.cpp wrote: groups, lines, polylines, polygons, circles,
+/// rectangles and texts in millimetres. That is all of SVG which our drawings use; anything else is refused
+/// and never left out silently. Returns what went wrong, or nothing.
+std::optional<std::string> paint_page(cairo_t* context, std::string_view svg, TextPainter& texts);
+
 } // namespace sheerpole

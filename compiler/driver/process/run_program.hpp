@@ -1,12 +1,13 @@
 #pragma once
 
+#include <unistd.h>
+
 #include <chrono>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
-#include <unistd.h>
 #include <utility>
 #include <vector>
 
@@ -76,6 +77,21 @@ public:
 
 private:
   int number_;
+};
+
+/// A new empty folder for one run of a program; gone with all that is in it when this goes out of scope.
+class TemporaryFolder {
+public:
+  TemporaryFolder();
+  TemporaryFolder(const TemporaryFolder&) = delete;
+  TemporaryFolder& operator=(const TemporaryFolder&) = delete;
+  ~TemporaryFolder();
+
+  /// Empty when none could be made.
+  const std::string& path() const { return path_; }
+
+private:
+  std::string path_;
 };
 
 } // namespace sheerpole

@@ -1,6 +1,6 @@
 #include "driver/reference/completion.hpp"
 
-#include "elaborate/dimension_findings.hpp"
+#include "elaborate/value_findings.hpp"
 #include "kinds/kind_row.hpp"
 #include "units/thread.hpp"
 #include "units/unit.hpp"

@@ -1,5 +1,5 @@
 #include "diagnostics/excerpt.hpp"
-#include "diagnostics/severity_counts.hpp"
+#include "diagnostics/render.hpp"
 #include "driver/mend.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"

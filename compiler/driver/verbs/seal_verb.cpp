@@ -1,6 +1,5 @@
 #include "backend/process/byte_text.hpp"
 #include "diagnostics/excerpt.hpp"
-#include "driver/seal/make_seal.hpp"
 #include "driver/seal/sealed_folder.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"

@@ -1,14 +1,15 @@
 #include "calculate/facts.hpp"
-#include "calculate/strength/force_text.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "rules/by_side.hpp"
+#include "rules/check_report.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 #include "wording/checks/adjuster_phrases.hpp"
 #include "wording/checks/any_check_phrases.hpp"
+#include "wording/model_words.hpp"
 
 #include <optional>
 

@@ -42,7 +42,7 @@ std::optional<Length> length_of(std::string text) {
 void check_made_differs(const Rig& rig, const Derived& /*derived*/, CheckReport& report) {
   const Length most = *rig.limits.length(Limit::made_apart);
   for (const Difference& difference : rig.differences) {
-    if (!difference.origin.starts_with("layer "))
+    if (difference.origin != Difference::Origin::layer)
       continue;
     const Remark what(P::property_of, {Words{difference.subject}, Words{difference.property}});
     const auto was = length_of(difference.was);
@@ -56,7 +56,7 @@ void check_made_differs(const Rig& rig, const Derived& /*derived*/, CheckReport&
       report.pass(difference.subject, {P::where_designed, {Words{difference.property}, *is, *was}});
     else
       report.find(diagnose("made-differs", {{"what", say(rig, what)},
-                                            {"origin", difference.origin.substr(6)},
+                                            {"origin", difference.origin_name},
                                             {"is", length_text(*is)},
                                             {"was", length_text(*was)},
                                             {"apart", length_text(apart)},

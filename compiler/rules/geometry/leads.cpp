@@ -7,6 +7,7 @@
 #include "units/quantity_text.hpp"
 #include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/geometry_phrases.hpp"
+#include "wording/model_words.hpp"
 
 #include <cmath>
 
@@ -29,7 +30,7 @@ Diagnostic angle_finding(const Rig& rig, const Stay& stay, const ShroudAtMast& a
   return diagnose(slug, {{"stay", name},
                          {"angle", angle_text(at.radians)},
                          {"against", say(rig, at.against)},
-                         {"bound", rig.limits.text(limit)},
+                         {"bound", limit_text(rig.limits, limit)},
                          {"pull", format_fixed(tension_over_side_force(at.radians).value_or(0.0), 1)}})
       .at(stay.path.front().place, say(rig, {P::angle_from, {Angle{at.radians}, Remarks{{at.against}}}}))
       .about(name)

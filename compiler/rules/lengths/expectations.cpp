@@ -2,7 +2,7 @@
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "rules/check_table.hpp"
-#include "rules/user/rule_facts.hpp"
+#include "rules/user/user_rules.hpp"
 #include "units/quantity_text.hpp"
 #include "wording/checks/length_phrases.hpp"
 

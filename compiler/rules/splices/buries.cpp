@@ -1,6 +1,6 @@
 #include "calculate/facts.hpp"
-#include "calculate/strength/force_text.hpp"
 #include "model/fact_name.hpp"
+#include "rules/check_report.hpp"
 #include "rules/check_table.hpp"
 #include "rules/splices/look_at_splices.hpp"
 #include "rules/stack_parts.hpp"

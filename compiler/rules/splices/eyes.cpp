@@ -1,4 +1,3 @@
-#include "calculate/strength/force_text.hpp"
 #include "rules/check_table.hpp"
 #include "rules/splices/look_at_splices.hpp"
 #include "units/quantity_text.hpp"

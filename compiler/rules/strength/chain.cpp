@@ -1,12 +1,13 @@
 #include "calculate/facts.hpp"
-#include "calculate/strength/force_text.hpp"
 #include "calculate/strength/strength_phrases.hpp"
 #include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
+#include "rules/check_report.hpp"
 #include "rules/check_table.hpp"
 #include "units/quantity_text.hpp"
 #include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"
+#include "wording/model_words.hpp"
 #include "wording/strength_words.hpp"
 
 #include <algorithm>

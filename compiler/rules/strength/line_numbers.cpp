@@ -1,6 +1,6 @@
 #include "calculate/facts.hpp"
 #include "calculate/physics/line_deformation.hpp"
-#include "calculate/strength/force_text.hpp"
+#include "rules/check_report.hpp"
 #include "rules/check_table.hpp"
 #include "rules/strength/lines_of_stays.hpp"
 #include "units/format_length.hpp"

@@ -2,7 +2,6 @@
 #include "model/fact_name.hpp"
 
 #include "calculate/facts.hpp"
-#include "calculate/strength/force_text.hpp"
 #include "units/quantity_text.hpp"
 #include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"

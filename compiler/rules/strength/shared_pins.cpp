@@ -1,7 +1,8 @@
 #include "calculate/facts.hpp"
-#include "calculate/strength/force_text.hpp"
 #include "model/fact_name.hpp"
+#include "rules/check_report.hpp"
 #include "rules/check_table.hpp"
+#include "units/quantity_text.hpp"
 #include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"
 

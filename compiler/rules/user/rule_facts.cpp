@@ -1,4 +1,4 @@
-#include "rules/user/rule_facts.hpp"
+#include "rules/user/user_rules.hpp"
 
 #include "base/internal_error.hpp"
 #include "model/field.hpp"

@@ -3,10 +3,8 @@
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/geometry/spreader_tips.hpp"
-#include "rules/user/rule_facts.hpp"
 #include "units/quantity_text.hpp"
 #include "wording/checks/any_check_phrases.hpp"
-#include "wording/checks/own_rule_phrases.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -35,4 +35,26 @@ constexpr PhraseSubject subject_of(AnyCheckPhrase) {
 
 std::string_view words(AnyCheckPhrase phrase);
 
+/// What the rules of the files say.
+enum class OwnRulePhrase : std::uint16_t {
+  less_than,
+  more_than,
+  not_text,
+  not_word,
+  should_not_be,
+  asked_for,
+  the_rule,
+  other_unit,
+  property_is,
+  seen_and_broken,
+  none_in_numbers,
+  rule_off,
+};
+
+constexpr PhraseSubject subject_of(OwnRulePhrase) {
+  return PhraseSubject::own_rule;
+}
+
+std::string_view words(OwnRulePhrase phrase);
+
 } // namespace sheerpole

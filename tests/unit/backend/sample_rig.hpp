@@ -109,8 +109,8 @@ public:
                                      end,
                                      {CutPhrase::share_of, {Share{0.08}, Length::millimetres(648.0)}}));
     }
-    piece.upper = {.part = "thimble-9", .title = "", .splice = "long-bury"};
-    piece.lower = {.part = "deadeye-9", .title = "", .splice = "long-bury"};
+    piece.upper = {.part = thimble_, .splice = SpliceId{0}};
+    piece.lower = {.part = deadeye_, .splice = SpliceId{0}};
     derived_stay.pieces.push_back(std::move(piece));
     TakeUp adjuster;
     adjuster.stay = id;

@@ -25,10 +25,10 @@ inline Span at(std::uint32_t n) {
 }
 
 inline Provenance from(SourceClass source_class, std::uint32_t place = 0) {
-  return {source_class, "", "", at(place), {}};
+  return {source_class, "", "", LengthUnit::none, at(place), {}};
 }
 inline Provenance assumed(std::string name, std::uint32_t place = 0) {
-  return {SourceClass::assumed, "", "", at(place), {std::move(name)}};
+  return {SourceClass::assumed, "", "", LengthUnit::none, at(place), {std::move(name)}};
 }
 
 template <class Value>

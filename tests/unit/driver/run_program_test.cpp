@@ -1,7 +1,5 @@
 #include "driver/process/run_program.hpp"
 
-#include "driver/process/temporary_folder.hpp"
-
 #include <gtest/gtest.h>
 
 #include <cerrno>

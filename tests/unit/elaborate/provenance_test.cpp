@@ -1,5 +1,5 @@
-#include "model/print_rig.hpp"
 #include "unit/elaborate/understood.hpp"
+#include "wording/print_phases.hpp"
 
 #include <gmock/gmock.h>
 #include <rapidcheck.h>

@@ -41,7 +41,7 @@ TEST(SourceClass, EveryClassHasAWordOfItsOwn) {
   for (const SourceClass source_class :
        {SourceClass::measured, SourceClass::drawn, SourceClass::maker, SourceClass::standard,
         SourceClass::practice, SourceClass::assumed, SourceClass::computed, SourceClass::unstated})
-    EXPECT_TRUE(words.insert(name_of(source_class)).second);
+    EXPECT_TRUE(words.insert(word_of(source_class)).second);
   EXPECT_EQ(words.size(), 8u);
 }
 

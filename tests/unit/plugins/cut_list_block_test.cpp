@@ -43,7 +43,7 @@ TEST(CutListBlock, DoesNotJoinWithoutAToleranceOrOtherLineOrEnds) {
   sample.derived.stays[1].pieces[0].material = MaterialId{1};
   EXPECT_EQ(blocks(sample), 2u);
   sample = pair(0.0, 1.0);
-  sample.derived.stays[1].pieces[0].lower.splice = "short-bury";
+  sample.derived.stays[1].pieces[0].lower.splice.reset();
   EXPECT_EQ(blocks(sample), 2u);
   sample = pair(0.0, 1.0);
   sample.derived.stays[1].pieces[0].missing.push_back(

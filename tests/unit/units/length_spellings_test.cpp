@@ -120,6 +120,17 @@ TEST(LengthSpellings, ADecimalCommaHasBothReadings) {
   EXPECT_EQ(refused.error().suggestions, (std::vector<std::string>{"11.815 m", "11_815 m"}));
 }
 
+TEST(LengthSpellings, TellInWhatALengthIsWritten) {
+  for (const char* text : {"38 ft", "38ft 7 in", "38' 7 3/8\"", "38.11'", "-2 ft"})
+    EXPECT_EQ(length_unit_of(text), LengthUnit::feet) << text;
+  for (const char* text : {"7 3/8 in", "7-3/8\"", "0.5 in"})
+    EXPECT_EQ(length_unit_of(text), LengthUnit::inches) << text;
+  for (const char* text : {"11_642 mm", "11.642 m", "2 cm"})
+    EXPECT_EQ(length_unit_of(text), LengthUnit::metric) << text;
+  for (const char* text : {"27 d", "3 kN", "5", "inches"})
+    EXPECT_EQ(length_unit_of(text), LengthUnit::none) << text;
+}
+
 TEST(LengthSpellings, AnUnknownUnitIsGivenAsWritten) {
   EXPECT_EQ(parse_quantity("12 mmm").error().unit, "mmm");
   EXPECT_EQ(parse_quantity("38 feet 7 inches").error().unit, "feet");

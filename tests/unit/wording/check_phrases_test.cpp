@@ -3,7 +3,6 @@
 #include "wording/checks/evidence_phrases.hpp"
 #include "wording/checks/geometry_phrases.hpp"
 #include "wording/checks/length_phrases.hpp"
-#include "wording/checks/own_rule_phrases.hpp"
 #include "wording/checks/securing_phrases.hpp"
 #include "wording/checks/splice_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"

@@ -1,4 +1,4 @@
-#include "wording/print_lengths.hpp"
+#include "wording/print_phases.hpp"
 
 #include "calculate/calculate.hpp"
 #include "unit/calculate/rig_builder.hpp"

@@ -142,9 +142,9 @@ std::vector<std::string> told(const RigChange& change) {
   std::vector<std::string> all;
   for (const StayChange& stay : change.stays)
     for (const ChangedInput& input : stay.why)
-      all.push_back(input.subject + ", " + input.property);
+      all.push_back(say(input.subject) + ", " + say(input.property));
   for (const ChangedInput& input : change.without_move)
-    all.push_back(input.subject + ", " + input.property);
+    all.push_back(say(input.subject) + ", " + say(input.property));
   return all;
 }
 
@@ -169,7 +169,7 @@ TEST(RigChange, TellsApartWhatMovesNoLength) {
       change_between(compiled("pellimoor"), compiled("pellimoor", {"hmpe-9.break-load=80 kN"}));
   EXPECT_TRUE(change.stays.empty());
   ASSERT_EQ(change.without_move.size(), 1u);
-  EXPECT_EQ(change.without_move.front().subject, "hmpe-9");
+  EXPECT_EQ(say(change.without_move.front().subject), "hmpe-9");
   EXPECT_EQ(change.without_move.front().was, "92 kN");
   EXPECT_EQ(change.without_move.front().is, "80 kN");
 }

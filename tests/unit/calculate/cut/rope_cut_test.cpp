@@ -100,8 +100,8 @@ TEST(RopeCut, EyeFromTheGeometryOfTheSeat) {
   EXPECT_NEAR(eye->amount.millimetres(), 87.421, 0.0006);
   EXPECT_EQ(eye->provenance.source_class, SourceClass::computed);
   EXPECT_TRUE(piece.upper.notes.empty());
-  EXPECT_EQ(piece.upper.part, "thimble-9");
-  EXPECT_EQ(piece.upper.splice, "long-bury");
+  EXPECT_EQ(piece.upper.part_name(result.rig), "thimble-9");
+  EXPECT_EQ(piece.upper.splice_name(result.rig), "long-bury");
 }
 
 TEST(RopeCut, StatedAllowanceWinsOverGeometry) {
@@ -196,7 +196,7 @@ TEST(RopeCut, AnEndWithoutASpliceIsMissing) {
   ASSERT_EQ(piece.missing.size(), 1u);
   EXPECT_EQ(say(builder.rig, piece.missing[0].what), "splice at thimble-9");
   EXPECT_EQ(piece.missing[0].place, at(42));
-  EXPECT_TRUE(piece.lower.part.empty());
+  EXPECT_TRUE(piece.lower.bare());
 }
 
 TEST(RopeCut, AnAssumedDiameterReachesWhatIsStatedInDiameters) {

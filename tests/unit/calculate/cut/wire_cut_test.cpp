@@ -36,8 +36,8 @@ TEST(WireCut, IsTheBodyAndTheDepthInEachTerminal) {
   EXPECT_EQ(piece.cut.terms[1].provenance.source_class, SourceClass::maker);
   EXPECT_NEAR(piece.cut.known().millimetres(), 15098, 1e-9);
   EXPECT_TRUE(piece.missing.empty());
-  EXPECT_EQ(piece.lower.part, "turnbuckle-58");
-  EXPECT_TRUE(piece.upper.splice.empty());
+  EXPECT_EQ(piece.lower.part_name(builder.rig), "turnbuckle-58");
+  EXPECT_FALSE(piece.upper.splice);
 }
 
 TEST(WireCut, APartMayBeUsedEitherWayRound) {

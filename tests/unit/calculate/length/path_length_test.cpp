@@ -2,6 +2,7 @@
 
 #include "unit/calculate/rig_builder.hpp"
 #include "wording/length_words.hpp"
+#include "wording/model_words.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -56,7 +57,7 @@ TEST(PathLength, NamesPointsWithoutTheirSideAndCarriesTheirAssumptions) {
   ASSERT_TRUE(sum);
   EXPECT_EQ(term_name(builder.rig, sum->terms[0]), "cap-tang to tip-2");
   EXPECT_EQ(sum->terms[0].provenance.source_class, SourceClass::computed);
-  EXPECT_EQ(sum->terms[0].provenance.note, "from points");
+  EXPECT_EQ(note_words(sum->terms[0].provenance), "from points");
   EXPECT_EQ(sum->terms[0].provenance.assumptions, std::vector<std::string>{"tip-2"});
   EXPECT_EQ(sum->terms[1].provenance.assumptions, (std::vector<std::string>{"tip-2", "plate-a"}));
 }

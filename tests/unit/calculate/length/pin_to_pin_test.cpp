@@ -3,6 +3,7 @@
 #include "calculate/length/length_sum.hpp"
 #include "unit/calculate/rig_builder.hpp"
 #include "wording/length_words.hpp"
+#include "wording/model_words.hpp"
 #include "wording/say.hpp"
 
 #include <gtest/gtest.h>
@@ -108,7 +109,7 @@ TEST(PinToPin, IsXWhenOnlyAMarkExists) {
   const PinToPin result = pin_to_pin(builder.rig, builder.rig.stays[0]);
   EXPECT_EQ(result.route, LengthRoute::unknown);
   EXPECT_TRUE(result.sum.unknown);
-  EXPECT_EQ(result.sum.unknown_source.note, "mark on the messenger: red whipping");
+  EXPECT_EQ(note_words(result.sum.unknown_source), "mark on the messenger: red whipping");
   EXPECT_EQ(sum_text(builder.rig, result.sum), "X - 40 mm");
   EXPECT_TRUE(result.other_routes.empty());
 }

@@ -1,4 +1,4 @@
-#include "calculate/spool_plan/stock_phrases.hpp"
+#include "calculate/spool_plan/spool_order.hpp"
 #include "unit/calculate/spool_plan/stock_rig.hpp"
 
 namespace sheerpole::spool_plan_test {

@@ -2,8 +2,9 @@
 #include "wording/say.hpp"
 #include "wording/strength_words.hpp"
 
-#include "calculate/strength/force_text.hpp"
+#include "rules/check_report.hpp"
 #include "unit/calculate/compiled_rig.hpp"
+#include "units/quantity_text.hpp"
 
 #include <gtest/gtest.h>
 

@@ -10,6 +10,13 @@
 
 namespace sheerpole {
 
+/// Reports a list, a path, or a word such as `free` where one value belongs; false when it did. `what`
+/// names the value behind "the": "length of toggle-12".
+bool one_value(const Value& value, const std::string& what, DiagnosticSink& sink);
+
+/// Reports the words `free`, `clamped` and `ends` outside a path; false when it did.
+bool no_passage(const Value& value, const std::string& what, DiagnosticSink& sink);
+
 /// A number or a unit that can not be read, with the likeliest spelling as the edit.
 void report_unreadable(const Expression& expression, const QuantityError& error, DiagnosticSink& sink);
 void report_unknown_unit(const Name& unit, DiagnosticSink& sink);

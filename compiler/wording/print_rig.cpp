@@ -1,13 +1,106 @@
-#include "model/print_rig.hpp"
+#include "wording/print_phases.hpp"
 
-#include "model/print_sourced.hpp"
+#include "model/provenance.hpp"
+#include "model/sourced.hpp"
+#include "model/splice.hpp"
+#include "units/dimension.hpp"
+#include "units/force.hpp"
 #include "units/format_length.hpp"
+#include "units/length.hpp"
+#include "wording/model_words.hpp"
 
 #include <array>
 #include <optional>
+#include <string>
+#include <string_view>
 #include <type_traits>
 
 namespace sheerpole {
+
+namespace {
+
+/// `cap-shroud "Cap shroud"`; the name alone where there is no title.
+std::string titled(const std::string& name, const std::string& title) {
+  return title.empty() ? name : name + " \"" + title + "\"";
+}
+
+/// Millimetres with three decimals: finer than anything that is cut, coarse enough to be the same
+/// everywhere.
+std::string print_millimetres(Length length) {
+  return format_millimetres(length, 3) + " mm";
+}
+
+std::string print_kilonewtons(Force force) {
+  return format_fixed(force.kilonewtons(), 3) + " kN";
+}
+
+/// `(written 7 3/8 in; maker, certificate 1142; assumes contraction of long-bury)`.
+std::string print_provenance(const Provenance& provenance) {
+  std::string result = "(";
+  if (!provenance.written.empty())
+    result += "written " + provenance.written + "; ";
+  result += name_of(provenance.source_class);
+  if (const std::string note = note_words(provenance); !note.empty())
+    result += ", " + note;
+  for (std::size_t i = 0; i < provenance.assumptions.size(); ++i)
+    result += (i == 0 ? "; assumes " : ", ") + provenance.assumptions[i];
+  return result + ")";
+}
+
+std::string line(std::string_view indent, std::string_view name, const std::string& value,
+                 const std::string& tolerance, const Provenance& provenance) {
+  std::string result(indent);
+  result += name;
+  result += ": " + value;
+  if (!tolerance.empty())
+    result += " +- " + tolerance;
+  return result + " " + print_provenance(provenance) + "\n";
+}
+
+/// One line: `  length: 82.000 mm +- 2.000 mm (written 82 mm +- 2 mm; measured)`.
+std::string print_line(std::string_view indent, std::string_view name, const Sourced<Length>& length) {
+  return line(indent, name, print_millimetres(length.value),
+              length.tolerance ? print_millimetres(*length.tolerance) : "", length.provenance);
+}
+
+/// One line, in kN.
+std::string print_line(std::string_view indent, std::string_view name, const Sourced<Force>& force) {
+  return line(indent, name, print_kilonewtons(force.value),
+              force.tolerance ? print_kilonewtons(*force.tolerance) : "", force.provenance);
+}
+
+/// One line, a plain number: `0.08`.
+std::string print_line(std::string_view indent, std::string_view name, const Sourced<double>& number) {
+  return line(indent, name, format_number(number.value),
+              number.tolerance ? format_number(*number.tolerance) : "", number.provenance);
+}
+
+/// One line, a length or diameters of the rope: `72 d`.
+std::string print_line(std::string_view indent, std::string_view name,
+                       const Sourced<RopeMeasure>& measure) {
+  const auto show = [](const RopeMeasure& one) {
+    return one.in_diameters ? format_number(one.amount) + " d"
+                            : print_millimetres(Length::metres(one.amount));
+  };
+  return line(indent, name, show(measure.value), measure.tolerance ? show(*measure.tolerance) : "",
+              measure.provenance);
+}
+
+/// One line, millimetres for a length, else the coherent SI unit.
+std::string print_line(std::string_view indent, std::string_view name, const Sourced<Quantity>& quantity) {
+  if (quantity.value.dimension == dimension::length) {
+    Sourced<Length> length{Length::from_si(quantity.value.si), quantity.provenance, std::nullopt};
+    if (quantity.tolerance)
+      length.tolerance = Length::from_si(quantity.tolerance->si);
+    return print_line(indent, name, length);
+  }
+  Sourced<double> number{quantity.value.si, quantity.provenance, std::nullopt};
+  if (quantity.tolerance)
+    number.tolerance = quantity.tolerance->si;
+  return print_line(indent, name, number);
+}
+
+} // namespace
 
 namespace rig_printing {
 
@@ -49,9 +142,6 @@ private:
     return "expect " + names(one.stays) + " " + one.quantity;
   }
   std::string head(const Inspection& one) const { return "finding of " + names(one.stays); }
-  std::string head(const Difference& one) const {
-    return "difference by " + one.origin + ": " + one.property + " of " + one.subject;
-  }
   std::string head(const StatedBound& bound) const { return "bound of " + bound.name; }
 
   // The members of the rig.
@@ -65,10 +155,19 @@ private:
     text_ += head(thing) + "\n";
     fields(thing, 1);
   }
+  void things(std::string_view, const Difference& difference) {
+    const DifferenceWords words = words_of(difference);
+    text_ += "difference by " + words.by + ": " + words.what + " of " + words.of + "\n";
+    line(1, "origin", words.by);
+    line(1, "subject", words.of);
+    line(1, "property", words.what);
+    line(1, "was", words.was);
+    line(1, "is", words.is);
+  }
   void things(std::string_view, const Limits& limits) {
     for (const StatedLimit& limit : limits.stated())
-      text_ += "limit " + std::string(row_of(limit.limit).name) + ": " + limits.text(limit.limit) + " " +
-               print_provenance(limit.provenance) + "\n";
+      text_ += "limit " + std::string(row_of(limit.limit).name) + ": " + limit_text(limits, limit.limit) +
+               " " + print_provenance(limit.provenance) + "\n";
   }
 
   template <HasFields Thing>
