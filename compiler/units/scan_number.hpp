@@ -31,4 +31,8 @@ std::optional<QuantityError::Kind> scan_number(TextCursor& cursor, ScannedNumber
 /// first; empty when the groups make no number. The rest of the text is kept.
 std::vector<std::string> readings_of_digit_groups(std::string_view text);
 
+/// Readings of a text whose underscores do not stand between groups of three: `11_64 mm` is 1164 mm or
+/// 11.64 mm.
+std::vector<std::string> readings_of_odd_groups(std::string_view text);
+
 } // namespace sheerpole
