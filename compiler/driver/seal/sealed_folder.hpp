@@ -3,6 +3,7 @@
 #include "backend/backend.hpp"
 
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -51,6 +52,9 @@ struct SealFaults {
 
 /// One line of the list: the name and its sum.
 using SealSums = std::map<std::string, std::string>;
+
+/// A SHA-256 as this program writes it, from one in small or capital letters; nothing when it is none.
+std::optional<std::string> digest(std::string text);
 
 /// Reads "64 hexadecimal digits, two blanks, a name" a line. Names that lead out of the folder are bad
 /// lines.
