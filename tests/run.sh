@@ -110,6 +110,9 @@ if build "$preset"; then
   else
     add 0 1
   fi
+  echo "== faults: the disk fails, builds meet, builds are killed"
+  python3 tests/faults/run.py "build/$preset/bin/sheerpole" "build/$preset/bin/fail_nth.so" >"build/$preset/faults.log" || true
+  add_sum "build/$preset/faults.log"
   # A browser waits a good deal, so the rest runs beside it.
   run_papers "build/$preset" >"build/$preset/papers.log" 2>&1 &
   papers=$!

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <array>
+#include <sstream>
 
 namespace sheerpole {
 
@@ -67,7 +68,10 @@ int run_command_line(int argument_count, char** arguments) {
   try {
     app.parse(argument_count, argument_count > 0 ? arguments : nullptr);
   } catch (const CLI::Success& told) { // --help, --version
-    return app.exit(told) == 0 ? exit_clean : exit_usage;
+    std::ostringstream words;
+    const int code = app.exit(told, words, words);
+    print_out(words.str());
+    return code == 0 ? exit_clean : exit_usage;
   } catch (const CLI::ParseError& error) {
     return usage_error(app, argument_count, arguments, error);
   }

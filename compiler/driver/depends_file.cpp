@@ -2,7 +2,7 @@
 
 #include "diagnostics/excerpt.hpp"
 #include "driver/terminal.hpp"
-#include "driver/write_bundle.hpp"
+#include "driver/writing/write_bundle.hpp"
 
 #include <algorithm>
 #include <filesystem>
@@ -34,11 +34,11 @@ std::string escaped(const std::string& name) {
 
 } // namespace
 
-void Dependencies::add(const SourceSet& sources) {
+void add_files(std::vector<std::string>& paths, const SourceSet& sources) {
   for (std::uint32_t i = 0; i < sources.size(); ++i) {
     const std::string& name = sources[SourceId{i}].name();
-    if (name != "command line" && std::find(inputs.begin(), inputs.end(), name) == inputs.end())
-      inputs.push_back(name);
+    if (name != "command line" && std::find(paths.begin(), paths.end(), name) == paths.end())
+      paths.push_back(name);
   }
 }
 
@@ -73,11 +73,13 @@ int write_depends(const Dependencies& dependencies, const std::string& file) {
   OutputBundle bundle;
   bundle.files.push_back({path.filename().generic_string(), *text});
   const std::string folder = path.parent_path().generic_string();
-  if (!write_bundle(bundle, folder.empty() ? "." : folder).ok()) {
-    print_error("sheerpole: can not write " + printable(file) + "\n");
-    return exit_usage;
-  }
-  return exit_clean;
+  std::vector<std::string> taken = dependencies.inputs;
+  taken.insert(taken.end(), dependencies.outputs.begin(), dependencies.outputs.end());
+  const auto written = write_bundle(bundle, folder.empty() ? "." : folder, taken);
+  if (written.ok())
+    return exit_clean;
+  print_error("sheerpole: " + describe(written.error()) + " of what was made from what\n");
+  return exit_usage;
 }
 
 } // namespace sheerpole

@@ -12,8 +12,10 @@ namespace sheerpole {
 struct Dependencies {
   std::vector<std::string> outputs; ///< paths, in the order in which they were written
   std::vector<std::string> inputs;  ///< paths, the first time that each was read
-  void add(const SourceSet& sources);
 };
+
+/// Puts the paths of the files that were read behind those that are there, each once.
+void add_files(std::vector<std::string>& paths, const SourceSet& sources);
 
 /// A rule of make: `outputs: inputs`, one name a line, and each input but the first once more as a rule
 /// without inputs, so that make goes on when a library is gone. Blanks and # are escaped by a backslash, $

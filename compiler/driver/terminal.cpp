@@ -2,16 +2,25 @@
 
 #include "diagnostics/render.hpp"
 
+#include <algorithm>
+#include <cerrno>
+#include <csignal>
 #include <cstdio>
 #include <cstdlib>
+#include <fcntl.h>
+#include <system_error>
 #include <unistd.h>
 
 namespace sheerpole {
 
 namespace {
 
-void print(std::FILE* stream, std::string_view text) {
-  std::fwrite(text.data(), 1, text.size(), stream);
+/// Why something that was to be printed was not, as `errno` numbers it; 0 when all was.
+int reason_not_printed = 0;
+
+void note(bool done) {
+  if (!done && reason_not_printed == 0)
+    reason_not_printed = errno;
 }
 
 bool colour(int descriptor) {
@@ -22,12 +31,29 @@ bool colour(int descriptor) {
 } // namespace
 
 void print_out(std::string_view text) {
-  print(stdout, text);
+  note(std::fwrite(text.data(), 1, text.size(), stdout) == text.size());
 }
 
 void print_error(std::string_view text) {
-  std::fflush(stdout); // the two streams may be one terminal; keep the order
-  print(stderr, text);
+  note(std::fflush(stdout) == 0); // the two streams may be one terminal; keep the order
+  std::fwrite(text.data(), 1, text.size(), stderr);
+}
+
+void hold_standard_streams() {
+  std::signal(SIGPIPE, SIG_IGN);
+  for (const int number : {STDIN_FILENO, STDOUT_FILENO, STDERR_FILENO})
+    if (fcntl(number, F_GETFD) < 0 && errno == EBADF)
+      open("/dev/null",
+           number == STDIN_FILENO ? O_WRONLY : O_RDONLY); // takes the lowest number, which is this
+}
+
+int finish_printing(int code) {
+  note(std::fflush(stdout) == 0);
+  if (reason_not_printed == 0)
+    return code;
+  print_error("sheerpole: not all of the output could be written: " +
+              std::generic_category().message(reason_not_printed) + "\n");
+  return std::max<int>(code, exit_usage);
 }
 
 void print_progress(std::string_view text) {

@@ -10,6 +10,15 @@ namespace sheerpole {
 void print_out(std::string_view text);
 void print_error(std::string_view text);
 
+/// To be called before anything is opened. A standard stream that was closed by whoever started us is held
+/// by a file that takes nothing: else the next paper would be opened in its place and what is said would be
+/// written into it. A reader who goes away does not end us either: papers are written all the same.
+void hold_standard_streams();
+
+/// To be called last. Whether all that was printed could be written; when not, says so, and `code` becomes
+/// that of a folder that can not be written to.
+int finish_printing(int code);
+
 /// Says what is being done, on the error stream and only when that is a terminal.
 void print_progress(std::string_view text);
 

@@ -2,6 +2,7 @@
 
 #include "base/edit_distance.hpp"
 #include "units/format_length.hpp"
+#include "units/scan_number.hpp"
 #include "units/unit.hpp"
 
 #include <tuple>
@@ -88,6 +89,14 @@ void report_unknown_unit(const Name& unit, DiagnosticSink& sink) {
 void report_unreadable(const Expression& expression, const QuantityError& error, DiagnosticSink& sink) {
   if (error.kind == QuantityError::Kind::unknown_unit && !expression.unit.missing()) {
     report_unknown_unit(expression.unit, sink);
+    return;
+  }
+  if (error.kind == QuantityError::Kind::odd_groups) {
+    const std::string& first = error.suggestions.front();
+    sink.report(diagnose("odd-digit-groups",
+                         {{"number", expression.text}, {"readings", alternatives(error.suggestions)}})
+                    .at(expression.span)
+                    .edit(expression.span, first, "write `" + first + "`"));
     return;
   }
   const std::vector<Argument> number{{"number", expression.text}};

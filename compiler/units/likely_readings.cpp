@@ -218,6 +218,13 @@ bool add_plain_spellings(std::string_view text, Suggestions& suggestions) {
 
 } // namespace
 
+std::string alternatives(const std::vector<std::string>& readings) {
+  std::string result;
+  for (std::size_t i = 0; i < readings.size(); ++i)
+    result += (i == 0 ? "" : i + 1 == readings.size() ? " or " : ", ") + readings[i];
+  return result;
+}
+
 QuantityError explain_refusal(std::string_view text, Refusal refusal, Expected expected) {
   QuantityError error{refusal.kind, {}, {}};
   Suggestions suggestions(expected, error.suggestions);
@@ -246,6 +253,9 @@ QuantityError explain_refusal(std::string_view text, Refusal refusal, Expected e
     break;
   case Kind::decimal_comma:
     suggestions.add(readings_of_digit_groups(text));
+    break;
+  case Kind::odd_groups:
+    suggestions.add(readings_of_odd_groups(text));
     break;
   case Kind::improper_mixed:
     suggestions.add(carried(text));

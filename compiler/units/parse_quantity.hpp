@@ -21,6 +21,7 @@ struct QuantityError {
     unknown_unit,     ///< 12 mmm
     decimal_comma,    ///< 11,815 m
     spaced_number,    ///< 11 642 mm
+    odd_groups,       ///< 11_64 mm: a figure left out, or a point missed
     zero_denominator, ///< 3/0
     improper_mixed,   ///< 7 9/8 in, 5' 14", 38.5' 3": a part as large as the next unit, or a fraction in a
                       ///< part that is not the last

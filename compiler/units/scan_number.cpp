@@ -2,6 +2,7 @@
 
 #include "units/text_cursor.hpp"
 
+#include <algorithm>
 #include <charconv>
 #include <string>
 #include <system_error>
@@ -43,9 +44,33 @@ std::optional<Kind> convert_plain(std::string_view digits, double& value) {
   return std::nullopt;
 }
 
+/// Whether the groups have three figures each, but for the one that is farthest from the point.
+bool in_threes(std::string_view digits, bool decimals) {
+  while (true) {
+    const std::size_t cut = decimals ? digits.find('_') : digits.rfind('_');
+    if (cut == digits.npos)
+      return digits.size() <= 3;
+    const std::string_view nearest = decimals ? digits.substr(0, cut) : digits.substr(cut + 1);
+    if (nearest.size() != 3)
+      return false;
+    digits = decimals ? digits.substr(cut + 1) : digits.substr(0, cut);
+  }
+}
+
+bool grouped_oddly(std::string_view number) {
+  const std::size_t point = std::min(number.find('.'), number.size());
+  const std::string_view whole = number.substr(0, point);
+  const std::string_view decimals = number.substr(std::min(point + 1, number.size()));
+  return (whole.find('_') != whole.npos && !in_threes(whole, false)) ||
+         (decimals.find('_') != decimals.npos &&
+          !in_threes(decimals.substr(0, decimals.find_first_of("eE")), true));
+}
+
 std::optional<Kind> convert(std::string_view digits, double& value) {
   if (digits.find('_') == digits.npos)
     return convert_plain(digits, value);
+  if (grouped_oddly(digits))
+    return Kind::odd_groups;
   std::string plain;
   plain.reserve(digits.size());
   for (const char c : digits)
@@ -214,6 +239,19 @@ std::optional<QuantityError::Kind> scan_number(TextCursor& cursor, ScannedNumber
   if (number.form == ScannedNumber::Form::whole)
     return scan_fraction_after_whole(cursor, number);
   return refuse_continuation(cursor);
+}
+
+std::vector<std::string> readings_of_odd_groups(std::string_view text) {
+  std::string plain(text);
+  std::erase(plain, '_');
+  std::vector<std::string> readings{std::move(plain)};
+  const bool one = std::count(text.begin(), text.end(), '_') == 1;
+  if (one && text.find('.') == text.npos) {
+    std::string decimal(text);
+    decimal[decimal.find('_')] = '.';
+    readings.push_back(std::move(decimal));
+  }
+  return readings;
 }
 
 std::vector<std::string> readings_of_digit_groups(std::string_view text) {

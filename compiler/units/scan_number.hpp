@@ -38,4 +38,11 @@ enum class Expected { quantity, number };
 /// only.
 QuantityError explain_refusal(std::string_view text, Refusal refusal, Expected expected);
 
+/// Readings of a text whose underscores do not stand between groups of three: `11_64 mm` is 1164 mm or
+/// 11.64 mm.
+std::vector<std::string> readings_of_odd_groups(std::string_view text);
+
+/// The readings in a row: "11.815 m, 11_815 m or 11, 815 m".
+std::string alternatives(const std::vector<std::string>& readings);
+
 } // namespace sheerpole

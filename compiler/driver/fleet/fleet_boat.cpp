@@ -2,9 +2,10 @@
 
 #include "backend/table/table.hpp"
 #include "diagnostics/excerpt.hpp"
+#include "driver/depends_file.hpp"
 #include "driver/make_pdfs.hpp"
 #include "driver/terminal.hpp"
-#include "driver/write_bundle.hpp"
+#include "driver/writing/write_bundle.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -41,12 +42,14 @@ void build(const std::string& file, const std::string& folder, const FleetWork& 
   }
   if (!outcome.errors.empty())
     worsen(outcome, exit_fault);
-  const auto written = write_bundle(bundle, folder);
+  std::vector<std::string> read;
+  add_files(read, *compilation.sources);
+  const auto written = write_bundle(bundle, folder, read);
   if (written.ok()) {
     outcome.files = written.value().size();
     return;
   }
-  outcome.errors += "sheerpole: " + describe(written.error()) + "; nothing of this boat was written\n";
+  outcome.errors += "sheerpole: " + describe(written.error()) + "\n";
   worsen(outcome, is_fault(written.error()) ? exit_fault : exit_usage);
 }
 

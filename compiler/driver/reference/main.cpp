@@ -4,7 +4,7 @@
 #include "driver/reference/finding_pages.hpp"
 #include "driver/reference/pages.hpp"
 #include "driver/terminal.hpp"
-#include "driver/write_bundle.hpp"
+#include "driver/writing/write_bundle.hpp"
 
 int main(int argument_count, char** arguments) {
   using namespace sheerpole;
@@ -19,9 +19,9 @@ int main(int argument_count, char** arguments) {
   bundle.files.push_back({"calculations/thresholds.md", limits_page()});
   bundle.files.push_back({"language/kinds.md", kinds_page()});
   bundle.files.push_back({"language/completion.json", completion_json()});
-  const auto written = write_bundle(bundle, arguments[1]);
+  const auto written = write_bundle(bundle, arguments[1], {});
   if (!written.ok()) {
-    print_error("write_reference: can not write " + written.error().what + "\n");
+    print_error("write_reference: " + describe(written.error()) + "\n");
     return 2;
   }
   return 0;

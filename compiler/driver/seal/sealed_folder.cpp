@@ -63,7 +63,7 @@ Json file_json(const std::string& path, std::string_view role, const std::string
 constexpr std::size_t digits = 64;
 
 bool is_digit(char c) {
-  return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f');
+  return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f') || (c >= 'A' && c <= 'F');
 }
 
 bool leads_out(const std::string& name) {
@@ -132,6 +132,15 @@ OutputBundle sealed_folder(const SealContent& content) {
   return bundle;
 }
 
+std::optional<std::string> digest(std::string text) {
+  if (text.size() != digits || !std::all_of(text.begin(), text.end(), is_digit))
+    return std::nullopt;
+  for (char& c : text)
+    if (c >= 'A' && c <= 'F')
+      c = static_cast<char>(c - 'A' + 'a');
+  return text;
+}
+
 SealSums read_sums(const std::string& list, std::vector<std::string>& bad_lines) {
   SealSums sums;
   for (std::size_t at = 0; at < list.size();) {
@@ -141,7 +150,7 @@ SealSums read_sums(const std::string& list, std::vector<std::string>& bad_lines)
     const bool shaped = line.size() > digits + 2 && line.compare(digits, 2, "  ") == 0 &&
                         std::all_of(line.begin(), line.begin() + digits, is_digit);
     const std::string name = shaped ? line.substr(digits + 2) : "";
-    if (!shaped || leads_out(name) || !sums.emplace(name, line.substr(0, digits)).second)
+    if (!shaped || leads_out(name) || !sums.emplace(name, *digest(line.substr(0, digits))).second)
       bad_lines.push_back(line);
   }
   return sums;

@@ -6,6 +6,7 @@
 #include "driver/terminal.hpp"
 
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -54,6 +55,9 @@ struct SealFaults {
 
 /// One line of the list: the name and its sum.
 using SealSums = std::map<std::string, std::string>;
+
+/// A SHA-256 as this program writes it, from one in small or capital letters; nothing when it is none.
+std::optional<std::string> digest(std::string text);
 
 /// Reads "64 hexadecimal digits, two blanks, a name" a line. Names that lead out of the folder are bad
 /// lines.

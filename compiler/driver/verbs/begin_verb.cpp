@@ -2,7 +2,7 @@
 #include "driver/begin/lengths_rig.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
-#include "driver/write_bundle.hpp"
+#include "driver/writing/write_bundle.hpp"
 #include "source/file_reader.hpp"
 #include "units/parse_quantity.hpp"
 
@@ -78,8 +78,9 @@ int run(const Options& options) {
   OutputBundle bundle;
   bundle.files.push_back({path.filename().generic_string(), *rig});
   const std::string folder = path.parent_path().generic_string();
-  if (!write_bundle(bundle, folder.empty() ? "." : folder).ok()) {
-    print_error("sheerpole: can not write " + options.file + "\n");
+  const auto written = write_bundle(bundle, folder.empty() ? "." : folder, {options.lengths});
+  if (!written.ok()) {
+    print_error("sheerpole: " + describe(written.error()) + "\n");
     return exit_usage;
   }
   print_out("wrote " + options.file +

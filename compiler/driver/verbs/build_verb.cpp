@@ -5,7 +5,7 @@
 #include "driver/outside/outside_backends.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
-#include "driver/write_bundle.hpp"
+#include "driver/writing/write_bundle.hpp"
 
 namespace sheerpole::build_verb {
 
@@ -86,16 +86,16 @@ int run(const Options& options) {
   print_error(pdfs.fault);
   fault = fault || !pdfs.fault.empty();
   Dependencies made;
-  if (const int code = write_and_tell(bundle, options.folder, &made.outputs); code != exit_clean)
+  add_files(made.inputs, *compilation.sources);
+  if (previous.sources)
+    add_files(made.inputs, *previous.sources);
+  made.inputs.insert(made.inputs.end(), options.outside.programs.begin(), options.outside.programs.end());
+  if (const int code = write_and_tell(bundle, options.folder, made.inputs, &made.outputs);
+      code != exit_clean)
     return code;
-  if (!options.depends.empty()) {
-    made.add(*compilation.sources);
-    if (previous.sources)
-      made.add(*previous.sources);
-    made.inputs.insert(made.inputs.end(), options.outside.programs.begin(), options.outside.programs.end());
+  if (!options.depends.empty())
     if (const int code = write_depends(made, options.depends); code != exit_clean)
       return code;
-  }
   if (const std::size_t drafts = compilation.checked->draft_reasons().size(); drafts > 0)
     print_out("DRAFT: " + std::to_string(drafts) + (drafts == 1 ? " reason" : " reasons") +
               " not to cut yet; the cut list names them\n");

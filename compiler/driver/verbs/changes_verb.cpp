@@ -1,9 +1,10 @@
 #include "driver/built_in_backends.hpp"
 #include "driver/compile.hpp"
+#include "driver/depends_file.hpp"
 #include "driver/make_pdfs.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
-#include "driver/write_bundle.hpp"
+#include "driver/writing/write_bundle.hpp"
 #include "kinds/kind_row.hpp"
 
 #include <algorithm>
@@ -35,7 +36,7 @@ std::optional<Compilation> read(const std::string& file, const CompileOptions& r
   return std::nullopt;
 }
 
-int write(OutputBundle bundle, const Compilation& now, const Options& options) {
+int write(OutputBundle bundle, const Compilation& was, const Compilation& now, const Options& options) {
   PdfReport pdfs;
   if (options.papers.pdf)
     pdfs = add_pdfs(bundle, now.checked->rig().boat.report_date, *now.sources);
@@ -46,7 +47,10 @@ int write(OutputBundle bundle, const Compilation& now, const Options& options) {
     print_error(show_findings(of_pdfs, "text", error_has_colour()));
   }
   print_error(pdfs.fault);
-  const int code = write_and_tell(bundle, options.folder);
+  std::vector<std::string> read;
+  add_files(read, *was.sources);
+  add_files(read, *now.sources);
+  const int code = write_and_tell(bundle, options.folder, read);
   return code != exit_clean ? code : pdfs.fault.empty() ? exit_clean : exit_fault;
 }
 
@@ -76,7 +80,7 @@ int run(const Options& options) {
     return exit_fault;
   }
   if (!options.folder.empty())
-    return write(std::move(bundle), *is, options);
+    return write(std::move(bundle), *was, *is, options);
   const auto found = std::find_if(bundle.files.begin(), bundle.files.end(), [&](const OutputFile& file) {
     return file.name == (options.form == "json" ? "change-sheet.json" : "change-sheet.txt");
   });

@@ -21,7 +21,7 @@ int write_depends_of_check(const Compilation& compilation, const std::string& fi
   constexpr std::string_view ending = ".d";
   Dependencies made;
   made.outputs.push_back(file.substr(0, file.size() - ending.size()));
-  made.add(*compilation.sources);
+  add_files(made.inputs, *compilation.sources);
   return write_depends(made, file);
 }
 

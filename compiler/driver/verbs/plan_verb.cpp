@@ -1,9 +1,10 @@
 #include "diagnostics/excerpt.hpp"
 #include "driver/built_in_backends.hpp"
 #include "driver/compile.hpp"
+#include "driver/depends_file.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
-#include "driver/write_bundle.hpp"
+#include "driver/writing/write_bundle.hpp"
 
 #include <algorithm>
 #include <exception>
@@ -74,7 +75,10 @@ int run(const Options& options) {
     print_error("sheerpole: fault of the back end spool-plan: " + std::string(error.what()) + "\n");
     return exit_fault;
   }
-  return write_and_tell(bundle, options.folder);
+  std::vector<std::string> read;
+  for (const Compilation& compilation : compilations)
+    add_files(read, *compilation.sources);
+  return write_and_tell(bundle, options.folder, read);
 }
 
 } // namespace

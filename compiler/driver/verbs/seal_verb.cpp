@@ -3,7 +3,7 @@
 #include "driver/seal/sealed_folder.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
-#include "driver/write_bundle.hpp"
+#include "driver/writing/write_bundle.hpp"
 
 #include <filesystem>
 
@@ -31,7 +31,7 @@ int run(const Options& options) {
   const auto bundle = make_seal(request);
   if (!bundle.ok())
     return bundle.error().code;
-  if (const int code = write_and_tell(bundle.value(), options.folder); code != exit_clean)
+  if (const int code = write_and_tell(bundle.value(), options.folder, {}); code != exit_clean)
     return code;
   print_out("seal " + sha256(bundle.value().files.back().bytes) + "\n");
   return exit_clean;

@@ -3,7 +3,7 @@
 #include "driver/compile.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
-#include "driver/write_bundle.hpp"
+#include "driver/writing/replace_file.hpp"
 #include "syntax/tidy.hpp"
 
 #include <algorithm>

@@ -1,5 +1,6 @@
 #include "syntax/antlr/mend_tokens.hpp"
 
+#include "units/scan_number.hpp"
 #include "units/parse_quantity.hpp"
 
 #include <RigLexer.h>
@@ -63,14 +64,6 @@ std::string as_difference(std::string_view text) {
   if (parts.size() != 2 || !parse_number(parts[0]).ok() || !parse_number(parts[1]).ok())
     return {};
   return std::string(parts[0]) + " - " + std::string(parts[1]);
-}
-
-/// The readings in a row: "11.815 m, 11_815 m or 11, 815 m".
-std::string alternatives(const std::vector<std::string>& readings) {
-  std::string result;
-  for (std::size_t i = 0; i < readings.size(); ++i)
-    result += (i == 0 ? "" : i + 1 == readings.size() ? " or " : ", ") + readings[i];
-  return result;
 }
 
 /// What is wrong with the text, and the spellings that would be right, as the readers of quantities see it.

@@ -19,6 +19,7 @@ std::string word_of(QuantityError::Kind kind) {
                                                  {Kind::unknown_unit, "unknown_unit"},
                                                  {Kind::decimal_comma, "decimal_comma"},
                                                  {Kind::spaced_number, "spaced_number"},
+                                                 {Kind::odd_groups, "odd_groups"},
                                                  {Kind::zero_denominator, "zero_denominator"},
                                                  {Kind::improper_mixed, "improper_mixed"},
                                                  {Kind::too_large, "too_large"}};

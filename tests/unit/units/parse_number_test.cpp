@@ -35,6 +35,9 @@ TEST(ParseNumber, RefusesTheRest) {
   EXPECT_EQ(kind("a"), Kind::malformed);
   EXPECT_EQ(kind("11,815"), Kind::decimal_comma);
   EXPECT_EQ(kind("11 642"), Kind::spaced_number);
+  for (const char* odd : {"11_64", "1_2_0_0_0", "1164_2", "0_5", "1_000.00_5", "1.0000_5"})
+    EXPECT_EQ(kind(odd), Kind::odd_groups) << odd;
+  EXPECT_EQ(parse_number("11_64").error().suggestions, (std::vector<std::string>{"1164", "11.64"}));
   EXPECT_EQ(kind("3/0"), Kind::zero_denominator);
   EXPECT_EQ(kind("7 9/8"), Kind::improper_mixed);
   EXPECT_EQ(kind("1e13"), Kind::too_large);
