@@ -54,7 +54,7 @@ TEST_P(ReceivingCards, CountEveryPartOfTheStacks) {
       continue;
     ++parts;
     const std::string count = wanted(one, "count");
-    const Record* in_hand = last_record_of(rig, "in-hand", one.name);
+    const Record* in_hand = last_record_of(rig, RecordKind::in_hand, one.name);
     if (in_hand == nullptr)
       EXPECT_EQ(count, std::to_string(counted[one.name])) << one.name;
     else
