@@ -1,4 +1,5 @@
 #include "elaborate/elaboration.hpp"
+#include "model/trade_words.hpp"
 
 namespace sheerpole {
 
@@ -11,6 +12,26 @@ LineMaterial::Kind kind_of(std::string_view word) {
   return LineMaterial::Kind::rope;
 }
 
+/// A construction is read for its fibre, its lay and its heat-set, a grade for its metal: a word that is
+/// nearly one of the trade would go unread.
+void report_odd_words(Elaboration& elaboration, const ResolvedDeclaration& declaration,
+                      std::string_view name, TradeSubject of) {
+  const ResolvedProperty* property = declaration.find(name);
+  const auto odd = odd_text(of, elaboration.text(declaration, name));
+  if (property == nullptr || !odd)
+    return;
+  const std::string owner = elaboration.name_of(declaration);
+  const Span place = property->syntax->value.expression().span;
+  auto builder =
+      diagnose("line-unclear", {{"property", std::string(name)}, {"line", owner}, {"word", odd->part}})
+          .at(place)
+          .about(owner);
+  const std::string mended = "\"" + odd->suggestion + "\"";
+  if (!odd->suggestion.empty())
+    builder = std::move(builder).edit(place, mended, "if that is meant, write `" + mended + "`");
+  elaboration.sink.report(std::move(builder));
+}
+
 void add_material(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
   const bool complete = elaboration.has_required(declaration);
   const std::string owner = elaboration.name_of(declaration);
@@ -20,6 +41,8 @@ void add_material(Elaboration& elaboration, const ResolvedDeclaration& declarati
   material.title = declaration.syntax->title ? declaration.syntax->title->text : "";
   material.construction = read_construction(elaboration.text(declaration, "construction"));
   material.grade = elaboration.text(declaration, "grade");
+  report_odd_words(elaboration, declaration, "construction", TradeSubject::construction);
+  report_odd_words(elaboration, declaration, "grade", TradeSubject::grade);
   material.place = elaboration.place_of(declaration);
   material.particulars =
       elaboration.particulars(declaration, {"construction", "grade", "size", "diameter", "break-load"});

@@ -1,5 +1,7 @@
 #include "model/construction.hpp"
 
+#include "model/trade_words.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cstddef>
@@ -9,32 +11,6 @@
 namespace sheerpole {
 
 namespace {
-
-/// The words and numbers of a text in small letters: "12", "strand", "hmpe", "not", "heat", "set".
-std::vector<std::string> words_of(std::string_view text) {
-  std::vector<std::string> words;
-  std::string word;
-  bool digits = false;
-  const auto end_word = [&] {
-    if (!word.empty())
-      words.push_back(std::exchange(word, {}));
-  };
-  for (const char c : text) {
-    const bool digit = c >= '0' && c <= '9';
-    const bool upper = c >= 'A' && c <= 'Z';
-    const bool letter = upper || (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80;
-    if (!digit && !letter) {
-      end_word();
-      continue;
-    }
-    if (!word.empty() && digit != digits)
-      end_word();
-    digits = digit;
-    word += upper ? static_cast<char>(c - 'A' + 'a') : c;
-  }
-  end_word();
-  return words;
-}
 
 std::optional<int> number_of(const std::string& word) {
   if (word.empty() || word.size() > 4 || word.find_first_not_of("0123456789") != std::string::npos)
@@ -158,7 +134,7 @@ void read_lay(const std::vector<std::string>& words, Construction& result) {
 Construction read_construction(std::string_view text) {
   Construction result;
   result.text = text;
-  const std::vector<std::string> words = words_of(text);
+  const std::vector<std::string> words = words_in_text(text);
   for (const std::string& word : words)
     for (const auto& [name, fibre] : fibres)
       if (word == name)
@@ -171,7 +147,7 @@ Construction read_construction(std::string_view text) {
 
 bool is_same_construction(const Construction& a, const Construction& b) {
   const auto sorted_words = [](const Construction& one) {
-    std::vector<std::string> words = words_of(one.text);
+    std::vector<std::string> words = words_in_text(one.text);
     std::sort(words.begin(), words.end());
     return words;
   };

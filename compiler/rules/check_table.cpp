@@ -19,6 +19,7 @@ const std::vector<CheckRow>& every_row() {
                                       &metals::checks,
                                       &access::checks,
                                       &rope_bearing::checks,
+                                      &odd_words::checks,
                                       &adjuster_range::checks,
                                       &take_up_account::checks,
                                       &screws::checks,

@@ -65,6 +65,9 @@ extern const CheckTable checks;
 namespace rope_bearing {
 extern const CheckTable checks;
 }
+namespace odd_words {
+extern const CheckTable checks;
+}
 // adjusters/
 namespace adjuster_range {
 extern const CheckTable checks;

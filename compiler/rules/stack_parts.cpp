@@ -1,5 +1,6 @@
 #include "rules/stack_parts.hpp"
 
+#include "model/fact_name.hpp"
 #include "wording/checks/any_check_phrases.hpp"
 
 #include <algorithm>
@@ -33,15 +34,34 @@ void find_once(StayReport& report, DiagnosticBuilder&& builder) {
     report.find(std::move(finding));
 }
 
+namespace {
+
+/// The words in which a fact is to be stated; nothing when it may be stated in any.
+std::optional<TradeSubject> trade_subject(std::string_view fact) {
+  if (fact == fact_names.secured || fact == fact_names.locked)
+    return TradeSubject::securing;
+  if (fact == fact_names.locking)
+    return TradeSubject::locking;
+  return std::nullopt;
+}
+
+} // namespace
+
 StatedFact stated_fact(const std::vector<Particular>& facts, std::string_view name) {
   const Particular* fact = find_fact(facts, name);
   if (fact == nullptr)
     return {};
-  return {read_stated(fact->text), fact->value.provenance.place};
+  const auto subject = trade_subject(name);
+  return {read_stated(fact->text), fact->value.provenance.place,
+          subject ? odd_text(*subject, fact->text) : std::nullopt};
 }
 
 void report_stated(const StatedFact& held, const Remark& what, const Remark& not_stated,
                    DiagnosticBuilder&& finding, StayReport& report) {
+  if (held.odd) {
+    report.not_checked({AnyCheckPhrase::no_trade_word, {Remarks{{what}}, Words{held.how.text}}});
+    return;
+  }
   switch (held.how.answer) {
   case Answer::unstated:
     report.not_checked(not_stated);

@@ -2,6 +2,7 @@
 
 #include "model/rig.hpp"
 #include "model/stated.hpp"
+#include "model/trade_words.hpp"
 #include "rules/by_side.hpp"
 
 #include <cstddef>
@@ -24,10 +25,12 @@ std::vector<StackPart> parts_of(const Rig& rig, const Stay& stay);
 struct StatedFact {
   Stated how; ///< unstated when the fact is not there, or says nothing
   std::optional<Span> place = {};
+  std::optional<OddText> odd = {}; ///< of what secures or locks: a text in no word of the trade
 };
 StatedFact stated_fact(const std::vector<Particular>& facts, std::string_view name);
 
-/// Reports how `what` is held; that nothing does is the finding.
+/// Reports how `what` is held; that nothing does is the finding. A text in no word of the trade is not
+/// checked; that it is odd is another check.
 void report_stated(const StatedFact& held, const Remark& what, const Remark& not_stated,
                    DiagnosticBuilder&& finding, StayReport& report);
 /// Where a fact is stated; nothing when it is not.

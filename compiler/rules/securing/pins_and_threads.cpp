@@ -43,10 +43,10 @@ Securing securing_of(const Rig& rig, const Stay& stay, const Joint& joint) {
       return {i, std::move(held)};
   }
   Securing result{jaw_item, stated_fact(rig[stay.stack[jaw_item].part].particulars, fact_names.secured)};
-  if (result.held.how.answer == Answer::unstated)
+  if (result.held.how.answer == Answer::unstated || result.held.odd)
     if (const EndDimension* split_pin =
             (upper ? upper_end(rig, joint) : lower_end(rig, joint))->find(EndDimensionName::split_pin))
-      result.held.how = {Answer::stated, say(rig, {P::split_pin, {Words{split_pin->text}}})};
+      result.held = {{Answer::stated, say(rig, {P::split_pin, {Words{split_pin->text}}})}};
   return result;
 }
 

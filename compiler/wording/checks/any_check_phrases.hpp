@@ -27,6 +27,11 @@ enum class AnyCheckPhrase : std::uint16_t {
   waiver_over,
   waived_until,
   was_waived,
+  property_of,
+  no_trade_word,
+  write_instead,
+  write_none,
+  none_at_all,
 };
 
 constexpr PhraseSubject subject_of(AnyCheckPhrase) {

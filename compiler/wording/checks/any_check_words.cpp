@@ -43,6 +43,16 @@ std::string_view words(AnyCheckPhrase phrase) {
     return "until {} by {}: {}";
   case was_waived:
     return "{}; it was waived {}";
+  case property_of:
+    return "{} of {}";
+  case no_trade_word:
+    return "{}: \"{}\" is no way that is known here";
+  case write_instead:
+    return "if that is meant, write `\"{}\"`";
+  case write_none:
+    return "if nothing holds it, write `\"none\"`";
+  case none_at_all:
+    return "none";
   }
   return {};
 }

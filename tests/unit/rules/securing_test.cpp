@@ -320,6 +320,18 @@ TEST(Held, AWordThatSaysNothingIsNotChecked) {
   }
 }
 
+TEST(Held, AWordOfNoTradeIsAFindingAndNeverAPass) {
+  for (const char* word : {"maybe", "no split pin yet", "yes", "?"}) {
+    Wire wire;
+    wire.screw = "  locked: \"" + std::string(word) + "\"\n";
+    wire.toggle = "  secured: \"" + std::string(word) + "\"\n";
+    const Compilation rig = wire.rig();
+    EXPECT_EQ(outcomes("thread-not-locked", rig), Outcomes{not_checked}) << word;
+    EXPECT_EQ(count(rig, "securing-unclear"), 2u) << word;
+    EXPECT_EQ(count(rig, "pin-not-secured"), 0u) << word;
+  }
+}
+
 TEST(Held, AWayIsAPass) {
   Wire wire;
   wire.screw = "  locked: \"lock nuts\"\n";

@@ -92,6 +92,9 @@ TEST(SpliceNotLocked, IsFoundOnlyWhenStated) {
   EXPECT_EQ(of("splice-not-locked", {}), Outcomes{not_checked});
   EXPECT_EQ(of("splice-not-locked", {.splice = "  locking: \"none\"\n"}), Outcomes{finding});
   EXPECT_EQ(of("splice-not-locked", {.splice = "  locking: \"lock stitch\"\n"}), Outcomes{pass});
+  EXPECT_EQ(of("splice-not-locked", {.splice = "  locking: \"maybe\"\n"}), Outcomes{not_checked});
+  EXPECT_EQ(of("locking-unclear", {.splice = "  locking: \"maybe\"\n"}), Outcomes{finding});
+  EXPECT_EQ(of("locking-unclear", {.splice = "  locking: \"None\"\n"}), Outcomes{pass});
 }
 
 std::vector<std::string> overlaps(const std::string& length, const std::string& throat = "",
