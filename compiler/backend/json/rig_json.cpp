@@ -118,6 +118,9 @@ Json reading_json(const Reading& reading, const Rig& rig, const SourceSet& sourc
           {"note", reading.note},
           {"hoist_offset", sourced_json(reading.hoist_offset, sources)},
           {"tape", reading.tape},
+          {"cord", reading.cord},
+          {"knots", reading.knots ? Json(*reading.knots) : Json()},
+          {"below_knot", sourced_json(reading.below_knot, sources)},
           {"old_line", reading.old_line ? Json(rig[*reading.old_line].name) : Json()},
           {"particulars", particulars_json(reading.particulars, sources)}};
 }

@@ -53,21 +53,39 @@ Provenance provenance_of(const LengthSum& sum) {
   return combine(parts, sum.terms.front().provenance.note);
 }
 
-/// X, with the mark of the last reading that has one. The hook offset of that reading belongs to the mark.
+/// Where X lies: "cord orange, 4 knots", "mark on the messenger: red whipping".
+std::string where_x_lies(const Reading& reading) {
+  if (reading.cord.empty())
+    return "mark on the " + (reading.method.empty() ? "cord" : reading.method) + ": " + reading.mark;
+  std::string words = "cord " + reading.cord;
+  if (reading.knots)
+    words += ", " + std::to_string(*reading.knots) + (*reading.knots == 1 ? " knot" : " knots");
+  return words + (reading.mark.empty() ? "" : ", " + reading.mark);
+}
+
+/// X, with the knot or mark of the last reading that has one. What that reading states beside it belongs to
+/// the mark.
 LengthSum unknown_length(const Stay& stay) {
   LengthSum sum = pin_to_pin_sum({});
   sum.unknown = true;
   sum.unknown_source.note = "no number yet";
   for (const Reading& reading : stay.readings) {
-    if (reading.mark.empty())
+    if (!reading.on_cord())
       continue;
     sum.terms.clear();
     sum.unknown_source.source_class = SourceClass::measured;
-    sum.unknown_source.note =
-        "mark on the " + (reading.method.empty() ? "cord" : reading.method) + ": " + reading.mark;
+    sum.unknown_source.note = where_x_lies(reading);
     sum.unknown_source.place = reading.place;
     if (reading.offset)
       sum.terms.push_back(offset_term(reading));
+    if (reading.hoist_offset)
+      sum.terms.push_back(
+          {TermKind::hoist_offset, reading.hoist_offset->value, reading.hoist_offset->provenance});
+    if (reading.below_knot)
+      sum.terms.push_back(
+          {TermKind::below_knot, reading.below_knot->value, reading.below_knot->provenance});
+    if (reading.shift != Length{})
+      sum.terms.push_back({TermKind::knot, reading.shift, sum.unknown_source});
   }
   return sum;
 }
@@ -77,7 +95,7 @@ LengthSum unknown_length(const Stay& stay) {
 PinToPin pin_to_pin(const Rig& rig, const Stay& stay) {
   std::vector<LengthWay> ways = ways_to(rig, stay);
   if (ways.empty())
-    return {LengthRoute::unknown, unknown_length(stay), {}, {}};
+    return {LengthRoute::unknown, unknown_length(stay), {}, cord_not_counted(rig, stay)};
   PinToPin result{
       ways.front().route, std::move(ways.front().sum), {}, std::move(ways.front().not_corrected)};
   for (std::size_t i = 1; i < ways.size(); ++i)
