@@ -125,7 +125,7 @@ void add_left_out(const CardPiece& card, PageFlow& page) {
                   ".",
               look);
   if (!card.of_stay->not_corrected.empty())
-    page.text("The reading is not corrected for: " +
+    page.text((card.cord ? "Not counted in how well X is known: " : "The reading is not corrected for: ") +
                   joined(say_each(*card.rig, card.of_stay->not_corrected), Join::semicolon) + ".",
               look);
   std::vector<std::string> eyes;
@@ -253,7 +253,10 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
   else
     add("Dry fit, nothing cut: hang it in its place and look at the adjuster.");
   steps.push_back({"STOP. Sign before you cut; what is cut off can not be put back.", true});
-  if (card.cord)
+  if (card.cord && card.closed_aloft())
+    add(fmt::format("Cut at mark {}, {} from the mouth of the closed end.", card.marks.size(),
+                    card.amount(card.cut - card.marks[1].from_upper)));
+  else if (card.cord)
     add(fmt::format("Cut at the outer marks: {}.", card.amount(card.cut)));
   else
     add(fmt::format("Cut to {}.", card.amount(card.cut)));
@@ -262,7 +265,7 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
     steps.push_back(splice_step(card, card.piece->lower, "below"));
     add(setting(card));
   } else {
-    if (!card.cord) // it is closed already, to lay the cord along it
+    if (!card.cord || !card.closed_aloft()) // closed already, to lay the cord along it
       steps.push_back(terminal_step(card.piece->upper, "aloft"));
     steps.push_back(terminal_step(card.piece->lower, "below"));
   }

@@ -316,9 +316,8 @@ void add_cord_stop(const std::string& words, PageFlow& page) {
 
 std::vector<std::string> cord_steps(const CardPiece& card) {
   std::vector<std::string> steps;
-  const bool wire = !card.rope();
-  if (wire && !card.marks.empty() && card.piece->bench.marks.size() > 1 &&
-      card.piece->bench.marks[1].kind == MarkKind::mouth_of_terminal)
+  const bool closed = card.closed_aloft();
+  if (closed)
     steps.push_back(fmt::format(
         "Close the end aloft first: mark {} on the wire from its end, put it in {} as "
         "deep as the mark, close it, and see that the mark has gone in. From now on "
@@ -326,13 +325,13 @@ std::vector<std::string> cord_steps(const CardPiece& card) {
         card.amount(card.marks[1].from_upper),
         card.piece->upper.part.empty() ? "its terminal"
                                        : shown(card.piece->upper.part, card.piece->upper.title)));
-  const CardLength first = wire && card.marks.size() > 1 ? card.marks[1].from_u : card.marks.front().from_u;
+  const CardLength first = card.marks[closed ? 1 : 0].from_u;
   const std::string where =
       first.parts == 0 ? "at U"
                        : fmt::format("{} {} U", card.amount(CardLength{false, std::abs(first.parts)}),
                                      first.parts < 0 ? "past" : "inside");
   steps.push_back(fmt::format("Lay the cord along it, {}. Pin {} {}.", pulled(card),
-                              wire ? "the mouth of the closed terminal" : "mark 1, the cut end aloft,",
+                              closed ? "the mouth of the closed terminal" : "mark 1, the cut end aloft,",
                               where));
   steps.push_back("Pass 1: every mark from the bold column, from U or from L. A pin in each.");
   steps.push_back(

@@ -57,6 +57,11 @@ struct CardPiece {
   std::vector<DraftReason> draft_reasons;
 
   bool rope() const { return line->kind == LineMaterial::Kind::rope; }
+  /// Whether its end aloft goes into a terminal to a known depth, mark 2, so that it can be closed first.
+  bool closed_aloft() const {
+    return marks.size() > 1 && piece->bench.marks[1].kind == MarkKind::mouth_of_terminal &&
+           piece->bench.marks[1].end == WhichEnd::upper;
+  }
   /// The length in a sentence of the card.
   std::string amount(CardLength length) const { return card_amount(unit, length); }
   std::string amount(Length length) const { return card_amount(unit, length); }

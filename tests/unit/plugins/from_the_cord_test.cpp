@@ -356,6 +356,8 @@ TEST(FromTheCord, WireIsClosedAtItsFirstEndBeforeItIsLaidOut) {
   EXPECT_LT(at("Lay the cord along it"), at("Pass 1"));
   EXPECT_LT(at("Pass 2"), stop);
   EXPECT_LT(stop, at("Make the end below"));
+  // X - 17 13/16 of body and 2 1/16 (52 mm) into the terminal below.
+  EXPECT_THAT(words[at("Cut at mark 4")], HasSubstr("from the mouth of the closed end"));
   EXPECT_EQ(at("Make the end aloft"), words.size());                           // it is closed
   EXPECT_THAT(words[at("Close the end aloft first")], HasSubstr("1 15/16\"")); // 50 mm in sixteenths
 }
