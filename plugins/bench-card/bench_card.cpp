@@ -149,7 +149,7 @@ void add_sum(const CardPiece& card, PageFlow& page) {
                         added(card, card.ends),
                         card.behaves.parts == 0 ? "" : " " + added(card, card.behaves) + " for the line",
                         card.amount(card.cut)),
-            {.size = card.cord ? 3.0 : 3.6, .bold = true, .indent = 0.0});
+            {.size = 3.6, .bold = true, .indent = 0.0});
 }
 
 void add_not_known(const CardPiece& card, PageFlow& page) {
@@ -181,7 +181,7 @@ void add_marks(const CardPiece& card, PageFlow& page) {
 
 void add_work(const CardPiece& card, PageFlow& page) {
   // A card from the cord has more rows and keeps to its page.
-  const double size = card.cord ? 2.9 : 3.4;
+  const double size = card.cord ? 2.8 : 3.4;
   page.heading("In this order", card.cord ? 3.6 : 4.2);
   for (const CardStep& step : card_steps(card)) {
     if (!step.stop) {
@@ -207,7 +207,7 @@ void add_cautions(const CardPiece& card, PageFlow& page) {
       "A loaded line and a loaded terminal can maim. One stay at a time, and hold the mast by something "
       "else meanwhile. This card follows from the rig file and nothing else: nobody has judged whether "
       "the rig is strong enough. Local codes and a licensed professional rigger come before it.",
-      {.size = card.cord ? 2.5 : 2.8, .bold = false, .indent = 0.0});
+      {.size = card.cord ? 2.4 : 2.8, .bold = false, .indent = 0.0});
 }
 
 } // namespace
@@ -282,7 +282,6 @@ std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, 
     add_cord_head(card, known_to(card), page);
     add_cord_marks(card, page);
     add_not_known(card, page);
-    add_sum(card, page);
   } else {
     add_head(card, page);
     add_marks(card, page);

@@ -14,7 +14,7 @@ namespace sheerpole {
 
 namespace {
 
-constexpr double row_height = 4.8;
+constexpr double row_height = 4.5;
 constexpr double row_text = 3.1;
 
 ShapeStyle stroke(double width, std::vector<double> dashes = {}) {
@@ -72,7 +72,7 @@ void draw_break(ShapeGroup& into, double x, double y) {
     into.add(LineShape{{x + dx - 0.8, y + 2.0}, {x + dx + 0.8, y - 2.0}, stroke(0.35), ""});
 }
 
-constexpr double layout_height = 26.5;
+constexpr double layout_height = 25.5;
 
 /// The piece along the top, the cord below it. Not to scale: the marks stand at equal distances.
 void draw_layout(const CardPiece& card, const std::vector<CordRow>& rows, double width, PaperPoint at,
@@ -141,16 +141,16 @@ void draw_marks(const CardPiece& card, const std::vector<CordRow>& rows, double 
   into.add(LineShape{{at.x, y}, {to.end, y}, stroke(0.5), ""});
   for (std::size_t i = 0; i < rows.size(); ++i) {
     const CordRow& row = rows[i];
-    const double base = y + 3.5;
-    draw_sign(into, row, {to.sign, y + 2.4});
+    const double base = y + 3.35;
+    draw_sign(into, row, {to.sign, y + 2.25});
     write(into, {to.name, base}, row.name, row_text);
     write(into, {to.from_u, base}, cord_place(card.unit, row.from_u), row_text, row.by_upper,
           TextAnchor::end);
     write(into, {to.from_l, base}, cord_place(card.unit, row.from_l), row_text, !row.by_upper,
           TextAnchor::end);
     if (row.mark) {
-      into.add(RectangleShape{{to.first, y + 0.6, to.first + 3.6, y + 4.2}, stroke(0.35), ""});
-      into.add(LineShape{{to.second, y + 4.2}, {to.end, y + 4.2}, stroke(0.2), ""});
+      into.add(RectangleShape{{to.first, y + 0.5, to.first + 3.5, y + 4.0}, stroke(0.35), ""});
+      into.add(LineShape{{to.second, y + 4.0}, {to.end, y + 4.0}, stroke(0.2), ""});
     }
     y += row_height;
     const bool halves = i + 1 < rows.size() && row.by_upper && !rows[i + 1].by_upper;
@@ -295,11 +295,11 @@ void add_cord_marks(const CardPiece& card, PageFlow& page) {
                [&](ShapeGroup& into, PaperPoint at) { draw_marks(card, rows, page.width(), at, into); });
   if (const std::string words = drawn_in_words(card); !words.empty())
     page.text(words, {.size = 2.8, .bold = true, .indent = 0.0});
-  page.drawing(11.0, [&](ShapeGroup& into, PaperPoint at) { draw_blanks(card, page.width(), at, into); });
+  page.drawing(10.2, [&](ShapeGroup& into, PaperPoint at) { draw_blanks(card, page.width(), at, into); });
 }
 
 void add_cord_stop(const std::string& words, PageFlow& page) {
-  constexpr double high = 15.0;
+  constexpr double high = 14.5;
   page.drawing(high + 1.5, [&](ShapeGroup& into, PaperPoint at) {
     const double right = at.x + page.width();
     into.add(RectangleShape{{at.x, at.y, right, at.y + high}, stroke(0.9), ""});

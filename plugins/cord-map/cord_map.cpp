@@ -89,7 +89,7 @@ std::string of_readings(const CordKnot& knot, const Words& words) {
 
 /// What lies between an end of the cord and a pin: said once where it is so of all stays of the knot, else
 /// with the side.
-std::string offset_words(const CardUnit& unit, const CordKnot& knot) {
+std::vector<std::string> offset_lines(const CardUnit& unit, const CordKnot& knot) {
   std::vector<std::string> words;
   const auto add = [&](std::string_view name, std::optional<Sourced<Length>> Reading::*member) {
     std::vector<std::string> amounts;
@@ -108,7 +108,14 @@ std::string offset_words(const CardUnit& unit, const CordKnot& knot) {
   add("offset", &Reading::offset);
   add("hoist-offset", &Reading::hoist_offset);
   add("below the knot", &Reading::below_knot);
-  return words.empty() ? "none" : joined(words, ", ");
+  if (words.empty())
+    words.emplace_back("none");
+  // A line each, so that no length is broken; there is room for two.
+  while (words.size() > 2) {
+    words[words.size() - 2] += ", " + words.back();
+    words.pop_back();
+  }
+  return words;
 }
 
 std::string pull_words(const Reading& reading) {
@@ -135,7 +142,12 @@ void draw_entry(const Rig& rig, const CardUnit& unit, const CordKnot& knot, Pape
   field(0.0, "day", of_readings(knot, [](const Reading& reading) { return reading.date; }), 24.0);
   field(25.0, "pull", of_readings(knot, pull_words), 20.0);
   field(46.0, "by", of_readings(knot, [](const Reading& reading) { return reading.by; }), 24.0);
-  field(71.0, "between the ends and the pins", offset_words(unit, knot), room.right - text_left - 71.0);
+  write(into, {text_left + 71.0, room.top + 12.4}, "between the ends and the pins", 2.3);
+  double base = room.top + 15.4;
+  for (const std::string& line : offset_lines(unit, knot)) {
+    write_fitted(into, {text_left + 71.0, base}, line, 2.6, 1.8, room.right - text_left - 71.0, true);
+    base += 2.8;
+  }
   box_to_tick(into, {text_left, room.top + 18.2});
   write(into, {text_left + 5.5, room.top + 21.4}, "laid out on the rope", 2.6);
   box_to_tick(into, {text_left + 42.0, room.top + 18.2});

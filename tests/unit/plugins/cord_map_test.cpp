@@ -83,7 +83,7 @@ TEST(CordMap, OfTheExampleHasASharedKnotOnceWithBothSides) {
   const OutputBundle made = CordMap().generate({*boat.checked});
   ASSERT_EQ(made.papers.size(), 1u);
   expect_well_set(made.papers.front().pages);
-  EXPECT_THAT(text_of(made.papers.front().pages), HasSubstr("below the knot 1/8\""));
+  EXPECT_THAT(text_of(made.papers.front().pages), HasSubstr("starboard below the knot 1/8\"\n"));
 }
 
 TEST(CordMap, OfARigWithoutCordsIsNothing) {
