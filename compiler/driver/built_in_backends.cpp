@@ -7,6 +7,7 @@
 #include "plugins/calendar/calendar.hpp"
 #include "plugins/change-sheet/change_sheet.hpp"
 #include "plugins/checks/checks.hpp"
+#include "plugins/cord-map/cord_map.hpp"
 #include "plugins/cut-list/cut_list.hpp"
 #include "plugins/diagram/diagram.hpp"
 #include "plugins/dry-fit-card/dry_fit_card.hpp"
@@ -82,6 +83,7 @@ Backends usual_backends() {
   result.push_back(std::make_unique<Calendar>());
   result.push_back(std::make_unique<ChangeSheet>());
   result.push_back(std::make_unique<Checks>());
+  result.push_back(std::make_unique<CordMap>());
   result.push_back(std::make_unique<CutList>());
   result.push_back(std::make_unique<DiagramBackend>());
   result.push_back(std::make_unique<DryFitCard>());

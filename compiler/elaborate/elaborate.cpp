@@ -52,6 +52,7 @@ Rig elaborate(const ResolvedTree& tree, const SourceSet& sources, DiagnosticSink
   elaborate_parts(elaboration);
   elaborate_stays(elaboration);
   elaborate_readings(elaboration);
+  check_knots(elaboration);
   elaborate_eye_stacks(elaboration);
   elaborate_states(elaboration);
   elaborate_records(elaboration);

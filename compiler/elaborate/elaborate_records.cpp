@@ -209,6 +209,7 @@ void elaborate_records(Elaboration& elaboration) {
     switch (declaration.kind->category) {
     case Category::record:
     case Category::tape:
+    case Category::cord:
       add_record(elaboration, declaration);
       break;
     case Category::limits:

@@ -1,4 +1,5 @@
 #include "elaborate/elaboration.hpp"
+#include "model/kind_words.hpp"
 #include "names/resolve_steps.hpp"
 
 #include <algorithm>
@@ -155,6 +156,36 @@ void add_stay(Elaboration& elaboration, const ResolvedDeclaration& declaration) 
   }
 }
 
+/// What counts knots belongs to a cord, and a cord to a messenger.
+void check_cord(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
+  const std::string& stay = declaration.syntax->of.text;
+  const ResolvedProperty* cord = declaration.find("cord");
+  if (cord == nullptr) {
+    for (const std::string_view name : {"knots", "below-knot"})
+      if (const ResolvedProperty* property = declaration.find(name)) {
+        elaboration.sink.report(
+            diagnose("knots-without-cord", {{"stay", stay}, {"property", std::string(name)}})
+                .at(property->syntax->span)
+                .about(stay));
+        return;
+      }
+    return;
+  }
+  const ResolvedProperty* method = declaration.find("method");
+  if (method == nullptr)
+    return;
+  const Expression& stated = method->syntax->value.expression();
+  const bool known = std::find(reading_method_names.begin(), reading_method_names.end(), stated.text) !=
+                     reading_method_names.end();
+  if (known && stated.text != name_of(ReadingMethod::messenger))
+    elaboration.sink.report(diagnose("cord-by-other-method", {{"stay", stay}, {"method", stated.text}})
+                                .at(cord->syntax->span)
+                                .and_at(stated.span, "the method")
+                                .about(stay)
+                                .edit(stated.span, std::string(name_of(ReadingMethod::messenger)),
+                                      "if it was the cord that was hoisted, write `messenger`"));
+}
+
 Reading read_reading(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
   Reading reading;
   reading.place = declaration.syntax->kind.span;
@@ -180,6 +211,13 @@ Reading read_reading(Elaboration& elaboration, const ResolvedDeclaration& declar
         reading.particulars.push_back(std::move(*one));
   if (const ResolvedProperty* date = declaration.find("date"))
     reading.date = elaboration.read.date(date->syntax->value, *date->row, owner).value_or("");
+  if (const ResolvedProperty* cord = declaration.find("cord"))
+    reading.cord = elaboration.tree[elaboration.tree.symbol_at(cord->syntax->value.expression().span)].name;
+  if (const ResolvedProperty* knots = declaration.find("knots"))
+    if (const auto tally = elaboration.read.count(knots->syntax->value, *knots->row, owner))
+      reading.knots = tally->value;
+  if (const ResolvedProperty* below = declaration.find("below-knot"))
+    reading.below_knot = elaboration.read.length(below->syntax->value, *below->row, owner);
   reading.mark = elaboration.text(declaration, "mark");
   reading.by = elaboration.text(declaration, "by");
   reading.note = elaboration.text(declaration, "note");
@@ -209,20 +247,23 @@ void elaborate_readings(Elaboration& elaboration) {
     if (declaration.kind->category != Category::reading)
       continue;
     const Reading reading = read_reading(elaboration, declaration);
+    check_cord(elaboration, declaration);
     const std::string& name = declaration.syntax->of.text;
-    if (reading.runs.empty() && reading.mark.empty() && declaration.find("runs") == nullptr &&
-        !declaration.incomplete)
+    if (reading.runs.empty() && !reading.on_cord() && declaration.find("runs") == nullptr &&
+        declaration.find("cord") == nullptr && !declaration.incomplete)
       elaboration.sink.report(
           diagnose("reading-empty", {{"stay", name}}).at(declaration.syntax->kind.span).about(name));
     const auto stays = elaboration.stays.find(declaration.of.value);
     if (declaration.of == poison_symbol || stays == elaboration.stays.end())
       continue;
     const Name& side = declaration.syntax->of_side;
+    // One knot may stand for both sides of a pair when it is stated so.
+    const bool for_both = side.missing() && !reading.cord.empty() && reading.knots && reading.runs.empty();
     bool taken = false;
     for (const StayId id : stays->second) {
       Stay& stay = elaboration.rig.stays[id.index()];
       const bool centre = stay.side == Side::centre && side.missing();
-      if (!centre && (side.missing() || name_of(stay.side) != side.text))
+      if (!centre && !for_both && (side.missing() || name_of(stay.side) != side.text))
         continue;
       stay.readings.push_back(reading);
       taken = true;

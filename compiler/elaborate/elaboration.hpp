@@ -86,6 +86,8 @@ void elaborate_lines(Elaboration& elaboration);
 void elaborate_parts(Elaboration& elaboration);
 void elaborate_stays(Elaboration& elaboration);
 void elaborate_readings(Elaboration& elaboration);
+/// Reports knots of the cords that cannot be told apart.
+void check_knots(Elaboration& elaboration);
 /// Lifts the upper ends of stays whose soft eyes sit one above the other.
 void elaborate_eye_stacks(Elaboration& elaboration);
 void elaborate_states(Elaboration& elaboration);

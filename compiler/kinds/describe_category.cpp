@@ -20,6 +20,8 @@ std::string_view describe(Category category) {
     return "a layer";
   case Category::tape:
     return "a tape";
+  case Category::cord:
+    return "a cord";
   case Category::record:
     return "a record";
   case Category::limits:

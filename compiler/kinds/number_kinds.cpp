@@ -27,6 +27,16 @@ constexpr PropertyRow tape[] = {
     text_row("note", Need::optional, "\"compared in March\"", "anything a reader should know"),
 };
 
+constexpr PropertyRow cord[] = {
+    ratio_row(
+        "stretch", 0.0, 0.5, "1.2 %",
+        "how much longer it is under the pull used aloft than slack; its bound is how far the pull on "
+        "the bench may stretch it otherwise"),
+    length_row("knot-width", Need::optional, 0.0, 0.2, "6 mm",
+               "width of a knot: its mark may be off by half of it either way"),
+    text_row("note", Need::optional, "\"washed and dried before use\"", "anything a reader should know"),
+};
+
 constexpr PropertyRow test_splice[] = {
     length_row("bury", Need::required, 0.01, 20.0, "648 mm", "tail buried in the test piece"),
     length_row(
@@ -177,6 +187,11 @@ constexpr KindRow kinds[] = {
      .group = "Numbers",
      .properties = tape,
      .help = "a measuring tape with what is needed to correct what is read off it"},
+    {.name = "cord",
+     .category = Category::cord,
+     .group = "Numbers",
+     .properties = cord,
+     .help = "a messenger cord on which stays are kept as knots, without a number; readings name it"},
     {.name = "test-splice",
      .category = Category::record,
      .group = "Numbers",

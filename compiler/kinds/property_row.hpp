@@ -48,6 +48,7 @@ enum class Category {
   position,
   layer,
   tape,   ///< kept as written, as a record is
+  cord,   ///< the same: a messenger cord
   record, ///< shop, stock: kept as written
   limits,
   rule,

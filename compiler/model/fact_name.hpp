@@ -71,6 +71,7 @@ struct FactNames {
   FactName job{"job"};
   FactName kerf{"kerf"};
   FactName knot_factor{"knot-factor"};
+  FactName knot_width{"knot-width"};
   FactName launched{"launched"};
   FactName least_offcut{"least-offcut"};
   FactName length{"length"};

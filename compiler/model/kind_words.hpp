@@ -83,13 +83,14 @@ enum class RecordKind : std::uint8_t {
   cutting,
   fit,
   load_screening,
-  in_hand
+  in_hand,
+  cord
 };
 
-inline constexpr std::array<std::string_view, 13> record_kind_names{
+inline constexpr std::array<std::string_view, 14> record_kind_names{
     "shop",    "stock",       "survey",  "tape", "test-splice",    "creep-rate", "tension-reading",
-    "take-up", "uncertainty", "cutting", "fit",  "load-screening", "in-hand"};
-static_assert(record_kind_names.size() == static_cast<std::size_t>(RecordKind::in_hand) + 1);
+    "take-up", "uncertainty", "cutting", "fit",  "load-screening", "in-hand",    "cord"};
+static_assert(record_kind_names.size() == static_cast<std::size_t>(RecordKind::cord) + 1);
 
 constexpr const auto& names_of(const RecordKind*) {
   return record_kind_names;

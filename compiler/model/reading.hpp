@@ -14,7 +14,7 @@
 
 namespace sheerpole {
 
-/// A raw measurement of one stay in place. A messenger cord may carry a mark and no number.
+/// A raw measurement of one stay in place. A messenger cord may carry a knot or a mark and no number.
 struct Reading {
   ReadingMethod method = ReadingMethod::unstated;
   std::vector<Sourced<Length>> runs;
@@ -23,12 +23,18 @@ struct Reading {
   std::string tape = {};                            ///< name of the record of the tape; may be empty
   std::optional<MaterialId> old_line = {};          ///< what an old stay is made of
   std::vector<Particular> particulars = {};         ///< pull, temperature, spans, slope
+  std::string cord = {};                            ///< name of the record of the cord; may be empty
+  std::optional<int> knots = {};                    ///< the tally in the tail of its knot
+  std::optional<Sourced<Length>> below_knot = {};   ///< the bearing at the deck from the knot, down
   Length shift = {}; ///< taken to be off by this; nothing but in trials of the uncertainty
   std::string mark;  ///< what marks the length on the cord; may be empty
   std::string date;  ///< ISO 8601; may be empty
   std::string by;    ///< may be empty
   std::string note;  ///< may be empty
   Span place;
+
+  /// Whether a cord keeps the length: a knot on a cord that is declared, or a mark in words.
+  bool on_cord() const { return !cord.empty() || !mark.empty(); }
 };
 
 constexpr auto fields_of(const Reading*) {
@@ -41,6 +47,8 @@ constexpr auto fields_of(const Reading*) {
       field("tape", "with", &Reading::tape, geometry),
       field("old_line", "old-line", &Reading::old_line, geometry),
       field("particulars", "", &Reading::particulars, geometry),
+      field("cord", "cord", &Reading::cord, geometry), field("knots", "knots", &Reading::knots, geometry),
+      field("below_knot", "below-knot", &Reading::below_knot, geometry),
       field("shift", "", &Reading::shift, identity), field("mark", "mark", &Reading::mark, geometry),
       field("date", "date", &Reading::date, evidence), field("by", "by", &Reading::by, evidence),
       field("note", "note", &Reading::note, for_record), field("place", "", &Reading::place, identity));

@@ -1,11 +1,13 @@
 #include "names/resolve.hpp"
 
+#include "base/edit_distance.hpp"
 #include "diagnostics/catalogue.hpp"
 #include "names/overlays.hpp"
 #include "names/resolve_steps.hpp"
 #include "names/symbol_table.hpp"
 
 #include <algorithm>
+#include <set>
 
 namespace sheerpole {
 
@@ -324,6 +326,14 @@ private:
       const std::string name =
           property.name.text + (property.side.missing() ? "" : "." + property.side.text);
       resolved.incomplete = true;
+      if (row.category == Category::reading && property.name.text == "hoist-gap") {
+        sink_.report(diagnose("hoist-gap-in-reading", {{"stay", resolved.syntax->of.text}})
+                         .at(property.name.span)
+                         .about(resolved.syntax->of.text)
+                         .edit(property.name.span, "hoist-offset",
+                               "if it was hung lower than the bearing by this much, write `hoist-offset`"));
+        return;
+      }
       report_unknown_property("unknown-property", {property.name.text, property.name.span}, name, row.name,
                               row.properties);
       return;
@@ -336,8 +346,33 @@ private:
         return;
       }
     }
-    resolve_value(property.value, *known, table_, sink_);
+    if (known->refers_to != Category::cord || !report_cord_not_declared(property, *resolved.syntax))
+      resolve_value(property.value, *known, table_, sink_);
     resolved.properties.push_back({&property, known});
+  }
+
+  /// A cord that is declared nowhere comes with the edit that declares it, unless one is called nearly so.
+  bool report_cord_not_declared(const Property& property, const Declaration& reading) {
+    const Expression& stated = property.value.expression();
+    if (stated.kind != ExpressionKind::name || !stated.side.missing() || table_.knows(stated.text))
+      return false;
+    std::vector<std::string> cords;
+    for (const Symbol& symbol : tree_.symbols)
+      if (symbol.category == Category::cord)
+        cords.push_back(symbol.name);
+    if (nearest_name(stated.text, cords))
+      return false;
+    table_.bind(stated.span, poison_symbol);
+    // One cord that is not declared is one cause, however many knots it has.
+    if (!cords_not_declared_.insert(stated.text).second)
+      return true;
+    const Span kind = reading.kind.span;
+    sink_.report(diagnose("cord-not-declared", {{"cord", stated.text}, {"stay", reading.of.text}})
+                     .at(stated.span)
+                     .about(reading.of.text)
+                     .edit({kind.source, kind.begin, kind.begin}, "cord " + stated.text + " { }\n",
+                           "declare the cord: `cord " + stated.text + " { }`"));
+    return true;
   }
 
   void resolve_point(const Property& property) {
@@ -424,7 +459,8 @@ private:
   Overlays overlays_;
   DeclaredNames declared_;
   std::size_t origin_ = Overlays::no_origin; ///< of what is being resolved
-  SymbolId frame_ = poison_symbol;           ///< the spar that the points being resolved stand on
+  std::set<std::string> cords_not_declared_;
+  SymbolId frame_ = poison_symbol; ///< the spar that the points being resolved stand on
 };
 
 } // namespace

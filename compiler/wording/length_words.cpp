@@ -66,6 +66,10 @@ std::string term_name(const Rig& rig, const Term& term) {
     return "hoist offset";
   case TermKind::old_stretch:
     return "stretch of the old stay";
+  case TermKind::knot:
+    return "mark of the knot";
+  case TermKind::below_knot:
+    return "below the knot";
   case TermKind::pins_as_stated:
     return "pin-to-pin as stated";
   case TermKind::leg:

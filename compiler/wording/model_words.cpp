@@ -32,6 +32,14 @@ std::string_view words(Derivation derivation) {
     return "no number yet";
   case Derivation::mark_on:
     return "mark on the {}: {}";
+  case Derivation::on_cord:
+    return "cord {}";
+  case Derivation::on_cord_at_one_knot:
+    return "cord {}, 1 knot";
+  case Derivation::on_cord_at_knots:
+    return "cord {}, {} knots";
+  case Derivation::with_mark:
+    return "{}, {}";
   case Derivation::from_seat:
     return "from the geometry of the seat";
   case Derivation::hookes_law:

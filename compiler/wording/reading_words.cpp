@@ -44,6 +44,14 @@ std::string_view words(ReadingPhrase phrase) {
     return "{} of {}";
   case ReadingPhrase::property_of_reading:
     return "{} of the reading";
+  case ReadingPhrase::cord_stretch:
+    return "stretch of the cord";
+  case ReadingPhrase::bound_of_cord_stretch:
+    return "the bound of the stretch of {}";
+  case ReadingPhrase::knot_of_cord:
+    return "the mark of its knot";
+  case ReadingPhrase::length_of_stay:
+    return "a path or an estimate of {}";
   case ReadingPhrase::part_counted_twice:
     return "{}, {}, was measured along or counted twice";
   case ReadingPhrase::part_left_out:

@@ -35,6 +35,8 @@ std::string_view words(UncertaintyPhrase phrase) {
     return "error of the tape {}";
   case UncertaintyPhrase::scatter_of_runs:
     return "scatter of the runs of {}";
+  case UncertaintyPhrase::knot_of_cord:
+    return "knot of {} on the cord {}";
   }
   internal_error("a phrase of uncertainty that has no words");
 }

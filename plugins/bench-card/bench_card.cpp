@@ -6,6 +6,7 @@
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
+#include "plugins/bench-card/from_the_cord.hpp"
 #include "units/format_length.hpp"
 #include "wording/say.hpp"
 
@@ -118,13 +119,13 @@ std::string notes_words(const CardPiece& card, const PieceEnd& end) {
 
 /// What the cut leaves out because the file says nothing of it, and what would move it if it were known.
 void add_left_out(const CardPiece& card, PageFlow& page) {
-  constexpr TextLook look{.size = 2.8, .bold = false, .indent = 0.0};
+  const TextLook look{.size = card.cord ? 2.6 : 2.8, .bold = false, .indent = 0.0};
   if (!card.piece->not_counted.empty())
     page.text("Not in the cut: " + joined(say_each(*card.rig, card.piece->not_counted), Join::semicolon) +
                   ".",
               look);
   if (!card.of_stay->not_corrected.empty())
-    page.text("The reading is not corrected for: " +
+    page.text((card.cord ? "Not counted in how well X is known: " : "The reading is not corrected for: ") +
                   joined(say_each(*card.rig, card.of_stay->not_corrected), Join::semicolon) + ".",
               look);
   std::vector<std::string> eyes;
@@ -140,6 +141,21 @@ void add_left_out(const CardPiece& card, PageFlow& page) {
 std::string added(const CardPiece& card, CardLength length) {
   const bool negative = length.parts < 0;
   return (negative ? "- " : "+ ") + card.amount(CardLength{false, negative ? -length.parts : length.parts});
+}
+
+/// The cut in three numbers that can be added up by hand.
+void add_sum(const CardPiece& card, PageFlow& page) {
+  page.text(fmt::format("By hand: body {} {} for the ends{} = {}.", card.amount(card.body),
+                        added(card, card.ends),
+                        card.behaves.parts == 0 ? "" : " " + added(card, card.behaves) + " for the line",
+                        card.amount(card.cut)),
+            {.size = 3.6, .bold = true, .indent = 0.0});
+}
+
+void add_not_known(const CardPiece& card, PageFlow& page) {
+  for (const std::string& unknown : say_each(*card.rig, card.piece->bench.not_known))
+    page.text("No mark: " + unknown, {.size = 3.0, .bold = false, .indent = 0.0});
+  add_left_out(card, page);
 }
 
 void add_marks(const CardPiece& card, PageFlow& page) {
@@ -159,21 +175,21 @@ void add_marks(const CardPiece& card, PageFlow& page) {
                           {.text = "", .tick = true},
                           {.text = "", .rule = true}});
   page.table(table);
-  for (const std::string& unknown : say_each(*card.rig, card.piece->bench.not_known))
-    page.text("No mark: " + unknown, {.size = 3.0, .bold = false, .indent = 0.0});
-  add_left_out(card, page);
-  page.text(fmt::format("By hand: body {} {} for the ends{} = {}.", card.amount(card.body),
-                        added(card, card.ends),
-                        card.behaves.parts == 0 ? "" : " " + added(card, card.behaves) + " for the line",
-                        card.amount(card.cut)),
-            {.size = 3.6, .bold = true, .indent = 0.0});
+  add_not_known(card, page);
+  add_sum(card, page);
 }
 
 void add_work(const CardPiece& card, PageFlow& page) {
-  page.heading("In this order", 4.2);
+  // A card from the cord has more rows and keeps to its page.
+  const double size = card.cord ? 2.8 : 3.4;
+  page.heading("In this order", card.cord ? 3.6 : 4.2);
   for (const CardStep& step : card_steps(card)) {
     if (!step.stop) {
-      page.tick(step.text, {.size = 3.4, .bold = false, .indent = 0.0});
+      page.tick(step.text, {.size = size, .bold = false, .indent = 0.0});
+      continue;
+    }
+    if (card.cord) {
+      add_cord_stop(step.text, page);
       continue;
     }
     page.notice(step.text, {.size = 3.8, .bold = true, .indent = 0.0});
@@ -185,13 +201,13 @@ void add_work(const CardPiece& card, PageFlow& page) {
                 {.size = 3.2, .bold = false, .indent = 0.0});
 }
 
-void add_cautions(PageFlow& page) {
-  page.space(2.0);
+void add_cautions(const CardPiece& card, PageFlow& page) {
+  page.space(card.cord ? 1.0 : 2.0);
   page.text(
       "A loaded line and a loaded terminal can maim. One stay at a time, and hold the mast by something "
       "else meanwhile. This card follows from the rig file and nothing else: nobody has judged whether "
       "the rig is strong enough. Local codes and a licensed professional rigger come before it.",
-      {.size = 2.8, .bold = false, .indent = 0.0});
+      {.size = card.cord ? 2.4 : 2.8, .bold = false, .indent = 0.0});
 }
 
 } // namespace
@@ -221,11 +237,12 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
   const auto add = [&](std::string text) { steps.push_back({std::move(text), false}); };
   add(fmt::format("Read the label of the line: {}, {}. Lay it out {}.", card.line->construction.text,
                   card.line->size.name, bench_tension(card)));
-  if (card.cut.unknown)
-    add("Lay the messenger cord beside it, pin mark on the zero: X is from mark to mark of the cord, "
-        "pulled as hard as when it was marked. Add or take what the table says.");
-  add("Make every mark of the table from the one zero, the cut end aloft. Then check each from the other "
-      "end.");
+  if (card.cord)
+    for (std::string& step : cord_steps(card))
+      add(std::move(step));
+  else
+    add("Make every mark of the table from the one zero, the cut end aloft. Then check each from the other "
+        "end.");
   const std::vector<std::string> first = threaded_first(card);
   if (!first.empty())
     add("Goes on before the second end is closed: " + joined(first, ", ") + ".");
@@ -236,13 +253,20 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
   else
     add("Dry fit, nothing cut: hang it in its place and look at the adjuster.");
   steps.push_back({"STOP. Sign before you cut; what is cut off can not be put back.", true});
-  add(fmt::format("Cut to {}.", card.amount(card.cut)));
+  if (card.cord && card.closed_aloft())
+    add(fmt::format("Cut at mark {}, {} from the mouth of the closed end.", card.marks.size(),
+                    card.amount(card.cut - card.marks[1].from_upper)));
+  else if (card.cord)
+    add(fmt::format("Cut at the outer marks: {}.", card.amount(card.cut)));
+  else
+    add(fmt::format("Cut to {}.", card.amount(card.cut)));
   if (card.rope()) {
     steps.push_back(splice_step(card, card.piece->upper, "aloft"));
     steps.push_back(splice_step(card, card.piece->lower, "below"));
     add(setting(card));
   } else {
-    steps.push_back(terminal_step(card, card.piece->upper, "aloft"));
+    if (!card.cord || !card.closed_aloft()) // closed already, to lay the cord along it
+      steps.push_back(terminal_step(card, card.piece->upper, "aloft"));
     steps.push_back(terminal_step(card, card.piece->lower, "below"));
   }
   add(fmt::format("Measure again, bearing to bearing: {} wanted{}.", card.amount(card.body),
@@ -254,11 +278,18 @@ std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, 
   PageFlow page(
       size,
       {.name = "Bench card " + card.piece->name, .about = boat, .draft = draft_lines(card.draft_reasons)});
-  add_head(card, page);
-  add_marks(card, page);
-  page.text("From aloft: " + stack_words(card), {.size = 3.0, .bold = false, .indent = 0.0});
+  if (card.cord) {
+    add_cord_head(card, known_to(card), page);
+    add_cord_marks(card, page);
+    add_not_known(card, page);
+  } else {
+    add_head(card, page);
+    add_marks(card, page);
+  }
+  page.text("From aloft: " + stack_words(card),
+            {.size = card.cord ? 2.6 : 3.0, .bold = false, .indent = 0.0});
   add_work(card, page);
-  add_cautions(page);
+  add_cautions(card, page);
   return page.pages("Bench card of " + card.piece->name,
                     "What to mark on this piece, in which order to make it, and where to sign.");
 }

@@ -136,7 +136,9 @@ void print_rules(const std::vector<CutListBlock>& blocks, TextPage& page) {
     return block.pieces.front().sum.unknown;
   });
   if (any_x)
-    page.wrapped("  - ", "X is a length that is not known as a number; it is to be taken from its mark.");
+    page.wrapped("  - ", "X is the length of a stay that is not known as a number. Each stay has its own, "
+                         "the two of a pair too; "
+                         "the first row of its sum says what keeps it.");
   page.blank();
 }
 
@@ -189,7 +191,7 @@ void print_totals(const CheckedRig& checked, const std::vector<CutListBlock>& bl
     for (const ListedPiece* listed : total.not_summed)
       page.wrapped("                  ",
                    fmt::format("not in it: {}, whose length is {}", listed->piece->name,
-                               listed->sum.unknown ? "X" : "incomplete"));
+                               listed->sum.unknown ? "X(" + listed->stay->name + ")" : "incomplete"));
   }
   page.wrapped(
       "  ",

@@ -137,7 +137,7 @@ void add_bearings(const StayFit& fit, PageFlow& page) {
         "it can not be made tight; shorter than in the row \"open\" it does not reach.",
         small);
   if (fit.free().cut.unknown)
-    page.text("X is the length of the messenger cord, from mark to mark.", small);
+    page.text(joined(x_words(fit.free()), " "), small);
   if (!fit.free().has_dry_fit)
     page.text("The lengths wait for what is missing above; hang it all the same and write down what you "
               "find.",

@@ -20,11 +20,12 @@ void add_head(const SpareLine& spare, PageFlow& page) {
   page.text(fmt::format("{}, {}, for any stay of it; made for the longest, {}",
                         card.line->construction.text, card.line->size.name, card.piece->name),
             {.size = 3.8, .bold = true, .indent = 0.0});
-  page.text(fmt::format("CARRY  {}{}", card.amount(spare.to_carry), card.complete ? "" : "   INCOMPLETE"),
-            {.size = 7.5, .bold = true, .indent = 0.0});
-  page.text(fmt::format("{} for {} and {} to make one end twice. Lengths in {}.{}{}", card.amount(card.cut),
-                        card.piece->name, card.amount(spare.end_again), unit_words(card.unit),
-                        card.unit.remark.empty() ? "" : " ", card.unit.remark),
+  page.text(
+      fmt::format("CARRY  {}{}", card.amount_of_stay(spare.to_carry), card.complete ? "" : "   INCOMPLETE"),
+      {.size = 7.5, .bold = true, .indent = 0.0});
+  page.text(fmt::format("{} for {} and {} to make one end twice. Lengths in {}.{}{}",
+                        card.amount_of_stay(card.cut), card.piece->name, card.amount(spare.end_again),
+                        unit_words(card.unit), card.unit.remark.empty() ? "" : " ", card.unit.remark),
             plain);
   page.notice(
       "First the mast: halyards to the rail or the plates, sheets eased, nobody under it. A stay that "
@@ -34,15 +35,32 @@ void add_head(const SpareLine& spare, PageFlow& page) {
 }
 
 void add_pieces(const SpareLine& spare, PageFlow& page) {
-  page.heading("Bearing to bearing of the stays of this line", 3.8);
-  FlowTable table{.columns = {{"stay", 3.0}, {"length", 1.6, true}, {"aloft", 2.4}, {"below", 2.4}},
+  page.heading("Bodies, bearing to bearing, of the stays of this line", 3.8);
+  FlowTable table{.columns = {{"stay", 2.4}, {"body", 3.2, true}, {"aloft", 2.0}, {"below", 2.0}},
                   .size = 2.7};
   for (const CardPiece& card : spare.pieces)
     table.rows.push_back({{.text = card.piece->name, .bold = card.piece == spare.longest.piece},
-                          {.text = card.amount(card.body)},
+                          {.text = card.amount_of_stay(card.body)},
                           {.text = card.piece->upper.part_name(*card.rig)},
                           {.text = card.piece->lower.part_name(*card.rig)}});
   page.table(table);
+  const std::string kept = joined(spare.pieces, "; ", [](const CardPiece& card) -> std::string {
+    if (!card.cut.unknown)
+      return {};
+    return "X(" + card.stay->name + ") = " +
+           (reading_of_x(*card.stay) == nullptr ? "pin to pin, no reading states it yet"
+                                                : card.piece->cut.unknown_source.note);
+  });
+  if (!kept.empty())
+    page.text("From the upper end U of a cord to its knot L: " + kept + ".", small);
+}
+
+void add_second_end(const SpareLine& spare, FlowTable& table) {
+  for (const SpareMark& mark : spare.second)
+    table.rows.push_back({{.text = mark.name},
+                          {.text = ""},
+                          {.text = of_body(spare.longest.unit, mark.beyond_body), .bold = true},
+                          cell_to_tick});
 }
 
 void add_marks(const SpareLine& spare, PageFlow& page) {
@@ -58,19 +76,25 @@ void add_marks(const SpareLine& spare, PageFlow& page) {
                           {.text = card_text(card.unit, mark.from_upper), .bold = true},
                           {.text = ""},
                           cell_to_tick});
-  for (const SpareMark& mark : spare.second)
-    table.rows.push_back({{.text = mark.name},
-                          {.text = ""},
-                          {.text = card_text(card.unit, mark.from_bearing), .bold = true},
-                          cell_to_tick});
+  add_second_end(spare, table);
   page.table(table);
-  page.text(
-      "X is the length from bearing to bearing by the messenger cord, pulled as hard as when it was "
-      "marked, with the adjuster as stated. The marks of the end below are for the parts of the longest "
-      "stay; other parts have other marks.",
-      small);
+  page.text("The body is the length from bearing to bearing by the messenger cord, with the adjuster as "
+            "stated. The "
+            "marks of the end below are for the parts of the longest stay; other parts have other marks.",
+            small);
   for (const std::string& unknown : say_each(*card.rig, card.piece->bench.not_known))
     page.text("No mark: " + unknown, small);
+}
+
+/// A wire that is closed at one end already is measured from that mouth.
+void add_wire_marks(const SpareLine& spare, PageFlow& page) {
+  if (spare.second.empty())
+    return;
+  page.heading("Marks of the end below, from the mouth of the closed end", 3.8);
+  FlowTable table{.columns = {{"mark", 4.0}, {"", 0.2}, {"from the mouth aloft", 3.0, true}, {"done", 0.9}},
+                  .size = 3.0};
+  add_second_end(spare, table);
+  page.table(table);
 }
 
 void add_steps(const char* heading, const std::vector<std::string>& steps, PageFlow& page) {
@@ -138,6 +162,7 @@ std::vector<Drawing> spare_pages(const SpareLine& spare, const std::string& boat
     add_steps("At home", rope_at_home(spare), page);
     add_steps("Aboard, when a stay is gone", rope_aboard(spare), page);
   } else {
+    add_wire_marks(spare, page);
     add_terminals(spare, page);
     add_steps("At home", wire_at_home(spare), page);
     add_steps("Aboard, when a stay is gone", wire_aboard(spare), page);

@@ -49,15 +49,14 @@ void finish(SpareLine& spare) {
   const Length below = used_at(*card.piece, WhichEnd::lower);
   spare.end_again = card.unit.round(std::max(aloft, below));
   spare.to_carry = card.cut + spare.end_again;
-  spare.cut_beyond_x = card.unit.round(aloft + below + behaviour(*card.piece), true);
   for (std::size_t i = 0; i < card.marks.size(); ++i) {
     const BenchMark& mark = card.piece->bench.marks[i];
     if (mark.end == WhichEnd::upper)
       spare.first.push_back(card.marks[i]);
     else
-      // From the first bearing the far cut end lies at X, what the line does and what this end uses.
+      // From the first bearing the far cut end lies at the body, what the line does and what this end uses.
       spare.second.push_back(
-          {mark_name(mark), card.unit.round(behaviour(*card.piece) + below - mark.from_lower.known, true)});
+          {mark_name(mark), card.unit.round(behaviour(*card.piece) + below - mark.from_lower.known)});
   }
 }
 
@@ -82,9 +81,10 @@ std::string adjusters(const CardPiece& card) {
 }
 
 std::string cord_words(const CardPiece& card) {
-  return fmt::format("Take X with the messenger cord from bearing to bearing, pulled straight, with {}. "
-                     "Compare it with the table: a large difference is a slip, or the mast has moved.",
-                     adjusters(card));
+  return fmt::format(
+      "Take the body with the messenger cord from bearing to bearing, pulled straight, with {}. "
+      "Compare it with the table: a large difference is a slip, or the mast has moved.",
+      adjusters(card));
 }
 
 /// The numbers by which the second eye is made.
@@ -116,6 +116,13 @@ std::vector<std::string> splice_steps(const CardPiece& card) {
 
 } // namespace
 
+std::string of_body(const CardUnit& unit, CardLength beyond) {
+  if (beyond.parts == 0)
+    return "body";
+  const CardLength more{false, beyond.parts < 0 ? -beyond.parts : beyond.parts};
+  return (beyond.parts < 0 ? "body - " : "body + ") + card_amount(unit, more);
+}
+
 std::vector<SpareLine> spare_lines(const CheckedRig& checked) {
   std::vector<SpareLine> spares;
   for (CardPiece& card : card_pieces(checked)) {
@@ -136,7 +143,7 @@ std::vector<std::string> rope_at_home(const SpareLine& spare) {
   const CardPiece& card = spare.longest;
   std::vector<std::string> steps;
   steps.push_back(fmt::format("Cut {} of the same rope, of a batch that a test splice was made of.",
-                              card.amount(spare.to_carry)));
+                              card.amount_of_stay(spare.to_carry)));
   const std::string splice = splice_words(card, card.piece->upper);
   steps.push_back(fmt::format("Make the eye aloft{}{}. Load it as its bench card says.",
                               round_words(card, card.piece->upper), led_by(": ", splice)));
@@ -163,9 +170,9 @@ std::vector<std::string> rope_aboard(const SpareLine& spare) {
 std::vector<std::string> wire_at_home(const SpareLine& spare) {
   const CardPiece& card = spare.longest;
   return {
-      fmt::format("Cut {} of the same wire, {} {}, and bind its ends.", card.amount(spare.to_carry),
+      fmt::format("Cut {} of the same wire, {} {}, and bind its ends.", card.amount_of_stay(spare.to_carry),
                   card.line->construction.text, card.line->size.name),
-      fmt::format("Close the end aloft: {}. Try the whole job once on a short end.",
+      fmt::format("Close the end aloft first: {}. Try the whole job once on a short end.",
                   card.piece->upper.bare() ? "the file names no part"
                                            : shown_part(card, card.piece->upper)),
       "Coil it large and bound in four places, with the terminals, spanners, cutter or saw for this wire, "
@@ -175,9 +182,13 @@ std::vector<std::string> wire_at_home(const SpareLine& spare) {
 std::vector<std::string> wire_aboard(const SpareLine& spare) {
   const CardPiece& card = spare.longest;
   return {cord_words(card),
-          fmt::format("Cut to {}, both ends with the depth of the terminals of {}; another terminal takes "
-                      "another depth. A second person measures again before the cut.",
-                      card_amount(card.unit, spare.cut_beyond_x), card.piece->name),
+          fmt::format(
+              "The end aloft is closed: its mouth is the zero. Lay the cord along the wire from there and "
+              "mark the mouth below and the cut end, {}, by the depth of the terminal of {}; another "
+              "terminal takes another depth. A second person measures again before the cut.",
+              spare.second.empty() ? "as the terminal below asks"
+                                   : of_body(card.unit, spare.second.back().beyond_body),
+              card.piece->name),
           "Bind the wire on both sides of the cut. Gloves and goggles: cut wire springs.",
           "Mark the depth on the wire, close the terminal as its maker says, and see that the mark has "
           "gone in.",

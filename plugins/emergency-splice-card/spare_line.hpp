@@ -8,12 +8,15 @@
 
 namespace sheerpole {
 
-/// A mark for the second end, from the bearing of the first: what is added to X, the length from bearing to
-/// bearing that the messenger cord gave.
+/// A mark for the second end, from the bearing of the first: what is added to the body, the length from
+/// bearing to bearing.
 struct SpareMark {
   std::string name;
-  CardLength from_bearing;
+  CardLength beyond_body;
 };
+
+/// "body", "body + 160", "body - 52".
+std::string of_body(const CardUnit& unit, CardLength beyond);
 
 /// What one spare length of one rope or wire is made for.
 struct SpareLine {
@@ -21,7 +24,6 @@ struct SpareLine {
   std::vector<CardPiece> pieces; ///< all pieces of it, in the order of the rig
   CardLength end_again;          ///< what the greedier of the two ends uses: one end may be made twice
   CardLength to_carry;           ///< cut of the longest piece and that
-  CardLength cut_beyond_x;       ///< cut = X + this, X from bearing to bearing
   std::vector<CardMark> first;   ///< marks of the end aloft, from the cut end
   std::vector<SpareMark> second; ///< of the end below
 };

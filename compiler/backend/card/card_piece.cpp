@@ -4,12 +4,14 @@
 #include "backend/printed_sums.hpp"
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 #include "units/format_length.hpp"
 #include "wording/length_words.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace sheerpole {
 
@@ -22,6 +24,7 @@ CardMark card_mark(const CardUnit& unit, const BenchMark& mark, CardLength cut) 
                             : mark.from_lower.unknown;
   CardMark result;
   result.name = mark_name(mark);
+  result.end = mark.end;
   if (by_aloft) {
     result.from_upper = unit.round(mark.from_upper.known);
     result.from_lower = cut - result.from_upper;
@@ -29,7 +32,53 @@ CardMark card_mark(const CardUnit& unit, const BenchMark& mark, CardLength cut) 
     result.from_lower = unit.round(mark.from_lower.known);
     result.from_upper = cut - result.from_lower;
   }
+  if (!mark.on_cord)
+    return result;
+  const CardLength x{true, 0};
+  if (mark.end == WhichEnd::upper) {
+    result.from_u = unit.round(mark.on_cord->from_upper.known);
+    result.from_l = x - result.from_u;
+  } else {
+    result.from_l = unit.round(mark.on_cord->from_lower.known);
+    result.from_u = x - result.from_l;
+  }
   return result;
+}
+
+/// The last mark is the cut end below: it lies where both cut ends and X make the cut of the card.
+void close_the_cut(CardPiece& card) {
+  if (card.marks.size() < 2)
+    return;
+  CardMark& last = card.marks.back();
+  last.from_l = {false, -(card.cut.parts + card.marks.front().from_u.parts)};
+  last.from_u = CardLength{true, 0} - last.from_l;
+}
+
+CardCord card_cord(const CardPiece& card, const CordLayout& layout) {
+  const CardUnit& unit = card.unit;
+  CardCord cord;
+  cord.where = note_words(card.piece->cut.unknown_source);
+  cord.upper = unit.round(layout.upper);
+  cord.lower = {false, -(card.body.parts + cord.upper.parts)};
+  cord.drawn_in_upper = unit.round(layout.drawn_in_upper);
+  cord.drawn_in_lower = unit.round(layout.drawn_in_lower);
+  cord.behaves = card.behaves;
+  Length upper;
+  Length lower;
+  for (const Term& term : card.of_stay->pin_to_pin.terms)
+    (term.kind == TermKind::below_knot ? lower : upper) -= term.amount;
+  cord.pins_upper = unit.round(upper);
+  cord.pins_lower = unit.round(lower);
+  if (const Reading* reading = reading_of_x(*card.stay)) {
+    if (const auto pull = fact_force(reading->particulars, fact_names.pull))
+      cord.pull = pull->value;
+    const Record* record =
+        reading->cord.empty() ? nullptr : find_record(*card.rig, name_of(RecordKind::cord), reading->cord);
+    if (record != nullptr)
+      if (const auto width = fact_length(record->facts, fact_names.knot_width))
+        cord.knot = width->value;
+  }
+  return cord;
 }
 
 /// The n-th line of the stack, from 1.
@@ -47,6 +96,14 @@ Length behaviour(const Piece& piece) {
     if (term.of_standing_part())
       sum += term.amount;
   return sum;
+}
+
+/// "35 mm inside U", "12 mm past L", "at U".
+std::string from_end(const CardPiece& card, CardLength inside, std::string_view end) {
+  if (inside.parts == 0)
+    return fmt::format("at {}", end);
+  return fmt::format("{} {} {}", card.amount(CardLength{false, std::abs(inside.parts)}),
+                     inside.parts > 0 ? "inside" : "past", end);
 }
 
 CardPiece card_piece(const CheckedRig& checked, const CardUnit& unit, const DerivedStay& of_stay,
@@ -70,6 +127,10 @@ CardPiece card_piece(const CheckedRig& checked, const CardUnit& unit, const Deri
   card.ends = {false, card.cut.parts - card.body.parts - card.behaves.parts};
   for (const BenchMark& mark : piece.bench.marks)
     card.marks.push_back(card_mark(unit, mark, card.cut));
+  if (piece.bench.cord) {
+    close_the_cut(card);
+    card.cord = card_cord(card, *piece.bench.cord);
+  }
   if (piece.bench.dry_fit) {
     card.has_dry_fit = true;
     card.dry_fit = unit.round(piece.bench.dry_fit->known, piece.bench.dry_fit->unknown);
@@ -79,6 +140,16 @@ CardPiece card_piece(const CheckedRig& checked, const CardUnit& unit, const Deri
 
 } // namespace
 
+std::string CardPiece::amount_of_stay(CardLength length) const {
+  if (!length.unknown)
+    return amount(length);
+  const std::string x = "X(" + stay->name + ")";
+  if (length.parts == 0)
+    return x;
+  const CardLength more{false, length.parts < 0 ? -length.parts : length.parts};
+  return x + (length.parts < 0 ? " - " : " + ") + amount(more);
+}
+
 std::vector<CardPiece> card_pieces(const CheckedRig& checked) {
   const CardUnit unit = card_unit(checked.rig());
   std::vector<CardPiece> cards;
@@ -86,6 +157,29 @@ std::vector<CardPiece> card_pieces(const CheckedRig& checked) {
     for (const Piece& piece : stay.pieces)
       cards.push_back(card_piece(checked, unit, stay, piece));
   return cards;
+}
+
+const Reading* reading_of_x(const Stay& stay) {
+  const auto found = std::find_if(stay.readings.rbegin(), stay.readings.rend(),
+                                  [](const Reading& reading) { return reading.on_cord(); });
+  return found == stay.readings.rend() ? nullptr : &*found;
+}
+
+std::vector<std::string> x_words(const CardPiece& card) {
+  std::vector<std::string> words;
+  if (!card.cord)
+    return words;
+  const CardCord& cord = *card.cord;
+  words.push_back(
+      reading_of_x(*card.stay) == nullptr
+          ? "X = pin to pin. No reading states it yet: the upper end U of a cord goes to the pin "
+            "aloft, its knot L to the pin below."
+          : fmt::format("X = {}: from its upper end U to its knot L.", cord.where));
+  if (cord.pins_upper.parts != 0)
+    words.push_back(fmt::format("The pin aloft is {}.", from_end(card, cord.pins_upper, "U")));
+  if (cord.pins_lower.parts != 0)
+    words.push_back(fmt::format("The pin below is {}.", from_end(card, cord.pins_lower, "L")));
+  return words;
 }
 
 std::string side_words(Side side) {

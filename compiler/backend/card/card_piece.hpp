@@ -3,6 +3,7 @@
 #include "backend/card/card_unit.hpp"
 #include "results/checked_rig.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -13,6 +14,25 @@ struct CardMark {
   std::string name;
   CardLength from_upper;
   CardLength from_lower;
+  WhichEnd end = WhichEnd::upper; ///< whose mark it is: the nearer one
+  // Of a piece whose length is X, on the cord: inwards from U and from L, past them less than nothing. The
+  // two add up to X.
+  CardLength from_u = {};
+  CardLength from_l = {};
+};
+
+/// Where the cord that keeps X lies along a piece, as its card prints it.
+struct CardCord {
+  std::string where;         ///< "cord orange, 4 knots"
+  CardLength upper;          ///< the bearing aloft, inside U
+  CardLength lower;          ///< the bearing below, inside L: U to L less the two is the body
+  CardLength drawn_in_upper; ///< rope outside the bearing that the splice draws in
+  CardLength drawn_in_lower;
+  CardLength behaves;         ///< laid out past the bearing below for what the line does
+  CardLength pins_upper;      ///< the pin aloft, inside U
+  CardLength pins_lower;      ///< the pin below, inside L
+  std::optional<Force> pull;  ///< with which the cord was marked
+  std::optional<Length> knot; ///< width of the knot
 };
 
 /// What the cards say of one piece, each length rounded once. Points into the checked rig.
@@ -33,16 +53,32 @@ struct CardPiece {
   std::vector<CardMark> marks;
   bool has_dry_fit = false;
   CardLength dry_fit;
+  std::optional<CardCord> cord; ///< of a piece whose length is X
   std::vector<DraftReason> draft_reasons;
 
   bool rope() const { return line->kind == LineMaterial::Kind::rope; }
+  /// Whether its end aloft goes into a terminal to a known depth, mark 2, so that it can be closed first.
+  bool closed_aloft() const {
+    return marks.size() > 1 && piece->bench.marks[1].kind == MarkKind::mouth_of_terminal &&
+           piece->bench.marks[1].end == WhichEnd::upper;
+  }
   /// The length in a sentence of the card.
   std::string amount(CardLength length) const { return card_amount(unit, length); }
   std::string amount(Length length) const { return card_amount(unit, length); }
+  /// The same on a paper of several stays, where X is said of whom: "X(cap-shroud.port) + 1003 mm".
+  std::string amount_of_stay(CardLength length) const;
 };
 
 /// The pieces in the order of the rig.
 std::vector<CardPiece> card_pieces(const CheckedRig& checked);
+
+/// The reading whose knot or mark keeps X of a stay; null when no reading does.
+const Reading* reading_of_x(const Stay& stay);
+
+/// What X is on a paper about one piece: "X = cord orange, 4 knots: from its upper end U to its knot L."
+/// and what lies between its ends and the pins, a sentence each. Empty for a piece whose length is a
+/// number.
+std::vector<std::string> x_words(const CardPiece& card);
 
 /// "PORT side", "STARBOARD side", "centreline".
 std::string side_words(Side side);

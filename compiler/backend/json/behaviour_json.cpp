@@ -13,6 +13,23 @@ Json place_json(const MarkPlace& mark) {
   return {{"unknown", mark.unknown}, {"known_mm", json_millimetres(mark.known)}};
 }
 
+/// A length that may be X of a stay and so much more: `{x_of, plus_mm}`, x_of null where X is not in it.
+Json of_x_json(const Rig& rig, const Piece& piece, const MarkPlace& place) {
+  return {{"x_of", place.unknown ? Json(rig[piece.stay].name) : Json()},
+          {"plus_mm", json_millimetres(place.known)}};
+}
+
+/// Where the cord lies along a piece; null for one whose length is a number.
+Json cord_json(const BenchMarks& bench) {
+  if (!bench.cord)
+    return {};
+  return {{"bearing_aloft_mm", json_millimetres(bench.cord->upper)},
+          {"bearing_below_mm", json_millimetres(bench.cord->lower)},
+          {"drawn_in_aloft_mm", json_millimetres(bench.cord->drawn_in_upper)},
+          {"drawn_in_below_mm", json_millimetres(bench.cord->drawn_in_lower)},
+          {"behaves_mm", json_millimetres(bench.cord->behaves)}};
+}
+
 Json optional_number(const std::optional<double>& number) {
   return number ? Json(*number) : Json();
 }
@@ -154,10 +171,15 @@ Json bench_json(const Rig& rig, const Piece& piece) {
   for (const BenchMark& mark : piece.bench.marks)
     marks.push_back({{"name", mark_name(mark)},
                      {"from_aloft", place_json(mark.from_upper)},
-                     {"from_below", place_json(mark.from_lower)}});
+                     {"from_below", place_json(mark.from_lower)},
+                     {"from_u", mark.on_cord ? of_x_json(rig, piece, mark.on_cord->from_upper) : Json()},
+                     {"from_l", mark.on_cord ? of_x_json(rig, piece, mark.on_cord->from_lower) : Json()}});
   return {{"marks", std::move(marks)},
           {"dry_fit", piece.bench.dry_fit ? place_json(*piece.bench.dry_fit) : Json()},
-          {"not_known", say_each(rig, piece.bench.not_known)}};
+          {"not_known", say_each(rig, piece.bench.not_known)},
+          {"cord", cord_json(piece.bench)},
+          {"body", piece.body.unknown ? of_x_json(rig, piece, {true, piece.body.known()}) : Json()},
+          {"cut", piece.cut.unknown ? of_x_json(rig, piece, {true, piece.cut.known()}) : Json()}};
 }
 
 void add_behaviour_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, Json& json) {

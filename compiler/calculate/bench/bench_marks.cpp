@@ -1,5 +1,7 @@
 #include "calculate/bench/bench_marks.hpp"
 
+#include "calculate/length/body.hpp"
+
 #include <algorithm>
 #include <utility>
 
@@ -60,6 +62,48 @@ BenchMarks bench_marks(const LengthSum& body, const LengthSum& cut, bool complet
     result.dry_fit = MarkPlace{unknown, hang};
   }
   return result;
+}
+
+CordBearings cord_bearings(const Rig& rig, const Stay& stay, std::size_t line,
+                           const LengthSum& pin_to_pin) {
+  CordBearings bearings;
+  for (const Term& term : pin_to_pin.terms)
+    (term.kind == TermKind::below_knot ? bearings.lower : bearings.upper) -= term.amount;
+  for (std::size_t i = 0; i < stay.stack.size(); ++i) {
+    if (i == line)
+      continue;
+    const StackItem& item = stay.stack[i];
+    const auto taken = item.line_length ? std::optional(item.line_length->value) : taken_length(rig, item);
+    if (taken)
+      (i < line ? bearings.upper : bearings.lower) += *taken;
+  }
+  return bearings;
+}
+
+void lay_on_cord(const CordBearings& bearings, const LengthSum& cut, const EndUse& upper,
+                 const EndUse& lower, BenchMarks& marks) {
+  Length used_upper;
+  Length used_lower;
+  Length behaves;
+  for (const Term& term : cut.terms) {
+    if (term.is_of(WhichEnd::upper))
+      used_upper += term.amount;
+    else if (term.is_of(WhichEnd::lower))
+      used_lower += term.amount;
+    else if (term.of_standing_part())
+      behaves += term.amount;
+  }
+  marks.cord =
+      CordLayout{bearings.upper, bearings.lower, upper.laid.contraction, lower.laid.contraction, behaves};
+  for (BenchMark& mark : marks.marks) {
+    if (mark.end == WhichEnd::upper) {
+      const Length inside = bearings.upper - used_upper + mark.from_upper.known;
+      mark.on_cord = CordPlace{{false, inside}, {true, -inside}};
+    } else {
+      const Length inside = bearings.lower - used_lower - behaves + mark.from_lower.known;
+      mark.on_cord = CordPlace{{true, -inside}, {false, inside}};
+    }
+  }
 }
 
 } // namespace sheerpole

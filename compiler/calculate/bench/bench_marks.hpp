@@ -2,6 +2,7 @@
 
 #include "calculate/cut/end_use.hpp"
 
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <vector>
@@ -24,12 +25,30 @@ enum class MarkKind : std::uint8_t {
   throat_on_standing_part
 };
 
+/// A place along a messenger cord that keeps X: from its upper end U and from its knot L, each inwards, so
+/// that less than nothing is past that end. One of the two is known, the other is X less it.
+struct CordPlace {
+  MarkPlace from_upper;
+  MarkPlace from_lower;
+};
+
+/// Where the cord lies along a piece whose length is X.
+struct CordLayout {
+  Length upper; ///< the bearing aloft of the piece, inside U
+  Length lower; ///< its bearing below, inside L
+  // Rope that is laid out beyond the bearings, and is gone from there when the splices have drawn in.
+  Length drawn_in_upper; ///< by the splice aloft
+  Length drawn_in_lower; ///< by the splice below
+  Length behaves; ///< by the line itself, laid out below: stretch, bedding; less than nothing: inside
+};
+
 /// One mark to be made on the bench, from either end of the piece as it is cut.
 struct BenchMark {
   MarkKind kind = MarkKind::cut_end;
   WhichEnd end = WhichEnd::upper; ///< whose mark it is
   MarkPlace from_upper;
   MarkPlace from_lower;
+  std::optional<CordPlace> on_cord = {}; ///< of a piece whose length is X
 };
 
 /// Why there is no mark.
@@ -44,6 +63,7 @@ struct BenchMarks {
   /// Bearing to bearing with both eyes formed and nothing buried: where the ends should hang at the
   /// dry fit. Of a wire with its terminals laid beside it. Nothing when something of it is missing.
   std::optional<MarkPlace> dry_fit;
+  std::optional<CordLayout> cord = {}; ///< of a piece whose length is X
   /// Why there is no mark at a throat: "seat of thimble-16: throat not stated".
   std::vector<Remark> not_known;
 };
@@ -55,5 +75,25 @@ struct BenchMarks {
 /// missing of the cut. Source: arithmetic of the terms of the cut.
 BenchMarks bench_marks(const LengthSum& body, const LengthSum& cut, bool complete, const EndUse& upper,
                        const EndUse& lower);
+
+/// Where the bearings of a piece lie on the cord.
+struct CordBearings {
+  Length upper; ///< inside U
+  Length lower; ///< inside L
+};
+
+/// The bearings of the line at stack[line] on the cord that keeps X: below U lie what the reading states
+/// between U and the bearing aloft, and the stack down to the line; above L what it states there, and the
+/// stack up to the line. A part of the stack without a length counts for nothing: the piece is incomplete
+/// then, which is said of its cut. Source: arithmetic.
+CordBearings cord_bearings(const Rig& rig, const Stay& stay, std::size_t line, const LengthSum& pin_to_pin);
+
+/// Adds to the marks of a piece of unknown length their places on the cord. What an end uses lies past its
+/// bearing, with the rope that its splice draws in; what the line does along its whole length lies past the
+/// bearing below. So the marks from U and those from L make one piece: U to the upper cut end, X, and L to
+/// the lower cut end add up to the cut. Source: arithmetic; that rope to be drawn in is laid out beyond the
+/// bearing is common practice, no source.
+void lay_on_cord(const CordBearings& bearings, const LengthSum& cut, const EndUse& upper,
+                 const EndUse& lower, BenchMarks& marks);
 
 } // namespace sheerpole

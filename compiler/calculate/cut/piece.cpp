@@ -29,7 +29,7 @@ void add(Piece& piece, std::vector<Term>& terms, std::vector<MissingInput>& miss
 
 /// Puts what the line does and what the two ends use onto the body: fills cut, both ends, what is missing
 /// and the marks of `piece`, whose body is known already.
-void add_ends(Piece& piece, EndUse upper, EndUse lower, LineStretch stretch) {
+void add_ends(Piece& piece, const CordBearings& bearings, EndUse upper, EndUse lower, LineStretch stretch) {
   piece.cut = {SumKind::cut, piece.body.unknown, {}, piece.body.unknown_source};
   piece.cut.terms.push_back(term_of(piece.body));
   add(piece, stretch.terms, stretch.missing);
@@ -39,6 +39,8 @@ void add_ends(Piece& piece, EndUse upper, EndUse lower, LineStretch stretch) {
   piece.upper = upper.end;
   piece.lower = lower.end;
   piece.bench = bench_marks(piece.body, piece.cut, piece.missing.empty(), upper, lower);
+  if (piece.body.unknown)
+    lay_on_cord(bearings, piece.cut, upper, lower, piece.bench);
 }
 
 EndUse shackled(const LineEnd& end) {
@@ -63,10 +65,11 @@ Remark whole_links(const Rig& rig, const Piece& piece) {
           {Count{static_cast<std::int64_t>(links)}, pitch->value, whole, magnitude(off)}};
 }
 
-void cut_chain(const Rig& rig, const Stay& stay, std::size_t line, Piece& piece) {
+void cut_chain(const Rig& rig, const Stay& stay, std::size_t line, const CordBearings& bearings,
+               Piece& piece) {
   EndUse lower = shackled(line_end(rig, stay, line, WhichEnd::lower));
   lower.end.notes = {whole_links(rig, piece)};
-  add_ends(piece, shackled(line_end(rig, stay, line, WhichEnd::upper)), std::move(lower), {});
+  add_ends(piece, bearings, shackled(line_end(rig, stay, line, WhichEnd::upper)), std::move(lower), {});
 }
 
 std::string piece_name(const Stay& stay, std::size_t number, std::size_t of) {
@@ -104,17 +107,19 @@ std::vector<Piece> pieces_of(const Rig& rig, StayId id, const LengthSum& pin_to_
     const LineMaterial& material = rig[piece.material];
     const LineEnd upper = line_end(rig, stay, lines[i], WhichEnd::upper);
     const LineEnd lower = line_end(rig, stay, lines[i], WhichEnd::lower);
+    const CordBearings bearings = cord_bearings(rig, stay, lines[i], pin_to_pin);
     switch (material.kind) {
     case LineMaterial::Kind::rope:
-      add_ends(piece, splice_allowance(rig, material, upper), splice_allowance(rig, material, lower),
-               line_stretch(stay, material, piece.body));
+      add_ends(piece, bearings, splice_allowance(rig, material, upper),
+               splice_allowance(rig, material, lower), line_stretch(stay, material, piece.body));
       break;
     case LineMaterial::Kind::wire:
     case LineMaterial::Kind::rod:
-      add_ends(piece, insertion(upper), insertion(lower), line_stretch(stay, material, piece.body));
+      add_ends(piece, bearings, insertion(upper), insertion(lower),
+               line_stretch(stay, material, piece.body));
       break;
     case LineMaterial::Kind::chain:
-      cut_chain(rig, stay, lines[i], piece);
+      cut_chain(rig, stay, lines[i], bearings, piece);
       break;
     }
     pieces.push_back(std::move(piece));

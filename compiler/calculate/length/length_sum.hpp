@@ -31,6 +31,8 @@ enum class TermKind : std::uint8_t {
   hook_offset,
   hoist_offset,
   old_stretch, ///< of the old stay that was measured
+  knot,        ///< what the knot of a cord is taken to be off by, in trials of the uncertainty
+  below_knot,  ///< from the knot of a cord to the bearing at the deck
   pins_as_stated,
   leg, ///< from one point of the path to the next; of PathLeg
   // Of a body.

@@ -44,23 +44,44 @@ std::vector<LengthWay> ways_to(const Rig& rig, const Stay& stay) {
   return ways;
 }
 
-/// X, with the mark of the last reading that has one. The hook offset of that reading belongs to the mark.
+/// Where X lies: "cord orange, 4 knots", "mark on the messenger: red whipping".
+Remark where_x_lies(const Reading& reading) {
+  if (reading.cord.empty())
+    return {Derivation::mark_on,
+            {Words{reading.method == ReadingMethod::unstated ? "cord" : std::string(name_of(reading.method))},
+             Words{reading.mark}}};
+  Remark where(Derivation::on_cord, {Words{reading.cord}});
+  if (reading.knots)
+    where = *reading.knots == 1
+                ? Remark(Derivation::on_cord_at_one_knot, {Words{reading.cord}})
+                : Remark(Derivation::on_cord_at_knots, {Words{reading.cord}, Count{*reading.knots}});
+  return reading.mark.empty() ? where
+                              : Remark(Derivation::with_mark, {Remarks{{where}}, Words{reading.mark}});
+}
+
+/// X, with the knot or mark of the last reading that has one. What that reading states beside it belongs to
+/// the mark.
 LengthSum unknown_length(const Stay& stay) {
   LengthSum sum = pin_to_pin_sum({});
   sum.unknown = true;
   sum.unknown_source.derivation = Derivation::no_number_yet;
   for (const Reading& reading : stay.readings) {
-    if (reading.mark.empty())
+    if (!reading.on_cord())
       continue;
     sum.terms.clear();
     sum.unknown_source.source_class = SourceClass::measured;
-    sum.unknown_source.derivation = {
-        Derivation::mark_on,
-        {Words{reading.method == ReadingMethod::unstated ? "cord" : std::string(name_of(reading.method))},
-         Words{reading.mark}}};
+    sum.unknown_source.derivation = where_x_lies(reading);
     sum.unknown_source.place = reading.place;
     if (reading.offset)
       sum.terms.push_back(offset_term(reading));
+    if (reading.hoist_offset)
+      sum.terms.push_back(
+          {TermKind::hoist_offset, reading.hoist_offset->value, reading.hoist_offset->provenance});
+    if (reading.below_knot)
+      sum.terms.push_back(
+          {TermKind::below_knot, reading.below_knot->value, reading.below_knot->provenance});
+    if (reading.shift != Length{})
+      sum.terms.push_back({TermKind::knot, reading.shift, sum.unknown_source});
   }
   return sum;
 }
@@ -70,7 +91,7 @@ LengthSum unknown_length(const Stay& stay) {
 PinToPin pin_to_pin(const Rig& rig, const Stay& stay) {
   std::vector<LengthWay> ways = ways_to(rig, stay);
   if (ways.empty())
-    return {LengthRoute::unknown, unknown_length(stay), {}, {}};
+    return {LengthRoute::unknown, unknown_length(stay), {}, cord_not_counted(rig, stay)};
   PinToPin result{
       ways.front().route, std::move(ways.front().sum), {}, std::move(ways.front().not_corrected)};
   for (std::size_t i = 1; i < ways.size(); ++i)

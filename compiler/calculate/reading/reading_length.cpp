@@ -2,6 +2,7 @@
 
 #include "calculate/facts.hpp"
 #include "calculate/length/length_sum.hpp"
+#include "calculate/length/path_length.hpp"
 #include "calculate/physics/line_deformation.hpp"
 #include "calculate/physics/physical_values.hpp"
 #include "calculate/physics/tape_correction.hpp"
@@ -222,6 +223,43 @@ Term mean_term(const Reading& reading) {
 }
 
 } // namespace
+
+std::optional<Length> expected_length(const Rig& rig, const Stay& stay) {
+  if (const auto path = path_length(rig, stay))
+    return path->known();
+  if (stay.stated_pin_to_pin)
+    return stay.stated_pin_to_pin->value;
+  if (const auto estimate = fact_length(stay.particulars, fact_names.estimate))
+    return estimate->value;
+  return std::nullopt;
+}
+
+std::vector<Remark> cord_not_counted(const Rig& rig, const Stay& stay) {
+  std::vector<Remark> result;
+  const auto knotted = std::find_if(stay.readings.rbegin(), stay.readings.rend(),
+                                    [](const Reading& reading) { return reading.on_cord(); });
+  const Record* cord = knotted == stay.readings.rend() || knotted->cord.empty()
+                           ? nullptr
+                           : find_record(rig, name_of(RecordKind::cord), knotted->cord);
+  if (cord == nullptr)
+    return result;
+  const auto missing = [&](ReadingPhrase of, Remark what) {
+    result.push_back({ReadingPhrase::not_stated, {Remarks{{of}}, Remarks{{std::move(what)}}}});
+  };
+  const auto of_cord = [&](const char* property) {
+    return Remark{ReadingPhrase::property_of_name, {Words{property}, Words{cord->name}}};
+  };
+  const auto stretch = fact_number(cord->facts, fact_names.stretch);
+  if (!stretch)
+    missing(ReadingPhrase::cord_stretch, of_cord("stretch"));
+  else if (!stretch->tolerance)
+    missing(ReadingPhrase::cord_stretch, {ReadingPhrase::bound_of_cord_stretch, {Words{cord->name}}});
+  else if (!expected_length(rig, stay))
+    missing(ReadingPhrase::cord_stretch, {ReadingPhrase::length_of_stay, {Words{stay.base}}});
+  if (!fact_length(cord->facts, fact_names.knot_width))
+    missing(ReadingPhrase::knot_of_cord, of_cord("knot-width"));
+  return result;
+}
 
 Term offset_term(const Reading& reading) {
   return {TermKind::hook_offset, -reading.offset->value, reading.offset->provenance};

@@ -33,6 +33,10 @@ enum class ReadingPhrase : std::uint16_t {
   property_of_line,
   property_of_stay,
   property_of_reading,
+  cord_stretch,
+  bound_of_cord_stretch,
+  knot_of_cord,
+  length_of_stay,
   // Slips of measuring.
   part_counted_twice,
   part_left_out,
@@ -68,6 +72,14 @@ struct ReadingLength {
 /// corrections of surveying texts, see physics/tape_correction.hpp; Hooke's law; the offsets are common
 /// practice, no source.
 ReadingLength reading_length(const Rig& rig, const Stay& stay, const Reading& reading);
+
+/// The length from which the stretch of a cord follows where X has no number: by the path, as stated, or as
+/// estimated, in this order. Nothing when none of them is there. Never for a cut.
+std::optional<Length> expected_length(const Rig& rig, const Stay& stay);
+
+/// What of the cord that keeps X is not in the doubt of the length, since the file does not say it:
+/// stretch, knot-width. Empty without a cord.
+std::vector<Remark> cord_not_counted(const Rig& rig, const Stay& stay);
 
 /// The offset of a reading as a term that takes away.
 Term offset_term(const Reading& reading);

@@ -2,6 +2,7 @@
 
 #include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
+#include "calculate/reading/reading_length.hpp"
 #include "calculate/uncertainty/response.hpp"
 #include "calculate/uncertainty/uncertainty_phrases.hpp"
 #include "model/fact_name.hpp"
@@ -134,6 +135,12 @@ public:
                                  distribution_, 0, tape.place});
     return found->second;
   }
+  /// Half the width of a knot, either way.
+  std::size_t of_knot(StayId stay, const Record& cord, const Reading& reading, Length half) {
+    derived_.inputs.push_back({Remark(UncertaintyPhrase::knot_of_cord, {stay, Words{cord.name}}),
+                               half.metres(), distribution_, 0, reading.place});
+    return derived_.inputs.size() - 1;
+  }
   std::size_t of_runs(StayId stay, const Reading& reading, double standard_of_mean) {
     derived_.inputs.push_back({Remark(UncertaintyPhrase::scatter_of_runs, {stay}), standard_of_mean,
                                Distribution::student, reading.runs.size() - 1, reading.place});
@@ -183,6 +190,7 @@ public:
       const auto error = tape == nullptr ? std::nullopt : fact_length(tape->facts, fact_names.error);
       if (error)
         moved.by.emplace_back(known(inputs.of_tape(*tape, error->value)), error->value.metres());
+      add_cord(rig, id, reading, inputs, moved);
       if (!moved.by.empty())
         moved_.push_back(std::move(moved));
     }
@@ -203,6 +211,28 @@ private:
     std::function<void(double)> change;
     std::vector<std::pair<std::size_t, double>> by; ///< input, and by how much for one bound
   };
+  /// What the knot and the stretch of the cord let X be off by. The pull on the bench may stretch the cord
+  /// by as much more or less than aloft as the bound of its stretch says. Source: common practice, no
+  /// source.
+  void add_cord(const Rig& rig, StayId id, const Reading& reading, RigInputs& inputs, Moved& moved) {
+    const Record* cord =
+        reading.cord.empty() ? nullptr : find_record(rig, name_of(RecordKind::cord), reading.cord);
+    if (cord == nullptr || !reading.runs.empty())
+      return;
+    if (const auto width = fact_length(cord->facts, fact_names.knot_width);
+        width && width->value > Length{}) {
+      const Length half = width->value / 2.0;
+      moved.by.emplace_back(known(inputs.of_knot(id, *cord, reading, half)), half.metres());
+    }
+    const Particular* stretch = find_fact(cord->facts, fact_names.stretch);
+    const auto expected = expected_length(rig, rig[id]);
+    if (stretch == nullptr || !expected)
+      return;
+    for (const Influence& influence : stretch->value.influences)
+      if (influence.amount != 0.0)
+        moved.by.emplace_back(known(inputs.of_bound(influence.bound)),
+                              influence.amount * expected->metres());
+  }
   std::size_t known(std::size_t input) {
     at_.try_emplace(input, 0.0);
     return input;
@@ -301,7 +331,7 @@ void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived, unsi
   const bool any =
       !rig.bounds.empty() || std::any_of(rig.stays.begin(), rig.stays.end(), [](const Stay& stay) {
         return std::any_of(stay.readings.begin(), stay.readings.end(), [](const Reading& reading) {
-          return reading.runs.size() > 1 || !reading.tape.empty();
+          return reading.runs.size() > 1 || !reading.tape.empty() || !reading.cord.empty();
         });
       });
   if (!any)

@@ -21,7 +21,8 @@ enum class UncertaintyPhrase : std::uint16_t {
   reading_of,
   run_of,
   tape_error,
-  scatter_of_runs
+  scatter_of_runs,
+  knot_of_cord
 };
 
 constexpr PhraseSubject subject_of(UncertaintyPhrase) {

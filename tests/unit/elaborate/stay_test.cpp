@@ -275,7 +275,8 @@ TEST(Readings, OfAPairSayWhichSide) {
                   "  20:6: the stay"));
   EXPECT_THAT(
       stay(pair + "reading of shroud.port {\n  method: tape\n}\n").findings(),
-      ElementsAre("27:1 `reading` reading-empty: the reading of shroud has neither a run nor a mark"));
+      ElementsAre("27:1 `reading` reading-empty: the reading of shroud has neither a run nor a cord "
+                  "nor a mark"));
 }
 
 } // namespace

@@ -43,6 +43,7 @@ std::map<Category, std::set<std::string>> fields_by_category() {
       {Category::state, properties_of<State>()},
       {Category::position, properties_of<StatePosition>()},
       {Category::tape, {}},
+      {Category::cord, {}},
       {Category::record, {}},
       {Category::rule, properties_of<UserRule>()},
       {Category::waiver, properties_of<Waiver>()},
@@ -109,7 +110,7 @@ TEST(KindsAndFields, VisitingMeetsEveryMemberOnceInTheOrderOfTheTable) {
   std::vector<std::string> met;
   Reading reading;
   visit_fields(reading, [&](const auto& field, auto&) { met.emplace_back(field.name); });
-  EXPECT_EQ(met.size(), 13u);
+  EXPECT_EQ(met.size(), 16u);
   EXPECT_EQ(met.front(), "method");
   EXPECT_NE(std::find(met.begin(), met.end(), "hoist_offset"), met.end());
 }
@@ -137,7 +138,7 @@ std::set<std::string> choices_of(std::string_view kind, std::string_view propert
 
 TEST(KindsAndFields, TheEnumerationsOfTheModelHaveTheWordsOfTheTable) {
   EXPECT_EQ(words_of(part_kind_names), kinds_of({Category::part}));
-  EXPECT_EQ(words_of(record_kind_names), kinds_of({Category::record, Category::tape}));
+  EXPECT_EQ(words_of(record_kind_names), kinds_of({Category::record, Category::tape, Category::cord}));
   EXPECT_EQ(words_of(reading_method_names), choices_of("reading", "method"));
   EXPECT_EQ(words_of(spar_sort_names), choices_of("spar", "sort"));
   std::set<std::string> ends;
@@ -155,6 +156,7 @@ TEST(KindsAndFields, TheEnumerationsOfTheModelHaveTheWordsOfTheTable) {
   EXPECT_EQ(name_of(PartKind::hole_adjuster), "hole-adjuster");
   EXPECT_EQ(name_of(EndType::wire_socket), "wire-socket");
   EXPECT_EQ(name_of(RecordKind::load_screening), "load-screening");
+  EXPECT_EQ(name_of(RecordKind::cord), "cord");
   EXPECT_EQ(name_of(ReadingMethod::old_stay), "old-stay");
   EXPECT_EQ(name_of(EndDimensionName::split_pin), "split-pin");
   EXPECT_EQ(name_of(EndDimensionName::edge_radius), "edge-radius");

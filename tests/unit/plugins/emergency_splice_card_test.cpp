@@ -21,7 +21,8 @@ using testing::Not;
 
 class SpareCards : public testing::TestWithParam<const char*> {};
 INSTANTIATE_TEST_SUITE_P(Boats, SpareCards,
-                         testing::Values("pellimoor", "grisolde", "smidgeon", "oddnys-wager", "sallow"));
+                         testing::Values("pellimoor", "grisolde", "smidgeon", "oddnys-wager", "sallow",
+                                         "quillwort"));
 
 TEST_P(SpareCards, OneForEachLineOnTwoWellSetPagesAtMost) {
   const Compilation boat = test::example_with(GetParam(), "");
@@ -50,7 +51,7 @@ TEST_P(SpareCards, AreLongEnoughForEveryPieceOfTheirLine) {
   }
 }
 
-/// With X the body of the longest piece the marks of the second end come where its bench card has them: the
+/// The marks of the second end come where its bench card has them: the
 /// first bearing lies what the end aloft uses from its cut end.
 TEST_P(SpareCards, MarkTheSecondEndWhereTheBenchCardDoes) {
   const Compilation boat = test::example_with(GetParam(), "");
@@ -65,16 +66,17 @@ TEST_P(SpareCards, MarkTheSecondEndWhereTheBenchCardDoes) {
       const BenchMark& mark =
           card.piece->bench.marks[card.piece->bench.marks.size() - spare.second.size() + i];
       ASSERT_EQ(mark_name(mark), spare.second[i].name);
-      const double by_x = (aloft + card.piece->body.known()).millimetres() +
-                          static_cast<double>(spare.second[i].from_bearing.parts) / 10.0;
-      EXPECT_NEAR(by_x, mark.from_upper.known.millimetres(), 0.5 + 1e-6) << card.piece->name;
+      const double by_body = (aloft + card.piece->body.known()).millimetres() +
+                             static_cast<double>(spare.second[i].beyond_body.parts) / 10.0;
+      EXPECT_NEAR(by_body, mark.from_upper.known.millimetres(), 0.5 + 1e-6) << card.piece->name;
     }
   }
 }
 
 // Worked by hand. Body 9940; each end 648 buried, 108 round the eye, 51.84 that the bury takes up: 807.84,
 // so a cut of 11 555.68 mm and 12 363.5 to carry, printed as 11 556 + 808. The second throat on the
-// standing part lies at X + 51.84 - 52 (crown to throat: half of 28, and 38), on the tail 108 + 52 further.
+// standing part lies at the body + 51.84 - 52 (crown to throat: half of 28, and 38), on the tail 108 + 52
+// further.
 TEST(EmergencySpliceCard, HasTheNumbersOfTheSplice) {
   const Compilation boat = test::compiled(
       "language 1\nrope hmpe-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n}\n"
@@ -94,14 +96,34 @@ TEST(EmergencySpliceCard, HasTheNumbersOfTheSplice) {
   EXPECT_EQ(card_amount({}, spare.to_carry), "12364 mm");
   EXPECT_EQ(spare.end_again.parts, 8080);
   ASSERT_EQ(spare.second.size(), 3u);
-  EXPECT_EQ(card_text({}, spare.second[0].from_bearing), "X"); // throat below, on the standing part: -0.16
-  EXPECT_EQ(card_text({}, spare.second[1].from_bearing), "X + 160");
-  EXPECT_EQ(card_text({}, spare.second[2].from_bearing), "X + 808");
+  EXPECT_EQ(of_body({}, spare.second[0].beyond_body), "body"); // throat below, on the standing part: -0.16
+  EXPECT_EQ(of_body({}, spare.second[1].beyond_body), "body + 160 mm");
+  EXPECT_EQ(of_body({}, spare.second[2].beyond_body), "body + 808 mm");
   const std::string html = EmergencySpliceCard().generate({*boat.checked}).files.front().bytes;
   EXPECT_THAT(html, HasSubstr("bury all of it: 648 mm (72 d)"));
   EXPECT_THAT(html, HasSubstr("Taper the tail: last third."));
   EXPECT_THAT(html, HasSubstr("Lock it: lock stitch."));
   EXPECT_THAT(html, Not(HasSubstr("DRAFT")));
+}
+
+// X is one stay's cord from U to L wherever it stands, and says whose; bearing to bearing is the body.
+TEST(EmergencySpliceCard, HasXInOneSenseAndSaysOfWhichStay) {
+  const Compilation boat = test::example_with("quillwort", "");
+  ASSERT_TRUE(boat.checked);
+  for (const SpareLine& spare : spare_lines(*boat.checked)) {
+    std::string text;
+    for (const Drawing& page : spare_pages(spare, "Quillwort", PaperSize::a4))
+      for (const LabelBox& box : set_boxes(page.content))
+        text += box.text + "\n";
+    for (std::size_t at = text.find('X'); at != std::string::npos; at = text.find('X', at + 1))
+      EXPECT_EQ(text.substr(at + 1, 1), "(") << text.substr(at, 40);
+    for (const CardPiece& card : spare.pieces)
+      EXPECT_THAT(text, HasSubstr(card.amount_of_stay(card.body))); // on one line
+    EXPECT_THAT(text, HasSubstr("body + "));
+    if (!spare.longest.rope()) {
+      EXPECT_THAT(text, HasSubstr("from the mouth of the closed end"));
+    }
+  }
 }
 
 TEST(EmergencySpliceCard, ListsTheTerminalsForItsWire) {

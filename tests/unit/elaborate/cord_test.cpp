@@ -1,0 +1,102 @@
+#include "unit/calculate/compiled_rig.hpp"
+#include "wording/length_words.hpp"
+#include "wording/say.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <string>
+
+// Readings by messenger: what of a knot reaches X, what reaches its doubt, and which knots may be one.
+
+namespace sheerpole::cord_test {
+namespace {
+
+std::string rig_with(const std::string& readings, const std::string& cord = "cord orange { }\n") {
+  return "language 1\nrope rope-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n}\n" + cord +
+         "stay cap {\n  sides: port, starboard\n  line: rope-9\n  estimate: 10 m\n  stack {\n    line\n  "
+         "}\n}\n"
+         "stay fore {\n  line: rope-9\n  estimate: 12 m\n  stack {\n    line\n  }\n}\n" +
+         readings;
+}
+
+std::string reading_of(const std::string& stay, const std::string& more) {
+  return "reading of " + stay + " {\n  method: messenger\n  cord: orange\n" + more + "}\n";
+}
+
+const DerivedStay& stay_of(const Compilation& boat, std::string_view name) {
+  for (const DerivedStay& stay : boat.derived->stays)
+    if ((*boat.rig)[stay.stay].name == name)
+      return stay;
+  ADD_FAILURE() << name;
+  return boat.derived->stays.front();
+}
+
+TEST(Cord, WhatTheReadingStatesBesideTheKnotActs) {
+  const Compilation boat = test::compiled(rig_with(
+      reading_of("cap.port", "  knots: 4\n  offset: 40 mm\n  hoist-offset: 15 mm\n  below-knot: 3 mm\n")));
+  const DerivedStay& stay = stay_of(boat, "cap.port");
+  EXPECT_EQ(stay.pin_to_pin.unknown_source.note, "cord orange, 4 knots");
+  EXPECT_EQ(sum_text(*boat.rig, stay.pin_to_pin), "X - 22 mm"); // - 40 + 15 + 3
+}
+
+TEST(Cord, OneKnotStandsForBothSidesWhereItIsStatedOfThePair) {
+  const Compilation boat = test::compiled(rig_with(reading_of("cap", "  knots: 4\n")));
+  for (const char* side : {"cap.port", "cap.starboard"})
+    EXPECT_EQ(stay_of(boat, side).pin_to_pin.unknown_source.note, "cord orange, 4 knots");
+  EXPECT_FALSE(test::found(boat, "cord-clash"));
+}
+
+TEST(Cord, TwoStaysOnOneTallyClash) {
+  const auto clashes = [](const std::string& readings) {
+    class OneText final : public FileReader {
+    public:
+      explicit OneText(std::string text) : text_(std::move(text)) {}
+      Result<std::string, Failure> read(const std::string& /*path*/, std::size_t /*limit*/) override {
+        return text_;
+      }
+
+    private:
+      std::string text_;
+    };
+    OneText reader(rig_with(readings));
+    return test::found(compile("test.rig", reader), "cord-clash");
+  };
+  EXPECT_TRUE(clashes(reading_of("cap.port", "  knots: 4\n") + reading_of("fore", "  knots: 4\n")));
+  EXPECT_TRUE(
+      clashes(reading_of("cap.port", "  knots: 4\n") + reading_of("cap.starboard", "  knots: 4\n")));
+  EXPECT_TRUE(clashes(reading_of("cap.port", "  knots: 4\n") +
+                      reading_of("fore", "  knots: 4\n  below-knot: 3 mm\n")));
+  EXPECT_FALSE(clashes(reading_of("cap.port", "  knots: 4\n") +
+                       reading_of("cap.starboard", "  knots: 4\n  below-knot: 3 mm\n")));
+  EXPECT_FALSE(clashes(reading_of("cap.port", "  knots: 4\n") + reading_of("fore", "  knots: 3\n")));
+}
+
+TEST(Cord, ATallyIsAskedForOnlyWhereACordKeepsSeveralStays) {
+  EXPECT_FALSE(test::found(test::compiled(rig_with(reading_of("fore", ""))), "cord-tally-missing"));
+  EXPECT_TRUE(
+      test::found(test::compiled(rig_with(reading_of("cap.port", "  knots: 4\n") + reading_of("fore", ""))),
+                  "cord-tally-missing"));
+}
+
+// By hand: half of a knot of 6 mm either way, and 0.4 % of the 12 m that are expected: 3 + 48 mm at worst.
+TEST(Cord, TheKnotAndTheBoundOfTheStretchAreInTheDoubtOfTheLength) {
+  const Compilation boat =
+      test::compiled(rig_with(reading_of("fore", "  knots: 3\n"),
+                              "cord orange {\n  stretch: 1.2 % ± 0.4 %\n  knot-width: 6 mm\n}\n"));
+  const DerivedStay& stay = stay_of(boat, "fore");
+  ASSERT_TRUE(stay.uncertainty);
+  EXPECT_NEAR(stay.uncertainty->worst_high.millimetres(), 51.0, 1e-6);
+  EXPECT_NEAR(stay.uncertainty->worst_low.millimetres(), -51.0, 1e-6);
+  EXPECT_TRUE(stay.not_corrected.empty());
+}
+
+TEST(Cord, WhatIsNotStatedOfItIsToldAsNotCounted) {
+  const Compilation boat = test::compiled(rig_with(reading_of("fore", "  knots: 3\n")));
+  EXPECT_THAT(say_each(*boat.rig, stay_of(boat, "fore").not_corrected),
+              testing::ElementsAre("stretch of the cord: stretch of orange is not stated",
+                                   "the mark of its knot: knot-width of orange is not stated"));
+}
+
+} // namespace
+} // namespace sheerpole::cord_test
