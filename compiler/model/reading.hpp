@@ -28,6 +28,14 @@ struct Reading {
   std::string by;    ///< may be empty
   std::string note;  ///< may be empty
   Span place;
+  std::vector<Sourced<Length>> cord_lengths = {}; ///< of a cord, as measured on the bench later
+  bool counts = false; ///< stated to be the one that counts where readings contradict each other
+
+  /// The lengths as read, in place or of the cord on the bench; none of a cord that is a mark alone.
+  const std::vector<Sourced<Length>>& lengths() const { return runs.empty() ? cord_lengths : runs; }
+  /// A cord that carries the length and no number.
+  bool is_mark_alone() const { return lengths().empty() && !mark.empty(); }
+  bool says_a_length() const { return !lengths().empty() || !mark.empty(); }
 };
 
 constexpr auto fields_of(const Reading*) {
@@ -41,6 +49,8 @@ constexpr auto fields_of(const Reading*) {
       field("old_line", "old-line", &Reading::old_line, geometry),
       field("particulars", "", &Reading::particulars, geometry),
       field("shift", "", &Reading::shift, identity), field("mark", "mark", &Reading::mark, geometry),
+      field("cord_lengths", "cord-length", &Reading::cord_lengths, geometry),
+      field("counts", "counts", &Reading::counts, geometry),
       field("date", "date", &Reading::date, evidence), field("by", "by", &Reading::by, evidence),
       field("note", "note", &Reading::note, for_record), field("place", "", &Reading::place, identity));
 }
