@@ -48,14 +48,6 @@ private:
   std::vector<LikelySlip> slips_;
 };
 
-const Reading* last_reading(const Stay& stay) {
-  const Reading* result = nullptr;
-  for (const Reading& reading : stay.readings)
-    if (!reading.runs.empty())
-      result = &reading;
-  return result;
-}
-
 void parts(const Rig& rig, const Stay& stay, Suspicion& suspicion) {
   std::set<std::size_t> seen;
   for (const StackItem& item : stay.stack) {
@@ -76,7 +68,7 @@ void tape(const Reading& reading, Suspicion& suspicion) {
     suspicion.consider({ReadingPhrase::offset_at_both_ends, {offset}}, offset);
     suspicion.consider({ReadingPhrase::offset_already_off, {offset}}, -offset);
   }
-  const Provenance& written = reading.runs.front().provenance;
+  const Provenance& written = reading.lengths().front().provenance;
   const bool feet = written.written.find("ft") != std::string::npos ||
                     written.written.find('\'') != std::string::npos ||
                     written.written.find("in") != std::string::npos;
@@ -93,10 +85,10 @@ void tape(const Reading& reading, Suspicion& suspicion) {
 
 /// 38.11 ft that were 38 ft 11 in, and 38 ft 5 in that were 38.5 ft.
 void decimal_feet(const Reading& reading, Suspicion& suspicion) {
-  const double feet = reading.runs.front().value.metres() / 0.3048;
+  const double feet = reading.lengths().front().value.metres() / 0.3048;
   const double whole = std::floor(feet + 1e-9);
   const double rest = feet - whole;
-  const bool decimal = reading.runs.front().provenance.written.find("ft") != std::string::npos;
+  const bool decimal = reading.lengths().front().provenance.written.find("ft") != std::string::npos;
   for (const double scale : {10.0, 100.0}) {
     const double inches = std::round(rest * scale);
     if (decimal && inches >= 1.0 && inches < 12.0 && std::fabs(rest * scale - inches) < 1e-6)
@@ -151,10 +143,10 @@ std::vector<LikelySlip> likely_slips(const Rig& rig, const Stay& stay, LengthRou
   if (magnitude(difference) <= near_enough)
     return {};
   parts(rig, stay, suspicion);
-  const Reading* reading = last_reading(stay);
-  if (taken == LengthRoute::reading && reading != nullptr) {
-    tape(*reading, suspicion);
-    decimal_feet(*reading, suspicion);
+  const auto read = choose_reading(rig, stay).taken;
+  if (taken == LengthRoute::reading && read) {
+    tape(stay.readings[*read], suspicion);
+    decimal_feet(stay.readings[*read], suspicion);
   }
   if (other == LengthRoute::path) {
     next_holes(rig, stay, suspicion);

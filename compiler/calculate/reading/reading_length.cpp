@@ -130,9 +130,9 @@ void add_tape_corrections(const Rig& rig, const Reading& reading, Length read, s
   const Record* tape =
       reading.tape.empty() ? nullptr : find_record(rig, name_of(RecordKind::tape), reading.tape);
   if (tape == nullptr) {
-    if (find_fact(reading.particulars, fact_names.temperature) != nullptr ||
-        find_fact(reading.particulars, fact_names.spans) != nullptr)
-      not_corrected.push_back(ReadingPhrase::no_tape);
+    for (const FactName& name : {fact_names.temperature, fact_names.spans, fact_names.slope})
+      if (find_fact(reading.particulars, name) != nullptr)
+        not_corrected.push_back({ReadingPhrase::no_tape, {Words{std::string(name.text)}}});
     return;
   }
   Corrections corrections{rig, reading, *tape, read, terms, not_corrected};
@@ -178,7 +178,8 @@ void add_old_stretch(const Rig& rig, const Stay& stay, const Reading& reading, L
 /// "tape, 2026-05-02, the owner, afloat": all that the file says of how it was measured.
 std::string circumstances(const Reading& reading) {
   std::string text;
-  for (const std::string* word : {&reading.method, &reading.date, &reading.by, &reading.note}) {
+  for (const std::string* word :
+       {&reading.method, &reading.mark, &reading.date, &reading.by, &reading.note}) {
     if (word->empty())
       continue;
     if (!text.empty())
@@ -189,54 +190,60 @@ std::string circumstances(const Reading& reading) {
 }
 
 Remark how_the_mean_came(const Reading& reading) {
-  if (reading.runs.size() == 1)
+  if (reading.lengths().size() == 1)
     return {};
   Remarks runs{{}, Join::plus};
-  Length shortest = reading.runs.front().value;
+  Length shortest = reading.lengths().front().value;
   Length longest = shortest;
-  for (const Sourced<Length>& run : reading.runs) {
+  for (const Sourced<Length>& run : reading.lengths()) {
     runs.all.push_back({ReadingPhrase::run, {Fixed{run.value.millimetres(), 1}}});
     shortest = std::min(shortest, run.value);
     longest = std::max(longest, run.value);
   }
-  const Count count{static_cast<std::int64_t>(reading.runs.size())};
+  const Count count{static_cast<std::int64_t>(reading.lengths().size())};
   return {ReadingPhrase::mean_of_runs, {std::move(runs), count, longest - shortest}};
 }
 
 Term mean_term(const Reading& reading) {
   Length sum;
   std::vector<const Provenance*> sources;
-  for (const Sourced<Length>& run : reading.runs) {
+  for (const Sourced<Length>& run : reading.lengths()) {
     sum += run.value;
     sources.push_back(&run.provenance);
   }
-  const std::size_t runs = reading.runs.size();
+  const std::size_t runs = reading.lengths().size();
   Provenance provenance = combine(sources, circumstances(reading));
   provenance.place = reading.place;
   if (runs == 1)
-    provenance.written = reading.runs.front().provenance.written;
+    provenance.written = reading.lengths().front().provenance.written;
   return {TermKind::runs, sum / static_cast<double>(runs) + reading.shift, std::move(provenance),
           Runs{runs}, how_the_mean_came(reading)};
 }
 
-} // namespace
-
-Term offset_term(const Reading& reading) {
-  return {TermKind::hook_offset, -reading.offset->value, reading.offset->provenance};
+void add_offsets(const Reading& reading, std::vector<Term>& terms) {
+  if (reading.offset)
+    terms.push_back({TermKind::hook_offset, -reading.offset->value, reading.offset->provenance});
+  if (reading.hoist_offset)
+    terms.push_back(
+        {TermKind::hoist_offset, reading.hoist_offset->value, reading.hoist_offset->provenance});
 }
+
+} // namespace
 
 ReadingLength reading_length(const Rig& rig, const Stay& stay, const Reading& reading) {
   ReadingLength result;
-  if (reading.runs.empty())
+  if (reading.lengths().empty()) {
+    add_offsets(reading, result.terms);
+    for (const auto& [fact, name] : {std::pair(fact_names.pull, ReadingPhrase::cord_pull),
+                                     std::pair(fact_names.temperature, ReadingPhrase::cord_temperature)})
+      if (find_fact(reading.particulars, fact) != nullptr)
+        result.not_corrected.push_back({ReadingPhrase::cord_without_number, {Remarks{{name}}}});
     return result;
+  }
   result.terms.push_back(mean_term(reading));
   const Length read = result.terms.front().amount;
   add_tape_corrections(rig, reading, read, result.terms, result.not_corrected);
-  if (reading.offset)
-    result.terms.push_back(offset_term(reading));
-  if (reading.hoist_offset)
-    result.terms.push_back(
-        {TermKind::hoist_offset, reading.hoist_offset->value, reading.hoist_offset->provenance});
+  add_offsets(reading, result.terms);
   if (reading.old_line)
     add_old_stretch(rig, stay, reading, read, result.terms, result.not_corrected);
   return result;

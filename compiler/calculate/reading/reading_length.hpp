@@ -29,6 +29,9 @@ enum class ReadingPhrase : std::uint16_t {
   outside_correction,
   outside_hooke,
   no_tape,
+  cord_without_number,
+  cord_pull,
+  cord_temperature,
   property_of_name,
   property_of_line,
   property_of_stay,
@@ -55,7 +58,7 @@ constexpr PhraseSubject subject_of(ReadingPhrase) {
 
 /// What became of a reading.
 struct ReadingLength {
-  std::vector<Term> terms; ///< empty when the reading has no run
+  std::vector<Term> terms; ///< of a cord without a number what is to be added to X
   std::vector<Remark>
       not_corrected; ///< "tape temperature: standard-temperature of steel-tape is not stated"
 };
@@ -66,10 +69,8 @@ struct ReadingLength {
 /// numbers are stated; when some are, what is missing is said. The spread of the runs (longest less
 /// shortest) is said in `how` of the mean. Sources: arithmetic mean of repeated readings and the tape
 /// corrections of surveying texts, see physics/tape_correction.hpp; Hooke's law; the offsets are common
-/// practice, no source.
+/// practice, no source. Of a cord that is a mark alone the offsets are what is left, each added to X; its
+/// pull and its temperature are told as not counted.
 ReadingLength reading_length(const Rig& rig, const Stay& stay, const Reading& reading);
-
-/// The offset of a reading as a term that takes away.
-Term offset_term(const Reading& reading);
 
 } // namespace sheerpole
