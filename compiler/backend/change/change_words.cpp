@@ -198,6 +198,25 @@ std::vector<StayWords> stay_words(const Rig& is, const RigChange& change) {
   return all;
 }
 
+std::vector<std::string> outdated_words(const RigChange& change) {
+  std::vector<std::string> words;
+  for (const OutdatedMeasurement& one : change.outdated) {
+    const std::string what = one.stated             ? "the stated length"
+                             : one.measured.empty() ? "the reading"
+                                                    : "the reading of " + one.measured;
+    words.push_back(one.stay + ": expect " + format_signed(one.expected) + " mm by the points; " + what +
+                    " is older than the change, measure again");
+  }
+  return words;
+}
+
+std::string no_stay_words(const RigChange& change) {
+  return change.outdated.empty()
+             ? "No stay has to be made or set otherwise."
+             : "What has to be made or set otherwise is known when the stays below have "
+               "been measured again.";
+}
+
 std::vector<std::string> parts_words(const RigChange& change) {
   std::vector<std::string> words;
   for (const PartCount& part : change.parts) {
@@ -245,7 +264,7 @@ void add_change(const CheckedRig& was, const CheckedRig& is, Document& document)
   const std::vector<Strip> old_strips = strip_contents(was);
   const std::vector<Strip> new_strips = strip_contents(is);
   if (change.stays.empty())
-    document.blocks.emplace_back(DocumentText{"No stay has to be made or set otherwise."});
+    document.blocks.emplace_back(DocumentText{no_stay_words(change)});
   for (const StayWords& words : stay_words(is.rig(), change)) {
     document.blocks.emplace_back(DocumentHeading{words.name + led_by(": ", words.title) +
                                                      led_by(", ", words.side) + led_by(", ", words.kind),
@@ -256,6 +275,8 @@ void add_change(const CheckedRig& was, const CheckedRig& is, Document& document)
       if (strip != nullptr)
         document.blocks.emplace_back(DocumentFigure{strip_drawing(*strip, strip_width, word), ""});
   }
+  add_list("Measure again", "a place moved under a stay that was measured", outdated_words(change),
+           document);
   std::vector<std::string> unmoved;
   for (const ChangedInput& input : change.without_move)
     unmoved.push_back(input_words(input));

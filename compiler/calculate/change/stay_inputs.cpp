@@ -100,6 +100,9 @@ private:
   void value(const std::string& subject, const std::string& property, std::string_view text) {
     add(subject, property, std::string(text));
   }
+  void value(const std::string& subject, const std::string& property, bool yes) {
+    add(subject, property, yes ? "yes" : "");
+  }
   void value(const std::string& subject, const std::string& property, int number) {
     add(subject, property, std::to_string(number));
   }
