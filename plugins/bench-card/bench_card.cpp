@@ -73,10 +73,15 @@ void add_head(const CardPiece& card, PageFlow& page) {
                         card.line->construction.text, card.line->size.name),
             {.size = 4.0, .bold = false, .indent = 0.0});
   page.space(1.5);
-  page.text(fmt::format("CUT  {}{}", card.amount(card.cut), card.complete ? "" : "   INCOMPLETE"),
+  page.text("CUT  " + (card.draft() ? card.stamp : card.amount(card.cut)),
             {.size = 9.0, .bold = true, .indent = 0.0});
-  page.text(fmt::format("{} Lengths in {}; zero at the cut end aloft.{}{}", known_to(card),
-                        unit_words(card.unit), card.unit.remark.empty() ? "" : " ", card.unit.remark),
+  // What stays true until somebody acts stands in a box.
+  const bool boxed = card.state != PieceState::ready;
+  if (boxed)
+    page.notice(card.state_line, {.size = 3.6, .bold = true, .indent = 0.0});
+  page.text(fmt::format("{}{} Lengths in {}; zero at the cut end aloft.{}{}",
+                        boxed ? "" : card.state_line + ". ", known_to(card), unit_words(card.unit),
+                        card.unit.remark.empty() ? "" : " ", card.unit.remark),
             {.size = 3.2, .bold = false, .indent = 0.0});
   page.space(2.0);
 }
@@ -185,6 +190,19 @@ void add_work(const CardPiece& card, PageFlow& page) {
                 {.size = 3.2, .bold = false, .indent = 0.0});
 }
 
+/// In place of marks and work: what would release the card, and what may be done meanwhile.
+void add_release(const CardPiece& card, PageFlow& page) {
+  page.heading("What releases this card", 4.2);
+  for (const std::string& line : draft_lines(card.draft_reasons))
+    page.tick(line + ".", {.size = 3.4, .bold = false, .indent = 0.0});
+  page.heading("Meanwhile", 4.2);
+  page.text(
+      "Measure the stay in place, order line and parts, make tang and chainplate ready. Leave knife "
+      "and fid alone: every mark may still move. When all of the above is in the rig file, print this "
+      "card again.",
+      {.size = 3.4, .bold = false, .indent = 0.0});
+}
+
 void add_cautions(PageFlow& page) {
   page.space(2.0);
   page.text(
@@ -255,9 +273,14 @@ std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, 
       size,
       {.name = "Bench card " + card.piece->name, .about = boat, .draft = draft_lines(card.draft_reasons)});
   add_head(card, page);
-  add_marks(card, page);
-  page.text("From aloft: " + stack_words(card), {.size = 3.0, .bold = false, .indent = 0.0});
-  add_work(card, page);
+  if (card.draft()) {
+    add_release(card, page);
+    page.text("From aloft: " + stack_words(card), {.size = 3.0, .bold = false, .indent = 0.0});
+  } else {
+    add_marks(card, page);
+    page.text("From aloft: " + stack_words(card), {.size = 3.0, .bold = false, .indent = 0.0});
+    add_work(card, page);
+  }
   add_cautions(page);
   return page.pages("Bench card of " + card.piece->name,
                     "What to mark on this piece, in which order to make it, and where to sign.");

@@ -34,7 +34,12 @@ struct CardPiece {
   bool has_dry_fit = false;
   CardLength dry_fit;
   std::vector<DraftReason> draft_reasons;
+  PieceState state = PieceState::not_yet;
+  std::string state_line = {}; ///< what is said of it
+  std::string stamp = {};      ///< the same in two words
 
+  /// Nothing may be cut to this card.
+  bool draft() const { return !draft_reasons.empty() || !complete; }
   bool rope() const { return line->kind == LineMaterial::Kind::rope; }
   /// The length in a sentence of the card.
   std::string amount(CardLength length) const { return card_amount(unit, length); }

@@ -54,6 +54,11 @@ Json limits_json(const Limits& limits, const SourceSet& sources) {
                               {"text", limits.text(stated.limit)},
                               {"si", stated.value ? Json(*stated.value) : Json()},
                               {"provenance", provenance_json(stated.provenance, sources)}});
+  if (const auto& second = limits.stated_second_measure())
+    json["stated"].push_back({{"name", "second-measure"},
+                              {"text", second->provenance.written},
+                              {"si", Json()},
+                              {"provenance", provenance_json(second->provenance, sources)}});
   return json;
 }
 

@@ -109,8 +109,13 @@ Json reading_json(const Reading& reading, const Rig& rig, const SourceSet& sourc
   Json runs = Json::array();
   for (const Sourced<Length>& run : reading.runs)
     runs.push_back(sourced_json(run, sources));
+  Json cord_lengths = Json::array();
+  for (const Sourced<Length>& length : reading.cord_lengths)
+    cord_lengths.push_back(sourced_json(length, sources));
   return {{"method", reading.method},
           {"runs", std::move(runs)},
+          {"cord_lengths", std::move(cord_lengths)},
+          {"counts", reading.counts},
           {"offset", sourced_json(reading.offset, sources)},
           {"mark", reading.mark},
           {"date", reading.date},
