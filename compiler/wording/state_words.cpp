@@ -76,7 +76,8 @@ std::string confirmed_words(const Rig& rig, const DerivedStay& stay) {
   }
   const Reading& reading = rig[stay.stay].readings[*found->reading];
   if (!found->within)
-    return with_day("confirmed: hoisted again to the same mark", reading);
+    return "confirmed: the cord came to the same mark" +
+           (reading.date.empty() ? "" : " on " + reading.date);
   return "confirmed by " + with_day(method_words(reading), reading) + (reading.date.empty() ? "" : ",") +
          to;
 }
