@@ -197,7 +197,8 @@ std::string change_json(const BackendRequest& request) {
     again.push_back({{"stay", one.stay},
                      {"expected_change_mm", json_millimetres(one.expected)},
                      {"reading", one.measured},
-                     {"stated", one.stated}});
+                     {"stated", one.stated},
+                     {"because", inputs_json(one.why)}});
   Json parts = Json::array();
   for (const PartCount& part : change.parts)
     parts.push_back({{"part", part.part}, {"title", part.title}, {"was", part.was}, {"is", part.is}});

@@ -1,6 +1,7 @@
 #include "backend/change/change_words.hpp"
 
 #include "backend/diagram/stay_strips.hpp"
+#include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
 #include "units/format_length.hpp"
 #include "wording/length_words.hpp"
@@ -205,7 +206,8 @@ std::vector<std::string> outdated_words(const RigChange& change) {
                              : one.measured.empty() ? "the reading"
                                                     : "the reading of " + one.measured;
     words.push_back(one.stay + ": expect " + format_signed(one.expected) + " mm by the points; " + what +
-                    " is older than the change, measure again");
+                    " is older than the change, measure again" +
+                    led_by("; because ", joined(one.why, "; ", input_words)));
   }
   return words;
 }

@@ -211,7 +211,7 @@ std::optional<OutdatedMeasurement> outdated(const StayView& was, const StayView&
   const Length longer = new_path->known() - old_path->known();
   if (magnitude(longer) < least_change)
     return std::nullopt;
-  OutdatedMeasurement result{is.stay->name, {}, false, longer};
+  OutdatedMeasurement result{is.stay->name, {}, false, longer, {}};
   const Reading* before = taken_reading(was);
   const Reading* now = taken_reading(is);
   if (now != nullptr) {
@@ -279,13 +279,18 @@ RigChange compare_rigs(const Rig& was, const Derived& was_derived, const Rig& is
       change.stays.push_back(added_stay(new_stays.at(name)));
       continue;
     }
-    if (auto older = outdated(found->second, new_stays.at(name)))
-      change.outdated.push_back(std::move(*older));
     StayChange stay = compare_stays(found->second, new_stays.at(name));
+    auto older = outdated(found->second, new_stays.at(name));
+    if (older) {
+      older->why = stay.why;
+      change.outdated.push_back(std::move(*older));
+    }
     if (moved(stay)) {
       change.stays.push_back(std::move(stay));
       continue;
     }
+    if (older) // what it rests on does move a length: the one to be measured again
+      continue;
     for (ChangedInput& input : stay.why)
       if (said.emplace(input.subject, input.property).second)
         change.without_move.push_back(std::move(input));

@@ -54,9 +54,10 @@ struct LineToOrder {
 /// A stay that was measured before a place of its path was moved: what was measured no longer holds.
 struct OutdatedMeasurement {
   std::string stay;
-  std::string measured; ///< the date of the reading; empty: without one, or a stated length
-  bool stated = false;  ///< a stated length and no reading
-  Length expected;      ///< how much longer the path is now
+  std::string measured;               ///< the date of the reading; empty: without one, or a stated length
+  bool stated = false;                ///< a stated length and no reading
+  Length expected;                    ///< how much longer the path is now
+  std::vector<ChangedInput> why = {}; ///< what is stated otherwise of all on which the stay rests
 };
 
 /// What differs between two rigs, or between a rig as it is and as it might be.

@@ -199,6 +199,8 @@ TEST(RigChange, AReadingOlderThanTheChangeIsToBeTakenAgain) {
     ASSERT_EQ(change.outdated.size(), 1u);
     EXPECT_EQ(change.outdated[0].stay, "shroud");
     EXPECT_EQ(change.outdated[0].measured, "2026-05-02");
+    EXPECT_FALSE(change.outdated[0].why.empty());
+    EXPECT_TRUE(change.without_move.empty()) << "a place that moves a measured stay moves a length";
     EXPECT_NEAR(change.outdated[0].expected.millimetres(), 19.0, 1e-9);
   }
   // Measured again since, and moved without having been measured: nothing is outdated.
