@@ -30,11 +30,12 @@ MeasuredBy measured_by(const Rig& rig, const Stay& stay, const PinToPin& length)
   return MeasuredBy::nothing;
 }
 
+/// Of the runs in place. A cord that is measured twice on the bench was hoisted once all the same.
 std::optional<Length> spread_of(const Reading& reading) {
-  if (reading.lengths().size() < 2)
+  if (reading.runs.size() < 2)
     return std::nullopt;
   const auto [shortest, longest] =
-      std::minmax_element(reading.lengths().begin(), reading.lengths().end(),
+      std::minmax_element(reading.runs.begin(), reading.runs.end(),
                           [](const auto& a, const auto& b) { return a.value < b.value; });
   return longest->value - shortest->value;
 }

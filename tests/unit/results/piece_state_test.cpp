@@ -81,6 +81,8 @@ TEST(PieceState, OnceIsNotTwice) {
         // Runs and readings that lie further apart than routes-apart confirm nothing.
         rig_of("", tape("11_648 mm, 11_660 mm")),
         rig_of("", tape("11_648 mm") + tape("11_660 mm", "2026-04-02")),
+        // A cord that is measured twice on the bench was hoisted once.
+        rig_of("", "reading of forestay { method: messenger  cord-length: 11_640 mm, 11_641 mm }\n"),
         // Drawn points make a length plausible and do not confirm it.
         rig_of(path, tape("11_648 mm"))}) {
     const Stood found = stood(text);
