@@ -3,7 +3,11 @@
 #include "backend/tenths.hpp"
 #include "units/format_length.hpp"
 #include "wording/model_words.hpp"
+#include "wording/state_words.hpp"
 
+#include <algorithm>
+#include <array>
+#include <cctype>
 #include <cmath>
 
 namespace sheerpole {
@@ -29,6 +33,55 @@ std::string led_by(std::string_view lead, std::string_view text) {
 
 std::string who_and_when(const TensionEstimate& estimate) {
   return joined({estimate.by, estimate.date}, ", ");
+}
+
+namespace {
+
+bool own_length(const CheckedRig& checked, const Piece& piece) {
+  const Stay& stay = checked.rig()[piece.stay];
+  const std::vector<std::size_t> lines = lines_of(stay);
+  const auto at = static_cast<std::size_t>(piece.number - 1);
+  return at < lines.size() && stay.stack[lines[at]].line_length.has_value();
+}
+
+} // namespace
+
+std::string state_line(const CheckedRig& checked, const Piece& piece) {
+  return state_words(checked.rig(), checked.derived().stays[piece.stay.index()], checked.state(piece),
+                     own_length(checked, piece));
+}
+
+std::string state_stamp(const CheckedRig& checked, const Piece& piece) {
+  const PieceState state = checked.state(piece);
+  if (state == PieceState::not_measured && checked.from_drawing(piece))
+    return "FROM DRAWING";
+  std::string words(name_of(state));
+  std::transform(words.begin(), words.end(), words.begin(),
+                 [](unsigned char sign) { return static_cast<char>(std::toupper(sign)); });
+  return words;
+}
+
+std::string states_of_pieces(const CheckedRig& checked) {
+  std::array<std::size_t, piece_state_names.size()> counts{};
+  std::size_t drawn = 0;
+  for (const DerivedStay& stay : checked.derived().stays)
+    for (const Piece& piece : stay.pieces) {
+      const PieceState state = checked.state(piece);
+      if (state == PieceState::not_measured && checked.from_drawing(piece))
+        ++drawn;
+      else
+        ++counts[static_cast<std::size_t>(state)];
+    }
+  std::string words;
+  const auto add = [&](std::size_t count, std::string_view word) {
+    if (count > 0)
+      add_words(words, ", ", std::to_string(count) + " " + std::string(word));
+  };
+  for (const PieceState state : {PieceState::ready, PieceState::measured_once, PieceState::not_yet})
+    add(counts[static_cast<std::size_t>(state)], name_of(state));
+  add(drawn, "not measured, cut from the drawing");
+  add(counts[static_cast<std::size_t>(PieceState::not_measured)], name_of(PieceState::not_measured));
+  return words;
 }
 
 std::string source_words(const Provenance& provenance) {

@@ -35,6 +35,17 @@ std::string led_by(std::string_view lead, std::string_view text);
 /// "K. Rasmussen, 2026-04-18", as far as they are stated.
 std::string who_and_when(const TensionEstimate& estimate);
 
+/// The line that says the state of a piece: "MEASURED ONCE: by tape, 2026-05-02; measure again before you
+/// cut".
+std::string state_line(const CheckedRig& checked, const Piece& piece);
+
+/// The same in two words, for a label: "MEASURED ONCE", "FROM DRAWING", "NOT YET".
+std::string state_stamp(const CheckedRig& checked, const Piece& piece);
+
+/// How many pieces are in which state: "1 ready, 2 measured once, 2 not measured (from drawing)". Empty
+/// when there is no piece.
+std::string states_of_pieces(const CheckedRig& checked);
+
 /// How a number is known, in words: "maker, certificate 1142", "computed, from points; rests on assumed
 /// cap-tang". A value that was written in another unit than mm is echoed: "maker, written 7 3/8 in".
 std::string source_words(const Provenance& provenance);

@@ -2,6 +2,7 @@
 
 #include "calculate/joints/joint_comparison.hpp"
 #include "calculate/length/body.hpp"
+#include "calculate/length/measurement.hpp"
 #include "calculate/length/pin_to_pin.hpp"
 #include "calculate/uncertainty/rig_uncertainty.hpp"
 
@@ -21,6 +22,8 @@ DerivedStay lengths_of(const Rig& rig, StayId id) {
   result.route = length.route;
   result.body = body(length.sum, parts);
   result.pieces = pieces_of(rig, id, length.sum, parts);
+  result.measurement = measurement_of(rig, stay, length);
+  result.readings = std::move(length.readings);
   result.pin_to_pin = std::move(length.sum);
   result.other_routes = std::move(length.other_routes);
   result.not_corrected = std::move(length.not_corrected);
@@ -52,7 +55,8 @@ Length cut_of(const Rig& rig, StayId id) {
 void add_behaviour(const Rig& rig, DerivedStay& derived) {
   const Stay& stay = rig[derived.stay];
   for (RouteComparison& other : derived.other_routes)
-    other.slips = likely_slips(rig, stay, derived.route, other.other, other.difference);
+    if (!other.expected_x) // else there is no difference to explain
+      other.slips = likely_slips(rig, stay, derived.route, other.other, other.difference);
   derived.joints = joints_of(rig, derived.stay);
   for (Joint& joint : derived.joints)
     compare_joint(rig, joint);

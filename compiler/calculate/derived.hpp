@@ -8,6 +8,7 @@
 #include "calculate/behaviour/thermal_table.hpp"
 #include "calculate/cut/piece.hpp"
 #include "calculate/joints/joint.hpp"
+#include "calculate/length/measurement.hpp"
 #include "calculate/length/pin_to_pin.hpp"
 #include "calculate/strength/load_screening.hpp"
 #include "calculate/strength/stay_chain.hpp"
@@ -26,6 +27,8 @@ struct DerivedStay {
   LengthRoute route = LengthRoute::unknown;
   LengthSum pin_to_pin;
   std::vector<RouteComparison> other_routes;
+  ReadingChoice readings = {};
+  Measurement measurement = {};
   std::vector<Remark> not_corrected = {}; ///< corrections that the reading taken could not be given
   LengthSum body;                         ///< pin-to-pin less the hardware; all bodies of the stay together
   std::vector<Piece> pieces;              ///< from aloft to deck

@@ -1,5 +1,6 @@
 #include "driver/terminal.hpp"
 
+#include "backend/paper_words.hpp"
 #include "diagnostics/render.hpp"
 
 #include <algorithm>
@@ -79,7 +80,11 @@ std::string show_findings(const Compilation& compilation, const std::string& for
     return render_sarif(compilation.findings, *compilation.sources, totals);
   if (form == "lines")
     return render_lines(compilation.findings, *compilation.sources);
-  return render_terminal(compilation.findings, *compilation.sources, colour, totals);
+  std::string text = render_terminal(compilation.findings, *compilation.sources, colour, totals);
+  if (compilation.checked)
+    if (const std::string states = states_of_pieces(*compilation.checked); !states.empty())
+      text += "pieces: " + states + "\n";
+  return text;
 }
 
 } // namespace sheerpole

@@ -26,6 +26,7 @@ std::string title_of_base(const ResolvedTree& tree, const ResolvedDeclaration& b
 void read_boat(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
   Boat& boat = elaboration.rig.boat;
   boat.title = title_of(declaration);
+  refuse_unexplained_cut(elaboration, declaration);
   boat.sister_of = title_of_base(elaboration.tree, declaration);
   for (const ResolvedProperty& property : declaration.properties) {
     auto particular = elaboration.read.particular(property.syntax->value, *property.row, "the boat");

@@ -32,8 +32,29 @@ void add_record(Elaboration& elaboration, const ResolvedDeclaration& declaration
   elaboration.rig.records.push_back(std::move(record));
 }
 
+constexpr std::string_view second_measure = "second-measure"; // a word among thresholds
+
+void add_second_measure(Elaboration& elaboration, const ResolvedProperty& property) {
+  const Value& value = property.syntax->value;
+  const auto word = elaboration.read.word(value, *property.row, "limits");
+  if (!word)
+    return;
+  StatedSecondMeasure stated;
+  for (const SecondMeasure one : {SecondMeasure::warn, SecondMeasure::draft, SecondMeasure::off})
+    if (name_of(one) == *word)
+      stated.value = one;
+  stated.provenance.written = *word;
+  stated.provenance.place = value.expression().span;
+  elaboration.read.apply_source(value, "limits", stated.provenance);
+  elaboration.rig.limits.state(std::move(stated));
+}
+
 void add_limits(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
   for (const ResolvedProperty& property : declaration.properties) {
+    if (property.row->name == second_measure) {
+      add_second_measure(elaboration, property);
+      continue;
+    }
     const LimitRow* row = find_limit(property.row->name);
     if (row == nullptr)
       internal_error("the kind `limits` has a property that is no threshold");

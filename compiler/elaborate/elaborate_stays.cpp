@@ -1,8 +1,10 @@
 #include "elaborate/elaboration.hpp"
+#include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "names/resolve_steps.hpp"
 
 #include <algorithm>
+#include <string_view>
 
 namespace sheerpole {
 
@@ -144,9 +146,12 @@ std::optional<Stay> read_stay(Elaboration& elaboration, const ResolvedDeclaratio
 void add_stay(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
   const std::vector<Side> sides = sides_of(elaboration, declaration, {Side::centre});
   report_foreign_sides(elaboration, declaration, sides);
+  bool refused = false;
   for (const Side side : sides) {
     const bool apart = has_apart(declaration, side);
-    auto stay = read_stay(elaboration, apart ? on_side(declaration, side) : declaration, side);
+    const ResolvedDeclaration stated = apart ? on_side(declaration, side) : declaration;
+    refused = refused || refuse_unexplained_cut(elaboration, stated);
+    auto stay = read_stay(elaboration, stated, side);
     if (!stay)
       continue;
     stay->apart = apart;
@@ -209,6 +214,9 @@ Reading read_reading(Elaboration& elaboration, const ResolvedDeclaration& declar
     if (const ResolvedProperty* property = declaration.find(name))
       if (auto one = elaboration.read.particular(property->syntax->value, *property->row, owner))
         reading.particulars.push_back(std::move(*one));
+  if (const ResolvedProperty* lengths = declaration.find("cord-length"))
+    reading.cord_lengths = elaboration.read.lengths(lengths->syntax->value, *lengths->row, owner);
+  reading.counts = declaration.find("counts") != nullptr;
   if (const ResolvedProperty* date = declaration.find("date"))
     reading.date = elaboration.read.date(date->syntax->value, *date->row, owner).value_or("");
   if (const ResolvedProperty* cord = declaration.find("cord"))
@@ -222,16 +230,68 @@ Reading read_reading(Elaboration& elaboration, const ResolvedDeclaration& declar
   reading.by = elaboration.text(declaration, "by");
   reading.note = elaboration.text(declaration, "note");
   // A run that was read off a tape is measured, whether the file says so or not.
-  for (Sourced<Length>& run : reading.runs) {
-    if (run.provenance.source_class == SourceClass::unstated) {
+  for (std::vector<Sourced<Length>>* lengths : {&reading.runs, &reading.cord_lengths})
+    for (Sourced<Length>& run : *lengths) {
+      if (run.provenance.source_class != SourceClass::unstated)
+        continue;
       run.provenance.source_class = SourceClass::measured;
       run.provenance.note = name_of(reading.method);
       for (const std::string& more : {reading.by, reading.date})
         if (!more.empty())
           run.provenance.note += (run.provenance.note.empty() ? "" : ", ") + more;
     }
-  }
   return reading;
+}
+
+/// Why a property of a reading does nothing there; what states it is to know, before it is relied on.
+struct IdleProperty {
+  std::string_view property;
+  std::string_view why;
+};
+
+std::vector<IdleProperty> idle_properties(const Reading& reading) {
+  const auto by = [&](ReadingMethod method) { return reading.method == name_of(method); };
+  const bool cord = reading.method.empty() || by(ReadingMethod::messenger);
+  std::vector<IdleProperty> idle;
+  if (!cord && !reading.mark.empty())
+    idle.push_back({"mark", "only a messenger cord carries its length as a mark"});
+  if (!cord && !reading.cord_lengths.empty())
+    idle.push_back({"cord-length", "it is the length of a messenger cord"});
+  if (!reading.runs.empty() && !reading.cord_lengths.empty())
+    idle.push_back({"cord-length", "the runs are the length already"});
+  if (by(ReadingMethod::laser) && find_fact(reading.particulars, fact_names.pull) != nullptr)
+    idle.push_back({"pull", "light has no pull"});
+  if (by(ReadingMethod::laser) && !reading.tape.empty())
+    idle.push_back({"with", "a laser is no tape"});
+  if (!by(ReadingMethod::old_stay) && !reading.method.empty() && reading.old_line)
+    idle.push_back({"old-line", "only an old stay stretches as a stay does"});
+  const bool spans = find_fact(reading.particulars, fact_names.spans) != nullptr;
+  if (!spans && find_fact(reading.particulars, fact_names.slope) != nullptr)
+    idle.push_back({"slope", "it is the slope of free spans, and none are stated"});
+  if (!reading.is_mark_alone())
+    return idle;
+  // No tape was held to a cord that was not measured.
+  if (!reading.tape.empty())
+    idle.push_back({"with", "a cord without a number was held to no tape"});
+  if (spans)
+    idle.push_back({"spans", "a cord without a number was held to no tape"});
+  return idle;
+}
+
+/// Whatever a reading states acts or is refused by its name.
+void refuse_idle_properties(Elaboration& elaboration, const ResolvedDeclaration& declaration,
+                            const Reading& reading) {
+  for (const IdleProperty& idle : idle_properties(reading)) {
+    const ResolvedProperty* property = declaration.find(idle.property);
+    if (property == nullptr)
+      continue;
+    elaboration.sink.report(diagnose("reading-property-idle", {{"stay", declaration.syntax->of.text},
+                                                               {"property", std::string(idle.property)},
+                                                               {"reason", std::string(idle.why)}})
+                                .at(property->syntax->span)
+                                .and_at(reading.place, "the reading")
+                                .about(declaration.syntax->of.text));
+  }
 }
 
 } // namespace
@@ -249,10 +309,12 @@ void elaborate_readings(Elaboration& elaboration) {
     const Reading reading = read_reading(elaboration, declaration);
     check_cord(elaboration, declaration);
     const std::string& name = declaration.syntax->of.text;
-    if (reading.runs.empty() && !reading.on_cord() && declaration.find("runs") == nullptr &&
-        declaration.find("cord") == nullptr && !declaration.incomplete)
+    if (!reading.says_a_length() && declaration.find("runs") == nullptr &&
+        declaration.find("cord") == nullptr && declaration.find("cord-length") == nullptr &&
+        !declaration.incomplete)
       elaboration.sink.report(
           diagnose("reading-empty", {{"stay", name}}).at(declaration.syntax->kind.span).about(name));
+    refuse_idle_properties(elaboration, declaration, reading);
     const auto stays = elaboration.stays.find(declaration.of.value);
     if (declaration.of == poison_symbol || stays == elaboration.stays.end())
       continue;

@@ -1,6 +1,9 @@
 #include "elaborate/elaboration.hpp"
 
+#include "model/fact_name.hpp"
+
 #include <algorithm>
+#include <string_view>
 
 namespace sheerpole {
 
@@ -145,6 +148,29 @@ std::optional<PointId> Elaboration::point_on(const Expression& expression, Side 
             .at(expression.span)
             .and_at(tree[id].span, "declared here, for one side only"));
   return twin;
+}
+
+bool refuse_unexplained_cut(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
+  constexpr std::string_view cut_from = fact_names.cut_from;
+  constexpr std::string_view reason = fact_names.cut_from_reason;
+  const ResolvedProperty* stated = declaration.find(cut_from);
+  std::string_view lacking = reason;
+  if (const ResolvedProperty* why = declaration.find(reason); stated == nullptr) {
+    stated = why;
+    lacking = cut_from;
+  } else if (why != nullptr) {
+    return false;
+  }
+  if (stated == nullptr)
+    return false;
+  const std::string name = declaration.kind->category == Category::boat ? std::string("the boat")
+                                                                        : elaboration.name_of(declaration);
+  elaboration.sink.report(diagnose("cut-from-unexplained", {{"what", name},
+                                                            {"stated", std::string(stated->row->name)},
+                                                            {"lacking", std::string(lacking)}})
+                              .at(stated->syntax->span)
+                              .about(name));
+  return true;
 }
 
 } // namespace sheerpole

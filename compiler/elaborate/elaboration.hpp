@@ -106,6 +106,10 @@ std::vector<StackItem> elaborate_stack(Elaboration& elaboration, const std::stri
 void change_items(Elaboration& elaboration, const std::string& stay, const ResolvedDeclaration& changes,
                   ResolvedDeclaration& stack);
 
+/// Whether a boat or a stay states `cut-from` without `cut-from-reason`, or the other way round; it is
+/// reported.
+bool refuse_unexplained_cut(Elaboration& elaboration, const ResolvedDeclaration& declaration);
+
 /// The sides that a declaration names; `fallback` when it names none.
 std::vector<Side> sides_of(Elaboration& elaboration, const ResolvedDeclaration& declaration,
                            std::vector<Side> fallback);

@@ -74,6 +74,8 @@ constexpr PropertyRow boat[] = {
      .help = "whether the boat was afloat or ashore when she was measured"},
     length_row("pair-tolerance", Need::optional, 0.0, 0.1, "1 mm",
                "port and starboard pieces within this are printed as 2 off; not stated: always apart"),
+    cut_from_row,
+    cut_from_reason_row,
     choice_row("covers", Need::optional, coverages, "whole-rig",
                "whether all stays of the boat are in these files"),
     list_row("deck-edge", Need::optional, Category::point, "stem-head, deck-waist, deck-quarter",

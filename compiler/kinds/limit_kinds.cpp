@@ -16,13 +16,20 @@ PropertyRow property_of(const LimitRow& row) {
           .help = row.meaning};
 }
 
+constexpr std::string_view second_measure_words[] = {"warn", "draft", "off"};
+constexpr PropertyRow second_measure_row = rows::choice_row(
+    "second-measure", Need::optional, second_measure_words, "warn",
+    "what comes of a piece that was measured once: a warning, a DRAFT, or neither; not stated: "
+    "warn");
+
 /// Made once from the table of thresholds.
 std::span<const PropertyRow> limit_properties() {
   static const auto properties = [] {
-    std::array<PropertyRow, limit_count> rows;
+    std::array<PropertyRow, limit_count + 1> all;
     for (const LimitRow& row : all_limits())
-      rows[static_cast<std::size_t>(row.limit)] = property_of(row);
-    return rows;
+      all[static_cast<std::size_t>(row.limit)] = property_of(row);
+    all.back() = second_measure_row;
+    return all;
   }();
   return properties;
 }

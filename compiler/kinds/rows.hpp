@@ -95,6 +95,15 @@ constexpr PropertyRow force_row(std::string_view name, std::string_view example,
   return quantity_row(name, dimension::force, 1.0, example, help);
 }
 
+/// Leave to cut to what nobody has read in place. Of the boat or of one stay.
+inline constexpr std::string_view cut_sources[] = {"drawing"};
+inline constexpr PropertyRow cut_from_row =
+    choice_row("cut-from", Need::optional, cut_sources, "drawing",
+               "that lines are cut to what is drawn where nothing was read in place; every card says so");
+inline constexpr PropertyRow cut_from_reason_row =
+    text_row("cut-from-reason", Need::optional, "\"new mast, built to the drawing\"",
+             "why it is cut from the drawing; needed with cut-from");
+
 /// Two tables one behind the other.
 template <std::size_t A, std::size_t B>
 constexpr std::array<PropertyRow, A + B> joined(const PropertyRow (&a)[A], const PropertyRow (&b)[B]) {

@@ -12,6 +12,7 @@ constexpr std::string_view stay_blocks[] = {"stack", "changes"};
 constexpr std::string_view state_blocks[] = {"position"};
 constexpr std::string_view duties[] = {"standing", "carries-sail", "running", "removable", "temporary"};
 
+constexpr std::string_view yes[] = {"yes"};
 constexpr std::string_view bedding_from[] = {"adjuster", "cut"};
 
 constexpr PropertyRow line_rows[] = {
@@ -57,6 +58,8 @@ constexpr PropertyRow stay[] = {
                   "the line that hung here before, to compare with"),
     length_row("estimate", Need::optional, 0.05, longest, "11.7 m",
                "a guess at the pin-to-pin length, good enough to order line by; no cut is made to it"),
+    cut_from_row,
+    cut_from_reason_row,
     date_row("made", Need::optional, "when it was made; for its labels"),
     text_row("made-by", Need::optional, "\"north shed\"", "who spliced or pressed its ends"),
     text_row("job", Need::optional, "\"2026-114\"", "the number of the job under which it was made"),
@@ -78,10 +81,13 @@ constexpr PropertyRow reading[] = {
      .most = longest,
      .example = "11_640 mm, 11_642 mm",
      .help = "each run as read"},
-    length_row("offset", Need::optional, -5.0, 5.0, "35 mm",
-               "from the tape's zero or hook to the pin, taken off each run"),
+    length_row(
+        "offset", Need::optional, -5.0, 5.0, "35 mm",
+        "from the zero or hook of the tape, or the end of the cord, to the pin; taken off each run, or "
+        "off X"),
     length_row("hoist-offset", Need::optional, -5.0, 5.0, "60 mm",
-               "from the pin aloft to where the tape was hoisted, when that is lower; added to each run"),
+               "from the pin aloft to where the tape or the cord was hoisted, when that is lower; added to "
+               "each run, or to X"),
     reference_row("with", Need::optional, Category::tape, "long-tape",
                   "the tape; it is corrected for what is stated of it"),
     force_row("pull", "50 N", "pull on the tape, or tension of the old stay as it was measured"),
@@ -110,6 +116,15 @@ constexpr PropertyRow reading[] = {
                "how far the bearing at the deck lies below the knot, for the twin that shares the knot of "
                "the other side; less than nothing: above it"),
     text_row("mark", Need::optional, "\"red tape mark\"", "what marks the length on the messenger cord"),
+    {.name = "cord-length",
+     .type = quantity_list,
+     .dimension = dimension::length,
+     .least = 0.01,
+     .most = longest,
+     .example = "11.64 m",
+     .help = "of a messenger cord: from its end to its mark, measured later on the bench; each time"},
+    choice_row("counts", Need::optional, yes, "yes",
+               "that this reading counts, where others of the stay contradict it"),
     {.name = "date", .type = date, .example = "2026-05-02", .help = "when"},
     text_row("by", Need::optional, "\"owner\"", "who"),
     text_row("note", Need::optional, "\"light wind, afloat\"", "conditions"),

@@ -44,6 +44,8 @@ struct FactNames {
   FactName creep_energy{"creep-energy"};
   FactName creep_temperature{"creep-temperature"};
   FactName creep_volume{"creep-volume"};
+  FactName cut_from{"cut-from"};
+  FactName cut_from_reason{"cut-from-reason"};
   FactName date{"date"};
   FactName deck_edge{"deck-edge"};
   FactName delivered_open{"delivered-open"};

@@ -32,9 +32,20 @@ struct Reading {
   std::string by;    ///< may be empty
   std::string note;  ///< may be empty
   Span place;
+  std::vector<Sourced<Length>> cord_lengths = {}; ///< of a cord, as measured on the bench later
+  bool counts = false; ///< stated to be the one that counts where readings contradict each other
 
   /// Whether a cord keeps the length: a knot on a cord that is declared, or a mark in words.
   bool on_cord() const { return !cord.empty() || !mark.empty(); }
+  /// The lengths as read, in place or of the cord on the bench; none of a cord that is a mark alone.
+  const std::vector<Sourced<Length>>& lengths() const { return runs.empty() ? cord_lengths : runs; }
+  /// A cord that carries the length and no number.
+  bool is_mark_alone() const { return lengths().empty() && on_cord(); }
+  bool says_a_length() const { return !lengths().empty() || on_cord(); }
+  /// Whether a second hoist came to the same knot or mark.
+  bool same_mark(const Reading& other) const {
+    return cord == other.cord && knots == other.knots && mark == other.mark;
+  }
 };
 
 constexpr auto fields_of(const Reading*) {
@@ -50,6 +61,8 @@ constexpr auto fields_of(const Reading*) {
       field("cord", "cord", &Reading::cord, geometry), field("knots", "knots", &Reading::knots, geometry),
       field("below_knot", "below-knot", &Reading::below_knot, geometry),
       field("shift", "", &Reading::shift, identity), field("mark", "mark", &Reading::mark, geometry),
+      field("cord_lengths", "cord-length", &Reading::cord_lengths, geometry),
+      field("counts", "counts", &Reading::counts, geometry),
       field("date", "date", &Reading::date, evidence), field("by", "by", &Reading::by, evidence),
       field("note", "note", &Reading::note, for_record), field("place", "", &Reading::place, identity));
 }

@@ -34,8 +34,33 @@ void add_assumptions(const Rig& rig, const Piece& piece, const Provenance& prove
                        said(DraftPhrase::measure_it)});
 }
 
-std::vector<DraftReason> reasons_of(const Rig& rig, const Piece& piece) {
+/// Whether the length of the piece follows from the pins, and is not one of its own.
+bool hangs_on_pins(const Rig& rig, const Piece& piece) {
+  const Stay& stay = rig[piece.stay];
+  const std::vector<std::size_t> lines = lines_of(stay);
+  const auto at = static_cast<std::size_t>(piece.number - 1);
+  return at >= lines.size() || !stay.stack[lines[at]].line_length;
+}
+
+/// What the measuring of its stay leaves open.
+void add_measuring(const Rig& rig, const DerivedStay& stay, const Piece& piece,
+                   std::vector<DraftReason>& reasons) {
+  if (!hangs_on_pins(rig, piece))
+    return;
+  const Measurement& measurement = stay.measurement;
+  if (!measurement.in_place() && !measurement.from_drawing)
+    add_once(reasons,
+             {piece.name, said(DraftPhrase::nothing_read_in_place), said(DraftPhrase::read_it_in_place)});
+  if (stay.readings.contradiction() != nullptr)
+    add_once(reasons, {piece.name, said(DraftPhrase::readings_contradict), said(DraftPhrase::say_which)});
+  if (measurement.in_place() && !measurement.confirmed &&
+      rig.limits.second_measure() == SecondMeasure::draft)
+    add_once(reasons, {piece.name, said(DraftPhrase::measured_once), said(DraftPhrase::measure_again)});
+}
+
+std::vector<DraftReason> reasons_of(const Rig& rig, const DerivedStay& stay, const Piece& piece) {
   std::vector<DraftReason> reasons;
+  add_measuring(rig, stay, piece, reasons);
   for (const MissingInput& missing : piece.missing)
     add_once(reasons, {piece.name, say(rig, {DraftPhrase::is_missing, {Remarks{{missing.what}}}}),
                        say(rig, missing.mend)});
@@ -71,7 +96,7 @@ std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sour
         checked.draft_reasons_.push_back(
             {piece.name, say(checked.rig_, {DraftPhrase::set_on_command_line, {Words{trial}}}),
              said(DraftPhrase::write_it_down)});
-      for (DraftReason& reason : reasons_of(checked.rig_, piece))
+      for (DraftReason& reason : reasons_of(checked.rig_, stay, piece))
         checked.draft_reasons_.push_back(std::move(reason));
     }
   return checked;
@@ -82,6 +107,23 @@ std::vector<DraftReason> CheckedRig::draft_reasons(const Piece& piece) const {
   std::copy_if(draft_reasons_.begin(), draft_reasons_.end(), std::back_inserter(reasons),
                [&](const DraftReason& reason) { return reason.subject == piece.name; });
   return reasons;
+}
+
+PieceState CheckedRig::state(const Piece& piece) const {
+  const bool draft = !draft_reasons(piece).empty();
+  if (!hangs_on_pins(rig_, piece))
+    return draft ? PieceState::not_yet : PieceState::ready;
+  const Measurement& measurement = derived_.stays[piece.stay.index()].measurement;
+  if (!measurement.in_place())
+    return measurement.from_drawing && draft ? PieceState::not_yet : PieceState::not_measured;
+  if (draft)
+    return PieceState::not_yet;
+  return measurement.confirmed ? PieceState::ready : PieceState::measured_once;
+}
+
+std::optional<std::string> CheckedRig::from_drawing(const Piece& piece) const {
+  return hangs_on_pins(rig_, piece) ? derived_.stays[piece.stay.index()].measurement.from_drawing
+                                    : std::nullopt;
 }
 
 } // namespace sheerpole

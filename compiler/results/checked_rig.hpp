@@ -4,6 +4,7 @@
 #include "diagnostics/check_result.hpp"
 #include "diagnostics/diagnostic.hpp"
 #include "limits/limit.hpp"
+#include "model/piece_state.hpp"
 #include "source/source_set.hpp"
 
 #include <memory>
@@ -44,6 +45,14 @@ public:
   const std::vector<DraftReason>& draft_reasons() const { return draft_reasons_; }
   /// The reasons that concern one piece.
   std::vector<DraftReason> draft_reasons(const Piece& piece) const;
+
+  /// How far the piece is from the knife. A piece that nobody has measured is `not_measured` whatever else
+  /// it lacks. Where it may be cut from the drawing it stays `not_measured` as well, and is `not_yet` while
+  /// something else is missing; a line with a length of its own is chosen and
+  /// not measured, so it is ready when nothing of it is a draft.
+  PieceState state(const Piece& piece) const;
+  /// Why the piece may be cut though nobody has measured it; nothing where it was measured or may not be.
+  std::optional<std::string> from_drawing(const Piece& piece) const;
 
 private:
   CheckedRig() = default;

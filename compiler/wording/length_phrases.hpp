@@ -21,6 +21,12 @@ enum class DraftPhrase : std::uint16_t {
   the_length_x,
   set_on_command_line,
   write_it_down,
+  nothing_read_in_place,
+  read_it_in_place,
+  readings_contradict,
+  say_which,
+  measured_once,
+  measure_again,
 };
 
 constexpr PhraseSubject subject_of(DraftPhrase) {

@@ -23,8 +23,12 @@ public:
     line(0, fmt::format("stay {}, pin-to-pin by {}", rig_[stay.stay].name, name_of(stay.route)));
     sum(1, stay.pin_to_pin);
     for (const RouteComparison& other : stay.other_routes)
-      line(2, fmt::format("by {}: {}, the way taken is {} off", name_of(other.other),
-                          length_text(other.length), length_text(other.difference)));
+      if (other.expected_x)
+        line(2, fmt::format("by {}: {}, so X is expected at {}", name_of(other.other),
+                            length_text(other.length), length_text(*other.expected_x)));
+      else
+        line(2, fmt::format("by {}: {}, the way taken is {} off", name_of(other.other),
+                            length_text(other.length), length_text(other.difference)));
     sum(1, stay.body);
     for (const Piece& one : stay.pieces)
       piece(one);

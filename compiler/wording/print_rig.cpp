@@ -168,6 +168,9 @@ private:
     for (const StatedLimit& limit : limits.stated())
       text_ += "limit " + std::string(row_of(limit.limit).name) + ": " + limit_text(limits, limit.limit) +
                " " + print_provenance(limit.provenance) + "\n";
+    if (const auto& second = limits.stated_second_measure())
+      text_ += "limit second-measure: " + second->provenance.written + " " +
+               print_provenance(second->provenance) + "\n";
   }
 
   template <HasFields Thing>

@@ -37,7 +37,13 @@ std::string_view words(ReadingPhrase phrase) {
   case ReadingPhrase::outside_hooke:
     return "{}: its numbers are outside what Hooke's law holds for";
   case ReadingPhrase::no_tape:
-    return "tape: the reading names no tape (with)";
+    return "{}: the reading names no tape (with)";
+  case ReadingPhrase::cord_without_number:
+    return "{}: kept beside the mark; X is the cord as it lay";
+  case ReadingPhrase::cord_pull:
+    return "pull of the cord";
+  case ReadingPhrase::cord_temperature:
+    return "temperature of the cord";
   case ReadingPhrase::property_of_name:
   case ReadingPhrase::property_of_line:
   case ReadingPhrase::property_of_stay:

@@ -74,10 +74,15 @@ void add_head(const CardPiece& card, PageFlow& page) {
                         card.line->construction.text, card.line->size.name),
             {.size = 4.0, .bold = false, .indent = 0.0});
   page.space(1.5);
-  page.text(fmt::format("CUT  {}{}", card.amount(card.cut), card.complete ? "" : "   INCOMPLETE"),
+  page.text("CUT  " + (card.draft() ? card.stamp : card.amount(card.cut)),
             {.size = 9.0, .bold = true, .indent = 0.0});
-  page.text(fmt::format("{} Lengths in {}; zero at the cut end aloft.{}{}", known_to(card),
-                        unit_words(card.unit), card.unit.remark.empty() ? "" : " ", card.unit.remark),
+  // What stays true until somebody acts stands in a box.
+  const bool boxed = card.state != PieceState::ready;
+  if (boxed)
+    page.notice(card.state_line, {.size = 3.6, .bold = true, .indent = 0.0});
+  page.text(fmt::format("{}{} Lengths in {}; zero at the cut end aloft.{}{}",
+                        boxed ? "" : card.state_line + ". ", known_to(card), unit_words(card.unit),
+                        card.unit.remark.empty() ? "" : " ", card.unit.remark),
             {.size = 3.2, .bold = false, .indent = 0.0});
   page.space(2.0);
 }
@@ -201,6 +206,19 @@ void add_work(const CardPiece& card, PageFlow& page) {
                 {.size = 3.2, .bold = false, .indent = 0.0});
 }
 
+/// In place of marks and work: what would release the card, and what may be done meanwhile.
+void add_release(const CardPiece& card, PageFlow& page) {
+  page.heading("What releases this card", 4.2);
+  for (const std::string& line : draft_lines(card.draft_reasons))
+    page.tick(line + ".", {.size = 3.4, .bold = false, .indent = 0.0});
+  page.heading("Meanwhile", 4.2);
+  page.text(
+      "Measure the stay in place, order line and parts, make tang and chainplate ready. Leave knife "
+      "and fid alone: every mark may still move. When all of the above is in the rig file, print this "
+      "card again.",
+      {.size = 3.4, .bold = false, .indent = 0.0});
+}
+
 void add_cautions(const CardPiece& card, PageFlow& page) {
   page.space(card.cord ? 1.0 : 2.0);
   page.text(
@@ -278,17 +296,22 @@ std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, 
   PageFlow page(
       size,
       {.name = "Bench card " + card.piece->name, .about = boat, .draft = draft_lines(card.draft_reasons)});
-  if (card.cord) {
+  const bool from_cord = card.cord && !card.draft();
+  if (from_cord)
     add_cord_head(card, known_to(card), page);
+  else
+    add_head(card, page);
+  if (card.draft()) {
+    add_release(card, page);
+  } else if (from_cord) {
     add_cord_marks(card, page);
     add_not_known(card, page);
   } else {
-    add_head(card, page);
     add_marks(card, page);
   }
-  page.text("From aloft: " + stack_words(card),
-            {.size = card.cord ? 2.6 : 3.0, .bold = false, .indent = 0.0});
-  add_work(card, page);
+  page.text("From aloft: " + stack_words(card), {.size = from_cord ? 2.6 : 3.0, .bold = false, .indent = 0.0});
+  if (!card.draft())
+    add_work(card, page);
   add_cautions(card, page);
   return page.pages("Bench card of " + card.piece->name,
                     "What to mark on this piece, in which order to make it, and where to sign.");

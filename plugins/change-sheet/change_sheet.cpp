@@ -131,7 +131,7 @@ Document change_document(const BackendRequest& request) {
 }
 
 /// All changed stays below each other on one sheet.
-Drawing change_drawing(const Document& document) {
+Drawing change_drawing(const Document& document, const RigChange& change) {
   constexpr double margin = 10.0;
   Drawing sheet;
   sheet.width = 200.0;
@@ -146,8 +146,8 @@ Drawing change_drawing(const Document& document) {
       y += figure->drawing.height + 6.0;
     }
   if (y == margin) {
-    sheet.content.add(TextShape{
-        {margin, y + 4.0}, "No stay has to be made or set otherwise.", 4.0, TextAnchor::start, false, ""});
+    sheet.content.add(
+        TextShape{{margin, y + 4.0}, no_stay_words(change), 4.0, TextAnchor::start, false, ""});
     y += 8.0;
   }
   sheet.height = y + margin;
@@ -170,9 +170,10 @@ std::string change_text(const BackendRequest& request) {
                    "meanwhile.");
   const std::vector<StayWords> stays = stay_words(is.rig(), change);
   if (stays.empty())
-    page.line("No stay has to be made or set otherwise.");
+    page.wrapped("", no_stay_words(change));
   for (const StayWords& words : stays)
     print_stay(words, page);
+  print_list("Measure again: a place moved under a stay that was measured", outdated_words(change), page);
   std::vector<std::string> unmoved;
   for (const ChangedInput& input : change.without_move)
     unmoved.push_back(input_words(input));
@@ -193,6 +194,13 @@ std::string change_json(const BackendRequest& request) {
   Json stays = Json::array();
   for (const StayChange& stay : change.stays)
     stays.push_back(stay_json(is.rig(), stay));
+  Json again = Json::array();
+  for (const OutdatedMeasurement& one : change.outdated)
+    again.push_back({{"stay", one.stay},
+                     {"expected_change_mm", json_millimetres(one.expected)},
+                     {"reading", one.measured},
+                     {"stated", one.stated},
+                     {"because", inputs_json(one.why)}});
   Json parts = Json::array();
   for (const PartCount& part : change.parts)
     parts.push_back({{"part", part.part}, {"title", part.title}, {"was", part.was}, {"is", part.is}});
@@ -208,6 +216,7 @@ std::string change_json(const BackendRequest& request) {
                      {"boat", is.rig().boat.title},
                      {"draft", !is.draft_reasons().empty()},
                      {"stays", std::move(stays)},
+                     {"measure_again", std::move(again)},
                      {"without_move", inputs_json(change.without_move)},
                      {"parts", std::move(parts)},
                      {"lines_to_order", std::move(lines)},
@@ -227,10 +236,13 @@ OutputBundle ChangeSheet::generate(const BackendRequest& request) const {
   if (request.previous == nullptr)
     return {};
   const Document document = change_document(request);
+  const CheckedRig& was = *request.previous;
+  const RigChange change =
+      compare_rigs(was.rig(), was.derived(), request.checked.rig(), request.checked.derived());
   OutputBundle bundle;
   bundle.files.push_back({"change-sheet.txt", change_text(request)});
   bundle.files.push_back({"change-sheet.json", change_json(request)});
-  bundle.files.push_back({"change-sheet.svg", write_svg(change_drawing(document))});
+  bundle.files.push_back({"change-sheet.svg", write_svg(change_drawing(document, change))});
   add_document("change-sheet", document, request.paper, bundle);
   return bundle;
 }

@@ -111,9 +111,14 @@ std::vector<std::string> route_lines(const Rig& rig, const ListedPiece& listed) 
     return {"the length that the stack states for this line"};
   std::vector<std::string> lines{std::string(route_words(listed.derived->route))};
   for (const RouteComparison& other : listed.derived->other_routes)
-    lines.push_back(fmt::format("{}, not used, gives {} mm; the one used differs by {} mm ({})",
-                                route_words(other.other), format_tenths(other.length),
-                                format_signed(other.difference), source_words(other.provenance)));
+    lines.push_back(
+        other.expected_x
+            ? fmt::format("{} gives {} mm, so X is expected at {} mm; for ordering, not to cut by ({})",
+                          route_words(other.other), format_tenths(other.length),
+                          format_tenths(*other.expected_x), source_words(other.provenance))
+            : fmt::format("{}, not used, gives {} mm; the one used differs by {} mm ({})",
+                          route_words(other.other), format_tenths(other.length),
+                          format_signed(other.difference), source_words(other.provenance)));
   for (const std::string& missing : say_each(rig, listed.derived->not_corrected))
     lines.push_back("not corrected: " + missing);
   return lines;
@@ -152,11 +157,10 @@ void print_sum_heading(std::string_view what, TextPage& page) {
 }
 
 std::string cut_words(const ListedPiece& listed) {
-  if (!listed.complete())
-    return "not known yet, see DRAFT below";
-  return fmt::format("{} mm = {}{}", format_total(listed.sum.unknown, listed.sum.cut()),
-                     format_total_feet_inches(listed.sum.unknown, listed.sum.cut()),
-                     listed.draft() ? ", DRAFT" : "");
+  if (!listed.complete() || listed.draft())
+    return listed.stamp + ", see DRAFT below";
+  return fmt::format("{} mm = {}", format_total(listed.sum.unknown, listed.sum.cut()),
+                     format_total_feet_inches(listed.sum.unknown, listed.sum.cut()));
 }
 
 void print_identity(const CheckedRig& checked, const CutListBlock& block, TextPage& page) {
@@ -197,6 +201,9 @@ void print_block(const CheckedRig& checked, const CutListBlock& block, int numbe
   page.ends(fmt::format("{}.  {}", number, heading), block.draft() ? "DRAFT" : "");
   page.blank();
   print_identity(checked, block, page);
+  both_sides(
+      block, "state", [](const ListedPiece& listed) { return std::vector<std::string>{listed.state}; },
+      page);
   field("line", line_words(line), page);
   field("size", line.size.name, page);
   field("path", path_words(rig, *first.stay), page);

@@ -72,8 +72,13 @@ std::vector<CutListBlock> cut_list_blocks(const CheckedRig& checked) {
   std::vector<CutListBlock> blocks;
   for (const DerivedStay& derived : checked.derived().stays)
     for (const Piece& piece : derived.pieces) {
-      ListedPiece listed{&derived, &rig[derived.stay], &piece, piece_sum(rig, derived, piece),
-                         checked.draft_reasons(piece)};
+      ListedPiece listed{&derived,
+                         &rig[derived.stay],
+                         &piece,
+                         piece_sum(rig, derived, piece),
+                         checked.draft_reasons(piece),
+                         state_line(checked, piece),
+                         state_stamp(checked, piece)};
       CutListBlock* twin = nullptr;
       if (rig.boat.pair_tolerance)
         for (CutListBlock& block : blocks)

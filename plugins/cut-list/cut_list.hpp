@@ -15,6 +15,8 @@ struct ListedPiece {
   const Piece* piece = nullptr;
   PieceSum sum;
   std::vector<DraftReason> draft_reasons;
+  std::string state = {}; ///< the line that says it
+  std::string stamp = {}; ///< the same in two words
 
   bool draft() const { return !draft_reasons.empty(); }
   bool complete() const { return sum.complete(); }

@@ -111,17 +111,21 @@ Json piece_json(const CheckedRig& checked, const ListedPiece& listed) {
             {"bench", bench_json(rig, *listed.piece)},
             {"not_counted", say_each(rig, listed.piece->not_counted)},
             {"draft", listed.draft()},
+            {"state", name_of(checked.state(*listed.piece))},
+            {"state_words", listed.state},
             {"draft_reasons", reasons_json(listed.draft_reasons)},
             {"not_corrected", say_each(rig, listed.derived->not_corrected)},
             {"uncertainty", Json()}};
   if (const Uncertainty* found = range_of(listed))
     json["uncertainty"] = uncertainty_json(checked.rig(), *found, checked.derived());
   for (const RouteComparison& other : listed.derived->other_routes)
-    json["other_routes"].push_back({{"route", name_of(other.other)},
-                                    {"length_mm", json_millimetres(other.length)},
-                                    {"difference_mm", json_millimetres(other.difference)},
-                                    {"provenance", provenance_json(other.provenance, sources)},
-                                    {"slips", slips_json(rig, other)}});
+    json["other_routes"].push_back(
+        {{"route", name_of(other.other)},
+         {"length_mm", json_millimetres(other.length)},
+         {"difference_mm", other.expected_x ? Json() : Json(json_millimetres(other.difference))},
+         {"expected_x_mm", json_millimetres(other.expected_x)},
+         {"provenance", provenance_json(other.provenance, sources)},
+         {"slips", slips_json(rig, other)}});
   for (const SumSection& section : sum.sections)
     json["sum"].push_back(section_json(rig, section, sources));
   return json;

@@ -146,9 +146,14 @@ void print_summary_row(int number, std::string_view off, const ListedPiece& list
                        const std::string& names, bool draft, const LineMaterial& line, TextPage& page) {
   const bool complete = listed.complete();
   const PieceSum& sum = listed.sum;
+  // A summary is what is carried to the spool: no number of a draft stands in it.
+  const bool shown = complete && !listed.draft();
   page.wrapped(padded_left(std::to_string(number), 3) + padded_left(off, 8) +
-                   padded_left(complete ? format_total(sum.unknown, sum.cut()) : "incomplete", 14) + "  " +
-                   padded(complete ? format_total_feet_inches(sum.unknown, sum.cut()) : "", 20) +
+                   padded_left(shown       ? format_total(sum.unknown, sum.cut())
+                               : !complete ? "incomplete"
+                                           : listed.stamp,
+                               14) +
+                   "  " + padded(shown ? format_total_feet_inches(sum.unknown, sum.cut()) : "", 20) +
                    padded(draft ? "DRAFT" : "", 7),
                fmt::format("{}; {}, {}", names, line.name, kept_together(line.size.name)));
 }
@@ -206,8 +211,12 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
   page.blank();
   if (of_several)
     page.line("   " + piece.name);
-  print_marks(checked.rig(), piece.bench, listed.sum.cut(), !listed.complete(), page);
-  if (piece.bench.dry_fit) {
+  // Marks are what a knife goes by: there are none while the piece is a draft.
+  if (listed.draft())
+    page.wrapped("   marks         ", "none while it is a DRAFT");
+  else
+    print_marks(checked.rig(), piece.bench, listed.sum.cut(), !listed.complete(), page);
+  if (piece.bench.dry_fit && !listed.draft()) {
     const bool spliced = piece.upper.splice || piece.lower.splice;
     page.wrapped(
         "   dry fit    ",
@@ -215,7 +224,8 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
             " mm bearing to bearing, " +
             (spliced ? "eyes formed and nothing buried" : "the ends laid beside the line at their marks"));
   }
-  print_hand_check(listed.sum, page);
+  if (!listed.draft())
+    print_hand_check(listed.sum, page);
   if (const Uncertainty* found = range_of(listed))
     print_range(checked.derived(), *found, page);
   if (piece.not_counted.empty())

@@ -72,8 +72,8 @@ constexpr TextLook plain{.size = 3.2, .bold = false, .indent = 0.0};
 void add_head(const StayFit& fit, PageFlow& page) {
   const CardPiece& card = fit.free();
   page.text("DRY FIT   " + fit.stay->name, {.size = 6.5, .bold = true, .indent = 0.0});
-  page.text(fmt::format("{}{}", fit.stay->title.empty() ? "" : fit.stay->title + ", ",
-                        side_words(fit.stay->side)),
+  page.text(fmt::format("{}{}: {}", fit.stay->title.empty() ? "" : fit.stay->title + ", ",
+                        side_words(fit.stay->side), card.stamp),
             {.size = 4.2, .bold = true, .indent = 0.0});
   page.text(fmt::format("Nothing is cut, pressed or buried yet. Lengths in {}.{}{}", unit_words(card.unit),
                         card.unit.remark.empty() ? "" : " ", card.unit.remark),

@@ -2,6 +2,7 @@
 
 #include "backend/card/card_piece.hpp"
 #include "calculate/facts.hpp"
+#include "calculate/length/pin_to_pin.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "wording/length_words.hpp"
@@ -36,7 +37,7 @@ Length about(const CardPiece& card) {
   const Length known = card.piece->cut.known();
   if (!card.piece->cut.unknown)
     return known;
-  const auto estimate = fact_length(card.stay->particulars, fact_names.estimate);
+  const auto estimate = expected_pin_to_pin(*card.rig, *card.stay);
   return estimate ? known + estimate->value : Length{};
 }
 

@@ -34,11 +34,11 @@ PieceLabel label_of(const CardPiece& card, const std::string& boat, bool aloft) 
   label.boat = boat;
   label.line =
       fmt::format("{}: {}, {}", card.line->name, card.line->construction.text, card.line->size.name);
+  label.state = card.stamp;
   // A draft may still change, so its number is no record of what was made.
-  label.length =
-      card.draft_reasons.empty() && card.complete
-          ? fmt::format("cut {}, bearing to bearing {}", card.amount(card.cut), card.amount(card.body))
-          : "";
+  label.length = !card.draft() ? fmt::format("cut {}, bearing to bearing {}", card.amount(card.cut),
+                                             card.amount(card.body))
+                               : "";
   label.made = fact_text(of_stay, fact_names.made);
   label.job = fact_text(of_stay, fact_names.job);
   label.batch = fact_text(card.line->particulars, fact_names.batch);
@@ -54,7 +54,10 @@ constexpr double room_for_text = label_height_on_sheet - 2.0 * padding - 2.0 * f
 /// Below this nobody reads it; what is still too long is broken off with dots.
 constexpr double smallest = 0.5;
 
-constexpr const char* length_to_write = "cut to:";
+/// In place of a length that may still change: "NOT YET; cut to:".
+std::string length_to_write(const PieceLabel& label) {
+  return label.state + (label.state.empty() ? "" : "; ") + "cut to:";
+}
 
 struct Lines {
   std::vector<std::string> lines;
@@ -100,7 +103,7 @@ std::vector<Lines> set_texts(const PieceLabel& label, double scale, std::size_t 
   add(label.boat, 3.2, false);
   add(label.line, 2.8, false);
   // A line to write on takes as much room as its words.
-  add(label.length.empty() ? length_to_write : label.length, 2.8, false);
+  add(label.length.empty() ? length_to_write(label) : label.length + led_by("; ", label.state), 2.8, false);
   return result;
 }
 
@@ -143,8 +146,8 @@ void draw_label(const PieceLabel& label, PaperPoint corner, ShapeGroup& into) {
   double y = corner.y + padding;
   for (const Lines& text : fitted_texts(label))
     for (const std::string& line : text.lines) {
-      if (label.length.empty() && line == length_to_write) {
-        draw_entry(length_to_write, "", {left, y + text.size}, inside, into);
+      if (label.length.empty() && line == length_to_write(label)) {
+        draw_entry(line.c_str(), "", {left, y + text.size}, inside, into);
         continue;
       }
       into.add(TextShape{{left, y + text.size}, line, text.size, TextAnchor::start, text.bold, ""});

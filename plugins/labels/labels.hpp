@@ -19,6 +19,7 @@ struct PieceLabel {
   std::string job;
   std::string batch;
   std::string made_by;
+  std::string state = {}; ///< "MEASURED ONCE", "FROM DRAWING"
 };
 
 /// Two for each piece, that aloft first, in the order of the rig.

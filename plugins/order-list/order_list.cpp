@@ -101,6 +101,8 @@ std::string order_text(const CheckedRig& checked, const std::vector<OrderItem>& 
   if (!checked.draft_reasons().empty())
     text +=
         "DRAFT: lengths of line rest on numbers that are assumed or missing; the cut list names them.\n";
+  if (const std::string states = states_of_pieces(checked); !states.empty())
+    text += "Pieces of line: " + states + ".\n";
   const std::vector<std::string> suppliers = suppliers_of(items);
   for (const std::string& supplier : suppliers) {
     const std::string title = !supplier.empty()      ? "From " + supplier
@@ -123,6 +125,8 @@ std::vector<Drawing> order_pages(const CheckedRig& checked, const std::vector<Or
       "An inch size and a metric size that look alike are two things: 5/16 in is not 8 mm. What belongs to "
       "the boat, tangs and chainplates, is not ordered here; measure it, do not copy it from old parts.",
       small);
+  if (const std::string states = states_of_pieces(checked); !states.empty())
+    page.text("Pieces of line: " + states + ".", {.size = 3.4, .bold = true, .indent = 0.0});
   page.to_write("Account, deliver to, wanted by:");
   const std::vector<std::string> suppliers = suppliers_of(items);
   for (const std::string& supplier : suppliers) {

@@ -4,8 +4,10 @@
 
 #include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
+#include "model/fact_name.hpp"
 #include "wording/length_words.hpp"
 #include "wording/say.hpp"
+#include "wording/state_words.hpp"
 
 #include <algorithm>
 
@@ -86,20 +88,58 @@ void print_rows(const CheckedRig& checked, const std::vector<SumRow>& rows, Text
     row(term_name(checked.rig(), *one.term), format_signed(one.amount), known(checked, *one.term), page);
 }
 
+/// Why the way that makes the length does.
+std::string why_used(const Rig& rig, const DerivedStay& stay) {
+  if (!stay.readings.taken)
+    return stay.other_routes.empty() ? "used; there is no other"
+                                     : "used: nothing was read in place, and what is stated counts before "
+                                       "the points";
+  const Stay& stated = rig[stay.stay];
+  const Reading& reading = stated.readings[*stay.readings.taken];
+  std::string words = "used: " + reading_name(reading);
+  if (stay.readings.contradiction() != nullptr)
+    return words + "; NOT SETTLED, see the reading that is as good";
+  if (stay.readings.others.empty())
+    words += stay.other_routes.empty() ? "; there is no other"
+                                       : "; what was read in place counts before what is stated or drawn";
+  else if (reading.counts)
+    words += "; stated to be the one that counts";
+  else
+    words += reading.date.empty() ? "; as good as any other" : "; the latest date counts";
+  return words;
+}
+
+/// How a way that is not used stands to the one that is.
+std::string against_used(const RouteComparison& other, Tenths used) {
+  if (other.expected_x)
+    return "not used; X is expected at " + format_tenths(*other.expected_x) +
+           " mm, for ordering and never for the cut; ";
+  return "not used; the one used differs by " + format_signed(used - Tenths::of(other.length)) + " mm; ";
+}
+
+/// Readings that are not used, each with the reason.
+void print_passed_over(const Rig& rig, const DerivedStay& stay, TextPage& page) {
+  for (const OtherReading& other : stay.readings.others) {
+    const Reading& reading = rig[stay.stay].readings[other.reading];
+    std::string words = reading_name(reading) + ": " + passed_over_words(rig, stay, other);
+    if (other.apart && other.why == PassedOver::contradicts)
+      words += "; they differ by " + format_tenths(magnitude(*other.apart)) + " mm where " +
+               format_tenths(other.allowed) + " mm is allowed";
+    row("  a reading not used", reading.is_mark_alone() ? "X" : "", words, page);
+  }
+}
+
 /// The ways to the pin-to-pin length side by side, and what is not in the one that was used.
 void print_ways(const Rig& rig, const DerivedStay& stay, TextPage& page) {
   const LengthSum& pins = stay.pin_to_pin;
   heading("The ways to pin-to-pin", page);
   const Tenths used = printed_total(pins);
   row((stay.route == LengthRoute::unknown ? "" : "by ") + std::string(route_words(stay.route)),
-      format_total(pins.unknown, used), stay.other_routes.empty() ? "used; there is no other" : "used",
-      page);
+      format_total(pins.unknown, used), why_used(rig, stay), page);
+  print_passed_over(rig, stay, page);
   for (const RouteComparison& other : stay.other_routes) {
-    const Tenths length = Tenths::of(other.length);
-    row("by " + std::string(route_words(other.other)), format_tenths(length),
-        "not used; the one used differs by " + format_signed(used - length) + " mm; " +
-            source_words(other.provenance),
-        page);
+    row("by " + std::string(route_words(other.other)), format_tenths(Tenths::of(other.length)),
+        against_used(other, used) + source_words(other.provenance), page);
     for (const LikelySlip& slip : other.slips)
       row("  likely slip", "",
           say(rig, slip.words) + ": explains it to " + format_tenths(slip.unexplained) + " mm", page);
@@ -218,6 +258,10 @@ void print_stay_proof(const CheckedRig& checked, const DerivedStay& stay, TextPa
   for (const Piece& piece : stay.pieces)
     draft = draft || !checked.draft_reasons(piece).empty();
   page.ends(stated.name + led_by("   ", stated.title), draft ? "DRAFT" : "");
+  for (const Piece& piece : stay.pieces)
+    page.wrapped("  ", (stay.pieces.size() > 1 ? piece.name + ": " : "") + state_line(checked, piece));
+  if (stay.measurement.in_place() && find_fact(stated.particulars, fact_names.cut_from) != nullptr)
+    page.wrapped("  ", "cut-from: drawing is stated and does not count: the stay was read in place");
   print_ways(checked.rig(), stay, page);
   for (const Piece& piece : stay.pieces)
     print_piece(checked, stay, piece, page);

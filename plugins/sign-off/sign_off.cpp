@@ -193,6 +193,8 @@ std::vector<Fastening> pin_list(const CheckedRig& checked) {
 std::vector<Drawing> sign_off_pages(const CheckedRig& checked, const std::string& boat, PaperSize size) {
   PageFlow page(size, {.name = "Sign-off, pins and threads", .about = boat, .draft = {}});
   add_head("SIGN-OFF", boat, page);
+  if (const std::string states = states_of_pieces(checked); !states.empty())
+    page.text("Pieces of line: " + states + ".", {.size = 3.4, .bold = true, .indent = 0.0});
   page.text(
       "Every pin and thread from aloft to deck, by the height of its end of the stay above the waterline. "
       "Tick what you have seen with your own eyes; what you did not reach stays open. Masts come down "

@@ -73,7 +73,8 @@ std::string length_words(const DerivedStay& derived) {
   std::string words = format_total(derived.route == LengthRoute::unknown, total) + " mm, by " +
                       std::string(route_words(derived.route));
   for (const RouteComparison& other : derived.other_routes)
-    words += "; by " + std::string(route_words(other.other)) + " " + format_tenths(other.length) + " mm";
+    words += "; by " + std::string(route_words(other.other)) + " " + format_tenths(other.length) + " mm" +
+             (other.expected_x ? ", so X is expected at " + format_tenths(*other.expected_x) + " mm" : "");
   return words;
 }
 

@@ -119,6 +119,9 @@ CardPiece card_piece(const CheckedRig& checked, const CardUnit& unit, const Deri
   card.item = line_item(*card.stay, piece.number);
   card.unit = unit;
   card.draft_reasons = checked.draft_reasons(piece);
+  card.state = checked.state(piece);
+  card.state_line = state_line(checked, piece);
+  card.stamp = state_stamp(checked, piece);
   const PieceSum sum = piece_sum(rig, of_stay, piece);
   card.complete = sum.complete();
   card.cut = unit.round(piece.cut.known(), piece.cut.unknown);

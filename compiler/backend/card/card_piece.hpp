@@ -55,7 +55,12 @@ struct CardPiece {
   CardLength dry_fit;
   std::optional<CardCord> cord; ///< of a piece whose length is X
   std::vector<DraftReason> draft_reasons;
+  PieceState state = PieceState::not_yet;
+  std::string state_line = {}; ///< what is said of it
+  std::string stamp = {};      ///< the same in two words
 
+  /// Nothing may be cut to this card.
+  bool draft() const { return !draft_reasons.empty() || !complete; }
   bool rope() const { return line->kind == LineMaterial::Kind::rope; }
   /// Whether its end aloft goes into a terminal to a known depth, mark 2, so that it can be closed first.
   bool closed_aloft() const {

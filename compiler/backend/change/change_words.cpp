@@ -1,6 +1,7 @@
 #include "backend/change/change_words.hpp"
 
 #include "backend/diagram/stay_strips.hpp"
+#include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
 #include "calculate/change/stay_inputs.hpp"
 #include "units/format_length.hpp"
@@ -199,6 +200,26 @@ std::vector<StayWords> stay_words(const Rig& is, const RigChange& change) {
   return all;
 }
 
+std::vector<std::string> outdated_words(const RigChange& change) {
+  std::vector<std::string> words;
+  for (const OutdatedMeasurement& one : change.outdated) {
+    const std::string what = one.stated             ? "the stated length"
+                             : one.measured.empty() ? "the reading"
+                                                    : "the reading of " + one.measured;
+    words.push_back(one.stay + ": expect " + format_signed(one.expected) + " mm by the points; " + what +
+                    " is older than the change, measure again" +
+                    led_by("; because ", joined(one.why, "; ", input_words)));
+  }
+  return words;
+}
+
+std::string no_stay_words(const RigChange& change) {
+  return change.outdated.empty()
+             ? "No stay has to be made or set otherwise."
+             : "What has to be made or set otherwise is known when the stays below have "
+               "been measured again.";
+}
+
 std::vector<std::string> parts_words(const RigChange& change) {
   std::vector<std::string> words;
   for (const PartCount& part : change.parts) {
@@ -246,7 +267,7 @@ void add_change(const CheckedRig& was, const CheckedRig& is, Document& document)
   const std::vector<Strip> old_strips = strip_contents(was);
   const std::vector<Strip> new_strips = strip_contents(is);
   if (change.stays.empty())
-    document.blocks.emplace_back(DocumentText{"No stay has to be made or set otherwise."});
+    document.blocks.emplace_back(DocumentText{no_stay_words(change)});
   for (const StayWords& words : stay_words(is.rig(), change)) {
     document.blocks.emplace_back(DocumentHeading{words.name + led_by(": ", words.title) +
                                                      led_by(", ", words.side) + led_by(", ", words.kind),
@@ -257,6 +278,8 @@ void add_change(const CheckedRig& was, const CheckedRig& is, Document& document)
       if (strip != nullptr)
         document.blocks.emplace_back(DocumentFigure{strip_drawing(*strip, strip_width, word), ""});
   }
+  add_list("Measure again", "a place moved under a stay that was measured", outdated_words(change),
+           document);
   std::vector<std::string> unmoved;
   for (const ChangedInput& input : change.without_move)
     unmoved.push_back(input_words(input));

@@ -37,6 +37,14 @@ std::vector<StayWords> stay_words(const Rig& is, const RigChange& change);
 /// "toggle-12, length: 82 mm becomes 90 mm".
 std::string input_words(const ChangedInput& input);
 
+/// "cap-shroud.port: expect +19.0 mm by the points; the reading of 2026-05-02 is older than the change,
+/// measure again; because cap-tang.port, z: 8400.0 mm becomes 8419.0 mm".
+std::vector<std::string> outdated_words(const RigChange& change);
+
+/// What is said where no stay is listed: that none has to be made or set otherwise, or that this can not be
+/// told before those that were measured have been measured again.
+std::string no_stay_words(const RigChange& change);
+
 /// "order 2 thimble-16"; "2 deadeye-38 are left over".
 std::vector<std::string> parts_words(const RigChange& change);
 

@@ -2,6 +2,7 @@
 #include "backend/json/json_parts.hpp"
 #include "backend/paper_words.hpp"
 #include "wording/say.hpp"
+#include "wording/state_words.hpp"
 
 namespace sheerpole {
 
@@ -52,6 +53,11 @@ Json piece_json(const Piece& piece, const Rig& rig, const SourceSet& sources) {
           {"bench", bench_json(rig, piece)}};
 }
 
+Json state_json(const CheckedRig& checked, const Piece& piece) {
+  const auto drawing = checked.from_drawing(piece);
+  return {{"word", name_of(checked.state(piece))}, {"from_drawing", drawing ? Json(*drawing) : Json()}};
+}
+
 Json adjuster_json(const TakeUp& adjuster, const Rig& rig, const SourceSet& sources) {
   return {{"part", rig[adjuster.part].name},
           {"item", adjuster.item},
@@ -63,7 +69,10 @@ Json adjuster_json(const TakeUp& adjuster, const Rig& rig, const SourceSet& sour
           {"least_engagement_mm", json_millimetres(adjuster.least_engagement)}};
 }
 
-Json stay_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, const SourceSet& sources) {
+Json stay_json(const CheckedRig& checked, const DerivedStay& stay) {
+  const Derived& derived = checked.derived();
+  const Rig& rig = checked.rig();
+  const SourceSet& sources = checked.sources();
   Json json{{"stay", rig[stay.stay].name},
             {"route", name_of(stay.route)},
             {"pin_to_pin", sum_json(rig, stay.pin_to_pin, sources)},
@@ -72,13 +81,19 @@ Json stay_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, 
             {"pieces", Json::array()},
             {"adjusters", Json::array()}};
   for (const RouteComparison& other : stay.other_routes)
-    json["other_routes"].push_back({{"route", name_of(other.other)},
-                                    {"length_mm", json_millimetres(other.length)},
-                                    {"difference_mm", json_millimetres(other.difference)},
-                                    {"provenance", provenance_json(other.provenance, sources)},
-                                    {"slips", slips_json(rig, other)}});
-  for (const Piece& piece : stay.pieces)
+    json["other_routes"].push_back(
+        {{"route", name_of(other.other)},
+         {"length_mm", json_millimetres(other.length)},
+         {"difference_mm", other.expected_x ? Json() : Json(json_millimetres(other.difference))},
+         {"expected_x_mm", json_millimetres(other.expected_x)},
+         {"provenance", provenance_json(other.provenance, sources)},
+         {"slips", slips_json(rig, other)}});
+  for (const Piece& piece : stay.pieces) {
     json["pieces"].push_back(piece_json(piece, rig, sources));
+    json["pieces"].back()["state"] = state_json(checked, piece);
+  }
+  json["measured"] = measured_words(rig, stay);
+  json["confirmed"] = confirmed_words(rig, stay);
   for (const TakeUp& adjuster : stay.adjusters)
     json["adjusters"].push_back(adjuster_json(adjuster, rig, sources));
   add_behaviour_json(stay, derived, rig, json);
@@ -135,7 +150,7 @@ Json derived_json(const CheckedRig& checked) {
             {"inputs", inputs_json(checked.rig(), checked.derived(), checked.sources())},
             {"stays", Json::array()}};
   for (const DerivedStay& stay : checked.derived().stays)
-    json["stays"].push_back(stay_json(stay, checked.derived(), checked.rig(), checked.sources()));
+    json["stays"].push_back(stay_json(checked, stay));
   json["load_screenings"] = screenings_json(checked.rig(), checked.derived(), checked.sources());
   return json;
 }

@@ -266,6 +266,11 @@ Json RigJson::value(const Limits& limits) const {
                               {"text", limit_text(limits, stated.limit)},
                               {"si", stated.value ? Json(*stated.value) : Json()},
                               {"provenance", value(stated.provenance)}});
+  if (const auto& second = limits.stated_second_measure())
+    json["stated"].push_back({{"name", "second-measure"},
+                              {"text", second->provenance.written},
+                              {"si", Json()},
+                              {"provenance", value(second->provenance)}});
   return json;
 }
 

@@ -4,6 +4,7 @@
 #include "backend/printed_sums.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/joints/joint.hpp"
+#include "calculate/length/pin_to_pin.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "units/format_length.hpp"
@@ -102,7 +103,7 @@ private:
       const LineMaterial& line = rig_[piece.material];
       OrderItem& ordered = line_item(line);
       const PieceSum sum = piece_sum(rig_, stay, piece);
-      const auto estimate = fact_length(rig_[stay.stay].particulars, fact_names.estimate);
+      const auto estimate = expected_pin_to_pin(rig_, rig_[stay.stay]);
       if (!sum.body_complete || !sum.cut_complete)
         note(ordered, "the cut of " + piece.name + " lacks an input");
       if (sum.unknown && !estimate) {

@@ -64,7 +64,8 @@ Table lengths_table(const CheckedRig& checked) {
                           source_words(source)});
     for (const RouteComparison& other : stay.other_routes)
       table.rows.push_back({name, std::string(name_of(other.other)), "no", format_tenths(other.length), "",
-                            "", format_tenths(other.difference), source_words(other.provenance)});
+                            "", other.expected_x ? "" : format_tenths(other.difference),
+                            source_words(other.provenance)});
   }
   return table;
 }
@@ -77,7 +78,8 @@ Table pieces_table(const CheckedRig& checked) {
                           {"body mm", true},
                           {"cut mm", true},
                           {"cut ft in", true},
-                          {"draft"}},
+                          {"draft"},
+                          {"state"}},
               .notes = {"Each row of a sum is rounded to 0.1 mm; a total is the sum of its rounded rows."}};
   for (const DerivedStay& stay : checked.derived().stays)
     for (const Piece& piece : stay.pieces) {
@@ -85,8 +87,9 @@ Table pieces_table(const CheckedRig& checked) {
       const PieceSum sum = piece_sum(checked.rig(), stay, piece);
       table.rows.push_back({piece.name, line.name, line.size.name, format_total(sum.unknown, sum.body()),
                             format_total(sum.unknown, sum.cut()),
-                            format_total_feet_inches(sum.unknown, sum.cut()),
-                            state_of(checked, piece, sum)});
+                            format_total_feet_inches(sum.unknown, sum.cut()), state_of(checked, piece, sum),
+                            std::string(name_of(checked.state(piece))) +
+                                (checked.from_drawing(piece) ? ", from drawing" : "")});
     }
   return table;
 }

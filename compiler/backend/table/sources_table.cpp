@@ -74,6 +74,8 @@ private:
     for (const StatedLimit& limit : limits.stated())
       add("limit " + std::string(row_of(limit.limit).name), limit_text(limits, limit.limit),
           limit.provenance);
+    if (const auto& second = limits.stated_second_measure())
+      add("limit second-measure", second->provenance.written, second->provenance);
   }
   void thing(const Expectation& expected) {
     for (const StayId stay : expected.stays)
@@ -140,11 +142,14 @@ private:
     for (std::size_t i = 0; i < reading.runs.size(); ++i)
       add(fmt::format("{}, run {}", what, i + 1), format_tenths(reading.runs[i].value) + " mm",
           reading.runs[i].provenance);
+    for (std::size_t i = 0; i < reading.cord_lengths.size(); ++i)
+      add(fmt::format("{}, cord on the bench {}", what, i + 1),
+          format_tenths(reading.cord_lengths[i].value) + " mm", reading.cord_lengths[i].provenance);
     visit_fields(reading, [&](const auto& field, const auto& member) {
       if constexpr (std::same_as<decltype(member), const std::optional<Sourced<Length>>&>) {
         if (member)
           add(what + ", " + in_words(field.name), format_tenths(member->value) + " mm", member->provenance);
-      } else if (field.name != "runs") {
+      } else if constexpr (!std::same_as<decltype(member), const std::vector<Sourced<Length>>&>) {
         number(field.name, what, member);
       }
     });

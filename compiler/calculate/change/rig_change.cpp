@@ -1,6 +1,7 @@
 #include "calculate/change/rig_change.hpp"
 
 #include "calculate/change/stay_inputs.hpp"
+#include "calculate/length/path_length.hpp"
 
 #include <algorithm>
 #include <map>
@@ -185,6 +186,46 @@ StayChange removed_stay(const StayView& was) {
   return change;
 }
 
+/// The reading that makes the length; null when none does.
+const Reading* taken_reading(const StayView& view) {
+  const auto& taken = view.derived->readings.taken;
+  return taken ? &view.stay->readings[*taken] : nullptr;
+}
+
+bool same_reading(const Reading& was, const Reading& is) {
+  const auto same_length = [](const Sourced<Length>& a, const Sourced<Length>& b) {
+    return magnitude(a.value - b.value) < least_change;
+  };
+  return was.date == is.date && was.mark == is.mark &&
+         std::equal(was.lengths().begin(), was.lengths().end(), is.lengths().begin(), is.lengths().end(),
+                    same_length);
+}
+
+/// Nothing where the path is as it was, where it makes the length itself, or where the stay was measured
+/// again since.
+std::optional<OutdatedMeasurement> outdated(const StayView& was, const StayView& is) {
+  const auto old_path = path_length(*was.rig, *was.stay);
+  const auto new_path = path_length(*is.rig, *is.stay);
+  if (!old_path || !new_path || is.derived->route == LengthRoute::path)
+    return std::nullopt;
+  const Length longer = new_path->known() - old_path->known();
+  if (magnitude(longer) < least_change)
+    return std::nullopt;
+  OutdatedMeasurement result{is.stay->name, {}, false, longer, {}};
+  const Reading* before = taken_reading(was);
+  const Reading* now = taken_reading(is);
+  if (now != nullptr) {
+    if (before == nullptr || !same_reading(*before, *now))
+      return std::nullopt;
+    result.measured = now->date;
+    return result;
+  }
+  result.stated = true;
+  const bool kept = was.derived->route == LengthRoute::stated && is.derived->route == LengthRoute::stated &&
+                    !moved(changed_length(was.derived->pin_to_pin, is.derived->pin_to_pin));
+  return kept ? std::optional(result) : std::nullopt;
+}
+
 /// Parts by name with how many there are in all stacks. Fittings of the boat hold several stays.
 void count_parts(const Rig& rig, int PartCount::*count, std::map<std::string, PartCount>& parts) {
   for (const Stay& stay : rig.stays)
@@ -238,10 +279,17 @@ RigChange compare_rigs(const Rig& was, const Derived& was_derived, const Rig& is
       continue;
     }
     StayChange stay = compare_stays(found->second, new_stays.at(name));
+    auto older = outdated(found->second, new_stays.at(name));
+    if (older) {
+      older->why = stay.why;
+      change.outdated.push_back(std::move(*older));
+    }
     if (moved(stay)) {
       change.stays.push_back(std::move(stay));
       continue;
     }
+    if (older) // what it rests on does move a length: the one to be measured again
+      continue;
     for (ChangedInput& input : stay.why)
       if (find_input(change.without_move, input.subject, input.property) == nullptr)
         change.without_move.push_back(std::move(input));

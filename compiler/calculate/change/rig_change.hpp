@@ -51,17 +51,29 @@ struct LineToOrder {
   bool complete = true; ///< every one of them is known
 };
 
-/// What differs between two rigs, or between a rig as it is and as it might be.
-struct RigChange {
-  std::vector<StayChange> stays;          ///< in the order of the new rig, then those that are gone
-  std::vector<ChangedInput> without_move; ///< stated otherwise, but moves no length
-  std::vector<PartCount> parts;           ///< of which there are more or fewer, in the order of their names
-  std::vector<LineToOrder> lines;         ///< for pieces that are new or replaced
-
-  bool empty() const { return stays.empty() && without_move.empty(); }
+/// A stay that was measured before a place of its path was moved: what was measured no longer holds.
+struct OutdatedMeasurement {
+  std::string stay;
+  std::string measured;               ///< the date of the reading; empty: without one, or a stated length
+  bool stated = false;                ///< a stated length and no reading
+  Length expected;                    ///< how much longer the path is now
+  std::vector<ChangedInput> why = {}; ///< what is stated otherwise of all on which the stay rests
 };
 
-/// Compares two rigs stay by stay, by name. A stay that is made and set as it was is not in it. Source:
+/// What differs between two rigs, or between a rig as it is and as it might be.
+struct RigChange {
+  std::vector<StayChange> stays;             ///< in the order of the new rig, then those that are gone
+  std::vector<OutdatedMeasurement> outdated; ///< in the order of the new rig; to be measured again
+  std::vector<ChangedInput> without_move;    ///< stated otherwise, but moves no length
+  std::vector<PartCount> parts;   ///< of which there are more or fewer, in the order of their names
+  std::vector<LineToOrder> lines; ///< for pieces that are new or replaced
+
+  bool empty() const { return stays.empty() && outdated.empty() && without_move.empty(); }
+};
+
+/// Compares two rigs stay by stay, by name. A stay that is made and set as it was is not in it. Where a
+/// place of a path moved under a stay that was measured before, its length is that of the boat as she was:
+/// it is among those to be measured again. Source:
 /// sums of the two; that a spliced rope can be opened and made shorter and that a wire needs a new terminal
 /// is common practice, no source.
 RigChange compare_rigs(const Rig& was, const Derived& was_derived, const Rig& is,

@@ -118,6 +118,9 @@ private:
   void value(const Remark& subject, const Remark& property, Word word) {
     add(subject, property, std::string(name_of(word)));
   }
+  void value(const Remark& subject, const Remark& property, bool yes) {
+    add(subject, property, yes ? "yes" : "");
+  }
   void value(const Remark& subject, const Remark& property, int number) {
     add(subject, property, std::to_string(number));
   }

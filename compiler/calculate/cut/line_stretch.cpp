@@ -3,25 +3,29 @@
 #include "calculate/cut/cut_phrase.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/length/length_sum.hpp"
+#include "calculate/length/pin_to_pin.hpp"
 #include "model/fact_name.hpp"
 
 namespace sheerpole {
 
 namespace {
 
-/// The length that stretches: the body, or what the estimate makes of it.
-std::optional<Sourced<Length>> stretching(const Stay& stay, const LengthSum& body) {
+/// The length that stretches: the body, or what the expected length makes of it.
+std::optional<Sourced<Length>> stretching(const Rig& rig, const Stay& stay, const LengthSum& body) {
   Sourced<Length> result;
   result.value = body.known();
   std::vector<const Provenance*> parts;
   for (const Term& term : body.terms)
     parts.push_back(&term.provenance);
   if (body.unknown) {
-    const auto estimate = fact_length(stay.particulars, fact_names.estimate);
-    if (!estimate)
+    const auto expected = expected_pin_to_pin(rig, stay);
+    if (!expected)
       return std::nullopt;
-    result.value += estimate->value;
-    result.provenance.assumptions = {std::string(fact_names.estimate) + " of " + stay.base};
+    result.value += expected->value;
+    if (fact_length(stay.particulars, fact_names.estimate))
+      result.provenance.assumptions = {std::string(fact_names.estimate) + " of " + stay.base};
+    else // known well enough for a share of it
+      result.provenance = expected->provenance;
     return result;
   }
   if (!parts.empty())
@@ -31,7 +35,8 @@ std::optional<Sourced<Length>> stretching(const Stay& stay, const LengthSum& bod
 
 } // namespace
 
-LineStretch line_stretch(const Stay& stay, const LineMaterial& material, const LengthSum& body) {
+LineStretch line_stretch(const Rig& rig, const Stay& stay, const LineMaterial& material,
+                         const LengthSum& body) {
   LineStretch result;
   if (material.kind == LineMaterial::Kind::chain)
     return result;
@@ -39,7 +44,7 @@ LineStretch line_stretch(const Stay& stay, const LineMaterial& material, const L
   const auto bench = fact_force(stay.particulars, fact_names.bench_tension);
   const auto bedding = fact_number(material.particulars, fact_names.bedding);
   const bool bedding_cut = fact_text(stay.particulars, fact_names.bedding_from) == "cut";
-  const auto length = stretching(stay, body);
+  const auto length = stretching(rig, stay, body);
   if (!length && (dock || bench || bedding_cut)) {
     result.missing.push_back(
         {{CutPhrase::stretch_missing, {Words{stay.base}}}, CutPhrase::stretch_mend, stay.place});

@@ -111,12 +111,12 @@ std::vector<Piece> pieces_of(const Rig& rig, StayId id, const LengthSum& pin_to_
     switch (material.kind) {
     case LineMaterial::Kind::rope:
       add_ends(piece, bearings, splice_allowance(rig, material, upper),
-               splice_allowance(rig, material, lower), line_stretch(stay, material, piece.body));
+               splice_allowance(rig, material, lower), line_stretch(rig, stay, material, piece.body));
       break;
     case LineMaterial::Kind::wire:
     case LineMaterial::Kind::rod:
       add_ends(piece, bearings, insertion(upper), insertion(lower),
-               line_stretch(stay, material, piece.body));
+               line_stretch(rig, stay, material, piece.body));
       break;
     case LineMaterial::Kind::chain:
       cut_chain(rig, stay, lines[i], bearings, piece);

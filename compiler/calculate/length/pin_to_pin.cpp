@@ -1,10 +1,12 @@
 #include "calculate/length/pin_to_pin.hpp"
 
+#include "calculate/facts.hpp"
 #include "calculate/length/length_sum.hpp"
 #include "calculate/length/path_length.hpp"
 #include "calculate/reading/reading_length.hpp"
+#include "model/fact_name.hpp"
 
-#include <algorithm>
+#include <utility>
 
 namespace sheerpole {
 
@@ -14,26 +16,21 @@ struct LengthWay {
   LengthRoute route;
   LengthSum sum;
   std::vector<Remark> not_corrected = {};
+  std::optional<PassedOver> why = {};
 };
 
 LengthSum pin_to_pin_sum(std::vector<Term> terms) {
   return {SumKind::pin_to_pin, false, std::move(terms), {}};
 }
 
-/// Every way that gives a number; each later reading wins over the earlier ones, then come stated and path.
-std::vector<LengthWay> ways_to(const Rig& rig, const Stay& stay) {
-  std::vector<LengthWay> readings;
-  for (const Reading& reading : stay.readings)
-    if (!reading.runs.empty()) {
-      ReadingLength length = reading_length(rig, stay, reading);
-      readings.push_back(
-          {LengthRoute::reading, pin_to_pin_sum(std::move(length.terms)), std::move(length.not_corrected)});
-    }
+/// The other readings that have a number, then what is stated, then the points.
+std::vector<LengthWay> other_ways(const Rig& rig, const Stay& stay, const ReadingChoice& choice) {
   std::vector<LengthWay> ways;
-  if (!readings.empty()) {
-    ways.push_back(std::move(readings.back()));
-    readings.pop_back();
-    std::move(readings.begin(), readings.end(), std::back_inserter(ways));
+  for (const OtherReading& other : choice.others) {
+    const Reading& reading = stay.readings[other.reading];
+    if (!reading.is_mark_alone())
+      ways.push_back(
+          {LengthRoute::reading, pin_to_pin_sum(reading_length(rig, stay, reading).terms), {}, other.why});
   }
   if (stay.stated_pin_to_pin)
     ways.push_back(
@@ -44,63 +41,69 @@ std::vector<LengthWay> ways_to(const Rig& rig, const Stay& stay) {
   return ways;
 }
 
-/// Where X lies: "cord orange, 4 knots", "mark on the messenger: red whipping".
-Remark where_x_lies(const Reading& reading) {
-  if (reading.cord.empty())
-    return {Derivation::mark_on,
-            {Words{reading.method == ReadingMethod::unstated ? "cord" : std::string(name_of(reading.method))},
-             Words{reading.mark}}};
-  Remark where(Derivation::on_cord, {Words{reading.cord}});
-  if (reading.knots)
-    where = *reading.knots == 1
-                ? Remark(Derivation::on_cord_at_one_knot, {Words{reading.cord}})
-                : Remark(Derivation::on_cord_at_knots, {Words{reading.cord}, Count{*reading.knots}});
-  return reading.mark.empty() ? where
-                              : Remark(Derivation::with_mark, {Remarks{{where}}, Words{reading.mark}});
+/// What the reading that counts comes to: a number, or X with what its offsets add.
+LengthWay way_of(const Rig& rig, const Stay& stay, const Reading& reading) {
+  ReadingLength length = reading_length(rig, stay, reading);
+  LengthWay way{LengthRoute::reading, pin_to_pin_sum(std::move(length.terms)),
+                std::move(length.not_corrected)};
+  if (!reading.is_mark_alone())
+    return way;
+  way.route = LengthRoute::unknown;
+  way.sum.unknown = true;
+  way.sum.unknown_source.source_class = SourceClass::measured;
+  way.sum.unknown_source.derivation = where_x_lies(reading);
+  way.sum.unknown_source.place = reading.place;
+  if (reading.shift != Length{})
+    way.sum.terms.push_back({TermKind::knot, reading.shift, way.sum.unknown_source});
+  return way;
 }
 
-/// X, with the knot or mark of the last reading that has one. What that reading states beside it belongs to
-/// the mark.
-LengthSum unknown_length(const Stay& stay) {
-  LengthSum sum = pin_to_pin_sum({});
-  sum.unknown = true;
-  sum.unknown_source.derivation = Derivation::no_number_yet;
-  for (const Reading& reading : stay.readings) {
-    if (!reading.on_cord())
-      continue;
-    sum.terms.clear();
-    sum.unknown_source.source_class = SourceClass::measured;
-    sum.unknown_source.derivation = where_x_lies(reading);
-    sum.unknown_source.place = reading.place;
-    if (reading.offset)
-      sum.terms.push_back(offset_term(reading));
-    if (reading.hoist_offset)
-      sum.terms.push_back(
-          {TermKind::hoist_offset, reading.hoist_offset->value, reading.hoist_offset->provenance});
-    if (reading.below_knot)
-      sum.terms.push_back(
-          {TermKind::below_knot, reading.below_knot->value, reading.below_knot->provenance});
-    if (reading.shift != Length{})
-      sum.terms.push_back({TermKind::knot, reading.shift, sum.unknown_source});
-  }
-  return sum;
+/// X that exists nowhere yet.
+LengthWay no_way() {
+  LengthWay way{LengthRoute::unknown, pin_to_pin_sum({})};
+  way.sum.unknown = true;
+  way.sum.unknown_source.derivation = Derivation::no_number_yet;
+  return way;
+}
+
+RouteComparison compare(const LengthSum& taken, const LengthWay& other) {
+  RouteComparison result{other.route, other.sum.known(), {}, provenance_of(other.sum)};
+  result.why = other.why;
+  if (taken.unknown)
+    result.expected_x = result.length - taken.known();
+  else
+    result.difference = taken.known() - result.length;
+  return result;
 }
 
 } // namespace
 
 PinToPin pin_to_pin(const Rig& rig, const Stay& stay) {
-  std::vector<LengthWay> ways = ways_to(rig, stay);
-  if (ways.empty())
-    return {LengthRoute::unknown, unknown_length(stay), {}, cord_not_counted(rig, stay)};
-  PinToPin result{
-      ways.front().route, std::move(ways.front().sum), {}, std::move(ways.front().not_corrected)};
-  for (std::size_t i = 1; i < ways.size(); ++i)
-    result.other_routes.push_back({ways[i].route,
-                                   ways[i].sum.known(),
-                                   result.sum.known() - ways[i].sum.known(),
-                                   provenance_of(ways[i].sum),
-                                   {}});
+  PinToPin result;
+  result.readings = choose_reading(rig, stay);
+  std::vector<LengthWay> ways = other_ways(rig, stay, result.readings);
+  LengthWay taken = no_way();
+  if (result.readings.taken) {
+    taken = way_of(rig, stay, stay.readings[*result.readings.taken]);
+  } else if (!ways.empty()) {
+    taken = std::move(ways.front());
+    ways.erase(ways.begin());
+  }
+  result.route = taken.route;
+  result.sum = std::move(taken.sum);
+  result.not_corrected = std::move(taken.not_corrected);
+  for (const LengthWay& way : ways)
+    result.other_routes.push_back(compare(result.sum, way));
   return result;
+}
+
+std::optional<Sourced<Length>> expected_pin_to_pin(const Rig& rig, const Stay& stay) {
+  if (auto estimate = fact_length(stay.particulars, fact_names.estimate))
+    return estimate;
+  const std::vector<LengthWay> ways = other_ways(rig, stay, choose_reading(rig, stay));
+  if (ways.empty())
+    return std::nullopt;
+  return Sourced<Length>{ways.front().sum.known(), provenance_of(ways.front().sum), {}};
 }
 
 } // namespace sheerpole

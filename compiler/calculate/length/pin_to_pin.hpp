@@ -2,8 +2,10 @@
 
 #include "calculate/length/length_sum.hpp"
 #include "calculate/reading/length_routes.hpp"
+#include "calculate/reading/reading_choice.hpp"
 #include "model/rig.hpp"
 
+#include <optional>
 #include <vector>
 
 namespace sheerpole {
@@ -12,13 +14,19 @@ namespace sheerpole {
 struct PinToPin {
   LengthRoute route = LengthRoute::unknown;
   LengthSum sum;
-  std::vector<RouteComparison> other_routes = {}; ///< older readings first, then stated, then path
+  std::vector<RouteComparison> other_routes = {}; ///< readings with a number first, then stated, then path
   std::vector<Remark> not_corrected = {};         ///< of the reading that was taken
+  ReadingChoice readings = {};
 };
 
-/// Chooses the way to the pin-to-pin length: a reading with runs before a stated length, that before the
-/// points. Of several readings with runs the last in the file wins, being the later layer. With no number
-/// at all the length is X: it exists as a mark on a cord, or not yet.
+/// Chooses the way to the pin-to-pin length. What was read in place stands above a stated length, and that
+/// above the points, whatever the order in the file; which of several readings counts says choose_reading.
+/// A cord without a number makes the length X, also where another way has a number: that one is then the
+/// expected X beside it. With no way at all the length is X and exists nowhere yet.
 PinToPin pin_to_pin(const Rig& rig, const Stay& stay);
+
+/// About how long the stay is from pin to pin, where its length is X: as its `estimate` says, else as the
+/// first of the other ways does. For ordering, stretch and comparison; nothing is cut to it.
+std::optional<Sourced<Length>> expected_pin_to_pin(const Rig& rig, const Stay& stay);
 
 } // namespace sheerpole

@@ -48,14 +48,6 @@ private:
   std::vector<LikelySlip> slips_;
 };
 
-const Reading* last_reading(const Stay& stay) {
-  const Reading* result = nullptr;
-  for (const Reading& reading : stay.readings)
-    if (!reading.runs.empty())
-      result = &reading;
-  return result;
-}
-
 void parts(const Rig& rig, const Stay& stay, Suspicion& suspicion) {
   std::set<std::size_t> seen;
   for (const StackItem& item : stay.stack) {
@@ -76,7 +68,7 @@ void tape(const Reading& reading, Suspicion& suspicion) {
     suspicion.consider({ReadingPhrase::offset_at_both_ends, {offset}}, offset);
     suspicion.consider({ReadingPhrase::offset_already_off, {offset}}, -offset);
   }
-  const LengthUnit unit = reading.runs.front().provenance.written_in;
+  const LengthUnit unit = reading.lengths().front().provenance.written_in;
   if (unit == LengthUnit::feet || unit == LengthUnit::inches) {
     suspicion.consider_both(ReadingPhrase::foot_too_many, ReadingPhrase::foot_too_few,
                             Length::millimetres(304.8));
@@ -90,10 +82,10 @@ void tape(const Reading& reading, Suspicion& suspicion) {
 
 /// 38.11 ft that were 38 ft 11 in, and 38 ft 5 in that were 38.5 ft.
 void decimal_feet(const Reading& reading, Suspicion& suspicion) {
-  const double feet = reading.runs.front().value.metres() / 0.3048;
+  const double feet = reading.lengths().front().value.metres() / 0.3048;
   const double whole = std::floor(feet + 1e-9);
   const double rest = feet - whole;
-  const bool decimal = reading.runs.front().provenance.written_in == LengthUnit::feet;
+  const bool decimal = reading.lengths().front().provenance.written_in == LengthUnit::feet;
   for (const double scale : {10.0, 100.0}) {
     const double inches = std::round(rest * scale);
     if (decimal && inches >= 1.0 && inches < 12.0 && std::fabs(rest * scale - inches) < 1e-6)
@@ -148,10 +140,10 @@ std::vector<LikelySlip> likely_slips(const Rig& rig, const Stay& stay, LengthRou
   if (magnitude(difference) <= near_enough)
     return {};
   parts(rig, stay, suspicion);
-  const Reading* reading = last_reading(stay);
-  if (taken == LengthRoute::reading && reading != nullptr) {
-    tape(*reading, suspicion);
-    decimal_feet(*reading, suspicion);
+  const auto read = choose_reading(rig, stay).taken;
+  if (taken == LengthRoute::reading && read) {
+    tape(stay.readings[*read], suspicion);
+    decimal_feet(stay.readings[*read], suspicion);
   }
   if (other == LengthRoute::path) {
     next_holes(rig, stay, suspicion);

@@ -1,8 +1,10 @@
 #pragma once
 
+#include "calculate/reading/reading_choice.hpp"
 #include "model/remark.hpp"
 #include "model/rig.hpp"
 
+#include <optional>
 #include <vector>
 
 namespace sheerpole {
@@ -23,6 +25,10 @@ struct RouteComparison {
   Length difference; ///< the way taken minus the other way
   Provenance provenance;
   std::vector<LikelySlip> slips = {}; ///< the likeliest first
+  /// The X that this way leads one to expect, where the way taken is X: for ordering and to see whether the
+  /// mark can be right, never for a cut. `difference` says nothing then.
+  std::optional<Length> expected_x = {};
+  std::optional<PassedOver> why = {}; ///< of a reading: why it was not taken
 };
 
 /// The slips of measuring that would explain why two ways to the pin-to-pin length of a stay differ: a part

@@ -131,9 +131,9 @@ void add_tape_corrections(const Rig& rig, const Reading& reading, Length read, s
                           std::vector<Remark>& not_corrected) {
   const Record* tape = reading.tape.empty() ? nullptr : find_record(rig, RecordKind::tape, reading.tape);
   if (tape == nullptr) {
-    if (find_fact(reading.particulars, fact_names.temperature) != nullptr ||
-        find_fact(reading.particulars, fact_names.spans) != nullptr)
-      not_corrected.push_back(ReadingPhrase::no_tape);
+    for (const FactName& name : {fact_names.temperature, fact_names.spans, fact_names.slope})
+      if (find_fact(reading.particulars, name) != nullptr)
+        not_corrected.push_back({ReadingPhrase::no_tape, {Words{std::string(name.text)}}});
     return;
   }
   Corrections corrections{rig, reading, *tape, read, terms, not_corrected};
@@ -179,8 +179,9 @@ void add_old_stretch(const Rig& rig, const Stay& stay, const Reading& reading, L
 /// "tape, 2026-05-02, the owner, afloat": all that the file says of how it was measured.
 std::string circumstances(const Reading& reading) {
   std::string text;
-  for (const std::string_view word : {name_of(reading.method), std::string_view(reading.date),
-                                      std::string_view(reading.by), std::string_view(reading.note)}) {
+  for (const std::string_view word :
+       {name_of(reading.method), std::string_view(reading.mark), std::string_view(reading.date),
+        std::string_view(reading.by), std::string_view(reading.note)}) {
     if (word.empty())
       continue;
     if (!text.empty())
@@ -191,35 +192,68 @@ std::string circumstances(const Reading& reading) {
 }
 
 Remark how_the_mean_came(const Reading& reading) {
-  if (reading.runs.size() == 1)
+  if (reading.lengths().size() == 1)
     return {};
   Remarks runs{{}, Join::plus};
-  Length shortest = reading.runs.front().value;
+  Length shortest = reading.lengths().front().value;
   Length longest = shortest;
-  for (const Sourced<Length>& run : reading.runs) {
+  for (const Sourced<Length>& run : reading.lengths()) {
     runs.all.push_back({ReadingPhrase::run, {Fixed{run.value.millimetres(), 1}}});
     shortest = std::min(shortest, run.value);
     longest = std::max(longest, run.value);
   }
-  const Count count{static_cast<std::int64_t>(reading.runs.size())};
+  const Count count{static_cast<std::int64_t>(reading.lengths().size())};
   return {ReadingPhrase::mean_of_runs, {std::move(runs), count, longest - shortest}};
 }
 
 Term mean_term(const Reading& reading) {
   Length sum;
   std::vector<const Provenance*> sources;
-  for (const Sourced<Length>& run : reading.runs) {
+  for (const Sourced<Length>& run : reading.lengths()) {
     sum += run.value;
     sources.push_back(&run.provenance);
   }
-  const std::size_t runs = reading.runs.size();
+  const std::size_t runs = reading.lengths().size();
   Provenance provenance = combine(sources);
   provenance.note = circumstances(reading);
   provenance.place = reading.place;
   if (runs == 1)
-    provenance.written = reading.runs.front().provenance.written;
+    provenance.written = reading.lengths().front().provenance.written;
   return {TermKind::runs, sum / static_cast<double>(runs) + reading.shift, std::move(provenance),
           Runs{runs}, how_the_mean_came(reading)};
+}
+
+/// What of the cord that keeps the length is not in its doubt, since the file does not say it.
+void add_cord_not_counted(const Rig& rig, const Stay& stay, const Reading& reading,
+                          std::vector<Remark>& not_corrected) {
+  const Record* cord = reading.cord.empty() ? nullptr : find_record(rig, RecordKind::cord, reading.cord);
+  if (cord == nullptr)
+    return;
+  const auto missing = [&](ReadingPhrase of, Remark what) {
+    not_corrected.push_back({ReadingPhrase::not_stated, {Remarks{{of}}, Remarks{{std::move(what)}}}});
+  };
+  const auto of_cord = [&](const char* property) {
+    return Remark{ReadingPhrase::property_of_name, {Words{property}, Words{cord->name}}};
+  };
+  const auto stretch = fact_number(cord->facts, fact_names.stretch);
+  if (!stretch)
+    missing(ReadingPhrase::cord_stretch, of_cord("stretch"));
+  else if (!stretch->tolerance)
+    missing(ReadingPhrase::cord_stretch, {ReadingPhrase::bound_of_cord_stretch, {Words{cord->name}}});
+  else if (!expected_length(rig, stay))
+    missing(ReadingPhrase::cord_stretch, {ReadingPhrase::length_of_stay, {Words{stay.base}}});
+  if (!fact_length(cord->facts, fact_names.knot_width))
+    missing(ReadingPhrase::knot_of_cord, of_cord("knot-width"));
+}
+
+void add_offsets(const Reading& reading, std::vector<Term>& terms) {
+  if (reading.offset)
+    terms.push_back({TermKind::hook_offset, -reading.offset->value, reading.offset->provenance});
+  if (reading.hoist_offset)
+    terms.push_back(
+        {TermKind::hoist_offset, reading.hoist_offset->value, reading.hoist_offset->provenance});
+  if (reading.below_knot)
+    terms.push_back({TermKind::below_knot, reading.below_knot->value, reading.below_knot->provenance});
 }
 
 } // namespace
@@ -234,49 +268,35 @@ std::optional<Length> expected_length(const Rig& rig, const Stay& stay) {
   return std::nullopt;
 }
 
-std::vector<Remark> cord_not_counted(const Rig& rig, const Stay& stay) {
-  std::vector<Remark> result;
-  const auto knotted = std::find_if(stay.readings.rbegin(), stay.readings.rend(),
-                                    [](const Reading& reading) { return reading.on_cord(); });
-  const Record* cord = knotted == stay.readings.rend() || knotted->cord.empty()
-                           ? nullptr
-                           : find_record(rig, name_of(RecordKind::cord), knotted->cord);
-  if (cord == nullptr)
-    return result;
-  const auto missing = [&](ReadingPhrase of, Remark what) {
-    result.push_back({ReadingPhrase::not_stated, {Remarks{{of}}, Remarks{{std::move(what)}}}});
-  };
-  const auto of_cord = [&](const char* property) {
-    return Remark{ReadingPhrase::property_of_name, {Words{property}, Words{cord->name}}};
-  };
-  const auto stretch = fact_number(cord->facts, fact_names.stretch);
-  if (!stretch)
-    missing(ReadingPhrase::cord_stretch, of_cord("stretch"));
-  else if (!stretch->tolerance)
-    missing(ReadingPhrase::cord_stretch, {ReadingPhrase::bound_of_cord_stretch, {Words{cord->name}}});
-  else if (!expected_length(rig, stay))
-    missing(ReadingPhrase::cord_stretch, {ReadingPhrase::length_of_stay, {Words{stay.base}}});
-  if (!fact_length(cord->facts, fact_names.knot_width))
-    missing(ReadingPhrase::knot_of_cord, of_cord("knot-width"));
-  return result;
-}
-
-Term offset_term(const Reading& reading) {
-  return {TermKind::hook_offset, -reading.offset->value, reading.offset->provenance};
+Remark where_x_lies(const Reading& reading) {
+  if (reading.cord.empty())
+    return {Derivation::mark_on,
+            {Words{reading.method == ReadingMethod::unstated ? "cord" : std::string(name_of(reading.method))},
+             Words{reading.mark}}};
+  Remark where(Derivation::on_cord, {Words{reading.cord}});
+  if (reading.knots)
+    where = *reading.knots == 1
+                ? Remark(Derivation::on_cord_at_one_knot, {Words{reading.cord}})
+                : Remark(Derivation::on_cord_at_knots, {Words{reading.cord}, Count{*reading.knots}});
+  return reading.mark.empty() ? where
+                              : Remark(Derivation::with_mark, {Remarks{{where}}, Words{reading.mark}});
 }
 
 ReadingLength reading_length(const Rig& rig, const Stay& stay, const Reading& reading) {
   ReadingLength result;
-  if (reading.runs.empty())
+  add_cord_not_counted(rig, stay, reading, result.not_corrected);
+  if (reading.lengths().empty()) {
+    add_offsets(reading, result.terms);
+    for (const auto& [fact, name] : {std::pair(fact_names.pull, ReadingPhrase::cord_pull),
+                                     std::pair(fact_names.temperature, ReadingPhrase::cord_temperature)})
+      if (find_fact(reading.particulars, fact) != nullptr)
+        result.not_corrected.push_back({ReadingPhrase::cord_without_number, {Remarks{{name}}}});
     return result;
+  }
   result.terms.push_back(mean_term(reading));
   const Length read = result.terms.front().amount;
   add_tape_corrections(rig, reading, read, result.terms, result.not_corrected);
-  if (reading.offset)
-    result.terms.push_back(offset_term(reading));
-  if (reading.hoist_offset)
-    result.terms.push_back(
-        {TermKind::hoist_offset, reading.hoist_offset->value, reading.hoist_offset->provenance});
+  add_offsets(reading, result.terms);
   if (reading.old_line)
     add_old_stretch(rig, stay, reading, read, result.terms, result.not_corrected);
   return result;

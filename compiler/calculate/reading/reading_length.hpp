@@ -29,6 +29,9 @@ enum class ReadingPhrase : std::uint16_t {
   outside_correction,
   outside_hooke,
   no_tape,
+  cord_without_number,
+  cord_pull,
+  cord_temperature,
   property_of_name,
   property_of_line,
   property_of_stay,
@@ -59,7 +62,7 @@ constexpr PhraseSubject subject_of(ReadingPhrase) {
 
 /// What became of a reading.
 struct ReadingLength {
-  std::vector<Term> terms; ///< empty when the reading has no run
+  std::vector<Term> terms; ///< of a cord without a number what is to be added to X
   std::vector<Remark>
       not_corrected; ///< "tape temperature: standard-temperature of steel-tape is not stated"
 };
@@ -70,18 +73,16 @@ struct ReadingLength {
 /// numbers are stated; when some are, what is missing is said. The spread of the runs (longest less
 /// shortest) is said in `how` of the mean. Sources: arithmetic mean of repeated readings and the tape
 /// corrections of surveying texts, see physics/tape_correction.hpp; Hooke's law; the offsets are common
-/// practice, no source.
+/// practice, no source. Of a cord that is a mark alone the offsets are what is left, each added to X; its
+/// pull and its temperature are told as not counted.
 ReadingLength reading_length(const Rig& rig, const Stay& stay, const Reading& reading);
 
 /// The length from which the stretch of a cord follows where X has no number: by the path, as stated, or as
 /// estimated, in this order. Nothing when none of them is there. Never for a cut.
 std::optional<Length> expected_length(const Rig& rig, const Stay& stay);
 
-/// What of the cord that keeps X is not in the doubt of the length, since the file does not say it:
-/// stretch, knot-width. Empty without a cord.
-std::vector<Remark> cord_not_counted(const Rig& rig, const Stay& stay);
-
-/// The offset of a reading as a term that takes away.
-Term offset_term(const Reading& reading);
+/// Where the X of a reading without a number lies: "cord orange, 4 knots", "mark on the messenger: red
+/// whipping".
+Remark where_x_lies(const Reading& reading);
 
 } // namespace sheerpole

@@ -4,6 +4,7 @@
 #include "calculate/cutting/plan_cutting.hpp"
 #include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
+#include "calculate/length/pin_to_pin.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 
@@ -60,7 +61,7 @@ std::variant<WantedPiece, UnplannedPiece> wanted_piece(const SpoolBoat& boat, co
       wanted.cut = *note->listed_cut;
   }
   if (piece.cut.unknown) {
-    const auto estimate = fact_length(stay.particulars, fact_names.estimate);
+    const auto estimate = expected_pin_to_pin(*boat.rig, stay);
     if (!estimate)
       return not_planned(StockPhrase::no_estimate);
     wanted.estimated = true;

@@ -143,7 +143,7 @@ public:
   }
   std::size_t of_runs(StayId stay, const Reading& reading, double standard_of_mean) {
     derived_.inputs.push_back({Remark(UncertaintyPhrase::scatter_of_runs, {stay}), standard_of_mean,
-                               Distribution::student, reading.runs.size() - 1, reading.place});
+                               Distribution::student, reading.lengths().size() - 1, reading.place});
     return derived_.inputs.size() - 1;
   }
 
@@ -157,12 +157,12 @@ private:
 
 /// s / sqrt(n) of the runs. Source: JCGM 100:2008, 4.2.3.
 double standard_of_mean(const Reading& reading) {
-  const auto count = static_cast<double>(reading.runs.size());
+  const auto count = static_cast<double>(reading.lengths().size());
   double mean = 0.0;
-  for (const Sourced<Length>& run : reading.runs)
+  for (const Sourced<Length>& run : reading.lengths())
     mean += run.value.metres() / count;
   double squares = 0.0;
-  for (const Sourced<Length>& run : reading.runs)
+  for (const Sourced<Length>& run : reading.lengths())
     squares += (run.value.metres() - mean) * (run.value.metres() - mean);
   return std::sqrt(squares / (count - 1.0) / count);
 }
@@ -182,7 +182,7 @@ public:
     Stay& stay = trial.stays[id.index()];
     for (Reading& reading : stay.readings) {
       Moved moved{[&reading](double change) { reading.shift = Length::metres(change); }, {}};
-      if (reading.runs.size() > 1)
+      if (reading.lengths().size() > 1)
         if (const double standard = standard_of_mean(reading); standard > 0.0)
           moved.by.emplace_back(known(inputs.of_runs(id, reading, standard)), standard);
       const Record* tape =
@@ -331,7 +331,7 @@ void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived, unsi
   const bool any =
       !rig.bounds.empty() || std::any_of(rig.stays.begin(), rig.stays.end(), [](const Stay& stay) {
         return std::any_of(stay.readings.begin(), stay.readings.end(), [](const Reading& reading) {
-          return reading.runs.size() > 1 || !reading.tape.empty() || !reading.cord.empty();
+          return reading.lengths().size() > 1 || !reading.tape.empty() || !reading.cord.empty();
         });
       });
   if (!any)

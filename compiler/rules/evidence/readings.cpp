@@ -1,3 +1,4 @@
+#include "calculate/reading/reading_length.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "rules/by_side.hpp"
@@ -6,6 +7,7 @@
 #include "units/quantity_text.hpp"
 #include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/evidence_phrases.hpp"
+#include "wording/state_words.hpp"
 
 #include <algorithm>
 
@@ -19,13 +21,65 @@ using Common = AnyCheckPhrase;
 using P = EvidenceCheckPhrase;
 
 const Reading* used_reading(const Rig& rig, const DerivedStay& stay) {
-  if (stay.route != LengthRoute::reading)
+  if (stay.route != LengthRoute::reading || !stay.readings.taken)
     return nullptr;
-  const std::vector<Reading>& readings = rig[stay.stay].readings;
-  for (std::size_t i = readings.size(); i-- > 0;)
-    if (!readings[i].runs.empty())
-      return &readings[i];
-  return nullptr;
+  return &rig[stay.stay].readings[*stay.readings.taken];
+}
+
+/// "11640 mm by tape, 2026-05-02"; of a cord without a number what marks it.
+std::string said_by(const Rig& rig, const DerivedStay& stay, std::size_t number, Length length) {
+  const Reading& reading = rig[stay.stay].readings[number];
+  const Words name{reading_name(reading)};
+  return reading.is_mark_alone() ? say(rig, {P::x_by, {name}}) : say(rig, {P::length_by, {length, name}});
+}
+
+Diagnostic contradiction_finding(const Rig& rig, const DerivedStay& stay, const std::string& name,
+                                 const OtherReading& other) {
+  const std::size_t taken = *stay.readings.taken;
+  const Length length = stay.pin_to_pin.known();
+  Length of_other;
+  for (const Term& term : reading_length(rig, rig[stay.stay], rig[stay.stay].readings[other.reading]).terms)
+    of_other += term.amount;
+  const Remark apart = other.apart ? Remark(P::readings_apart, {magnitude(*other.apart), other.allowed})
+                                   : Remark(P::readings_not_comparable);
+  const Reading& reading = rig[stay.stay].readings[other.reading];
+  return diagnose("readings-contradict", {{"stay", name},
+                                          {"one", said_by(rig, stay, taken, length)},
+                                          {"other", said_by(rig, stay, other.reading, of_other)},
+                                          {"apart", say(rig, apart)}})
+      .at(rig[stay.stay].readings[taken].place, said_by(rig, stay, taken, length))
+      .and_at(reading.place, said_by(rig, stay, other.reading, of_other))
+      .about(name)
+      .build();
+}
+
+void check_readings_contradict(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+                  if (stay.readings.others.empty())
+                    return;
+                  if (const OtherReading* other = stay.readings.contradiction())
+                    of_stay.find(contradiction_finding(rig, stay, name, *other));
+                  else
+                    of_stay.pass({P::one_reading_counts,
+                                  {Words{reading_name(rig[stay.stay].readings[*stay.readings.taken])}}});
+                });
+}
+
+void check_measured_once(const Rig& rig, const Derived& derived, CheckReport& report) {
+  if (rig.limits.second_measure() == SecondMeasure::off)
+    return;
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        if (!stay.readings.taken || stay.readings.contradiction() != nullptr)
+          return; // not read, or there is more to say of it
+        if (stay.measurement.confirmed)
+          of_stay.pass(confirmed_words(rig, stay));
+        else
+          of_stay.find(diagnose("measured-once", {{"stay", name}, {"how", measured_words(rig, stay)}})
+                           .at(rig[stay.stay].readings[*stay.readings.taken].place)
+                           .about(name));
+      });
 }
 
 void check_reading_bare(const Rig& rig, const Derived& derived, CheckReport& report) {
@@ -105,7 +159,9 @@ void check_reading_old(const Rig& rig, const Derived& derived, CheckReport& repo
 
 } // namespace
 
-const CheckTable checks{CheckRow{"reading-bare", check_reading_bare},
+const CheckTable checks{CheckRow{"readings-contradict", check_readings_contradict, {Limit::routes_apart}},
+                        CheckRow{"measured-once", check_measured_once, {Limit::routes_apart}},
+                        CheckRow{"reading-bare", check_reading_bare},
                         CheckRow{"tape-sags", check_tape_sags, {Limit::tape_sag}},
                         CheckRow{"reading-old", check_reading_old, {Limit::reading_age}}};
 

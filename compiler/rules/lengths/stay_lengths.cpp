@@ -168,8 +168,8 @@ std::string labelled(const Rig& rig, LengthRoute route, Length length) {
 }
 
 bool ways_apart(const Rig& rig, const RouteComparison& other) {
-  // A reading over an older one is a change of the boat or of the tape, not a contradiction.
-  if (other.other == LengthRoute::reading)
+  // What readings are to each other is told by `readings-contradict`; X has no number to compare.
+  if (other.other == LengthRoute::reading || other.expected_x)
     return false;
   const Length difference = other.difference < Length{} ? -other.difference : other.difference;
   return difference > *rig.limits.length(Limit::routes_apart) + threshold::negligible;
@@ -195,18 +195,21 @@ Diagnostic route_finding(const Rig& rig, const DerivedStay& derived_stay, const 
 }
 
 void check_routes_differ(const Rig& rig, const Derived& derived, CheckReport& report) {
-  look_at_stays(rig, derived, report,
-                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
-                  for (const RouteComparison& other : stay.other_routes)
-                    if (ways_apart(rig, other))
-                      of_stay.find(route_finding(rig, stay, rig[stay.stay], other, name));
-                    else if (other.other != LengthRoute::reading)
-                      of_stay.pass({P::two_ways,
-                                    {Words{labelled(rig, stay.route, stay.pin_to_pin.known())},
-                                     Words{labelled(rig, other.other, other.length)}}});
-                  if (stay.other_routes.empty())
-                    of_stay.not_checked({P::one_way});
-                });
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        for (const RouteComparison& other : stay.other_routes)
+          if (other.expected_x)
+            of_stay.not_checked(
+                {P::x_expected, {*other.expected_x, Words{labelled(rig, other.other, other.length)}}});
+          else if (ways_apart(rig, other))
+            of_stay.find(route_finding(rig, stay, rig[stay.stay], other, name));
+          else if (other.other != LengthRoute::reading)
+            of_stay.pass({P::two_ways,
+                          {Words{labelled(rig, stay.route, stay.pin_to_pin.known())},
+                           Words{labelled(rig, other.other, other.length)}}});
+        if (stay.other_routes.empty())
+          of_stay.not_checked({P::one_way});
+      });
 }
 
 /// By how much the two bodies of a pair may differ: as the boat says, else by the limits. Nothing when all

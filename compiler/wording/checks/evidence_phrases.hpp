@@ -41,6 +41,11 @@ enum class EvidenceCheckPhrase : std::uint16_t {
   noted,
   no_inspection,
   looked_at,
+  length_by,
+  x_by,
+  readings_apart,
+  readings_not_comparable,
+  one_reading_counts,
 };
 
 constexpr PhraseSubject subject_of(EvidenceCheckPhrase) {

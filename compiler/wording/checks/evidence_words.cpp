@@ -71,6 +71,16 @@ std::string_view words(EvidenceCheckPhrase phrase) {
     return "no inspection of it is in the log";
   case looked_at:
     return "looked at on {}";
+  case length_by:
+    return "{} by {}";
+  case x_by:
+    return "X by {}";
+  case readings_apart:
+    return "{} apart where {} is allowed";
+  case readings_not_comparable:
+    return "one of them has no number to compare";
+  case one_reading_counts:
+    return "what counts is {}";
   }
   return {};
 }

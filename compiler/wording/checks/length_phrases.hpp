@@ -28,6 +28,7 @@ enum class LengthCheckPhrase : std::uint16_t {
   comes_out_if,
   or_if,
   one_way,
+  x_expected,
   two_sides,
   alike_within,
   side_is_x,

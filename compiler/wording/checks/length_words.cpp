@@ -43,6 +43,8 @@ std::string_view words(LengthCheckPhrase phrase) {
     return ". It comes out if {}";
   case or_if:
     return ", or if {}";
+  case x_expected:
+    return "its length is X, which ought to come to {}: {}";
   case one_way:
     return "there is one way to its length";
   case two_sides:

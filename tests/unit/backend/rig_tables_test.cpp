@@ -73,9 +73,9 @@ TEST(RigTables, ShowPieces) {
       {SampleRig::saying("insertion depth of stud-6"), SampleRig::saying("measure it"), {}}};
   const Table table = pieces_table(sample.checked());
   EXPECT_THAT(row(table, 0), ElementsAre("cap-shroud.port", "hmpe-9", "9 mm", "11382.0", "12997.6",
-                                         "42' 7 11/16\"", "DRAFT"));
+                                         "42' 7 11/16\"", "DRAFT", "not yet"));
   EXPECT_THAT(row(table, 1), ElementsAre("forestay", "wire-6", "6 mm", "X - 20.0", "X + 32.0",
-                                         "X + 1 1/4\"", "DRAFT, incomplete"));
+                                         "X + 1 1/4\"", "DRAFT, incomplete", "not yet"));
 }
 
 // 1/2-20 UNF in a right- and left-handed pair moves 2 x 25.4 / 20 = 2.54 mm a turn; 65 mm are 25.6 turns.

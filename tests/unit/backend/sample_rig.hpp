@@ -71,6 +71,12 @@ public:
   /// A remark of these words, for a test of where it is printed.
   static Remark saying(std::string text) { return {AdjusterPhrase::as_written, {Words{std::move(text)}}}; }
 
+  /// A draft is no concern of most tests: what was measured is beyond doubt.
+  static void measured_twice(DerivedStay& stay) {
+    stay.measurement.by = MeasuredBy::statement;
+    stay.measurement.confirmed = Confirmation{ConfirmedBy::second_run, {}, Length{}};
+  }
+
   /// Adds one cap shroud with what was calculated for it. `pin_to_pin_mm` is 11642 by the drawing.
   StayId add_cap_shroud(Side side, double pin_to_pin_mm = 11642.0) {
     const StayId id = add_stay("cap-shroud", "Cap shroud", side, rope_);
@@ -87,6 +93,7 @@ public:
     DerivedStay derived_stay;
     derived_stay.stay = id;
     derived_stay.route = LengthRoute::stated;
+    measured_twice(derived_stay);
     derived_stay.pin_to_pin =
         sum(SumKind::pin_to_pin,
             {term(TermKind::pins_as_stated, pin_to_pin_mm, known(SourceClass::drawn, "sail plan 12"))});
@@ -131,6 +138,7 @@ public:
     DerivedStay derived_stay;
     derived_stay.stay = id;
     derived_stay.route = LengthRoute::unknown;
+    measured_twice(derived_stay);
     LengthSum pins = sum(SumKind::pin_to_pin, {});
     pins.unknown = true;
     pins.unknown_source = known(SourceClass::measured, "mark on the messenger: red whipping");

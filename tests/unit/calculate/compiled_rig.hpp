@@ -10,6 +10,13 @@
 
 namespace sheerpole::test {
 
+/// A text in which two blanks stand for the end of a line, so that a test can say a rig in a few lines.
+inline std::string unfolded(std::string text) {
+  for (std::size_t at = text.find("  "); at != std::string::npos; at = text.find("  ", at))
+    text.replace(at, 2, "\n");
+  return text;
+}
+
 /// Takes one text through all phases. The test fails when an error stands.
 inline Compilation compiled(const std::string& text) {
   class OneText final : public FileReader {

@@ -110,7 +110,7 @@ TEST(KindsAndFields, VisitingMeetsEveryMemberOnceInTheOrderOfTheTable) {
   std::vector<std::string> met;
   Reading reading;
   visit_fields(reading, [&](const auto& field, auto&) { met.emplace_back(field.name); });
-  EXPECT_EQ(met.size(), 16u);
+  EXPECT_EQ(met.size(), 17u);
   EXPECT_EQ(met.front(), "method");
   EXPECT_NE(std::find(met.begin(), met.end(), "hoist_offset"), met.end());
 }
@@ -141,6 +141,7 @@ TEST(KindsAndFields, TheEnumerationsOfTheModelHaveTheWordsOfTheTable) {
   EXPECT_EQ(words_of(record_kind_names), kinds_of({Category::record, Category::tape, Category::cord}));
   EXPECT_EQ(words_of(reading_method_names), choices_of("reading", "method"));
   EXPECT_EQ(words_of(spar_sort_names), choices_of("spar", "sort"));
+  EXPECT_EQ(words_of(second_measure_names), choices_of("limits", "second-measure"));
   std::set<std::string> ends;
   for (const EndRow& row : all_ends())
     ends.emplace(row.name);

@@ -110,7 +110,7 @@ TEST_P(BenchCards, InEveryUnitTheMarksAndTheSumByHandAddUpAsPrinted) {
                 0.5 * static_cast<double>(card.unit.step) + 1e-6);
       const auto pages = card_pages(card, "A boat", PaperSize::letter);
       expect_well_set(pages);
-      EXPECT_THAT(text_of(pages), HasSubstr("CUT " + card.amount(card.cut)));
+      EXPECT_THAT(text_of(pages), HasSubstr("CUT " + (card.draft() ? card.stamp : card.amount(card.cut))));
     }
   }
 }
@@ -150,6 +150,24 @@ TEST(BenchCard, IsADraftJustWhenAnInputIsAssumedOrMissing) {
   const Compilation grisolde = example("grisolde");
   const std::string html = BenchCard().generate({*grisolde.checked}).files.front().bytes;
   EXPECT_THAT(html, HasSubstr("DRAFT: do not cut to it. eye-allowance of untested-bury is assumed"));
+}
+
+// A knife goes by a number: the card of a draft holds neither the cut nor a mark.
+TEST(BenchCard, OfADraftHoldsNoNumberToCutTo) {
+  const Compilation grisolde = example("grisolde");
+  ASSERT_TRUE(grisolde.checked);
+  int drafts = 0;
+  int measured = 0;
+  for (const CardPiece& card : card_pieces(*grisolde.checked)) {
+    const std::string text = text_of(card_pages(card, "A boat", PaperSize::a4));
+    EXPECT_EQ(text.find(card_text(card.unit, card.cut)) == std::string::npos, card.draft())
+        << card.piece->name;
+    EXPECT_EQ(text.find("What releases this card") != std::string::npos, card.draft());
+    EXPECT_THAT(text, HasSubstr(card.stamp));
+    ++(card.draft() ? drafts : measured);
+  }
+  EXPECT_GT(drafts, 0);
+  EXPECT_GT(measured, 0);
 }
 
 TEST(BenchCard, ANameOutOfMarkupStaysText) {

@@ -70,13 +70,14 @@ How to read it
 Summary
 no.     off        cut mm  cut ft in           draft  piece; line, size
 ---  ------  ------------  ------------------  -----  ----------------------------------------------
-  1       1       12997.6  42' 7 11/16"        DRAFT  cap-shroud.port; hmpe-9, 9 mm
+  1       1       NOT YET                      DRAFT  cap-shroud.port; hmpe-9, 9 mm
 
 ====================================================================================================
 1.  Cap shroud, port side (left when looking forward)                                          DRAFT
 
    number off    1: cap-shroud.port
-   CUT           12997.6 mm = 42' 7 11/16", DRAFT
+   CUT           NOT YET, see DRAFT below
+   state         NOT YET: this is a DRAFT, cut nothing
    line          hmpe-9: 12-strand HMPE heat-set, rope
    size          9 mm
    path          cap-tang > plate-a
@@ -104,10 +105,7 @@ no.     off        cut mm  cut ft in           draft  piece; line, size
    contraction below                             +51.8   8 % of 648 mm; measured
    = CUT, DRAFT                                12997.6   = 42' 7 11/16"
 
-   by hand
-   body                                          11382.0
-   what the ends use                             +1615.6
-   = CUT                                         12997.6
+   marks         none while it is a DRAFT
 
 ====================================================================================================
 Lines, before spare
@@ -197,7 +195,7 @@ TEST(CutListText, GivesNoCutForAnIncompletePiece) {
   EXPECT_THAT(
       text,
       HasSubstr("  1       1    incomplete                      DRAFT  cap-shroud.port; hmpe-9, 9 mm\n"));
-  EXPECT_THAT(text, HasSubstr("   CUT           not known yet, see DRAFT below\n"));
+  EXPECT_THAT(text, HasSubstr("   CUT           NOT YET, see DRAFT below\n"));
   EXPECT_THAT(text, HasSubstr("   = CUT so far, INCOMPLETE "));
   EXPECT_THAT(text, HasSubstr("   DRAFT since   contraction of splice long-bury is missing\n"));
   EXPECT_THAT(text, HasSubstr("not in it: cap-shroud.port, whose length is incomplete\n"));

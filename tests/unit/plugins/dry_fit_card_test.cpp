@@ -69,7 +69,8 @@ TEST(DryFitCard, SaysWhatWouldHangAtBothEndsOfTheScrew) {
       "pair\n"
       "  engaged-at-longest: 15 mm\n  upper: wire-socket (inserted: 50 mm)\n  lower: jaw (gap: 14 mm, pin: "
       "\"12 mm\")\n}\n"
-      "stay forestay {\n  pin-to-pin: 11_642 mm\n  line: wire-6\n  stack {\n    eye-62\n    line\n    "
+      "stay forestay {\n  pin-to-pin: 11_642 mm measured\n  line: wire-6\n  stack {\n    eye-62\n    "
+      "line\n    "
       "bottle "
       "(length: 300 mm)\n  }\n}\n");
   ASSERT_TRUE(boat.checked);

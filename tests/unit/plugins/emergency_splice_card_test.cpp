@@ -83,9 +83,11 @@ TEST(EmergencySpliceCard, HasTheNumbersOfTheSplice) {
       "splice bury {\n  bury: 72 d\n  eye-allowance: 12 d\n  contraction: 8 %\n  taper: \"last third\"\n"
       "  locking: \"lock stitch\"\n}\n"
       "thimble ring {\n  length: 30 mm\n  lower: rope-seat (diameter: 28 mm, throat: 38 mm)\n}\n"
-      "stay cap {\n  pin-to-pin: 10_000 mm\n  line: hmpe-9\n  stack {\n    ring (splice: bury)\n    line\n"
+      "stay cap {\n  pin-to-pin: 10_000 mm measured\n  line: hmpe-9\n  stack {\n    ring (splice: bury)\n  "
+      "  line\n"
       "    ring (splice: bury)\n  }\n}\n"
-      "stay low {\n  pin-to-pin: 5_000 mm\n  line: hmpe-9\n  stack {\n    ring (splice: bury)\n    line\n"
+      "stay low {\n  pin-to-pin: 5_000 mm measured\n  line: hmpe-9\n  stack {\n    ring (splice: bury)\n   "
+      " line\n"
       "    ring (splice: bury)\n  }\n}\n");
   ASSERT_TRUE(boat.checked);
   const auto spares = spare_lines(*boat.checked);

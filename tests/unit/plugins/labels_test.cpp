@@ -55,7 +55,8 @@ TEST(Labels, SayWhatTheFileStatesAndLeaveALineForTheRest) {
       "language 1\nboat \"Tern\" { }\nrope hmpe-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n"
       "  batch: \"spool 4\"\n}\nsplice bury {\n  bury: 72 d\n  eye-allowance: 12 d\n  contraction: 8 %\n}\n"
       "thimble ring {\n  length: 30 mm\n}\n"
-      "stay cap {\n  sides: port, starboard\n  pin-to-pin: 10_000 mm\n  line: hmpe-9\n  made: 2026-11-20\n"
+      "stay cap {\n  sides: port, starboard\n  pin-to-pin: 10_000 mm measured\n  line: hmpe-9\n  made: "
+      "2026-11-20\n"
       "  made-by: \"north shed\"\n  job: \"2026-114\"\n"
       "  stack {\n    ring (splice: bury)\n    line\n    ring (splice: bury)\n  }\n}\n");
   ASSERT_TRUE(boat.checked);
@@ -67,6 +68,7 @@ TEST(Labels, SayWhatTheFileStatesAndLeaveALineForTheRest) {
   EXPECT_EQ(labels[1].end, "END BELOW: ring");
   // 10 000 less two rings of 30; twice 648 buried, 108 round the eye and 8 % of 648 that the bury takes up.
   EXPECT_EQ(labels[0].length, "cut 11556 mm, bearing to bearing 9940 mm");
+  EXPECT_EQ(labels[0].state, "MEASURED ONCE");
   EXPECT_EQ(labels[0].made, "2026-11-20");
   EXPECT_EQ(labels[0].made_by, "north shed");
   EXPECT_EQ(labels[0].job, "2026-114");

@@ -15,8 +15,10 @@ namespace {
 TEST(LimitKinds, ReadEveryThresholdByItsOwnUnitOrAsOff) {
   const KindRow* kind = find_kind("limits");
   ASSERT_NE(kind, nullptr);
-  ASSERT_EQ(kind->properties.size(), all_limits().size());
+  ASSERT_EQ(kind->properties.size(), all_limits().size() + 1);
   for (const PropertyRow& property : kind->properties) {
+    if (property.name == "second-measure") // a word and no threshold
+      continue;
     const LimitRow* row = find_limit(property.name);
     ASSERT_NE(row, nullptr) << property.name;
     EXPECT_EQ(property.type, row->is_count ? ValueType::number : ValueType::quantity) << property.name;

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <utility>
+
 namespace sheerpole::routes_differ_test {
 namespace {
 
@@ -40,9 +42,11 @@ TEST(RoutesDiffer, AnOlderReadingIsNoContradiction) {
   Reading older, newer;
   older.runs = {sourced(mm(3060))};
   newer.runs = {sourced(mm(3002))};
+  older.date = "2026-05-02";
+  newer.date = "2026-05-09";
   rig.stays[0].readings = {older, newer};
   EXPECT_TRUE(found_by("routes-differ", rig).empty());
-  rig.stays[0].readings = {newer, older};
+  std::swap(rig.stays[0].readings[0].date, rig.stays[0].readings[1].date);
   const auto found = found_by("routes-differ", rig);
   ASSERT_EQ(found.size(), 2u) << "against the stated length and against the points";
   EXPECT_NE(found[0].message.find("3060 mm by the reading and 3000 mm as stated"), std::string::npos);

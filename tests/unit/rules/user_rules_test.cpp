@@ -104,7 +104,13 @@ std::string rig_with(const KindRow& kind, const PropertyRow& row) {
   default: {
     std::string text = needed(kind, row) + (row.name == "line" ? "" : rope) + "stay one {\n";
     text += row.name == "line" ? "" : "  line: rope-9\n";
-    text += stated(row) + "  stack {\n    line\n  }\n}\n";
+    text += stated(row);
+    // Neither of the two says anything without the other.
+    for (const auto& [one, other] : {std::pair{"cut-from", "cut-from-reason: \"a reason\""},
+                                     std::pair{"cut-from-reason", "cut-from: drawing"}})
+      if (row.name == one)
+        text += std::string("  ") + other + "\n";
+    text += "  stack {\n    line\n  }\n}\n";
     return text;
   }
   }

@@ -2,6 +2,7 @@
 
 #include "driver/compile.hpp"
 #include "source/file_reader.hpp"
+#include "unit/calculate/compiled_rig.hpp"
 #include "unit/calculate/reference_rows.hpp"
 #include "wording/say.hpp"
 
@@ -172,6 +173,45 @@ TEST(RigChange, TellsApartWhatMovesNoLength) {
   EXPECT_EQ(say(change.without_move.front().subject), "hmpe-9");
   EXPECT_EQ(change.without_move.front().was, "92 kN");
   EXPECT_EQ(change.without_move.front().is, "80 kN");
+}
+
+/// A shroud of 5 m by its points, measured or not.
+std::string measured_shroud(const std::string& height, const std::string& reading) {
+  return test::unfolded("language 1\n"
+                        "wire wire-6 {  construction: \"1x19\"  size: \"6 mm\"  }\n"
+                        "points {  tang: (0, 0, " +
+                        height +
+                        ") mm drawn  plate: (0, 0, 0) mm drawn  }\n"
+                        "stay shroud {  path: tang > plate  line: wire-6  stack { line }  }\n" +
+                        reading);
+}
+
+// A tang that goes up by 19 mm takes the upper end of a plumb shroud with it: 19 mm, by hand.
+TEST(RigChange, AReadingOlderThanTheChangeIsToBeTakenAgain) {
+  const std::string read =
+      "reading of shroud { method: tape  runs: 5_002 mm, 5_003 mm  date: 2026-05-02 }\n";
+  const std::string mark = "reading of shroud { method: messenger  mark: \"red\"  date: 2026-05-02 }\n";
+  for (const std::string& reading : {read, mark}) {
+    const RigChange change = change_between(test::compiled(measured_shroud("5_000", reading)),
+                                            test::compiled(measured_shroud("5_019", reading)));
+    EXPECT_TRUE(change.stays.empty());
+    EXPECT_FALSE(change.empty());
+    ASSERT_EQ(change.outdated.size(), 1u);
+    EXPECT_EQ(change.outdated[0].stay, "shroud");
+    EXPECT_EQ(change.outdated[0].measured, "2026-05-02");
+    EXPECT_FALSE(change.outdated[0].why.empty());
+    EXPECT_TRUE(change.without_move.empty()) << "a place that moves a measured stay moves a length";
+    EXPECT_NEAR(change.outdated[0].expected.millimetres(), 19.0, 1e-9);
+  }
+  // Measured again since, and moved without having been measured: nothing is outdated.
+  const std::string again =
+      "reading of shroud { method: tape  runs: 5_021 mm, 5_022 mm  date: 2026-06-02 }\n";
+  EXPECT_TRUE(change_between(test::compiled(measured_shroud("5_000", read)),
+                             test::compiled(measured_shroud("5_019", read + again)))
+                  .outdated.empty());
+  EXPECT_TRUE(change_between(test::compiled(measured_shroud("5_000", "")),
+                             test::compiled(measured_shroud("5_019", "")))
+                  .outdated.empty());
 }
 
 } // namespace

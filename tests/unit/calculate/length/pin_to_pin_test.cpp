@@ -74,17 +74,24 @@ TEST(PinToPin, AReadingIsTheMeanOfItsRunsLessTheOffset) {
   EXPECT_NEAR(result.other_routes[1].difference.millimetres(), -22, 1e-9);
 }
 
-TEST(PinToPin, TheLastReadingWithRunsWins) {
+TEST(PinToPin, TheLatestReadingWinsWhereverItStandsInTheFile) {
   RigBuilder builder = with_path();
+  Reading older = reading({2990});
+  Reading newer = reading({2995});
   Reading mark_only;
   mark_only.mark = "red whipping";
-  builder.rig.stays[0].readings = {reading({2990}), reading({2995}), mark_only};
+  older.date = "2026-05-02";
+  newer.date = "2026-05-09";
+  mark_only.date = "2026-04-20";
+  builder.rig.stays[0].readings = {newer, mark_only, older};
   const PinToPin result = pin_to_pin(builder.rig, builder.rig.stays[0]);
   EXPECT_NEAR(result.sum.known().millimetres(), 2995, 1e-9);
   EXPECT_EQ(term_name(builder.rig, result.sum.terms[0]), "one run");
   ASSERT_EQ(result.other_routes.size(), 2u);
   EXPECT_EQ(result.other_routes[0].other, LengthRoute::reading);
+  EXPECT_EQ(result.other_routes[0].why, PassedOver::older);
   EXPECT_NEAR(result.other_routes[0].length.millimetres(), 2990, 1e-9);
+  EXPECT_EQ(result.readings.contradiction(), nullptr);
 }
 
 TEST(PinToPin, RunsOfDifferentSourceMakeAComputedMean) {

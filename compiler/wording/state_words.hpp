@@ -1,0 +1,30 @@
+#pragma once
+
+#include "calculate/derived.hpp"
+#include "model/piece_state.hpp"
+
+#include <string>
+
+namespace sheerpole {
+
+/// What a length was read by: "by tape, 2026-05-02", "by the cord", "as stated", "by measured points".
+/// Empty when nothing was read.
+std::string measured_words(const Rig& rig, const DerivedStay& stay);
+
+/// What holds it against a second measurement: "confirmed by a second run to 2 mm", "confirmed by laser,
+/// 2026-05-09, to 3 mm". Empty when nothing does.
+std::string confirmed_words(const Rig& rig, const DerivedStay& stay);
+
+/// The line that says the state of a piece, on every paper: "NOT MEASURED: nothing was read in place, order
+/// by it and cut nothing", "FROM DRAWING: not measured in place; new mast, built to the drawing", "MEASURED
+/// ONCE: by tape, 2026-05-02", "READY: by tape, 2026-05-02; confirmed by a second run to 2 mm".
+/// `own_length`: a line with a length of its own, which follows from no measurement.
+std::string state_words(const Rig& rig, const DerivedStay& stay, PieceState state, bool own_length);
+
+/// Why a reading was not taken: "an older one", "another one is stated to count".
+std::string passed_over_words(const Rig& rig, const DerivedStay& stay, const OtherReading& other);
+
+/// "tape, 2026-05-02, owner", as far as it is stated; of a cord with its mark.
+std::string reading_name(const Reading& reading);
+
+} // namespace sheerpole
