@@ -82,13 +82,14 @@ enum class RecordKind : std::uint8_t {
   cutting,
   fit,
   load_screening,
-  in_hand
+  in_hand,
+  dry_fit
 };
 
-inline constexpr std::array<std::string_view, 13> record_kind_names{
+inline constexpr std::array<std::string_view, 14> record_kind_names{
     "shop",    "stock",       "survey",  "tape", "test-splice",    "creep-rate", "tension-reading",
-    "take-up", "uncertainty", "cutting", "fit",  "load-screening", "in-hand"};
-static_assert(record_kind_names.size() == static_cast<std::size_t>(RecordKind::in_hand) + 1);
+    "take-up", "uncertainty", "cutting", "fit",  "load-screening", "in-hand",    "dry-fit"};
+static_assert(record_kind_names.size() == static_cast<std::size_t>(RecordKind::dry_fit) + 1);
 
 constexpr std::string_view name_of(RecordKind kind) {
   return record_kind_names[static_cast<std::size_t>(kind)];

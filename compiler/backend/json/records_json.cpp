@@ -149,11 +149,8 @@ void add_records_json(const CheckedRig& checked, Json& rig_json) {
   rig_json["limits"] = limits_json(rig.limits, sources);
   fill("rules", rig.rules, [&](const UserRule& rule) { return rule_json(rule, rig, sources); });
   fill("waivers", rig.waivers, [&](const Waiver& waiver) -> Json {
-    return {{"finding", waiver.slug},
-            {"stay", waiver.stay},
-            {"reason", waiver.reason},
-            {"by", waiver.by},
-            {"until", waiver.until}};
+    return {{"finding", waiver.slug}, {"stay", waiver.stay},   {"reason", waiver.reason},
+            {"by", waiver.by},        {"until", waiver.until}, {"accepts", waiver.accepts}};
   });
   fill("expectations", rig.expectations, [&](const Expectation& expectation) -> Json {
     return {{"stays", stay_names(expectation.stays, rig)},

@@ -21,7 +21,12 @@ enum class UncertaintyPhrase : std::uint16_t {
   reading_of,
   run_of,
   tape_error,
-  scatter_of_runs
+  scatter_of_runs,
+  resolution_of,
+  resolution_by_practice,
+  scatter_of_tests,
+  repeatability_of,
+  first_creep_rule
 };
 
 constexpr PhraseSubject subject_of(UncertaintyPhrase) {

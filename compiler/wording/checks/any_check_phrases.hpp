@@ -27,6 +27,12 @@ enum class AnyCheckPhrase : std::uint16_t {
   waiver_over,
   waived_until,
   was_waived,
+  waived_word,
+  accepted_word,
+  is_accepted,
+  was_accepted,
+  accepted_here,
+  acceptance_over,
 };
 
 constexpr PhraseSubject subject_of(AnyCheckPhrase) {

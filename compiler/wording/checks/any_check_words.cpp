@@ -43,6 +43,18 @@ std::string_view words(AnyCheckPhrase phrase) {
     return "until {} by {}: {}";
   case was_waived:
     return "{}; it was waived {}";
+  case waived_word:
+    return "waived";
+  case accepted_word:
+    return "accepted";
+  case is_accepted:
+    return "{}; accepted {}";
+  case was_accepted:
+    return "{}; it was accepted {}";
+  case accepted_here:
+    return "accepted here";
+  case acceptance_over:
+    return "accepted here, which is over";
   }
   return {};
 }
