@@ -15,7 +15,7 @@ namespace {
 
 constexpr TextLook note_look{.size = 3.0, .bold = false, .indent = 0.0};
 constexpr TextLook line_look{.size = 3.2, .bold = false, .indent = 0.0};
-constexpr std::size_t most_slips = 7;
+constexpr std::size_t most_slips = 6;
 /// Of the tables beside the sketch.
 constexpr double column_width = 110.0;
 
@@ -90,21 +90,24 @@ private:
   ShapeGroup group_;
 };
 
-/// "over 572 mm", "514 mm to 572 mm"; heights when the gap is stated, else by how much higher or lower.
+/// "over 572 mm", "514 mm to 572 mm"; without a gap by how much higher or lower than the sum: "6 mm to 64
+/// mm higher".
 std::string where_words(const StayFit& fit, const HoistedFit& hang, const HangBand& band) {
-  const auto at = printed_height(fit, hang);
-  const auto words = [&](Length high) -> std::string {
-    if (at)
-      return fit.free().amount(*at + fit.free().unit.round(high));
-    if (magnitude(high) < Length::millimetres(0.001))
-      return "right";
-    return on_card(fit, magnitude(high)) + (high < Length{} ? " lower" : " higher");
-  };
-  if (!band.from)
-    return (at ? "under " : "more than ") + words(*band.to);
-  if (!band.to)
-    return (at ? "over " : "more than ") + words(*band.from);
-  return words(*band.from) + " to " + words(*band.to);
+  const CardPiece& card = fit.free();
+  if (const auto at = printed_height(fit, hang)) {
+    const auto height = [&](Length high) { return card.amount(*at + card.unit.round(high)); };
+    return !band.from ? "under " + height(*band.to)
+           : !band.to ? "over " + height(*band.from)
+                      : height(*band.from) + " to " + height(*band.to);
+  }
+  if (band.mend == HangMend::right)
+    return "within " + card.amount(*band.to);
+  const bool lower = !band.from || *band.from < Length{};
+  const auto& nearer = lower ? band.to : band.from;
+  const auto& farther = lower ? band.from : band.to;
+  return (farther ? card.amount(magnitude(*nearer)) + " to " + card.amount(magnitude(*farther))
+                  : "over " + card.amount(magnitude(*nearer))) +
+         (lower ? " lower" : " higher");
 }
 
 std::string off_words(const StayFit& fit, const HangBand& band) {
@@ -321,9 +324,11 @@ void add_release(const StayFit& fit, const HoistedFit& hang, PageFlow& page) {
                 loud);
   else
     page.notice("STOP. Open the weave only when it hangs right.", loud);
-  page.to_write("Hoisted by, day:", line_look);
-  page.to_write("Seen by a second person, day:", line_look);
-  page.to_write("Pull, temperature, wind:", line_look);
+  page.table({.columns = {{"hoisted by, day", 1.0},
+                          {"seen by a second person, day", 1.0},
+                          {"pull, temperature, wind", 1.0}},
+              .rows = {{cell_to_write, cell_to_write, cell_to_write}},
+              .size = 3.2});
   page.text(
       "Before this: mark the piece by its bench card. After this: cut and splice by it. This card says "
       "nothing of whether the rig is strong enough. Local rules and a licensed professional rigger come "
