@@ -122,12 +122,25 @@ PrintedLeft printed_left(const Account& account, std::size_t date) {
     if (entry.of_temperature) {
       tightest = std::max(tightest, tightens);
       slackest = std::max(slackest, slackens);
-    } else if (!entry.dated || dated++ == date) {
+    } else if (!entry.until_set && (!entry.dated || dated++ == date)) {
       left.to_tighten = left.to_tighten - tightens;
       left.to_slacken = left.to_slacken - slackens;
     }
   }
   left.to_tighten = left.to_tighten - tightest;
+  left.to_slacken = left.to_slacken - slackest;
+  return left;
+}
+
+PrintedLeft printed_at_first_fit(const Account& account) {
+  PrintedLeft left{Tenths::of(account.to_tighten), Tenths::of(account.to_slacken)};
+  Tenths slackest;
+  for (const AccountEntry& entry : account.entries) {
+    if (entry.of_temperature)
+      slackest = std::max(slackest, Tenths::of(entry.slackens));
+    else if (!entry.dated)
+      left.to_slacken = left.to_slacken - Tenths::of(entry.slackens);
+  }
   left.to_slacken = left.to_slacken - slackest;
   return left;
 }

@@ -83,6 +83,9 @@ struct PrintedLeft {
 /// `date` is a place in Account::left. Of the entries that are not dated the worse temperature counts.
 PrintedLeft printed_left(const Account& account, std::size_t date);
 
+/// What is left at the first fit, before anything has bedded in, crept or set.
+PrintedLeft printed_at_first_fit(const Account& account);
+
 /// Turns of the one screw of a stay for this travel; empty when there is none or there are several.
 std::string account_turns(const DerivedStay& stay, Length travel);
 

@@ -66,6 +66,12 @@ void add_behaviour(const Rig& rig, DerivedStay& derived) {
   derived.sag = sag(rig, stay);
   derived.replacement = replacement(rig, stay, derived.pieces);
   derived.fits = fit_stack(rig, derived.stay, derived.pin_to_pin);
+  derived.first_fit = first_fit(stay, derived.pieces, derived.adjusters);
+  if (derived.first_fit)
+    block_by_first_fit(stay, *derived.first_fit, derived.pieces);
+  derived.hoisted_fit = hoisted_fit(rig, derived.stay, derived.pieces, derived.adjusters);
+  if (derived.hoisted_fit)
+    block_by_dry_fit(rig, derived.stay, *derived.hoisted_fit, derived.pieces);
 }
 
 std::vector<DerivedPosition> positions_of(const Rig& rig) {
@@ -88,7 +94,8 @@ Derived calculate(const Rig& rig, unsigned threads) {
     add_behaviour(rig, stay);
   add_uncertainty(rig, cut_of, derived, threads);
   for (DerivedStay& stay : derived.stays)
-    stay.account = account(rig, rig[stay.stay], stay.pieces, stay.adjusters, stay.uncertainty);
+    stay.account =
+        account(rig, rig[stay.stay], stay.pieces, stay.adjusters, stay.uncertainty, stay.first_fit);
   derived.positions = positions_of(rig);
   derived.load_screenings = load_screenings(rig);
   return derived;

@@ -1,11 +1,13 @@
 #pragma once
 
 #include "calculate/adjust/account.hpp"
+#include "calculate/adjust/first_fit.hpp"
 #include "calculate/adjust/fit_stack.hpp"
 #include "calculate/adjust/take_up.hpp"
 #include "calculate/behaviour/replacement.hpp"
 #include "calculate/behaviour/tension.hpp"
 #include "calculate/behaviour/thermal_table.hpp"
+#include "calculate/bench/hoisted_fit.hpp"
 #include "calculate/cut/piece.hpp"
 #include "calculate/joints/joint.hpp"
 #include "calculate/length/measurement.hpp"
@@ -41,7 +43,9 @@ struct DerivedStay {
   std::vector<Fit> fits = {};
   std::optional<Uncertainty> uncertainty = {}; ///< of the cut; nothing when no bound is stated
   Account account = {};
-  StayChain chain = {}; ///< what each link holds
+  std::optional<FirstFit> first_fit = {};     ///< of a stay whose splices go by equals-first-creep
+  std::optional<HoistedFit> hoisted_fit = {}; ///< nothing without a line
+  StayChain chain = {};                       ///< what each link holds
 };
 
 /// Everything calculated for the rig, in the order of its stays.

@@ -90,6 +90,7 @@ void add_waiver(Elaboration& elaboration, const ResolvedDeclaration& declaration
   waiver.reason = elaboration.text(declaration, "reason");
   waiver.by = elaboration.text(declaration, "by");
   waiver.until = date(elaboration, declaration, "until");
+  waiver.accepts = declaration.kind->name == "accept";
   waiver.place = elaboration.place_of(declaration);
   elaboration.rig.waivers.push_back(std::move(waiver));
 }

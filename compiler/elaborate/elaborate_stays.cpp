@@ -210,7 +210,7 @@ Reading read_reading(Elaboration& elaboration, const ResolvedDeclaration& declar
     if (const auto material = elaboration.materials.find(id.value); material != elaboration.materials.end())
       reading.old_line = material->second;
   }
-  for (const std::string_view name : {"pull", "temperature", "spans", "slope"})
+  for (const std::string_view name : {"pull", "temperature", "spans", "slope", "resolution"})
     if (const ResolvedProperty* property = declaration.find(name))
       if (auto one = elaboration.read.particular(property->syntax->value, *property->row, owner))
         reading.particulars.push_back(std::move(*one));

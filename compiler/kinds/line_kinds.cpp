@@ -123,11 +123,14 @@ constexpr PropertyRow splice[] = {
                      "rope left to hold on to, trimmed away at the end"),
     ratio_row(
         "contraction", 0.0, 0.5, "8 %",
-        "how much the standing part shortens, as a share of the bury, from a test splice on this rope"),
+        "how much the standing part shortens, as a share of the bury; test splices on this rope go before "
+        "it unless it is measured"),
     choice_row(
         "contraction-rule", Need::optional, contraction_rules, "equals-first-creep",
-        "in place of a measured contraction, for heat-set rope only: the first creep is taken to give "
-        "back what the bury takes, and neither is counted (common practice, no source)"),
+        "for heat-set rope only: the first creep is taken to give back what the bury takes, so that the "
+        "cut "
+        "counts neither (common practice, no source); until then the stay is short by the contraction, for "
+        "which the adjuster must have room"),
     rope_measure_row("taper-over", Need::optional, "24 d", "how much of the buried tail is tapered"),
     ratio_row("recovered", 0.0, 1.0, "60 %", "share of the contraction that pre-tensioning gives back"),
     text_row("taper", Need::optional, "\"last third\"", "how the tail is tapered"),

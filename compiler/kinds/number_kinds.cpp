@@ -45,6 +45,9 @@ constexpr PropertyRow test_splice[] = {
     length_row("after", Need::required, 0.01, longest, "1_950 mm", "between the same marks, spliced"),
     length_row("set", Need::optional, 0.01, longest, "1_982 mm", "between the same marks, pre-tensioned"),
     force_row("setting-load", "14 kN", "load at which it was set"),
+    reference_row("splice", Need::optional, Category::splice, "long-bury",
+                  "the splice that was made, for which alone it counts; not stated: it counts for every "
+                  "splice that buries in this rope"),
     date_row("date", Need::optional, "when"),
     text_row("by", Need::optional, "\"owner\"", "who"),
     text_row("note", Need::optional, "\"two cycles of ten minutes\"", "anything a reader should know"),
@@ -154,6 +157,16 @@ constexpr PropertyRow in_hand[] = {
     text_row("note", Need::optional, "\"in the bosun's locker\"", "anything a reader should know"),
 };
 
+constexpr PropertyRow dry_fit[] = {
+    length_row("hung-at", Need::required, -5.0, longest, "20 in",
+               "from the pin at the deck up to the lower bearing of the line as it hung, along the stay"),
+    length_row("hoist-gap", Need::optional, -5.0, 20.0, "4 in",
+               "how far below the pin aloft it hung; not stated: as the stay states"),
+    date_row("date", Need::optional, "when; of several the latest counts"),
+    text_row("by", Need::optional, "\"owner\"", "who"),
+    text_row("note", Need::optional, "\"light wind, alongside\"", "pull, temperature, wind"),
+};
+
 constexpr PropertyRow load_screening[] = {
     choice_row("method", Need::required, screening_methods, "righting-moment-share",
                "righting-moment-share: a share of the righting moment over the half beam; "
@@ -199,7 +212,7 @@ constexpr KindRow kinds[] = {
      .of = Category::material,
      .properties = test_splice,
      .help = "a splice made to be measured: how much this rope shortens over a bury and what setting gives "
-             "back"},
+             "back; all of a rope count together, in whatever order they stand"},
     {.name = "creep-rate",
      .category = Category::record,
      .group = "Numbers",
@@ -254,6 +267,13 @@ constexpr KindRow kinds[] = {
      .of = Category::part,
      .properties = in_hand,
      .help = "how many of a part are in hand"},
+    {.name = "dry-fit",
+     .category = Category::record,
+     .group = "Numbers",
+     .naming = Naming::none,
+     .of = Category::stay,
+     .properties = dry_fit,
+     .help = "where the lower bearing hung when the stay was hoisted with its eyes seized and nothing cut"},
 };
 
 } // namespace

@@ -56,6 +56,9 @@ constexpr PropertyRow stay[] = {
                "it; not stated: the adjuster"),
     reference_row("replaces", Need::optional, Category::material, "wire-6",
                   "the line that hung here before, to compare with"),
+    length_row(
+        "hoist-gap", Need::optional, -5.0, 20.0, "4 in",
+        "of the hoisted dry fit: how far below the pin aloft what is hoisted hangs from the halyard"),
     length_row("estimate", Need::optional, 0.05, longest, "11.7 m",
                "a guess at the pin-to-pin length, good enough to order line by; no cut is made to it"),
     cut_from_row,
@@ -125,6 +128,9 @@ constexpr PropertyRow reading[] = {
      .help = "of a messenger cord: from its end to its mark, measured later on the bench; each time"},
     choice_row("counts", Need::optional, yes, "yes",
                "that this reading counts, where others of the stay contradict it"),
+    length_row("resolution", Need::optional, 0.0, 0.1, "0.5 mm",
+               "what a run may be off by because the scale is read no finer; not stated: half the smallest "
+               "division that the runs are written in (common practice, no source)"),
     {.name = "date", .type = date, .example = "2026-05-02", .help = "when"},
     text_row("by", Need::optional, "\"owner\"", "who"),
     text_row("note", Need::optional, "\"light wind, afloat\"", "conditions"),

@@ -38,6 +38,8 @@ enum class Limit : std::uint8_t {
   eye_usual,
   eye_angle,
   eye_ways_apart,
+  contraction_apart,
+  hang_apart,
   routes_apart,
   path_rise,
   pair_apart,

@@ -66,9 +66,11 @@ struct FactNames {
   FactName frequency{"frequency"};
   FactName girth{"girth"};
   FactName half_beam{"half-beam"};
+  FactName hoist_gap{"hoist-gap"};
   FactName home_port{"home-port"};
   FactName hottest{"hottest"};
   FactName hull_number{"hull-number"};
+  FactName hung_at{"hung-at"};
   FactName installed{"installed"};
   FactName job{"job"};
   FactName kerf{"kerf"};
@@ -120,6 +122,7 @@ struct FactNames {
   FactName reference_temperature{"reference-temperature"};
   FactName replaces{"replaces"};
   FactName report_date{"report-date"};
+  FactName resolution{"resolution"};
   FactName revision{"revision"};
   FactName righting_angle{"righting-angle"};
   FactName righting_moment{"righting-moment"};
@@ -139,6 +142,7 @@ struct FactNames {
   FactName sort{"sort"};
   FactName spans{"spans"};
   FactName spare{"spare"};
+  FactName splice{"splice"};
   FactName standard_pull{"standard-pull"};
   FactName standard_temperature{"standard-temperature"};
   FactName steeve{"steeve"};

@@ -84,13 +84,15 @@ enum class RecordKind : std::uint8_t {
   fit,
   load_screening,
   in_hand,
-  cord
+  cord,
+  dry_fit
 };
 
 inline constexpr std::array<std::string_view, 14> record_kind_names{
     "shop",    "stock",       "survey",  "tape", "test-splice",    "creep-rate", "tension-reading",
-    "take-up", "uncertainty", "cutting", "fit",  "load-screening", "in-hand",    "cord"};
-static_assert(record_kind_names.size() == static_cast<std::size_t>(RecordKind::cord) + 1);
+    "take-up", "uncertainty", "cutting", "fit",  "load-screening", "in-hand",    "cord",
+    "dry-fit"};
+static_assert(record_kind_names.size() == static_cast<std::size_t>(RecordKind::dry_fit) + 1);
 
 constexpr const auto& names_of(const RecordKind*) {
   return record_kind_names;

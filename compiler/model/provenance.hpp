@@ -28,6 +28,7 @@ enum class Derivation : std::uint16_t {
   on_cord_at_one_knot,
   on_cord_at_knots,
   with_mark,
+  each,
   from_seat,
   hookes_law,
   modulus_times_area,

@@ -117,13 +117,14 @@ constexpr auto fields_of(const UserRule*) {
 }
 static_assert(all_members_are_listed<UserRule>());
 
-/// A finding that is left standing.
+/// A finding that is left standing: one that does not block, or with `accepts` one that does.
 struct Waiver {
   std::string slug;
   std::string stay; ///< `cap-shroud`, `cap-shroud.port`; empty: any subject
   std::string reason;
   std::string by;
-  std::string until; ///< ISO 8601
+  std::string until;    ///< ISO 8601
+  bool accepts = false; ///< the finding is an error, which no longer blocks
   Span place;
 };
 
@@ -132,7 +133,8 @@ constexpr auto fields_of(const Waiver*) {
   return std::tuple(
       field("slug", "", &Waiver::slug, identity), field("stay", "", &Waiver::stay, identity),
       field("reason", "reason", &Waiver::reason, evidence), field("by", "by", &Waiver::by, evidence),
-      field("until", "until", &Waiver::until, evidence), field("place", "", &Waiver::place, identity));
+      field("until", "until", &Waiver::until, evidence), field("accepts", "", &Waiver::accepts, identity),
+      field("place", "", &Waiver::place, identity));
 }
 static_assert(all_members_are_listed<Waiver>());
 

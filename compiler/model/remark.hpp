@@ -95,6 +95,7 @@ enum class PhraseSubject : std::uint8_t {
   length,
   cut,
   bench,
+  hang,
   adjuster,
   behaviour,
   geometry,

@@ -64,6 +64,8 @@ std::vector<DraftReason> reasons_of(const Rig& rig, const DerivedStay& stay, con
   for (const MissingInput& missing : piece.missing)
     add_once(reasons, {piece.name, say(rig, {DraftPhrase::is_missing, {Remarks{{missing.what}}}}),
                        say(rig, missing.mend)});
+  for (const MissingInput& blocked : piece.blocked)
+    add_once(reasons, {piece.name, say(rig, blocked.what), say(rig, blocked.mend)});
   // The body's own terms first: the cut holds the body as one term, with all that it rests on.
   for (const LengthSum* sum : {&piece.body, &piece.cut}) {
     if (sum->unknown)

@@ -73,10 +73,51 @@ void mark_waived(const DiagnosticSink& sink, std::vector<CheckResult>& results) 
       result.outcome = CheckOutcome::waived;
 }
 
+bool may_be_accepted(const std::string& slug) {
+  const CheckRow* check = find_check(slug);
+  return check != nullptr && check->acceptable;
+}
+
+/// A finding that blocks and is accepted stays as a warning that says so. After the last day it blocks
+/// again.
+void apply_accepted(const Rig& rig, const Waiver& accepted, DiagnosticSink& sink) {
+  if (!may_be_accepted(accepted.slug)) {
+    sink.report(diagnose("not-to-be-accepted", {{"slug", accepted.slug}}).at(accepted.place));
+    return;
+  }
+  bool used = false;
+  const bool over = is_over(accepted, rig.boat.report_date);
+  sink.change([&](Diagnostic& finding) {
+    if (finding.slug != accepted.slug || !speaks_of(accepted, finding.subject))
+      return;
+    used = true;
+    finding.message = say(rig, {over ? AnyCheckPhrase::was_accepted : AnyCheckPhrase::is_accepted,
+                                {Words{finding.message}, Words{words_of(rig, accepted)}}});
+    if (!over && finding.severity == Severity::error)
+      finding.severity = Severity::warning;
+    finding.others.push_back(
+        {accepted.place, said(over ? AnyCheckPhrase::acceptance_over : AnyCheckPhrase::accepted_here)});
+  });
+  if (!used)
+    sink.report(diagnose("waiver-without-finding", {{"slug", accepted.slug},
+                                                    {"done", said(AnyCheckPhrase::accepted_word)},
+                                                    {"stay", accepted.stay}})
+                    .at(accepted.place));
+  else if (rig.boat.report_date.empty())
+    sink.report(diagnose("waiver-date-not-checked", {{"slug", accepted.slug},
+                                                     {"done", said(AnyCheckPhrase::accepted_word)},
+                                                     {"until", accepted.until}})
+                    .at(accepted.place));
+}
+
 /// Marks the findings that are waived, and their results. Errors are not waived; a waiver that is over by
 /// the boat's report date, or that speaks of no finding, is said. Comes last.
 void apply_waivers(const Rig& rig, DiagnosticSink& sink, std::vector<CheckResult>& results) {
   for (const Waiver& waiver : rig.waivers) {
+    if (waiver.accepts) {
+      apply_accepted(rig, waiver, sink);
+      continue;
+    }
     bool used = false;
     bool error = false;
     const bool over = is_over(waiver, rig.boat.report_date);
@@ -98,12 +139,15 @@ void apply_waivers(const Rig& rig, DiagnosticSink& sink, std::vector<CheckResult
     if (!used)
       sink.report(diagnose("waiver-without-finding",
                            {{"slug", waiver.slug},
+                            {"done", said(AnyCheckPhrase::waived_word)},
                             {"stay", waiver.stay.empty() ? said(AnyCheckPhrase::this_rig) : waiver.stay}})
                       .at(waiver.place));
     if (error)
       sink.report(diagnose("error-not-waived", {{"slug", waiver.slug}}).at(waiver.place));
     if (used && !error && rig.boat.report_date.empty())
-      sink.report(diagnose("waiver-date-not-checked", {{"slug", waiver.slug}, {"until", waiver.until}})
+      sink.report(diagnose("waiver-date-not-checked", {{"slug", waiver.slug},
+                                                       {"done", said(AnyCheckPhrase::waived_word)},
+                                                       {"until", waiver.until}})
                       .at(waiver.place));
   }
   mark_waived(sink, results);

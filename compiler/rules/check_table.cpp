@@ -27,6 +27,8 @@ const std::vector<CheckRow>& every_row() {
                                       &lashings::checks,
                                       &buries::checks,
                                       &eyes::checks,
+                                      &contractions::checks,
+                                      &dry_fits::checks,
                                       &spreaders::checks,
                                       &leads::checks,
                                       &clearance::checks,

@@ -29,7 +29,8 @@ namespace sheerpole {
 struct CheckRow {
   std::string_view slug; ///< of its finding
   void (*run)(const Rig& rig, const Derived& derived, CheckReport& report) = nullptr;
-  LimitSet limits = {}; ///< thresholds that it goes by; when none of them has a value it cannot look
+  LimitSet limits = {};    ///< thresholds that it goes by; when none of them has a value it cannot look
+  bool acceptable = false; ///< its finding is an error that a rig file may `accept`
 };
 
 using CheckTable = std::vector<CheckRow>;
@@ -89,6 +90,12 @@ namespace buries {
 extern const CheckTable checks;
 }
 namespace eyes {
+extern const CheckTable checks;
+}
+namespace contractions {
+extern const CheckTable checks;
+}
+namespace dry_fits {
 extern const CheckTable checks;
 }
 // geometry/

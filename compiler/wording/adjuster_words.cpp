@@ -37,6 +37,17 @@ std::string_view words(AdjusterPhrase phrase) {
     return "no bound is stated";
   case AdjusterPhrase::by_propagation:
     return "95 % range, by the law of propagation";
+  case AdjusterPhrase::at_first_fit:
+    return "first fit";
+  case AdjusterPhrase::until_set:
+    return "contraction of the splices, which the first creep gives back; counts until they have set";
+  case AdjusterPhrase::until_set_not_known:
+    return "no test splice says by how much the splices shorten the stay until they have set";
+  case AdjusterPhrase::first_fit_no_room:
+    return "at first fit the stay is {} short until its splices have set, and its adjusters give out {}";
+  case AdjusterPhrase::first_fit_mend:
+    return "set the adjuster further closed, or take the rule equals-first-creep out and count the "
+           "contraction";
   case AdjusterPhrase::no_adjuster:
     return "there is no adjuster to set";
   }

@@ -10,6 +10,8 @@ std::string_view words(CutPhrase phrase) {
     return "round a seat of {}, throat {} from its centre";
   case CutPhrase::share_of:
     return "{} of {}";
+  case CutPhrase::mean_share_of:
+    return "{} of {}, mean of {} test splices";
   case CutPhrase::stretch_over_stiffness:
     return "{} N less {} N over EA {} kN, of {}";
   case CutPhrase::bedding_of_cut:
@@ -27,10 +29,16 @@ std::string_view words(CutPhrase phrase) {
   case CutPhrase::seat_gives_less:
     return "the geometry of the seat gives {}, {} less";
   case CutPhrase::test_splice_gives:
-    return "the test splice gives a contraction of {}";
+    return "the test splices give a contraction of {}";
+  case CutPhrase::tests_before_stated:
+    return "the splice states a contraction of {}; the test splices go before it";
+  case CutPhrase::one_test_splice:
+    return "one test splice: by how much the next one differs is not known";
+  case CutPhrase::setting_before_rule:
+    return "the rule equals-first-creep is not taken: what setting gives back is stated or measured";
   case CutPhrase::equals_first_creep:
-    return "contraction taken to equal the first creep, neither is counted: common practice for heat-set "
-           "rope, no source";
+    return "contraction taken to equal the first creep, the cut counts neither, and until it sets the stay "
+           "is short by it: common practice for heat-set rope, no source";
   case CutPhrase::pitch_not_stated:
     return "a chain is cut at a whole link; its pitch is not stated";
   case CutPhrase::whole_links_of_unknown:
@@ -55,6 +63,14 @@ std::string_view words(CutPhrase phrase) {
     return "make a test splice on this rope, measure how much shorter it got and state contraction";
   case CutPhrase::rule_for_heat_set_only:
     return "the rule equals-first-creep is for heat-set rope only; make a test splice on this rope";
+  case CutPhrase::eye_ways_apart:
+    return "Test eye round {}: {}; the shape of the seat: {}. They are {} apart: wrap again before "
+           "cutting.";
+  case CutPhrase::eye_ways_block:
+    return "the test eye round {} used {}, the shape of its seat asks for {}, more than one rope diameter "
+           "apart";
+  case CutPhrase::eye_ways_mend:
+    return "wrap the rope round {} again, or measure diameter and throat of its rope-seat again";
   case CutPhrase::insertion_missing:
     return "insertion depth of {}";
   // A wire comes to a part aloft from below, so its socket is at the lower end of that part.

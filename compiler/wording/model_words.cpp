@@ -40,6 +40,8 @@ std::string_view words(Derivation derivation) {
     return "cord {}, {} knots";
   case Derivation::with_mark:
     return "{}, {}";
+  case Derivation::each:
+    return "{}";
   case Derivation::from_seat:
     return "from the geometry of the seat";
   case Derivation::hookes_law:

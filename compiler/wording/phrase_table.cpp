@@ -27,6 +27,8 @@ std::string_view phrase_of(const Remark& remark) {
     return words(static_cast<CutPhrase>(remark.number()));
   case PhraseSubject::bench:
     return words(static_cast<BenchPhrase>(remark.number()));
+  case PhraseSubject::hang:
+    return words(static_cast<HangPhrase>(remark.number()));
   case PhraseSubject::adjuster:
     return words(static_cast<AdjusterPhrase>(remark.number()));
   case PhraseSubject::behaviour:

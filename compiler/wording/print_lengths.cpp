@@ -48,6 +48,8 @@ private:
     end("below", piece.lower);
     for (const MissingInput& input : piece.missing)
       line(2, "missing: " + say(rig_, input.what) + "; " + say(rig_, input.mend));
+    for (const MissingInput& input : piece.blocked)
+      line(2, "blocked: " + say(rig_, input.what) + "; " + say(rig_, input.mend));
   }
 
   void end(std::string_view where, const PieceEnd& end) {

@@ -136,7 +136,8 @@ private:
   }
   std::string head(const UserRule& rule) const { return "rule " + titled(rule.name, rule.title); }
   std::string head(const Waiver& waiver) const {
-    return "waive " + waiver.slug + (waiver.stay.empty() ? "" : " of " + waiver.stay);
+    return (waiver.accepts ? "accept " : "waive ") + waiver.slug +
+           (waiver.stay.empty() ? "" : " of " + waiver.stay);
   }
   std::string head(const Expectation& one) const {
     return "expect " + names(one.stays) + " " + one.quantity;

@@ -37,6 +37,16 @@ std::string_view words(UncertaintyPhrase phrase) {
     return "scatter of the runs of {}";
   case UncertaintyPhrase::knot_of_cord:
     return "knot of {} on the cord {}";
+  case UncertaintyPhrase::resolution_of:
+    return "resolution of the reading of {}";
+  case UncertaintyPhrase::resolution_by_practice:
+    return "resolution of the reading of {}, half a division by practice";
+  case UncertaintyPhrase::scatter_of_tests:
+    return "scatter of the test splices of {}";
+  case UncertaintyPhrase::repeatability_of:
+    return "by how much the splices of {} differ from its one test splice";
+  case UncertaintyPhrase::first_creep_rule:
+    return "whether the first creep of {} gives the contraction back";
   }
   internal_error("a phrase of uncertainty that has no words");
 }

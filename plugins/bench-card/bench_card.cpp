@@ -13,6 +13,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <optional>
+#include <utility>
 
 namespace sheerpole {
 
@@ -40,13 +42,20 @@ std::string bench_tension(const CardPiece& card) {
                  : std::string("straight and hand-tight");
 }
 
-/// How the splices are loaded before the piece is measured again: of the last test splice on this rope.
+/// How the splices are loaded before the piece is measured again: of the last test splice on this rope that
+/// states it.
 std::string setting(const CardPiece& card) {
-  const Record* test = last_record_of(*card.rig, RecordKind::test_splice, card.line->name);
-  const auto load = test == nullptr ? std::nullopt : fact_force(test->facts, fact_names.setting_load);
-  if (load)
+  std::optional<std::pair<std::string, Force>> latest; // the order in the file says nothing
+  for (const Record& record : card.rig->records) {
+    if (record.kind != RecordKind::test_splice || record.of != card.line->name)
+      continue;
+    if (const auto stated = fact_force(record.facts, fact_names.setting_load))
+      if (std::pair one(fact_text(record.facts, fact_names.date), stated->value); !latest || *latest < one)
+        latest = std::move(one);
+  }
+  if (latest)
     return fmt::format("Set the splices at {} kN, as the test splice was, and note time and load.",
-                       format_fixed(load->value.kilonewtons(), 1));
+                       format_fixed(latest->second.kilonewtons(), 1));
   return "Set the splices: load them as the test splice was loaded, and note load and time. No setting "
          "load is stated.";
 }
@@ -55,10 +64,27 @@ std::string setting(const CardPiece& card) {
 std::string known_to(const CardPiece& card) {
   const auto& found = card.of_stay->uncertainty;
   if (!found || card.stay->stack[card.item].line_length)
-    return "Known to: no bound is stated for what it rests on.";
-  return fmt::format("Known to {} / +{} at worst.",
-                     card_text(card.unit, card.unit.round_outwards(found->worst_low)),
-                     card.amount(card.unit.round_outwards(found->worst_high)));
+    return "Accuracy unknown: no bound is stated for what it rests on.";
+  const std::string worst =
+      fmt::format("{} / +{} at worst", card_text(card.unit, card.unit.round_outwards(found->worst_low)),
+                  card.amount(card.unit.round_outwards(found->worst_high)));
+  if (found->without_bound.empty())
+    return "Known to " + worst + ".";
+  const std::size_t others = found->without_bound.size() - 1;
+  return fmt::format("Accuracy unknown: no bound for {}{}. The rest is known to {}.",
+                     say(*card.rig, found->without_bound.front()),
+                     others == 0   ? std::string()
+                     : others == 1 ? " and one more"
+                                   : fmt::format(" and {} more", others),
+                     worst);
+}
+
+/// Test eyes that the shape of their seat contradicts, each in a box, both ends alike in one.
+void add_boxed(const CardPiece& card, PageFlow& page) {
+  for (const PieceEnd* end : {&card.piece->upper, &card.piece->lower})
+    if (!end->boxed.empty() && (end == &card.piece->upper || !(end->boxed == card.piece->upper.boxed)))
+      page.notice(say(*card.rig, end->boxed, [&](Length length) { return note_amount(card.unit, length); }),
+                  {.size = 3.6, .bold = true, .indent = 0.0});
 }
 
 void add_head(const CardPiece& card, PageFlow& page) {
@@ -301,6 +327,7 @@ std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, 
     add_cord_head(card, known_to(card), page);
   else
     add_head(card, page);
+  add_boxed(card, page);
   if (card.draft()) {
     add_release(card, page);
   } else if (from_cord) {
@@ -309,7 +336,8 @@ std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, 
   } else {
     add_marks(card, page);
   }
-  page.text("From aloft: " + stack_words(card), {.size = from_cord ? 2.6 : 3.0, .bold = false, .indent = 0.0});
+  page.text("From aloft: " + stack_words(card),
+            {.size = from_cord ? 2.6 : 3.0, .bold = false, .indent = 0.0});
   if (!card.draft())
     add_work(card, page);
   add_cautions(card, page);

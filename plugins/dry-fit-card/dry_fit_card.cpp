@@ -3,6 +3,7 @@
 #include "backend/card/card_piece.hpp"
 #include "backend/paper_words.hpp"
 #include "calculate/joints/articulation.hpp"
+#include "plugins/dry-fit-card/hoisted_page.hpp"
 
 #include <fmt/format.h>
 
@@ -138,6 +139,13 @@ void add_bearings(const StayFit& fit, PageFlow& page) {
         small);
   if (fit.free().cut.unknown)
     page.text(joined(x_words(fit.free()), " "), small);
+  if (const auto& first = fit.of_stay->first_fit; first && first->short_by)
+    page.text(
+        fmt::format("Spliced: {} at first fit, {} after setting; the splices give {} back as they set, "
+                    "and until then the adjuster gives it out.",
+                    card_amount(unit, fit.free().body - unit.round(*first->short_by)),
+                    card_amount(unit, fit.free().body), card_amount(unit, unit.round(*first->short_by))),
+        small);
   if (!fit.free().has_dry_fit)
     page.text("The lengths wait for what is missing above; hang it all the same and write down what you "
               "find.",
@@ -258,8 +266,12 @@ DryFitCard::DryFitCard()
            "a page for each stay: what to hang before cutting, where it should come, what to see"}) {}
 
 std::vector<Drawing> DryFitCard::pages(const BackendRequest& request, const std::string& boat) const {
-  return pages_of_each(stay_fits(request.checked),
-                       [&](const StayFit& fit) { return fit_pages(fit, boat, request.paper); });
+  return pages_of_each(stay_fits(request.checked), [&](const StayFit& fit) {
+    std::vector<Drawing> pages = fit_pages(fit, boat, request.paper);
+    for (Drawing& page : hoisted_pages(fit, boat, request.paper))
+      pages.push_back(std::move(page));
+    return pages;
+  });
 }
 
 } // namespace sheerpole

@@ -39,7 +39,7 @@ std::vector<StayFit> stay_fits(const CheckedRig& checked);
 std::vector<Drawing> fit_pages(const StayFit& fit, const std::string& boat, PaperSize size);
 
 /// One page for each stay, to be taken aloft: what to hang, where the bearings should come, what to look at
-/// and write down before anything is cut.
+/// and write down before anything is cut; for rope another for the hoisted dry fit (hoisted_page.hpp).
 struct DryFitCard final : PagesBackend {
   DryFitCard();
   std::vector<Drawing> pages(const BackendRequest& request, const std::string& boat) const override;

@@ -159,6 +159,13 @@ void print_account(const CheckedRig& checked, const DerivedStay& stay, TextPage&
   columns.row("as set", format_tenths(account.to_tighten), account_turns(stay, account.to_tighten),
               format_tenths(account.to_slacken), account_turns(stay, account.to_slacken), "", page);
   print_entries(checked.rig(), account, columns, page);
+  if (account.at_first_fit) {
+    const PrintedLeft left = printed_at_first_fit(account);
+    columns.row("= left at first fit", format_tenths(left.to_tighten),
+                account_turns(stay, left.to_tighten.length()), format_tenths(left.to_slacken),
+                account_turns(stay, left.to_slacken.length()),
+                left_words(left, account.at_first_fit->complete), page);
+  }
   for (std::size_t i = 0; i < account.left.size(); ++i) {
     const PrintedLeft left = printed_left(account, i);
     columns.row("= left after " + say(checked.rig(), account.left[i].after), format_tenths(left.to_tighten),

@@ -2,6 +2,7 @@
 
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
+#include "calculate/cut/line_ends.hpp"
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
@@ -233,10 +234,17 @@ std::string splice_words(const CardPiece& card, const PieceEnd& end) {
                                  card.amount(splice->bury.value.at(card.line->diameter.value)));
   if (splice->bury.value.in_diameters)
     text += fmt::format(" ({} d)", format_number(splice->bury.value.amount));
+  const Particular* over = find_fact(splice->particulars, fact_names.taper_over);
   if (!splice->taper.empty())
     text += ", taper " + splice->taper;
+  else if (over != nullptr)
+    text += ", tapered over " + over->value.provenance.written;
+  else if (holds_by_bury(*splice))
+    text += ", taper not stated";
   if (const std::string locking = fact_text(splice->particulars, fact_names.locking); !locking.empty())
     text += ", " + locking;
+  else if (holds_by_bury(*splice))
+    text += ", locking not stated";
   return text;
 }
 

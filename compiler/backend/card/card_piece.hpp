@@ -99,7 +99,7 @@ std::vector<std::string> draft_lines(const std::vector<DraftReason>& reasons);
 std::string stack_words(const CardPiece& card);
 
 /// How the end is spliced, with its numbers: "long-bury, bury 648 mm (72 d), taper last third, lock
-/// stitch"; empty when no splice is named.
+/// stitch"; of a bury that does not state its taper or what locks it, that. Empty when no splice is named.
 std::string splice_words(const CardPiece& card, const PieceEnd& end);
 
 } // namespace sheerpole

@@ -45,6 +45,7 @@ Json account_json(const Rig& rig, const Account& account) {
                                {"slackens_mm", json_millimetres(entry.slackens)},
                                {"dated", entry.dated},
                                {"of_temperature", entry.of_temperature},
+                               {"until_set", entry.until_set},
                                {"how", say(rig, entry.how)},
                                {"not_checked", say(rig, entry.not_checked)}});
   for (const AccountLeft& left : account.left)
@@ -206,6 +207,7 @@ void add_behaviour_json(const DerivedStay& stay, const Derived& derived, const R
                            {"not_checked", say_each(rig, stay.replacement->not_checked)}};
   json["fits"] = fits_json(stay, rig);
   json["joints"] = joints_json(stay, rig);
+  add_fitting_json(stay, rig, json);
 }
 
 } // namespace sheerpole

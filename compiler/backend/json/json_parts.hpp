@@ -27,6 +27,11 @@ Json bench_json(const Rig& rig, const Piece& piece);
 /// tension, sag, the line before, fits, joints. Lengths in mm, unrounded.
 void add_behaviour_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, Json& json);
 
+/// Adds to a stay's object `first_fit` and `hoisted_fit`, null where there is none. Lengths in mm,
+/// unrounded; the bands by how much higher than it should the lower bearing hangs, null where they have no
+/// end.
+void add_fitting_json(const DerivedStay& stay, const Rig& rig, Json& json);
+
 /// The chain of break loads of a stay: `{links, line, weakest, unknown}`; the last three are places in
 /// `links`, null where there is none. Forces in newtons, unrounded.
 Json chain_json(const Rig& rig, const StayChain& chain, const SourceSet& sources);

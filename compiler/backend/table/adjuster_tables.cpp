@@ -85,6 +85,12 @@ Table account_table(const CheckedRig& checked) {
         table.rows.push_back({name, say(rig, entry.name), format_drawn(entry.tightens), "",
                               format_drawn(entry.slackens), "", say(rig, entry.how)});
     }
+    if (const auto& first = account.at_first_fit) {
+      const PrintedLeft printed = printed_at_first_fit(account);
+      table.rows.push_back({name, "left at first fit", format_tenths(printed.to_tighten),
+                            account_turns(stay, first->to_tighten), format_tenths(printed.to_slacken),
+                            account_turns(stay, first->to_slacken), first->complete ? "" : "INCOMPLETE"});
+    }
     for (std::size_t i = 0; i < account.left.size(); ++i) {
       const AccountLeft& left = account.left[i];
       const PrintedLeft printed = printed_left(account, i);

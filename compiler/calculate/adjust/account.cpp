@@ -124,10 +124,26 @@ AccountEntry doubt(bool has_pieces, const std::optional<Uncertainty>& uncertaint
   return entry;
 }
 
+/// What the splices take until they have set.
+AccountEntry until_set(const FirstFit& first) {
+  if (!first.short_by) {
+    AccountEntry entry = not_checked(AdjusterPhrase::at_first_fit, AdjusterPhrase::until_set_not_known);
+    entry.until_set = true;
+    return entry;
+  }
+  AccountEntry entry;
+  entry.name = AdjusterPhrase::at_first_fit;
+  entry.slackens = *first.short_by;
+  entry.until_set = true;
+  entry.how = AdjusterPhrase::until_set;
+  return entry;
+}
+
 } // namespace
 
 Account account(const Rig& rig, const Stay& stay, const std::vector<Piece>& pieces,
-                const std::vector<TakeUp>& adjusters, const std::optional<Uncertainty>& uncertainty) {
+                const std::vector<TakeUp>& adjusters, const std::optional<Uncertainty>& uncertainty,
+                const std::optional<FirstFit>& first) {
   const Plan plan = plan_of(rig);
   Account result;
   for (const TakeUp& adjuster : adjusters) {
@@ -147,13 +163,15 @@ Account account(const Rig& rig, const Stay& stay, const std::vector<Piece>& piec
   result.entries.push_back(
       temperature(extremes, 1, {AdjusterPhrase::warmest_day, {Temperature{plan.warmest}}}));
   result.entries.push_back(doubt(!pieces.empty(), uncertainty));
+  if (first)
+    result.entries.push_back(until_set(*first));
 
   Length each_tightening; // what counts by itself
   Length each_slackening;
   Length worst_tightening;
   Length worst_slackening;
   for (const AccountEntry& entry : result.entries) {
-    if (entry.dated)
+    if (entry.dated || entry.until_set)
       continue;
     if (entry.of_temperature) {
       worst_tightening = std::max(worst_tightening, entry.tightens);
@@ -173,9 +191,21 @@ Account account(const Rig& rig, const Stay& stay, const std::vector<Piece>& piec
     left.to_slacken = result.to_slacken - each_slackening - worst_slackening;
     left.complete = creeping.not_checked.empty();
     for (const AccountEntry& entry : result.entries)
-      if (!entry.dated && !entry.not_checked.empty())
+      if (!entry.dated && !entry.until_set && !entry.not_checked.empty())
         left.complete = false;
     result.left.push_back(std::move(left));
+  }
+  if (first) {
+    // Nothing has bedded in or crept yet; the doubt of the length and the warmest day count already.
+    AccountLeft left;
+    left.after = AdjusterPhrase::at_first_fit;
+    left.to_tighten = result.to_tighten;
+    left.to_slacken =
+        result.to_slacken - each_slackening - worst_slackening - result.entries.back().slackens;
+    left.complete =
+        std::none_of(result.entries.begin(), result.entries.end(),
+                     [](const AccountEntry& entry) { return !entry.dated && !entry.not_checked.empty(); });
+    result.at_first_fit = std::move(left);
   }
   return result;
 }

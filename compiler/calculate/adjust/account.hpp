@@ -1,5 +1,6 @@
 #pragma once
 
+#include "calculate/adjust/first_fit.hpp"
 #include "calculate/adjust/take_up.hpp"
 #include "calculate/cut/piece.hpp"
 #include "calculate/uncertainty/uncertainty.hpp"
@@ -29,6 +30,11 @@ enum class AdjusterPhrase : std::uint16_t {
   uncertainty_of_length,
   no_bound,
   by_propagation,
+  at_first_fit,
+  until_set,
+  until_set_not_known,
+  first_fit_no_room,
+  first_fit_mend,
   each,
   no_adjuster
 };
@@ -43,6 +49,7 @@ struct AccountEntry {
   Length slackens = {};        ///< or has to give out so much
   bool dated = false;          ///< creep: of several dates one counts
   bool of_temperature = false; ///< of several the worse counts
+  bool until_set = false;      ///< counts at the first fit alone: the splices give it back as they set
   Remark how = {};
   Remark not_checked = {}; ///< not empty: why it is not known; it counts as nothing
 };
@@ -59,6 +66,9 @@ struct Account {
   Length to_slacken;
   std::vector<AccountEntry> entries; ///< empty when the stay has no adjuster
   std::vector<AccountLeft> left;     ///< one a date
+  /// At the first fit, before splices have set and before anything has bedded in or crept; of a stay that
+  /// goes by the rule equals-first-creep.
+  std::optional<AccountLeft> at_first_fit = {};
 };
 
 /// The account of a stay's adjusters: what they can still take up and give out after bedding-in, creep by
@@ -67,6 +77,7 @@ struct Account {
 /// together. What can not be known is listed as not checked and counts as nothing, and the account says so.
 /// Source: arithmetic.
 Account account(const Rig& rig, const Stay& stay, const std::vector<Piece>& pieces,
-                const std::vector<TakeUp>& adjusters, const std::optional<Uncertainty>& uncertainty);
+                const std::vector<TakeUp>& adjusters, const std::optional<Uncertainty>& uncertainty,
+                const std::optional<FirstFit>& first = {});
 
 } // namespace sheerpole

@@ -13,6 +13,7 @@ enum class CutPhrase : std::uint16_t {
   by_test_wrap,
   round_seat,
   share_of,
+  mean_share_of,
   stretch_over_stiffness,
   bedding_of_cut,
   // Notes of an end.
@@ -23,6 +24,9 @@ enum class CutPhrase : std::uint16_t {
   seat_gives_more,
   seat_gives_less,
   test_splice_gives,
+  tests_before_stated,
+  one_test_splice,
+  setting_before_rule,
   equals_first_creep,
   pitch_not_stated,
   whole_links_of_unknown,
@@ -49,6 +53,10 @@ enum class CutPhrase : std::uint16_t {
   stiffness_mend,
   bedding_missing,
   bedding_mend,
+  // What blocks although every number is there, and how it is mended.
+  eye_ways_apart,
+  eye_ways_block,
+  eye_ways_mend,
   // What the cut leaves out.
   stretch_not_counted
 };

@@ -14,6 +14,23 @@ namespace sheerpole {
 
 namespace {
 
+/// A test eye that the shape of its seat contradicts is boxed on the card; by more than a diameter of the
+/// rope it blocks.
+void compare_eye(const Rig& rig, const SplicedEnd& end, EndUse& use) {
+  const auto ways = eye_ways(end);
+  const auto limit = rig.limits.length(Limit::eye_ways_apart);
+  if (!ways || !limit)
+    return;
+  const Length apart = magnitude(ways->wrap - ways->geometry);
+  constexpr Length rounding = Length::millimetres(0.001);
+  if (apart > *limit + rounding)
+    use.end.boxed = {CutPhrase::eye_ways_apart, {end.end.item->part, ways->wrap, ways->geometry, apart}};
+  if (apart > end.rope->diameter.value + rounding)
+    use.blocked.push_back({{CutPhrase::eye_ways_block, {end.end.item->part, ways->wrap, ways->geometry}},
+                           {CutPhrase::eye_ways_mend, {end.end.item->part}},
+                           end.end.part->wrap->provenance.place.value_or(end.end.part->place)});
+}
+
 void add_eye(const LineMaterial& material, const Splice& splice, const LineEnd& end, EndUse& use) {
   EyeAllowance eye = eye_allowance(material, splice, end);
   use.end.notes = std::move(eye.notes);
@@ -24,6 +41,31 @@ void add_eye(const LineMaterial& material, const Splice& splice, const LineEnd& 
     use.missing.push_back({{CutPhrase::eye_allowance_missing, {*end.item->splice, end.item->part}},
                            {CutPhrase::eye_allowance_mend, {end.item->part}},
                            end.part->place});
+}
+
+/// The contraction of one bury; what is missing of it.
+void add_contraction(const Rig& rig, const LineMaterial& material, const Splice& splice, const Term& bury,
+                     const Term* spare, EndUse& use) {
+  Contraction contraction = contraction_of(rig, material, splice);
+  use.end.notes.insert(use.end.notes.end(), contraction.notes.begin(), contraction.notes.end());
+  use.end.by_first_creep = contraction.by_first_creep;
+  if (contraction.by_first_creep && contraction.share)
+    use.end.shortens_until_set =
+        (bury.amount + (spare != nullptr ? spare->amount : Length{})) * contraction.share->value;
+  if (contraction.by_first_creep)
+    return;
+  if (!contraction.share) {
+    use.missing.push_back({{CutPhrase::contraction_missing, {Words{splice.name}}},
+                           fact_text(splice.particulars, fact_names.contraction_rule).empty()
+                               ? CutPhrase::contraction_mend
+                               : CutPhrase::rule_for_heat_set_only,
+                           splice.place});
+    return;
+  }
+  for (Term& term : contraction_terms(contraction, bury, spare)) {
+    use.laid.contraction += term.amount;
+    use.terms.push_back(std::move(term));
+  }
 }
 
 } // namespace
@@ -43,6 +85,7 @@ EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const Line
   use.end.splice = end.item->splice;
 
   add_eye(material, splice, end, use);
+  compare_eye(rig, {.rope = &material, .end = end, .splice = &splice}, use);
   Term bury = rope_measure_term(TermKind::bury, end.where, splice.bury, material);
   use.terms.push_back(bury);
   std::optional<Term> spare;
@@ -66,21 +109,7 @@ EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const Line
         *throat = seat->find(EndDimensionName::throat);
         diameter != nullptr && throat != nullptr)
       use.laid.crown_to_throat = diameter->length.value / 2.0 + throat->length.value;
-  const Contraction contraction = contraction_of(rig, material, splice);
-  if (contraction.share) {
-    for (Term& term : contraction_terms(contraction, bury, spare ? &*spare : nullptr)) {
-      use.laid.contraction += term.amount;
-      use.terms.push_back(std::move(term));
-    }
-  } else if (!contraction.left_out) {
-    use.missing.push_back({{CutPhrase::contraction_missing, {*end.item->splice}},
-                           fact_text(splice.particulars, fact_names.contraction_rule).empty()
-                               ? CutPhrase::contraction_mend
-                               : CutPhrase::rule_for_heat_set_only,
-                           splice.place});
-  }
-  if (!contraction.note.empty())
-    use.end.notes.push_back(contraction.note);
+  add_contraction(rig, material, splice, bury, spare ? &*spare : nullptr, use);
   return use;
 }
 

@@ -22,6 +22,11 @@ struct PieceEnd {
   std::string part_name(const Rig& rig) const { return part ? rig[*part].name : std::string(); }
   std::string part_title(const Rig& rig) const { return part ? rig[*part].title : std::string(); }
   std::string splice_name(const Rig& rig) const { return splice ? rig[*splice].name : std::string(); }
+  Remark boxed = {}; ///< of these what must not be missed: a test eye that its seat contradicts
+  /// By the rule that the first creep gives the contraction back: by how much its splice shortens the stay
+  /// until then. With the rule and no test splice it is not known.
+  bool by_first_creep = false;
+  std::optional<Length> shortens_until_set = {};
 };
 
 /// How the rope or wire of one end lies along the piece, from the cut end inwards, before it is made.
@@ -40,6 +45,7 @@ struct EndUse {
   std::vector<Term> terms;
   std::vector<MissingInput> missing;
   PieceEnd end;
+  std::vector<MissingInput> blocked = {}; ///< every number is there, and it may not be cut to all the same
   LaidEnd laid = {};
 };
 

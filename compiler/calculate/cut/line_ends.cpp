@@ -52,8 +52,8 @@ std::optional<Seat> seat_of(const SplicedEnd& end) {
 
 } // namespace
 
-bool SplicedEnd::is_bury() const {
-  const std::string sort = fact_text(splice->particulars, fact_names.sort);
+bool holds_by_bury(const Splice& splice) {
+  const std::string sort = fact_text(splice.particulars, fact_names.sort);
   return sort.empty() || sort == "bury";
 }
 

@@ -24,6 +24,9 @@ struct LineEnd {
 /// The end of the line at stack[line] that lies in the direction `where`.
 LineEnd line_end(const Rig& rig, const Stay& stay, std::size_t line, WhichEnd where);
 
+/// Whether a splice holds by its bury; one that does not say its sort does.
+bool holds_by_bury(const Splice& splice);
+
 /// One end of a rope that is spliced round a part.
 struct SplicedEnd {
   std::size_t line = 0; ///< in the stack: the rope
@@ -34,8 +37,7 @@ struct SplicedEnd {
 
   /// Tail that is buried, without rope kept for a later length.
   Length bury() const { return splice->bury.value.at(rope->diameter.value); }
-  /// Whether it holds by its bury; a splice that does not say its sort does.
-  bool is_bury() const;
+  bool is_bury() const { return holds_by_bury(*splice); }
   /// Whether its seat is pear-shaped: the legs lie in a groove to the throat and pull nothing apart there.
   bool on_pear() const;
   /// How much of the buried tail is tapered; nothing when it is not stated.

@@ -36,6 +36,9 @@ void add_ends(Piece& piece, const CordBearings& bearings, EndUse upper, EndUse l
   piece.not_counted = std::move(stretch.not_counted);
   add(piece, upper.terms, upper.missing);
   add(piece, lower.terms, lower.missing);
+  for (EndUse* use : {&upper, &lower})
+    for (MissingInput& input : use->blocked)
+      piece.blocked.push_back(std::move(input));
   piece.upper = upper.end;
   piece.lower = lower.end;
   piece.bench = bench_marks(piece.body, piece.cut, piece.missing.empty(), upper, lower);

@@ -22,7 +22,9 @@ struct Piece {
   LengthSum cut;  ///< body plus what the ends use
   PieceEnd upper;
   PieceEnd lower;
-  std::vector<MissingInput> missing;    ///< not empty: the cut is a draft
+  std::vector<MissingInput> missing; ///< not empty: the cut is a draft
+  /// Not empty: a draft as well, though every number is there. Each says as a clause of its own why.
+  std::vector<MissingInput> blocked = {};
   std::vector<Remark> not_counted = {}; ///< what the cut leaves out: the file says nothing of it
   BenchMarks bench = {};
 };

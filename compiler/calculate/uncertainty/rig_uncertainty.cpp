@@ -3,7 +3,9 @@
 #include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/reading/reading_length.hpp"
+#include "calculate/uncertainty/reading_doubt.hpp"
 #include "calculate/uncertainty/response.hpp"
+#include "calculate/uncertainty/splice_scatter.hpp"
 #include "calculate/uncertainty/uncertainty_phrases.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
@@ -12,6 +14,7 @@
 #include <cmath>
 #include <map>
 #include <optional>
+#include <set>
 #include <thread>
 #include <utility>
 
@@ -147,6 +150,25 @@ public:
     return derived_.inputs.size() - 1;
   }
 
+  std::size_t of_resolution(StayId stay, const Reading& reading, const Resolution& resolution) {
+    derived_.inputs.push_back({{resolution.by_practice ? UncertaintyPhrase::resolution_by_practice
+                                                       : UncertaintyPhrase::resolution_of,
+                                {stay}},
+                               resolution.half.metres(),
+                               Distribution::rectangular,
+                               0,
+                               reading.place});
+    return derived_.inputs.size() - 1;
+  }
+  std::size_t of_tests(const BuriesOnRope& buries) {
+    derived_.inputs.push_back({{UncertaintyPhrase::scatter_of_tests, {buries.rope}},
+                               buries.standard(),
+                               Distribution::student,
+                               buries.tests.all.size() - 1,
+                               buries.tests.all.front().place});
+    return derived_.inputs.size() - 1;
+  }
+
 private:
   const Rig& rig_;
   Derived& derived_;
@@ -155,24 +177,25 @@ private:
   std::map<std::string, std::size_t> tapes_;
 };
 
-/// s / sqrt(n) of the runs. Source: JCGM 100:2008, 4.2.3.
-double standard_of_mean(const Reading& reading) {
-  const auto count = static_cast<double>(reading.lengths().size());
-  double mean = 0.0;
-  for (const Sourced<Length>& run : reading.lengths())
-    mean += run.value.metres() / count;
-  double squares = 0.0;
-  for (const Sourced<Length>& run : reading.lengths())
-    squares += (run.value.metres() - mean) * (run.value.metres() - mean);
-  return std::sqrt(squares / (count - 1.0) / count);
-}
+using Amounts = std::vector<std::pair<std::size_t, double>>; ///< input, and by how much for one bound
 
 /// The inputs of one stay and where each of them is put.
 class Moves {
 public:
   Moves(Rig& trial, const Rig& rig, StayId id, const std::vector<StayField>& fields, RigInputs& inputs) {
+    std::map<const void*, Amounts> scatter;
+    for (const BuriesOnRope& buries : buries_of(rig, id)) {
+      if (buries.standard() <= 0.0)
+        continue;
+      const std::size_t input = inputs.of_tests(buries);
+      for (const auto& [what, amount] : follow_scatter(trial, rig, buries))
+        scatter[what].emplace_back(input, amount);
+    }
     for (const StayField& field : fields) {
       Moved moved{[&field](double change) { field.set(field.value + change); }, {}};
+      if (const auto found = scatter.find(field.what); found != scatter.end())
+        for (const auto& [input, amount] : found->second)
+          moved.by.emplace_back(known(input), amount);
       for (const Influence& influence : *field.influences)
         if (influence.amount != 0.0)
           moved.by.emplace_back(known(inputs.of_bound(influence.bound)), influence.amount);
@@ -185,6 +208,9 @@ public:
       if (reading.lengths().size() > 1)
         if (const double standard = standard_of_mean(reading); standard > 0.0)
           moved.by.emplace_back(known(inputs.of_runs(id, reading, standard)), standard);
+      if (const auto resolution = resolution_of(reading); resolution && resolution->half > Length{})
+        moved.by.emplace_back(known(inputs.of_resolution(id, reading, *resolution)),
+                              resolution->half.metres());
       const Record* tape =
           reading.tape.empty() ? nullptr : find_record(rig, RecordKind::tape, reading.tape);
       const auto error = tape == nullptr ? std::nullopt : fact_length(tape->facts, fact_names.error);
@@ -209,7 +235,7 @@ public:
 private:
   struct Moved {
     std::function<void(double)> change;
-    std::vector<std::pair<std::size_t, double>> by; ///< input, and by how much for one bound
+    Amounts by;
   };
   /// What the knot and the stretch of the cord let X be off by. The pull on the bench may stretch the cord
   /// by as much more or less than aloft as the bound of its stretch says. Source: common practice, no
@@ -250,11 +276,12 @@ private:
 };
 
 /// What the cut follows and for which no bound is stated.
-std::vector<Remark> without_bound(const std::vector<StayField>& fields, const StayTrial& trial) {
+std::vector<Remark> without_bound(const std::vector<StayField>& fields, const std::set<const void*>& held,
+                                  const StayTrial& trial) {
   std::vector<Remark> result;
   const double stated = trial.cut();
   for (const StayField& field : fields) {
-    if (field.bounded)
+    if (field.bounded || held.contains(field.what))
       continue;
     field.set(field.value + field.step);
     const double moved = trial.cut();
@@ -330,11 +357,13 @@ void add_draws(std::vector<Pending>& pending, const Rig& rig, Derived& derived, 
 void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived, unsigned threads) {
   const bool any =
       !rig.bounds.empty() || std::any_of(rig.stays.begin(), rig.stays.end(), [](const Stay& stay) {
-        return std::any_of(stay.readings.begin(), stay.readings.end(), [](const Reading& reading) {
-          return reading.lengths().size() > 1 || !reading.tape.empty() || !reading.cord.empty();
-        });
+        return std::any_of(stay.readings.begin(), stay.readings.end(),
+                           [](const Reading& reading) { return reading.says_a_length(); });
       });
-  if (!any)
+  const bool tested = std::any_of(rig.records.begin(), rig.records.end(), [](const Record& record) {
+    return record.kind == name_of(RecordKind::test_splice);
+  });
+  if (!any && !tested)
     return;
   Rig changed = rig;
   RigInputs inputs(rig, derived);
@@ -350,7 +379,10 @@ void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived, unsi
     if (response.linear.empty())
       continue;
     stay.uncertainty = by_propagation(response, derived.inputs);
-    stay.uncertainty->without_bound = without_bound(fields, trial);
+    stay.uncertainty->without_bound =
+        without_bound(fields, held_by_scatter(changed, rig, stay.stay), trial);
+    for (Remark& unknown : unknown_of_splices(rig, stay.stay))
+      stay.uncertainty->without_bound.push_back(std::move(unknown));
     pending.push_back({&stay, std::move(response)});
   }
   const Record* settings = find_record(rig, RecordKind::uncertainty, name_of(RecordKind::uncertainty));

@@ -31,6 +31,7 @@ struct StayField {
   double value = 0.0;              ///< as stated; coherent SI unit
   double step = 0.0;               ///< a small change of it, to see whether a length follows
   std::function<void(double)> set; ///< puts another value in its place
+  const void* what = nullptr;      ///< of the rig that the field belongs to: where the value is kept
 };
 
 /// Every number from which pin-to-pin, body and cut of a stay are worked out, each once however often it is

@@ -213,8 +213,8 @@ private:
       return;
     const double stated = si_of(value);
     const double step = std::max(1e-6, 1e-4 * (stated < 0.0 ? -stated : stated));
-    fields_.push_back(
-        {std::move(name), &influences, bounded, stated, step, [&value](double si) { set_si(value, si); }});
+    fields_.push_back({std::move(name), &influences, bounded, stated, step,
+                       [&value](double si) { set_si(value, si); }, &value});
   }
 
   Rig& rig_;

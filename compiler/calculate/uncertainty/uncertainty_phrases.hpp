@@ -22,7 +22,12 @@ enum class UncertaintyPhrase : std::uint16_t {
   run_of,
   tape_error,
   scatter_of_runs,
-  knot_of_cord
+  knot_of_cord,
+  resolution_of,
+  resolution_by_practice,
+  scatter_of_tests,
+  repeatability_of,
+  first_creep_rule
 };
 
 constexpr PhraseSubject subject_of(UncertaintyPhrase) {

@@ -47,10 +47,6 @@ const void* bury_of(const SplicedEnd& end) {
   return end.is_bury() ? end.splice : nullptr;
 }
 
-/// Said with the finding: hardly any rule that was found goes below it for a straight bury. Common
-/// practice, no source.
-constexpr double hardly_any = 50.0;
-
 void check_bury_short(const Rig& rig, const Derived& derived, CheckReport& report) {
   const double least = rig.limits.value(Limit::bury_least).value_or(0.0);
   look_at_splices(
@@ -62,10 +58,7 @@ void check_bury_short(const Rig& rig, const Derived& derived, CheckReport& repor
           of_stay.pass(words);
           return;
         }
-        const Remark bound =
-            is_below(diameters, hardly_any)
-                ? Remark(P::hardly_any_below, {in_diameters(least), in_diameters(hardly_any)})
-                : Remark(P::diameters, {in_diameters(least)});
+        const Remark bound(P::diameters, {in_diameters(least)});
         auto finding =
             diagnose("bury-short", {{"stay", name}, {"words", say(rig, words)}, {"bound", say(rig, bound)}})
                 .at(stay.stack[end.item].place, said(P::spliced_here))
@@ -204,10 +197,34 @@ void check_splice_not_locked(const Rig& rig, const Derived& derived, CheckReport
       });
 }
 
+/// A tail goes into the hollow of a braid. Laid rope, a braid round a core and a double braid have none.
+void check_rope_not_hollow(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_splices(
+      rig, derived, report, bury_of,
+      [&](const SplicedEnd& end, const Stay& stay, const std::string& name, StayReport& of_stay) {
+        const Construction& made = end.rope->construction;
+        if (!made.hollow) {
+          of_stay.not_checked({P::hollow_not_told, {Words{end.splice->name}, Words{end.rope->name}}});
+          return;
+        }
+        if (*made.hollow) {
+          of_stay.pass({P::hollow, {Words{end.splice->name}, Words{end.rope->name}}});
+          return;
+        }
+        const Remark words(P::not_hollow,
+                           {Words{end.splice->name}, Words{end.rope->name}, Words{made.text}});
+        of_stay.find(diagnose("rope-not-hollow", {{"stay", name}, {"words", say(rig, words)}})
+                         .at(stay.stack[end.item].place, said(P::spliced_here))
+                         .and_at(end.rope->place, said(P::the_rope))
+                         .about(name));
+      });
+}
+
 } // namespace
 
 const CheckTable checks{
-    CheckRow{"bury-short", check_bury_short, {Limit::bury_least}},
+    CheckRow{"bury-short", check_bury_short, {Limit::bury_least}, true},
+    CheckRow{"rope-not-hollow", check_rope_not_hollow},
     CheckRow{"bury-below-usual", check_bury_below_usual, {Limit::bury_usual}},
     CheckRow{"taper-short", check_taper_short, {Limit::taper_least}},
     CheckRow{"burys-overlap", check_burys_overlap},

@@ -32,6 +32,12 @@ enum class AnyCheckPhrase : std::uint16_t {
   write_instead,
   write_none,
   none_at_all,
+  waived_word,
+  accepted_word,
+  is_accepted,
+  was_accepted,
+  accepted_here,
+  acceptance_over,
 };
 
 constexpr PhraseSubject subject_of(AnyCheckPhrase) {

@@ -53,6 +53,18 @@ std::string_view words(AnyCheckPhrase phrase) {
     return "if nothing holds it, write `\"none\"`";
   case none_at_all:
     return "none";
+  case waived_word:
+    return "waived";
+  case accepted_word:
+    return "accepted";
+  case is_accepted:
+    return "{}; accepted {}";
+  case was_accepted:
+    return "{}; it was accepted {}";
+  case accepted_here:
+    return "accepted here";
+  case acceptance_over:
+    return "accepted here, which is over";
   }
   return {};
 }

@@ -11,8 +11,6 @@ std::string_view words(SpliceCheckPhrase phrase) {
     return "{} on {} buries {}, {} d";
   case diameters:
     return "{} d";
-  case hardly_any_below:
-    return "{} d, and hardly any rule goes below {} d";
   case spliced_here:
     return "spliced here";
   case the_bury:
@@ -43,6 +41,48 @@ std::string_view words(SpliceCheckPhrase phrase) {
     return "{} round {}: the test wrap gives {}, the geometry of the seat {}";
   case the_test_wrap:
     return "the test wrap";
+  case not_hollow:
+    return "{} buries its tail in {}, {}, which has no hollow core";
+  case the_rope:
+    return "the rope";
+  case hollow:
+    return "{} buries its tail in {}, which is hollow";
+  case hollow_not_told:
+    return "{} on {}: its construction does not tell whether it is hollow";
+  case one_share:
+    return "{}";
+  case tests_give:
+    return "{} test splices give {} of the bury";
+  case another_test:
+    return "another test splice";
+  case stated_and_tests:
+    return "{} on {} states a contraction of {}, its test splices give {}";
+  case stated_is_taken:
+    return "what is stated as measured is taken";
+  case tests_are_taken:
+    return "the test splices are taken";
+  case stated_here:
+    return "stated here";
+  case a_test:
+    return "a test splice";
+  case no_test_for_first_fit:
+    return "no test splice says by how much the splices shorten the stay until they have set";
+  case first_fit_needs:
+    return "at first fit its splices make it {} short, and its adjusters give out {}";
+  case it_hung:
+    return "it hung at {}, {} was worked out";
+  case a_slip:
+    return "{} ({})";
+  case likely_slip:
+    return "; likely slip: {}";
+  case too_short:
+    return "short";
+  case too_long:
+    return "long";
+  case card_released:
+    return "the dry fit releases it";
+  case card_not_released:
+    return "the dry fit does not release it: DRAFT";
   }
   return {};
 }

@@ -1,6 +1,7 @@
 #include "plugins/dry-fit-card/dry_fit_card.hpp"
 
 #include "driver/compile.hpp"
+#include "plugins/dry-fit-card/hoisted_page.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/page/page_boxes.hpp"
 #include "unit/plugins/example_boat.hpp"
@@ -28,6 +29,9 @@ TEST_P(DryFitCards, EveryStayHasAPageThatIsWellSet) {
       const auto pages = fit_pages(fit, "A boat", size);
       EXPECT_EQ(pages.size(), 1u) << fit.stay->name << " on " << name_of(size);
       expect_well_set(pages);
+      const auto hoisted = hoisted_pages(fit, "A boat", size);
+      EXPECT_EQ(hoisted.size(), fit.free().rope() ? 1u : 0u) << fit.stay->name << " on " << name_of(size);
+      expect_well_set(hoisted);
     }
 }
 
@@ -110,6 +114,53 @@ TEST(DryFitCard, IsInTheUnitOfTheShop) {
   // 395 mm, as the turnbuckle is set: 15.551 in.
   EXPECT_THAT(html, HasSubstr(">15 9/16\"<"));
   EXPECT_THAT(html, Not(HasSubstr("395 mm")));
+}
+
+/// The worked case: a cord without a number, 24 in of hardware below.
+std::string worked(const std::string& more) {
+  return "language 1\nrope hmpe-9 {\n  construction: \"12-strand HMPE heat-set\"\n  size: \"9 mm\"\n}\n"
+         "splice long-bury {\n  bury: 25 1/2 in\n  contraction: 0 % measured\n}\n"
+         "thimble thimble-9 {\n  length: 0 mm\n  wrap: 6 1/4 in\n  lower: rope-seat (diameter: 28 mm)\n}\n"
+         "toggle toggle-57 {\n  length: 2 1/4 in\n}\n"
+         "turnbuckle bottle-19 {\n  shortest: 17 in\n  longest: 22 in\n  upper: jaw (gap: 14 mm, pin: \"12 "
+         "mm\")\n  lower: jaw (gap: 14 mm, pin: \"12 mm\")\n}\n"
+         "shop loft {\n  unit: inches\n}\n"
+         "stay cap-shroud {\n  line: hmpe-9\n  hoist-gap: 4 in measured\n  stack {\n    thimble-9 (splice: "
+         "long-bury)\n    line\n    thimble-9 (splice: long-bury)\n    2 x toggle-57\n    bottle-19 "
+         "(length: 19.5 in)\n  }\n}\n"
+         "reading of cap-shroud {\n  method: messenger\n  mark: \"orange cord, 4 knots\"\n}\n" +
+         more;
+}
+
+// Common practice, no source: 24 in of hardware less 4 in of gap hang at 20 in; 2 1/2 in of screw either
+// way and two toggles of 2 1/4 in.
+TEST(HoistedPage, SaysTheHeightAndWhatTakesUpADifference) {
+  const Compilation boat = test::compiled(worked(""));
+  ASSERT_TRUE(boat.checked);
+  const std::string html = DryFitCard().generate({*boat.checked}).files.front().bytes;
+  EXPECT_THAT(html, HasSubstr(">20\"<"));
+  for (const char* words :
+       {"over 24 3/4\"", "22 1/2\" to 24 3/4\"", "15 1/4\" to 17 1/2\"", "13\" to 15 1/4\"", "under 13\"",
+        "STOP. Open the weave only when it hangs right.", "X has no number, and this card needs none"})
+    EXPECT_THAT(html, HasSubstr(words));
+  EXPECT_THAT(html, Not(HasSubstr("RELEASED")));
+  for (const StayFit& fit : stay_fits(*boat.checked))
+    expect_well_set(hoisted_pages(fit, "A boat", PaperSize::letter));
+}
+
+TEST(HoistedPage, IsReleasedByADryFitThatAgreesAndByNoOther) {
+  const auto html = [](const char* hung) {
+    const Compilation boat = test::compiled(
+        worked(std::string("dry-fit of cap-shroud {\n  hung-at: ") + hung + "\n  date: 2026-05-03\n}\n"));
+    EXPECT_TRUE(boat.checked);
+    return DryFitCard().generate({*boat.checked}).files.front().bytes;
+  };
+  const std::string right = html("20 in");
+  EXPECT_THAT(right, HasSubstr("It hangs right. RELEASED."));
+  EXPECT_THAT(right, Not(HasSubstr("DRAFT")));
+  const std::string wrong = html("15 in");
+  EXPECT_THAT(wrong, HasSubstr("NOT RELEASED"));
+  EXPECT_THAT(wrong, HasSubstr("DRAFT"));
 }
 
 TEST(DryFitCard, HoldsStaysWithLongNamesOfManyAlphabets) {
