@@ -88,7 +88,7 @@ enum class RecordKind : std::uint8_t {
   dry_fit
 };
 
-inline constexpr std::array<std::string_view, 14> record_kind_names{
+inline constexpr std::array<std::string_view, 15> record_kind_names{
     "shop",    "stock",       "survey",  "tape", "test-splice",    "creep-rate", "tension-reading",
     "take-up", "uncertainty", "cutting", "fit",  "load-screening", "in-hand",    "cord",
     "dry-fit"};
