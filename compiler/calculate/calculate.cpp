@@ -5,6 +5,7 @@
 #include "calculate/length/pin_to_pin.hpp"
 #include "calculate/uncertainty/rig_uncertainty.hpp"
 
+#include <algorithm>
 #include <utility>
 
 namespace sheerpole {
@@ -49,7 +50,7 @@ Length cut_of(const Rig& rig, StayId id) {
 }
 
 /// What follows from the lengths.
-void add_behaviour(const Rig& rig, DerivedStay& derived) {
+void add_behaviour(const Rig& rig, LooseParts& loose, DerivedStay& derived) {
   const Stay& stay = rig[derived.stay];
   for (RouteComparison& other : derived.other_routes)
     other.slips = likely_slips(rig, stay, derived.route, other.other, other.difference);
@@ -61,7 +62,13 @@ void add_behaviour(const Rig& rig, DerivedStay& derived) {
   derived.tensions = tension_estimates(rig, derived.stay);
   derived.sag = sag(rig, stay);
   derived.replacement = replacement(rig, stay, derived.pieces);
-  derived.fits = fit_stack(rig, derived.stay, derived.pin_to_pin);
+  derived.play = play_of(rig, derived.stay, derived.adjusters, loose);
+  derived.fits = fit_stack(rig, derived.stay, derived.pin_to_pin, loose);
+}
+
+bool has_in_hand(const DerivedStay& stay) {
+  return std::any_of(stay.pieces.begin(), stay.pieces.end(),
+                     [](const Piece& piece) { return piece.in_hand.has_value(); });
 }
 
 std::vector<DerivedPosition> positions_of(const Rig& rig) {
@@ -80,9 +87,13 @@ Derived calculate(const Rig& rig, unsigned threads) {
   Derived derived;
   for (std::size_t i = 0; i < rig.stays.size(); ++i)
     derived.stays.push_back(lengths_of(rig, StayId{static_cast<std::uint32_t>(i)}));
+  LooseParts loose(rig);
   for (DerivedStay& stay : derived.stays)
-    add_behaviour(rig, stay);
-  add_uncertainty(rig, cut_of, derived, threads);
+    add_behaviour(rig, loose, stay);
+  if (std::any_of(derived.stays.begin(), derived.stays.end(), has_in_hand))
+    add_uncertainty(with_shared_bury(rig, derived), cut_of, derived, threads);
+  else
+    add_uncertainty(rig, cut_of, derived, threads);
   for (DerivedStay& stay : derived.stays)
     stay.account = account(rig, rig[stay.stay], stay.pieces, stay.adjusters, stay.uncertainty);
   derived.positions = positions_of(rig);

@@ -39,6 +39,9 @@ std::vector<DraftReason> reasons_of(const Rig& rig, const Piece& piece) {
   for (const MissingInput& missing : piece.missing)
     add_once(reasons, {piece.name, say(rig, {DraftPhrase::is_missing, {Remarks{{missing.what}}}}),
                        say(rig, missing.mend)});
+  if (piece.in_hand && piece.in_hand->too_short())
+    add_once(reasons, {piece.name, say(rig, {DraftPhrase::in_hand_short, {-piece.in_hand->over}}),
+                       said(DraftPhrase::take_another_piece)});
   // The body's own terms first: the cut holds the body as one term, with all that it rests on.
   for (const LengthSum* sum : {&piece.body, &piece.cut}) {
     if (sum->unknown)

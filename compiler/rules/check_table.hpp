@@ -81,11 +81,17 @@ extern const CheckTable checks;
 namespace lashings {
 extern const CheckTable checks;
 }
+namespace removable_part_checks {
+extern const CheckTable checks;
+}
 // splices/
 namespace buries {
 extern const CheckTable checks;
 }
 namespace eyes {
+extern const CheckTable checks;
+}
+namespace in_hand_checks {
 extern const CheckTable checks;
 }
 // geometry/

@@ -14,6 +14,8 @@ enum class DraftPhrase : std::uint16_t {
   the_length_x,
   set_on_command_line,
   write_it_down,
+  in_hand_short,
+  take_another_piece,
 };
 
 constexpr PhraseSubject subject_of(DraftPhrase) {

@@ -17,6 +17,10 @@ std::string_view words(DraftPhrase phrase) {
     return "{} is set on the command line";
   case write_it_down:
     return "write it into the file when it is to stay";
+  case in_hand_short:
+    return "what is in hand is {} too short";
+  case take_another_piece:
+    return "give up spare bury or take another piece";
   }
   return {};
 }

@@ -1,5 +1,6 @@
 #include "plugins/bench-card/bench_card.hpp"
 
+#include "backend/card/card_in_hand.hpp"
 #include "backend/card/card_piece.hpp"
 #include "backend/drawing/label_text.hpp"
 #include "backend/paper_words.hpp"
@@ -73,7 +74,8 @@ void add_head(const CardPiece& card, PageFlow& page) {
                         card.line->construction.text, card.line->size.name),
             {.size = 4.0, .bold = false, .indent = 0.0});
   page.space(1.5);
-  page.text(fmt::format("CUT  {}{}", card.amount(card.cut), card.complete ? "" : "   INCOMPLETE"),
+  page.text(fmt::format("{}  {}{}", cut_nothing(card) ? "CUT NOTHING, USE" : "CUT", card.amount(card.cut),
+                        card.complete ? "" : "   INCOMPLETE"),
             {.size = 9.0, .bold = true, .indent = 0.0});
   page.text(fmt::format("{} Lengths in {}; zero at the cut end aloft.{}{}", known_to(card),
                         unit_words(card.unit), card.unit.remark.empty() ? "" : " ", card.unit.remark),
@@ -161,6 +163,8 @@ void add_marks(const CardPiece& card, PageFlow& page) {
   page.table(table);
   for (const std::string& unknown : say_each(*card.rig, card.piece->bench.not_known))
     page.text("No mark: " + unknown, {.size = 3.0, .bold = false, .indent = 0.0});
+  for (const std::string& line : in_hand_lines(card))
+    page.text(line, {.size = 3.0, .bold = false, .indent = 0.0});
   add_left_out(card, page);
   page.text(fmt::format("By hand: body {} {} for the ends{} = {}.", card.amount(card.body),
                         added(card, card.ends),
@@ -235,8 +239,10 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
                     card.rope() ? "buried" : "pressed", card.amount(card.dry_fit)));
   else
     add("Dry fit, nothing cut: hang it in its place and look at the adjuster.");
-  steps.push_back({"STOP. Sign before you cut; what is cut off can not be put back.", true});
-  add(fmt::format("Cut to {}.", card.amount(card.cut)));
+  steps.push_back({cut_nothing(card) ? "STOP. Sign before you bury; nothing is cut off this piece."
+                                     : "STOP. Sign before you cut; what is cut off can not be put back.",
+                   true});
+  add(cut_step_words(card));
   if (card.rope()) {
     steps.push_back(splice_step(card, card.piece->upper, "aloft"));
     steps.push_back(splice_step(card, card.piece->lower, "below"));

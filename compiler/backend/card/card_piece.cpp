@@ -1,5 +1,6 @@
 #include "backend/card/card_piece.hpp"
 
+#include "backend/card/card_in_hand.hpp"
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
 #include "calculate/facts.hpp"
@@ -133,10 +134,8 @@ std::string splice_words(const CardPiece& card, const PieceEnd& end) {
                                    [&](const Splice& one) { return one.name == end.splice; });
   if (end.splice.empty() || splice == card.rig->splices.end())
     return {};
-  std::string text = fmt::format("{}, bury {}", splice->name,
-                                 card.amount(splice->bury.value.at(card.line->diameter.value)));
-  if (splice->bury.value.in_diameters)
-    text += fmt::format(" ({} d)", format_number(splice->bury.value.amount));
+  const WhichEnd where = &end == &card.piece->lower ? WhichEnd::lower : WhichEnd::upper;
+  std::string text = splice->name + ", " + bury_words(card, where);
   if (!splice->taper.empty())
     text += ", taper " + splice->taper;
   if (const std::string locking = fact_text(splice->particulars, fact_names.locking); !locking.empty())

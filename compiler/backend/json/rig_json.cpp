@@ -126,7 +126,10 @@ Json item_json(const StackItem& item, const Rig& rig, const SourceSet& sources) 
   if (item.kind == StackItem::Kind::line)
     return {{"item", "line"},
             {"length", sourced_json(item.line_length, sources)},
-            {"material", item.material ? Json(rig[*item.material].name) : Json()}};
+            {"material", item.material ? Json(rig[*item.material].name) : Json()},
+            {"in_hand", sourced_json(item.in_hand, sources)},
+            {"in_hand_over", sourced_json(item.in_hand_over, sources)},
+            {"stock", item.stock.empty() ? Json() : Json(item.stock)}};
   return {{"item", "part"},
           {"part", rig[item.part].name},
           {"count", item.count},
@@ -135,7 +138,8 @@ Json item_json(const StackItem& item, const Rig& rig, const SourceSet& sources) 
           {"hole", item.hole ? Json(*item.hole) : Json()},
           {"passes", item.passes ? Json(*item.passes) : Json()},
           {"splice", item.splice ? Json(rig[*item.splice].name) : Json()},
-          {"spare_bury", sourced_json(item.spare_bury, sources)}};
+          {"spare_bury", sourced_json(item.spare_bury, sources)},
+          {"removable", item.removable}};
 }
 
 Json stay_json(const Stay& stay, const Rig& rig, const SourceSet& sources) {

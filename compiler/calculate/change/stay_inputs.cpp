@@ -69,6 +69,9 @@ private:
       of_thing(rig_[*item.splice]);
     if (item.kind == StackItem::Kind::line) {
       value(stay_.name, "length of a line in the stack", item.line_length);
+      value(stay_.name, "in-hand", item.in_hand);
+      value(stay_.name, "in-hand-over", item.in_hand_over);
+      value(stay_.name, "stock", item.stock);
       return;
     }
     const Part& part = rig_[item.part];
@@ -81,6 +84,7 @@ private:
     value(stay_.name, "hole" + of, item.hole);
     value(stay_.name, "spare bury" + of, item.spare_bury);
     value(stay_.name, "splice" + of, item.splice);
+    add(stay_.name, "removable" + of, item.removable ? "yes" : "");
     setting_of_.clear();
   }
   void of_reading(const Reading& reading) {

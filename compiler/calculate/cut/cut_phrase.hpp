@@ -15,6 +15,7 @@ enum class CutPhrase : std::uint16_t {
   share_of,
   stretch_over_stiffness,
   bedding_of_cut,
+  kept_of_in_hand,
   // Notes of an end.
   wrap_gives_more,
   wrap_gives_less,
