@@ -155,8 +155,8 @@ private:
       }
     ordered.open.push_back({stay.name, 1, plus_mm});
     note(ordered, "X(" + stay.base +
-                      ") is the cord of the stay, and nobody says about how long it is: measure "
-                      "it, or state `estimate` in the stay");
+                      ") is the cord of the stay and has no number yet: measure it, or state "
+                      "`estimate` in the stay");
   }
 
   static void note_estimate(OrderItem& ordered, const Stay& stay, const OrderLength& length) {
