@@ -6,6 +6,7 @@
 #include "calculate/length/pin_to_pin.hpp"
 #include "calculate/uncertainty/rig_uncertainty.hpp"
 
+#include <algorithm>
 #include <utility>
 
 namespace sheerpole {
@@ -52,7 +53,7 @@ Length cut_of(const Rig& rig, StayId id) {
 }
 
 /// What follows from the lengths.
-void add_behaviour(const Rig& rig, DerivedStay& derived) {
+void add_behaviour(const Rig& rig, LooseParts& loose, DerivedStay& derived) {
   const Stay& stay = rig[derived.stay];
   for (RouteComparison& other : derived.other_routes)
     if (!other.expected_x) // else there is no difference to explain
@@ -65,13 +66,19 @@ void add_behaviour(const Rig& rig, DerivedStay& derived) {
   derived.tensions = tension_estimates(rig, derived.stay);
   derived.sag = sag(rig, stay);
   derived.replacement = replacement(rig, stay, derived.pieces);
-  derived.fits = fit_stack(rig, derived.stay, derived.pin_to_pin);
+  derived.play = play_of(rig, derived.stay, derived.adjusters, loose);
+  derived.fits = fit_stack(rig, derived.stay, derived.pin_to_pin, loose);
   derived.first_fit = first_fit(stay, derived.pieces, derived.adjusters);
   if (derived.first_fit)
     block_by_first_fit(stay, *derived.first_fit, derived.pieces);
   derived.hoisted_fit = hoisted_fit(rig, derived.stay, derived.pieces, derived.adjusters);
   if (derived.hoisted_fit)
     block_by_dry_fit(rig, derived.stay, *derived.hoisted_fit, derived.pieces);
+}
+
+bool has_in_hand(const DerivedStay& stay) {
+  return std::any_of(stay.pieces.begin(), stay.pieces.end(),
+                     [](const Piece& piece) { return piece.in_hand.has_value(); });
 }
 
 std::vector<DerivedPosition> positions_of(const Rig& rig) {
@@ -90,9 +97,13 @@ Derived calculate(const Rig& rig, unsigned threads) {
   Derived derived;
   for (std::size_t i = 0; i < rig.stays.size(); ++i)
     derived.stays.push_back(lengths_of(rig, StayId{static_cast<std::uint32_t>(i)}));
+  LooseParts loose(rig);
   for (DerivedStay& stay : derived.stays)
-    add_behaviour(rig, stay);
-  add_uncertainty(rig, cut_of, derived, threads);
+    add_behaviour(rig, loose, stay);
+  if (std::any_of(derived.stays.begin(), derived.stays.end(), has_in_hand))
+    add_uncertainty(with_shared_bury(rig, derived), cut_of, derived, threads);
+  else
+    add_uncertainty(rig, cut_of, derived, threads);
   for (DerivedStay& stay : derived.stays)
     stay.account =
         account(rig, rig[stay.stay], stay.pieces, stay.adjusters, stay.uncertainty, stay.first_fit);

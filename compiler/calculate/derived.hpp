@@ -3,6 +3,7 @@
 #include "calculate/adjust/account.hpp"
 #include "calculate/adjust/first_fit.hpp"
 #include "calculate/adjust/fit_stack.hpp"
+#include "calculate/adjust/removable_parts.hpp"
 #include "calculate/adjust/take_up.hpp"
 #include "calculate/behaviour/replacement.hpp"
 #include "calculate/behaviour/tension.hpp"
@@ -41,6 +42,7 @@ struct DerivedStay {
   std::optional<Sag> sag = {};
   std::optional<Replacement> replacement = {};
   std::vector<Fit> fits = {};
+  Play play = {}; ///< what the parts that can be taken out or put in add to the adjusters
   std::optional<Uncertainty> uncertainty = {}; ///< of the cut; nothing when no bound is stated
   Account account = {};
   std::optional<FirstFit> first_fit = {};     ///< of a stay whose splices go by equals-first-creep

@@ -54,6 +54,7 @@ private:
         if (const auto found = elaboration_.materials.find(id.value); found != elaboration_.materials.end())
           item.material = found->second;
       }
+      read_in_hand(resolved, item);
       items_.push_back(std::move(item));
       return;
     }
@@ -65,6 +66,31 @@ private:
     item.part = part->second;
     read_settings(resolved, item);
     items_.push_back(std::move(item));
+  }
+
+  /// What this piece is made of can be stated in one way only.
+  void read_in_hand(const ResolvedItem& resolved, StackItem& item) {
+    const ResolvedSetting* first = nullptr;
+    for (const std::string_view way : {"in-hand", "in-hand-over", "stock"}) {
+      const ResolvedSetting* found = setting(resolved, way);
+      if (found == nullptr)
+        continue;
+      if (first != nullptr) {
+        report(diagnose("in-hand-twice", {{"stay", stay_},
+                                          {"first", std::string(first->row->name)},
+                                          {"second", std::string(way)}})
+                   .at(found->syntax->name.span, "a second statement")
+                   .and_at(first->syntax->name.span, "the first one"));
+        return;
+      }
+      first = found;
+      const Value& value = found->syntax->value;
+      if (way == "stock")
+        item.stock = elaboration_.tree[elaboration_.tree.symbol_at(value.expression().span)].name;
+      else
+        (way == "in-hand" ? item.in_hand : item.in_hand_over) =
+            elaboration_.read.length(value, *found->row, "line in " + stay_);
+    }
   }
 
   int read_count(const ResolvedItem& resolved) {
@@ -107,6 +133,8 @@ private:
       if (found != elaboration_.splices.end())
         item.splice = found->second;
     }
+    if (const ResolvedSetting* removable = setting(resolved, "removable"))
+      item.removable = removable->syntax->value.expression().text == "yes";
     if (part.role == Part::Role::adjuster)
       read_adjuster(resolved, part, owner, item);
   }

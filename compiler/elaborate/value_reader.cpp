@@ -413,6 +413,14 @@ std::optional<Particular> ValueReader::particular(const Value& value, const Prop
     result.value = result.values.front();
     return result;
   default:
+    // A word that stands for an amount, and is none.
+    if (const Expression& only = value.expression(); !row.or_word.empty() && value.stops.size() == 1 &&
+                                                     only.kind == ExpressionKind::name &&
+                                                     only.side.missing() && only.text == row.or_word) {
+      stated(only.text);
+      result.names = {only.text};
+      return result;
+    }
     if (const auto read = quantity(value, row, owner)) {
       result.value = *read;
       return result;

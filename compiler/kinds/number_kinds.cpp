@@ -130,11 +130,24 @@ constexpr PropertyRow uncertainty[] = {
      .help = "where its row of random numbers begins; not stated: 1"},
 };
 
+/// Rope for a length that is not known yet is ordered with something over; ordering it twice is common
+/// practice, no source.
+constexpr PropertyRow order_margin = {
+    .name = "order-margin",
+    .type = quantity,
+    .dimension = dimension::number,
+    .least = 0.0,
+    .most = 10.0,
+    .example = "10 %",
+    .help = "share that is ordered on top of what the pieces need; `double` orders it twice",
+    .or_word = "double"};
+
 constexpr PropertyRow cutting[] = {
     length_row("kerf", Need::optional, 0.0, 0.1, "2 mm", "what each cut takes"),
     length_row("least-offcut", Need::optional, 0.0, longest, "1 m",
                "the shortest rest that is kept; anything shorter is waste"),
     ratio_row("spare", 0.0, 10.0, "5 %", "share added to each piece, to be trimmed"),
+    order_margin,
 };
 
 constexpr PropertyRow fit[] = {

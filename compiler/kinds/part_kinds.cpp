@@ -145,7 +145,15 @@ constexpr PropertyRow splice_setting = {.name = "splice",
 constexpr PropertyRow spare_setting = length_row("spare-bury", Need::optional, 0.0, 20.0, "1.2 m",
                                                  "rope kept in the splice for a later length");
 
-constexpr PropertyRow part_settings[] = {splice_setting, spare_setting};
+constexpr PropertyRow part_settings[] = {
+    splice_setting,
+    spare_setting,
+    choice_row("removable", Need::optional, yes_no, "yes",
+               "whether it may be left out to take up more than the adjuster does"),
+};
+
+/// An eye in the rope itself is not taken out.
+constexpr PropertyRow soft_eye_settings[] = {splice_setting, spare_setting};
 
 constexpr PropertyRow screw_settings[] = {
     ratio_row("open", 0.0, 1.0, "50 %",
@@ -231,7 +239,7 @@ constexpr KindRow kinds[] = {
      .category = Category::part,
      .group = "Hardware",
      .properties = soft_eye_rows,
-     .settings = part_settings,
+     .settings = soft_eye_settings,
      .help = "an eye in the rope itself, over a spar or a post"},
     fixed_kind("deadeye", "block with holes that a rope eye goes round and a lashing through"),
     fixed_kind("link", "plate or strap between two pins"),

@@ -76,6 +76,7 @@ struct PropertyRow {
   bool or_off = false; ///< the word `off` is taken in place of the value
   std::string_view example = {};
   std::string_view help = {};
+  std::string_view or_word = {}; ///< a word that is taken in place of the value
 };
 
 } // namespace sheerpole

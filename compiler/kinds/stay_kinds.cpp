@@ -21,6 +21,16 @@ constexpr PropertyRow line_rows[] = {
                "is left"),
     reference_row("material", Need::optional, Category::material, "chain-8",
                   "another material than the stay's own, for this piece"),
+    length_row(
+        "in-hand", Need::optional, 0.001, longest, "25.2 m",
+        "the rope or wire that this piece is made of, from end to end: what is over the least cut is "
+        "kept as longer burys"),
+    length_row(
+        "in-hand-over", Need::optional, 0.0, longest, "10 ft 9 in",
+        "the same as what is left over the least cut without spare bury, found by laying it out; for a "
+        "length that is X"),
+    reference_row("stock", Need::optional, Category::record, "offcut-3",
+                  "the piece of stock that it is made of; its length is what is in hand"),
 };
 
 constexpr PropertyRow stay[] = {
@@ -63,6 +73,8 @@ constexpr PropertyRow stay[] = {
                "a guess at the pin-to-pin length, good enough to order line by; no cut is made to it"),
     cut_from_row,
     cut_from_reason_row,
+    list_row("spare-parts", Need::optional, Category::part, "toggle-12, toggle-12",
+             "parts in hand that may be put into its stack, each as often as it stands here"),
     date_row("made", Need::optional, "when it was made; for its labels"),
     text_row("made-by", Need::optional, "\"north shed\"", "who spliced or pressed its ends"),
     text_row("job", Need::optional, "\"2026-114\"", "the number of the job under which it was made"),

@@ -104,6 +104,7 @@ struct FactNames {
   FactName note{"note"};
   FactName open_from{"open-from"};
   FactName open_to{"open-to"};
+  FactName order_margin{"order-margin"};
   FactName over{"over"};
   FactName owner{"owner"};
   FactName pair_tolerance{"pair-tolerance"};
@@ -143,6 +144,7 @@ struct FactNames {
   FactName spans{"spans"};
   FactName spare{"spare"};
   FactName splice{"splice"};
+  FactName spare_parts{"spare-parts"};
   FactName standard_pull{"standard-pull"};
   FactName standard_temperature{"standard-temperature"};
   FactName steeve{"steeve"};

@@ -59,6 +59,12 @@ struct StackItem {
   std::optional<Sourced<Length>> line_length;        ///< line item with a length of its own
   std::optional<MaterialId> material = std::nullopt; ///< line item of another material than the stay's
   std::optional<int> hole = std::nullopt;            ///< hole-adjuster: the hole it is pinned in, from 1
+  /// Line item: what there is to make this piece of, from end to end.
+  std::optional<Sourced<Length>> in_hand = std::nullopt;
+  /// Line item: the same, stated as what is left beyond the least cut; for a cut that is X.
+  std::optional<Sourced<Length>> in_hand_over = std::nullopt;
+  std::string stock = {}; ///< line item: the record of stock that this piece is made of
+  bool removable = false; ///< part: may be left out to make the stay shorter
   Span place;
 };
 
@@ -75,6 +81,10 @@ constexpr auto fields_of(const StackItem*) {
                     field("passes", "passes", &StackItem::passes, geometry),
                     field("splice", "splice", &StackItem::splice, geometry),
                     field("spare_bury", "spare-bury", &StackItem::spare_bury, geometry),
+                    field("in_hand", "in-hand", &StackItem::in_hand, geometry),
+                    field("in_hand_over", "in-hand-over", &StackItem::in_hand_over, geometry),
+                    field("stock", "stock", &StackItem::stock, geometry),
+                    field("removable", "removable", &StackItem::removable, geometry),
                     field("place", "", &StackItem::place, identity));
 }
 static_assert(all_members_are_listed<StackItem>());

@@ -103,8 +103,13 @@ void resolve_end(const Expression& expression, const PropertyRow& row, SymbolTab
   }
 }
 
+bool is_word(const Expression& expression, std::string_view word) {
+  return !word.empty() && expression.kind == ExpressionKind::name && expression.side.missing() &&
+         expression.text == word;
+}
+
 bool is_off(const Expression& expression) {
-  return expression.kind == ExpressionKind::name && expression.side.missing() && expression.text == "off";
+  return is_word(expression, "off");
 }
 
 } // namespace
@@ -153,6 +158,8 @@ void resolve_value(const Value& value, const PropertyRow& row, SymbolTable& tabl
       break; // a name has no meaning there; the value is refused as a whole when it is read
     default:
       if (row.or_off && is_off(stop.expression))
+        break;
+      if (is_word(stop.expression, row.or_word))
         break;
       resolve_expression(stop.expression, table, sink);
       break;

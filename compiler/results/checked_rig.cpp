@@ -66,6 +66,9 @@ std::vector<DraftReason> reasons_of(const Rig& rig, const DerivedStay& stay, con
                        say(rig, missing.mend)});
   for (const MissingInput& blocked : piece.blocked)
     add_once(reasons, {piece.name, say(rig, blocked.what), say(rig, blocked.mend)});
+  if (piece.in_hand && piece.in_hand->too_short())
+    add_once(reasons, {piece.name, say(rig, {DraftPhrase::in_hand_short, {-piece.in_hand->over}}),
+                       said(DraftPhrase::take_another_piece)});
   // The body's own terms first: the cut holds the body as one term, with all that it rests on.
   for (const LengthSum* sum : {&piece.body, &piece.cut}) {
     if (sum->unknown)

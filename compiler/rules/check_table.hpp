@@ -85,6 +85,9 @@ extern const CheckTable checks;
 namespace lashings {
 extern const CheckTable checks;
 }
+namespace removable_part_checks {
+extern const CheckTable checks;
+}
 // splices/
 namespace buries {
 extern const CheckTable checks;
@@ -93,6 +96,9 @@ namespace eyes {
 extern const CheckTable checks;
 }
 namespace contractions {
+extern const CheckTable checks;
+}
+namespace in_hand_checks {
 extern const CheckTable checks;
 }
 namespace dry_fits {

@@ -16,6 +16,8 @@ std::string_view words(CutPhrase phrase) {
     return "{} N less {} N over EA {} kN, of {}";
   case CutPhrase::bedding_of_cut:
     return "{} % of what is cut";
+  case CutPhrase::kept_of_in_hand:
+    return "kept of the {} over the least cut that are in hand";
   case CutPhrase::wrap_gives_more:
     return "the test wrap gives {}, {} more";
   case CutPhrase::wrap_gives_less:

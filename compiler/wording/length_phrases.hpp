@@ -28,6 +28,8 @@ enum class DraftPhrase : std::uint16_t {
   say_which,
   measured_once,
   measure_again,
+  in_hand_short,
+  take_another_piece,
 };
 
 constexpr PhraseSubject subject_of(DraftPhrase) {

@@ -287,6 +287,10 @@ std::string_view words(DraftPhrase phrase) {
     return "it was measured once";
   case measure_again:
     return "measure it a second time, or by a second way";
+  case in_hand_short:
+    return "what is in hand is {} too short";
+  case take_another_piece:
+    return "give up spare bury or take another piece";
   }
   return {};
 }

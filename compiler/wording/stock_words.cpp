@@ -22,6 +22,8 @@ std::string_view words(StockPhrase phrase) {
     return "it is longer than 100 km";
   case StockPhrase::plan_full:
     return "the plan has as many pieces as it can hold";
+  case StockPhrase::in_hand:
+    return "it is made of what is in hand for it, {}";
   }
   internal_error("a phrase of stock that has no words");
 }

@@ -1,5 +1,6 @@
 #include "plugins/bench-card/bench_card.hpp"
 
+#include "backend/card/card_in_hand.hpp"
 #include "backend/card/card_piece.hpp"
 #include "backend/drawing/label_text.hpp"
 #include "backend/paper_words.hpp"
@@ -100,7 +101,9 @@ void add_head(const CardPiece& card, PageFlow& page) {
                         card.line->construction.text, card.line->size.name),
             {.size = 4.0, .bold = false, .indent = 0.0});
   page.space(1.5);
-  page.text("CUT  " + (card.draft() ? card.stamp : card.amount(card.cut)),
+  page.text(card.draft() ? "CUT  " + card.stamp
+                         : fmt::format("{}  {}", cut_nothing(card) ? "CUT NOTHING, USE" : "CUT",
+                                       card.amount(card.cut)),
             {.size = 9.0, .bold = true, .indent = 0.0});
   // What stays true until somebody acts stands in a box.
   const bool boxed = card.state != PieceState::ready;
@@ -207,6 +210,8 @@ void add_marks(const CardPiece& card, PageFlow& page) {
                           {.text = "", .rule = true}});
   page.table(table);
   add_not_known(card, page);
+  for (const std::string& line : in_hand_lines(card))
+    page.text(line, {.size = 3.0, .bold = false, .indent = 0.0});
   add_sum(card, page);
 }
 
@@ -296,14 +301,16 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
                     card.rope() ? "buried" : "pressed", card.amount(card.dry_fit)));
   else
     add("Dry fit, nothing cut: hang it in its place and look at the adjuster.");
-  steps.push_back({"STOP. Sign before you cut; what is cut off can not be put back.", true});
+  steps.push_back({cut_nothing(card) ? "STOP. Sign before you bury; nothing is cut off this piece."
+                                     : "STOP. Sign before you cut; what is cut off can not be put back.",
+                   true});
   if (card.cord && card.closed_aloft())
     add(fmt::format("Cut at mark {}, {} from the mouth of the closed end.", card.marks.size(),
                     card.amount(card.cut - card.marks[1].from_upper)));
-  else if (card.cord)
+  else if (card.cord && !cut_nothing(card))
     add(fmt::format("Cut at the outer marks: {}.", card.amount(card.cut)));
   else
-    add(fmt::format("Cut to {}.", card.amount(card.cut)));
+    add(cut_step_words(card));
   if (card.rope()) {
     steps.push_back(splice_step(card, card.piece->upper, "aloft"));
     steps.push_back(splice_step(card, card.piece->lower, "below"));
@@ -333,6 +340,8 @@ std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, 
   } else if (from_cord) {
     add_cord_marks(card, page);
     add_not_known(card, page);
+    for (const std::string& line : in_hand_lines(card))
+      page.text(line, {.size = 2.6, .bold = false, .indent = 0.0});
   } else {
     add_marks(card, page);
   }

@@ -105,6 +105,38 @@ void both_sides(const CutListBlock& block, std::string_view label, Lines&& lines
   fields(label, all, page);
 }
 
+/// "aloft 648.0 + spare 300.0 = 948.0 mm"
+std::vector<std::string> bury_lines(const ListedPiece& listed) {
+  std::vector<std::string> lines;
+  for (const WhichEnd end : {WhichEnd::upper, WhichEnd::lower}) {
+    const Buried found = buried(*listed.piece, end);
+    const Tenths bury = Tenths::of(found.bury);
+    const Tenths spare = Tenths::of(found.spare);
+    if (spare != Tenths{})
+      lines.push_back(fmt::format("{} {} mm + spare {} mm = {} mm", word_of(end), format_tenths(bury),
+                                  format_tenths(spare), format_tenths(bury + spare)));
+  }
+  return lines;
+}
+
+std::vector<std::string> in_hand_lines(const ListedPiece& listed) {
+  if (!listed.piece->in_hand)
+    return {};
+  const InHand& there = *listed.piece->in_hand;
+  const std::string have = format_tenths(there.stated.value) + " mm";
+  if (there.incomplete)
+    return {have + "; the cut lacks an input, so nothing is shared out yet"};
+  if (there.longest_x)
+    return {fmt::format("{}; enough while X is no more than {} mm", have, format_tenths(*there.longest_x))};
+  if (there.too_short())
+    return {fmt::format("{}, TOO SHORT by {} mm", have, format_tenths(-there.over))};
+  return {fmt::format("{}{}",
+                      there.beyond ? have + " over the least cut"
+                                   : have + ", " + format_tenths(there.over) + " mm over the least cut",
+                      there.cut_nothing() ? "; CUT NOTHING, all of it goes into the piece"
+                                          : "; " + format_tenths(there.cut_away) + " mm is cut away")};
+}
+
 std::vector<std::string> route_lines(const Rig& rig, const ListedPiece& listed) {
   // A line with a length of its own does not come from the pins.
   if (listed.sum.sections.front().kind != SumSection::Kind::pin_to_pin)
@@ -211,6 +243,8 @@ void print_block(const CheckedRig& checked, const CutListBlock& block, int numbe
       block, "length from", [&](const ListedPiece& listed) { return route_lines(rig, listed); }, page);
   field("upper end", end_words(rig, first.piece->upper), page);
   field("lower end", end_words(rig, first.piece->lower), page);
+  both_sides(block, "buried", bury_lines, page);
+  both_sides(block, "in hand", in_hand_lines, page);
   both_sides(
       block, "take-up", [&](const ListedPiece& listed) { return take_up_lines(rig, *listed.derived); },
       page);

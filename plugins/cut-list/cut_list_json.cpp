@@ -61,10 +61,12 @@ Json length_json(bool unknown, bool complete, Tenths total) {
           {"text_ft_in", format_total_feet_inches(unknown, total)}};
 }
 
-Json end_json(const Rig& rig, const PieceEnd& end) {
+Json end_json(const Rig& rig, const Piece& piece, WhichEnd which) {
+  const PieceEnd& end = which == WhichEnd::upper ? piece.upper : piece.lower;
   return {{"part", end.part_name(rig)},
           {"title", end.part_title(rig)},
           {"splice", end.splice_name(rig)},
+          {"buried", buried_json(piece, which)},
           {"note", joined(say_each(rig, end.notes), Join::semicolon)}};
 }
 
@@ -106,8 +108,9 @@ Json piece_json(const CheckedRig& checked, const ListedPiece& listed) {
             {"sum", Json::array()},
             {"body", length_json(sum.unknown, sum.body_complete, sum.body())},
             {"cut", length_json(sum.unknown, listed.complete(), sum.cut())},
-            {"above", end_json(rig, listed.piece->upper)},
-            {"below", end_json(rig, listed.piece->lower)},
+            {"above", end_json(rig, *listed.piece, WhichEnd::upper)},
+            {"below", end_json(rig, *listed.piece, WhichEnd::lower)},
+            {"in_hand", in_hand_json(*listed.piece, sources)},
             {"bench", bench_json(rig, *listed.piece)},
             {"not_counted", say_each(rig, listed.piece->not_counted)},
             {"draft", listed.draft()},

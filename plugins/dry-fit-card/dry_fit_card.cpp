@@ -1,5 +1,6 @@
 #include "plugins/dry-fit-card/dry_fit_card.hpp"
 
+#include "backend/card/card_in_hand.hpp"
 #include "backend/card/card_piece.hpp"
 #include "backend/paper_words.hpp"
 #include "calculate/joints/articulation.hpp"
@@ -86,9 +87,11 @@ void add_head(const StayFit& fit, PageFlow& page) {
 }
 
 std::string line_words(const CardPiece& card) {
-  return fmt::format("{}: {}, {}; {}", card.piece->name, card.line->construction.text, card.line->size.name,
+  return fmt::format("{}: {}, {}; {}{}", card.piece->name, card.line->construction.text,
+                     card.line->size.name,
                      card.rope() ? "eyes formed at their marks and seized, tails outside"
-                                 : "terminals laid beside it at their marks, nothing pressed");
+                                 : "terminals laid beside it at their marks, nothing pressed",
+                     led_by(": ", tails_words(card)));
 }
 
 void add_stack(const StayFit& fit, PageFlow& page) {

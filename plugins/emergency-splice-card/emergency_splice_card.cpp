@@ -1,5 +1,6 @@
 #include "plugins/emergency-splice-card/emergency_splice_card.hpp"
 
+#include "backend/card/card_in_hand.hpp"
 #include "backend/card/card_piece.hpp"
 #include "backend/paper_words.hpp"
 #include "plugins/emergency-splice-card/spare_line.hpp"
@@ -84,6 +85,12 @@ void add_marks(const SpareLine& spare, PageFlow& page) {
             small);
   for (const std::string& unknown : say_each(*card.rig, card.piece->bench.not_known))
     page.text("No mark: " + unknown, small);
+  if (const std::string tails = tails_words(card); !tails.empty())
+    page.text("Buried: " + tails + ".", small);
+  if (cut_nothing(card))
+    page.text("The stay itself is made of all that was in hand, and nothing was cut off. The spare has the "
+              "same burys.",
+              small);
 }
 
 /// A wire that is closed at one end already is measured from that mouth.

@@ -1,5 +1,6 @@
 #include "plugins/emergency-splice-card/spare_line.hpp"
 
+#include "backend/card/card_in_hand.hpp"
 #include "backend/card/card_piece.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/length/pin_to_pin.hpp"
@@ -93,18 +94,14 @@ std::vector<std::string> splice_steps(const CardPiece& card) {
   const Splice* splice = splice_of(card, card.piece->lower);
   if (splice == nullptr)
     return {"Splice the second eye. The file names no splice for it: follow the maker of the rope."};
-  const Length bury = splice->bury.value.at(card.line->diameter.value);
   std::vector<std::string> steps;
   steps.push_back(splice->taper.empty()
                       ? "Taper the tail. The file does not say how: follow the maker of the rope."
                       : "Taper the tail: " + splice->taper + ".");
-  const std::string in_diameters = splice->bury.value.in_diameters
-                                       ? fmt::format(" ({} d)", format_number(splice->bury.value.amount))
-                                       : "";
   steps.push_back(
       fmt::format("Lead the tail{}, throat mark to throat mark, into the standing part, and bury "
-                  "all of it: {}{}. A short bury slips.",
-                  round_words(card, card.piece->lower), card.amount(bury), in_diameters));
+                  "all of it: {}. A short bury slips.",
+                  round_words(card, card.piece->lower), bury_words(card, WhichEnd::lower)));
   steps.push_back("Smooth the cover from the throat outwards until no slack is left in it.");
   const std::string locking = fact_text(splice->particulars, fact_names.locking);
   steps.push_back(

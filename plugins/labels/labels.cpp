@@ -1,5 +1,6 @@
 #include "plugins/labels/labels.hpp"
 
+#include "backend/card/card_in_hand.hpp"
 #include "backend/card/card_piece.hpp"
 #include "backend/drawing/label_text.hpp"
 #include "backend/paper_words.hpp"
@@ -31,6 +32,9 @@ PieceLabel label_of(const CardPiece& card, const std::string& boat, bool aloft) 
       card.piece->of > 1 ? fmt::format(", piece {} of {}", card.piece->number, card.piece->of) : "");
   label.end = aloft ? end_words("ALOFT", *card.rig, card.piece->upper)
                     : end_words("BELOW", *card.rig, card.piece->lower);
+  if (const CardBury bury = card_bury(card, aloft ? WhichEnd::upper : WhichEnd::lower);
+      bury.spare.parts != 0)
+    label.end += ", spare bury " + card.amount(bury.spare);
   label.boat = boat;
   label.line =
       fmt::format("{}: {}, {}", card.line->name, card.line->construction.text, card.line->size.name);

@@ -5,6 +5,7 @@
 #include "backend/page/page_flow.hpp"
 #include "backend/paper_words.hpp"
 
+#include <algorithm>
 #include <utility>
 
 namespace sheerpole {
@@ -22,13 +23,17 @@ std::vector<std::string> draft_lines(const CheckedRig& checked) {
 /// The items of one group from one supplier.
 void add_group(const std::vector<OrderItem>& items, const std::string& supplier, const std::string& group,
                PageFlow& page) {
+  // A length that is X stands in words and takes more room.
+  const bool in_words = std::any_of(items.begin(), items.end(), [&](const OrderItem& item) {
+    return item.group == group && item.supplier == supplier && !item.open.empty();
+  });
   FlowTable table{.columns = {{"item", 2.6},
-                              {"what", 3.0},
-                              {"size", 2.4},
-                              {"needed", 1.1, true},
+                              {"what", in_words ? 2.2 : 3.0},
+                              {"size", in_words ? 1.4 : 2.4},
+                              {"needed", in_words ? 2.0 : 1.1, true},
                               {"in hand", 1.1, true},
-                              {"to order", 1.2, true},
-                              {"their no.", 1.4},
+                              {"to order", in_words ? 2.2 : 1.2, true},
+                              {"their no.", in_words ? 1.2 : 1.4},
                               {"here", 0.7}},
                   .size = 3.0};
   std::vector<std::string> notes;
@@ -38,9 +43,9 @@ void add_group(const std::vector<OrderItem>& items, const std::string& supplier,
     table.rows.push_back({{.text = item.name},
                           {.text = item.what},
                           {.text = item.size},
-                          {.text = amount_text(item, item.needed)},
+                          {.text = needed_text(item)},
                           {.text = item.in_hand == 0 ? "" : amount_text(item, item.in_hand)},
-                          {.text = amount_text(item, item.to_order()), .bold = true},
+                          {.text = to_order_text(item), .bold = true},
                           cell_to_write,
                           cell_to_tick});
     for (const std::string& note : item.notes)
@@ -72,9 +77,9 @@ Table table_of(const std::vector<OrderItem>& items) {
                           {"stays"},
                           {"note"}}};
   for (const OrderItem& item : items)
-    table.rows.push_back({item.group, item.name, item.what, item.size, item.supplier,
-                          amount_text(item, item.needed), amount_text(item, item.in_hand),
-                          amount_text(item, item.to_order()), stays_text(item), joined(item.notes, "; ")});
+    table.rows.push_back({item.group, item.name, item.what, item.size, item.supplier, needed_text(item),
+                          item.in_metres && item.in_hand == 0 ? "" : amount_text(item, item.in_hand),
+                          to_order_text(item), stays_text(item), joined(item.notes, "; ")});
   return table;
 }
 
@@ -84,8 +89,8 @@ Table order_to(const std::vector<OrderItem>& items, const std::string& supplier,
   for (const OrderItem& item : items) {
     if (item.supplier != supplier)
       continue;
-    if (item.to_order() > 0)
-      table.rows.push_back({amount_text(item, item.to_order()), item.name, item.size, item.what});
+    if (!item.nothing_to_order())
+      table.rows.push_back({to_order_text(item), item.name, item.size, item.what});
     for (const std::string& note : item.notes)
       table.notes.push_back(item.name + ": " + note + ".");
   }

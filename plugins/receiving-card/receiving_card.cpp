@@ -121,8 +121,8 @@ private:
 
   /// To the next tenth of a metre, or foot: less would be short.
   std::string length_in_metres_or_feet(const OrderItem& item) const {
-    if (unit_.kind == CardUnit::Kind::millimetres)
-      return amount_text(item, item.to_order());
+    if (unit_.kind == CardUnit::Kind::millimetres || !item.open.empty())
+      return to_order_text(item);
     const Length length = Length::millimetres(100.0 * static_cast<double>(item.to_order()));
     return format_fixed(std::ceil(length.inches() / 12.0 - 1e-6), 0) + " ft";
   }
@@ -216,7 +216,7 @@ std::vector<Goods> goods(const CheckedRig& checked) {
   std::vector<Goods> parts;
   for (const OrderItem& item : order_items(checked)) {
     // What is X has no amount yet and comes in all the same.
-    if (item.to_order() == 0 && item.needed > 0)
+    if (item.nothing_to_order())
       continue;
     if (item.in_metres)
       lines.push_back(describing.line(item));

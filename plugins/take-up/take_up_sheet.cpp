@@ -3,6 +3,8 @@
 #include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
+#include "backend/table/rig_tables.hpp"
+#include "units/format_length.hpp"
 #include "wording/say.hpp"
 
 #include <algorithm>
@@ -66,11 +68,11 @@ std::string millimetres(Length length) {
   return format_tenths(length) + " mm";
 }
 
+/// "add 2 x toggle-24", "take out 1 x toggle-12", "add nothing".
 std::string parts_words(const Rig& rig, const FitWay& way) {
-  const std::string words = joined(way.parts, " and ", [&](const auto& part) {
-    return std::to_string(part.second) + " x " + rig[part.first].name;
-  });
-  return words.empty() ? "nothing" : words;
+  std::string words = led_by("add ", counts_words(rig, way.parts, " and "));
+  add_words(words, ", ", led_by("take out ", counts_words(rig, way.out, " and ")));
+  return words.empty() ? "add nothing" : words;
 }
 
 void print_fit(const Rig& rig, const Fit& fit, TextPage& page) {
@@ -85,9 +87,9 @@ void print_fit(const Rig& rig, const Fit& fit, TextPage& page) {
                          millimetres(fit.longest));
   for (std::size_t i = 0; i < fit.ways.size(); ++i)
     page.wrapped("  " + padded_left(std::to_string(i + 1) + ". ", 6),
-                 "add " + parts_words(rig, fit.ways[i]) + ", set " + adjuster + " to " +
+                 parts_words(rig, fit.ways[i]) + ", set " + adjuster + " to " +
                      millimetres(fit.ways[i].adjuster) + " (" + format_fixed(fit.ways[i].open * 100.0, 0) +
-                     " % open)");
+                     " % open)" + led_by("; ", joined(changed_joint_words(rig, fit.ways[i].stack), "; ")));
   if (!fit.ways.empty())
     return;
   const bool too_short = fit.short_by > Length{};
@@ -130,6 +132,27 @@ void print_table(std::string_view heading, const Table& table, TextPage& page) {
       page.line("  " + std::string(line));
     from = end + 1;
   }
+}
+
+/// What the parts that can be taken out or put in add, row by row.
+void print_play(const Rig& rig, const DerivedStay& stay, TextPage& page) {
+  const Play& play = stay.play;
+  if (play.rows.empty())
+    return;
+  page.blank();
+  page.line("With parts out or in, from how it is set now");
+  constexpr std::size_t stack_width = 34;
+  page.line("  " + padded("", stack_width) + padded_left("to tighten", amount_width) +
+            padded_left("to slacken", amount_width));
+  for (const PlayRow& row : play.rows)
+    page.wrapped("  " + padded(changed_stack_words(rig, row.stack), stack_width) +
+                     padded_left(format_tenths(row.to_tighten), amount_width) +
+                     padded_left(format_tenths(row.to_slacken), amount_width) + "   ",
+                 joined(changed_joint_words(rig, row.stack), "; "));
+  page.wrapped("  ", "From the shortest to the longest: " + millimetres(play.by_adjusters) + " = " +
+                         format_inches(play.by_adjusters, 16) + " by the adjuster alone, " +
+                         millimetres(play.in_all) + " = " + format_inches(play.in_all, 16) +
+                         " with the rows whose joints fit. No pin of a loaded stay is drawn.");
 }
 
 void print_temperature(const Rig& rig, const Table& all, const DerivedStay& stay, const std::string& name,
@@ -213,6 +236,7 @@ OutputBundle TakeUpSheet::generate(const BackendRequest& request) const {
       page.line("  There is nothing to set in this stay.");
     else
       print_account(checked, stay, page);
+    print_play(checked.rig(), stay, page);
     print_temperature(checked.rig(), temperatures, stay, stated.name, page);
     print_fits(checked, stay, page);
   }

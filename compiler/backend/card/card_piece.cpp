@@ -1,5 +1,6 @@
 #include "backend/card/card_piece.hpp"
 
+#include "backend/card/card_in_hand.hpp"
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
 #include "calculate/cut/line_ends.hpp"
@@ -230,10 +231,8 @@ std::string splice_words(const CardPiece& card, const PieceEnd& end) {
   if (!end.splice)
     return {};
   const Splice* splice = &(*card.rig)[*end.splice];
-  std::string text = fmt::format("{}, bury {}", splice->name,
-                                 card.amount(splice->bury.value.at(card.line->diameter.value)));
-  if (splice->bury.value.in_diameters)
-    text += fmt::format(" ({} d)", format_number(splice->bury.value.amount));
+  const WhichEnd where = &end == &card.piece->lower ? WhichEnd::lower : WhichEnd::upper;
+  std::string text = splice->name + ", " + bury_words(card, where);
   const Particular* over = find_fact(splice->particulars, fact_names.taper_over);
   if (!splice->taper.empty())
     text += ", taper " + splice->taper;

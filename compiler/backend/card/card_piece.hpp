@@ -98,8 +98,9 @@ std::vector<std::string> draft_lines(const std::vector<DraftReason>& reasons);
 /// "line".
 std::string stack_words(const CardPiece& card);
 
-/// How the end is spliced, with its numbers: "long-bury, bury 648 mm (72 d), taper last third, lock
-/// stitch"; of a bury that does not state its taper or what locks it, that. Empty when no splice is named.
+/// How the end is spliced, with its numbers: "long-bury, bury 648 mm (72 d) + spare 300 mm = 948 mm, taper
+/// last third, lock stitch"; of a bury that does not state its taper or what locks it, that. Empty when no
+/// splice is named. `end` is one of the two of the piece.
 std::string splice_words(const CardPiece& card, const PieceEnd& end);
 
 } // namespace sheerpole

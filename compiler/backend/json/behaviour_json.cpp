@@ -79,15 +79,46 @@ Json tensions_json(const Rig& rig, const DerivedStay& stay) {
   return json;
 }
 
+Json counts_json(const Rig& rig, const PartCounts& counts) {
+  Json parts = Json::array();
+  for (const auto& [part, count] : counts)
+    parts.push_back({{"part", rig[part].name}, {"count", count}});
+  return parts;
+}
+
+Json new_joints_json(const Rig& rig, const ChangedStack& stack) {
+  static constexpr const char* results[] = {"pass", "finding", "not checked"};
+  Json joints = Json::array();
+  for (const NewJoint& joint : stack.joints)
+    joints.push_back({{"name", say(rig, joint.name)},
+                      {"result", results[static_cast<std::size_t>(joint.result)]},
+                      {"words", say(rig, joint.words)}});
+  return joints;
+}
+
+Json play_json(const Rig& rig, const Play& play) {
+  if (play.rows.empty())
+    return Json();
+  Json rows = Json::array();
+  for (const PlayRow& row : play.rows)
+    rows.push_back({{"out", counts_json(rig, row.stack.out)},
+                    {"in", counts_json(rig, row.stack.in)},
+                    {"to_tighten_mm", json_millimetres(row.to_tighten)},
+                    {"to_slacken_mm", json_millimetres(row.to_slacken)},
+                    {"joints", new_joints_json(rig, row.stack)}});
+  return {{"by_adjusters_mm", json_millimetres(play.by_adjusters)},
+          {"in_all_mm", json_millimetres(play.in_all)},
+          {"rows", std::move(rows)}};
+}
+
 Json fits_json(const DerivedStay& stay, const Rig& rig) {
   Json json = Json::array();
   for (const Fit& fit : stay.fits) {
     Json ways = Json::array();
     for (const FitWay& way : fit.ways) {
-      Json parts = Json::array();
-      for (const auto& [part, count] : way.parts)
-        parts.push_back({{"part", rig[part].name}, {"count", count}});
-      ways.push_back({{"parts", std::move(parts)},
+      ways.push_back({{"parts", counts_json(rig, way.parts)},
+                      {"out", counts_json(rig, way.out)},
+                      {"joints", new_joints_json(rig, way.stack)},
                       {"adjuster_mm", json_millimetres(way.adjuster)},
                       {"open", way.open}});
     }
@@ -183,6 +214,29 @@ Json bench_json(const Rig& rig, const Piece& piece) {
           {"cut", piece.cut.unknown ? of_x_json(rig, piece, {true, piece.cut.known()}) : Json()}};
 }
 
+Json buried_json(const Piece& piece, WhichEnd end) {
+  const Buried found = buried(piece, end);
+  return {{"bury_mm", json_millimetres(found.bury)},
+          {"spare_mm", json_millimetres(found.spare)},
+          {"total_mm", json_millimetres(found.total())}};
+}
+
+Json in_hand_json(const Piece& piece, const SourceSet& sources) {
+  if (!piece.in_hand)
+    return Json();
+  const InHand& there = *piece.in_hand;
+  const bool known = there.worked_out();
+  return {{"stated", sourced_json(there.stated, sources)},
+          {"beyond_the_cut", there.beyond},
+          {"stock", there.stock.empty() ? Json() : Json(there.stock)},
+          {"longest_x_mm", there.longest_x ? Json(json_millimetres(*there.longest_x)) : Json()},
+          {"over_mm", known ? Json(json_millimetres(there.over)) : Json()},
+          {"kept_mm", known ? Json(json_millimetres(there.kept)) : Json()},
+          {"cut_away_mm", known ? Json(json_millimetres(there.cut_away)) : Json()},
+          {"lacking_mm", known ? Json(json_millimetres(there.lacking)) : Json()},
+          {"cut_nothing", there.cut_nothing()}};
+}
+
 void add_behaviour_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, Json& json) {
   json["not_corrected"] = say_each(rig, stay.not_corrected);
   json["uncertainty"] = stay.uncertainty ? uncertainty_json(rig, *stay.uncertainty, derived) : Json();
@@ -206,6 +260,7 @@ void add_behaviour_json(const DerivedStay& stay, const Derived& derived, const R
                            {"centre_height_mm", json_millimetres(stay.replacement->centre_height)},
                            {"not_checked", say_each(rig, stay.replacement->not_checked)}};
   json["fits"] = fits_json(stay, rig);
+  json["play"] = play_json(rig, stay.play);
   json["joints"] = joints_json(stay, rig);
   add_fitting_json(stay, rig, json);
 }

@@ -29,10 +29,12 @@ Json link_json(const Rig& rig, const ChainLink& link, const SourceSet& sources) 
           {"provenance", provenance_json(link.provenance, sources)}};
 }
 
-Json end_json(const Rig& rig, const PieceEnd& end) {
+Json end_json(const Rig& rig, const Piece& piece, WhichEnd which) {
+  const PieceEnd& end = which == WhichEnd::upper ? piece.upper : piece.lower;
   return {{"part", end.part_name(rig)},
           {"title", end.part_title(rig)},
           {"splice", end.splice_name(rig)},
+          {"buried", buried_json(piece, which)},
           {"note", joined(say_each(rig, end.notes), Join::semicolon)}};
 }
 
@@ -46,8 +48,9 @@ Json piece_json(const Piece& piece, const Rig& rig, const SourceSet& sources) {
           {"material", rig[piece.material].name},
           {"body", sum_json(rig, piece.body, sources)},
           {"cut", sum_json(rig, piece.cut, sources)},
-          {"above", end_json(rig, piece.upper)},
-          {"below", end_json(rig, piece.lower)},
+          {"above", end_json(rig, piece, WhichEnd::upper)},
+          {"below", end_json(rig, piece, WhichEnd::lower)},
+          {"in_hand", in_hand_json(piece, sources)},
           {"missing", std::move(missing)},
           {"not_counted", say_each(rig, piece.not_counted)},
           {"bench", bench_json(rig, piece)}};

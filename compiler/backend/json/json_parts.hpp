@@ -23,6 +23,12 @@ Json slips_json(const Rig& rig, const RouteComparison& other);
 /// The marks of a piece and what its cut leaves out.
 Json bench_json(const Rig& rig, const Piece& piece);
 
+/// What is in hand for a piece and what becomes of it: null when nothing is stated.
+Json in_hand_json(const Piece& piece, const SourceSet& sources);
+
+/// What is buried at an end: `{bury_mm, spare_mm, total_mm}`.
+Json buried_json(const Piece& piece, WhichEnd end);
+
 /// Adds to a stay's object what follows from its lengths: slips, uncertainty, account, temperature,
 /// tension, sag, the line before, fits, joints. Lengths in mm, unrounded.
 void add_behaviour_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, Json& json);

@@ -2,6 +2,7 @@
 
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
+#include "calculate/cut/order_length.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/joints/joint.hpp"
 #include "calculate/length/pin_to_pin.hpp"
@@ -13,6 +14,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
+#include <cstdlib>
 #include <optional>
 
 namespace sheerpole {
@@ -31,8 +34,12 @@ public:
   std::vector<OrderItem> run() {
     for (const DerivedStay& stay : checked_.derived().stays)
       add_lines(stay);
-    for (const DerivedStay& stay : checked_.derived().stays)
+    for (OrderItem& line : items_)
+      add_margin(line);
+    for (const DerivedStay& stay : checked_.derived().stays) {
       add_hardware(rig_[stay.stay]);
+      add_fit(stay);
+    }
     for (const DerivedStay& stay : checked_.derived().stays) {
       add_split_pins(stay);
       add_cord(rig_[stay.stay]);
@@ -71,10 +78,21 @@ private:
       if (stock.kind == RecordKind::stock && stock.of == line.name)
         if (const auto length = fact_length(stock.facts, fact_names.length)) {
           const Particular* pieces = find_fact(stock.facts, fact_names.pieces);
-          tenths += static_cast<long>(std::floor(length->value.metres() * 10.0 + 1e-6)) *
-                    (pieces == nullptr ? 1 : std::stol(pieces->text));
+          const long loose = (pieces == nullptr ? 1 : std::stol(pieces->text)) - made_of(stock.name);
+          tenths +=
+              static_cast<long>(std::floor(length->value.metres() * 10.0 + 1e-6)) * std::max(0L, loose);
         }
     return tenths;
+  }
+
+  /// How many pieces of the rig are made of this piece of stock as it is.
+  long made_of(const std::string& stock) const {
+    long made = 0;
+    for (const DerivedStay& stay : checked_.derived().stays)
+      for (const Piece& piece : stay.pieces)
+        if (made_of_what_is_there(piece) && piece.in_hand->stock == stock)
+          ++made;
+    return made;
   }
 
   OrderItem& line_item(const LineMaterial& line) {
@@ -103,23 +121,80 @@ private:
       const LineMaterial& line = rig_[piece.material];
       OrderItem& ordered = line_item(line);
       const PieceSum sum = piece_sum(rig_, stay, piece);
-      const auto estimate = expected_pin_to_pin(rig_, rig_[stay.stay]);
       if (!sum.body_complete || !sum.cut_complete)
         note(ordered, "the cut of " + piece.name + " lacks an input");
-      if (sum.unknown && !estimate) {
-        note(ordered, "not in it: " + piece.name + ", whose length is X; state `estimate` in the stay");
+      if (made_of_what_is_there(piece)) {
+        note(ordered, piece.name + " is made of what is in hand for it and is not in it");
         continue;
       }
-      Length length = sum.cut().length();
-      if (sum.unknown) {
-        length += estimate->value;
-        note(ordered, "rests on the estimate of " + piece.name + ", to which nothing is cut");
-      }
+      if (piece.in_hand && piece.in_hand->too_short())
+        note(ordered, "what is in hand for " + piece.name + " is too short, so it is in it");
       const double spare = spare_share(line);
       if (spare > 0.0)
         note(ordered, fmt::format("with {} % spare on each piece", format_number(spare * 100.0)));
-      need(ordered, rig_[stay.stay].name, tenths_up(length * (1.0 + spare)));
+      const OrderLength length = order_length(rig_, stay, piece);
+      const auto whole = length.whole();
+      if (!whole) {
+        add_open(ordered, rig_[stay.stay], length.plus);
+        continue;
+      }
+      if (length.unknown)
+        note_estimate(ordered, rig_[stay.stay], length);
+      const Length printed = sum.unknown ? *whole : std::max(*whole, sum.cut().length());
+      need(ordered, rig_[stay.stay].name, tenths_up(printed * (1.0 + spare)));
     }
+  }
+
+  /// Both sides alike stand in one row.
+  static void add_open(OrderItem& ordered, const Stay& stay, Length plus) {
+    const auto plus_mm = static_cast<long>(std::ceil(plus.millimetres() - 1e-6));
+    for (OpenLength& open : ordered.open)
+      if (open.plus_mm == plus_mm && (open.of == stay.base || open.of.starts_with(stay.base + "."))) {
+        open.of = stay.base;
+        ++open.times;
+        return;
+      }
+    ordered.open.push_back({stay.name, 1, plus_mm});
+    note(ordered, "X(" + stay.base +
+                      ") is the cord of the stay and has no number yet: measure it, or state "
+                      "`estimate` in the stay");
+  }
+
+  static void note_estimate(OrderItem& ordered, const Stay& stay, const OrderLength& length) {
+    note(ordered,
+         fmt::format(
+             "{}: X taken as {} m by {}, to order by; nothing is cut to it",
+             open_words({stay.name, 1, static_cast<long>(std::ceil(length.plus.millimetres() - 1e-6))}),
+             format_fixed(length.x.metres(), 2),
+             length.by == EstimateBy::path ? "the points of its path" : "the estimate of the stay"));
+  }
+
+  /// What is ordered on top of what the pieces of a line need.
+  void add_margin(OrderItem& ordered) {
+    const auto line = std::find_if(rig_.materials.begin(), rig_.materials.end(),
+                                   [&](const LineMaterial& one) { return one.name == ordered.name; });
+    if (line == rig_.materials.end() || (ordered.needed == 0 && ordered.open.empty()))
+      return;
+    const auto trial =
+        rope_for_test_splice(rig_, MaterialId{static_cast<std::uint32_t>(line - rig_.materials.begin())});
+    if (trial) {
+      ordered.test_splice = tenths_up(*trial);
+      note(ordered, fmt::format("with {} for a test splice, since none of this rope is on record",
+                                amount_text(ordered, ordered.test_splice)));
+    }
+    const Record* cutting = last_record_of(rig_, name_of(RecordKind::cutting), line->name);
+    const Particular* stated =
+        cutting == nullptr ? nullptr : find_fact(cutting->facts, fact_names.order_margin);
+    if (stated == nullptr)
+      return;
+    const bool twice = !stated->names.empty();
+    ordered.margin_share = twice ? 1.0 : stated->value.value.si;
+    ordered.margin =
+        static_cast<long>(std::ceil(static_cast<double>(ordered.needed) * ordered.margin_share - 1e-6));
+    if (ordered.margin_share > 0.0)
+      note(ordered, twice ? "ordered twice, by the order-margin"
+                          : fmt::format("with {} % more, by the order-margin",
+                                        format_number(ordered.margin_share * 100.0)));
   }
 
   std::string sizes_of(const Part& part) const {
@@ -151,16 +226,51 @@ private:
       const Part& part = rig_[entry.part];
       if (part.kind == PartKind::soft_eye)
         continue; // is made of the rope itself
-      OrderItem& ordered = item("Hardware", part.name);
-      if (ordered.stays.empty()) {
-        ordered.what = part.title.empty() ? std::string(name_of(part.kind)) : part.title;
-        ordered.size = sizes_of(part);
-        ordered.supplier = fact_text(part.particulars, fact_names.supplier);
-        if (const Record* in_hand = last_record_of(rig_, RecordKind::in_hand, part.name))
-          if (const Particular* pieces = find_fact(in_hand->facts, fact_names.pieces))
-            ordered.in_hand = std::stol(pieces->text);
+      need(hardware_item(part), stay.name, entry.count);
+    }
+  }
+
+  OrderItem& hardware_item(const Part& part) {
+    OrderItem& ordered = item("Hardware", part.name);
+    if (!ordered.what.empty())
+      return ordered;
+    ordered.what = part.title.empty() ? part.kind : part.title;
+    ordered.size = sizes_of(part);
+    ordered.supplier = fact_text(part.particulars, fact_names.supplier);
+    if (const Record* in_hand = last_record_of(rig_, name_of(RecordKind::in_hand), part.name))
+      if (const Particular* pieces = find_fact(in_hand->facts, fact_names.pieces))
+        ordered.in_hand = std::stol(pieces->text);
+    ordered.in_hand += spares_named(part);
+    return ordered;
+  }
+
+  /// Spare parts that only the stays name, of which the file counts none.
+  long spares_named(const Part& part) const {
+    if (last_record_of(rig_, name_of(RecordKind::in_hand), part.name) != nullptr)
+      return 0;
+    long named = 0;
+    for (const Stay& stay : rig_.stays)
+      if (const Particular* spares = find_fact(stay.particulars, fact_names.spare_parts))
+        named += std::count(spares->names.begin(), spares->names.end(), part.name);
+    return named;
+  }
+
+  /// Parts that a line in hand is made to fit by are used like those of the stack.
+  void add_fit(const DerivedStay& derived) {
+    for (const Fit& fit : derived.fits) {
+      if (fit.ways.empty())
+        continue;
+      const FitWay& way = fit.ways.front();
+      const std::string& stay = rig_[derived.stay].name;
+      for (const auto& [id, count] : way.parts) {
+        OrderItem& ordered = hardware_item(rig_[id]);
+        need(ordered, stay, count);
+        note(ordered, fmt::format("{} of them to make the line in hand fit {}", count, stay));
       }
-      need(ordered, stay.name, entry.count);
+      for (const auto& [id, count] : way.out)
+        note(hardware_item(rig_[id]),
+             fmt::format("{} of them comes out where the line in hand is made to fit {}", count, stay));
+      return;
     }
   }
 
@@ -256,6 +366,40 @@ std::vector<std::string> suppliers_of(const std::vector<OrderItem>& items) {
   if (any_without)
     names.emplace_back();
   return names;
+}
+
+std::string open_words(const OpenLength& open) {
+  const std::string size = format_fixed(static_cast<double>(std::abs(open.plus_mm)) / 1000.0, 3) + " m";
+  std::string words = "X(" + open.of + ")";
+  if (open.plus_mm != 0)
+    words += (open.plus_mm < 0 ? " - " : " + ") + size;
+  if (open.times == 2)
+    words += ", twice";
+  else if (open.times > 2)
+    words += fmt::format(", {} times", open.times);
+  return words;
+}
+
+std::string needed_text(const OrderItem& item) {
+  const std::string open = joined(item.open, " and ", open_words);
+  if (item.needed == 0)
+    return open.empty() ? "nothing" : open;
+  return amount_text(item, item.needed) + led_by(" and ", open);
+}
+
+std::string to_order_text(const OrderItem& item) {
+  if (item.nothing_to_order())
+    return "nothing";
+  std::string open = joined(item.open, " and ", open_words);
+  if (!open.empty() && item.margin_share > 0.0)
+    open += item.margin_share == 1.0
+                ? std::string(", and the same again")
+                : fmt::format(", and {} % more", format_number(item.margin_share * 100.0));
+  if (!open.empty() && item.in_hand > item.wanted())
+    open += ", less " + amount_text(item, item.in_hand - item.wanted());
+  if (item.to_order() == 0)
+    return open;
+  return amount_text(item, item.to_order()) + led_by(" and ", open);
 }
 
 std::string amount_text(const OrderItem& item, long amount) {

@@ -8,6 +8,15 @@
 
 namespace sheerpole {
 
+/// A length that is X, of which nobody has said about how long it is, and so much.
+struct OpenLength {
+  std::string of; ///< the stay: `cap-shroud` for both sides alike, `cap-shroud.port` for one
+  int times = 1;
+  long plus_mm = 0; ///< rounded up
+};
+/// "X(cap-shroud) + 0.862 m, twice"
+std::string open_words(const OpenLength& open);
+
 /// One line of an order. Counts are pieces; lengths are whole tenths of a metre, rounded up.
 struct OrderItem {
   std::string group;         ///< "Lines", "Hardware", "Small parts"
@@ -17,11 +26,18 @@ struct OrderItem {
   std::string supplier = {}; ///< who is asked for it; empty: not stated
   bool in_metres = false;
   long needed = 0;
+  std::vector<OpenLength> open = {}; ///< what is needed besides, and is no number
+  long margin = 0;                   ///< on top of what is needed, by `order-margin`
+  double margin_share = 0.0;         ///< the same as a share; also of what is no number
+  long test_splice = 0;              ///< rope for a test splice
   long in_hand = 0;
   std::vector<std::pair<std::string, long>> stays; ///< what each stay needs of it; they make up `needed`
   std::vector<std::string> notes = {};             ///< what is not in the sum, or is an estimate
 
-  long to_order() const { return needed > in_hand ? needed - in_hand : 0; }
+  /// As far as it is a number.
+  long wanted() const { return needed + margin + test_splice; }
+  long to_order() const { return wanted() > in_hand ? wanted() - in_hand : 0; }
+  bool nothing_to_order() const { return to_order() == 0 && open.empty(); }
 };
 
 /// Everything that the stays are made of, by group, each once, in the order in which the stays meet it.
@@ -30,6 +46,11 @@ std::vector<OrderItem> order_items(const CheckedRig& checked);
 
 /// "12.9 m", or a number of pieces.
 std::string amount_text(const OrderItem& item, long amount);
+
+/// What is needed, with what is no number: "26.0 m and X(cap-shroud) + 0.862 m, twice".
+std::string needed_text(const OrderItem& item);
+/// The same of what is to be ordered: more by the margin and the test splice, less by what is in hand.
+std::string to_order_text(const OrderItem& item);
 
 /// The suppliers in the order in which the items name them; those whose supplier is not stated last, as an
 /// empty name.

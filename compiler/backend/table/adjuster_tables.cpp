@@ -102,41 +102,105 @@ Table account_table(const CheckedRig& checked) {
   return table;
 }
 
-Table fits_table(const CheckedRig& checked) {
-  Table table{.title = "Lines in hand: which parts and which setting make them fit",
+std::string counts_words(const Rig& rig, const PartCounts& parts, std::string_view between) {
+  return joined(parts, between, [&](const auto& part) {
+    return std::to_string(part.second) + " x " + rig[part.first].name;
+  });
+}
+
+std::vector<std::string> changed_joint_words(const Rig& rig, const ChangedStack& stack) {
+  std::vector<std::string> words;
+  for (const NewJoint& joint : stack.joints) {
+    const std::string name = say(rig, joint.name);
+    const std::string found = say(rig, joint.words);
+    const std::string unknown = led_by("not checked: ", say(rig, joint.not_checked));
+    if (joint.without_pin)
+      words.push_back(name + " has no pin");
+    else if (joint.result == JointResult::finding)
+      words.push_back(name + " does not fit" + led_by(": ", found));
+    else if (joint.result == JointResult::not_checked)
+      words.push_back(name + " " + unknown);
+    else
+      words.push_back(name + " fits" + led_by(": ", found) + led_by("; ", unknown));
+  }
+  for (const WhichEnd end : stack.stiff)
+    words.push_back("nothing swings both ways " + std::string(word_of(end)));
+  return words;
+}
+
+std::string changed_stack_words(const Rig& rig, const ChangedStack& stack) {
+  std::string words = counts_words(rig, stack.out, " and ");
+  if (!words.empty())
+    words += " out";
+  add_words(words, ", ", counts_words(rig, stack.in, " and "));
+  if (!stack.in.empty())
+    words += " more";
+  return words.empty() ? "by the adjuster alone" : words;
+}
+
+Table play_table(const CheckedRig& checked) {
+  Table table{.title = "Play: what taking parts out and putting parts in adds to the adjusters",
               .columns = {{"stay"},
-                          {"line mm", true},
-                          {"to fill mm", true},
-                          {"add"},
-                          {"adjuster"},
-                          {"set mm", true},
-                          {"open", true},
-                          {"note"}},
-              .notes = {"To fill: by the added parts and the adjuster together. Fewest parts first, then "
-                        "the setting nearest the middle of the wanted band."}};
+                          {"stack"},
+                          {"to tighten mm", true},
+                          {"to slacken mm", true},
+                          {"in all mm", true},
+                          {"joints"}},
+              .notes = {"From how the stay is set now. A row whose joints do not fit is not in the sum."}};
+  const Rig& rig = checked.rig();
+  for (const DerivedStay& stay : checked.derived().stays) {
+    if (stay.play.rows.empty())
+      continue;
+    const std::string& name = rig[stay.stay].name;
+    for (const PlayRow& row : stay.play.rows)
+      table.rows.push_back({name, changed_stack_words(rig, row.stack), format_tenths(row.to_tighten),
+                            format_tenths(row.to_slacken), format_tenths(row.to_tighten + row.to_slacken),
+                            joined(changed_joint_words(rig, row.stack), "; ")});
+    table.rows.push_back({name, "all of them", "", "", format_tenths(stay.play.in_all), ""});
+  }
+  return table;
+}
+
+Table fits_table(const CheckedRig& checked) {
+  Table table{
+      .title = "Lines in hand: which parts and which setting make them fit",
+      .columns = {{"stay"},
+                  {"line mm", true},
+                  {"to fill mm", true},
+                  {"add"},
+                  {"adjuster"},
+                  {"set mm", true},
+                  {"open", true},
+                  {"note"},
+                  {"take out"}},
+      .notes = {"To fill: by the added parts and the adjuster together. Fewest parts first, then "
+                "the setting nearest the middle of the wanted band.",
+                "What the stacks use is not in hand any more, and what one stay takes is not offered "
+                "to the next."}};
   const Rig& rig = checked.rig();
   for (const DerivedStay& stay : checked.derived().stays) {
     const std::string& name = checked.rig()[stay.stay].name;
     for (const Fit& fit : stay.fits) {
       const std::string line = format_tenths(fit.line);
       if (!fit.not_checked.empty()) {
-        table.rows.push_back({name, line, "", "", "", "", "", "not checked: " + say(rig, fit.not_checked)});
+        table.rows.push_back(
+            {name, line, "", "", "", "", "", "not checked: " + say(rig, fit.not_checked), ""});
         continue;
       }
       const std::string gap = format_tenths(fit.gap);
       for (const FitWay& way : fit.ways) {
-        const std::string parts = joined(way.parts, ", ", [&](const auto& part) {
-          return std::to_string(part.second) + " x " + rig[part.first].name;
-        });
-        table.rows.push_back({name, line, gap, parts.empty() ? "nothing" : parts,
-                              checked.rig()[fit.adjuster].name, format_tenths(way.adjuster),
-                              format_fixed(way.open * 100.0, 0) + " %", ""});
+        const std::string parts = counts_words(rig, way.parts, ", ");
+        table.rows.push_back(
+            {name, line, gap, parts.empty() ? "nothing" : parts, checked.rig()[fit.adjuster].name,
+             format_tenths(way.adjuster), format_fixed(way.open * 100.0, 0) + " %",
+             joined(changed_joint_words(rig, way.stack), "; "), counts_words(rig, way.out, ", ")});
       }
       if (fit.ways.empty())
         table.rows.push_back({name, line, gap, "", checked.rig()[fit.adjuster].name, "", "",
                               "none fits; the nearest is " +
                                   format_tenths(fit.short_by > Length{} ? fit.short_by : -fit.short_by) +
-                                  (fit.short_by > Length{} ? " mm too short" : " mm too long")});
+                                  (fit.short_by > Length{} ? " mm too short" : " mm too long"),
+                              ""});
     }
   }
   return table;

@@ -20,6 +20,7 @@ const std::vector<NamedTable>& rig_tables() {
       {"tension", "tension as read from a swing, a pulse or a stretch; sag", tension_table},
       {"replaced", "the line of each stay against the one before", replaced_table},
       {"fits", "parts in hand and a setting with which a line fits", fits_table},
+      {"play", "what parts that can be taken out or put in add to the adjusters", play_table},
       {"joints", "what was compared where two things meet", joints_table},
       {"strength", "what each link of a stay holds, and the weakest that is known", strength_table},
       {"loads", "loads of shrouds and mast by named screening methods", loads_table},

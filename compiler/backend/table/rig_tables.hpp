@@ -3,6 +3,7 @@
 #include "backend/table/table.hpp"
 #include "results/checked_rig.hpp"
 
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -44,6 +45,15 @@ Table tension_table(const CheckedRig& checked);
 Table replaced_table(const CheckedRig& checked);
 /// One row a stay and thing that moves it: how far, for 10 mm or a degree.
 Table sensitivity_table(const CheckedRig& checked);
+/// "1 x toggle-12 out", "1 x toggle-12 more", "by the adjuster alone".
+std::string changed_stack_words(const Rig& rig, const ChangedStack& stack);
+/// What each joint that was not there before comes to: "turnbuckle-12 to plate-10 fits".
+std::vector<std::string> changed_joint_words(const Rig& rig, const ChangedStack& stack);
+/// "2 x toggle-24 and 1 x link-50", with `between` between the kinds; empty for none.
+std::string counts_words(const Rig& rig, const PartCounts& parts, std::string_view between);
+
+/// One row a stay and a way to stand its stack: what can be tightened and slackened then.
+Table play_table(const CheckedRig& checked);
 /// One row a way to make a line in hand fit.
 Table fits_table(const CheckedRig& checked);
 /// One row a comparison at every joint, with the totals of the results.

@@ -27,7 +27,9 @@ constexpr std::array leads{Lead{"engaged_at_longest", "thread engaged at longest
                            Lead{"open", "opening of"},
                            Lead{"set_length", "setting of"},
                            Lead{"line_length", "length of"},
-                           Lead{"spare_bury", "spare bury at"}};
+                           Lead{"spare_bury", "spare bury at"},
+                           Lead{"in_hand", "rope in hand for"},
+                           Lead{"in_hand_over", "rope in hand beyond the cut of"}};
 
 /// What stands in a thing and is no number of the rig files with a source of its own.
 template <class Member>

@@ -57,7 +57,17 @@ private:
     }
     counts_[spare] = 0;
   }
+  /// Whether it takes out a part and adds another of the kind.
+  bool goes_round() const {
+    for (std::size_t i = 0; i < spares_.size(); ++i)
+      for (std::size_t j = 0; j < i; ++j)
+        if (counts_[i] > 0 && counts_[j] > 0 && spares_[i].kind >= 0 && spares_[i].kind == spares_[j].kind)
+          return true;
+    return false;
+  }
   void settle(Length rest) {
+    if (goes_round())
+      return;
     if (rest >= shortest_ - negligible && rest <= longest_ + negligible) {
       found_.push_back({counts_, rest});
       return;
@@ -85,13 +95,60 @@ std::optional<PartId> part_named(const Rig& rig, const std::string& name) {
   return std::nullopt;
 }
 
-int in_hand(const Rig& rig, const std::string& part) {
-  const Record* record = last_record_of(rig, RecordKind::in_hand, part);
-  const std::string pieces = record == nullptr ? "" : fact_text(record->facts, fact_names.pieces);
-  return pieces.empty() ? 0 : std::stoi(pieces);
-}
+/// What may be added to a stack and taken out of it.
+class Movable {
+public:
+  Movable(const Rig& rig, const Stay& stay, const Record& asked, const LooseParts& loose) {
+    const PartCounts own = spare_parts(rig, stay, loose);
+    for (const auto& [part, pieces] : own)
+      add(rig, part, pieces);
+    if (const Particular* parts = find_fact(asked.facts, fact_names.parts))
+      for (const std::string& name : parts->names)
+        if (const auto spare = part_named(rig, name);
+            spare &&
+            std::none_of(own.begin(), own.end(), [&](const auto& one) { return one.first == *spare; }))
+          add(rig, *spare, loose.left(*spare));
+    added_ = kinds_.size();
+    for (const std::size_t item : removable_items(rig, stay)) {
+      const StackItem& removable = stay.stack[item];
+      const auto known =
+          std::find(kinds_.begin() + static_cast<std::ptrdiff_t>(added_), kinds_.end(), removable.part);
+      if (known != kinds_.end())
+        spares_[static_cast<std::size_t>(known - kinds_.begin())].in_hand += removable.count;
+      else {
+        spares_.push_back({-rig[removable.part].length->value, removable.count, kind(removable.part)});
+        kinds_.push_back(removable.part);
+      }
+    }
+  }
 
-Fit answer(const Rig& rig, const Stay& stay, const LengthSum& pin_to_pin, const Record& asked) {
+  const std::vector<SparePart>& spares() const { return spares_; }
+  FitWay way(const Filling& filling) const {
+    FitWay result;
+    result.adjuster = filling.adjuster;
+    for (std::size_t i = 0; i < kinds_.size(); ++i)
+      if (filling.counts[i] > 0)
+        (i < added_ ? result.parts : result.out).emplace_back(kinds_[i], filling.counts[i]);
+    return result;
+  }
+
+private:
+  static int kind(PartId part) { return static_cast<int>(part.index()); }
+  void add(const Rig& rig, PartId part, int pieces) {
+    if (!rig[part].length)
+      return;
+    spares_.push_back({rig[part].length->value, pieces, kind(part)});
+    kinds_.push_back(part);
+  }
+
+  std::vector<SparePart> spares_;
+  std::vector<PartId> kinds_;
+  std::size_t added_ = 0; ///< of them may be added, the others taken out
+};
+
+Fit answer(const Rig& rig, StayId id, const LengthSum& pin_to_pin, const Record& asked,
+           const LooseParts& loose) {
+  const Stay& stay = rig[id];
   Fit fit;
   fit.place = asked.place;
   fit.line = fact_length(asked.facts, fact_names.line_length)->value;
@@ -121,27 +178,23 @@ Fit answer(const Rig& rig, const Stay& stay, const LengthSum& pin_to_pin, const 
   const auto to = fact_number(asked.facts, fact_names.open_to);
   fit.shortest = part.shortest->value + range * (from ? from->value : 0.0);
   fit.longest = part.shortest->value + range * (to ? to->value : 1.0);
-  std::vector<SparePart> spares;
-  std::vector<PartId> kinds;
-  if (const Particular* parts = find_fact(asked.facts, fact_names.parts))
-    for (const std::string& name : parts->names)
-      if (const auto spare = part_named(rig, name); spare && rig[*spare].length) {
-        spares.push_back({rig[*spare].length->value, in_hand(rig, name)});
-        kinds.push_back(*spare);
-      }
+  const Movable movable(rig, stay, asked, loose);
   const Length gap = pin_to_pin.known() - fixed - fit.line;
-  const Fillings found = fill_gap(gap, fit.shortest, fit.longest, spares, 3);
+  constexpr std::size_t looked_at = 8;
+  constexpr std::size_t told = 3;
+  const Fillings found = fill_gap(gap, fit.shortest, fit.longest, movable.spares(), looked_at);
   fit.gap = gap;
   fit.short_by = found.short_by;
   for (const Filling& way : found.ways) {
-    FitWay proposed;
-    proposed.adjuster = way.adjuster;
+    FitWay proposed = movable.way(way);
     proposed.open = range > Length{} ? (way.adjuster - part.shortest->value) / range : 0.0;
-    for (std::size_t i = 0; i < kinds.size(); ++i)
-      if (way.counts[i] > 0)
-        proposed.parts.push_back({kinds[i], way.counts[i]});
+    proposed.stack = change_stack(rig, id, proposed.out, proposed.parts);
     fit.ways.push_back(std::move(proposed));
   }
+  std::stable_partition(fit.ways.begin(), fit.ways.end(),
+                        [](const FitWay& way) { return way.stack.can_be_made(); });
+  if (fit.ways.size() > told)
+    fit.ways.resize(told);
   return fit;
 }
 
@@ -152,12 +205,17 @@ Fillings fill_gap(Length gap, Length shortest, Length longest, const std::vector
   return Filler(gap, shortest, longest, spares).fill(most);
 }
 
-std::vector<Fit> fit_stack(const Rig& rig, StayId stay, const LengthSum& pin_to_pin) {
+std::vector<Fit> fit_stack(const Rig& rig, StayId stay, const LengthSum& pin_to_pin, LooseParts& loose) {
   std::vector<Fit> result;
   for (const Record& record : rig.records)
     if (record.kind == RecordKind::fit && find_fact(record.facts, fact_names.line_length) != nullptr &&
         std::find(record.stays.begin(), record.stays.end(), stay) != record.stays.end())
-      result.push_back(answer(rig, rig[stay], pin_to_pin, record));
+      result.push_back(answer(rig, stay, pin_to_pin, record, loose));
+  for (const Fit& fit : result)
+    if (!fit.ways.empty()) {
+      loose.spend(fit.ways.front().parts);
+      break;
+    }
   return result;
 }
 

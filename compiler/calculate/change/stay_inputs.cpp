@@ -78,6 +78,9 @@ private:
       of_thing(rig_[*item.splice]);
     if (item.kind == StackItem::Kind::line) {
       value(of_stay_, ChangePhrase::line_in_stack, item.line_length);
+      value(of_stay_, input_name("in-hand"), item.in_hand);
+      value(of_stay_, input_name("in-hand-over"), item.in_hand_over);
+      value(of_stay_, input_name("stock"), item.stock);
       return;
     }
     const Part& part = rig_[item.part];
@@ -92,6 +95,7 @@ private:
     value(of_stay_, of_part("hole"), item.hole);
     value(of_stay_, {ChangePhrase::spare_bury_of, {Words{part.name}}}, item.spare_bury);
     value(of_stay_, of_part("splice"), item.splice);
+    add(of_stay_, of_part("removable"), item.removable ? "yes" : "");
     setting_of_.clear();
   }
   void of_reading(const Reading& reading) {

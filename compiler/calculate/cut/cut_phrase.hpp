@@ -16,6 +16,7 @@ enum class CutPhrase : std::uint16_t {
   mean_share_of,
   stretch_over_stiffness,
   bedding_of_cut,
+  kept_of_in_hand,
   // Notes of an end.
   wrap_gives_more,
   wrap_gives_less,

@@ -70,7 +70,8 @@ void add_contraction(const Rig& rig, const LineMaterial& material, const Splice&
 
 } // namespace
 
-EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const LineEnd& end) {
+EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const LineEnd& end,
+                        const std::optional<Term>& kept) {
   EndUse use;
   if (end.bare())
     return use;
@@ -88,12 +89,12 @@ EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const Line
   compare_eye(rig, {.rope = &material, .end = end, .splice = &splice}, use);
   Term bury = rope_measure_term(TermKind::bury, end.where, splice.bury, material);
   use.terms.push_back(bury);
-  std::optional<Term> spare;
-  if (end.item->spare_bury) {
+  std::optional<Term> spare = kept;
+  if (end.item->spare_bury)
     spare = Term{TermKind::spare_bury, end.item->spare_bury->value, end.item->spare_bury->provenance,
                  end.where};
+  if (spare)
     use.terms.push_back(*spare);
-  }
   use.laid.buried = bury.amount + (spare ? spare->amount : Length{});
   if (splice.tail_to_trim) {
     use.terms.push_back(

@@ -52,7 +52,9 @@ struct EndUse {
 /// What a spliced end uses beyond the bearing: eye allowance, bury, spare bury, tail to trim, contraction
 /// less what pre-tensioning gives back. An allowance that nothing states is missing, never zero. A bare end
 /// uses nothing. Source: the sum is common practice, no source; check: 72 d of 9 mm is 648 mm.
-EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const LineEnd& end);
+/// `kept`: spare bury that is not stated there and comes of what is in hand.
+EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const LineEnd& end,
+                        const std::optional<Term>& kept = std::nullopt);
 
 /// What a wire end uses beyond the shoulder of its terminal: the depth to which it is inserted. Missing
 /// when the part has no wire-socket end or states no depth. A bare end uses nothing. Source: the depth is

@@ -75,6 +75,17 @@ void cut_chain(const Rig& rig, const Stay& stay, std::size_t line, const CordBea
   add_ends(piece, bearings, shackled(line_end(rig, stay, line, WhichEnd::upper)), std::move(lower), {});
 }
 
+/// What is shared out to one end, as a term of its own.
+std::optional<Term> kept_at(const InHand& there, WhichEnd end) {
+  if (there.at(end).more <= Length{})
+    return std::nullopt;
+  return Term{TermKind::spare_bury,
+              there.at(end).more,
+              there.stated.provenance,
+              end,
+              {CutPhrase::kept_of_in_hand, {there.over}}};
+}
+
 std::string piece_name(const Stay& stay, std::size_t number, std::size_t of) {
   if (of == 1)
     return stay.name;
@@ -111,21 +122,30 @@ std::vector<Piece> pieces_of(const Rig& rig, StayId id, const LengthSum& pin_to_
     const LineEnd upper = line_end(rig, stay, lines[i], WhichEnd::upper);
     const LineEnd lower = line_end(rig, stay, lines[i], WhichEnd::lower);
     const CordBearings bearings = cord_bearings(rig, stay, lines[i], pin_to_pin);
+    Piece least = piece;
     switch (material.kind) {
     case LineMaterial::Kind::rope:
-      add_ends(piece, bearings, splice_allowance(rig, material, upper),
+      add_ends(least, bearings, splice_allowance(rig, material, upper),
                splice_allowance(rig, material, lower), line_stretch(rig, stay, material, piece.body));
       break;
     case LineMaterial::Kind::wire:
     case LineMaterial::Kind::rod:
-      add_ends(piece, bearings, insertion(upper), insertion(lower),
+      add_ends(least, bearings, insertion(upper), insertion(lower),
                line_stretch(rig, stay, material, piece.body));
       break;
     case LineMaterial::Kind::chain:
-      cut_chain(rig, stay, lines[i], bearings, piece);
+      cut_chain(rig, stay, lines[i], bearings, least);
       break;
     }
-    pieces.push_back(std::move(piece));
+    auto there = in_hand(rig, stay, lines[i], least);
+    if (there && there->kept > Length{}) {
+      add_ends(piece, bearings, splice_allowance(rig, material, upper, kept_at(*there, WhichEnd::upper)),
+               splice_allowance(rig, material, lower, kept_at(*there, WhichEnd::lower)),
+               line_stretch(rig, stay, material, piece.body));
+      least = std::move(piece);
+    }
+    least.in_hand = std::move(there);
+    pieces.push_back(std::move(least));
   }
   return pieces;
 }

@@ -2,10 +2,12 @@
 
 #include "calculate/bench/bench_marks.hpp"
 #include "calculate/cut/end_use.hpp"
+#include "calculate/cut/in_hand.hpp"
 #include "calculate/length/body.hpp"
 #include "model/rig.hpp"
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -27,6 +29,7 @@ struct Piece {
   std::vector<MissingInput> blocked = {};
   std::vector<Remark> not_counted = {}; ///< what the cut leaves out: the file says nothing of it
   BenchMarks bench = {};
+  std::optional<InHand> in_hand = {}; ///< when it is made of what is there already
 };
 
 /// Where in the stack the lines of a stay are, from aloft to deck; one piece each.
@@ -40,6 +43,7 @@ std::vector<std::size_t> lines_of(const Stay& stay);
 ///   Wire and rod: body plus the insertion depth at each terminal.
 ///   Chain: its body, pin centre to pin centre. It can only be cut at a whole link, which the note of its
 ///     lower end says; the rest is for the adjuster to take up. Common practice, no source.
+/// What is in hand for a piece is shared out (in_hand.hpp); the cut then is all that goes into it.
 /// The same input missing twice is said once.
 std::vector<Piece> pieces_of(const Rig& rig, StayId stay, const LengthSum& pin_to_pin,
                              const Hardware& hardware);

@@ -1,6 +1,7 @@
 #include "calculate/spool_plan/spool_order.hpp"
 
 #include "base/internal_error.hpp"
+#include "calculate/cut/order_length.hpp"
 #include "calculate/cutting/plan_cutting.hpp"
 #include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
@@ -47,6 +48,8 @@ std::variant<WantedPiece, UnplannedPiece> wanted_piece(const SpoolBoat& boat, co
   const bool noted = note != boat.notes.end();
   if (!piece.missing.empty() || (noted && !note->complete))
     return not_planned({StockPhrase::not_complete, {missing_from(piece)}});
+  if (made_of_what_is_there(piece))
+    return not_planned({StockPhrase::in_hand, {piece.in_hand->stated.value}});
 
   WantedPiece wanted;
   wanted.rig = boat.rig;
@@ -187,6 +190,16 @@ StockInHand stock_of(const Record& record) {
   return stock;
 }
 
+/// How many pieces of a stock are made up as they are into stays that name it.
+std::int64_t pieces_taken(const SpoolBoat& boat, const std::string& stock) {
+  std::int64_t taken = 0;
+  for (const DerivedStay& stay : boat.derived->stays)
+    for (const Piece& piece : stay.pieces)
+      if (made_of_what_is_there(piece) && piece.in_hand->stock == stock)
+        ++taken;
+  return taken;
+}
+
 void read_stocks(const std::vector<SpoolBoat>& boats, std::vector<StockFile>& files,
                  std::vector<Group>& groups) {
   std::vector<std::pair<std::size_t, std::string>> counted; // (file, name)
@@ -205,9 +218,10 @@ void read_stocks(const std::vector<SpoolBoat>& boats, std::vector<StockFile>& fi
         continue;
       counted.push_back(key);
       StockInHand stock = stock_of(record);
+      stock.pieces -= pieces_taken(boats[number], record.name);
       stock.boat = number;
       stock.file = key.first;
-      if (stock.length_mm > 0)
+      if (stock.length_mm > 0 && stock.pieces > 0)
         group_of(groups, *line).order.stocks.push_back(std::move(stock));
     }
   }

@@ -23,7 +23,8 @@ enum class StockPhrase : std::uint16_t {
   no_estimate,
   nothing_left,
   too_long,
-  plan_full
+  plan_full,
+  in_hand
 };
 
 constexpr PhraseSubject subject_of(StockPhrase) {

@@ -124,7 +124,7 @@ struct Room {
   Remarks words; ///< "648 mm of long-bury and 648 mm of long-bury"
 };
 
-Room room_of(const std::vector<SplicedEnd>& ends, std::size_t line) {
+Room room_of(const std::vector<SplicedEnd>& ends, std::size_t line, const Piece& piece) {
   Room room;
   room.words.join = Join::and_word;
   for (const SplicedEnd& end : ends) {
@@ -134,10 +134,9 @@ Room room_of(const std::vector<SplicedEnd>& ends, std::size_t line) {
       room.throats += shape->bearing_to_throat;
     if (!end.is_bury())
       continue;
-    const Length buried =
-        end.bury() + (end.end.item->spare_bury ? end.end.item->spare_bury->value : Length{});
-    room.buried += buried;
-    room.words.all.push_back({P::buried_of, {buried, Words{end.splice->name}}});
+    const Length tail = buried(piece, end.end.where).total();
+    room.buried += tail;
+    room.words.all.push_back({P::buried_of, {tail, Words{end.splice->name}}});
     room.item = end.item;
     ++room.splices;
   }
@@ -176,7 +175,7 @@ void check_burys_overlap(const Rig& rig, const Derived& derived, CheckReport& re
                     if (stay.stack[i].kind != StackItem::Kind::line)
                       continue;
                     const Piece& one = derived_stay.pieces[piece++];
-                    const Room room = room_of(ends, i);
+                    const Room room = room_of(ends, i, one);
                     if (room.splices > 0)
                       look_at_room(rig, stay, name, room, one, rig[one.material].name, of_stay);
                   }

@@ -55,6 +55,8 @@ enum class AdjusterCheckPhrase : std::uint16_t {
   holds_what_is_wanted,
   in_the_knot,
   nothing,
+  pins_stay,
+  only_pin_here,
 };
 
 constexpr PhraseSubject subject_of(AdjusterCheckPhrase) {

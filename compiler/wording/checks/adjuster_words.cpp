@@ -97,6 +97,10 @@ std::string_view words(AdjusterCheckPhrase phrase) {
     return "{}; wanted: {}";
   case in_the_knot:
     return "{}: {} in the knot";
+  case pins_stay:
+    return "without {} each joint still has its pin";
+  case only_pin_here:
+    return "taken out here";
   case nothing:
     return "nothing";
   }

@@ -47,6 +47,20 @@ enum class SpliceCheckPhrase : std::uint16_t {
   too_long,
   card_released,
   card_not_released,
+  lacks_an_input,
+  enough_up_to_x,
+  all_in_hand_used,
+  some_cut_away,
+  gives_up_spare,
+  gives_up_tail,
+  no_end_gives_up,
+  not_enough_by,
+  stated_in_hand,
+  no_stock_of,
+  stock_used_twice,
+  stock_is_of,
+  write_less_spare,
+  longer_piece_takes,
 };
 
 constexpr PhraseSubject subject_of(SpliceCheckPhrase) {

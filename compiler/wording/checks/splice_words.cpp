@@ -83,6 +83,34 @@ std::string_view words(SpliceCheckPhrase phrase) {
     return "the dry fit releases it";
   case card_not_released:
     return "the dry fit does not release it: DRAFT";
+  case lacks_an_input:
+    return "{} in hand, and the cut lacks an input";
+  case enough_up_to_x:
+    return "{} in hand is enough while X is no more than {}; nobody knows X";
+  case all_in_hand_used:
+    return "{} in hand for {}, {} over the least cut: nothing is cut away";
+  case some_cut_away:
+    return "{} in hand for {}, {} over the least cut, of which {} is cut away";
+  case gives_up_spare:
+    return "{} {} of its spare bury can be given up";
+  case gives_up_tail:
+    return "{} {} of the tail that is held by and trimmed";
+  case no_end_gives_up:
+    return "neither end has spare bury or tail to give up";
+  case not_enough_by:
+    return "not enough by {}";
+  case stated_in_hand:
+    return "what is in hand";
+  case no_stock_of:
+    return "is no stock of {}";
+  case stock_used_twice:
+    return "counts {}, and {} pieces are to be made of it";
+  case stock_is_of:
+    return "{}, {}";
+  case write_less_spare:
+    return "if the spare bury is given up, write `spare-bury: {}`";
+  case longer_piece_takes:
+    return "if a longer piece is to be had, it takes `{}`";
   }
   return {};
 }

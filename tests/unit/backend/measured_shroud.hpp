@@ -78,7 +78,11 @@ inline SampleRig measured_shroud() {
   fits.adjuster = stay.adjusters[0].part;
   fits.shortest = mm(60.0);
   fits.longest = mm(260.0);
-  fits.ways = {{{{sample.add_part("link", "link-24", Part::Role::fixed, 24.0), 2}}, mm(160.0), 0.5}};
+  FitWay way;
+  way.parts = {{sample.add_part("link", "link-24", Part::Role::fixed, 24.0), 2}};
+  way.adjuster = mm(160.0);
+  way.open = 0.5;
+  fits.ways = {way};
   Fit none = fits;
   none.line = mm(11700.0);
   none.ways.clear();

@@ -145,6 +145,58 @@ TEST(OrderList, TakesTheStockOfACordOff) {
   EXPECT_EQ(named(items, "cord-4").to_order(), 6);
 }
 
+/// A pair that is a mark on a cord: body X - 40 mm, cut X - 40 + 2 x (100 + 648) mm.
+std::string on_a_cord(const std::string& of_stay, const std::string& more = "") {
+  return "language 1\nrope hmpe-9 {\n  construction: \"12-strand HMPE heat-set\"\n  size: \"9 mm\"\n}\n"
+         "splice eye {\n  bury: 72 d measured\n  contraction: 0 % measured\n}\n"
+         "thimble ring {\n  length: 20 mm\n  wrap: 100 mm measured\n}\n"
+         "points {\n  tang: (0, 0, 13) m\n  plate: (0, 0, 1) m\n}\n"
+         "stay shroud {\n  sides: port, starboard\n  line: hmpe-9\n" +
+         of_stay +
+         "  stack {\n    ring (splice: eye)\n    line\n    ring (splice: eye)\n  }\n}\n"
+         "reading of shroud.port {\n  method: messenger\n  mark: \"red\"\n}\n"
+         "reading of shroud.starboard {\n  method: messenger\n  mark: \"green\"\n}\n" +
+         more;
+}
+
+// Twice the longest bury, its eye and half a metre: 1296 + 100 + 500 = 1896 mm, 1.9 m. Common practice, no
+// source.
+TEST(OrderList, SaysALengthThatIsXInWords) {
+  const Compilation boat = test::compiled(on_a_cord(""));
+  ASSERT_TRUE(boat.checked);
+  const OrderItem rope = named(order_items(*boat.checked), "hmpe-9");
+  EXPECT_EQ(needed_text(rope), "X(shroud) + 1.456 m, twice");
+  EXPECT_EQ(to_order_text(rope), "1.9 m and X(shroud) + 1.456 m, twice");
+  for (const OutputFile& file : OrderList().generate({*boat.checked}).files)
+    EXPECT_THAT(file.bytes, testing::Not(testing::HasSubstr("0.0 m"))) << file.name;
+}
+
+TEST(OrderList, OrdersByAnEstimateThatItNames) {
+  const Compilation boat = test::compiled(on_a_cord("  estimate: 12 m\n"));
+  ASSERT_TRUE(boat.checked);
+  const OrderItem rope = named(order_items(*boat.checked), "hmpe-9");
+  EXPECT_EQ(rope.needed, 2 * 135); // 13 456 mm each
+  EXPECT_TRUE(rope.open.empty());
+  EXPECT_THAT(rope.notes,
+              testing::Contains(testing::HasSubstr(
+                  "X taken as 12.00 m by the estimate of the stay, to order by; nothing is cut")));
+}
+
+TEST(OrderList, AddsTheMarginOfTheOwner) {
+  const auto with = [](const std::string& margin) {
+    return test::compiled(
+        on_a_cord("  estimate: 12 m\n", "cutting of hmpe-9 {\n  order-margin: " + margin + "\n}\n"));
+  };
+  const Compilation tenth = with("10 %");
+  EXPECT_EQ(named(order_items(*tenth.checked), "hmpe-9").to_order(), 270 + 27 + 19);
+  const Compilation twice = with("double");
+  EXPECT_EQ(named(order_items(*twice.checked), "hmpe-9").to_order(), 2 * 270 + 19);
+  const Compilation open =
+      test::compiled(on_a_cord("", "cutting of hmpe-9 {\n  order-margin: double\n}\n"));
+  EXPECT_EQ(to_order_text(named(order_items(*open.checked), "hmpe-9")),
+            "1.9 m and X(shroud) + 1.456 m, twice, and the same again");
+}
+
 TEST(OrderList, HoldsStaysWithLongNamesOfManyAlphabets) {
   const Compilation boat = test::compiled(test::forty_pairs());
   ASSERT_TRUE(boat.checked);

@@ -1,0 +1,138 @@
+#include "backend/card/card_in_hand.hpp"
+
+#include "backend/paper_words.hpp"
+#include "units/format_length.hpp"
+#include "wording/say.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cstdlib>
+#include <utility>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr WhichEnd both_ends[] = {WhichEnd::upper, WhichEnd::lower};
+
+const Splice* splice_at(const CardPiece& card, WhichEnd end) {
+  const std::string& name = end == WhichEnd::upper ? card.piece->upper.splice : card.piece->lower.splice;
+  const auto found = std::find_if(card.rig->splices.begin(), card.rig->splices.end(),
+                                  [&](const Splice& one) { return one.name == name; });
+  return name.empty() || found == card.rig->splices.end() ? nullptr : &*found;
+}
+
+/// What lies past the bearings before anything is buried, and what it means when it is found otherwise.
+std::string halves_words(const CardPiece& card) {
+  const Halves parts = halves(*card.piece);
+  const CardLength upper = card.unit.round(parts.upper);
+  const CardLength lower = card.unit.round(parts.lower);
+  const CardLength more{false, std::abs(upper.parts - lower.parts)};
+  const std::string differ = more.parts == 0 ? "alike"
+                                             : fmt::format("{} more {}", card.amount(more),
+                                                           upper.parts > lower.parts ? "aloft" : "below");
+  return fmt::format(
+      "Check by halves, nothing buried: past the bearings lie {} aloft and {} below, {}. Where "
+      "they differ by more, shift the line by half of that. Where both are longer or both "
+      "shorter, {} or what is in hand is another: stop and measure again.",
+      card.amount(upper), card.amount(lower), differ, card.piece->cut.unknown ? "X" : "the length");
+}
+
+std::string state_words(const CardPiece& card, const InHand& there) {
+  const std::string have = there.beyond
+                               ? fmt::format("In hand: {} more than the least cut", card.amount(there.over))
+                               : fmt::format("In hand: {}, {} more than the least cut",
+                                             card.amount(there.stated.value), card.amount(there.over));
+  const std::string stock = there.stock.empty() ? "" : fmt::format(" ({})", there.stock);
+  const bool keeps = there.kept > Length{};
+  if (there.cut_nothing())
+    return fmt::format("{}{}. Cut nothing{}.", have, stock, keeps ? ": it goes into longer burys" : "");
+  return fmt::format("{}{}.{} {} is cut away.", have, stock, keeps ? " It goes into longer burys, and" : "",
+                     card.amount(there.cut_away));
+}
+
+/// How far the tails may be tapered where they are longer than the splice says; ends alike in one sentence.
+std::vector<std::string> taper_lines(const CardPiece& card, const InHand& there) {
+  std::vector<std::string> lines;
+  std::vector<std::pair<WhichEnd, CardLength>> tapers;
+  for (const WhichEnd end : both_ends)
+    if (there.at(end).more > Length{})
+      if (const auto taper = longest_taper(*card.rig, *card.piece, end))
+        tapers.emplace_back(end, card.unit.round(*taper));
+  constexpr const char* words =
+      "may be tapered over up to {}; what is tapered is no rope for a later length.";
+  if (tapers.size() == 2 && tapers[0].second.parts == tapers[1].second.parts)
+    return {"Both tails " + fmt::format(fmt::runtime(words), card.amount(tapers[0].second))};
+  for (const auto& [end, taper] : tapers)
+    lines.push_back(fmt::format("The tail {} ", word_of(end)) +
+                    fmt::format(fmt::runtime(words), card.amount(taper)));
+  return lines;
+}
+
+} // namespace
+
+CardBury card_bury(const CardPiece& card, WhichEnd end) {
+  const Buried found = buried(*card.piece, end);
+  CardBury result;
+  result.bury = card.unit.round(found.bury);
+  result.total = card.unit.round(found.total());
+  result.spare = result.total - result.bury;
+  return result;
+}
+
+std::string bury_words(const CardPiece& card, WhichEnd end) {
+  const Splice* splice = splice_at(card, end);
+  if (splice == nullptr)
+    return {};
+  const CardBury found = card_bury(card, end);
+  std::string words = "bury " + card.amount(found.bury);
+  if (splice->bury.value.in_diameters)
+    words += fmt::format(" ({} d)", format_number(splice->bury.value.amount));
+  if (found.spare.parts != 0)
+    words += fmt::format(" + spare {} = {}", card.amount(found.spare), card.amount(found.total));
+  return words;
+}
+
+std::string tails_words(const CardPiece& card) {
+  std::vector<std::string> tails;
+  for (const WhichEnd end : both_ends)
+    if (card_bury(card, end).spare.parts != 0)
+      tails.push_back(fmt::format("{} {}", word_of(end), bury_words(card, end)));
+  return joined(tails, "; ");
+}
+
+bool cut_nothing(const CardPiece& card) {
+  return card.piece->in_hand && card.piece->in_hand->cut_nothing();
+}
+
+std::string cut_step_words(const CardPiece& card) {
+  if (cut_nothing(card))
+    return fmt::format("Cut nothing: all that is in hand, {}, goes into the piece.", card.amount(card.cut));
+  return fmt::format("Cut to {}.", card.amount(card.cut));
+}
+
+std::vector<std::string> in_hand_lines(const CardPiece& card) {
+  if (!card.piece->in_hand)
+    return {};
+  const InHand& there = *card.piece->in_hand;
+  if (there.incomplete)
+    return {fmt::format("In hand: {}. The cut lacks an input, so nothing is shared out yet.",
+                        card.amount(there.stated.value))};
+  if (there.longest_x)
+    return {
+        fmt::format("In hand: {}. It is enough while X is no more than {}. What is over is not known: lay "
+                    "the least cut out by the cord, measure what is left and state it as in-hand-over.",
+                    card.amount(there.stated.value), card.amount(*there.longest_x))};
+  if (there.too_short())
+    return {fmt::format("In hand: {}, TOO SHORT by {} for this cut.", card.amount(there.stated.value),
+                        card.amount(-there.over))};
+  std::vector<std::string> lines{state_words(card, there)};
+  if (card.rope() && there.cut_nothing())
+    lines.push_back(halves_words(card));
+  for (std::string& line : taper_lines(card, there))
+    lines.push_back(std::move(line));
+  return lines;
+}
+
+} // namespace sheerpole

@@ -1,0 +1,59 @@
+#include "calculate/cut/order_length.hpp"
+
+#include "calculate/cut/eye_allowance.hpp"
+#include "calculate/cut/line_ends.hpp"
+#include "calculate/derived.hpp"
+#include "calculate/facts.hpp"
+#include "calculate/length/path_length.hpp"
+#include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
+
+#include <algorithm>
+
+namespace sheerpole {
+
+namespace {
+
+constexpr Length to_hold = Length::millimetres(500.0);
+
+} // namespace
+
+OrderLength order_length(const Rig& rig, const DerivedStay& stay, const Piece& piece) {
+  OrderLength result;
+  result.unknown = piece.cut.unknown;
+  result.plus = piece.cut.known();
+  if (!result.unknown)
+    return result;
+  const Stay& stated = rig[stay.stay];
+  const auto estimate = fact_length(stated.particulars, fact_names.estimate);
+  const auto path = path_length(rig, stated);
+  if (estimate || path) {
+    result.by = estimate ? EstimateBy::statement : EstimateBy::path;
+    result.x = (estimate ? estimate->value : path->known()) - stay.pin_to_pin.known();
+  }
+  return result;
+}
+
+std::optional<Length> rope_for_test_splice(const Rig& rig, MaterialId rope) {
+  const LineMaterial& material = rig[rope];
+  if (material.kind != LineMaterial::Kind::rope ||
+      last_record_of(rig, name_of(RecordKind::test_splice), material.name) != nullptr)
+    return std::nullopt;
+  std::optional<Length> most;
+  for (const Stay& stay : rig.stays)
+    for (const SplicedEnd& end : spliced_ends(rig, stay)) {
+      if (end.rope != &material || !end.is_bury())
+        continue;
+      const EyeAllowance eye = eye_allowance(material, *end.splice, end.end);
+      const Length needed = end.bury() * 2.0 + (eye.term ? eye.term->amount : Length{}) + to_hold;
+      most = std::max(most.value_or(needed), needed);
+    }
+  return most;
+}
+
+bool made_of_what_is_there(const Piece& piece) {
+  return piece.in_hand && !piece.in_hand->incomplete && !piece.in_hand->longest_x &&
+         !piece.in_hand->too_short();
+}
+
+} // namespace sheerpole
