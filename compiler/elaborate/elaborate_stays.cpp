@@ -250,8 +250,8 @@ struct IdleProperty {
 };
 
 std::vector<IdleProperty> idle_properties(const Reading& reading) {
-  const auto by = [&](ReadingMethod method) { return reading.method == name_of(method); };
-  const bool cord = reading.method.empty() || by(ReadingMethod::messenger);
+  const auto by = [&](ReadingMethod method) { return reading.method == method; };
+  const bool cord = by(ReadingMethod::unstated) || by(ReadingMethod::messenger);
   std::vector<IdleProperty> idle;
   if (!cord && !reading.mark.empty())
     idle.push_back({"mark", "only a messenger cord carries its length as a mark"});
@@ -263,7 +263,7 @@ std::vector<IdleProperty> idle_properties(const Reading& reading) {
     idle.push_back({"pull", "light has no pull"});
   if (by(ReadingMethod::laser) && !reading.tape.empty())
     idle.push_back({"with", "a laser is no tape"});
-  if (!by(ReadingMethod::old_stay) && !reading.method.empty() && reading.old_line)
+  if (!by(ReadingMethod::old_stay) && !by(ReadingMethod::unstated) && reading.old_line)
     idle.push_back({"old-line", "only an old stay stretches as a stay does"});
   const bool spans = find_fact(reading.particulars, fact_names.spans) != nullptr;
   if (!spans && find_fact(reading.particulars, fact_names.slope) != nullptr)

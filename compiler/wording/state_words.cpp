@@ -12,12 +12,12 @@ namespace {
 
 /// "the cord", "tape"; of a reading that does not say how, "a reading".
 std::string method_words(const Reading& reading) {
-  if (reading.method == name_of(ReadingMethod::messenger))
+  if (reading.method == ReadingMethod::messenger)
     return "the cord";
-  if (reading.method == name_of(ReadingMethod::old_stay))
+  if (reading.method == ReadingMethod::old_stay)
     return "the old stay";
-  if (!reading.method.empty())
-    return reading.method;
+  if (reading.method != ReadingMethod::unstated)
+    return std::string(name_of(reading.method));
   return reading.is_mark_alone() ? "the cord" : "a reading";
 }
 

@@ -105,7 +105,7 @@ void draw_layout(const CardPiece& card, const std::vector<CordRow>& rows, double
   draw_break(into, middle, cord);
   into.add(CircleShape{{upper_end, cord}, 1.4, filled(1.0), ""});
   into.add(CircleShape{{knot, cord}, 1.6, filled(0.0), ""});
-  const Reading* reading = reading_of_x(*card.stay);
+  const Reading* reading = reading_of_x(*card.stay, *card.of_stay);
   const int tally = reading == nullptr ? 0 : reading->knots.value_or(0);
   const int fitting = static_cast<int>((at.x + width - knot - 3.0) / 2.2);
   for (int i = 0; i < std::min(tally, fitting); ++i)
@@ -323,8 +323,7 @@ std::vector<std::string> cord_steps(const CardPiece& card) {
         "deep as the mark, close it, and see that the mark has gone in. From now on "
         "its mouth counts, mark 2.",
         card.amount(card.marks[1].from_upper),
-        card.piece->upper.part.empty() ? "its terminal"
-                                       : shown(card.piece->upper.part, card.piece->upper.title)));
+        card.piece->upper.bare() ? "its terminal" : shown(card.piece->upper.part_name(*card.rig), card.piece->upper.part_title(*card.rig))));
   const CardLength first = card.marks[closed ? 1 : 0].from_u;
   const std::string where =
       first.parts == 0 ? "at U"

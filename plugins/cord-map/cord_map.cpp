@@ -261,14 +261,16 @@ std::vector<std::string> warnings(const Rig& rig, const std::vector<CordKnot>& k
 
 } // namespace
 
-std::vector<CordOfRig> cords_of(const Rig& rig) {
+std::vector<CordOfRig> cords_of(const CheckedRig& checked) {
+  const Rig& rig = checked.rig();
   std::vector<CordOfRig> cords;
   for (const Record& record : rig.records) {
-    if (record.kind != name_of(RecordKind::cord))
+    if (record.kind != RecordKind::cord)
       continue;
     CordOfRig cord{&record, {}};
-    for (const Stay& stay : rig.stays) {
-      const Reading* reading = reading_of_x(stay);
+    for (const DerivedStay& derived : checked.derived().stays) {
+      const Stay& stay = rig[derived.stay];
+      const Reading* reading = reading_of_x(stay, derived);
       if (reading == nullptr || reading->cord != record.name)
         continue;
       auto same = std::find_if(cord.knots.begin(), cord.knots.end(), [&](const CordKnot& knot) {
@@ -341,7 +343,7 @@ BackendDescription CordMap::describe() const {
 OutputBundle CordMap::generate(const BackendRequest& request) const {
   const Rig& rig = request.checked.rig();
   const std::string boat = boat_title(request.checked);
-  const std::vector<CordOfRig> cords = cords_of(rig);
+  const std::vector<CordOfRig> cords = cords_of(checked);
   OutputBundle bundle;
   if (cords.empty())
     return bundle;

@@ -27,8 +27,8 @@ struct CordOfRig {
   std::vector<CordKnot> knots;
 };
 
-/// The cords that the rig declares, in the order of the file; of each stay its last reading on a cord.
-std::vector<CordOfRig> cords_of(const Rig& rig);
+/// The cords that the rig declares, in the order of the file; of each stay the reading that makes its length.
+std::vector<CordOfRig> cords_of(const CheckedRig& checked);
 
 /// The map of one cord.
 std::vector<Drawing> cord_map_pages(const Rig& rig, const CordOfRig& cord, const std::string& boat,

@@ -49,7 +49,7 @@ void add_pieces(const SpareLine& spare, PageFlow& page) {
     if (!card.cut.unknown)
       return {};
     return "X(" + card.stay->name + ") = " +
-           (reading_of_x(*card.stay) == nullptr ? "pin to pin, no reading states it yet"
+           (reading_of_x(*card.stay, *card.of_stay) == nullptr ? "pin to pin, no reading states it yet"
                                                 : card.piece->cut.unknown_source.note);
   });
   if (!kept.empty())

@@ -71,11 +71,11 @@ CardCord card_cord(const CardPiece& card, const CordLayout& layout) {
     (term.kind == TermKind::below_knot ? lower : upper) -= term.amount;
   cord.pins_upper = unit.round(upper);
   cord.pins_lower = unit.round(lower);
-  if (const Reading* reading = reading_of_x(*card.stay)) {
+  if (const Reading* reading = reading_of_x(*card.stay, *card.of_stay)) {
     if (const auto pull = fact_force(reading->particulars, fact_names.pull))
       cord.pull = pull->value;
     const Record* record =
-        reading->cord.empty() ? nullptr : find_record(*card.rig, name_of(RecordKind::cord), reading->cord);
+        reading->cord.empty() ? nullptr : find_record(*card.rig, RecordKind::cord, reading->cord);
     if (record != nullptr)
       if (const auto width = fact_length(record->facts, fact_names.knot_width))
         cord.knot = width->value;
@@ -164,10 +164,9 @@ std::vector<CardPiece> card_pieces(const CheckedRig& checked) {
   return cards;
 }
 
-const Reading* reading_of_x(const Stay& stay) {
-  const auto found = std::find_if(stay.readings.rbegin(), stay.readings.rend(),
-                                  [](const Reading& reading) { return reading.on_cord(); });
-  return found == stay.readings.rend() ? nullptr : &*found;
+const Reading* reading_of_x(const Stay& stay, const DerivedStay& derived) {
+  const auto& taken = derived.readings.taken;
+  return taken && stay.readings[*taken].on_cord() ? &stay.readings[*taken] : nullptr;
 }
 
 std::vector<std::string> x_words(const CardPiece& card) {
@@ -176,7 +175,7 @@ std::vector<std::string> x_words(const CardPiece& card) {
     return words;
   const CardCord& cord = *card.cord;
   words.push_back(
-      reading_of_x(*card.stay) == nullptr
+      reading_of_x(*card.stay, *card.of_stay) == nullptr
           ? "X = pin to pin. No reading states it yet: the upper end U of a cord goes to the pin "
             "aloft, its knot L to the pin below."
           : fmt::format("X = {}: from its upper end U to its knot L.", cord.where));

@@ -78,7 +78,7 @@ struct CardPiece {
 std::vector<CardPiece> card_pieces(const CheckedRig& checked);
 
 /// The reading whose knot or mark keeps X of a stay; null when no reading does.
-const Reading* reading_of_x(const Stay& stay);
+const Reading* reading_of_x(const Stay& stay, const DerivedStay& derived);
 
 /// What X is on a paper about one piece: "X = cord orange, 4 knots: from its upper end U to its knot L."
 /// and what lies between its ends and the pins, a sentence each. Empty for a piece whose length is a

@@ -182,7 +182,7 @@ private:
       note(ordered, fmt::format("with {} for a test splice, since none of this rope is on record",
                                 amount_text(ordered, ordered.test_splice)));
     }
-    const Record* cutting = last_record_of(rig_, name_of(RecordKind::cutting), line->name);
+    const Record* cutting = last_record_of(rig_, RecordKind::cutting, line->name);
     const Particular* stated =
         cutting == nullptr ? nullptr : find_fact(cutting->facts, fact_names.order_margin);
     if (stated == nullptr)
@@ -237,7 +237,7 @@ private:
     ordered.what = part.title.empty() ? part.kind : part.title;
     ordered.size = sizes_of(part);
     ordered.supplier = fact_text(part.particulars, fact_names.supplier);
-    if (const Record* in_hand = last_record_of(rig_, name_of(RecordKind::in_hand), part.name))
+    if (const Record* in_hand = last_record_of(rig_, RecordKind::in_hand, part.name))
       if (const Particular* pieces = find_fact(in_hand->facts, fact_names.pieces))
         ordered.in_hand = std::stol(pieces->text);
     ordered.in_hand += spares_named(part);
@@ -246,7 +246,7 @@ private:
 
   /// Spare parts that only the stays name, of which the file counts none.
   long spares_named(const Part& part) const {
-    if (last_record_of(rig_, name_of(RecordKind::in_hand), part.name) != nullptr)
+    if (last_record_of(rig_, RecordKind::in_hand, part.name) != nullptr)
       return 0;
     long named = 0;
     for (const Stay& stay : rig_.stays)

@@ -15,7 +15,7 @@ namespace sheerpole {
 namespace {
 
 int pieces_in_hand(const Rig& rig, const std::string& part) {
-  const Record* record = last_record_of(rig, name_of(RecordKind::in_hand), part);
+  const Record* record = last_record_of(rig, RecordKind::in_hand, part);
   const std::string pieces = record == nullptr ? "" : fact_text(record->facts, fact_names.pieces);
   return pieces.empty() ? 0 : std::stoi(pieces);
 }
@@ -140,8 +140,8 @@ NewJoint judged(const Rig& rig, Joint joint) {
   result.name = joint.name;
   const End* above = upper_end(rig, joint);
   const End* below = lower_end(rig, joint);
-  result.without_pin = above != nullptr && below != nullptr && above->type == name_of(EndType::eye) &&
-                       below->type == name_of(EndType::eye);
+  result.without_pin = above != nullptr && below != nullptr && above->type == EndType::eye &&
+                       below->type == EndType::eye;
   compare_joint(rig, joint);
   const auto first = [&](auto&& wanted) {
     return std::find_if(joint.checks.begin(), joint.checks.end(), wanted);

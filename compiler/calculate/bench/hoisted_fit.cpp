@@ -97,7 +97,7 @@ private:
     std::vector<Length> result;
     for (std::size_t i = stay_.stack.size(); i-- > 0;) {
       const StackItem& item = stay_.stack[i];
-      if (item.kind != StackItem::Kind::part || rig_[item.part].kind != name_of(PartKind::toggle))
+      if (item.kind != StackItem::Kind::part || rig_[item.part].kind != PartKind::toggle)
         continue;
       if (const auto& length = rig_[item.part].length)
         result.insert(result.end(), static_cast<std::size_t>(std::max(item.count, 0)), length->value);
@@ -188,7 +188,7 @@ private:
 
   void add_found() {
     for (const Record& record : rig_.records) {
-      if (record.kind != name_of(RecordKind::dry_fit) ||
+      if (record.kind != RecordKind::dry_fit ||
           std::find(record.stays.begin(), record.stays.end(), id_) == record.stays.end())
         continue;
       const auto hung = fact_length(record.facts, fact_names.hung_at);

@@ -103,7 +103,7 @@ void give_up(InHand& result) {
 const Record* stock_of_line(const Rig& rig, const Stay& stay, const StackItem& line) {
   if (line.stock.empty())
     return nullptr;
-  const Record* record = find_record(rig, name_of(RecordKind::stock), line.stock);
+  const Record* record = find_record(rig, RecordKind::stock, line.stock);
   if (record == nullptr || record->of != rig[line.material.value_or(stay.material)].name)
     return nullptr;
   return record;

@@ -37,7 +37,7 @@ OrderLength order_length(const Rig& rig, const DerivedStay& stay, const Piece& p
 std::optional<Length> rope_for_test_splice(const Rig& rig, MaterialId rope) {
   const LineMaterial& material = rig[rope];
   if (material.kind != LineMaterial::Kind::rope ||
-      last_record_of(rig, name_of(RecordKind::test_splice), material.name) != nullptr)
+      last_record_of(rig, RecordKind::test_splice, material.name) != nullptr)
     return std::nullopt;
   std::optional<Length> most;
   for (const Stay& stay : rig.stays)

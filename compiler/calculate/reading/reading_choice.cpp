@@ -29,9 +29,7 @@ Length as_read(const Reading& reading) {
 }
 
 std::size_t rank_of_method(const Reading& reading) {
-  const auto found =
-      std::find(reading_method_names.begin(), reading_method_names.end(), std::string_view(reading.method));
-  return static_cast<std::size_t>(found - reading_method_names.begin());
+  return static_cast<std::size_t>(reading.method);
 }
 
 /// Which of two that are as good as each other is taken. Nothing in it hangs on the order in the file.

@@ -242,7 +242,7 @@ private:
   /// source.
   void add_cord(const Rig& rig, StayId id, const Reading& reading, RigInputs& inputs, Moved& moved) {
     const Record* cord =
-        reading.cord.empty() ? nullptr : find_record(rig, name_of(RecordKind::cord), reading.cord);
+        reading.cord.empty() ? nullptr : find_record(rig, RecordKind::cord, reading.cord);
     if (cord == nullptr || !reading.runs.empty())
       return;
     if (const auto width = fact_length(cord->facts, fact_names.knot_width);
@@ -361,7 +361,7 @@ void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived, unsi
                            [](const Reading& reading) { return reading.says_a_length(); });
       });
   const bool tested = std::any_of(rig.records.begin(), rig.records.end(), [](const Record& record) {
-    return record.kind == name_of(RecordKind::test_splice);
+    return record.kind == RecordKind::test_splice;
   });
   if (!any && !tested)
     return;

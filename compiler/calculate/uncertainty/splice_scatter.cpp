@@ -27,7 +27,7 @@ std::vector<Particular*> marks_of(Record& record) {
 }
 
 bool is_test_of(const Record& record, const Rig& rig, MaterialId rope) {
-  return record.kind == name_of(RecordKind::test_splice) && record.of == rig[rope].name;
+  return record.kind == RecordKind::test_splice && record.of == rig[rope].name;
 }
 
 } // namespace

@@ -18,7 +18,7 @@ using P = SpliceCheckPhrase;
 /// Whether a dry fit of this stay is recorded.
 bool is_recorded(const Rig& rig, StayId stay) {
   return std::any_of(rig.records.begin(), rig.records.end(), [&](const Record& record) {
-    return record.kind == name_of(RecordKind::dry_fit) &&
+    return record.kind == RecordKind::dry_fit &&
            std::find(record.stays.begin(), record.stays.end(), stay) != record.stays.end();
   });
 }

@@ -42,7 +42,7 @@ TEST(CordMap, HasEveryKnotOnceOnWellSetPages) {
   for (const int count : {1, 4, 7, 8, 20}) {
     const Compilation boat = test::compiled(many_knots(count));
     ASSERT_TRUE(boat.checked);
-    const auto cords = cords_of(boat.checked->rig());
+    const auto cords = cords_of(*boat.checked);
     ASSERT_EQ(cords.size(), 1u);
     EXPECT_EQ(cords.front().knots.size(), static_cast<std::size_t>(count));
     for (const PaperSize size : {PaperSize::a4, PaperSize::letter}) {
@@ -58,7 +58,7 @@ TEST(CordMap, HasEveryKnotOnceOnWellSetPages) {
 TEST(CordMap, LiesInTheOrderOfTheCordAndWarnsWhereTheTalliesDoNot) {
   const Compilation boat = test::compiled(many_knots(2));
   ASSERT_TRUE(boat.checked);
-  const auto cords = cords_of(boat.checked->rig());
+  const auto cords = cords_of(*boat.checked);
   ASSERT_EQ(cords.front().knots.size(), 2u);
   EXPECT_EQ(cords.front().knots[0].tally, 2);
   // U hung 40 mm beyond the bearing: the knot of a stay of 4000 mm lies 4040 mm from it.
@@ -74,7 +74,7 @@ TEST(CordMap, OfTheExampleHasASharedKnotOnceWithBothSides) {
   DiskFileReader reader;
   const Compilation boat = compile(std::string(SHEERPOLE_EXAMPLES_DIR) + "/quillwort.rig", reader);
   ASSERT_TRUE(boat.checked);
-  const auto cords = cords_of(boat.checked->rig());
+  const auto cords = cords_of(*boat.checked);
   ASSERT_EQ(cords.size(), 2u);
   ASSERT_EQ(cords[0].knots.size(), 2u);
   for (const CordKnot& knot : cords[0].knots)
