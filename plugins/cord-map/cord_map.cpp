@@ -343,7 +343,7 @@ BackendDescription CordMap::describe() const {
 OutputBundle CordMap::generate(const BackendRequest& request) const {
   const Rig& rig = request.checked.rig();
   const std::string boat = boat_title(request.checked);
-  const std::vector<CordOfRig> cords = cords_of(checked);
+  const std::vector<CordOfRig> cords = cords_of(request.checked);
   OutputBundle bundle;
   if (cords.empty())
     return bundle;
