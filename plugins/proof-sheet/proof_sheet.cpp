@@ -92,8 +92,7 @@ void print_rows(const CheckedRig& checked, const std::vector<SumRow>& rows, Text
 std::string why_used(const Rig& rig, const DerivedStay& stay) {
   if (!stay.readings.taken)
     return stay.other_routes.empty() ? "used; there is no other"
-                                     : "used: nothing was read in place, and what is stated counts before "
-                                       "the points";
+                                     : "used: there is no reading; what is stated counts before the points";
   const Stay& stated = rig[stay.stay];
   const Reading& reading = stated.readings[*stay.readings.taken];
   std::string words = "used: " + reading_name(reading);
