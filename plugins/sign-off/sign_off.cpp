@@ -191,7 +191,8 @@ std::vector<Fastening> pin_list(const CheckedRig& checked) {
 }
 
 std::vector<Drawing> sign_off_pages(const CheckedRig& checked, const std::string& boat, PaperSize size) {
-  PageFlow page(size, {.name = "Sign-off, pins and threads", .about = boat, .draft = {}});
+  PageFlow page(size,
+                {.name = "Sign-off, pins and threads", .about = boat_and_revision(checked), .draft = {}});
   add_head("SIGN-OFF", boat, page);
   page.text(
       "Every pin and thread from aloft to deck, by the height of its end of the stay above the waterline. "
@@ -236,7 +237,7 @@ std::vector<Drawing> sign_off_pages(const CheckedRig& checked, const std::string
 }
 
 std::vector<Drawing> replacement_pages(const CheckedRig& checked, const std::string& boat, PaperSize size) {
-  PageFlow page(size, {.name = "One stay at a time", .about = boat, .draft = {}});
+  PageFlow page(size, {.name = "One stay at a time", .about = boat_and_revision(checked), .draft = {}});
   add_head("ONE STAY AT A TIME", boat, page);
   page.text(
       "Number the stays in the order in which you will replace them, and write what holds the mast while "
