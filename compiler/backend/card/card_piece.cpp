@@ -139,6 +139,7 @@ std::string splice_words(const CardPiece& card, const PieceEnd& end) {
     text += fmt::format(" ({} d)", format_number(splice->bury.value.amount));
   if (!splice->taper.empty())
     text += ", taper " + splice->taper;
+  text += led_by(", throat ", fact_text(splice->particulars, fact_names.throat));
   if (const std::string locking = fact_text(splice->particulars, fact_names.locking); !locking.empty())
     text += ", " + locking;
   return text;
