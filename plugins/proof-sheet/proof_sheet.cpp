@@ -295,8 +295,8 @@ OutputBundle ProofSheet::generate(const BackendRequest& request) const {
   bundle.files.push_back({"proof-sheet.txt", page.text()});
   if (request.printed)
     bundle.papers.push_back(text_paper_of_lengths(
-        {.file = "proof-sheet.pdf", .name = "Proof sheet", .about = boat_title(checked)}, page.text(),
-        request));
+        {.file = "proof-sheet.pdf", .name = "Proof sheet", .about = boat_and_revision(checked)},
+        page.text(), request));
   return bundle;
 }
 
