@@ -44,7 +44,7 @@ struct EyeWay {
 
 /// As stated; else that of a circle of the girth that a soft eye goes over.
 std::optional<Sourced<Length>> seat_diameter(const Part& part, const End& seat) {
-  if (const EndDimension* stated = seat.find("diameter"))
+  if (const EndDimension* stated = seat.find(EndDimensionName::diameter))
     return stated->length;
   auto girth = fact_length(part.particulars, fact_names.girth);
   if (girth)
