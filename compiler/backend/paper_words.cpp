@@ -1,6 +1,8 @@
 #include "backend/paper_words.hpp"
 
 #include "backend/tenths.hpp"
+#include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 #include "units/format_length.hpp"
 #include "wording/model_words.hpp"
 #include "wording/state_words.hpp"
@@ -15,6 +17,11 @@ namespace sheerpole {
 std::string boat_title(const CheckedRig& checked) {
   const std::string& title = checked.rig().boat.title;
   return title.empty() ? "Boat without a name" : title;
+}
+
+std::string boat_and_revision(const CheckedRig& checked) {
+  return boat_title(checked) +
+         led_by(", revision ", fact_text(checked.rig().boat.particulars, fact_names.revision));
 }
 
 void add_words(std::string& text, std::string_view between, std::string_view more) {

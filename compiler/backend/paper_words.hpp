@@ -16,6 +16,9 @@ namespace sheerpole {
 /// The boat's name as every document prints it: "Boat without a name" when she has none.
 std::string boat_title(const CheckedRig& checked);
 
+/// The boat's name with the revision of her files, for the foot of a paper: "Tern, revision C".
+std::string boat_and_revision(const CheckedRig& checked);
+
 /// Puts `more` behind the text, with `between` between the two when there are two.
 void add_words(std::string& text, std::string_view between, std::string_view more);
 

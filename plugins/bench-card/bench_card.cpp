@@ -358,7 +358,8 @@ BenchCard::BenchCard()
     : PagesBackend({"bench-card", "bench-cards", "Bench cards",
                     "a page for each piece: marks from one zero, the order of work, where to sign"}) {}
 
-std::vector<Drawing> BenchCard::pages(const BackendRequest& request, const std::string& boat) const {
+std::vector<Drawing> BenchCard::pages(const BackendRequest& request, const std::string&) const {
+  const std::string boat = boat_and_revision(request.checked);
   return pages_of_each(card_pieces(request.checked),
                        [&](const CardPiece& card) { return card_pages(card, boat, request.paper); });
 }

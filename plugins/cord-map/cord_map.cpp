@@ -342,7 +342,7 @@ BackendDescription CordMap::describe() const {
 
 OutputBundle CordMap::generate(const BackendRequest& request) const {
   const Rig& rig = request.checked.rig();
-  const std::string boat = boat_title(request.checked);
+  const std::string boat = boat_and_revision(request.checked);
   const std::vector<CordOfRig> cords = cords_of(request.checked);
   OutputBundle bundle;
   if (cords.empty())

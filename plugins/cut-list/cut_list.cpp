@@ -143,9 +143,9 @@ OutputBundle CutList::generate(const BackendRequest& request) const {
                   {"cut-list.json", cut_list_json(request.checked, blocks)}};
   // The first page names what is a draft, and so does each piece that is one: the others may be cut.
   if (request.printed)
-    bundle.papers.push_back(
-        text_paper({.file = "cut-list.pdf", .name = "Cut list", .about = boat_title(request.checked)}, text,
-                   request.paper));
+    bundle.papers.push_back(text_paper(
+        {.file = "cut-list.pdf", .name = "Cut list", .about = boat_and_revision(request.checked)}, text,
+        request.paper));
   return bundle;
 }
 

@@ -268,7 +268,8 @@ DryFitCard::DryFitCard()
           {"dry-fit-card", "dry-fit-cards", "Dry-fit cards",
            "a page for each stay: what to hang before cutting, where it should come, what to see"}) {}
 
-std::vector<Drawing> DryFitCard::pages(const BackendRequest& request, const std::string& boat) const {
+std::vector<Drawing> DryFitCard::pages(const BackendRequest& request, const std::string&) const {
+  const std::string boat = boat_and_revision(request.checked);
   return pages_of_each(stay_fits(request.checked), [&](const StayFit& fit) {
     std::vector<Drawing> pages = fit_pages(fit, boat, request.paper);
     for (Drawing& page : hoisted_pages(fit, boat, request.paper))

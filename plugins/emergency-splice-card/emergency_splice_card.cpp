@@ -196,7 +196,7 @@ EmergencySpliceCard::EmergencySpliceCard()
 std::vector<Drawing> EmergencySpliceCard::pages(const BackendRequest& request,
                                                 const std::string& boat) const {
   std::vector<Drawing> drawn = pages_of_each(spare_lines(request.checked), [&](const SpareLine& spare) {
-    return spare_pages(spare, boat, request.paper);
+    return spare_pages(spare, boat_and_revision(request.checked), request.paper);
   });
   return drawn.empty() ? nothing_to_carry(boat, request.paper) : drawn;
 }

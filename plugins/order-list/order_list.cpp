@@ -124,7 +124,8 @@ std::string order_text(const CheckedRig& checked, const std::vector<OrderItem>& 
 
 std::vector<Drawing> order_pages(const CheckedRig& checked, const std::vector<OrderItem>& items,
                                  const std::string& boat, PaperSize size) {
-  PageFlow page(size, {.name = "Order list", .about = boat, .draft = draft_lines(checked)});
+  PageFlow page(size,
+                {.name = "Order list", .about = boat_and_revision(checked), .draft = draft_lines(checked)});
   page.text("ORDER LIST   " + boat, {.size = 7.0, .bold = true, .indent = 0.0});
   page.text(
       "An inch size and a metric size that look alike are two things: 5/16 in is not 8 mm. What belongs to "

@@ -92,8 +92,7 @@ void print_rows(const CheckedRig& checked, const std::vector<SumRow>& rows, Text
 std::string why_used(const Rig& rig, const DerivedStay& stay) {
   if (!stay.readings.taken)
     return stay.other_routes.empty() ? "used; there is no other"
-                                     : "used: nothing was read in place, and what is stated counts before "
-                                       "the points";
+                                     : "used: there is no reading; what is stated counts before the points";
   const Stay& stated = rig[stay.stay];
   const Reading& reading = stated.readings[*stay.readings.taken];
   std::string words = "used: " + reading_name(reading);
@@ -296,8 +295,8 @@ OutputBundle ProofSheet::generate(const BackendRequest& request) const {
   bundle.files.push_back({"proof-sheet.txt", page.text()});
   if (request.printed)
     bundle.papers.push_back(text_paper_of_lengths(
-        {.file = "proof-sheet.pdf", .name = "Proof sheet", .about = boat_title(checked)}, page.text(),
-        request));
+        {.file = "proof-sheet.pdf", .name = "Proof sheet", .about = boat_and_revision(checked)},
+        page.text(), request));
   return bundle;
 }
 

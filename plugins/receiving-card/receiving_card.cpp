@@ -229,7 +229,9 @@ std::vector<Goods> goods(const CheckedRig& checked) {
 
 std::vector<Drawing> goods_pages(const CheckedRig& checked, const std::string& boat, PaperSize size) {
   const std::vector<Goods> all = goods(checked);
-  PageFlow page(size, {.name = "Receiving card", .about = boat, .draft = draft_lines_of(checked, all)});
+  PageFlow page(size, {.name = "Receiving card",
+                       .about = boat_and_revision(checked),
+                       .draft = draft_lines_of(checked, all)});
   add_head(boat, card_unit(checked.rig()), page);
   for (const Goods& one : all)
     add_goods(one, page);

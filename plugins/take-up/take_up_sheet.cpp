@@ -244,7 +244,8 @@ OutputBundle TakeUpSheet::generate(const BackendRequest& request) const {
   bundle.files = {{"take-up.txt", page.text()}, {"take-up.csv", render_csv(account_table(checked))}};
   if (request.printed)
     bundle.papers.push_back(text_paper_of_lengths(
-        {.file = "take-up.pdf", .name = "Take-up", .about = boat_title(checked)}, page.text(), request));
+        {.file = "take-up.pdf", .name = "Take-up", .about = boat_and_revision(checked)}, page.text(),
+        request));
   return bundle;
 }
 

@@ -239,6 +239,7 @@ std::string splice_words(const CardPiece& card, const PieceEnd& end) {
     text += ", tapered over " + over->value.provenance.written;
   else if (holds_by_bury(*splice))
     text += ", taper not stated";
+  text += led_by(", throat ", fact_text(splice->particulars, fact_names.throat));
   if (const std::string locking = fact_text(splice->particulars, fact_names.locking); !locking.empty())
     text += ", " + locking;
   else if (holds_by_bury(*splice))

@@ -124,7 +124,7 @@ PagedFile text_paper_of_lengths(TextPaper paper, std::string_view text, const Ba
 
 void begin_text(const std::string& name, const CheckedRig& checked, TextPage& page) {
   const std::string& boat = checked.rig().boat.title;
-  page.ends(name + "   " + (boat.empty() ? "(boat without a name)" : boat),
+  page.ends(name + "   " + (boat.empty() ? "(boat without a name)" : boat_and_revision(checked)),
             checked.draft_reasons().empty() ? "" : "DRAFT");
   page.rule('=');
   page.blank();

@@ -1,6 +1,8 @@
 #include "calculate/cut/eye_allowance.hpp"
 
 #include "calculate/cut/cut_phrase.hpp"
+#include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 
 #include <cmath>
 #include <numbers>
@@ -40,25 +42,39 @@ struct EyeWay {
   Term term;
 };
 
+/// As stated; else that of a circle of the girth that a soft eye goes over.
+std::optional<Sourced<Length>> seat_diameter(const Part& part, const End& seat) {
+  if (const EndDimension* stated = seat.find(EndDimensionName::diameter))
+    return stated->length;
+  auto girth = fact_length(part.particulars, fact_names.girth);
+  if (girth)
+    girth->value = girth->value / std::numbers::pi;
+  return girth;
+}
+
 std::optional<Term> from_geometry(const LineMaterial& material, const LineEnd& end) {
   const End* seat = end.of_type(EndType::rope_seat);
   if (seat == nullptr)
     return std::nullopt;
-  const EndDimension* diameter = seat->find(EndDimensionName::diameter);
+  const std::optional<Sourced<Length>> diameter = seat_diameter(*end.part, *seat);
   const EndDimension* throat = seat->find(EndDimensionName::throat);
-  if (diameter == nullptr || throat == nullptr)
+  if (!diameter || throat == nullptr)
     return std::nullopt;
-  const auto allowance = eye_allowance_from_geometry(diameter->length.value / 2.0, material.diameter.value,
-                                                     throat->length.value);
+  // A served eye is thicker where it lies round its seat, so its middle runs farther out.
+  const auto serving = fact_length(end.part->particulars, fact_names.serving);
+  const Length rope = material.diameter.value + (serving ? serving->value : Length{});
+  const auto allowance = eye_allowance_from_geometry(diameter->value / 2.0, rope, throat->length.value);
   if (!allowance)
     return std::nullopt;
-  Term term{
-      TermKind::eye_allowance,
-      *allowance,
-      combine({&diameter->length.provenance, &throat->length.provenance, &material.diameter.provenance},
-              Derivation::from_seat),
-      end.where,
-      {CutPhrase::round_seat, {diameter->length.value, throat->length.value}}};
+  std::vector<const Provenance*> sources{&diameter->provenance, &throat->length.provenance,
+                                         &material.diameter.provenance};
+  if (serving)
+    sources.push_back(&serving->provenance);
+  Term term{TermKind::eye_allowance,
+            *allowance,
+            combine(sources, Derivation::from_seat),
+            end.where,
+            {CutPhrase::round_seat, {diameter->value, throat->length.value}}};
   term.provenance.source_class = SourceClass::computed;
   return term;
 }

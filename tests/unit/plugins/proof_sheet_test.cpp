@@ -45,8 +45,8 @@ TEST(ProofSheet, TotalsAreSumsOfTheRowsAsPrinted) {
 
 TEST(ProofSheet, SetsTheWaysSideBySide) {
   const std::string text = text_of(measured_shroud());
-  EXPECT_THAT(text, HasSubstr("by the stated length                   11642.0   used: nothing was read in "
-                              "place, and what is\n"));
+  EXPECT_THAT(text, HasSubstr("by the stated length                   11642.0   used: there is no reading; "
+                              "what is stated counts\n"));
   EXPECT_THAT(text, HasSubstr("by the points of its path              11725.0   not used; the one used "
                               "differs by -83.0 mm;\n"));
   EXPECT_THAT(text, HasSubstr("toggle-12, 82 mm, was left out: explains it to"));

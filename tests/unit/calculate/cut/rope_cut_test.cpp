@@ -104,6 +104,36 @@ TEST(RopeCut, EyeFromTheGeometryOfTheSeat) {
   EXPECT_EQ(piece.upper.splice_name(result.rig), "long-bury");
 }
 
+Particular length_fact(std::string name, Length length) {
+  Particular fact;
+  fact.name = std::move(name);
+  fact.value.value = {length.metres(), dimension::length};
+  fact.value.provenance = from(SourceClass::measured);
+  return fact;
+}
+
+// A serving of 3 mm makes the eye of 9 mm rope 12 mm thick round its seat: 144.163 - (14 + 38) = 92.163 mm
+// (the same polyline round a circle of 20 mm, summed outside the project).
+TEST(RopeCut, ServingMakesTheEyeLonger) {
+  Part served = thimble();
+  served.particulars.push_back(length_fact("serving", mm(3)));
+  const Made result = made_with(splice(diameters(72)), served);
+  const Term* eye = find(result.piece.cut, TermKind::eye_allowance, WhichEnd::upper);
+  ASSERT_NE(eye, nullptr);
+  EXPECT_NEAR(eye->amount.millimetres(), 92.163, 0.0006);
+}
+
+// A girth of 28 mm times pi is a seat of 28 mm.
+TEST(RopeCut, GirthGivesTheSeatWhereItsDiameterIsNotStated) {
+  Part eye_over_spar = thimble();
+  eye_over_spar.lower = end("rope-seat", {{"throat", mm(38)}});
+  eye_over_spar.particulars.push_back(length_fact("girth", mm(87.964594)));
+  const Made result = made_with(splice(diameters(72)), eye_over_spar);
+  const Term* eye = find(result.piece.cut, TermKind::eye_allowance, WhichEnd::upper);
+  ASSERT_NE(eye, nullptr);
+  EXPECT_NEAR(eye->amount.millimetres(), 87.421, 0.0006);
+}
+
 TEST(RopeCut, StatedAllowanceWinsOverGeometry) {
   Splice made = splice(diameters(72));
   made.eye_allowance = diameters(12);
