@@ -12,8 +12,10 @@ FOLDERS = ["compiler/calculate", "compiler/model", "compiler/rules"]
 SENTENCE = re.compile(r"(?:^|[^\w])(?!(?:mm|kN|deg|degC)\b)[A-Za-z]{2,},? (?!(?:mm|kN|deg|degC)\b)[A-Za-z]{2,}")
 # What is said to contributors, of a fault of the compiler itself.
 FAULT = re.compile(r"\b(internal_error|static_assert|std::logic_error)\b")
-# The words by which a file denies something or names a construction, and those of the trade, are read, never printed.
-NAMES = ("compiler/model/construction.cpp", "compiler/model/stated.cpp", "compiler/model/trade_words.cpp")
+# The words by which a file denies something or names a construction, and those of the trade, are read, never printed; the states
+# of a piece are one vocabulary, which data files have as well.
+NAMES = ("compiler/model/construction.cpp", "compiler/model/stated.cpp", "compiler/model/trade_words.cpp",
+         "compiler/model/piece_state.hpp")
 
 
 def check(root, build):
