@@ -124,9 +124,8 @@ std::vector<Lines> fitted_texts(const PieceLabel& label) {
 }
 
 /// What is written by hand where the file does not say it: words, and a line to write on or the value.
-void draw_entry(const char* words, const std::string& value, PaperPoint at, double width,
-                ShapeGroup& into) {
-  constexpr double size = 2.6;
+void draw_entry(const char* words, const std::string& value, PaperPoint at, double width, ShapeGroup& into,
+                double size = 2.6) {
   TextShape text{at, words, size, TextAnchor::start, false, ""};
   if (value.empty()) {
     const double from = label_box(text).right + 0.5;
@@ -151,7 +150,7 @@ void draw_label(const PieceLabel& label, PaperPoint corner, ShapeGroup& into) {
   for (const Lines& text : fitted_texts(label))
     for (const std::string& line : text.lines) {
       if (label.length.empty() && line == length_to_write(label)) {
-        draw_entry(line.c_str(), "", {left, y + text.size}, inside, into);
+        draw_entry(line.c_str(), "", {left, y + text.size}, inside, into, std::min(text.size, 2.6));
         continue;
       }
       into.add(TextShape{{left, y + text.size}, line, text.size, TextAnchor::start, text.bold, ""});
