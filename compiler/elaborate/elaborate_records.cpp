@@ -214,6 +214,7 @@ void elaborate_records(Elaboration& elaboration) {
     switch (declaration.kind->category) {
     case Category::record:
     case Category::tape:
+    case Category::layer: // what it states of itself; what it states of others is put in their place
       add_record(elaboration, declaration);
       break;
     case Category::limits:

@@ -12,6 +12,9 @@ namespace sheerpole {
 
 namespace {
 
+/// A layer's own date, hand and note are kept as a record of this kind.
+constexpr std::string_view layer_kind = "layer";
+
 /// A distance from the upper pin as far as it is known.
 struct Distance {
   Tenths known;
@@ -153,6 +156,12 @@ Table differences_table(const CheckedRig& checked) {
                           difference.was.empty() ? "not stated" : difference.was, difference.is,
                           fmt::format("{}:{}", text.name(), text.position(difference.place.begin).line)});
   }
+  for (const Record& layer : checked.rig().records)
+    if (layer.kind == layer_kind)
+      if (const std::string words =
+              joined(layer.facts, ", ", [](const Particular& fact) { return fact.name + " " + fact.text; });
+          !words.empty())
+        table.notes.push_back("layer " + layer.name + ": " + words);
   if (!checked.rig().boat.sister_of.empty())
     table.notes.push_back("sister ship of " + checked.rig().boat.sister_of);
   if (table.rows.empty())
