@@ -24,7 +24,7 @@ constexpr PropertyRow tape[] = {
     length_row(
         "error", Need::optional, 0.0, 1.0, "2 mm",
         "what it may be off by when all corrections are made; one error for all that is read with it"),
-    text_row("note", Need::optional, "\"compared in March\"", "anything a reader should know"),
+    note_row("\"compared in March\"", "anything a reader should know"),
 };
 
 constexpr PropertyRow test_splice[] = {
@@ -37,7 +37,7 @@ constexpr PropertyRow test_splice[] = {
     force_row("setting-load", "14 kN", "load at which it was set"),
     date_row("date", Need::optional, "when"),
     text_row("by", Need::optional, "\"owner\"", "who"),
-    text_row("note", Need::optional, "\"two cycles of ten minutes\"", "anything a reader should know"),
+    note_row("\"two cycles of ten minutes\"", "anything a reader should know"),
 };
 
 constexpr PropertyRow creep_rate[] = {
@@ -81,7 +81,7 @@ constexpr PropertyRow tension_reading[] = {
                "the marked length, or for a swing or a pulse the free length"),
     date_row("date", Need::optional, "when"),
     text_row("by", Need::optional, "\"owner\"", "who"),
-    text_row("note", Need::optional, "\"alongside, no wind\"", "anything a reader should know"),
+    note_row("\"alongside, no wind\"", "anything a reader should know"),
 };
 
 constexpr PropertyRow take_up[] = {
@@ -141,7 +141,7 @@ constexpr PropertyRow in_hand[] = {
      .most = 1000,
      .example = "2",
      .help = "how many of them"},
-    text_row("note", Need::optional, "\"in the bosun's locker\"", "anything a reader should know"),
+    note_row("\"in the bosun's locker\"", "anything a reader should know"),
 };
 
 constexpr PropertyRow load_screening[] = {
@@ -168,7 +168,7 @@ constexpr PropertyRow load_screening[] = {
     force_row("side-force", "3_200 N",
               "of joint-equilibrium: at the top of the shroud; not stated: the righting moment over its "
               "height above the waterline"),
-    text_row("note", Need::optional, "\"for the surveyor\"", "anything a reader should know"),
+    note_row("\"for the surveyor\"", "anything a reader should know"),
 };
 
 constexpr KindRow kinds[] = {
