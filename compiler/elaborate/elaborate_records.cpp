@@ -232,6 +232,7 @@ void elaborate_records(Elaboration& elaboration) {
     case Category::record:
     case Category::tape:
     case Category::cord:
+    case Category::layer: // what it states of itself; what it states of others is put in their place
       add_record(elaboration, declaration);
       break;
     case Category::limits:

@@ -95,25 +95,32 @@ constexpr PropertyRow wire[] = {
 constexpr PropertyRow more_of_line[] = {
     quantity_row("modulus", dimension::stress, 1.0, "110 GPa", "modulus of elasticity, with metallic-area"),
     quantity_row("metallic-area", dimension::area, 0.0, "24 mm2", "cross-section of the metal"),
-    length_row("pitch", Need::optional, 0.001, 1.0, "28 mm", "of a chain: inside length of one link"),
     quantity_row("creep", dimension::number, 0.0, "0.1 %",
                  "lasting stretch in the first year at its usual load"),
     ratio_row("bedding", 0.0, 0.2, "0.3 %",
               "how much longer it stays for good after its first loads, as a share of its length"),
+    text_row("supplier", Need::optional, "\"chandler at the slip\"", "who is asked for it"),
+    text_row("batch", Need::optional, "\"coil 7\"", "the batch or coil that it came from"),
+    date_row("made", Need::optional, "when it was made"),
+    note_row("\"invented figures\"", "anything a reader should know"),
+};
+
+constexpr PropertyRow fibre_of_rope[] = {
     quantity_row("creep-energy", dimension::molar_energy, 1000.0, "118 kJ/mol",
                  "activation energy of its creep, with one creep-rate"),
     quantity_row("creep-volume", dimension::volume, 0.0, "0.045 nm3",
                  "activation volume of its creep, with one creep-rate"),
     quantity_row("fibre-section", dimension::area, 0.0, "48 mm2",
                  "cross-section of the fibre itself, which carries the load that creep-volume asks for"),
-    text_row("supplier", Need::optional, "\"chandler at the slip\"", "who is asked for it"),
-    text_row("batch", Need::optional, "\"coil 7\"", "the batch or coil that it came from"),
-    date_row("made", Need::optional, "when it was made"),
-    text_row("note", Need::optional, "\"invented figures\"", "anything a reader should know"),
 };
 
-constexpr auto rope_rows = joined(rope, more_of_line);
+constexpr PropertyRow links_of_chain[] = {
+    length_row("pitch", Need::optional, 0.001, 1.0, "28 mm", "inside length of one link"),
+};
+
+constexpr auto rope_rows = joined(joined(rope, more_of_line), fibre_of_rope);
 constexpr auto wire_rows = joined(wire, more_of_line);
+constexpr auto chain_rows = joined(wire_rows, links_of_chain);
 
 constexpr PropertyRow splice[] = {
     rope_measure_row("bury", Need::required, "72 d", "length of tail buried, in diameters or as a length"),
@@ -140,7 +147,7 @@ constexpr PropertyRow splice[] = {
     text_row("locking", Need::optional, "\"lock stitch\"",
              "what keeps the tail from working out; \"none\" when nothing does"),
     ratio_row("efficiency", 0.01, 1.0, "90 %", "share of the rope's break load that the splice holds"),
-    text_row("note", Need::optional, "\"invented figures\"", "anything a reader should know"),
+    note_row("\"invented figures\"", "anything a reader should know"),
 };
 
 constexpr KindRow kinds[] = {
@@ -162,7 +169,7 @@ constexpr KindRow kinds[] = {
     {.name = "chain",
      .category = Category::material,
      .group = "Lines",
-     .properties = wire_rows,
+     .properties = chain_rows,
      .help = "a chain of one size"},
     {.name = "splice",
      .category = Category::splice,

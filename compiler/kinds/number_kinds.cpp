@@ -24,7 +24,7 @@ constexpr PropertyRow tape[] = {
     length_row(
         "error", Need::optional, 0.0, 1.0, "2 mm",
         "what it may be off by when all corrections are made; one error for all that is read with it"),
-    text_row("note", Need::optional, "\"compared in March\"", "anything a reader should know"),
+    note_row("\"compared in March\"", "anything a reader should know"),
 };
 
 constexpr PropertyRow cord[] = {
@@ -50,7 +50,7 @@ constexpr PropertyRow test_splice[] = {
                   "splice that buries in this rope"),
     date_row("date", Need::optional, "when"),
     text_row("by", Need::optional, "\"owner\"", "who"),
-    text_row("note", Need::optional, "\"two cycles of ten minutes\"", "anything a reader should know"),
+    note_row("\"two cycles of ten minutes\"", "anything a reader should know"),
 };
 
 constexpr PropertyRow creep_rate[] = {
@@ -94,7 +94,7 @@ constexpr PropertyRow tension_reading[] = {
                "the marked length, or for a swing or a pulse the free length"),
     date_row("date", Need::optional, "when"),
     text_row("by", Need::optional, "\"owner\"", "who"),
-    text_row("note", Need::optional, "\"alongside, no wind\"", "anything a reader should know"),
+    note_row("\"alongside, no wind\"", "anything a reader should know"),
 };
 
 constexpr PropertyRow take_up[] = {
@@ -167,7 +167,7 @@ constexpr PropertyRow in_hand[] = {
      .most = 1000,
      .example = "2",
      .help = "how many of them"},
-    text_row("note", Need::optional, "\"in the bosun's locker\"", "anything a reader should know"),
+    note_row("\"in the bosun's locker\"", "anything a reader should know"),
 };
 
 constexpr PropertyRow dry_fit[] = {
@@ -204,7 +204,7 @@ constexpr PropertyRow load_screening[] = {
     force_row("side-force", "3_200 N",
               "of joint-equilibrium: at the top of the shroud; not stated: the righting moment over its "
               "height above the waterline"),
-    text_row("note", Need::optional, "\"for the surveyor\"", "anything a reader should know"),
+    note_row("\"for the surveyor\"", "anything a reader should know"),
 };
 
 constexpr KindRow kinds[] = {

@@ -19,6 +19,9 @@ constexpr std::string_view metals[] = {"stainless", "bronze", "aluminium", "tita
 constexpr PropertyRow boat_fitting[] = {
     end_row("upper", "eye (hole: 10.3 mm, thickness: 8 mm)", "its end towards aloft"),
     end_row("lower", "jaw (gap: 12 mm, pin: \"10 mm\")", "its end towards the deck"),
+};
+
+constexpr PropertyRow plane_of_chainplate[] = {
     quantity_row("plane-lean", dimension::angle, -1.6, "14 deg",
                  "how far the plane of the plate leans inboard at its top, from upright; the plane of a "
                  "plate on the centreline stands fore and aft"),
@@ -103,39 +106,76 @@ constexpr PropertyRow worn_part[] = {
     end_row("lower", "eye (hole: 12 mm)", "its end towards the deck"),
 };
 
-// What every part may state.
-constexpr PropertyRow more_of_part[] = {
+// What a part that carries load states of it.
+constexpr PropertyRow load_of_part[] = {
     force_row("break-load", "62 kN", "break load"),
-    quantity_row("mass", dimension::mass, 0.0, "0.45 kg", "mass of one"),
-    text_row("secured", Need::optional, "\"split pin\"",
-             "what keeps its pin from working out; \"none\" when nothing does"),
-    choice_row("metal", Need::optional, metals, "stainless", "what it is made of"),
-    text_row("barrier", Need::optional, "\"plastic sleeve and washers\"",
-             "what keeps it apart from another metal"),
     text_row("weak-link", Need::optional, "\"goes before the mast does\"",
              "why it is meant to be the weakest part of its stay"),
-    choice_row("accessible", Need::optional, yes_no, "no",
-               "whether its pin and what secures it can be looked at as the rig stands"),
+};
+
+constexpr PropertyRow strength_of_pin[] = {
     quantity_row("pin-stress", dimension::stress, 1.0, "300 MPa",
                  "shear stress that the material of its pin holds"),
     force_row("pin-break-load", "68 kN", "break load of its pin in double shear, when its maker states it"),
-    quantity_row("bearing-stress", dimension::stress, 1.0, "400 MPa",
-                 "pressure that its material holds in a hole, over diameter times thickness"),
-    text_row("supplier", Need::optional, "\"chandler at the slip\"", "who is asked for it"),
-    text_row("batch", Need::optional, "\"lot 12\"", "the batch that it came from"),
-    date_row("installed", Need::optional, "when it went on the boat"),
-    text_row("evidence", Need::optional, "\"invoice of 2019\"", "what shows its age or origin"),
-    text_row("note", Need::optional, "\"invented figures\"", "anything a reader should know"),
 };
 
-constexpr auto fitting_rows = joined(boat_fitting, more_of_part);
-constexpr auto fixed_rows = joined(fixed_part, more_of_part);
-constexpr auto screw_rows = joined(screw_part, more_of_part);
-constexpr auto range_rows = joined(range_part, more_of_part);
-constexpr auto lashing_rows = joined(joined(range_part, cord_of_lashing), more_of_part);
-constexpr auto hole_rows = joined(hole_part, more_of_part);
-constexpr auto soft_eye_rows = joined(soft_eye, more_of_part);
-constexpr auto worn_rows = joined(worn_part, more_of_part);
+constexpr PropertyRow strength_of_hole[] = {
+    quantity_row("bearing-stress", dimension::stress, 1.0, "400 MPa",
+                 "pressure that its material holds in a hole, over diameter times thickness"),
+};
+
+// Of a pin that is a part of its own.
+constexpr PropertyRow load_of_pin[] = {
+    force_row("break-load", "62 kN", "break load"),
+};
+
+constexpr PropertyRow securing_of_pin[] = {
+    text_row("secured", Need::optional, "\"split pin\"",
+             "what keeps its pin from working out; \"none\" when nothing does"),
+};
+
+constexpr PropertyRow buying_of_part[] = {
+    text_row("supplier", Need::optional, "\"chandler at the slip\"", "who is asked for it"),
+    text_row("batch", Need::optional, "\"lot 12\"", "the batch that it came from"),
+};
+
+// What belongs to the boat is on no order and no label.
+constexpr PropertyRow origin_of_fitting[] = {
+    recorded(buying_of_part[0]),
+    recorded(buying_of_part[1]),
+};
+
+// What every part may state.
+constexpr PropertyRow more_of_part[] = {
+    recorded(quantity_row("mass", dimension::mass, 0.0, "0.45 kg", "mass of one")),
+    choice_row("metal", Need::optional, metals, "stainless", "what it is made of"),
+    text_row("barrier", Need::optional, "\"plastic sleeve and washers\"",
+             "what keeps it apart from another metal"),
+    choice_row("accessible", Need::optional, yes_no, "no",
+               "whether its pin and what secures it can be looked at as the rig stands"),
+    date_row("installed", Need::optional, "when it went on the boat"),
+    text_row("evidence", Need::optional, "\"invoice of 2019\"", "what shows its age or origin"),
+    note_row("\"invented figures\"", "anything a reader should know"),
+};
+
+constexpr auto pinned_rows = joined(
+    joined(joined(joined(load_of_part, strength_of_pin), strength_of_hole), securing_of_pin), more_of_part);
+constexpr auto metal_rows = joined(pinned_rows, buying_of_part);
+constexpr auto fitting_rows = joined(joined(boat_fitting, pinned_rows), origin_of_fitting);
+constexpr auto chainplate_rows = joined(fitting_rows, plane_of_chainplate);
+constexpr auto fixed_rows = joined(fixed_part, metal_rows);
+constexpr auto screw_rows = joined(screw_part, metal_rows);
+constexpr auto range_rows = joined(range_part, metal_rows);
+constexpr auto hole_rows = joined(hole_part, metal_rows);
+// Cord and rope shear no pin and bear in no hole.
+constexpr auto bought_rows = joined(more_of_part, buying_of_part);
+constexpr auto lashing_rows =
+    joined(joined(joined(range_part, cord_of_lashing), load_of_part), bought_rows);
+constexpr auto soft_eye_rows = joined(joined(soft_eye, load_of_part), bought_rows);
+// What is worn carries no load and needs no securing, but for the pin.
+constexpr auto worn_rows = joined(worn_part, bought_rows);
+constexpr auto pin_rows =
+    joined(joined(joined(joined(worn_part, load_of_pin), strength_of_pin), securing_of_pin), bought_rows);
 
 constexpr PropertyRow splice_setting = {.name = "splice",
                                         .type = reference,
@@ -211,27 +251,29 @@ constexpr KindRow range_kind(std::string_view name, std::string_view help) {
           .help = help};
 }
 
-constexpr KindRow fitting_kind(std::string_view name, std::string_view help) {
+constexpr KindRow fitting_kind(std::string_view name, std::span<const PropertyRow> rows,
+                               std::string_view help) {
   return {.name = name,
           .category = Category::part,
           .group = "Hardware",
           .boat_fitting = true,
-          .properties = fitting_rows,
+          .properties = rows,
           .help = help};
 }
 
-constexpr KindRow worn_kind(std::string_view name, std::string_view help) {
+constexpr KindRow worn_kind(std::string_view name, std::span<const PropertyRow> rows,
+                            std::string_view help) {
   return {.name = name,
           .category = Category::part,
           .group = "Hardware",
           .worn = true,
-          .properties = worn_rows,
+          .properties = rows,
           .help = help};
 }
 
 constexpr KindRow kinds[] = {
-    fitting_kind("tang", "fitting on the mast; pin-to-pin begins at its pin"),
-    fitting_kind("chainplate", "fitting on the hull; pin-to-pin ends at its pin"),
+    fitting_kind("tang", fitting_rows, "fitting on the mast; pin-to-pin begins at its pin"),
+    fitting_kind("chainplate", chainplate_rows, "fitting on the hull; pin-to-pin ends at its pin"),
     fixed_kind("toggle", "a joint that lets the stay swing in two planes"),
     fixed_kind("terminal", "fitting on the end of a wire or a rod"),
     fixed_kind("thimble", "round or pear-shaped seat for a rope eye"),
@@ -271,10 +313,10 @@ constexpr KindRow kinds[] = {
      .properties = hole_rows,
      .settings = hole_settings,
      .help = "plates with a row of holes, set by pinning one of them"},
-    worn_kind("foil", "section or tube over the stay; goes on before the second end is closed"),
-    worn_kind("cover", "boot, cover or chafe sleeve over a joint or the line"),
-    worn_kind("bush", "sleeve that fills a hole to the size of its pin"),
-    worn_kind("pin", "clevis pin in a joint"),
+    worn_kind("foil", worn_rows, "section or tube over the stay; goes on before the second end is closed"),
+    worn_kind("cover", worn_rows, "boot, cover or chafe sleeve over a joint or the line"),
+    worn_kind("bush", worn_rows, "sleeve that fills a hole to the size of its pin"),
+    worn_kind("pin", pin_rows, "clevis pin in a joint"),
 };
 
 } // namespace

@@ -74,6 +74,9 @@ struct PropertyRow {
   double least = -std::numeric_limits<double>::infinity(); ///< inclusive, coherent SI units
   double most = std::numeric_limits<double>::infinity();   ///< inclusive, coherent SI units
   bool or_off = false; ///< the word `off` is taken in place of the value
+  /// Nothing is worked out from it, checked or made by it: it stands among the sources and in the survey
+  /// report, for whoever reads these.
+  bool for_record = false;
   std::string_view example = {};
   std::string_view help = {};
   std::string_view or_word = {}; ///< a word that is taken in place of the value

@@ -20,16 +20,16 @@ constexpr std::string_view quantities[] = {"pin-to-pin", "body",       "cut",
 constexpr std::string_view conditions[] = {"good", "watch", "renew", "not-accessible"};
 
 constexpr PropertyRow layer[] = {
-    date_row("date", Need::optional, "when it was so"),
-    text_row("by", Need::optional, "\"owner\"", "who says so"),
-    text_row("note", Need::optional, "\"after the first season\"", "anything a reader should know"),
+    recorded(date_row("date", Need::optional, "when it was so")),
+    recorded(text_row("by", Need::optional, "\"owner\"", "who says so")),
+    note_row("\"after the first season\"", "anything a reader should know"),
 };
 
 constexpr PropertyRow shop[] = {
     ratio_row("delivered-open", 0.0, 1.0, "50 %", "how far adjusters are open on stays as delivered"),
     length_row("round-to", Need::optional, 0.0001, 0.1, "1 mm", "what cut lengths are rounded to"),
     choice_row("unit", Need::optional, units, "millimetres", "the one unit of its bench cards"),
-    text_row("note", Need::optional, "\"closed Mondays\"", "anything a reader should know"),
+    note_row("\"closed Mondays\"", "anything a reader should know"),
 };
 
 constexpr PropertyRow stock[] = {
@@ -38,7 +38,7 @@ constexpr PropertyRow stock[] = {
     {.name = "pieces", .type = count, .least = 1, .most = 1000, .example = "2", .help = "how many of them"},
     ratio_row("spare", 0.0, 10.0, "10 %", "share of it that is kept back as spare and not cut into"),
     text_row("batch", Need::optional, "\"coil 7\"", "the batch that it came from"),
-    text_row("note", Need::optional, "\"dry store\"", "anything a reader should know"),
+    note_row("\"dry store\"", "anything a reader should know"),
 };
 
 constexpr PropertyRow word_row(std::string_view name, std::string_view example, std::string_view help) {
@@ -76,18 +76,19 @@ constexpr PropertyRow waive[] = {
 };
 
 constexpr PropertyRow survey[] = {
-    date_row("date", Need::required, "the day on which she was looked at"),
-    text_row("by", Need::required, "\"surveyor\"", "who looked"),
-    text_row("qualification", Need::optional, "\"as on the letterhead\"", "of whoever looked"),
-    text_row("for", Need::optional, "\"the owner\"", "for whom the report is, and for nobody else"),
-    text_row("where", Need::optional, "\"ashore at Killary\"", "where she lay"),
-    text_row("weather", Need::optional, "\"dry, light wind\"", "at that time"),
-    choice_row("mast", Need::optional, mast_states, "standing", "whether the mast stood or lay"),
-    text_row("went", Need::optional, "\"aloft to the hounds; deck; below deck\"",
-             "how far whoever looked got"),
-    text_row("not-seen", Need::optional, "\"chainplates below deck, under covers\"",
-             "what was not seen, not opened, not climbed to"),
-    text_row("note", Need::optional, "\"after a grounding\"", "what a reader should know"),
+    recorded(date_row("date", Need::required, "the day on which she was looked at")),
+    recorded(text_row("by", Need::required, "\"surveyor\"", "who looked")),
+    recorded(text_row("qualification", Need::optional, "\"as on the letterhead\"", "of whoever looked")),
+    recorded(
+        text_row("for", Need::optional, "\"the owner\"", "for whom the report is, and for nobody else")),
+    recorded(text_row("where", Need::optional, "\"ashore at Killary\"", "where she lay")),
+    recorded(text_row("weather", Need::optional, "\"dry, light wind\"", "at that time")),
+    recorded(choice_row("mast", Need::optional, mast_states, "standing", "whether the mast stood or lay")),
+    recorded(text_row("went", Need::optional, "\"aloft to the hounds; deck; below deck\"",
+                      "how far whoever looked got")),
+    recorded(text_row("not-seen", Need::optional, "\"chainplates below deck, under covers\"",
+                      "what was not seen, not opened, not climbed to")),
+    note_row("\"after a grounding\"", "what a reader should know"),
 };
 
 constexpr PropertyRow inspection[] = {
@@ -96,7 +97,7 @@ constexpr PropertyRow inspection[] = {
     date_row("date", Need::required, "when it was looked at"),
     text_row("by", Need::required, "\"owner\"", "who looked"),
     choice_row("condition", Need::required, conditions, "good", "what was found"),
-    text_row("note", Need::optional, "\"pin polished on one side\"", "what was seen"),
+    note_row("\"pin polished on one side\"", "what was seen"),
 };
 
 constexpr KindRow kinds[] = {

@@ -104,6 +104,17 @@ inline constexpr PropertyRow cut_from_reason_row =
     text_row("cut-from-reason", Need::optional, "\"new mast, built to the drawing\"",
              "why it is cut from the drawing; needed with cut-from");
 
+/// A row that is stated for the record alone.
+constexpr PropertyRow recorded(PropertyRow row) {
+  row.for_record = true;
+  return row;
+}
+
+/// What a person has to say that fits no other row.
+constexpr PropertyRow note_row(std::string_view example, std::string_view help) {
+  return recorded(text_row("note", Need::optional, example, help));
+}
+
 /// Two tables one behind the other.
 template <std::size_t A, std::size_t B>
 constexpr std::array<PropertyRow, A + B> joined(const PropertyRow (&a)[A], const PropertyRow (&b)[B]) {
@@ -118,6 +129,28 @@ constexpr std::array<PropertyRow, A + B> joined(const PropertyRow (&a)[A], const
 template <std::size_t A, std::size_t B>
 constexpr std::array<PropertyRow, A + B> joined(const std::array<PropertyRow, A>& a,
                                                 const PropertyRow (&b)[B]) {
+  std::array<PropertyRow, A + B> result{};
+  for (std::size_t i = 0; i < A; ++i)
+    result[i] = a[i];
+  for (std::size_t i = 0; i < B; ++i)
+    result[A + i] = b[i];
+  return result;
+}
+
+template <std::size_t A, std::size_t B>
+constexpr std::array<PropertyRow, A + B> joined(const std::array<PropertyRow, A>& a,
+                                                const std::array<PropertyRow, B>& b) {
+  std::array<PropertyRow, A + B> result{};
+  for (std::size_t i = 0; i < A; ++i)
+    result[i] = a[i];
+  for (std::size_t i = 0; i < B; ++i)
+    result[A + i] = b[i];
+  return result;
+}
+
+template <std::size_t A, std::size_t B>
+constexpr std::array<PropertyRow, A + B> joined(const PropertyRow (&a)[A],
+                                                const std::array<PropertyRow, B>& b) {
   std::array<PropertyRow, A + B> result{};
   for (std::size_t i = 0; i < A; ++i)
     result[i] = a[i];

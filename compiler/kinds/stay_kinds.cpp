@@ -80,7 +80,7 @@ constexpr PropertyRow stay[] = {
     text_row("job", Need::optional, "\"2026-114\"", "the number of the job under which it was made"),
     date_row("installed", Need::optional, "when it went on the boat"),
     text_row("evidence", Need::optional, "\"invoice of 2019\"", "what shows its age or origin"),
-    text_row("note", Need::optional, "\"chafes at the lower tip\"", "anything a reader should know"),
+    note_row("\"chafes at the lower tip\"", "anything a reader should know"),
 };
 
 constexpr PropertyRow reading[] = {
@@ -145,17 +145,17 @@ constexpr PropertyRow reading[] = {
                "division that the runs are written in (common practice, no source)"),
     {.name = "date", .type = date, .example = "2026-05-02", .help = "when"},
     text_row("by", Need::optional, "\"owner\"", "who"),
-    text_row("note", Need::optional, "\"light wind, afloat\"", "conditions"),
+    note_row("\"light wind, afloat\"", "conditions"),
 };
 
 constexpr PropertyRow state[] = {
-    text_row("note", Need::optional, "\"light airs\"", "when the rig stands like this"),
+    note_row("\"light airs\"", "when the rig stands like this"),
 };
 
 constexpr PropertyRow position[] = {
     reference_row("stowed-at", Need::optional, Category::point, "mast-base",
                   "where the stay is made off when it is not in use"),
-    text_row("note", Need::optional, "\"led forward\"", "anything a reader should know"),
+    note_row("\"led forward\"", "anything a reader should know"),
 };
 
 constexpr KindRow kinds[] = {

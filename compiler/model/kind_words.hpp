@@ -85,14 +85,15 @@ enum class RecordKind : std::uint8_t {
   load_screening,
   in_hand,
   cord,
-  dry_fit
+  dry_fit,
+  layer ///< what a layer states of itself
 };
 
-inline constexpr std::array<std::string_view, 15> record_kind_names{
+inline constexpr std::array<std::string_view, 16> record_kind_names{
     "shop",    "stock",       "survey",  "tape", "test-splice",    "creep-rate", "tension-reading",
     "take-up", "uncertainty", "cutting", "fit",  "load-screening", "in-hand",    "cord",
-    "dry-fit"};
-static_assert(record_kind_names.size() == static_cast<std::size_t>(RecordKind::dry_fit) + 1);
+    "dry-fit", "layer"};
+static_assert(record_kind_names.size() == static_cast<std::size_t>(RecordKind::layer) + 1);
 
 constexpr const auto& names_of(const RecordKind*) {
   return record_kind_names;

@@ -97,6 +97,12 @@ void Overlays::apply() {
   for (const Overlay& overlay : overlays_)
     if (!left_out(overlay))
       apply(overlay);
+  // Nor is a layer that is left out there to say when it was.
+  if (!as_of_.empty())
+    std::erase_if(tree_.declarations, [&](const ResolvedDeclaration& declaration) {
+      return declaration.kind->category == Category::layer &&
+             rank_of_layer(declaration.syntax->name.text) > rank_of_layer(as_of_);
+    });
   report_origins();
 }
 

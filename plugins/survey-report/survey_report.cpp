@@ -84,8 +84,10 @@ void add_identity(const CheckedRig& checked, Document& document) {
   facts.rows.emplace_back("name", boat.title);
   if (!boat.sister_of.empty())
     facts.rows.emplace_back("sister ship of", boat.sister_of);
-  for (const std::string_view name : identity)
-    facts.rows.emplace_back(words_of(name), fact_text(boat.particulars, name));
+  for (const std::string_view name : identity) {
+    const Particular* fact = find_fact(boat.particulars, name);
+    facts.rows.emplace_back(words_of(name), fact == nullptr ? "" : shown_fact(*fact));
+  }
   for (const Particular& fact : boat.particulars)
     if (std::find(identity.begin(), identity.end(), fact.name) == identity.end())
       facts.rows.emplace_back(words_of(fact.name), shown_fact(fact));
@@ -166,6 +168,25 @@ void add_views(const CheckedRig& checked, Document& document) {
         ""});
 }
 
+void add_record(const CheckedRig& checked, Document& document) {
+  document.blocks.emplace_back(DocumentHeading{"Stated for the record", 2, "record"});
+  document.blocks.emplace_back(DocumentText{
+      "What the rig files say besides, as they say it. No length, check or order rests on it. What is "
+      "stated of the boat and her spars stands at the head of this report."});
+  const Table record = record_table(checked);
+  const std::vector<RecordedFact> facts = recorded_facts(checked);
+  DocumentTable table{
+      .caption = "As stated",
+      .columns = {
+          {"stated of", 1.8}, {"what", 1.0}, {"as stated", 3.0}, {"known by", 1.2}, {"place", 1.2}}};
+  for (std::size_t i = 0; i < facts.size(); ++i)
+    if (!facts[i].of_boat)
+      table.rows.push_back(record.rows[i]);
+  if (table.rows.empty())
+    table.caption = "Nothing else is stated for the record.";
+  document.blocks.emplace_back(std::move(table));
+}
+
 void add_sources(const CheckedRig& checked, Document& document) {
   document.blocks.emplace_back(DocumentHeading{"Files", 2, "files"});
   DocumentTable table{.caption = "What this report was made from",
@@ -180,7 +201,8 @@ void add_sources(const CheckedRig& checked, Document& document) {
   const Table differences = differences_table(checked);
   if (differences.rows.empty())
     return;
-  DocumentTable stated{.caption = differences.title, .columns = {}, .rows = differences.rows};
+  DocumentTable stated{
+      .caption = differences.title, .columns = {}, .rows = differences.rows, .notes = differences.notes};
   for (const Column& column : differences.columns)
     stated.columns.push_back({column.heading, 1.0, column.right});
   document.blocks.emplace_back(std::move(stated));
@@ -209,10 +231,7 @@ Document report_document(const BackendRequest& request) {
   const std::string boat = boat_title(checked);
   Document document;
   document.title = "Standing rigging of " + boat;
-  document.about = "Report on the rigging of " + boat;
-  if (const std::string revision = fact_text(checked.rig().boat.particulars, fact_names.revision);
-      !revision.empty())
-    document.about += ", revision " + revision;
+  document.about = "Report on the rigging of " + boat_and_revision(checked);
   if (!checked.rig().boat.report_date.empty())
     document.about += ", " + checked.rig().boat.report_date;
   document.draft = draft_words(checked);
@@ -224,6 +243,7 @@ Document report_document(const BackendRequest& request) {
   add_stays(checked, document);
   add_assumptions(checked, document);
   add_checks(checked, document);
+  add_record(checked, document);
   add_sources(checked, document);
   add_signatures(checked, document);
   return document;

@@ -47,6 +47,7 @@ void add_findings(const CheckedRig& checked, Document& document);
 void add_stays(const CheckedRig& checked, Document& document);
 void add_assumptions(const CheckedRig& checked, Document& document);
 void add_checks(const CheckedRig& checked, Document& document);
+void add_record(const CheckedRig& checked, Document& document);
 void add_sources(const CheckedRig& checked, Document& document);
 void add_signatures(const CheckedRig& checked, Document& document);
 

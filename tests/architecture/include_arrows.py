@@ -21,7 +21,7 @@ ROOMS = {
     "wording": ["model", "calculate"],
     "rules": ["model", "calculate", "wording", "diagnostics"],
     "results": ["model", "calculate", "wording", "diagnostics"],
-    "backend": ["results", "wording"],
+    "backend": ["results", "wording", "kinds"],
 }
 # These see every room.
 ALL_SEEING = ["driver"]

@@ -33,6 +33,7 @@ const std::vector<NamedTable>& rig_tables() {
       {"differences", "values that a layer, a sister ship or the command line states over others",
        differences_table},
       {"inspections", "what was found at inspections, when and by whom", inspections_table},
+      {"record", "what is stated for the record: no length, check or order rests on it", record_table},
       {"sources", "every number of the rig files with its source", sources_table},
   };
   return tables;

@@ -82,4 +82,18 @@ Table inspections_table(const CheckedRig& checked);
 /// Every number of the rig files with its source.
 Table sources_table(const CheckedRig& checked);
 
+/// One thing that is stated for the record: no length, check or order rests on it.
+struct RecordedFact {
+  std::string of;       ///< what states it: "survey spring", "the boat"
+  std::string property; ///< "not-seen"
+  std::string text;     ///< as stated
+  Provenance provenance;
+  Span place;
+  bool of_boat = false; ///< of the boat or of a spar of hers
+};
+/// In the order of the rig: the boat, her spars, and so on.
+std::vector<RecordedFact> recorded_facts(const CheckedRig& checked);
+/// The same as a table.
+Table record_table(const CheckedRig& checked);
+
 } // namespace sheerpole

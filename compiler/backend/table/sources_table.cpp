@@ -84,13 +84,24 @@ private:
       members(expected, "the " + expected.quantity + " expected of " + rig_[stay].name);
   }
   void thing(const Waiver& waiver) { members(waiver, waiver.slug); }
-  void thing(const Inspection& inspection) { members(inspection, inspection.date); }
+  void thing(const Inspection& inspection) { members(inspection, "finding of " + inspection.date); }
   void thing(const Difference&) {}  // stands in the files as what it is, and as what it was no more
   void thing(const StatedBound&) {} // a part of the number that it bounds
 
   template <HasFields Thing>
   void members(const Thing& one, const std::string& of) {
-    visit_fields(one, [&](const auto& field, const auto& member) { number(field.name, of, member); });
+    visit_fields(one, [&](const auto& field, const auto& member) {
+      recorded(field, of, member);
+      number(field.name, of, member);
+    });
+  }
+
+  /// A text that is read by people alone is no number, but what is stated shall be found here.
+  template <class FieldOf, class Member>
+  void recorded(const FieldOf& field, const std::string& of, const Member& member) {
+    if constexpr (std::same_as<Member, std::string>)
+      if (field.role == FieldRole::for_record && !member.empty())
+        add(std::string(field.property) + " of " + of, member, {});
   }
 
   template <WithoutNumber Member>
@@ -152,6 +163,7 @@ private:
         if (member)
           add(what + ", " + in_words(field.name), format_tenths(member->value) + " mm", member->provenance);
       } else if constexpr (!std::same_as<decltype(member), const std::vector<Sourced<Length>>&>) {
+        recorded(field, what, member);
         number(field.name, what, member);
       }
     });

@@ -155,6 +155,12 @@ Table differences_table(const CheckedRig& checked) {
                           words.is,
                           fmt::format("{}:{}", text.name(), text.position(difference.place.begin).line)});
   }
+  for (const Record& layer : checked.rig().records)
+    if (layer.kind == RecordKind::layer)
+      if (const std::string words =
+              joined(layer.facts, ", ", [](const Particular& fact) { return fact.name + " " + fact.text; });
+          !words.empty())
+        table.notes.push_back("layer " + layer.name + ": " + words);
   if (!checked.rig().boat.sister_of.empty())
     table.notes.push_back("sister ship of " + checked.rig().boat.sister_of);
   if (table.rows.empty())

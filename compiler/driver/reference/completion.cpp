@@ -48,6 +48,7 @@ Json property_json(const PropertyRow& row) {
   json["type"] = type_word(row.type);
   json["value"] = value_words(row);
   json["required"] = row.need == Need::required;
+  json["for_record"] = row.for_record;
   json["dimensions"] = Json::array();
   if (row.type == ValueType::quantity || row.type == ValueType::quantity_list) {
     json["dimensions"].push_back(describe(row.dimension));

@@ -22,10 +22,11 @@ std::string sentence(std::string_view text) {
 std::string table_of(std::span<const PropertyRow> rows) {
   std::string table = markdown_heading_row({"name", "value", "within", "for example", "what it is"});
   for (const PropertyRow& row : rows)
-    table += markdown_row(
-        {markdown_code(row.name), markdown_text(value_words(row)), range_words(row),
-         markdown_code(row.example),
-         markdown_text(row.help) + (row.need == Need::required ? "; **must be stated**" : "")});
+    table +=
+        markdown_row({markdown_code(row.name), markdown_text(value_words(row)), range_words(row),
+                      markdown_code(row.example),
+                      markdown_text(row.help) + (row.need == Need::required ? "; **must be stated**" : "") +
+                          (row.for_record ? "; *for the record*" : "")});
   return table;
 }
 
@@ -82,7 +83,10 @@ std::string kinds_page() {
       "All that a rig file can declare, what each declaration states, and the ends that parts have. "
       "`sheerpole explain KIND`\n"
       "prints the same. What need not be stated is worked out, or makes the cut a DRAFT that says what "
-      "to measure.\n";
+      "to measure.\n\n"
+      "*For the record*: nothing is worked out from it, checked or ordered by it. It stands in "
+      "`sheerpole show record` and\n"
+      "`show sources` and in the survey report.\n";
   std::vector<std::string_view> groups; // in the order in which they first come
   for (const KindRow& kind : all_kinds())
     if (std::find(groups.begin(), groups.end(), kind.group) == groups.end())

@@ -52,7 +52,8 @@ std::string rows_page(std::string_view heading, std::span<const PropertyRow> row
   std::string page = "\n" + std::string(heading) + "\n";
   for (const PropertyRow& row : rows) {
     page += "  " + std::string(row.name) + ": " + std::string(row.example) +
-            (row.need == Need::required ? "  (must be stated)" : "") + "\n";
+            (row.need == Need::required ? "  (must be stated)" : "") +
+            (row.for_record ? "  (for the record)" : "") + "\n";
     page += indented(indented(row.help));
   }
   return page;

@@ -32,7 +32,7 @@ TEST(RigTables, AreListedByNameWithAWordAboutEach) {
               ElementsAre("points", "lengths", "pieces", "take-up", "marks", "readings", "uncertainty",
                           "measure-next", "sensitivity", "temperature", "account", "tension", "replaced",
                           "fits", "play", "joints", "strength", "loads", "checks", "results", "limits",
-                          "stack", "parts", "states", "differences", "inspections", "sources"));
+                          "stack", "parts", "states", "differences", "inspections", "record", "sources"));
 }
 
 TEST(RigTables, HaveRowsAsLongAsTheirHeadings) {
