@@ -74,6 +74,11 @@ void add_behaviour(const Rig& rig, LooseParts& loose, DerivedStay& derived) {
   derived.hoisted_fit = hoisted_fit(rig, derived.stay, derived.pieces, derived.adjusters);
   if (derived.hoisted_fit)
     block_by_dry_fit(rig, derived.stay, *derived.hoisted_fit, derived.pieces);
+  // Hung in its place it was held against the pins themselves.
+  const FoundHang* hung = derived.hoisted_fit ? derived.hoisted_fit->latest() : nullptr;
+  Measurement& measured = derived.measurement;
+  if (measured.in_place() && !measured.confirmed && hung != nullptr && hung->band.mend == HangMend::right)
+    measured.confirmed = Confirmation{ConfirmedBy::dry_fit, {}, magnitude(hung->high)};
 }
 
 bool has_in_hand(const DerivedStay& stay) {

@@ -72,6 +72,11 @@ std::string confirmed_words(const Rig& rig, const DerivedStay& stay) {
     return "confirmed by the stated length" + to;
   case ConfirmedBy::points:
     return "confirmed by measured points" + to;
+  case ConfirmedBy::dry_fit: {
+    const FoundHang* hung = stay.hoisted_fit ? stay.hoisted_fit->latest() : nullptr;
+    return "confirmed by the dry fit" +
+           (hung == nullptr || hung->date.empty() ? "" : " of " + hung->date + ",") + to;
+  }
   case ConfirmedBy::reading:
     break;
   }

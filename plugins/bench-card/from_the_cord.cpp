@@ -323,7 +323,9 @@ std::vector<std::string> cord_steps(const CardPiece& card) {
         "deep as the mark, close it, and see that the mark has gone in. From now on "
         "its mouth counts, mark 2.",
         card.amount(card.marks[1].from_upper),
-        card.piece->upper.bare() ? "its terminal" : shown(card.piece->upper.part_name(*card.rig), card.piece->upper.part_title(*card.rig))));
+        card.piece->upper.bare()
+            ? "its terminal"
+            : shown(card.piece->upper.part_name(*card.rig), card.piece->upper.part_title(*card.rig))));
   const CardLength first = card.marks[closed ? 1 : 0].from_u;
   const std::string where =
       first.parts == 0 ? "at U"

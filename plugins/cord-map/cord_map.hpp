@@ -27,7 +27,8 @@ struct CordOfRig {
   std::vector<CordKnot> knots;
 };
 
-/// The cords that the rig declares, in the order of the file; of each stay the reading that makes its length.
+/// The cords that the rig declares, in the order of the file; of each stay the reading that makes its
+/// length.
 std::vector<CordOfRig> cords_of(const CheckedRig& checked);
 
 /// The map of one cord.

@@ -50,7 +50,7 @@ void add_pieces(const SpareLine& spare, PageFlow& page) {
       return {};
     return "X(" + card.stay->name + ") = " +
            (reading_of_x(*card.stay, *card.of_stay) == nullptr ? "pin to pin, no reading states it yet"
-                                                : card.piece->cut.unknown_source.note);
+                                                               : card.piece->cut.unknown_source.note);
   });
   if (!kept.empty())
     page.text("From the upper end U of a cord to its knot L: " + kept + ".", small);

@@ -124,11 +124,11 @@ Table record_table(const CheckedRig& checked) {
     std::string what = fact.property;
     std::replace(what.begin(), what.end(), '-', ' ');
     const bool says = fact.provenance.source_class != SourceClass::unstated;
-    table.rows.push_back(
-        {fact.of, std::move(what), fact.text,
-         says ? std::string(name_of(fact.provenance.source_class)) + led_by(", ", note_words(fact.provenance))
-              : "",
-         fmt::format("{}:{}", text.name(), text.position(fact.place.begin).line)});
+    table.rows.push_back({fact.of, std::move(what), fact.text,
+                          says ? std::string(name_of(fact.provenance.source_class)) +
+                                     led_by(", ", note_words(fact.provenance))
+                               : "",
+                          fmt::format("{}:{}", text.name(), text.position(fact.place.begin).line)});
   }
   if (table.rows.empty())
     table.notes = {"Nothing is stated for the record alone."};

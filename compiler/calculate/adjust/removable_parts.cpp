@@ -140,8 +140,8 @@ NewJoint judged(const Rig& rig, Joint joint) {
   result.name = joint.name;
   const End* above = upper_end(rig, joint);
   const End* below = lower_end(rig, joint);
-  result.without_pin = above != nullptr && below != nullptr && above->type == EndType::eye &&
-                       below->type == EndType::eye;
+  result.without_pin =
+      above != nullptr && below != nullptr && above->type == EndType::eye && below->type == EndType::eye;
   compare_joint(rig, joint);
   const auto first = [&](auto&& wanted) {
     return std::find_if(joint.checks.begin(), joint.checks.end(), wanted);

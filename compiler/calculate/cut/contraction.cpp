@@ -120,8 +120,7 @@ TestSplices test_splices(const Rig& rig, const LineMaterial& material, const Spl
         result.all.push_back(std::move(*test));
   // A sum of rounded numbers depends on their order, so the order is made one.
   std::sort(result.all.begin(), result.all.end(), [](const TestSplice& a, const TestSplice& b) {
-    return std::tie(a.date, a.contraction.value, a.by) <
-           std::tie(b.date, b.contraction.value, b.by);
+    return std::tie(a.date, a.contraction.value, a.by) < std::tie(b.date, b.contraction.value, b.by);
   });
   std::vector<const Sourced<double>*> shares;
   std::vector<const Sourced<double>*> recovered;

@@ -17,7 +17,7 @@ struct TestSplice {
   double read_to = 0.0; ///< what the share may be off by alone because the marks are read no finer, one
                         ///< standard uncertainty
   std::string date;     ///< ISO 8601; may be empty
-  std::string by;   ///< may be empty
+  std::string by;       ///< may be empty
   Span place;
 };
 

@@ -62,7 +62,8 @@ private:
 std::optional<Confirmation> same_mark(const Stay& stay, const ReadingChoice& choice) {
   const Reading& taken = stay.readings[*choice.taken];
   for (const OtherReading& other : choice.others)
-    if (const Reading& again = stay.readings[other.reading]; again.is_mark_alone() && again.same_mark(taken))
+    if (const Reading& again = stay.readings[other.reading];
+        again.is_mark_alone() && again.same_mark(taken))
       return Confirmation{ConfirmedBy::reading, other.reading, {}};
   return std::nullopt;
 }

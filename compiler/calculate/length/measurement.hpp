@@ -19,9 +19,10 @@ enum class MeasuredBy : std::uint8_t {
 };
 
 /// What holds a measured length against a second measurement.
-enum class ConfirmedBy : std::uint8_t { second_run, reading, statement, points };
+enum class ConfirmedBy : std::uint8_t { second_run, reading, statement, points, dry_fit };
 
-/// A second run or a second way that comes to the same length within the limit `routes-apart`.
+/// A second run or a second way that comes to the same length within the limit `routes-apart`, or a dry fit
+/// that hung where it should, with the limit `hang-apart`.
 struct Confirmation {
   ConfirmedBy by = ConfirmedBy::second_run;
   std::optional<std::size_t> reading; ///< of the readings of the stay, where it is one

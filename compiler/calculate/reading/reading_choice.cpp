@@ -38,8 +38,8 @@ bool stands_before(const Candidate& a, const Candidate& b) {
     const Reading& reading = *one.reading;
     return std::tuple(!reading.is_mark_alone(), reading.date.empty(), rank_of_method(reading),
                       -as_read(reading).metres(), std::string_view(reading.cord), reading.knots.value_or(0),
-                      std::string_view(reading.mark),
-                      std::string_view(reading.by), std::string_view(reading.note));
+                      std::string_view(reading.mark), std::string_view(reading.by),
+                      std::string_view(reading.note));
   };
   return key(a) < key(b);
 }

@@ -270,9 +270,10 @@ std::optional<Length> expected_length(const Rig& rig, const Stay& stay) {
 
 Remark where_x_lies(const Reading& reading) {
   if (reading.cord.empty())
-    return {Derivation::mark_on,
-            {Words{reading.method == ReadingMethod::unstated ? "cord" : std::string(name_of(reading.method))},
-             Words{reading.mark}}};
+    return {
+        Derivation::mark_on,
+        {Words{reading.method == ReadingMethod::unstated ? "cord" : std::string(name_of(reading.method))},
+         Words{reading.mark}}};
   Remark where(Derivation::on_cord, {Words{reading.cord}});
   if (reading.knots)
     where = *reading.knots == 1

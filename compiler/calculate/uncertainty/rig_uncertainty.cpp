@@ -241,8 +241,7 @@ private:
   /// by as much more or less than aloft as the bound of its stretch says. Source: common practice, no
   /// source.
   void add_cord(const Rig& rig, StayId id, const Reading& reading, RigInputs& inputs, Moved& moved) {
-    const Record* cord =
-        reading.cord.empty() ? nullptr : find_record(rig, RecordKind::cord, reading.cord);
+    const Record* cord = reading.cord.empty() ? nullptr : find_record(rig, RecordKind::cord, reading.cord);
     if (cord == nullptr || !reading.runs.empty())
       return;
     if (const auto width = fact_length(cord->facts, fact_names.knot_width);

@@ -1,7 +1,7 @@
 #include "syntax/antlr/mend_tokens.hpp"
 
-#include "units/scan_number.hpp"
 #include "units/parse_quantity.hpp"
+#include "units/scan_number.hpp"
 
 #include <RigLexer.h>
 

@@ -138,7 +138,8 @@ std::set<std::string> choices_of(std::string_view kind, std::string_view propert
 
 TEST(KindsAndFields, TheEnumerationsOfTheModelHaveTheWordsOfTheTable) {
   EXPECT_EQ(words_of(part_kind_names), kinds_of({Category::part}));
-  EXPECT_EQ(words_of(record_kind_names), kinds_of({Category::record, Category::tape, Category::cord, Category::layer}));
+  EXPECT_EQ(words_of(record_kind_names),
+            kinds_of({Category::record, Category::tape, Category::cord, Category::layer}));
   EXPECT_EQ(words_of(reading_method_names), choices_of("reading", "method"));
   EXPECT_EQ(words_of(spar_sort_names), choices_of("spar", "sort"));
   EXPECT_EQ(words_of(second_measure_names), choices_of("limits", "second-measure"));
