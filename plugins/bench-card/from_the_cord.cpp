@@ -299,7 +299,7 @@ void add_cord_marks(const CardPiece& card, PageFlow& page) {
 }
 
 void add_cord_stop(const std::string& words, PageFlow& page) {
-  constexpr double high = 14.5;
+  constexpr double high = 16.0;
   page.drawing(high + 1.5, [&](ShapeGroup& into, PaperPoint at) {
     const double right = at.x + page.width();
     into.add(RectangleShape{{at.x, at.y, right, at.y + high}, stroke(0.9), ""});

@@ -21,8 +21,7 @@ using testing::Not;
 
 class SpareCards : public testing::TestWithParam<const char*> {};
 INSTANTIATE_TEST_SUITE_P(Boats, SpareCards,
-                         testing::Values("pellimoor", "grisolde", "smidgeon", "oddnys-wager", "sallow",
-                                         "quillwort"));
+                         testing::Values("pellimoor", "grisolde", "smidgeon", "oddnys-wager", "sallow"));
 
 TEST_P(SpareCards, OneForEachLineOnTwoWellSetPagesAtMost) {
   const Compilation boat = test::example_with(GetParam(), "");
