@@ -26,7 +26,7 @@ std::optional<SplicedEnd> spliced_end(const Rig& rig, const Stay& stay, std::siz
 /// Rope that one length of bury uses: itself, and what of its contraction is not given back.
 std::optional<double> rope_per_bury(const Rig& rig, const SplicedEnd& end) {
   const Contraction contraction = contraction_of(rig, *end.rope, *end.splice);
-  if (contraction.left_out)
+  if (contraction.by_first_creep)
     return 1.0;
   if (!contraction.share)
     return std::nullopt;
