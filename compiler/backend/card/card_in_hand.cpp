@@ -17,10 +17,8 @@ namespace {
 constexpr WhichEnd both_ends[] = {WhichEnd::upper, WhichEnd::lower};
 
 const Splice* splice_at(const CardPiece& card, WhichEnd end) {
-  const std::string& name = end == WhichEnd::upper ? card.piece->upper.splice : card.piece->lower.splice;
-  const auto found = std::find_if(card.rig->splices.begin(), card.rig->splices.end(),
-                                  [&](const Splice& one) { return one.name == name; });
-  return name.empty() || found == card.rig->splices.end() ? nullptr : &*found;
+  const auto& splice = end == WhichEnd::upper ? card.piece->upper.splice : card.piece->lower.splice;
+  return splice ? &(*card.rig)[*splice] : nullptr;
 }
 
 /// What lies past the bearings before anything is buried, and what it means when it is found otherwise.

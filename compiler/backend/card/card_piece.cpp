@@ -9,6 +9,7 @@
 #include "model/kind_words.hpp"
 #include "units/format_length.hpp"
 #include "wording/length_words.hpp"
+#include "wording/model_words.hpp"
 
 #include <fmt/format.h>
 

@@ -234,7 +234,7 @@ private:
     OrderItem& ordered = item("Hardware", part.name);
     if (!ordered.what.empty())
       return ordered;
-    ordered.what = part.title.empty() ? part.kind : part.title;
+    ordered.what = part.title.empty() ? std::string(name_of(part.kind)) : part.title;
     ordered.size = sizes_of(part);
     ordered.supplier = fact_text(part.particulars, fact_names.supplier);
     if (const Record* in_hand = last_record_of(rig_, RecordKind::in_hand, part.name))

@@ -43,8 +43,8 @@ TEST(DependsFile, EachFileOnceAndNotTheCommandLine) {
   sources.add(SourceText(sources.next_id(), "a.rig", "language 1\n"));
   sources.add(SourceText(sources.next_id(), "command line", "beam = 3 m\n"));
   Dependencies made;
-  made.add(sources);
-  made.add(sources);
+  add_files(made.inputs, sources);
+  add_files(made.inputs, sources);
   EXPECT_EQ(made.inputs, std::vector<std::string>{"a.rig"});
 }
 

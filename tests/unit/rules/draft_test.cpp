@@ -95,7 +95,7 @@ TEST(AssumedInput, FollowsAPointThroughTheBodyToOneSide) {
 
 TEST(AssumedInput, AValueThatRestsOnAnAssumptionMadeElsewhereStandsInForItsPlace) {
   LineMaterial material = rope("hmpe-9", mm(9));
-  material.diameter.provenance = {SourceClass::computed, "", "", at(88), {"worn-diameter"}};
+  material.diameter.provenance = {SourceClass::computed, "", "", LengthUnit::none, at(88), {"worn-diameter"}, {}};
   const auto found = found_by("assumed-input", rig_with(complete(), material));
   ASSERT_EQ(found.size(), 1u);
   EXPECT_EQ(found[0].subject, "worn-diameter");
@@ -111,7 +111,7 @@ TEST(AssumedInput, PointsAtTheAssumedValueItselfWhereverInTheModelItStands) {
   Point tang, plate;
   tang.base = tang.name = "tang";
   tang.position = {mm(0), mm(0), mm(5000)};
-  tang.provenance = {SourceClass::computed, "", "", at(77), {"heel of mast"}};
+  tang.provenance = {SourceClass::computed, "", "", LengthUnit::none, at(77), {"heel of mast"}, {}};
   plate.base = plate.name = "plate";
   rig.points = {tang, plate};
   rig.stays[0].stated_pin_to_pin.reset();

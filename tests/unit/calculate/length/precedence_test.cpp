@@ -2,7 +2,7 @@
 
 #include "kinds/kind_row.hpp"
 #include "unit/calculate/compiled_rig.hpp"
-#include "wording/print_lengths.hpp"
+#include "wording/print_phases.hpp"
 #include "wording/say.hpp"
 
 #include <gtest/gtest.h>

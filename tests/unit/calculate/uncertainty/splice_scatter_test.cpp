@@ -25,7 +25,7 @@ Particular length_fact(const char* name, double millimetres) {
 
 Record test_splice(double contraction) {
   Record record;
-  record.kind = "test-splice";
+  record.kind = RecordKind::test_splice;
   record.of = "hmpe-9";
   record.facts = {length_fact("bury", 648.0), length_fact("before", 2000.0),
                   length_fact("after", 2000.0 - 648.0 * contraction)};
@@ -71,7 +71,8 @@ Shares trials_that_hold(std::uint64_t from, std::size_t trials) {
     for (int test = 0; test < 3; ++test)
       builder.rig.records.push_back(test_splice(share + scatter * normal()));
     Record settings;
-    settings.kind = settings.name = "uncertainty";
+    settings.kind = RecordKind::uncertainty;
+    settings.name = "uncertainty";
     Particular distribution;
     distribution.name = "distribution";
     distribution.text = "normal-at-two";
