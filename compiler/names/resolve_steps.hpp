@@ -28,7 +28,7 @@ bool is_sister_ship(const SyntaxTree& root);
 DeclaredNames declare_names(const ResolvedTree& tree, SymbolTable& table, DiagnosticSink& sink);
 
 /// Most properties, blocks and items that are copied in one rig: copies of copies could fill any computer.
-inline constexpr std::size_t most_copies = 200'000;
+inline constexpr std::size_t most_copies = 100'000;
 
 /// `from base`: gives each declaration the properties and blocks of its base that it does not state itself.
 /// A base may stand below, in another file, and have a base of its own.

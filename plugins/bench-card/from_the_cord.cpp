@@ -272,15 +272,19 @@ void add_cord_head(const CardPiece& card, const std::string& known, PageFlow& pa
     for (std::size_t i = 0; i < lines.size(); ++i)
       write(into, {at.x + inside, at.y + 4.2 + 3.4 * line_spacing * static_cast<double>(i)}, lines[i], 3.4,
             true);
-    const double second = at.x + page.width() * 0.52;
-    into.add(LineShape{{second, at.y + words_height}, {second, bottom}, stroke(0.35), ""});
+    const double second = at.x + page.width() * 0.46;
+    const double third = at.x + page.width() * 0.72;
+    for (const double x : {second, third})
+      into.add(LineShape{{x, at.y + words_height}, {x, bottom}, stroke(0.35), ""});
     const auto cell = [&](double x, const std::string& name, const std::string& amount, double size) {
       write(into, {x + inside, at.y + words_height + 4.0}, name, 2.8, true);
       write(into, {x + inside, at.y + words_height + 11.4}, amount, size, true);
     };
-    cell(at.x, card.complete ? "CUT" : "CUT so far, INCOMPLETE", card.amount(card.cut), 7.0);
+    cell(at.x, cut_nothing(card) ? "CUT NOTHING, USE" : "CUT", card.amount(card.cut), 7.0);
     cell(second, "body, bearing to bearing", card.amount(card.body), 5.0);
+    cell(third, "state", card.stamp.empty() ? "READY" : card.stamp, 4.0);
   });
+  page.text(card.state_line, {.size = 2.8, .bold = card.state != PieceState::ready, .indent = 0.0});
   page.text(
       fmt::format("{} Lengths in {}; past an end is outside the cord, inside is towards the other end.{}{}",
                   known, unit_words(card.unit), card.unit.remark.empty() ? "" : " ", card.unit.remark),

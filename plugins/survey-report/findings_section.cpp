@@ -29,7 +29,6 @@ const std::vector<ClassRow>& class_rows() {
                                           {"splice-not-locked", now},
                                           {"thread-engagement-low", now},
                                           {"stud-engaged-short", now},
-                                          {"bury-short", now},
                                           {"lashing-weak", now},
                                           {"shared-pin-weak", now},
                                           {"line-old", within_a_year},

@@ -136,9 +136,14 @@ private:
   Json thing(const StackItem& item) const {
     Json json;
     visit_fields(item, [&](const auto& field, const auto& member) {
-      const bool of_line = field.name == "line_length" || field.name == "material";
+      constexpr std::array names_of_line{"line_length"sv, "material"sv, "in_hand"sv, "in_hand_over"sv,
+                                         "stock"sv};
+      const bool of_line =
+          std::find(names_of_line.begin(), names_of_line.end(), field.name) != names_of_line.end();
       if (field.name == "kind")
         json["item"] = value(item.kind);
+      else if (field.name == "stock" && item.stock.empty() && item.kind == StackItem::Kind::line)
+        json["stock"] = nullptr;
       else if (of_line == (item.kind == StackItem::Kind::line))
         add(json, std::string(key_of(field.name)), member);
     });

@@ -80,7 +80,7 @@ int run(const Options& options) {
   const std::string folder = path.parent_path().generic_string();
   const auto written = write_bundle(bundle, folder.empty() ? "." : folder, {options.lengths});
   if (!written.ok()) {
-    print_error("sheerpole: " + describe(written.error()) + "\n");
+    print_error("sheerpole: " + describe(written.error()) + "; nothing was written\n");
     return exit_usage;
   }
   print_out("wrote " + options.file +

@@ -225,24 +225,23 @@ std::string describe(const WriteFailure& failure) {
   const std::string what = printable(failure.what);
   const std::string because =
       failure.reason == 0 ? "" : ": " + std::generic_category().message(failure.reason);
-  const std::string nothing = "; nothing was written";
   switch (failure.kind) {
   case Kind::bad_name:
-    return "a back end wanted to write outside the folder: " + what + nothing;
+    return "a back end wanted to write outside the folder: " + what;
   case Kind::same_name:
-    return "two back ends wanted to write " + what + nothing;
+    return "two back ends wanted to write " + what;
   case Kind::folder:
-    return "cannot make or write to the folder " + what + because + nothing;
+    return "cannot make or write to the folder " + what + because;
   case Kind::in_use:
-    return "another build is writing to the folder " + what + nothing;
+    return "another build is writing to the folder " + what;
   case Kind::link:
-    return what + " is no folder but a link or a file, and papers belong below it" + nothing;
+    return what + " is no folder but a link or a file, and papers belong below it";
   case Kind::not_a_file:
-    return what + " is no file, so no paper can take its place" + nothing;
+    return what + " is no file, so no paper can take its place";
   case Kind::was_read:
-    return what + " is one of the files that the papers are made from; write into another folder" + nothing;
+    return what + " is one of the files that the papers are made from; write into another folder";
   case Kind::file:
-    return "cannot write " + what + because + nothing;
+    return "cannot write " + what + because;
   case Kind::mixed:
     return "cannot write " + what + because +
            "; some papers were replaced and could not be put back. The papers there may be of two builds: "
@@ -256,7 +255,8 @@ int write_and_tell(const OutputBundle& bundle, const std::string& folder,
                    const std::vector<std::string>& read, std::vector<std::string>* paths) {
   const auto written = write_bundle(bundle, folder, read);
   if (!written.ok()) {
-    print_error("sheerpole: " + describe(written.error()) + "\n");
+    const bool mixed = written.error().kind == Kind::mixed;
+    print_error("sheerpole: " + describe(written.error()) + (mixed ? "\n" : "; nothing was written\n"));
     return is_fault(written.error()) ? exit_fault : exit_usage;
   }
   for (const std::string& path : written.value())

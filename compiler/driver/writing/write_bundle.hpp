@@ -31,7 +31,7 @@ constexpr bool is_fault(const WriteFailure& failure) {
   return failure.kind == WriteFailure::Kind::bad_name || failure.kind == WriteFailure::Kind::same_name;
 }
 
-/// "can not write out/cut-list.txt: No space left on device; nothing was written"
+/// "cannot write out/cut-list.txt: No space left on device", and of `mixed` what to do about it.
 std::string describe(const WriteFailure& failure);
 
 /// The file that lies in a folder while the papers there are of two builds, for whoever looks at one after

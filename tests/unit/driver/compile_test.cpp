@@ -26,7 +26,7 @@ private:
 };
 
 const std::string parts = "language 1\n"
-                          "rope hmpe-9 { \n construction: \"x\"\n size: \"9 mm\"\n}\n"
+                          "rope hmpe-9 { \n construction: \"12-strand\"\n size: \"9 mm\"\n}\n"
                           "splice eye {\n bury: 25.5 in\n eye-allowance: 6.25 in\n contraction: 0 %\n}\n"
                           "link hardware { length: 12 in }\n";
 const std::string boat = "language 1\nuse \"lib/parts.rig\"\n"

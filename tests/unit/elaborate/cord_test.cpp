@@ -1,5 +1,6 @@
 #include "unit/calculate/compiled_rig.hpp"
 #include "wording/length_words.hpp"
+#include "wording/model_words.hpp"
 #include "wording/say.hpp"
 
 #include <gmock/gmock.h>
@@ -43,7 +44,7 @@ TEST(Cord, WhatTheReadingStatesBesideTheKnotActs) {
 TEST(Cord, OneKnotStandsForBothSidesWhereItIsStatedOfThePair) {
   const Compilation boat = test::compiled(rig_with(reading_of("cap", "  knots: 4\n")));
   for (const char* side : {"cap.port", "cap.starboard"})
-    EXPECT_EQ(stay_of(boat, side).pin_to_pin.unknown_source.note, "cord orange, 4 knots");
+    EXPECT_EQ(note_words(stay_of(boat, side).pin_to_pin.unknown_source), "cord orange, 4 knots");
   EXPECT_FALSE(test::found(boat, "cord-clash"));
 }
 

@@ -110,7 +110,7 @@ TEST(KindsAndFields, VisitingMeetsEveryMemberOnceInTheOrderOfTheTable) {
   std::vector<std::string> met;
   Reading reading;
   visit_fields(reading, [&](const auto& field, auto&) { met.emplace_back(field.name); });
-  EXPECT_EQ(met.size(), 17u);
+  EXPECT_EQ(met.size(), 18u);
   EXPECT_EQ(met.front(), "method");
   EXPECT_NE(std::find(met.begin(), met.end(), "hoist_offset"), met.end());
 }

@@ -101,7 +101,7 @@ TEST(EmergencySpliceCard, HasTheNumbersOfTheSplice) {
   EXPECT_EQ(of_body({}, spare.second[1].beyond_body), "body + 160 mm");
   EXPECT_EQ(of_body({}, spare.second[2].beyond_body), "body + 808 mm");
   const std::string html = EmergencySpliceCard().generate({*boat.checked}).files.front().bytes;
-  EXPECT_THAT(html, HasSubstr("bury all of it: 648 mm (72 d)"));
+  EXPECT_THAT(html, HasSubstr("bury 648 mm (72 d)"));
   EXPECT_THAT(html, HasSubstr("Taper the tail: last third."));
   EXPECT_THAT(html, HasSubstr("Lock it: lock stitch."));
   EXPECT_THAT(html, Not(HasSubstr("DRAFT")));

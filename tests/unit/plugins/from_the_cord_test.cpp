@@ -267,7 +267,7 @@ Chosen any_chosen() {
   chosen.upper_part = *tenths(0, 2500);
   chosen.lower_part = *tenths(0, 6500);
   for (int end = 0; end < 2; ++end) {
-    chosen.bury[end] = *tenths(4'000, 8'000);
+    chosen.bury[end] = *tenths(4'600, 8'000);
     chosen.spare[end] = *tenths(1, 9'000);
     chosen.inserted[end] = *tenths(300, 700);
   }

@@ -145,8 +145,8 @@ TEST(PieceState, SecondMeasureWarnsMakesADraftOrIsOff) {
 TEST(PieceState, TheStatesOfAllPiecesInOneLine) {
   const Compilation rig =
       compiled(rig_of("", tape("11_648 mm, 11_650 mm")) +
-               "stay backstay { pin-to-pin: 12 m drawn  line: wire-6  stack { line } }\n"
-               "stay inner { pin-to-pin: 9 m measured  line: wire-6  stack { line } }\n");
+               "stay backstay {\n  pin-to-pin: 12 m drawn\n  line: wire-6\n  stack {\n    line\n  }\n}\n"
+               "stay inner {\n  pin-to-pin: 9 m measured\n  line: wire-6\n  stack {\n    line\n  }\n}\n");
   EXPECT_EQ(states_of_pieces(*rig.checked), "1 ready, 1 measured once, 1 not measured");
 }
 

@@ -27,6 +27,8 @@ std::string declared(Category category, const std::string& names) {
       text += "rope " + name + " {\n  construction: \"braid\"\n  size: \"4 mm\"\n}\n";
     else if (category == Category::point)
       text += "points { " + name + ": (0 m, 0 m, " + number + " m) }\n";
+    else if (category == Category::part && text.find(" " + name + " {") == std::string::npos)
+      text += "toggle " + name + " {\n  length: 40 mm\n}\n"; // named as often as there are
   }
   return text;
 }
