@@ -42,9 +42,15 @@ add() {
   failed=$((failed + $2))
 }
 
+# stage NAME: says what comes next, and the processor time of all that has ended, as user and system.
+stage() {
+  mkdir -p "$project/build" && times >"$project/build/times"
+  echo "== $1 (processor time so far: $(sed -n 2p "$project/build/times"))"
+}
+
 # build PRESET: configures and compiles build/PRESET; a build that fails counts as a failure.
 build() {
-  echo "== build/$1"
+  stage "build/$1"
   if cmake --preset "$1" >/dev/null && cmake --build --preset "$1" -j "$(processors)" -- --quiet -k 0; then
     return 0
   fi
@@ -57,7 +63,7 @@ run_tests() {
   reports=build/$1/reports
   rm -rf "$reports"
   mkdir -p "$reports"
-  echo "== unit tests ($1)"
+  stage "unit tests ($1)"
   # They run one after the other, so half of them in each of two programs.
   for half in 0 1; do
     GTEST_TOTAL_SHARDS=2 GTEST_SHARD_INDEX=$half "build/$1/bin/unit_tests" --gtest_brief=1 \
@@ -70,7 +76,7 @@ run_tests() {
     add $(python3 tests/tally.py gtest "$reports/unit-$half.json")
   done
 
-  echo "== golden tests ($1)"
+  stage "golden tests ($1)"
   python3 /usr/lib/llvm-14/build/utils/lit/lit.py -v -j "$(processors)" --param "build=build/$1" \
     -o "$reports/golden.json" tests/golden || true
   # shellcheck disable=SC2046 # two numbers
@@ -104,30 +110,31 @@ mkdir -p "build/$preset"
 if build "$preset"; then
   built=yes
   UBSAN_OPTIONS=print_stacktrace=1 run_tests "$preset"
-  echo "== each room links with what it may include alone"
+  stage "each room links with what it may include alone"
   if cmake --build --preset "$preset" -j "$(processors)" --target rooms_alone -- --quiet; then
     add 1 0
   else
     add 0 1
   fi
-  echo "== faults: the disk fails, builds meet, builds are killed"
+  stage "faults: the disk fails, builds meet, builds are killed"
   python3 tests/faults/run.py "build/$preset/bin/sheerpole" "build/$preset/bin/fail_nth.so" >"build/$preset/faults.log" || true
   add_sum "build/$preset/faults.log"
   # A browser waits a good deal, so the rest runs beside it.
   run_papers "build/$preset" >"build/$preset/papers.log" 2>&1 &
   papers=$!
-  echo "== slips: what is said first of variants of the boats"
+  stage "slips: what is said first of variants of the boats"
   python3 tests/mutation/run.py "build/$preset/bin/sheerpole" --page docs/slips.md >"build/$preset/slips.log" || true
   add_sum "build/$preset/slips.log"
 fi
-echo "== architecture"
+stage "architecture"
 python3 tests/architecture/run.py --build "build/$preset" >"build/$preset/architecture.log" || true
 add_sum "build/$preset/architecture.log"
 if [ "$built" = yes ]; then
-  echo "== papers: as browsers, checkers of markup, calendars and spreadsheets read them"
+  stage "papers: as browsers, checkers of markup, calendars and spreadsheets read them"
   wait "$papers" || true
   add_sum "build/$preset/papers.log"
 fi
 
+stage "all"
 echo "$passed passed, $failed failed"
 [ "$failed" -eq 0 ] && [ "$passed" -gt 0 ]

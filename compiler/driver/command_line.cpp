@@ -8,7 +8,6 @@
 
 #include <algorithm>
 #include <array>
-#include <sstream>
 
 namespace sheerpole {
 
@@ -67,11 +66,12 @@ int run_command_line(int argument_count, char** arguments) {
 
   try {
     app.parse(argument_count, argument_count > 0 ? arguments : nullptr);
-  } catch (const CLI::Success& told) { // --help, --version
-    std::ostringstream words;
-    const int code = app.exit(told, words, words);
-    print_out(words.str());
-    return code == 0 ? exit_clean : exit_usage;
+  } catch (const CLI::CallForHelp&) {
+    print_out(app.help());
+    return exit_clean;
+  } catch (const CLI::CallForVersion& version) {
+    print_out(std::string(version.what()) + "\n");
+    return exit_clean;
   } catch (const CLI::ParseError& error) {
     return usage_error(app, argument_count, arguments, error);
   }

@@ -78,7 +78,8 @@ int write_depends(const Dependencies& dependencies, const std::string& file) {
   const auto written = write_bundle(bundle, folder.empty() ? "." : folder, taken);
   if (written.ok())
     return exit_clean;
-  print_error("sheerpole: " + describe(written.error()) + "; the papers are written, what was made from what is not\n");
+  print_error("sheerpole: " + describe(written.error()) +
+              "; the papers are written, what was made from what is not\n");
   return exit_usage;
 }
 

@@ -1,7 +1,7 @@
 #include "base/internal_error.hpp"
 #include "driver/command_line.hpp"
 #include "driver/terminal.hpp"
-#include "driver/writing/write_whole.hpp"
+#include "driver/writing/folder_handle.hpp"
 
 #include <cstdlib>
 #include <exception>

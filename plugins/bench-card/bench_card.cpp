@@ -100,7 +100,7 @@ void add_head(const CardPiece& card, PageFlow& page) {
                         card.line->title.empty() ? "" : " \"" + card.line->title + "\"",
                         card.line->construction.text, card.line->size.name),
             {.size = 4.0, .bold = false, .indent = 0.0});
-  page.space(1.5);
+  page.space(1.0);
   page.text(card.draft() ? "CUT  " + card.stamp
                          : fmt::format("{}  {}", cut_nothing(card) ? "CUT NOTHING, USE" : "CUT",
                                        card.amount(card.cut)),
@@ -113,7 +113,7 @@ void add_head(const CardPiece& card, PageFlow& page) {
                         boxed ? "" : card.state_line + ". ", known_to(card), unit_words(card.unit),
                         card.unit.remark.empty() ? "" : " ", card.unit.remark),
             {.size = 3.2, .bold = false, .indent = 0.0});
-  page.space(2.0);
+  page.space(1.0);
 }
 
 /// The piece lying on the bench, its marks with their numbers. Not to scale: marks stand at equal
@@ -193,7 +193,7 @@ void add_not_known(const CardPiece& card, PageFlow& page) {
 }
 
 void add_marks(const CardPiece& card, PageFlow& page) {
-  page.drawing(17.0, [&](ShapeGroup& group, PaperPoint at) { draw_piece(card, page.width(), at, group); });
+  page.drawing(16.0, [&](ShapeGroup& group, PaperPoint at) { draw_piece(card, page.width(), at, group); });
   FlowTable table{.columns = {{"no.", 0.6},
                               {"mark", 3.9},
                               {"from aloft", 1.5, true},
@@ -251,7 +251,7 @@ void add_release(const CardPiece& card, PageFlow& page) {
 }
 
 void add_cautions(const CardPiece& card, PageFlow& page) {
-  page.space(card.cord ? 1.0 : 2.0);
+  page.space(1.0);
   page.text(
       "A loaded line and a loaded terminal can maim. One stay at a time, and hold the mast by something "
       "else meanwhile. This card follows from the rig file and nothing else: nobody has judged whether "

@@ -18,7 +18,7 @@ namespace sheerpole {
 
 namespace {
 
-constexpr double entry_height = 25.0;
+constexpr double entry_height = 27.0;
 constexpr double above_entries = 8.0; ///< the upper end of the cord
 constexpr double cord_at = 17.0;      ///< from the left margin
 constexpr double entries_at = 46.0;
@@ -137,23 +137,23 @@ void draw_entry(const Rig& rig, const CardUnit& unit, const CordKnot& knot, Pape
                false);
   const auto field = [&](double x, const std::string& name, const std::string& value, double width) {
     write(into, {text_left + x, room.top + 12.4}, name, 2.3);
-    write_fitted(into, {text_left + x, room.top + 15.6}, value, 2.8, 1.6, width, true);
+    write_fitted(into, {text_left + x, room.top + 15.9}, value, 2.8, 1.6, width, true);
   };
   field(0.0, "day", of_readings(knot, [](const Reading& reading) { return reading.date; }), 24.0);
   field(25.0, "pull", of_readings(knot, pull_words), 20.0);
   field(46.0, "by", of_readings(knot, [](const Reading& reading) { return reading.by; }), 24.0);
   write(into, {text_left + 71.0, room.top + 12.4}, "between the ends and the pins", 2.3);
-  double base = room.top + 15.4;
+  double base = room.top + 15.8;
   for (const std::string& line : offset_lines(unit, knot)) {
     write_fitted(into, {text_left + 71.0, base}, line, 2.6, 1.8, room.right - text_left - 71.0, true);
-    base += 2.8;
+    base += 3.3;
   }
-  box_to_tick(into, {text_left, room.top + 18.2});
-  write(into, {text_left + 5.5, room.top + 21.4}, "laid out on the rope", 2.6);
-  box_to_tick(into, {text_left + 42.0, room.top + 18.2});
-  write(into, {text_left + 47.5, room.top + 21.4}, "second pass", 2.6);
-  write(into, {text_left + 72.0, room.top + 21.4}, "by, day", 2.6);
-  into.add(LineShape{{text_left + 84.0, room.top + 22.0}, {room.right, room.top + 22.0}, stroke(0.2), ""});
+  box_to_tick(into, {text_left, room.top + 20.2});
+  write(into, {text_left + 5.5, room.top + 23.4}, "laid out on the rope", 2.6);
+  box_to_tick(into, {text_left + 42.0, room.top + 20.2});
+  write(into, {text_left + 47.5, room.top + 23.4}, "second pass", 2.6);
+  write(into, {text_left + 72.0, room.top + 23.4}, "by, day", 2.6);
+  into.add(LineShape{{text_left + 84.0, room.top + 24.0}, {room.right, room.top + 24.0}, stroke(0.2), ""});
 }
 
 /// Where the knots stand on the drawn cord, millimetres from its upper end: as they are expected where all

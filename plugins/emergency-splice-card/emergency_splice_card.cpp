@@ -49,8 +49,9 @@ void add_pieces(const SpareLine& spare, PageFlow& page) {
     if (!card.cut.unknown)
       return {};
     return "X(" + card.stay->name + ") = " +
-           (reading_of_x(*card.stay, *card.of_stay) == nullptr ? "pin to pin, no reading states it yet"
-                                                               : card.piece->cut.unknown_source.note);
+           (card.cord && reading_of_x(*card.stay, *card.of_stay) != nullptr
+                ? card.cord->where
+                : "pin to pin, no reading states it yet");
   });
   if (!kept.empty())
     page.text("From the upper end U of a cord to its knot L: " + kept + ".", small);

@@ -49,8 +49,9 @@ void build(const std::string& file, const std::string& folder, const FleetWork& 
     outcome.files = written.value().size();
     return;
   }
-  outcome.errors += "sheerpole: " + describe(written.error()) +
-                    (written.error().kind == WriteFailure::Kind::mixed ? "\n" : "; nothing of this boat was written\n");
+  outcome.errors +=
+      "sheerpole: " + describe(written.error()) +
+      (written.error().kind == WriteFailure::Kind::mixed ? "\n" : "; nothing of this boat was written\n");
   worsen(outcome, is_fault(written.error()) ? exit_fault : exit_usage);
 }
 

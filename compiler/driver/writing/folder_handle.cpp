@@ -1,7 +1,5 @@
 #include "driver/writing/folder_handle.hpp"
 
-#include "driver/writing/write_whole.hpp"
-
 #include <cerrno>
 #include <chrono>
 #include <fcntl.h>
@@ -13,7 +11,7 @@ namespace sheerpole {
 
 namespace {
 
-constexpr std::chrono::milliseconds look_again{20};
+constexpr std::chrono::milliseconds ask_again{20};
 constexpr std::chrono::seconds longest_wait{60};
 
 int reason_of(int result) {
@@ -46,7 +44,7 @@ bool FolderHandle::lock() const {
       return true;
     if (std::chrono::steady_clock::now() - begun > longest_wait)
       return false;
-    std::this_thread::sleep_for(look_again);
+    std::this_thread::sleep_for(ask_again);
   }
   return true;
 }
@@ -82,6 +80,17 @@ Result<struct stat, int> FolderHandle::look(const std::string& name) const {
   if (fstatat(number_, name.c_str(), &found, AT_SYMLINK_NOFOLLOW) != 0)
     return errno;
   return found;
+}
+
+int write_whole(int file, std::string_view bytes) {
+  while (!bytes.empty()) {
+    const ssize_t written = write(file, bytes.data(), bytes.size());
+    if (written < 0 && errno != EINTR)
+      return errno;
+    if (written > 0)
+      bytes.remove_prefix(static_cast<std::size_t>(written));
+  }
+  return 0;
 }
 
 FoundIdentity identity_of(const std::string& path) {

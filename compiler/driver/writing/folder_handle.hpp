@@ -59,6 +59,10 @@ private:
   int number_ = -1;
 };
 
+/// Writes all of it to an open file, however many calls that takes. 0, or the number of the reason why not
+/// (`errno`).
+int write_whole(int file, std::string_view bytes);
+
 /// The file behind a path, links followed. `found` is false when there is none.
 struct FoundIdentity {
   bool found = false;

@@ -1,6 +1,6 @@
 #include "driver/writing/replace_file.hpp"
 
-#include "driver/writing/write_whole.hpp"
+#include "driver/writing/folder_handle.hpp"
 
 #include <cstdlib>
 #include <filesystem>

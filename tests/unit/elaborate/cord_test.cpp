@@ -37,7 +37,7 @@ TEST(Cord, WhatTheReadingStatesBesideTheKnotActs) {
   const Compilation boat = test::compiled(rig_with(
       reading_of("cap.port", "  knots: 4\n  offset: 40 mm\n  hoist-offset: 15 mm\n  below-knot: 3 mm\n")));
   const DerivedStay& stay = stay_of(boat, "cap.port");
-  EXPECT_EQ(stay.pin_to_pin.unknown_source.note, "cord orange, 4 knots");
+  EXPECT_EQ(note_words(stay.pin_to_pin.unknown_source), "cord orange, 4 knots");
   EXPECT_EQ(sum_text(*boat.rig, stay.pin_to_pin), "X - 22 mm"); // - 40 + 15 + 3
 }
 

@@ -181,7 +181,7 @@ TEST(CutListText, ShowsTheUnknownAsXPlusSomething) {
                         "messenger: red\n"));
   EXPECT_THAT(text, HasSubstr("   hook offset                                   -20.0   measured\n"));
   EXPECT_THAT(text, HasSubstr("   = CUT                                      X + 32.0   = X + 1 1/4\"\n"));
-  EXPECT_THAT(text, HasSubstr("X is a length that is not known as a number"));
+  EXPECT_THAT(text, HasSubstr("X is the length of a stay that is not known as a number"));
   EXPECT_THAT(text, HasSubstr("wire wire-6, 6 mm: no piece of known length\n"
                               "                  not in it: forestay, whose length is X(forestay)\n"));
 }

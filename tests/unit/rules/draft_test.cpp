@@ -95,7 +95,8 @@ TEST(AssumedInput, FollowsAPointThroughTheBodyToOneSide) {
 
 TEST(AssumedInput, AValueThatRestsOnAnAssumptionMadeElsewhereStandsInForItsPlace) {
   LineMaterial material = rope("hmpe-9", mm(9));
-  material.diameter.provenance = {SourceClass::computed, "", "", LengthUnit::none, at(88), {"worn-diameter"}, {}};
+  material.diameter.provenance = {SourceClass::computed, "", "", LengthUnit::none, at(88),
+                                  {"worn-diameter"},     {}};
   const auto found = found_by("assumed-input", rig_with(complete(), material));
   ASSERT_EQ(found.size(), 1u);
   EXPECT_EQ(found[0].subject, "worn-diameter");
