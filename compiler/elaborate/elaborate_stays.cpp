@@ -275,6 +275,8 @@ std::vector<IdleProperty> idle_properties(const Reading& reading) {
     idle.push_back({"with", "a cord without a number was held to no tape"});
   if (spans)
     idle.push_back({"spans", "a cord without a number was held to no tape"});
+  if (find_fact(reading.particulars, fact_names.resolution) != nullptr)
+    idle.push_back({"resolution", "a cord without a number was read off no scale"});
   return idle;
 }
 

@@ -179,9 +179,11 @@ void add_old_stretch(const Rig& rig, const Stay& stay, const Reading& reading, L
 /// "tape, 2026-05-02, the owner, afloat": all that the file says of how it was measured.
 std::string circumstances(const Reading& reading) {
   std::string text;
+  const std::string tally = reading.knots ? std::to_string(*reading.knots) + " knots" : "";
   for (const std::string_view word :
-       {name_of(reading.method), std::string_view(reading.mark), std::string_view(reading.date),
-        std::string_view(reading.by), std::string_view(reading.note)}) {
+       {name_of(reading.method), std::string_view(reading.cord), std::string_view(tally),
+        std::string_view(reading.mark), std::string_view(reading.date), std::string_view(reading.by),
+        std::string_view(reading.note)}) {
     if (word.empty())
       continue;
     if (!text.empty())
