@@ -31,10 +31,14 @@ namespace {
   sheerpole::internal_error("an end without a reason");
 }
 
+/// Before all else: tables that are made when the program starts need memory too.
+[[gnu::constructor(101)]] void say_what_ends_us() {
+  std::set_terminate(end_at_once);
+}
+
 } // namespace
 
 int main(int argument_count, char** arguments) {
-  std::set_terminate(end_at_once);
   try {
     sheerpole::hold_standard_streams();
     return sheerpole::finish_printing(sheerpole::run_command_line(argument_count, arguments));

@@ -155,7 +155,7 @@ class Run:
         said = (ended.stdout + ended.stderr).decode(errors="replace")
         state = "old" if now == old else "new" if now == new else "mixed"
         # Where even putting back fails there is a note, and the words say so.
-        told_as_mixed = NOTE in now and "do not cut by them" in said
+        told_as_mixed = "do not cut by them" in said and any(name.endswith(NOTE) for name in now)
         whole = state != "mixed" or told_as_mixed
         # What was printed may be lost although the files are there; the code says that something was.
         true = not ("nothing was written" in said and state == "new") and not ("is as it was" in said and state == "new")

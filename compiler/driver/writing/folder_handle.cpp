@@ -65,10 +65,9 @@ int FolderHandle::rename(const std::string& from, const std::string& to) const {
   return reason_of(renameat(number_, from.c_str(), number_, to.c_str()));
 }
 
-int FolderHandle::keep_as(const std::string& name, const std::string& second) const {
-  if (linkat(number_, name.c_str(), number_, second.c_str(), 0) == 0)
-    return 0;
-  return rename(name, second);
+int FolderHandle::keep_as(const std::string& name, const std::string& second, bool& moved) const {
+  moved = linkat(number_, name.c_str(), number_, second.c_str(), 0) != 0;
+  return moved ? rename(name, second) : 0;
 }
 
 int FolderHandle::remove(const std::string& name) const {

@@ -44,8 +44,9 @@ public:
   /// 0, or why not. The old file keeps its name until the new one has it.
   int rename(const std::string& from, const std::string& to) const;
 
-  /// Gives the file a second name; where the file system has no second names it is moved there.
-  int keep_as(const std::string& name, const std::string& second) const;
+  /// Gives the file a second name; where the file system has no second names it is moved there, which
+  /// `moved` tells.
+  int keep_as(const std::string& name, const std::string& second, bool& moved) const;
 
   int remove(const std::string& name) const;
 

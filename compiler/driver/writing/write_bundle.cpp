@@ -55,8 +55,9 @@ struct Paper {
   std::string while_old; ///< the second name of the file that it replaces
   std::string path;      ///< as it is told
   bool replaces = false;
-  bool kept_old = false; ///< the old file has its second name
-  bool placed = false;   ///< the new file has the name
+  bool kept_old = false;  ///< the old file has its second name
+  bool moved_old = false; ///< and has lost its first
+  bool placed = false;    ///< the new file has the name
 };
 
 /// The writing of one bundle, from the first temporary file to the last name.
@@ -136,12 +137,12 @@ public:
   std::optional<WriteFailure> place() {
     if (papers_.size() > 1) {
       root_.remove(half_way_note);
+      noted_ = true;
       if (const int reason = root_.make_file(half_way_note, half_way_words); reason != 0)
         return WriteFailure{Kind::file, (path_ / half_way_note).generic_string(), reason};
-      noted_ = true;
     }
     for (Paper& paper : papers_) {
-      int reason = paper.replaces ? paper.folder->keep_as(paper.name, paper.while_old) : 0;
+      int reason = paper.replaces ? paper.folder->keep_as(paper.name, paper.while_old, paper.moved_old) : 0;
       paper.kept_old = paper.replaces && reason == 0;
       if (reason == 0)
         reason = paper.folder->rename(paper.while_new, paper.name);
@@ -181,7 +182,9 @@ private:
   bool put_back() {
     bool all = true;
     for (const Paper& paper : papers_) {
-      if (paper.kept_old)
+      if (paper.kept_old && !paper.placed && !paper.moved_old)
+        paper.folder->remove(paper.while_old); // it never lost its name
+      else if (paper.kept_old)
         all = restore(paper) && all;
       else if (paper.placed)
         all = paper.folder->remove(paper.name) == 0 && all;
