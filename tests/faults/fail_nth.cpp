@@ -129,6 +129,7 @@ int fsync(int file) {
   return static_cast<int>(syscall(SYS_fsync, file));
 }
 
+#ifndef FAIL_WITHOUT_MALLOC // a sanitizer has an allocator of its own
 extern void* __libc_malloc(size_t size);
 
 void* malloc(size_t size) {
@@ -138,4 +139,5 @@ void* malloc(size_t size) {
   }
   return __libc_malloc(size);
 }
+#endif
 }

@@ -72,9 +72,9 @@ public:
     strip_.summary = fmt::format("body {} mm, {} {}", printed_sum(derived_.body),
                                  material.construction.text, material.size.name);
     if (derived_.pin_to_pin.unknown)
-      strip_.summary += ". X: " + (note_words(derived_.pin_to_pin.unknown_source).empty()
-                                       ? "length not known yet"
-                                       : note_words(derived_.pin_to_pin.unknown_source));
+      strip_.summary += ". X of this stay: " + (note_words(derived_.pin_to_pin.unknown_source).empty()
+                                                    ? "length not known yet"
+                                                    : note_words(derived_.pin_to_pin.unknown_source));
     for (const Piece& piece : derived_.pieces)
       strip_.draft = strip_.draft || !checked_.draft_reasons(piece).empty();
     for (std::size_t i = 0; i < stay_.stack.size(); ++i)
