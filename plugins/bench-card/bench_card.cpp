@@ -101,7 +101,7 @@ void add_head(const CardPiece& card, PageFlow& page) {
                         card.line->construction.text, card.line->size.name),
             {.size = 4.0, .bold = false, .indent = 0.0});
   page.space(1.0);
-  page.text(card.draft() ? "CUT  " + card.stamp
+  page.text(card.draft() ? card.stamp
                          : fmt::format("{}  {}", cut_nothing(card) ? "CUT NOTHING, USE" : "CUT",
                                        card.amount(card.cut)),
             {.size = 9.0, .bold = true, .indent = 0.0});
