@@ -1,5 +1,6 @@
 #include "wording/state_words.hpp"
 
+#include "calculate/reading/reading_length.hpp"
 #include "model/kind_words.hpp"
 #include "units/format_length.hpp"
 #include "wording/say.hpp"

@@ -1,5 +1,6 @@
 #include "plugins/bench-card/from_the_cord.hpp"
 
+#include "backend/card/card_in_hand.hpp"
 #include "backend/drawing/label_text.hpp"
 #include "backend/paper_words.hpp"
 #include "units/format_length.hpp"

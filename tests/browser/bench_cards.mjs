@@ -91,15 +91,21 @@ export function card_complaints(piece, sheets) {
       complaints.push(`${what}: the card has ${shown(printed)}, not ${rounded(unit, mm).join(" or ")}`);
   };
   const total = (name) => piece.sum.find((section) => section.name === name).total_mm;
-  const cut = amount_after(unit, words, "CUT ", "(?: INCOMPLETE)? Known");
+  if (piece.draft) return draft_complaints(words, marks_of(sheets, unit));
+  const from_cord = words.includes("FROM THE CORD");
+  const cut = amount_after(unit, words, "CUT ", from_cord ? " body, bearing" : " (?:READY|MEASURED|FROM)");
   expect("the cut", cut, piece.cut.plus_x, total("cut"));
-  if (piece.complete === / INCOMPLETE Known/.test(words)) complaints.push("INCOMPLETE is said of the wrong card");
-  expect("where to cut", amount_after(unit, words, "Cut to ", "\\. "), piece.cut.plus_x, total("cut"));
+  const where = from_cord ? "Cut at the outer marks: " : "Cut to ";
+  // A wire that is closed aloft is cut from its mouth, which the program of the card's steps looks at.
+  if (!words.includes("from the mouth of the closed end"))
+    expect("where to cut", amount_after(unit, words, where, "\\. "), piece.cut.plus_x, total("cut"));
   expect("the body", amount_after(unit, words, "Measure again, bearing to bearing: ", " wanted"), piece.body.plus_x, total("body"));
   if (piece.bench.dry_fit !== null) {
     const { unknown, known_mm } = piece.bench.dry_fit;
     expect("the dry fit", amount_after(unit, words, "(?:buried|pressed): ", " from bearing"), unknown, known_mm);
   }
+  // The columns of a card from the cord are followed, step by step, by a unit test.
+  if (from_cord || cut === undefined) return complaints;
   complaints.push(...by_hand(unit, words, cut));
 
   const rows = marks_of(sheets, unit);
@@ -120,6 +126,16 @@ export function card_complaints(piece, sheets) {
       complaints.push(`${name}: ${shown(row.aloft)} and ${shown(row.below)} do not add up to ${shown(cut)}`);
   });
   return [...complaints, ...laid_out(rows)];
+}
+
+/** A card of a draft has nothing to cut by. */
+function draft_complaints(words, rows) {
+  const complaints = [];
+  if (/\bCUT [X0-9]/.test(words)) complaints.push("a draft has a cut");
+  if (/Cut (?:to|at) /.test(words)) complaints.push("a draft says where to cut");
+  if (rows.length > 0) complaints.push("a draft has marks");
+  if (!words.includes("What releases this card")) complaints.push("nothing says what releases it");
+  return complaints;
 }
 
 /** "By hand: body 7290 mm + 1552 mm for the ends - 7 mm for the line = 8835 mm." */

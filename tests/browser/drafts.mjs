@@ -50,7 +50,11 @@ export async function draft_complaints(boat, browser, { tried = [], only } = {})
       for (const { reason } of pieces.get(name).draft_reasons)
         if (!words_of(sheet).includes(reason)) complaints.push(`bench card of ${name} does not say: ${reason}`);
     }
-  const fits = by_name(await sheets("dry-fit-cards.html"), "Dry fit of ");
+  const hung = (sheet) => sheet.title.startsWith("Hoisted");
+  const fit_sheets = await sheets("dry-fit-cards.html");
+  const fits = by_name(fit_sheets.filter((sheet) => !hung(sheet)), "Dry fit of ");
+  for (const [stay, of_stay] of by_name(fit_sheets.filter(hung), "Hoisted dry fit of "))
+    for (const sheet of of_stay) complaints.push(...compare("hoisted dry-fit card", stay, stays.has(stay), says_draft(sheet)));
   const all_stays = [...new Set(list.pieces.map((piece) => piece.stay))];
   if (wanted("dry-fit-cards.html"))
     complaints.push(...all_stays.filter((stay) => !fits.has(stay)).map((stay) => `no dry-fit card of ${stay}`));
@@ -146,7 +150,7 @@ export default async function drafts({ report, boats, browser, sheerpole, into }
     report.caught(`DRAFT in ${file}`, await draft_complaints(boat, browser, { only: file }), words);
     writeFileSync(whole, text);
   };
-  await plant("bench-cards.html", "DRAFT", "", /bench card: .* is a draft and does not say so/);
+  await plant("bench-cards.html", /DRAFT/g, "", /bench card: .* is a draft and does not say so/);
   await plant("bench-cards.html", "CUT 15250 mm", "CUT 15250 mm, DRAFT", /bench card: forestay says DRAFT/);
   await plant("dry-fit-cards.html", "DRAFT", "", /dry-fit card: .* does not say so/);
   await plant("order-list.html", "DRAFT", "", /order list: .* does not say so/);
