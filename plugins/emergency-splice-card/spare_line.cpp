@@ -6,6 +6,7 @@
 #include "calculate/length/pin_to_pin.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
+#include "model/stated.hpp"
 #include "wording/length_words.hpp"
 
 #include <fmt/format.h>
@@ -105,7 +106,7 @@ std::vector<std::string> splice_steps(const CardPiece& card) {
   steps.push_back("Smooth the cover from the throat outwards until no slack is left in it.");
   const std::string locking = fact_text(splice->particulars, fact_names.locking);
   steps.push_back(
-      locking.empty() || locking == "none"
+      read_stated(locking).answer != Answer::stated
           ? "Lock it before it is slack again: a bury that is not under load works out. The file "
             "does not say how."
           : "Lock it: " + locking + ".");

@@ -7,6 +7,7 @@
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
+#include "model/stated.hpp"
 #include "units/format_length.hpp"
 #include "wording/length_words.hpp"
 #include "wording/model_words.hpp"
@@ -242,7 +243,7 @@ std::string splice_words(const CardPiece& card, const PieceEnd& end) {
     text += ", taper not stated";
   text += led_by(", throat ", fact_text(splice->particulars, fact_names.throat));
   if (const std::string locking = fact_text(splice->particulars, fact_names.locking); !locking.empty())
-    text += ", " + locking;
+    text += read_stated(locking).answer == Answer::nothing ? ", nothing locks it" : ", " + locking;
   else if (holds_by_bury(*splice))
     text += ", locking not stated";
   return text;

@@ -8,6 +8,7 @@
 #include "calculate/length/pin_to_pin.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
+#include "model/trade_words.hpp"
 #include "units/format_length.hpp"
 
 #include <fmt/format.h>
@@ -304,7 +305,9 @@ private:
     const EndDimension* size = end->find(EndDimensionName::split_pin);
     const EndDimension* pin = end->find(EndDimensionName::pin);
     const std::string secured = fact_text(rig_[stay.stack[entry].part].particulars, fact_names.secured);
-    const std::string what = secured.find("ring") == std::string::npos ? "split pin" : "ring";
+    const std::vector<std::string> words = words_in_text(secured); // a spring clip is no ring
+    const bool ring = std::find(words.begin(), words.end(), "ring") != words.end();
+    const std::string what = ring ? "ring" : "split pin";
     const std::string name = size != nullptr  ? what + " " + size->text
                              : pin != nullptr ? what + " for a pin of " + pin->text
                                               : what + " for a pin of no stated size";
