@@ -244,8 +244,9 @@ void add_stay_findings(const CheckedRig& checked, const Stay& stay, Document& do
   if (table.rows.empty())
     table.caption = "Found on this stay: nothing";
   table.notes.push_back("Checks of this stay: " + std::to_string(totals.passed) + " pass, " +
-                        std::to_string(totals.found) + " findings, " + std::to_string(totals.not_checked) +
-                        " not checked, " + std::to_string(totals.waived) + " waived.");
+                        std::to_string(totals.found) + (totals.found == 1 ? " finding, " : " findings, ") +
+                        std::to_string(totals.not_checked) + " not checked, " +
+                        std::to_string(totals.waived) + " waived.");
   document.blocks.emplace_back(std::move(table));
 }
 

@@ -149,10 +149,11 @@ void print_play(const Rig& rig, const DerivedStay& stay, TextPage& page) {
                      padded_left(format_tenths(row.to_tighten), amount_width) +
                      padded_left(format_tenths(row.to_slacken), amount_width) + "   ",
                  joined(changed_joint_words(rig, row.stack), "; "));
-  page.wrapped("  ", "From the shortest to the longest: " + millimetres(play.by_adjusters) + " = " +
-                         format_inches(play.by_adjusters, 16) + " by the adjuster alone, " +
-                         millimetres(play.in_all) + " = " + format_inches(play.in_all, 16) +
-                         " with the rows whose joints fit. No pin of a loaded stay is drawn.");
+  page.wrapped("  ",
+               "From the shortest to the longest: " + millimetres(play.by_adjusters) + " = " +
+                   format_inches(play.by_adjusters, 16) + " by the adjuster alone, " +
+                   millimetres(play.in_all) + " = " + format_inches(play.in_all, 16) +
+                   " with the rows whose joints fit or are not checked. No pin of a loaded stay is drawn.");
 }
 
 void print_temperature(const Rig& rig, const Table& all, const DerivedStay& stay, const std::string& name,
