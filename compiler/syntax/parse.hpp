@@ -4,8 +4,7 @@
 #include "source/source_text.hpp"
 #include "syntax/syntax_tree.hpp"
 
-#include <string>
-#include <vector>
+#include <cstddef>
 
 namespace sheerpole {
 
@@ -23,14 +22,5 @@ inline constexpr std::size_t most_words = 1'000'000;
 /// Reads one file. Mistakes go to the sink, several per file; the tree always exists. `words_left` is what
 /// the files before this one have left of `most_words`.
 SyntaxTree parse(const SourceText& source, DiagnosticSink& sink, std::size_t words_left = most_words);
-
-/// Fills in what all parsers share of the grammar and would otherwise fill in at their first need, without
-/// a lock that covers it. To be called once before several threads read files at the same time.
-void prepare_for_threads();
-
-/// What the generated parser says of its own choices while it reads a sound file: ambiguities, choices that
-/// took more than the simple kind of lookahead, and choices that took more than one token at all. The
-/// grammar is in order when there is nothing to say. For tests of the grammar.
-std::vector<std::string> prediction_reports(const SourceText& source);
 
 } // namespace sheerpole

@@ -5,7 +5,6 @@
 #include "driver/find/find_in_rig.hpp"
 #include "driver/fleet/fleet_boat.hpp"
 #include "driver/fleet/in_order.hpp"
-#include "syntax/parse.hpp"
 
 #include <benchmark/benchmark.h>
 
@@ -68,7 +67,6 @@ void check_and_cut_lists(benchmark::State& state) {
   const ChosenBackends chosen = choose_backends({"cut-list"}, {}, false);
   const FleetWork work{
       .rig = {.settings = {}, .folders = {}, .threads = 1}, .write = true, .backends = &chosen.backends};
-  prepare_for_threads();
   keep_memory();
   for (auto _ : state)
     in_order<FleetOutcome>(
@@ -87,7 +85,6 @@ BENCHMARK(check_and_cut_lists)->Arg(1)->Arg(2)->Iterations(1)->UseRealTime()->Un
 void find_in_all(benchmark::State& state) {
   const Loft loft;
   const auto sought = read_sought("10 mm");
-  prepare_for_threads();
   for (auto _ : state)
     in_order<std::size_t>(
         boats, static_cast<unsigned>(state.range(0)),

@@ -8,7 +8,6 @@
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 #include "kinds/kind_row.hpp"
-#include "syntax/parse.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -133,7 +132,6 @@ int run(const Options& options) {
   CompileOptions rig = options.rig;
   rig.rig_only = true;
   const bool colour = error_has_colour();
-  prepare_for_threads();
   keep_memory();
   Table table = empty_table();
   Totals totals;

@@ -4,7 +4,6 @@
 #include "driver/fleet/in_order.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
-#include "syntax/parse.hpp"
 
 #include <algorithm>
 #include <filesystem>
@@ -74,7 +73,6 @@ int run(const Options& options) {
   const unsigned workers = workers_for(options.workers);
   if (workers > 1 && files.value().size() > 1)
     work.rig.threads = 1; // each boat has one processor
-  prepare_for_threads();
   keep_memory();
   FleetLog log(work.form, writes);
   ProgressLine progress(files.value().size());

@@ -8,12 +8,19 @@
 
 namespace sheerpole {
 
-/// The generated parser, set up for a token list. What a rule has read belongs to it. What it learns of the
-/// grammar while it reads belongs to the thread: the generated class keeps that once for the whole program,
-/// and looks at some of it without a lock.
+/// The generated parser, set up for a token list. What a rule has read belongs to it. Every choice is made
+/// on the next token, so the network of the grammar is never asked and is not there (see
+/// grammar/README.md).
 class GeneratedParser : public sheerpole_antlr::RigParser {
 public:
-  GeneratedParser(TokenList& tokens, std::shared_ptr<antlr4::ANTLRErrorStrategy> strategy);
+  GeneratedParser(TokenList& tokens, const std::shared_ptr<antlr4::ANTLRErrorStrategy>& strategy)
+      : RigParser(&tokens) {
+    removeErrorListeners();
+    // The tree builder reads what the rules have labelled; the children would be a second record of the
+    // same.
+    setBuildParseTree(false);
+    setErrorHandler(strategy);
+  }
   /// Lets go of what was read so far.
   void forget() { getTreeTracker().reset(); }
 };

@@ -124,8 +124,6 @@ Text read_text(const TokenList& tokens, const antlr4::Token& token, SyntaxReport
 
 LexedFile::LexedFile(const SourceText& source, const CodePoints& characters, std::size_t most)
     : tokens(source, characters) {
-  // Its table grows with the files it has seen; each thread has its own.
-  static thread_local LexerEngine engine;
   const std::u32string_view text = characters.characters();
   const auto span = [&](std::size_t begin, std::size_t end) {
     return Span{source.id(), characters.byte_offset(begin), characters.byte_offset(end)};
@@ -135,7 +133,7 @@ LexedFile::LexedFile(const SourceText& source, const CodePoints& characters, std
   std::size_t line = 1;
   std::size_t line_begin = 0;
   for (std::size_t at = 0; at < text.size();) {
-    const auto [matched, end] = engine.match(text, at);
+    const auto [matched, end] = match_token(text, at);
     const std::size_t begin = std::exchange(at, end);
     std::size_t type = matched;
     if (type == RigLexer::BLANKS)

@@ -10,10 +10,19 @@
 namespace sheerpole::grammar_test {
 
 using ::testing::IsEmpty;
-using ::testing::Not;
 
-TEST(Grammar, EveryChoiceIsMadeOnTheNextToken) {
-  // Words with a meaning in every place where they are names.
+// That each choice is made on the next token alone is held by the build (leave_out_network.cmake).
+
+std::vector<std::string> slugs_of(const SourceText& source) {
+  DiagnosticSink sink;
+  parse(source, sink);
+  std::vector<std::string> slugs;
+  for (const Diagnostic& finding : sink.all())
+    slugs.push_back(finding.slug);
+  return slugs;
+}
+
+TEST(Grammar, WordsWithAMeaningAreNamesInEveryPlaceOfNames) {
   const std::string words_as_names = R"(boat b "B" from c of d.port { }
 stay measured { stack { x
 2 x x (drawn: drawn drawn)
@@ -33,7 +42,7 @@ position of on.port on on { }
 )";
   for (const std::string& text :
        {syntax_test::sample, words_as_names, std::string("points { }"), std::string()})
-    EXPECT_THAT(prediction_reports(SourceText(SourceId{0}, "sample", text)), IsEmpty());
+    EXPECT_THAT(slugs_of(SourceText(SourceId{0}, "sample", text)), IsEmpty());
 }
 
 /// Every rig file of the examples, of the rigs of each kind, and of the frozen corpus.
@@ -48,20 +57,15 @@ std::vector<std::filesystem::path> corpus() {
   return files;
 }
 
-TEST(Grammar, TheCorpusNeedsNoFullContext) {
+TEST(Grammar, TheCorpusIsReadWithoutASlip) {
   const auto files = corpus();
   EXPECT_GE(files.size(), 40u);
   for (const std::filesystem::path& path : files) {
     DiskFileReader reader;
     auto loaded = load(path.generic_string(), SourceId{0}, reader);
     ASSERT_TRUE(loaded.ok()) << path;
-    EXPECT_THAT(prediction_reports(loaded.value()), IsEmpty()) << path;
+    EXPECT_THAT(slugs_of(loaded.value()), IsEmpty()) << path;
   }
-}
-
-TEST(Grammar, TheReportsAreAbleToSaySomething) {
-  EXPECT_THAT(prediction_reports(SourceText(SourceId{0}, "bad", "boat { = }")), Not(IsEmpty()));
-  EXPECT_THAT(prediction_reports(SourceText(SourceId{0}, "bad", "boat {")), Not(IsEmpty()));
 }
 
 } // namespace sheerpole::grammar_test
