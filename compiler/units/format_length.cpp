@@ -7,7 +7,9 @@
 #include <cmath>
 #include <cstdint>
 #include <numeric>
+#include <optional>
 #include <string_view>
+#include <utility>
 
 namespace sheerpole {
 
@@ -85,6 +87,35 @@ std::string write(const Decimal& decimal, int decimals) {
   return text;
 }
 
+/// The same as by the shortest decimal, and much faster, for nearly all numbers of a paper: those of a
+/// usual size that do not lie close to the middle between two roundings.
+std::optional<std::string> written_by_integers(double value, int decimals) {
+  constexpr std::array scales{1.0, 10.0, 100.0, 1000.0};
+  if (static_cast<std::size_t>(decimals) >= scales.size())
+    return std::nullopt;
+  const double parts = std::abs(value) * scales[static_cast<std::size_t>(decimals)];
+  // Below this a product is off by less than a ten-millionth.
+  if (!(parts < 1e9))
+    return std::nullopt;
+  const double whole = std::floor(parts);
+  const double rest = parts - whole;
+  if (std::abs(rest - 0.5) < 1e-6)
+    return std::nullopt;
+  auto count = static_cast<std::uint32_t>(whole) + (rest > 0.5 ? 1U : 0U);
+  std::array<char, 16> buffer;
+  char* at = buffer.end();
+  const bool negative = value < 0.0 && count != 0;
+  for (int place = 0; count != 0 || place <= decimals; ++place) {
+    if (place == decimals && decimals > 0)
+      *--at = '.';
+    *--at = static_cast<char>('0' + count % 10);
+    count /= 10;
+  }
+  if (negative)
+    *--at = '-';
+  return std::string(at, buffer.end());
+}
+
 /// Whole inches and the fraction in lowest terms: `7 3/8`, `3/8`, `0`.
 std::string mixed_inches(std::int64_t whole, std::int64_t numerator, std::int64_t denominator) {
   if (numerator == 0)
@@ -113,6 +144,8 @@ constexpr double inches_per_foot = 12.0;
 std::string format_fixed(double value, int decimals) {
   if (decimals < 0)
     internal_error("a negative number of decimals");
+  if (auto text = written_by_integers(value, decimals))
+    return std::move(*text);
   Decimal decimal = shortest_decimal(value);
   round_to(decimal, decimals);
   return write(decimal, decimals);

@@ -56,12 +56,32 @@ void collect(const ShapeGroup& group, std::vector<LabelBox>& found) {
   }
 }
 
+/// Hundredths of an em, not bold.
+int plain_width(std::string_view text) {
+  int sum = 0;
+  while (!text.empty()) {
+    if (const auto sign = static_cast<unsigned char>(text.front()); sign < 0x80) {
+      sum += width_of(sign);
+      text.remove_prefix(1);
+      continue;
+    }
+    const CodePoint next = first_code_point(text);
+    sum += width_of(next.value);
+    text.remove_prefix(next.bytes);
+  }
+  return sum;
+}
+
+double in_ems(int plain_width, bool bold) {
+  return (bold ? bold_allowance : 1.0) * plain_width / 100.0;
+}
+
 struct LineRoom {
   double size;
   double width;
   bool bold;
-  bool holds(std::string_view text) const {
-    return text_width_in_ems(text, bold) * size * wide_face_allowance <= width + 1e-9;
+  bool holds(int plain_width) const {
+    return in_ems(plain_width, bold) * size * wide_face_allowance <= width + 1e-9;
   }
 };
 
@@ -69,9 +89,12 @@ struct LineRoom {
 std::size_t bytes_that_fit(std::string_view word, const LineRoom& room) {
   std::size_t fit = 0;
   std::size_t after_hyphen = 0;
+  int sum = 0;
   for (std::size_t at = 0; at < word.size();) {
-    at += first_code_point(word.substr(at)).bytes;
-    if (!room.holds(word.substr(0, at)) && fit > 0)
+    const CodePoint next = first_code_point(word.substr(at));
+    at += next.bytes;
+    sum += width_of(next.value);
+    if (!room.holds(sum) && fit > 0)
       break;
     fit = at;
     if (word[at - 1] == '-' && at < word.size())
@@ -83,13 +106,7 @@ std::size_t bytes_that_fit(std::string_view word, const LineRoom& room) {
 } // namespace
 
 double text_width_in_ems(std::string_view text, bool bold) {
-  int sum = 0;
-  while (!text.empty()) {
-    const CodePoint next = first_code_point(text);
-    sum += width_of(next.value);
-    text.remove_prefix(next.bytes);
-  }
-  return (bold ? bold_allowance : 1.0) * sum / 100.0;
+  return in_ems(plain_width(text), bold);
 }
 
 double set_width(const TextShape& text) {
@@ -118,27 +135,34 @@ std::vector<std::string> wrap_label(std::string_view text, double size, double w
   const LineRoom room{size, width, bold};
   std::vector<std::string> lines;
   std::string line;
+  int line_width = 0; // so that no word is measured twice
   while (!text.empty()) {
     const std::size_t blank = std::min(text.find(' '), text.size());
     std::string_view word = text.substr(0, blank);
     text.remove_prefix(std::min(blank + 1, text.size()));
     if (word.empty())
       continue;
-    const std::string longer = line.empty() ? std::string(word) : line + " " + std::string(word);
+    int word_width = plain_width(word);
+    const int longer = line.empty() ? word_width : line_width + width_of(' ') + word_width;
     if (room.holds(longer)) {
-      line = longer;
+      if (!line.empty())
+        line += ' ';
+      line += word;
+      line_width = longer;
       continue;
     }
     if (!line.empty())
       lines.push_back(std::move(line));
-    while (!room.holds(word)) {
+    while (!room.holds(word_width)) {
       const std::size_t fit = bytes_that_fit(word, room);
       if (fit == word.size())
         break;
       lines.emplace_back(word.substr(0, fit));
       word.remove_prefix(fit);
+      word_width = plain_width(word);
     }
-    line = std::string(word);
+    line = word;
+    line_width = word_width;
   }
   if (!line.empty() || lines.empty())
     lines.push_back(std::move(line));

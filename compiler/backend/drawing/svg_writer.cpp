@@ -5,9 +5,9 @@
 #include "units/format_length.hpp"
 
 #include <fmt/format.h>
-#include <pugixml.hpp>
 
 #include <cmath>
+#include <utility>
 
 namespace sheerpole {
 
@@ -39,117 +39,207 @@ std::string xml_text(std::string_view text) {
   return allowed;
 }
 
-class SvgBuilder {
-public:
-  explicit SvgBuilder(pugi::xml_node parent, std::string_view prefix = "", bool with_links = false)
-      : parent_(parent), prefix_(prefix), with_links_(with_links) {}
-
-  void operator()(const LineShape& line) const {
-    pugi::xml_node node = element("line", line.id);
-    set(node, "x1", number(line.from.x));
-    set(node, "y1", number(line.from.y));
-    set(node, "x2", number(line.to.x));
-    set(node, "y2", number(line.to.y));
-    style(node, line.style);
-  }
-
-  void operator()(const PolylineShape& polyline) const {
-    pugi::xml_node node = element("polyline", polyline.id);
-    set(node, "points", points(polyline.points));
-    style(node, polyline.style);
-  }
-
-  void operator()(const PolygonShape& polygon) const {
-    pugi::xml_node node = element("polygon", polygon.id);
-    set(node, "points", points(polygon.points));
-    style(node, polygon.style);
-  }
-
-  void operator()(const CircleShape& circle) const {
-    pugi::xml_node node = element("circle", circle.id);
-    set(node, "cx", number(circle.centre.x));
-    set(node, "cy", number(circle.centre.y));
-    set(node, "r", number(circle.radius));
-    style(node, circle.style);
-  }
-
-  void operator()(const RectangleShape& rectangle) const {
-    pugi::xml_node node = element("rect", rectangle.id);
-    set(node, "x", number(rectangle.box.left));
-    set(node, "y", number(rectangle.box.top));
-    set(node, "width", number(rectangle.box.width()));
-    set(node, "height", number(rectangle.box.height()));
-    style(node, rectangle.style);
-  }
-
-  void operator()(const TextShape& text) const {
-    pugi::xml_node node = element("text", text.id);
-    set(node, "x", number(text.at.x));
-    set(node, "y", number(text.at.y));
-    set(node, "font-size", number(text.size));
-    if (text.fixed_pitch)
-      set(node, "font-family", "'Liberation Mono', monospace");
-    if (text.bold)
-      set(node, "font-weight", "bold");
-    if (text.anchor != TextAnchor::start)
-      set(node, "text-anchor", text.anchor == TextAnchor::middle ? "middle" : "end");
-    if (!text.text.empty()) {
-      set(node, "textLength", number(set_width(text)));
-      set(node, "lengthAdjust", "spacingAndGlyphs");
+/// A character inside an attribute or a text as XML has it.
+void add_escaped(std::string& out, std::string_view text, bool attribute) {
+  for (const char c : text)
+    switch (c) {
+    case '&':
+      out += "&amp;";
+      break;
+    case '<':
+      out += "&lt;";
+      break;
+    case '>':
+      out += "&gt;";
+      break;
+    case '"':
+      out += attribute ? "&quot;" : "\"";
+      break;
+    case '\t':
+      out += attribute ? "&#09;" : "\t";
+      break;
+    case '\n':
+      out += attribute ? "&#10;" : "\n";
+      break;
+    default:
+      out += c;
     }
-    node.append_child(pugi::node_pcdata).set_value(xml_text(text.text).c_str());
+}
+
+/// Writes forward, element by element: most of a paper is drawn, so no tree of it is kept beside.
+class SvgWriter {
+public:
+  explicit SvgWriter(std::string_view prefix = "", bool with_links = false)
+      : prefix_(prefix), with_links_(with_links) {}
+
+  std::string out;
+
+  void operator()(const LineShape& line) {
+    begin("line", line.id);
+    set("x1", line.from.x);
+    set("y1", line.from.y);
+    set("x2", line.to.x);
+    set("y2", line.to.y);
+    style(line.style);
+    end_empty();
   }
 
-  void operator()(const ShapeGroup& group) const {
+  void operator()(const PolylineShape& polyline) { outline("polyline", polyline); }
+  void operator()(const PolygonShape& polygon) { outline("polygon", polygon); }
+
+  void operator()(const CircleShape& circle) {
+    begin("circle", circle.id);
+    set("cx", circle.centre.x);
+    set("cy", circle.centre.y);
+    set("r", circle.radius);
+    style(circle.style);
+    end_empty();
+  }
+
+  void operator()(const RectangleShape& rectangle) {
+    begin("rect", rectangle.id);
+    set("x", rectangle.box.left);
+    set("y", rectangle.box.top);
+    set("width", rectangle.box.width());
+    set("height", rectangle.box.height());
+    style(rectangle.style);
+    end_empty();
+  }
+
+  void operator()(const TextShape& text) {
+    begin("text", text.id);
+    set("x", text.at.x);
+    set("y", text.at.y);
+    set("font-size", text.size);
+    if (text.fixed_pitch)
+      set("font-family", "'Liberation Mono', monospace");
+    if (text.bold)
+      set("font-weight", "bold");
+    if (text.anchor != TextAnchor::start)
+      set("text-anchor", text.anchor == TextAnchor::middle ? "middle" : "end");
+    if (!text.text.empty()) {
+      set("textLength", set_width(text));
+      set("lengthAdjust", "spacingAndGlyphs");
+    }
+    out += '>';
+    add_escaped(out, xml_text(text.text), false);
+    out += "</text>\n";
+  }
+
+  void operator()(const ShapeGroup& group) {
     const bool follows = with_links_ && !group.link.empty();
-    pugi::xml_node node = element(follows ? "a" : "g", group.id);
+    const char* name = follows ? "a" : "g";
+    begin(name, group.id);
     if (follows)
-      set(node, "href", group.link);
-    words(node, group.title, group.description);
+      set("href", group.link);
+    if (group.title.empty() && group.description.empty() && group.children.empty()) {
+      end_empty();
+      return;
+    }
+    open();
+    words(group.title, group.description);
     for (const DrawnNode& child : group.children)
-      std::visit(SvgBuilder(node, prefix_, with_links_), child.content);
+      std::visit(*this, child.content);
+    close(name);
   }
 
-  static void words(pugi::xml_node node, const std::string& title, const std::string& description) {
+  void words(const std::string& title, const std::string& description) {
     if (!title.empty())
-      node.append_child("title").append_child(pugi::node_pcdata).set_value(xml_text(title).c_str());
+      element_with_text("title", title);
     if (!description.empty())
-      node.append_child("desc").append_child(pugi::node_pcdata).set_value(xml_text(description).c_str());
+      element_with_text("desc", description);
   }
 
-  static void set(pugi::xml_node node, const char* name, const std::string& value) {
-    node.append_attribute(name).set_value(value.c_str());
+  /// The element that holds the drawing, open.
+  void open_svg(const Drawing& drawing) {
+    begin("svg", "");
+    set("xmlns", "http://www.w3.org/2000/svg");
+    set("version", "1.1");
+    set("width", number(drawing.width) + "mm");
+    set("height", number(drawing.height) + "mm");
+    set("viewBox", "0 0 " + number(drawing.width) + " " + number(drawing.height));
+    // The metrics by which texts are measured are those of this face.
+    set("font-family", "'Liberation Sans', sans-serif");
+    set("stroke-linejoin", "round");
+    open();
+    words(drawing.title, drawing.description);
   }
+  void close_svg() { close("svg"); }
 
 private:
-  pugi::xml_node parent_;
   std::string_view prefix_; ///< of every id
   bool with_links_ = false;
+  std::size_t depth_ = 0;
 
-  pugi::xml_node element(const char* name, const std::string& id) const {
-    pugi::xml_node parent = parent_;
-    pugi::xml_node node = parent.append_child(name);
-    if (!id.empty())
-      set(node, "id", std::string(prefix_) + id);
-    return node;
+  void begin(const char* name, const std::string& id) {
+    out.append(2 * depth_, ' ');
+    out += '<';
+    out += name;
+    if (!id.empty()) {
+      out += " id=\"";
+      add_escaped(out, prefix_, true);
+      add_escaped(out, id, true);
+      out += '"';
+    }
+  }
+  void open() {
+    out += ">\n";
+    ++depth_;
+  }
+  void end_empty() { out += " />\n"; }
+  void close(const char* name) {
+    --depth_;
+    out.append(2 * depth_, ' ');
+    out += "</";
+    out += name;
+    out += ">\n";
+  }
+  void element_with_text(const char* name, const std::string& text) {
+    begin(name, "");
+    out += '>';
+    add_escaped(out, xml_text(text), false);
+    out += "</";
+    out += name;
+    out += ">\n";
   }
 
-  static std::string points(const std::vector<PaperPoint>& points) {
+  void set(const char* name, std::string_view value) {
+    out += ' ';
+    out += name;
+    out += "=\"";
+    add_escaped(out, value, true);
+    out += '"';
+  }
+  void set(const char* name, double value) {
+    out += ' ';
+    out += name;
+    out += "=\"";
+    out += number(value);
+    out += '"';
+  }
+
+  template <class Shape>
+  void outline(const char* name, const Shape& shape) {
+    begin(name, shape.id);
     std::string list;
-    for (const PaperPoint& point : points) {
+    for (const PaperPoint& point : shape.points) {
       if (!list.empty())
         list += ' ';
-      list += number(point.x) + "," + number(point.y);
+      list += number(point.x);
+      list += ',';
+      list += number(point.y);
     }
-    return list;
+    set("points", list);
+    style(shape.style);
+    end_empty();
   }
 
-  static void style(pugi::xml_node node, const ShapeStyle& style) {
-    set(node, "fill", style.fill_grey ? grey(*style.fill_grey) : "none");
+  void style(const ShapeStyle& style) {
+    set("fill", style.fill_grey ? grey(*style.fill_grey) : "none");
     if (style.stroke_width <= 0.0)
       return;
-    set(node, "stroke", grey(style.stroke_grey));
-    set(node, "stroke-width", number(style.stroke_width));
+    set("stroke", grey(style.stroke_grey));
+    set("stroke-width", style.stroke_width);
     if (style.dashes.empty())
       return;
     std::string list;
@@ -158,35 +248,9 @@ private:
         list += ' ';
       list += number(dash);
     }
-    set(node, "stroke-dasharray", list);
+    set("stroke-dasharray", list);
   }
 };
-
-struct StringWriter : pugi::xml_writer {
-  std::string text;
-  void write(const void* data, std::size_t size) override {
-    text.append(static_cast<const char*>(data), size);
-  }
-};
-
-pugi::xml_node add_svg(pugi::xml_node parent, const Drawing& drawing) {
-  pugi::xml_node svg = parent.append_child("svg");
-  SvgBuilder::set(svg, "xmlns", "http://www.w3.org/2000/svg");
-  SvgBuilder::set(svg, "version", "1.1");
-  SvgBuilder::set(svg, "width", number(drawing.width) + "mm");
-  SvgBuilder::set(svg, "height", number(drawing.height) + "mm");
-  SvgBuilder::set(svg, "viewBox", "0 0 " + number(drawing.width) + " " + number(drawing.height));
-  // The metrics by which texts are measured are those of this face.
-  SvgBuilder::set(svg, "font-family", "'Liberation Sans', sans-serif");
-  SvgBuilder::set(svg, "stroke-linejoin", "round");
-  return svg;
-}
-
-std::string text_of(const pugi::xml_document& document) {
-  StringWriter writer;
-  document.save(writer, "  ", pugi::format_indent | pugi::format_no_declaration, pugi::encoding_utf8);
-  return std::move(writer.text);
-}
 
 } // namespace
 
@@ -208,32 +272,24 @@ std::string element_id(std::string_view name) {
 }
 
 std::string write_svg(const Drawing& drawing) {
-  pugi::xml_document document;
-  pugi::xml_node declaration = document.append_child(pugi::node_declaration);
-  declaration.append_attribute("version").set_value("1.0");
-  declaration.append_attribute("encoding").set_value("UTF-8");
-  document.append_child(pugi::node_doctype)
-      .set_value(
-          "svg PUBLIC \"-//W3C//DTD SVG 1.1//EN\" \"http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd\"");
-  pugi::xml_node svg = add_svg(document, drawing);
-  SvgBuilder::words(svg, drawing.title, drawing.description);
-
-  pugi::xml_node paper = svg.append_child("rect");
-  SvgBuilder::set(paper, "x", number(0));
-  SvgBuilder::set(paper, "y", number(0));
-  SvgBuilder::set(paper, "width", number(drawing.width));
-  SvgBuilder::set(paper, "height", number(drawing.height));
-  SvgBuilder::set(paper, "fill", grey(1.0));
-  std::visit(SvgBuilder(svg), DrawnNode{drawing.content}.content);
-  return text_of(document);
+  SvgWriter writer;
+  writer.out = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+               "<!DOCTYPE svg PUBLIC \"-//W3C//DTD SVG 1.1//EN\" "
+               "\"http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd\">\n";
+  writer.open_svg(drawing);
+  ShapeStyle paper{.stroke_width = 0.0, .stroke_grey = 0.0, .dashes = {}, .fill_grey = 1.0};
+  writer(RectangleShape{{0.0, 0.0, drawing.width, drawing.height}, std::move(paper), ""});
+  writer(drawing.content);
+  writer.close_svg();
+  return std::move(writer.out);
 }
 
 std::string write_svg_element(const Drawing& drawing, const std::string& prefix) {
-  pugi::xml_document document;
-  pugi::xml_node svg = add_svg(document, drawing);
-  SvgBuilder::words(svg, drawing.title, drawing.description);
-  std::visit(SvgBuilder(svg, prefix, true), DrawnNode{drawing.content}.content);
-  return text_of(document);
+  SvgWriter writer(prefix, true);
+  writer.open_svg(drawing);
+  writer(drawing.content);
+  writer.close_svg();
+  return std::move(writer.out);
 }
 
 } // namespace sheerpole

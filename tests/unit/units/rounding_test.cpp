@@ -1,9 +1,14 @@
 #include "units/format_length.hpp"
 
 #include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
 
+#include <array>
 #include <clocale>
+#include <cmath>
+#include <cstdio>
 #include <limits>
+#include <string>
 
 namespace sheerpole::rounding_test {
 namespace {
@@ -24,6 +29,22 @@ TEST(Rounding, HalfGoesAwayFromZeroOnTheDecimalValue) {
   EXPECT_EQ(format_fixed(0.05, 1), "0.1");
   EXPECT_EQ(format_fixed(0.04, 1), "0.0");
   EXPECT_EQ(format_fixed(0.005, 1), "0.0");
+}
+
+// printf of the C library on both sides of the middle between two decimals, and on the decimal itself.
+RC_GTEST_PROP(Rounding, IsThatOfTheCLibraryWhereNothingLiesInTheMiddle, (unsigned size)) {
+  const int decimals = *rc::gen::inRange(0, 5);
+  const double step = std::pow(10.0, -decimals);
+  const double decimal = (*rc::gen::arbitrary<bool>() ? -1.0 : 1.0) * (size % 2'000'000) * step;
+  for (const double share : {-0.499, -0.001, 0.0, 0.25, 0.499}) {
+    const double value = decimal + share * step;
+    std::array<char, 64> expected{};
+    std::snprintf(expected.data(), expected.size(), "%.*f", decimals, value);
+    std::string text = expected.data();
+    if (text.find_first_not_of("-0.") == std::string::npos)
+      std::erase(text, '-');
+    RC_ASSERT(format_fixed(value, decimals) == text);
+  }
 }
 
 TEST(Rounding, CarriesThroughNines) {
