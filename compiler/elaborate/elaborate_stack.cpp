@@ -3,6 +3,7 @@
 #include "elaborate/arithmetic.hpp"
 #include "units/format_length.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <string_view>
 
@@ -22,8 +23,9 @@ std::optional<Length> bound_of(const Influences& influences) {
 
 class StackReader {
 public:
-  StackReader(Elaboration& elaboration, const std::string& stay, const ResolvedDeclaration& stack)
-      : elaboration_(elaboration), stay_(stay), stack_(stack) {}
+  StackReader(Elaboration& elaboration, const Stay& stay, const ResolvedDeclaration& stack)
+      : elaboration_(elaboration), stay_(stay.base), lower_end_aloft_(ends_on_mast(elaboration.rig, stay)),
+        stack_(stack) {}
 
   std::vector<StackItem> run() {
     silent_ = stack_.incomplete;
@@ -278,9 +280,11 @@ private:
       const Part& part = elaboration_.rig[item.part];
       const bool last = i + 1 == items_.size();
       const StackItem& first = items_.front();
-      if (i > 0 && last && first.kind == StackItem::Kind::part && first.part == item.part)
-        report_both_ends(first, item, part);
-      else if (i > 0 && !last)
+      if (i > 0 && last && first.kind == StackItem::Kind::part && first.part == item.part) {
+        // A tang is a type: where both ends are on masts there is one at each.
+        if (part.kind != PartKind::tang || !lower_end_aloft_)
+          report_both_ends(first, item, part);
+      } else if (i > 0 && !last)
         report(diagnose("boat-fitting-inside",
                         {{"part", part.name}, {"kind", std::string(name_of(part.kind))}, {"stay", stay_}})
                    .at(item.place));
@@ -309,8 +313,20 @@ private:
 
   void report(DiagnosticBuilder&& builder) { elaboration_.sink.report(std::move(builder).about(stay_)); }
 
+  /// Whether the lower end of a stay is on a spar that stands.
+  static bool ends_on_mast(const Rig& rig, const Stay& stay) {
+    if (stay.path.size() < 2)
+      return false;
+    const std::string& name = rig[stay.path.back().point].spar;
+    return std::any_of(rig.spars.begin(), rig.spars.end(), [&](const Spar& spar) {
+      return spar.name == name && (spar.sort == SparSort::mast || spar.sort == SparSort::mizzen ||
+                                   spar.sort == SparSort::topmast);
+    });
+  }
+
   Elaboration& elaboration_;
   std::string stay_;
+  bool lower_end_aloft_ = false; ///< a stay from mast to mast, a diamond
   const ResolvedDeclaration& stack_;
   std::vector<StackItem> items_;
   bool silent_ = false; ///< something is missing from the list that has been reported
@@ -351,13 +367,13 @@ void change_items(Elaboration& elaboration, const std::string& stay, const Resol
   }
 }
 
-std::vector<StackItem> elaborate_stack(Elaboration& elaboration, const std::string& name,
+std::vector<StackItem> elaborate_stack(Elaboration& elaboration, const Stay& stay,
                                        const ResolvedDeclaration& stack,
                                        const std::vector<const ResolvedDeclaration*>& changes) {
   ResolvedDeclaration changed = stack;
   for (const ResolvedDeclaration* block : changes)
-    change_items(elaboration, name, *block, changed);
-  return StackReader(elaboration, name, changed).run();
+    change_items(elaboration, stay.base, *block, changed);
+  return StackReader(elaboration, stay, changed).run();
 }
 
 } // namespace sheerpole

@@ -32,7 +32,7 @@ void add_position(Elaboration& elaboration, const ResolvedDeclaration& block, St
       const ResolvedDeclaration* stack = stack_of(declaration);
       if (stack == nullptr || block.items.empty())
         break;
-      const std::vector<StackItem> moved = elaborate_stack(elaboration, stay.base, *stack, {&block});
+      const std::vector<StackItem> moved = elaborate_stack(elaboration, stay, *stack, {&block});
       for (std::size_t i = 0; i < moved.size() && i < stay.stack.size(); ++i) {
         const bool named = std::any_of(block.items.begin(), block.items.end(), [&](const auto& item) {
           const auto part = elaboration.parts.find(item.part.value);

@@ -34,8 +34,18 @@ Passage read_passage(Elaboration& elaboration, const Stop& stop, bool at_end, co
   return Passage::free;
 }
 
+/// Whether the stack of a stay ends in a junction there.
+bool ends_in_junction(const Elaboration& elaboration, const ResolvedDeclaration* stack, WhichEnd where) {
+  if (stack == nullptr || stack->items.empty())
+    return false;
+  const ResolvedItem& item = where == WhichEnd::upper ? stack->items.front() : stack->items.back();
+  const auto part = elaboration.parts.find(item.part.value);
+  return !item.line && part != elaboration.parts.end() &&
+         elaboration.rig[part->second].kind == PartKind::junction;
+}
+
 std::vector<PathStop> read_path(Elaboration& elaboration, const Value& value, Side side,
-                                const std::string& stay) {
+                                const std::string& stay, const ResolvedDeclaration* stack) {
   std::vector<PathStop> path;
   if (value.shape != ValueShape::path) {
     elaboration.sink.report(diagnose("path-too-short", {{"stay", stay}}).at(value.span));
@@ -45,7 +55,9 @@ std::vector<PathStop> read_path(Elaboration& elaboration, const Value& value, Si
     const Stop& stop = value.stops[i];
     const bool at_end = i == 0 || i + 1 == value.stops.size();
     const Passage passage = read_passage(elaboration, stop, at_end, stay);
-    const auto point = elaboration.point_on(stop.expression, side, stay);
+    const bool shared =
+        at_end && ends_in_junction(elaboration, stack, i == 0 ? WhichEnd::upper : WhichEnd::lower);
+    const auto point = elaboration.point_on(stop.expression, side, stay, shared);
     if (!point)
       continue;
     if (!path.empty() && path.back().point == *point)
@@ -111,12 +123,12 @@ std::optional<Stay> read_stay(Elaboration& elaboration, const ResolvedDeclaratio
   stay.side = side;
   stay.place = elaboration.place_of(declaration);
   stay.stated_pin_to_pin = elaboration.length(declaration, "pin-to-pin");
+  if (const ResolvedProperty* path = declaration.find("path"))
+    stay.path = read_path(elaboration, path->syntax->value, side, base, stack);
   if (stack != nullptr) {
-    stay.stack = elaborate_stack(elaboration, base, *stack, changes);
+    stay.stack = elaborate_stack(elaboration, stay, *stack, changes);
     stay.stack_place = stack->syntax->kind.span;
   }
-  if (const ResolvedProperty* path = declaration.find("path"))
-    stay.path = read_path(elaboration, path->syntax->value, side, base);
   if (const ResolvedProperty* duty = declaration.find("duty"))
     stay.duties = elaboration.read.words(duty->syntax->value);
   stay.particulars = elaboration.particulars(declaration, {"sides", "path", "pin-to-pin", "line", "duty"});

@@ -104,7 +104,7 @@ std::vector<Side> sides_of(Elaboration& elaboration, const ResolvedDeclaration& 
 }
 
 std::optional<PointId> Elaboration::point_on(const Expression& expression, Side side,
-                                             const std::string& owner) {
+                                             const std::string& owner, bool shared) {
   const SymbolId id = tree.symbol_at(expression.span);
   if (tree[id].poison())
     return std::nullopt;
@@ -123,7 +123,7 @@ std::optional<PointId> Elaboration::point_on(const Expression& expression, Side 
   }
   if (family.only) {
     const Side point_side = rig[*family.only].side;
-    if (side != Side::centre && point_side != Side::centre && point_side != side) {
+    if (!shared && side != Side::centre && point_side != Side::centre && point_side != side) {
       sink.report(
           diagnose("point-on-other-side", {{"point", name},
                                            {"point_side", std::string(sheerpole::name_of(point_side))},

@@ -52,7 +52,9 @@ struct Elaboration {
 
   /// The point that a name with or without a side stands for on this side of the boat; empty when there is
   /// none, which has been reported.
-  std::optional<PointId> point_on(const Expression& expression, Side side, const std::string& owner);
+  /// `shared`: a place where both sides meet, as legs do at a junction, may lie off the middle.
+  std::optional<PointId> point_on(const Expression& expression, Side side, const std::string& owner,
+                                  bool shared = false);
 };
 
 /// The title behind its name; empty when it has none.
@@ -96,8 +98,8 @@ void elaborate_records(Elaboration& elaboration);
 /// One rule of the file's own.
 void elaborate_rule(Elaboration& elaboration, const ResolvedDeclaration& declaration);
 
-/// The stack of a stay with the changes to it. `name` is the stay's, for messages.
-std::vector<StackItem> elaborate_stack(Elaboration& elaboration, const std::string& name,
+/// The stack of a stay with the changes to it; of the stay its name, for messages, and its path are read.
+std::vector<StackItem> elaborate_stack(Elaboration& elaboration, const Stay& stay,
                                        const ResolvedDeclaration& stack,
                                        const std::vector<const ResolvedDeclaration*>& changes);
 

@@ -59,6 +59,8 @@ constexpr PropertyRow boat[] = {
                "from the mast to the stem fitting"),
     recorded(length_row("mainsail-hoist", Need::optional, 0.5, longest, "11.90 m", "luff of the mainsail")),
     recorded(length_row("mainsail-foot", Need::optional, 0.2, longest, "4.05 m", "foot of the mainsail")),
+    recorded(length_row("mizzen-hoist", Need::optional, 0.5, longest, "6.40 m", "luff of the mizzen")),
+    recorded(length_row("mizzen-foot", Need::optional, 0.2, longest, "2.60 m", "foot of the mizzen")),
     length_row("sheer-at-mast", Need::optional, -5.0, 20.0, "1.120 m",
                "height of the sheer above the waterline, abreast of the mast"),
     {.name = "reference-temperature",

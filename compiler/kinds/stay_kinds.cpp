@@ -14,6 +14,7 @@ constexpr std::string_view duties[] = {"standing", "carries-sail", "running", "r
 
 constexpr std::string_view yes[] = {"yes"};
 constexpr std::string_view bedding_from[] = {"adjuster", "cut"};
+constexpr std::string_view mast_positions[] = {"mast-up", "mast-down"};
 
 constexpr PropertyRow line_rows[] = {
     length_row("length", Need::optional, 0.001, longest, "455 mm",
@@ -75,6 +76,9 @@ constexpr PropertyRow stay[] = {
     cut_from_reason_row,
     list_row("spare-parts", Need::optional, Category::part, "toggle-12, toggle-12",
              "parts in hand that may be put into its stack, each as often as it stands here"),
+    choice_row("rigged", Need::optional, mast_positions, "mast-down",
+               "whether it is dry-fitted and put on with the mast standing or lying: a diamond, a bridle, "
+               "a jumper"),
     date_row("made", Need::optional, "when it was made; for its labels"),
     text_row("made-by", Need::optional, "\"north shed\"", "who spliced or pressed its ends"),
     text_row("job", Need::optional, "\"2026-114\"", "the number of the job under which it was made"),

@@ -98,6 +98,8 @@ struct FactNames {
   FactName metal{"metal"};
   FactName metallic_area{"metallic-area"};
   FactName method{"method"};
+  FactName mizzen_foot{"mizzen-foot"};
+  FactName mizzen_hoist{"mizzen-hoist"};
   FactName modulus{"modulus"};
   FactName nominal_length{"nominal-length"};
   FactName not_seen{"not-seen"};
@@ -125,6 +127,7 @@ struct FactNames {
   FactName report_date{"report-date"};
   FactName resolution{"resolution"};
   FactName revision{"revision"};
+  FactName rigged{"rigged"};
   FactName righting_angle{"righting-angle"};
   FactName righting_moment{"righting-moment"};
   FactName round_to{"round-to"};

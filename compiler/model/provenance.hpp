@@ -40,7 +40,8 @@ enum class Derivation : std::uint16_t {
   test_splice_by,
   test_splice_on_by,
   shortened_over,
-  set_to
+  set_to,
+  share_through_junction ///< the share and the stay whose load it is
 };
 constexpr PhraseSubject subject_of(Derivation) {
   return PhraseSubject::derivation;

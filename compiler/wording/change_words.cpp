@@ -16,6 +16,9 @@ std::string_view words(ChangePhrase phrase) {
     return "of the right length; its ends are made by other numbers";
   case ChangePhrase::hangs:
     return "{}; set {} to {}, which leaves {} to tighten and {} to slacken";
+  case ChangePhrase::hangs_by_junction:
+    return "{}; the stays at {} take it together: set {} of {} to {}, which leaves {} to tighten and {} to "
+           "slacken";
   case ChangePhrase::respliced:
     return "{}; can be re-spliced{} {}: open the splice, do not cut the eye off. Measure the piece at its "
            "tension before it is opened";

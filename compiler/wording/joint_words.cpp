@@ -41,6 +41,10 @@ std::string_view words(JointPhrase phrase) {
     return "pin {} in a hole of {}";
   case JointPhrase::pin_in_bush:
     return "pin {} in {} of {}";
+  case JointPhrase::pin_in_jaw:
+    return "pin {} in a jaw made for a pin of {}";
+  case JointPhrase::size_of_pin_not_stated:
+    return "the size of the pin is not stated";
   case JointPhrase::pin_has_play:
     return "{}, play {}";
   case JointPhrase::pin_plays_too_much:

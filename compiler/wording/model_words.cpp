@@ -1,8 +1,20 @@
 #include "wording/model_words.hpp"
 
+#include "calculate/geometry/junctions.hpp"
+#include "calculate/geometry/spar_lines.hpp"
+#include "model/kind_words.hpp"
+#include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
+#include "units/si_factors.hpp"
 #include "wording/length_phrases.hpp"
+#include "wording/phrase_table.hpp"
 #include "wording/say.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <utility>
 
 namespace sheerpole {
 
@@ -64,12 +76,139 @@ std::string_view words(Derivation derivation) {
     return "{}: {} to {} over a bury of {}";
   case Derivation::set_to:
     return "{}: {} set to {}";
+  case Derivation::share_through_junction:
+    return "{} times the load of {} through the junction";
   }
   return {};
 }
 
 std::string note_words(const Provenance& provenance) {
   return provenance.derivation.empty() ? provenance.note : say(provenance.derivation);
+}
+
+namespace {
+
+std::string in_words(std::string_view name) {
+  std::string words(name);
+  std::replace(words.begin(), words.end(), '-', ' ');
+  return words;
+}
+
+/// A title with a small first letter, as it stands within a sentence; what is written in capitals stays.
+std::string within(std::string title) {
+  if (title.size() > 1 && title[0] >= 'A' && title[0] <= 'Z' && !(title[1] >= 'A' && title[1] <= 'Z'))
+    title[0] = static_cast<char>(title[0] - 'A' + 'a');
+  return title;
+}
+
+/// Whether the words of a place name their mast already.
+bool names_mast(const std::string& place, const Spar& mast) {
+  const auto first_word = [](const std::string& words) { return words.substr(0, words.find(' ')); };
+  for (const std::string& name : {spar_words(mast), in_words(mast.name)})
+    for (const std::string& word : {name, first_word(name)})
+      if (word != "mast" && place.find(word) != std::string::npos)
+        return true;
+  return false;
+}
+
+std::string_view opposite(PullDirection way) {
+  switch (way) {
+  case PullDirection::forward:
+    return words(PullDirection::aft);
+  case PullDirection::aft:
+    return words(PullDirection::forward);
+  case PullDirection::to_port:
+    return words(PullDirection::to_starboard);
+  case PullDirection::to_starboard:
+    return words(PullDirection::to_port);
+  }
+  return {};
+}
+
+} // namespace
+
+std::string spar_words(const Spar& spar) {
+  return spar.title.empty() ? in_words(spar.name) : within(spar.title);
+}
+
+std::string titled(const Rig& rig, const Stay& stay) {
+  std::string title = stay.title.empty() ? stay.base : stay.title;
+  const bool shared = std::any_of(rig.stays.begin(), rig.stays.end(), [&](const Stay& other) {
+    return other.base != stay.base && !other.title.empty() && other.title == stay.title;
+  });
+  if (shared)
+    if (const Spar* mast = mast_at(rig, stay, WhichEnd::upper))
+      title += ", " + spar_words(*mast);
+  return title;
+}
+
+std::string place_words(const Rig& rig, const Point& point) {
+  std::string place =
+      point.title.empty() ? in_words(point.base.empty() ? point.name : point.base) : within(point.title);
+  const auto on = mast_of(rig, point);
+  const auto standing = std::count_if(rig.spars.begin(), rig.spars.end(), stands);
+  if (on && standing > 1 && !names_mast(place, *on->mast))
+    place += " of the " + spar_words(*on->mast);
+  if (point.side != Side::centre)
+    place += ", " + std::string(name_of(point.side));
+  return place;
+}
+
+std::string where_words(const Rig& rig, const Stay& stay, WhichEnd where) {
+  if (stay.path.size() < 2)
+    return std::string(word_of(where));
+  const PathStop& stop = where == WhichEnd::upper ? stay.path.front() : stay.path.back();
+  return "at the " + place_words(rig, rig[stop.point]);
+}
+
+std::string_view end_word(const Rig& rig, const Stay& stay, WhichEnd where) {
+  const bool upper = where == WhichEnd::upper;
+  if (!stay.stack.empty()) {
+    const StackItem& item = upper ? stay.stack.front() : stay.stack.back();
+    if (item.kind == StackItem::Kind::part && rig[item.part].kind == PartKind::junction)
+      return "plate";
+  }
+  if (stay.path.size() >= 2) {
+    const Point& point = rig[upper ? stay.path.front().point : stay.path.back().point];
+    if (mast_of(rig, point))
+      return "aloft";
+    if (!point.spar.empty())
+      return "spar";
+  }
+  return upper ? "aloft" : "deck";
+}
+
+std::vector<std::string> junction_sentences(const Rig& rig) {
+  std::vector<std::string> result;
+  for (const JunctionBalance& balance : junction_balances(rig)) {
+    std::vector<std::string> legs;
+    for (const JunctionLeg& leg : balance.loaded)
+      if (leg.share)
+        legs.push_back(fmt::format("{} at {} deg carries {}", rig[leg.stay].name,
+                                   format_fixed(leg.angle_radians / degree, 1),
+                                   format_fixed(*leg.share, 2)));
+    if (!legs.empty())
+      result.push_back(fmt::format("At the {}, of the tension of {}: {}.",
+                                   place_words(rig, rig[balance.at]), rig[balance.single].name,
+                                   joined(legs, Join::comma)));
+  }
+  return result;
+}
+
+std::vector<std::string> parting_words(const Rig& rig, StayId stay) {
+  std::vector<std::string> result;
+  for (const AfterParting& after : after_parting(rig, stay)) {
+    const std::string mast = spar_words(rig.spars[after.spar]);
+    if (!after.left.empty())
+      result.push_back(fmt::format("The {} is still held {} by {}.", mast, words(after.way),
+                                   joined(after.left, Join::and_word)));
+    else
+      result.push_back(
+          fmt::format("{} {} is held {} by nothing {}above half of its height: it can fall {}.",
+                      after.at_once ? "The" : "Then the", mast, words(after.way),
+                      after.at_once ? "else " : "", opposite(after.way)));
+  }
+  return result;
 }
 
 std::string force_text(const Sourced<Force>& force) {

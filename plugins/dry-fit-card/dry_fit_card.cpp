@@ -3,8 +3,11 @@
 #include "backend/card/card_in_hand.hpp"
 #include "backend/card/card_piece.hpp"
 #include "backend/paper_words.hpp"
+#include "calculate/facts.hpp"
 #include "calculate/joints/articulation.hpp"
+#include "model/fact_name.hpp"
 #include "plugins/dry-fit-card/hoisted_page.hpp"
+#include "wording/model_words.hpp"
 
 #include <fmt/format.h>
 
@@ -71,6 +74,11 @@ void finish(StayFit& fit) {
 constexpr TextLook small{.size = 3.0, .bold = false, .indent = 0.0};
 constexpr TextLook plain{.size = 3.2, .bold = false, .indent = 0.0};
 
+/// Whether the file says that it is put on while the mast lies.
+bool rigged_lying(const Stay& stay) {
+  return fact_text(stay.particulars, fact_names.rigged) == "mast-down";
+}
+
 void add_head(const StayFit& fit, PageFlow& page) {
   const CardPiece& card = fit.free();
   page.text("DRY FIT   " + fit.stay->name, {.size = 6.5, .bold = true, .indent = 0.0});
@@ -80,6 +88,13 @@ void add_head(const StayFit& fit, PageFlow& page) {
   page.text(fmt::format("Nothing is cut, pressed or buried yet. Lengths in {}.{}{}", unit_words(card.unit),
                         card.unit.remark.empty() ? "" : " ", card.unit.remark),
             plain);
+  if (rigged_lying(*fit.stay)) {
+    page.notice(
+        "Made with the mast down: lay the mast on trestles, hang the stay on it there and set it up before "
+        "the mast goes up. Nobody goes aloft for it.",
+        {.size = 3.0, .bold = true, .indent = 0.0});
+    return;
+  }
   page.notice(
       "Aloft: two lines, a harness, a second person on deck, nobody below. One stay at a time, and only "
       "when something else holds the mast. No pin of a loaded stay is drawn.",
@@ -94,8 +109,18 @@ std::string line_words(const CardPiece& card) {
                      led_by(": ", tails_words(card)));
 }
 
+/// What the end of a stay is called in the middle of a sentence.
+std::string end_of(const StayFit& fit, WhichEnd where) {
+  return where_words(*fit.rig, *fit.stay, where);
+}
+
 void add_stack(const StayFit& fit, PageFlow& page) {
-  page.heading("Hang, from aloft to deck", 4.0);
+  page.heading(fit.stay->path.size() < 2
+                   ? std::string("Hang, from aloft to deck")
+                   : fmt::format("Hang, from the {} to the {}",
+                                 place_words(*fit.rig, (*fit.rig)[fit.stay->path.front().point]),
+                                 place_words(*fit.rig, (*fit.rig)[fit.stay->path.back().point])),
+               4.0);
   FlowTable table{.columns = {{"what", 6.0}, {"set to", 1.7}, {"in", 0.6}, {"fast", 0.9}}, .size = 3.0};
   std::size_t piece = 0;
   for (const StackItem& item : fit.stay->stack) {
@@ -155,16 +180,29 @@ void add_bearings(const StayFit& fit, PageFlow& page) {
               small);
 }
 
+/// What the stay holds, and what can fall while it is off.
+void add_parting(const StayFit& fit, PageFlow& page) {
+  const std::vector<std::string> words = parting_words(*fit.rig, fit.of_stay->stay);
+  if (words.empty())
+    return;
+  page.heading("While it is off, or if it parts", 4.0);
+  for (const std::string& sentence : words)
+    page.text(sentence, plain);
+  page.to_write("Held meanwhile by:", plain);
+}
+
 /// What swings at one end: "Below toggle-12 swings free both ways, fore and aft and athwart."
 std::string swing_words(const StayFit& fit, WhichEnd where) {
-  const std::string end = where == WhichEnd::upper ? "Aloft" : "Below";
+  std::string end = end_of(fit, where);
+  end.front() = static_cast<char>(end.front() - 'a' + 'A');
   const auto found = articulation(*fit.rig, *fit.stay, where);
   if (found && found->swings)
-    return end + " " + *found->swings + " swings free both ways, fore and aft and athwart.";
+    return end + ": " + *found->swings + " swings free both ways, fore and aft and athwart.";
   if (found)
-    return end + " nothing is stated that swings both ways: move the end fore and aft and athwart, and see "
-                 "what binds.";
-  return end + " the hardware follows the line both ways, fore and aft and athwart, and nothing binds.";
+    return end +
+           ": nothing is stated that swings both ways: move the end fore and aft and athwart, and see "
+           "what binds.";
+  return end + ": the hardware follows the line both ways, fore and aft and athwart, and nothing binds.";
 }
 
 std::string screw_words(const StayFit& fit, const TakeUp& adjuster) {
@@ -183,8 +221,10 @@ void add_looks(const StayFit& fit, PageFlow& page) {
   page.heading("Look at", 4.0);
   page.tick("Every pin goes in by hand to its head, and its split pin or ring through it.", plain);
   page.tick(
-      "Look along the stay at the mast and at the deck, from ahead and from the side: it pulls in line "
-      "with tang and plate, and bends neither.",
+      fmt::format(
+          "Look along the stay {} and {}, from ahead and from the side: it pulls in line with what it "
+          "is pinned to, and bends neither.",
+          end_of(fit, WhichEnd::upper), end_of(fit, WhichEnd::lower)),
       plain);
   page.tick(swing_words(fit, WhichEnd::upper), plain);
   page.tick(swing_words(fit, WhichEnd::lower), plain);
@@ -256,6 +296,7 @@ std::vector<Drawing> fit_pages(const StayFit& fit, const std::string& boat, Pape
   add_stack(fit, page);
   add_bearings(fit, page);
   add_looks(fit, page);
+  add_parting(fit, page);
   add_found(page);
   add_mends(fit, page);
   return page.pages(
@@ -272,8 +313,9 @@ std::vector<Drawing> DryFitCard::pages(const BackendRequest& request, const std:
   const std::string boat = boat_and_revision(request.checked);
   return pages_of_each(stay_fits(request.checked), [&](const StayFit& fit) {
     std::vector<Drawing> pages = fit_pages(fit, boat, request.paper);
-    for (Drawing& page : hoisted_pages(fit, boat, request.paper))
-      pages.push_back(std::move(page));
+    if (!rigged_lying(*fit.stay)) // no halyard to hoist it by
+      for (Drawing& page : hoisted_pages(fit, boat, request.paper))
+        pages.push_back(std::move(page));
     return pages;
   });
 }

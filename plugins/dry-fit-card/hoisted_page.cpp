@@ -2,6 +2,7 @@
 
 #include "backend/drawing/label_text.hpp"
 #include "backend/paper_words.hpp"
+#include "wording/model_words.hpp"
 #include "wording/say.hpp"
 
 #include <fmt/format.h>
@@ -152,7 +153,7 @@ ShapeGroup sketch(const StayFit& fit, const HoistedFit& hang, double width, doub
                    .title = "The hoisted dry fit",
                    .description =
                        "The piece on its halyard beside the pin aloft, its lower bearing above the "
-                       "pin at the deck. Not to scale.",
+                       "pin below. Not to scale.",
                    .children = {}};
   const double pins = 6.0;
   const double rope = width * 0.45;
@@ -211,7 +212,7 @@ ShapeGroup sketch(const StayFit& fit, const HoistedFit& hang, double width, doub
   group.add(text_at({pins + 1.0, bearing - 13.0}, "hardware below", size));
   pin(rope, pin_below);
   group.add(LineShape{{0.0, pin_below + 4.0}, {width, pin_below + 4.0}, later, ""});
-  group.add(text_at({pins + 2.0, pin_below + 8.6}, "pin at the deck; not to scale", size));
+  group.add(text_at({pins + 2.0, pin_below + 8.6}, "pin below; not to scale", size));
   return group;
 }
 
@@ -235,7 +236,7 @@ void add_height(const StayFit& fit, const HoistedFit& hang, PageFlow& page) {
                     : hang.without_gap ? "see the sum"
                                        : "not known",
                     8.0, true));
-    box.add(text_at({3.0, 21.5}, "from the pin at the deck up to where the rope bears", 3.0));
+    box.add(text_at({3.0, 21.5}, "from the pin below up to where the rope bears", 3.0));
     double y = 6.0;
     const auto sum_row = [&](const std::string& name, const std::string& amount, bool bold) {
       box.add(text_at({second, y}, name, sum_size, bold));
@@ -349,6 +350,11 @@ std::vector<Drawing> hoisted_pages(const StayFit& fit, const std::string& boat, 
   page.text(fmt::format("{}{}", fit.stay->title.empty() ? "" : fit.stay->title + ", ",
                         side_words(fit.stay->side)),
             {.size = 4.2, .bold = true, .indent = 0.0});
+  if (fit.stay->path.size() >= 2)
+    page.text(fmt::format("The pin aloft is {}, the pin below {}.",
+                          where_words(*fit.rig, *fit.stay, WhichEnd::upper),
+                          where_words(*fit.rig, *fit.stay, WhichEnd::lower)),
+              line_look);
   page.text(fmt::format(
                 "Eyes seized with their hardware in them. Nothing is cut, opened or buried. Lengths in {}.",
                 unit_words(fit.free().unit)),

@@ -3,9 +3,13 @@
 
 #include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
+#include "calculate/geometry/spar_lines.hpp"
 #include "calculate/joints/joint.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
+#include "wording/model_words.hpp"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <iterator>
@@ -16,35 +20,7 @@ namespace sheerpole {
 
 namespace {
 
-/// The item of a joint that brings the pin: the one with the jaw, else whatever has a pin of its own by
-/// its kind.
-struct PinBearer {
-  const Part* part = nullptr;
-  std::string pin; ///< "5/8 in"; empty: not stated
-  std::string split_pin;
-};
-
-const Part* part_of(const Rig& rig, const StackItem& item) {
-  return item.kind == StackItem::Kind::part ? &rig[item.part] : nullptr;
-}
-
-/// What brings the pin when this end of the part is a jaw.
-std::optional<PinBearer> of_jaw(const Part* part, const End* end) {
-  if (end == nullptr || part == nullptr || end->type != EndType::jaw)
-    return std::nullopt;
-  PinBearer bearer{part, {}, {}};
-  if (const EndDimension* pin = end->find(EndDimensionName::pin))
-    bearer.pin = pin->text;
-  if (const EndDimension* split = end->find(EndDimensionName::split_pin))
-    bearer.split_pin = split->text;
-  return bearer;
-}
-
-std::optional<PinBearer> pin_at(const Rig& rig, const Stay& stay, const Joint& joint) {
-  if (auto bearer = of_jaw(part_of(rig, stay.stack[joint.upper]), upper_end(rig, joint)))
-    return bearer;
-  return of_jaw(part_of(rig, stay.stack[joint.lower]), lower_end(rig, joint));
-}
+constexpr std::string_view blank = "________";
 
 std::size_t first_line(const Stay& stay) {
   for (std::size_t i = 0; i < stay.stack.size(); ++i)
@@ -53,100 +29,184 @@ std::size_t first_line(const Stay& stay) {
   return stay.stack.size();
 }
 
-/// Where on the boat an item of the stack is: at the upper end of the path above the line, else at the
-/// lower.
-Fastening placed(const Rig& rig, const Stay& stay, std::size_t item) {
-  Fastening fastening;
-  fastening.stay = stay.name;
-  fastening.aloft = item < first_line(stay);
-  if (stay.path.size() >= 2) {
-    const Point& point = rig[fastening.aloft ? stay.path.front().point : stay.path.back().point];
-    fastening.height = point.position.z;
-    fastening.place = point.name;
+/// The joints of one stay, each as a row.
+class FasteningsOfStay {
+public:
+  FasteningsOfStay(const Rig& rig, const DerivedStay& derived, std::vector<Fastening>& list)
+      : rig_(rig), derived_(derived), stay_(rig[derived.stay]), list_(list) {}
+
+  void add() {
+    if (!stay_.stack.empty())
+      add_outermost(WhichEnd::upper);
+    for (const Joint& joint : derived_.joints)
+      add_joint(joint);
+    if (!stay_.stack.empty())
+      add_outermost(WhichEnd::lower);
+    for (const TakeUp& adjuster : derived_.adjusters)
+      if (rig_[adjuster.part].kind == PartKind::turnbuckle)
+        add_screw(adjuster);
   }
-  return fastening;
-}
 
-Fastening pin_of(const Rig& rig, const Stay& stay, std::size_t item, const PinBearer& bearer,
-                 std::string joint) {
-  Fastening pin = placed(rig, stay, item);
-  pin.joint = std::move(joint);
-  pin.what = bearer.pin.empty() ? "pin, size not stated" : "pin " + bearer.pin;
-  pin.secured = fact_text(bearer.part->particulars, fact_names.secured);
-  if (!bearer.split_pin.empty())
-    pin.secured += (pin.secured.empty() ? "split pin " : ", ") + bearer.split_pin;
-  return pin;
-}
-
-/// The end of an outermost part that faces away from the stay; null for what belongs to the boat, whose
-/// other end is fast to it.
-const End* outward_end(const Part* part, bool upper, bool turned) {
-  if (part == nullptr || part->role == Part::Role::boat_fitting)
-    return nullptr;
-  return upper != turned ? &part->upper : &part->lower;
-}
-
-/// A stack that ends with a jaw hangs on something that the file does not state, by a pin all the same.
-void add_outermost_pins(const Rig& rig, const DerivedStay& derived, std::vector<Fastening>& list) {
-  const Stay& stay = rig[derived.stay];
-  if (stay.stack.empty())
-    return;
-  const std::size_t last = stay.stack.size() - 1;
-  bool first_turned = false;
-  bool last_turned = false;
-  for (const Joint& joint : derived.joints) {
-    first_turned = joint.upper == 0 ? joint.upper_turned : first_turned;
-    last_turned = joint.lower == last ? joint.lower_turned : last_turned;
+private:
+  const Part* part_at(std::size_t item) const {
+    return stay_.stack[item].kind == StackItem::Kind::part ? &rig_[stay_.stack[item].part] : nullptr;
   }
-  for (const bool upper : {true, false}) {
-    const std::size_t item = upper ? 0 : last;
-    const Part* part = part_of(rig, stay.stack[item]);
-    if (const auto bearer = of_jaw(part, outward_end(part, upper, upper ? first_turned : last_turned)))
-      list.push_back(
-          pin_of(rig, stay, item, *bearer,
-                 upper ? "what it hangs on to " + part->name : part->name + " to what holds it"));
+  std::string fact(const Part* part, std::string_view name) const {
+    return part == nullptr ? std::string() : fact_text(part->particulars, name);
   }
-}
 
-void add_pins(const Rig& rig, const DerivedStay& derived, std::vector<Fastening>& list) {
-  const Stay& stay = rig[derived.stay];
-  for (const Joint& joint : derived.joints)
-    if (const auto bearer = pin_at(rig, stay, joint))
-      list.push_back(pin_of(rig, stay, joint.upper, *bearer, say(rig, joint.name)));
-  add_outermost_pins(rig, derived, list);
-}
-
-/// A shackle brings a pin of its own, whatever its ends are said to be.
-void add_shackles(const Rig& rig, const DerivedStay& derived, std::vector<Fastening>& list) {
-  const Stay& stay = rig[derived.stay];
-  for (std::size_t i = 0; i < stay.stack.size(); ++i) {
-    const Part* part = part_of(rig, stay.stack[i]);
-    if (part == nullptr || part->kind != PartKind::shackle || part->upper.type == EndType::jaw ||
-        part->lower.type == EndType::jaw)
-      continue;
-    Fastening pin = placed(rig, stay, i);
-    pin.joint = part->name;
-    pin.what = "pin of the shackle";
-    pin.secured = fact_text(part->particulars, fact_names.secured);
-    list.push_back(std::move(pin));
+  /// Where on the boat an item of the stack is: at the upper end of the path above the line, else at the
+  /// lower.
+  Fastening placed(std::size_t item) const {
+    Fastening one;
+    one.stay = stay_.name;
+    one.aloft = item < first_line(stay_);
+    const WhichEnd where = one.aloft ? WhichEnd::upper : WhichEnd::lower;
+    if (const Spar* mast = mast_at(rig_, stay_, where))
+      one.mast = spar_words(*mast);
+    if (stay_.path.size() >= 2) {
+      const Point& point = rig_[one.aloft ? stay_.path.front().point : stay_.path.back().point];
+      one.height = point.position.z;
+      one.place = place_words(rig_, point);
+    }
+    return one;
   }
-}
 
-void add_threads(const Rig& rig, const DerivedStay& derived, std::vector<Fastening>& list) {
-  const Stay& stay = rig[derived.stay];
-  for (const TakeUp& adjuster : derived.adjusters) {
-    const Part& part = rig[adjuster.part];
-    if (part.kind != PartKind::turnbuckle)
-      continue;
-    Fastening thread = placed(rig, stay, adjuster.item);
+  void add_pin(Fastening one, const JointPin& pin) {
+    one.pin = true;
+    one.known = pin.size.has_value();
+    const std::string size = pin.size ? pin.size->text : std::string(blank);
+    one.what = pin.own              ? pin.part->name + ", " + size
+               : pin.jaw != nullptr ? "pin " + size
+                                    : "pin of the shackle, " + size;
+    one.secured = fact(pin.part, fact_names.secured);
+    if (pin.jaw != nullptr)
+      if (const EndDimension* split = pin.jaw->find(EndDimensionName::split_pin))
+        add_words(one.secured, ", ", one.secured.empty() ? "split pin " + split->text : split->text);
+    list_.push_back(std::move(one));
+  }
+
+  void add_joint(const Joint& joint) {
+    // What lies above a line is placed by the upper thing, what lies below it by the lower.
+    Fastening one = placed(joint.upper < first_line(stay_) ? joint.upper : joint.lower);
+    one.joint = say(rig_, joint.name);
+    if (const auto pin = pin_of(rig_, joint)) {
+      add_pin(std::move(one), *pin);
+      return;
+    }
+    const StackItem& upper = stay_.stack[joint.upper];
+    const StackItem& lower = stay_.stack[joint.lower];
+    switch (joined_by(rig_, joint)) {
+    case JoinedBy::thread:
+      one.what = "stud in its thread";
+      one.secured = fact(part_at(joint.lower), fact_names.locked);
+      if (one.secured.empty())
+        one.secured = fact(part_at(joint.upper), fact_names.locked);
+      break;
+    case JoinedBy::hook:
+      one.what = "hook";
+      break;
+    case JoinedBy::tee:
+      one.what = "tee in its slot";
+      break;
+    case JoinedBy::lashing: {
+      const std::optional<int>& passes = upper.passes ? upper.passes : lower.passes;
+      one.what = passes ? "lashing, passes " + std::to_string(*passes)
+                        : "lashing or lanyard, passes " + std::string(blank);
+      break;
+    }
+    case JoinedBy::rope_eye: {
+      const std::optional<SpliceId>& splice = upper.splice ? upper.splice : lower.splice;
+      one.what = splice ? "eye, " + rig_[*splice].name : "eye, spliced or seized: " + std::string(blank);
+      if (splice)
+        one.secured = fact_text(rig_[*splice].particulars, fact_names.locking);
+      break;
+    }
+    case JoinedBy::terminal:
+      one.what = "terminal";
+      one.secured = "look for a crack, a broken wire";
+      break;
+    case JoinedBy::shackle:
+      one.what = "bow of the shackle";
+      break;
+    case JoinedBy::pin:
+    case JoinedBy::not_stated:
+      add_unknown(one);
+      break;
+    }
+    list_.push_back(std::move(one));
+  }
+
+  static void add_unknown(Fastening& one) {
+    one.what = "not stated; pin " + std::string(blank);
+    one.pin = true;
+    one.known = false;
+  }
+
+  bool bears(std::size_t item) const {
+    const Part* part = part_at(item);
+    return part == nullptr || part->role != Part::Role::worn;
+  }
+  /// The size of the stack when all that is in it is only worn.
+  std::size_t first_bearing() const {
+    std::size_t item = 0;
+    while (item < stay_.stack.size() && !bears(item))
+      ++item;
+    return item;
+  }
+  std::size_t last_bearing() const {
+    for (std::size_t item = stay_.stack.size(); item-- > 0;)
+      if (bears(item))
+        return item;
+    return stay_.stack.size();
+  }
+
+  /// What a stack hangs on that names no fitting of the boat there.
+  void add_outermost(WhichEnd where) {
+    const bool upper = where == WhichEnd::upper;
+    const std::size_t item = upper ? first_bearing() : last_bearing();
+    if (item == stay_.stack.size())
+      return;
+    const auto outer = outer_end(rig_, stay_, derived_.joints, where);
+    const bool line = stay_.stack[item].kind == StackItem::Kind::line;
+    if (!outer && !line)
+      return; // a fitting of the boat, or a junction
+    Fastening one = placed(outer ? outer->item : item);
+    one.aloft = upper;
+    const std::string name = outer ? outer->part->name : "line";
+    one.joint = upper ? "what it hangs on to " + name : name + " to what holds it";
+    if (outer && outer->pin) {
+      add_pin(std::move(one), *outer->pin);
+      return;
+    }
+    if (outer && outer->part->kind == PartKind::shackle && upper)
+      one.what = "bow of the shackle";
+    else if (outer && outer->part->kind == PartKind::soft_eye)
+      one.what = "soft eye round what it lies on";
+    else if (outer && outer->part->kind == PartKind::lashing)
+      one.what = "lashing or lanyard";
+    else
+      add_unknown(one);
+    list_.push_back(std::move(one));
+  }
+
+  void add_screw(const TakeUp& adjuster) {
+    const Part& part = rig_[adjuster.part];
+    Fastening thread = placed(adjuster.item);
     thread.joint = part.name;
     thread.what = part.screw ? "thread " + part.screw->thread.designation +
                                    (part.screw->pair ? ", right and left hand" : "")
-                             : "thread, not stated";
+                             : "thread " + std::string(blank);
     thread.secured = fact_text(part.particulars, fact_names.locked);
-    list.push_back(std::move(thread));
+    thread.screw = true;
+    list_.push_back(std::move(thread));
   }
-}
+
+  const Rig& rig_;
+  const DerivedStay& derived_;
+  const Stay& stay_;
+  std::vector<Fastening>& list_;
+};
 
 constexpr TextLook small{.size = 3.0, .bold = false, .indent = 0.0};
 
@@ -170,51 +230,18 @@ std::string shown_place(const Fastening& fastening) {
   return format_fixed(fastening.height->metres(), 1) + " m, " + fastening.place;
 }
 
-} // namespace
-
-std::vector<Fastening> pin_list(const CheckedRig& checked) {
-  std::vector<Fastening> list;
-  for (const DerivedStay& stay : checked.derived().stays) {
-    add_pins(checked.rig(), stay, list);
-    add_shackles(checked.rig(), stay, list);
-    add_threads(checked.rig(), stay, list);
-  }
-  const auto height = [](const Fastening& one) {
-    return one.height ? one.height->metres() : -std::numeric_limits<double>::max();
-  };
-  std::stable_sort(list.begin(), list.end(), [&](const Fastening& a, const Fastening& b) {
-    if (height(a) != height(b))
-      return height(a) > height(b);
-    return a.aloft && !b.aloft;
-  });
-  return list;
-}
-
-std::vector<Drawing> sign_off_pages(const CheckedRig& checked, const std::string& boat, PaperSize size) {
-  PageFlow page(size,
-                {.name = "Sign-off, pins and threads", .about = boat_and_revision(checked), .draft = {}});
-  add_head("SIGN-OFF", boat, page);
-  if (const std::string states = states_of_pieces(checked); !states.empty())
-    page.text("Pieces of line: " + states + ".", {.size = 3.4, .bold = true, .indent = 0.0});
-  page.text(
-      "Every pin and thread from aloft to deck, by the height of its end of the stay above the waterline. "
-      "Tick what you have seen with your own eyes; what you did not reach stays open. Masts come down "
-      "for want of a pin that could wait.",
-      small);
-  page.notice(
-      "Aloft: two lines, a harness, a second person on deck, and nobody below. Sharp ends of split pins "
-      "cut hands and sails. Do not undo a pin of a loaded stay.",
-      {.size = 3.4, .bold = true, .indent = 0.0});
+/// The table of one mast, under its name where there are several.
+void add_mast(const std::vector<Fastening>& of_mast, bool several, PageFlow& page) {
   FlowTable table{.columns = {{"place", 2.2},
                               {"stay", 2.1},
                               {"joint", 3.0},
-                              {"what", 1.9},
-                              {"secured by", 2.1},
+                              {"what", 2.1},
+                              {"secured by", 2.0},
                               {"in", 0.6},
                               {"secured", 1.1},
                               {"again", 0.9}},
                   .size = 2.9};
-  for (const Fastening& one : pin_list(checked))
+  for (const Fastening& one : of_mast)
     table.rows.push_back({{.text = shown_place(one)},
                           {.text = one.stay},
                           {.text = one.joint},
@@ -223,19 +250,88 @@ std::vector<Drawing> sign_off_pages(const CheckedRig& checked, const std::string
                           cell_to_tick,
                           cell_to_tick,
                           cell_to_tick});
-  if (table.rows.empty())
-    page.text("The rig file states no jaw, no shackle and no screw. Write down what you find: every pin, "
-              "seizing and "
-              "knot by which a stay hangs.");
-  else {
-    page.table(table);
-    page.text("A line in place of what secures it: the rig file does not say; write what you find. "
-              "Seizings, knots "
-              "and lashings are looked at as well; the list names pins and threads alone.",
-              small);
+  if (several) {
+    const std::string& mast = of_mast.front().mast;
+    page.heading(fmt::format("{}: {}", mast.empty() ? "On no mast of the file" : "The " + mast,
+                             pins_counted(of_mast)),
+                 4.4, page.head_height(table));
   }
+  page.table(table);
+}
+
+} // namespace
+
+std::vector<Fastening> fastenings(const CheckedRig& checked) {
+  std::vector<Fastening> list;
+  for (const DerivedStay& stay : checked.derived().stays)
+    FasteningsOfStay(checked.rig(), stay, list).add();
+  std::vector<std::string> masts;
+  for (const Spar* mast : masts_of(checked.rig()))
+    masts.push_back(spar_words(*mast));
+  const auto mast = [&](const Fastening& one) {
+    return std::find(masts.begin(), masts.end(), one.mast) - masts.begin();
+  };
+  const auto height = [](const Fastening& one) {
+    return one.height ? one.height->metres() : -std::numeric_limits<double>::max();
+  };
+  std::stable_sort(list.begin(), list.end(), [&](const Fastening& a, const Fastening& b) {
+    if (mast(a) != mast(b))
+      return mast(a) < mast(b);
+    if (height(a) != height(b))
+      return height(a) > height(b);
+    return a.aloft && !b.aloft;
+  });
+  return list;
+}
+
+std::string pins_counted(const std::vector<Fastening>& all) {
+  const auto pins = std::count_if(all.begin(), all.end(), [](const Fastening& one) { return one.pin; });
+  const auto unknown =
+      std::count_if(all.begin(), all.end(), [](const Fastening& one) { return one.pin && !one.known; });
+  return fmt::format("{} {}, {} of them unknown", pins, pins == 1 ? "pin" : "pins",
+                     unknown == 0 ? "none" : std::to_string(unknown));
+}
+
+std::vector<Drawing> sign_off_pages(const CheckedRig& checked, const std::string& boat, PaperSize size) {
+  PageFlow page(size,
+                {.name = "Sign-off, joints and threads", .about = boat_and_revision(checked), .draft = {}});
+  add_head("SIGN-OFF", boat, page);
+  if (const std::string states = states_of_pieces(checked); !states.empty())
+    page.text("Pieces of line: " + states + ".", {.size = 3.4, .bold = true, .indent = 0.0});
+  const std::vector<Fastening> all = fastenings(checked);
+  const auto joints =
+      std::count_if(all.begin(), all.end(), [](const Fastening& one) { return !one.screw; });
+  page.text(fmt::format("{} {}; {}.", joints, joints == 1 ? "joint" : "joints", pins_counted(all)),
+            {.size = 3.8, .bold = true, .indent = 0.0});
+  page.text("Every joint and thread from aloft to deck, by the height of its end of the stay above the "
+            "waterline. Tick what you have seen with your own eyes; what you did not reach stays open. "
+            "Where there is "
+            "a blank "
+            "the file does not say: measure the pin, write its size. A joint that the file does not "
+            "describe counts "
+            "as an unknown pin.",
+            small);
+  page.notice(
+      "Aloft: two lines, a harness, a second person on deck, and nobody below. Sharp ends of split pins "
+      "cut hands and sails. Do not undo a pin of a loaded stay.",
+      {.size = 3.4, .bold = true, .indent = 0.0});
+  if (all.empty())
+    page.text(
+        "The rig file states no joint. Write down what you find: every pin, seizing and knot by which a "
+        "stay hangs.");
+  for (std::size_t from = 0; from < all.size();) {
+    std::size_t to = from;
+    while (to < all.size() && all[to].mast == all[from].mast)
+      ++to;
+    add_mast(
+        {all.begin() + static_cast<std::ptrdiff_t>(from), all.begin() + static_cast<std::ptrdiff_t>(to)},
+        from > 0 || to < all.size(), page);
+    from = to;
+  }
+  if (!all.empty())
+    page.text("A line in place of what secures it: the rig file does not say; write what you find.", small);
   add_signatures(page);
-  return page.pages("Sign-off of " + boat, "Every pin and thread with boxes to tick.");
+  return page.pages("Sign-off of " + boat, "Every joint and thread with boxes to tick.");
 }
 
 std::vector<Drawing> replacement_pages(const CheckedRig& checked, const std::string& boat, PaperSize size) {
@@ -282,8 +378,10 @@ std::vector<Drawing> replacement_pages(const CheckedRig& checked, const std::str
 }
 
 SignOff::SignOff()
-    : PagesBackend({"sign-off", "sign-off", "Sign-off",
-                    "every pin and thread to be ticked, aloft to deck; a sheet for one stay at a time"}) {}
+    : PagesBackend(
+          {"sign-off", "sign-off", "Sign-off",
+           "every joint and thread to be ticked, by mast, aloft to deck; a sheet for one stay at a time"}) {
+}
 
 std::vector<Drawing> SignOff::pages(const BackendRequest& request, const std::string& boat) const {
   std::vector<Drawing> drawn = sign_off_pages(request.checked, boat, request.paper);

@@ -2,11 +2,17 @@
 #include "backend/diagram/stay_strips.hpp"
 #include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
+#include "calculate/geometry/junctions.hpp"
 #include "model/fact_name.hpp"
 #include "plugins/survey-report/survey_report.hpp"
+#include "units/format_length.hpp"
+#include "units/si_factors.hpp"
 #include "wording/length_words.hpp"
+#include "wording/model_words.hpp"
 #include "wording/say.hpp"
 #include "wording/strength_words.hpp"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <map>
@@ -90,6 +96,18 @@ void add_facts(const Rig& rig, const Stay& stay, const DerivedStay& derived, Doc
   facts.rows.emplace_back("side", side_words(stay));
   add_line_facts(rig[stay.material], facts);
   facts.rows.emplace_back("path, from aloft", stay.path.empty() ? "not stated" : path_words(rig, stay));
+  if (stay.path.size() >= 2)
+    facts.rows.emplace_back("its ends", where_words(rig, stay, WhichEnd::upper) + "; " +
+                                            where_words(rig, stay, WhichEnd::lower));
+  if (const std::vector<std::string> parting = parting_words(rig, derived.stay); !parting.empty())
+    facts.rows.emplace_back("if it parts", joined(parting, " "));
+  for (const JunctionBalance& junction : junction_balances(rig))
+    for (const JunctionLeg& leg : junction.loaded)
+      if (leg.share && leg.stay == derived.stay)
+        facts.rows.emplace_back("at the junction",
+                                fmt::format("at {} deg from the line of {}; carries {} of its tension",
+                                            format_fixed(leg.angle_radians / degree, 1),
+                                            rig[junction.single].name, format_fixed(*leg.share, 2)));
   facts.rows.emplace_back("pin to pin", length_words(derived));
   facts.rows.emplace_back("how well its cut is known", doubt_words(derived));
   const std::string installed = fact_text(stay.particulars, fact_names.installed);
@@ -103,7 +121,7 @@ void add_facts(const Rig& rig, const Stay& stay, const DerivedStay& derived, Doc
 }
 
 void add_parts(const Rig& rig, const Stay& stay, const StayTables& tables, Document& document) {
-  DocumentTable table{.caption = "From aloft to deck",
+  DocumentTable table{.caption = "From its upper end to its lower end",
                       .columns = {{"item", 1.5},
                                   {"what", 1.3},
                                   {"length mm", 0.9, true},
@@ -171,7 +189,7 @@ void add_joints(const Rig& rig, const DerivedStay& derived, Document& document) 
 void add_strength(const Rig& rig, const RowsByStay& rows, const Stay& stay, const DerivedStay& derived,
                   Document& document) {
   DocumentTable table{
-      .caption = "What each link holds, from aloft to deck",
+      .caption = "What each link holds, from the upper end to the lower",
       .columns = {{"link", 2.0}, {"kN", 0.7, true}, {"how", 2.4}, {"source", 2.0}, {"remark", 1.6}}};
   if (const auto found = rows.find(stay.name); found != rows.end())
     for (const std::vector<std::string>& row : found->second)

@@ -24,7 +24,9 @@ export const required = [
 /** Boats whose every page is looked at by all means, the slow ones too. */
 export const looked_at_closely = ["grisolde", "oddnys-wager", "pellimoor", "smidgeon", "smallest", "nasty"];
 
-const examples = ["grisolde", "oddnys-wager", "pellimoor", "smidgeon", "smallest", "sallow", "fieldfare"];
+const examples = [
+  "grisolde", "oddnys-wager", "pellimoor", "smidgeon", "smallest", "sallow", "fieldfare", "tansyholm", "skirlpool",
+];
 const kinds_of_rig = ["bowsprit", "hydraulic", "junk", "runners", "tie-rod"];
 
 /** No one sees them; XML 1.0, section 2.2, and HTML forbid some of them. */

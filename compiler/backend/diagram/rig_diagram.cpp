@@ -9,6 +9,7 @@
 #include "backend/drawing/svg_writer.hpp"
 #include "backend/paper_words.hpp"
 #include "units/format_length.hpp"
+#include "wording/model_words.hpp"
 
 #include <fmt/format.h>
 
@@ -111,9 +112,14 @@ Drawing rig_diagram(const CheckedRig& checked) {
   const auto subtitle = [&](const PagePlan& plan) {
     const std::string sheet = plan.paper.empty() ? "" : " on " + plan.paper;
     std::string words =
-        fmt::format("Rig diagram. Three views, 1:{} when printed at full size{}. Do not take lengths "
+        fmt::format("Rig diagram. {} views, 1:{} when printed at full size{}. Do not take lengths "
                     "from this sheet: a view shows a stay shorter than it is.",
+                    plan.fronts.size() < 2    ? "Three"
+                    : plan.fronts.size() == 2 ? "Four"
+                                              : std::to_string(plan.fronts.size() + 2),
                     format_number(plan.scale), sheet);
+    for (const std::string& junction : junction_sentences(rig))
+      words += " " + junction;
     if (const std::string undrawn = undrawn_text(rig); !undrawn.empty())
       words += " " + undrawn;
     return words;
@@ -136,13 +142,17 @@ Drawing rig_diagram(const CheckedRig& checked) {
   draw_sheet_head(checked, subtitle(plan), plan.width, drawing.content);
 
   const double deck_width = std::max(plan.deck.width(), room.key_width);
-  const double spare = plan.width - 2 * sheet_margin - plan.side.width() - plan.front.width() - deck_width;
-  const double gap = spare / 2;
+  double spare = plan.width - 2 * sheet_margin - plan.side.width() - deck_width;
+  for (const MastView& front : plan.fronts)
+    spare -= front.block.width();
+  const double gap = spare / static_cast<double>(plan.fronts.size() + 1);
   double x = sheet_margin;
   draw_view(rig, plan.side, {x, room.head}, drawing.content);
   x += plan.side.width() + gap;
-  draw_view(rig, plan.front, {x, room.head}, drawing.content);
-  x += plan.front.width() + gap;
+  for (const MastView& front : plan.fronts) {
+    draw_view(front.rig, front.block, {x, room.head}, drawing.content);
+    x += front.block.width() + gap;
+  }
   draw_view(rig, plan.deck, {x, room.head}, drawing.content);
   drawing.content.add(view_key(checked.rig(), plan.scale, {x, plan.height - room.foot - room.key_height}));
   draw_sheet_foot("", plan.height, drawing.content);

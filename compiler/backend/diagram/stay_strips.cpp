@@ -62,9 +62,10 @@ double draw_heading(const Strip& strip, PaperPoint at, double width, ShapeGroup&
   return at.y + line_spacing * heading_size;
 }
 
-constexpr std::string_view not_to_scale = "Its parts from aloft, left, to deck, right. Not to scale. "
-                                          "Millimetres; the numbers under the ticks are "
-                                          "distances from the upper pin.";
+constexpr std::string_view not_to_scale =
+    "Its parts from the upper end, left, to the lower end, right. Not to scale. "
+    "Millimetres; the numbers under the ticks are "
+    "distances from the upper pin.";
 
 constexpr double strip_gap = 4.0;
 
@@ -174,9 +175,10 @@ std::vector<Drawing> stay_strips(const CheckedRig& checked) {
     Drawing drawing;
     drawing.title =
         fmt::format("Strips of the stays of {}, sheet {} of {}", boat_title(checked), i + 1, sheets.size());
-    drawing.description = sheets[i].empty()
-                              ? "The rig file states no stays."
-                              : "Each stay as a row of its parts from aloft, left, to deck, right.";
+    drawing.description =
+        sheets[i].empty()
+            ? "The rig file states no stays."
+            : "Each stay as a row of its parts from the upper end, left, to the lower end, right.";
     drawing.content.id = "sheet";
     const std::string subtitle = sheets[i].empty()
                                      ? "Strips of the stays. No stays are stated in the rig file."

@@ -4,12 +4,14 @@
 #include "backend/printed_sums.hpp"
 #include "calculate/cut/order_length.hpp"
 #include "calculate/facts.hpp"
+#include "calculate/geometry/junctions.hpp"
 #include "calculate/joints/joint.hpp"
 #include "calculate/length/pin_to_pin.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "model/trade_words.hpp"
 #include "units/format_length.hpp"
+#include "wording/model_words.hpp"
 
 #include <fmt/format.h>
 
@@ -37,6 +39,7 @@ public:
       add_lines(stay);
     for (OrderItem& line : items_)
       add_margin(line);
+    add_junctions();
     for (const DerivedStay& stay : checked_.derived().stays) {
       add_hardware(rig_[stay.stay]);
       add_fit(stay);
@@ -220,8 +223,33 @@ private:
     return joined(sizes, "; ");
   }
 
+  /// Where stays meet there is one plate, whatever parts their stacks name for its holes.
+  void add_junctions() {
+    for (const JunctionBalance& junction : junction_balances(rig_)) {
+      std::vector<std::string> names;
+      for (const PartId part : junction.parts)
+        names.push_back(rig_[part].name);
+      OrderItem& ordered = hardware_item(rig_[junction.parts.front()], joined(names, " with "));
+      need(ordered, rig_[junction.single].name, 1);
+      note(ordered,
+           fmt::format("one plate at the {}, for {} and {} {}", place_words(rig_, rig_[junction.at]),
+                       rig_[junction.single].name, junction.legs.size(),
+                       junction.legs.size() == 1 ? "other stay" : "other stays"));
+      if (names.size() > 1)
+        note(ordered, "the parts are the holes of the same plate: " + joined(names, ", "));
+    }
+  }
+
+  /// Whether it is the plate at an end of the path, which is ordered for all that meet there.
+  bool is_plate_of_junction(const Stay& stay, const StackItem& entry) const {
+    return rig_[entry.part].kind == PartKind::junction && stay.path.size() >= 2 &&
+           (&entry == &stay.stack.front() || &entry == &stay.stack.back());
+  }
+
   void add_hardware(const Stay& stay) {
     for (const StackItem& entry : stay.stack) {
+      if (entry.kind == StackItem::Kind::part && is_plate_of_junction(stay, entry))
+        continue;
       if (entry.kind != StackItem::Kind::part || rig_[entry.part].role == Part::Role::boat_fitting)
         continue;
       const Part& part = rig_[entry.part];
@@ -231,8 +259,8 @@ private:
     }
   }
 
-  OrderItem& hardware_item(const Part& part) {
-    OrderItem& ordered = item("Hardware", part.name);
+  OrderItem& hardware_item(const Part& part, const std::string& name = {}) {
+    OrderItem& ordered = item("Hardware", name.empty() ? part.name : name);
     if (!ordered.what.empty())
       return ordered;
     ordered.what = part.title.empty() ? std::string(name_of(part.kind)) : part.title;
@@ -275,46 +303,34 @@ private:
     }
   }
 
-  /// One for the pin of every jaw: a ring where the file says that a ring secures it.
+  /// One for every pin that is known of: a ring where the file says that a ring secures it.
   void add_split_pins(const DerivedStay& derived) {
     const Stay& stay = rig_[derived.stay];
     for (const Joint& joint : derived.joints)
-      if (!add_split_pin(stay, upper_end(rig_, joint), joint.upper))
-        add_split_pin(stay, lower_end(rig_, joint), joint.lower);
+      if (const auto pin = pin_of(rig_, joint))
+        add_split_pin(stay, *pin);
     if (derived.joints.empty())
       return;
-    // Where the file does not say what the stay hangs on, its outermost jaws are in no joint.
-    const Joint& first = derived.joints.front();
-    const Joint& last = derived.joints.back();
-    add_split_pin(stay, outer_end(stay, first.upper, !first.upper_turned), first.upper);
-    add_split_pin(stay, outer_end(stay, last.lower, last.lower_turned), last.lower);
+    // Where the file does not say what the stay hangs on, its outermost pins are in no joint.
+    for (const WhichEnd where : {WhichEnd::upper, WhichEnd::lower})
+      if (const auto outer = outer_end(rig_, stay, derived.joints, where); outer && outer->pin)
+        add_split_pin(stay, *outer->pin);
   }
 
-  /// The upper or the lower end of a part of the stack as its library has it; null for a line.
-  const End* outer_end(const Stay& stay, std::size_t entry, bool upper) const {
-    const StackItem& item = stay.stack[entry];
-    if (item.kind != StackItem::Kind::part)
-      return nullptr;
-    return upper ? &rig_[item.part].upper : &rig_[item.part].lower;
-  }
-
-  /// False when this end brings no pin.
-  bool add_split_pin(const Stay& stay, const End* end, std::size_t entry) {
-    if (end == nullptr || end->type != EndType::jaw)
-      return false;
-    const EndDimension* size = end->find(EndDimensionName::split_pin);
-    const EndDimension* pin = end->find(EndDimensionName::pin);
-    const std::string secured = fact_text(rig_[stay.stack[entry].part].particulars, fact_names.secured);
+  void add_split_pin(const Stay& stay, const JointPin& pin) {
+    if (pin.jaw == nullptr && !pin.own)
+      return; // that of a shackle comes with it
+    const EndDimension* size = pin.jaw == nullptr ? nullptr : pin.jaw->find(EndDimensionName::split_pin);
+    const std::string secured = fact_text(pin.part->particulars, fact_names.secured);
     const std::vector<std::string> words = words_in_text(secured); // a spring clip is no ring
     const bool ring = std::find(words.begin(), words.end(), "ring") != words.end();
     const std::string what = ring ? "ring" : "split pin";
-    const std::string name = size != nullptr  ? what + " " + size->text
-                             : pin != nullptr ? what + " for a pin of " + pin->text
-                                              : what + " for a pin of no stated size";
+    const std::string name = size != nullptr ? what + " " + size->text
+                             : pin.size      ? what + " for a pin of " + pin.size->text
+                                             : what + " for a pin of no stated size";
     OrderItem& ordered = item("Small parts", name);
     ordered.size = size != nullptr ? size->text : "not stated";
     need(ordered, stay.name, 1);
-    return true;
   }
 
   /// Passes there and back over the gap; the turns round the seats and the tails come on top.

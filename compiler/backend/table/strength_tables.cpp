@@ -1,10 +1,10 @@
 #include "backend/paper_words.hpp"
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
-#include "calculate/facts.hpp"
-#include "model/fact_name.hpp"
+#include "calculate/geometry/junctions.hpp"
 #include "units/format_length.hpp"
 #include "units/unit.hpp"
+#include "wording/model_words.hpp"
 #include "wording/say.hpp"
 #include "wording/strength_words.hpp"
 
@@ -59,13 +59,15 @@ void add_stay(const Rig& rig, const DerivedStay& derived, Table& table) {
                           link.break_load ? say(rig, link.how) : lacking(rig, link),
                           link.break_load ? source_words(link.provenance) : "", remark(chain, i)});
   }
-  if (const auto load = fact_force(stay.particulars, fact_names.load))
-    table.rows.push_back(
-        {stay.name, "load", kilonewtons(load->value), "as stated", source_words(load->provenance),
-         chain.weakest
-             ? "the weakest known holds " +
-                   format_fixed(*chain.links[*chain.weakest].break_load / load->value, 2) + " times it"
-             : ""});
+  if (const auto load = load_of(rig, StayId{static_cast<std::uint32_t>(&stay - rig.stays.data())}))
+    table.rows.push_back({stay.name, "load", kilonewtons(load->value),
+                          load->provenance.derivation.empty() ? "as stated" : note_words(load->provenance),
+                          source_words(load->provenance),
+                          chain.weakest
+                              ? "the weakest known holds " +
+                                    format_fixed(*chain.links[*chain.weakest].break_load / load->value, 2) +
+                                    " times it"
+                              : ""});
 }
 
 void note(Table& table, std::string words) {

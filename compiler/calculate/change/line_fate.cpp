@@ -1,5 +1,8 @@
 #include "calculate/change/line_fate.hpp"
 
+#include "calculate/geometry/junctions.hpp"
+
+#include <algorithm>
 #include <optional>
 #include <utility>
 
@@ -70,6 +73,79 @@ std::optional<Remark> hanging(const StayView& is, Length too_long) {
   return Remark(ChangePhrase::hangs, {Remarks{{fits(too_long)}}, Words{(*is.rig)[adjuster.part].name},
                                       adjuster.set.value - too_long, adjuster.to_tighten - too_long,
                                       adjuster.to_slacken + too_long});
+}
+
+/// Up to here a difference at a junction is shared out to first order; the error is of the order of its
+/// square over the length of a leg, under 2 mm for a leg of 2 m. A choice of the project.
+constexpr Length most_at_junction = Length::millimetres(50.0);
+
+/// How much too long the one piece of a stay is, when it stays as it is and hangs where it hung; nothing
+/// when that cannot be told.
+std::optional<Length> too_long_as_it_hangs(const StayView& was, const StayView& is, StayId id) {
+  const Stay& stay = (*is.rig)[id];
+  const auto old_stay =
+      std::find_if(was.all->stays.begin(), was.all->stays.end(),
+                   [&](const DerivedStay& one) { return (*was.rig)[one.stay].name == stay.name; });
+  const DerivedStay& now = is.all->stays[id.index()];
+  if (old_stay == was.all->stays.end() || old_stay->pieces.size() != 1 || now.pieces.size() != 1)
+    return std::nullopt;
+  const Piece& before = old_stay->pieces.front();
+  const Piece& after = now.pieces.front();
+  if (another_line((*was.rig)[before.material], (*is.rig)[after.material]) ||
+      remade(*was.rig, before.upper, *is.rig, after.upper) ||
+      remade(*was.rig, before.lower, *is.rig, after.lower))
+    return std::nullopt;
+  const ChangedLength body = changed_length(before.body, after.body);
+  if (!body.comparable || magnitude(body.difference()) > most_at_junction)
+    return std::nullopt;
+  return -body.difference();
+}
+
+/// The stays of a junction together: its place gives way, so that the adjuster of one takes what the others
+/// differ by. Source: virtual work at the plate; a small difference of a leg counts with the share of the
+/// tension that the leg carries.
+std::optional<Remark> hanging_at_junction(const StayView& was, const StayView& is, Length too_long) {
+  if (was.all == nullptr || is.all == nullptr)
+    return std::nullopt;
+  struct Member {
+    StayId stay;
+    double weight = 1.0;
+  };
+  for (const JunctionBalance& balance : junction_balances(*is.rig)) {
+    if (!balance.not_checked.empty() || !balance.leg_share)
+      continue;
+    std::vector<Member> members{{balance.single, 1.0}};
+    for (const JunctionLeg& leg : balance.loaded)
+      members.push_back({leg.stay, leg.share.value_or(0.0)});
+    if (std::none_of(members.begin(), members.end(),
+                     [&](const Member& one) { return one.stay == is.derived->stay; }))
+      continue;
+    Length sum;
+    bool others = false;
+    for (const Member& one : members) {
+      const auto off = too_long_as_it_hangs(was, is, one.stay);
+      if (!off)
+        return std::nullopt;
+      sum += one.weight * *off;
+      others = others || (one.stay != is.derived->stay && magnitude(*off) >= least_change);
+    }
+    if (!others && is.derived->adjusters.size() == 1)
+      return std::nullopt; // its own adjuster is asked first
+    for (const Member& one : members) {
+      const DerivedStay& stay = is.all->stays[one.stay.index()];
+      if (stay.adjusters.size() != 1 || one.weight <= 0.0)
+        continue;
+      const TakeUp& adjuster = stay.adjusters.front();
+      const Length taken = sum * (1.0 / one.weight);
+      if (taken <= adjuster.to_tighten && -taken <= adjuster.to_slacken)
+        return Remark(ChangePhrase::hangs_by_junction,
+                      {Remarks{{fits(too_long)}}, Words{(*is.rig)[balance.at].base},
+                       Words{(*is.rig)[adjuster.part].name}, Words{(*is.rig)[one.stay].name},
+                       adjuster.set.value - taken, adjuster.to_tighten - taken,
+                       adjuster.to_slacken + taken});
+    }
+  }
+  return std::nullopt;
 }
 
 struct Remaking {
@@ -143,12 +219,16 @@ void judge(const StayView& was, const StayView& is, const Remaking& made, PieceC
     change.why = same_cut ? ChangePhrase::stays : ChangePhrase::made_by_other_numbers;
     return;
   }
-  if (same_ends)
-    if (auto found = hanging(is, too_long)) {
+  if (same_ends) {
+    auto found = hanging_at_junction(was, is, too_long);
+    if (!found)
+      found = hanging(is, too_long);
+    if (found) {
       change.fate = LineFate::hangs;
       change.why = std::move(*found);
       return;
     }
+  }
   switch ((*is.rig)[made.is->material].kind) {
   case LineMaterial::Kind::rope:
     judge_rope(made, too_long, change);

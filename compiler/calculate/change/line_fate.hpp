@@ -45,6 +45,7 @@ enum class ChangePhrase : std::uint16_t {
   stays,
   made_by_other_numbers,
   hangs,
+  hangs_by_junction,
   respliced,
   respliced_and_trimmed,
   lacks_rope,
@@ -102,6 +103,7 @@ struct StayView {
   const Rig* rig = nullptr;
   const Stay* stay = nullptr;
   const DerivedStay* derived = nullptr;
+  const Derived* all = nullptr; ///< of the same rig, for stays that meet this one at a junction
 };
 
 /// What becomes of piece `i` of the old stay where piece `i` of the new one has to hang. Fills lengths,

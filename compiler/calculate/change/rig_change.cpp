@@ -13,7 +13,7 @@ namespace {
 std::map<std::string, StayView> views_of(const Rig& rig, const Derived& derived) {
   std::map<std::string, StayView> views;
   for (const DerivedStay& stay : derived.stays)
-    views[rig[stay.stay].name] = {&rig, &rig[stay.stay], &stay};
+    views[rig[stay.stay].name] = {&rig, &rig[stay.stay], &stay, &derived};
   return views;
 }
 

@@ -55,33 +55,51 @@ void add_once(std::vector<std::string>& names, const std::string& name) {
 
 } // namespace
 
+namespace {
+
+HeldDirections held_directions_of(const Rig& rig, std::size_t spar, const std::vector<StayOnMast>& stays) {
+  HeldDirections held;
+  held.spar = spar;
+  held.stays = stays.size();
+  double height = 0.0;
+  for (const StayOnMast& on : stays)
+    height = std::max(height, on.height_metres);
+  if (const auto length = fact_length(rig.spars[spar].particulars, fact_names.length))
+    height = length->value.metres();
+  held.half_height_metres = height / 2.0;
+  for (const StayOnMast& on : stays) {
+    if (on.height_metres < held.half_height_metres)
+      continue;
+    const std::array<bool, 4> ways{on.pull.x > leans, on.pull.x < -leans,
+                                   on.pull.y<-leans, on.pull.y> leans};
+    for (std::size_t way = 0; way < ways.size(); ++way)
+      if (ways[way]) {
+        add_once(held.by_direction[way], on.stay->base);
+        held.stays_by_direction[way].push_back(
+            StayId{static_cast<std::uint32_t>(on.stay - rig.stays.data())});
+      }
+  }
+  return held;
+}
+
+} // namespace
+
 std::vector<HeldDirections> held_directions(const Rig& rig) {
   std::vector<HeldDirections> result;
   const auto by_spar = stays_by_spar(rig);
-  for (std::size_t i = 0; i < rig.spars.size(); ++i) {
-    if (rig.spars[i].sort != SparSort::mast || by_spar[i].empty())
-      continue;
-    HeldDirections held;
-    held.spar = i;
-    held.stays = by_spar[i].size();
-    double height = 0.0;
-    for (const StayOnMast& on : by_spar[i])
-      height = std::max(height, on.height_metres);
-    if (const auto length = fact_length(rig.spars[i].particulars, fact_names.length))
-      height = length->value.metres();
-    held.half_height_metres = height / 2.0;
-    for (const StayOnMast& on : by_spar[i]) {
-      if (on.height_metres < held.half_height_metres)
-        continue;
-      const std::array<bool, 4> ways{on.pull.x > leans, on.pull.x < -leans,
-                                     on.pull.y<-leans, on.pull.y> leans};
-      for (std::size_t way = 0; way < ways.size(); ++way)
-        if (ways[way])
-          add_once(held.by_direction[way], on.stay->base);
-    }
-    result.push_back(std::move(held));
-  }
+  for (std::size_t i = 0; i < rig.spars.size(); ++i)
+    if (stands(rig.spars[i]))
+      result.push_back(held_directions_of(rig, i, by_spar[i]));
   return result;
+}
+
+const Spar* rests_on(const Rig& rig, const Stay& stay, const Spar& held) {
+  if (stay.path.size() < 2)
+    return nullptr;
+  for (const PointId end : {stay.path.front().point, stay.path.back().point})
+    if (const auto on = mast_of(rig, rig[end]); on && on->mast != &held)
+      return on->mast;
+  return nullptr;
 }
 
 namespace {
@@ -145,6 +163,17 @@ SpacePoint far_end(const Rig& rig, const StayEnd& end) {
   return place_of(rig, end.upper ? path[1].point : path[path.size() - 2].point);
 }
 
+std::vector<PartId> junction_parts(const Rig& rig, const Meeting& meeting) {
+  std::vector<PartId> parts;
+  for (const StayEnd& end : meeting.ends) {
+    const Stay& stay = rig[end.stay];
+    const StackItem& item = end.upper ? stay.stack.front() : stay.stack.back();
+    if (end.by_junction && std::find(parts.begin(), parts.end(), item.part) == parts.end())
+      parts.push_back(item.part);
+  }
+  return parts;
+}
+
 JunctionBalance balance(const Rig& rig, const Meeting& meeting) {
   JunctionBalance result;
   result.at = meeting.at;
@@ -156,6 +185,7 @@ JunctionBalance balance(const Rig& rig, const Meeting& meeting) {
       legs.push_back(meeting.ends[i]);
       result.legs.push_back(meeting.ends[i].stay);
     }
+  result.parts = junction_parts(rig, meeting);
   if (!single) {
     const std::size_t count = meeting.ends.size();
     const Words place{rig[meeting.at].base};
@@ -177,10 +207,22 @@ JunctionBalance balance(const Rig& rig, const Meeting& meeting) {
     result.not_checked = GeometryPhrase::ends_in_one_line;
     return result;
   }
-  result.off = result.legs_are_a_pair ? offset->from_middle : offset->from_plane;
+  result.off = offset->from_plane;
+  result.from_middle = offset->from_middle;
   const Force tension = Force::newtons(1000.0);
-  if (const auto pulls = bridle_tensions(places, tension))
-    result.leg_share = std::max(pulls->first, pulls->second).newtons() / tension.newtons();
+  const auto pulls = bridle_tensions(places, tension);
+  const auto going_on = direction_between(places.stay_end, places.junction);
+  for (const bool second : {false, true}) {
+    JunctionLeg leg{.stay = legs[second ? 1 : 0].stay};
+    const auto way = direction_between(places.junction, second ? places.second_end : places.first_end);
+    if (going_on && way)
+      leg.angle_radians = angle_between(*going_on, *way);
+    if (pulls)
+      leg.share = (second ? pulls->second : pulls->first).newtons() / tension.newtons();
+    result.loaded.push_back(leg);
+  }
+  if (pulls)
+    result.leg_share = std::max(*result.loaded[0].share, *result.loaded[1].share);
   return result;
 }
 
@@ -190,6 +232,91 @@ std::vector<JunctionBalance> junction_balances(const Rig& rig) {
   std::vector<JunctionBalance> result;
   for (const Meeting& meeting : meetings(rig))
     result.push_back(balance(rig, meeting));
+  return result;
+}
+
+std::optional<Sourced<Force>> load_of(const Rig& rig, StayId stay) {
+  std::optional<Sourced<Force>> load = fact_force(rig[stay].particulars, fact_names.load);
+  const auto junction_at = [&](const StackItem& item) { return is_junction(rig, item); };
+  if (std::none_of(rig[stay].stack.begin(), rig[stay].stack.end(), junction_at))
+    return load;
+  for (const JunctionBalance& balance : junction_balances(rig)) {
+    if (!balance.not_checked.empty())
+      continue;
+    const auto single = fact_force(rig[balance.single].particulars, fact_names.load);
+    for (const JunctionLeg& leg : balance.loaded)
+      if (single && leg.share && leg.stay == stay) {
+        Sourced<Force> reached{single->value * *leg.share, single->provenance, {}};
+        reached.provenance.written.clear();
+        reached.provenance.derivation = {Derivation::share_through_junction,
+                                         {Fixed{*leg.share, 2}, Words{rig[balance.single].name}}};
+        if (!load || load->value < reached.value)
+          load = std::move(reached);
+      }
+  }
+  return load;
+}
+
+namespace {
+
+/// The stays that are of no use without this one: those that meet it at a junction.
+std::vector<StayId> taken_with(const Rig& rig, StayId stay) {
+  std::vector<StayId> taken{stay};
+  for (const Meeting& meeting : meetings(rig))
+    if (std::any_of(meeting.ends.begin(), meeting.ends.end(),
+                    [&](const StayEnd& end) { return end.stay == stay; }))
+      for (const StayEnd& end : meeting.ends)
+        if (std::find(taken.begin(), taken.end(), end.stay) == taken.end())
+          taken.push_back(end.stay);
+  return taken;
+}
+
+} // namespace
+
+std::vector<AfterParting> after_parting(const Rig& rig, StayId stay) {
+  std::vector<AfterParting> result;
+  const std::vector<HeldDirections> masts = held_directions(rig);
+  std::vector<StayId> lost = taken_with(rig, stay);
+  const auto is_lost = [&](StayId id) { return std::find(lost.begin(), lost.end(), id) != lost.end(); };
+  std::vector<bool> told(masts.size() * pull_directions.size(), false);
+  std::vector<bool> fallen(masts.size(), false);
+  bool more = true;
+  for (bool at_once = true; more; at_once = false) {
+    more = false;
+    const std::vector<StayId> before = lost;
+    for (std::size_t i = 0; i < masts.size(); ++i)
+      for (std::size_t way = 0; way < pull_directions.size(); ++way) {
+        const std::vector<StayId>& pulling = masts[i].stays_by_direction[way];
+        if (told[i * pull_directions.size() + way] || (fallen[i] && !at_once) ||
+            std::none_of(pulling.begin(), pulling.end(), [&](StayId id) {
+              return std::find(before.begin(), before.end(), id) != before.end();
+            }))
+          continue;
+        AfterParting after{
+            .spar = masts[i].spar, .way = pull_directions[way], .left = {}, .at_once = at_once};
+        for (const StayId id : pulling)
+          if (!is_lost(id))
+            add_once(after.left, rig[id].base);
+        if (!after.left.empty() && !at_once)
+          continue; // it stands: no news
+        told[i * pull_directions.size() + way] = true;
+        fallen[i] = fallen[i] || after.left.empty();
+        if (after.left.empty())
+          for (const Stay& other : rig.stays) { // it falls, and what ends on it goes slack
+            const StayId id{static_cast<std::uint32_t>(&other - rig.stays.data())};
+            const Spar& down = rig.spars[masts[i].spar];
+            const bool ends_there =
+                other.path.size() >= 2 &&
+                (mast_of(rig, rig[other.path.front().point]).value_or(MastOfPoint{}).mast == &down ||
+                 mast_of(rig, rig[other.path.back().point]).value_or(MastOfPoint{}).mast == &down);
+            if (ends_there && !is_lost(id)) {
+              lost.push_back(id);
+              more = true;
+            }
+          }
+        result.push_back(std::move(after));
+      }
+  }
   return result;
 }
 

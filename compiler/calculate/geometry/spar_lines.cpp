@@ -66,6 +66,60 @@ std::optional<MastOfPoint> mast_of(const Rig& rig, const Point& point) {
   return result;
 }
 
+const Spar& carrier_of(const Rig& rig, const Spar& spar) {
+  if (spar.sort != SparSort::topmast)
+    return spar;
+  const Spar* nearest = nullptr;
+  Length least;
+  for (const Spar& other : rig.spars) {
+    if (!stands(other) || other.sort == SparSort::topmast)
+      continue;
+    const Length off = from_spar(spar_line(other), space_point(spar.heel)).off;
+    if (nearest == nullptr || off < least) {
+      nearest = &other;
+      least = off;
+    }
+  }
+  return nearest == nullptr ? spar : *nearest;
+}
+
+std::vector<const Spar*> masts_of(const Rig& rig) {
+  std::vector<const Spar*> result;
+  for (const Spar& spar : rig.spars)
+    if (stands(spar) && &carrier_of(rig, spar) == &spar)
+      result.push_back(&spar);
+  return result;
+}
+
+const Spar* mast_at(const Rig& rig, const Stay& stay, WhichEnd where) {
+  if (stay.path.size() < 2)
+    return nullptr;
+  const PointId upper = stay.path.front().point;
+  const PointId lower = stay.path.back().point;
+  const auto on = [&](PointId point) -> const Spar* {
+    const auto found = mast_of(rig, rig[point]);
+    return found ? &carrier_of(rig, *found->mast) : nullptr;
+  };
+  const bool from_above = where == WhichEnd::upper;
+  for (const PointId end : {from_above ? upper : lower, from_above ? lower : upper})
+    if (const Spar* mast = on(end))
+      return mast;
+  for (const Stay& other : rig.stays)
+    if (&other != &stay && other.path.size() >= 2 &&
+        (other.path.back().point == upper || other.path.back().point == lower))
+      if (const Spar* mast = on(other.path.front().point))
+        return mast;
+  return nullptr;
+}
+
+bool between_masts(const Rig& rig, const Stay& stay) {
+  if (stay.path.size() < 2)
+    return false;
+  const auto upper = mast_of(rig, rig[stay.path.front().point]);
+  const auto lower = mast_of(rig, rig[stay.path.back().point]);
+  return upper && lower && upper->mast != lower->mast;
+}
+
 namespace {
 
 /// The directions by which a spreader is judged.

@@ -55,6 +55,20 @@ struct MastOfPoint {
 /// it is on another sort of spar, or near none. A spreader's tip is not on the mast.
 std::optional<MastOfPoint> mast_of(const Rig& rig, const Point& point);
 
+/// The standing spars that begin at the deck or below, in the order of the rig: a topmast belongs to the
+/// mast that its heel is at.
+std::vector<const Spar*> masts_of(const Rig& rig);
+/// The mast that a standing spar belongs to: itself, or of a topmast the one that carries it.
+const Spar& carrier_of(const Rig& rig, const Spar& spar);
+
+/// The mast that one end of a stay belongs to, never a topmast: the one that the end is on, else that of
+/// the other end, else that of a stay which meets it at one of its ends (the leg of a bridle). Null without
+/// a path or a mast.
+const Spar* mast_at(const Rig& rig, const Stay& stay, WhichEnd where);
+
+/// Whether both ends are on standing spars, and not on the same.
+bool between_masts(const Rig& rig, const Stay& stay);
+
 /// A line that goes over the tip of a spreader.
 struct LineOverTip {
   StayId stay;

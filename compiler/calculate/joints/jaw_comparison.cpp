@@ -1,5 +1,6 @@
 #include "calculate/joints/joint_comparison.hpp"
 
+#include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "units/format_length.hpp"
 #include "units/named_size.hpp"
@@ -90,13 +91,24 @@ Remark hole_of_other_pin(const EndDimension& pin, Length hole) {
   return found == nullptr ? Remark() : Remark(JointPhrase::hole_of_other_pin, {Words{found->name}});
 }
 
-void compare_pin(JointComparison& to, const End& jaw, const End& eye) {
-  const TwoDimensions found = to.both({JointFinding::pin_too_big, JointFinding::pin_loose}, jaw,
-                                      EndDimensionName::pin, eye, EndDimensionName::hole);
-  if (!found)
+/// The pin of the joint in the hole of this eye. A pin that lies in the joint in its own right goes before
+/// the one that the jaw states.
+void compare_pin(JointComparison& to, const End* jaw, const End& eye) {
+  const auto joint_pin = pin_of(to.rig(), to.joint());
+  const EndDimension* stated = joint_pin && joint_pin->size ? &*joint_pin->size : nullptr;
+  const EndDimension* bored = eye.find(EndDimensionName::hole);
+  if (stated == nullptr || bored == nullptr) {
+    for (const JointFinding finding : {JointFinding::pin_too_big, JointFinding::pin_loose})
+      if (stated != nullptr)
+        to.missing(finding, eye, EndDimensionName::hole);
+      else if (jaw != nullptr)
+        to.missing(finding, *jaw, EndDimensionName::pin);
+      else
+        to.add(finding, JointResult::not_checked, JointPhrase::size_of_pin_not_stated);
     return;
-  const EndDimension& pin = *found.one;
-  Length hole = found.second();
+  }
+  const EndDimension& pin = *stated;
+  Length hole = bored->length.value;
   Remark words(JointPhrase::pin_in_hole, {Words{pin.text}, hole});
   if (const auto sleeve = bush(to)) {
     const Part& part = to.rig()[*sleeve];
@@ -179,12 +191,16 @@ void compare_grip(JointComparison& to, const End& jaw) {
 }
 
 void compare_split_pin(JointComparison& to, const End& jaw) {
-  const TwoDimensions found = to.both({JointFinding::split_pin_small}, jaw, EndDimensionName::pin, jaw,
-                                      EndDimensionName::split_pin);
-  if (!found)
+  const auto joint_pin = pin_of(to.rig(), to.joint());
+  const EndDimension* stated = joint_pin && joint_pin->size ? &*joint_pin->size : nullptr;
+  const EndDimension* through = jaw.find(EndDimensionName::split_pin);
+  if (stated == nullptr || through == nullptr) {
+    to.missing(JointFinding::split_pin_small, jaw,
+               stated == nullptr ? EndDimensionName::pin : EndDimensionName::split_pin);
     return;
-  const EndDimension& pin = *found.one;
-  const EndDimension& split_pin = *found.other;
+  }
+  const EndDimension& pin = *stated;
+  const EndDimension& split_pin = *through;
   const auto size = named_size(pin);
   const auto wanted = size ? split_pin_for(*size) : std::nullopt;
   if (!wanted) {
@@ -201,8 +217,24 @@ void compare_split_pin(JointComparison& to, const End& jaw) {
 
 } // namespace
 
+void compare_own_pin(JointComparison& to, const End& eye) {
+  compare_pin(to, nullptr, eye);
+  compare_edge(to, eye);
+}
+
+void compare_pin_in_jaw(JointComparison& to, const JointPin& pin) {
+  const EndDimension* made_for = pin.jaw == nullptr ? nullptr : pin.jaw->find(EndDimensionName::pin);
+  if (made_for == nullptr || !pin.size || find_fact(pin.part->particulars, fact_names.size) == nullptr)
+    return;
+  const Length play = made_for->length.value - pin.size->length.value;
+  const Remark words(JointPhrase::pin_in_jaw, {Words{pin.size->text}, Words{made_for->text}});
+  to.add(JointFinding::pin_too_big, play >= -a_hair, words, play);
+  if (play > a_hair)
+    to.add(JointFinding::pin_loose, JointResult::finding, words, play);
+}
+
 void compare_jaw(JointComparison& to, const End& jaw, const End& eye) {
-  compare_pin(to, jaw, eye);
+  compare_pin(to, &jaw, eye);
   compare_grip(to, jaw);
   compare_split_pin(to, jaw);
   compare_width(to, jaw, eye);

@@ -1,8 +1,11 @@
 #include "calculate/joints/joint.hpp"
 
 #include "base/internal_error.hpp"
+#include "calculate/facts.hpp"
 #include "calculate/joints/joint_phrases.hpp"
+#include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
+#include "units/named_size.hpp"
 
 #include <algorithm>
 #include <array>
@@ -133,7 +136,9 @@ struct Facing {
       return nullptr;
     const Part& part = rig[stay.stack[item].part];
     // The one end that is stated of a fitting is the one that the stay is made fast to.
-    if (part.role == Part::Role::boat_fitting && part.upper.stated() != part.lower.stated())
+    // So it is with a junction: its other side is its centre.
+    if ((part.role == Part::Role::boat_fitting || part.kind == PartKind::junction) &&
+        part.upper.stated() != part.lower.stated())
       return part.upper.stated() ? &part.upper : &part.lower;
     return lower != turned ? &part.lower : &part.upper;
   }
@@ -209,6 +214,136 @@ const End* upper_end(const Rig& rig, const Joint& joint) {
 
 const End* lower_end(const Rig& rig, const Joint& joint) {
   return Facing{rig, rig[joint.stay]}.end(joint.lower, false, joint.lower_turned);
+}
+
+namespace {
+
+const Part* part_at(const Rig& rig, const Stay& stay, std::size_t item) {
+  return stay.stack[item].kind == StackItem::Kind::part ? &rig[stay.stack[item].part] : nullptr;
+}
+
+bool is_jaw(const End* end) {
+  return end != nullptr && end->type == EndType::jaw;
+}
+
+/// The size by which a part is sold, as a dimension; nothing when it is not stated or is no size of a pin.
+std::optional<EndDimension> size_of(const Part& part) {
+  const Particular* size = find_fact(part.particulars, fact_names.size);
+  if (size == nullptr)
+    return std::nullopt;
+  auto read = parse_named_size(size->text);
+  if (!read.ok())
+    return std::nullopt;
+  return EndDimension{
+      EndDimensionName::pin, {read.value().diameter, size->value.provenance, {}}, size->text};
+}
+
+/// A pin that lies among these items of the stack.
+std::optional<JointPin> own_pin(const Rig& rig, const Stay& stay, std::size_t from, std::size_t to) {
+  for (std::size_t i = from; i < to; ++i)
+    if (const Part* part = part_at(rig, stay, i); part != nullptr && part->kind == PartKind::pin)
+      return JointPin{.item = i, .part = part, .jaw = nullptr, .own = true, .size = size_of(*part)};
+  return std::nullopt;
+}
+
+std::optional<JointPin> jaw_pin(const Rig& rig, const Stay& stay, std::size_t item, const End* end) {
+  if (!is_jaw(end))
+    return std::nullopt;
+  JointPin pin{.item = item, .part = part_at(rig, stay, item), .jaw = end};
+  if (const EndDimension* size = end->find(EndDimensionName::pin))
+    pin.size = *size;
+  return pin;
+}
+
+std::optional<JointPin> with_own(std::optional<JointPin> own, std::optional<JointPin> of_jaw) {
+  if (!own)
+    return of_jaw;
+  if (of_jaw) {
+    own->jaw = of_jaw->jaw;
+    if (!own->size)
+      own->size = of_jaw->size;
+  }
+  return own;
+}
+
+bool is_kind(const Rig& rig, const Stay& stay, std::size_t item, PartKind kind) {
+  const Part* part = part_at(rig, stay, item);
+  return part != nullptr && part->kind == kind;
+}
+
+} // namespace
+
+std::optional<JointPin> pin_of(const Rig& rig, const Joint& joint) {
+  const Stay& stay = rig[joint.stay];
+  auto of_jaw = jaw_pin(rig, stay, joint.upper, upper_end(rig, joint));
+  if (!of_jaw)
+    of_jaw = jaw_pin(rig, stay, joint.lower, lower_end(rig, joint));
+  if (auto pin = with_own(own_pin(rig, stay, joint.upper + 1, joint.lower), std::move(of_jaw)))
+    return pin;
+  // A shackle has one pin; where nothing says which way round it hangs, the pin is taken to be below.
+  if (joined_by(rig, joint) != JoinedBy::shackle || !is_kind(rig, stay, joint.upper, PartKind::shackle))
+    return std::nullopt;
+  return JointPin{.item = joint.upper, .part = part_at(rig, stay, joint.upper), .jaw = nullptr};
+}
+
+std::optional<OuterEnd> outer_end(const Rig& rig, const Stay& stay, const std::vector<Joint>& joints,
+                                  WhichEnd where) {
+  const std::vector<std::size_t> items = bearing_items(rig, stay);
+  if (items.empty())
+    return std::nullopt;
+  const bool upper = where == WhichEnd::upper;
+  OuterEnd result;
+  result.item = upper ? items.front() : items.back();
+  result.part = part_at(rig, stay, result.item);
+  if (result.part == nullptr || result.part->role == Part::Role::boat_fitting ||
+      result.part->kind == PartKind::junction)
+    return std::nullopt;
+  bool turned = false;
+  for (const Joint& joint : joints)
+    if (upper ? joint.upper == result.item : joint.lower == result.item)
+      turned = upper ? joint.upper_turned : joint.lower_turned;
+  result.end = upper != turned ? &result.part->upper : &result.part->lower;
+  result.pin = with_own(upper ? own_pin(rig, stay, 0, result.item)
+                              : own_pin(rig, stay, result.item + 1, stay.stack.size()),
+                        jaw_pin(rig, stay, result.item, result.end));
+  return result;
+}
+
+JoinedBy joined_by(const Rig& rig, const Joint& joint) {
+  const Stay& stay = rig[joint.stay];
+  const End* above = upper_end(rig, joint);
+  const End* below = lower_end(rig, joint);
+  const auto either = [&](PartKind kind) {
+    return is_kind(rig, stay, joint.upper, kind) || is_kind(rig, stay, joint.lower, kind);
+  };
+  if (above == nullptr || below == nullptr) {
+    const std::size_t line = above == nullptr ? joint.upper : joint.lower;
+    if (above == nullptr && below == nullptr)
+      return JoinedBy::not_stated;
+    if (either(PartKind::lashing))
+      return JoinedBy::lashing;
+    return rig[stay.stack[line].material.value_or(stay.material)].kind == LineMaterial::Kind::rope
+               ? JoinedBy::rope_eye
+           : rig[stay.stack[line].material.value_or(stay.material)].kind == LineMaterial::Kind::chain
+               ? JoinedBy::not_stated
+               : JoinedBy::terminal;
+  }
+  const auto has = [&](EndType type) { return above->type == type || below->type == type; };
+  if (is_jaw(above) || is_jaw(below) || own_pin(rig, stay, joint.upper + 1, joint.lower))
+    return JoinedBy::pin;
+  if (either(PartKind::lashing))
+    return JoinedBy::lashing;
+  if (either(PartKind::shackle))
+    return JoinedBy::shackle;
+  if (has(EndType::stud) && has(EndType::socket))
+    return JoinedBy::thread;
+  if (has(EndType::hook))
+    return JoinedBy::hook;
+  if (has(EndType::tee) && has(EndType::slot))
+    return JoinedBy::tee;
+  if (above->type == EndType::holes && below->type == EndType::holes)
+    return JoinedBy::lashing;
+  return JoinedBy::not_stated;
 }
 
 } // namespace sheerpole

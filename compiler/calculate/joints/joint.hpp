@@ -3,6 +3,7 @@
 #include "model/end.hpp"
 #include "model/remark.hpp"
 #include "model/rig.hpp"
+#include "model/side.hpp"
 
 #include <cstddef>
 #include <cstdint>
@@ -73,6 +74,48 @@ std::vector<Joint> joints_of(const Rig& rig, StayId stay);
 /// The end of the upper thing that faces down, and of the lower thing that faces up; null for the line.
 const End* upper_end(const Rig& rig, const Joint& joint);
 const End* lower_end(const Rig& rig, const Joint& joint);
+
+/// The pin of a joint.
+struct JointPin {
+  std::size_t item = 0;       ///< in the stack: the part that brings it
+  const Part* part = nullptr; ///< a `pin` that lies there in its own right, else the part with the jaw,
+                              ///< else the shackle
+  const End* jaw = nullptr;   ///< null where no end is a jaw
+  bool own = false;           ///< it is a part of the kind `pin`
+  std::optional<EndDimension> size = {}; ///< nothing: not stated
+};
+
+/// The pin of a joint, from whoever brings it: a pin that lies in the joint goes before that of the jaw,
+/// and that before the pin of a shackle. Nothing when the joint has none that is stated: two eyes may be
+/// joined by one all the same. Points into the rig.
+std::optional<JointPin> pin_of(const Rig& rig, const Joint& joint);
+
+/// The outermost part of a stack where that is no fitting of the boat: it hangs on something that the file
+/// does not state, or on what other stays end in.
+struct OuterEnd {
+  std::size_t item = 0; ///< in the stack
+  const Part* part = nullptr;
+  const End* end = nullptr; ///< that faces away from the stay; may be not stated
+  std::optional<JointPin> pin = {};
+};
+
+/// Nothing for a line, a fitting of the boat and a junction, whose other side the other stays hang on.
+std::optional<OuterEnd> outer_end(const Rig& rig, const Stay& stay, const std::vector<Joint>& joints,
+                                  WhichEnd where);
+
+/// How a joint holds, as far as the file says.
+enum class JoinedBy : std::uint8_t {
+  pin,      ///< a clevis pin, known or not
+  shackle,  ///< the bow or the pin of a shackle
+  thread,   ///< a stud in a socket
+  hook,     ///< a hook in an eye
+  tee,      ///< a tee in a slot
+  lashing,  ///< the turns of a lashing, a lanyard through holes
+  rope_eye, ///< the eye of a rope round its seat
+  terminal, ///< a wire or a rod in its terminal
+  not_stated
+};
+JoinedBy joined_by(const Rig& rig, const Joint& joint);
 
 /// Whether two ends are made for each other.
 bool ends_mate(const End& a, const End& b);

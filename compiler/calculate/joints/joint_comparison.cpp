@@ -199,6 +199,13 @@ void compare_parts(JointComparison& to, const End& above, const End& below) {
       compare(to, above, below);
     else if (above.type == other && below.type == one)
       compare(to, below, above);
+  const auto pin = pin_of(to.rig(), to.joint());
+  if (!pin || !pin->own)
+    return;
+  compare_pin_in_jaw(to, *pin);
+  for (const End* end : {&above, &below})
+    if (pin->jaw == nullptr && end->type == EndType::eye)
+      compare_own_pin(to, *end);
 }
 
 } // namespace

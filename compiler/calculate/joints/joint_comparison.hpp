@@ -76,6 +76,10 @@ std::optional<SplitPin> split_pin_for(const NamedSize& clevis_pin);
 /// What the two ends of a joint ask for. Sources: geometry; the thresholds of model/limits.hpp; the tables
 /// of split_pin_for().
 void compare_jaw(JointComparison& comparison, const End& jaw, const End& eye);
+/// A pin that lies in the joint in its own right, in the hole of one of two eyes.
+void compare_own_pin(JointComparison& comparison, const End& eye);
+/// The same against the pin that the jaw is made for.
+void compare_pin_in_jaw(JointComparison& comparison, const JointPin& pin);
 void compare_thread(JointComparison& comparison, const End& stud, const End& socket);
 void compare_hook(JointComparison& comparison, const End& hook, const End& eye);
 void compare_tee(JointComparison& comparison, const End& tee, const End& slot);

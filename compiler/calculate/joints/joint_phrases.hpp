@@ -29,6 +29,8 @@ enum class JointPhrase : std::uint16_t {
   // Jaw and eye.
   pin_in_hole,
   pin_in_bush,
+  pin_in_jaw,
+  size_of_pin_not_stated,
   pin_has_play,
   pin_plays_too_much,
   hole_of_other_pin,

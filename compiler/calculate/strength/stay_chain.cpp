@@ -8,7 +8,6 @@
 #include "calculate/strength/strength_phrases.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
-#include "units/named_size.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -185,33 +184,25 @@ private:
   }
 
   void add_joint(const Joint& joint) {
+    const auto pin = pin_of(rig_, joint);
+    if (!pin || (pin->jaw == nullptr && !pin->own))
+      return; // the break load of a shackle speaks for its pin
     const End* above = upper_end(rig_, joint);
     const End* below = lower_end(rig_, joint);
-    const bool jaw_above = above != nullptr && above->type == EndType::jaw;
-    const bool jaw_below = below != nullptr && below->type == EndType::jaw;
-    if (jaw_above)
-      add_pin(joint.upper, *above, worn_in(joint, PartKind::pin));
-    else if (jaw_below)
-      add_pin(joint.lower, *below, worn_in(joint, PartKind::pin));
-    if (jaw_above && below != nullptr && below->type == EndType::eye)
-      add_hole(joint, joint.lower, *below, *above);
-    else if (jaw_below && above != nullptr && above->type == EndType::eye)
-      add_hole(joint, joint.upper, *above, *below);
+    add_pin(*pin);
+    if (below != nullptr && below->type == EndType::eye)
+      add_hole(joint, joint.lower, *below, *pin);
+    if (above != nullptr && above->type == EndType::eye)
+      add_hole(joint, joint.upper, *above, *pin);
   }
 
   /// The pin by which a stack whose fittings on the boat are not named hangs on them.
   void add_outer_pin(bool aloft) {
     if (joints_.empty())
       return;
-    const Joint& joint = aloft ? joints_.front() : joints_.back();
-    const std::size_t item = aloft ? joint.upper : joint.lower;
-    if (stay_.stack[item].kind == StackItem::Kind::line || part_at(item).role == Part::Role::boat_fitting)
-      return;
-    const Part& part = part_at(item);
-    const bool turned = aloft ? joint.upper_turned : joint.lower_turned;
-    const End& end = aloft != turned ? part.upper : part.lower;
-    if (end.type == EndType::jaw)
-      add_pin(item, end, std::nullopt);
+    const auto outer = outer_end(rig_, stay_, joints_, aloft ? WhichEnd::upper : WhichEnd::lower);
+    if (outer && outer->pin)
+      add_pin(*outer->pin);
   }
 
   /// What is worn in a joint: a pin, a bush; nothing when there is none.
@@ -222,25 +213,21 @@ private:
     return std::nullopt;
   }
 
-  std::optional<Thickness> pin_thickness(const End& jaw, std::optional<PartId> pin) const {
-    if (pin)
-      if (const Particular* size = find_fact(rig_[*pin].particulars, fact_names.size))
-        if (auto read = parse_named_size(size->text); read.ok())
-          return Thickness{read.value().diameter, size->value.provenance};
-    if (const EndDimension* stated = jaw.find(EndDimensionName::pin))
-      return Thickness{stated->length.value, stated->length.provenance};
-    return std::nullopt;
+  static std::optional<Thickness> thickness_of(const JointPin& pin) {
+    if (!pin.size)
+      return std::nullopt;
+    return Thickness{pin.size->length.value, pin.size->length.provenance};
   }
 
-  void add_pin(std::size_t item, const End& jaw, std::optional<PartId> pin) {
-    const PartId owner_id = pin.value_or(part_id(item));
+  void add_pin(const JointPin& pin) {
+    const PartId owner_id = part_id(pin.item);
     const Part& owner = rig_[owner_id];
-    ChainLink link =
-        link_of(LinkKind::pin, item, {pin ? StrengthPhrase::named : StrengthPhrase::pin_of, {owner_id}});
+    ChainLink link = link_of(LinkKind::pin, pin.item,
+                             {pin.own ? StrengthPhrase::named : StrengthPhrase::pin_of, {owner_id}});
     auto stated = fact_force(owner.particulars, fact_names.pin_break_load);
-    if (!stated && pin)
+    if (!stated && pin.own)
       stated = fact_force(owner.particulars, fact_names.break_load);
-    const auto thickness = pin_thickness(jaw, pin);
+    const auto thickness = thickness_of(pin);
     const auto stress = fact_number(owner.particulars, fact_names.pin_stress);
     if (stated) {
       link.break_load = stated->value;
@@ -256,18 +243,18 @@ private:
       if (!stress)
         link.not_stated.push_back({StrengthPhrase::pin_strength, named(owner_id)});
       else
-        link.not_stated.push_back({StrengthPhrase::pin, {StrengthPhrase::jaw_of, {part_id(item)}}});
+        link.not_stated.push_back({StrengthPhrase::pin, {StrengthPhrase::jaw_of, {owner_id}}});
     }
     add(std::move(link));
   }
 
-  void add_hole(const Joint& joint, std::size_t item, const End& eye, const End& jaw) {
+  void add_hole(const Joint& joint, std::size_t item, const End& eye, const JointPin& by) {
     const Part& part = part_at(item);
     ChainLink link = link_of(LinkKind::hole, item, {StrengthPhrase::hole_of, {part_id(item)}});
     const auto stress = fact_number(part.particulars, fact_names.bearing_stress);
     const EndDimension* plate = eye.find(EndDimensionName::thickness);
     const EndDimension* hole = eye.find(EndDimensionName::hole);
-    auto pin = pin_thickness(jaw, worn_in(joint, PartKind::pin));
+    auto pin = thickness_of(by);
     if (worn_in(joint, PartKind::bush) && hole != nullptr)
       pin = Thickness{hole->length.value, hole->length.provenance};
     if (!stress)

@@ -1,4 +1,5 @@
 #include "calculate/facts.hpp"
+#include "calculate/geometry/junctions.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "rules/by_side.hpp"
@@ -29,7 +30,7 @@ struct Held {
 };
 
 std::optional<Held> held_by(const Rig& rig, const Stay& stay) {
-  if (const auto load = fact_force(stay.particulars, fact_names.load))
+  if (const auto load = load_of(rig, StayId{static_cast<std::uint32_t>(&stay - rig.stays.data())}))
     return Held{load->value, {P::load_of_stay, {load->value}}};
   const LineMaterial& line = rig[stay.material];
   if (line.break_load)

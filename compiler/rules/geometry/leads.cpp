@@ -115,9 +115,26 @@ Words tenths(Length length) {
 }
 
 P line_words(const JunctionBalance& balance) {
-  if (balance.legs_are_a_pair)
+  constexpr double alike_millimetres = 0.5; // then the line says what the plane says
+  if (balance.legs_are_a_pair &&
+      std::abs(balance.from_middle.millimetres() - balance.off.millimetres()) < alike_millimetres)
     return P::line_to_middle;
   return P::plane_of_ends;
+}
+
+/// "each leg at 16 deg carries 0.52 of its tension"
+Remarks legs_words(const Rig& rig, const JunctionBalance& balance) {
+  Remarks legs;
+  for (const JunctionLeg& leg : balance.loaded)
+    legs.all.push_back(
+        {P::one_leg,
+         {Words{rig[leg.stay].name}, Angle{leg.angle_radians}, Fixed{leg.share.value_or(0.0), 2}}});
+  const auto& both = balance.loaded;
+  if (balance.legs_are_a_pair && both.size() == 2 &&
+      say(rig, {P::each_leg, {Angle{both[0].angle_radians}, Fixed{both[0].share.value_or(0.0), 2}}}) ==
+          say(rig, {P::each_leg, {Angle{both[1].angle_radians}, Fixed{both[1].share.value_or(0.0), 2}}}))
+    return {{{P::each_leg, {Angle{both[0].angle_radians}, Fixed{both[0].share.value_or(0.0), 2}}}}};
+  return legs;
 }
 
 Remark junction_words(const JunctionBalance& balance, bool off) {
@@ -141,7 +158,7 @@ void check_junction_off_line(const Rig& rig, const Derived& /*derived*/, CheckRe
     if (!off && balance.leg_share) {
       report.pass(single.name, {P::on_its_line,
                                 {Words{at.base}, tenths(balance.off), Words{said(line_words(balance))},
-                                 Fixed{*balance.leg_share, 2}}});
+                                 legs_words(rig, balance)}});
       continue;
     }
     report.find(diagnose("junction-off-line", {{"stay", single.name},

@@ -6,7 +6,10 @@
 #include "units/format_length.hpp"
 #include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/geometry_phrases.hpp"
+#include "wording/model_words.hpp"
 #include "wording/phrase_table.hpp"
+
+#include <algorithm>
 
 /// The rig as a whole: whether each mast is held every way, and the foretriangle.
 namespace sheerpole::whole_rig {
@@ -17,11 +20,21 @@ using Common = AnyCheckPhrase;
 
 using P = GeometryCheckPhrase;
 
-std::string held_words(const HeldDirections& held) {
+/// "forward: triatic, which rests on the main; aft: shroud"
+std::string held_words(const Rig& rig, const HeldDirections& held) {
   std::vector<std::string> ways;
-  for (std::size_t way = 0; way < pull_directions.size(); ++way)
-    ways.push_back(std::string(words(pull_directions[way])) + ": " +
-                   joined(held.by_direction[way], Join::comma));
+  for (std::size_t way = 0; way < pull_directions.size(); ++way) {
+    std::vector<std::string> names;
+    for (const StayId id : held.stays_by_direction[way]) {
+      const Stay& stay = rig[id];
+      const Spar* on = rests_on(rig, stay, rig.spars[held.spar]);
+      std::string name =
+          on == nullptr ? stay.base : say(rig, {P::rests_on, {Words{stay.base}, Words{spar_words(*on)}}});
+      if (std::find(names.begin(), names.end(), name) == names.end())
+        names.push_back(std::move(name));
+    }
+    ways.push_back(std::string(words(pull_directions[way])) + ": " + joined(names, Join::comma));
+  }
   return joined(ways, Join::semicolon);
 }
 
@@ -35,12 +48,16 @@ void check_direction_not_held(const Rig& rig, const Derived& /*derived*/, CheckR
     report.not_checked(said(Common::this_rig), {P::no_mast});
   for (const HeldDirections& held : masts) {
     const Spar& spar = rig.spars[held.spar];
+    if (held.stays == 0) {
+      report.not_checked(spar.name, {P::no_stay_on_spar});
+      continue;
+    }
     std::string missing;
     for (std::size_t way = 0; way < pull_directions.size(); ++way)
       if (held.by_direction[way].empty())
         missing = joined({missing, std::string(words(pull_directions[way]))}, Join::or_word);
     if (missing.empty())
-      report.pass(spar.name, held_words(held));
+      report.pass(spar.name, held_words(rig, held));
     else
       report.find(diagnose("direction-not-held",
                            {{"spar", spar.name},

@@ -1,10 +1,12 @@
 #include "calculate/joints/articulation.hpp"
+#include "calculate/geometry/spar_lines.hpp"
 #include "model/kind_words.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "rules/stack_parts.hpp"
 #include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/securing_phrases.hpp"
+#include "wording/model_words.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -48,9 +50,11 @@ bool ends_on_deck(const Rig& rig, const Stay& stay, const Articulation& end) {
 }
 
 /// Aloft a stay that carries a sail asks for a toggle; below, on its way to a chainplate, one that ends in
-/// a screw or a terminal. A toggle with parallel pins is said by its own finding.
+/// a screw or a terminal. One between two masts asks for it at both ends, since each mast moves by itself
+/// (common practice, no source). A toggle with parallel pins is said by its own finding.
 Swing swing_of(const Rig& rig, const Stay& stay, const Articulation& end, WhichEnd where) {
-  if (where == WhichEnd::upper ? !carries_sail(stay) : !ends_on_deck(rig, stay, end))
+  if (!between_masts(rig, stay) &&
+      (where == WhichEnd::upper ? !carries_sail(stay) : !ends_on_deck(rig, stay, end)))
     return Swing::no_matter;
   if (end.swings)
     return Swing::lets;
@@ -60,9 +64,15 @@ Swing swing_of(const Rig& rig, const Stay& stay, const Articulation& end, WhichE
 }
 
 /// What lacks a toggle, said at the end of the stack that is meant.
-DiagnosticBuilder lacking(const Stay& stay, const Articulation& end, WhichEnd where, std::string_view slug,
-                          const std::string& name, const std::string& line) {
-  return diagnose(slug, {{"stay", name}, {"line", line}})
+DiagnosticBuilder lacking(const Rig& rig, const Stay& stay, const Articulation& end, WhichEnd where,
+                          std::string_view slug, const std::string& name, const std::string& line) {
+  const bool masts = between_masts(rig, stay);
+  const std::string what =
+      where == WhichEnd::upper
+          ? (masts ? say(rig, {P::goes_between, {Words{where_words(rig, stay, where)}}})
+                   : said(P::carries_a_sail))
+          : (masts ? say(rig, {P::and_where, {Words{where_words(rig, stay, where)}}}) : said(P::the_deck));
+  return diagnose(slug, {{"stay", name}, {"line", line}, {"what", what}})
       .at(end.items.empty() ? stay.stack_place : stay.stack[end.items.back()].place,
           said(where == WhichEnd::upper ? P::nothing_to_mast : P::nothing_above))
       .about(name);
@@ -87,7 +97,8 @@ void check_toggle(const Rig& rig, const Derived& derived, CheckReport& report) {
                     of_stay.not_checked({P::slot_not_stated, {stay.stack[*end->tee].part}});
                     break;
                   case Swing::lacks:
-                    of_stay.find(lacking(stay, *end, where, report.check(), name, rig[stay.material].name));
+                    of_stay.find(
+                        lacking(rig, stay, *end, where, report.check(), name, rig[stay.material].name));
                     break;
                   }
                 });

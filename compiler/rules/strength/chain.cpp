@@ -1,4 +1,4 @@
-#include "calculate/facts.hpp"
+#include "calculate/geometry/junctions.hpp"
 #include "calculate/strength/strength_phrases.hpp"
 #include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
@@ -133,7 +133,7 @@ void look_at_factor(const Rig& rig, const DerivedStay& derived, const std::strin
                     StayReport& report) {
   const StayChain& chain = derived.chain;
   const Stay& stay = rig[derived.stay];
-  const auto load = fact_force(stay.particulars, fact_names.load);
+  const auto load = load_of(rig, derived.stay);
   if (!load) {
     report.not_checked({Common::not_stated, {Words{"load"}}});
     return;
@@ -170,7 +170,7 @@ Remark unstated(const ChainLink& hole) {
 void look_at_holes(const Rig& rig, const DerivedStay& derived, const std::string& name, double least,
                    StayReport& report) {
   const Stay& stay = rig[derived.stay];
-  const auto load = fact_force(stay.particulars, fact_names.load);
+  const auto load = load_of(rig, derived.stay);
   bool said_load = false;
   for (const ChainLink& hole : derived.chain.links) {
     if (hole.kind != LinkKind::hole)

@@ -1,5 +1,4 @@
-#include "calculate/facts.hpp"
-#include "model/fact_name.hpp"
+#include "calculate/geometry/junctions.hpp"
 #include "rules/check_report.hpp"
 #include "rules/check_table.hpp"
 #include "units/quantity_text.hpp"
@@ -79,7 +78,7 @@ private:
     for (const DerivedStay* derived : stays) {
       const Stay& stay = rig_[derived->stay];
       names.all.push_back({Common::as_it_is, {Words{stay.base}}});
-      const auto load = fact_force(stay.particulars, fact_names.load);
+      const auto load = load_of(rig_, derived->stay);
       if (load) {
         sum += load->value;
         sum_words += (sum_words.empty() ? "" : " + ") + force_text(load->value);

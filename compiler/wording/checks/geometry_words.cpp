@@ -72,7 +72,11 @@ std::string_view words(GeometryCheckPhrase phrase) {
   case would_push:
     return "one of its legs would have to push to hold it where it stands";
   case on_its_line:
-    return "{}: {} mm off {}; each leg carries {} of its tension";
+    return "{}: {} mm off {}; {}";
+  case each_leg:
+    return "each leg at {} carries {} of its tension";
+  case one_leg:
+    return "{} at {} carries {} of its tension";
   case stay_that_ends:
     return "the stay that ends there";
   case below_waterline:
@@ -112,7 +116,11 @@ std::string_view words(GeometryCheckPhrase phrase) {
   case covers_not_stated:
     return "that the files hold all stays is not stated (covers of the boat)";
   case no_mast:
-    return "no stay ends on a spar of the sort mast";
+    return "no standing spar is stated (sort: mast, mizzen or topmast)";
+  case no_stay_on_spar:
+    return "no stay ends on it";
+  case rests_on:
+    return "{}, which rests on the {}";
   case metres:
     return "{} m";
   case height_of_foretriangle:

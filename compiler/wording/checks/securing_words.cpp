@@ -13,6 +13,14 @@ std::string_view words(SecuringCheckPhrase phrase) {
     return "its pin";
   case threads_not_stated:
     return "what locks the threads of {} is not stated";
+  case carries_a_sail:
+    return "it carries a sail, and nothing aloft lets";
+  case goes_between:
+    return "it goes from mast to mast, and nothing {} lets";
+  case the_deck:
+    return "and the deck";
+  case and_where:
+    return "and its end {}";
   case nothing_to_mast:
     return "nothing between here and the mast swings both ways";
   case nothing_above:

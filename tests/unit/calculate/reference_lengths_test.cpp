@@ -99,7 +99,8 @@ TEST_P(ReferenceLengths, CoverEveryStay) {
 }
 
 INSTANTIATE_TEST_SUITE_P(Boats, ReferenceLengths,
-                         testing::Values("pellimoor", "grisolde", "oddnys-wager", "smidgeon"),
+                         testing::Values("pellimoor", "grisolde", "oddnys-wager", "smidgeon", "tansyholm",
+                                         "skirlpool"),
                          [](const auto& boat) {
                            std::string name = boat.param;
                            std::erase(name, '-');

@@ -62,9 +62,16 @@ public:
   StripReader(const CheckedRig& checked, const DerivedStay& derived)
       : checked_(checked), rig_(checked.rig()), derived_(derived), stay_(rig_[derived.stay]) {}
 
+  /// Without its side, so that both sides of a pair read alike.
+  std::string end_of_path(const PathStop& stop) const {
+    Point point = rig_[stop.point];
+    point.side = Side::centre;
+    return place_words(rig_, point);
+  }
+
   Strip read() {
     strip_.name = stay_.name;
-    strip_.title = stay_.title.empty() ? stay_.base : stay_.title;
+    strip_.title = titled(rig_, stay_);
     if (stay_.side != Side::centre)
       strip_.sides = name_of(stay_.side);
     strip_.pin_to_pin = printed_sum(derived_.pin_to_pin);
@@ -75,6 +82,11 @@ public:
       strip_.summary += ". X of this stay: " + (note_words(derived_.pin_to_pin.unknown_source).empty()
                                                     ? "length not known yet"
                                                     : note_words(derived_.pin_to_pin.unknown_source));
+    strip_.upper_end = end_word(rig_, stay_, WhichEnd::upper);
+    strip_.lower_end = end_word(rig_, stay_, WhichEnd::lower);
+    if (stay_.path.size() >= 2)
+      strip_.summary += fmt::format(". From the {} to the {}", end_of_path(stay_.path.front()),
+                                    end_of_path(stay_.path.back()));
     for (const Piece& piece : derived_.pieces)
       strip_.draft = strip_.draft || !checked_.draft_reasons(piece).empty();
     for (std::size_t i = 0; i < stay_.stack.size(); ++i)

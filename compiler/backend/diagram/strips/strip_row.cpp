@@ -196,14 +196,14 @@ void draw_row(const Strip& strip, const StripRow& row, PaperPoint at, ShapeGroup
   constexpr double beside_eye = 4.2;
   into.add(
       TextShape{{edges.front() - (first_row ? beside_fitting : beside_eye), axis + 0.35 * plain_text_size},
-                first_row ? "aloft" : "above",
+                first_row ? strip.upper_end : "above",
                 first_row ? plain_text_size : small_text_size,
                 TextAnchor::end,
                 first_row,
                 {}});
   into.add(
       TextShape{{edges.back() + (last_row ? beside_fitting : beside_eye), axis + 0.35 * plain_text_size},
-                last_row ? "deck" : "below",
+                last_row ? strip.lower_end : "below",
                 last_row ? plain_text_size : small_text_size,
                 TextAnchor::start,
                 last_row,

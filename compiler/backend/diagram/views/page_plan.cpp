@@ -1,10 +1,13 @@
 #include "backend/diagram/views/page_plan.hpp"
 
 #include "backend/diagram/sheet.hpp"
+#include "backend/diagram/views/view_frame.hpp"
+#include "calculate/geometry/spar_lines.hpp"
 
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <utility>
 #include <vector>
 
 namespace sheerpole {
@@ -28,29 +31,56 @@ constexpr std::array<Paper, 4> papers{
 /// Of the longest dimension of the rig: smaller is hard to read, millimetres.
 constexpr double smallest_view = 90.0;
 
-PagePlan measure(const Rig& rig, double scale, bool deck_both_sides, LabelSites sites) {
+/// What a view from astern shows.
+struct ShownMast {
+  Rig rig;
+  const Spar* mast = nullptr; ///< null: all of the rig
+};
+
+/// The masts that stays end on or at.
+std::vector<ShownMast> shown_masts(const Rig& rig) {
+  std::vector<ShownMast> shown;
+  for (const Spar* mast : masts_of(rig))
+    if (Rig of_mast = rig_of_mast(rig, *mast); !of_mast.stays.empty())
+      shown.push_back({std::move(of_mast), mast});
+  if (shown.size() < 2)
+    return {{rig, nullptr}};
+  return shown;
+}
+
+PagePlan measure(const Rig& rig, const std::vector<ShownMast>& masts, double scale, bool deck_both_sides,
+                 LabelSites sites) {
   PagePlan plan;
   plan.scale = scale;
   const double millimetres_per_metre = 1000.0 / scale;
   plan.side = measure_view(rig, ViewKind::side, millimetres_per_metre, true, sites);
-  plan.front = measure_view(rig, ViewKind::front, millimetres_per_metre, true, sites);
+  for (const ShownMast& shown : masts)
+    plan.fronts.push_back({shown.rig, measure_view(shown.rig, ViewKind::front, millimetres_per_metre, true,
+                                                   sites, shown.mast)});
   plan.deck = measure_view(rig, ViewKind::deck, millimetres_per_metre, deck_both_sides, sites);
   return plan;
 }
 
 double needed_width(const PagePlan& plan, const PageRoom& room) {
-  return 2 * sheet_margin + plan.side.width() + plan.front.width() +
-         std::max(plan.deck.width(), room.key_width) + 2 * view_gap;
+  double fronts = 0.0;
+  for (const MastView& front : plan.fronts)
+    fronts += front.block.width() + view_gap;
+  return 2 * sheet_margin + plan.side.width() + fronts + std::max(plan.deck.width(), room.key_width) +
+         view_gap;
 }
 
 double needed_height(const PagePlan& plan, const PageRoom& room) {
-  const double views = std::max(
-      {plan.side.column_height, plan.front.column_height, plan.deck.column_height + room.key_height});
+  double views = std::max(plan.side.column_height, plan.deck.column_height + room.key_height);
+  for (const MastView& front : plan.fronts)
+    views = std::max(views, front.block.column_height);
   return room.head + heading_height + views + caption_height + room.foot;
 }
 
 double longest_dimension(const PagePlan& plan) {
-  return std::max({plan.side.view_height, plan.deck.view_height, plan.front.view_width});
+  double longest = std::max(plan.side.view_height, plan.deck.view_height);
+  for (const MastView& front : plan.fronts)
+    longest = std::max(longest, front.block.view_width);
+  return longest;
 }
 
 struct FoundScale {
@@ -59,14 +89,15 @@ struct FoundScale {
 };
 
 /// The largest usual scale that fits the paper, unless that makes the rig too small to read.
-std::optional<FoundScale> fitting_scale(const Rig& rig, const PageRoom& room, const Paper& paper) {
+std::optional<FoundScale> fitting_scale(const Rig& rig, const std::vector<ShownMast>& masts,
+                                        const PageRoom& room, const Paper& paper) {
   const ViewExtent side = extent_of(rig, ViewKind::side);
   const double largest = std::max({side.right - side.left, side.bottom - side.top, 0.1}); // metres
   for (const double scale : usual_denominators()) {
     if (largest * 1000.0 / scale > paper.width)
       continue; // spares finding the labels of views that are too large anyway
     for (const bool deck_both_sides : {true, false}) {
-      const PagePlan plan = measure(rig, scale, deck_both_sides, LabelSites::rough);
+      const PagePlan plan = measure(rig, masts, scale, deck_both_sides, LabelSites::rough);
       if (scale > smallest_denominator && longest_dimension(plan) < smallest_view)
         return std::nullopt;
       if (needed_width(plan, room) <= paper.width && needed_height(plan, room) <= paper.height)
@@ -97,15 +128,16 @@ std::vector<double> usual_denominators() {
 }
 
 PagePlan plan_page(const Rig& rig, const PageRoom& room) {
+  const std::vector<ShownMast> masts = shown_masts(rig);
   for (const Paper& paper : papers)
-    if (const std::optional<FoundScale> found = fitting_scale(rig, room, paper)) {
-      PagePlan plan = measure(rig, found->scale, found->deck_both_sides, LabelSites::exact);
+    if (const std::optional<FoundScale> found = fitting_scale(rig, masts, room, paper)) {
+      PagePlan plan = measure(rig, masts, found->scale, found->deck_both_sides, LabelSites::exact);
       plan.paper = paper.name;
       plan.width = paper.width;
       plan.height = paper.height;
       return plan;
     }
-  PagePlan plan = measure(rig, scale_without_paper(rig), true, LabelSites::exact);
+  PagePlan plan = measure(rig, masts, scale_without_paper(rig), true, LabelSites::exact);
   plan.width = needed_width(plan, room);
   plan.height = needed_height(plan, room);
   return plan;

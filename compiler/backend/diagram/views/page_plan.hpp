@@ -13,14 +13,20 @@ inline constexpr double largest_denominator = 1e7;
 /// The usual denominators of scales, 1:10 first.
 std::vector<double> usual_denominators();
 
-/// Sheet, scale and the three views of a rig diagram.
+/// The view of one mast from astern, with what of the rig it shows.
+struct MastView {
+  Rig rig;
+  ViewBlock block;
+};
+
+/// Sheet, scale and the views of a rig diagram.
 struct PagePlan {
   std::string paper; ///< "A3"; empty when the sheet is of no usual size
   double width = 420.0;
   double height = 297.0;
   double scale = 50.0; ///< the denominator: 1:50
   ViewBlock side;
-  ViewBlock front;
+  std::vector<MastView> fronts; ///< from astern: one for each mast, one of all where there is one or none
   ViewBlock deck;
 };
 

@@ -4,7 +4,9 @@
 #include "backend/diagram/views/view_drawing.hpp"
 #include "backend/diagram/views/view_frame.hpp"
 #include "backend/drawing/label_text.hpp"
+#include "backend/drawing/svg_writer.hpp"
 #include "units/format_length.hpp"
+#include "wording/model_words.hpp"
 
 #include <fmt/format.h>
 
@@ -52,12 +54,17 @@ std::string pairs_text(const Rig& rig, const ViewBlock& block) {
 } // namespace
 
 ViewBlock measure_view(const Rig& rig, ViewKind kind, double millimetres_per_metre, bool both_sides,
-                       LabelSites sites) {
+                       LabelSites sites, const Spar* mast) {
   ViewBlock block;
+  if (mast != nullptr) {
+    block.mast = element_id(mast->name);
+    block.mast_words = spar_words(*mast);
+  }
   block.kind = kind;
   block.millimetres_per_metre = millimetres_per_metre;
   block.extent = extent_of(rig, kind);
-  block.labels = view_labels(rig, {kind, millimetres_per_metre, {}}, block.extent, both_sides, sites);
+  block.labels =
+      view_labels(rig, {kind, millimetres_per_metre, {}, block.mast}, block.extent, both_sides, sites);
   const ViewHeadings headings = view_headings(kind);
   const auto width_of = [](const std::vector<LabelRequest>& requests, const std::string& heading) {
     return std::max(column_width(requests),
@@ -82,8 +89,9 @@ void draw_view(const Rig& rig, const ViewBlock& block, PaperPoint at, ShapeGroup
       block.kind,
       scale,
       {(view_left + view_right) / 2 - (block.extent.left + block.extent.right) / 2 * scale,
-       top - block.extent.top * scale}};
-  const std::string name(name_of(block.kind));
+       top - block.extent.top * scale},
+      block.mast};
+  const std::string name = id_of(frame);
 
   ShapeGroup view{name + "-view", view_caption(rig, block).front(), place_text(frame), {}};
   // Leaders lie over the stays that they cross and end under the point marks.
@@ -138,7 +146,8 @@ std::vector<std::string> view_caption(const Rig& rig, const ViewBlock& block) {
     caption = {"Side view, seen from starboard, bow to the right", pairs_text(rig, block)};
     break;
   case ViewKind::front:
-    caption = {"Seen from astern, looking forward"};
+    caption = {block.mast.empty() ? std::string("Seen from astern, looking forward")
+                                  : "The " + block.mast_words + ", seen from astern"};
     break;
   case ViewKind::deck:
     caption = {"Deck view, seen from above, bow up"};

@@ -12,6 +12,8 @@ namespace sheerpole {
 struct ViewBlock {
   ViewKind kind = ViewKind::side;
   double millimetres_per_metre = 10.0;
+  std::string mast = {};       ///< of a view of one mast alone: its name
+  std::string mast_words = {}; ///< and what it is called
   ViewExtent extent;
   double left_width = 0.0; ///< of the label columns
   double right_width = 0.0;
@@ -29,7 +31,7 @@ inline constexpr double caption_height = 15.0;
 
 /// What the view takes at this scale, and its labels; see view_labels().
 ViewBlock measure_view(const Rig& rig, ViewKind kind, double millimetres_per_metre, bool both_sides,
-                       LabelSites sites);
+                       LabelSites sites, const Spar* mast = nullptr);
 
 /// Draws the block with the upper left corner of its headings at `at`.
 void draw_view(const Rig& rig, const ViewBlock& block, PaperPoint at, ShapeGroup& into);

@@ -13,27 +13,27 @@ namespace sheerpole {
 
 namespace {
 
-std::string id_in(ViewKind view, std::string_view what, std::string_view name) {
-  return fmt::format("{}-{}-{}", name_of(view), what, element_id(name));
+std::string id_in(const ViewFrame& frame, std::string_view what, std::string_view name) {
+  return fmt::format("{}-{}-{}", id_of(frame), what, element_id(name));
 }
 
 void draw_reference_lines(const ViewFrame& frame, const ViewExtent& extent, ShapeGroup& into) {
   if (frame.kind != ViewKind::deck)
     into.add(LineShape{waterline_end(frame, extent, true), waterline_end(frame, extent, false),
-                       reference_line_style(), fmt::format("{}-waterline", name_of(frame.kind))});
+                       reference_line_style(), fmt::format("{}-waterline", id_of(frame))});
   if (frame.kind != ViewKind::side) {
     const PaperPoint top = centreline_top(frame, extent);
     into.add(LineShape{
         top,
         {top.x, frame.origin.y + extent.bottom * frame.millimetres_per_metre + reference_line_overrun},
         reference_line_style(),
-        fmt::format("{}-centreline", name_of(frame.kind))});
+        fmt::format("{}-centreline", id_of(frame))});
   }
 }
 
 void draw_spreaders(const Rig& rig, const ViewFrame& frame, ShapeGroup& into) {
   for (const Spreader& spreader : rig.spreaders) {
-    ShapeGroup group{id_in(frame.kind, "spreader", spreader.name),
+    ShapeGroup group{id_in(frame, "spreader", spreader.name),
                      spreader.title.empty() ? spreader.name : spreader.title,
                      {},
                      {}};
@@ -49,7 +49,7 @@ void draw_stays(const Rig& rig, const ViewFrame& frame, ShapeGroup& into) {
     const std::string sides = drawn.both_sides            ? ", port and starboard"
                               : stay.side == Side::centre ? ""
                                                           : fmt::format(", {}", name_of(stay.side));
-    ShapeGroup group{id_in(frame.kind, "stay", stay.name), shown_name(stay) + sides, {}, {}};
+    ShapeGroup group{id_in(frame, "stay", stay.name), shown_name(stay) + sides, {}, {}};
     // Segment by segment, so that dashes begin anew at each point: where two ropes run on together their
     // dashes fall together too, and do not fill each other's gaps.
     for (std::size_t i = 0; i + 1 < drawn.path.size(); ++i)
@@ -87,7 +87,7 @@ void draw_view_lines(const Rig& rig, const ViewFrame& frame, const ViewExtent& e
 void draw_view_points(const Rig& rig, const ViewFrame& frame, ShapeGroup& into) {
   for (const Point& point : rig.points) {
     ShapeGroup group{{}, point.title.empty() ? point.name : point.title + " (" + point.name + ")", {}, {}};
-    group.add(point_mark(frame.at(point.position), id_in(frame.kind, "point", point.name)));
+    group.add(point_mark(frame.at(point.position), id_in(frame, "point", point.name)));
     into.add(std::move(group));
   }
 }

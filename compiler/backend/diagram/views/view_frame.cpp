@@ -1,7 +1,12 @@
 #include "backend/diagram/views/view_frame.hpp"
 
+#include "calculate/geometry/spar_lines.hpp"
+
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <limits>
 
 namespace sheerpole {
@@ -48,6 +53,47 @@ bool same_path(const std::vector<PaperPoint>& a, const std::vector<PaperPoint>& 
 
 std::string_view name_of(ViewKind kind) {
   return kind == ViewKind::side ? "side" : kind == ViewKind::front ? "front" : "deck";
+}
+
+std::string id_of(const ViewFrame& frame) {
+  return frame.mast.empty() ? std::string(name_of(frame.kind))
+                            : fmt::format("{}-{}", name_of(frame.kind), frame.mast);
+}
+
+Rig rig_of_mast(const Rig& rig, const Spar& mast) {
+  Rig result = rig;
+  std::erase_if(result.stays, [&](const Stay& stay) {
+    return mast_at(rig, stay, WhichEnd::upper) != &mast && mast_at(rig, stay, WhichEnd::lower) != &mast;
+  });
+  std::vector<bool> kept(rig.points.size(), false);
+  for (const Stay& stay : result.stays)
+    for (const PathStop& stop : stay.path)
+      kept[stop.point.index()] = true;
+  std::erase_if(result.spreaders, [&](const Spreader& spreader) {
+    const auto on = mast_of(rig, rig[spreader.root]);
+    return !on || &carrier_of(rig, *on->mast) != &mast;
+  });
+  for (const Spreader& spreader : result.spreaders)
+    kept[spreader.root.index()] = kept[spreader.tip.index()] = true;
+  std::vector<std::uint32_t> moved(rig.points.size(), 0);
+  result.points.clear();
+  for (std::size_t i = 0; i < rig.points.size(); ++i)
+    if (kept[i]) {
+      moved[i] = static_cast<std::uint32_t>(result.points.size());
+      result.points.push_back(rig.points[i]);
+    }
+  for (Point& point : result.points)
+    if (point.twin)
+      point.twin =
+          kept[point.twin->index()] ? std::optional(PointId{moved[point.twin->index()]}) : std::nullopt;
+  for (Stay& stay : result.stays)
+    for (PathStop& stop : stay.path)
+      stop.point = PointId{moved[stop.point.index()]};
+  for (Spreader& spreader : result.spreaders) {
+    spreader.root = PointId{moved[spreader.root.index()]};
+    spreader.tip = PointId{moved[spreader.tip.index()]};
+  }
+  return result;
 }
 
 PaperPoint ViewFrame::at(const Vector3& position) const {

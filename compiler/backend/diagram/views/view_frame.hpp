@@ -3,6 +3,7 @@
 #include "backend/backend.hpp"
 #include "backend/drawing/drawing.hpp"
 
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -22,10 +23,18 @@ std::string_view name_of(ViewKind kind);
 struct ViewFrame {
   ViewKind kind = ViewKind::side;
   double millimetres_per_metre = 10.0;
-  PaperPoint origin; ///< of the boat's axes
+  PaperPoint origin;     ///< of the boat's axes
+  std::string mast = {}; ///< name of the mast that is shown alone; empty for all
 
   PaperPoint at(const Vector3& position) const;
 };
+
+/// The word with which the ids of a view begin: "side", "front-mizzen".
+std::string id_of(const ViewFrame& frame);
+
+/// The rig of one mast: the stays with an end on it or at it, the places on their paths, its spreaders. Ids
+/// of all but points stay what they are.
+Rig rig_of_mast(const Rig& rig, const Spar& mast);
 
 /// The part of the view plane that a rig takes, metres: across to the right, down.
 struct ViewExtent {

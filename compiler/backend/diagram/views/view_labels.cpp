@@ -5,6 +5,7 @@
 #include "backend/diagram/views/view_frame.hpp"
 #include "backend/drawing/label_text.hpp"
 #include "backend/drawing/svg_writer.hpp"
+#include "wording/model_words.hpp"
 
 #include <fmt/format.h>
 
@@ -127,7 +128,7 @@ void put_by_distance(std::vector<Candidate> candidates, double middle, ViewLabel
 ViewLabels view_labels(const Rig& rig, const ViewFrame& frame, const ViewExtent& extent, bool both_sides,
                        LabelSites sites) {
   ViewLabels labels;
-  const std::string view(name_of(frame.kind));
+  const std::string view = id_of(frame);
   // The last of its column: what is amidships goes by how many labels of the rig stand on each side.
   const auto finished = [&] {
     if (frame.kind != ViewKind::deck)
@@ -144,7 +145,7 @@ ViewLabels view_labels(const Rig& rig, const ViewFrame& frame, const ViewExtent&
   const std::vector<DrawnStay> stays = drawn_stays(rig, frame);
   for (std::size_t i = 0; i < stays.size(); ++i) {
     const Stay& stay = *stays[i].stay;
-    std::string text = shown_name(stay);
+    std::string text = frame.mast.empty() ? titled(rig, stay) : shown_name(stay);
     if (frame.kind == ViewKind::side && stay.side != Side::centre && !stays[i].both_sides)
       text += fmt::format(", {}", name_of(stay.side));
     const PaperPoint middle = middle_of(stays[i]);

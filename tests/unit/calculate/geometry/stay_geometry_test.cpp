@@ -132,6 +132,7 @@ struct Bridle {
   double plate_x = -5'105, plate_z = 4'731;
   bool pair = true;
   double second_x = -6'500;
+  double plate_y = 0;
 };
 
 JunctionBalance balance_of(const Bridle& bridle) {
@@ -141,7 +142,7 @@ JunctionBalance balance_of(const Bridle& bridle) {
   arm.kind = PartKind::junction;
   const PartId part = builder.add(std::move(arm));
   const PointId masthead = builder.point("masthead", -160, 0, 16'720);
-  const PointId plate = builder.point("plate", bridle.plate_x, 0, bridle.plate_z);
+  const PointId plate = builder.point("plate", bridle.plate_x, bridle.plate_y, bridle.plate_z);
   const PointId port = builder.point("quarter", bridle.second_x, -1'050, 1'350);
   const PointId starboard = builder.point("quarter", -6'500, 1'050, 1'350);
   Stay upper = stay("backstay", line_material, {line(), item(part)});
@@ -178,6 +179,21 @@ TEST(JunctionBalance, OfUnlikeLegsIsFromThePlane) {
   const JunctionBalance balance = balance_of({.pair = false, .second_x = -6'500});
   EXPECT_FALSE(balance.legs_are_a_pair);
   EXPECT_NEAR(balance.off.millimetres(), 0.3, 0.05);
+}
+
+// A plate that hangs off the middle, since its legs are not alike, is in equilibrium in the plane of its
+// ends: the nearer leg carries more. Worked outside the project by the normal equations of t u + s v = -f.
+TEST(JunctionBalance, OfAPlateOffTheMiddleIsFromThePlane) {
+  const JunctionBalance balance = balance_of({.plate_y = 150});
+  EXPECT_TRUE(balance.legs_are_a_pair);
+  EXPECT_NEAR(balance.off.millimetres(), 0.3, 0.05);
+  EXPECT_NEAR(balance.from_middle.millimetres(), 150.0, 0.1);
+  ASSERT_EQ(balance.loaded.size(), 2u);
+  EXPECT_NEAR(*balance.loaded[0].share, 0.4298, 0.0005);
+  EXPECT_NEAR(*balance.loaded[1].share, 0.6092, 0.0005);
+  EXPECT_NEAR(balance.loaded[0].angle_radians / degree, 18.827, 0.01);
+  EXPECT_NEAR(balance.loaded[1].angle_radians / degree, 13.162, 0.01);
+  EXPECT_NEAR(*balance.leg_share, 0.6092, 0.0005);
 }
 
 TEST(JunctionBalance, SaysWhatItCanNotLookAt) {
