@@ -41,7 +41,8 @@ std::string fill(std::string_view text, const std::vector<Argument>& arguments) 
 DiagnosticBuilder::DiagnosticBuilder(std::string_view slug, std::vector<Argument> arguments) {
   const CatalogueEntry* entry = find_entry(slug);
   if (entry == nullptr)
-    internal_error("a finding that is not in the catalogue");
+    internal_error("the finding " + std::string(slug) +
+                   " is not in the catalogue: compiler/diagnostics/findings");
   diagnostic_.slug = slug;
   diagnostic_.severity = entry->severity;
   diagnostic_.message = fill(entry->message, arguments);

@@ -1,6 +1,5 @@
 // Writes the tables of the catalogue from the files of the findings, while the compiler is built:
-//   write_finding_tables FOLDER COUNT > finding_tables.cpp
-// COUNT is how many files there are, so that one that findings/contents does not name is told of.
+//   write_finding_tables FOLDER > finding_tables.cpp
 // A file that is not built as findings/README.md says ends it with exit code 1 and the place.
 #include "source/load.hpp"
 
@@ -10,6 +9,7 @@
 #include <charconv>
 #include <cstdio>
 #include <cstdlib>
+#include <filesystem>
 #include <iterator>
 #include <map>
 #include <string>
@@ -158,7 +158,24 @@ Finding read_finding(const std::string& path, const std::string& slug) {
   return finding;
 }
 
-/// contents: `folder: heading`, and below it each slug behind two blanks.
+/// The findings of a subject's folder that `contents` does not name, by the alphabet.
+void add_unnamed(Subject& subject, const std::string& folder) {
+  std::vector<std::string> slugs;
+  for (const auto& entry : std::filesystem::directory_iterator(folder + "/" + subject.folder))
+    if (entry.path().extension() == ".finding")
+      slugs.push_back(entry.path().stem().string());
+  std::sort(slugs.begin(), slugs.end());
+  const std::size_t named = subject.findings.size();
+  for (const std::string& slug : slugs)
+    if (std::none_of(subject.findings.begin(),
+                     subject.findings.begin() + static_cast<std::ptrdiff_t>(named),
+                     [&](const Finding& finding) { return finding.slug == slug; }))
+      subject.findings.push_back(
+          read_finding(folder + "/" + subject.folder + "/" + slug + ".finding", slug));
+}
+
+/// contents: `folder: heading`, and below it the slugs behind two blanks that have a place of their own;
+/// the others of the folder follow.
 std::vector<Subject> read_subjects(const std::string& folder) {
   const SourceText contents = read(folder + "/contents");
   std::vector<Subject> result;
@@ -180,6 +197,14 @@ std::vector<Subject> read_subjects(const std::string& folder) {
       give_up(place, "a subject is `folder: heading`");
     result.push_back({std::string(line.substr(0, colon)), std::string(line.substr(colon + 2)), {}});
   }
+  for (Subject& subject : result)
+    add_unnamed(subject, folder);
+  for (const auto& entry : std::filesystem::directory_iterator(folder))
+    if (entry.is_directory() && std::none_of(result.begin(), result.end(), [&](const Subject& subject) {
+          return subject.folder == entry.path().filename().string();
+        }))
+      give_up({contents.name(), 1},
+              fmt::format("the folder {} has no heading here", entry.path().string()));
   return result;
 }
 
@@ -257,20 +282,12 @@ std::string tables_text(const std::vector<Subject>& subjects) {
 
 int main(int argument_count, char** arguments) {
   using namespace sheerpole;
-  if (argument_count != 3) {
-    std::fputs("write_finding_tables FOLDER COUNT writes the tables of the findings to its output\n",
-               stderr);
+  if (argument_count != 2) {
+    std::fputs("write_finding_tables FOLDER writes the tables of the findings to its output\n", stderr);
     return 2;
   }
   const std::string folder = arguments[1];
-  const std::vector<Subject> subjects = read_subjects(folder);
-  std::size_t named = 0;
-  for (const Subject& subject : subjects)
-    named += subject.findings.size();
-  if (arguments[2] != std::to_string(named))
-    give_up({folder + "/contents", 1},
-            fmt::format("{} findings are named here, and {} files are there", named, arguments[2]));
-  const std::string text = tables_text(subjects);
+  const std::string text = tables_text(read_subjects(folder));
   std::fwrite(text.data(), 1, text.size(), stdout);
   return 0;
 }
