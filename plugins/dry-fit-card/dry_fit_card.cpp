@@ -185,9 +185,7 @@ void add_parting(const StayFit& fit, PageFlow& page) {
   const std::vector<std::string> words = parting_words(*fit.rig, fit.of_stay->stay);
   if (words.empty())
     return;
-  page.heading("While it is off, or if it parts", 4.0);
-  for (const std::string& sentence : words)
-    page.text(sentence, plain);
+  page.text("While it is off, or if it parts: " + joined(words, " "), plain);
   page.to_write("Held meanwhile by:", plain);
 }
 

@@ -276,6 +276,8 @@ std::vector<StayId> taken_with(const Rig& rig, StayId stay) {
 std::vector<AfterParting> after_parting(const Rig& rig, StayId stay) {
   std::vector<AfterParting> result;
   const std::vector<HeldDirections> masts = held_directions(rig);
+  if (masts.empty())
+    return result;
   std::vector<StayId> lost = taken_with(rig, stay);
   const auto is_lost = [&](StayId id) { return std::find(lost.begin(), lost.end(), id) != lost.end(); };
   std::vector<bool> told(masts.size() * pull_directions.size(), false);

@@ -215,6 +215,32 @@ TEST(HeldDirections, AStayBetweenTwoMastsPullsOnBoth) {
   EXPECT_EQ(held[1].by_direction[1].size(), 1u);
 }
 
+// The main leans on the foremast by the triatic alone; the foremast has a forestay and, aft, the triatic.
+TEST(AfterParting, WhatLeansOnAMastFallsWithIt) {
+  RigBuilder builder;
+  builder.rig.spars.push_back(mast());
+  builder.rig.spars.push_back(mast());
+  builder.rig.spars.back().name = "foremast";
+  builder.rig.spars.back().sort = SparSort::mizzen; // whatever it is called, it stands
+  builder.rig.spars.back().heel = {mm(5'000), mm(0), mm(0)};
+  const PointId main = builder.point("main", 0, 0, 9'000);
+  const PointId fore = builder.point("fore", 5'000, 0, 9'000);
+  const Rig rig = rig_of(builder, {{"triatic", {main, fore}},
+                                   {"forestay", {fore, builder.point("stem", 8'000, 0, 0)}},
+                                   {"backstay", {main, builder.point("stern", -3'000, 0, 0)}}});
+  EXPECT_EQ(rests_on(rig, rig.stays[0], rig.spars[0]), &rig.spars[1]);
+  EXPECT_EQ(rests_on(rig, rig.stays[1], rig.spars[1]), nullptr);
+  // Without the forestay the foremast falls aft, and the main has nothing forward any more.
+  const auto after = after_parting(rig, StayId{1});
+  ASSERT_EQ(after.size(), 2u);
+  EXPECT_EQ(after[0].spar, 1u);
+  EXPECT_EQ(after[0].way, PullDirection::forward);
+  EXPECT_TRUE(after[0].left.empty() && after[0].at_once);
+  EXPECT_EQ(after[1].spar, 0u);
+  EXPECT_EQ(after[1].way, PullDirection::forward);
+  EXPECT_TRUE(after[1].left.empty() && !after[1].at_once);
+}
+
 struct Triangle {
   std::string boat, forestay;
   double height, base; ///< m
