@@ -125,6 +125,9 @@ if build "$preset"; then
   stage "slips: what is said first of variants of the boats"
   python3 tests/mutation/run.py "build/$preset/bin/sheerpole" --page docs/slips.md >"build/$preset/slips.log" || true
   add_sum "build/$preset/slips.log"
+  stage "slips of numbers: an eighth of them"
+  python3 tests/mutation/number_slips.py "build/$preset/bin/sheerpole" --one-in 8 >"build/$preset/number_slips.log" || true
+  add_sum "build/$preset/number_slips.log"
 fi
 stage "architecture"
 python3 tests/architecture/run.py --build "build/$preset" >"build/$preset/architecture.log" || true

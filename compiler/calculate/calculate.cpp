@@ -1,5 +1,6 @@
 #include "calculate/calculate.hpp"
 
+#include "calculate/cut/cut_phrase.hpp"
 #include "calculate/joints/joint_comparison.hpp"
 #include "calculate/length/body.hpp"
 #include "calculate/length/measurement.hpp"
@@ -52,12 +53,35 @@ Length cut_of(const Rig& rig, StayId id) {
   return stay.body.known();
 }
 
+/// Whether another way speaks of the same boat as the one taken: a reading that a later one stands above is
+/// an older state of her, and X has no number.
+bool speaks_of_now(const RouteComparison& other) {
+  return !other.expected_x && other.why != PassedOver::older && other.why != PassedOver::counted_out &&
+         other.why != PassedOver::not_comparable;
+}
+
+/// Nothing is cut to a length of which two ways say something else altogether.
+void block_by_ways(const Rig& rig, const Stay& stay, DerivedStay& derived) {
+  for (const RouteComparison& other : derived.other_routes) {
+    const Length taken = derived.pin_to_pin.known();
+    if (!speaks_of_now(other) || !far_apart(rig, taken, other.length))
+      continue;
+    for (Piece& piece : derived.pieces)
+      piece.blocked.push_back({{CutPhrase::ways_far_apart, {taken, other.length}},
+                               CutPhrase::ways_far_apart_mend,
+                               other.provenance.place.value_or(stay.place)});
+    return;
+  }
+}
+
 /// What follows from the lengths.
 void add_behaviour(const Rig& rig, LooseParts& loose, DerivedStay& derived) {
   const Stay& stay = rig[derived.stay];
   for (RouteComparison& other : derived.other_routes)
     if (!other.expected_x) // else there is no difference to explain
-      other.slips = likely_slips(rig, stay, derived.route, other.other, other.difference);
+      other.slips =
+          likely_slips(rig, stay, derived.route, other.other, derived.pin_to_pin.known(), other.difference);
+  block_by_ways(rig, stay, derived);
   derived.joints = joints_of(rig, derived.stay);
   for (Joint& joint : derived.joints)
     compare_joint(rig, joint);

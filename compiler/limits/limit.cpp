@@ -97,6 +97,16 @@ constexpr std::array table{
            "where a stay hangs at the dry fit against where it should"),
     agreed(Limit::routes_apart, "routes-apart", dimension::length, 0.005, "5 mm", project,
            "about what a tape and a list of points agree to", "two ways to one pin-to-pin length"),
+    agreed(
+        Limit::routes_far_apart, "routes-far-apart", dimension::number, 0.05, "5 %", project,
+        "far beyond what a tape, a cord or a drawing is off by; slips of a unit, of a digit or of a point "
+        "lie beyond it",
+        "the same as a share of the longer; beyond it nothing is cut"),
+    agreed(Limit::size_off, "size-off", dimension::number, 2.0, "200 %", project,
+           "the usual ranges are common practice, the factor is a choice",
+           "how many times a size may lie outside the range that is usual over its line"),
+    agreed(Limit::size_far_off, "size-far-off", dimension::number, 5.0, "500 %", project,
+           "a slip of a digit is a factor of ten", "the same; beyond it nothing is cut"),
     agreed(Limit::path_rise, "path-rise", dimension::length, 0.1, "100 mm", project, "",
            "the last point of a path above its first"),
     agreed(Limit::pair_apart, "pair-apart", dimension::length, 0.003, "3 mm", common_practice, "",

@@ -2,6 +2,7 @@
 
 #include "units/dimension.hpp"
 
+#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <initializer_list>
@@ -41,6 +42,9 @@ enum class Limit : std::uint8_t {
   contraction_apart,
   hang_apart,
   routes_apart,
+  routes_far_apart,
+  size_off,
+  size_far_off,
   path_rise,
   pair_apart,
   pair_apart_share,
@@ -122,18 +126,19 @@ public:
   constexpr LimitSet() = default;
   constexpr LimitSet(std::initializer_list<Limit> limits) {
     for (const Limit limit : limits)
-      bits_ |= bit(limit);
+      bits_[word(limit)] |= bit(limit);
   }
-  constexpr bool contains(Limit limit) const { return (bits_ & bit(limit)) != 0; }
-  constexpr bool empty() const { return bits_ == 0; }
+  constexpr bool contains(Limit limit) const { return (bits_[word(limit)] & bit(limit)) != 0; }
+  constexpr bool empty() const { return bits_[0] == 0 && bits_[1] == 0; }
 
 private:
+  static constexpr std::size_t word(Limit limit) { return static_cast<std::size_t>(limit) / 64; }
   static constexpr std::uint64_t bit(Limit limit) {
-    return std::uint64_t{1} << static_cast<std::size_t>(limit);
+    return std::uint64_t{1} << static_cast<std::size_t>(limit) % 64;
   }
-  static_assert(limit_count <= 64, "one bit for each");
+  static_assert(limit_count <= 128, "one bit for each");
 
-  std::uint64_t bits_ = 0;
+  std::array<std::uint64_t, 2> bits_ = {};
 };
 
 /// That a check goes by a threshold.

@@ -11,6 +11,8 @@ const std::vector<CheckRow>& every_row() {
   static const std::vector<CheckRow> all = [] {
     std::vector<CheckRow> rows;
     for (const CheckTable* subject : {&stay_lengths::checks,
+                                      &boat_envelope::checks,
+                                      &usual_sizes::checks,
                                       &cut_inputs::checks,
                                       &expectations::checks,
                                       &joint_comparisons::checks,

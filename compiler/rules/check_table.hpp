@@ -40,6 +40,9 @@ using CheckTable = std::vector<CheckRow>;
 namespace stay_lengths {
 extern const CheckTable checks;
 }
+namespace usual_sizes {
+extern const CheckTable checks;
+}
 namespace cut_inputs {
 extern const CheckTable checks;
 }
@@ -112,6 +115,9 @@ namespace leads {
 extern const CheckTable checks;
 }
 namespace clearance {
+extern const CheckTable checks;
+}
+namespace boat_envelope {
 extern const CheckTable checks;
 }
 namespace whole_rig {

@@ -73,6 +73,10 @@ std::string_view words(CutPhrase phrase) {
            "apart";
   case CutPhrase::eye_ways_mend:
     return "wrap the rope round {} again, or measure diameter and throat of its rope-seat again";
+  case CutPhrase::ways_far_apart:
+    return "its length is {} by one way and {} by another";
+  case CutPhrase::ways_far_apart_mend:
+    return "put the one right that is wrong, or leave it out";
   case CutPhrase::insertion_missing:
     return "insertion depth of {}";
   // A wire comes to a part aloft from below, so its socket is at the lower end of that part.

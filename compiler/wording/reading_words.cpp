@@ -86,6 +86,20 @@ std::string_view words(ReadingPhrase phrase) {
     return "it was taken to {} in place of {}";
   case ReadingPhrase::other_side:
     return "it was measured on the other side of the boat";
+  case ReadingPhrase::factor_of_ten:
+    return "the point of one stands a digit off, a factor of 10";
+  case ReadingPhrase::inches_and_millimetres:
+    return "inches stand for millimetres, a factor of 25.4";
+  case ReadingPhrase::inches_and_centimetres:
+    return "inches stand for centimetres, a factor of 2.54";
+  case ReadingPhrase::feet_and_metres:
+    return "feet stand for metres, a factor of 3.28 or 0.3048";
+  case ReadingPhrase::feet_and_inches:
+    return "inches stand for feet, a factor of 12";
+  case ReadingPhrase::about_a_metre:
+    return "a metre was miscounted";
+  case ReadingPhrase::about_a_foot:
+    return "a foot was miscounted";
   }
   return {};
 }

@@ -58,6 +58,8 @@ enum class CutPhrase : std::uint16_t {
   eye_ways_apart,
   eye_ways_block,
   eye_ways_mend,
+  ways_far_apart,
+  ways_far_apart_mend,
   // What the cut leaves out.
   stretch_not_counted
 };

@@ -12,13 +12,33 @@
 
 namespace sheerpole {
 
+namespace {
+
+bool has_duty(const Stay& stay, std::string_view word) {
+  return std::find(stay.duties.begin(), stay.duties.end(), word) != stay.duties.end();
+}
+
+bool begins_on_mast(const Rig& rig, const Stay& stay) {
+  if (stay.path.size() < 2)
+    return false;
+  const Spar* spar = find_spar(rig, rig[stay.path.front().point].spar);
+  return spar != nullptr && stands(*spar);
+}
+
+} // namespace
+
 std::optional<StayId> forestay_of(const Rig& rig) {
+  const bool stated = std::any_of(rig.stays.begin(), rig.stays.end(),
+                                  [](const Stay& stay) { return has_duty(stay, "carries-sail"); });
   std::optional<StayId> result;
   Length foremost;
   for (std::size_t i = 0; i < rig.stays.size(); ++i) {
     const Stay& stay = rig.stays[i];
-    if (stay.side != Side::centre || stay.path.size() < 2 ||
-        std::find(stay.duties.begin(), stay.duties.end(), "carries-sail") == stay.duties.end())
+    // Where no stay is said to carry a sail, one that stands and goes down from a mast to the bow is meant.
+    const bool meant =
+        stated ? has_duty(stay, "carries-sail")
+               : !has_duty(stay, "temporary") && !has_duty(stay, "removable") && begins_on_mast(rig, stay);
+    if (stay.side != Side::centre || stay.path.size() < 2 || !meant)
       continue;
     const SpacePoint top = place_of(rig, stay.path.front().point);
     const SpacePoint foot = place_of(rig, stay.path.back().point);
@@ -93,10 +113,6 @@ std::optional<PlateLead> plate_lead(const Rig& rig, const Stay& stay) {
 }
 
 namespace {
-
-bool has_duty(const Stay& stay, std::string_view word) {
-  return std::find(stay.duties.begin(), stay.duties.end(), word) != stay.duties.end();
-}
 
 bool begins_at_junction(const Rig& rig, const Stay& stay) {
   return !stay.stack.empty() && stay.stack.front().kind == StackItem::Kind::part &&

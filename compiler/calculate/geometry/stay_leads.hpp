@@ -17,7 +17,8 @@ struct Foretriangle {
 };
 
 /// The stay that the foretriangle goes by: of those on the centreline that carry a sail and run down and
-/// forward the one with the foremost foot. Nothing when there is none.
+/// forward the one with the foremost foot. Where none is said to carry a sail, of those that stand all the
+/// time and begin on a stated mast. Nothing when there is none.
 std::optional<StayId> forestay_of(const Rig& rig);
 
 /// Nothing without a forestay. Source: plane geometry, exact; which stay is meant is common practice, no

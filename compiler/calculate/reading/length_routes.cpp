@@ -29,6 +29,19 @@ public:
     if (left <= near_enough)
       slips_.push_back({std::move(words), left});
   }
+  /// A slip by whole feet or metres is told where it comes near, as well.
+  void consider_near(Remark words, Length effect, Length within) {
+    const Length left = magnitude(magnitude(difference_) - effect);
+    if (left <= within && left > near_enough)
+      slips_.push_back({std::move(words), left});
+  }
+  /// The first of two lengths is near so many times the other, or the other of the first.
+  void consider_factor(Remark words, double ratio, double factor) {
+    constexpr double within =
+        0.03; // two ways to one length agree far better, two factors lie further apart
+    if (std::fabs(ratio / factor - 1.0) <= within || std::fabs(ratio * factor - 1.0) <= within)
+      slips_.push_back({std::move(words), Length{}});
+  }
   /// The same the other way round as well.
   void consider_both(Remark longer, Remark shorter, Length effect) {
     consider(std::move(longer), effect);
@@ -134,11 +147,29 @@ void other_side(const Rig& rig, const Stay& stay, Suspicion& suspicion) {
 
 } // namespace
 
+bool far_apart(const Rig& rig, Length one, Length other) {
+  const auto share = rig.limits.value(Limit::routes_far_apart);
+  return share && magnitude(one - other) > std::max(magnitude(one), magnitude(other)) * *share;
+}
+
 std::vector<LikelySlip> likely_slips(const Rig& rig, const Stay& stay, LengthRoute taken, LengthRoute other,
-                                     Length difference) {
+                                     Length length, Length difference) {
   Suspicion suspicion(difference);
   if (magnitude(difference) <= near_enough)
     return {};
+  const Length by_other = length - difference;
+  if (far_apart(rig, length, by_other)) {
+    const double ratio = by_other > Length{} ? length.metres() / by_other.metres() : 0.0;
+    if (ratio > 0.0) {
+      suspicion.consider_factor(ReadingPhrase::factor_of_ten, ratio, 10.0);
+      suspicion.consider_factor(ReadingPhrase::inches_and_millimetres, ratio, 25.4);
+      suspicion.consider_factor(ReadingPhrase::inches_and_centimetres, ratio, 2.54);
+      suspicion.consider_factor(ReadingPhrase::feet_and_metres, ratio, 1.0 / 0.3048);
+      suspicion.consider_factor(ReadingPhrase::feet_and_inches, ratio, 12.0);
+    }
+    suspicion.consider_near(ReadingPhrase::about_a_metre, Length::metres(1.0), Length::millimetres(20.0));
+    suspicion.consider_near(ReadingPhrase::about_a_foot, Length::metres(0.3048), Length::millimetres(20.0));
+  }
   parts(rig, stay, suspicion);
   const auto read = choose_reading(rig, stay).taken;
   if (taken == LengthRoute::reading && read) {

@@ -54,7 +54,14 @@ enum class ReadingPhrase : std::uint16_t {
   written_as_decimal_feet,
   written_as_feet_and_inches,
   next_hole,
-  other_side
+  other_side,
+  factor_of_ten,
+  inches_and_millimetres,
+  inches_and_centimetres,
+  feet_and_metres,
+  feet_and_inches,
+  about_a_metre,
+  about_a_foot
 };
 constexpr PhraseSubject subject_of(ReadingPhrase) {
   return PhraseSubject::reading;

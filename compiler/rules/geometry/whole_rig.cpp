@@ -104,6 +104,10 @@ void check_foretriangle_differs(const Rig& rig, const Derived& /*derived*/, Chec
                 say(rig, {P::stated_metres, {in_metres(stated->value)}}))
             .and_at(forestay.path.back().place,
                     say(rig, {P::points_metres, {in_metres(*side.from_points)}}))
+            .and_at(rig[forestay.path.front().point].provenance.place.value_or(forestay.place),
+                    said(P::its_upper_end))
+            .and_at(rig[forestay.path.back().point].provenance.place.value_or(forestay.place),
+                    said(P::its_lower_end))
             .about(forestay.name));
   }
 }

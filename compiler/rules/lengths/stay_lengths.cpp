@@ -167,23 +167,34 @@ std::string labelled(const Rig& rig, LengthRoute route, Length length) {
   return say(rig, {by_route(route), {length}});
 }
 
+/// Whether another way speaks of the same boat as the one taken: a reading that a later one stands above is
+/// an older state of her, and X has no number.
+bool speaks_of_now(const RouteComparison& other) {
+  return !other.expected_x && other.why != PassedOver::older && other.why != PassedOver::counted_out &&
+         other.why != PassedOver::not_comparable;
+}
+
+bool ways_far_apart(const Rig& rig, const DerivedStay& stay, const RouteComparison& other) {
+  return speaks_of_now(other) && far_apart(rig, stay.pin_to_pin.known(), other.length);
+}
+
 bool ways_apart(const Rig& rig, const RouteComparison& other) {
   // What readings are to each other is told by `readings-contradict`; X has no number to compare.
   if (other.other == LengthRoute::reading || other.expected_x)
     return false;
-  const Length difference = other.difference < Length{} ? -other.difference : other.difference;
+  const Length difference = magnitude(other.difference);
   return difference > *rig.limits.length(Limit::routes_apart) + threshold::negligible;
 }
 
 Diagnostic route_finding(const Rig& rig, const DerivedStay& derived_stay, const Stay& stay,
-                         const RouteComparison& other, const std::string& name) {
+                         const RouteComparison& other, const std::string& name, std::string_view slug) {
   const Length taken = derived_stay.pin_to_pin.known();
   const Length difference = other.difference < Length{} ? -other.difference : other.difference;
   const auto& place = derived_stay.pin_to_pin.terms.front().provenance.place;
-  Diagnostic finding = diagnose("routes-differ", {{"stay", name},
-                                                  {"taken", labelled(rig, derived_stay.route, taken)},
-                                                  {"other", labelled(rig, other.other, other.length)},
-                                                  {"difference", length_text(difference)}})
+  Diagnostic finding = diagnose(slug, {{"stay", name},
+                                       {"taken", labelled(rig, derived_stay.route, taken)},
+                                       {"other", labelled(rig, other.other, other.length)},
+                                       {"difference", length_text(difference)}})
                            .at(place.value_or(stay.place), labelled(rig, derived_stay.route, taken))
                            .about(name)
                            .build();
@@ -201,14 +212,31 @@ void check_routes_differ(const Rig& rig, const Derived& derived, CheckReport& re
           if (other.expected_x)
             of_stay.not_checked(
                 {P::x_expected, {*other.expected_x, Words{labelled(rig, other.other, other.length)}}});
+          else if (ways_far_apart(rig, stay, other))
+            continue; // routes-far-apart tells it
           else if (ways_apart(rig, other))
-            of_stay.find(route_finding(rig, stay, rig[stay.stay], other, name));
+            of_stay.find(route_finding(rig, stay, rig[stay.stay], other, name, "routes-differ"));
           else if (other.other != LengthRoute::reading)
             of_stay.pass({P::two_ways,
                           {Words{labelled(rig, stay.route, stay.pin_to_pin.known())},
                            Words{labelled(rig, other.other, other.length)}}});
         if (stay.other_routes.empty())
           of_stay.not_checked({P::one_way});
+      });
+}
+
+void check_routes_far_apart(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        for (const RouteComparison& other : stay.other_routes)
+          if (!speaks_of_now(other))
+            continue; // of X routes-differ says that there is no number
+          else if (ways_far_apart(rig, stay, other))
+            of_stay.find(route_finding(rig, stay, rig[stay.stay], other, name, "routes-far-apart"));
+          else
+            of_stay.pass({P::two_ways,
+                          {Words{labelled(rig, stay.route, stay.pin_to_pin.known())},
+                           Words{labelled(rig, other.other, other.length)}}});
       });
 }
 
@@ -276,6 +304,7 @@ const CheckTable checks{
     CheckRow{"negative-body", check_negative_body},
     CheckRow{"splice-on-wire", check_splice_on_wire},
     CheckRow{"path-runs-upwards", check_path_runs_upwards, {Limit::path_rise}},
+    CheckRow{"routes-far-apart", check_routes_far_apart, {Limit::routes_far_apart}, true},
     CheckRow{"routes-differ", check_routes_differ, {Limit::routes_apart}},
     CheckRow{"pair-differs", check_pair_differs, {Limit::pair_apart, Limit::pair_apart_share}},
 };

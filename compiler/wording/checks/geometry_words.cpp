@@ -131,6 +131,74 @@ std::string_view words(GeometryCheckPhrase phrase) {
     return "stated {} m";
   case points_metres:
     return "from points {} m";
+  case nothing_to_hold_against:
+    return "nothing that is stated of the boat says where it can stand";
+  case inside_the_boat:
+    return "it stands where it can";
+  case before_mast:
+    return "it stands {} m before the nearest mast, and the boat is {} m long";
+  case behind_mast:
+    return "it stands {} m behind the nearest mast, and the boat is {} m long";
+  case the_length_overall:
+    return "the length overall";
+  case height_and_sheer:
+    return "it stands {} m above the waterline, and the sheer is at {} m";
+  case the_sheer:
+    return "the sheer";
+  case wider_than_beam:
+    return "it stands {} m off the centreline, and half the beam is {} m";
+  case the_beam:
+    return "the beam";
+  case close_pair:
+    return "port and starboard stand {} m apart, and the beam is {} m";
+  case lies_along:
+    return "{} comes off {} at {} alone";
+  case its_upper_end:
+    return "its upper end";
+  case its_lower_end:
+    return "its lower end";
+  case long_under_sprit:
+    return "{} is {} m long, and {} is {} m";
+  case length_of_spar:
+    return "its length";
+  case low_aloft:
+    return "it stands {} m above the waterline, and {} goes from it down to {} at {} m";
+  case above_hoist:
+    return "it stands {} m above the waterline, and a mainsail of {} m hoist is set above a sheer of {} m";
+  case above_triangle:
+    return "it stands {} m above the waterline, and the foretriangle is {} m high above a sheer of {} m";
+  case stated_here_too:
+    return "the other fact";
+  case high_for_length:
+    return "it stands {} m above the waterline, and the boat is {} m long";
+  case beyond_spar:
+    return "it stands on {}, {} m from its heel, and the spar is {} m long";
+  case inboard_on_spar:
+    return "it stands on {}, {} m from its heel, and the spar is {} m long: a stay goes to its outer end";
+  case off_spar:
+    return "it stands {} m off the line of {}";
+  case off_spar_in_boat_axes:
+    return "it stands {0} m off the line of {1}; its numbers are those of boat axes, and points on {1} are "
+           "counted "
+           "from its heel";
+  case the_spar:
+    return "the spar";
+  case fore_face_leads_aft:
+    return "it stands {} m before the line of {}, and {} leads aft from it to {}";
+  case aft_face_leads_forward:
+    return "it stands {} m behind the line of {}, and {} leads forward from it to {}";
+  case steep_spreader:
+    return "its spreader goes {} m up or down on {} m outwards";
+  case the_root:
+    return "the root";
+  case swept_spreader:
+    return "its spreader is swept by {}";
+  case short_spreader:
+    return "its spreader is {} m long, and half the beam is {} m";
+  case sweeps_unlike:
+    return "its spreader is swept aft by {}, that of {} by {}";
+  case the_other_tip:
+    return "the other tip";
   }
   return {};
 }

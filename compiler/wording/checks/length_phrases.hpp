@@ -51,6 +51,20 @@ enum class LengthCheckPhrase : std::uint16_t {
   after_splicing,
   longer_when_set,
   from_to,
+  length_over_line,
+  longest_over_shortest,
+  inserted_over_line,
+  seat_over_line,
+  pin_over_line,
+  thread_over_line,
+  eye_over_line,
+  test_bury_over_line,
+  contraction_of_bury,
+  over_this,
+  name_is_of_line,
+  its_diameter_is,
+  its_length_is,
+  its_longest_is,
 };
 
 constexpr PhraseSubject subject_of(LengthCheckPhrase) {

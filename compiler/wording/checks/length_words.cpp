@@ -91,6 +91,34 @@ std::string_view words(LengthCheckPhrase phrase) {
     return "longer when set, {}";
   case from_to:
     return "from {} to {}";
+  case length_over_line:
+    return "it is {} long, {} times the {} of {}; {} to {} times is usual";
+  case longest_over_shortest:
+    return "it opens to {0}, {1} times its shortest of {2}; {4} to {5} times is usual";
+  case inserted_over_line:
+    return "{} of wire goes into it, {} times the {} of {}; {} to {} times is usual";
+  case seat_over_line:
+    return "its seat measures {}, {} times the {} of {}; {} to {} times is usual";
+  case pin_over_line:
+    return "its pin measures {}, {} times the {} of {}; {} to {} times is usual";
+  case thread_over_line:
+    return "its thread measures {}, {} times the {} of {}; {} to {} times is usual";
+  case eye_over_line:
+    return "its eye takes {}, {} times the {} of {}; {} to {} times is usual";
+  case test_bury_over_line:
+    return "its bury measures {}, {} times the {} of {}; {} to {} times is usual";
+  case contraction_of_bury:
+    return "it draws in {} of its bury; {} to {} is usual";
+  case over_this:
+    return "over this";
+  case name_is_of_line:
+    return "the number in its name is that of its line or its pin";
+  case its_diameter_is:
+    return "its diameter is {}";
+  case its_length_is:
+    return "its length is {}";
+  case its_longest_is:
+    return "its longest is {}";
   }
   return {};
 }

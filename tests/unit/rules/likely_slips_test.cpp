@@ -1,0 +1,146 @@
+#include "unit/rules/rule_fixture.hpp"
+
+#include <gtest/gtest.h>
+
+#include <tuple>
+#include <utility>
+
+/// Numbers with a digit too many, a lost sign or two digits exchanged, held against what else is stated.
+/// The ranges are common practice without a source, so that the tests hold the factors, which are the
+/// project's own.
+namespace sheerpole::likely_slips_test {
+namespace {
+
+using namespace build;
+
+Rig with_toggle(double length_mm, const std::string& name = "toggle") {
+  RigBuilder builder;
+  const MaterialId line_material = builder.add(wire("wire", mm(6)));
+  const PartId toggle = builder.add(fixed(name, mm(length_mm)));
+  builder.add(stay("forestay", mm(11'000), line_material, {item(toggle), line()}));
+  return builder.rig;
+}
+
+TEST(UsualSizes, TwiceAndFiveTimesOutsideTheRange) {
+  // 3 to 16 times the 6 mm of the wire are usual: 18 to 96 mm.
+  EXPECT_TRUE(found_by("size-unusual", with_toggle(192)).empty());
+  EXPECT_EQ(found_by("size-unusual", with_toggle(192.1)).size(), 1u);
+  EXPECT_TRUE(found_by("size-far-off", with_toggle(480)).empty());
+  EXPECT_EQ(found_by("size-far-off", with_toggle(480.1)).size(), 1u);
+  EXPECT_TRUE(found_by("size-unusual", with_toggle(480.1)).empty());
+  EXPECT_TRUE(found_by("size-unusual", with_toggle(9)).empty());
+  EXPECT_EQ(found_by("size-unusual", with_toggle(8.9)).size(), 1u);
+  EXPECT_EQ(found_by("size-far-off", with_toggle(3.5)).size(), 1u);
+}
+
+TEST(UsualSizes, APartOnTwoLinesIsUsualWhenItIsOnOne) {
+  Rig rig = with_toggle(200);
+  rig.materials.push_back(wire("thick", mm(12)));
+  Stay other = rig.stays[0];
+  other.name = other.base = "backstay";
+  other.material = MaterialId{1};
+  rig.stays.push_back(std::move(other));
+  EXPECT_TRUE(found_by("size-unusual", rig).empty());
+}
+
+TEST(SizeAgainstName, ADigitTooManyTooFewOrInAnotherOrder) {
+  for (const double slipped : {580.0, 5.8, 85.0})
+    EXPECT_EQ(found_by("size-against-name", with_toggle(slipped, "toggle-58")).size(), 1u) << slipped;
+  for (const double other : {58.0, 60.0, 116.0})
+    EXPECT_TRUE(found_by("size-against-name", with_toggle(other, "toggle-58")).empty()) << other;
+  // The number is that of the wire.
+  EXPECT_TRUE(found_by("size-against-name", with_toggle(60.0, "toggle-6")).empty());
+}
+
+/// 3 m by the points; stated as given.
+Rig stated(double millimetres) {
+  RigBuilder builder;
+  Stay made = stay("forestay", mm(millimetres), builder.add(wire("wire", mm(6))), {line()});
+  made.path = path({builder.point("tang", 0, 0, 3000), builder.point("stem", 0, 0, 0)});
+  builder.add(std::move(made));
+  return builder.rig;
+}
+
+TEST(RoutesFarApart, BeyondFivePerCentOfTheLonger) {
+  EXPECT_TRUE(found_by("routes-far-apart", stated(3157.8)).empty());
+  EXPECT_EQ(found_by("routes-far-apart", stated(3158.0)).size(), 1u);
+  EXPECT_TRUE(found_by("routes-differ", stated(3158.0)).empty());
+  EXPECT_TRUE(found_by("routes-far-apart", stated(2850.1)).empty());
+  EXPECT_EQ(found_by("routes-far-apart", stated(2849.9)).size(), 1u);
+}
+
+TEST(RoutesFarApart, NamesTheFactor) {
+  const std::pair<double, const char*> slips[] = {
+      {300.0, "factor of 10"}, {76'200.0, "factor of 25.4"}, {7620.0, "factor of 2.54"}, {914.4, "0.3048"},
+      {250.0, "factor of 12"}, {4000.0, "a metre was"},      {3304.8, "a foot was"}};
+  for (const auto& [length, words] : slips) {
+    const auto found = found_by("routes-far-apart", stated(length));
+    ASSERT_EQ(found.size(), 1u) << length;
+    EXPECT_NE(found[0].why.find(words), std::string::npos) << found[0].why;
+  }
+}
+
+TEST(RoutesFarApart, TheCutIsADraft) {
+  EXPECT_FALSE(calculate(stated(300)).stays[0].pieces[0].blocked.empty());
+  EXPECT_TRUE(calculate(stated(3002)).stays[0].pieces[0].blocked.empty());
+}
+
+Particular length_fact(std::string name, double metres) {
+  Particular fact;
+  fact.name = std::move(name);
+  fact.value.value.si = metres;
+  fact.value.provenance = from(SourceClass::drawn, 3);
+  return fact;
+}
+
+/// A shroud down to here, on a boat of 10 m with a beam of 3 m and a sheer of 1 m, her mast at the origin.
+Rig shroud_to(double x_mm, double y_mm, double z_mm) {
+  RigBuilder builder;
+  Spar mast;
+  mast.name = "mast";
+  mast.sort = SparSort::mast;
+  mast.axes = {{{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}};
+  builder.rig.spars.push_back(mast);
+  builder.rig.boat.particulars = {length_fact("length-overall", 10), length_fact("beam", 3),
+                                  length_fact("sheer-at-mast", 1)};
+  const PointId tang = builder.point("tang", 0, 60, 9000, from(SourceClass::drawn), Side::starboard);
+  builder.rig.points.back().spar = "mast";
+  const PointId plate =
+      builder.point("plate", x_mm, y_mm, z_mm, from(SourceClass::drawn, 7), Side::starboard);
+  Stay made = stay("shroud", builder.add(wire("wire", mm(6))), {line()}, Side::starboard);
+  made.path = path({tang, plate});
+  builder.add(std::move(made));
+  return builder.rig;
+}
+
+TEST(BoatEnvelope, APlateByBeamSheerAndLength) {
+  EXPECT_TRUE(found_by("point-outside", shroud_to(-300, 1400, 1000)).empty());
+  EXPECT_TRUE(found_by("point-unlikely", shroud_to(-300, 1400, 1000)).empty());
+  for (const auto& [x, y, z] : {std::tuple(-300.0, 14'000.0, 1000.0), std::tuple(-300.0, 1400.0, 10'000.0),
+                                std::tuple(-300.0, 1400.0, 100.0), std::tuple(-8000.0, 1400.0, 1000.0)}) {
+    const auto found = found_by("point-outside", shroud_to(x, y, z));
+    ASSERT_EQ(found.size(), 1u) << x << " " << y << " " << z;
+    EXPECT_EQ(found[0].primary->span, at(7));
+    EXPECT_FALSE(found[0].others.empty());
+    EXPECT_TRUE(found_by("point-unlikely", shroud_to(x, y, z)).empty());
+  }
+  EXPECT_EQ(found_by("point-unlikely", shroud_to(-300, 1400, 400)).size(), 1u);
+}
+
+TEST(BoatEnvelope, APlaceInBoatAxesAmongThePointsOfAMast) {
+  Rig rig = shroud_to(-6500, 1300, 1000);
+  rig.spars[0].heel = {mm(-6200), mm(0), mm(1000)};
+  rig.points[0].position = {mm(-12'400), mm(60), mm(9000)};
+  const auto found = found_by("point-outside", rig);
+  ASSERT_EQ(found.size(), 1u);
+  EXPECT_NE(found[0].message.find("boat axes"), std::string::npos) << found[0].message;
+}
+
+TEST(BoatEnvelope, WithoutParticularsNothingIsSaid) {
+  Rig rig = shroud_to(-300, 14'000, 1000);
+  rig.boat.particulars.clear();
+  EXPECT_TRUE(found_by("point-outside", rig).empty());
+}
+
+} // namespace
+} // namespace sheerpole::likely_slips_test
