@@ -223,6 +223,8 @@ std::optional<Evaluated> Evaluator::literal(const Expression& expression) {
     return std::nullopt;
   }
   result.scalar = quantity.value();
+  if (told_.insert(expression.span).second) // a value may be worked out more than once
+    report_feet_as_written(expression, text, result.scalar, sink_);
   result.provenance.written_in = length_unit_of(text);
   return result;
 }

@@ -10,6 +10,7 @@
 #include <array>
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -131,6 +132,7 @@ private:
   const SourceSet& sources_;
   DiagnosticSink& sink_;
   std::vector<std::array<Memo, 3>> memo_; // by symbol and slot
+  std::set<Span> told_;                   ///< literals whose spelling has been looked at
   SparFrames frames_;
   std::vector<StatedBound> bounds_;
   std::map<std::pair<Span, std::size_t>, BoundId> bound_at_;

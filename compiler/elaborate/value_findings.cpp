@@ -2,9 +2,13 @@
 
 #include "base/edit_distance.hpp"
 #include "units/format_length.hpp"
+#include "units/parse_quantity.hpp"
+#include "units/quantity_text.hpp"
 #include "units/scan_number.hpp"
 #include "units/unit.hpp"
 
+#include <bit>
+#include <cstdlib>
 #include <tuple>
 #include <utility>
 #include <vector>
@@ -108,6 +112,26 @@ void report_unreadable(const Expression& expression, const QuantityError& error,
     builder = std::move(builder).edit(expression.span, error.suggestions.front(),
                                       "write `" + error.suggestions.front() + "`");
   sink.report(std::move(builder));
+}
+
+void report_feet_as_written(const Expression& expression, const std::string& text, const Quantity& length,
+                            DiagnosticSink& sink) {
+  const LengthUnit unit = length_unit_of(text);
+  if (length.dimension != dimension::length || (unit != LengthUnit::feet && unit != LengthUnit::inches))
+    return;
+  const Length value = Length::from_si(length.si);
+  if (const std::size_t slash = text.find('/'); slash != std::string::npos) {
+    const unsigned long parts = std::strtoul(text.c_str() + slash + 1, nullptr, 10);
+    if (parts != 0 && !std::has_single_bit(parts))
+      sink.report(
+          diagnose("fraction-on-no-rule",
+                   {{"written", text}, {"parts", std::to_string(parts)}, {"length", length_text(value)}})
+              .at(expression.span));
+  } else if (unit == LengthUnit::feet && text.find('.') != std::string::npos &&
+             text.find_first_of("\"in") == std::string::npos) {
+    sink.report(diagnose("feet-with-decimal", {{"written", text}, {"reading", format_feet_inches(value)}})
+                    .at(expression.span));
+  }
 }
 
 void report_no_number(const Expression& expression, DiagnosticSink& sink) {

@@ -21,6 +21,11 @@ bool no_passage(const Value& value, const std::string& what, DiagnosticSink& sin
 void report_unreadable(const Expression& expression, const QuantityError& error, DiagnosticSink& sink);
 void report_unknown_unit(const Name& unit, DiagnosticSink& sink);
 
+/// Of a length in feet or inches: that its fraction is on no rule, and what feet with a decimal come to in
+/// feet and inches.
+void report_feet_as_written(const Expression& expression, const std::string& text, const Quantity& length,
+                            DiagnosticSink& sink);
+
 /// A text, a date or a word where a number belongs; a number in quotes gets the edit to take them off.
 void report_no_number(const Expression& expression, DiagnosticSink& sink);
 

@@ -1,6 +1,7 @@
 #include "syntax/antlr/slip_findings.hpp"
 
 #include "syntax/antlr/token_words.hpp"
+#include "units/parse_quantity.hpp"
 
 #include <RigLexer.h>
 
@@ -125,7 +126,38 @@ void SlipFindings::division_without_blanks(std::size_t quotient) {
                   .edit(span(quotient), apart, "write " + apart));
 }
 
+bool SlipFindings::fraction_behind_unit(std::size_t found) {
+  const std::string fraction = text(found);
+  const std::size_t slash = fraction.find('/');
+  if (found == 0 || slash == std::string::npos ||
+      fraction.find_first_not_of("0123456789/") != std::string::npos)
+    return false;
+  std::string before = text(found - 1);
+  std::size_t first = found - 1;
+  if (before == "in" && found > 1) { // a unit that is a word of its own
+    first = found - 2;
+    before = std::string(tokens_.source().text(cover(span(first), span(found - 1))));
+  }
+  std::string_view unit;
+  for (const std::string_view mark : {"in", "\"", "\u2033"})
+    if (before.ends_with(mark))
+      unit = mark;
+  const std::size_t end = before.find_last_of("0123456789");
+  if (unit.empty() || end == std::string::npos)
+    return false;
+  const std::string reading = before.substr(0, end + 1) + " " + fraction + before.substr(end + 1);
+  if (!parse_quantity(reading).ok())
+    return false;
+  const Span place = cover(span(first), span(found));
+  report_.add(diagnose("fraction-behind-unit", {{"fraction", fraction}, {"reading", reading}})
+                  .at(place)
+                  .edit(place, reading, "write " + reading));
+  return true;
+}
+
 void SlipFindings::left_over(std::size_t found) {
+  if (fraction_behind_unit(found))
+    return;
   report_.add(diagnose("left-over", {{"found", description(found)}}).at(place_of(found)));
 }
 

@@ -55,6 +55,8 @@ public:
   void missing_value(std::size_t found);
   void division_without_blanks(std::size_t quotient);
   void left_over(std::size_t found);
+  /// `5 in 1/2` for `5 1/2 in`: told when that is what stands there.
+  bool fraction_behind_unit(std::size_t found);
   void path_and_list(std::size_t sign);
   void quotes_missing(std::size_t begin, std::size_t end);
   void language_number(std::size_t found);

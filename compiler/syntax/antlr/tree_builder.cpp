@@ -309,7 +309,12 @@ Expression TreeBuilder::parentheses(const Rule::OperandContext& context) {
                   [](const Expression& part) { return part.kind == ExpressionKind::error; });
   if (context.parts.size() == 3)
     return result;
-  if (has_error || context.exception) // reported where it stands
+  // Reported where it stands; a comma without a blank is one in a number, which was told by itself.
+  const bool has_tight_comma = std::adjacent_find(result.operands.begin(), result.operands.end(),
+                                                  [](const Expression& a, const Expression& b) {
+                                                    return b.span.begin == a.span.end + 1;
+                                                  }) != result.operands.end();
+  if (has_error || has_tight_comma || context.exception)
     return error_expression(whole);
   report_.add(
       diagnose("place-needs-three-numbers", {{"count", std::to_string(context.parts.size())}}).at(whole));
