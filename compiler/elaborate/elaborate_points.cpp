@@ -1,5 +1,6 @@
 #include "elaborate/elaboration.hpp"
 
+#include <algorithm>
 #include <utility>
 
 namespace sheerpole {
@@ -138,9 +139,38 @@ void add_one_side(Elaboration& elaboration, SymbolId id, const Property& propert
   earlier = std::move(point);
 }
 
+/// Whether what an expression says rests on this `let`, at any depth.
+bool rests_on(const ResolvedTree& tree, const Expression& expression, const std::string& let,
+              std::size_t depth = 0) {
+  constexpr std::size_t deep_enough = 64; // a chain that turns back on itself is reported elsewhere
+  if (expression.kind == ExpressionKind::name) {
+    const Symbol& symbol = tree[tree.symbol_at(expression.span)];
+    if (symbol.kind == Symbol::Kind::let)
+      return symbol.name == let ||
+             (depth < deep_enough && rests_on(tree, symbol.let->value.expression(), let, depth + 1));
+  }
+  return std::any_of(expression.operands.begin(), expression.operands.end(),
+                     [&](const Expression& operand) { return rests_on(tree, operand, let, depth); });
+}
+
+/// What of the place of a spar is stated over what the file said first; null when nothing is.
+const Override* moved_by(const ResolvedTree& tree, const ResolvedDeclaration& spar,
+                         const std::string& name) {
+  for (const std::string_view way : {"heel", "rake", "steeve", "axis"}) {
+    const ResolvedProperty* property = spar.find(way);
+    for (const Override& over : tree.overrides)
+      if ((over.subject == name && over.property == way) ||
+          (property != nullptr && over.property == "value" &&
+           rests_on(tree, property->syntax->value.expression(), over.subject)))
+        return &over;
+  }
+  return nullptr;
+}
+
 /// What a spar carries besides the points that are stated in its own frame.
 void put_on_spar(Elaboration& elaboration, const ResolvedDeclaration& spar,
                  const ResolvedProperty& carries) {
+  bool told = false;
   for (const Stop& stop : carries.syntax->value.stops) {
     const auto family = elaboration.points.find(elaboration.tree.symbol_at(stop.expression.span).value);
     if (family == elaboration.points.end() || family->second.bad)
@@ -157,6 +187,17 @@ void put_on_spar(Elaboration& elaboration, const ResolvedDeclaration& spar,
         break;
       }
       point.spar = name;
+      // Stated in boat axes, it stays where it is when the spar is moved or leans otherwise.
+      if (const Override* over = moved_by(elaboration.tree, spar, name); over != nullptr && !told) {
+        told = true;
+        elaboration.sink.report(
+            diagnose("carried-not-turned",
+                     {{"spar", name},
+                      {"property", over->subject == name ? over->property : over->subject},
+                      {"point", point.base}})
+                .at(stop.expression.span)
+                .and_at(over->is_span, "stated over what was there before"));
+      }
     }
   }
 }

@@ -41,9 +41,24 @@ public:
     overlays_.apply();
     apply_bases(tree_, table_, sink_);
     table_.report_unknown_names();
+    report_unused_lets();
   }
 
 private:
+  /// Of the file that was asked for: a library may hold more than one boat needs.
+  void report_unused_lets() {
+    std::set<Span> stated; // where a name is stated, in the file or over it, it is not used
+    for (const auto& [name, declared] : declared_)
+      stated.insert({name->span.source, name->span.begin, 0});
+    std::vector<bool> used(tree_.symbols.size());
+    for (const NameUse& use : tree_.sorted_uses())
+      if (!stated.contains({use.source, use.offset, 0}))
+        used[use.symbol.index()] = true;
+    for (std::size_t i = 0; i < tree_.symbols.size(); ++i)
+      if (const Symbol& symbol = tree_.symbols[i];
+          symbol.kind == Symbol::Kind::let && !used[i] && symbol.span.source == tree_.root)
+        sink_.report(diagnose("let-not-used", {{"name", symbol.name}}).at(symbol.span).about(symbol.name));
+  }
   static const Declaration* boat_of(const SyntaxTree& file) {
     for (const Statement& statement : file.statements)
       if (const auto* boat = std::get_if<Declaration>(&statement); boat && boat->kind.text == "boat")
