@@ -208,13 +208,13 @@ std::vector<Subject> read_subjects(const std::string& folder) {
   return result;
 }
 
-std::string quoted(std::string_view text) {
+std::string raw_text(std::string_view text) {
   return fmt::format("R\"~~~({})~~~\"", text);
 }
 
 std::string stated(const Finding& finding, const std::string& key, std::string_view otherwise = "") {
   const auto found = finding.head.find(key);
-  return quoted(found == finding.head.end() ? otherwise : std::string_view(found->second));
+  return raw_text(found == finding.head.end() ? otherwise : std::string_view(found->second));
 }
 
 bool holds(const std::vector<Part>& parts, const std::string& file) {
@@ -240,7 +240,7 @@ std::vector<Part> whole_mended(const Finding& finding) {
 std::string parts_text(const std::string& name, const std::vector<Part>& parts) {
   std::string text = fmt::format("constexpr std::array<ExamplePart, {}> {}{{{{\n", parts.size(), name);
   for (const Part& part : parts)
-    text += fmt::format("  {{{}, {}, ExampleManner::{}, {}}},\n", quoted(part.file), quoted(part.text),
+    text += fmt::format("  {{{}, {}, ExampleManner::{}, {}}},\n", raw_text(part.file), raw_text(part.text),
                         part.manner, part.times);
   return text + "}};\n";
 }
@@ -261,13 +261,13 @@ std::string tables_text(const std::vector<Subject>& subjects) {
           finding.head.contains("command") ? finding.head.at("command") : "sheerpole check boat.rig";
       entries += fmt::format(
           "  {{{}, Severity::{}, {}, {}, {}, {}, {{{}, example_{}}}, {}, {{{}, mended_{}}}}},\n",
-          quoted(finding.slug), finding.head.at("severity"), stated(finding, "message"),
-          stated(finding, "why"), stated(finding, "cause"), stated(finding, "mend"), quoted(command), id,
-          quoted(finding.says), stated(finding, "mended-command", command), id);
+          raw_text(finding.slug), finding.head.at("severity"), stated(finding, "message"),
+          stated(finding, "why"), stated(finding, "cause"), stated(finding, "mend"), raw_text(command), id,
+          raw_text(finding.says), stated(finding, "mended-command", command), id);
     }
     text += fmt::format("constexpr std::array<CatalogueEntry, {}> subject_{}{{{{\n{}}}}};\n",
                         subjects[subject].findings.size(), subject, entries);
-    tables += fmt::format("  {{{}, subject_{}}},\n", quoted(subjects[subject].heading), subject);
+    tables += fmt::format("  {{{}, subject_{}}},\n", raw_text(subjects[subject].heading), subject);
   }
   return text +
          fmt::format("constexpr std::array<FindingTable, {}> tables{{{{\n{}}}}};\n\n}} // namespace\n\n"
