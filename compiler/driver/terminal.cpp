@@ -1,6 +1,7 @@
 #include "driver/terminal.hpp"
 
 #include "backend/paper_words.hpp"
+#include "diagnostics/excerpt.hpp"
 #include "diagnostics/render.hpp"
 
 #include <algorithm>
@@ -33,6 +34,19 @@ bool colour(int descriptor) {
 
 void print_out(std::string_view text) {
   note(std::fwrite(text.data(), 1, text.size(), stdout) == text.size());
+}
+
+void print_lines(std::string_view text) {
+  std::string lines;
+  while (!text.empty()) {
+    const std::size_t end = std::min(text.find('\n'), text.size());
+    std::string_view line = text.substr(0, end);
+    const bool returns = line.ends_with('\r'); // the line end of tables, RFC 4180
+    line.remove_suffix(returns ? 1 : 0);
+    lines += printable(line) + (returns ? "\r" : "") + (end < text.size() ? "\n" : "");
+    text.remove_prefix(std::min(end + 1, text.size()));
+  }
+  print_out(lines);
 }
 
 void print_error(std::string_view text) {

@@ -9,6 +9,8 @@ namespace sheerpole {
 
 void print_out(std::string_view text);
 void print_error(std::string_view text);
+/// The same for a text of which parts come from files: each line is made fit to print.
+void print_lines(std::string_view text);
 
 /// To be called before anything is opened. A standard stream that was closed by whoever started us is held
 /// by a file that takes nothing: else the next paper would be opened in its place and what is said would be

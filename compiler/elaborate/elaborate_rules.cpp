@@ -225,8 +225,20 @@ private:
 void elaborate_rule(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
   if (!elaboration.has_required(declaration))
     return;
-  if (auto rule = RuleReader(elaboration, declaration).run())
-    elaboration.rig.rules.push_back(std::move(*rule));
+  auto rule = RuleReader(elaboration, declaration).run();
+  if (!rule)
+    return;
+  const Rig& rig = elaboration.rig;
+  const bool fitted = elaboration.looks <= most_looks;
+  elaboration.looks += rule->looks_at == "stays"   ? rig.stays.size()
+                       : rule->looks_at == "parts" ? rig.parts.size()
+                       : rule->looks_at == "lines" ? rig.materials.size()
+                                                   : rig.splices.size() + rig.spreaders.size();
+  if (fitted && elaboration.looks > most_looks)
+    elaboration.sink.report(
+        diagnose("rules-too-many", {{"rule", rule->name}, {"limit", std::to_string(most_looks)}})
+            .at(rule->place));
+  elaboration.rig.rules.push_back(std::move(*rule));
 }
 
 } // namespace sheerpole

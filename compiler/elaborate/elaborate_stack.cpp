@@ -29,14 +29,27 @@ public:
 
   std::vector<StackItem> run() {
     silent_ = stack_.incomplete;
-    for (const ResolvedItem& item : stack_.items)
+    for (const ResolvedItem& item : stack_.items) {
+      const std::size_t before = items_.size();
       read_item(item);
+      if (items_.size() > before)
+        add_up(items_.back());
+    }
     check_lines();
     check_boat_fittings();
     return std::move(items_);
   }
 
 private:
+  void add_up(const StackItem& item) {
+    const bool fitted = elaboration_.stacked <= most_stacked;
+    elaboration_.stacked += static_cast<std::size_t>(item.count);
+    if (fitted && elaboration_.stacked > most_stacked)
+      elaboration_.sink.report(
+          diagnose("stacks-too-large", {{"stay", stay_}, {"limit", std::to_string(most_stacked)}})
+              .at(item.place));
+  }
+
   void read_item(const ResolvedItem& resolved) {
     StackItem item;
     item.place = resolved.syntax->name.span;

@@ -37,6 +37,8 @@ struct Elaboration {
   std::unordered_map<std::uint32_t, SpliceId> splices;
   std::unordered_map<std::uint32_t, PartId> parts;
   std::unordered_map<std::uint32_t, std::vector<StayId>> stays;
+  std::size_t stacked = 0; ///< items of all stacks so far, counted ones with their number
+  std::size_t looks = 0;   ///< of the rules so far: each thing that a rule looks at is one
 
   /// Reports the required properties that the declaration lacks; false when there is one.
   bool has_required(const ResolvedDeclaration& declaration);
@@ -56,6 +58,10 @@ struct Elaboration {
   std::optional<PointId> point_on(const Expression& expression, Side side, const std::string& owner,
                                   bool shared = false);
 };
+
+/// What the files of a rig may come to in all, where few words make much work.
+inline constexpr std::size_t most_stacked = 200'000;
+inline constexpr std::size_t most_looks = 1'000'000;
 
 /// The title behind its name; empty when it has none.
 std::string title_of(const ResolvedDeclaration& declaration);

@@ -102,6 +102,7 @@ constexpr PropertyRow take_up[] = {
      .type = quantity_list,
      .dimension = dimension::time,
      .least = 1.0,
+     .most = 200.0 * 365.25 * 86400.0, // years
      .example = "30 days, 1 year, 5 years",
      .help = "the times after setting up for which the account is drawn"},
     quantity_row("coldest", dimension::temperature_point, 150.0, "-10 degC",
@@ -148,6 +149,10 @@ constexpr PropertyRow cutting[] = {
                "the shortest rest that is kept; anything shorter is waste"),
     ratio_row("spare", 0.0, 10.0, "5 %", "share added to each piece, to be trimmed"),
     order_margin,
+    text_row(
+        "taken-for", Need::optional, "\"5d41402abc4b\"",
+        "marks of the pieces that have been taken from stock already, as a spool plan writes them: they "
+        "are not taken again"),
 };
 
 constexpr PropertyRow fit[] = {

@@ -155,6 +155,7 @@ struct FactNames {
   FactName stiffness{"stiffness"};
   FactName stretch{"stretch"};
   FactName supplier{"supplier"};
+  FactName taken_for{"taken-for"};
   FactName taper_over{"taper-over"};
   FactName temperature{"temperature"};
   FactName thermal{"thermal"};

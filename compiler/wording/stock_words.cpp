@@ -24,6 +24,10 @@ std::string_view words(StockPhrase phrase) {
     return "the plan has as many pieces as it can hold";
   case StockPhrase::in_hand:
     return "it is made of what is in hand for it, {}";
+  case StockPhrase::taken_before:
+    return "an earlier plan has taken it from this stock, and it is not taken twice; to cut it once more "
+           "take "
+           "`taken-for` out of `cutting`";
   }
   internal_error("a phrase of stock that has no words");
 }

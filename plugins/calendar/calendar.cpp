@@ -19,9 +19,14 @@ namespace {
 
 constexpr double seconds_of_day = 86400.0;
 
-/// Whole days, halves up.
-CalendarDay after(CalendarDay day, double seconds) {
-  return {day.count + std::lround(seconds / seconds_of_day)};
+/// Whole days, halves up. Nothing for a day that no calendar of four-digit years has, ISO 8601.
+std::optional<CalendarDay> after(CalendarDay day, double seconds) {
+  const CalendarDay last = *parse_day("9999-12-30");
+  const double days = seconds / seconds_of_day;
+  if (!(std::abs(days) < static_cast<double>(last.count)))
+    return std::nullopt;
+  const CalendarDay due{day.count + std::lround(days)};
+  return due.count <= last.count ? std::optional(due) : std::nullopt;
 }
 
 /// The times of the last take-up record, each as written: "30 days".
@@ -52,8 +57,11 @@ void add_retunes(const Rig& rig, const Stay& stay, std::vector<DueDay>& days) {
   for (const auto& [seconds, written] : retune_times(rig)) {
     const std::string time =
         written.empty() ? fmt::format("{} days", std::lround(seconds / seconds_of_day)) : written;
+    const auto due = after(*fitted, seconds);
+    if (!due)
+      continue;
     days.push_back(
-        {after(*fitted, seconds), "retune-" + hyphenated(time) + "-" + stay.name,
+        {*due, "retune-" + hyphenated(time) + "-" + stay.name,
          "Retune " + stay.name + ", " + time + " after it was fitted",
          "Fitted on " + installed +
              ". Take up what bedding-in and creep have taken, and look at "
@@ -74,8 +82,9 @@ std::optional<CalendarDay> last_look(const Rig& rig, StayId stay) {
 void add_look(const Rig& rig, StayId id, std::vector<DueDay>& days) {
   const auto limit = rig.limits.value(Limit::inspection_age);
   const auto last = last_look(rig, id);
-  if (limit && last)
-    days.push_back({after(*last, *limit), "look-" + rig[id].name, "Look at " + rig[id].name,
+  const auto due = limit && last ? after(*last, *limit) : std::nullopt;
+  if (due)
+    days.push_back({*due, "look-" + rig[id].name, "Look at " + rig[id].name,
                     "Last looked at on " + format_day(*last) + "; the owner's limit is " +
                         limit_text(rig.limits, Limit::inspection_age) +
                         ". Aloft: two lines, a harness and a second person."});
@@ -87,12 +96,12 @@ void add_age(const Rig& rig, const Stay& stay, std::vector<DueDay>& days) {
   const auto most = rig.limits.value(limit);
   const std::string installed = fact_text(stay.particulars, fact_names.installed);
   const auto fitted = parse_day(installed);
-  if (most && fitted)
-    days.push_back({after(*fitted, *most), "age-" + stay.name,
-                    "The line of " + stay.name + " reaches the owner's limit of age",
-                    "Installed on " + installed + "; the owner's limit is " +
-                        limit_text(rig.limits, limit) +
-                        ". It is no measure of strength: have it looked at, or replace it."});
+  const auto due = most && fitted ? after(*fitted, *most) : std::nullopt;
+  if (due)
+    days.push_back(
+        {*due, "age-" + stay.name, "The line of " + stay.name + " reaches the owner's limit of age",
+         "Installed on " + installed + "; the owner's limit is " + limit_text(rig.limits, limit) +
+             ". It is no measure of strength: have it looked at, or replace it."});
 }
 
 /// "20260502"

@@ -71,11 +71,20 @@ const Record* cutting_of(const FleetBoats& fleet, const StockInHand& stock) {
   return cutting;
 }
 
-std::string cutting_text(const Record& cutting) {
-  std::string text = "\ncutting of " + cutting.of + " {\n";
-  for (const Particular& fact : cutting.facts)
-    text += property_text(fact);
-  return text + "}\n";
+/// What is stated of the cutting of a line, and the marks of what has been taken of it, now or before.
+std::string cutting_text(const std::string& of, const Record* cutting, const LinePlan& plan) {
+  std::string text;
+  if (cutting != nullptr)
+    for (const Particular& fact : cutting->facts)
+      if (fact.name != "taken-for")
+        text += property_text(fact);
+  std::vector<std::string> marks = plan.order.taken;
+  for (const SpoolUse& use : plan.uses)
+    for (const SpoolCut& cut : use.cuts)
+      marks.push_back(piece_mark(plan.order.pieces[cut.piece]));
+  if (!marks.empty())
+    text += "  taken-for: " + in_quotes(joined(marks, " ")) + "\n";
+  return text.empty() ? text : "\ncutting of " + of + " {\n" + text + "}\n";
 }
 
 std::string stock_text(const StockInHand& was, const NewStock& now) {
@@ -125,17 +134,13 @@ std::string new_stock_text(const FleetBoats& fleet, const SpoolPlan& plan, std::
                            "plan with it again.";
   for (const std::string& line : wrap_text(what, 98))
     text += "# " + line + "\n";
-  std::vector<const Record*> written;
+  std::vector<std::string> written;
   for (const LinePlan& line : plan.lines)
     for (const StockInHand& stock : line.order.stocks) {
-      if (stock.file != file)
+      if (stock.file != file || std::find(written.begin(), written.end(), stock.of) != written.end())
         continue;
-      const Record* cutting = cutting_of(fleet, stock);
-      if (cutting == nullptr || cutting->facts.empty() ||
-          std::find(written.begin(), written.end(), cutting) != written.end())
-        continue;
-      written.push_back(cutting);
-      text += cutting_text(*cutting);
+      written.push_back(stock.of);
+      text += cutting_text(stock.of, cutting_of(fleet, stock), line);
     }
   for (const NewStock& stock : plan.new_stock)
     if (stock.file == file)

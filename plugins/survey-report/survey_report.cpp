@@ -6,7 +6,7 @@
 #include "backend/page/document.hpp"
 #include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
-#include "backend/process/byte_text.hpp"
+#include "base/byte_text.hpp"
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"

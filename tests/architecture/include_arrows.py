@@ -31,7 +31,7 @@ LISTS_BACK_ENDS = "compiler/driver/built_in_backends.cpp"
 PLUGIN_MAIN = "driver/outside/plugin_main.hpp"
 # Starting programs, by how its include begins, and who may: none of them reads what a rig file says.
 STARTS_PROGRAMS = "driver/process/"
-MAY_START_PROGRAMS = ["driver/process", "driver/outside", "driver/make_pdfs.cpp"]
+MAY_START_PROGRAMS = ["driver/process", "driver/outside", "driver/make_pdfs.cpp", "driver/seal"]
 
 # A library, by how its include begins, and the folders below compiler/ that may use it.
 LIBRARIES = {
@@ -39,7 +39,8 @@ LIBRARIES = {
     "nlohmann/": ["diagnostics", "results", "backend", "plugins", "driver"],
     "CLI/": ["driver"],
     "pugixml.hpp": ["backend", "driver/pdf"],
-    "sha2.h": ["backend"],
+    "sha2.h": ["base"],
+    "utf8proc.h": ["backend/process/file_name.cpp"],
     "Eigen/": ["calculate"],
     "coin/": ["calculate/cutting"],
     "valijson/": ["backend/process/outside_json.cpp"],

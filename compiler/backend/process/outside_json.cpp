@@ -84,6 +84,8 @@ Result<nlohmann::json, std::string> read_json(std::string_view text) {
     return nlohmann::json::parse(text);
   } catch (const nlohmann::json::parse_error& error) {
     return "it breaks off or goes astray at " + place_of(text, error.byte);
+  } catch (const nlohmann::json::out_of_range&) {
+    return std::string("it holds a number beyond all that a computer counts with");
   }
 }
 

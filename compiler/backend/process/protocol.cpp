@@ -1,9 +1,9 @@
 #include "backend/process/protocol.hpp"
 
 #include "backend/json/json.hpp"
-#include "backend/process/byte_text.hpp"
 #include "backend/process/file_name.hpp"
 #include "backend/process/outside_json.hpp"
+#include "base/byte_text.hpp"
 
 #include <optional>
 #include <utility>

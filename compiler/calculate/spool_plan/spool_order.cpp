@@ -1,5 +1,6 @@
 #include "calculate/spool_plan/spool_order.hpp"
 
+#include "base/byte_text.hpp"
 #include "base/internal_error.hpp"
 #include "calculate/cut/order_length.hpp"
 #include "calculate/cutting/plan_cutting.hpp"
@@ -36,6 +37,11 @@ void to_whole_links(WantedPiece& wanted, Length pitch, double spare) {
 }
 
 } // namespace
+
+std::string piece_mark(const WantedPiece& piece) {
+  constexpr std::size_t digits = 12;
+  return sha256(piece.boat + "\n" + piece.name + "\n" + std::to_string(piece.length_mm)).substr(0, digits);
+}
 
 std::variant<WantedPiece, UnplannedPiece> wanted_piece(const SpoolBoat& boat, const Piece& piece,
                                                        double spare) {
@@ -138,8 +144,23 @@ void state(CuttingSetting<Value>& setting, Value value) {
   setting.stated = true;
 }
 
+/// The words of a text, each once.
+void read_marks(std::string_view text, std::vector<std::string>& marks) {
+  while (!text.empty()) {
+    const std::size_t end = std::min(text.find(' '), text.size());
+    if (std::string mark(text.substr(0, end));
+        !mark.empty() && std::find(marks.begin(), marks.end(), mark) == marks.end())
+      marks.push_back(std::move(mark));
+    text.remove_prefix(std::min(end + 1, text.size()));
+  }
+}
+
 void read_settings(const std::vector<SpoolBoat>& boats, Group& group) {
   for (const auto& [boat, line] : group.lines) {
+    // A later record may state other numbers; it does not put back what was taken.
+    for (const Record& record : boats[boat].rig->records)
+      if (record.kind == RecordKind::cutting && record.of == line->name)
+        read_marks(fact_text(record.facts, fact_names.taken_for), group.order.taken);
     const Record* cutting = last_record_of(*boats[boat].rig, RecordKind::cutting, line->name);
     if (cutting == nullptr)
       continue;
@@ -241,6 +262,10 @@ SpoolOrder spool_order(const std::vector<SpoolBoat>& boats) {
         auto wanted = wanted_piece(boat, piece, line.spare.value);
         if (line.pieces.size() >= static_cast<std::size_t>(most_cutting_pieces))
           wanted = UnplannedPiece{boat.rig, boat.title, piece.name, StockPhrase::plan_full};
+        if (const auto* one = std::get_if<WantedPiece>(&wanted);
+            one != nullptr &&
+            std::find(line.taken.begin(), line.taken.end(), piece_mark(*one)) != line.taken.end())
+          wanted = UnplannedPiece{boat.rig, boat.title, piece.name, StockPhrase::taken_before};
         if (auto* planned = std::get_if<WantedPiece>(&wanted))
           line.pieces.push_back(std::move(*planned));
         else

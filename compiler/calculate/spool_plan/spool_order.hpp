@@ -24,7 +24,8 @@ enum class StockPhrase : std::uint16_t {
   nothing_left,
   too_long,
   plan_full,
-  in_hand
+  in_hand,
+  taken_before
 };
 
 constexpr PhraseSubject subject_of(StockPhrase) {
@@ -113,6 +114,7 @@ struct LineOrder {
   CuttingSetting<std::int64_t> kerf_mm;
   CuttingSetting<std::int64_t> least_offcut_mm;
   CuttingSetting<double> spare;
+  std::vector<std::string> taken;  ///< marks of pieces that earlier plans have taken; `taken-for`
   std::vector<WantedPiece> pieces; ///< in the order of the boats, of their stays and down each stay
   std::vector<UnplannedPiece> unplanned;
   std::vector<StockInHand> stocks; ///< in the order in which they are stated
@@ -136,7 +138,8 @@ struct SpoolOrder {
 /// least offcut and spare that are stated differently for one line the greatest counts. A piece is its cut
 /// length and the share `spare`, rounded up to whole millimetres; a chain goes by whole links. A length X
 /// is taken from the `estimate` of its stay; without one, and where the cut length is not complete, the
-/// piece is not planned. Lengths in hand are rounded down.
+/// piece is not planned. Nor is one that an earlier plan has taken from this stock already, which `cutting`
+/// of the line says. Lengths in hand are rounded down.
 SpoolOrder spool_order(const std::vector<SpoolBoat>& boats);
 
 /// A nanometre: what a sum of a few lengths may be off by as floating-point numbers.
@@ -149,6 +152,10 @@ inline std::int64_t up_to_millimetres(Length length) {
 inline std::int64_t down_to_millimetres(Length length) {
   return static_cast<std::int64_t>(std::floor(length.millimetres() + millimetre_noise));
 }
+
+/// What is kept of a piece in the stock that it was taken from, so that it is not taken twice: the first 12
+/// digits of the SHA-256 of boat, piece and length. A piece that becomes longer or shorter is another.
+std::string piece_mark(const WantedPiece& piece);
 
 /// One piece with the share `spare` added, or why it can not be planned.
 std::variant<WantedPiece, UnplannedPiece> wanted_piece(const SpoolBoat& boat, const Piece& piece,

@@ -217,8 +217,10 @@ SpoolPlan plan_spools(const std::vector<SpoolBoat>& boats, const CuttingLimits& 
   RestNames names;
   for (const SpoolBoat& boat : boats)
     names.avoid(*boat.rig);
+  CuttingLimits of_line = limits;
+  of_line.steps /= std::max<std::int64_t>(1, static_cast<std::int64_t>(order.lines.size()));
   for (LineOrder& line : order.lines) {
-    LinePlan& planned = plan.lines.emplace_back(plan_line(std::move(line), plan.files, limits));
+    LinePlan& planned = plan.lines.emplace_back(plan_line(std::move(line), plan.files, of_line));
     name_rests(planned, names);
     add_new_stock(planned, plan.lines.size() - 1, plan.new_stock);
   }

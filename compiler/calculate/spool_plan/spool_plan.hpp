@@ -90,6 +90,10 @@ struct SpoolPlan {
   std::vector<NewStock> new_stock; ///< line by line, in the order of the records
 };
 
+/// How far a plan is searched for, all lines together: some seconds. Beyond it the plan is the best found
+/// so far and says that it is not proven.
+inline constexpr CuttingLimits plan_limits{.steps = 200'000'000};
+
 /// Which piece is cut from which stock, line by line.
 ///
 /// Pieces longer than every stock are set aside. Of the others as little as can be is left uncut. Of spools
@@ -100,7 +104,7 @@ struct SpoolPlan {
 /// counted: the file says that it is worth nothing.
 ///
 /// The first two are exact where the plan is proven, the others a best effort.
-SpoolPlan plan_spools(const std::vector<SpoolBoat>& boats, const CuttingLimits& limits = {});
+SpoolPlan plan_spools(const std::vector<SpoolBoat>& boats, const CuttingLimits& limits = plan_limits);
 
 /// Gives names to what is left of stocks, unlike any name of the boats.
 class RestNames {

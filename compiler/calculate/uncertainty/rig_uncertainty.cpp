@@ -182,7 +182,10 @@ using Amounts = std::vector<std::pair<std::size_t, double>>; ///< input, and by 
 /// The inputs of one stay and where each of them is put.
 class Moves {
 public:
-  Moves(Rig& trial, const Rig& rig, StayId id, const std::vector<StayField>& fields, RigInputs& inputs) {
+  /// `taken` is the reading that the length comes from; it is the only one that the trial has, when there
+  /// is one: the others are inputs too, and move nothing.
+  Moves(Rig& trial, const Rig& rig, StayId id, const std::vector<StayField>& fields, RigInputs& inputs,
+        std::optional<std::size_t> taken) {
     std::map<const void*, Amounts> scatter;
     for (const BuriesOnRope& buries : buries_of(rig, id)) {
       if (buries.standard() <= 0.0)
@@ -203,8 +206,11 @@ public:
         moved_.push_back(std::move(moved));
     }
     Stay& stay = trial.stays[id.index()];
-    for (Reading& reading : stay.readings) {
-      Moved moved{[&reading](double change) { reading.shift = Length::metres(change); }, {}};
+    for (std::size_t i = 0; i < rig[id].readings.size(); ++i) {
+      const Reading& reading = rig[id].readings[i];
+      const bool tried = !taken || *taken == i;
+      Reading* const in_trial = tried ? &stay.readings[taken ? 0 : i] : nullptr;
+      Moved moved{[in_trial](double change) { in_trial->shift = Length::metres(change); }, {}};
       if (reading.lengths().size() > 1)
         if (const double standard = standard_of_mean(reading); standard > 0.0)
           moved.by.emplace_back(known(inputs.of_runs(id, reading, standard)), standard);
@@ -217,7 +223,7 @@ public:
       if (error)
         moved.by.emplace_back(known(inputs.of_tape(*tape, error->value)), error->value.metres());
       add_cord(rig, id, reading, inputs, moved);
-      if (!moved.by.empty())
+      if (tried && !moved.by.empty())
         moved_.push_back(std::move(moved));
     }
   }
@@ -368,9 +374,15 @@ void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived, unsi
   RigInputs inputs(rig, derived);
   std::vector<Pending> pending;
   for (DerivedStay& stay : derived.stays) {
+    // Which reading counts does not change in a trial, so each trial need not choose among all of them
+    // again.
+    const std::optional<std::size_t> taken = stay.readings.taken;
+    std::vector<Reading>& readings = changed.stays[stay.stay.index()].readings;
+    if (taken)
+      readings = {rig[stay.stay].readings[*taken]};
     const std::vector<StayField> fields = stay_fields(changed, stay.stay);
     const StayTrial trial(changed, stay.stay, cut_of);
-    Moves moves(changed, rig, stay.stay, fields, inputs);
+    Moves moves(changed, rig, stay.stay, fields, inputs, taken);
     const std::vector<Mover> movers = moves.movers();
     if (movers.empty())
       continue;

@@ -1,12 +1,15 @@
 #include "driver/begin/lengths_rig.hpp"
 
+#include "diagnostics/excerpt.hpp"
 #include "driver/begin/first_rig.hpp"
+#include "kinds/kind_row.hpp"
 #include "units/parse_quantity.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <map>
+#include <utility>
 
 namespace sheerpole {
 
@@ -36,76 +39,122 @@ struct NamedStay {
   std::map<std::string, std::string> lengths; ///< by side: "", "port", "starboard"
 };
 
+using Row = std::vector<CsvCell>;
+
+/// What a pin-to-pin length may be, metres; that of the language.
+const PropertyRow& range_of_lengths() {
+  return *find_property(find_kind("stay")->properties, "pin-to-pin");
+}
+
 class LengthsReader {
 public:
-  LengthsReader(std::string_view table, const std::string& name) : rows_(read_csv(table)), name_(name) {}
+  LengthsReader(std::string_view table, const std::string& name) : table_(read_csv(table)), name_(name) {}
 
   Result<std::string, std::vector<LengthsFailure>> run(const std::string& boat) {
-    if (find_columns())
-      for (std::size_t i = 1; i < rows_.size(); ++i)
-        read_row(rows_[i]);
+    failures_ = std::move(table_.failures);
+    for (const Row& row : table_.rows)
+      for (const CsvCell& cell : row)
+        if (printable(cell.text) != cell.text)
+          fail(cell, "`" + cell.text + "` holds a line end or a sign that does not show");
+    if (failures_.empty() && find_columns())
+      for (std::size_t i = 1; i < table_.rows.size(); ++i)
+        read_row(table_.rows[i]);
     if (failures_.empty() && stays_.empty())
-      fail(1, "there is no stay in the table");
+      failures_.push_back({1, 1, "there is no stay in the table"});
     if (!failures_.empty())
       return failures_;
     return written(boat);
   }
 
 private:
-  void fail(std::size_t line, std::string words) { failures_.push_back({line, std::move(words)}); }
+  void fail(const CsvCell& cell, std::string words) {
+    failures_.push_back({cell.line, cell.column, std::move(words)});
+  }
 
   bool find_columns() {
-    if (rows_.empty()) {
-      fail(1,
-           "the table is empty; its first row holds the headings stay, length and, as wanted, side, title");
+    if (table_.rows.empty()) {
+      failures_.push_back({1, 1,
+                           "the table is empty; its first row holds the headings stay, length and, as "
+                           "wanted, side, title"});
       return false;
     }
-    const auto column = [&](std::string_view heading) {
-      const auto& cells = rows_.front().cells;
-      const auto found = std::find_if(cells.begin(), cells.end(),
-                                      [&](const std::string& cell) { return name_from(cell) == heading; });
-      return found == cells.end() ? no_column : static_cast<std::size_t>(found - cells.begin());
-    };
-    stay_ = column("stay");
-    length_ = column("length");
-    side_ = column("side");
-    title_ = column("title");
-    if (stay_ == no_column || length_ == no_column)
-      fail(1, "the first row holds the headings: stay and length, and as wanted side and title");
+    const Row& headings = table_.rows.front();
+    for (std::size_t i = 0; i < headings.size(); ++i) {
+      const std::string heading = name_from(headings[i].text);
+      std::size_t* const column = heading == "stay"     ? &stay_
+                                  : heading == "length" ? &length_
+                                  : heading == "side"   ? &side_
+                                  : heading == "title"  ? &title_
+                                                        : nullptr;
+      if (column != nullptr && *column != no_column)
+        fail(headings[i], "the heading " + heading + " stands there twice");
+      else if (column != nullptr)
+        *column = i;
+      else if (!headings[i].text.empty())
+        fail(headings[i], "the heading `" + headings[i].text +
+                              "` is none of stay, length, side and title; take its column out");
+    }
+    if (failures_.empty() && (stay_ == no_column || length_ == no_column))
+      fail(headings.front(),
+           "the first row holds the headings: stay and length, and as wanted side and title");
     return failures_.empty();
   }
 
-  static std::string cell(const CsvRow& row, std::size_t column) {
-    return column < row.cells.size() ? row.cells[column] : std::string();
+  /// The cell of a column; where the row is shorter an empty one, at the end of the row.
+  static CsvCell cell(const Row& row, std::size_t column) {
+    return column < row.size() ? row[column] : CsvCell{"", row.back().line, row.back().column};
   }
 
-  void read_row(const CsvRow& row) {
-    if (row.cells.size() == 1 && row.cells.front().empty())
+  /// A cell that stands in no column that is read. One that is empty is but a comma too many.
+  bool beyond(const Row& row) {
+    const Row& headings = table_.rows.front();
+    for (std::size_t i = 0; i < row.size(); ++i)
+      if (!row[i].text.empty() && (i >= headings.size() || headings[i].text.empty())) {
+        fail(row[i], "`" + row[i].text + "` stands under no heading");
+        return true;
+      }
+    return false;
+  }
+
+  void read_row(const Row& row) {
+    if (row.size() == 1 && row.front().text.empty())
       return; // an empty line
-    const std::string name = name_from(cell(row, stay_));
-    const std::string length = cell(row, length_);
-    const std::string side = name_from(cell(row, side_));
+    if (beyond(row))
+      return;
+    const CsvCell name_cell = cell(row, stay_);
+    const CsvCell length = cell(row, length_);
+    const CsvCell side_cell = cell(row, side_);
+    const std::string name = name_from(name_cell.text);
+    const std::string side = name_from(side_cell.text);
     if (name.empty() || name.front() < 'a')
-      return fail(row.line, "the stay has no name that begins with a letter");
+      return fail(name_cell, "the stay has no name that begins with a letter");
     if (side != "" && side != "port" && side != "starboard")
-      return fail(row.line,
-                  "the side of " + name + " is `" + side + "`; write port or starboard, or nothing");
-    const auto quantity = parse_quantity(length);
-    if (!quantity.ok() || quantity.value().dimension != dimension::length || quantity.value().si <= 0.0)
-      return fail(row.line,
-                  "the length of " + name + ", `" + length +
+      return fail(side_cell, "the side of " + name + " is `" + side_cell.text +
+                                 "`; write port or starboard, or nothing");
+    const auto quantity = parse_quantity(length.text);
+    if (!quantity.ok() || quantity.value().dimension != dimension::length)
+      return fail(length,
+                  "the length of " + name + ", `" + length.text +
                       "`, can not be read; write it with its unit, such as 11_642 mm or 38' 7 3/8\"");
-    auto known = std::find_if(stays_.begin(), stays_.end(),
-                              [&](const NamedStay& stay) { return stay.name == name; });
-    if (known == stays_.end()) {
-      stays_.push_back({name, cell(row, title_), {}});
-      known = stays_.end() - 1;
-    }
-    const bool clash = known->lengths.count(side) > 0 ||
-                       (!known->lengths.empty() && (side.empty() || known->lengths.count("") > 0));
+    const PropertyRow& range = range_of_lengths();
+    if (quantity.value().si < range.least || quantity.value().si > range.most)
+      return fail(length, fmt::format("the length of {}, `{}`, is not from {} mm to {} m", name,
+                                      length.text, range.least * 1000, range.most));
+    auto [known, added] = places_.try_emplace(name, stays_.size());
+    if (added)
+      stays_.push_back({name, cell(row, title_).text, {}});
+    NamedStay& stay = stays_[known->second];
+    const bool clash = stay.lengths.count(side) > 0 ||
+                       (!stay.lengths.empty() && (side.empty() || stay.lengths.count("") > 0));
     if (clash)
-      return fail(row.line, name + (side.empty() ? "" : " " + side) + " stands in the table twice");
-    known->lengths[side] = length;
+      return fail(name_cell, name + (side.empty() ? "" : " " + side) + " stands in the table twice");
+    const CsvCell title = cell(row, title_);
+    if (stay.title.empty())
+      stay.title = title.text;
+    if (!title.text.empty() && title.text != stay.title)
+      return fail(title, name + " has the title `" + stay.title + "` in a row above, and `" + title.text +
+                             "` here");
+    stay.lengths[side] = length.text;
   }
 
   std::string written(const std::string& boat) const {
@@ -147,13 +196,14 @@ private:
     return text;
   }
 
-  std::vector<CsvRow> rows_;
+  CsvTable table_;
   std::string name_;
   std::size_t stay_ = no_column;
   std::size_t length_ = no_column;
   std::size_t side_ = no_column;
   std::size_t title_ = no_column;
   std::vector<NamedStay> stays_;
+  std::map<std::string, std::size_t> places_; ///< of each name in `stays_`
   std::vector<LengthsFailure> failures_;
 };
 
@@ -176,49 +226,99 @@ lengths_rig(std::string_view table, const std::string& name, const std::string& 
   return LengthsReader(table, name).run(boat);
 }
 
-std::vector<CsvRow> read_csv(std::string_view table) {
+namespace {
+
+/// Takes a table apart sign by sign, and keeps count of where it is.
+class CsvReader {
+public:
+  explicit CsvReader(std::string_view table) : table_(table), separator_(separator_of(table)) {}
+
+  CsvTable read() {
+    while (!table_.empty())
+      cell();
+    if (!row_.empty())
+      result_.rows.push_back(std::move(row_));
+    return std::move(result_);
+  }
+
+private:
+  char take() {
+    const char c = table_.front();
+    table_.remove_prefix(1);
+    if (c == '\n') {
+      ++line_;
+      column_ = 1;
+    } else if ((static_cast<unsigned char>(c) & 0xC0U) != 0x80U) {
+      ++column_;
+    }
+    return c;
+  }
+
+  bool ends_cell() const {
+    return table_.empty() || table_.front() == separator_ || table_.front() == '\n' ||
+           table_.starts_with("\r\n");
+  }
+
+  /// One cell with the separator or line end behind it. A separator at the end of the table has a cell
+  /// behind it.
+  void cell() {
+    while (!ends_cell() && (table_.front() == ' ' || table_.front() == '\t'))
+      take();
+    CsvCell cell{"", line_, column_};
+    if (!table_.empty() && table_.front() == '"')
+      quoted(cell);
+    else
+      while (!ends_cell())
+        cell.text += take();
+    cell.text = trimmed(cell.text);
+    row_.push_back(std::move(cell));
+    if (table_.starts_with("\r\n"))
+      take();
+    if (table_.empty())
+      return;
+    if (take() == '\n')
+      result_.rows.push_back(std::exchange(row_, {}));
+    else if (table_.empty())
+      row_.push_back({"", line_, column_});
+  }
+
+  void quoted(CsvCell& cell) {
+    take();
+    for (;;) {
+      if (table_.empty()) {
+        result_.failures.push_back({cell.line, cell.column, "the quote that begins here is not closed"});
+        return;
+      }
+      const char c = take();
+      if (c == '"' && table_.starts_with('"'))
+        take();
+      else if (c == '"')
+        break;
+      cell.text += c;
+    }
+    while (!ends_cell() && (table_.front() == ' ' || table_.front() == '\t'))
+      take();
+    if (!ends_cell())
+      result_.failures.push_back(
+          {line_, column_, "something stands behind a closing quote; a quote inside is written twice"});
+    while (!ends_cell())
+      take();
+  }
+
+  std::string_view table_;
+  char separator_;
+  std::size_t line_ = 1;
+  std::size_t column_ = 1;
+  std::vector<CsvCell> row_;
+  CsvTable result_;
+};
+
+} // namespace
+
+CsvTable read_csv(std::string_view table) {
   if (table.starts_with("\xEF\xBB\xBF"))
     table.remove_prefix(3);
-  const char separator = separator_of(table);
-  std::vector<CsvRow> rows;
-  std::size_t line = 1;
-  CsvRow row{line, {}};
-  std::string cell;
-  bool quoted = false;
-  const auto end_cell = [&] {
-    row.cells.push_back(trimmed(cell));
-    cell.clear();
-  };
-  for (std::size_t i = 0; i < table.size(); ++i) {
-    const char c = table[i];
-    line += c == '\n' ? 1 : 0;
-    if (quoted) {
-      if (c == '"' && i + 1 < table.size() && table[i + 1] == '"') {
-        cell += '"';
-        ++i;
-      } else if (c == '"') {
-        quoted = false;
-      } else {
-        cell += c;
-      }
-    } else if (c == '"' && trimmed(cell).empty()) {
-      cell.clear();
-      quoted = true;
-    } else if (c == separator) {
-      end_cell();
-    } else if (c == '\n') {
-      end_cell();
-      rows.push_back(std::move(row));
-      row = {line, {}};
-    } else if (c != '\r') {
-      cell += c;
-    }
-  }
-  if (!cell.empty() || !row.cells.empty()) {
-    end_cell();
-    rows.push_back(std::move(row));
-  }
-  return rows;
+  return CsvReader(table).read();
 }
 
 } // namespace sheerpole

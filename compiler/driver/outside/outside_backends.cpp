@@ -162,11 +162,26 @@ OutsideAnswer<Value> ask(const std::string& path, const std::string& name, const
 
 } // namespace
 
+namespace {
+
+/// Whether a back end that `build` runs by itself has this name.
+bool is_taken(const std::string& name) {
+  const Backends usual = usual_backends();
+  return std::any_of(usual.begin(), usual.end(),
+                     [&](const auto& backend) { return backend->describe().name == name; });
+}
+
+} // namespace
+
 OutsideBackends::OutsideBackends(const OutsideOptions& options) {
   for (const std::string& path : options.programs) {
     print_progress("asking " + path + "\n");
     OutsideProgram program(path, limits_of(options));
     auto answer = program.describe();
+    if (answer.value && is_taken(answer.value->name)) {
+      answer.findings.push_back(finding("outside-name-taken", path, {{"own", answer.value->name}}));
+      answer.value.reset();
+    }
     say(std::move(answer.findings));
     fault_ = fault_ || !answer.value;
     if (answer.value)

@@ -1,5 +1,6 @@
 #include "driver/process/run_program.hpp"
 
+#include <csignal>
 #include <fcntl.h>
 #include <poll.h>
 #include <signal.h>
@@ -13,6 +14,7 @@
 #include <cerrno>
 #include <cstdlib>
 #include <filesystem>
+#include <mutex>
 #include <system_error>
 
 namespace sheerpole {
@@ -25,6 +27,8 @@ using Clock = std::chrono::steady_clock;
 /// open when it has, and be closed long before.
 constexpr int look_again = 10;
 constexpr int look_again_when_closed = 1;
+/// How long whoever watches may take to end all that a program has started.
+constexpr std::chrono::seconds longest_ending{5};
 
 struct Pipe {
   FileDescriptor read;
@@ -88,6 +92,79 @@ void limit(decltype(RLIMIT_CORE) resource, std::uint64_t most) {
   setrlimit(resource, &both); // one that is stricter already stays
 }
 
+/// A signal that asks us to end, and came while there was something to be cleared away; 0: none.
+volatile std::sig_atomic_t asked_to_end = 0;
+
+/// Keeps the program's own children from outliving it: a process between it and us to which all of them
+/// come back when their parents end, whatever session they are in (PR_SET_CHILD_SUBREAPER). It lives until
+/// none of them does, and takes the end of the program for its own. Calls of the system only.
+class Watch {
+public:
+  [[noreturn]] static void over(pid_t program) {
+    prctl(PR_SET_PDEATHSIG, SIGTERM); // told by us to stop, or by our end
+    if (getppid() == 1)
+      stop(0);
+    close_range(0, ~0U, 0); // the pipes are the program's
+    watched_ = program;
+    int status = 0;
+    while (waitpid(program, &status, 0) < 0 && errno == EINTR) {
+    }
+    end_all();
+    if (!WIFSIGNALED(status))
+      _exit(WEXITSTATUS(status));
+    signal(WTERMSIG(status), SIG_DFL);
+    kill(getpid(), WTERMSIG(status));
+    _exit(127);
+  }
+
+  /// To be called before the program is started: it must never be that none watches.
+  static bool begin() {
+    const rlimit none{};
+    struct sigaction on_stop {};
+    on_stop.sa_handler = stop;
+    return setpgid(0, 0) == 0 && setrlimit(RLIMIT_CORE, &none) == 0 &&
+           sigaction(SIGTERM, &on_stop, nullptr) == 0 && prctl(PR_SET_CHILD_SUBREAPER, 1) == 0;
+  }
+
+private:
+  static inline pid_t watched_ = 0;
+
+  static void stop(int) {
+    end_all();
+    _exit(127);
+  }
+
+  /// Ends every child, and the children that come to us by that, until there is none.
+  static void end_all() {
+    for (;;) {
+      kill_children();
+      const pid_t ended = waitpid(-1, nullptr, 0);
+      if (ended < 0 && errno == ECHILD)
+        return;
+    }
+  }
+
+  static void kill_children() {
+    const int file = open("/proc/thread-self/children", O_RDONLY | O_CLOEXEC);
+    if (file < 0) { // a system that does not tell them; its group is what can be reached
+      kill(-watched_, SIGKILL);
+      return;
+    }
+    char buffer[4096];
+    pid_t number = 0;
+    for (ssize_t got = 0; (got = read(file, buffer, sizeof buffer)) > 0;)
+      for (ssize_t i = 0; i < got; ++i) {
+        if (buffer[i] >= '0' && buffer[i] <= '9') {
+          number = number * 10 + (buffer[i] - '0');
+        } else if (number > 0) {
+          kill(number, SIGKILL);
+          number = 0;
+        }
+      }
+    close(file);
+  }
+};
+
 /// What the child does before it becomes the program: calls of the system only, none that takes memory.
 struct Child {
   const ProgramStart& start;
@@ -99,7 +176,7 @@ struct Child {
   int failure; ///< the error number goes here when the program can not be started
 
   [[noreturn]] void become() const {
-    const bool ready = (!start.limits || confine()) && dup2(input, STDIN_FILENO) >= 0 &&
+    const bool ready = (!start.limits || (watched() && confine())) && dup2(input, STDIN_FILENO) >= 0 &&
                        dup2(output, STDOUT_FILENO) >= 0 && dup2(errors, STDERR_FILENO) >= 0 &&
                        (start.folder.empty() || chdir(start.folder.c_str()) == 0);
     if (ready)
@@ -107,6 +184,17 @@ struct Child {
     const int reason = errno;
     const ssize_t told = write(failure, &reason, sizeof reason);
     _exit(told > 0 ? 127 : 126);
+  }
+
+  /// Goes on in a child of its own; this process watches over it.
+  static bool watched() {
+    if (!Watch::begin())
+      return false;
+    const pid_t number = fork();
+    if (number > 0)
+      Watch::over(number);
+    signal(SIGTERM, SIG_DFL);
+    return number == 0;
   }
 
   bool confine() const {
@@ -152,11 +240,11 @@ public:
     while (!stopped && !has_ended()) {
       wait_for_news();
       stopped = exchange();
-      if (!stopped && limits_ && Clock::now() - begun_ >= limits_->time)
+      if (!stopped && limits_ && (asked_to_end != 0 || Clock::now() - begun_ >= limits_->time))
         stopped = ProgramEnd::How::late;
     }
     if (limits_)
-      kill(-child_, SIGKILL); // it and what it may have left behind
+      end_watched();
     // What it wrote last is still in the pipes.
     if (const auto too_much = exchange(); too_much && !stopped)
       stopped = too_much;
@@ -173,6 +261,16 @@ public:
   }
 
 private:
+  /// Ends the program and all that it has started. Who watches over it does so when told, but a program may
+  /// have stopped that one.
+  void end_watched() const {
+    kill(child_, SIGTERM);
+    kill(child_, SIGCONT);
+    for (const auto told = Clock::now(); !has_ended() && Clock::now() - told < longest_ending;)
+      poll(nullptr, 0, look_again_when_closed);
+    kill(-child_, SIGKILL);
+  }
+
   /// Whether the program has ended; its number stays taken until we ask for its status.
   bool has_ended() const {
     siginfo_t found{};
@@ -272,6 +370,7 @@ ProgramEnd run_program(const ProgramStart& start, std::string_view input) {
   if (!in.open() || !out.open() || !errors.open() || !failure.open())
     return not_started(errno);
   std::vector<std::string> words{start.path};
+  words.insert(words.end(), start.arguments.begin(), start.arguments.end());
   const std::vector<char*> arguments = pointers(words);
   std::vector<std::string> settings = start.environment.value_or(std::vector<std::string>());
   const std::vector<char*> own = pointers(settings);
@@ -319,9 +418,53 @@ void open_folders(const fs::path& folder) {
       open_folders(each->path());
 }
 
+/// Holds back the signals that ask us to end while there are temporary folders.
+class EndHeldBack {
+public:
+  static void begin() {
+    const std::lock_guard lock(mutex());
+    if (folders()++ > 0)
+      return;
+    struct sigaction held {};
+    held.sa_handler = [](int number) { asked_to_end = number; };
+    held.sa_flags = SA_RESTART;
+    for (std::size_t i = 0; i < signals.size(); ++i) {
+      sigaction(signals[i], nullptr, &before()[i]);
+      if (before()[i].sa_handler != SIG_IGN) // as behind nohup
+        sigaction(signals[i], &held, nullptr);
+    }
+  }
+
+  static void end() {
+    const std::lock_guard lock(mutex());
+    if (--folders() > 0)
+      return;
+    for (std::size_t i = 0; i < signals.size(); ++i)
+      sigaction(signals[i], &before()[i], nullptr);
+    if (asked_to_end != 0)
+      raise(static_cast<int>(asked_to_end));
+  }
+
+private:
+  static constexpr std::array signals{SIGINT, SIGTERM, SIGHUP};
+  static std::mutex& mutex() {
+    static std::mutex one;
+    return one;
+  }
+  static int& folders() {
+    static int count = 0;
+    return count;
+  }
+  static std::array<struct sigaction, signals.size()>& before() {
+    static std::array<struct sigaction, signals.size()> all{};
+    return all;
+  }
+};
+
 } // namespace
 
 TemporaryFolder::TemporaryFolder() {
+  EndHeldBack::begin();
   std::error_code error;
   const fs::path among = fs::temp_directory_path(error);
   if (error)
@@ -332,14 +475,14 @@ TemporaryFolder::TemporaryFolder() {
 }
 
 TemporaryFolder::~TemporaryFolder() {
-  if (path_.empty())
-    return;
   std::error_code error;
-  fs::remove_all(path_, error);
-  if (!error)
-    return;
-  open_folders(path_);
-  fs::remove_all(path_, error);
+  if (!path_.empty())
+    fs::remove_all(path_, error);
+  if (error) {
+    open_folders(path_);
+    fs::remove_all(path_, error);
+  }
+  EndHeldBack::end();
 }
 
 } // namespace sheerpole

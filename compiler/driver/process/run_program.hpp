@@ -26,6 +26,7 @@ struct ProgramLimits {
 /// A program to run. Nothing is looked for: `path` is the file that is started.
 struct ProgramStart {
   std::string path;
+  std::vector<std::string> arguments = {};
   /// `NAME=value`; without it the program gets our own environment.
   std::optional<std::vector<std::string>> environment = {};
   std::string folder = {}; ///< in which it runs; empty: ours
@@ -38,7 +39,7 @@ struct ProgramEnd {
   enum class How {
     exited,          ///< by itself, with `code`
     by_signal,       ///< `code` is the signal
-    late,            ///< it was stopped when its time was over
+    late,            ///< it was stopped when its time was over, or when we are to end
     too_much_output, ///< it was stopped when it had written more than it may
     not_started      ///< `code` is the error number of the system
   };
@@ -53,8 +54,9 @@ struct ProgramEnd {
 inline constexpr std::size_t kept_error_bytes = 64U << 10U;
 
 /// Starts the program, writes `input` to it, closes its input and reads what it writes until it ends. A
-/// program that does not read its input, or closes its output early, is no reason to hang. With limits it
-/// gets a process group of its own, and what is left of the group when the program has ended is ended too.
+/// program that does not read its input, or closes its output early, is no reason to hang. With limits
+/// whatever it has started is ended when it has ended, also what went into a session of its own, and when
+/// we are ended ourselves.
 ProgramEnd run_program(const ProgramStart& start, std::string_view input);
 
 /// Closes an open file of the system when it goes out of scope.
@@ -79,7 +81,9 @@ private:
   int number_;
 };
 
-/// A new empty folder for one run of a program; gone with all that is in it when this goes out of scope.
+/// A new empty folder for one run of a program; gone with all that is in it when this goes out of scope. A
+/// signal that asks us to end (SIGINT, SIGTERM, SIGHUP) is held back until then: run_program() ends early,
+/// the folder goes, and so do we.
 class TemporaryFolder {
 public:
   TemporaryFolder();

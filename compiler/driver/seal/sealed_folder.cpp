@@ -1,10 +1,12 @@
 #include "driver/seal/sealed_folder.hpp"
 
 #include "backend/json/json.hpp"
-#include "backend/process/byte_text.hpp"
+#include "base/byte_text.hpp"
 #include "calculate/facts.hpp"
+#include "diagnostics/excerpt.hpp"
 #include "driver/built_in_backends.hpp"
 #include "driver/make_pdfs.hpp"
+#include "driver/process/run_program.hpp"
 #include "driver/terminal.hpp"
 #include "model/fact_name.hpp"
 
@@ -17,6 +19,9 @@ namespace sheerpole {
 namespace {
 
 using Path = std::filesystem::path;
+
+/// What the signature is for, so that one made for another purpose is none here.
+constexpr std::string_view signature_space = "sheerpole-seal";
 
 /// What the paths share from the left, in whole folders.
 Path common_folder(const std::vector<Path>& paths) {
@@ -53,6 +58,14 @@ std::string facts_in_words(const SealContent& content, const std::string& root) 
          "Who alters a file can alter SHA256SUMS as well. Write down the seal, the SHA-256 of SHA256SUMS,\n"
          "where the folder does not lie:\n\n"
          "    sheerpole verify . --seal DIGEST\n\n"
+         "That is a sum and no signature: it does not say who made the folder. SHA256SUMS.sig, where it "
+         "lies\n"
+         "here, is one, as `ssh-keygen -Y sign -n " +
+         std::string(signature_space) +
+         "` makes it:\n\n"
+         "    ssh-keygen -Y verify -n " +
+         std::string(signature_space) +
+         " -s SHA256SUMS.sig -f SIGNERS -I NAME < SHA256SUMS\n\n"
          "The papers report what the files state; they do not judge a rig.\n";
 }
 
@@ -209,6 +222,15 @@ Result<OutputBundle, SealFailure> make_seal(const SealRequest& request) {
     print_error("nothing was sealed: an error stands\n");
     return SealFailure{exit_errors};
   }
+  std::vector<SealedSource> sources = sources_of(*compilation.sources);
+  for (const std::string& path : paths_in_seal(sources))
+    if (leads_out(path) || printable(path) != path) {
+      print_error(
+          "sheerpole: " + printable(path) +
+          " is no name that a list of sums can hold; nothing was sealed. Give the file a name without "
+          "backslashes and signs that do not show\n");
+      return SealFailure{exit_usage};
+    }
   OutputBundle papers;
   FileClaims claims;
   const BackendRequest of_papers{.checked = *compilation.checked,
@@ -227,13 +249,84 @@ Result<OutputBundle, SealFailure> make_seal(const SealRequest& request) {
   if (!faults.empty() || !pdfs.fault.empty())
     return SealFailure{exit_fault};
   return sealed_folder({.root = (*compilation.sources)[compilation.names->root].name(),
-                        .sources = sources_of(*compilation.sources),
+                        .sources = std::move(sources),
                         .outputs = std::move(papers.files),
                         .boat = boat.title,
                         .revision = fact_text(boat.particulars, fact_names.revision),
                         .report_date = boat.report_date,
                         .version = SHEERPOLE_VERSION,
                         .made = words_for_again(request)});
+}
+
+std::optional<SealRequest> request_in(std::string_view facts_text, const SealSums& sums,
+                                      const std::string& folder) {
+  const Json facts = Json::parse(facts_text, nullptr, false);
+  if (!facts.is_object())
+    return std::nullopt;
+  const Json rig = facts.value("rig", Json());
+  const Json made = facts.value("made", Json());
+  // A rig outside the folder, or one that is not on the list, is not the one that was sealed.
+  if (!rig.is_string() || !made.is_array() || !sums.contains(rig.get<std::string>()))
+    return std::nullopt;
+  SealRequest request;
+  request.file = (Path(folder) / rig.get<std::string>()).generic_string();
+  request.rig.folders = {(Path(folder) / "rig").generic_string()};
+  for (const Json& word : made) {
+    if (!word.is_string())
+      return std::nullopt;
+    const std::string text = word.get<std::string>();
+    const auto value_of = [&](std::string_view option) {
+      return text.starts_with(option) ? std::optional(text.substr(option.size())) : std::nullopt;
+    };
+    if (const auto only = value_of("--only="))
+      request.only.push_back(*only);
+    else if (const auto paper = value_of("--paper="); paper == "a4" || paper == "letter")
+      request.paper = *paper;
+    else if (const auto shop = value_of("--shop="))
+      request.rig.shop = *shop;
+    else if (text == "--pdf")
+      request.pdf = true;
+    else
+      return std::nullopt;
+  }
+  return request;
+}
+
+namespace {
+
+/// What a program that did not do it says, in one line; or how it ended.
+std::string failure_of(const ProgramEnd& end) {
+  if (end.how == ProgramEnd::How::not_started)
+    return "it can not be started";
+  std::string words = end.errors + end.output;
+  std::replace(words.begin(), words.end(), '\n', ' ');
+  words.erase(std::remove(words.begin(), words.end(), '\r'), words.end());
+  while (words.ends_with(' '))
+    words.pop_back();
+  return words.empty() ? "it ended with " + std::to_string(end.code) : words;
+}
+
+} // namespace
+
+std::optional<std::string> sign_sums(const Signer& signer, const std::string& list, std::string& fault) {
+  const ProgramEnd end =
+      run_program({.path = signer.program,
+                   .arguments = {"-Y", "sign", "-n", std::string(signature_space), "-f", signer.key}},
+                  list);
+  if (end.well() && !end.output.empty())
+    return end.output;
+  fault = failure_of(end);
+  return std::nullopt;
+}
+
+std::optional<std::string> signature_fault(const Signer& signer, const std::string& list,
+                                           const std::string& signature) {
+  const ProgramEnd end =
+      run_program({.path = signer.program,
+                   .arguments = {"-Y", "verify", "-n", std::string(signature_space), "-f", signer.known,
+                                 "-I", signer.name, "-s", signature}},
+                  list);
+  return end.well() ? std::nullopt : std::optional(failure_of(end));
 }
 
 } // namespace sheerpole

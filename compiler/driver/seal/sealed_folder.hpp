@@ -16,6 +16,8 @@ namespace sheerpole {
 inline constexpr std::string_view seal_sums = "SHA256SUMS";
 inline constexpr std::string_view seal_facts = "seal.json";
 inline constexpr std::string_view seal_words = "READ-ME.txt";
+/// The signature over the list of sums, when there is one. It stands on no list: it is made of the list.
+inline constexpr std::string_view seal_signature = "SHA256SUMS.sig";
 
 /// One rig file as it lies on the disk.
 struct SealedSource {
@@ -79,6 +81,28 @@ struct SealRequest {
 struct SealFailure {
   int code = exit_errors;
 };
+
+/// A program that signs and checks as `ssh-keygen -Y` does, and what it is told. Only the command line
+/// names one, by its path; none is looked for.
+struct Signer {
+  std::string program; ///< empty: there is none
+  std::string key;     ///< to sign with: the file of the private key, or of the public one of an agent
+  std::string known;   ///< to check with: the file of names and their public keys
+  std::string name;    ///< to check with: who is said to have signed
+};
+
+/// The signature over the list of sums; nothing when there is none, and `fault` is what the program said.
+std::optional<std::string> sign_sums(const Signer& signer, const std::string& list, std::string& fault);
+
+/// Nothing when `signer.name` signed this list, with a key that stands beside that name; else what the
+/// program said. `signature` is the path of the signature.
+std::optional<std::string> signature_fault(const Signer& signer, const std::string& list,
+                                           const std::string& signature);
+
+/// What the text of seal.json says that is needed to make the papers again. Nothing when it is not what a
+/// seal holds: a rig outside the folder, or one that is not on the list, is not the one that was sealed.
+std::optional<SealRequest> request_in(std::string_view facts_text, const SealSums& sums,
+                                      const std::string& folder);
 
 /// Compiles the rig, makes the papers and puts all of it together. Nothing is written.
 Result<OutputBundle, SealFailure> make_seal(const SealRequest& request);

@@ -1,3 +1,4 @@
+#include "diagnostics/excerpt.hpp"
 #include "driver/begin/first_rig.hpp"
 #include "driver/begin/lengths_rig.hpp"
 #include "driver/terminal.hpp"
@@ -29,7 +30,7 @@ bool good_length(const std::string& option, const std::string& text) {
     return true;
   print_error("sheerpole: " + option +
               " takes a length with its unit, such as \"12.5 m\" or \"41' 6\\\"\"" +
-              (text.empty() ? "" : "; not `" + text + "`") + "\n");
+              (text.empty() ? "" : "; not `" + printable(text) + "`") + "\n");
   return false;
 }
 
@@ -47,20 +48,49 @@ std::optional<std::string> from_lengths(const Options& options) {
   DiskFileReader reader;
   const auto table = reader.read(options.lengths, largest_table);
   if (!table.ok()) {
-    print_error("sheerpole: can not read " + options.lengths + "\n");
+    print_error("sheerpole: can not read " + printable(options.lengths) + "\n");
     return std::nullopt;
   }
-  const std::string name = std::filesystem::path(options.lengths).filename().generic_string();
+  const std::string name = printable(std::filesystem::path(options.lengths).filename().generic_string());
   auto rig = lengths_rig(table.value(), name, options.numbers.boat);
   if (rig.ok())
     return rig.value();
   for (const LengthsFailure& failure : rig.error())
-    print_error(options.lengths + ":" + std::to_string(failure.line) + ": " + failure.words + "\n");
+    print_error(printable(options.lengths) + ":" + std::to_string(failure.line) + ":" +
+                std::to_string(failure.column) + ": " + printable(failure.words) + "\n");
   return std::nullopt;
 }
 
+/// The one file that was just made.
+class MadeFile final : public FileReader {
+public:
+  explicit MadeFile(const std::string& text) : text_(text) {}
+  Result<std::string, Failure> read(const std::string&, std::size_t) override { return text_; }
+  std::string real_path(const std::string& path) override { return path; }
+
+private:
+  const std::string& text_;
+};
+
+/// Whether the file is without errors before anybody builds on it; says what is wrong when it is not.
+bool can_be_read(const std::string& rig, const Options& options) {
+  MadeFile reader(rig);
+  const Compilation made = compile(printable(options.file), reader, {});
+  if (made.checked)
+    return true;
+  print_error(show_findings(made, "text", error_has_colour()));
+  return false;
+}
+
 int run(const Options& options) {
-  const auto rig = options.lengths.empty() ? from_numbers(options) : from_lengths(options);
+  if (printable(options.numbers.boat) != options.numbers.boat) {
+    print_error("sheerpole: the name of the boat holds a sign that does not show: `" +
+                printable(options.numbers.boat) + "`\nnothing was written\n");
+    return exit_usage;
+  }
+  auto rig = options.lengths.empty() ? from_numbers(options) : from_lengths(options);
+  if (rig && !can_be_read(*rig, options))
+    rig.reset();
   if (!rig) {
     print_error("nothing was written\n");
     return options.lengths.empty() ? exit_usage : exit_errors;
@@ -69,8 +99,9 @@ int run(const Options& options) {
     print_out(*rig);
     return exit_clean;
   }
-  if (std::filesystem::exists(options.file)) {
-    print_error("sheerpole: " + options.file +
+  std::error_code ignored;
+  if (std::filesystem::exists(options.file, ignored)) {
+    print_error("sheerpole: " + printable(options.file) +
                 " is there already and is left as it is; name another file\n");
     return exit_usage;
   }
@@ -83,10 +114,10 @@ int run(const Options& options) {
     print_error("sheerpole: " + describe(written.error()) + "; nothing was written\n");
     return exit_usage;
   }
-  print_out("wrote " + options.file +
+  print_out("wrote " + printable(options.file) +
             "\nEvery cut of it is a DRAFT: its first lines say what to measure.\n"
             "Now: sheerpole check " +
-            options.file + "\n");
+            printable(options.file) + "\n");
   return exit_clean;
 }
 

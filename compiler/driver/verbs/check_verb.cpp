@@ -35,7 +35,7 @@ int run(const Options& options) {
     print_out(show_findings(compilation, options.form, out_has_colour()));
     return compilation.has_errors ? exit_errors : exit_clean;
   }
-  print_out(print_phase(compilation, options.print));
+  print_lines(print_phase(compilation, options.print));
   if (!compilation.findings.empty())
     print_error(show_findings(compilation, options.form, error_has_colour()));
   return compilation.has_errors ? exit_errors : exit_clean;

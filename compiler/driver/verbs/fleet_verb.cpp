@@ -36,8 +36,9 @@ std::optional<std::vector<std::string>> folders_for(const std::vector<std::strin
   }
   std::error_code error;
   std::filesystem::create_directories(into, error);
-  if (!std::filesystem::is_directory(into)) {
-    print_error("sheerpole: cannot make or write to the folder " + into + "; nothing was written\n");
+  if (!std::filesystem::is_directory(into, error)) {
+    print_error("sheerpole: cannot make or write to the folder " + printable(into) +
+                "; nothing was written\n");
     return std::nullopt;
   }
   for (std::string& name : names.value())

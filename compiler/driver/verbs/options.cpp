@@ -1,5 +1,6 @@
 #include "driver/verbs/options.hpp"
 
+#include "diagnostics/excerpt.hpp"
 #include "driver/fleet/in_order.hpp"
 
 #include <filesystem>
@@ -33,7 +34,9 @@ void add_allowed_folders(CLI::App& verb, CompileOptions& rig) {
   verb.add_option("--allow-folder", rig.folders,
                   "a folder beside the rig file's own from which `use` may read; may be given again")
       ->check([](const std::string& folder) {
-        return std::filesystem::is_directory(folder) ? std::string() : "there is no folder " + folder;
+        std::error_code ignored;
+        return std::filesystem::is_directory(folder, ignored) ? std::string()
+                                                              : "there is no folder " + printable(folder);
       })
       ->type_name("FOLDER")
       ->expected(1)

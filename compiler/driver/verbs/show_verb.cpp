@@ -35,7 +35,7 @@ int run(const Options& options) {
     return exit_errors;
   }
   const Table table = wanted->build(*compilation.checked);
-  print_out(options.form == "csv" ? render_csv(table) : render_text(table));
+  print_lines(options.form == "csv" ? render_csv(table) : render_text(table));
   return exit_clean;
 }
 

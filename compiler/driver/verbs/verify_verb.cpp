@@ -1,5 +1,5 @@
 #include "backend/json/json.hpp"
-#include "backend/process/byte_text.hpp"
+#include "base/byte_text.hpp"
 #include "diagnostics/excerpt.hpp"
 #include "driver/seal/sealed_folder.hpp"
 #include "driver/terminal.hpp"
@@ -20,6 +20,7 @@ struct Options {
   std::string seal; ///< SHA-256 of its list of sums, as written down elsewhere
   bool seal_given = false;
   bool again = false; ///< make the papers again and compare
+  Signer signer;
 };
 
 namespace fs = std::filesystem;
@@ -30,8 +31,8 @@ std::optional<std::string> read_file(const fs::path& path) {
   return stream.bad() || !stream.is_open() ? std::nullopt : std::optional(std::move(bytes));
 }
 
-/// Every file below the folder but the list of sums, with its sum. A link, a pipe or a device is no file of
-/// a seal: what stands for its sum is on no list.
+/// Every file below the folder but the list of sums and its signature, with its sum. A link, a pipe or a
+/// device is no file of a seal: what stands for its sum is on no list.
 SealSums sums_of_folder(const fs::path& folder) {
   SealSums sums;
   std::error_code ignored;
@@ -39,7 +40,7 @@ SealSums sums_of_folder(const fs::path& folder) {
     const std::string name = at->path().lexically_relative(folder).generic_string();
     if (at->is_symlink(ignored) || !(at->is_regular_file(ignored) || at->is_directory(ignored)))
       sums[name] = "no file";
-    else if (at->is_regular_file(ignored) && name != seal_sums)
+    else if (at->is_regular_file(ignored) && name != seal_sums && name != seal_signature)
       sums[name] = sha256(read_file(at->path()).value_or(""));
   }
   return sums;
@@ -50,35 +51,13 @@ void say(const char* what, const std::vector<std::string>& names) {
     print_out(std::string(what) + " " + printable(name) + "\n");
 }
 
-/// What seal.json says that is needed to make the papers again. Nothing when it is not what a seal holds.
-std::optional<SealRequest> request_of(const fs::path& folder, const SealSums& sums, const Json& facts) {
-  const Json rig = facts.value("rig", Json());
-  const Json made = facts.value("made", Json());
-  // A rig outside the folder, or one that is not on the list, is not the one that was sealed.
-  if (!rig.is_string() || !made.is_array() || !sums.contains(rig.get<std::string>()))
-    return std::nullopt;
-  SealRequest request;
-  request.file = (folder / rig.get<std::string>()).generic_string();
-  request.rig.folders = {(folder / "rig").generic_string()};
-  for (const Json& word : made) {
-    if (!word.is_string())
-      return std::nullopt;
-    const std::string text = word.get<std::string>();
-    const auto value_of = [&](std::string_view option) {
-      return text.starts_with(option) ? std::optional(text.substr(option.size())) : std::nullopt;
-    };
-    if (const auto only = value_of("--only="))
-      request.only.push_back(*only);
-    else if (const auto paper = value_of("--paper="))
-      request.paper = *paper;
-    else if (const auto shop = value_of("--shop="))
-      request.rig.shop = *shop;
-    else if (text == "--pdf")
-      request.pdf = true;
-    else
-      return std::nullopt;
-  }
-  return request;
+/// Whether the facts that lie there are those that are made now, but for the version that names them.
+bool same_facts(const std::string& there, const std::string& made) {
+  Json facts = Json::parse(made);
+  const Json found = Json::parse(there, nullptr, false);
+  if (found.is_object() && found.contains("version"))
+    facts["version"] = found["version"];
+  return write_json(facts) == there;
 }
 
 /// Every file of the folder made again and compared with the one that lies there, both ways: a paper that
@@ -89,11 +68,12 @@ std::size_t differing(const fs::path& folder, const SealSums& sums, const Output
   std::set<std::string> names;
   for (const OutputFile& file : made.files) {
     names.insert(file.name);
-    const bool names_the_version = file.name == seal_facts || file.name == seal_sums;
-    if (names_the_version && !same_version)
-      continue;
     const auto there = read_file(folder / file.name);
     if (there && *there == file.bytes)
+      continue;
+    // Another version has another name, and so the sum of the facts is another.
+    if (there && !same_version &&
+        (file.name == seal_sums || (file.name == seal_facts && same_facts(*there, file.bytes))))
       continue;
     print_out(std::string(there ? "made again it differs: " : "made again there is one more: ") +
               printable(file.name) + "\n");
@@ -108,13 +88,14 @@ std::size_t differing(const fs::path& folder, const SealSums& sums, const Output
 }
 
 int make_again(const fs::path& folder, const SealSums& sums) {
-  const Json facts = Json::parse(read_file(folder / seal_facts).value_or(""), nullptr, false);
-  const auto request = facts.is_object() ? request_of(folder, sums, facts) : std::nullopt;
+  const std::string facts_text = read_file(folder / seal_facts).value_or("");
+  const auto request = request_in(facts_text, sums, folder.generic_string());
   if (!request) {
     print_error("sheerpole: " + std::string(seal_facts) +
                 " is not what a seal holds, so nothing was made again\n");
     return exit_errors;
   }
+  const Json facts = Json::parse(facts_text);
   const Json version = facts.value("version", Json());
   const bool same_version = version == SHEERPOLE_VERSION;
   if (!same_version)
@@ -122,12 +103,36 @@ int make_again(const fs::path& folder, const SealSums& sums) {
               printable(version.is_string() ? version.get<std::string>() : "unknown") +
               "; this is " SHEERPOLE_VERSION "\n");
   const auto made = make_seal(*request);
-  if (!made.ok())
+  if (!made.ok()) {
+    print_error("sheerpole: what is sealed there can not be made again\n");
     return exit_errors;
+  }
   if (differing(folder, sums, made.value(), same_version) > 0)
     return exit_errors;
   print_out("made again, every paper is the same\n");
   return exit_clean;
+}
+
+/// Says what there is to say about the signature. False when one was to be checked and is not well.
+bool signature_well(const Options& options, const fs::path& folder, const std::string& list) {
+  std::error_code ignored;
+  const fs::path signature = folder / seal_signature;
+  const bool there = fs::is_regular_file(fs::symlink_status(signature, ignored));
+  if (options.signer.program.empty()) {
+    print_out(there ? "signed, which was not checked: --sign-with, --signers and --signer look by whom\n"
+                    : "not signed: a sum says whether anything was altered, not who made it\n");
+    return true;
+  }
+  if (!there) {
+    print_out("not signed: there is no " + std::string(seal_signature) + "\n");
+    return false;
+  }
+  if (const auto fault = signature_fault(options.signer, list, signature.string())) {
+    print_out("not signed by " + printable(options.signer.name) + ": " + printable(*fault) + "\n");
+    return false;
+  }
+  print_out("signed by " + printable(options.signer.name) + "\n");
+  return true;
 }
 
 int run(const Options& options) {
@@ -163,6 +168,7 @@ int run(const Options& options) {
   }
   if (well)
     print_out(std::to_string(sums.size()) + " files are as they were sealed\nseal " + seal + "\n");
+  well = well && signature_well(options, folder, *list);
   if (!options.again || !well)
     return well ? exit_clean : exit_errors;
   return make_again(folder, sums);
@@ -178,6 +184,16 @@ void add_to(CLI::App& app, AskedFor& asked) {
   verb.add_option("--seal", options.seal, "the seal that was printed when it was sealed, as written down")
       ->type_name("DIGEST")
       ->each([&options](const std::string&) { options.seal_given = true; });
+  CLI::Option* const program =
+      verb.add_option("--sign-with", options.signer.program,
+                      "a program that checks signatures as ssh-keygen -Y does, by its path");
+  CLI::Option* const known = verb.add_option("--signers", options.signer.known,
+                                             "the file of names and their public keys, as it reads it");
+  CLI::Option* const name =
+      verb.add_option("--signer", options.signer.name, "who is to have signed, as named in that file");
+  program->type_name("PROGRAM")->needs(known)->needs(name);
+  known->type_name("FILE")->needs(program);
+  name->type_name("NAME")->needs(program);
   verb.add_flag("--again", options.again, "make the papers again and compare every byte");
 }
 

@@ -263,7 +263,7 @@ int write_and_tell(const OutputBundle& bundle, const std::string& folder,
     return is_fault(written.error()) ? exit_fault : exit_usage;
   }
   for (const std::string& path : written.value())
-    print_out("wrote " + path + "\n");
+    print_out("wrote " + printable(path) + "\n");
   if (paths != nullptr)
     *paths = written.value();
   return exit_clean;

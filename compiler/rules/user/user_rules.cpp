@@ -13,9 +13,12 @@ namespace sheerpole {
 
 namespace {
 
-/// Whether a rule looks at this stay, or at what is in it.
-bool is_asked(const UserRule& rule, StayId stay) {
-  return rule.stays.empty() || std::find(rule.stays.begin(), rule.stays.end(), stay) != rule.stays.end();
+/// Which stays a rule looks at, or at what is in them.
+std::vector<bool> asked_stays(const Rig& rig, const UserRule& rule) {
+  std::vector<bool> asked(rig.stays.size(), rule.stays.empty());
+  for (const StayId stay : rule.stays)
+    asked[stay.index()] = true;
+  return asked;
 }
 
 /// One part, line, splice or spreader that a rule looks at.
@@ -38,8 +41,9 @@ void use(std::vector<bool>& all, Id id) {
 InUse in_use(const Rig& rig, const UserRule& rule) {
   InUse result{std::vector<bool>(rig.parts.size()), std::vector<bool>(rig.materials.size()),
                std::vector<bool>(rig.splices.size()), std::vector<bool>(rig.points.size())};
+  const std::vector<bool> asked = asked_stays(rig, rule);
   for (std::size_t i = 0; i < rig.stays.size(); ++i) {
-    if (!is_asked(rule, StayId{static_cast<std::uint32_t>(i)}))
+    if (!asked[i])
       continue;
     const Stay& stay = rig.stays[i];
     use(result.lines, stay.material);
@@ -195,9 +199,10 @@ void look_at_quantity(const Rig& rig, const UserRule& rule, const DerivedStay& d
 }
 
 void look_at_stays_of(const UserRule& rule, const Rig& rig, const Derived& derived, CheckReport& report) {
+  const std::vector<bool> asked = asked_stays(rig, rule);
   look_at_stays(rig, derived, report,
                 [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
-                  if (!is_asked(rule, derived_stay.stay))
+                  if (!asked[derived_stay.stay.index()])
                     return;
                   const Stay& stay = rig[derived_stay.stay];
                   if (rule.quantity.empty())

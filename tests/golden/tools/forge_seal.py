@@ -21,10 +21,10 @@ def write(name, text):
     return forge
 
 
-def append(name):
+def append(name, text="12 345 mm\n"):
     def forge(folder):
         with open(folder / name, "a", encoding="utf-8") as file:
-            file.write("12 345 mm\n")
+            file.write(text)
 
     return forge
 
@@ -56,6 +56,27 @@ def elsewhere(folder):
     put("rig", "../elsewhere.rig")(folder)
 
 
+def exchanged(folder):
+    one, other = folder / "papers/cut-list.csv", folder / "papers/cut-list.txt"
+    first, second = one.read_bytes(), other.read_bytes()
+    one.write_bytes(second)
+    other.write_bytes(first)
+
+
+def edit(name, old, new):
+    def forge(folder):
+        path = folder / name
+        path.write_bytes(path.read_bytes().replace(old, new))
+
+    return forge
+
+
+def twice_in_one(folder):
+    path = folder / "seal.json"
+    text = path.read_text(encoding="utf-8")
+    path.write_text(text.replace('"boat": "Pellimoor"', '"boat": "Another",\n  "boat": "Pellimoor"'), encoding="utf-8")
+
+
 FORGERIES = {
     "altered paper": append("papers/cut-list.txt"),
     "altered paper, not to be made again": both(append("papers/cut-list.txt"), put("made", ["--only=survey-report", "--pdf", "--paper=a4"])),
@@ -71,6 +92,21 @@ FORGERIES = {
     "added library": write("rig/more.rig", "language 1\n"),
     "altered words": append("READ-ME.txt"),
     "altered boat": put("boat", "Another"),
+    "papers exchanged": exchanged,
+    "paper emptied": write("papers/cut-list.txt", ""),
+    "paper with other line ends": edit("papers/cut-list.txt", b"\n", b"\r\n"),
+    "paper renamed": lambda folder: (folder / "papers/cut-list.txt").rename(folder / "papers/cuts.txt"),
+    "altered rig": append("rig/pellimoor.rig", "# a remark\n"),
+    "altered library": append("rig/parts/demo-lines.rig", "# a remark\n"),
+    "library for rig": put("rig", "rig/parts/demo-lines.rig"),
+    "another version and an altered boat": both(put("version", "0.0.9"), put("boat", "Another")),
+    "another version and an altered paper": both(put("version", "0.0.9"), append("papers/cut-list.txt")),
+    "paper of no size": both(put("made", ["--only=cut-list", "--only=survey-report", "--pdf", "--paper=a3"])),
+    "paper of another size": put("made", ["--only=cut-list", "--only=survey-report", "--pdf", "--paper=letter"]),
+    "a shop that is not there": put("made", ["--only=cut-list", "--shop=nobody"]),
+    "a back end that is not there": put("made", ["--only=cut-lists"]),
+    "rig through a folder above": put("rig", "rig/parts/../pellimoor.rig"),
+    "seal.json twice in one": twice_in_one,
 }
 
 for name, forge in FORGERIES.items():

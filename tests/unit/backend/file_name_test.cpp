@@ -29,6 +29,38 @@ TEST(FileName, BadOnes) {
   EXPECT_EQ(fault_of_file_name("a.txt.being-written"), "is a name of files that are being written");
 }
 
+TEST(FileName, WhatOtherSystemsMakeOfIt) {
+  for (const char* name :
+       {"con", "NUL.txt", "a/aux", "Com1.csv", "lpt9", "com\u00b2.txt", "prn .txt", "conout$"})
+    EXPECT_EQ(fault_of_file_name(name), "has a part that is a device on some systems") << name;
+  for (const char* name : {"console", "com", "com10", "nul1.txt", "a con"})
+    EXPECT_EQ(fault_of_file_name(name), "") << name;
+  for (const char* name : {"a.", "a./b", "a ", "a /b.txt"})
+    EXPECT_EQ(fault_of_file_name(name), "has a part that ends with a dot or a blank, which some disks drop")
+        << name;
+  for (const char* name : {"a*", "a?", "a|b", "<a>", "\"a\""})
+    EXPECT_EQ(fault_of_file_name(name), "holds a sign that is no part of a file name") << name;
+  for (const char* name : {"cut\u202etxt.exe", "a\u2066b", "a\u200bb", "a\u2028b", "\ue000", "a\xff"})
+    EXPECT_EQ(fault_of_file_name(name), "holds a sign that does not show") << name;
+  std::string deep = "a";
+  for (int i = 0; i < 3000; ++i)
+    deep += "/a";
+  EXPECT_EQ(fault_of_file_name(deep), "is too long");
+  EXPECT_EQ(fault_of_file_name(deep.substr(0, 33)), "lies too deep");
+  EXPECT_EQ(fault_of_file_name(deep.substr(0, 31)), "");
+}
+
+// Unicode Standard Annex 15, figures 3 and 5: the same letter precomposed and taken apart, the angstrom
+// sign, and marks in another order.
+TEST(FileName, TwinsOfOneLetter) {
+  EXPECT_TRUE(file_names_clash("\u00e9t\u00e9.txt", "e\u0301te\u0301.txt"));
+  EXPECT_TRUE(file_names_clash("\u00c9t\u00e9.txt", "e\u0301te\u0301.TXT"));
+  EXPECT_TRUE(file_names_clash("\u212b", "\u00c5"));
+  EXPECT_TRUE(file_names_clash("s\u0323\u0307", "s\u0307\u0323"));
+  EXPECT_TRUE(file_names_clash("\u00e9", "e\u0301/a"));
+  EXPECT_FALSE(file_names_clash("\u00e9", "e"));
+}
+
 TEST(FileName, Clashes) {
   EXPECT_TRUE(file_names_clash("a.txt", "a.txt"));
   EXPECT_TRUE(file_names_clash("a.txt", "A.TXT"));

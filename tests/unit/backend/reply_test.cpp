@@ -101,5 +101,12 @@ TEST(JsonText, Depth) {
       read_json('"' + std::string(500, '[') + "\\\"[[\"").ok()); // within a text they are no brackets
 }
 
+// 1e400 is beyond the binary64 of IEEE 754, whose greatest is 1.797...e308.
+TEST(Reply, NumberBeyondAll) {
+  const auto reply = read_generate_reply(R"({"version": 1, "files": [], "mass": 1e400})");
+  ASSERT_FALSE(reply.ok());
+  EXPECT_EQ(reply.error().kind, ReplyFault::Kind::not_json);
+}
+
 } // namespace
 } // namespace sheerpole::reply_test

@@ -101,6 +101,23 @@ TEST(RunProgram, WhatItLeavesBehindIsEnded) {
   EXPECT_TRUE(has_ended(number));
 }
 
+TEST(RunProgram, SessionsOfTheirOwnAreEndedToo) {
+  ProgramEnd end = Script("setsid sh -c 'sleep 60 & echo $!; exit' >out & wait; cat out").run();
+  ASSERT_TRUE(end.well()) << end.errors;
+  EXPECT_TRUE(has_ended(end.output.substr(0, end.output.size() - 1))) << end.output;
+  ProgramLimits limits;
+  limits.time = std::chrono::milliseconds(500);
+  end = Script("setsid sleep 60 & echo $!; wait").run("", limits);
+  EXPECT_EQ(end.how, How::late);
+  EXPECT_TRUE(has_ended(end.output.substr(0, end.output.size() - 1))) << end.output;
+}
+
+TEST(RunProgram, HandsArgumentsOn) {
+  const TemporaryFolder folder;
+  const ProgramEnd end = run_program({.path = "/bin/echo", .arguments = {"one two", "", "*"}}, "");
+  EXPECT_EQ(end.output, "one two  *\n");
+}
+
 TEST(RunProgram, LimitsOfTheSystem) {
   ProgramLimits limits;
   limits.open_files = 50;

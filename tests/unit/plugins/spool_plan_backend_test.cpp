@@ -160,5 +160,37 @@ TEST(SpoolPlanBackEnd, AFleetIsOnePlanAndItsBoatsAreToldApart) {
   EXPECT_NE(text.find("at least 5000 mm"), std::string::npos);
 }
 
+/// The rig with the stock that a plan left in the place of its own.
+StockRig with_stock(StockRig bare, const std::string& new_stock) {
+  bare.text += new_stock.substr(new_stock.find('\n') + 1);
+  return bare;
+}
+
+TEST(SpoolPlanBackEnd, TakesNoPieceTwice) {
+  const StockRig bare = StockRig("Demo").stay("one", 3000).stay("two", 2000);
+  StockRig first = bare;
+  first.stock("drum", "spool", 10'000).cutting("  kerf: 3 mm\n");
+  const std::string once = file_of(planned(first), "new-stock.rig");
+  EXPECT_NE(once.find("length: 4_994 mm"), std::string::npos) << once;
+  const OutputBundle again = planned(with_stock(bare, once));
+  EXPECT_EQ(file_of(again, "new-stock.rig"), once);
+  EXPECT_NE(file_of(again, "spool-plan.txt").find("an earlier plan has taken it"), std::string::npos);
+  // A piece that was made longer since, and one that came later, are cut; the other is not.
+  StockRig changed = StockRig("Demo").stay("one", 3000).stay("two", 2001).stay("three", 500);
+  const std::string then = file_of(planned(with_stock(changed, once)), "new-stock.rig");
+  EXPECT_NE(then.find("length: 2_487 mm"), std::string::npos) << then; // 4994 - 2001 - 500 - 2 x 3
+}
+
+// What the stock did not hold was not taken, and is planned when there is more.
+TEST(SpoolPlanBackEnd, WhatWasShortIsPlannedLater) {
+  const StockRig bare = StockRig("Demo").stay("one", 3000).stay("two", 2000);
+  StockRig first = bare;
+  first.stock("drum", "spool", 3500);
+  StockRig second = with_stock(bare, file_of(planned(first), "new-stock.rig"));
+  second.stock("new-drum", "spool", 5000);
+  const std::string then = file_of(planned(second), "new-stock.rig");
+  EXPECT_NE(then.find("length: 3_000 mm"), std::string::npos) << then; // 5000 - 2000
+}
+
 } // namespace
 } // namespace sheerpole::spool_plan_backend_test

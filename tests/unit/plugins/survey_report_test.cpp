@@ -1,6 +1,6 @@
 #include "plugins/survey-report/survey_report.hpp"
 
-#include "backend/process/byte_text.hpp"
+#include "base/byte_text.hpp"
 #include "diagnostics/catalogue.hpp"
 #include "driver/compile.hpp"
 #include "source/file_reader.hpp"

@@ -1,4 +1,4 @@
-#include "backend/process/byte_text.hpp"
+#include "base/byte_text.hpp"
 
 #include <gtest/gtest.h>
 

@@ -1,0 +1,72 @@
+#include "diagnostics/sink.hpp"
+#include "driver/built_in_backends.hpp"
+#include "driver/compile.hpp"
+#include "driver/terminal.hpp"
+#include "fuzz/targets.hpp"
+#include "syntax/tidy.hpp"
+
+#include <pugixml.hpp>
+
+namespace sheerpole::fuzz {
+
+namespace {
+
+constexpr const char* name = "boat.rig";
+
+/// The one file that there is; whatever it uses is not there.
+class OneFile final : public FileReader {
+public:
+  explicit OneFile(std::string_view text) : text_(text) {}
+  Result<std::string, Failure> read(const std::string& path, std::size_t limit) override {
+    if (path != name)
+      return Failure::not_found;
+    if (text_.size() > limit)
+      return Failure::too_large;
+    return std::string(text_);
+  }
+  std::string real_path(const std::string& path) override { return path; }
+
+private:
+  std::string_view text_;
+};
+
+/// What is tidy stays as it is.
+void look_at_layout(const SourceText& source) {
+  DiagnosticSink sink;
+  const auto once = tidy(source, sink);
+  if (!once)
+    return;
+  const SourceText tidied(SourceId{0}, name, *once);
+  const auto twice = tidy(tidied, sink);
+  promise(twice && *twice == *once, "a tidy text is tidied again");
+}
+
+} // namespace
+
+int try_rig(const std::uint8_t* data, std::size_t size) {
+  const std::string text(reinterpret_cast<const char*>(data), size);
+  OneFile reader(text);
+  const Compilation compilation = compile(name, reader, {.settings = {}, .folders = {}, .threads = 1});
+  promise(compilation.has_errors || compilation.checked.has_value(), "no error, and no rig either");
+  for (const char* form : {"text", "lines", "json", "sarif"})
+    promise(compilation.findings.empty() || !show_findings(compilation, form, false).empty(),
+            "findings of which nothing is said");
+  if (!compilation.checked)
+    return 0;
+  look_at_layout((*compilation.sources)[SourceId{0}]);
+  const Backends backends = usual_backends();
+  FileClaims claims;
+  OutputBundle bundle;
+  const std::string faults =
+      make_papers(backends, {.checked = *compilation.checked}, claims, bundle, [](const auto&) {});
+  promise(faults.empty(), faults);
+  for (const OutputFile& file : bundle.files)
+    if (file.name.ends_with(".svg")) {
+      pugi::xml_document document;
+      promise(static_cast<bool>(document.load_buffer(file.bytes.data(), file.bytes.size())),
+              "a drawing that is no XML: " + file.name);
+    }
+  return 0;
+}
+
+} // namespace sheerpole::fuzz
