@@ -53,9 +53,10 @@ bool own_length(const CheckedRig& checked, const Piece& piece) {
 
 } // namespace
 
-std::string state_line(const CheckedRig& checked, const Piece& piece) {
+std::string state_line(const CheckedRig& checked, const Piece& piece,
+                       const std::function<std::string(Length)>& length_words) {
   return state_words(checked.rig(), checked.derived().stays[piece.stay.index()], checked.state(piece),
-                     own_length(checked, piece));
+                     own_length(checked, piece), length_words);
 }
 
 std::string state_stamp(const CheckedRig& checked, const Piece& piece) {

@@ -7,6 +7,7 @@
 #include "wording/length_words.hpp"
 
 #include <cstddef>
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -39,8 +40,9 @@ std::string led_by(std::string_view lead, std::string_view text);
 std::string who_and_when(const TensionEstimate& estimate);
 
 /// The line that says the state of a piece: "MEASURED ONCE: by tape, 2026-05-02; measure again before you
-/// cut".
-std::string state_line(const CheckedRig& checked, const Piece& piece);
+/// cut". `length_words` as in state_words().
+std::string state_line(const CheckedRig& checked, const Piece& piece,
+                       const std::function<std::string(Length)>& length_words = {});
 
 /// The same in two words, for a label: "MEASURED ONCE", "FROM DRAWING", "NOT YET".
 std::string state_stamp(const CheckedRig& checked, const Piece& piece);

@@ -94,8 +94,8 @@ Tenths printed_total(const LengthSum& sum) {
   return total;
 }
 
-std::string format_total_feet_inches(bool unknown, Tenths total) {
-  return with_x(unknown, total.count, format_feet_inches(Tenths{std::abs(total.count)}.length()));
+std::string format_total_feet_inches(bool unknown, Tenths total, std::string_view x) {
+  return with_x(unknown, total.count, format_feet_inches(Tenths{std::abs(total.count)}.length()), x);
 }
 
 PrintedMark printed_mark(const BenchMark& mark, Tenths cut) {

@@ -56,7 +56,7 @@ std::string how_known(const Rig& rig, const Term& term);
 Tenths printed_total(const LengthSum& sum);
 
 /// The same in feet, inches and sixteenths: `38' 2 5/16"`, `X + 3' 3 1/2"`.
-std::string format_total_feet_inches(bool unknown, Tenths total);
+std::string format_total_feet_inches(bool unknown, Tenths total, std::string_view x = "X");
 
 /// A place along a piece as documents print it.
 struct PrintedPlace {

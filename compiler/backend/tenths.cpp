@@ -35,16 +35,20 @@ std::string format_signed(Length length) {
   return format_signed(Tenths::of(length));
 }
 
-std::string with_x(bool unknown, std::int64_t amount, const std::string& size) {
+std::string with_x(bool unknown, std::int64_t amount, const std::string& size, std::string_view x) {
   if (!unknown)
     return (amount < 0 ? "-" : "") + size;
   if (amount == 0)
-    return "X";
-  return (amount < 0 ? "X - " : "X + ") + size;
+    return std::string(x);
+  return fmt::format("{} {} {}", x, amount < 0 ? "-" : "+", size);
 }
 
-std::string format_total(bool unknown, Tenths total) {
-  return with_x(unknown, total.count, format_tenths(Tenths{std::abs(total.count)}));
+std::string format_total(bool unknown, Tenths total, std::string_view x) {
+  return with_x(unknown, total.count, format_tenths(Tenths{std::abs(total.count)}), x);
+}
+
+std::string x_of_stay(std::string_view stay) {
+  return fmt::format("X({})", stay);
 }
 
 std::string format_turns(Length travel, const std::optional<Length>& travel_per_turn) {

@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 
 namespace sheerpole {
 
@@ -39,11 +40,15 @@ std::string format_tenths(Length length);
 std::string format_signed(Length length);
 
 /// An amount that may have to be added to a length X that nobody has measured yet: "12.3", "-4.0"; with an
-/// unknown X "X", "X + 12.3", "X - 4.0". `size` is its text without a sign, `amount` says its sign.
-std::string with_x(bool unknown, std::int64_t amount, const std::string& size);
+/// unknown X "X", "X + 12.3", "X - 4.0". `size` is its text without a sign, `amount` says its sign; `x` is
+/// how the paper calls X.
+std::string with_x(bool unknown, std::int64_t amount, const std::string& size, std::string_view x = "X");
 
 /// "11641.7"; with an unknown length "X", "X + 12.3", "X - 4.0".
-std::string format_total(bool unknown, Tenths total);
+std::string format_total(bool unknown, Tenths total, std::string_view x = "X");
+
+/// How a paper of several stays calls the X of one of them, as each stay has its own: "X(cap-shroud.port)".
+std::string x_of_stay(std::string_view stay);
 
 /// Turns of the adjuster's screw for this travel, rounded to 0.1: "11.8". Empty for an adjuster without a
 /// screw.

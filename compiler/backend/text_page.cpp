@@ -55,4 +55,12 @@ std::string padded_left(std::string_view text, std::size_t columns) {
   return blanks_up_to(text, columns) + std::string(text);
 }
 
+std::string name_and_amount(std::string_view name, std::string_view amount, std::size_t name_columns,
+                            std::size_t amount_columns) {
+  const std::size_t used = screen_columns(name);
+  const std::size_t whole = std::max(name_columns, used) + amount_columns;
+  const std::size_t apart = name.empty() ? 0 : 1;
+  return std::string(name) + padded_left(amount, std::max(whole - used, screen_columns(amount) + apart));
+}
+
 } // namespace sheerpole

@@ -31,4 +31,9 @@ std::string kept_together(std::string_view text);
 std::string padded(std::string_view text, std::size_t columns);
 std::string padded_left(std::string_view text, std::size_t columns);
 
+/// A name and an amount to its right, each in its column. An amount that is wider than its column, as one
+/// with the name of its X, reaches to the left into what the name leaves free.
+std::string name_and_amount(std::string_view name, std::string_view amount, std::size_t name_columns,
+                            std::size_t amount_columns);
+
 } // namespace sheerpole

@@ -325,16 +325,20 @@ void elaborate_readings(Elaboration& elaboration) {
     const std::string& name = declaration.syntax->of.text;
     if (!reading.says_a_length() && declaration.find("runs") == nullptr &&
         declaration.find("cord") == nullptr && declaration.find("cord-length") == nullptr &&
+        declaration.find("knots") == nullptr && declaration.find("below-knot") == nullptr &&
         !declaration.incomplete)
       elaboration.sink.report(
           diagnose("reading-empty", {{"stay", name}}).at(declaration.syntax->kind.span).about(name));
     refuse_idle_properties(elaboration, declaration, reading);
+    doubt_reading(elaboration, declaration, reading);
     const auto stays = elaboration.stays.find(declaration.of.value);
     if (declaration.of == poison_symbol || stays == elaboration.stays.end())
       continue;
     const Name& side = declaration.syntax->of_side;
     // One knot may stand for both sides of a pair when it is stated so.
-    const bool for_both = side.missing() && !reading.cord.empty() && reading.knots && reading.runs.empty();
+    // Knots that could not be read have been reported, and say so as well.
+    const bool for_both = side.missing() && !reading.cord.empty() && declaration.find("knots") != nullptr &&
+                          reading.runs.empty();
     bool taken = false;
     for (const StayId id : stays->second) {
       Stay& stay = elaboration.rig.stays[id.index()];

@@ -94,6 +94,10 @@ void elaborate_lines(Elaboration& elaboration);
 void elaborate_parts(Elaboration& elaboration);
 void elaborate_stays(Elaboration& elaboration);
 void elaborate_readings(Elaboration& elaboration);
+/// Reports what a reading states that can be read and is hardly meant: an offset as long as a person, a day
+/// that has not come yet.
+void doubt_reading(Elaboration& elaboration, const ResolvedDeclaration& declaration,
+                   const Reading& reading);
 /// Reports knots of the cords that cannot be told apart.
 void check_knots(Elaboration& elaboration);
 /// Lifts the upper ends of stays whose soft eyes sit one above the other.

@@ -58,16 +58,25 @@ void add_measuring(const Rig& rig, const DerivedStay& stay, const Piece& piece,
     add_once(reasons, {piece.name, said(DraftPhrase::measured_once), said(DraftPhrase::measure_again)});
 }
 
-std::vector<DraftReason> reasons_of(const Rig& rig, const DerivedStay& stay, const Piece& piece) {
+using LengthWords = std::function<std::string(Length)>;
+
+/// Everything that keeps a piece from being cut. Lengths as `length_words` writes them; empty: as in any
+/// sentence.
+std::vector<DraftReason> reasons_of(const Rig& rig, const DerivedStay& stay, const Piece& piece,
+                                    const LengthWords& length_words) {
   std::vector<DraftReason> reasons;
+  for (const std::string& trial : rig[stay.stay].trials)
+    reasons.push_back({piece.name, say(rig, {DraftPhrase::set_on_command_line, {Words{trial}}}),
+                       said(DraftPhrase::write_it_down)});
   add_measuring(rig, stay, piece, reasons);
+  const auto spoken = [&](const Remark& remark) { return say(rig, remark, length_words); };
   for (const MissingInput& missing : piece.missing)
-    add_once(reasons, {piece.name, say(rig, {DraftPhrase::is_missing, {Remarks{{missing.what}}}}),
-                       say(rig, missing.mend)});
+    add_once(reasons, {piece.name, spoken({DraftPhrase::is_missing, {Remarks{{missing.what}}}}),
+                       spoken(missing.mend)});
   for (const MissingInput& blocked : piece.blocked)
-    add_once(reasons, {piece.name, say(rig, blocked.what), say(rig, blocked.mend)});
+    add_once(reasons, {piece.name, spoken(blocked.what), spoken(blocked.mend)});
   if (piece.in_hand && piece.in_hand->too_short())
-    add_once(reasons, {piece.name, say(rig, {DraftPhrase::in_hand_short, {-piece.in_hand->over}}),
+    add_once(reasons, {piece.name, spoken({DraftPhrase::in_hand_short, {-piece.in_hand->over}}),
                        said(DraftPhrase::take_another_piece)});
   // The body's own terms first: the cut holds the body as one term, with all that it rests on.
   for (const LengthSum* sum : {&piece.body, &piece.cut}) {
@@ -96,14 +105,9 @@ std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sour
   checked.results_ = std::move(results);
   checked.limit_uses_ = std::move(limit_uses);
   for (const DerivedStay& stay : checked.derived_.stays)
-    for (const Piece& piece : stay.pieces) {
-      for (const std::string& trial : checked.rig_[stay.stay].trials)
-        checked.draft_reasons_.push_back(
-            {piece.name, say(checked.rig_, {DraftPhrase::set_on_command_line, {Words{trial}}}),
-             said(DraftPhrase::write_it_down)});
-      for (DraftReason& reason : reasons_of(checked.rig_, stay, piece))
+    for (const Piece& piece : stay.pieces)
+      for (DraftReason& reason : reasons_of(checked.rig_, stay, piece, {}))
         checked.draft_reasons_.push_back(std::move(reason));
-    }
   return checked;
 }
 
@@ -112,6 +116,11 @@ std::vector<DraftReason> CheckedRig::draft_reasons(const Piece& piece) const {
   std::copy_if(draft_reasons_.begin(), draft_reasons_.end(), std::back_inserter(reasons),
                [&](const DraftReason& reason) { return reason.subject == piece.name; });
   return reasons;
+}
+
+std::vector<DraftReason> CheckedRig::draft_reasons(const Piece& piece,
+                                                   const LengthWords& length_words) const {
+  return reasons_of(rig_, derived_.stays[piece.stay.index()], piece, length_words);
 }
 
 PieceState CheckedRig::state(const Piece& piece) const {

@@ -7,6 +7,7 @@
 #include "model/piece_state.hpp"
 #include "source/source_set.hpp"
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -45,6 +46,9 @@ public:
   const std::vector<DraftReason>& draft_reasons() const { return draft_reasons_; }
   /// The reasons that concern one piece.
   std::vector<DraftReason> draft_reasons(const Piece& piece) const;
+  /// The same with each length as `length_words` writes it, for a paper that has one unit.
+  std::vector<DraftReason> draft_reasons(const Piece& piece,
+                                         const std::function<std::string(Length)>& length_words) const;
 
   /// How far the piece is from the knife. A piece that nobody has measured is `not_measured` whatever else
   /// it lacks. Where it may be cut from the drawing it stays `not_measured` as well, and is `not_yet` while

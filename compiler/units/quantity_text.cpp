@@ -1,10 +1,65 @@
 #include "units/quantity_text.hpp"
 
 #include "units/format_length.hpp"
+#include "units/unit.hpp"
 
+#include <algorithm>
 #include <numbers>
 
 namespace sheerpole {
+
+namespace {
+
+bool digit(char sign) {
+  return sign >= '0' && sign <= '9';
+}
+
+/// What stands between the blanks before and behind one blank.
+std::string_view word_before(std::string_view text, std::size_t blank) {
+  const std::size_t earlier = blank == 0 ? std::string_view::npos : text.rfind(' ', blank - 1);
+  const std::size_t begin = earlier == std::string_view::npos ? 0 : earlier + 1;
+  return text.substr(begin, blank - begin);
+}
+std::string_view word_behind(std::string_view text, std::size_t blank) {
+  return text.substr(blank + 1, std::min(text.find(' ', blank + 1), text.size()) - blank - 1);
+}
+
+/// "1/2", "11/16\",": the fraction of a mixed number.
+bool begins_with_fraction(std::string_view word) {
+  const std::size_t slash = word.find('/');
+  return slash != std::string_view::npos && slash > 0 && slash + 1 < word.size() &&
+         std::all_of(word.begin(), word.begin() + static_cast<std::ptrdiff_t>(slash), digit) &&
+         digit(word[slash + 1]);
+}
+
+bool is_sign(std::string_view word) {
+  return word == "+" || word == "-" || word == "\u00b1" || word == "\u2212";
+}
+
+/// "X", "X(cap-shroud.port)", the body of which a card says by how much a mark is beyond it.
+bool may_be_added_to(std::string_view word) {
+  return word == "X" || word == "body" || (word.starts_with("X(") && word.ends_with(')'));
+}
+
+} // namespace
+
+bool blank_in_quantity(std::string_view text, std::size_t blank) {
+  const std::string_view before = word_before(text, blank);
+  std::string_view behind = word_behind(text, blank);
+  if (before.empty() || behind.empty())
+    return false;
+  if (is_sign(before))
+    return digit(behind.front());
+  if (is_sign(behind))
+    return may_be_added_to(before) || behind == "\u00b1";
+  if (before.back() == '\'' || (digit(before.back()) && begins_with_fraction(behind)))
+    return digit(behind.front());
+  if (!digit(before.back()))
+    return false;
+  while (!behind.empty() && std::string_view(".,;:)").find(behind.back()) != std::string_view::npos)
+    behind.remove_suffix(1);
+  return find_unit(behind) != nullptr;
+}
 
 std::string trimmed_number(double value, int decimals) {
   std::string text = format_fixed(value, decimals);

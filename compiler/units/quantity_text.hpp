@@ -3,7 +3,9 @@
 #include "units/force.hpp"
 #include "units/length.hpp"
 
+#include <cstddef>
 #include <string>
+#include <string_view>
 
 namespace sheerpole {
 
@@ -28,6 +30,10 @@ std::string force_text(Force force);
 
 /// An angle inside a sentence: degrees with one decimal at most, "9.7 deg", "12 deg".
 std::string angle_text(double radians);
+
+/// Whether the blank at `blank` stands inside a quantity, so that no line is broken there: "12 mm", "39
+/// 1/2", "3' 6 1/8\"", "X - 609.7", "X(forestay) + 1.2 m", "24.3 ± 0.2".
+bool blank_in_quantity(std::string_view text, std::size_t blank);
 
 /// A temperature inside a sentence, whole degrees: "-10 degC".
 std::string temperature_text(double kelvin);

@@ -63,6 +63,9 @@ std::string_view words(HangPhrase phrase) {
     return "something of the cut of {} is not stated";
   case gap_not_stated:
     return "hoist-gap is not stated";
+  case gap_too_long:
+    return "a hoist gap of {} is more than the {} at which it hangs without a gap: it would hang below the "
+           "pin at the deck";
   case hung_high:
     return "at the dry fit it hung at {}, {} was worked out: it is {} short";
   case hung_low:

@@ -61,11 +61,14 @@ std::string measured_words(const Rig& rig, const DerivedStay& stay) {
   return with_day("by " + method_words(reading), reading);
 }
 
-std::string confirmed_words(const Rig& rig, const DerivedStay& stay) {
+std::string confirmed_words(const Rig& rig, const DerivedStay& stay,
+                            const std::function<std::string(Length)>& length_words) {
   const auto& found = stay.measurement.confirmed;
   if (!found)
     return {};
-  const std::string to = found->within ? " to " + whole_up(*found->within) + " mm" : "";
+  std::string to;
+  if (found->within)
+    to = " to " + (length_words ? length_words(*found->within) : whole_up(*found->within) + " mm");
   switch (found->by) {
   case ConfirmedBy::second_run:
     return "confirmed by a second run" + to;
@@ -89,7 +92,8 @@ std::string confirmed_words(const Rig& rig, const DerivedStay& stay) {
          to;
 }
 
-std::string state_words(const Rig& rig, const DerivedStay& stay, PieceState state, bool own_length) {
+std::string state_words(const Rig& rig, const DerivedStay& stay, PieceState state, bool own_length,
+                        const std::function<std::string(Length)>& length_words) {
   const std::string by = measured_words(rig, stay);
   switch (state) {
   case PieceState::not_measured:
@@ -106,7 +110,7 @@ std::string state_words(const Rig& rig, const DerivedStay& stay, PieceState stat
   }
   if (own_length)
     return "READY: a length of its own, as stated";
-  return "READY: measured " + by + "; " + confirmed_words(rig, stay);
+  return "READY: measured " + by + "; " + confirmed_words(rig, stay, length_words);
 }
 
 std::string passed_over_words(const Rig& rig, const DerivedStay& stay, const OtherReading& other) {

@@ -3,6 +3,7 @@
 #include "calculate/derived.hpp"
 #include "model/piece_state.hpp"
 
+#include <functional>
 #include <string>
 
 namespace sheerpole {
@@ -13,13 +14,17 @@ std::string measured_words(const Rig& rig, const DerivedStay& stay);
 
 /// What holds it against a second measurement: "confirmed by a second run to 2 mm", "confirmed by laser,
 /// 2026-05-09, to 3 mm". Empty when nothing does.
-std::string confirmed_words(const Rig& rig, const DerivedStay& stay);
+/// `length_words` as in state_words().
+std::string confirmed_words(const Rig& rig, const DerivedStay& stay,
+                            const std::function<std::string(Length)>& length_words = {});
 
 /// The line that says the state of a piece, on every paper: "NOT MEASURED: nothing was read in place, order
 /// by it and cut nothing", "FROM DRAWING: not measured in place; new mast, built to the drawing", "MEASURED
 /// ONCE: by tape, 2026-05-02", "READY: by tape, 2026-05-02; confirmed by a second run to 2 mm".
-/// `own_length`: a line with a length of its own, which follows from no measurement.
-std::string state_words(const Rig& rig, const DerivedStay& stay, PieceState state, bool own_length);
+/// `own_length`: a line with a length of its own, which follows from no measurement. `length_words` writes
+/// the lengths of a paper that has one unit; without it they are whole millimetres, rounded up.
+std::string state_words(const Rig& rig, const DerivedStay& stay, PieceState state, bool own_length,
+                        const std::function<std::string(Length)>& length_words = {});
 
 /// Why a reading was not taken: "an older one", "another one is stated to count".
 std::string passed_over_words(const Rig& rig, const DerivedStay& stay, const OtherReading& other);

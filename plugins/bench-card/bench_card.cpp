@@ -73,7 +73,7 @@ std::string known_to(const CardPiece& card) {
     return "Known to " + worst + ".";
   const std::size_t others = found->without_bound.size() - 1;
   return fmt::format("Accuracy unknown: no bound for {}{}. The rest is known to {}.",
-                     say(*card.rig, found->without_bound.front()),
+                     card.spoken(found->without_bound.front()),
                      others == 0   ? std::string()
                      : others == 1 ? " and one more"
                                    : fmt::format(" and {} more", others),
@@ -84,8 +84,7 @@ std::string known_to(const CardPiece& card) {
 void add_boxed(const CardPiece& card, PageFlow& page) {
   for (const PieceEnd* end : {&card.piece->upper, &card.piece->lower})
     if (!end->boxed.empty() && (end == &card.piece->upper || !(end->boxed == card.piece->upper.boxed)))
-      page.notice(say(*card.rig, end->boxed, [&](Length length) { return note_amount(card.unit, length); }),
-                  {.size = 3.6, .bold = true, .indent = 0.0});
+      page.notice(card.spoken(end->boxed), {.size = 3.6, .bold = true, .indent = 0.0});
 }
 
 void add_head(const CardPiece& card, PageFlow& page) {
@@ -145,30 +144,29 @@ void draw_piece(const CardPiece& card, double width, PaperPoint at, ShapeGroup& 
 
 /// What else there is to know of an end, in the unit of the card.
 std::string notes_words(const CardPiece& card, const PieceEnd& end) {
-  std::vector<std::string> notes;
-  for (const Remark& note : end.notes)
-    notes.push_back(say(*card.rig, note, [&](Length length) { return note_amount(card.unit, length); }));
-  return joined(notes, Join::semicolon);
+  return joined(card.spoken(end.notes), Join::semicolon);
 }
 
 /// What the cut leaves out because the file says nothing of it, and what would move it if it were known.
-void add_left_out(const CardPiece& card, PageFlow& page) {
-  const TextLook look{.size = card.cord ? 2.6 : 2.8, .bold = false, .indent = 0.0};
+std::vector<std::string> left_out(const CardPiece& card) {
+  std::vector<std::string> words;
   if (!card.piece->not_counted.empty())
-    page.text("Not in the cut: " + joined(say_each(*card.rig, card.piece->not_counted), Join::semicolon) +
-                  ".",
-              look);
+    words.push_back("Not in the cut: " + joined(card.spoken(card.piece->not_counted), Join::semicolon) +
+                    ".");
   if (!card.of_stay->not_corrected.empty())
-    page.text((card.cord ? "Not counted in how well X is known: " : "The reading is not corrected for: ") +
-                  joined(say_each(*card.rig, card.of_stay->not_corrected), Join::semicolon) + ".",
-              look);
+    words.push_back(
+        (card.cord ? "Not counted in how well X is known: " : "The reading is not corrected for: ") +
+        joined(card.spoken(card.of_stay->not_corrected), Join::semicolon) + ".");
   std::vector<std::string> eyes;
-  if (!card.piece->upper.notes.empty())
-    eyes.push_back("aloft, " + notes_words(card, card.piece->upper));
-  if (!card.piece->lower.notes.empty())
-    eyes.push_back("below, " + notes_words(card, card.piece->lower));
+  const std::string aloft = notes_words(card, card.piece->upper);
+  const std::string below = notes_words(card, card.piece->lower);
+  if (!aloft.empty())
+    eyes.push_back((aloft == below ? "both, " : "aloft, ") + aloft);
+  if (!below.empty() && aloft != below)
+    eyes.push_back("below, " + below);
   if (!eyes.empty())
-    page.text("Eyes: " + joined(eyes, "; ") + ".", look);
+    words.push_back("Eyes: " + joined(eyes, "; ") + ".");
+  return words;
 }
 
 /// "+ 1720 mm", "- 12 mm": with its sign, to be read in a sum.
@@ -187,9 +185,10 @@ void add_sum(const CardPiece& card, PageFlow& page) {
 }
 
 void add_not_known(const CardPiece& card, PageFlow& page) {
-  for (const std::string& unknown : say_each(*card.rig, card.piece->bench.not_known))
+  for (const std::string& unknown : card.spoken(card.piece->bench.not_known))
     page.text("No mark: " + unknown, {.size = 3.0, .bold = false, .indent = 0.0});
-  add_left_out(card, page);
+  for (const std::string& words : left_out(card))
+    page.text(words, {.size = 2.8, .bold = false, .indent = 0.0});
 }
 
 void add_marks(const CardPiece& card, PageFlow& page) {
@@ -215,10 +214,13 @@ void add_marks(const CardPiece& card, PageFlow& page) {
   add_sum(card, page);
 }
 
-void add_work(const CardPiece& card, PageFlow& page) {
+void add_work(const CardPiece& card, const CordLook& look, PageFlow& page) {
   // A card from the cord has more rows and keeps to its page.
-  const double size = card.cord ? 2.8 : 3.4;
-  page.heading("In this order", card.cord ? 3.6 : 4.2);
+  const double size = card.cord ? look.text : 3.4;
+  if (card.cord)
+    page.space(1.0);
+  else
+    page.heading("In this order", 4.2);
   for (const CardStep& step : card_steps(card)) {
     if (!step.stop) {
       page.tick(step.text, {.size = size, .bold = false, .indent = 0.0});
@@ -234,7 +236,7 @@ void add_work(const CardPiece& card, PageFlow& page) {
     page.space(1.5);
   }
   page.to_write("As made, bearing to bearing; load; temperature; day:",
-                {.size = 3.2, .bold = false, .indent = 0.0});
+                {.size = card.cord ? 2.8 : 3.2, .bold = false, .indent = 0.0});
 }
 
 /// In place of marks and work: what would release the card, and what may be done meanwhile.
@@ -295,12 +297,16 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
   const std::vector<std::string> first = threaded_first(card);
   if (!first.empty())
     add("Goes on before the second end is closed: " + joined(first, ", ") + ".");
+  const std::string eyes = card.cord && card.rope() ? cord_eyes_step(card) + " " : "";
   if (card.has_dry_fit)
-    add(fmt::format("Dry fit, nothing cut or {}: {} from bearing to bearing. Hang it in its place and "
-                    "look at the adjuster.",
-                    card.rope() ? "buried" : "pressed", card.amount(card.dry_fit)));
+    add(eyes + fmt::format("Dry fit, {}: {} from bearing to bearing. Hang it in its place and "
+                           "look at the adjuster.",
+                           card.rope()                        ? "nothing cut or buried"
+                           : card.cord && card.closed_aloft() ? "nothing cut, the end below not closed"
+                                                              : "nothing cut or pressed",
+                           card.amount(card.dry_fit)));
   else
-    add("Dry fit, nothing cut: hang it in its place and look at the adjuster.");
+    add(eyes + "Dry fit, nothing cut: hang it in its place and look at the adjuster.");
   steps.push_back({cut_nothing(card) ? "STOP. Sign before you bury; nothing is cut off this piece."
                                      : "STOP. Sign before you cut; what is cut off can not be put back.",
                    true});
@@ -312,8 +318,13 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
   else
     add(cut_step_words(card));
   if (card.rope()) {
-    steps.push_back(splice_step(card, card.piece->upper, "aloft"));
-    steps.push_back(splice_step(card, card.piece->lower, "below"));
+    if (card.cord) {
+      for (std::string& step : cord_splice_steps(card))
+        add(std::move(step));
+    } else {
+      steps.push_back(splice_step(card, card.piece->upper, "aloft"));
+      steps.push_back(splice_step(card, card.piece->lower, "below"));
+    }
     add(setting(card));
   } else {
     if (!card.cord || !card.closed_aloft()) // closed already, to lay the cord along it
@@ -325,7 +336,10 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
   return steps;
 }
 
-std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, PaperSize size) {
+namespace {
+
+std::vector<Drawing> pages_at(const CardPiece& card, const std::string& boat, PaperSize size,
+                              const CordLook& look) {
   PageFlow page(
       size,
       {.name = "Bench card " + card.piece->name, .about = boat, .draft = draft_lines(card.draft_reasons)});
@@ -338,20 +352,40 @@ std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, 
   if (card.draft()) {
     add_release(card, page);
   } else if (from_cord) {
-    add_cord_marks(card, page);
-    add_not_known(card, page);
+    add_cord_marks(card, look, page);
+    for (const std::string& unknown : card.spoken(card.piece->bench.not_known))
+      page.text("No mark: " + unknown, {.size = 2.6, .bold = false, .indent = 0.0});
     for (const std::string& line : in_hand_lines(card))
       page.text(line, {.size = 2.6, .bold = false, .indent = 0.0});
+    if (const std::string words = joined(left_out(card), " "); !words.empty())
+      page.text(words, {.size = 2.4, .bold = false, .indent = 0.0});
   } else {
     add_marks(card, page);
   }
   page.text("From aloft: " + stack_words(card),
             {.size = from_cord ? 2.6 : 3.0, .bold = false, .indent = 0.0});
   if (!card.draft())
-    add_work(card, page);
+    add_work(card, look, page);
   add_cautions(card, page);
   return page.pages("Bench card of " + card.piece->name,
                     "What to mark on this piece, in which order to make it, and where to sign.");
+}
+
+} // namespace
+
+std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, PaperSize size) {
+  const CordLook usual;
+  std::vector<Drawing> pages = pages_at(card, boat, size, usual);
+  if (!card.cord || card.draft())
+    return pages;
+  for (const CordLook& look :
+       {CordLook{4.15, 2.8, true}, CordLook{4.0, 2.6, true}, CordLook{4.5, 2.8, false},
+        CordLook{4.15, 2.8, false}, CordLook{4.0, 2.6, false}}) {
+    if (pages.size() == 1)
+      break;
+    pages = pages_at(card, boat, size, look);
+  }
+  return pages;
 }
 
 BenchCard::BenchCard()

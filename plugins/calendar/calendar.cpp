@@ -121,6 +121,18 @@ std::string event_of(const DueDay& due, const std::string& boat, const std::stri
          ical_line("TRANSP:TRANSPARENT") + ical_line("END:VEVENT");
 }
 
+/// A calendar has one component at least: RFC 5545, 3.6 (from memory). One without a day says why it is
+/// empty.
+std::string nothing_due(const std::string& boat, const std::string& stamp) {
+  return ical_line("BEGIN:VTODO") + ical_line("UID:nothing-due@" + element_id(boat) + ".sheerpole") +
+         ical_line("DTSTAMP:" + stamp + "T000000Z") +
+         ical_line("SUMMARY:" + ical_text("State in the rig file what days there are to be reminded of")) +
+         ical_line("DESCRIPTION:" +
+                   ical_text("No day is due by what is stated: `installed` of a stay, retunes, entries of "
+                             "the inspection log and waivers with a last day make one.")) +
+         ical_line("END:VTODO");
+}
+
 } // namespace
 
 std::string ical_text(std::string_view text) {
@@ -187,8 +199,11 @@ OutputBundle Calendar::generate(const BackendRequest& request) const {
   std::string text = ical_line("BEGIN:VCALENDAR") + ical_line("VERSION:2.0") +
                      ical_line("PRODID:-//Sheerpole//Rig calendar//EN") +
                      ical_line("NAME:" + ical_text("Rig of " + name));
-  for (const DueDay& due : due_days(request.checked))
+  const std::vector<DueDay> days = due_days(request.checked);
+  for (const DueDay& due : days)
     text += event_of(due, name, stamp);
+  if (days.empty())
+    text += nothing_due(name, stamp);
   return {{{"calendar.ics", text + ical_line("END:VCALENDAR")}}};
 }
 

@@ -161,12 +161,14 @@ void print_row(const std::string& name, const std::string& amount, const std::st
   const std::vector<std::string> names = wrap_text(name, name_width);
   for (std::size_t i = 0; i + 1 < names.size(); ++i)
     page.line("   " + names[i]);
-  page.wrapped("   " + padded(names.back(), name_width) + padded_left(amount, amount_width) + "   ", known);
+  page.wrapped("   " + name_and_amount(names.back(), amount, name_width, amount_width) + "   ", known);
 }
 
-void print_sum(const Rig& rig, const PieceSum& sum, bool draft, TextPage& page) {
+void print_sum(const Rig& rig, const ListedPiece& listed, bool draft, TextPage& page) {
+  const PieceSum& sum = listed.sum;
+  const std::string x = listed.x();
   if (sum.unknown)
-    print_row("X", "X", source_words(sum.unknown_source), page);
+    print_row(x, "", source_words(sum.unknown_source), page);
   for (const SumSection& section : sum.sections) {
     for (const SumRow& row : section.rows)
       print_row(term_name(rig, *row.term), format_signed(row.amount), how_known(rig, *row.term), page);
@@ -176,8 +178,8 @@ void print_sum(const Rig& rig, const PieceSum& sum, bool draft, TextPage& page) 
       name += " so far, INCOMPLETE";
     else if (is_cut && draft)
       name += ", DRAFT";
-    print_row(name, format_total(sum.unknown, section.total),
-              "= " + format_total_feet_inches(sum.unknown, section.total), page);
+    print_row(name, format_total(sum.unknown, section.total, x),
+              "= " + format_total_feet_inches(sum.unknown, section.total, x), page);
   }
 }
 
@@ -191,8 +193,8 @@ void print_sum_heading(std::string_view what, TextPage& page) {
 std::string cut_words(const ListedPiece& listed) {
   if (!listed.complete() || listed.draft())
     return listed.stamp + ", see DRAFT below";
-  return fmt::format("{} mm = {}", format_total(listed.sum.unknown, listed.sum.cut()),
-                     format_total_feet_inches(listed.sum.unknown, listed.sum.cut()));
+  return fmt::format("{} mm = {}", format_total(listed.sum.unknown, listed.sum.cut(), listed.x()),
+                     format_total_feet_inches(listed.sum.unknown, listed.sum.cut(), listed.x()));
 }
 
 void print_identity(const CheckedRig& checked, const CutListBlock& block, TextPage& page) {
@@ -259,12 +261,12 @@ void print_block(const CheckedRig& checked, const CutListBlock& block, int numbe
       page);
   if (block.same_rows) {
     print_sum_heading("the sum", page);
-    print_sum(rig, first.sum, block.draft(), page);
+    print_sum(rig, first, block.draft(), page);
     print_bench(checked, first, false, page);
   } else {
     for (const ListedPiece& listed : block.pieces) {
       print_sum_heading(fmt::format("the sum, {}", name_of(listed.stay->side)), page);
-      print_sum(rig, listed.sum, listed.draft(), page);
+      print_sum(rig, listed, listed.draft(), page);
       print_bench(checked, listed, block.pieces.size() > 1, page);
     }
   }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "backend/backend.hpp"
+#include "backend/tenths.hpp"
 #include "backend/text_page.hpp"
 
 #include <string>
@@ -18,6 +19,8 @@ struct ListedPiece {
   std::string state = {}; ///< the line that says it
   std::string stamp = {}; ///< the same in two words
 
+  /// How the list calls its X: "X(cap-shroud.port)".
+  std::string x() const { return x_of_stay(stay->name); }
   bool draft() const { return !draft_reasons.empty(); }
   bool complete() const { return sum.complete(); }
   /// A number that can be added up: neither X nor incomplete.

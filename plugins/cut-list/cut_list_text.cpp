@@ -21,29 +21,33 @@ std::string place(const PrintedPlace& printed) {
   return format_total(printed.unknown, printed.tenths);
 }
 
-void print_marks(const Rig& rig, const BenchMarks& bench, Tenths cut, bool incomplete, TextPage& page) {
+void print_marks(const Rig& rig, const ListedPiece& listed, TextPage& page) {
+  const BenchMarks& bench = listed.piece->bench;
   if (bench.marks.size() <= 2 && bench.not_known.empty())
     return; // a bare piece has its two ends and nothing to mark
-  page.line("   " + padded("marks", mark_width) + padded_left("from aloft mm", place_width) +
-            padded_left("from below mm", place_width));
+  page.line("   " + padded(listed.sum.unknown ? "marks, where X is" : "marks", mark_width) +
+            padded_left("from aloft mm", place_width) + padded_left("from below mm", place_width));
+  if (listed.sum.unknown) // two columns of its whole name would be too wide
+    page.line("   " + listed.x());
   for (const BenchMark& mark : bench.marks) {
-    const PrintedMark printed = printed_mark(mark, cut);
+    const PrintedMark printed = printed_mark(mark, listed.sum.cut());
     page.line("   " + padded(mark_name(mark), mark_width) +
               padded_left(place(printed.from_upper), place_width) +
               padded_left(place(printed.from_lower), place_width));
   }
-  if (incomplete)
+  if (!listed.complete())
     page.wrapped("   ", "The marks stand for the cut so far; it is incomplete.");
   for (const std::string& unknown : say_each(rig, bench.not_known))
     page.wrapped("   no mark: ", unknown);
 }
 
 void print_check_row(std::string_view name, const std::string& amount, TextPage& page) {
-  page.line("   " + padded(name, mark_width) + padded_left(amount, place_width));
+  page.line("   " + name_and_amount(name, amount, mark_width, place_width));
 }
 
 /// The cut in three numbers that can be added up by hand.
-void print_hand_check(const PieceSum& sum, TextPage& page) {
+void print_hand_check(const ListedPiece& listed, TextPage& page) {
+  const PieceSum& sum = listed.sum;
   Tenths line;
   bool any = false;
   for (const SumRow& row : sum.section(SumSection::Kind::cut).rows)
@@ -52,12 +56,12 @@ void print_hand_check(const PieceSum& sum, TextPage& page) {
       any = true;
     }
   page.line("   by hand");
-  print_check_row("body", format_total(sum.unknown, sum.body()), page);
+  print_check_row("body", format_total(sum.unknown, sum.body(), listed.x()), page);
   print_check_row("what the ends use", format_signed(sum.cut() - sum.body() - line), page);
   if (any)
     print_check_row("what the line does", format_signed(line), page);
   print_check_row(sum.complete() ? "= CUT" : "= CUT so far, INCOMPLETE",
-                  format_total(sum.unknown, sum.cut()), page);
+                  format_total(sum.unknown, sum.cut(), listed.x()), page);
 }
 
 void print_range(const Derived& derived, const Uncertainty& found, TextPage& page) {
@@ -122,6 +126,11 @@ void print_cautions(TextPage& page) {
   page.blank();
 }
 
+bool any_x(const std::vector<CutListBlock>& blocks) {
+  return std::any_of(blocks.begin(), blocks.end(),
+                     [](const CutListBlock& block) { return block.pieces.front().sum.unknown; });
+}
+
 void print_rules(const std::vector<CutListBlock>& blocks, TextPage& page) {
   page.line("How to read it");
   page.wrapped(
@@ -132,13 +141,10 @@ void print_rules(const std::vector<CutListBlock>& blocks, TextPage& page) {
       "  - ",
       "Each row is rounded to 0.1 mm, halves away from zero. Each total is the sum of the rows above "
       "it as printed. Feet and inches are the total rounded to the nearest 1/16 in.");
-  const bool any_x = std::any_of(blocks.begin(), blocks.end(), [](const CutListBlock& block) {
-    return block.pieces.front().sum.unknown;
-  });
-  if (any_x)
-    page.wrapped("  - ", "X is the length of a stay that is not known as a number. Each stay has its own, "
-                         "the two of a pair too; "
-                         "the first row of its sum says what keeps it.");
+  if (any_x(blocks))
+    page.wrapped("  - ",
+                 "X(STAY) is the length of that stay, which is not known as a number. Each stay has "
+                 "its own, the two of a pair too; the first row of its sum says what keeps it.");
   page.blank();
 }
 
@@ -148,6 +154,16 @@ void print_summary_row(int number, std::string_view off, const ListedPiece& list
   const PieceSum& sum = listed.sum;
   // A summary is what is carried to the spool: no number of a draft stands in it.
   const bool shown = complete && !listed.draft();
+  const std::string what = fmt::format("{}; {}, {}", names, line.name, kept_together(line.size.name));
+  if (shown && sum.unknown) {
+    // With the name of its X a length takes the place of both columns, one below the other.
+    const std::string begin = padded_left(std::to_string(number), 3) + padded_left(off, 8) + "  ";
+    page.line(begin + format_total(true, sum.cut(), listed.x()) + " mm");
+    page.wrapped(std::string(begin.size(), ' ') +
+                     padded(format_total_feet_inches(true, sum.cut(), listed.x()), 41),
+                 what);
+    return;
+  }
   page.wrapped(padded_left(std::to_string(number), 3) + padded_left(off, 8) +
                    padded_left(shown       ? format_total(sum.unknown, sum.cut())
                                : !complete ? "incomplete"
@@ -155,7 +171,7 @@ void print_summary_row(int number, std::string_view off, const ListedPiece& list
                                14) +
                    "  " + padded(shown ? format_total_feet_inches(sum.unknown, sum.cut()) : "", 20) +
                    padded(draft ? "DRAFT" : "", 7),
-               fmt::format("{}; {}, {}", names, line.name, kept_together(line.size.name)));
+               what);
 }
 
 void print_summary(const CheckedRig& checked, const std::vector<CutListBlock>& blocks, TextPage& page) {
@@ -196,7 +212,7 @@ void print_totals(const CheckedRig& checked, const std::vector<CutListBlock>& bl
     for (const ListedPiece* listed : total.not_summed)
       page.wrapped("                  ",
                    fmt::format("not in it: {}, whose length is {}", listed->piece->name,
-                               listed->sum.unknown ? "X(" + listed->stay->name + ")" : "incomplete"));
+                               listed->sum.unknown ? listed->x() : "incomplete"));
   }
   page.wrapped(
       "  ",
@@ -215,17 +231,17 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
   if (listed.draft())
     page.wrapped("   marks         ", "none while it is a DRAFT");
   else
-    print_marks(checked.rig(), piece.bench, listed.sum.cut(), !listed.complete(), page);
+    print_marks(checked.rig(), listed, page);
   if (piece.bench.dry_fit && !listed.draft()) {
     const bool spliced = piece.upper.splice || piece.lower.splice;
     page.wrapped(
         "   dry fit    ",
-        format_total(piece.bench.dry_fit->unknown, Tenths::of(piece.bench.dry_fit->known)) +
+        format_total(piece.bench.dry_fit->unknown, Tenths::of(piece.bench.dry_fit->known), listed.x()) +
             " mm bearing to bearing, " +
             (spliced ? "eyes formed and nothing buried" : "the ends laid beside the line at their marks"));
   }
   if (!listed.draft())
-    print_hand_check(listed.sum, page);
+    print_hand_check(listed, page);
   if (const Uncertainty* found = range_of(listed))
     print_range(checked.derived(), *found, page);
   if (piece.not_counted.empty())

@@ -6,7 +6,6 @@
 #include "calculate/facts.hpp"
 #include "calculate/joints/articulation.hpp"
 #include "model/fact_name.hpp"
-#include "plugins/dry-fit-card/hoisted_page.hpp"
 #include "wording/model_words.hpp"
 
 #include <fmt/format.h>

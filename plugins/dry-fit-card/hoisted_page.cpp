@@ -1,4 +1,4 @@
-#include "plugins/dry-fit-card/hoisted_page.hpp"
+#include "plugins/dry-fit-card/dry_fit_card.hpp"
 
 #include "backend/drawing/label_text.hpp"
 #include "backend/paper_words.hpp"
@@ -290,7 +290,7 @@ void add_notes(const StayFit& fit, const HoistedFit& hang, PageFlow& page) {
     page.text("X has no number, and this card needs none: both ends hang by the boat's own pins.",
               note_look);
   if (!hang.not_known.empty())
-    page.text("Not known: " + say(*fit.rig, hang.not_known) + ".", note_look);
+    page.text("Not known: " + card.spoken(hang.not_known) + ".", note_look);
   if (!hang.gap)
     page.text(
         "Measure the hoist gap as it hangs, from the pin aloft down to the halyard's hold, and take it "

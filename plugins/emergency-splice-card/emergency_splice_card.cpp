@@ -3,6 +3,7 @@
 #include "backend/card/card_in_hand.hpp"
 #include "backend/card/card_piece.hpp"
 #include "backend/paper_words.hpp"
+#include "backend/tenths.hpp"
 #include "plugins/emergency-splice-card/spare_line.hpp"
 #include "wording/say.hpp"
 
@@ -15,11 +16,31 @@ namespace {
 constexpr TextLook small{.size = 2.7, .bold = false, .indent = 0.0};
 constexpr TextLook plain{.size = 2.9, .bold = false, .indent = 0.0};
 
+/// What may be longer than what is carried.
+void add_not_compared(const SpareLine& spare, PageFlow& page) {
+  if (spare.not_compared.empty() || spare.pieces.size() == 1)
+    return;
+  const std::string names = joined(spare.not_compared, ", ");
+  page.notice(
+      spare.none_compared()
+          ? fmt::format("Which is the longest is not known: {} are each X, and nobody says about how "
+                        "long. Lay the cords side by side and carry for the longest X.",
+                        names)
+          : fmt::format("Not compared: {}. Each is X, and nobody says about how long: lay its cord "
+                        "beside that of {} and carry for the longer.",
+                        names, spare.longest.piece->name),
+      {.size = 3.1, .bold = true, .indent = 0.0});
+}
+
 void add_head(const SpareLine& spare, PageFlow& page) {
   const CardPiece& card = spare.longest;
   page.text("EMERGENCY   " + card.line->name, {.size = 6.5, .bold = true, .indent = 0.0});
-  page.text(fmt::format("{}, {}, for any stay of it; made for the longest, {}",
-                        card.line->construction.text, card.line->size.name, card.piece->name),
+  page.text(fmt::format("{}, {}, for any stay of it; made for {}, {}", card.line->construction.text,
+                        card.line->size.name,
+                        spare.none_compared()        ? "one of them"
+                        : spare.not_compared.empty() ? "the longest"
+                                                     : "the longest that is known",
+                        card.piece->name),
             {.size = 3.8, .bold = true, .indent = 0.0});
   page.text(
       fmt::format("CARRY  {}{}", card.amount_of_stay(spare.to_carry), card.complete ? "" : "   INCOMPLETE"),
@@ -28,6 +49,7 @@ void add_head(const SpareLine& spare, PageFlow& page) {
                         card.amount_of_stay(card.cut), card.piece->name, card.amount(spare.end_again),
                         unit_words(card.unit), card.unit.remark.empty() ? "" : " ", card.unit.remark),
             plain);
+  add_not_compared(spare, page);
   page.notice(
       "First the mast: halyards to the rail or the plates, sheets eased, nobody under it. A stay that "
       "carries load is not opened. Going aloft at sea can kill; whether anyone goes is the skipper's "
@@ -48,7 +70,7 @@ void add_pieces(const SpareLine& spare, PageFlow& page) {
   const std::string kept = joined(spare.pieces, "; ", [](const CardPiece& card) -> std::string {
     if (!card.cut.unknown)
       return {};
-    return "X(" + card.stay->name + ") = " +
+    return x_of_stay(card.stay->name) + " = " +
            (card.cord && reading_of_x(*card.stay, *card.of_stay) != nullptr
                 ? card.cord->where
                 : "pin to pin, no reading states it yet");

@@ -2,8 +2,8 @@
 
 #include "backend/card/card_in_hand.hpp"
 #include "backend/card/card_piece.hpp"
+#include "calculate/cut/order_length.hpp"
 #include "calculate/facts.hpp"
-#include "calculate/length/pin_to_pin.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "model/stated.hpp"
@@ -12,6 +12,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <optional>
 
 namespace sheerpole {
 
@@ -34,19 +35,20 @@ Length behaviour(const Piece& piece) {
   return sum;
 }
 
-/// The cut as far as it is known, to compare pieces by.
-Length about(const CardPiece& card) {
-  const Length known = card.piece->cut.known();
-  if (!card.piece->cut.unknown)
-    return known;
-  const auto estimate = expected_pin_to_pin(*card.rig, *card.stay);
-  return estimate ? known + estimate->value : Length{};
+/// The cut, to compare pieces by; nothing where it is X and nobody says about how long that is.
+std::optional<Length> about(const CardPiece& card) {
+  return order_length(*card.rig, *card.of_stay, *card.piece).whole();
 }
 
 void finish(SpareLine& spare) {
-  for (const CardPiece& card : spare.pieces)
-    if (spare.longest.piece == nullptr || about(card) > about(spare.longest))
+  spare.longest = spare.pieces.front();
+  for (const CardPiece& card : spare.pieces) {
+    const std::optional<Length> length = about(card);
+    if (!length)
+      spare.not_compared.push_back(card.piece->name);
+    else if (length > about(spare.longest)) // nothing is less than any length
       spare.longest = card;
+  }
   const CardPiece& card = spare.longest;
   const Length aloft = used_at(*card.piece, WhichEnd::upper);
   const Length below = used_at(*card.piece, WhichEnd::lower);

@@ -20,8 +20,12 @@ std::string of_body(const CardUnit& unit, CardLength beyond);
 
 /// What one spare length of one rope or wire is made for.
 struct SpareLine {
-  CardPiece longest;             ///< the longest piece of this line
-  std::vector<CardPiece> pieces; ///< all pieces of it, in the order of the rig
+  CardPiece longest; ///< the longest piece of this line, of those whose length is known or estimated
+  std::vector<CardPiece> pieces;         ///< all pieces of it, in the order of the rig
+  std::vector<std::string> not_compared; ///< whose length is X and has no estimate: any may be longer
+
+  /// Nobody says of any piece how long it is, so `longest` is only the first.
+  bool none_compared() const { return not_compared.size() == pieces.size(); }
   CardLength end_again;          ///< what the greedier of the two ends uses: one end may be made twice
   CardLength to_carry;           ///< cut of the longest piece and that
   std::vector<CardMark> first;   ///< marks of the end aloft, from the cut end
@@ -30,7 +34,7 @@ struct SpareLine {
 
 /// One for each rope and each wire of the rig, in the order in which the stays meet them. Rod and chain are
 /// not made up aboard. The longest piece is that with the longest cut; a cut that is X counts by the
-/// `estimate` of its stay, and without one it is shorter than any that is known.
+/// estimate of its stay or the points of its path, and without either it is not compared.
 std::vector<SpareLine> spare_lines(const CheckedRig& checked);
 
 std::vector<std::string> rope_at_home(const SpareLine& spare);

@@ -40,8 +40,8 @@ PieceLabel label_of(const CardPiece& card, const std::string& boat, bool aloft) 
       fmt::format("{}: {}, {}", card.line->name, card.line->construction.text, card.line->size.name);
   label.state = card.stamp;
   // A draft may still change, so its number is no record of what was made.
-  label.length = !card.draft() ? fmt::format("cut {}, bearing to bearing {}", card.amount(card.cut),
-                                             card.amount(card.body))
+  label.length = !card.draft() ? fmt::format("cut {}, bearing to bearing {}", card.amount_of_stay(card.cut),
+                                             card.amount_of_stay(card.body))
                                : "";
   label.made = fact_text(of_stay, fact_names.made);
   label.job = fact_text(of_stay, fact_names.job);

@@ -67,8 +67,8 @@ void row(const std::string& name, const std::string& amount, const std::string& 
   const std::vector<std::string> names = wrap_text(name, name_width - 1);
   for (std::size_t i = 0; i + 1 < names.size(); ++i)
     page.line("  " + names[i]);
-  page.wrapped("  " + padded(names.empty() ? "" : names.back(), name_width) +
-                   padded_left(amount, amount_width) + "   ",
+  page.wrapped("  " + name_and_amount(names.empty() ? "" : names.back(), amount, name_width, amount_width) +
+                   "   ",
                text);
 }
 
@@ -134,7 +134,7 @@ void print_ways(const Rig& rig, const DerivedStay& stay, TextPage& page) {
   heading("The ways to pin-to-pin", page);
   const Tenths used = printed_total(pins);
   row((stay.route == LengthRoute::unknown ? "" : "by ") + std::string(route_words(stay.route)),
-      format_total(pins.unknown, used), why_used(rig, stay), page);
+      format_total(pins.unknown, used, x_of_stay(rig[stay.stay].name)), why_used(rig, stay), page);
   print_passed_over(rig, stay, page);
   for (const RouteComparison& other : stay.other_routes) {
     row("by " + std::string(route_words(other.other)), format_tenths(Tenths::of(other.length)),
@@ -149,14 +149,15 @@ void print_ways(const Rig& rig, const DerivedStay& stay, TextPage& page) {
 
 void print_piece(const CheckedRig& checked, const DerivedStay& stay, const Piece& piece, TextPage& page) {
   const PieceSum sum = piece_sum(checked.rig(), stay, piece);
+  const std::string x = x_of_stay(checked.rig()[stay.stay].name);
   heading("The sum" + (piece.of > 1 ? ", " + piece.name : std::string()), page);
   if (sum.unknown)
-    row("X", "X", source_words(sum.unknown_source), page);
+    row(x, "", source_words(sum.unknown_source), page);
   for (const SumSection& section : sum.sections) {
     print_rows(checked, section.rows, page);
     row("= " + std::string(section.kind == SumSection::Kind::cut ? "CUT" : name_of(section.kind)),
-        format_total(sum.unknown, section.total),
-        "= " + format_total_feet_inches(sum.unknown, section.total) +
+        format_total(sum.unknown, section.total, x),
+        "= " + format_total_feet_inches(sum.unknown, section.total, x) +
             (section.complete ? "" : ", INCOMPLETE"),
         page);
   }

@@ -48,6 +48,9 @@ public:
   Goods line(const OrderItem& item) const {
     const LineMaterial& line = named_line(item.name);
     Goods goods{.name = item.name, .what = line.construction.text, .line = true, .notes = item.notes};
+    // One unit on a card: how much of it is for what is an order's, in metres.
+    if (unit_.kind != CardUnit::Kind::millimetres && !goods.notes.empty())
+      goods.notes = {"What the length is made up of stands on the order list"};
     add(goods, "label: construction", line.construction.text);
     add(goods, "label: size", line.size.name);
     if (line.kind != LineMaterial::Kind::rope)

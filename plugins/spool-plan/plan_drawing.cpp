@@ -94,7 +94,8 @@ double draw_head(const FleetBoats& fleet, const SpoolPlan& plan, double scale, s
                  {margin, y}, plan_text_size, bar_room, false, into);
   if (any_draft(plan))
     y = draw_words("DRAFT: some pieces rest on numbers that are assumed or estimated; spool-plan.txt says "
-                   "which.",
+                   "which. They come last on their stock, and room is kept for them: they have no place to "
+                   "be cut at yet.",
                    {margin, y}, plan_text_size, bar_room, true, into);
   if (scale > 0.0) {
     y = draw_legend({margin, y + 1.5}, into);

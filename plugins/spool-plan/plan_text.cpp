@@ -1,3 +1,4 @@
+#include "backend/order/order_items.hpp"
 #include "plugins/spool-plan/spool_plan_backend.hpp"
 #include "wording/say.hpp"
 
@@ -23,7 +24,7 @@ std::string flags_of(const WantedPiece& piece) {
   if (!piece.draft_reasons.empty())
     flags += "; DRAFT";
   if (piece.estimated)
-    flags += "; by estimate, not to be cut to";
+    flags += "; " + x_taken_words(piece.stay_of_x, piece.ordered) + ", not to be cut to";
   if (!piece.note.empty())
     flags += "; " + say(*piece.rig, piece.note);
   return flags;
@@ -84,7 +85,9 @@ void print_drafts(const LineOrder& line, TextPage& page) {
     for (const std::string& reason : piece.draft_reasons)
       add(reason, piece);
     if (piece.estimated)
-      add("the length is X; it is planned by the estimate of the stay and must be known before it is cut",
+      add(fmt::format(
+              "the length is X, planned by {}: before it is cut X is laid out by its cord, or known",
+              estimate_words(piece.ordered.by)),
           piece);
   }
   if (shared.empty())
@@ -103,13 +106,23 @@ void print_use(const LineOrder& line, const SpoolUse& use, std::size_t& number, 
   page.line("     ---  --------  --------  ----------------  --------  -------  " + std::string(33, '-'));
   for (const SpoolCut& cut : use.cuts) {
     const WantedPiece& piece = line.pieces[cut.piece];
-    page.wrapped("     " + right(static_cast<std::int64_t>(++number), 3) + right(cut.start_mm, 10) +
-                     right(cut.end_mm, 10) + "  " + padded(format_feet_inches(as_length(cut.end_mm)), 16) +
+    const std::string place =
+        piece.draft() ? padded_left("not yet", 10) + padded_left("not yet", 10) + std::string(18, ' ')
+                      : right(cut.start_mm, 10) + right(cut.end_mm, 10) + "  " +
+                            padded(format_feet_inches(as_length(cut.end_mm)), 16);
+    page.wrapped("     " + right(static_cast<std::int64_t>(++number), 3) + place +
                      right(piece.length_mm, 10) + right(cut.kerf_mm, 9) + "  ",
                  piece_words(piece) + flags_of(piece));
   }
   page.line("     " + std::string(41, ' ') + right(use.pieces_mm, 10) + right(use.kerf_mm, 9) + "  = " +
             std::to_string(use.pieces_mm + use.kerf_mm) + " mm taken");
+  const bool any_draft = std::any_of(use.cuts.begin(), use.cuts.end(),
+                                     [&](const SpoolCut& cut) { return line.pieces[cut.piece].draft(); });
+  if (any_draft)
+    page.wrapped(
+        "     not yet:  ",
+        "room is kept for it behind all that may be cut, and it has no place to be cut at. What is "
+        "left is what is left if it takes no more than its room.");
   page.wrapped("     left:  ", rest_words(line, use));
   page.blank();
 }

@@ -207,9 +207,8 @@ std::string to_buy_words(const LinePlan& plan) {
 
 bool any_draft(const SpoolPlan& plan) {
   return std::any_of(plan.lines.begin(), plan.lines.end(), [](const LinePlan& line) {
-    return std::any_of(line.order.pieces.begin(), line.order.pieces.end(), [](const WantedPiece& piece) {
-      return piece.estimated || !piece.draft_reasons.empty();
-    });
+    return std::any_of(line.order.pieces.begin(), line.order.pieces.end(),
+                       [](const WantedPiece& piece) { return piece.draft(); });
   });
 }
 

@@ -126,13 +126,11 @@ void draw_rest(const StockInHand& stock, const SpoolUse& use, double scale, doub
 
 std::string entry_words(const LineOrder& line, const SpoolCut& cut, std::size_t number) {
   const WantedPiece& piece = line.pieces[cut.piece];
-  std::string words =
-      fmt::format("{}. {} mm, cut at {} mm: {}", number, piece.length_mm, cut.end_mm, piece_words(piece));
-  if (!piece.draft_reasons.empty())
-    words += "; DRAFT";
-  if (piece.estimated)
-    words += "; by estimate";
-  return words;
+  if (!piece.draft())
+    return fmt::format("{}. {} mm, cut at {} mm: {}", number, piece.length_mm, cut.end_mm,
+                       piece_words(piece));
+  return fmt::format("{}. {} mm kept for it, NOT YET to be cut: {}; DRAFT{}", number, piece.length_mm,
+                     piece_words(piece), piece.estimated ? ", its X estimated" : "");
 }
 
 /// In columns, read downwards. Returns the y below the longest.
@@ -218,8 +216,7 @@ double draw_bar(const LineOrder& line, const SpoolUse& use, std::size_t first_nu
     const PaperBox box{top_left.x + static_cast<double>(cut.start_mm) * scale, top,
                        top_left.x + static_cast<double>(cut.end_mm) * scale, top + bar_height};
     draw_pattern(box, BarPattern::plain, group);
-    const bool draft = piece.estimated || !piece.draft_reasons.empty();
-    if (draft && box.width() > 2.4)
+    if (piece.draft() && box.width() > 2.4)
       group.add(RectangleShape{{box.left + 0.8, box.top + 0.8, box.right - 0.8, box.bottom - 0.8},
                                {0.2, 0.0, {1.0, 0.8}, {}},
                                {}});

@@ -190,7 +190,7 @@ std::string plan_csv(const SpoolPlan& plan) {
                               piece.name,
                               format_tenths(piece.cut),
                               piece.estimated ? "yes" : "no",
-                              piece.draft_reasons.empty() ? "no" : "yes",
+                              piece.draft() ? "yes" : "no",
                               joined(piece.draft_reasons, "; "),
                               last ? std::to_string(use.rest_mm) : "",
                               last ? fate_word(use.fate) : "",

@@ -124,9 +124,9 @@ void add_parts(const Rig& rig, const Stay& stay, const StayTables& tables, Docum
   DocumentTable table{.caption = "From its upper end to its lower end",
                       .columns = {{"item", 1.5},
                                   {"what", 1.3},
-                                  {"length mm", 0.9, true},
-                                  {"from upper pin mm", 1.1, true},
-                                  {"ends", 3.0},
+                                  {"length mm", 1.2, true},
+                                  {"from upper pin mm", 1.2, true},
+                                  {"ends", 2.6},
                                   {"length known by", 1.6},
                                   {"age, batch", 1.3}}};
   const auto found = tables.stack.find(stay.name);

@@ -102,7 +102,7 @@ export function card_complaints(piece, sheets) {
   expect("the body", amount_after(unit, words, "Measure again, bearing to bearing: ", " wanted"), piece.body.plus_x, total("body"));
   if (piece.bench.dry_fit !== null) {
     const { unknown, known_mm } = piece.bench.dry_fit;
-    expect("the dry fit", amount_after(unit, words, "(?:buried|pressed): ", " from bearing"), unknown, known_mm);
+    expect("the dry fit", amount_after(unit, words, "(?:buried|pressed|not closed): ", " from bearing"), unknown, known_mm);
   }
   // The columns of a card from the cord are followed, step by step, by a unit test.
   if (from_cord || cut === undefined) return complaints;

@@ -23,9 +23,7 @@ const Splice* splice_at(const CardPiece& card, WhichEnd end) {
 
 /// What lies past the bearings before anything is buried, and what it means when it is found otherwise.
 std::string halves_words(const CardPiece& card) {
-  const Halves parts = halves(*card.piece);
-  const CardLength upper = card.unit.round(parts.upper);
-  const CardLength lower = card.unit.round(parts.lower);
+  const auto [upper, lower] = card_halves(card);
   const CardLength more{false, std::abs(upper.parts - lower.parts)};
   const std::string differ = more.parts == 0 ? "alike"
                                              : fmt::format("{} more {}", card.amount(more),
@@ -100,6 +98,23 @@ std::string tails_words(const CardPiece& card) {
   return joined(tails, "; ");
 }
 
+CardHalves card_halves(const CardPiece& card) {
+  if (card.cord && card.marks.size() > 1)
+    return {{false, card.cord->upper.parts - card.marks.front().from_u.parts},
+            {false, card.cord->lower.parts - card.marks.back().from_l.parts}};
+  const Halves parts = halves(*card.piece);
+  return {card.unit.round(parts.upper), card.unit.round(parts.lower)};
+}
+
+std::string halves_differ_words(const CardPiece& card) {
+  const auto [upper, lower] = card_halves(card);
+  const CardLength more{false, std::abs(upper.parts - lower.parts)};
+  // One step is of the rounding of the marks.
+  return more.parts <= card.unit.step ? "They must be alike."
+                                      : fmt::format("{} more must lie {}.", card.amount(more),
+                                                    upper.parts > lower.parts ? "aloft" : "below");
+}
+
 bool cut_nothing(const CardPiece& card) {
   return card.piece->in_hand && card.piece->in_hand->cut_nothing();
 }
@@ -126,7 +141,7 @@ std::vector<std::string> in_hand_lines(const CardPiece& card) {
     return {fmt::format("In hand: {}, TOO SHORT by {} for this cut.", card.amount(there.stated.value),
                         card.amount(-there.over))};
   std::vector<std::string> lines{state_words(card, there)};
-  if (card.rope() && there.cut_nothing())
+  if (card.rope() && there.cut_nothing() && !card.cord)
     lines.push_back(halves_words(card));
   for (std::string& line : taper_lines(card, there))
     lines.push_back(std::move(line));

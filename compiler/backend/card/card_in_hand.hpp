@@ -28,8 +28,18 @@ bool cut_nothing(const CardPiece& card);
 /// "Cut to 13046 mm." or "Cut nothing: all that is in hand, 25200 mm, goes into the piece."
 std::string cut_step_words(const CardPiece& card);
 
+/// What lies past the bearings before anything is buried, aloft and below, as the card prints its marks.
+struct CardHalves {
+  CardLength upper;
+  CardLength lower;
+};
+CardHalves card_halves(const CardPiece& card);
+/// "They must be alike.", "41 mm more must lie aloft."
+std::string halves_differ_words(const CardPiece& card);
+
 /// What is in hand for the piece, how it is shared out, the check by halves and how far the tails may be
-/// tapered; one sentence or two each. Empty when nothing is in hand.
+/// tapered; one sentence or two each. Empty when nothing is in hand. A card from the cord has the check by
+/// halves in a box of its own.
 std::vector<std::string> in_hand_lines(const CardPiece& card);
 
 } // namespace sheerpole

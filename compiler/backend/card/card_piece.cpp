@@ -11,6 +11,7 @@
 #include "units/format_length.hpp"
 #include "wording/length_words.hpp"
 #include "wording/model_words.hpp"
+#include "wording/say.hpp"
 
 #include <fmt/format.h>
 
@@ -122,9 +123,11 @@ CardPiece card_piece(const CheckedRig& checked, const CardUnit& unit, const Deri
   card.line = &rig[piece.material];
   card.item = line_item(*card.stay, piece.number);
   card.unit = unit;
-  card.draft_reasons = checked.draft_reasons(piece);
+  card.draft_reasons =
+      checked.draft_reasons(piece, [&](Length length) { return note_amount(unit, length); });
   card.state = checked.state(piece);
-  card.state_line = state_line(checked, piece);
+  card.state_line = state_line(
+      checked, piece, [&](Length length) { return card_amount(unit, unit.round_outwards(length)); });
   card.stamp = state_stamp(checked, piece);
   const PieceSum sum = piece_sum(rig, of_stay, piece);
   card.complete = sum.complete();
@@ -150,11 +153,19 @@ CardPiece card_piece(const CheckedRig& checked, const CardUnit& unit, const Deri
 std::string CardPiece::amount_of_stay(CardLength length) const {
   if (!length.unknown)
     return amount(length);
-  const std::string x = "X(" + stay->name + ")";
-  if (length.parts == 0)
-    return x;
-  const CardLength more{false, length.parts < 0 ? -length.parts : length.parts};
-  return x + (length.parts < 0 ? " - " : " + ") + amount(more);
+  return with_x(true, length.parts, amount(CardLength{false, std::abs(length.parts)}),
+                x_of_stay(stay->name));
+}
+
+std::string CardPiece::spoken(const Remark& remark) const {
+  return say(*rig, remark, [&](Length length) { return note_amount(unit, length); });
+}
+
+std::vector<std::string> CardPiece::spoken(const std::vector<Remark>& remarks) const {
+  std::vector<std::string> texts;
+  for (const Remark& remark : remarks)
+    texts.push_back(spoken(remark));
+  return texts;
 }
 
 std::vector<CardPiece> card_pieces(const CheckedRig& checked) {

@@ -72,6 +72,9 @@ struct CardPiece {
   std::string amount(Length length) const { return card_amount(unit, length); }
   /// The same on a paper of several stays, where X is said of whom: "X(cap-shroud.port) + 1003 mm".
   std::string amount_of_stay(CardLength length) const;
+  /// What a calculation has to say, with its lengths in the unit of the card.
+  std::string spoken(const Remark& remark) const;
+  std::vector<std::string> spoken(const std::vector<Remark>& remarks) const;
 };
 
 /// The pieces in the order of the rig.

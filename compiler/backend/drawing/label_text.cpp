@@ -1,6 +1,7 @@
 #include "backend/drawing/label_text.hpp"
 
 #include "base/code_point.hpp"
+#include "units/quantity_text.hpp"
 
 #include <algorithm>
 #include <array>
@@ -85,6 +86,18 @@ struct LineRoom {
   }
 };
 
+/// Where the next word of a text ends. What is one quantity is one word where a line holds it.
+std::size_t end_of_word(std::string_view text, const LineRoom& room) {
+  std::size_t end = std::min(text.find(' '), text.size());
+  while (end < text.size() && blank_in_quantity(text, end)) {
+    const std::size_t longer = std::min(text.find(' ', end + 1), text.size());
+    if (!room.holds(text.substr(0, longer)))
+      break;
+    end = longer;
+  }
+  return end;
+}
+
 /// Bytes of `word` that go on one line; at least one character.
 std::size_t bytes_that_fit(std::string_view word, const LineRoom& room) {
   std::size_t fit = 0;
@@ -137,7 +150,7 @@ std::vector<std::string> wrap_label(std::string_view text, double size, double w
   std::string line;
   int line_width = 0; // so that no word is measured twice
   while (!text.empty()) {
-    const std::size_t blank = std::min(text.find(' '), text.size());
+    const std::size_t blank = end_of_word(text, room);
     std::string_view word = text.substr(0, blank);
     text.remove_prefix(std::min(blank + 1, text.size()));
     if (word.empty())

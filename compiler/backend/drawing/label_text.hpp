@@ -41,7 +41,8 @@ struct LabelBox {
 /// Every text of the drawing with its box, in the order in which it is drawn.
 std::vector<LabelBox> label_boxes(const Drawing& drawing);
 
-/// Breaks a text into lines whose label boxes are at most `width` millimetres wide, at blanks, or inside a
+/// Breaks a text into lines whose label boxes are at most `width` millimetres wide, at blanks that are not
+/// inside a quantity, or inside a
 /// word that is wider than a line: after a hyphen where there is one. At least one line, also for an empty
 /// text; no text is lost but the blanks at the breaks. A single character wider than a line stands alone.
 std::vector<std::string> wrap_label(std::string_view text, double size, double width, bool bold = false);

@@ -159,18 +159,13 @@ private:
         return;
       }
     ordered.open.push_back({stay.name, 1, plus_mm});
-    note(ordered, "X(" + stay.base +
-                      ") is the cord of the stay and has no number yet: measure it, or state "
+    note(ordered, x_of_stay(stay.base) +
+                      " is the cord of the stay and has no number yet: measure it, or state "
                       "`estimate` in the stay");
   }
 
   static void note_estimate(OrderItem& ordered, const Stay& stay, const OrderLength& length) {
-    note(ordered,
-         fmt::format(
-             "{}: X taken as {} m by {}, to order by; nothing is cut to it",
-             open_words({stay.name, 1, static_cast<long>(std::ceil(length.plus.millimetres() - 1e-6))}),
-             format_fixed(length.x.metres(), 2),
-             length.by == EstimateBy::path ? "the points of its path" : "the estimate of the stay"));
+    note(ordered, x_taken_words(stay.name, length) + ", to order by; nothing is cut to it");
   }
 
   /// What is ordered on top of what the pieces of a line need.
@@ -389,14 +384,31 @@ std::vector<std::string> suppliers_of(const std::vector<OrderItem>& items) {
 
 std::string open_words(const OpenLength& open) {
   const std::string size = format_fixed(static_cast<double>(std::abs(open.plus_mm)) / 1000.0, 3) + " m";
-  std::string words = "X(" + open.of + ")";
-  if (open.plus_mm != 0)
-    words += (open.plus_mm < 0 ? " - " : " + ") + size;
+  std::string words = with_x(true, open.plus_mm, size, x_of_stay(open.of));
   if (open.times == 2)
     words += ", twice";
   else if (open.times > 2)
     words += fmt::format(", {} times", open.times);
   return words;
+}
+
+std::string_view estimate_words(EstimateBy by) {
+  switch (by) {
+  case EstimateBy::path:
+    return "the points of its path";
+  case EstimateBy::stated:
+    return "its stated length";
+  case EstimateBy::statement:
+  case EstimateBy::nothing:
+    break;
+  }
+  return "the estimate of the stay";
+}
+
+std::string x_taken_words(const std::string& stay, const OrderLength& length) {
+  return fmt::format("{}: X taken as {} m by {}",
+                     open_words({stay, 1, static_cast<long>(std::ceil(length.plus.millimetres() - 1e-6))}),
+                     format_fixed(length.x.metres(), 2), estimate_words(length.by));
 }
 
 std::string needed_text(const OrderItem& item) {

@@ -1,8 +1,10 @@
 #pragma once
 
+#include "calculate/cut/order_length.hpp"
 #include "results/checked_rig.hpp"
 
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -16,6 +18,13 @@ struct OpenLength {
 };
 /// "X(cap-shroud) + 0.862 m, twice"
 std::string open_words(const OpenLength& open);
+
+/// "the estimate of the stay", "the points of its path".
+std::string_view estimate_words(EstimateBy by);
+
+/// "X(cap-shroud.port) + 1.004 m: X taken as 11.58 m by the estimate of the stay". `length` is of an
+/// unknown X that somebody estimates.
+std::string x_taken_words(const std::string& stay, const OrderLength& length);
 
 /// One line of an order. Counts are pieces; lengths are whole tenths of a metre, rounded up.
 struct OrderItem {

@@ -2,6 +2,7 @@
 
 #include "backend/drawing/svg_writer.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 
 #include <fmt/format.h>
 
@@ -31,6 +32,7 @@ constexpr std::string_view style_rules =
     "thead { display: table-header-group; }\n"
     "tr { break-inside: avoid; }\n"
     ".number { text-align: right; overflow-wrap: normal; font-variant-numeric: tabular-nums; }\n"
+    ".whole { white-space: nowrap; overflow-wrap: normal; }\n"
     "dl { display: grid; grid-template-columns: 30% 1fr; margin: 0.5em 0; }\n"
     "dt, dd { margin: 0; padding: 2px 4px; border-top: 1px solid #c0c0c0; }\n"
     "dt { font-weight: bold; }\n"
@@ -62,6 +64,24 @@ constexpr std::string_view narrowing_script =
     "  });\n"
     "}());\n";
 
+/// A text in which no quantity is broken over two lines. Blanks stay blanks, so that it is found by its
+/// words.
+std::string html_words(std::string_view text) {
+  std::string html;
+  while (!text.empty()) {
+    const std::size_t word = std::min(text.find(' '), text.size());
+    std::size_t end = word;
+    while (end < text.size() && blank_in_quantity(text, end))
+      end = std::min(text.find(' ', end + 1), text.size());
+    const std::string whole = html_text(text.substr(0, end));
+    html += end == word ? whole : "<span class=\"whole\">" + whole + "</span>";
+    if (end < text.size())
+      html += ' ';
+    text.remove_prefix(std::min(end + 1, text.size()));
+  }
+  return html;
+}
+
 class HtmlWriter {
 public:
   std::string html;
@@ -70,52 +90,53 @@ public:
   void operator()(const DocumentHeading& heading) {
     html += fmt::format("<h{0}{1}>{2}</h{0}>\n", heading.level,
                         heading.id.empty() ? "" : fmt::format(" id=\"{}\"", html_text(heading.id)),
-                        html_text(heading.text));
+                        html_words(heading.text));
   }
   void operator()(const DocumentText& text) {
-    html += fmt::format("<p{}>{}</p>\n", text.small ? " class=\"small\"" : "", html_text(text.text));
+    html += fmt::format("<p{}>{}</p>\n", text.small ? " class=\"small\"" : "", html_words(text.text));
   }
   void operator()(const DocumentNotice& notice) {
-    html += fmt::format("<p class=\"notice\">{}</p>\n", html_text(notice.text));
+    html += fmt::format("<p class=\"notice\">{}</p>\n", html_words(notice.text));
   }
   void operator()(const DocumentFacts& facts) {
     html += "<dl>\n";
     for (const auto& [words, value] : facts.rows)
-      html += fmt::format("<dt>{}</dt>\n<dd>{}</dd>\n", html_text(words),
-                          value.empty() ? "<span class=\"line\">&nbsp;</span>" : html_text(value));
+      html += fmt::format("<dt>{}</dt>\n<dd>{}</dd>\n", html_words(words),
+                          value.empty() ? "<span class=\"line\">&nbsp;</span>" : html_words(value));
     html += "</dl>\n";
   }
   void operator()(const DocumentTable& table) {
     if (table.rows.empty()) {
-      html += fmt::format("<p><strong>{}</strong></p>\n", html_text(table.caption));
+      html += fmt::format("<p><strong>{}</strong></p>\n", html_words(table.caption));
     } else {
-      html += fmt::format("<table>\n<caption>{}</caption>\n{}<thead>\n<tr>", html_text(table.caption),
+      html += fmt::format("<table>\n<caption>{}</caption>\n{}<thead>\n<tr>", html_words(table.caption),
                           column_group(table));
       for (const DocumentColumn& column : table.columns)
-        html += fmt::format("<th scope=\"col\"{}>{}</th>", number_class(column), html_text(column.heading));
+        html +=
+            fmt::format("<th scope=\"col\"{}>{}</th>", number_class(column), html_words(column.heading));
       html += "</tr>\n</thead>\n<tbody>\n";
       for (const std::vector<std::string>& row : table.rows) {
         html += "<tr>";
         for (std::size_t i = 0; i < row.size(); ++i)
           html += fmt::format("<{0}{1}>{2}</{3}>", i == 0 ? "th scope=\"row\"" : "td",
-                              number_class(table.columns[i]), html_text(row[i]), i == 0 ? "th" : "td");
+                              number_class(table.columns[i]), html_words(row[i]), i == 0 ? "th" : "td");
         html += "</tr>\n";
       }
       html += "</tbody>\n</table>\n";
     }
     for (const std::string& note : table.notes)
-      html += fmt::format("<p class=\"small\">{}</p>\n", html_text(note));
+      html += fmt::format("<p class=\"small\">{}</p>\n", html_words(note));
   }
   void operator()(const DocumentFigure& figure) {
     html += fmt::format("<figure>\n{}",
                         write_svg_element(figure.drawing, fmt::format("figure-{}-", ++figures_)));
     if (!figure.caption.empty())
-      html += fmt::format("<figcaption>{}</figcaption>\n", html_text(figure.caption));
+      html += fmt::format("<figcaption>{}</figcaption>\n", html_words(figure.caption));
     html += "</figure>\n";
   }
   void operator()(const DocumentToWrite& lines) {
     for (const std::string& words : lines.words)
-      html += fmt::format("<p>{}<span class=\"line\">&nbsp;</span></p>\n", html_text(words));
+      html += fmt::format("<p>{}<span class=\"line\">&nbsp;</span></p>\n", html_words(words));
   }
 
 private:

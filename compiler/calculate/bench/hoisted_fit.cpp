@@ -41,6 +41,11 @@ public:
     add_slips();
     if (fit_.without_gap)
       add_found();
+    // What is recorded has a gap of its own.
+    if (fit_.without_gap && fit_.gap && fit_.gap->value > *fit_.without_gap) {
+      fit_.not_known = {HangPhrase::gap_too_long, {fit_.gap->value, *fit_.without_gap}};
+      fit_.without_gap.reset();
+    }
     return std::move(fit_);
   }
 

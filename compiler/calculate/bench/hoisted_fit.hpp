@@ -46,6 +46,7 @@ enum class HangPhrase : std::uint16_t {
   hardware_not_known,
   piece_not_known,
   gap_not_stated,
+  gap_too_long,
   hung_high,
   hung_low
 };

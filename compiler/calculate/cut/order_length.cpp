@@ -27,10 +27,16 @@ OrderLength order_length(const Rig& rig, const DerivedStay& stay, const Piece& p
   const Stay& stated = rig[stay.stay];
   const auto estimate = fact_length(stated.particulars, fact_names.estimate);
   const auto path = path_length(rig, stated);
-  if (estimate || path) {
-    result.by = estimate ? EstimateBy::statement : EstimateBy::path;
-    result.x = (estimate ? estimate->value : path->known()) - stay.pin_to_pin.known();
-  }
+  const auto take = [&](EstimateBy by, Length pin_to_pin) {
+    result.by = by;
+    result.x = pin_to_pin - stay.pin_to_pin.known();
+  };
+  if (estimate)
+    take(EstimateBy::statement, estimate->value);
+  else if (path)
+    take(EstimateBy::path, path->known());
+  else if (stated.stated_pin_to_pin)
+    take(EstimateBy::stated, stated.stated_pin_to_pin->value);
   return result;
 }
 

@@ -15,7 +15,8 @@ struct DerivedStay;
 enum class EstimateBy : std::uint8_t {
   nothing,
   statement, ///< `estimate` of the stay
-  path       ///< the points of its path
+  path,      ///< the points of its path
+  stated     ///< its stated pin-to-pin length, which the cord outranks
 };
 
 /// How much is ordered for one piece.

@@ -2,11 +2,9 @@
 
 #include "base/byte_text.hpp"
 #include "base/internal_error.hpp"
-#include "calculate/cut/order_length.hpp"
 #include "calculate/cutting/plan_cutting.hpp"
 #include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
-#include "calculate/length/pin_to_pin.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 
@@ -70,11 +68,12 @@ std::variant<WantedPiece, UnplannedPiece> wanted_piece(const SpoolBoat& boat, co
       wanted.cut = *note->listed_cut;
   }
   if (piece.cut.unknown) {
-    const auto estimate = expected_pin_to_pin(*boat.rig, stay);
-    if (!estimate)
+    wanted.ordered = order_length(*boat.rig, boat.derived->stays[piece.stay.index()], piece);
+    if (wanted.ordered.by == EstimateBy::nothing)
       return not_planned(StockPhrase::no_estimate);
     wanted.estimated = true;
-    wanted.cut += estimate->value;
+    wanted.stay_of_x = stay.name;
+    wanted.cut += wanted.ordered.x;
   }
   if (wanted.cut <= Length{})
     return not_planned(StockPhrase::nothing_left);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "calculate/cut/order_length.hpp"
 #include "calculate/cutting/plan_cutting.hpp"
 #include "model/remark.hpp"
 #include "model/rig.hpp"
@@ -77,9 +78,14 @@ struct WantedPiece {
   std::string name;           ///< `cap-shroud.port`; `backstay-upper 2 of 3`
   Length cut;                 ///< before spare; with an estimate for X
   std::int64_t length_mm = 0; ///< with spare, rounded up
-  bool estimated = false;     ///< the length rests on the estimate of the stay
+  bool estimated = false;     ///< the cut is X and more, planned by what `ordered` takes X for
+  std::string stay_of_x;      ///< the stay whose X it is, with its side
+  OrderLength ordered;        ///< as the order list has it
   std::vector<std::string> draft_reasons;
   Remark note; ///< whole links of a chain
+
+  /// Not to be cut yet, so it has no place on the stock that could be cut to.
+  bool draft() const { return estimated || !draft_reasons.empty(); }
 };
 
 /// A piece for which no length can be asked.
@@ -137,9 +143,9 @@ struct SpoolOrder {
 /// are called. A record of one name in one file is counted once, however many boats use the file. Of kerf,
 /// least offcut and spare that are stated differently for one line the greatest counts. A piece is its cut
 /// length and the share `spare`, rounded up to whole millimetres; a chain goes by whole links. A length X
-/// is taken from the `estimate` of its stay; without one, and where the cut length is not complete, the
-/// piece is not planned. Nor is one that an earlier plan has taken from this stock already, which `cutting`
-/// of the line says. Lengths in hand are rounded down.
+/// is taken as the order list takes it (order_length()); where nobody says about how long it is, and where
+/// the cut length is not complete, the piece is not planned. Nor is one that an earlier plan has taken from
+/// this stock already, which `cutting` of the line says. Lengths in hand are rounded down.
 SpoolOrder spool_order(const std::vector<SpoolBoat>& boats);
 
 /// A nanometre: what a sum of a few lengths may be off by as floating-point numbers.

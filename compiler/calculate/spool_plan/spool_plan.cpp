@@ -112,7 +112,11 @@ void move_to_shortest(const LineOrder& line, std::vector<CutRow>& cuts) {
 void lay_out(const LineOrder& line, const CutRow& cuts, SpoolUse& use) {
   const StockInHand& stock = line.stocks[use.stock];
   std::int64_t position = 0;
-  for (const std::size_t piece : cuts.pieces) {
+  // A draft moves what is cut behind it, so all drafts come last.
+  std::vector<std::size_t> pieces = cuts.pieces;
+  std::stable_partition(pieces.begin(), pieces.end(),
+                        [&](std::size_t piece) { return !line.pieces[piece].draft(); });
+  for (const std::size_t piece : pieces) {
     SpoolCut& cut = use.cuts.emplace_back();
     cut.piece = piece;
     cut.start_mm = position;

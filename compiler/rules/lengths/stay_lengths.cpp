@@ -1,4 +1,6 @@
+#include "calculate/facts.hpp"
 #include "calculate/length/body.hpp"
+#include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
 #include "units/quantity_text.hpp"
@@ -64,6 +66,28 @@ void check_negative_body(const Rig& rig, const Derived& derived, CheckReport& re
                   if (const StackItem* longest = longest_entry(rig, stay))
                     finding.others.push_back({longest->place, say(rig, label_of(rig, *longest))});
                   of_stay.find(std::move(finding));
+                });
+}
+
+/// The estimate is what line is ordered by where the length is X.
+void check_estimate_short(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+                  const Stay& stay = rig[derived_stay.stay];
+                  const auto estimate = fact_length(stay.particulars, fact_names.estimate);
+                  if (!estimate)
+                    return;
+                  // X is the pins' distance and what the reading takes off it, which the estimate has not.
+                  const Length hardware = derived_stay.pin_to_pin.known() - derived_stay.body.known();
+                  const Length left = estimate->value - hardware;
+                  if (left > threshold::negligible)
+                    of_stay.pass({P::estimate_leaves, {estimate->value, left}});
+                  else
+                    of_stay.find(diagnose("estimate-short", {{"stay", name},
+                                                             {"estimate", length_text(estimate->value)},
+                                                             {"hardware", length_text(hardware)}})
+                                     .at(estimate->provenance.place.value_or(stay.place))
+                                     .about(name));
                 });
 }
 
@@ -302,6 +326,7 @@ void check_pair_differs(const Rig& rig, const Derived& derived, CheckReport& rep
 
 const CheckTable checks{
     CheckRow{"negative-body", check_negative_body},
+    CheckRow{"estimate-short", check_estimate_short},
     CheckRow{"splice-on-wire", check_splice_on_wire},
     CheckRow{"path-runs-upwards", check_path_runs_upwards, {Limit::path_rise}},
     CheckRow{"routes-far-apart", check_routes_far_apart, {Limit::routes_far_apart}, true},

@@ -12,6 +12,7 @@ enum class LengthCheckPhrase : std::uint16_t {
   longest_part,
   its_length_is_x,
   body_is,
+  estimate_leaves,
   pin_to_pin_is,
   ropes_splice,
   line_is_a,

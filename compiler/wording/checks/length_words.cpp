@@ -13,6 +13,8 @@ std::string_view words(LengthCheckPhrase phrase) {
     return "its length is X";
   case body_is:
     return "its body is {}";
+  case estimate_leaves:
+    return "its estimate of {} leaves {} for the line";
   case pin_to_pin_is:
     return "pin-to-pin {}";
   case ropes_splice:

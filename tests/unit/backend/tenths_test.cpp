@@ -1,4 +1,5 @@
 #include "backend/tenths.hpp"
+#include "backend/text_page.hpp"
 #include "units/format_length.hpp"
 
 #include <gtest/gtest.h>
@@ -27,6 +28,19 @@ RC_GTEST_PROP(Tenths, AgreeWithTheWrittenLength, ()) {
   const auto micrometres = *rc::gen::inRange(-40'000'000, 40'000'000);
   const Length length = Length::metres(micrometres * 1e-6);
   RC_ASSERT(format_tenths(Tenths::of(length)) == format_millimetres(length, 1));
+}
+
+TEST(Tenths, OfAnUnknownLengthBearTheNameOfItsX) {
+  EXPECT_EQ(format_total(true, {-40}), "X - 4.0");
+  EXPECT_EQ(format_total(true, {123}, x_of_stay("cap-shroud.port")), "X(cap-shroud.port) + 12.3");
+  EXPECT_EQ(format_total(true, {}, x_of_stay("forestay")), "X(forestay)");
+  EXPECT_EQ(format_total(false, {123}, x_of_stay("forestay")), "12.3");
+}
+
+TEST(NameAndAmount, KeepTheirColumnsAsLongAsTheyCan) {
+  EXPECT_EQ(name_and_amount("body", "12.3", 8, 6), "body      12.3");
+  EXPECT_EQ(name_and_amount("body", "X - 123.4", 8, 6), "body X - 123.4");
+  EXPECT_EQ(name_and_amount("body so far", "X(fore) - 123.4", 8, 6), "body so far X(fore) - 123.4");
 }
 
 } // namespace

@@ -99,5 +99,29 @@ TEST(Cord, WhatIsNotStatedOfItIsToldAsNotCounted) {
                                    "the mark of its knot: knot-width of orange is not stated"));
 }
 
+TEST(Cord, AnOffsetAsLongAsAPersonIsDoubted) {
+  const auto doubted = [](const std::string& more) {
+    return test::found(test::compiled(rig_with(reading_of("fore", "  knots: 3\n" + more))),
+                       "reading-offset-far");
+  };
+  EXPECT_TRUE(doubted("  offset: 3 m\n"));
+  EXPECT_TRUE(doubted("  hoist-offset: -1001 mm\n"));
+  EXPECT_TRUE(doubted("  below-knot: -101 mm\n"));
+  EXPECT_FALSE(doubted("  offset: 1 m\n  hoist-offset: 1 m\n  below-knot: 100 mm\n"));
+}
+
+TEST(Cord, AReadingOfADayThatHasNotComeIsDoubted) {
+  const auto doubted = [](const std::string& boat, const std::string& date) {
+    return test::found(test::compiled(rig_with(reading_of("fore", "  knots: 3\n  date: " + date + "\n"),
+                                               "cord orange { }\n" + boat)),
+                       "reading-later");
+  };
+  const std::string reported = "boat \"A boat\" {\n  report-date: 2026-05-20\n}\n";
+  EXPECT_TRUE(doubted(reported, "2036-05-03"));
+  EXPECT_TRUE(doubted(reported, "2026-05-21"));
+  EXPECT_FALSE(doubted(reported, "2026-05-20"));
+  EXPECT_FALSE(doubted("", "2036-05-03")); // nobody says what day it is
+}
+
 } // namespace
 } // namespace sheerpole::cord_test

@@ -2,6 +2,7 @@
 
 #include "backend/card/card_piece.hpp"
 #include "backend/json/json.hpp"
+#include "backend/paper_words.hpp"
 #include "driver/compile.hpp"
 #include "plugins/cut-list/cut_list.hpp"
 #include "source/file_reader.hpp"
@@ -14,6 +15,7 @@
 
 #include <cmath>
 #include <map>
+#include <tuple>
 
 namespace sheerpole::bench_card_test {
 namespace {
@@ -183,6 +185,46 @@ TEST(BenchCard, ANameOutOfMarkupStaysText) {
   EXPECT_THAT(html, testing::Not(HasSubstr("<script")));
   EXPECT_THAT(html, testing::Not(HasSubstr("<b>")));
   EXPECT_THAT(html, HasSubstr("=1+1 &amp; &lt;b&gt;"));
+}
+
+TEST(BenchCard, ALockingOfNoneLocksNothing) {
+  for (const auto& [locking, says, not_said] : {std::tuple{"None", "nothing locks it", "None"},
+                                                {"lock stitch", "lock stitch", "nothing locks it"}}) {
+    const Compilation boat = test::compiled(
+        "language 1\nrope hmpe-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n}\n"
+        "splice bury {\n  bury: 72 d\n  eye-allowance: 12 d\n  contraction: 8 %\n  locking: \"" +
+        std::string(locking) +
+        "\"\n}\nthimble ring {\n  length: 30 mm\n}\n"
+        "stay cap {\n  pin-to-pin: 10_000 mm measured\n  line: hmpe-9\n  stack {\n"
+        "    ring (splice: bury)\n    line\n    ring (splice: bury)\n  }\n}\n");
+    ASSERT_TRUE(boat.checked);
+    std::string text;
+    for (const CardStep& step : card_steps(card_pieces(*boat.checked).front()))
+      text += step.text + "\n";
+    EXPECT_THAT(text, HasSubstr(says));
+    EXPECT_THAT(text, testing::Not(HasSubstr(not_said)));
+  }
+}
+
+// One unit on a card, docs/decisions/0011: the reasons of a draft as well.
+TEST(BenchCard, TheReasonsOfADraftAreInTheUnitOfTheCard) {
+  const std::string rig =
+      "rope hmpe-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n}\n"
+      "splice bury {\n  bury: 72 d\n  eye-allowance: 12 d\n  contraction: 8 %\n}\n"
+      "thimble ring {\n  length: 30 mm\n}\n"
+      "stay cap {\n  pin-to-pin: 10_000 mm measured\n  line: hmpe-9\n  stack {\n"
+      "    ring (splice: bury)\n    line (in-hand: 10 m measured)\n    ring (splice: bury)\n  }\n}\n";
+  const Compilation inches = test::compiled("language 1\nshop own {\n  unit: inches\n}\n" + rig);
+  const Compilation metric = test::compiled("language 1\n" + rig);
+  ASSERT_TRUE(inches.checked && metric.checked);
+  const CardPiece in_inches = card_pieces(*inches.checked).front();
+  const CardPiece in_millimetres = card_pieces(*metric.checked).front();
+  ASSERT_TRUE(in_inches.draft());
+  // 10 000 less two rings, two burys of 648, two eyes of 108 and twice 8 % of 648: 11 555.68, so 1555.68 mm
+  // are lacking, 61 1/4 in.
+  EXPECT_THAT(joined(draft_lines(in_inches.draft_reasons), "; "), HasSubstr("61 1/4\""));
+  EXPECT_THAT(joined(draft_lines(in_inches.draft_reasons), "; "), testing::Not(HasSubstr(" mm")));
+  EXPECT_THAT(joined(draft_lines(in_millimetres.draft_reasons), "; "), HasSubstr("1555.68 mm"));
 }
 
 } // namespace

@@ -47,5 +47,18 @@ TEST(DueDays, AreCountedFromWhatTheFileSays) {
   EXPECT_EQ(days.front().id, "retune-30-days-shroud.port");
 }
 
+// RFC 5545, 3.6: at least one component, also where no day is due.
+TEST(Calendar, IsNeverWithoutAComponent) {
+  DiskFileReader reader;
+  for (const auto& [name, component] :
+       {std::pair{"quillwort", "BEGIN:VTODO\r\n"}, {"sallow", "BEGIN:VEVENT\r\n"}}) {
+    const Compilation boat = compile(std::string(SHEERPOLE_EXAMPLES_DIR) + "/" + name + ".rig", reader);
+    ASSERT_TRUE(boat.checked);
+    const std::string text = Calendar().generate({*boat.checked}).files.front().bytes;
+    EXPECT_NE(text.find(component), std::string::npos) << name;
+    EXPECT_EQ(text.find("BEGIN:VTODO") == std::string::npos, std::string(name) == "sallow");
+  }
+}
+
 } // namespace
 } // namespace sheerpole::calendar_test

@@ -177,11 +177,15 @@ TEST(CutListText, ShowsTheUnknownAsXPlusSomething) {
   sample.add_unknown_stay(20.0);
   const std::string text = text_of(sample);
   EXPECT_THAT(text,
-              HasSubstr("   X                                                 X   measured, mark on the "
+              HasSubstr("   X(forestay)                                           measured, mark on the "
                         "messenger: red\n"));
   EXPECT_THAT(text, HasSubstr("   hook offset                                   -20.0   measured\n"));
-  EXPECT_THAT(text, HasSubstr("   = CUT                                      X + 32.0   = X + 1 1/4\"\n"));
-  EXPECT_THAT(text, HasSubstr("X is the length of a stay that is not known as a number"));
+  EXPECT_THAT(text, HasSubstr("   = CUT                            X(forestay) + 32.0"
+                              "   = X(forestay) + 1 1/4\"\n"));
+  EXPECT_THAT(text, HasSubstr("X(STAY) is the length of that stay, which is not known as a number."));
+  // In the summary, where stays stand together, as in the block.
+  EXPECT_THAT(text, HasSubstr("  1       1  X(forestay) + 32.0 mm\n"));
+  EXPECT_THAT(text, HasSubstr("   CUT           X(forestay) + 32.0 mm = X(forestay) + 1 1/4\"\n"));
   EXPECT_THAT(text, HasSubstr("wire wire-6, 6 mm: no piece of known length\n"
                               "                  not in it: forestay, whose length is X(forestay)\n"));
 }
@@ -245,7 +249,7 @@ TEST(CutListText, AddsUpInEverySum) {
   sample.add_cap_shroud(Side::starboard, 11642.37);
   sample.add_unknown_stay(20.25);
   const std::regex row(R"(^   (.{38}) +([+-]\d+\.\d)   .*$)");
-  const std::regex total(R"(^   = .{36} +(?:X ([+-]) )?(\d+\.\d)   = .*$)");
+  const std::regex total(R"(^   = .*? +(?:X\(\S+\) ([+-]) )?(\d+\.\d)   = .*$)");
   long sum = 0;
   int totals = 0;
   for (const std::string& line : lines_of(text_of(sample))) {

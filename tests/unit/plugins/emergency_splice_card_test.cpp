@@ -127,6 +127,55 @@ TEST(EmergencySpliceCard, HasXInOneSenseAndSaysOfWhichStay) {
   }
 }
 
+std::string two_on_cords(const std::string& of_first, const std::string& of_second) {
+  return "language 1\nrope rope-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n}\ncord red { }\n"
+         "splice bury {\n  bury: 650 mm\n  eye-allowance: 100 mm\n  contraction: 0 %\n"
+         "  locking: \"None\"\n}\n"
+         "thimble ring {\n  length: 30 mm\n}\n"
+         "stay first {\n  line: rope-9\n" +
+         of_first + "  stack {\n    ring (splice: bury)\n    line\n    ring (splice: bury)\n  }\n}\n" +
+         "stay second {\n  line: rope-9\n" + of_second +
+         "  stack {\n    ring (splice: bury)\n    line\n    ring (splice: bury)\n  }\n}\n"
+         "reading of first {\n  method: messenger\n  cord: red\n  knots: 1\n}\n"
+         "reading of second {\n  method: messenger\n  cord: red\n  knots: 2\n}\n";
+}
+
+std::string text_of_only_card(const Compilation& boat) {
+  const auto spares = spare_lines(*boat.checked);
+  EXPECT_EQ(spares.size(), 1u);
+  std::string text;
+  for (const Drawing& page : spare_pages(spares.front(), "A boat", PaperSize::a4))
+    for (const LabelBox& box : set_boxes(page.content))
+      text += box.text + " ";
+  return text;
+}
+
+// A length that nobody knows is not a short one.
+TEST(EmergencySpliceCard, DoesNotTakeAnUnknownLengthForAShortOne) {
+  const Compilation one = test::compiled(two_on_cords("", "  estimate: 5 m\n"));
+  ASSERT_TRUE(one.checked);
+  EXPECT_EQ(spare_lines(*one.checked).front().longest.piece->name, "second");
+  std::string text = text_of_only_card(one);
+  EXPECT_THAT(text, HasSubstr("made for the longest that is known, second"));
+  EXPECT_THAT(text, HasSubstr("Not compared: first."));
+
+  text = text_of_only_card(test::compiled(two_on_cords("", "")));
+  EXPECT_THAT(text, HasSubstr("made for one of them, first"));
+  EXPECT_THAT(text, HasSubstr("Which is the longest is not known: first, second"));
+
+  text = text_of_only_card(test::compiled(two_on_cords("  estimate: 4 m\n", "  estimate: 5 m\n")));
+  EXPECT_THAT(text, HasSubstr("made for the longest, second"));
+  EXPECT_THAT(text, Not(HasSubstr("ot compared")));
+}
+
+// "None" is no way to lock, however it is written.
+TEST(EmergencySpliceCard, ALockingOfNoneIsNone) {
+  const std::string text = text_of_only_card(test::compiled(two_on_cords("  estimate: 4 m\n", "")));
+  EXPECT_THAT(text, Not(HasSubstr("None")));
+  EXPECT_THAT(text, HasSubstr("The file does not say how."));
+  EXPECT_THAT(text, HasSubstr("nothing locks it"));
+}
+
 TEST(EmergencySpliceCard, ListsTheTerminalsForItsWire) {
   const Compilation boat = test::example_with("grisolde", "in-hand of marine-eye-62 {\n  pieces: 2\n}\n");
   ASSERT_TRUE(boat.checked);

@@ -101,5 +101,20 @@ TEST(Labels, HoldNamesOfManyAlphabetsAndOfAnyLength) {
     expect_inside_labels(label_pages(labels, boat.checked->rig().boat.title, size));
 }
 
+// Labels of several stays lie on one sheet, and each stay has its own X.
+TEST(Labels, SayOfWhichStayTheXIs) {
+  const Compilation boat = test::example_with("quillwort", "");
+  ASSERT_TRUE(boat.checked);
+  const auto labels = piece_labels(*boat.checked);
+  ASSERT_EQ(labels.size(), 10u);
+  // The worked case of docs/cords.md: X + 39 1/2 in, body X - 24 in.
+  EXPECT_EQ(labels[0].length,
+            "cut X(cap-shroud.port) + 39 1/2\", bearing to bearing X(cap-shroud.port) - 24\"");
+  EXPECT_EQ(labels[2].length,
+            "cut X(cap-shroud.starboard) + 39 1/2\", bearing to bearing X(cap-shroud.starboard) - 24\"");
+  for (const PaperSize size : {PaperSize::a4, PaperSize::letter})
+    expect_inside_labels(label_pages(labels, "Quillwort", size));
+}
+
 } // namespace
 } // namespace sheerpole::labels_test

@@ -205,5 +205,27 @@ TEST(OrderList, HoldsStaysWithLongNamesOfManyAlphabets) {
     expect_well_set(order_pages(*boat.checked, items, boat.checked->rig().boat.title, size));
 }
 
+// The letters of "ring" stand in "spring" as well.
+TEST(OrderList, ASpringClipOrdersNoRing) {
+  const auto items_with = [](const std::string& secured) {
+    const Compilation boat = test::compiled(
+        "language 1\nwire wire-6 {\n  construction: \"1x19\"\n  size: \"6 mm\"\n}\n"
+        "terminal eye {\n  length: 50 mm\n  lower: wire-socket (inserted: 20 mm)\n}\n"
+        "toggle toggle-10 {\n  length: 60 mm\n  secured: \"" +
+        secured +
+        "\"\n  upper: eye (hole: 10 mm)\n  lower: jaw (gap: 9 mm, pin: \"10 mm\")\n}\n"
+        "stay fore {\n  pin-to-pin: 5 m measured\n  line: wire-6\n  stack {\n    eye\n    line\n    eye\n"
+        "    toggle-10\n  }\n}\n");
+    EXPECT_TRUE(boat.checked);
+    std::string names;
+    for (const OrderItem& item : order_items(*boat.checked))
+      if (item.group == "Small parts")
+        names += item.name + "\n";
+    return names;
+  };
+  EXPECT_EQ(items_with("spring clip"), "split pin for a pin of 10 mm\n");
+  EXPECT_EQ(items_with("split ring"), "ring for a pin of 10 mm\n");
+}
+
 } // namespace
 } // namespace sheerpole::order_list_test

@@ -192,7 +192,7 @@ void look_at_papers(const Given& given) {
   // On a paper of several stays X says whose it is.
   const std::string of_stay = given.length ? cut : "X(shroud)" + cut.substr(1);
   EXPECT_TRUE(has(emergency, of_stay + " for shroud")) << note("emergency card");
-  EXPECT_TRUE(has(labels, "cut " + cut)) << note("label");
+  EXPECT_TRUE(has(labels, "cut " + of_stay)) << note("label");
   EXPECT_EQ(has(list, "CUT NOTHING"), nothing_cut) << note("cut list");
   for (const std::size_t end : {0u, 1u}) {
     const std::string words = bury_text(given, worked, end);

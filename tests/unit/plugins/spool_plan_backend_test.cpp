@@ -75,6 +75,23 @@ TEST(SpoolPlanBackEnd, TheTextMarksDraftsAndSaysWhatIsProven) {
             std::string::npos);
 }
 
+TEST(SpoolPlanBackEnd, ADraftHasRoomAndNoPlace) {
+  const OutputBundle bundle = planned(StockRig("Demo")
+                                          .unknown_stay("hung", "  estimate: 5 m\n")
+                                          .stay("one", 3000)
+                                          .stock("drum", "spool", 20'000));
+  const std::string text = file_of(bundle, "spool-plan.txt");
+  EXPECT_NE(text.find("       1         0      3000  9' 10 1/8\""), std::string::npos) << text;
+  EXPECT_NE(
+      text.find("       2   not yet   not yet                      4940        0  Demo: hung; X(hung)"),
+      std::string::npos)
+      << text;
+  EXPECT_NE(text.find("planned by the estimate of the stay"), std::string::npos);
+  const std::string svg = file_of(bundle, "spool-plan.svg");
+  EXPECT_NE(svg.find("2. 4940 mm kept for it, NOT YET to be cut: Demo: hung"), std::string::npos);
+  EXPECT_EQ(svg.find("cut at 7940 mm"), std::string::npos);
+}
+
 TEST(SpoolPlanBackEnd, WhatIsNotProvenIsCalledSoWithItsBound) {
   // Pieces of about 1 m for offcuts of about 2.5 m, as many as the search may not finish within a limit of
   // none: then the offcuts' own length is the bound.

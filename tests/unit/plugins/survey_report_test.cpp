@@ -85,6 +85,23 @@ TEST_P(SurveyReports, WhatWasNotCheckedIsListed) {
   EXPECT_EQ(table.rows.size(), count_results(boat.checked->results()).not_checked);
 }
 
+// "X - 609.7" is one word to who reads it.
+TEST(SurveyReport, BreaksNoLengthOverTwoLines) {
+  const Compilation boat = example("quillwort");
+  ASSERT_TRUE(boat.checked);
+  const std::string html = html_of(*boat.checked);
+  EXPECT_THAT(html, HasSubstr("<span class=\"whole\">X - 609.7</span>"));
+  EXPECT_THAT(html, HasSubstr(".whole { white-space: nowrap;"));
+  for (const PaperSize size : {PaperSize::a4, PaperSize::letter})
+    for (const PagedFile& paper :
+         SurveyReport().generate({.checked = *boat.checked, .fleet = {}, .paper = size}).papers)
+      for (const Drawing& page : paper.pages)
+        for (const LabelBox& box : set_boxes(page.content)) {
+          EXPECT_NE(box.text, "X -");
+          EXPECT_NE(box.text, "609.7");
+        }
+}
+
 TEST(SurveyReport, NamesEachFileWithItsDigest) {
   const Compilation boat = example("pellimoor");
   const std::string html = html_of(*boat.checked);
@@ -116,7 +133,7 @@ TEST(SurveyReport, SaysWhatChangedSinceTheVersionBefore) {
                                .files.front()
                                .bytes;
   EXPECT_THAT(html, HasSubstr("From before.rig to now.rig."));
-  EXPECT_THAT(html, HasSubstr("52 mm too long; can be re-spliced shorter"));
+  EXPECT_THAT(html, HasSubstr("<span class=\"whole\">52 mm</span> too long; can be re-spliced shorter"));
 }
 
 TEST(SurveyReport, TellsWhatNobodySawAndWhoLooked) {

@@ -142,5 +142,19 @@ TEST(HoistedFit, IsRightWithinWhatTheGapIsKnownTo) {
   EXPECT_EQ(mend("21.5"), HangMend::give_out);
 }
 
+// 24 in of hardware hold no gap of 4 m: the piece would hang below the pin that it is measured from.
+TEST(HoistedFit, AGapThatLeadsBelowThePinHasNoHeight) {
+  const Compilation far = compiled(worked("  hoist-gap: 4 m\n", ""));
+  EXPECT_TRUE(of(far).not_known.is(HangPhrase::gap_too_long));
+  EXPECT_FALSE(of(far).without_gap);
+  EXPECT_EQ(
+      say(*far.rig, of(far).not_known),
+      "a hoist gap of 4000 mm is more than the 609.6 mm at which it hangs without a gap: it would hang "
+      "below the pin at the deck");
+  const Compilation near = compiled(worked("  hoist-gap: 23 in\n", ""));
+  EXPECT_TRUE(of(near).not_known.empty());
+  EXPECT_TRUE(of(near).without_gap);
+}
+
 } // namespace
 } // namespace sheerpole::hoisted_fit_test

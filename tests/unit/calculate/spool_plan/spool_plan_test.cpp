@@ -191,6 +191,45 @@ TEST_F(SpoolPlanTest, AnUnknownLengthIsPlannedByTheEstimateOrNotAtAll) {
   EXPECT_TRUE(line.order.unplanned[0].reason.is(StockPhrase::no_estimate));
 }
 
+// As the order list has it: by the points where nothing is estimated, and X has in it what the reading
+// takes off the cord.
+TEST_F(SpoolPlanTest, AnUnknownLengthIsTheSameAsInTheOrder) {
+  const LinePlan& line =
+      plan(StockRig("Demo")
+               .unknown_stay("hung", "  estimate: 5 m\n")
+               .unknown_stay("drawn", "  path: top > foot\n")
+               .more("points {\n  top: (0, 0, 6) m\n  foot: (0, 0, 0) m\n}\ncord red { }\n"
+
+                     "reading of hung {\n  method: messenger\n  cord: red\n  knots: 1\n"
+                     "  offset: 40 mm\n}\n"
+                     "reading of drawn {\n  method: messenger\n  cord: red\n  knots: 2\n"
+                     "  offset: 40 mm\n}\n")
+               .stock("drum", "spool", 20'000));
+  ASSERT_EQ(line.order.pieces.size(), 2U);
+  // The cord is 40 mm longer than the pins are apart, and the piece 60 mm shorter than those: 5000 - 60.
+  EXPECT_EQ(line.order.pieces[0].length_mm, 4940);
+  EXPECT_EQ(line.order.pieces[0].ordered.x.millimetres(), 5040.0);
+  EXPECT_EQ(line.order.pieces[0].ordered.by, EstimateBy::statement);
+  EXPECT_EQ(line.order.pieces[1].length_mm, 5940);
+  EXPECT_EQ(line.order.pieces[1].ordered.by, EstimateBy::path);
+}
+
+// What is not known yet moves nothing that may be cut.
+TEST_F(SpoolPlanTest, DraftsComeLastOnTheirStock) {
+  const LinePlan& line = plan(StockRig("Demo")
+                                  .unknown_stay("guessed", "  estimate: 5 m\n")
+                                  .stay("one", 3000)
+                                  .stay("two", 2000)
+                                  .stock("drum", "spool", 20'000)
+                                  .cutting("  kerf: 3 mm\n"));
+  ASSERT_EQ(line.uses.size(), 1U);
+  ASSERT_EQ(line.uses[0].cuts.size(), 3U);
+  EXPECT_FALSE(line.order.pieces[line.uses[0].cuts[0].piece].draft());
+  EXPECT_FALSE(line.order.pieces[line.uses[0].cuts[1].piece].draft());
+  EXPECT_EQ(line.order.pieces[line.uses[0].cuts[2].piece].name, "guessed");
+  EXPECT_EQ(line.uses[0].cuts[2].start_mm, 3000 + 3 + 2000 + 3);
+}
+
 TEST_F(SpoolPlanTest, ADraftIsPlannedAndAnIncompleteCutIsNot) {
   PieceNote draft;
   draft.piece = "draft";

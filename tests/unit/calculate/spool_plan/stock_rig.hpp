@@ -32,6 +32,10 @@ struct StockRig {
             "  stack {\n    upper\n    line\n    lower\n  }\n}\n";
     return *this;
   }
+  StockRig& more(const std::string& declarations) {
+    text += declarations;
+    return *this;
+  }
   StockRig& stock(const std::string& name, const std::string& sort, int length_mm,
                   const std::string& more = "") {
     text += "stock " + name + " of " + line_ + " {\n  sort: " + sort +
