@@ -4,7 +4,6 @@
 #include "backend/card/card_piece.hpp"
 #include "backend/paper_words.hpp"
 #include "calculate/joints/articulation.hpp"
-#include "plugins/dry-fit-card/hoisted_page.hpp"
 
 #include <fmt/format.h>
 

@@ -1,4 +1,4 @@
-#include "plugins/dry-fit-card/hoisted_page.hpp"
+#include "plugins/dry-fit-card/dry_fit_card.hpp"
 
 #include "backend/drawing/label_text.hpp"
 #include "backend/paper_words.hpp"

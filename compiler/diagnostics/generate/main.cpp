@@ -2,7 +2,7 @@
 //   write_finding_tables FOLDER COUNT > finding_tables.cpp
 // COUNT is how many files there are, so that one that findings/contents does not name is told of.
 // A file that is not built as findings/README.md says ends it with exit code 1 and the place.
-#include "source/load.hpp"
+#include "source/file_reader.hpp"
 
 #include <fmt/format.h>
 

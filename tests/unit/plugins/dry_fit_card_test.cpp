@@ -1,7 +1,6 @@
 #include "plugins/dry-fit-card/dry_fit_card.hpp"
 
 #include "driver/compile.hpp"
-#include "plugins/dry-fit-card/hoisted_page.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/page/page_boxes.hpp"
 #include "unit/plugins/example_boat.hpp"
