@@ -1,6 +1,6 @@
 #pragma once
 
-#include "source/load.hpp"
+#include "source/file_reader.hpp"
 
 #include <string_view>
 

@@ -59,4 +59,93 @@ void elaborate_boat(Elaboration& elaboration) {
   }
 }
 
+namespace {
+
+void add_spar(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
+  const std::string name = elaboration.name_of(declaration);
+  bool good = elaboration.has_required(declaration);
+  Spar spar;
+  spar.name = name;
+  spar.title = declaration.syntax->title ? declaration.syntax->title->text : "";
+  spar.place = elaboration.place_of(declaration);
+  spar.particulars = elaboration.particulars(declaration, {"sort", "heel", "axis", "carries"});
+  for (const std::string_view vector : {"heel", "axis"})
+    if (const ResolvedProperty* property = declaration.find(vector))
+      good = elaboration.read.vector(property->syntax->value, *property->row, name) && good;
+  if (const ResolvedProperty* sort = declaration.find("sort"))
+    spar.sort = read_choice<SparSort>(elaboration, *sort, name);
+  const ResolvedProperty* stated = nullptr; // the first of the three ways to say how it leans
+  for (const std::string_view way : {"axis", "rake", "steeve"}) {
+    const ResolvedProperty* property = declaration.find(way);
+    if (property != nullptr && stated != nullptr)
+      elaboration.sink.report(
+          diagnose("axis-and-lean",
+                   {{"spar", name}, {"first", std::string(stated->row->name)}, {"lean", std::string(way)}})
+              .at(property->syntax->name.span)
+              .and_at(stated->syntax->name.span, "the " + std::string(stated->row->name)));
+    if (stated == nullptr)
+      stated = property;
+  }
+  const SparFrame* frame = good ? elaboration.read.frame(declaration.symbol) : nullptr;
+  if (frame == nullptr)
+    return;
+  spar.heel = {Length::from_si(frame->heel[0]), Length::from_si(frame->heel[1]),
+               Length::from_si(frame->heel[2])};
+  spar.axes = frame->axes;
+  spar.provenance = frame->provenance;
+  elaboration.rig.spars.push_back(std::move(spar));
+}
+
+} // namespace
+
+void elaborate_spars(Elaboration& elaboration) {
+  for (const ResolvedDeclaration& declaration : elaboration.tree.declarations)
+    if (declaration.kind->category == Category::spar && declaration.symbol != poison_symbol)
+      add_spar(elaboration, declaration);
+}
+
+namespace {
+
+/// A dolphin striker and its like stand on the centreline and have no twin.
+bool is_centred(const Elaboration& elaboration, const Expression& point) {
+  const auto found = elaboration.points.find(elaboration.tree.symbol_at(point.span).value);
+  return found != elaboration.points.end() && found->second.only &&
+         elaboration.rig[*found->second.only].side == Side::centre;
+}
+
+} // namespace
+
+void elaborate_spreaders(Elaboration& elaboration) {
+  for (const ResolvedDeclaration& declaration : elaboration.tree.declarations) {
+    if (declaration.kind->category != Category::spreader || !elaboration.has_required(declaration))
+      continue;
+    const Expression& root = declaration.find("root")->syntax->value.expression();
+    const Expression& tip = declaration.find("tip")->syntax->value.expression();
+    const std::string name = elaboration.name_of(declaration);
+    const bool on_centreline = is_centred(elaboration, root) && is_centred(elaboration, tip);
+    const std::vector<Side> usual =
+        on_centreline ? std::vector<Side>{Side::centre} : std::vector<Side>{Side::port, Side::starboard};
+    std::string hold;
+    if (const ResolvedProperty* property = declaration.find("hold"))
+      hold = elaboration.read.word(property->syntax->value, *property->row, name).value_or("");
+    const std::vector<Particular> facts =
+        elaboration.particulars(declaration, {"root", "tip", "sides", "hold"});
+    for (const Side side : sides_of(elaboration, declaration, usual)) {
+      const auto root_id = elaboration.point_on(root, side, name);
+      const auto tip_id = elaboration.point_on(tip, side, name);
+      if (!root_id || !tip_id)
+        continue;
+      elaboration.rig.spreaders.push_back(
+          {.name = side == Side::centre ? name : name + "." + std::string(name_of(side)),
+           .title = declaration.syntax->title ? declaration.syntax->title->text : "",
+           .side = side,
+           .root = *root_id,
+           .tip = *tip_id,
+           .place = elaboration.place_of(declaration),
+           .hold = hold,
+           .particulars = facts});
+    }
+  }
+}
+
 } // namespace sheerpole

@@ -129,6 +129,19 @@ std::optional<Screw> read_screw(Elaboration& elaboration, const ResolvedDeclarat
   return screw;
 }
 
+/// A shape is that of a rope-seat.
+void refuse_idle_shape(Elaboration& elaboration, const ResolvedDeclaration& declaration, const Part& part) {
+  const ResolvedProperty* shape = declaration.find("shape");
+  if (shape == nullptr || declaration.incomplete || part.upper.type == EndType::rope_seat ||
+      part.lower.type == EndType::rope_seat)
+    return;
+  elaboration.sink.report(
+      diagnose("part-property-idle",
+               {{"what", part.name}, {"property", "shape"}, {"reason", "none of its ends is a rope-seat"}})
+          .at(shape->syntax->span)
+          .about(part.name));
+}
+
 void add_part(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
   bool good = elaboration.has_required(declaration);
   Part part;
@@ -147,6 +160,7 @@ void add_part(Elaboration& elaboration, const ResolvedDeclaration& declaration) 
   part.wrap = elaboration.length(declaration, "wrap");
   part.upper = read_end(elaboration, declaration, "upper");
   part.lower = read_end(elaboration, declaration, "lower");
+  refuse_idle_shape(elaboration, declaration, part);
   part.screw = read_screw(elaboration, declaration);
   part.step = elaboration.length(declaration, "step");
   part.particulars =

@@ -37,6 +37,7 @@ public:
     }
     check_lines();
     check_boat_fittings();
+    refuse_idle_settings();
     return std::move(items_);
   }
 
@@ -140,9 +141,13 @@ private:
     if (const ResolvedSetting* passes = setting(resolved, "passes"))
       if (const auto count = elaboration_.read.count(passes->syntax->value, *passes->row, owner))
         item.passes = count->value;
-    if (const ResolvedSetting* spare = setting(resolved, "spare-bury"))
+    const ResolvedSetting* spare = setting(resolved, "spare-bury");
+    const ResolvedSetting* splice = setting(resolved, "splice");
+    if (spare != nullptr)
       item.spare_bury = elaboration_.read.length(spare->syntax->value, *spare->row, owner);
-    if (const ResolvedSetting* splice = setting(resolved, "splice")) {
+    if (spare != nullptr || splice != nullptr)
+      of_ropes_end_.push_back({items_.size(), splice, spare});
+    if (splice != nullptr) {
       const SymbolId id = elaboration_.tree.symbol_at(splice->syntax->value.expression().span);
       const auto found = elaboration_.splices.find(id.value);
       if (found != elaboration_.splices.end())
@@ -304,6 +309,48 @@ private:
     }
   }
 
+  /// What says how a rope's end is made, at an item of the stack.
+  struct OfRopesEnd {
+    std::size_t item;
+    const ResolvedSetting* splice;
+    const ResolvedSetting* spare;
+  };
+
+  /// What is worn on the line lies between it and the part that its end goes round.
+  bool is_beside_line(std::size_t item) const {
+    const auto worn = [this](const StackItem& one) {
+      return one.kind == StackItem::Kind::part && elaboration_.rig[one.part].role == Part::Role::worn;
+    };
+    std::size_t above = item;
+    while (above > 0 && worn(items_[above - 1]))
+      --above;
+    std::size_t below = item + 1;
+    while (below < items_.size() && worn(items_[below]))
+      ++below;
+    return (above > 0 && items_[above - 1].kind == StackItem::Kind::line) ||
+           (below < items_.size() && items_[below].kind == StackItem::Kind::line);
+  }
+
+  void refuse_idle_settings() {
+    for (const OfRopesEnd& end : of_ropes_end_) {
+      if (!is_beside_line(end.item))
+        for (const ResolvedSetting* stated : {end.splice, end.spare})
+          refuse_idle(end, stated, "no line ends there");
+      else if (end.splice == nullptr)
+        refuse_idle(end, end.spare, "no splice is stated beside it");
+    }
+  }
+
+  void refuse_idle(const OfRopesEnd& end, const ResolvedSetting* stated, const std::string& reason) {
+    if (stated != nullptr)
+      report(diagnose("part-property-idle",
+                      {{"what", elaboration_.rig[items_[end.item].part].name + " in " + stay_},
+                       {"property", std::string(stated->row->name)},
+                       {"reason", reason}})
+                 .at(stated->syntax->name.span)
+                 .about(stay_));
+  }
+
   /// A tang is aloft and a chainplate at the deck, so the other place is the one that was meant to hold
   /// something else: the first fitting of the other kind is offered there. Without one, that use is taken
   /// out.
@@ -342,6 +389,7 @@ private:
   bool lower_end_aloft_ = false; ///< a stay from mast to mast, a diamond
   const ResolvedDeclaration& stack_;
   std::vector<StackItem> items_;
+  std::vector<OfRopesEnd> of_ropes_end_;
   bool silent_ = false; ///< something is missing from the list that has been reported
 };
 

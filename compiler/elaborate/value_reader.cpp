@@ -71,6 +71,13 @@ bool ValueReader::single(const Value& value, const PropertyRow& row, const std::
   return one_value(value, what, sink_);
 }
 
+const Expression* ValueReader::one_expression(const Value& value, const PropertyRow& row,
+                                              const std::string& owner) {
+  if (!single(value, row, owner) || value.expression().kind == ExpressionKind::error)
+    return nullptr;
+  return &value.expression();
+}
+
 std::optional<Sourced<Quantity>> ValueReader::checked(const Value& value, const PropertyRow& row,
                                                       const std::string& owner) {
   const std::string what = property_of(row, owner);
@@ -196,11 +203,10 @@ std::optional<Sourced<int>> ValueReader::count(const Value& value, const Propert
 
 std::optional<std::string> ValueReader::text(const Value& value, const PropertyRow& row,
                                              const std::string& owner) {
-  if (!single(value, row, owner))
+  const Expression* one = one_expression(value, row, owner);
+  if (one == nullptr)
     return std::nullopt;
-  const Expression& expression = value.expression();
-  if (expression.kind == ExpressionKind::error)
-    return std::nullopt;
+  const Expression& expression = *one;
   if (expression.kind != ExpressionKind::text) {
     auto builder =
         diagnose("text-wanted", {{"what", property_of(row, owner)}, {"example", std::string(row.example)}})
@@ -226,11 +232,10 @@ std::optional<std::string> ValueReader::bare_word(const Value& value, const Prop
 
 std::optional<std::string> ValueReader::date(const Value& value, const PropertyRow& row,
                                              const std::string& owner) {
-  if (!single(value, row, owner))
+  const Expression* one = one_expression(value, row, owner);
+  if (one == nullptr)
     return std::nullopt;
-  const Expression& expression = value.expression();
-  if (expression.kind == ExpressionKind::error)
-    return std::nullopt;
+  const Expression& expression = *one;
   const bool written = expression.kind == ExpressionKind::date || expression.kind == ExpressionKind::text;
   if (!written || !real_date(expression.text)) {
     sink_.report(diagnose("date-unreadable", {{"what", property_of(row, owner)}}).at(expression.span));
@@ -241,11 +246,10 @@ std::optional<std::string> ValueReader::date(const Value& value, const PropertyR
 
 std::optional<NamedSize> ValueReader::size(const Value& value, const PropertyRow& row,
                                            const std::string& owner) {
-  if (!single(value, row, owner))
+  const Expression* one = one_expression(value, row, owner);
+  if (one == nullptr)
     return std::nullopt;
-  const Expression& expression = value.expression();
-  if (expression.kind == ExpressionKind::error)
-    return std::nullopt;
+  const Expression& expression = *one;
   if (expression.kind != ExpressionKind::text) {
     // A size without its quotes is a plain slip: the same characters in quotes are meant.
     const std::string plain = written(value);

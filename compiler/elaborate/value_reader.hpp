@@ -75,6 +75,9 @@ public:
 private:
   /// Reports what does not belong behind this kind of value: a list, `mirrored`, `free`.
   bool single(const Value& value, const PropertyRow& row, const std::string& owner);
+  /// The one expression of a value; nothing when there are several or it could not be read, which has been
+  /// reported.
+  const Expression* one_expression(const Value& value, const PropertyRow& row, const std::string& owner);
   /// Reports a component that is no length.
   std::optional<Evaluated> in_lengths(const Value& value, const std::string& name, Evaluated found);
   std::optional<Sourced<Quantity>> checked(const Value& value, const PropertyRow& row,

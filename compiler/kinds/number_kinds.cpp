@@ -34,7 +34,7 @@ constexpr PropertyRow cord[] = {
         "the bench may stretch it otherwise"),
     length_row("knot-width", Need::optional, 0.0, 0.2, "6 mm",
                "width of a knot: its mark may be off by half of it either way"),
-    text_row("note", Need::optional, "\"washed and dried before use\"", "anything a reader should know"),
+    note_row("\"washed and dried before use\"", "anything a reader should know"),
 };
 
 constexpr PropertyRow test_splice[] = {
@@ -182,7 +182,7 @@ constexpr PropertyRow dry_fit[] = {
                "how far below the pin aloft it hung; not stated: as the stay states"),
     date_row("date", Need::optional, "when; of several the latest counts"),
     text_row("by", Need::optional, "\"owner\"", "who"),
-    text_row("note", Need::optional, "\"light wind, alongside\"", "pull, temperature, wind"),
+    note_row("\"light wind, alongside\"", "pull, temperature, wind"),
 };
 
 constexpr PropertyRow load_screening[] = {

@@ -145,12 +145,22 @@ constexpr PropertyRow origin_of_fitting[] = {
     recorded(buying_of_part[1]),
 };
 
-// What every part may state.
-constexpr PropertyRow more_of_part[] = {
-    recorded(quantity_row("mass", dimension::mass, 0.0, "0.45 kg", "mass of one")),
+// What may eat, or be eaten by, another metal that it touches.
+constexpr PropertyRow metal_of_part[] = {
     choice_row("metal", Need::optional, metals, "stainless", "what it is made of"),
     text_row("barrier", Need::optional, "\"plastic sleeve and washers\"",
              "what keeps it apart from another metal"),
+};
+
+// A foil lies round the line and in no joint.
+constexpr PropertyRow metal_of_foil[] = {
+    recorded(metal_of_part[0]),
+    recorded(metal_of_part[1]),
+};
+
+// What every part may state.
+constexpr PropertyRow more_of_part[] = {
+    recorded(quantity_row("mass", dimension::mass, 0.0, "0.45 kg", "mass of one")),
     choice_row("accessible", Need::optional, yes_no, "no",
                "whether its pin and what secures it can be looked at as the rig stands"),
     date_row("installed", Need::optional, "when it went on the boat"),
@@ -158,24 +168,25 @@ constexpr PropertyRow more_of_part[] = {
     note_row("\"invented figures\"", "anything a reader should know"),
 };
 
-constexpr auto pinned_rows = joined(
-    joined(joined(joined(load_of_part, strength_of_pin), strength_of_hole), securing_of_pin), more_of_part);
+constexpr auto pinned_rows =
+    joined(load_of_part, strength_of_pin, strength_of_hole, securing_of_pin, metal_of_part, more_of_part);
 constexpr auto metal_rows = joined(pinned_rows, buying_of_part);
-constexpr auto fitting_rows = joined(joined(boat_fitting, pinned_rows), origin_of_fitting);
+constexpr auto fitting_rows = joined(boat_fitting, pinned_rows, origin_of_fitting);
 constexpr auto chainplate_rows = joined(fitting_rows, plane_of_chainplate);
 constexpr auto fixed_rows = joined(fixed_part, metal_rows);
 constexpr auto screw_rows = joined(screw_part, metal_rows);
 constexpr auto range_rows = joined(range_part, metal_rows);
 constexpr auto hole_rows = joined(hole_part, metal_rows);
-// Cord and rope shear no pin and bear in no hole.
+// Cord and rope shear no pin, bear in no hole and are of no metal.
 constexpr auto bought_rows = joined(more_of_part, buying_of_part);
-constexpr auto lashing_rows =
-    joined(joined(joined(range_part, cord_of_lashing), load_of_part), bought_rows);
-constexpr auto soft_eye_rows = joined(joined(soft_eye, load_of_part), bought_rows);
+constexpr auto lashing_rows = joined(range_part, cord_of_lashing, load_of_part, bought_rows);
+// An eye in the rope is not bought apart from it.
+constexpr auto soft_eye_rows = joined(soft_eye, load_of_part, more_of_part, origin_of_fitting);
 // What is worn carries no load and needs no securing, but for the pin.
-constexpr auto worn_rows = joined(worn_part, bought_rows);
+constexpr auto worn_rows = joined(worn_part, metal_of_part, bought_rows);
+constexpr auto foil_rows = joined(worn_part, metal_of_foil, bought_rows);
 constexpr auto pin_rows =
-    joined(joined(joined(joined(worn_part, load_of_pin), strength_of_pin), securing_of_pin), bought_rows);
+    joined(worn_part, load_of_pin, strength_of_pin, securing_of_pin, metal_of_part, bought_rows);
 
 constexpr PropertyRow splice_setting = {.name = "splice",
                                         .type = reference,
@@ -313,7 +324,7 @@ constexpr KindRow kinds[] = {
      .properties = hole_rows,
      .settings = hole_settings,
      .help = "plates with a row of holes, set by pinning one of them"},
-    worn_kind("foil", worn_rows, "section or tube over the stay; goes on before the second end is closed"),
+    worn_kind("foil", foil_rows, "section or tube over the stay; goes on before the second end is closed"),
     worn_kind("cover", worn_rows, "boot, cover or chafe sleeve over a joint or the line"),
     worn_kind("bush", worn_rows, "sleeve that fills a hole to the size of its pin"),
     worn_kind("pin", pin_rows, "clevis pin in a joint"),

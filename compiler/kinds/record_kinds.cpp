@@ -97,7 +97,7 @@ constexpr PropertyRow inspection[] = {
     date_row("date", Need::required, "when it was looked at"),
     text_row("by", Need::required, "\"owner\"", "who looked"),
     choice_row("condition", Need::required, conditions, "good", "what was found"),
-    note_row("\"pin polished on one side\"", "what was seen"),
+    text_row("note", Need::optional, "\"pin polished on one side\"", "what was seen"),
 };
 
 constexpr KindRow kinds[] = {

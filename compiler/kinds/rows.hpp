@@ -13,18 +13,6 @@ inline constexpr double longest = 200.0;
 
 inline constexpr std::string_view sides[] = {"port", "starboard"};
 
-constexpr PropertyRow length_row(std::string_view name, Need need, double least, double most,
-                                 std::string_view example, std::string_view help) {
-  return {.name = name,
-          .type = ValueType::quantity,
-          .need = need,
-          .dimension = dimension::length,
-          .least = least,
-          .most = most,
-          .example = example,
-          .help = help};
-}
-
 /// An optional quantity of any dimension.
 constexpr PropertyRow quantity_row(std::string_view name, Dimension dimension, double least,
                                    std::string_view example, std::string_view help) {
@@ -34,6 +22,14 @@ constexpr PropertyRow quantity_row(std::string_view name, Dimension dimension, d
           .least = least,
           .example = example,
           .help = help};
+}
+
+constexpr PropertyRow length_row(std::string_view name, Need need, double least, double most,
+                                 std::string_view example, std::string_view help) {
+  PropertyRow row = quantity_row(name, dimension::length, least, example, help);
+  row.need = need;
+  row.most = most;
+  return row;
 }
 
 constexpr PropertyRow text_row(std::string_view name, Need need, std::string_view example,
@@ -47,13 +43,9 @@ constexpr PropertyRow end_row(std::string_view name, std::string_view example, s
 
 constexpr PropertyRow ratio_row(std::string_view name, double least, double most, std::string_view example,
                                 std::string_view help) {
-  return {.name = name,
-          .type = ValueType::quantity,
-          .dimension = dimension::number,
-          .least = least,
-          .most = most,
-          .example = example,
-          .help = help};
+  PropertyRow row = quantity_row(name, dimension::number, least, example, help);
+  row.most = most;
+  return row;
 }
 
 constexpr PropertyRow choice_row(std::string_view name, Need need,
@@ -79,12 +71,9 @@ constexpr PropertyRow reference_row(std::string_view name, Need need, Category c
 
 constexpr PropertyRow list_row(std::string_view name, Need need, Category category,
                                std::string_view example, std::string_view help) {
-  return {.name = name,
-          .type = ValueType::reference_list,
-          .need = need,
-          .refers_to = category,
-          .example = example,
-          .help = help};
+  PropertyRow row = reference_row(name, need, category, example, help);
+  row.type = ValueType::reference_list;
+  return row;
 }
 
 constexpr PropertyRow date_row(std::string_view name, Need need, std::string_view help) {
@@ -115,47 +104,21 @@ constexpr PropertyRow note_row(std::string_view example, std::string_view help) 
   return recorded(text_row("note", Need::optional, example, help));
 }
 
-/// Two tables one behind the other.
-template <std::size_t A, std::size_t B>
-constexpr std::array<PropertyRow, A + B> joined(const PropertyRow (&a)[A], const PropertyRow (&b)[B]) {
-  std::array<PropertyRow, A + B> result{};
-  for (std::size_t i = 0; i < A; ++i)
-    result[i] = a[i];
-  for (std::size_t i = 0; i < B; ++i)
-    result[A + i] = b[i];
-  return result;
-}
+template <typename Rows>
+inline constexpr std::size_t rows_in = std::tuple_size<Rows>::value;
+template <std::size_t Count>
+inline constexpr std::size_t rows_in<PropertyRow[Count]> = Count;
 
-template <std::size_t A, std::size_t B>
-constexpr std::array<PropertyRow, A + B> joined(const std::array<PropertyRow, A>& a,
-                                                const PropertyRow (&b)[B]) {
-  std::array<PropertyRow, A + B> result{};
-  for (std::size_t i = 0; i < A; ++i)
-    result[i] = a[i];
-  for (std::size_t i = 0; i < B; ++i)
-    result[A + i] = b[i];
-  return result;
-}
-
-template <std::size_t A, std::size_t B>
-constexpr std::array<PropertyRow, A + B> joined(const std::array<PropertyRow, A>& a,
-                                                const std::array<PropertyRow, B>& b) {
-  std::array<PropertyRow, A + B> result{};
-  for (std::size_t i = 0; i < A; ++i)
-    result[i] = a[i];
-  for (std::size_t i = 0; i < B; ++i)
-    result[A + i] = b[i];
-  return result;
-}
-
-template <std::size_t A, std::size_t B>
-constexpr std::array<PropertyRow, A + B> joined(const PropertyRow (&a)[A],
-                                                const std::array<PropertyRow, B>& b) {
-  std::array<PropertyRow, A + B> result{};
-  for (std::size_t i = 0; i < A; ++i)
-    result[i] = a[i];
-  for (std::size_t i = 0; i < B; ++i)
-    result[A + i] = b[i];
+/// Tables one behind the other, each an array of either sort.
+template <typename... Tables>
+constexpr std::array<PropertyRow, (rows_in<Tables> + ...)> joined(const Tables&... tables) {
+  std::array<PropertyRow, (rows_in<Tables> + ...)> result{};
+  std::size_t at = 0;
+  const auto add = [&](const auto& table) {
+    for (const PropertyRow& row : table)
+      result[at++] = row;
+  };
+  (add(tables), ...);
   return result;
 }
 

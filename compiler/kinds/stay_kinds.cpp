@@ -149,7 +149,7 @@ constexpr PropertyRow reading[] = {
                "division that the runs are written in (common practice, no source)"),
     {.name = "date", .type = date, .example = "2026-05-02", .help = "when"},
     text_row("by", Need::optional, "\"owner\"", "who"),
-    note_row("\"light wind, afloat\"", "conditions"),
+    text_row("note", Need::optional, "\"light wind, afloat\"", "conditions"),
 };
 
 constexpr PropertyRow state[] = {

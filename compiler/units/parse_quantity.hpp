@@ -2,9 +2,11 @@
 
 #include "base/result.hpp"
 #include "units/dimension.hpp"
+#include "units/length.hpp"
 
 #include <cstddef>
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -58,5 +60,9 @@ std::variant<Quantity, Refusal> scan_quantity(std::string_view text);
 
 /// The same for a number without unit.
 std::variant<double, Refusal> scan_plain_number(std::string_view text);
+
+/// The smallest division that a length is written in: "11_642 mm" is written to 1 mm, "11.64 m" to 10 mm,
+/// "37 ft 4 1/8 in" to 1/8 in. Nothing when the text is not one length, such as a sum of two.
+std::optional<Length> smallest_division(std::string_view written);
 
 } // namespace sheerpole

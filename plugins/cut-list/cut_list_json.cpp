@@ -12,13 +12,6 @@ double printed_mm(Tenths tenths) {
   return static_cast<double>(tenths.count) / 10.0;
 }
 
-Json reasons_json(const std::vector<DraftReason>& reasons) {
-  Json json = Json::array();
-  for (const DraftReason& reason : reasons)
-    json.push_back({{"subject", reason.subject}, {"reason", reason.reason}, {"mend", reason.mend}});
-  return json;
-}
-
 Json line_json(const LineMaterial& line) {
   return {{"name", line.name},
           {"title", line.title},
@@ -59,15 +52,6 @@ Json length_json(bool unknown, bool complete, Tenths total) {
           {"complete", complete},
           {"text_mm", format_total(unknown, total)},
           {"text_ft_in", format_total_feet_inches(unknown, total)}};
-}
-
-Json end_json(const Rig& rig, const Piece& piece, WhichEnd which) {
-  const PieceEnd& end = which == WhichEnd::upper ? piece.upper : piece.lower;
-  return {{"part", end.part_name(rig)},
-          {"title", end.part_title(rig)},
-          {"splice", end.splice_name(rig)},
-          {"buried", buried_json(piece, which)},
-          {"note", joined(say_each(rig, end.notes), Join::semicolon)}};
 }
 
 Json turns_json(Length travel, const std::optional<Length>& travel_per_turn) {

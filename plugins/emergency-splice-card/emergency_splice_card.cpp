@@ -4,7 +4,6 @@
 #include "backend/card/card_piece.hpp"
 #include "backend/paper_words.hpp"
 #include "backend/tenths.hpp"
-#include "plugins/emergency-splice-card/spare_line.hpp"
 #include "wording/say.hpp"
 
 #include <fmt/format.h>

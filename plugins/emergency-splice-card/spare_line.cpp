@@ -1,4 +1,4 @@
-#include "plugins/emergency-splice-card/spare_line.hpp"
+#include "plugins/emergency-splice-card/emergency_splice_card.hpp"
 
 #include "backend/card/card_in_hand.hpp"
 #include "backend/card/card_piece.hpp"
@@ -25,14 +25,6 @@ Length used_at(const Piece& piece, WhichEnd end) {
     if (term.is_of(end))
       used += term.amount;
   return used;
-}
-
-Length behaviour(const Piece& piece) {
-  Length sum;
-  for (const Term& term : piece.cut.terms)
-    if (term.of_standing_part())
-      sum += term.amount;
-  return sum;
 }
 
 /// The cut, to compare pieces by; nothing where it is X and nobody says about how long that is.

@@ -1,6 +1,5 @@
 #include "plugins/spool-plan/stock_bar.hpp"
 
-#include "backend/drawing/label_column.hpp"
 #include "backend/drawing/label_text.hpp"
 #include "plugins/spool-plan/spool_plan_backend.hpp"
 

@@ -95,14 +95,6 @@ std::size_t line_item(const Stay& stay, int number) {
   return 0;
 }
 
-Length behaviour(const Piece& piece) {
-  Length sum;
-  for (const Term& term : piece.cut.terms)
-    if (term.of_standing_part())
-      sum += term.amount;
-  return sum;
-}
-
 /// "35 mm inside U", "12 mm past L", "at U".
 std::string from_end(const CardPiece& card, CardLength inside, std::string_view end) {
   if (inside.parts == 0)
@@ -149,6 +141,14 @@ CardPiece card_piece(const CheckedRig& checked, const CardUnit& unit, const Deri
 }
 
 } // namespace
+
+Length behaviour(const Piece& piece) {
+  Length sum;
+  for (const Term& term : piece.cut.terms)
+    if (term.of_standing_part())
+      sum += term.amount;
+  return sum;
+}
 
 std::string CardPiece::amount_of_stay(CardLength length) const {
   if (!length.unknown)

@@ -1,5 +1,6 @@
 #include "backend/json/json.hpp"
 
+#include "backend/json/json_parts.hpp"
 #include "diagnostics/render.hpp"
 #include "units/format_length.hpp"
 #include "wording/length_words.hpp"
@@ -11,13 +12,6 @@
 namespace sheerpole {
 
 namespace {
-
-Json draft_reasons_json(const CheckedRig& checked) {
-  Json reasons = Json::array();
-  for (const DraftReason& reason : checked.draft_reasons())
-    reasons.push_back({{"subject", reason.subject}, {"reason", reason.reason}, {"mend", reason.mend}});
-  return reasons;
-}
 
 /// As they are written anywhere else, docs/findings/format.md.
 Json findings_json(const CheckedRig& checked) {
@@ -45,6 +39,13 @@ double json_millimetres(Length length) {
 
 Json json_millimetres(const std::optional<Length>& length) {
   return length ? Json(json_millimetres(*length)) : Json();
+}
+
+Json reasons_json(const std::vector<DraftReason>& reasons) {
+  Json json = Json::array();
+  for (const DraftReason& reason : reasons)
+    json.push_back({{"subject", reason.subject}, {"reason", reason.reason}, {"mend", reason.mend}});
+  return json;
 }
 
 Json provenance_json(const Provenance& provenance, const SourceSet& sources) {
@@ -84,7 +85,7 @@ Json request_json(const CheckedRig& checked) {
           {"version", 1},
           {"rig", rig_json(checked)},
           {"derived", derived_json(checked)},
-          {"draft_reasons", draft_reasons_json(checked)},
+          {"draft_reasons", reasons_json(checked.draft_reasons())},
           {"findings", findings_json(checked)},
           {"check_results", results_json(checked)}};
 }

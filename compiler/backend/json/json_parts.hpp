@@ -29,6 +29,12 @@ Json in_hand_json(const Piece& piece, const SourceSet& sources);
 /// What is buried at an end: `{bury_mm, spare_mm, total_mm}`.
 Json buried_json(const Piece& piece, WhichEnd end);
 
+/// Why a length is a draft: `[{subject, reason, mend}]`.
+Json reasons_json(const std::vector<DraftReason>& reasons);
+
+/// What is made at an end: `{part, title, splice, buried, note}`.
+Json end_json(const Rig& rig, const Piece& piece, WhichEnd which);
+
 /// Adds to a stay's object what follows from its lengths: slips, uncertainty, account, temperature,
 /// tension, sag, the line before, fits, joints. Lengths in mm, unrounded.
 void add_behaviour_json(const DerivedStay& stay, const Derived& derived, const Rig& rig, Json& json);

@@ -5,7 +5,7 @@
 #include "calculate/length/length_sum.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
-#include "units/smallest_division.hpp"
+#include "units/parse_quantity.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -2,7 +2,7 @@
 
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
-#include "units/smallest_division.hpp"
+#include "units/parse_quantity.hpp"
 
 #include <cmath>
 

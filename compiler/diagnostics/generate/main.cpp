@@ -1,7 +1,7 @@
 // Writes the tables of the catalogue from the files of the findings, while the compiler is built:
 //   write_finding_tables FOLDER > finding_tables.cpp
 // A file that is not built as findings/README.md says ends it with exit code 1 and the place.
-#include "source/load.hpp"
+#include "source/file_reader.hpp"
 
 #include <fmt/format.h>
 

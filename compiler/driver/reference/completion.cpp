@@ -1,4 +1,4 @@
-#include "driver/reference/completion.hpp"
+#include "driver/reference/pages.hpp"
 
 #include "elaborate/value_findings.hpp"
 #include "kinds/kind_row.hpp"

@@ -1,4 +1,3 @@
-#include "driver/reference/finding_pages.hpp"
 
 #include "base/code_point.hpp"
 #include "diagnostics/catalogue.hpp"

@@ -1,7 +1,5 @@
 // Writes the pages of docs that come from tables: write_reference FOLDER, for example write_reference docs.
 #include "backend/backend.hpp"
-#include "driver/reference/completion.hpp"
-#include "driver/reference/finding_pages.hpp"
 #include "driver/reference/pages.hpp"
 #include "driver/terminal.hpp"
 #include "driver/writing/write_bundle.hpp"

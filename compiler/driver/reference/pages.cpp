@@ -1,6 +1,5 @@
 #include "driver/reference/pages.hpp"
 
-#include "driver/reference/completion.hpp"
 #include "kinds/kind_row.hpp"
 #include "limits/limit.hpp"
 #include "rules/check_table.hpp"

@@ -1,5 +1,9 @@
 #pragma once
 
+#include "backend/backend.hpp"
+#include "diagnostics/catalogue.hpp"
+#include "kinds/property_row.hpp"
+
 #include <string>
 #include <string_view>
 #include <vector>
@@ -24,5 +28,34 @@ std::string markdown_row(const std::vector<std::string>& cells);
 
 /// A table's heading and the line below it.
 std::string markdown_heading_row(const std::vector<std::string>& cells);
+
+/// One part of the page of a finding.
+struct FindingSection {
+  std::string_view heading;
+  std::string body;
+  bool is_verbatim = false; ///< lines as they stand in a file or on the screen, not words to be wrapped
+};
+
+/// What is told of a finding, in order, for the terminal and for the pages of docs alike.
+std::vector<FindingSection> finding_sections(const CatalogueEntry& entry);
+
+/// One page for each finding and README.md, which lists them by subject.
+std::vector<OutputFile> finding_pages();
+
+/// All words of the language with what they mean, as a JSON document for editors: keywords, kinds with what
+/// they state, settings in a stack, ends, units and threads. The form is described in
+/// docs/language/completion.md.
+std::string completion_json();
+
+/// The sort of value by one word, for programs: "quantity", "choice-list".
+std::string_view type_word(ValueType type);
+
+/// What the value of a property may be, in words: "a length or a measure in rope diameters", "one of port,
+/// starboard".
+std::string value_words(const PropertyRow& row);
+
+/// Where the value must lie, in the unit of the example: "0.3 m to 60 m", "at least 1 kg". Empty when
+/// anything goes.
+std::string range_words(const PropertyRow& row);
 
 } // namespace sheerpole

@@ -1,7 +1,7 @@
 #include "base/code_point.hpp"
 #include "base/edit_distance.hpp"
 #include "diagnostics/catalogue.hpp"
-#include "driver/reference/finding_pages.hpp"
+#include "driver/reference/pages.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 #include "kinds/kind_row.hpp"

@@ -3,7 +3,7 @@
 #include "diagnostics/render.hpp"
 #include "driver/built_in_backends.hpp"
 #include "driver/phases.hpp"
-#include "driver/reference/completion.hpp"
+#include "driver/reference/pages.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 #include "kinds/kind_row.hpp"

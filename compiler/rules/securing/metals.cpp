@@ -37,6 +37,11 @@ std::string fact_of(const Part& part, std::string_view name) {
   return fact_text(part.particulars, name);
 }
 
+/// A soft eye and a lashing are of no metal.
+bool is_of_rope(const Part& part) {
+  return part.kind == PartKind::soft_eye || part.kind == PartKind::lashing;
+}
+
 class Neighbours {
 public:
   Neighbours(const Rig& rig, const Stay& stay, const std::string& name, StayReport& report)
@@ -47,7 +52,7 @@ public:
     std::size_t above = joint.upper;
     barrier_ = "";
     for (std::size_t i = joint.upper; i <= joint.lower; ++i)
-      if (const Part* one = part(i))
+      if (const Part* one = part(i); one != nullptr && one->kind != PartKind::foil)
         if (const StatedFact barrier = stated_fact(one->particulars, fact_names.barrier);
             barrier.how.answer == Answer::stated)
           barrier_ = barrier.how.text;
@@ -71,7 +76,7 @@ private:
   void compare(std::size_t above, std::size_t below) {
     const Part* one = part(above);
     const Part* other = part(below);
-    if (one == nullptr || other == nullptr)
+    if (one == nullptr || other == nullptr || is_of_rope(*one) || is_of_rope(*other))
       return;
     const std::string a = fact_of(*one, fact_names.metal);
     const std::string b = fact_of(*other, fact_names.metal);

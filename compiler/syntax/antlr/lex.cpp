@@ -2,7 +2,7 @@
 
 #include "base/code_point.hpp"
 #include "syntax/antlr/lexer_engine.hpp"
-#include "syntax/antlr/token_words.hpp"
+#include "syntax/antlr/token_list.hpp"
 #include "syntax/parse.hpp"
 
 #include <RigLexer.h>

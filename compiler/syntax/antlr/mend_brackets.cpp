@@ -1,6 +1,6 @@
 #include "syntax/antlr/mend_tokens.hpp"
 
-#include "syntax/antlr/token_words.hpp"
+#include "syntax/antlr/token_list.hpp"
 
 #include <RigLexer.h>
 

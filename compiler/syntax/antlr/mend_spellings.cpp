@@ -1,7 +1,7 @@
 #include "syntax/antlr/mend_tokens.hpp"
 
 #include "base/code_point.hpp"
-#include "syntax/antlr/token_words.hpp"
+#include "syntax/antlr/token_list.hpp"
 
 #include <RigLexer.h>
 #include <fmt/format.h>

@@ -1,6 +1,6 @@
 #include "syntax/antlr/slip_findings.hpp"
 
-#include "syntax/antlr/token_words.hpp"
+#include "syntax/antlr/token_list.hpp"
 #include "units/parse_quantity.hpp"
 
 #include <RigLexer.h>

@@ -1,6 +1,6 @@
 #include "syntax/antlr/slip_strategy.hpp"
 
-#include "syntax/antlr/token_words.hpp"
+#include "syntax/antlr/token_list.hpp"
 
 #include <RigLexer.h>
 #include <antlr4-runtime/Exceptions.h>

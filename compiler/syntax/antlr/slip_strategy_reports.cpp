@@ -1,7 +1,7 @@
 // What a rule that can not go on says, by the rule and by what it has read so far.
 #include "syntax/antlr/slip_strategy.hpp"
 
-#include "syntax/antlr/token_words.hpp"
+#include "syntax/antlr/token_list.hpp"
 
 #include <RigLexer.h>
 

@@ -1,7 +1,7 @@
 #include "syntax/antlr/tree_builder.hpp"
 
 #include "syntax/antlr/lex.hpp"
-#include "syntax/antlr/token_words.hpp"
+#include "syntax/antlr/token_list.hpp"
 #include "syntax/parse.hpp"
 
 #include <algorithm>

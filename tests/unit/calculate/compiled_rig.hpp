@@ -17,8 +17,8 @@ inline std::string unfolded(std::string text) {
   return text;
 }
 
-/// Takes one text through all phases. The test fails when an error stands.
-inline Compilation compiled(const std::string& text) {
+/// Takes one text through all phases, as far as it comes.
+inline Compilation tried(const std::string& text) {
   class OneText final : public FileReader {
   public:
     explicit OneText(const std::string& text) : text_(text) {}
@@ -30,7 +30,12 @@ inline Compilation compiled(const std::string& text) {
     const std::string& text_;
   };
   OneText reader(text);
-  Compilation result = compile("test.rig", reader);
+  return compile("test.rig", reader);
+}
+
+/// The same of a text without an error. The test fails when an error stands.
+inline Compilation compiled(const std::string& text) {
+  Compilation result = tried(text);
   for (const Diagnostic& finding : result.findings)
     EXPECT_NE(finding.severity, Severity::error) << finding.slug << ": " << finding.message;
   return result;

@@ -1,4 +1,3 @@
-#include "backend/drawing/label_column.hpp"
 
 #include "backend/drawing/label_text.hpp"
 

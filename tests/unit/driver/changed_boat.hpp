@@ -58,6 +58,7 @@ struct Chunk {
   std::string kind;
   std::string name; ///< may be empty
   std::string text;
+  bool can_be_left_out = false; ///< when nothing that is left speaks of it
 };
 
 using BoatText = std::vector<Chunk>;
@@ -71,6 +72,23 @@ inline std::string next_word(const std::string& text, std::size_t& at) {
   return text.substr(begin, at - begin);
 }
 
+/// Whether declarations of a kind can be left out when nothing that is left speaks of them.
+inline bool kind_can_be_left_out(const std::string& word) {
+  const KindRow* kind = find_kind(word);
+  if (kind == nullptr)
+    return false;
+  switch (kind->category) {
+  case Category::material:
+  case Category::splice:
+  case Category::part:
+  case Category::tape:
+  case Category::stay:
+    return true;
+  default:
+    return false;
+  }
+}
+
 inline BoatText read_boat(const std::string& path) {
   std::ifstream in(path, std::ios::binary);
   BoatText boat;
@@ -81,7 +99,7 @@ inline BoatText read_boat(const std::string& path) {
       std::size_t at = 0;
       const std::string kind = next_word(line, at);
       const std::string name = next_word(line, at);
-      boat.push_back({kind, name == "of" ? "" : name, ""});
+      boat.push_back({kind, name == "of" ? "" : name, "", kind_can_be_left_out(kind)});
     }
     boat.back().text += line + "\n";
     Reader reader(line);
@@ -99,54 +117,48 @@ inline std::string text_of(const BoatText& boat) {
   return text;
 }
 
-/// Whether a declaration can be left out when nothing that is left speaks of it.
-inline bool can_be_left_out(const Chunk& chunk) {
-  const KindRow* kind = find_kind(chunk.kind);
-  if (kind == nullptr)
-    return false;
-  switch (kind->category) {
-  case Category::material:
-  case Category::splice:
-  case Category::part:
-  case Category::tape:
-  case Category::stay:
-    return true;
-  default:
-    return false;
-  }
-}
-
 /// The declaration, the stays that have to do with it, or else one stay, and what they use; nothing that
-/// speaks of anything else.
-inline BoatText only_with(const BoatText& boat, std::size_t kept) {
+/// speaks of anything else. `most`: how many stays.
+inline BoatText only_with(const BoatText& boat, std::size_t kept, std::size_t most) {
   std::vector<bool> needed(boat.size(), false);
   needed[kept] = true;
   const auto speaks_of = [&](std::size_t a, std::size_t b) {
     return !boat[b].name.empty() && mentions(boat[a].text, boat[b].name);
   };
-  bool any_stay = false;
-  for (std::size_t i = 0; i < boat.size(); ++i)
-    if (boat[i].kind == "stay" && (i == kept || speaks_of(i, kept) || speaks_of(kept, i)))
-      any_stay = needed[i] = true;
-  for (std::size_t i = 0; i < boat.size() && !any_stay; ++i)
-    if (boat[i].kind == "stay")
-      any_stay = needed[i] = true;
+  std::size_t stays = boat[kept].kind == "stay" ? 1 : 0;
+  for (std::size_t i = 0; i < boat.size() && stays < most; ++i)
+    if (boat[i].kind == "stay" && i != kept && (speaks_of(i, kept) || speaks_of(kept, i))) {
+      needed[i] = true;
+      ++stays;
+    }
+  const auto uses_the_same = [&](std::size_t i) {
+    for (std::size_t j = 0; j < boat.size(); ++j)
+      if (boat[j].can_be_left_out && boat[j].kind != "stay" && speaks_of(kept, j) && speaks_of(i, j))
+        return true;
+    return false;
+  };
+  for (const bool any : {false, true})
+    for (std::size_t i = 0; i < boat.size() && stays == 0; ++i)
+      if (boat[i].kind == "stay" && (any || uses_the_same(i))) {
+        needed[i] = true;
+        ++stays;
+      }
   for (bool more = true; more;) {
     more = false;
     for (std::size_t i = 0; i < boat.size(); ++i)
       for (std::size_t j = 0; needed[i] && j < boat.size(); ++j)
-        if (!needed[j] && boat[j].kind != "stay" && can_be_left_out(boat[j]) && speaks_of(i, j))
+        if (!needed[j] && boat[j].kind != "stay" && boat[j].can_be_left_out && speaks_of(i, j))
           more = needed[j] = true;
   }
   BoatText result;
   for (std::size_t i = 0; i < boat.size(); ++i) {
-    bool stays = needed[i];
-    if (!stays && !can_be_left_out(boat[i])) {
-      stays = true;
-      for (std::size_t j = 0; j < boat.size(); ++j)
-        stays = stays && (needed[j] || !can_be_left_out(boat[j]) || !speaks_of(i, j));
+    bool stays_in = needed[i];
+    if (!stays_in && !boat[i].can_be_left_out) {
+      stays_in = true;
+      for (std::size_t j = 0; stays_in && j < boat.size(); ++j)
+        stays_in = (needed[j] || !boat[j].can_be_left_out || !speaks_of(i, j));
     }
-    if (stays)
+    if (stays_in)
       result.push_back(boat[i]);
   }
   return result;
@@ -188,7 +200,7 @@ inline std::vector<Place> blocks_of(const BoatText& boat, std::string_view kind)
         continue;
       const std::size_t brace = text.find('{', i);
       if (brace == std::string::npos || brace > text.find('\n', i) ||
-          text.substr(i, brace - i).find_first_of(":,(") != std::string::npos)
+          text.substr(i, std::min(brace, text.find('"', i)) - i).find_first_of(":,(") != std::string::npos)
         continue;
       places.push_back({number, brace + 1, closed_at(text, brace + 1, '{', '}')});
     }

@@ -50,18 +50,7 @@ TEST(Cord, OneKnotStandsForBothSidesWhereItIsStatedOfThePair) {
 
 TEST(Cord, TwoStaysOnOneTallyClash) {
   const auto clashes = [](const std::string& readings) {
-    class OneText final : public FileReader {
-    public:
-      explicit OneText(std::string text) : text_(std::move(text)) {}
-      Result<std::string, Failure> read(const std::string& /*path*/, std::size_t /*limit*/) override {
-        return text_;
-      }
-
-    private:
-      std::string text_;
-    };
-    OneText reader(rig_with(readings));
-    return test::found(compile("test.rig", reader), "cord-clash");
+    return test::found(test::tried(rig_with(readings)), "cord-clash");
   };
   EXPECT_TRUE(clashes(reading_of("cap.port", "  knots: 4\n") + reading_of("fore", "  knots: 4\n")));
   EXPECT_TRUE(

@@ -129,6 +129,28 @@ TEST(StackFindings, AFittingOfTheBoatIsAtOneEndOnly) {
       ElementsAre("25:1 `tang-10` boat-fitting-inside: tang-10, a tang, stands in the middle of forestay"));
 }
 
+TEST(StackFindings, WhatIsSaidOfASpliceStandsWhereTheRopeEnds) {
+  EXPECT_THAT(stack("toggle-12 (splice: long-bury, spare-bury: 1.2 m)\nline").slugs(), IsEmpty());
+  const Understood alone = stack("toggle-12 (spare-bury: 1.2 m)\nline");
+  EXPECT_THAT(alone.slugs(), ElementsAre("part-property-idle"));
+  EXPECT_EQ(alone.sink.all().front().message, "toggle-12 in forestay states spare-bury, which does nothing "
+                                              "there: no splice is stated beside it");
+  const Understood away = stack("line\nbottle-12 (open: 50 %)\ntoggle-12 (splice: long-bury)");
+  EXPECT_THAT(away.slugs(), ElementsAre("part-property-idle"));
+  EXPECT_EQ(away.sink.all().front().message,
+            "toggle-12 in forestay states splice, which does nothing there: no line ends there");
+  EXPECT_THAT(stack("line\nbottle-12 (open: 50 %)\ntoggle-12 (splice: long-bury, spare-bury: 1 m)").slugs(),
+              ElementsAre("part-property-idle", "part-property-idle"));
+}
+
+TEST(StackFindings, AShapeIsThatOfARopeSeat) {
+  EXPECT_THAT(
+      stay("thimble ring {\n  length: 0 mm\n  shape: pear\n  upper: eye (hole: 12 mm)\n}\n").slugs(),
+      ElementsAre("part-property-idle"));
+  EXPECT_THAT(stay("thimble ring {\n  length: 0 mm\n  shape: pear\n  lower: rope-seat\n}\n").slugs(),
+              IsEmpty());
+}
+
 TEST(StackFindings, OneLineTakesWhatIsLeft) {
   EXPECT_THAT(stack("toggle-12").findings(),
               ElementsAre("23:3 `stack` line-missing: the stack of forestay has no `line` in it"));

@@ -50,19 +50,8 @@ Outcomes of(std::string_view slug, const Spliced& spliced) {
 
 /// The findings of this name, whatever their severity.
 std::vector<Diagnostic> findings(std::string_view slug, const std::string& text) {
-  class OneText final : public FileReader {
-  public:
-    explicit OneText(const std::string& text) : text_(text) {}
-    Result<std::string, Failure> read(const std::string& /*path*/, std::size_t /*limit*/) override {
-      return text_;
-    }
-
-  private:
-    const std::string& text_;
-  };
-  OneText reader(text);
   std::vector<Diagnostic> result;
-  for (const Diagnostic& one : compile("test.rig", reader).findings)
+  for (const Diagnostic& one : test::tried(text).findings)
     if (one.slug == slug)
       result.push_back(one);
   return result;
@@ -156,27 +145,16 @@ TEST(SpliceNotLocked, IsFoundOnlyWhenStated) {
 
 std::vector<std::string> overlaps(const std::string& length, const std::string& throat = "",
                                   const std::string& setting = "") {
-  class OneText final : public FileReader {
-  public:
-    explicit OneText(std::string text) : text_(std::move(text)) {}
-    Result<std::string, Failure> read(const std::string& /*path*/, std::size_t /*limit*/) override {
-      return text_;
-    }
-
-  private:
-    std::string text_;
-  };
-  OneText reader(
+  const std::string text =
       "language 1\nrope rope-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n}\n"
       "splice bury {\n  bury: 72 d\n  contraction: 8 %\n}\n"
       "thimble thimble-16 {\n  length: 0 mm\n  wrap: 159 mm\n  lower: rope-seat (diameter: 20 mm" +
       throat + ")\n}\nstay shroud {\n  pin-to-pin: " + length +
       "\n  line: rope-9\n  stack {\n    thimble-16 (splice: bury" + setting +
-      ")\n    line\n    thimble-16 (splice: bury)\n  }\n}\n");
+      ")\n    line\n    thimble-16 (splice: bury)\n  }\n}\n";
   std::vector<std::string> result;
-  for (const Diagnostic& one : compile("test.rig", reader).findings)
-    if (one.slug == "burys-overlap")
-      result.push_back(one.message);
+  for (const Diagnostic& one : findings("burys-overlap", text))
+    result.push_back(one.message);
   return result;
 }
 

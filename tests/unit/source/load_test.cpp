@@ -1,4 +1,4 @@
-#include "source/load.hpp"
+#include "source/file_reader.hpp"
 
 #include <gtest/gtest.h>
 

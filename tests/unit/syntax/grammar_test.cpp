@@ -1,4 +1,4 @@
-#include "source/load.hpp"
+#include "source/file_reader.hpp"
 #include "syntax/parse.hpp"
 #include "unit/syntax/parsed_text.hpp"
 

@@ -1,4 +1,4 @@
-#include "source/load.hpp"
+#include "source/file_reader.hpp"
 #include "unit/syntax/parsed_text.hpp"
 
 #include <gmock/gmock.h>

@@ -1,4 +1,4 @@
-#include "units/smallest_division.hpp"
+#include "units/parse_quantity.hpp"
 
 #include <gtest/gtest.h>
 

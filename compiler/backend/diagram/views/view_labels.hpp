@@ -1,7 +1,7 @@
 #pragma once
 
 #include "backend/diagram/views/view_frame.hpp"
-#include "backend/drawing/label_column.hpp"
+#include "backend/drawing/label_text.hpp"
 
 namespace sheerpole {
 

@@ -216,17 +216,7 @@ std::string all_said(const Compilation& rig) {
 
 /// The rig with one reading; nothing when it is refused.
 std::optional<std::string> said_with(const std::string& reading, std::string& refused) {
-  class OneText final : public FileReader {
-  public:
-    explicit OneText(std::string text) : text_(std::move(text)) {}
-    Result<std::string, Failure> read(const std::string& /*path*/, std::size_t /*limit*/) override {
-      return text_;
-    }
-
-  private:
-    std::string text_;
-  };
-  OneText reader(test::unfolded(
+  const Compilation rig = test::tried(test::unfolded(
       "language 1\n"
       "boat \"Tern\" { report-date: 2026-11-01 }\n"
       "cord orange {  knot-width: 6 mm  }\n"
@@ -239,7 +229,6 @@ std::optional<std::string> said_with(const std::string& reading, std::string& re
       "  estimate: 11.7 m drawn  stack {  line  }  }\n"
       "reading of forestay {  " +
       reading + "  }\n"));
-  const Compilation rig = compile("test.rig", reader);
   for (const Diagnostic& finding : rig.findings)
     if (finding.severity == Severity::error)
       refused += finding.slug + " ";
