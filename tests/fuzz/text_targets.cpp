@@ -3,7 +3,7 @@
 #include "backend/process/protocol.hpp"
 #include "driver/begin/lengths_rig.hpp"
 #include "driver/compile.hpp"
-#include "driver/reference/completion.hpp"
+#include "driver/reference/pages.hpp"
 #include "driver/seal/sealed_folder.hpp"
 #include "fuzz/targets.hpp"
 

@@ -95,7 +95,7 @@ std::size_t end_of_word(std::string_view text, const LineRoom& room) {
   std::size_t end = std::min(text.find(' '), text.size());
   while (end < text.size() && blank_in_quantity(text, end)) {
     const std::size_t longer = std::min(text.find(' ', end + 1), text.size());
-    if (!room.holds(text.substr(0, longer)))
+    if (!room.holds(plain_width(text.substr(0, longer))))
       break;
     end = longer;
   }
