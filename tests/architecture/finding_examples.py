@@ -19,9 +19,9 @@ def check(root, build):
     for path in tree.files(root, [FOLDER], (".finding",)):
         place = f"{tree.shown(root, path)}:1"
         findings += [f"{place}: {fault}" for fault in faults(tree.read(path), path.stem)]
-        times = named.count(f"{path.parent.name}/{path.stem}")
-        if times > 1:
-            findings.append(f"{place}: {FOLDER}/contents names {path.stem} {times} times")
+    for name in sorted(set(named)):
+        if named.count(name) > 1:
+            findings.append(f"{FOLDER}/contents:1: names {name} {named.count(name)} times")
     return findings
 
 

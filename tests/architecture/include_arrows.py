@@ -38,7 +38,7 @@ LIBRARIES = {
     "fmt/": [room for room in [*ROOMS, *ALL_SEEING, "plugins"] if room != "base"],
     "nlohmann/": ["diagnostics", "results", "backend", "plugins", "driver"],
     "CLI/": ["driver"],
-    "pugixml.hpp": ["backend", "driver/pdf"],
+    "pugixml.hpp": ["driver/pdf"],
     "sha2.h": ["base"],
     "utf8proc.h": ["backend/process/file_name.cpp"],
     "Eigen/": ["calculate"],
@@ -51,6 +51,7 @@ LIBRARIES = {
     "pango/": ["driver/pdf"],
     "antlr4-runtime": ["syntax/antlr"],
     "RigLexer.h": ["syntax/antlr"],
+    "lexer_table.hpp": ["syntax/antlr/lexer_engine.cpp"],
     "RigParser.h": ["syntax/antlr"],
 }
 SYSTEM_HEADERS = ["malloc.h", "unistd.h", "fcntl.h", "poll.h", "spawn.h", "signal.h", "sys/"]

@@ -150,7 +150,7 @@ WRONG = {
     ],
     "an example for each finding": [
         ("compiler/diagnostics/findings/rig/unseen.finding", "severity: error\n", "unseen has no example"),
-        ("compiler/diagnostics/findings/contents", "value: Values\n  missing-unit\n  too-long\n  too-long\n", "names too-long 2 times"),
+        ("compiler/diagnostics/findings/contents", "value: Values\n  missing-unit\n  too-long\n  too-long\n", "names value/too-long 2 times"),
         ("compiler/diagnostics/findings/rig/not-said.finding", "severity: error\n\n=== example a\n=== says\nnote (not-said)\n",
          "does not hold not-said with its severity"),
         ("compiler/diagnostics/findings/rig/not-mended.finding", "severity: error\n\n=== example a\n", "no mended example"),

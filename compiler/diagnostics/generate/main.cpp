@@ -1,5 +1,5 @@
 // Writes the tables of the catalogue from the files of the findings, while the compiler is built:
-//   write_finding_tables FOLDER > finding_tables.cpp
+//   write_finding_tables FOLDER SUBJECT/SLUG.finding... > finding_tables.cpp
 // A file that is not built as findings/README.md says ends it with exit code 1 and the place.
 #include "source/file_reader.hpp"
 
@@ -9,7 +9,6 @@
 #include <charconv>
 #include <cstdio>
 #include <cstdlib>
-#include <filesystem>
 #include <iterator>
 #include <map>
 #include <string>
@@ -158,25 +157,28 @@ Finding read_finding(const std::string& path, const std::string& slug) {
   return finding;
 }
 
-/// The findings of a subject's folder that `contents` does not name, by the alphabet.
-void add_unnamed(Subject& subject, const std::string& folder) {
-  std::vector<std::string> slugs;
-  for (const auto& entry : std::filesystem::directory_iterator(folder + "/" + subject.folder))
-    if (entry.path().extension() == ".finding")
-      slugs.push_back(entry.path().stem().string());
-  std::sort(slugs.begin(), slugs.end());
-  const std::size_t named = subject.findings.size();
-  for (const std::string& slug : slugs)
-    if (std::none_of(subject.findings.begin(),
-                     subject.findings.begin() + static_cast<std::ptrdiff_t>(named),
-                     [&](const Finding& finding) { return finding.slug == slug; }))
-      subject.findings.push_back(
-          read_finding(folder + "/" + subject.folder + "/" + slug + ".finding", slug));
+/// "subject/slug.finding" taken apart.
+struct FindingFile {
+  std::string folder;
+  std::string slug;
+};
+
+std::vector<FindingFile> finding_files(int count, char** arguments) {
+  std::vector<FindingFile> files;
+  for (int i = 0; i < count; ++i) {
+    const std::string_view path = arguments[i];
+    const std::size_t slash = path.find('/');
+    if (slash == path.npos || !path.ends_with(".finding"))
+      give_up({std::string(path), 1}, "is not SUBJECT/SLUG.finding");
+    const std::string_view file = path.substr(slash + 1);
+    files.push_back({std::string(path.substr(0, slash)), std::string(file.substr(0, file.rfind('.')))});
+  }
+  return files;
 }
 
 /// contents: `folder: heading`, and below it the slugs behind two blanks that have a place of their own;
 /// the others of the folder follow.
-std::vector<Subject> read_subjects(const std::string& folder) {
+std::vector<Subject> read_subjects(const std::string& folder, const std::vector<FindingFile>& files) {
   const SourceText contents = read(folder + "/contents");
   std::vector<Subject> result;
   for (std::uint32_t number = 1; number <= contents.line_count(); ++number) {
@@ -197,14 +199,16 @@ std::vector<Subject> read_subjects(const std::string& folder) {
       give_up(place, "a subject is `folder: heading`");
     result.push_back({std::string(line.substr(0, colon)), std::string(line.substr(colon + 2)), {}});
   }
-  for (Subject& subject : result)
-    add_unnamed(subject, folder);
-  for (const auto& entry : std::filesystem::directory_iterator(folder))
-    if (entry.is_directory() && std::none_of(result.begin(), result.end(), [&](const Subject& subject) {
-          return subject.folder == entry.path().filename().string();
-        }))
-      give_up({contents.name(), 1},
-              fmt::format("the folder {} has no heading here", entry.path().string()));
+  for (const FindingFile& file : files) {
+    const auto subject = std::find_if(result.begin(), result.end(),
+                                      [&](const Subject& one) { return one.folder == file.folder; });
+    if (subject == result.end())
+      give_up({contents.name(), 1}, fmt::format("the folder {} has no heading here", file.folder));
+    if (std::none_of(subject->findings.begin(), subject->findings.end(),
+                     [&](const Finding& finding) { return finding.slug == file.slug; }))
+      subject->findings.push_back(
+          read_finding(folder + "/" + file.folder + "/" + file.slug + ".finding", file.slug));
+  }
   return result;
 }
 
@@ -282,12 +286,14 @@ std::string tables_text(const std::vector<Subject>& subjects) {
 
 int main(int argument_count, char** arguments) {
   using namespace sheerpole;
-  if (argument_count != 2) {
-    std::fputs("write_finding_tables FOLDER writes the tables of the findings to its output\n", stderr);
+  if (argument_count < 3) {
+    std::fputs("write_finding_tables FOLDER FILE... writes the tables of the findings to its output\n",
+               stderr);
     return 2;
   }
   const std::string folder = arguments[1];
-  const std::string text = tables_text(read_subjects(folder));
+  const std::string text =
+      tables_text(read_subjects(folder, finding_files(argument_count - 2, arguments + 2)));
   std::fwrite(text.data(), 1, text.size(), stdout);
   return 0;
 }

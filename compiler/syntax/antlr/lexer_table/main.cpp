@@ -16,8 +16,8 @@
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
+#include <cstdio>
 #include <cstdlib>
-#include <iostream>
 #include <limits>
 #include <string>
 #include <vector>
@@ -62,11 +62,11 @@ std::vector<char32_t> class_borders(const antlr4::atn::ATN& network) {
 }
 
 template <typename Number>
-void print(const char* type, const char* name, const std::vector<Number>& numbers) {
-  std::cout << "inline constexpr " << type << ' ' << name << "[] = {";
+std::string table(const std::string& type, const std::string& name, const std::vector<Number>& numbers) {
+  std::string text = "inline constexpr " + type + " " + name + "[] = {";
   for (std::size_t i = 0; i < numbers.size(); ++i)
-    std::cout << (i % 24 == 0 ? "\n" : "") << static_cast<std::int32_t>(numbers[i]) << ',';
-  std::cout << "};\n";
+    text += (i % 24 == 0 ? "\n" : "") + std::to_string(static_cast<std::int32_t>(numbers[i])) + ",";
+  return text + "};\n";
 }
 
 } // namespace
@@ -102,19 +102,17 @@ int main() {
         std::upper_bound(borders.begin(), borders.end(), character) - borders.begin()));
   if (borders.size() > std::numeric_limits<std::uint8_t>::max() ||
       states.size() > static_cast<std::size_t>(std::numeric_limits<std::int16_t>::max())) {
-    std::cerr << "the grammar of the lexer needs more room than its table has\n";
+    std::fputs("the grammar of the lexer needs more room than its table has\n", stderr);
     return EXIT_FAILURE;
   }
 
-  std::cout << "// The table of the lexer, worked out from its grammar by syntax/antlr/lexer_table.\n"
-               "#pragma once\n#include <cstddef>\n#include <cstdint>\n"
-               "namespace sheerpole::lexer_table {\n"
-               "inline constexpr std::size_t classes = "
-            << borders.size() + 1 << ";\n";
-  print("char32_t", "borders", borders);
-  print("std::uint8_t", "ascii_classes", ascii_classes);
-  print("std::uint8_t", "accepted", accepted);
-  print("std::int16_t", "steps", steps);
-  std::cout << "}\n";
-  return std::cout.flush() ? EXIT_SUCCESS : EXIT_FAILURE;
+  const std::string text =
+      "// The table of the lexer, worked out from its grammar by syntax/antlr/lexer_table.\n"
+      "#pragma once\n#include <cstddef>\n#include <cstdint>\n"
+      "namespace sheerpole::lexer_table {\n"
+      "inline constexpr std::size_t classes = " +
+      std::to_string(borders.size() + 1) + ";\n" + table("char32_t", "borders", borders) +
+      table("std::uint8_t", "ascii_classes", ascii_classes) + table("std::uint8_t", "accepted", accepted) +
+      table("std::int16_t", "steps", steps) + "}\n";
+  return std::fwrite(text.data(), 1, text.size(), stdout) == text.size() ? EXIT_SUCCESS : EXIT_FAILURE;
 }
