@@ -73,7 +73,12 @@ int try_table(const std::uint8_t* data, std::size_t size) {
   }
   MadeFile reader(rig.value());
   const Compilation made = compile("boat.rig", reader, {.settings = {}, .folders = {}, .threads = 1});
-  promise(made.checked.has_value(), "a table that was taken makes a rig with an error");
+  // The hardware of a first rig is assumed, and may be longer than a short stay.
+  promise(std::all_of(made.findings.begin(), made.findings.end(),
+                      [](const Diagnostic& finding) {
+                        return finding.severity != Severity::error || finding.slug == "negative-body";
+                      }),
+          "a table that was taken makes a rig with an error");
   return 0;
 }
 

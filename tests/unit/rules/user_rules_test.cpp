@@ -52,6 +52,9 @@ std::string declaration(const KindRow& kind, const std::string& name, const Prop
     if (row.need == Need::required || row.name == wanted.name || screw)
       text += stated(row);
   }
+  // A shape is that of a rope-seat.
+  if (wanted.name == "shape")
+    text += "  lower: rope-seat\n";
   return text + "}\n";
 }
 
