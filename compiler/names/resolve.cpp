@@ -41,10 +41,22 @@ public:
     overlays_.apply();
     apply_bases(tree_, table_, sink_);
     table_.report_unknown_names();
-    report_unused_lets();
+    if (!sink_.has_errors() && holds_a_rig(tree_.trees))
+      report_unused_lets();
   }
 
 private:
+  /// Whether the file that was asked for declares a stay or a spar. What is only numbers is for others to
+  /// use.
+  bool holds_a_rig(const auto& files) const {
+    for (const auto& file : files)
+      for (const Statement& statement : file->statements)
+        if (const auto* here = std::get_if<Declaration>(&statement);
+            here != nullptr && here->kind.span.source == tree_.root &&
+            (here->kind.text == "stay" || here->kind.text == "spar"))
+          return true;
+    return false;
+  }
   /// Of the file that was asked for: a library may hold more than one boat needs.
   void report_unused_lets() {
     std::set<Span> stated; // where a name is stated, in the file or over it, it is not used

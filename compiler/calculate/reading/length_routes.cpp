@@ -29,10 +29,11 @@ public:
     if (left <= near_enough)
       slips_.push_back({std::move(words), left});
   }
-  /// A slip by whole feet or metres is told where it comes near, as well.
-  void consider_near(Remark words, Length effect, Length within) {
+  /// A slip by whole feet or metres is told where it comes near, as well; of a tape one that fits is told by
+  /// the tape.
+  void consider_near(Remark words, Length effect, Length within, bool of_tape) {
     const Length left = magnitude(magnitude(difference_) - effect);
-    if (left <= within && left > near_enough)
+    if (left <= within && !(of_tape && left <= near_enough))
       slips_.push_back({std::move(words), left});
   }
   /// The first of two lengths is near so many times the other, or the other of the first.
@@ -158,6 +159,8 @@ std::vector<LikelySlip> likely_slips(const Rig& rig, const Stay& stay, LengthRou
   if (magnitude(difference) <= near_enough)
     return {};
   const Length by_other = length - difference;
+  const auto read = choose_reading(rig, stay).taken;
+  const bool of_tape = taken == LengthRoute::reading && read;
   if (far_apart(rig, length, by_other)) {
     const double ratio = by_other > Length{} ? length.metres() / by_other.metres() : 0.0;
     if (ratio > 0.0) {
@@ -167,12 +170,13 @@ std::vector<LikelySlip> likely_slips(const Rig& rig, const Stay& stay, LengthRou
       suspicion.consider_factor(ReadingPhrase::feet_and_metres, ratio, 1.0 / 0.3048);
       suspicion.consider_factor(ReadingPhrase::feet_and_inches, ratio, 12.0);
     }
-    suspicion.consider_near(ReadingPhrase::about_a_metre, Length::metres(1.0), Length::millimetres(20.0));
-    suspicion.consider_near(ReadingPhrase::about_a_foot, Length::metres(0.3048), Length::millimetres(20.0));
+    suspicion.consider_near(ReadingPhrase::about_a_metre, Length::metres(1.0), Length::millimetres(20.0),
+                             of_tape);
+    suspicion.consider_near(ReadingPhrase::about_a_foot, Length::metres(0.3048), Length::millimetres(20.0),
+                             of_tape);
   }
   parts(rig, stay, suspicion);
-  const auto read = choose_reading(rig, stay).taken;
-  if (taken == LengthRoute::reading && read) {
+  if (of_tape) {
     tape(stay.readings[*read], suspicion);
     decimal_feet(stay.readings[*read], suspicion);
   }

@@ -1,6 +1,5 @@
 #include "calculate/facts.hpp"
 #include "calculate/geometry/spar_lines.hpp"
-#include "limits/limit.hpp"
 #include "model/fact_name.hpp"
 #include "rules/check_report.hpp"
 #include "rules/check_table.hpp"
@@ -24,7 +23,6 @@ using P = GeometryCheckPhrase;
 struct Bound {
   double unlikely = 0.0;
   double outside = 0.0;
-  LimitClass limit_class = LimitClass::common_practice;
 };
 
 // Shares of what is stated. Common practice, no source, and wide: a sound boat is well inside.
@@ -35,6 +33,7 @@ constexpr Bound centre_from_mast{0.85,
                                  1.0}; // of length overall; a bowsprit's end may be stated without a spar
 constexpr Bound over_sheer{1.6, 3.0};  // height above the waterline
 constexpr double over_sheer_metres = 0.25;     // and so much more, for a low boat
+constexpr double least_sheer_metres = 0.2;     // below it no share of it says anything
 constexpr Bound under_sheer{0.5, 0.2};         // the least height, of a stay from aloft
 constexpr Bound over_sail_plan{1.15, 1.4};     // top of the sail plan as stated, above the waterline
 constexpr Bound over_length_overall{1.9, 2.2}; // height aloft, where no sail plan is stated
@@ -52,6 +51,7 @@ constexpr double sweeps_apart_degrees = 15.0;  // of two spreaders of one mast
 constexpr Bound along_mast_degrees{4.0, 0.3};  // the least angle of a stay from mast to deck
 constexpr Bound pair_apart{0.1, 0.01};         // least distance from the centreline, of half the beam
 constexpr double pair_amidships = 0.3;         // the same near the mast
+constexpr double upright = 0.5; // a mast that leans by more than 60 degrees is being raised or lowered
 constexpr double face_metres = 0.02,
                  face_lead = 0.04; // how far off the mast's line, and how steep, says which face
 
@@ -100,13 +100,16 @@ public:
     sheer_ = fact_length(facts, fact_names.sheer_at_mast);
     triangle_ = fact_length(facts, fact_names.foretriangle_height);
     hoist_ = fact_length(facts, fact_names.mainsail_hoist);
+    lowered_ = std::any_of(rig.spars.begin(), rig.spars.end(), [](const Spar& spar) {
+      return stands(spar) && spar.axes[2][2] < upright;
+    });
   }
 
   void look() {
     for (std::size_t i = 0; i < rig_.points.size(); ++i)
       look_at(i);
     for (const Spar& spar : rig_.spars)
-      if (!stands(spar) && overall_)
+      if (spar.sort == SparSort::bowsprit && overall_) // a gaff or a boom stands on its mast
         look_at_heel(spar);
   }
 
@@ -179,6 +182,8 @@ private:
 
   void judge(Seen& seen, double value, const Bound& bound, bool least, const Remark& words,
              std::optional<Span> other, const Remark& label) {
+    if (lowered_)
+      return; // as the boat is rigged nothing can be held against anything
     const auto beyond = [&](double edge) { return least ? is_below(value, edge) : is_below(edge, value); };
     const Stands how = beyond(bound.outside)    ? Stands::outside
                        : beyond(bound.unlikely) ? Stands::unlikely
@@ -254,8 +259,14 @@ private:
           place(overall_), {P::the_length_overall});
   }
 
+  bool high_over_sheer(const Point& point) const {
+    return sheer_ && sheer_->value.metres() >= least_sheer_metres &&
+           is_below(over_sheer.outside,
+                    (point.position.z.metres() - over_sheer_metres) / sheer_->value.metres());
+  }
+
   void heights_on_deck(Seen& seen, bool from_aloft) {
-    if (!sheer_ || sheer_->value.metres() < 0.2)
+    if (!sheer_ || sheer_->value.metres() < least_sheer_metres)
       return;
     const double z = seen.point->position.z.metres();
     const double sheer = sheer_->value.metres();
@@ -325,8 +336,8 @@ private:
     if (overall_ && begins)
       for (const Stay* stay : use.begins) {
         const Point& last = rig_[stay->path.back().point];
-        if (!on_deck(stay->path.back().point.index()))
-          continue;
+        if (!on_deck(stay->path.back().point.index()) || high_over_sheer(last))
+          continue; // an end that stands too high is told itself
         judge(seen, (z - last.position.z.metres()) / overall_->value.metres(), drop_to_deck, true,
               {P::low_aloft,
                {Fixed{z, 3}, Words{stay->base}, Words{last.base}, Fixed{last.position.z.metres(), 3}}},
@@ -378,6 +389,9 @@ private:
       return;
     const double x = at.x - line.rake * at.along;
     const double off = std::max(std::abs(x), std::abs(at.y));
+    // What stays only go over, though no spreader is declared, is the tip of one.
+    if (!use.passes.empty() && use.begins.empty() && use.ends.empty() && use.root_of == nullptr)
+      return;
     const Bound bound{std::max(off_mast.unlikely * height, off_mast_metres),
                       std::max(off_mast.outside * height, 2.0 * off_mast_metres)};
     // Off the mast as it is stated, and on it if its numbers are counted from the waterline and not from
@@ -495,6 +509,7 @@ private:
   const Rig& rig_;
   CheckReport& report_;
   bool errors_;
+  bool lowered_ = false;
   std::vector<Uses> uses_;
   std::optional<Sourced<Length>> overall_, beam_, sheer_, triangle_, hoist_;
 };

@@ -39,72 +39,50 @@ struct Row {
   Ratio ratio;
   std::vector<PartKind> kinds; ///< none: of any
   double least, most;          ///< what is usual
-  LimitClass limit_class;
-  std::string_view source;
 };
 
+/// Common practice, no source, where nothing else stands beside a row: what fittings of this kind were found
+/// to be, from 3 mm wire to 16 mm rope.
 const std::vector<Row>& rows() {
   using enum PartKind;
-  using enum LimitClass;
-  constexpr std::string_view found =
-      "what fittings of this kind were found to be, from 3 mm wire to 16 mm rope";
   static const std::vector<Row> table{
-      {Ratio::length, {toggle}, 3.0, 16.0, common_practice, found},
-      {Ratio::length, {terminal}, 2.0, 13.0, common_practice, found},
-      {Ratio::length, {insulator}, 5.0, 30.0, common_practice, found},
-      {Ratio::length, {thimble}, 1.2, 6.0, common_practice, found},
-      {Ratio::length, {deadeye}, 1.5, 8.0, common_practice, found},
-      {Ratio::length, {shackle}, 2.0, 13.0, common_practice, found},
-      {Ratio::length, {hook}, 4.0, 24.0, common_practice, found},
-      {Ratio::length, {junction}, 1.5, 15.0, common_practice, found},
-      {Ratio::length,
-       {link},
-       2.5,
-       30.0,
-       common_practice,
-       "from a lash block to the long links under a furler"},
+      {Ratio::length, {toggle}, 3.0, 16.0},
+      {Ratio::length, {terminal}, 2.0, 13.0},
+      {Ratio::length, {insulator}, 5.0, 30.0},
+      {Ratio::length, {thimble}, 1.2, 6.0},
+      {Ratio::length, {deadeye}, 1.5, 8.0},
+      {Ratio::length, {shackle}, 2.0, 13.0},
+      {Ratio::length, {hook}, 4.0, 24.0},
+      {Ratio::length, {junction}, 1.5, 15.0},
+      // From a lash block to the long links under a furler.
+      {Ratio::length, {link}, 2.5, 30.0},
       // Two studs share the body, so that no screw opens to twice its shortest.
-      {Ratio::range, {turnbuckle}, 1.1, 1.8, exact, "two studs in one body"},
-      {Ratio::range, {cylinder}, 1.1, 2.0, common_practice, "a rod in its cylinder"},
-      {Ratio::range, {lever}, 1.05, 2.5, common_practice, found},
-      {Ratio::range, {hole_adjuster}, 1.3, 5.0, common_practice, found},
-      {Ratio::range, {lashing}, 1.5, 8.0, common_practice, found},
-      {Ratio::range, {tackle}, 1.5, 7.0, common_practice, found},
-      {Ratio::inserted,
-       {toggle, terminal, insulator, turnbuckle},
-       3.5,
-       14.0,
-       common_practice,
-       "swaged and mechanical terminals"},
-      {Ratio::inserted,
-       {link, hook, shackle},
-       2.0,
-       14.0,
-       common_practice,
-       "a rod's eye, a chain's last link"},
-      {Ratio::inserted,
-       {thimble, hole_adjuster},
-       8.0,
-       45.0,
-       common_practice,
-       "the wire goes round and back into a ferrule"},
-      {Ratio::seat, {thimble, shackle, hook}, 1.5, 7.0, common_practice, "tables of bend ratios disagree"},
-      {Ratio::pin,
-       {},
-       0.6,
-       3.5,
-       common_practice,
-       "pins of the preferred sizes of ISO 2340 and ISO 2341, from memory; which goes with which line is "
-       "practice"},
-      {Ratio::thread,
-       {turnbuckle},
-       0.9,
-       3.5,
-       common_practice,
-       "threads of ISO 261 and ASME B1.1; which goes with which line is practice"},
-      {Ratio::eye, {}, 4.0, 30.0, common_practice, "over thimbles and dead-eyes; round a mast more"},
-      {Ratio::test_bury, {}, 36.0, 110.0, common_practice, "found rules lie between 31 and 100 d"},
-      {Ratio::contraction, {}, 0.03, 0.15, common_practice, "found test splices"},
+      {Ratio::range, {turnbuckle}, 1.1, 1.8},
+      // A rod in its cylinder.
+      {Ratio::range, {cylinder}, 1.1, 2.0},
+      {Ratio::range, {lever}, 1.05, 2.5},
+      {Ratio::range, {hole_adjuster}, 1.3, 5.0},
+      {Ratio::range, {lashing}, 1.5, 8.0},
+      {Ratio::range, {tackle}, 1.5, 7.0},
+      // Swaged and mechanical terminals.
+      {Ratio::inserted, {toggle, terminal, insulator, turnbuckle}, 3.5, 14.0},
+      // A rod's eye, a chain's last link.
+      {Ratio::inserted, {link, hook, shackle}, 2.0, 14.0},
+      // The wire goes round and back into a ferrule.
+      {Ratio::inserted, {thimble, hole_adjuster}, 8.0, 45.0},
+      // Tables of bend ratios disagree.
+      {Ratio::seat, {thimble, shackle, hook}, 1.5, 7.0},
+      // Pins of the preferred sizes of ISO 2340 and ISO 2341, from memory; which goes with which line is
+      // practice.
+      {Ratio::pin, {}, 0.6, 3.5},
+      // Threads of ISO 261 and ASME B1.1; which goes with which line is practice.
+      {Ratio::thread, {turnbuckle}, 0.9, 3.5},
+      // Over thimbles and dead-eyes; round a mast more.
+      {Ratio::eye, {}, 4.0, 30.0},
+      // Found rules lie between 31 and 100 d.
+      {Ratio::test_bury, {}, 36.0, 110.0},
+      // Found test splices.
+      {Ratio::contraction, {}, 0.03, 0.15},
   };
   return table;
 }
@@ -261,6 +239,10 @@ Remark words(const Row& row, const Size& size) {
   const double ratio = size.value / size.over;
   if (size.ratio == Ratio::contraction)
     return {words_of(size.ratio), {Share{size.value}, Share{row.least}, Share{row.most}}};
+  if (size.ratio == Ratio::range) // over itself
+    return {words_of(size.ratio),
+            {Length::metres(size.value), Decimal{ratio, 1}, Length::metres(size.over),
+             Decimal{row.least, 1}, Decimal{row.most, 1}}};
   return {words_of(size.ratio),
           {Length::metres(size.value), Decimal{ratio, 1}, Length::metres(size.over), Words{size.over_what},
            Decimal{row.least, 1}, Decimal{row.most, 1}}};

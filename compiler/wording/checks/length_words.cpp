@@ -96,7 +96,7 @@ std::string_view words(LengthCheckPhrase phrase) {
   case length_over_line:
     return "it is {} long, {} times the {} of {}; {} to {} times is usual";
   case longest_over_shortest:
-    return "it opens to {0}, {1} times its shortest of {2}; {4} to {5} times is usual";
+    return "it opens to {}, {} times its shortest of {}; {} to {} times is usual";
   case inserted_over_line:
     return "{} of wire goes into it, {} times the {} of {}; {} to {} times is usual";
   case seat_over_line:
