@@ -66,45 +66,47 @@ public:
   }
 
   Goods part(const OrderItem& item) const {
-    const Part& part = named_part(item.name);
-    Goods goods{.name = item.name,
-                .what = part.title.empty() ? std::string(name_of(part.kind)) : part.title,
-                .line = false,
-                .notes = item.notes};
+    Goods goods{.name = item.name, .what = item.what, .line = false, .notes = item.notes};
     add(goods, "count",
         std::to_string(item.to_order()) +
             (item.in_hand > 0 ? fmt::format(" ({} needed, {} in hand)", item.needed, item.in_hand) : ""));
-    add_sizes(goods, part);
-    add_end(goods, "upper end", part.upper);
-    add_end(goods, "lower end", part.lower);
-    if (part.role != Part::Role::worn && !part.upper.stated() && !part.lower.stated())
-      add(goods, "its ends: pin, gap, hole", "");
-    if (part.screw) {
-      add(goods, "thread", part.screw->thread.designation);
-      add(goods, "hands of the thread", part.screw->pair ? "right and left" : "one");
-    }
-    for (const char* text : {"size", "metal", "batch"})
-      if (const std::string stated = fact_text(part.particulars, text);
-          !stated.empty() || std::string_view(text) == "batch")
-        add(goods, text, stated);
+    for (const PartId id : item.parts)
+      add_part(goods, rig_[id], item.parts.size() == 1 ? "" : rig_[id].name + ", ");
     return goods;
   }
 
 private:
+  /// `of` leads each row where one plate is several parts of the file.
+  void add_part(Goods& goods, const Part& part, const std::string& of) const {
+    add_sizes(goods, part, of);
+    add_end(goods, of + "upper end", part.upper);
+    add_end(goods, of + "lower end", part.lower);
+    if (part.role != Part::Role::worn && !part.upper.stated() && !part.lower.stated())
+      add(goods, of + "its ends: pin, gap, hole", "");
+    if (part.screw) {
+      add(goods, of + "thread", part.screw->thread.designation);
+      add(goods, of + "hands of the thread", part.screw->pair ? "right and left" : "one");
+    }
+    for (const char* text : {"size", "metal", "batch"})
+      if (const std::string stated = fact_text(part.particulars, text);
+          !stated.empty() || std::string_view(text) == "batch")
+        add(goods, of + text, stated);
+  }
+
   static void add(Goods& goods, std::string what, std::string wanted) {
     goods.rows.push_back({std::move(what), std::move(wanted)});
   }
 
-  void add_sizes(Goods& goods, const Part& part) const {
+  void add_sizes(Goods& goods, const Part& part, const std::string& of) const {
     if (part.length && part.kind != PartKind::bush && part.kind != PartKind::pin)
-      add(goods, "length, bearing to bearing", gauge_text(unit_, part.length->value));
+      add(goods, of + "length, bearing to bearing", gauge_text(unit_, part.length->value));
     if (part.shortest)
-      add(goods, "shortest, closed", gauge_text(unit_, part.shortest->value));
+      add(goods, of + "shortest, closed", gauge_text(unit_, part.shortest->value));
     if (part.longest)
-      add(goods, "longest, at the last thread or hole", gauge_text(unit_, part.longest->value));
+      add(goods, of + "longest, at the last thread or hole", gauge_text(unit_, part.longest->value));
   }
 
-  void add_end(Goods& goods, const char* where, const End& end) const {
+  void add_end(Goods& goods, const std::string& where, const End& end) const {
     if (!end.stated())
       return;
     const std::string lead = fmt::format("{}, {}: ", where, name_of(end.type));
@@ -133,10 +135,6 @@ private:
   const LineMaterial& named_line(const std::string& name) const {
     return *std::find_if(rig_.materials.begin(), rig_.materials.end(),
                          [&](const LineMaterial& one) { return one.name == name; });
-  }
-  const Part& named_part(const std::string& name) const {
-    return *std::find_if(rig_.parts.begin(), rig_.parts.end(),
-                         [&](const Part& one) { return one.name == name; });
   }
 
   const Rig& rig_;

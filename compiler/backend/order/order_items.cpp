@@ -224,7 +224,7 @@ private:
       std::vector<std::string> names;
       for (const PartId part : junction.parts)
         names.push_back(rig_[part].name);
-      OrderItem& ordered = hardware_item(rig_[junction.parts.front()], joined(names, " with "));
+      OrderItem& ordered = hardware_item(junction.parts, joined(names, " with "));
       need(ordered, rig_[junction.single].name, 1);
       note(ordered,
            fmt::format("one plate at the {}, for {} and {} {}", place_words(rig_, rig_[junction.at]),
@@ -250,14 +250,18 @@ private:
       const Part& part = rig_[entry.part];
       if (part.kind == PartKind::soft_eye)
         continue; // is made of the rope itself
-      need(hardware_item(part), stay.name, entry.count);
+      need(hardware_item(entry.part), stay.name, entry.count);
     }
   }
 
-  OrderItem& hardware_item(const Part& part, const std::string& name = {}) {
-    OrderItem& ordered = item("Hardware", name.empty() ? part.name : name);
+  OrderItem& hardware_item(PartId id) { return hardware_item({id}, rig_[id].name); }
+
+  OrderItem& hardware_item(const std::vector<PartId>& parts, const std::string& name) {
+    OrderItem& ordered = item("Hardware", name);
     if (!ordered.what.empty())
       return ordered;
+    ordered.parts = parts;
+    const Part& part = rig_[parts.front()];
     ordered.what = part.title.empty() ? std::string(name_of(part.kind)) : part.title;
     ordered.size = sizes_of(part);
     ordered.supplier = fact_text(part.particulars, fact_names.supplier);
@@ -287,12 +291,12 @@ private:
       const FitWay& way = fit.ways.front();
       const std::string& stay = rig_[derived.stay].name;
       for (const auto& [id, count] : way.parts) {
-        OrderItem& ordered = hardware_item(rig_[id]);
+        OrderItem& ordered = hardware_item(id);
         need(ordered, stay, count);
         note(ordered, fmt::format("{} of them to make the line in hand fit {}", count, stay));
       }
       for (const auto& [id, count] : way.out)
-        note(hardware_item(rig_[id]),
+        note(hardware_item(id),
              fmt::format("{} of them comes out where the line in hand is made to fit {}", count, stay));
       return;
     }

@@ -42,6 +42,7 @@ struct OrderItem {
   long in_hand = 0;
   std::vector<std::pair<std::string, long>> stays; ///< what each stay needs of it; they make up `needed`
   std::vector<std::string> notes = {};             ///< what is not in the sum, or is an estimate
+  std::vector<PartId> parts = {}; ///< of "Hardware": what it is; several are the holes of one plate
 
   /// As far as it is a number.
   long wanted() const { return needed + margin + test_splice; }

@@ -10,7 +10,9 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cstdint>
 #include <map>
+#include <set>
 
 namespace sheerpole::order_list_test {
 namespace {
@@ -31,19 +33,25 @@ class OrderLists : public testing::TestWithParam<const char*> {};
 INSTANTIATE_TEST_SUITE_P(Boats, OrderLists,
                          testing::Values("pellimoor", "grisolde", "smidgeon", "oddnys-wager", "sallow"));
 
-/// Counted here from the stacks, item by item, and in the order stay by stay.
+/// Counted here from the stacks, item by item, and in the order stay by stay; of junctions, which are one
+/// plate for all that meet there, the places are counted.
 TEST_P(OrderLists, TheSumByItemIsTheSumByStay) {
   const Compilation boat = example(GetParam());
   ASSERT_TRUE(boat.checked);
   const Rig& rig = boat.checked->rig();
   std::map<std::string, long> counted;
+  std::set<std::uint32_t> plates;
   for (const Stay& stay : rig.stays)
     for (const StackItem& item : stay.stack)
       if (item.kind == StackItem::Kind::part && rig[item.part].role != Part::Role::boat_fitting &&
-          rig[item.part].kind != PartKind::soft_eye)
+          rig[item.part].kind == PartKind::junction)
+        plates.insert((&item == &stay.stack.front() ? stay.path.front() : stay.path.back()).point.index());
+      else if (item.kind == StackItem::Kind::part && rig[item.part].role != Part::Role::boat_fitting &&
+               rig[item.part].kind != PartKind::soft_eye)
         counted[rig[item.part].name] += item.count;
   const std::vector<OrderItem> items = order_items(*boat.checked);
   std::size_t hardware = 0;
+  long ordered_plates = 0;
   for (const OrderItem& item : items) {
     long by_stay = 0;
     for (const auto& [stay, amount] : item.stays)
@@ -51,10 +59,15 @@ TEST_P(OrderLists, TheSumByItemIsTheSumByStay) {
     EXPECT_EQ(by_stay, item.needed) << item.name;
     if (item.group != "Hardware")
       continue;
+    if (rig[item.parts.at(0)].kind == PartKind::junction) {
+      ordered_plates += item.needed;
+      continue;
+    }
     ++hardware;
     EXPECT_EQ(item.needed, counted[item.name]) << item.name;
   }
   EXPECT_EQ(hardware, counted.size());
+  EXPECT_EQ(ordered_plates, static_cast<long>(plates.size()));
 }
 
 TEST_P(OrderLists, AreWellSetOnBothSheets) {
