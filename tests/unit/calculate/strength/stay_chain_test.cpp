@@ -139,7 +139,7 @@ TEST(StayChain, PinInTheJointGoesBeforeThatOfTheJaw) {
       "wire wire-6 {\n construction: \"1x19\"\n size: \"6 mm\"\n break-load: 30 kN\n}\n"
       "terminal eye-62 {\n length: 62 mm\n lower: wire-socket (inserted: 50 mm)\n break-load: 32 kN\n}\n"
       "toggle toggle-60 {\n length: 60 mm\n upper: wire-socket (inserted: 50 mm)\n"
-      " lower: jaw (gap: 14 mm, pin: \"10 mm\")\n pin-stress: 300 MPa\n break-load: 40 kN\n}\n"
+      " lower: jaw (gap: 14 mm, pin: \"12 mm\")\n pin-stress: 200 MPa\n break-load: 40 kN\n}\n"
       "pin pin-12 {\n size: \"12 mm\"\n pin-stress: 300 MPa\n}\n"
       "pin pin-rated {\n size: \"12 mm\"\n break-load: 50 kN\n}\n"
       "bush bush-12 {\n upper: eye (hole: 12.1 mm)\n}\n"
