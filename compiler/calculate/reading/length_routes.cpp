@@ -29,8 +29,8 @@ public:
     if (left <= near_enough)
       slips_.push_back({std::move(words), left});
   }
-  /// A slip by whole feet or metres is told where it comes near, as well; of a tape one that fits is told by
-  /// the tape.
+  /// A slip by whole feet or metres is told where it comes near, as well; of a tape one that fits is told
+  /// by the tape.
   void consider_near(Remark words, Length effect, Length within, bool of_tape) {
     const Length left = magnitude(magnitude(difference_) - effect);
     if (left <= within && !(of_tape && left <= near_enough))
@@ -171,9 +171,9 @@ std::vector<LikelySlip> likely_slips(const Rig& rig, const Stay& stay, LengthRou
       suspicion.consider_factor(ReadingPhrase::feet_and_inches, ratio, 12.0);
     }
     suspicion.consider_near(ReadingPhrase::about_a_metre, Length::metres(1.0), Length::millimetres(20.0),
-                             of_tape);
+                            of_tape);
     suspicion.consider_near(ReadingPhrase::about_a_foot, Length::metres(0.3048), Length::millimetres(20.0),
-                             of_tape);
+                            of_tape);
   }
   parts(rig, stay, suspicion);
   if (of_tape) {

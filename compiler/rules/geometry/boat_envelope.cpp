@@ -51,6 +51,7 @@ constexpr double sweeps_apart_degrees = 15.0;  // of two spreaders of one mast
 constexpr Bound along_mast_degrees{4.0, 0.3};  // the least angle of a stay from mast to deck
 constexpr Bound pair_apart{0.1, 0.01};         // least distance from the centreline, of half the beam
 constexpr double pair_amidships = 0.3;         // the same near the mast
+constexpr double one_height_metres = 0.25;     // of fittings that sit together
 constexpr double upright = 0.5; // a mast that leans by more than 60 degrees is being raised or lowered
 constexpr double face_metres = 0.02,
                  face_lead = 0.04; // how far off the mast's line, and how steep, says which face
@@ -100,9 +101,8 @@ public:
     sheer_ = fact_length(facts, fact_names.sheer_at_mast);
     triangle_ = fact_length(facts, fact_names.foretriangle_height);
     hoist_ = fact_length(facts, fact_names.mainsail_hoist);
-    lowered_ = std::any_of(rig.spars.begin(), rig.spars.end(), [](const Spar& spar) {
-      return stands(spar) && spar.axes[2][2] < upright;
-    });
+    lowered_ = std::any_of(rig.spars.begin(), rig.spars.end(),
+                           [](const Spar& spar) { return stands(spar) && spar.axes[2][2] < upright; });
   }
 
   void look() {
@@ -413,7 +413,7 @@ private:
   /// By the other points of the mast, so that one with a slip is held against them.
   MastLine line_of(const Spar& spar, const Point& without) const {
     MastLine line;
-    std::vector<double> leans;
+    std::vector<double> leans, heights;
     for (std::size_t i = 0; i < rig_.points.size(); ++i) {
       const Point& point = rig_.points[i];
       if (point.spar != spar.name || &point == &without || point.base == without.base ||
@@ -421,8 +421,13 @@ private:
         continue;
       const Local at = local(spar, point.position);
       line.height = std::max(line.height, at.along);
-      if (at.along > 1.0)
-        leans.push_back(at.x / at.along);
+      // What sits at one height says it once.
+      if (at.along < 1.0 || std::any_of(heights.begin(), heights.end(), [&](double height) {
+            return std::abs(height - at.along) < one_height_metres;
+          }))
+        continue;
+      heights.push_back(at.along);
+      leans.push_back(at.x / at.along);
     }
     if (leans.size() > 2) {
       constexpr double most = 0.15; // 8.5 degrees; points that lean more are not a mast that does

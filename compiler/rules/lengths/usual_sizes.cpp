@@ -41,8 +41,8 @@ struct Row {
   double least, most;          ///< what is usual
 };
 
-/// Common practice, no source, where nothing else stands beside a row: what fittings of this kind were found
-/// to be, from 3 mm wire to 16 mm rope.
+/// Common practice, no source, where nothing else stands beside a row: what fittings of this kind were
+/// found to be, from 3 mm wire to 16 mm rope.
 const std::vector<Row>& rows() {
   using enum PartKind;
   static const std::vector<Row> table{

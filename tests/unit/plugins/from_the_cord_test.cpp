@@ -217,7 +217,8 @@ std::string length_text_of(double mm) {
 }
 
 std::string rig_of(const Chosen& chosen) {
-  std::string text = "language 1\ncord red { }\n";
+  // Parts of any size: what is usual is not asked for.
+  std::string text = "language 1\ncord red { }\nlimits {\n  size-off: off\n  size-far-off: off\n}\n";
   text += chosen.inches ? "shop own {\n  unit: inches\n  round-to: 1/32 in\n}\n"
                         : "shop own {\n  unit: millimetres\n}\n";
   const auto links = "link upper-link {\n  length: " + length_text_of(chosen.upper_part) +
