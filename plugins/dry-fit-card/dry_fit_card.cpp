@@ -161,8 +161,8 @@ void add_bearings(const StayFit& fit, PageFlow& page) {
   page.table(table);
   if (!fit.of_stay->adjusters.empty())
     page.text(
-        "Each row is the line that just hangs with the adjuster so. Longer than in the row \"closed\" "
-        "it can not be made tight; shorter than in the row \"open\" it does not reach.",
+        "Each row: the line that just hangs with the adjuster so. Longer than \"closed\" it cannot be made "
+        "tight; under \"open\" it does not reach.",
         small);
   if (fit.free().cut.unknown)
     page.text(joined(x_words(fit.free()), " "), small);
@@ -188,18 +188,29 @@ void add_parting(const StayFit& fit, PageFlow& page) {
   page.to_write("Held meanwhile by:", plain);
 }
 
-/// What swings at one end: "Below toggle-12 swings free both ways, fore and aft and athwart."
+/// What swings at one end: "toggle-12 swings free both ways, fore and aft and athwart."
 std::string swing_words(const StayFit& fit, WhichEnd where) {
-  std::string end = end_of(fit, where);
-  end.front() = static_cast<char>(end.front() - 'a' + 'A');
   const auto found = articulation(*fit.rig, *fit.stay, where);
   if (found && found->swings)
-    return end + ": " + *found->swings + " swings free both ways, fore and aft and athwart.";
+    return *found->swings + " swings free both ways, fore and aft and athwart.";
   if (found)
-    return end +
-           ": nothing is stated that swings both ways: move the end fore and aft and athwart, and see "
-           "what binds.";
-  return end + ": the hardware follows the line both ways, fore and aft and athwart, and nothing binds.";
+    return "nothing is stated that swings both ways: move it fore and aft and athwart, and see what "
+           "binds.";
+  return "the hardware follows the line both ways, fore and aft and athwart, and nothing binds.";
+}
+
+/// To look at what swings at each end, in one sentence where the same is said of both.
+void add_swings(const StayFit& fit, PageFlow& page) {
+  const auto tick = [&](std::string ends, const std::string& words) {
+    ends.front() = static_cast<char>(ends.front() - 'a' + 'A');
+    page.tick(ends + ": " + words, plain);
+  };
+  const std::string upper = swing_words(fit, WhichEnd::upper);
+  const std::string lower = swing_words(fit, WhichEnd::lower);
+  if (upper == lower)
+    return tick("at both ends", upper);
+  tick(end_of(fit, WhichEnd::upper), upper);
+  tick(end_of(fit, WhichEnd::lower), lower);
 }
 
 std::string screw_words(const StayFit& fit, const TakeUp& adjuster) {
@@ -223,8 +234,7 @@ void add_looks(const StayFit& fit, PageFlow& page) {
           "is pinned to, and bends neither.",
           end_of(fit, WhichEnd::upper), end_of(fit, WhichEnd::lower)),
       plain);
-  page.tick(swing_words(fit, WhichEnd::upper), plain);
-  page.tick(swing_words(fit, WhichEnd::lower), plain);
+  add_swings(fit, page);
   if (fit.stay->path.size() > 2)
     page.tick("At each tip it lies where it will lie, with nothing under it and nothing sharp beside it.",
               plain);
@@ -244,11 +254,12 @@ void add_found(PageFlow& page) {
 void add_mends(const StayFit& fit, PageFlow& page) {
   const CardPiece& card = fit.free();
   page.heading("When it does not come where it should", 4.0);
+  constexpr TextLook look{.size = 2.8, .bold = false, .indent = 0.0};
   page.text(
       "Nothing is cut, so all can still be mended. Look for the cause before you move a mark: a part "
       "that was left out or put in twice, an adjuster set otherwise, another hole, the reading. Put the "
       "number right in the rig file and print the cards again.",
-      small);
+      look);
   const std::string left = fit.of_stay->adjusters.empty()
                                ? "The stay has no adjuster."
                                : fmt::format("From its setting the adjuster takes up {} and gives out {}.",
@@ -256,14 +267,14 @@ void add_mends(const StayFit& fit, PageFlow& page) {
   page.text(
       fmt::format("After cutting. {} Too long beyond that: one end is made again{}. Too short beyond "
                   "that: a toggle or a link may fill the gap if it is strong enough and its pins fit; "
-                  "else it is a new piece. Nothing is spliced or joined in to make it longer.",
+                  "else a new piece. Nothing is spliced or joined in.",
                   left,
                   card.rope() ? ", with the whole bury"
                               : "; a pressed terminal is cut off and not used again"),
-      small);
+      look);
   page.text("This card follows from the rig file and nothing else. Local rules and a licensed professional "
             "rigger come before it.",
-            {.size = 2.8, .bold = false, .indent = 0.0});
+            look);
 }
 
 } // namespace
