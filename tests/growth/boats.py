@@ -25,7 +25,7 @@ turnbuckle screw {
   longest: 360 mm measured
   upper: wire-socket (inserted: 20 mm measured)
 }
-link short-link { length: 0.02 mm }
+link short-link { length: 20 mm measured }
 """
 
 
@@ -84,9 +84,9 @@ DIMENSIONS = {
     "points": (lambda n: boat(points(n) + stay("fore")), CHECK),
     "stops of a path": (path, CHECK),
     "parts": (lambda n: boat(many(n, lambda i: f"link l{i} {{ length: {i % 90 + 1} mm }}\n") + stay("fore")), CHECK),
-    "items of a stack": (lambda n: boat(stay("fore", items="    short-link\n" * n)), CHECK),
+    "items of a stack": (lambda n: boat(stay("fore", f"{9 + n // 50} m", "    short-link\n" * n)), CHECK),
     "counted items": (lambda n: boat(many(n // 100, lambda i: stay(f"s{i}", items="    100 x short-link\n"))), CHECK),
-    "counted items, many each": (lambda n: boat(many(8, lambda i: stay(f"s{i}", items=f"    {n} x short-link\n" * 20))), CHECK),
+    "counted items, many each": (lambda n: boat(many(8, lambda i: stay(f"s{i}", f"{9 + n // 50} m", f"    {n} x short-link\n"))), CHECK),
     "lines": (lambda n: boat(many(n, lambda i: f'wire w{i} {{\n  construction: "1x19"\n  size: "6 mm"\n}}\n') + stay("fore")), CHECK),
     "splices": (lambda n: boat(many(n, lambda i: f"splice e{i} {{\n  bury: 72 d\n}}\n") + stay("fore")), CHECK),
     "lets": (lambda n: boat(many(n, lambda i: f"let a{i} = {i % 90 + 1} mm\n") + stay("fore")), CHECK),
