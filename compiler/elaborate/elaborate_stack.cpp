@@ -143,17 +143,18 @@ private:
         item.passes = count->value;
     const ResolvedSetting* spare = setting(resolved, "spare-bury");
     const ResolvedSetting* splice = setting(resolved, "splice");
+    const ResolvedSetting* removable = setting(resolved, "removable");
     if (spare != nullptr)
       item.spare_bury = elaboration_.read.length(spare->syntax->value, *spare->row, owner);
     if (spare != nullptr || splice != nullptr)
-      of_ropes_end_.push_back({items_.size(), splice, spare});
+      of_ropes_end_.push_back({items_.size(), splice, spare, removable});
     if (splice != nullptr) {
       const SymbolId id = elaboration_.tree.symbol_at(splice->syntax->value.expression().span);
       const auto found = elaboration_.splices.find(id.value);
       if (found != elaboration_.splices.end())
         item.splice = found->second;
     }
-    if (const ResolvedSetting* removable = setting(resolved, "removable"))
+    if (removable != nullptr)
       item.removable = removable->syntax->value.expression().text == "yes";
     if (part.role == Part::Role::adjuster)
       read_adjuster(resolved, part, owner, item);
@@ -314,6 +315,7 @@ private:
     std::size_t item;
     const ResolvedSetting* splice;
     const ResolvedSetting* spare;
+    const ResolvedSetting* removable;
   };
 
   /// What is worn on the line lies between it and the part that its end goes round.
@@ -338,6 +340,8 @@ private:
           refuse_idle(end, stated, "no line ends there");
       else if (end.splice == nullptr)
         refuse_idle(end, end.spare, "no splice is stated beside it");
+      else
+        refuse_idle(end, end.removable, "the end of the line is spliced round it");
     }
   }
 

@@ -24,17 +24,26 @@ bool is_loose_or_soft(const Part& part) {
          std::end(loose_or_soft);
 }
 
-bool swings(const Part& part) {
+/// Of an adjuster: a toggle at this end, or at both.
+bool own_toggle(const Part& part, WhichEnd where) {
+  const std::string toggle = fact_text(part.particulars, fact_names.toggle);
+  return toggle == "both" || toggle == (where == WhichEnd::upper ? "upper" : "lower");
+}
+
+bool swings(const Part& part, WhichEnd where) {
   const std::string pins = fact_text(part.particulars, fact_names.pins);
   if (pins == "parallel")
     return false;
-  return pins == "crossed" || !fact_text(part.particulars, fact_names.toggle).empty() ||
-         is_loose_or_soft(part) || part.upper.type == EndType::hook || part.lower.type == EndType::hook;
+  return pins == "crossed" || own_toggle(part, where) || is_loose_or_soft(part) ||
+         part.upper.type == EndType::hook || part.lower.type == EndType::hook;
 }
 
-void look_at(const Part& part, std::size_t item, Articulation& result) {
-  if (!result.swings && swings(part))
+void look_at(const Part& part, std::size_t item, WhichEnd where, Articulation& result) {
+  if (!result.swings && swings(part, where))
     result.swings = part.name;
+  if (!own_toggle(part, where) &&
+      own_toggle(part, where == WhichEnd::upper ? WhichEnd::lower : WhichEnd::upper))
+    result.toggled_to_line = part.name;
   const std::string pins = fact_text(part.particulars, fact_names.pins);
   if (!result.parallel && pins == "parallel")
     result.parallel = item;
@@ -74,7 +83,7 @@ std::optional<Articulation> articulation(const Rig& rig, const Stay& stay, Which
     if (part.role == Part::Role::worn)
       continue;
     result.items.push_back(i);
-    look_at(part, i, result);
+    look_at(part, i, where, result);
   }
   return result;
 }

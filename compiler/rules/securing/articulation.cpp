@@ -97,8 +97,8 @@ void check_toggle(const Rig& rig, const Derived& derived, CheckReport& report) {
                     of_stay.not_checked({P::slot_not_stated, {stay.stack[*end->tee].part}});
                     break;
                   case Swing::lacks:
-                    of_stay.find(
-                        lacking(rig, stay, *end, where, report.check(), name, rig[stay.material].name));
+                    of_stay.find(lacking(rig, stay, *end, where, report.check(), name,
+                                         end->toggled_to_line.value_or(rig[stay.material].name)));
                     break;
                   }
                 });

@@ -353,8 +353,8 @@ inline std::vector<std::string> other_values(const BoatText& boat, const Propert
     break;
   case ValueType::text:
   case ValueType::word:
-    for (const char* other :
-         {"\"other words\"", "\"none\"", "\"1x19\"", "\"3-strand polyester\"", "toggle", "wire", "secured"})
+    for (const char* other : {"terminal", "rod", "\"other words\"", "\"none\"", "\"1x19\"",
+                              "\"3-strand polyester\"", "toggle", "wire", "secured"})
       if (row.type == ValueType::word || other[0] == '"')
         add(std::string(other));
     break;
