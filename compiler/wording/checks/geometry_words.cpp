@@ -186,8 +186,8 @@ std::string_view words(GeometryCheckPhrase phrase) {
   case off_spar:
     return "it stands {} m off the line of {}";
   case off_spar_in_boat_axes:
-    return "it stands {} m off the line of {}; its numbers are those of boat axes, and points on a spar are "
-           "counted from its heel";
+    return "it stands {} m off the line of {}; its numbers are those of boat axes, and points on a spar "
+           "are counted from its heel";
   case the_spar:
     return "the spar";
   case fore_face_leads_aft:
