@@ -108,9 +108,10 @@ std::string without_digests(const std::string& text) {
 /// What a user sees of a boat, each view made when it is asked for, the cheap ones first.
 class Seen {
 public:
-  explicit Seen(std::string text) : text_(std::move(text)) {
+  explicit Seen(std::string text, std::string shop = {}) : text_(std::move(text)) {
     OneText reader(text_);
     CompileOptions options;
+    options.shop = std::move(shop);
     options.threads = 1;
     result_ = compile(file_name, reader, options);
   }
@@ -261,9 +262,10 @@ private:
     bool papers;
   };
   static constexpr std::array of_numbers{
-      Round{Extent::one_stay, 2, 2, false}, Round{Extent::used_by, 3, 2, false},
-      Round{Extent::one_stay, 2, 1, true},  Round{Extent::unbounded, 2, 9, false},
-      Round{Extent::whole, 2, 3, false},    Round{Extent::whole, 1, 2, true}};
+      Round{Extent::one_stay, 2, 2, false},  Round{Extent::used_by, 3, 2, false},
+      Round{Extent::one_stay, 2, 9, false},  Round{Extent::one_stay, 2, 1, true},
+      Round{Extent::unbounded, 2, 9, false}, Round{Extent::whole, 2, 3, false},
+      Round{Extent::whole, 1, 2, true}};
   static constexpr std::array of_words{
       Round{Extent::one_stay, 1, 1, false}, Round{Extent::one_stay, 3, 1, true},
       Round{Extent::used_by, 3, 3, true}, Round{Extent::unbounded, 2, 2, true}};
@@ -283,8 +285,10 @@ private:
     const std::string text = text_to_look_at(boat, place.chunk, extent);
     if (const auto found = kept_.find(text); found != kept_.end())
       return found->second;
-    auto seen = std::make_shared<Seen>(text);
-    if (keep)
+    // What a shop states is seen when lengths are told as that shop takes them.
+    const Chunk& changed = boat[place.chunk];
+    auto seen = std::make_shared<Seen>(text, changed.kind == "shop" ? changed.name : "");
+    if (keep && changed.kind != "shop")
       kept_.emplace(text, seen);
     return seen;
   }
