@@ -84,7 +84,7 @@ TEST(SpoolPlanBackEnd, ADraftHasRoomAndNoPlace) {
   EXPECT_NE(text.find("       1         0      3000  9' 10 1/8\""), std::string::npos) << text;
   EXPECT_NE(
       text.find(
-          "       2   not yet   not yet                      4940        0  Demo: hung; DRAFT; X(hung)"),
+          "       2   not yet   not yet                        4940        0  Demo: hung; DRAFT; X(hung)"),
       std::string::npos)
       << text;
   EXPECT_NE(text.find("planned by the estimate of the stay"), std::string::npos);
