@@ -24,10 +24,10 @@ struct Articulation {
 
 /// Nothing unless the stay's own line is wire or rod. A stay swings in two planes where it hangs by a
 /// toggle, by a part whose pins are stated to be crossed or by an adjuster with a toggle of its own at its
-/// end away from the line; by what is loose (a shackle, a hook, a thimble in a loop of the wire); or by what bends (a soft eye, a
-/// lashing, a dead-eye on its lanyard, a tackle, a piece of rope or chain). Not by a jaw on an eye, a link
-/// with parallel pins, an insulator, a lever. A part that states parallel pins does not count, whatever it
-/// is. Source: common practice, no source.
+/// end away from the line; by what is loose (a shackle, a hook, a thimble in a loop of the wire); or by
+/// what bends (a soft eye, a lashing, a dead-eye on its lanyard, a tackle, a piece of rope or chain). Not
+/// by a jaw on an eye, a link with parallel pins, an insulator, a lever. A part that states parallel pins
+/// does not count, whatever it is. Source: common practice, no source.
 std::optional<Articulation> articulation(const Rig& rig, const Stay& stay, WhichEnd where);
 
 } // namespace sheerpole
