@@ -310,9 +310,12 @@ Expression TreeBuilder::parentheses(const Rule::OperandContext& context) {
   if (context.parts.size() == 3)
     return result;
   // Reported where it stands; a comma without a blank is one in a number, which was told by itself.
+  const std::string_view bytes = tokens_.source().bytes();
+  const auto digit = [&](std::uint32_t at) { return bytes[at] >= '0' && bytes[at] <= '9'; };
   const bool has_tight_comma = std::adjacent_find(result.operands.begin(), result.operands.end(),
-                                                  [](const Expression& a, const Expression& b) {
-                                                    return b.span.begin == a.span.end + 1;
+                                                  [&](const Expression& a, const Expression& b) {
+                                                    return b.span.begin == a.span.end + 1 &&
+                                                           digit(a.span.end - 1) && digit(b.span.begin);
                                                   }) != result.operands.end();
   if (has_error || has_tight_comma || context.exception)
     return error_expression(whole);

@@ -281,6 +281,8 @@ TEST(ForetriangleOfPoints, FollowsARakedMastDown) {
   EXPECT_NEAR(foretriangle(rig)->base->millimetres(), 2'900, 1e-6);
   EXPECT_FALSE(foretriangle(rig)->height) << "the sheer is not stated";
   rig.stays[0].duties.clear();
+  EXPECT_NEAR(foretriangle(rig)->base->millimetres(), 2'900, 1e-6) << "no stay is said to carry a sail";
+  rig.stays[0].duties = {"removable"};
   EXPECT_FALSE(foretriangle(rig));
 }
 
