@@ -311,7 +311,10 @@ Expression TreeBuilder::parentheses(const Rule::OperandContext& context) {
     return result;
   // Reported where it stands; a comma without a blank is one in a number, which was told by itself.
   const std::string_view bytes = tokens_.source().bytes();
-  const auto digit = [&](std::uint32_t at) { return bytes[at] >= '0' && bytes[at] <= '9'; };
+  const auto digit = [&](std::uint32_t at) {
+    return at < bytes.size() && bytes[at] >= '0' &&
+           bytes[at] <= '9'; // what is missing stands behind the file
+  };
   const bool has_tight_comma = std::adjacent_find(result.operands.begin(), result.operands.end(),
                                                   [&](const Expression& a, const Expression& b) {
                                                     return b.span.begin == a.span.end + 1 &&
