@@ -53,18 +53,11 @@ Length cut_of(const Rig& rig, StayId id) {
   return stay.body.known();
 }
 
-/// Whether another way speaks of the same boat as the one taken: a reading that a later one stands above is
-/// an older state of her, and X has no number.
-bool speaks_of_now(const RouteComparison& other) {
-  return !other.expected_x && other.why != PassedOver::older && other.why != PassedOver::counted_out &&
-         other.why != PassedOver::not_comparable;
-}
-
 /// Nothing is cut to a length of which two ways say something else altogether.
 void block_by_ways(const Rig& rig, const Stay& stay, DerivedStay& derived) {
   for (const RouteComparison& other : derived.other_routes) {
     const Length taken = derived.pin_to_pin.known();
-    if (!speaks_of_now(other) || !far_apart(rig, taken, other.length))
+    if (!other.speaks_of_now() || !far_apart(rig, taken, other.length))
       continue;
     for (Piece& piece : derived.pieces)
       piece.blocked.push_back({{CutPhrase::ways_far_apart, {taken, other.length}},

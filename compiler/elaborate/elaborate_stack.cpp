@@ -382,10 +382,8 @@ private:
     if (stay.path.size() < 2)
       return false;
     const std::string& name = rig[stay.path.back().point].spar;
-    return std::any_of(rig.spars.begin(), rig.spars.end(), [&](const Spar& spar) {
-      return spar.name == name && (spar.sort == SparSort::mast || spar.sort == SparSort::mizzen ||
-                                   spar.sort == SparSort::topmast);
-    });
+    return std::any_of(rig.spars.begin(), rig.spars.end(),
+                       [&](const Spar& spar) { return spar.name == name && stands(spar.sort); });
   }
 
   Elaboration& elaboration_;

@@ -117,6 +117,11 @@ inline constexpr std::array<std::string_view, 8> spar_sort_names{"",         "ma
                                                                  "bowsprit", "boomkin", "gaff",   "boom"};
 static_assert(spar_sort_names.size() == static_cast<std::size_t>(SparSort::boom) + 1);
 
+/// Whether it stands: a mast, a mizzen or a topmast.
+constexpr bool stands(SparSort sort) {
+  return sort == SparSort::mast || sort == SparSort::mizzen || sort == SparSort::topmast;
+}
+
 constexpr const auto& names_of(const SparSort*) {
   return spar_sort_names;
 }

@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <string>
 #include <string_view>
+#include <utility>
 
 namespace sheerpole {
 
@@ -27,6 +28,24 @@ class DiskFileReader final : public FileReader {
 public:
   Result<std::string, Failure> read(const std::string& path, std::size_t limit) override;
   std::string real_path(const std::string& path) override;
+};
+
+/// One text in memory, by the name that it goes under; there is no other file.
+class OneTextReader final : public FileReader {
+public:
+  OneTextReader(std::string path, std::string_view text) : path_(std::move(path)), text_(text) {}
+  Result<std::string, Failure> read(const std::string& path, std::size_t limit) override {
+    if (path != path_)
+      return Failure::not_found;
+    if (text_.size() > limit)
+      return Failure::too_large;
+    return std::string(text_);
+  }
+  std::string real_path(const std::string& path) override { return path; }
+
+private:
+  std::string path_;
+  std::string_view text_; ///< has to outlive the reader
 };
 
 /// Largest rig file that is read; a rig is some kilobytes.

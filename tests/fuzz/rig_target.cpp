@@ -13,23 +13,6 @@ namespace {
 
 constexpr const char* name = "boat.rig";
 
-/// The one file that there is; whatever it uses is not there.
-class OneFile final : public FileReader {
-public:
-  explicit OneFile(std::string_view text) : text_(text) {}
-  Result<std::string, Failure> read(const std::string& path, std::size_t limit) override {
-    if (path != name)
-      return Failure::not_found;
-    if (text_.size() > limit)
-      return Failure::too_large;
-    return std::string(text_);
-  }
-  std::string real_path(const std::string& path) override { return path; }
-
-private:
-  std::string_view text_;
-};
-
 /// What is tidy stays as it is.
 void look_at_layout(const SourceText& source) {
   DiagnosticSink sink;
@@ -45,7 +28,7 @@ void look_at_layout(const SourceText& source) {
 
 int try_rig(const std::uint8_t* data, std::size_t size) {
   const std::string text(reinterpret_cast<const char*>(data), size);
-  OneFile reader(text);
+  OneTextReader reader(name, text);
   const Compilation compilation = compile(name, reader, {.settings = {}, .folders = {}, .threads = 1});
   promise(compilation.has_errors || compilation.checked.has_value(), "no error, and no rig either");
   for (const char* form : {"text", "lines", "json", "sarif"})

@@ -19,16 +19,6 @@ std::string_view text_of(const std::uint8_t* data, std::size_t size) {
   return {reinterpret_cast<const char*>(data), size};
 }
 
-class MadeFile final : public FileReader {
-public:
-  explicit MadeFile(const std::string& text) : text_(text) {}
-  Result<std::string, Failure> read(const std::string&, std::size_t) override { return text_; }
-  std::string real_path(const std::string& path) override { return path; }
-
-private:
-  const std::string& text_;
-};
-
 void collect_words(const Json& json, std::vector<std::string>& words) {
   if (json.is_string())
     words.push_back(json.get<std::string>());
@@ -71,7 +61,7 @@ int try_table(const std::uint8_t* data, std::size_t size) {
               "a failure without a place");
     return 0;
   }
-  MadeFile reader(rig.value());
+  OneTextReader reader("boat.rig", rig.value());
   const Compilation made = compile("boat.rig", reader, {.settings = {}, .folders = {}, .threads = 1});
   // The hardware of a first rig is assumed, and may be longer than a short stay.
   promise(std::all_of(made.findings.begin(), made.findings.end(),

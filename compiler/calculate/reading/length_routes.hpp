@@ -29,6 +29,13 @@ struct RouteComparison {
   /// mark can be right, never for a cut. `difference` says nothing then.
   std::optional<Length> expected_x = {};
   std::optional<PassedOver> why = {}; ///< of a reading: why it was not taken
+
+  /// Whether it speaks of the same boat as the way taken: a reading that a later one stands above is an
+  /// older state of her, and X has no number.
+  bool speaks_of_now() const {
+    return !expected_x && why != PassedOver::older && why != PassedOver::counted_out &&
+           why != PassedOver::not_comparable;
+  }
 };
 
 /// The slips of measuring that would explain why two ways to the pin-to-pin length of a stay differ: a part

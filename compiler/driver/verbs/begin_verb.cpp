@@ -61,20 +61,9 @@ std::optional<std::string> from_lengths(const Options& options) {
   return std::nullopt;
 }
 
-/// The one file that was just made.
-class MadeFile final : public FileReader {
-public:
-  explicit MadeFile(const std::string& text) : text_(text) {}
-  Result<std::string, Failure> read(const std::string&, std::size_t) override { return text_; }
-  std::string real_path(const std::string& path) override { return path; }
-
-private:
-  const std::string& text_;
-};
-
 /// Whether the file is without errors before anybody builds on it; says what is wrong when it is not.
 bool can_be_read(const std::string& rig, const Options& options) {
-  MadeFile reader(rig);
+  OneTextReader reader(printable(options.file), rig);
   const Compilation made = compile(printable(options.file), reader, {});
   if (made.checked)
     return true;

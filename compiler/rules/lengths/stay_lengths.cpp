@@ -191,15 +191,8 @@ std::string labelled(const Rig& rig, LengthRoute route, Length length) {
   return say(rig, {by_route(route), {length}});
 }
 
-/// Whether another way speaks of the same boat as the one taken: a reading that a later one stands above is
-/// an older state of her, and X has no number.
-bool speaks_of_now(const RouteComparison& other) {
-  return !other.expected_x && other.why != PassedOver::older && other.why != PassedOver::counted_out &&
-         other.why != PassedOver::not_comparable;
-}
-
 bool ways_far_apart(const Rig& rig, const DerivedStay& stay, const RouteComparison& other) {
-  return speaks_of_now(other) && far_apart(rig, stay.pin_to_pin.known(), other.length);
+  return other.speaks_of_now() && far_apart(rig, stay.pin_to_pin.known(), other.length);
 }
 
 bool ways_apart(const Rig& rig, const RouteComparison& other) {
@@ -253,7 +246,7 @@ void check_routes_far_apart(const Rig& rig, const Derived& derived, CheckReport&
   look_at_stays(
       rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
         for (const RouteComparison& other : stay.other_routes)
-          if (!speaks_of_now(other))
+          if (!other.speaks_of_now())
             continue; // of X routes-differ says that there is no number
           else if (ways_far_apart(rig, stay, other))
             of_stay.find(route_finding(rig, stay, rig[stay.stay], other, name, "routes-far-apart"));

@@ -37,19 +37,6 @@ using namespace changed_boat;
 
 constexpr const char* file_name = "boat.rig";
 
-class OneText final : public FileReader {
-public:
-  explicit OneText(const std::string& text) : text_(text) {}
-  Result<std::string, Failure> read(const std::string& path, std::size_t) override {
-    if (path != file_name)
-      return Failure::not_found;
-    return text_;
-  }
-
-private:
-  const std::string& text_;
-};
-
 /// How much of a boat is looked at: fewer stays and no bounds are faster, and mostly tell as much.
 enum class Extent { one_stay, used_by, unbounded, whole };
 
@@ -109,7 +96,7 @@ std::string without_digests(const std::string& text) {
 class Seen {
 public:
   explicit Seen(std::string text, std::string shop = {}) : text_(std::move(text)) {
-    OneText reader(text_);
+    OneTextReader reader(file_name, text_);
     CompileOptions options;
     options.shop = std::move(shop);
     options.threads = 1;
