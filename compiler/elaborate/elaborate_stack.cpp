@@ -383,7 +383,7 @@ private:
       return false;
     const std::string& name = rig[stay.path.back().point].spar;
     return std::any_of(rig.spars.begin(), rig.spars.end(),
-                       [&](const Spar& spar) { return spar.name == name && stands(spar.sort); });
+                       [&](const Spar& spar) { return spar.name == name && is_standing(spar.sort); });
   }
 
   Elaboration& elaboration_;

@@ -118,7 +118,7 @@ inline constexpr std::array<std::string_view, 8> spar_sort_names{"",         "ma
 static_assert(spar_sort_names.size() == static_cast<std::size_t>(SparSort::boom) + 1);
 
 /// Whether it stands: a mast, a mizzen or a topmast.
-constexpr bool stands(SparSort sort) {
+constexpr bool is_standing(SparSort sort) {
   return sort == SparSort::mast || sort == SparSort::mizzen || sort == SparSort::topmast;
 }
 

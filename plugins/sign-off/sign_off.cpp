@@ -123,8 +123,8 @@ private:
       break;
     }
     case JoinedBy::terminal:
-      one.what = "terminal";
-      one.secured = "look for a crack, a broken wire";
+      one.what = "terminal: look for a crack, a broken wire";
+      one.secured = "nothing to secure";
       break;
     case JoinedBy::shackle:
       one.what = "bow of the shackle";
@@ -305,11 +305,8 @@ std::vector<Drawing> sign_off_pages(const CheckedRig& checked, const std::string
             {.size = 3.8, .bold = true, .indent = 0.0});
   page.text("Every joint and thread from aloft to deck, by the height of its end of the stay above the "
             "waterline. Tick what you have seen with your own eyes; what you did not reach stays open. "
-            "Where there is "
-            "a blank "
-            "the file does not say: measure the pin, write its size. A joint that the file does not "
-            "describe counts "
-            "as an unknown pin.",
+            "Where there is a blank the file does not say: measure the pin, write its size. A joint that "
+            "the file does not describe counts as an unknown pin.",
             small);
   page.notice(
       "Aloft: two lines, a harness, a second person on deck, and nobody below. Sharp ends of split pins "

@@ -121,8 +121,8 @@ void print_use(const LineOrder& line, const SpoolUse& use, std::size_t& number, 
   if (any_draft)
     page.wrapped(
         "     not yet:  ",
-        "room is kept for it behind all that may be cut, and it has no place to be cut at. What is "
-        "left is what is left if it takes no more than its room.");
+        "room is kept for it behind all that may be cut, and it has no place to be cut at. The rest "
+        "is reckoned as if all of that room were used.");
   page.wrapped("     left:  ", rest_words(line, use));
   page.blank();
 }

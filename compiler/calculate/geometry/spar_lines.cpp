@@ -34,7 +34,7 @@ FromSpar from_spar(const SparLine& line, const SpacePoint& place) {
 }
 
 bool stands(const Spar& spar) {
-  return stands(spar.sort);
+  return is_standing(spar.sort);
 }
 
 const Spar* find_spar(const Rig& rig, std::string_view name) {
