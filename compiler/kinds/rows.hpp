@@ -106,8 +106,8 @@ constexpr PropertyRow note_row(std::string_view example, std::string_view help) 
 
 template <typename Rows>
 inline constexpr std::size_t rows_in = std::tuple_size<Rows>::value;
-template <std::size_t Count>
-inline constexpr std::size_t rows_in<PropertyRow[Count]> = Count;
+template <std::size_t count>
+inline constexpr std::size_t rows_in<PropertyRow[count]> = count;
 
 /// Tables one behind the other, each an array of either sort.
 template <typename... Tables>

@@ -32,6 +32,7 @@ import self_test
 import test_namespaces
 import type_names
 import typed_words
+import used_names
 
 CHECKS = [
     layout,
@@ -48,6 +49,7 @@ CHECKS = [
     counts,
     joined_helpers,
     typed_words,
+    used_names,
     english_words,
     type_names,
     generated_code,
@@ -63,7 +65,9 @@ def main():
     parser.add_argument("--root", type=pathlib.Path, default=here.parent.parent.parent, help="top folder of the project")
     parser.add_argument("--build", type=pathlib.Path, help="build folder (default: build/dev)")
     parser.add_argument("--quick", action="store_true", help="leave out the compiling of every file")
+    parser.add_argument("--one-in", type=int, default=1, help="compile alone one file in so many; which, their content decides")
     arguments = parser.parse_args()
+    lone_files.one_in = max(arguments.one_in, 1)
     checks = [check for check in CHECKS if not (arguments.quick and check is lone_files)]
     root = arguments.root.resolve()
     build = (arguments.build or root / "build" / "dev").resolve()

@@ -20,6 +20,7 @@ RIGHT = {
     "compiler/units/report.cpp": 'void diagnose(const char *slug);\n'
     'void report() { diagnose("missing-unit"); }\nauto slug = "too-long";\n',
     "compiler/model/rig.hpp": '#pragma once\n#include "units/length.hpp"\n',
+    "compiler/model/knot.hpp": "#pragma once\nnamespace sheerpole {\nstruct Knot {\n  int turns = 0;\n};\n} // namespace sheerpole\n",
     "compiler/results/checked_rig.hpp": '#pragma once\n#include "model/rig.hpp"\n',
     "compiler/backend/backend.hpp": '#pragma once\n#include "results/checked_rig.hpp"\n',
     # The build makes them, and there is none here.
@@ -174,6 +175,12 @@ WRONG = {
         ("compiler/base/needs_string.hpp", "#pragma once\ninline std::string name;\n", "needs_string.hpp"),
         ("plugins/echo/needs_other.hpp", "#pragma once\ninline sheerpole::Missing missing;\n", "needs_other.hpp"),
         ("compiler/base/counts.cpp", "std::size_t count() { return 0; }\n", "counts.cpp"),
+    ],
+    "what is used is included": [
+        ("compiler/base/sorts.cpp", "#include <vector>\nvoid sorts(std::vector<int>& all) { std::sort(all.begin(), all.end()); }\n",
+         "uses std::sort without <algorithm>"),
+        ("compiler/model/ties.cpp", "namespace sheerpole {\nint turns(const Knot& knot) { return knot.turns; }\n}\n",
+         "uses Knot without compiler/model/knot.hpp"),
     ],
     "namespaces of tests": [
         ("tests/unit/units/length_test.cpp", "namespace sheerpole {\n}\n", "namespace sheerpole::length_test"),

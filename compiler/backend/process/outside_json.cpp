@@ -7,6 +7,7 @@
 #include <valijson/validator.hpp>
 
 #include <algorithm>
+#include <vector>
 
 namespace sheerpole {
 
