@@ -1,4 +1,5 @@
 #include "elaborate/elaboration.hpp"
+#include "elaborate/read_fields.hpp"
 
 #include <algorithm>
 
@@ -68,12 +69,12 @@ void add_spar(Elaboration& elaboration, const ResolvedDeclaration& declaration) 
   spar.name = name;
   spar.title = declaration.syntax->title ? declaration.syntax->title->text : "";
   spar.place = elaboration.place_of(declaration);
-  spar.particulars = elaboration.particulars(declaration, {"sort", "heel", "axis", "carries"});
+  read_fields(elaboration, declaration, name, spar);
+  spar.particulars =
+      particulars_beside<Spar, Point>(elaboration, declaration, name); // a point keeps `carries`
   for (const std::string_view vector : {"heel", "axis"})
     if (const ResolvedProperty* property = declaration.find(vector))
       good = elaboration.read.vector(property->syntax->value, *property->row, name) && good;
-  if (const ResolvedProperty* sort = declaration.find("sort"))
-    spar.sort = read_choice<SparSort>(elaboration, *sort, name);
   const ResolvedProperty* stated = nullptr; // the first of the three ways to say how it leans
   for (const std::string_view way : {"axis", "rake", "steeve"}) {
     const ResolvedProperty* property = declaration.find(way);
@@ -125,25 +126,22 @@ void elaborate_spreaders(Elaboration& elaboration) {
     const bool on_centreline = is_centred(elaboration, root) && is_centred(elaboration, tip);
     const std::vector<Side> usual =
         on_centreline ? std::vector<Side>{Side::centre} : std::vector<Side>{Side::port, Side::starboard};
-    std::string hold;
-    if (const ResolvedProperty* property = declaration.find("hold"))
-      hold = elaboration.read.word(property->syntax->value, *property->row, name).value_or("");
-    const std::vector<Particular> facts =
-        elaboration.particulars(declaration, {"root", "tip", "sides", "hold"});
+    Spreader stated;
+    read_fields(elaboration, declaration, name, stated);
+    stated.title = title_of(declaration);
+    stated.place = elaboration.place_of(declaration);
+    stated.particulars = particulars_beside<Spreader>(elaboration, declaration, name);
     for (const Side side : sides_of(elaboration, declaration, usual)) {
       const auto root_id = elaboration.point_on(root, side, name);
       const auto tip_id = elaboration.point_on(tip, side, name);
       if (!root_id || !tip_id)
         continue;
-      elaboration.rig.spreaders.push_back(
-          {.name = side == Side::centre ? name : name + "." + std::string(name_of(side)),
-           .title = declaration.syntax->title ? declaration.syntax->title->text : "",
-           .side = side,
-           .root = *root_id,
-           .tip = *tip_id,
-           .place = elaboration.place_of(declaration),
-           .hold = hold,
-           .particulars = facts});
+      Spreader spreader = stated;
+      spreader.name = side == Side::centre ? name : name + "." + std::string(name_of(side));
+      spreader.side = side;
+      spreader.root = *root_id;
+      spreader.tip = *tip_id;
+      elaboration.rig.spreaders.push_back(std::move(spreader));
     }
   }
 }

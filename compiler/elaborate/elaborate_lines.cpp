@@ -1,4 +1,5 @@
 #include "elaborate/elaboration.hpp"
+#include "elaborate/read_fields.hpp"
 
 #include "model/trade_words.hpp"
 
@@ -46,14 +47,11 @@ void add_material(Elaboration& elaboration, const ResolvedDeclaration& declarati
   material.name = owner;
   material.title = declaration.syntax->title ? declaration.syntax->title->text : "";
   material.construction = read_construction(elaboration.text(declaration, "construction"));
-  material.grade = elaboration.text(declaration, "grade");
   report_odd_words(elaboration, declaration, "construction", TradeSubject::construction);
   report_odd_words(elaboration, declaration, "grade", TradeSubject::grade);
   material.place = elaboration.place_of(declaration);
-  material.particulars =
-      elaboration.particulars(declaration, {"construction", "grade", "size", "diameter", "break-load"});
-  if (const ResolvedProperty* property = declaration.find("break-load"))
-    material.break_load = elaboration.read.force(property->syntax->value, *property->row, owner);
+  material.particulars = particulars_beside<LineMaterial>(elaboration, declaration, owner);
+  read_fields(elaboration, declaration, owner, material);
   const auto diameter = elaboration.length(declaration, "diameter");
   const ResolvedProperty* size = declaration.find("size");
   const auto named =
@@ -81,33 +79,14 @@ void add_material(Elaboration& elaboration, const ResolvedDeclaration& declarati
 void add_splice(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
   const bool complete = elaboration.has_required(declaration);
   const std::string owner = elaboration.name_of(declaration);
-  const auto measure = [&](std::string_view name) -> std::optional<Sourced<RopeMeasure>> {
-    const ResolvedProperty* property = declaration.find(name);
-    if (property == nullptr)
-      return std::nullopt;
-    return elaboration.read.rope_measure(property->syntax->value, *property->row, owner);
-  };
-  const auto ratio = [&](std::string_view name) -> std::optional<Sourced<double>> {
-    const ResolvedProperty* property = declaration.find(name);
-    if (property == nullptr)
-      return std::nullopt;
-    return elaboration.read.ratio(property->syntax->value, *property->row, owner);
-  };
   Splice splice;
   splice.name = owner;
   splice.title = declaration.syntax->title ? declaration.syntax->title->text : "";
   splice.place = elaboration.place_of(declaration);
-  splice.eye_allowance = measure("eye-allowance");
-  splice.tail_to_trim = measure("tail-to-trim");
-  splice.contraction = ratio("contraction");
-  splice.recovered = ratio("recovered");
-  splice.taper = elaboration.text(declaration, "taper");
-  splice.particulars = elaboration.particulars(
-      declaration, {"bury", "eye-allowance", "tail-to-trim", "contraction", "recovered", "taper"});
-  const auto bury = measure("bury");
-  if (!bury || !complete)
-    return;
-  splice.bury = *bury;
+  read_fields(elaboration, declaration, owner, splice);
+  splice.particulars = particulars_beside<Splice>(elaboration, declaration, owner);
+  if (!complete || !splice.bury.provenance.place)
+    return; // not stated, or not to be read; both reported
   elaboration.splices[declaration.symbol.value] =
       SpliceId{static_cast<std::uint32_t>(elaboration.rig.splices.size())};
   elaboration.rig.splices.push_back(std::move(splice));

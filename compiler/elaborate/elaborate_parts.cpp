@@ -1,4 +1,5 @@
 #include "elaborate/elaboration.hpp"
+#include "elaborate/read_fields.hpp"
 
 #include "kinds/kind_row.hpp"
 
@@ -153,19 +154,12 @@ void add_part(Elaboration& elaboration, const ResolvedDeclaration& declaration) 
               : declaration.kind->adjuster   ? Part::Role::adjuster
               : declaration.kind->worn       ? Part::Role::worn
                                              : Part::Role::fixed;
-  part.length = elaboration.length(declaration, "length");
-  part.shortest = elaboration.length(declaration, "shortest");
-  part.longest = elaboration.length(declaration, "longest");
-  part.engaged_at_longest = elaboration.length(declaration, "engaged-at-longest");
-  part.wrap = elaboration.length(declaration, "wrap");
+  read_fields(elaboration, declaration, part.name, part);
   part.upper = read_end(elaboration, declaration, "upper");
   part.lower = read_end(elaboration, declaration, "lower");
   refuse_idle_shape(elaboration, declaration, part);
   part.screw = read_screw(elaboration, declaration);
-  part.step = elaboration.length(declaration, "step");
-  part.particulars =
-      elaboration.particulars(declaration, {"length", "shortest", "longest", "engaged-at-longest", "wrap",
-                                            "upper", "lower", "thread", "screw", "step"});
+  part.particulars = particulars_beside<Part, Screw>(elaboration, declaration, part.name);
   if (part.role == Part::Role::fixed)
     good = good && part.length.has_value();
   if (part.role == Part::Role::adjuster)

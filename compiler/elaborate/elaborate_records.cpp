@@ -1,4 +1,5 @@
 #include "elaborate/elaboration.hpp"
+#include "elaborate/read_fields.hpp"
 
 #include "base/internal_error.hpp"
 
@@ -8,14 +9,6 @@
 namespace sheerpole {
 
 namespace {
-
-std::string date(Elaboration& elaboration, const ResolvedDeclaration& declaration, std::string_view name) {
-  const ResolvedProperty* property = declaration.find(name);
-  if (property == nullptr)
-    return {};
-  return elaboration.read.date(property->syntax->value, *property->row, elaboration.name_of(declaration))
-      .value_or("");
-}
 
 void add_record(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
   elaboration.has_required(declaration);
@@ -27,7 +20,12 @@ void add_record(Elaboration& elaboration, const ResolvedDeclaration& declaration
   if (declaration.kind->of == Category::stay)
     record.stays = elaboration.stays_named(declaration.syntax->of, declaration.syntax->of_side,
                                            declaration.syntax->of.span);
-  record.facts = elaboration.particulars(declaration, {});
+  // Of several records without a name, such as test splices, each is told by what it is of.
+  const bool told_by_of = declaration.syntax->name.missing() && !declaration.syntax->of.missing();
+  record.facts = elaboration.particulars(declaration, {},
+                                         told_by_of ? std::string(declaration.kind->name) + " of " +
+                                                          declaration.syntax->of.text
+                                                    : record.name);
   record.place = elaboration.place_of(declaration);
   elaboration.rig.records.push_back(std::move(record));
 }
@@ -87,9 +85,7 @@ void add_waiver(Elaboration& elaboration, const ResolvedDeclaration& declaration
       return;
     waiver.stay = side.missing() ? stay : stay + "." + side.text;
   }
-  waiver.reason = elaboration.text(declaration, "reason");
-  waiver.by = elaboration.text(declaration, "by");
-  waiver.until = date(elaboration, declaration, "until");
+  read_fields(elaboration, declaration, elaboration.name_of(declaration), waiver);
   waiver.accepts = declaration.kind->name == "accept";
   waiver.place = elaboration.place_of(declaration);
   elaboration.rig.waivers.push_back(std::move(waiver));
@@ -108,12 +104,7 @@ void add_inspection(Elaboration& elaboration, const ResolvedDeclaration& declara
         inspection.between.push_back(part->second);
     }
   }
-  inspection.date = date(elaboration, declaration, "date");
-  inspection.by = elaboration.text(declaration, "by");
-  if (const ResolvedProperty* condition = declaration.find("condition"))
-    inspection.condition =
-        read_choice<InspectionCondition>(elaboration, *condition, elaboration.name_of(declaration));
-  inspection.note = elaboration.text(declaration, "note");
+  read_fields(elaboration, declaration, elaboration.name_of(declaration), inspection);
   inspection.place = declaration.syntax->kind.span;
   for (const StayId id : inspection.stays) {
     const Stay& stay = elaboration.rig[id];

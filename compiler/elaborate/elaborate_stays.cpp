@@ -1,4 +1,5 @@
 #include "elaborate/elaboration.hpp"
+#include "elaborate/read_fields.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "names/resolve_steps.hpp"
@@ -122,16 +123,14 @@ std::optional<Stay> read_stay(Elaboration& elaboration, const ResolvedDeclaratio
   stay.title = declaration.syntax->title ? declaration.syntax->title->text : "";
   stay.side = side;
   stay.place = elaboration.place_of(declaration);
-  stay.stated_pin_to_pin = elaboration.length(declaration, "pin-to-pin");
+  read_fields(elaboration, declaration, base, stay);
   if (const ResolvedProperty* path = declaration.find("path"))
     stay.path = read_path(elaboration, path->syntax->value, side, base, stack);
   if (stack != nullptr) {
     stay.stack = elaborate_stack(elaboration, stay, *stack, changes);
     stay.stack_place = stack->syntax->kind.span;
   }
-  if (const ResolvedProperty* duty = declaration.find("duty"))
-    stay.duties = elaboration.read.words(duty->syntax->value);
-  stay.particulars = elaboration.particulars(declaration, {"sides", "path", "pin-to-pin", "line", "duty"});
+  stay.particulars = particulars_beside<Stay>(elaboration, declaration, base);
   for (const ResolvedProperty& property : declaration.properties)
     if (elaboration.read.is_trial(property.syntax->span))
       stay.trials.push_back(std::string(property.row->name) + " of " + stay.name);
@@ -207,40 +206,8 @@ Reading read_reading(Elaboration& elaboration, const ResolvedDeclaration& declar
   Reading reading;
   reading.place = declaration.syntax->kind.span;
   const std::string owner = "the reading of " + declaration.syntax->of.text;
-  if (const ResolvedProperty* method = declaration.find("method"))
-    reading.method = read_choice<ReadingMethod>(elaboration, *method, owner);
-  if (const ResolvedProperty* runs = declaration.find("runs"))
-    reading.runs = elaboration.read.lengths(runs->syntax->value, *runs->row, owner);
-  if (const ResolvedProperty* offset = declaration.find("offset"))
-    reading.offset = elaboration.read.length(offset->syntax->value, *offset->row, owner);
-  if (const ResolvedProperty* offset = declaration.find("hoist-offset"))
-    reading.hoist_offset = elaboration.read.length(offset->syntax->value, *offset->row, owner);
-  if (const ResolvedProperty* tape = declaration.find("with"))
-    reading.tape = elaboration.tree[elaboration.tree.symbol_at(tape->syntax->value.expression().span)].name;
-  if (const ResolvedProperty* line = declaration.find("old-line")) {
-    const SymbolId id = elaboration.tree.symbol_at(line->syntax->value.expression().span);
-    if (const auto material = elaboration.materials.find(id.value); material != elaboration.materials.end())
-      reading.old_line = material->second;
-  }
-  for (const std::string_view name : {"pull", "temperature", "spans", "slope", "resolution"})
-    if (const ResolvedProperty* property = declaration.find(name))
-      if (auto one = elaboration.read.particular(property->syntax->value, *property->row, owner))
-        reading.particulars.push_back(std::move(*one));
-  if (const ResolvedProperty* lengths = declaration.find("cord-length"))
-    reading.cord_lengths = elaboration.read.lengths(lengths->syntax->value, *lengths->row, owner);
-  reading.counts = declaration.find("counts") != nullptr;
-  if (const ResolvedProperty* date = declaration.find("date"))
-    reading.date = elaboration.read.date(date->syntax->value, *date->row, owner).value_or("");
-  if (const ResolvedProperty* cord = declaration.find("cord"))
-    reading.cord = elaboration.tree[elaboration.tree.symbol_at(cord->syntax->value.expression().span)].name;
-  if (const ResolvedProperty* knots = declaration.find("knots"))
-    if (const auto tally = elaboration.read.count(knots->syntax->value, *knots->row, owner))
-      reading.knots = tally->value;
-  if (const ResolvedProperty* below = declaration.find("below-knot"))
-    reading.below_knot = elaboration.read.length(below->syntax->value, *below->row, owner);
-  reading.mark = elaboration.text(declaration, "mark");
-  reading.by = elaboration.text(declaration, "by");
-  reading.note = elaboration.text(declaration, "note");
+  read_fields(elaboration, declaration, owner, reading);
+  reading.particulars = particulars_beside<Reading>(elaboration, declaration, owner);
   // A run that was read off a tape is measured, whether the file says so or not.
   for (std::vector<Sourced<Length>>* lengths : {&reading.runs, &reading.cord_lengths})
     for (Sourced<Length>& run : *lengths) {

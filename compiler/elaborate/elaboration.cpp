@@ -1,11 +1,29 @@
 #include "elaborate/elaboration.hpp"
 
+#include "elaborate/read_fields.hpp"
 #include "model/fact_name.hpp"
 
 #include <algorithm>
 #include <string_view>
 
 namespace sheerpole {
+
+void read_into(Elaboration& elaboration, const StatedProperty& stated, std::string& member) {
+  switch (stated.row().type) {
+  case ValueType::date:
+    member = elaboration.read.date(stated.value(), stated.row(), stated.owner).value_or("");
+    break;
+  case ValueType::choice:
+    member = elaboration.read.word(stated.value(), stated.row(), stated.owner).value_or("");
+    break;
+  case ValueType::reference:
+    member = elaboration.tree[elaboration.tree.symbol_at(stated.value().expression().span)].name;
+    break;
+  default:
+    member = elaboration.read.text(stated.value(), stated.row(), stated.owner).value_or("");
+    break;
+  }
+}
 
 std::string title_of(const ResolvedDeclaration& declaration) {
   return declaration.syntax->title ? declaration.syntax->title->text : "";
@@ -39,13 +57,9 @@ bool Elaboration::has_required(const ResolvedDeclaration& declaration) {
 }
 
 std::vector<Particular> Elaboration::particulars(const ResolvedDeclaration& declaration,
-                                                 std::initializer_list<std::string_view> read_elsewhere) {
+                                                 std::span<const std::string_view> read_elsewhere,
+                                                 const std::string& owner) {
   std::vector<Particular> result;
-  // Of several records without a name, such as test splices, each is told by what it is of.
-  const bool told_by_of = declaration.syntax->name.missing() && !declaration.syntax->of.missing();
-  const std::string owner = told_by_of
-                                ? std::string(declaration.kind->name) + " of " + declaration.syntax->of.text
-                                : name_of(declaration);
   for (const ResolvedProperty& property : declaration.properties) {
     if (property.row == nullptr ||
         std::find(read_elsewhere.begin(), read_elsewhere.end(), property.row->name) != read_elsewhere.end())

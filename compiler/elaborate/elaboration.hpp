@@ -7,8 +7,8 @@
 #include "names/resolved_tree.hpp"
 
 #include <algorithm>
-#include <initializer_list>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -42,9 +42,10 @@ struct Elaboration {
 
   /// Reports the required properties that the declaration lacks; false when there is one.
   bool has_required(const ResolvedDeclaration& declaration);
-  /// What is stated and not read into a field of its own.
+  /// What is stated and is none of these properties: kept as written.
   std::vector<Particular> particulars(const ResolvedDeclaration& declaration,
-                                      std::initializer_list<std::string_view> read_elsewhere);
+                                      std::span<const std::string_view> read_elsewhere,
+                                      const std::string& owner);
   /// The stays that a name with or without a side stands for; reports a side that the stay does not have.
   std::vector<StayId> stays_named(const Name& name, const Name& side, Span whole);
   std::optional<Sourced<Length>> length(const ResolvedDeclaration& declaration, std::string_view name);
