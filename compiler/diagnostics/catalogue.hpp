@@ -36,18 +36,21 @@ struct FindingExample {
   std::span<const ExamplePart> parts;
 };
 
-/// One kind of finding: what it says and what `explain` prints of it. `{name}` in message and why is filled
-/// in. Each stands in a file of its own, findings/<subject>/<slug>.finding; see findings/README.md.
+/// One kind of finding: what it says and what `explain` prints of it. `{name}` in the texts that a command
+/// says is filled in. Each stands in a file of its own, findings/<subject>/<slug>.finding; see
+/// findings/README.md.
 struct CatalogueEntry {
   std::string_view slug;
   Severity severity;
-  std::string_view message; ///< what was seen, with the amounts
-  std::string_view why;     ///< why it matters on the boat; may be empty
-  std::string_view cause;   ///< explain page: how it comes about, in a rigger's words
-  std::string_view mend;    ///< explain page: what to do
-  FindingExample example;   ///< explain page: files and a command that provoke it
-  std::string_view says;    ///< all that the command says of the example, but for the sums at the end
-  FindingExample mended;    ///< the example after doing what `mend` says; it has the finding no more
+  std::string_view message;     ///< what was seen, with the amounts
+  std::string_view why;         ///< why it matters on the boat; may be empty
+  std::string_view cause;       ///< explain page: how it comes about, in a rigger's words
+  std::string_view mend;        ///< explain page: what to do
+  FindingExample example;       ///< explain page: files and a command that provoke it
+  std::string_view says;        ///< all that the command says of the example, but for the sums at the end
+  FindingExample mended;        ///< the example after doing what `mend` says; it has the finding no more
+  std::string_view passes = {}; ///< of a check: with what it passes; may be empty
+  std::string_view not_checked = {}; ///< of a check: why it could not look; may be empty
 };
 
 /// The findings about one subject.

@@ -36,17 +36,36 @@ std::string fill(std::string_view text, const std::vector<Argument>& arguments) 
   return result;
 }
 
-} // namespace
-
-DiagnosticBuilder::DiagnosticBuilder(std::string_view slug, std::vector<Argument> arguments) {
+const CatalogueEntry& entry_of(std::string_view slug) {
   const CatalogueEntry* entry = find_entry(slug);
   if (entry == nullptr)
     internal_error("the finding " + std::string(slug) +
                    " is not in the catalogue: compiler/diagnostics/findings");
+  return *entry;
+}
+
+std::string filled(std::string_view slug, std::string_view text, const std::vector<Argument>& arguments) {
+  if (text.empty())
+    internal_error("the finding " + std::string(slug) + " does not say what its check came to");
+  return fill(text, arguments);
+}
+
+} // namespace
+
+std::string passed(std::string_view slug, const std::vector<Argument>& arguments) {
+  return filled(slug, entry_of(slug).passes, arguments);
+}
+
+std::string not_seen(std::string_view slug, const std::vector<Argument>& arguments) {
+  return filled(slug, entry_of(slug).not_checked, arguments);
+}
+
+DiagnosticBuilder::DiagnosticBuilder(std::string_view slug, std::vector<Argument> arguments) {
+  const CatalogueEntry& entry = entry_of(slug);
   diagnostic_.slug = slug;
-  diagnostic_.severity = entry->severity;
-  diagnostic_.message = fill(entry->message, arguments);
-  diagnostic_.why = fill(entry->why, arguments);
+  diagnostic_.severity = entry.severity;
+  diagnostic_.message = fill(entry.message, arguments);
+  diagnostic_.why = fill(entry.why, arguments);
 }
 
 DiagnosticBuilder DiagnosticBuilder::at(Span span, std::string label) && {

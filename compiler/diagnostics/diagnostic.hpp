@@ -58,6 +58,12 @@ struct Argument {
   std::string value;
 };
 
+/// The words with which the check of this finding passes, and those for what it could not look at, as they
+/// stand beside the finding. A slug or text that is not there, or a placeholder without an argument, is a
+/// fault of the compiler.
+std::string passed(std::string_view slug, const std::vector<Argument>& arguments = {});
+std::string not_seen(std::string_view slug, const std::vector<Argument>& arguments = {});
+
 /// Builds a finding from its catalogue entry. A slug that is not in the catalogue, or a placeholder without
 /// an argument, is a fault of the compiler.
 class DiagnosticBuilder {

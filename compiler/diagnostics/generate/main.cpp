@@ -58,8 +58,8 @@ SourceText read(const std::string& path) {
   return std::move(text.value());
 }
 
-constexpr std::string_view keys[] = {"severity", "message", "why",           "cause",
-                                     "mend",     "command", "mended-command"};
+constexpr std::string_view keys[] = {"severity", "message", "why",     "passes",        "not-checked",
+                                     "cause",    "mend",    "command", "mended-command"};
 
 constexpr std::string_view must_be_stated[] = {"severity", "message", "cause", "mend"};
 
@@ -133,8 +133,9 @@ Finding read_finding(const std::string& path, const std::string& slug) {
       const std::size_t colon = line.find(": ");
       const std::string_view key = line.substr(0, colon);
       if (colon == line.npos || std::find(std::begin(keys), std::end(keys), key) == std::end(keys))
-        give_up(place, "a line of the head is `severity: `, `message: `, `why: `, `cause: `, `mend: `, "
-                       "`command: ` or `mended-command: `");
+        give_up(place,
+                "a line of the head is `severity: `, `message: `, `why: `, `passes: `, `not-checked: `, "
+                "`cause: `, `mend: `, `command: ` or `mended-command: `");
       if (finding.head.contains(std::string(key)))
         give_up(place, fmt::format("{} stands here twice", key));
       field = &(finding.head[std::string(key)] = line.substr(colon + 2));
@@ -264,10 +265,11 @@ std::string tables_text(const std::vector<Subject>& subjects) {
       const std::string command =
           finding.head.contains("command") ? finding.head.at("command") : "sheerpole check boat.rig";
       entries += fmt::format(
-          "  {{{}, Severity::{}, {}, {}, {}, {}, {{{}, example_{}}}, {}, {{{}, mended_{}}}}},\n",
+          "  {{{}, Severity::{}, {}, {}, {}, {}, {{{}, example_{}}}, {}, {{{}, mended_{}}}, {}, {}}},\n",
           raw_text(finding.slug), finding.head.at("severity"), stated(finding, "message"),
           stated(finding, "why"), stated(finding, "cause"), stated(finding, "mend"), raw_text(command), id,
-          raw_text(finding.says), stated(finding, "mended-command", command), id);
+          raw_text(finding.says), stated(finding, "mended-command", command), id, stated(finding, "passes"),
+          stated(finding, "not-checked"));
     }
     text += fmt::format("constexpr std::array<CatalogueEntry, {}> subject_{}{{{{\n{}}}}};\n",
                         subjects[subject].findings.size(), subject, entries);

@@ -101,7 +101,7 @@ void check_inspection_old(const Rig& rig, const Derived& derived, CheckReport& r
                            .at((*last)->place)
                            .about(name));
         else
-          of_stay.pass({P::looked_at, {Words{(*last)->date}}});
+          of_stay.pass(passed(report.check(), {{"date", (*last)->date}}));
       });
 }
 

@@ -48,12 +48,14 @@ void check_made_differs(const Rig& rig, const Derived& /*derived*/, CheckReport&
     const auto was = length_of(difference.was);
     const auto is = length_of(difference.is);
     if (!was || !is) {
-      report.not_checked(difference.subject, {P::no_two_lengths, {Words{difference.property}}});
+      report.not_checked(difference.subject, not_seen("made-differs", {{"property", difference.property}}));
       continue;
     }
     const Length apart = *is > *was ? *is - *was : *was - *is;
     if (apart <= most)
-      report.pass(difference.subject, {P::where_designed, {Words{difference.property}, *is, *was}});
+      report.pass(difference.subject, passed("made-differs", {{"property", difference.property},
+                                                              {"is", length_text(*is)},
+                                                              {"was", length_text(*was)}}));
     else
       report.find(diagnose("made-differs", {{"what", say(rig, what)},
                                             {"origin", difference.origin_name},
@@ -122,28 +124,29 @@ void check_number_without_source(const Rig& rig, const Derived& derived, CheckRe
 }
 
 void check_installed_without_evidence(const Rig& rig, const Derived& derived, CheckReport& report) {
-  look_at_stays(rig, derived, report,
-                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
-                  const Stay& stay = rig[derived_stay.stay];
-                  const std::string installed = fact_text(stay.particulars, fact_names.installed);
-                  const std::string evidence = fact_text(stay.particulars, fact_names.evidence);
-                  if (installed.empty())
-                    return;
-                  if (!evidence.empty())
-                    of_stay.pass({P::installed_with, {Words{installed}, Words{evidence}}});
-                  else
-                    of_stay.find(
-                        diagnose("installed-without-evidence", {{"thing", name}, {"date", installed}})
-                            .at(stay.place)
-                            .about(name));
-                });
+  look_at_stays(
+      rig, derived, report,
+      [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+        const Stay& stay = rig[derived_stay.stay];
+        const std::string installed = fact_text(stay.particulars, fact_names.installed);
+        const std::string evidence = fact_text(stay.particulars, fact_names.evidence);
+        if (installed.empty())
+          return;
+        if (!evidence.empty())
+          of_stay.pass(passed("installed-without-evidence", {{"date", installed}, {"evidence", evidence}}));
+        else
+          of_stay.find(diagnose("installed-without-evidence", {{"thing", name}, {"date", installed}})
+                           .at(stay.place)
+                           .about(name));
+      });
   for (const Part& part : rig.parts) {
     const std::string installed = fact_text(part.particulars, fact_names.installed);
     const std::string evidence = fact_text(part.particulars, fact_names.evidence);
     if (installed.empty())
       continue;
     if (!evidence.empty())
-      report.pass(part.name, {P::installed_with, {Words{installed}, Words{evidence}}});
+      report.pass(part.name,
+                  passed("installed-without-evidence", {{"date", installed}, {"evidence", evidence}}));
     else
       report.find(diagnose("installed-without-evidence", {{"thing", part.name}, {"date", installed}})
                       .at(part.place)

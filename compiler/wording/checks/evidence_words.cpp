@@ -29,10 +29,6 @@ std::string_view words(EvidenceCheckPhrase phrase) {
     return "the day of the reading is not stated";
   case read_before:
     return "read {} before the report";
-  case no_two_lengths:
-    return "{}: no two lengths to compare";
-  case where_designed:
-    return "{}: {} where {} was designed";
   case property_of:
     return "{} {}";
   case none_untraced:
@@ -47,8 +43,6 @@ std::string_view words(EvidenceCheckPhrase phrase) {
     return "no source stands behind it";
   case nor_here:
     return "nor here";
-  case installed_with:
-    return "installed {}: {}";
   case no_limit:
     return "no limit is stated: {}";
   case installed_not_stated:
@@ -69,8 +63,6 @@ std::string_view words(EvidenceCheckPhrase phrase) {
     return ": {}";
   case no_inspection:
     return "no inspection of it is in the log";
-  case looked_at:
-    return "looked at on {}";
   case length_by:
     return "{} by {}";
   case x_by:

@@ -1,12 +1,15 @@
 #include "calculate/length/body.hpp"
 
 #include "calculate/calculate.hpp"
+#include "driver/compile.hpp"
 #include "unit/calculate/rig_builder.hpp"
 #include "wording/length_words.hpp"
 #include "wording/say.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
+
+#include <filesystem>
 
 namespace sheerpole::body_test {
 namespace {
@@ -107,6 +110,36 @@ TEST(Body, OfAStackWithoutASettingIsMissingSomething) {
   const Derived derived = calculate(builder.rig);
   ASSERT_FALSE(derived.stays[0].pieces[0].missing.empty());
   EXPECT_EQ(say(builder.rig, derived.stays[0].pieces[0].missing[0].what), "setting of turnbuckle-58");
+}
+
+// What a part takes is summed in two ways: as terms with names, and as one length for the marks on the
+// bench, the dry fit and the pairs. Whatever a part takes must be in both.
+TEST(Body, TakesInTermsWhatItTakesInOneLength) {
+  std::size_t stacks = 0;
+  for (const auto& entry : std::filesystem::directory_iterator(SHEERPOLE_EXAMPLES_DIR)) {
+    if (entry.path().extension() != ".rig")
+      continue;
+    DiskFileReader reader;
+    const Compilation compiled = compile(entry.path().string(), reader);
+    if (!compiled.rig)
+      continue; // parts for other files
+    for (const Stay& stay : compiled.rig->stays) {
+      const Hardware taken = hardware(*compiled.rig, stay);
+      if (!taken.missing.empty())
+        continue;
+      Length terms;
+      for (const Term& term : taken.terms)
+        terms = terms + term.amount;
+      Length lengths;
+      for (const StackItem& item : stay.stack)
+        if (item.kind == StackItem::Kind::part &&
+            (*compiled.rig)[item.part].role != Part::Role::boat_fitting)
+          lengths = lengths + taken_length(*compiled.rig, item).value_or(Length{});
+      EXPECT_NEAR(terms.metres(), -lengths.metres(), 1e-12) << entry.path() << " " << stay.name;
+      ++stacks;
+    }
+  }
+  EXPECT_GT(stacks, 50u);
 }
 
 TEST(Body, CarriesTheAssumptionsOfPinToPin) {
