@@ -27,6 +27,8 @@ enum class Limit : std::uint8_t {
   edge_radius,
   adjuster_reserve,
   thread_engaged,
+  thread_engaged_stainless,
+  thread_engaged_aluminium,
   take_up_left,
   first_fit_closed,
   lashing_strength,

@@ -1,5 +1,6 @@
 #include "wording/length_words.hpp"
 
+#include "calculate/adjust/take_up.hpp"
 #include "model/kind_words.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
@@ -221,10 +222,12 @@ std::string_view name_of(SmallChange change) {
   return {};
 }
 
-std::string least_engagement_words(const Rig& rig) {
-  const StatedLimit* stated = rig.limits.find(Limit::thread_engaged);
+std::string least_engagement_words(const Rig& rig, const Part& part) {
+  const Limit limit = engagement_limit(part);
+  const StatedLimit* stated = rig.limits.find(limit);
   if (stated == nullptr)
-    return "one diameter";
+    return limit == Limit::thread_engaged ? "one diameter"
+                                          : format_number(*row_of(limit).value) + " diameters";
   return stated->value ? percent_text(*stated->value) + " of the diameter" : "no least engagement";
 }
 

@@ -45,6 +45,6 @@ std::string_view name_of(SmallChange change);
 
 /// What the least engagement of a thread is: "one diameter", or by the rig's own limits "150 % of the
 /// diameter".
-std::string least_engagement_words(const Rig& rig);
+std::string least_engagement_words(const Rig& rig, const Part& part);
 
 } // namespace sheerpole

@@ -77,7 +77,7 @@ std::vector<std::string> take_up_lines(const Rig& rig, const DerivedStay& stay) 
       continue;
     std::string thread = fmt::format("thread engaged {} mm each stud", format_tenths(*adjuster.engaged));
     if (adjuster.least_engagement)
-      thread += fmt::format(" ({} is {} mm)", least_engagement_words(rig),
+      thread += fmt::format(" ({} is {} mm)", least_engagement_words(rig, rig[adjuster.part]),
                             format_tenths(*adjuster.least_engagement));
     lines.push_back(std::move(thread));
   }

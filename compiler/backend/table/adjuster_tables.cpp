@@ -23,24 +23,34 @@ std::string share_of_take_up(const Account& account, Length slack) {
   return format_fixed((slacker ? slack : -slack) / room * 100.0, 1) + " %";
 }
 
+bool states_engagement(const Rig& rig) {
+  for (const Limit limit :
+       {Limit::thread_engaged, Limit::thread_engaged_stainless, Limit::thread_engaged_aluminium})
+    if (rig.limits.find(limit) != nullptr)
+      return true;
+  return false;
+}
+
 } // namespace
 
 Table take_up_table(const CheckedRig& checked) {
-  Table table{.title = "Take-up: how far every adjuster can go from where it is set",
-              .columns = {{"stay"},
-                          {"part"},
-                          {"set mm", true},
-                          {"to tighten mm", true},
-                          {"tighten turns", true},
-                          {"to slacken mm", true},
-                          {"slacken turns", true},
-                          {"mm per turn", true},
-                          {"thread engaged mm", true},
-                          {least_engagement_words(checked.rig()) + " mm", true}},
-              .notes = {"A negative amount: the adjuster is set beyond its range.",
-                        checked.rig().limits.find(Limit::thread_engaged) != nullptr
-                            ? "How much thread is to be engaged is stated in the rig's own limits."
-                            : "One diameter of thread engaged is common practice, no source."}};
+  Table table{
+      .title = "Take-up: how far every adjuster can go from where it is set",
+      .columns = {{"stay"},
+                  {"part"},
+                  {"set mm", true},
+                  {"to tighten mm", true},
+                  {"tighten turns", true},
+                  {"to slacken mm", true},
+                  {"slacken turns", true},
+                  {"mm per turn", true},
+                  {"thread engaged mm", true},
+                  {"least engaged mm", true}},
+      .notes = {"A negative amount: the adjuster is set beyond its range.",
+                states_engagement(checked.rig())
+                    ? "How much thread is to be engaged is stated in the rig's own limits."
+                    : "Least engaged: one diameter of thread; 1.25 of stainless, bronze and titanium, "
+                      "2 of aluminium, where the part states its metal (common practice, no source)."}};
   for (const DerivedStay& stay : checked.derived().stays)
     for (const TakeUp& adjuster : stay.adjusters)
       table.rows.push_back(

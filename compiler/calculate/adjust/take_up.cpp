@@ -1,5 +1,9 @@
 #include "calculate/adjust/take_up.hpp"
 
+#include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
+
+#include <string>
 #include <utility>
 
 namespace sheerpole {
@@ -10,6 +14,15 @@ Length travel_per_turn(const Screw& screw) {
 
 double turns(Length travel, Length per_turn) {
   return travel / per_turn;
+}
+
+Limit engagement_limit(const Part& part) {
+  const std::string metal = fact_text(part.particulars, fact_names.metal);
+  if (metal == "aluminium")
+    return Limit::thread_engaged_aluminium;
+  if (metal == "stainless" || metal == "bronze" || metal == "titanium")
+    return Limit::thread_engaged_stainless;
+  return Limit::thread_engaged;
 }
 
 std::optional<TakeUp> take_up(const Rig& rig, const Stay& stay, std::size_t item) {
@@ -28,7 +41,7 @@ std::optional<TakeUp> take_up(const Rig& rig, const Stay& stay, std::size_t item
   result.to_slacken = part.longest->value - result.set.value;
   if (part.screw) {
     result.travel_per_turn = travel_per_turn(*part.screw);
-    if (const auto diameters = rig.limits.value(Limit::thread_engaged))
+    if (const auto diameters = rig.limits.value(engagement_limit(part)))
       result.least_engagement = part.screw->thread.diameter * *diameters;
     if (part.engaged_at_longest)
       result.engaged = part.engaged_at_longest->value + result.to_slacken / (part.screw->pair ? 2.0 : 1.0);

@@ -22,6 +22,10 @@ struct TakeUp {
       least_engagement; ///< diameters of thread by the rig's limits; nothing when that is switched off
 };
 
+/// By which limit the thread of a part is to be engaged, by the metal that it states: one diameter, 1.25 of
+/// stainless, bronze and titanium, two of aluminium (common practice, no source).
+Limit engagement_limit(const Part& part);
+
 /// Change of length for one turn: two pitches for a right- and a left-handed thread that work together, one
 /// for a single thread. Source: geometry of the screw; pitches from ASME B1.1 and ISO 261.
 Length travel_per_turn(const Screw& screw);
@@ -31,7 +35,7 @@ double turns(Length travel, Length per_turn);
 
 /// Where the adjuster at stack[item] stands in its range. Thread engaged in each stud is what is left at
 /// the longest setting, plus half the way back from there for a pair and all of it for a single thread. The
-/// least engagement is one diameter of the thread (common practice, no source; some say three turns).
+/// least engagement goes by the metal of the part.
 /// Nothing when the item is no adjuster, or its setting or range is not stated.
 std::optional<TakeUp> take_up(const Rig& rig, const Stay& stay, std::size_t item);
 

@@ -47,7 +47,7 @@ LineStretch line_stretch(const Rig& rig, const Stay& stay, const LineMaterial& m
   const auto length = stretching(rig, stay, body);
   if (!length && (dock || bench || bedding_cut)) {
     result.missing.push_back(
-        {{CutPhrase::stretch_missing, {Words{stay.base}}}, CutPhrase::stretch_mend, stay.place});
+        {{CutPhrase::stretch_missing, {Words{stay.base}}}, CutPhrase::stretch_mend, stay.place, true});
     return result;
   }
   if (!dock && !bench)
@@ -58,11 +58,13 @@ LineStretch line_stretch(const Rig& rig, const Stay& stay, const LineMaterial& m
     if (!dock)
       result.missing.push_back({{CutPhrase::dock_tension_missing, {Words{stay.base}}},
                                 CutPhrase::dock_tension_mend,
-                                stay.place});
+                                stay.place,
+                                true});
     if (!bench)
       result.missing.push_back({{CutPhrase::bench_tension_missing, {Words{stay.base}}},
                                 CutPhrase::bench_tension_mend,
-                                stay.place});
+                                stay.place,
+                                true});
     if (!stiffness)
       result.missing.push_back({{CutPhrase::stiffness_missing, {Words{material.name}}},
                                 CutPhrase::stiffness_mend,

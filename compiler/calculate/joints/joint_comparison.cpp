@@ -1,9 +1,11 @@
 #include "calculate/joints/joint_comparison.hpp"
 
+#include "calculate/adjust/take_up.hpp"
 #include "model/kind_words.hpp"
 #include "units/named_size.hpp"
 #include "units/thread.hpp"
 
+#include <algorithm>
 #include <string>
 #include <tuple>
 #include <utility>
@@ -114,6 +116,21 @@ void compare_tee(JointComparison& to, const End& tee, const End& slot) {
 
 namespace {
 
+/// The diameters of thread that the softer of the two parts asks for; nothing when its limit is off.
+std::optional<double> most_engaged(const JointComparison& to) {
+  std::optional<double> most;
+  for (const std::size_t item : {to.joint().upper, to.joint().lower}) {
+    const StackItem& one = to.stay().stack[item];
+    const Limit limit =
+        one.kind == StackItem::Kind::part ? engagement_limit(to.rig()[one.part]) : Limit::thread_engaged;
+    const auto asked = to.rig().limits.value(limit);
+    if (!asked)
+      return std::nullopt;
+    most = std::max(*asked, most.value_or(0.0));
+  }
+  return most;
+}
+
 /// How far the stud is in: enough of it, and not beyond the end of the thread in the body.
 void compare_engagement(JointComparison& to, const End& stud, const End& socket) {
   const EndDimension* engaged = stud.find(EndDimensionName::engaged);
@@ -123,7 +140,7 @@ void compare_engagement(JointComparison& to, const End& stud, const End& socket)
   if (engaged == nullptr || !thread || !thread->ok()) {
     to.missing(JointFinding::stud_engaged_short, stud,
                engaged == nullptr ? EndDimensionName::engaged : EndDimensionName::thread);
-  } else if (const auto diameters = to.rig().limits.value(Limit::thread_engaged)) {
+  } else if (const auto diameters = most_engaged(to)) {
     const Length least = thread->value().diameter * *diameters;
     to.add(JointFinding::stud_engaged_short, engaged->length.value >= least - a_hair,
            Remark(JointPhrase::stud_in_body,

@@ -45,10 +45,10 @@ Hardware hardware(const Rig& rig, const Stay& stay) {
       result.terms.push_back(term_of(part, item));
     else if (part.role == Part::Role::adjuster)
       result.missing.push_back(
-          {{LengthPhrase::setting_missing, {item.part}}, LengthPhrase::setting_mend, item.place});
+          {{LengthPhrase::setting_missing, {item.part}}, LengthPhrase::setting_mend, item.place, true});
     else
       result.missing.push_back(
-          {{LengthPhrase::length_missing, {item.part}}, LengthPhrase::length_mend, part.place});
+          {{LengthPhrase::length_missing, {item.part}}, LengthPhrase::length_mend, part.place, true});
   }
   return result;
 }

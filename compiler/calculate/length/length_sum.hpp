@@ -140,6 +140,7 @@ struct MissingInput {
   Remark what; ///< "contraction of splice long-bury"
   Remark mend; ///< "make a test splice on this rope and state contraction"
   Span place;
+  bool takes_off = false; ///< it would make the cut shorter: left out, the piece comes out too long
 };
 
 /// Adds the names in `more` that are not there yet, at the end and in their order.

@@ -85,7 +85,7 @@ Diagnostic engagement_finding(const Rig& rig, const Stay& stay, const TakeUp& ad
                                  {"engaged", length_text(*adjuster.engaged)},
                                  {"amount", length_text(*adjuster.least_engagement - *adjuster.engaged)},
                                  {"least", length_text(*adjuster.least_engagement)},
-                                 {"bound", least_engagement_words(rig)},
+                                 {"bound", least_engagement_words(rig, part)},
                                  {"thread", part.screw->thread.designation}})
                            .at(adjuster.set.provenance.place.value_or(item.place),
                                say(rig, {P::thread_in_body, {*adjuster.engaged}}))
@@ -226,7 +226,9 @@ void check_state_out_of_range(const Rig& rig, const Derived& derived, CheckRepor
 
 const CheckTable checks{
     CheckRow{"adjuster-out-of-range", check_adjuster_out_of_range},
-    CheckRow{"thread-engagement-low", check_thread_engagement_low, {Limit::thread_engaged}},
+    CheckRow{"thread-engagement-low",
+             check_thread_engagement_low,
+             {Limit::thread_engaged, Limit::thread_engaged_stainless, Limit::thread_engaged_aluminium}},
     CheckRow{"adjuster-near-end", check_adjuster_near_end, {Limit::adjuster_reserve}},
     CheckRow{"adjuster-between-holes", check_adjuster_between_holes},
     CheckRow{"state-out-of-range", check_state_out_of_range},

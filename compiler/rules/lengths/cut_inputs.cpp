@@ -32,6 +32,14 @@ std::string all_missing(const Rig& rig, const Piece& piece) {
   return say(rig, inputs);
 }
 
+/// What leaving out does to the piece.
+P comes_out(const Piece& piece) {
+  const auto takes_off = [](const MissingInput& missing) { return missing.takes_off; };
+  return std::all_of(piece.missing.begin(), piece.missing.end(), takes_off)   ? P::comes_out_long
+         : std::any_of(piece.missing.begin(), piece.missing.end(), takes_off) ? P::comes_out_either
+                                                                              : P::comes_out_short;
+}
+
 void check_cut_is_draft(const Rig& rig, const Derived& derived, CheckReport& report) {
   look_at_stays(rig, derived, report,
                 [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
@@ -42,11 +50,12 @@ void check_cut_is_draft(const Rig& rig, const Derived& derived, CheckReport& rep
                                                  : Remark(P::piece_cut_complete, {Count{piece.number}}));
                       continue;
                     }
-                    Diagnostic finding =
-                        diagnose("cut-is-draft", {{"piece", subject}, {"what", all_missing(rig, piece)}})
-                            .at(rig[stay.stay].place, said(P::lacks_input))
-                            .about(subject)
-                            .build();
+                    Diagnostic finding = diagnose("cut-is-draft", {{"piece", subject},
+                                                                   {"what", all_missing(rig, piece)},
+                                                                   {"comes_out", said(comes_out(piece))}})
+                                             .at(rig[stay.stay].place, said(P::lacks_input))
+                                             .about(subject)
+                                             .build();
                     for (const MissingInput& input : piece.missing)
                       finding.others.push_back({input.place, say(rig, input.mend)});
                     of_stay.find(std::move(finding));

@@ -51,9 +51,14 @@ void check_pretension(const Rig& rig, const Derived& derived, CheckReport& repor
                 });
 }
 
+/// What stays, halyards and sheets press into a mast besides the side force: in all so many times as much.
+/// From memory of Kinney, Skene's Elements of Yacht Design, 8th ed.; it was not read.
+constexpr double with_stays_and_sheets = 1.85;
+
 struct LoadedPanel {
   const MastPanel* panel = nullptr;
   Force buckles;
+  Force compression;  ///< with what stays, halyards and sheets add
   double times = 0.0; ///< buckling load over compression
 };
 
@@ -62,11 +67,12 @@ LoadedPanel worst_of(const std::vector<MastPanel>& panels, double bending_stiffn
   LoadedPanel worst;
   for (const MastPanel& panel : panels) {
     const auto buckles = column_buckling_load(bending_stiffness, 1.0, panel.length);
-    if (!buckles || panel.compression <= Force())
+    const auto compression = mast_compression(panel.compression, with_stays_and_sheets);
+    if (!buckles || !compression)
       continue;
-    const double times = *buckles / panel.compression;
+    const double times = *buckles / *compression;
     if (worst.panel == nullptr || times < worst.times)
-      worst = {&panel, *buckles, times};
+      worst = {&panel, *buckles, *compression, times};
   }
   return worst;
 }
@@ -104,6 +110,7 @@ void look_at_panels(const Rig& rig, const LoadScreening& screening, double least
   }
   const Remark words(P::buckles_at, {Remarks{{worst.panel->name}}, worst.panel->length, worst.buckles,
                                      Words{format_number(stiffness->value / 1e3)}, Fixed{worst.times, 2},
+                                     worst.compression, Fixed{with_stays_and_sheets, 2},
                                      worst.panel->compression, Remarks{{by}}});
   if (is_below(worst.times, least))
     report.find(diagnose("panel-overloaded",

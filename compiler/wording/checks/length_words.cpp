@@ -57,6 +57,12 @@ std::string_view words(LengthCheckPhrase phrase) {
     return "the length of a side is X";
   case lacks_input:
     return "its cut length lacks an input";
+  case comes_out_short:
+    return "the piece would come out too short";
+  case comes_out_long:
+    return "the piece would come out too long";
+  case comes_out_either:
+    return "the piece would come out wrong: some of it would make the cut longer and some shorter";
   case cut_complete:
     return "its cut has every input";
   case piece_cut_complete:

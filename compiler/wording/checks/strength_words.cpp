@@ -109,8 +109,9 @@ std::string_view words(StrengthCheckPhrase phrase) {
     return "where its lowest panel begins is not stated (heel, or partners of a mast that stands on the "
            "keel)";
   case buckles_at:
-    return "from {}, {}, it buckles at {} with pinned ends (pi^2 x EI {} kNm2 / length^2), {} times its "
-           "compression of {} by the {}";
+    return "from {}, {}, it buckles at {} (pinned ends, pi^2 x EI {} kNm2 / length^2), {} times its "
+           "compression "
+           "of {}: {} x {} by the {}, for stays, halyards and sheets press besides the side force";
   case gives_compression:
     return "gives the compression";
   case no_screening:

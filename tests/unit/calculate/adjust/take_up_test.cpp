@@ -56,6 +56,19 @@ TEST(TakeUp, BothWaysTurnsAndThreadEngaged) {
   EXPECT_NEAR(with_setting(bottle, mm(345)).engaged->millimetres(), 64, 1e-9);
 }
 
+// One diameter of steel in steel, 1.25 to 1.5 of stainless or bronze, two of aluminium: common practice, no
+// source. 1/2 in x 1.25 = 5/8 in; x 2 = 1 in.
+TEST(TakeUp, AsksForMoreThreadInSofterMetal) {
+  Part bottle = adjuster("turnbuckle", "turnbuckle-12", mm(265), mm(395));
+  bottle.screw = screw("1/2-20 UNF");
+  for (const auto& [metal, inches] :
+       {std::pair("stainless", 0.625), std::pair("bronze", 0.625), std::pair("titanium", 0.625),
+        std::pair("aluminium", 1.0), std::pair("galvanised-steel", 0.5)}) {
+    bottle.particulars = {{.name = "metal", .value = {}, .text = metal}};
+    EXPECT_NEAR(with_setting(bottle, mm(345)).least_engagement->inches(), inches, 1e-9) << metal;
+  }
+}
+
 // Common practice, no source: 5 in of throw and two removable toggles of 2 1/4 in make about 9 1/2 in of
 // play.
 TEST(TakeUp, ThrowAndTwoTogglesMakeNineAndAHalfInches) {
