@@ -174,14 +174,14 @@ Compilation quillwort_in_millimetres() {
   return test::compiled(text);
 }
 
-// 31 3/4 in are 806.45 mm: the marks of the two ends come out as 806 and 807.
+// 31 3/4 in are 806.45 mm: the marks of the two ends come out as 806 and 807, in tenths here.
 TEST(FromTheCord, HalvesThatAreAlikeSaySoAlsoWhereTheMarksWereRounded) {
   const Compilation boat = quillwort_in_millimetres();
   ASSERT_TRUE(boat.checked);
   const auto cards = card_pieces(*boat.checked);
   const CardPiece& card = *card_of(cards, "cap-shroud.port");
-  EXPECT_EQ(card_halves(card).upper.parts, 806);
-  EXPECT_EQ(card_halves(card).lower.parts, 807);
+  EXPECT_EQ(card_halves(card).upper.parts, 8060);
+  EXPECT_EQ(card_halves(card).lower.parts, 8070);
   EXPECT_EQ(halves_differ_words(card), "They must be alike; 1 mm is of rounding.");
 }
 

@@ -89,7 +89,8 @@ TEST(OrderLists, CallAJoinedPlateByAllOfItsParts) {
       "plate-legs\n    end-60\n    line\n  }\n}\n"
       "in-hand of plate-legs {\n  pieces: 1\n}\n");
   ASSERT_TRUE(boat.checked);
-  const OrderItem& plate = named(order_items(*boat.checked), "plate-top with plate-legs");
+  const std::vector<OrderItem> items = order_items(*boat.checked);
+  const OrderItem& plate = named(items, "plate-top with plate-legs");
   EXPECT_EQ(plate.what, "Triangle plate, hole of the forestay with Triangle plate, holes of the legs");
   EXPECT_EQ(plate.size, "pin 12 mm; pin 10 mm");
   EXPECT_EQ(plate.supplier, "Harbour yard");
