@@ -25,6 +25,25 @@ SumSection section_of(SumSection::Kind kind, const LengthSum& sum, std::size_t f
   return section;
 }
 
+/// A piece that is cut from a length in hand, and what is cut away, come to that length as it is printed.
+/// The rows do so but for what each was rounded by; that is a row of its own.
+void close_on_what_is_in_hand(const Piece& piece, SumSection& cut) {
+  static const Term rounding = [] {
+    Term term;
+    term.kind = TermKind::rounding;
+    term.provenance.source_class = SourceClass::computed;
+    return term;
+  }();
+  const auto& there = piece.in_hand;
+  if (!there || !there->worked_out() || there->too_short() || there->beyond)
+    return;
+  const Tenths difference = Tenths::of(there->stated.value) - Tenths::of(there->cut_away) - cut.total;
+  if (difference == Tenths{})
+    return;
+  cut.rows.push_back({&rounding, difference});
+  cut.total += difference;
+}
+
 bool every_part_has_a_length(const Rig& rig, const Stay& stay) {
   return std::all_of(stay.stack.begin(), stay.stack.end(), [&](const StackItem& item) {
     return item.kind == StackItem::Kind::line || rig[item.part].role == Part::Role::boat_fitting ||
@@ -72,6 +91,7 @@ PieceSum piece_sum(const Rig& rig, const DerivedStay& stay, const Piece& piece) 
   total = result.sections.back().total;
   result.sections.push_back(
       section_of(cut, piece.cut, piece.cut.begins_with(TermKind::body) ? 1 : 0, total));
+  close_on_what_is_in_hand(piece, result.sections.back());
   result.cut_complete = piece.missing.empty();
   for (SumSection& section : result.sections)
     section.complete =
@@ -92,6 +112,14 @@ Tenths printed_total(const LengthSum& sum) {
   for (const Term& term : sum.terms)
     total += Tenths::of(term.amount);
   return total;
+}
+
+Tenths printed_dry_fit(const PieceSum& sum, const Piece& piece) {
+  return sum.body() + Tenths::of(piece.bench.dry_fit->known - piece.body.known());
+}
+
+std::string x_on_sheet(const Rig& rig, const Stay& stay) {
+  return rig.stays.size() == 1 ? "X" : x_of_stay(stay.name);
 }
 
 std::string format_total_feet_inches(bool unknown, Tenths total, std::string_view x) {

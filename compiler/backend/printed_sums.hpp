@@ -31,7 +31,9 @@ struct SumSection {
 std::string_view name_of(SumSection::Kind kind);
 
 /// The whole sum of one piece, from the pins to the cut, as every document prints it: each row is rounded
-/// to 0.1 mm and a total is the sum of the rows above it.
+/// to 0.1 mm and a total is the sum of the rows above it. Where the piece is made of a length in hand a
+/// last row takes what the rows were rounded by, so that no paper has a cut that is longer than what there
+/// is.
 struct PieceSum {
   bool unknown = false;      ///< every total is X + c
   Provenance unknown_source; ///< with `unknown`: where X exists
@@ -55,6 +57,10 @@ std::string how_known(const Rig& rig, const Term& term);
 /// Sum of the rounded terms: a total of its printed rows.
 Tenths printed_total(const LengthSum& sum);
 
+/// How far apart the bearings hang at the dry fit, of a piece that has one: the printed body and what the
+/// line and its ends will still do to it.
+Tenths printed_dry_fit(const PieceSum& sum, const Piece& piece);
+
 /// The same in feet, inches and sixteenths: `38' 2 5/16"`, `X + 3' 3 1/2"`.
 std::string format_total_feet_inches(bool unknown, Tenths total, std::string_view x = "X");
 
@@ -73,6 +79,10 @@ struct PrintedMark {
 
 /// `cut` is the printed total of the piece; with an unknown length what is added to X.
 PrintedMark printed_mark(const BenchMark& mark, Tenths cut);
+
+/// How a sheet that has all stays of the boat calls the X of one: by the stay where several stand together,
+/// "X" alone where there is one stay.
+std::string x_on_sheet(const Rig& rig, const Stay& stay);
 
 /// What is left of an account at one date, as the sum of the rows that documents print of it.
 struct PrintedLeft {

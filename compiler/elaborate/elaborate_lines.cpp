@@ -133,6 +133,37 @@ std::vector<Knot> knots_on(const Rig& rig, const std::string& cord) {
   return knots;
 }
 
+/// Where a reading states its tally.
+const Expression* stated_tally(const Elaboration& elaboration, const Reading& reading) {
+  for (const ResolvedDeclaration& declaration : elaboration.tree.declarations)
+    if (declaration.syntax->kind.span == reading.place)
+      if (const ResolvedProperty* knots = declaration.find("knots"))
+        return &knots->syntax->value.expression();
+  return nullptr;
+}
+
+/// The two sides of a pair may have had one knot made for both; else a little knot was overlooked, and the
+/// next tally that the cord does not have yet is the likeliest.
+DiagnosticBuilder with_way_out(const Elaboration& elaboration, DiagnosticBuilder finding, const Knot& one,
+                               const Knot& other, const std::vector<Knot>& knots) {
+  const Expression* tally = stated_tally(elaboration, *one.reading);
+  if (tally == nullptr)
+    return finding;
+  if (one.stay->base == other.stay->base) {
+    const Span behind{tally->span.source, tally->span.end, tally->span.end};
+    return std::move(finding).edit(
+        behind, "\n  below-knot: 0 mm",
+        "if one knot was made for both sides and this pin lies at it, write `below-knot: 0 mm`");
+  }
+  int free = *one.reading->knots + 1;
+  while (std::any_of(knots.begin(), knots.end(),
+                     [&](const Knot& knot) { return knot.reading->knots == free; }))
+    ++free;
+  const std::string text = std::to_string(free);
+  return std::move(finding).edit(tally->span, text,
+                                 "if there are " + text + ", write `knots: " + text + "`");
+}
+
 void report_clashes(Elaboration& elaboration, const std::string& cord, const std::vector<Knot>& knots) {
   for (std::size_t later = 1; later < knots.size(); ++later) {
     const Knot& one = knots[later];
@@ -144,13 +175,14 @@ void report_clashes(Elaboration& elaboration, const std::string& cord, const std
         });
     if (clash == knots.begin() + static_cast<std::ptrdiff_t>(later))
       continue;
-    elaboration.sink.report(diagnose("cord-clash", {{"stay", one.stay->name},
-                                                    {"other", clash->stay->name},
-                                                    {"cord", cord},
-                                                    {"tally", of_tally(*one.reading->knots)}})
-                                .at(one.reading->place)
-                                .and_at(clash->reading->place, clash->stay->name)
-                                .about(one.stay->name));
+    auto finding = diagnose("cord-clash", {{"stay", one.stay->name},
+                                           {"other", clash->stay->name},
+                                           {"cord", cord},
+                                           {"tally", of_tally(*one.reading->knots)}})
+                       .at(one.reading->place)
+                       .and_at(clash->reading->place, clash->stay->name)
+                       .about(one.stay->name);
+    elaboration.sink.report(with_way_out(elaboration, std::move(finding), one, *clash, knots));
   }
 }
 

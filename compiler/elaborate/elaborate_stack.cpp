@@ -101,9 +101,10 @@ private:
       }
       first = found;
       const Value& value = found->syntax->value;
-      if (way == "stock")
+      if (way == "stock") {
         item.stock = elaboration_.tree[elaboration_.tree.symbol_at(value.expression().span)].name;
-      else
+        item.stock_place = value.expression().span;
+      } else
         (way == "in-hand" ? item.in_hand : item.in_hand_over) =
             elaboration_.read.length(value, *found->row, "line in " + stay_);
     }
@@ -154,8 +155,10 @@ private:
       if (found != elaboration_.splices.end())
         item.splice = found->second;
     }
-    if (removable != nullptr)
+    if (removable != nullptr) {
       item.removable = removable->syntax->value.expression().text == "yes";
+      item.removable_place = removable->syntax->value.expression().span;
+    }
     if (part.role == Part::Role::adjuster)
       read_adjuster(resolved, part, owner, item);
   }

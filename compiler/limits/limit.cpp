@@ -107,6 +107,9 @@ constexpr std::array table{
         "far beyond what a tape, a cord or a drawing is off by; slips of a unit, of a digit or of a point "
         "lie beyond it",
         "the same as a share of the longer; beyond it nothing is cut"),
+    agreed(Limit::estimate_apart, "estimate-apart", dimension::number, 0.1, "10 %", project,
+           "an estimate is good enough to order line by; a slip of a unit or of a digit lies beyond it",
+           "pin-to-pin length against the estimate of the stay, as a share of the longer"),
     agreed(Limit::size_off, "size-off", dimension::number, 2.0, "200 %", project,
            "the usual ranges are common practice, the factor is a choice",
            "how many times a size may lie outside the range that is usual over its line"),

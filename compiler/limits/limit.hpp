@@ -45,6 +45,7 @@ enum class Limit : std::uint8_t {
   hang_apart,
   routes_apart,
   routes_far_apart,
+  estimate_apart,
   size_off,
   size_far_off,
   path_rise,

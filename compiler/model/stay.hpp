@@ -63,8 +63,10 @@ struct StackItem {
   std::optional<Sourced<Length>> in_hand = std::nullopt;
   /// Line item: the same, stated as what is left beyond the least cut; for a cut that is X.
   std::optional<Sourced<Length>> in_hand_over = std::nullopt;
-  std::string stock = {}; ///< line item: the record of stock that this piece is made of
-  bool removable = false; ///< part: may be left out to make the stay shorter
+  std::string stock = {};    ///< line item: the record of stock that this piece is made of
+  bool removable = false;    ///< part: may be left out to make the stay shorter
+  Span removable_place = {}; ///< part: where that is stated
+  Span stock_place = {};     ///< line item: where its stock is named
   Span place;
 };
 
@@ -85,6 +87,8 @@ constexpr auto fields_of(const StackItem*) {
                     field("in_hand_over", "in-hand-over", &StackItem::in_hand_over, geometry),
                     field("stock", "stock", &StackItem::stock, geometry),
                     field("removable", "removable", &StackItem::removable, geometry),
+                    field("removable_place", "", &StackItem::removable_place, identity),
+                    field("stock_place", "", &StackItem::stock_place, identity),
                     field("place", "", &StackItem::place, identity));
 }
 static_assert(all_members_are_listed<StackItem>());

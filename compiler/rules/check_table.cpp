@@ -43,6 +43,7 @@ const std::vector<CheckRow>& every_row() {
                                       &line_numbers::checks,
                                       &mast_loads::checks,
                                       &readings::checks,
+                                      &cord_checks::checks,
                                       &sources::checks,
                                       &ages::checks,
                                       &inspections::checks})

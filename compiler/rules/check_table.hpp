@@ -143,6 +143,9 @@ extern const CheckTable checks;
 namespace readings {
 extern const CheckTable checks;
 }
+namespace cord_checks {
+extern const CheckTable checks;
+}
 namespace sources {
 extern const CheckTable checks;
 }

@@ -107,6 +107,8 @@ std::string term_name(const Rig& rig, const Term& term) {
     return at_end("contraction given back", term);
   case TermKind::inserted:
     return at_end("inserted", term);
+  case TermKind::rounding:
+    return "rounding of the rows";
   }
   return {};
 }

@@ -39,7 +39,7 @@ std::string_view words(ReadingPhrase phrase) {
   case ReadingPhrase::no_tape:
     return "{}: the reading names no tape (with)";
   case ReadingPhrase::cord_without_number:
-    return "{}: kept beside the mark; X is the cord as it lay";
+    return "{}, kept beside the mark, since X is the cord as it lay";
   case ReadingPhrase::cord_pull:
     return "pull of the cord";
   case ReadingPhrase::cord_temperature:

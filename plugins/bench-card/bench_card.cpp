@@ -308,7 +308,7 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
   else
     add(eyes + "Dry fit, nothing cut: hang it in its place and look at the adjuster.");
   steps.push_back({cut_nothing(card) ? "STOP. Sign before you bury; nothing is cut off this piece."
-                                     : "STOP. Sign before you cut; what is cut off can not be put back.",
+                                     : "STOP. Sign before you cut; what is cut off cannot be put back.",
                    true});
   if (card.cord && card.closed_aloft())
     add(fmt::format("Cut at mark {}, {} from the mouth of the closed end.", card.marks.size(),

@@ -30,13 +30,13 @@ void write(ShapeGroup& into, PaperPoint at, const std::string& text, double size
 }
 
 /// A round mark is made on the rope, a square one is a place on the cord.
-void draw_sign(ShapeGroup& into, const CordRow& row, PaperPoint at) {
-  constexpr double half = 2.0;
+void draw_sign(ShapeGroup& into, const CordRow& row, PaperPoint at, double half = 2.0) {
   if (row.mark)
     into.add(CircleShape{at, half, stroke(0.35), ""});
   else
     into.add(RectangleShape{{at.x - half, at.y - half, at.x + half, at.y + half}, stroke(0.7), ""});
-  write(into, {at.x, at.y + 1.0}, row.sign, 2.8, true, TextAnchor::middle);
+  const double size = (row.sign.size() > 1 ? 1.15 : 1.4) * half; // two digits stay inside the circle
+  write(into, {at.x, at.y + 0.36 * size}, row.sign, size, true, TextAnchor::middle);
 }
 
 /// Where each row stands along the drawn rope: the upper ones in its upper half, the lower ones in its
@@ -99,6 +99,8 @@ std::string nearer(const CardPiece& card, const CordRow& row) {
 }
 
 constexpr double layout_height = 30.2;
+constexpr double tally_begins = 3.2; ///< from the middle of the knot
+constexpr double tally_apart = 2.2;
 
 /// The piece along the top with the numbers of the table below its marks, the cord below it. Not to scale:
 /// the marks stand at equal distances.
@@ -106,8 +108,14 @@ void draw_layout(const CardPiece& card, const std::vector<CordRow>& rows, double
                  ShapeGroup& into) {
   const double rope = at.y + 11.0;
   const double cord = at.y + 21.6;
-  const double left = at.x + 3.0;
-  const double right = at.x + width - 3.0;
+  const Reading* reading = reading_of_x(*card.stay, *card.of_stay);
+  const int tally = reading == nullptr ? 0 : reading->knots.value_or(0);
+  constexpr double margin = 3.0;
+  const double left = at.x + margin;
+  // Where the cord ends with the piece its tally needs room beyond it.
+  const double right =
+      at.x + width -
+      (rows.back().sign == "L" && tally > 0 && tally <= 10 ? tally_begins + tally_apart * tally : margin);
   const double middle = (left + right) / 2.0;
   write(into, {at.x, at.y + 3.2}, "ALOFT", 3.0, true);
   write(into, {at.x + width, at.y + 3.2}, "BELOW", 3.0, true, TextAnchor::end);
@@ -133,15 +141,17 @@ void draw_layout(const CardPiece& card, const std::vector<CordRow>& rows, double
     const double behind = last ? 16.0 : xs[i + 1] - xs[i];
     const std::string number = nearer(card, rows[i]);
     const bool end_of_cord = rows[i].sign == "U" || rows[i].sign == "L";
+    const double size = fitted(number, 2.6, end_of_cord, std::min(before, behind) - 1.0);
+    const bool wide = text_width_in_ems(number, end_of_cord) * size > 2.0 * margin;
     write(into,
-          {first  ? at.x
-           : last ? at.x + width
-                  : xs[i],
+          {first && wide  ? at.x
+           : last && wide ? at.x + width
+                          : xs[i],
            rope + 5.2},
-          number, fitted(number, 2.6, end_of_cord, std::min(before, behind) - 1.0), end_of_cord,
-          first  ? TextAnchor::start
-          : last ? TextAnchor::end
-                 : TextAnchor::middle);
+          number, size, end_of_cord,
+          first && wide  ? TextAnchor::start
+          : last && wide ? TextAnchor::end
+                         : TextAnchor::middle);
   }
   for (const double x : {upper_end, knot})
     into.add(LineShape{{x, rope + 6.2}, {x, cord - 1.8}, stroke(0.18, {0.4, 0.8}), ""});
@@ -149,12 +159,10 @@ void draw_layout(const CardPiece& card, const std::vector<CordRow>& rows, double
   draw_break(into, middle, cord);
   into.add(CircleShape{{upper_end, cord}, 1.4, filled(1.0), ""});
   into.add(CircleShape{{knot, cord}, 1.6, filled(0.0), ""});
-  const Reading* reading = reading_of_x(*card.stay, *card.of_stay);
-  const int tally = reading == nullptr ? 0 : reading->knots.value_or(0);
-  const double room = at.x + width - knot - 3.2;
-  const int fitting = std::max(0, static_cast<int>(room / 2.2) + 1);
-  for (int i = 0; i < std::min(tally, fitting); ++i)
-    into.add(CircleShape{{knot + 3.2 + 2.2 * i, cord}, 0.8, stroke(0.35), ""});
+  // All of it or nothing: a tally that is cut off at the edge is another one. Its number stands beside it.
+  if (knot + tally_begins + tally_apart * (tally - 1) + 0.8 <= at.x + width)
+    for (int i = 0; i < tally; ++i)
+      into.add(CircleShape{{knot + tally_begins + tally_apart * i, cord}, 0.8, stroke(0.35), ""});
   write(into, {middle + 4.0, cord - 1.4}, card.cord->where, 2.8);
   for (const double x : {upper_end, knot})
     into.add(LineShape{{x, cord + 2.0}, {x, cord + 7.6}, stroke(0.18), ""});
@@ -255,7 +263,7 @@ void draw_marks(const CardPiece& card, const std::vector<CordRow>& rows, double 
   for (std::size_t i = 0; i < rows.size(); ++i) {
     const CordRow& row = rows[i];
     const double base = y + row_height / 2.0 + 1.0;
-    draw_sign(into, row, {to.sign, y + row_height / 2.0});
+    draw_sign(into, row, {to.sign, y + row_height / 2.0}, std::min(2.0, row_height / 2.0 - 0.3));
     const std::string from_u = cord_place(card.unit, row.from_u);
     const std::string from_l = cord_place(card.unit, row.from_l);
     write(
@@ -266,10 +274,9 @@ void draw_marks(const CardPiece& card, const std::vector<CordRow>& rows, double 
     write(into, {to.from_l, base}, from_l, fitted(from_l, size, !row.by_upper, room), !row.by_upper,
           TextAnchor::end);
     if (row.mark) {
-      into.add(RectangleShape{
-          {to.first, y + row_height / 2.0 - 1.75, to.first + 3.5, y + row_height / 2.0 + 1.75},
-          stroke(0.35),
-          ""});
+      const double half = std::min(1.75, row_height / 2.0 - 0.5);
+      const PaperPoint box{to.first + 1.75, y + row_height / 2.0};
+      into.add(RectangleShape{{box.x - half, box.y - half, box.x + half, box.y + half}, stroke(0.35), ""});
       into.add(
           LineShape{{to.second, y + row_height - 0.5}, {to.end, y + row_height - 0.5}, stroke(0.2), ""});
     }

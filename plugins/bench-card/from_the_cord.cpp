@@ -69,6 +69,17 @@ std::string pulled(const CardPiece& card) {
              : std::string("pulled as hard as it was aloft");
 }
 
+/// Where L is on the rope: "mark 10 is 197 mm past it". The lowest mark has its pin from the first pass.
+std::string lowest_mark(const CardPiece& card) {
+  const std::vector<CordRow> rows = cord_rows(card);
+  const auto lowest = std::find_if(rows.rbegin(), rows.rend(), [](const CordRow& row) { return row.mark; });
+  const auto parts = lowest->from_l.parts;
+  if (parts == 0)
+    return fmt::format("at mark {}", lowest->sign);
+  return fmt::format("mark {} is {} {} it", lowest->sign, card.amount(CardLength{false, std::abs(parts)}),
+                     parts < 0 ? "past" : "inside");
+}
+
 } // namespace
 
 const CordRow* row_of(const std::vector<CordRow>& rows, CordMark what, bool by_upper) {
@@ -150,9 +161,9 @@ std::vector<std::string> cord_steps(const CardPiece& card) {
                               where));
   steps.push_back("Pass 1: every mark from the bold column, from U or from L. A pin in each.");
   steps.push_back(
-      fmt::format("Pass 2: take the cord up, pin L first, lay out again. Where the passes lie more "
-                  "than {} apart lay out a third: the middle one counts.",
-                  card.amount(apart_at_most(card))));
+      fmt::format("Pass 2: take the cord up, pin L first ({}), lay out again. More than {} apart: a third "
+                  "pass, the middle one counts.",
+                  lowest_mark(card), card.amount(apart_at_most(card))));
   return steps;
 }
 

@@ -71,8 +71,8 @@ void add_bench(const CsvPiece& piece, const ListedPiece& listed, Table& table) {
   }
   if (bench.dry_fit)
     table.rows.push_back(piece.mark("dry-fit", "",
-                                    {bench.dry_fit->unknown, Tenths::of(bench.dry_fit->known)}, nullptr,
-                                    listed.complete()));
+                                    {bench.dry_fit->unknown, printed_dry_fit(listed.sum, *listed.piece)},
+                                    nullptr, listed.complete()));
   for (const std::string& why : say_each(piece.rig, bench.not_known))
     table.rows.push_back(piece.row("not-marked", why, "", false, false, nullptr));
   for (const std::string& words : say_each(piece.rig, listed.piece->not_counted))

@@ -236,7 +236,7 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
     const bool spliced = piece.upper.splice || piece.lower.splice;
     page.wrapped(
         "   dry fit    ",
-        format_total(piece.bench.dry_fit->unknown, Tenths::of(piece.bench.dry_fit->known), listed.x()) +
+        format_total(piece.bench.dry_fit->unknown, printed_dry_fit(listed.sum, piece), listed.x()) +
             " mm bearing to bearing, " +
             (spliced ? "eyes formed and nothing buried" : "the ends laid beside the line at their marks"));
   }

@@ -39,6 +39,8 @@ const std::vector<ClassRow>& class_rows() {
                                           {"metals-differ", within_a_year},
                                           {"measured-wins", note},
                                           {"tape-sags", note},
+                                          {"cord-not-used", note},
+                                          {"cord-pull-lost", note},
                                           {"error-not-waived", note},
                                           {"foretriangle-differs", note}};
   return rows;

@@ -35,7 +35,6 @@ RowsByStay rows_by_stay(const Table& table) {
 
 /// Tables that hold rows of every stay, worked out once.
 struct StayTables {
-  RowsByStay stack;
   RowsByStay strength;
   RowsByStay take_up;
 };
@@ -74,13 +73,15 @@ void add_line_facts(const LineMaterial& line, DocumentFacts& facts) {
       facts.rows.emplace_back(std::string("line, ") + name, text);
 }
 
-std::string length_words(const DerivedStay& derived) {
+std::string length_words(const DerivedStay& derived, const std::string& x) {
+  const bool unknown = derived.route == LengthRoute::unknown;
   const Tenths total = printed_total(derived.pin_to_pin);
-  std::string words = format_total(derived.route == LengthRoute::unknown, total) + " mm, by " +
-                      std::string(route_words(derived.route));
+  std::string words = format_total(unknown, total, x) + (unknown && total == Tenths{} ? "" : " mm") +
+                      (unknown ? ": " : ", by ") + std::string(route_words(derived.route));
   for (const RouteComparison& other : derived.other_routes)
     words += "; by " + std::string(route_words(other.other)) + " " + format_tenths(other.length) + " mm" +
-             (other.expected_x ? ", so X is expected at " + format_tenths(*other.expected_x) + " mm" : "");
+             (other.expected_x ? ", so " + x + " is expected at " + format_tenths(*other.expected_x) + " mm"
+                               : "");
   return words;
 }
 
@@ -108,7 +109,7 @@ void add_facts(const Rig& rig, const Stay& stay, const DerivedStay& derived, Doc
                                 fmt::format("at {} deg from the line of {}; carries {} of its tension",
                                             format_fixed(leg.angle_radians / degree, 1),
                                             rig[junction.single].name, format_fixed(*leg.share, 2)));
-  facts.rows.emplace_back("pin to pin", length_words(derived));
+  facts.rows.emplace_back("pin to pin", length_words(derived, x_on_sheet(rig, stay)));
   facts.rows.emplace_back("how well its cut is known", doubt_words(derived));
   const std::string installed = fact_text(stay.particulars, fact_names.installed);
   const std::string evidence = fact_text(stay.particulars, fact_names.evidence);
@@ -120,7 +121,9 @@ void add_facts(const Rig& rig, const Stay& stay, const DerivedStay& derived, Doc
   document.blocks.emplace_back(std::move(facts));
 }
 
-void add_parts(const Rig& rig, const Stay& stay, const StayTables& tables, Document& document) {
+void add_parts(const CheckedRig& checked, const Stay& stay, const DerivedStay& derived,
+               Document& document) {
+  const Rig& rig = checked.rig();
   DocumentTable table{.caption = "From its upper end to its lower end",
                       .columns = {{"item", 1.5},
                                   {"what", 1.3},
@@ -129,9 +132,11 @@ void add_parts(const Rig& rig, const Stay& stay, const StayTables& tables, Docum
                                   {"ends", 2.6},
                                   {"length known by", 1.6},
                                   {"age, batch", 1.3}}};
-  const auto found = tables.stack.find(stay.name);
-  for (std::size_t i = 0; found != tables.stack.end() && i < found->second.size(); ++i) {
-    const std::vector<std::string>& row = found->second[i]; // no., kind, item, times, length, from pin
+  if (derived.pin_to_pin.unknown && rig.stays.size() > 1) // two columns of its whole name would be too wide
+    add_words(table.caption, ", ", "where X is " + x_on_sheet(rig, stay));
+  const std::vector<std::vector<std::string>> rows = stack_rows(checked, derived, "X");
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    const std::vector<std::string>& row = rows[i]; // no., kind, item, times, length, from pin
     const StackItem& item = stay.stack[i];
     std::string ends;
     std::string length_known;
@@ -205,10 +210,13 @@ void add_strength(const Rig& rig, const RowsByStay& rows, const Stay& stay, cons
 void add_sum(const Rig& rig, const DerivedStay& derived, Document& document) {
   for (const Piece& piece : derived.pieces) {
     const PieceSum sum = piece_sum(rig, derived, piece);
+    const std::string x = x_on_sheet(rig, rig[derived.stay]);
     DocumentTable table{.caption = "How its length came about: " + piece.name,
-                        .columns = {{"term", 2.4}, {"mm", 0.9, true}, {"how it is known", 3.6}}};
+                        .columns = {{"term", 2.4},
+                                    {"mm", sum.unknown ? 2.2 : 0.9, true}, // with the name of the stay
+                                    {"how it is known", 3.6}}};
     if (sum.unknown)
-      table.rows.push_back({"X", "X", source_words(sum.unknown_source)});
+      table.rows.push_back({x, x, source_words(sum.unknown_source)});
     for (const SumSection& section : sum.sections) {
       for (const SumRow& row : section.rows) {
         std::string known = say(rig, row.term->how);
@@ -216,7 +224,7 @@ void add_sum(const Rig& rig, const DerivedStay& derived, Document& document) {
         table.rows.push_back({term_name(rig, *row.term), format_signed(row.amount), std::move(known)});
       }
       table.rows.push_back(
-          {"= " + std::string(name_of(section.kind)), format_total(sum.unknown, section.total),
+          {"= " + std::string(name_of(section.kind)), format_total(sum.unknown, section.total, x),
            section.complete ? "sum of the rows above" : "incomplete: something is not stated"});
     }
     for (const MissingInput& missing : piece.missing)
@@ -279,8 +287,7 @@ void add_stays(const CheckedRig& checked, Document& document) {
   }
   document.blocks.emplace_back(
       DocumentText{"Port and starboard stand apart, each with what is stated of it."});
-  const StayTables tables{rows_by_stay(stack_table(checked)), rows_by_stay(strength_table(checked)),
-                          rows_by_stay(take_up_table(checked))};
+  const StayTables tables{rows_by_stay(strength_table(checked)), rows_by_stay(take_up_table(checked))};
   const std::vector<Strip> strips = strip_contents(checked);
   for (const DerivedStay& derived : checked.derived().stays) {
     const Stay& stay = rig[derived.stay];
@@ -290,7 +297,7 @@ void add_stays(const CheckedRig& checked, Document& document) {
     add_facts(rig, stay, derived, document);
     if (const Strip* strip = find_strip(strips, stay))
       document.blocks.emplace_back(DocumentFigure{strip_drawing(*strip, strip_width), ""});
-    add_parts(rig, stay, tables, document);
+    add_parts(checked, stay, derived, document);
     add_rows("Adjusters",
              {{"adjuster", 1.6},
               {"set mm", 0.9, true},

@@ -109,10 +109,12 @@ CardHalves card_halves(const CardPiece& card) {
 std::string halves_differ_words(const CardPiece& card) {
   const auto [upper, lower] = card_halves(card);
   const CardLength more{false, std::abs(upper.parts - lower.parts)};
-  // One step is of the rounding of the marks.
-  return more.parts <= card.unit.step ? "They must be alike."
-                                      : fmt::format("{} more must lie {}.", card.amount(more),
-                                                    upper.parts > lower.parts ? "aloft" : "below");
+  if (more.parts == 0)
+    return "They must be alike.";
+  if (more.parts <= card.unit.step)
+    return fmt::format("They must be alike; {} is of rounding.", card.amount(more));
+  return fmt::format("{} more must lie {}.", card.amount(more),
+                     upper.parts > lower.parts ? "aloft" : "below");
 }
 
 bool cut_nothing(const CardPiece& card) {

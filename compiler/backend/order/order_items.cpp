@@ -261,15 +261,32 @@ private:
     if (!ordered.what.empty())
       return ordered;
     ordered.parts = parts;
-    const Part& part = rig_[parts.front()];
-    ordered.what = part.title.empty() ? std::string(name_of(part.kind)) : part.title;
-    ordered.size = sizes_of(part);
-    ordered.supplier = fact_text(part.particulars, fact_names.supplier);
-    if (const Record* in_hand = last_record_of(rig_, RecordKind::in_hand, part.name))
-      if (const Particular* pieces = find_fact(in_hand->facts, fact_names.pieces))
-        ordered.in_hand = std::stol(pieces->text);
-    ordered.in_hand += spares_named(part);
+    std::vector<std::string> titles;
+    std::vector<std::string> sizes;
+    std::vector<std::string> suppliers;
+    for (const PartId id : parts) {
+      const Part& part = rig_[id];
+      add_other(titles, part.title.empty() ? std::string(name_of(part.kind)) : part.title);
+      add_other(sizes, sizes_of(part));
+      add_other(suppliers, fact_text(part.particulars, fact_names.supplier));
+      // It is one thing, by whichever of its names it was counted.
+      ordered.in_hand = std::max(ordered.in_hand, counted_in_hand(part) + spares_named(part));
+    }
+    ordered.what = joined(titles, " with ");
+    ordered.size = joined(sizes, "; ");
+    ordered.supplier = joined(suppliers, " or ");
     return ordered;
+  }
+
+  static void add_other(std::vector<std::string>& texts, std::string text) {
+    if (!text.empty() && std::find(texts.begin(), texts.end(), text) == texts.end())
+      texts.push_back(std::move(text));
+  }
+
+  long counted_in_hand(const Part& part) const {
+    const Record* in_hand = last_record_of(rig_, RecordKind::in_hand, part.name);
+    const Particular* pieces = in_hand == nullptr ? nullptr : find_fact(in_hand->facts, fact_names.pieces);
+    return pieces == nullptr ? 0 : std::stol(pieces->text);
   }
 
   /// Spare parts that only the stays name, of which the file counts none.

@@ -26,8 +26,8 @@ std::string state_of(const CheckedRig& checked, const Piece& piece, const PieceS
   return sum.complete() ? "DRAFT" : "DRAFT, incomplete";
 }
 
-std::string place(const PrintedPlace& printed) {
-  return format_total(printed.unknown, printed.tenths);
+std::string place(const PrintedPlace& printed, const std::string& x) {
+  return format_total(printed.unknown, printed.tenths, x);
 }
 
 std::string ratio(const std::optional<double>& value) {
@@ -59,9 +59,12 @@ Table lengths_table(const CheckedRig& checked) {
     const Provenance source = unknown                         ? stay.pin_to_pin.unknown_source
                               : stay.pin_to_pin.terms.empty() ? Provenance{}
                                                               : stay.pin_to_pin.terms.front().provenance;
-    table.rows.push_back({name, std::string(name_of(stay.route)), "yes", format_total(unknown, pins),
-                          format_tenths(hardware), format_total(unknown, pins - hardware), "",
-                          source_words(source)});
+    table.rows.push_back(
+        {name, std::string(name_of(stay.route)), "yes",
+         format_total(unknown, pins, x_on_sheet(checked.rig(), checked.rig()[stay.stay])),
+         format_tenths(hardware),
+         format_total(unknown, pins - hardware, x_on_sheet(checked.rig(), checked.rig()[stay.stay])), "",
+         source_words(source)});
     for (const RouteComparison& other : stay.other_routes)
       table.rows.push_back({name, std::string(name_of(other.other)), "no", format_tenths(other.length), "",
                             "", other.expected_x ? "" : format_tenths(other.difference),
@@ -85,9 +88,11 @@ Table pieces_table(const CheckedRig& checked) {
     for (const Piece& piece : stay.pieces) {
       const LineMaterial& line = checked.rig()[piece.material];
       const PieceSum sum = piece_sum(checked.rig(), stay, piece);
-      table.rows.push_back({piece.name, line.name, line.size.name, format_total(sum.unknown, sum.body()),
-                            format_total(sum.unknown, sum.cut()),
-                            format_total_feet_inches(sum.unknown, sum.cut()), state_of(checked, piece, sum),
+      const std::string x = x_on_sheet(checked.rig(), checked.rig()[stay.stay]);
+      table.rows.push_back({piece.name, line.name, line.size.name, format_total(sum.unknown, sum.body(), x),
+                            format_total(sum.unknown, sum.cut(), x),
+                            format_total_feet_inches(sum.unknown, sum.cut(), x),
+                            state_of(checked, piece, sum),
                             std::string(name_of(checked.state(piece))) +
                                 (checked.from_drawing(piece) ? ", from drawing" : "")});
     }
@@ -102,15 +107,17 @@ Table marks_table(const CheckedRig& checked) {
   for (const DerivedStay& stay : checked.derived().stays)
     for (const Piece& piece : stay.pieces) {
       const std::string draft = piece.missing.empty() ? "" : "incomplete: the cut lacks an input";
-      const Tenths cut = piece_sum(checked.rig(), stay, piece).cut();
+      const PieceSum sum = piece_sum(checked.rig(), stay, piece);
+      const Tenths cut = sum.cut();
+      const std::string x = x_on_sheet(checked.rig(), checked.rig()[stay.stay]);
       for (const BenchMark& mark : piece.bench.marks) {
         const PrintedMark printed = printed_mark(mark, cut);
-        table.rows.push_back(
-            {piece.name, mark_name(mark), place(printed.from_upper), place(printed.from_lower), draft});
+        table.rows.push_back({piece.name, mark_name(mark), place(printed.from_upper, x),
+                              place(printed.from_lower, x), draft});
       }
       if (const auto& dry = piece.bench.dry_fit)
         table.rows.push_back(
-            {piece.name, "dry fit", format_total(dry->unknown, Tenths::of(dry->known)), "", ""});
+            {piece.name, "dry fit", format_total(dry->unknown, printed_dry_fit(sum, piece), x), "", ""});
       for (const std::string& unknown : say_each(checked.rig(), piece.bench.not_known))
         table.rows.push_back({piece.name, "not known", "", "", unknown});
     }

@@ -71,6 +71,10 @@ Table limits_table(const CheckedRig& checked);
 /// One row an item of each stack, from aloft to deck, with the distance from the upper pin to its lower
 /// end.
 Table stack_table(const CheckedRig& checked);
+/// Its rows of one stay, without the stay: no., kind, item, how many, length, distance. `x` is how they
+/// call the X of the stay.
+std::vector<std::vector<std::string>> stack_rows(const CheckedRig& checked, const DerivedStay& derived,
+                                                 std::string x);
 /// The hardware: length or range, ends, source.
 Table parts_table(const CheckedRig& checked);
 /// Values that a layer, a sister ship or the command line states over others.

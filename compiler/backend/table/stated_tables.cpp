@@ -8,6 +8,9 @@
 #include <fmt/format.h>
 
 #include <optional>
+#include <string>
+#include <utility>
+#include <vector>
 
 namespace sheerpole {
 
@@ -17,19 +20,25 @@ namespace {
 struct Distance {
   Tenths known;
   bool with_x = false;
+  std::string x = {};
   bool lost = false; ///< behind something without a length
 
-  std::string text() const { return lost ? "?" : format_total(with_x, known); }
+  std::string text() const { return lost ? "?" : format_total(with_x, known, x); }
 };
 
-void add_rows(const CheckedRig& checked, const DerivedStay& derived, Table& table) {
+} // namespace
+
+std::vector<std::vector<std::string>> stack_rows(const CheckedRig& checked, const DerivedStay& derived,
+                                                 std::string x) {
   const Rig& rig = checked.rig();
   const Stay& stay = rig[derived.stay];
+  std::vector<std::vector<std::string>> rows;
   Distance distance;
+  distance.x = std::move(x);
   std::size_t line = 0;
   int number = 0;
   for (const StackItem& item : stay.stack) {
-    std::vector<std::string> row{stay.name, std::to_string(++number)};
+    std::vector<std::string> row{std::to_string(++number)};
     if (item.kind == StackItem::Kind::line) {
       row.insert(row.end(), {"line", rig[stay.material].name, "1"});
       if (line >= derived.pieces.size()) {
@@ -40,7 +49,7 @@ void add_rows(const CheckedRig& checked, const DerivedStay& derived, Table& tabl
         distance.known += sum.body();
         distance.with_x = distance.with_x || sum.unknown;
         distance.lost = distance.lost || !sum.body_complete;
-        row.push_back(sum.body_complete ? format_total(sum.unknown, sum.body()) : "?");
+        row.push_back(sum.body_complete ? format_total(sum.unknown, sum.body(), distance.x) : "?");
       }
     } else {
       const Part& part = rig[item.part];
@@ -56,11 +65,10 @@ void add_rows(const CheckedRig& checked, const DerivedStay& derived, Table& tabl
       }
     }
     row.push_back(distance.text());
-    table.rows.push_back(std::move(row));
+    rows.push_back(std::move(row));
   }
+  return rows;
 }
-
-} // namespace
 
 Table points_table(const CheckedRig& checked) {
   Table table{
@@ -97,8 +105,13 @@ Table stack_table(const CheckedRig& checked) {
                           {"length mm", true},
                           {"from upper pin mm", true}},
               .notes = {"Fittings of the boat take no length: pin-to-pin begins and ends at their pins."}};
-  for (const DerivedStay& stay : checked.derived().stays)
-    add_rows(checked, stay, table);
+  for (const DerivedStay& derived : checked.derived().stays) {
+    const Stay& stay = checked.rig()[derived.stay];
+    for (std::vector<std::string>& row : stack_rows(checked, derived, x_on_sheet(checked.rig(), stay))) {
+      row.insert(row.begin(), stay.name);
+      table.rows.push_back(std::move(row));
+    }
+  }
   return table;
 }
 

@@ -97,12 +97,18 @@ private:
            term.kind == TermKind::contraction_given_back;
   }
 
-  /// The toggles of the stack, from the deck up: the order in which they come out.
+  bool is_toggle(const StackItem& item) const {
+    return item.kind == StackItem::Kind::part && rig_[item.part].kind == PartKind::toggle;
+  }
+  /// The toggles of the stack, from the deck up: the order in which they come out. Where the stack says of
+  /// some that they may be taken out, the others may not.
   std::vector<Length> toggles() const {
+    const bool said = std::any_of(stay_.stack.begin(), stay_.stack.end(),
+                                  [&](const StackItem& item) { return is_toggle(item) && item.removable; });
     std::vector<Length> result;
     for (std::size_t i = stay_.stack.size(); i-- > 0;) {
       const StackItem& item = stay_.stack[i];
-      if (item.kind != StackItem::Kind::part || rig_[item.part].kind != PartKind::toggle)
+      if (!is_toggle(item) || (said && !item.removable))
         continue;
       if (const auto& length = rig_[item.part].length)
         result.insert(result.end(), static_cast<std::size_t>(std::max(item.count, 0)), length->value);

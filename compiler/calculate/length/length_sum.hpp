@@ -52,7 +52,8 @@ enum class TermKind : std::uint8_t {
   contraction,
   contraction_of_spare,
   contraction_given_back,
-  inserted
+  inserted,
+  rounding ///< of the rows as printed; only where a sum is to come to a printed number
 };
 
 /// How many runs a mean is made of.

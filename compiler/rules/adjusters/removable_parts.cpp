@@ -28,7 +28,8 @@ void look_at_part(const Rig& rig, const Stay& stay, StayId id, std::size_t item,
             diagnose("removable-holds-pin",
                      {{"stay", name}, {"part", rig[removable.part].name}, {"joint", say(rig, lost->name)}})
                 .at(removable.place, said(P::only_pin_here))
-                .about(name));
+                .about(name)
+                .edit(removable.removable_place, "no", said(P::leave_it_in)));
 }
 
 void check_removable_holds_pin(const Rig& rig, const Derived& derived, CheckReport& report) {

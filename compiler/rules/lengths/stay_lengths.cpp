@@ -3,10 +3,12 @@
 #include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
+#include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 #include "wording/checks/length_phrases.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 /// What the lengths of a stay come to: its body, its two ways, its two sides.
 namespace sheerpole::stay_lengths {
@@ -257,6 +259,55 @@ void check_routes_far_apart(const Rig& rig, const Derived& derived, CheckReport&
       });
 }
 
+/// A round length that is no shorter, as an estimate is written.
+std::string estimate_text(Length length) {
+  return format_fixed(std::ceil(length.metres() * 10.0 - 1e-6) / 10.0, 1) + " m";
+}
+
+/// The estimate is all that there is to see by whether a cord that was measured, or a tape, is the right
+/// one where nothing else gives the length. Ways that are far apart are told by `routes-far-apart`.
+void check_estimate_far(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const auto most = rig.limits.value(Limit::estimate_apart);
+  if (!most)
+    return;
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+                  const Stay& stay = rig[derived_stay.stay];
+                  const auto estimate = fact_length(stay.particulars, fact_names.estimate);
+                  const LengthSum& pins = derived_stay.pin_to_pin;
+                  if (!estimate || derived_stay.route == LengthRoute::unknown ||
+                      std::any_of(derived_stay.other_routes.begin(), derived_stay.other_routes.end(),
+                                  [&](const RouteComparison& other) {
+                                    return ways_far_apart(rig, derived_stay, other);
+                                  }))
+                    return;
+                  if (pins.unknown) {
+                    of_stay.not_checked({P::its_length_is_x});
+                    return;
+                  }
+                  const Length taken = pins.known();
+                  const Length apart = magnitude(taken - estimate->value);
+                  const std::string length = labelled(rig, derived_stay.route, taken);
+                  if (apart <= std::max(taken, estimate->value) * *most + threshold::negligible) {
+                    of_stay.pass({P::near_estimate, {Words{length}, estimate->value}});
+                    return;
+                  }
+                  const std::string text = estimate_text(taken);
+                  const auto& place = pins.terms.front().provenance.place;
+                  auto finding = diagnose("estimate-far", {{"stay", name},
+                                                           {"length", length},
+                                                           {"estimate", length_text(estimate->value)},
+                                                           {"apart", length_text(apart)}})
+                                     .at(place.value_or(stay.place), length)
+                                     .about(name);
+                  if (const auto& stated = estimate->provenance.place)
+                    finding = std::move(finding)
+                                  .and_at(*stated, say(rig, {P::as_estimated, {estimate->value}}))
+                                  .edit(*stated, text, say(rig, {P::write_estimate, {Words{text}}}));
+                  of_stay.find(std::move(finding));
+                });
+}
+
 /// By how much the two bodies of a pair may differ: as the boat says, else by the limits. Nothing when all
 /// of that is switched off.
 std::optional<Length> allowed_apart(const Rig& rig, Length body) {
@@ -324,6 +375,7 @@ const CheckTable checks{
     CheckRow{"path-runs-upwards", check_path_runs_upwards, {Limit::path_rise}},
     CheckRow{"routes-far-apart", check_routes_far_apart, {Limit::routes_far_apart}, true},
     CheckRow{"routes-differ", check_routes_differ, {Limit::routes_apart}},
+    CheckRow{"estimate-far", check_estimate_far, {Limit::estimate_apart}},
     CheckRow{"pair-differs", check_pair_differs, {Limit::pair_apart, Limit::pair_apart_share}},
 };
 

@@ -51,6 +51,28 @@ Remarks ways_out(const InHand& there) {
   return words;
 }
 
+/// How many pieces of the rig are to be made of a piece of stock.
+std::int64_t uses_of(const Rig& rig, const std::string& stock) {
+  std::int64_t uses = 0;
+  for (const Stay& stay : rig.stays)
+    uses += std::count_if(stay.stack.begin(), stay.stack.end(),
+                          [&](const StackItem& item) { return item.stock == stock; });
+  return uses;
+}
+
+/// A piece of stock that is long enough where the one named is not, and that nothing is made of; null when
+/// there is none.
+const Record* longer_stock(const Rig& rig, const Stay& stay, const StackItem& line, Length cut) {
+  for (const Record& record : rig.records) {
+    if (record.kind != RecordKind::stock || record.of != rig[line.material.value_or(stay.material)].name)
+      continue;
+    const auto length = fact_length(record.facts, fact_names.length);
+    if (length && length->value >= cut && uses_of(rig, record.name) == 0)
+      return &record;
+  }
+  return nullptr;
+}
+
 /// The one spare bury that makes up for all that is short, when there is one.
 const Provenance* spare_to_shorten(const Rig& rig, const Stay& stay, std::size_t line, const InHand& there,
                                    Length& left) {
@@ -84,10 +106,14 @@ void find_short(const Rig& rig, const Stay& stay, const std::string& name, const
   if (const Provenance* spare = spare_to_shorten(rig, stay, line, there, left)) {
     const std::string text = millimetres_down(left);
     finding = std::move(finding).edit(*spare->place, text, say(rig, {P::write_less_spare, {Words{text}}}));
-  } else if (there.stated.provenance.place && there.stock.empty() && !there.beyond) {
-    const std::string text = millimetres_up(piece.cut.known());
+  } else if (there.stated.provenance.place && there.stock.empty()) {
+    const std::string text = millimetres_up(there.stated.value - there.over);
     finding = std::move(finding).edit(*there.stated.provenance.place, text,
                                       say(rig, {P::longer_piece_takes, {Words{text}}}));
+  } else if (const Record* other =
+                 longer_stock(rig, stay, stay.stack[line], there.stated.value - there.over)) {
+    finding = std::move(finding).edit(stay.stack[line].stock_place, other->name,
+                                      say(rig, {P::other_stock_is_longer, {Words{other->name}}}));
   }
   report.find(std::move(finding));
 }
@@ -116,15 +142,6 @@ void check_in_hand_short(const Rig& rig, const Derived& derived, CheckReport& re
                     if (stay.pieces[i].in_hand)
                       look_at_piece(rig, rig[stay.stay], name, stay.pieces[i], lines[i], of_stay);
                 });
-}
-
-/// How many pieces of the rig are to be made of a piece of stock.
-std::int64_t uses_of(const Rig& rig, const std::string& stock) {
-  std::int64_t uses = 0;
-  for (const Stay& stay : rig.stays)
-    uses += std::count_if(stay.stack.begin(), stay.stack.end(),
-                          [&](const StackItem& item) { return item.stock == stock; });
-  return uses;
 }
 
 void look_at_stock(const Rig& rig, const Stay& stay, const StackItem& item, const std::string& name,

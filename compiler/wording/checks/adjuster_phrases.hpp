@@ -57,6 +57,7 @@ enum class AdjusterCheckPhrase : std::uint16_t {
   nothing,
   pins_stay,
   only_pin_here,
+  leave_it_in,
 };
 
 constexpr PhraseSubject subject_of(AdjusterCheckPhrase) {

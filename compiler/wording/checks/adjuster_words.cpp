@@ -101,6 +101,8 @@ std::string_view words(AdjusterCheckPhrase phrase) {
     return "without {} each joint still has its pin";
   case only_pin_here:
     return "taken out here";
+  case leave_it_in:
+    return "if it stays in, write `removable: no`";
   case nothing:
     return "nothing";
   }

@@ -42,6 +42,14 @@ enum class EvidenceCheckPhrase : std::uint16_t {
   readings_apart,
   readings_not_comparable,
   one_reading_counts,
+  cord_keeps,
+  cord_keeps_one,
+  names_no_cord,
+  neither_pull_nor_stretch,
+  pull_and_stretch,
+  pull_without_stretch,
+  stretch_without_pull,
+  the_cord,
 };
 
 constexpr PhraseSubject subject_of(EvidenceCheckPhrase) {

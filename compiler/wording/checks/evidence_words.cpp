@@ -73,6 +73,22 @@ std::string_view words(EvidenceCheckPhrase phrase) {
     return "one of them has no number to compare";
   case one_reading_counts:
     return "what counts is {}";
+  case cord_keeps:
+    return "it keeps {} stays";
+  case cord_keeps_one:
+    return "it keeps 1 stay";
+  case names_no_cord:
+    return "its cord is not named";
+  case neither_pull_nor_stretch:
+    return "neither its pull nor the stretch of {} is stated";
+  case pull_and_stretch:
+    return "its pull and the stretch of {} are stated";
+  case pull_without_stretch:
+    return "its reading states a pull, and {} states no stretch";
+  case stretch_without_pull:
+    return "{} states its stretch, and the reading states no pull";
+  case the_cord:
+    return "the cord";
   }
   return {};
 }

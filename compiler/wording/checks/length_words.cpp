@@ -15,6 +15,12 @@ std::string_view words(LengthCheckPhrase phrase) {
     return "its body is {}";
   case estimate_leaves:
     return "its estimate of {} leaves {} for the line";
+  case near_estimate:
+    return "{}, with an estimate of {}";
+  case as_estimated:
+    return "estimated at {}";
+  case write_estimate:
+    return "if the length is right, write `estimate: {}`";
   case pin_to_pin_is:
     return "pin-to-pin {}";
   case ropes_splice:

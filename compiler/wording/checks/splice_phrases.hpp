@@ -61,6 +61,7 @@ enum class SpliceCheckPhrase : std::uint16_t {
   stock_is_of,
   write_less_spare,
   longer_piece_takes,
+  other_stock_is_longer,
 };
 
 constexpr PhraseSubject subject_of(SpliceCheckPhrase) {

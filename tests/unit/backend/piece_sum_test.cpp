@@ -1,4 +1,6 @@
 #include "backend/printed_sums.hpp"
+#include "driver/compile.hpp"
+#include "source/file_reader.hpp"
 #include "unit/backend/sample_rig.hpp"
 
 #include <gmock/gmock.h>
@@ -43,6 +45,29 @@ TEST(PieceSum, CarriesRoundedSegmentsIntoBodyAndCut) {
   stay.pieces.front().body.terms.front().amount = Length::millimetres(300.12);
   EXPECT_EQ(format_tenths(first_sum(sample).section(SumSection::Kind::pin_to_pin).total), "300.0");
   EXPECT_EQ(format_tenths(first_sum(sample).body()), "40.0");
+}
+
+// The rows of the forestay there come to 12 500.1; a piece of 12 500 mm is in hand and all of it is used.
+TEST(PieceSum, ComesToWhatIsInHand) {
+  DiskFileReader reader;
+  const Compilation boat = compile(std::string(SHEERPOLE_GOLDEN_DIR) + "/inputs/in-hand.rig", reader);
+  ASSERT_TRUE(boat.checked);
+  for (const DerivedStay& stay : boat.derived->stays) {
+    const Piece& piece = stay.pieces.front();
+    if (!piece.in_hand || piece.in_hand->beyond)
+      continue;
+    const PieceSum sum = piece_sum(*boat.rig, stay, piece);
+    EXPECT_EQ(format_tenths(sum.cut()), "12500.0");
+    EXPECT_EQ(sum.cut() + Tenths::of(piece.in_hand->cut_away), Tenths::of(piece.in_hand->stated.value));
+    Tenths rows = sum.body();
+    for (const SumRow& row : sum.section(SumSection::Kind::cut).rows)
+      rows += row.amount;
+    EXPECT_EQ(rows, sum.cut());
+    EXPECT_EQ(sum.section(SumSection::Kind::cut).rows.back().term->kind, TermKind::rounding);
+    EXPECT_EQ(printed_dry_fit(sum, piece), sum.body()); // it hangs as long as its body
+    return;
+  }
+  FAIL() << "no piece that is made of a length in hand";
 }
 
 TEST(PieceSum, KeepsTheUnknownApart) {

@@ -60,8 +60,9 @@ TEST(RigTables, ShowLengthsEachWay) {
                                          "", "drawn, sail plan 12"));
   EXPECT_THAT(row(table, 1), ElementsAre("cap-shroud.port", "path", "no", "11641.7", "", "", "0.3",
                                          "computed, from points"));
-  EXPECT_THAT(row(table, 2), ElementsAre("forestay", "unknown", "yes", "X - 20.0", "0.0", "X - 20.0", "",
-                                         "measured, mark on the messenger: red whipping"));
+  EXPECT_THAT(row(table, 2),
+              ElementsAre("forestay", "unknown", "yes", "X(forestay) - 20.0", "0.0", "X(forestay) - 20.0",
+                          "", "measured, mark on the messenger: red whipping"));
 }
 
 // 12997.6 / 25.4 = 511.717 in = 42 ft 7.717 in, nearest sixteenth 11/16; 32 / 25.4 = 1.26 in, nearest 1/4.
@@ -74,8 +75,9 @@ TEST(RigTables, ShowPieces) {
   const Table table = pieces_table(sample.checked());
   EXPECT_THAT(row(table, 0), ElementsAre("cap-shroud.port", "hmpe-9", "9 mm", "11382.0", "12997.6",
                                          "42' 7 11/16\"", "DRAFT", "not yet"));
-  EXPECT_THAT(row(table, 1), ElementsAre("forestay", "wire-6", "6 mm", "X - 20.0", "X + 32.0",
-                                         "X + 1 1/4\"", "DRAFT, incomplete", "not yet"));
+  EXPECT_THAT(row(table, 1),
+              ElementsAre("forestay", "wire-6", "6 mm", "X(forestay) - 20.0", "X(forestay) + 32.0",
+                          "X(forestay) + 1 1/4\"", "DRAFT, incomplete", "not yet"));
 }
 
 // 1/2-20 UNF in a right- and left-handed pair moves 2 x 25.4 / 20 = 2.54 mm a turn; 65 mm are 25.6 turns.
@@ -100,7 +102,8 @@ TEST(RigTables, RunDownTheStackToTheLowerPin) {
               ElementsAre("cap-shroud.port", "3", "line", "hmpe-9", "1", "11382.0", "11398.0"));
   EXPECT_THAT(row(table, 5),
               ElementsAre("cap-shroud.port", "6", "link", "lash-block", "1", "46.0", "11642.0"));
-  EXPECT_THAT(row(table, 7), ElementsAre("forestay", "2", "line", "wire-6", "1", "X - 20.0", "X - 20.0"));
+  EXPECT_THAT(row(table, 7), ElementsAre("forestay", "2", "line", "wire-6", "1", "X(forestay) - 20.0",
+                                         "X(forestay) - 20.0"));
 }
 
 TEST(RigTables, LoseTheDistanceBehindAPartWithoutLength) {

@@ -1,4 +1,5 @@
 #include "unit/calculate/compiled_rig.hpp"
+#include "unit/elaborate/understood.hpp"
 #include "wording/length_words.hpp"
 #include "wording/model_words.hpp"
 #include "wording/say.hpp"
@@ -7,6 +8,7 @@
 #include <gtest/gtest.h>
 
 #include <string>
+#include <vector>
 
 // Readings by messenger: what of a knot reaches X, what reaches its doubt, and which knots may be one.
 
@@ -60,6 +62,73 @@ TEST(Cord, TwoStaysOnOneTallyClash) {
   EXPECT_FALSE(clashes(reading_of("cap.port", "  knots: 4\n") +
                        reading_of("cap.starboard", "  knots: 4\n  below-knot: 3 mm\n")));
   EXPECT_FALSE(clashes(reading_of("cap.port", "  knots: 4\n") + reading_of("fore", "  knots: 3\n")));
+}
+
+/// What the edit of the clash writes, and where: the text before it and behind it.
+std::string mended(const std::string& text) {
+  for (const Diagnostic& finding : test::tried(text).findings)
+    if (finding.slug == "cord-clash") {
+      if (!finding.edit)
+        return "no edit";
+      return text.substr(0, finding.edit->span.begin) + finding.edit->replacement +
+             text.substr(finding.edit->span.end);
+    }
+  return "no clash";
+}
+
+TEST(Cord, AClashIsMendedByTheNextTallyThatIsFree) {
+  const std::string two = reading_of("cap", "  knots: 4\n") + reading_of("fore", "  knots: 4\n");
+  EXPECT_EQ(mended(rig_with(two)),
+            rig_with(reading_of("cap", "  knots: 4\n") + reading_of("fore", "  knots: 5\n")));
+  const std::string back = "stay back {\n  line: rope-9\n  estimate: 12 m\n  stack {\n    line\n  }\n}\n";
+  EXPECT_EQ(mended(rig_with(reading_of("cap", "  knots: 4\n") + reading_of("fore", "  knots: 5\n") + back +
+                            reading_of("back", "  knots: 4\n"))),
+            rig_with(reading_of("cap", "  knots: 4\n") + reading_of("fore", "  knots: 5\n") + back +
+                     reading_of("back", "  knots: 6\n")));
+}
+
+TEST(Cord, AClashOfTwoSidesIsMendedAsOneKnotForBoth) {
+  const std::string text = mended(
+      rig_with(reading_of("cap.port", "  knots: 4\n") + reading_of("cap.starboard", "  knots: 4\n")));
+  EXPECT_THAT(text, testing::HasSubstr("  knots: 4\n  below-knot: 0 mm\n"));
+  const Compilation boat = test::compiled(text);
+  EXPECT_FALSE(test::found(boat, "cord-clash"));
+  EXPECT_EQ(sum_text(*boat.rig, stay_of(boat, "cap.starboard").pin_to_pin), "X");
+}
+
+TEST(Cord, OneThatNoReadingIsKeptOnIsFoundAndOneOfALibraryIsNot) {
+  const std::string cords = "cord orange { }\ncord white { }\n";
+  const auto unused = [&](const std::string& readings) {
+    std::vector<std::string> names;
+    for (const Diagnostic& finding : test::compiled(rig_with(readings, cords)).findings)
+      if (finding.slug == "cord-not-used")
+        names.push_back(finding.subject + (finding.others.empty() ? "" : ", a reading names none"));
+    return names;
+  };
+  EXPECT_THAT(unused(reading_of("fore", "  knots: 3\n")), testing::ElementsAre("white"));
+  EXPECT_THAT(unused(reading_of("cap", "  knots: 3\n") +
+                     "reading of fore {\n  method: messenger\n  mark: \"two knots\"\n}\n"),
+              testing::ElementsAre("white, a reading names none"));
+  EXPECT_THAT(unused(""), testing::ElementsAre("orange", "white"));
+
+  const std::string boat = rig_with(reading_of("fore", "  knots: 3\n"), "use \"cords.rig\"\n");
+  rig_test::TextFiles files({{"boat.rig", boat}, {"cords.rig", "language 1\n" + cords}});
+  EXPECT_FALSE(test::found(compile("boat.rig", files), "cord-not-used"));
+}
+
+TEST(Cord, ItsPullCountsTogetherWithItsStretch) {
+  const auto lost = [](const std::string& cord, const std::string& reading) {
+    return test::found(test::compiled(rig_with(reading_of("fore", "  knots: 3\n" + reading),
+                                               "cord orange {\n" + cord + "}\n")),
+                       "cord-pull-lost");
+  };
+  const std::string stretch = "  stretch: 1.2 % ± 0.1 %\n";
+  EXPECT_TRUE(lost("", "  pull: 60 N\n"));
+  EXPECT_TRUE(lost(stretch, ""));
+  EXPECT_FALSE(lost(stretch, "  pull: 60 N\n"));
+  EXPECT_FALSE(lost("", ""));
+  // Once the cord has been measured it is what a tape read off, with the pull of the tape.
+  EXPECT_FALSE(lost("", "  cord-length: 12 m\n  pull: 60 N\n"));
 }
 
 TEST(Cord, ATallyIsAskedForOnlyWhereACordKeepsSeveralStays) {

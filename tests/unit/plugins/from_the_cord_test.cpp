@@ -162,6 +162,59 @@ TEST(FromTheCord, TheHalvesCheckHasTheNumbersOfTheMarks) {
   EXPECT_THAT(text, HasSubstr("HALVES CHECK\nU to rope end 1\n31 3/4\"\nB to rope end 10\n31 3/4\"\n"));
 }
 
+/// The same boat with a shop that works in whole millimetres.
+Compilation quillwort_in_millimetres() {
+  DiskFileReader reader;
+  std::string text = reader.read(std::string(SHEERPOLE_EXAMPLES_DIR) + "/quillwort.rig", 1'000'000).value();
+  for (const auto& [inches, millimetres] :
+       {std::pair<std::string, std::string>{"unit: inches", "unit: millimetres"}, {"1/16 in", "1 mm"}}) {
+    EXPECT_NE(text.find(inches), std::string::npos) << inches;
+    text.replace(text.find(inches), inches.size(), millimetres);
+  }
+  return test::compiled(text);
+}
+
+// 31 3/4 in are 806.45 mm: the marks of the two ends come out as 806 and 807, in tenths here.
+TEST(FromTheCord, HalvesThatAreAlikeSaySoAlsoWhereTheMarksWereRounded) {
+  const Compilation boat = quillwort_in_millimetres();
+  ASSERT_TRUE(boat.checked);
+  const auto cards = card_pieces(*boat.checked);
+  const CardPiece& card = *card_of(cards, "cap-shroud.port");
+  EXPECT_EQ(card_halves(card).upper.parts, 8060);
+  EXPECT_EQ(card_halves(card).lower.parts, 8070);
+  EXPECT_EQ(halves_differ_words(card), "They must be alike; 1 mm is of rounding.");
+}
+
+/// Small knots of a tally, each by how far it reaches to the right.
+void find_tally(const ShapeGroup& group, std::vector<double>& reach) {
+  for (const DrawnNode& node : group.children)
+    if (const auto* circle = std::get_if<CircleShape>(&node.content)) {
+      if (std::fabs(circle->radius - 0.8) < 1e-9)
+        reach.push_back(circle->centre.x + circle->radius);
+    } else if (const auto* inner = std::get_if<ShapeGroup>(&node.content)) {
+      find_tally(*inner, reach);
+    }
+}
+
+TEST(FromTheCord, TheTallyIsDrawnWhole) {
+  const Compilation boat = quillwort_in_millimetres();
+  ASSERT_TRUE(boat.checked);
+  const auto cards = card_pieces(*boat.checked);
+  for (const auto& [name, knots] :
+       {std::pair{"cap-shroud.port", 4U}, {"lower-shroud.port", 1U}, {"forestay", 3U}})
+    for (const PaperSize size : {PaperSize::a4, PaperSize::letter}) {
+      std::vector<double> reach;
+      double width = 0.0;
+      for (const Drawing& page : card_pages(*card_of(cards, name), "Quillwort", size)) {
+        find_tally(page.content, reach);
+        width = page.width;
+      }
+      EXPECT_EQ(reach.size(), knots) << name;
+      for (const double right : reach)
+        EXPECT_LE(right, width - 15.0) << name; // the margin of the sheet
+    }
+}
+
 TEST(FromTheCord, StepsGoByTheNumbersOfTheMarks) {
   const Compilation boat = quillwort();
   ASSERT_TRUE(boat.checked);
@@ -170,6 +223,7 @@ TEST(FromTheCord, StepsGoByTheNumbersOfTheMarks) {
   for (const CardStep& step : card_steps(*card_of(cards, "cap-shroud.port")))
     steps += step.text + "\n";
   EXPECT_THAT(steps, HasSubstr("Bring 3 to 4 and 8 to 7 and seize both eyes."));
+  EXPECT_THAT(steps, HasSubstr("pin L first (mark 10 is 7 3/4\" past it), lay out again."));
   EXPECT_THAT(steps,
               HasSubstr("Aloft 3 to 4, in at 4, out at 5, taper from 2. Below 8 to 7, in at 7, out at "
                         "6, taper from 9."));

@@ -70,6 +70,34 @@ TEST_P(OrderLists, TheSumByItemIsTheSumByStay) {
   EXPECT_EQ(ordered_plates, static_cast<long>(plates.size()));
 }
 
+// Two stacks name two parts for the holes of one plate: what is ordered is both, and counted once.
+TEST(OrderLists, CallAJoinedPlateByAllOfItsParts) {
+  const std::string eye = "  upper: eye (hole: 12.3 mm, thickness: 12 mm, edge: 20 mm)\n";
+  const Compilation boat = test::compiled(
+      "language 1\nwire wire-8 {\n  construction: \"1x19\"\n  size: \"8 mm\"\n}\n"
+      "junction plate-top \"Triangle plate, hole of the forestay\" {\n  length: 35 mm\n  supplier: "
+      "\"Harbour yard\"\n  upper: jaw (gap: 14 mm, pin: \"12 mm\")\n}\n"
+      "junction plate-legs \"Triangle plate, holes of the legs\" {\n  length: 30 mm\n  upper: jaw (gap: 14 "
+      "mm, pin: \"10 mm\")\n}\n"
+      "terminal end-60 {\n  length: 60 mm\n" +
+      eye +
+      "  lower: wire-socket (inserted: 50 mm)\n}\n"
+      "points {\n  tang: (0, 0, 13) m\n  bridle: (3, 0, 3) m\n  bow: (4, -2, 1) m mirrored\n}\n"
+      "stay forestay {\n  path: tang > bridle\n  line: wire-8\n  stack {\n    end-60\n    line\n    "
+      "plate-top\n  }\n}\n"
+      "stay leg {\n  sides: port, starboard\n  path: bridle > bow\n  line: wire-8\n  stack {\n    "
+      "plate-legs\n    end-60\n    line\n  }\n}\n"
+      "in-hand of plate-legs {\n  pieces: 1\n}\n");
+  ASSERT_TRUE(boat.checked);
+  const std::vector<OrderItem> items = order_items(*boat.checked);
+  const OrderItem& plate = named(items, "plate-top with plate-legs");
+  EXPECT_EQ(plate.what, "Triangle plate, hole of the forestay with Triangle plate, holes of the legs");
+  EXPECT_EQ(plate.size, "pin 12 mm; pin 10 mm");
+  EXPECT_EQ(plate.supplier, "Harbour yard");
+  EXPECT_EQ(plate.needed, 1);
+  EXPECT_EQ(plate.in_hand, 1);
+}
+
 TEST_P(OrderLists, AreWellSetOnBothSheets) {
   const Compilation boat = example(GetParam());
   ASSERT_TRUE(boat.checked);

@@ -87,6 +87,14 @@ TEST(RemovableParts, ThatHoldTheOnlyPinAreFound) {
                            "  lower: eye (hole: 12.5 mm, thickness: 9 mm)\n}\n";
   const Compilation lost = made(eyes + forestay("    strap\n    twin (removable: yes)\n"));
   EXPECT_TRUE(test::found(lost, "removable-holds-pin"));
+  for (const Diagnostic& finding : lost.findings)
+    if (finding.slug == "removable-holds-pin") {
+      ASSERT_TRUE(finding.edit);
+      const std::string text = hardware + eyes + forestay("    strap\n    twin (removable: yes)\n");
+      EXPECT_EQ(text.substr(finding.edit->span.begin, finding.edit->span.end - finding.edit->span.begin),
+                "yes");
+      EXPECT_EQ(finding.edit->replacement, "no");
+    }
   const Play& play = lost.derived->stays[0].play;
   ASSERT_EQ(play.rows.size(), 2u);
   EXPECT_FALSE(play.rows[1].stack.can_be_made());

@@ -7,6 +7,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <map>
 #include <string>
 
@@ -75,6 +76,21 @@ TEST(HoistedFit, AgreesWithTheWorkedCase) {
     EXPECT_EQ(rig.derived->stays[0].pieces[0].blocked.empty(), hung->releases()) << row[0];
     EXPECT_EQ(found(rig, "dry-fit-differs"), hung->band.mend != HangMend::right) << row[0];
   }
+}
+
+// Of two toggles one is said to come out: 2 1/2 in of screw and 2 1/4 in of it, and no more.
+TEST(HoistedFit, TakesOutNoToggleThatIsToStay) {
+  std::string text = worked("", "");
+  const std::string both = "    2 x toggle-57\n";
+  text.replace(text.find(both), both.size(), "    toggle-57\n    toggle-57 (removable: yes)\n");
+  const Compilation rig = compiled(text);
+  int most = 0;
+  for (const HangBand& band : of(rig).bands)
+    most = std::max(most, band.toggles);
+  EXPECT_EQ(most, 1);
+  const HangBand& longest = of(rig).bands.back();
+  EXPECT_EQ(longest.mend, HangMend::lay_out_shorter);
+  EXPECT_NEAR(longest.to->inches(), -4.75, 1e-9);
 }
 
 TEST(HoistedFit, IsANumberAlsoWhenXHasNone) {

@@ -151,6 +151,26 @@ TEST(InHand, TooLittleTakesTheSpareAndNeverTheBury) {
   EXPECT_NEAR(none.piece().in_hand->lacking.millimetres(), 10.0, 1e-6);
 }
 
+/// What the edit of `in-hand-short` puts in the place of what stands in the file.
+std::string way_out(const std::string& text) {
+  const Compilation result = test::compiled(text);
+  for (const Diagnostic& finding : result.findings)
+    if (finding.slug == "in-hand-short" && finding.edit)
+      return text.substr(finding.edit->span.begin, finding.edit->span.end - finding.edit->span.begin) +
+             " -> " + finding.edit->replacement;
+  return "none";
+}
+
+TEST(InHand, TooLittleAlwaysNamesOneWayOut) {
+  EXPECT_EQ(way_out(known("", " (in-hand: 11 m)", "")), "11 m -> 11568 mm");
+  // Both spares are needed: no one number of them makes up for what is short.
+  EXPECT_EQ(way_out(known(", spare-bury: 200 mm", " (in-hand: 11.7 m)", ", spare-bury: 200 mm")),
+            "11.7 m -> 12000 mm"); // 11 567.68 + 2 x 216 = 11 999.68
+  // A record of stock is what was measured of it: another piece is the way out, where there is one.
+  const std::string short_one = "stock stub of hmpe-9 {\n  sort: offcut\n  length: 9 m measured\n}\n";
+  EXPECT_EQ(way_out(known("", " (stock: stub)", "") + short_one), "stub -> piece-7");
+}
+
 TEST(InHand, OfALengthXIsEnoughUpToSome) {
   const Made result = made(on_a_cord("", " (in-hand: 500 in measured)", ""));
   const Piece& piece = result.piece();
