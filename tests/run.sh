@@ -19,7 +19,7 @@ done
 # shellcheck disable=SC2086 # a list of names
 install_missing $build_packages libgtest-dev libgmock-dev librapidcheck-dev libbenchmark-dev llvm-14-tools python3 \
   units libxml2-utils python3-jsonschema w3c-sgml-lib librsvg2-bin qpdf poppler-utils python3-icalendar perl clang-format locales \
-  chromium openssh-client
+  chromium openssh-client valgrind
 # Java and Node may be there from elsewhere than Debian.
 command -v java >/dev/null 2>&1 || install_missing default-jre-headless
 command -v node >/dev/null 2>&1 || install_missing nodejs
@@ -129,6 +129,10 @@ if build "$preset"; then
   stage "fuzz: what is read from strangers, changed"
   "build/$preset/bin/sheerpole-fuzz" . --seconds 5 --keep "build/$preset/fuzz-found" >"build/$preset/fuzz.log" 2>&1 || true
   add_sum "build/$preset/fuzz.log"
+  stage "counted instructions of some commands, against tests/bench/instructions.tsv"
+  python3 tests/bench/instructions.py recorded "build/$preset" >"build/$preset/instructions.log" || true
+  grep '^not measured' "build/$preset/instructions.log" || true
+  add_sum "build/$preset/instructions.log"
   # A browser waits a good deal, so the rest runs beside it.
   run_papers "build/$preset" >"build/$preset/papers.log" 2>&1 &
   papers=$!

@@ -70,10 +70,13 @@ void block_by_ways(const Rig& rig, const Stay& stay, DerivedStay& derived) {
 /// What follows from the lengths.
 void add_behaviour(const Rig& rig, LooseParts& loose, DerivedStay& derived) {
   const Stay& stay = rig[derived.stay];
+  const Reading* reading = derived.route == LengthRoute::reading && derived.readings.taken
+                               ? &stay.readings[*derived.readings.taken]
+                               : nullptr;
   for (RouteComparison& other : derived.other_routes)
     if (!other.expected_x) // else there is no difference to explain
       other.slips =
-          likely_slips(rig, stay, derived.route, other.other, derived.pin_to_pin.known(), other.difference);
+          likely_slips(rig, stay, reading, other.other, derived.pin_to_pin.known(), other.difference);
   block_by_ways(rig, stay, derived);
   derived.joints = joints_of(rig, derived.stay);
   for (Joint& joint : derived.joints)

@@ -72,16 +72,16 @@ void run(Compilation& compilation, const std::string& path, FileReader& reader,
   if (!options.shop.empty() && !restate(rig, options.shop, sink))
     return;
   if (options.rig_only) {
-    compilation.rig = std::move(rig);
+    compilation.rig = std::make_shared<const Rig>(std::move(rig));
     return;
   }
-  compilation.rig = rig;
-  Derived derived = calculate(rig, options.threads);
-  compilation.results = check(rig, derived, sink);
-  compilation.derived = derived;
+  compilation.rig = std::make_shared<const Rig>(std::move(rig));
+  compilation.derived = std::make_shared<const Derived>(calculate(*compilation.rig, options.threads));
+  compilation.results =
+      std::make_shared<const std::vector<CheckResult>>(check(*compilation.rig, *compilation.derived, sink));
   compilation.checked =
-      CheckedRig::make(named_from_rig_folder(*compilation.sources, path), std::move(rig),
-                       std::move(derived), sink.sorted(), compilation.results, limit_uses());
+      CheckedRig::make(named_from_rig_folder(*compilation.sources, path), compilation.rig,
+                       compilation.derived, sink.sorted(), compilation.results, limit_uses());
 }
 
 } // namespace

@@ -17,16 +17,18 @@
 
 namespace sheerpole {
 
-/// What each phase handed on. A later one is empty when an earlier one found an error.
+/// What each phase handed on. A later one is empty when an earlier one found an error. What `checked` has
+/// is the same thing and no copy of it.
 struct Compilation {
   std::shared_ptr<SourceSet> sources; ///< by the names under which they were opened
   std::vector<std::shared_ptr<const SyntaxTree>> trees;
   std::optional<ResolvedTree> names;
-  std::optional<Rig> rig;
-  std::optional<Derived> derived;
+  std::shared_ptr<const Rig> rig;
+  std::shared_ptr<const Derived> derived;
   std::optional<CheckedRig> checked;
   std::vector<Diagnostic> findings; ///< in the order of file and place
-  std::vector<CheckResult> results; ///< of every check; empty when it did not come to that
+  /// Of every check; empty when it did not come to that.
+  std::shared_ptr<const std::vector<CheckResult>> results = std::make_shared<std::vector<CheckResult>>();
   bool has_errors = false;
 };
 

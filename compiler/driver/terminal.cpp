@@ -87,7 +87,7 @@ bool error_has_colour() {
 std::string show_findings(const Compilation& compilation, const std::string& form, bool colour) {
   std::optional<CheckTotals> totals;
   if (compilation.derived) // else it did not come to the checks
-    totals = count_results(compilation.results);
+    totals = count_results(*compilation.results);
   if (form == "json")
     return render_json(compilation.findings, *compilation.sources, totals);
   if (form == "sarif")

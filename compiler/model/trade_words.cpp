@@ -42,6 +42,54 @@ constexpr std::string_view construction_words[] = {
     "link",          "short link", "long link", "cold-headed", "compacted", "webbing",
     "three",         "eight",      "twelve",    "heat",        "x"};
 
+/// A letter, or a byte of one that is not of ASCII.
+bool is_letter(char c) {
+  return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || static_cast<unsigned char>(c) >= 0x80;
+}
+
+bool is_digit(char c) {
+  return c >= '0' && c <= '9';
+}
+
+char small_letter(char c) {
+  return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+}
+
+/// The words and numbers of a text one by one. Nothing is copied: every text is held against every word of
+/// the trade.
+class WordsOf {
+public:
+  explicit WordsOf(std::string_view text) : text_(text) {}
+
+  /// Whether there is another one, which is then begin() to end().
+  bool next() {
+    begin_ = end_;
+    while (begin_ < text_.size() && !is_digit(text_[begin_]) && !is_letter(text_[begin_]))
+      ++begin_;
+    end_ = begin_;
+    if (begin_ == text_.size())
+      return false;
+    const bool digits = is_digit(text_[begin_]);
+    while (end_ < text_.size() && (digits ? is_digit(text_[end_]) : is_letter(text_[end_])))
+      ++end_;
+    return true;
+  }
+  std::size_t begin() const { return begin_; }
+  std::size_t end() const { return end_; }
+  std::string_view word() const { return text_.substr(begin_, end_ - begin_); }
+
+private:
+  std::string_view text_;
+  std::size_t begin_ = 0;
+  std::size_t end_ = 0;
+};
+
+std::string in_small(std::string_view text) {
+  std::string small(text);
+  std::transform(small.begin(), small.end(), small.begin(), small_letter);
+  return small;
+}
+
 struct PlacedWord {
   std::string small;
   std::size_t begin = 0;
@@ -50,41 +98,39 @@ struct PlacedWord {
 
 std::vector<PlacedWord> placed_words(std::string_view text) {
   std::vector<PlacedWord> words;
-  bool digits = false;
-  bool open = false;
-  for (std::size_t at = 0; at < text.size(); ++at) {
-    const char c = text[at];
-    const bool digit = c >= '0' && c <= '9';
-    const bool upper = c >= 'A' && c <= 'Z';
-    const bool letter = upper || (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80;
-    if (!digit && !letter) {
-      open = false;
-      continue;
-    }
-    if (!open || digit != digits)
-      words.push_back({{}, at, at});
-    open = true;
-    digits = digit;
-    words.back().small += upper ? static_cast<char>(c - 'A' + 'a') : c;
-    words.back().end = at + 1;
-  }
+  for (WordsOf each(text); each.next();)
+    words.push_back({in_small(each.word()), each.begin(), each.end()});
   return words;
 }
 
-/// "pin" and "pins", "braid" and "braids".
+/// "pin" and "pins", "braid" and "braids"; `written` is in small letters.
 bool is_word_or_plural(std::string_view written, std::string_view word) {
-  return written == word ||
-         (written.size() == word.size() + 1 && written.starts_with(word) && written.back() == 's');
+  if (written.size() != word.size() && (written.size() != word.size() + 1 || written.back() != 's'))
+    return false;
+  return std::equal(word.begin(), word.end(), written.begin(),
+                    [](char of_word, char c) { return small_letter(of_word) == c; });
 }
 
-bool stands_in(const std::vector<PlacedWord>& text, const std::vector<std::string>& phrase) {
-  for (std::size_t at = 0; at + phrase.size() <= text.size(); ++at) {
+bool stands_in(const std::vector<PlacedWord>& text, std::string_view phrase) {
+  for (std::size_t at = 0; at < text.size(); ++at) {
+    WordsOf words(phrase);
+    std::size_t next = at;
     bool all = true;
-    for (std::size_t i = 0; all && i < phrase.size(); ++i)
-      all = is_word_or_plural(text[at + i].small, phrase[i]);
+    while (all && words.next()) {
+      all = next < text.size() && is_word_or_plural(text[next].small, words.word());
+      ++next;
+    }
     if (all)
       return true;
   }
+  return false;
+}
+
+/// Whether a word is one of those of a phrase.
+bool is_word_of(std::string_view written, std::string_view phrase) {
+  for (WordsOf words(phrase); words.next();)
+    if (is_word_or_plural(written, words.word()))
+      return true;
   return false;
 }
 
@@ -92,13 +138,6 @@ bool begins_with_denial(const std::vector<PlacedWord>& words) {
   static constexpr std::array<std::string_view, 7> denials{"no",      "not", "none",   "never",
                                                            "without", "non", "nothing"};
   return !words.empty() && std::find(denials.begin(), denials.end(), words.front().small) != denials.end();
-}
-
-std::string in_small(std::string_view text) {
-  std::string small;
-  for (const char c : text)
-    small += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-  return small;
 }
 
 /// The word of the trade that is nearly this one; empty when none is. `near` is in small letters.
@@ -130,10 +169,8 @@ bool is_slip(std::string written, std::string word) {
 std::optional<OddText> misspelt(std::span<const std::string_view> known, std::string_view text,
                                 const std::vector<PlacedWord>& words) {
   for (const PlacedWord& word : words) {
-    const bool in_use = std::any_of(known.begin(), known.end(), [&](std::string_view one) {
-      const std::vector<std::string> parts = words_in_text(one);
-      return std::any_of(parts.begin(), parts.end(),
-                         [&](const std::string& part) { return is_word_or_plural(word.small, part); });
+    const bool in_use = std::any_of(known.begin(), known.end(), [&](std::string_view phrase) {
+      return is_word_of(word.small, phrase);
     });
     const std::string near = in_use ? "" : near_word(known, word.small);
     if (near.empty() || !is_slip(word.small, in_small(near)))
@@ -177,9 +214,8 @@ std::optional<OddText> odd_text(TradeSubject of, std::string_view text) {
     return std::nullopt;
   const std::vector<PlacedWord> words = placed_words(text);
   const std::span<const std::string_view> known = trade_words(of);
-  const bool speaks = std::any_of(known.begin(), known.end(), [&](std::string_view phrase) {
-    return stands_in(words, words_in_text(phrase));
-  });
+  const bool speaks = std::any_of(known.begin(), known.end(),
+                                  [&](std::string_view phrase) { return stands_in(words, phrase); });
   if (answer == Answer::stated && speaks && !(of_holding && begins_with_denial(words)))
     return of_holding ? std::nullopt : misspelt(known, text, words);
   return OddText{std::string(text),

@@ -90,9 +90,11 @@ std::vector<DraftReason> reasons_of(const Rig& rig, const DerivedStay& stay, con
 
 } // namespace
 
-std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sources, Rig rig,
-                                           Derived derived, std::vector<Diagnostic> findings,
-                                           std::vector<CheckResult> results,
+std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sources,
+                                           std::shared_ptr<const Rig> rig,
+                                           std::shared_ptr<const Derived> derived,
+                                           std::vector<Diagnostic> findings,
+                                           std::shared_ptr<const std::vector<CheckResult>> results,
                                            std::vector<LimitUse> limit_uses) {
   const auto is_error = [](const Diagnostic& finding) { return finding.severity == Severity::error; };
   if (std::any_of(findings.begin(), findings.end(), is_error))
@@ -102,32 +104,44 @@ std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sour
   checked.rig_ = std::move(rig);
   checked.derived_ = std::move(derived);
   checked.findings_ = std::move(findings);
-  checked.results_ = std::move(results);
+  checked.results_ = results ? std::move(results) : std::make_shared<const std::vector<CheckResult>>();
   checked.limit_uses_ = std::move(limit_uses);
-  for (const DerivedStay& stay : checked.derived_.stays)
+  for (const DerivedStay& stay : checked.derived_->stays) {
+    checked.first_of_stay_.push_back(checked.draft_reasons_.size());
     for (const Piece& piece : stay.pieces)
-      for (DraftReason& reason : reasons_of(checked.rig_, stay, piece, {}))
+      for (DraftReason& reason : reasons_of(*checked.rig_, stay, piece, {}))
         checked.draft_reasons_.push_back(std::move(reason));
+  }
+  checked.first_of_stay_.push_back(checked.draft_reasons_.size());
   return checked;
 }
 
+std::span<const DraftReason> CheckedRig::reasons_of_stay(const Piece& piece) const {
+  const std::size_t stay = piece.stay.index();
+  const std::size_t first = first_of_stay_[stay];
+  return std::span(draft_reasons_).subspan(first, first_of_stay_[stay + 1] - first);
+}
+
 std::vector<DraftReason> CheckedRig::draft_reasons(const Piece& piece) const {
+  const std::span<const DraftReason> all = reasons_of_stay(piece);
   std::vector<DraftReason> reasons;
-  std::copy_if(draft_reasons_.begin(), draft_reasons_.end(), std::back_inserter(reasons),
+  std::copy_if(all.begin(), all.end(), std::back_inserter(reasons),
                [&](const DraftReason& reason) { return reason.subject == piece.name; });
   return reasons;
 }
 
 std::vector<DraftReason> CheckedRig::draft_reasons(const Piece& piece,
                                                    const LengthWords& length_words) const {
-  return reasons_of(rig_, derived_.stays[piece.stay.index()], piece, length_words);
+  return reasons_of(*rig_, derived_->stays[piece.stay.index()], piece, length_words);
 }
 
 PieceState CheckedRig::state(const Piece& piece) const {
-  const bool draft = !draft_reasons(piece).empty();
-  if (!hangs_on_pins(rig_, piece))
+  const std::span<const DraftReason> all = reasons_of_stay(piece);
+  const bool draft = std::any_of(all.begin(), all.end(),
+                                 [&](const DraftReason& reason) { return reason.subject == piece.name; });
+  if (!hangs_on_pins(*rig_, piece))
     return draft ? PieceState::not_yet : PieceState::ready;
-  const Measurement& measurement = derived_.stays[piece.stay.index()].measurement;
+  const Measurement& measurement = derived_->stays[piece.stay.index()].measurement;
   if (!measurement.in_place())
     return measurement.from_drawing && draft ? PieceState::not_yet : PieceState::not_measured;
   if (draft)
@@ -136,8 +150,8 @@ PieceState CheckedRig::state(const Piece& piece) const {
 }
 
 std::optional<std::string> CheckedRig::from_drawing(const Piece& piece) const {
-  return hangs_on_pins(rig_, piece) ? derived_.stays[piece.stay.index()].measurement.from_drawing
-                                    : std::nullopt;
+  return hangs_on_pins(*rig_, piece) ? derived_->stays[piece.stay.index()].measurement.from_drawing
+                                     : std::nullopt;
 }
 
 } // namespace sheerpole

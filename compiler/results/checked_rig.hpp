@@ -7,9 +7,11 @@
 #include "model/piece_state.hpp"
 #include "source/source_set.hpp"
 
+#include <cstddef>
 #include <functional>
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -25,19 +27,20 @@ struct DraftReason {
 /// The only thing that a back end sees. It exists only when no error stands.
 class CheckedRig {
 public:
-  /// Empty when `findings` holds an error.
-  static std::optional<CheckedRig> make(std::shared_ptr<const SourceSet> sources, Rig rig, Derived derived,
-                                        std::vector<Diagnostic> findings,
-                                        std::vector<CheckResult> results = {},
-                                        std::vector<LimitUse> limit_uses = {});
+  /// Empty when `findings` holds an error. `rig` and `derived` are not null and no longer changed by
+  /// anyone; no results: no check was run.
+  static std::optional<CheckedRig>
+  make(std::shared_ptr<const SourceSet> sources, std::shared_ptr<const Rig> rig,
+       std::shared_ptr<const Derived> derived, std::vector<Diagnostic> findings,
+       std::shared_ptr<const std::vector<CheckResult>> results = {}, std::vector<LimitUse> limit_uses = {});
 
   const SourceSet& sources() const { return *sources_; }
-  const Rig& rig() const { return rig_; }
-  const Derived& derived() const { return derived_; }
+  const Rig& rig() const { return *rig_; }
+  const Derived& derived() const { return *derived_; }
   const std::vector<Diagnostic>& findings() const { return findings_; }
 
   /// What every check came to about every thing, check by check.
-  const std::vector<CheckResult>& results() const { return results_; }
+  const std::vector<CheckResult>& results() const { return *results_; }
 
   /// Which check goes by which threshold, in the order of the thresholds.
   const std::vector<LimitUse>& limit_uses() const { return limit_uses_; }
@@ -60,13 +63,17 @@ public:
 
 private:
   CheckedRig() = default;
+  /// Those of all pieces of the stay of a piece.
+  std::span<const DraftReason> reasons_of_stay(const Piece& piece) const;
+
   std::shared_ptr<const SourceSet> sources_;
-  Rig rig_;
-  Derived derived_;
+  std::shared_ptr<const Rig> rig_;
+  std::shared_ptr<const Derived> derived_;
   std::vector<Diagnostic> findings_;
-  std::vector<CheckResult> results_;
+  std::shared_ptr<const std::vector<CheckResult>> results_;
   std::vector<LimitUse> limit_uses_;
-  std::vector<DraftReason> draft_reasons_;
+  std::vector<DraftReason> draft_reasons_; ///< in the order of the stays
+  std::vector<std::size_t> first_of_stay_; ///< where those of each stay begin, and where the last ones end
 };
 
 } // namespace sheerpole

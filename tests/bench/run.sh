@@ -6,7 +6,7 @@ set -eu
 project=$(CDPATH='' cd -- "$(dirname -- "$0")/../.." && pwd)
 . "$project/examples/prepare.sh"
 # shellcheck disable=SC2086 # a list of names
-install_missing $build_packages libbenchmark-dev hyperfine protobuf-compiler graphviz python3 time
+install_missing $build_packages libbenchmark-dev hyperfine protobuf-compiler graphviz python3 time valgrind
 
 cd "$project"
 figures=${1:-build/bench/figures}
@@ -45,6 +45,10 @@ build/bench/bin/benchmarks --benchmark_counters_tabular=true | tee "$figures/war
 for rig in examples/pellimoor.rig "$scratch/thousand.rig"; do
   command time -f "%M KiB at most, %e s: check $(basename "$rig")" "$sheerpole" check "$rig" 2>&1 >/dev/null | tail -n 1
 done | tee "$figures/memory.txt"
+
+# Counted instructions, which other work on the machine does not change; those that are over their limit are seen in the table.
+python3 tests/bench/instructions.py beside "$sheerpole" --page | tee "$figures/instructions.md" || true
+python3 tests/growth/run.py "$sheerpole" --page | tee "$figures/growth.md" || true
 
 # A thousand boats of fourteen stays in one call.
 mkdir "$scratch/fleet"

@@ -153,14 +153,13 @@ bool far_apart(const Rig& rig, Length one, Length other) {
   return share && magnitude(one - other) > std::max(magnitude(one), magnitude(other)) * *share;
 }
 
-std::vector<LikelySlip> likely_slips(const Rig& rig, const Stay& stay, LengthRoute taken, LengthRoute other,
-                                     Length length, Length difference) {
+std::vector<LikelySlip> likely_slips(const Rig& rig, const Stay& stay, const Reading* reading,
+                                     LengthRoute other, Length length, Length difference) {
   Suspicion suspicion(difference);
   if (magnitude(difference) <= near_enough)
     return {};
   const Length by_other = length - difference;
-  const auto read = choose_reading(rig, stay).taken;
-  const bool of_tape = taken == LengthRoute::reading && read;
+  const bool of_tape = reading != nullptr;
   if (far_apart(rig, length, by_other)) {
     const double ratio = by_other > Length{} ? length.metres() / by_other.metres() : 0.0;
     if (ratio > 0.0) {
@@ -177,8 +176,8 @@ std::vector<LikelySlip> likely_slips(const Rig& rig, const Stay& stay, LengthRou
   }
   parts(rig, stay, suspicion);
   if (of_tape) {
-    tape(stay.readings[*read], suspicion);
-    decimal_feet(stay.readings[*read], suspicion);
+    tape(*reading, suspicion);
+    decimal_feet(*reading, suspicion);
   }
   if (other == LengthRoute::path) {
     next_holes(rig, stay, suspicion);

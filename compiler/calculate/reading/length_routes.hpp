@@ -44,10 +44,10 @@ struct RouteComparison {
 /// boat, feet and inches read as decimal feet. `difference` is the way taken less the other. Only slips
 /// that leave no more than 3 mm unexplained, the nearest first, two at most; none when the ways agree to 3
 /// mm. Of ways that are far apart (far_apart) a factor of 10, 12, 2.54, 25.4 or 0.3048 within 3 % comes
-/// first, and a metre or a foot miscounted within 20 mm. `length` is by the way taken. Source: common
-/// practice, no source.
-std::vector<LikelySlip> likely_slips(const Rig& rig, const Stay& stay, LengthRoute taken, LengthRoute other,
-                                     Length length, Length difference);
+/// first, and a metre or a foot miscounted within 20 mm. `length` is by the way taken, and `reading` the
+/// reading that it is, null where it is none. Source: common practice, no source.
+std::vector<LikelySlip> likely_slips(const Rig& rig, const Stay& stay, const Reading* reading,
+                                     LengthRoute other, Length length, Length difference);
 
 /// Whether two ways to one length differ by more than the share `routes-far-apart` of the longer: beyond
 /// what anything is measured to. Nothing is far apart where that limit is switched off.

@@ -18,6 +18,7 @@ struct Candidate {
   std::size_t index = 0;
   const Reading* reading = nullptr;
   std::optional<Length> length; ///< with all corrections; nothing for a mark alone
+  Length mean;                  ///< as it was read
 };
 
 /// The mean as it was read. It stays what it is in a trial of the uncertainty, and with it the choice.
@@ -37,7 +38,7 @@ bool stands_before(const Candidate& a, const Candidate& b) {
   const auto key = [](const Candidate& one) {
     const Reading& reading = *one.reading;
     return std::tuple(!reading.is_mark_alone(), reading.date.empty(), rank_of_method(reading),
-                      -as_read(reading).metres(), std::string_view(reading.cord), reading.knots.value_or(0),
+                      -one.mean.metres(), std::string_view(reading.cord), reading.knots.value_or(0),
                       std::string_view(reading.mark), std::string_view(reading.by),
                       std::string_view(reading.note));
   };
@@ -92,7 +93,7 @@ std::vector<Candidate> candidates_of(const Rig& rig, const Stay& stay) {
     const Reading& reading = stay.readings[i];
     if (!reading.says_a_length())
       continue;
-    Candidate candidate{i, &reading, {}};
+    Candidate candidate{i, &reading, {}, {}};
     if (!reading.is_mark_alone()) {
       Length sum;
       for (const Term& term : reading_length(rig, stay, reading).terms)
@@ -126,6 +127,8 @@ ReadingChoice choose_reading(const Rig& rig, const Stay& stay) {
   // One reading is taken whatever it says; the trials of the uncertainty come here often.
   if (all.size() == 1)
     return {all.front().index, {}};
+  for (Candidate& one : all)
+    one.mean = as_read(*one.reading);
   std::stable_sort(all.begin(), all.end(), stands_before);
   const bool any_counts =
       std::any_of(all.begin(), all.end(), [](const Candidate& one) { return one.reading->counts; });

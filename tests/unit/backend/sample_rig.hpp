@@ -165,7 +165,8 @@ public:
 
   /// The rig is copied, so that a test can go on changing it.
   CheckedRig checked() const {
-    return *CheckedRig::make(std::make_shared<SourceSet>(sources), rig, derived, findings);
+    return *CheckedRig::make(std::make_shared<SourceSet>(sources), std::make_shared<const Rig>(rig),
+                             std::make_shared<const Derived>(derived), findings);
   }
 
   MaterialId add_line(LineMaterial::Kind kind, std::string name, std::string construction,

@@ -143,7 +143,8 @@ void RigBuilder::without_path(double stated_millimetres) {
 
 CheckedRig RigBuilder::checked() const {
   std::optional<CheckedRig> checked =
-      CheckedRig::make(std::make_shared<SourceSet>(), rig_, calculate(rig_), {});
+      CheckedRig::make(std::make_shared<SourceSet>(), std::make_shared<const Rig>(rig_),
+                       std::make_shared<const Derived>(calculate(rig_)), {});
   return std::move(checked).value();
 }
 

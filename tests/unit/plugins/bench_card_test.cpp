@@ -180,7 +180,8 @@ TEST(BenchCard, ANameOutOfMarkupStaysText) {
   Rig rig = compilation.checked->rig();
   rig.boat.title = "<script>alert(1)</script>";
   rig.stays.front().title = "=1+1 & <b>";
-  const auto checked = CheckedRig::make(compilation.sources, rig, compilation.checked->derived(), {});
+  const auto checked =
+      CheckedRig::make(compilation.sources, std::make_shared<const Rig>(rig), compilation.derived, {});
   const std::string html = BenchCard().generate({*checked}).files.front().bytes;
   EXPECT_THAT(html, testing::Not(HasSubstr("<script")));
   EXPECT_THAT(html, testing::Not(HasSubstr("<b>")));

@@ -17,8 +17,10 @@ TEST(ChecksBackEnd, WritesEveryResultAndTheirTotals) {
       {"pin-loose", "forestay", CheckOutcome::not_checked, "the hole of the eye is not stated"},
       {"no-toggle-below", "forestay", CheckOutcome::waived, "forestay has no toggle"},
   };
-  const auto checked = CheckedRig::make(std::make_shared<SourceSet>(sample.sources), sample.rig,
-                                        sample.derived, sample.findings, results, limit_uses());
+  const auto checked =
+      CheckedRig::make(std::make_shared<SourceSet>(sample.sources), std::make_shared<const Rig>(sample.rig),
+                       std::make_shared<const Derived>(sample.derived), sample.findings,
+                       std::make_shared<const std::vector<CheckResult>>(results), limit_uses());
   ASSERT_TRUE(checked);
   const OutputBundle bundle = Checks().generate({*checked});
   ASSERT_EQ(bundle.files.size(), 4u);

@@ -194,7 +194,8 @@ TEST(SurveyReport, ANameOutOfMarkupStaysText) {
   Rig rig = compilation.checked->rig();
   rig.boat.title = "</title><script>alert(1)</script>";
   rig.stays.front().title = "=1+1 & <b>";
-  const auto checked = CheckedRig::make(compilation.sources, rig, compilation.checked->derived(), {});
+  const auto checked =
+      CheckedRig::make(compilation.sources, std::make_shared<const Rig>(rig), compilation.derived, {});
   const std::string html = html_of(*checked);
   EXPECT_THAT(html, Not(HasSubstr("<script>alert")));
   EXPECT_THAT(html, Not(HasSubstr("<b>")));

@@ -15,11 +15,13 @@ std::vector<std::string> spoken(const std::vector<DraftReason>& reasons) {
 
 TEST(CheckedRig, DoesNotExistWhenAnErrorStands) {
   SampleRig sample;
+  const auto rig = std::make_shared<const Rig>(sample.rig);
+  const auto derived = std::make_shared<const Derived>(sample.derived);
   Diagnostic error;
   error.severity = Severity::error;
-  EXPECT_FALSE(CheckedRig::make(nullptr, sample.rig, sample.derived, {error}));
+  EXPECT_FALSE(CheckedRig::make(nullptr, rig, derived, {error}));
   error.severity = Severity::warning;
-  EXPECT_TRUE(CheckedRig::make(nullptr, sample.rig, sample.derived, {error}));
+  EXPECT_TRUE(CheckedRig::make(nullptr, rig, derived, {error}));
 }
 
 TEST(CheckedRig, IsNoDraftWhenEverythingIsKnown) {

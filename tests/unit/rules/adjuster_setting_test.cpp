@@ -16,7 +16,8 @@ using Outcomes = std::vector<CheckOutcome>;
 
 Outcomes of(std::string_view slug, const std::string& text) {
   Outcomes result;
-  for (const CheckResult& one : compiled(text).results)
+  const auto results = compiled(text).results;
+  for (const CheckResult& one : *results)
     if (one.check == slug)
       result.push_back(one.outcome);
   return result;

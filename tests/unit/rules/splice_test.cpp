@@ -42,7 +42,8 @@ struct Spliced {
 
 Outcomes of(std::string_view slug, const Spliced& spliced) {
   Outcomes result;
-  for (const CheckResult& one : spliced.rig().results)
+  const auto results = spliced.rig().results;
+  for (const CheckResult& one : *results)
     if (one.check == slug)
       result.push_back(one.outcome);
   return result;
