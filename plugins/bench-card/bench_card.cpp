@@ -196,9 +196,9 @@ void add_not_known(const CardPiece& card, PageFlow& page) {
 void add_marks(const CardPiece& card, PageFlow& page) {
   page.drawing(16.0, [&](ShapeGroup& group, PaperPoint at) { draw_piece(card, page.width(), at, group); });
   FlowTable table{.columns = {{"no.", 0.6},
-                              {"mark", 3.9},
-                              {"from aloft", 1.5, true},
-                              {"from below", 1.5, true},
+                              {"mark", 3.3},
+                              {"from aloft", 1.8, true},
+                              {"from below", 1.8, true},
                               {"done", 0.9},
                               {"as made", 1.4}},
                   .size = 3.6,

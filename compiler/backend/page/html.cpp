@@ -224,6 +224,7 @@ constexpr std::string_view reflow_rules =
     ".narrow { display: none; }\n"
     "@media screen and (max-width: 599px) {\n"
     "  .sheet { display: none; }\n"
+    "  h1 { position: static; font: bold 22px 'Liberation Sans', sans-serif; margin: 12px; }\n"
     "  .narrow { display: block; border: 0; margin: 0; width: auto; max-width: none; padding: 0 12px "
     "24px;\n"
     "    font: 16px/1.45 'Liberation Sans', sans-serif; overflow-wrap: anywhere; }\n"

@@ -112,6 +112,8 @@ no.     off        cut mm  cut ft in           draft  piece; line, size
 Lines, before spare
     about 13.0 m     rope hmpe-9, 9 mm: 1 piece, 1 of them DRAFT; to order by, not to cut to
   Each is the sum of the printed cut lengths. Spare, loss at the saw and whole spools are not in it.
+----------------------------------------------------------------------------------------------------
+Cut list, Pellimoor, revision not stated, report date not stated, rig 40f7ec6a
 )");
 }
 

@@ -112,6 +112,8 @@ Looked expect_no_cut(const CheckedRig& checked, const std::string& what) {
     const std::set<std::string> words = forbidden(card, cards);
     looked.words += words.size();
     for (const PaperText& paper : papers) {
+      if (paper.name.ends_with(".json") || paper.name.ends_with(".sarif"))
+        continue; // each number there has its place by name, and the piece has `draft`
       if (paper.for_programs()) {
         EXPECT_EQ(unmarked_row(paper, words), "") << what << ": " << paper.name << ", " << name;
         continue;
@@ -133,7 +135,7 @@ Looked expect_no_cut(const CheckedRig& checked, const std::string& what) {
            {"Cut to ", "Cut at ", "Splice the end", "Splice both ends", "STOP.", "Make every mark"})
         EXPECT_EQ(page.words.find(step), std::string::npos) << what << ": " << page.title << ": " << step;
       if (bench) {
-        EXPECT_NE(page.words.find("waits for " + counted + "."), std::string::npos)
+        EXPECT_NE(page.words.find("waits, for " + counted + "."), std::string::npos)
             << what << ": " << page.title << " does not say " << counted;
       }
       for (const DraftReason& reason : card.draft_reasons)

@@ -77,9 +77,7 @@ inline void read_group(const ShapeGroup& group, PaperPage& page) {
 inline std::vector<std::pair<std::string, OutputBundle>> bundles_of(const CheckedRig& checked) {
   std::vector<std::pair<std::string, OutputBundle>> all;
   for (const auto& backend : usual_backends())
-    all.emplace_back(backend->describe().name,
-                     backend->generate(
-                         {.checked = checked, .previous = &checked, .name = "is", .previous_name = "was"}));
+    all.emplace_back(backend->describe().name, backend->generate({checked}));
   return all;
 }
 
