@@ -2,7 +2,9 @@
 
 // What a back end may use comes with the contract: it includes no room of the compiler by itself.
 #include "backend/drawing/drawing.hpp"
+#include "backend/not_yet.hpp"
 #include "backend/page/paper.hpp"
+#include "backend/paper_identity.hpp"
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
 #include "backend/table/rig_tables.hpp"

@@ -14,6 +14,7 @@
 #include "plugins/echo/echo.hpp"
 #include "plugins/emergency-splice-card/emergency_splice_card.hpp"
 #include "plugins/findings/findings.hpp"
+#include "plugins/index/index.hpp"
 #include "plugins/labels/labels.hpp"
 #include "plugins/order-list/order_list.hpp"
 #include "plugins/proof-sheet/proof_sheet.hpp"
@@ -89,6 +90,7 @@ Backends usual_backends() {
   result.push_back(std::make_unique<DryFitCard>());
   result.push_back(std::make_unique<EmergencySpliceCard>());
   result.push_back(std::make_unique<Findings>());
+  result.push_back(std::make_unique<Index>());
   result.push_back(std::make_unique<Labels>());
   result.push_back(std::make_unique<OrderList>());
   result.push_back(std::make_unique<ProofSheet>());

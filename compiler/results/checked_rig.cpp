@@ -28,10 +28,18 @@ void add_once(std::vector<DraftReason>& reasons, DraftReason reason) {
 }
 
 void add_assumptions(const Rig& rig, const Piece& piece, const Provenance& provenance,
-                     const std::string& name, std::vector<DraftReason>& reasons) {
+                     const std::string& name, DraftPhrase mend, std::vector<DraftReason>& reasons) {
   for (const std::string& assumption : assumptions_of(provenance, name))
-    add_once(reasons, {piece.name, say(rig, {DraftPhrase::is_assumed, {Words{assumption}}}),
-                       said(DraftPhrase::measure_it)});
+    add_once(reasons, {piece.name, say(rig, {DraftPhrase::is_assumed, {Words{assumption}}}), said(mend)});
+}
+
+/// A contraction of heat-set rope can be left to its first creep. What the bury itself rests on has been
+/// said before: its term stands in front.
+DraftPhrase mend_of(const Rig& rig, const Piece& piece, const Term& term) {
+  const bool contraction =
+      term.kind == TermKind::contraction || term.kind == TermKind::contraction_of_spare;
+  return contraction && rig[piece.material].construction.heat_set ? DraftPhrase::measure_or_rule
+                                                                  : DraftPhrase::measure_it;
 }
 
 /// Whether the length of the piece follows from the pins, and is not one of its own.
@@ -81,9 +89,11 @@ std::vector<DraftReason> reasons_of(const Rig& rig, const DerivedStay& stay, con
   // The body's own terms first: the cut holds the body as one term, with all that it rests on.
   for (const LengthSum* sum : {&piece.body, &piece.cut}) {
     if (sum->unknown)
-      add_assumptions(rig, piece, sum->unknown_source, said(DraftPhrase::the_length_x), reasons);
+      add_assumptions(rig, piece, sum->unknown_source, said(DraftPhrase::the_length_x),
+                      DraftPhrase::measure_it, reasons);
     for (const Term& term : sum->terms)
-      add_assumptions(rig, piece, term.provenance, term_name(rig, term), reasons);
+      add_assumptions(rig, piece, term.provenance, term_name(rig, term), mend_of(rig, piece, term),
+                      reasons);
   }
   return reasons;
 }

@@ -38,6 +38,8 @@ bool is_sign(std::string_view word) {
 
 /// "X", "X(cap-shroud.port)", the body of which a card says by how much a mark is beyond it.
 bool may_be_added_to(std::string_view word) {
+  if (word.starts_with('('))
+    word.remove_prefix(1);
   return word == "X" || word == "body" || (word.starts_with("X(") && word.ends_with(')'));
 }
 

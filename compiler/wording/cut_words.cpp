@@ -63,6 +63,9 @@ std::string_view words(CutPhrase phrase) {
     return "contraction of splice {}";
   case CutPhrase::contraction_mend:
     return "make a test splice on this rope, measure how much shorter it got and state contraction";
+  case CutPhrase::contraction_mend_or_rule:
+    return "make a test splice on this rope, measure how much shorter it got and state contraction; or, as "
+           "it is heat-set, state contraction-rule: equals-first-creep";
   case CutPhrase::rule_for_heat_set_only:
     return "the rule equals-first-creep is for heat-set rope only; make a test splice on this rope";
   case CutPhrase::eye_ways_apart:

@@ -18,6 +18,7 @@ namespace sheerpole {
 enum class DraftPhrase : std::uint16_t {
   is_assumed,
   measure_it,
+  measure_or_rule,
   is_missing,
   the_length_x,
   set_on_command_line,

@@ -272,6 +272,9 @@ std::string_view words(DraftPhrase phrase) {
     return "{} is assumed";
   case measure_it:
     return "measure it, or name who gave the number";
+  case measure_or_rule:
+    return "make a test splice on this rope; or, as it is heat-set, state contraction-rule: "
+           "equals-first-creep";
   case is_missing:
     return "{} is missing";
   case the_length_x:

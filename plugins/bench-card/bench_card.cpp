@@ -2,6 +2,7 @@
 
 #include "backend/card/card_in_hand.hpp"
 #include "backend/card/card_piece.hpp"
+#include "backend/card/card_release.hpp"
 #include "backend/drawing/label_text.hpp"
 #include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
@@ -100,10 +101,11 @@ void add_head(const CardPiece& card, PageFlow& page) {
                         card.line->construction.text, card.line->size.name),
             {.size = 4.0, .bold = false, .indent = 0.0});
   page.space(1.0);
-  page.text(card.draft() ? card.stamp
-                         : fmt::format("{}  {}", cut_nothing(card) ? "CUT NOTHING, USE" : "CUT",
-                                       card.amount(card.cut)),
-            {.size = 9.0, .bold = true, .indent = 0.0});
+  if (card.draft())
+    add_not_yet("CUT", card.draft_reasons, page, 9.0);
+  else
+    page.text(fmt::format("{}  {}", cut_nothing(card) ? "CUT NOTHING, USE" : "CUT", card.amount(card.cut)),
+              {.size = 9.0, .bold = true, .indent = 0.0});
   // What stays true until somebody acts stands in a box.
   const bool boxed = card.state != PieceState::ready;
   if (boxed)
@@ -194,12 +196,13 @@ void add_not_known(const CardPiece& card, PageFlow& page) {
 void add_marks(const CardPiece& card, PageFlow& page) {
   page.drawing(16.0, [&](ShapeGroup& group, PaperPoint at) { draw_piece(card, page.width(), at, group); });
   FlowTable table{.columns = {{"no.", 0.6},
-                              {"mark", 3.9},
-                              {"from aloft", 1.5, true},
-                              {"from below", 1.5, true},
+                              {"mark", 3.3},
+                              {"from aloft", 1.8, true},
+                              {"from below", 1.8, true},
                               {"done", 0.9},
                               {"as made", 1.4}},
-                  .size = 3.6};
+                  .size = 3.6,
+                  .gutter = card_gutter};
   for (std::size_t i = 0; i < card.marks.size(); ++i)
     table.rows.push_back({{.text = std::to_string(i + 1)},
                           {.text = card.marks[i].name},
@@ -237,19 +240,6 @@ void add_work(const CardPiece& card, const CordLook& look, PageFlow& page) {
   }
   page.to_write("As made, bearing to bearing; load; temperature; day:",
                 {.size = card.cord ? 2.8 : 3.2, .bold = false, .indent = 0.0});
-}
-
-/// In place of marks and work: what would release the card, and what may be done meanwhile.
-void add_release(const CardPiece& card, PageFlow& page) {
-  page.heading("What releases this card", 4.2);
-  for (const std::string& line : draft_lines(card.draft_reasons))
-    page.tick(line + ".", {.size = 3.4, .bold = false, .indent = 0.0});
-  page.heading("Meanwhile", 4.2);
-  page.text(
-      "Measure the stay in place, order line and parts, make tang and chainplate ready. Leave knife "
-      "and fid alone: every mark may still move. When all of the above is in the rig file, print this "
-      "card again.",
-      {.size = 3.4, .bold = false, .indent = 0.0});
 }
 
 void add_cautions(const CardPiece& card, PageFlow& page) {
@@ -350,7 +340,12 @@ std::vector<Drawing> pages_at(const CardPiece& card, const std::string& boat, Pa
     add_head(card, page);
   add_boxed(card, page);
   if (card.draft()) {
-    add_release(card, page);
+    add_release(
+        card.draft_reasons,
+        "Measure the stay in place, order line and parts, make tang and chainplate ready. Leave knife "
+        "and fid alone: every mark may still move. When all of the above is in the rig file, print "
+        "this card again.",
+        page);
   } else if (from_cord) {
     add_cord_marks(card, look, page);
     for (const std::string& unknown : card.spoken(card.piece->bench.not_known))
@@ -393,7 +388,7 @@ BenchCard::BenchCard()
                     "a page for each piece: marks from one zero, the order of work, where to sign"}) {}
 
 std::vector<Drawing> BenchCard::pages(const BackendRequest& request, const std::string&) const {
-  const std::string boat = boat_and_revision(request.checked);
+  const std::string boat = identity_words(request.checked);
   return pages_of_each(card_pieces(request.checked),
                        [&](const CardPiece& card) { return card_pages(card, boat, request.paper); });
 }

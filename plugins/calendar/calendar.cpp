@@ -117,20 +117,39 @@ std::string event_of(const DueDay& due, const std::string& boat, const std::stri
          ical_line("DTSTAMP:" + stamp + "T000000Z") +
          ical_line("DTSTART;VALUE=DATE:" + basic_date(due.day)) +
          ical_line("DTEND;VALUE=DATE:" + basic_date({due.day.count + 1})) +
-         ical_line("SUMMARY:" + ical_text(due.summary)) + ical_line("DESCRIPTION:" + ical_text(due.note)) +
-         ical_line("TRANSP:TRANSPARENT") + ical_line("END:VEVENT");
+         ical_line("SUMMARY:" + ical_text(boat + ": " + due.summary)) +
+         ical_line("DESCRIPTION:" + ical_text(due.note)) + ical_line("TRANSP:TRANSPARENT") +
+         ical_line("END:VEVENT");
 }
 
-/// A calendar has one component at least: RFC 5545, 3.6 (from memory). One without a day says why it is
-/// empty.
-std::string nothing_due(const std::string& boat, const std::string& stamp) {
-  return ical_line("BEGIN:VTODO") + ical_line("UID:nothing-due@" + element_id(boat) + ".sheerpole") +
-         ical_line("DTSTAMP:" + stamp + "T000000Z") +
-         ical_line("SUMMARY:" + ical_text("State in the rig file what days there are to be reminded of")) +
-         ical_line("DESCRIPTION:" +
-                   ical_text("No day is due by what is stated: `installed` of a stay, retunes, entries of "
-                             "the inspection log and waivers with a last day make one.")) +
-         ical_line("END:VTODO");
+/// The text with each of `from` as `to`.
+std::string replaced(std::string text, std::string_view from, std::string_view to) {
+  for (std::size_t at = text.find(from); at != std::string::npos; at = text.find(from, at + to.size()))
+    text.replace(at, from.size(), to);
+  return text;
+}
+
+/// One event of two that say the same of both sides on one day.
+void join_twins(std::vector<DueDay>& days) {
+  constexpr std::string_view port = ".port";
+  constexpr std::string_view starboard = ".starboard";
+  for (std::size_t i = 0; i < days.size(); ++i) {
+    DueDay& due = days[i];
+    const auto twin = std::find_if(days.begin(), days.end(), [&](const DueDay& other) {
+      return other.day.count == due.day.count && other.id != due.id &&
+             other.id == replaced(due.id, port, starboard) &&
+             other.summary == replaced(due.summary, port, starboard) &&
+             other.note == replaced(due.note, port, starboard);
+    });
+    if (twin == days.end())
+      continue;
+    due.id = replaced(due.id, port, "");
+    due.summary = replaced(due.summary, port, ", port and starboard");
+    due.note = replaced(due.note, port, ", port and starboard");
+    const auto at = static_cast<std::size_t>(twin - days.begin());
+    days.erase(twin);
+    i -= at < i ? 1 : 0;
+  }
 }
 
 } // namespace
@@ -181,16 +200,22 @@ std::vector<DueDay> due_days(const CheckedRig& checked) {
            "Waived by " + waiver.by + ": " + waiver.reason});
   std::stable_sort(days.begin(), days.end(),
                    [](const DueDay& a, const DueDay& b) { return a.day.count < b.day.count; });
+  join_twins(days);
   return days;
 }
 
 BackendDescription Calendar::describe() const {
   return {.name = "calendar",
           .summary = "days for retunes, looks, ages and waivers, for any calendar program",
-          .outputs = {"calendar.ics"}};
+          .outputs = {},
+          .sometimes = {"calendar.ics"}};
 }
 
 OutputBundle Calendar::generate(const BackendRequest& request) const {
+  // A calendar has one component at least: RFC 5545, 3.6 (from memory). Without a day there is none.
+  const std::vector<DueDay> days = due_days(request.checked);
+  if (days.empty())
+    return {};
   const Boat& boat = request.checked.rig().boat;
   const std::string name = boat_title(request.checked);
   // A calendar asks when it was made; the day of the report is all that is known, and no clock is asked.
@@ -199,11 +224,8 @@ OutputBundle Calendar::generate(const BackendRequest& request) const {
   std::string text = ical_line("BEGIN:VCALENDAR") + ical_line("VERSION:2.0") +
                      ical_line("PRODID:-//Sheerpole//Rig calendar//EN") +
                      ical_line("NAME:" + ical_text("Rig of " + name));
-  const std::vector<DueDay> days = due_days(request.checked);
   for (const DueDay& due : days)
     text += event_of(due, name, stamp);
-  if (days.empty())
-    text += nothing_due(name, stamp);
   return {{{"calendar.ics", text + ical_line("END:VCALENDAR")}}};
 }
 

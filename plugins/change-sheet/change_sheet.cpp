@@ -1,6 +1,7 @@
 #include "plugins/change-sheet/change_sheet.hpp"
 
 #include "backend/change/change_words.hpp"
+#include "backend/diagram/sheet.hpp"
 #include "backend/diagram/stay_strips.hpp"
 #include "backend/drawing/drawing.hpp"
 #include "backend/drawing/svg_writer.hpp"
@@ -115,8 +116,9 @@ Document change_document(const BackendRequest& request) {
   Document document;
   document.title = "Change sheet of " + boat_title(request.checked);
   document.about = "From " + request.previous_name + " to " + request.name;
-  if (!request.checked.draft_reasons().empty())
-    document.draft = {"Lengths of the new rig rest on numbers that are assumed, tried out or missing."};
+  document.foot = "New rig: " + identity_words(request.checked);
+  if (const std::string waiting = waiting_words(request.checked); !waiting.empty())
+    document.draft = {"Of the new rig " + waiting + "."};
   document.blocks.emplace_back(DocumentNotice{
       "One stay at a time, and hold the mast by something else meanwhile. Measure a piece at its tension "
       "before a splice is opened or a terminal cut off: afterwards it can not be measured."});
@@ -131,7 +133,7 @@ Document change_document(const BackendRequest& request) {
 }
 
 /// All changed stays below each other on one sheet.
-Drawing change_drawing(const Document& document, const RigChange& change) {
+Drawing change_drawing(const CheckedRig& checked, const Document& document, const RigChange& change) {
   constexpr double margin = 10.0;
   Drawing sheet;
   sheet.width = 200.0;
@@ -150,7 +152,8 @@ Drawing change_drawing(const Document& document, const RigChange& change) {
         TextShape{{margin, y + 4.0}, no_stay_words(change), 4.0, TextAnchor::start, false, ""});
     y += 8.0;
   }
-  sheet.height = y + margin;
+  sheet.height = y + margin + sheet_foot_height;
+  draw_sheet_foot("Change sheet", "new rig: " + identity_words(checked), edition_words(checked), "", sheet);
   return sheet;
 }
 
@@ -168,7 +171,7 @@ std::string change_text(const BackendRequest& request) {
   page.wrapped("", "Stays that are not named here stay as they are. It is taken that the old pieces were "
                    "made as the old file says. One stay at a time, and hold the mast by something else "
                    "meanwhile.");
-  const std::vector<StayWords> stays = stay_words(is.rig(), change);
+  const std::vector<StayWords> stays = stay_words(is, change);
   if (stays.empty())
     page.wrapped("", no_stay_words(change));
   for (const StayWords& words : stays)
@@ -179,7 +182,7 @@ std::string change_text(const BackendRequest& request) {
     unmoved.push_back(input_words(input));
   print_list("Stated otherwise, and moves no length", unmoved, page);
   print_list("Parts", parts_words(change), page);
-  print_list("Line to order", order_words(change), page);
+  print_list("Line to order", order_words(is, change), page);
   const FindingsChange findings = findings_change(was, is);
   print_list("Findings that are new", messages(findings.appeared), page);
   print_list("Findings that are gone", messages(findings.gone), page);
@@ -240,9 +243,11 @@ OutputBundle ChangeSheet::generate(const BackendRequest& request) const {
   const RigChange change =
       compare_rigs(was.rig(), was.derived(), request.checked.rig(), request.checked.derived());
   OutputBundle bundle;
-  bundle.files.push_back({"change-sheet.txt", change_text(request)});
+  bundle.files.push_back(
+      {"change-sheet.txt", with_foot(change_text(request), "New rig: " + identity_words(request.checked))});
   bundle.files.push_back({"change-sheet.json", change_json(request)});
-  bundle.files.push_back({"change-sheet.svg", write_svg(change_drawing(document, change))});
+  bundle.files.push_back(
+      {"change-sheet.svg", write_svg(change_drawing(request.checked, document, change))});
   add_document("change-sheet", document, request.paper, bundle);
   return bundle;
 }

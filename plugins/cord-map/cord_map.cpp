@@ -342,16 +342,16 @@ BackendDescription CordMap::describe() const {
 
 OutputBundle CordMap::generate(const BackendRequest& request) const {
   const Rig& rig = request.checked.rig();
-  const std::string boat = boat_and_revision(request.checked);
+  const std::string boat = identity_words(request.checked);
   const std::vector<CordOfRig> cords = cords_of(request.checked);
   OutputBundle bundle;
   if (cords.empty())
     return bundle;
-  const std::string title = "Cord maps of " + boat;
-  std::vector<Drawing> drawn = pages_of_each(
-      cords, [&](const CordOfRig& cord) { return cord_map_pages(rig, cord, boat, request.paper); });
-  bundle.files.push_back({"cord-maps.html", html_of_pages(title, drawn)});
-  bundle.papers.push_back({"cord-maps.pdf", title, std::move(drawn)});
+  add_pages(
+      "cord-maps", "Cord maps of " + boat_title(request.checked),
+      pages_of_each(cords,
+                    [&](const CordOfRig& cord) { return cord_map_pages(rig, cord, boat, request.paper); }),
+      bundle);
   return bundle;
 }
 

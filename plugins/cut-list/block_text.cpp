@@ -126,6 +126,8 @@ std::vector<std::string> in_hand_lines(const ListedPiece& listed) {
   const std::string have = format_tenths(there.stated.value) + " mm";
   if (there.incomplete)
     return {have + "; the cut lacks an input, so nothing is shared out yet"};
+  if (listed.draft() && !there.too_short())
+    return {have + "; nothing is shared out while it is a DRAFT"};
   if (there.longest_x)
     return {fmt::format("{}; enough while X is no more than {} mm", have, format_tenths(*there.longest_x))};
   if (there.too_short())
@@ -174,10 +176,15 @@ void print_sum(const Rig& rig, const ListedPiece& listed, bool draft, TextPage& 
       print_row(term_name(rig, *row.term), format_signed(row.amount), how_known(rig, *row.term), page);
     const bool is_cut = section.kind == SumSection::Kind::cut;
     std::string name = "= " + std::string(is_cut ? "CUT" : name_of(section.kind));
+    if (is_cut && draft) {
+      print_row(name, std::string(not_yet),
+                section.complete ? "the sum of the rows above; not to be cut to"
+                                 : "the rows above are INCOMPLETE",
+                page);
+      continue;
+    }
     if (!section.complete)
       name += " so far, INCOMPLETE";
-    else if (is_cut && draft)
-      name += ", DRAFT";
     print_row(name, format_total(sum.unknown, section.total, x),
               "= " + format_total_feet_inches(sum.unknown, section.total, x), page);
   }
@@ -191,8 +198,8 @@ void print_sum_heading(std::string_view what, TextPage& page) {
 }
 
 std::string cut_words(const ListedPiece& listed) {
-  if (!listed.complete() || listed.draft())
-    return listed.stamp + ", see DRAFT below";
+  if (!listed.may_be_cut())
+    return fmt::format("{}, {}; see DRAFT below", not_yet, reasons_counted(listed.draft_reasons));
   return fmt::format("{} mm = {}", format_total(listed.sum.unknown, listed.sum.cut(), listed.x()),
                      format_total_feet_inches(listed.sum.unknown, listed.sum.cut(), listed.x()));
 }
@@ -261,12 +268,12 @@ void print_block(const CheckedRig& checked, const CutListBlock& block, int numbe
       page);
   if (block.same_rows) {
     print_sum_heading("the sum", page);
-    print_sum(rig, first, block.draft(), page);
+    print_sum(rig, first, block.draft() || !first.complete(), page);
     print_bench(checked, first, false, page);
   } else {
     for (const ListedPiece& listed : block.pieces) {
       print_sum_heading(fmt::format("the sum, {}", name_of(listed.stay->side)), page);
-      print_sum(rig, listed, listed.draft(), page);
+      print_sum(rig, listed, !listed.may_be_cut(), page);
       print_bench(checked, listed, block.pieces.size() > 1, page);
     }
   }

@@ -137,15 +137,18 @@ BackendDescription CutList::describe() const {
 OutputBundle CutList::generate(const BackendRequest& request) const {
   const std::vector<CutListBlock> blocks = cut_list_blocks(request.checked);
   const std::string text = cut_list_text(request.checked, blocks);
+  const std::string identity = identity_words(request.checked);
   OutputBundle bundle;
-  bundle.files = {{"cut-list.txt", text},
+  bundle.files = {{"cut-list.txt", with_foot(text, "Cut list, " + identity)},
                   {"cut-list.csv", cut_list_csv(request.checked, blocks)},
                   {"cut-list.json", cut_list_json(request.checked, blocks)}};
   // The first page names what is a draft, and so does each piece that is one: the others may be cut.
   if (request.printed)
-    bundle.papers.push_back(text_paper(
-        {.file = "cut-list.pdf", .name = "Cut list", .about = boat_and_revision(request.checked)}, text,
-        request.paper));
+    bundle.papers.push_back(text_paper({.file = "cut-list.pdf",
+                                        .name = "Cut list",
+                                        .boat = boat_title(request.checked),
+                                        .about = identity},
+                                       text, request.paper));
   return bundle;
 }
 

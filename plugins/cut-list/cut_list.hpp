@@ -23,6 +23,8 @@ struct ListedPiece {
   std::string x() const { return x_of_stay(stay->name); }
   bool draft() const { return !draft_reasons.empty(); }
   bool complete() const { return sum.complete(); }
+  /// Else no paper shows its cut.
+  bool may_be_cut() const { return !draft() && complete(); }
   /// A number that can be added up: neither X nor incomplete.
   bool has_length() const { return complete() && !sum.unknown; }
 };

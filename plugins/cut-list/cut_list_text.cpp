@@ -35,8 +35,6 @@ void print_marks(const Rig& rig, const ListedPiece& listed, TextPage& page) {
               padded_left(place(printed.from_upper), place_width) +
               padded_left(place(printed.from_lower), place_width));
   }
-  if (!listed.complete())
-    page.wrapped("   ", "The marks stand for the cut so far; it is incomplete.");
   for (const std::string& unknown : say_each(rig, bench.not_known))
     page.wrapped("   no mark: ", unknown);
 }
@@ -60,8 +58,7 @@ void print_hand_check(const ListedPiece& listed, TextPage& page) {
   print_check_row("what the ends use", format_signed(sum.cut() - sum.body() - line), page);
   if (any)
     print_check_row("what the line does", format_signed(line), page);
-  print_check_row(sum.complete() ? "= CUT" : "= CUT so far, INCOMPLETE",
-                  format_total(sum.unknown, sum.cut(), listed.x()), page);
+  print_check_row("= CUT", format_total(sum.unknown, sum.cut(), listed.x()), page);
 }
 
 void print_range(const Derived& derived, const Uncertainty& found, TextPage& page) {
@@ -76,36 +73,16 @@ void print_range(const Derived& derived, const Uncertainty& found, TextPage& pag
                                        ", before creep and cold");
 }
 
-/// The reasons of all pieces, each once with the pieces that it holds back.
-struct SharedReason {
-  const DraftReason* reason;
-  std::string subjects;
-};
-
-std::vector<SharedReason> shared_reasons(const std::vector<DraftReason>& reasons) {
-  std::vector<SharedReason> shared;
-  for (const DraftReason& reason : reasons) {
-    const auto earlier = std::find_if(shared.begin(), shared.end(), [&](const SharedReason& other) {
-      return other.reason->reason == reason.reason && other.reason->mend == reason.mend;
-    });
-    if (earlier == shared.end())
-      shared.push_back({&reason, reason.subject});
-    else
-      earlier->subjects += ", " + reason.subject;
-  }
-  return shared;
-}
-
 void print_draft(const CheckedRig& checked, TextPage& page) {
   if (checked.draft_reasons().empty())
     return;
   page.rule('*');
-  page.line("DRAFT - do not cut to these lengths yet");
-  for (const SharedReason& shared : shared_reasons(checked.draft_reasons())) {
-    page.wrapped("  * ", shared.reason->reason);
-    page.wrapped("      holds back  ", shared.subjects);
-    if (!shared.reason->mend.empty())
-      page.wrapped("      to do       ", shared.reason->mend);
+  page.line("DRAFT: nothing that waits here may be cut, for " + reasons_counted(checked.draft_reasons()));
+  for (const Awaited& one : awaited(checked.draft_reasons())) {
+    page.wrapped("  * ", one.reason);
+    page.wrapped("      holds back  ", joined(one.pieces, ", "));
+    if (!one.mend.empty())
+      page.wrapped("      to do       ", one.mend);
   }
   page.rule('*');
   page.blank();
@@ -150,10 +127,9 @@ void print_rules(const std::vector<CutListBlock>& blocks, TextPage& page) {
 
 void print_summary_row(int number, std::string_view off, const ListedPiece& listed,
                        const std::string& names, bool draft, const LineMaterial& line, TextPage& page) {
-  const bool complete = listed.complete();
   const PieceSum& sum = listed.sum;
   // A summary is what is carried to the spool: no number of a draft stands in it.
-  const bool shown = complete && !listed.draft();
+  const bool shown = listed.may_be_cut();
   const std::string what = fmt::format("{}; {}, {}", names, line.name, kept_together(line.size.name));
   if (shown && sum.unknown) {
     // With the name of its X a length takes the place of both columns, one below the other.
@@ -165,10 +141,7 @@ void print_summary_row(int number, std::string_view off, const ListedPiece& list
     return;
   }
   page.wrapped(padded_left(std::to_string(number), 3) + padded_left(off, 8) +
-                   padded_left(shown       ? format_total(sum.unknown, sum.cut())
-                               : !complete ? "incomplete"
-                                           : listed.stamp,
-                               14) +
+                   padded_left(shown ? format_total(sum.unknown, sum.cut()) : std::string(not_yet), 14) +
                    "  " + padded(shown ? format_total_feet_inches(sum.unknown, sum.cut()) : "", 20) +
                    padded(draft ? "DRAFT" : "", 7),
                what);
@@ -201,14 +174,17 @@ void print_totals(const CheckedRig& checked, const std::vector<CutListBlock>& bl
   for (const LineTotal& total : line_totals(checked, blocks)) {
     const std::string line = fmt::format("{} {}, {}", name_of(total.line->kind), total.line->name,
                                          kept_together(total.line->size.name));
-    if (total.pieces == 0)
+    if (total.pieces > 0 && total.drafts > 0) // some of it is not to be cut to, so all is to order by
+      page.wrapped(fmt::format("  {}     ", padded_left(about_metres(total.length.length()), 14)),
+                   fmt::format("{}: {} {}, {} of them DRAFT; to order by, not to cut to", line,
+                               total.pieces, total.pieces == 1 ? "piece" : "pieces", total.drafts));
+    else if (total.pieces == 0)
       page.wrapped(std::string(18, ' '), line + ": no piece of known length");
     else
       page.wrapped(fmt::format("  {}  ", padded_left(format_tenths(total.length) + " mm", 14)),
-                   fmt::format("{} m, {}: {}, {} {}{}", format_fixed(total.length.length().metres(), 2),
+                   fmt::format("{} m, {}: {}, {} {}", format_fixed(total.length.length().metres(), 2),
                                format_feet_inches(total.length.length()), line, total.pieces,
-                               total.pieces == 1 ? "piece" : "pieces",
-                               total.drafts == 0 ? "" : fmt::format(", {} of them DRAFT", total.drafts)));
+                               total.pieces == 1 ? "piece" : "pieces"));
     for (const ListedPiece* listed : total.not_summed)
       page.wrapped("                  ",
                    fmt::format("not in it: {}, whose length is {}", listed->piece->name,
@@ -228,11 +204,11 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
   if (of_several)
     page.line("   " + piece.name);
   // Marks are what a knife goes by: there are none while the piece is a draft.
-  if (listed.draft())
+  if (!listed.may_be_cut())
     page.wrapped("   marks         ", "none while it is a DRAFT");
   else
     print_marks(checked.rig(), listed, page);
-  if (piece.bench.dry_fit && !listed.draft()) {
+  if (piece.bench.dry_fit && listed.may_be_cut()) {
     const bool spliced = piece.upper.splice || piece.lower.splice;
     page.wrapped(
         "   dry fit    ",
@@ -240,7 +216,7 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
             " mm bearing to bearing, " +
             (spliced ? "eyes formed and nothing buried" : "the ends laid beside the line at their marks"));
   }
-  if (!listed.draft())
+  if (listed.may_be_cut())
     print_hand_check(listed, page);
   if (const Uncertainty* found = range_of(listed))
     print_range(checked.derived(), *found, page);

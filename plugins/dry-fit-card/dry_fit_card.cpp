@@ -2,6 +2,7 @@
 
 #include "backend/card/card_in_hand.hpp"
 #include "backend/card/card_piece.hpp"
+#include "backend/card/card_release.hpp"
 #include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/joints/articulation.hpp"
@@ -84,6 +85,8 @@ void add_head(const StayFit& fit, PageFlow& page) {
   page.text(fmt::format("{}{}: {}", fit.stay->title.empty() ? "" : fit.stay->title + ", ",
                         side_words(fit.stay->side), card.stamp),
             {.size = 4.2, .bold = true, .indent = 0.0});
+  if (fit.draft())
+    add_not_yet("HANG", fit.draft_reasons, page, 9.0);
   page.text(fmt::format("Nothing is cut, pressed or buried yet. Lengths in {}.{}{}", unit_words(card.unit),
                         card.unit.remark.empty() ? "" : " ", card.unit.remark),
             plain);
@@ -120,7 +123,9 @@ void add_stack(const StayFit& fit, PageFlow& page) {
                                  place_words(*fit.rig, (*fit.rig)[fit.stay->path.front().point]),
                                  place_words(*fit.rig, (*fit.rig)[fit.stay->path.back().point])),
                4.0);
-  FlowTable table{.columns = {{"what", 6.0}, {"set to", 1.7}, {"in", 0.6}, {"fast", 0.9}}, .size = 3.0};
+  FlowTable table{.columns = {{"what", 6.0}, {"set to", 1.7}, {"in", 0.6}, {"fast", 0.9}},
+                  .size = 3.0,
+                  .gutter = card_gutter};
   std::size_t piece = 0;
   for (const StackItem& item : fit.stay->stack) {
     const FlowCell tick{.text = "", .bold = false, .tick = true, .rule = false};
@@ -144,7 +149,8 @@ void add_bearings(const StayFit& fit, PageFlow& page) {
   const CardUnit& unit = fit.free().unit;
   page.heading("From bearing to bearing of the line, hand-tight", 4.0);
   FlowTable table{.columns = {{"adjuster", 1.2}, {"its length", 3.2}, {"line", 2.0, true}, {"found", 2.2}},
-                  .size = 3.4};
+                  .size = 3.4,
+                  .gutter = card_gutter};
   const FlowCell rule{.text = "", .bold = false, .tick = false, .rule = true};
   for (const FitRow& row : fit.rows)
     table.rows.push_back(
@@ -251,6 +257,12 @@ void add_found(PageFlow& page) {
   page.to_write("Hung by; looked at a second time by; day:", plain);
 }
 
+void add_last_words(PageFlow& page) {
+  page.text("This card follows from the rig file and nothing else. Local rules and a licensed professional "
+            "rigger come before it.",
+            {.size = 2.8, .bold = false, .indent = 0.0});
+}
+
 void add_mends(const StayFit& fit, PageFlow& page) {
   const CardPiece& card = fit.free();
   page.heading("When it does not come where it should", 4.0);
@@ -272,9 +284,7 @@ void add_mends(const StayFit& fit, PageFlow& page) {
                   card.rope() ? ", with the whole bury"
                               : "; a pressed terminal is cut off and not used again"),
       look);
-  page.text("This card follows from the rig file and nothing else. Local rules and a licensed professional "
-            "rigger come before it.",
-            look);
+  add_last_words(page);
 }
 
 } // namespace
@@ -301,12 +311,23 @@ std::vector<Drawing> fit_pages(const StayFit& fit, const std::string& boat, Pape
   PageFlow page(
       size, {.name = "Dry fit " + fit.stay->name, .about = boat, .draft = draft_lines(fit.draft_reasons)});
   add_head(fit, page);
-  add_stack(fit, page);
-  add_bearings(fit, page);
-  add_looks(fit, page);
-  add_parting(fit, page);
-  add_found(page);
-  add_mends(fit, page);
+  if (fit.draft()) {
+    add_release(
+        fit.draft_reasons,
+        "There is nothing to hang yet: the eyes are seized, or the terminals laid, at marks that may "
+        "still move. Look at tang, chainplate and pins, and read the stay in place. When all of the "
+        "above is in the rig file, print this card again.",
+        page);
+    add_parting(fit, page);
+    add_last_words(page);
+  } else {
+    add_stack(fit, page);
+    add_bearings(fit, page);
+    add_looks(fit, page);
+    add_parting(fit, page);
+    add_found(page);
+    add_mends(fit, page);
+  }
   return page.pages(
       "Dry fit of " + fit.stay->name,
       "What to hang before anything is cut, where its bearings should come, what to look at.");
@@ -318,10 +339,12 @@ DryFitCard::DryFitCard()
            "a page for each stay: what to hang before cutting, where it should come, what to see"}) {}
 
 std::vector<Drawing> DryFitCard::pages(const BackendRequest& request, const std::string&) const {
-  const std::string boat = boat_and_revision(request.checked);
+  const std::string boat = identity_words(request.checked);
   return pages_of_each(stay_fits(request.checked), [&](const StayFit& fit) {
     std::vector<Drawing> pages = fit_pages(fit, boat, request.paper);
-    if (!rigged_lying(*fit.stay)) // no halyard to hoist it by
+    // Lying there is no halyard to hoist it by; of a draft there is nothing to hoist, but what was hoisted
+    // is to be read.
+    if (!rigged_lying(*fit.stay) && (!fit.draft() || fit.hung()))
       for (Drawing& page : hoisted_pages(fit, boat, request.paper))
         pages.push_back(std::move(page));
     return pages;

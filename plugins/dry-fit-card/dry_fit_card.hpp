@@ -30,6 +30,10 @@ struct StayFit {
   std::vector<DraftReason> draft_reasons;
 
   const CardPiece& free() const { return pieces[free_piece]; }
+  /// There are no marks to seize its eyes at.
+  bool draft() const { return !draft_reasons.empty(); }
+  /// It was hoisted, and how it hung is stated.
+  bool hung() const { return of_stay->hoisted_fit && of_stay->hoisted_fit->latest() != nullptr; }
 };
 
 /// The stays in the order of the rig; those without a piece of line have no card.

@@ -321,7 +321,10 @@ void add_release(const StayFit& fit, const HoistedFit& hang, PageFlow& page) {
                             found->date.empty() ? "" : " of " + found->date,
                             found->by.empty() ? "" : " by " + found->by, on_card(fit, found->hung),
                             on_card(fit, found->should_hang), capital(say(*fit.rig, words_of(found->band))),
-                            found->releases() ? "RELEASED." : "NOT RELEASED: do not open the weave."),
+                            !found->releases() ? std::string("NOT RELEASED: do not open the weave.")
+                            : fit.draft() ? fmt::format("NOT RELEASED: it waits, for {}: do not open the weave.",
+                                                        reasons_counted(fit.draft_reasons))
+                                          : std::string("RELEASED.")),
                 loud);
   else
     page.notice("STOP. Open the weave only when it hangs right.", loud);
@@ -329,7 +332,8 @@ void add_release(const StayFit& fit, const HoistedFit& hang, PageFlow& page) {
                           {"seen by a second person, day", 1.0},
                           {"pull, temperature, wind", 1.0}},
               .rows = {{cell_to_write, cell_to_write, cell_to_write}},
-              .size = 3.2});
+              .size = 3.2,
+              .gutter = card_gutter});
   page.text(
       "Before this: mark the piece by its bench card. After this: cut and splice by it. This card says "
       "nothing of whether the rig is strong enough. Local rules and a licensed professional rigger come "

@@ -2,6 +2,7 @@
 
 #include "backend/card/card_in_hand.hpp"
 #include "backend/card/card_piece.hpp"
+#include "backend/card/card_release.hpp"
 #include "backend/paper_words.hpp"
 #include "backend/tenths.hpp"
 #include "wording/say.hpp"
@@ -31,6 +32,16 @@ void add_not_compared(const SpareLine& spare, PageFlow& page) {
       {.size = 3.1, .bold = true, .indent = 0.0});
 }
 
+/// Other pieces that are drafts: what is carried may be too short for them.
+void add_others_waiting(const SpareLine& spare, PageFlow& page) {
+  const std::string names = joined(spare.pieces, ", ", [&](const CardPiece& card) {
+    return card.draft() && card.piece != spare.longest.piece ? card.piece->name : std::string();
+  });
+  if (!names.empty())
+    page.notice(fmt::format("{} to be cut, and not compared: {}. See the bench cards.", not_yet, names),
+                {.size = 3.1, .bold = true, .indent = 0.0});
+}
+
 void add_head(const SpareLine& spare, PageFlow& page) {
   const CardPiece& card = spare.longest;
   page.text("EMERGENCY   " + card.line->name, {.size = 6.5, .bold = true, .indent = 0.0});
@@ -41,14 +52,18 @@ void add_head(const SpareLine& spare, PageFlow& page) {
                                                      : "the longest that is known",
                         card.piece->name),
             {.size = 3.8, .bold = true, .indent = 0.0});
-  page.text(
-      fmt::format("CARRY  {}{}", card.amount_of_stay(spare.to_carry), card.complete ? "" : "   INCOMPLETE"),
-      {.size = 7.5, .bold = true, .indent = 0.0});
-  page.text(fmt::format("{} for {} and {} to make one end twice. Lengths in {}.{}{}",
-                        card.amount_of_stay(card.cut), card.piece->name, card.amount(spare.end_again),
-                        unit_words(card.unit), card.unit.remark.empty() ? "" : " ", card.unit.remark),
-            plain);
+  if (card.draft()) {
+    add_not_yet("CARRY", card.draft_reasons, page, 7.5);
+  } else {
+    page.text(fmt::format("CARRY  {}", card.amount_of_stay(spare.to_carry)),
+              {.size = 7.5, .bold = true, .indent = 0.0});
+    page.text(fmt::format("{} for {} and {} to make one end twice. Lengths in {}.{}{}",
+                          card.amount_of_stay(card.cut), card.piece->name, card.amount(spare.end_again),
+                          unit_words(card.unit), card.unit.remark.empty() ? "" : " ", card.unit.remark),
+              plain);
+  }
   add_not_compared(spare, page);
+  add_others_waiting(spare, page);
   page.notice(
       "First the mast: halyards to the rail or the plates, sheets eased, nobody under it. A stay that "
       "carries load is not opened. Going aloft at sea can kill; whether anyone goes is the skipper's "
@@ -59,10 +74,11 @@ void add_head(const SpareLine& spare, PageFlow& page) {
 void add_pieces(const SpareLine& spare, PageFlow& page) {
   page.heading("Bodies, bearing to bearing, of the stays of this line", 3.8);
   FlowTable table{.columns = {{"stay", 2.4}, {"body", 3.2, true}, {"aloft", 2.0}, {"below", 2.0}},
-                  .size = 2.7};
+                  .size = 2.7,
+                  .gutter = card_gutter};
   for (const CardPiece& card : spare.pieces)
     table.rows.push_back({{.text = card.piece->name, .bold = card.piece == spare.longest.piece},
-                          {.text = card.amount_of_stay(card.body)},
+                          {.text = card.draft() ? std::string(not_yet) : card.amount_of_stay(card.body)},
                           {.text = card.piece->upper.part_name(*card.rig)},
                           {.text = card.piece->lower.part_name(*card.rig)}});
   page.table(table);
@@ -93,7 +109,8 @@ void add_marks(const SpareLine& spare, PageFlow& page) {
                               {"from the cut end", 2.2, true},
                               {"from the bearing", 2.2, true},
                               {"done", 0.9}},
-                  .size = 3.0};
+                  .size = 3.0,
+                  .gutter = card_gutter};
   for (const CardMark& mark : spare.first)
     table.rows.push_back({{.text = mark.name},
                           {.text = card_text(card.unit, mark.from_upper), .bold = true},
@@ -121,7 +138,8 @@ void add_wire_marks(const SpareLine& spare, PageFlow& page) {
     return;
   page.heading("Marks of the end below, from the mouth of the closed end", 3.8);
   FlowTable table{.columns = {{"mark", 4.0}, {"", 0.2}, {"from the mouth aloft", 3.0, true}, {"done", 0.9}},
-                  .size = 3.0};
+                  .size = 3.0,
+                  .gutter = card_gutter};
   add_second_end(spare, table);
   page.table(table);
 }
@@ -140,7 +158,8 @@ void add_terminals(const SpareLine& spare, PageFlow& page) {
                               {"thread", 1.7},
                               {"in hand", 0.9, true},
                               {"closed by hand", 1.5}},
-                  .size = 2.7};
+                  .size = 2.7,
+                  .gutter = card_gutter};
   for (const SpareTerminal& terminal : spare_terminals(spare))
     table.rows.push_back({{.text = terminal.name},
                           {.text = terminal.wire},
@@ -170,23 +189,29 @@ void add_last_words(PageFlow& page) {
             {.size = 2.7, .bold = false, .indent = 0.0});
 }
 
-std::vector<DraftReason> reasons_of(const SpareLine& spare) {
-  std::vector<DraftReason> reasons;
-  for (const CardPiece& card : spare.pieces)
-    reasons.insert(reasons.end(), card.draft_reasons.begin(), card.draft_reasons.end());
-  return reasons;
+/// Of a spare length that nobody may cut yet: what may be bought and carried meanwhile.
+void add_waiting(const SpareLine& spare, PageFlow& page) {
+  const std::optional<Length> about = spare.about_to_carry;
+  add_release(spare.longest.draft_reasons,
+              fmt::format("{} Cut nothing to it. Carry the spare in one length with fid or terminals and "
+                          "their tools. When all of the above is in the rig file, print this card again.",
+                          about ? fmt::format("Order {} of this line.", about_metres(*about))
+                                : std::string("About how long it is nobody says.")),
+              page);
 }
 
 } // namespace
 
 std::vector<Drawing> spare_pages(const SpareLine& spare, const std::string& boat, PaperSize size) {
   const std::string& line = spare.longest.line->name;
-  PageFlow page(
-      size,
-      {.name = "Emergency splice card " + line, .about = boat, .draft = draft_lines(reasons_of(spare))});
+  PageFlow page(size, {.name = "Emergency splice card " + line,
+                       .about = boat,
+                       .draft = draft_lines(spare.longest.draft_reasons)});
   add_head(spare, page);
   add_pieces(spare, page);
-  if (spare.longest.rope()) {
+  if (spare.longest.draft()) {
+    add_waiting(spare, page);
+  } else if (spare.longest.rope()) {
     add_marks(spare, page);
     add_steps("At home", rope_at_home(spare), page);
     add_steps("Aboard, when a stay is gone", rope_aboard(spare), page);
@@ -218,7 +243,7 @@ EmergencySpliceCard::EmergencySpliceCard()
 std::vector<Drawing> EmergencySpliceCard::pages(const BackendRequest& request,
                                                 const std::string& boat) const {
   std::vector<Drawing> drawn = pages_of_each(spare_lines(request.checked), [&](const SpareLine& spare) {
-    return spare_pages(spare, boat_and_revision(request.checked), request.paper);
+    return spare_pages(spare, identity_words(request.checked), request.paper);
   });
   return drawn.empty() ? nothing_to_carry(boat, request.paper) : drawn;
 }

@@ -4,6 +4,7 @@
 #include "backend/card/card_piece.hpp"
 #include "backend/page/paper_files.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -27,10 +28,11 @@ struct SpareLine {
 
   /// Nobody says of any piece how long it is, so `longest` is only the first.
   bool none_compared() const { return not_compared.size() == pieces.size(); }
-  CardLength end_again;          ///< what the greedier of the two ends uses: one end may be made twice
-  CardLength to_carry;           ///< cut of the longest piece and that
-  std::vector<CardMark> first;   ///< marks of the end aloft, from the cut end
-  std::vector<SpareMark> second; ///< of the end below
+  CardLength end_again; ///< what the greedier of the two ends uses: one end may be made twice
+  CardLength to_carry;  ///< cut of the longest piece and that
+  std::optional<Length> about_to_carry = {}; ///< the same for ordering; nothing: X, and nobody says about
+  std::vector<CardMark> first;               ///< marks of the end aloft, from the cut end
+  std::vector<SpareMark> second;             ///< of the end below
 };
 
 /// One for each rope and each wire of the rig, in the order in which the stays meet them. Rod and chain are

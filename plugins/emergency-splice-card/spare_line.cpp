@@ -46,6 +46,8 @@ void finish(SpareLine& spare) {
   const Length below = used_at(*card.piece, WhichEnd::lower);
   spare.end_again = card.unit.round(std::max(aloft, below));
   spare.to_carry = card.cut + spare.end_again;
+  if (const std::optional<Length> length = about(card))
+    spare.about_to_carry = *length + std::max(aloft, below);
   for (std::size_t i = 0; i < card.marks.size(); ++i) {
     const BenchMark& mark = card.piece->bench.marks[i];
     if (mark.end == WhichEnd::upper)

@@ -40,9 +40,12 @@ PieceLabel label_of(const CardPiece& card, const std::string& boat, bool aloft) 
       fmt::format("{}: {}, {}", card.line->name, card.line->construction.text, card.line->size.name);
   label.state = card.stamp;
   // A draft may still change, so its number is no record of what was made.
-  label.length = !card.draft() ? fmt::format("cut {}, bearing to bearing {}", card.amount_of_stay(card.cut),
-                                             card.amount_of_stay(card.body))
-                               : "";
+  if (card.draft())
+    label.waits =
+        fmt::format("{}: cut nothing; {}, on its bench card", not_yet, reasons_counted(card.draft_reasons));
+  else
+    label.length = fmt::format("cut {}, bearing to bearing {}", card.amount_of_stay(card.cut),
+                               card.amount_of_stay(card.body));
   label.made = fact_text(of_stay, fact_names.made);
   label.job = fact_text(of_stay, fact_names.job);
   label.batch = fact_text(card.line->particulars, fact_names.batch);
@@ -57,11 +60,6 @@ constexpr double foot_row = 5.5;
 constexpr double room_for_text = label_height_on_sheet - 2.0 * padding - 2.0 * foot_row;
 /// Below this nobody reads it; what is still too long is broken off with dots.
 constexpr double smallest = 0.5;
-
-/// In place of a length that may still change: "NOT YET; cut to:".
-std::string length_to_write(const PieceLabel& label) {
-  return label.state + (label.state.empty() ? "" : "; ") + "cut to:";
-}
 
 struct Lines {
   std::vector<std::string> lines;
@@ -106,8 +104,10 @@ std::vector<Lines> set_texts(const PieceLabel& label, double scale, std::size_t 
   add(label.end, 3.2, true);
   add(label.boat, 3.2, false);
   add(label.line, 2.8, false);
-  // A line to write on takes as much room as its words.
-  add(label.length.empty() ? length_to_write(label) : label.length + led_by("; ", label.state), 2.8, false);
+  if (label.length.empty())
+    add(label.waits, 2.8, true);
+  else
+    add(label.length + led_by("; ", label.state), 2.8, false);
   return result;
 }
 
@@ -124,9 +124,9 @@ std::vector<Lines> fitted_texts(const PieceLabel& label) {
 }
 
 /// What is written by hand where the file does not say it: words, and a line to write on or the value.
-void draw_entry(const char* words, const std::string& value, PaperPoint at, double width, ShapeGroup& into,
-                double size = 2.6) {
-  TextShape text{at, words, size, TextAnchor::start, false, ""};
+void draw_entry(const char* words, const std::string& value, PaperPoint at, double width,
+                ShapeGroup& into) {
+  TextShape text{at, words, 2.6, TextAnchor::start, false, ""};
   if (value.empty()) {
     const double from = label_box(text).right + 0.5;
     into.add(text);
@@ -149,10 +149,6 @@ void draw_label(const PieceLabel& label, PaperPoint corner, ShapeGroup& into) {
   double y = corner.y + padding;
   for (const Lines& text : fitted_texts(label))
     for (const std::string& line : text.lines) {
-      if (label.length.empty() && line == length_to_write(label)) {
-        draw_entry(line.c_str(), "", {left, y + text.size}, inside, into, std::min(text.size, 2.6));
-        continue;
-      }
       into.add(TextShape{{left, y + text.size}, line, text.size, TextAnchor::start, text.bold, ""});
       y += text.size * line_spacing;
     }
@@ -192,10 +188,12 @@ std::vector<PieceLabel> piece_labels(const CheckedRig& checked) {
 }
 
 std::vector<Drawing> label_pages(const std::vector<PieceLabel>& labels, const std::string& boat,
-                                 PaperSize size) {
-  // The boat stands on each label; a long name at the foot would push the grid off the sheet.
-  PageFlow page(size, {.name = "Labels of 90 x 40 mm, to print at full size", .about = "", .draft = {}});
-  constexpr std::size_t on_a_sheet = labels_beside * labels_below;
+                                 const std::string& identity, PaperSize size) {
+  PageFlow page(size, {.name = "Labels of 90 x 40 mm, print at full size", .about = identity, .draft = {}});
+  // A long name of the boat takes more lines of the foot, and a row of labels from the sheet.
+  const auto below = std::min<std::size_t>(
+      labels_below, static_cast<std::size_t>((page.height() + 0.01) / label_height_on_sheet));
+  const std::size_t on_a_sheet = labels_beside * below;
   for (std::size_t first = 0; first < labels.size(); first += on_a_sheet) {
     if (first > 0)
       page.new_page();
@@ -221,7 +219,7 @@ Labels::Labels()
            "labels to cut apart, one for each end of each piece: what it is, when and by whom made"}) {}
 
 std::vector<Drawing> Labels::pages(const BackendRequest& request, const std::string& boat) const {
-  return label_pages(piece_labels(request.checked), boat, request.paper);
+  return label_pages(piece_labels(request.checked), boat, identity_words(request.checked), request.paper);
 }
 
 } // namespace sheerpole

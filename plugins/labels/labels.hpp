@@ -14,12 +14,14 @@ struct PieceLabel {
   std::string boat;
   std::string line; ///< "hmpe-9: 12-strand HMPE heat-set, 9 mm"
   // Empty: not stated, to be written by hand.
-  std::string length; ///< "cut 12998 mm, bearing to bearing 11283 mm"; empty while it is a draft
+  std::string length; ///< "cut 12998 mm, bearing to bearing 11283 mm"; empty of a draft
   std::string made;   ///< ISO 8601
   std::string job;
   std::string batch;
   std::string made_by;
   std::string state = {}; ///< "MEASURED ONCE", "FROM DRAWING"
+  std::string waits =
+      {}; ///< of a draft, in place of a length: "NOT YET: cut nothing, it waits for 2 reasons"
 };
 
 /// Two for each piece, that aloft first, in the order of the rig.
@@ -34,7 +36,7 @@ inline constexpr int labels_below = 6;
 
 /// The labels in a grid, row by row, with dashed lines to cut along.
 std::vector<Drawing> label_pages(const std::vector<PieceLabel>& labels, const std::string& boat,
-                                 PaperSize size);
+                                 const std::string& identity, PaperSize size);
 
 /// A sheet of labels to cut apart, one for each end of each piece.
 struct Labels final : PagesBackend {

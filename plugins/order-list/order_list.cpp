@@ -1,8 +1,8 @@
 #include "plugins/order-list/order_list.hpp"
 
 #include "backend/order/order_items.hpp"
-#include "backend/page/html.hpp"
 #include "backend/page/page_flow.hpp"
+#include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
 
 #include <algorithm>
@@ -14,10 +14,9 @@ namespace {
 
 constexpr TextLook small{.size = 3.0, .bold = false, .indent = 0.0};
 
-std::vector<std::string> draft_lines(const CheckedRig& checked) {
-  if (checked.draft_reasons().empty())
-    return {};
-  return {"Lengths of line here rest on numbers that are assumed or missing; the cut list names them"};
+std::vector<std::string> waiting_lines(const CheckedRig& checked) {
+  const std::string words = waiting_words(checked);
+  return words.empty() ? std::vector<std::string>{} : std::vector{words};
 }
 
 /// The items of one group from one supplier.
@@ -103,9 +102,8 @@ Table order_to(const std::vector<OrderItem>& items, const std::string& supplier,
 std::string order_text(const CheckedRig& checked, const std::vector<OrderItem>& items,
                        const std::string& boat) {
   std::string text = "Order list of " + boat + "\n";
-  if (!checked.draft_reasons().empty())
-    text +=
-        "DRAFT: lengths of line rest on numbers that are assumed or missing; the cut list names them.\n";
+  if (const std::string waiting = waiting_words(checked); !waiting.empty())
+    text += "DRAFT, not to be cut to: " + waiting + ".\n";
   if (const std::string states = states_of_pieces(checked); !states.empty())
     text += "Pieces of line: " + states + ".\n";
   const std::vector<std::string> suppliers = suppliers_of(items);
@@ -117,7 +115,8 @@ std::string order_text(const CheckedRig& checked, const std::vector<OrderItem>& 
   }
   if (items.empty())
     text += "\nThe rig file states nothing to order.\n";
-  return text + "\nInch sizes and metric sizes that look alike are two things: 5/16 in is not 8 mm.\n";
+  return text + "\nInch sizes and metric sizes that look alike are two things: 5/16 in is not 8 mm.\n\n" +
+         identity_words(checked) + "\n";
 }
 
 } // namespace
@@ -125,7 +124,7 @@ std::string order_text(const CheckedRig& checked, const std::vector<OrderItem>& 
 std::vector<Drawing> order_pages(const CheckedRig& checked, const std::vector<OrderItem>& items,
                                  const std::string& boat, PaperSize size) {
   PageFlow page(size,
-                {.name = "Order list", .about = boat_and_revision(checked), .draft = draft_lines(checked)});
+                {.name = "Order list", .about = identity_words(checked), .draft = waiting_lines(checked)});
   page.text("ORDER LIST   " + boat, {.size = 7.0, .bold = true, .indent = 0.0});
   page.text(
       "An inch size and a metric size that look alike are two things: 5/16 in is not 8 mm. What belongs to "
@@ -157,12 +156,11 @@ BackendDescription OrderList::describe() const {
 OutputBundle OrderList::generate(const BackendRequest& request) const {
   const std::string boat = boat_title(request.checked);
   const std::vector<OrderItem> items = order_items(request.checked);
-  std::vector<Drawing> pages = order_pages(request.checked, items, boat, request.paper);
   OutputBundle bundle;
   bundle.files.push_back({"order-list.txt", order_text(request.checked, items, boat)});
-  bundle.files.push_back({"order-list.html", html_of_pages("Order list of " + boat, pages)});
+  add_pages("order-list", "Order list of " + boat, order_pages(request.checked, items, boat, request.paper),
+            bundle);
   bundle.files.push_back({"order-list.csv", render_csv(table_of(items))});
-  bundle.papers.push_back({"order-list.pdf", "Order list of " + boat, std::move(pages)});
   return bundle;
 }
 

@@ -153,8 +153,14 @@ void print_piece(const CheckedRig& checked, const DerivedStay& stay, const Piece
   heading("The sum" + (piece.of > 1 ? ", " + piece.name : std::string()), page);
   if (sum.unknown)
     row(x, "", source_words(sum.unknown_source), page);
+  const std::vector<DraftReason> waiting = checked.draft_reasons(piece);
   for (const SumSection& section : sum.sections) {
     print_rows(checked, section.rows, page);
+    if (section.kind == SumSection::Kind::cut && !waiting.empty()) {
+      row("= CUT", std::string(not_yet),
+          reasons_counted(waiting) + ", see the cut list" + (section.complete ? "" : "; INCOMPLETE"), page);
+      continue;
+    }
     row("= " + std::string(section.kind == SumSection::Kind::cut ? "CUT" : name_of(section.kind)),
         format_total(sum.unknown, section.total, x),
         "= " + format_total_feet_inches(sum.unknown, section.total, x) +
@@ -293,11 +299,14 @@ OutputBundle ProofSheet::generate(const BackendRequest& request) const {
   for (const DerivedStay& stay : checked.derived().stays)
     print_stay_proof(checked, stay, page);
   OutputBundle bundle;
-  bundle.files.push_back({"proof-sheet.txt", page.text()});
+  bundle.files.push_back(
+      {"proof-sheet.txt", with_foot(page.text(), "Proof sheet, " + identity_words(checked))});
   if (request.printed)
-    bundle.papers.push_back(text_paper_of_lengths(
-        {.file = "proof-sheet.pdf", .name = "Proof sheet", .about = boat_and_revision(checked)},
-        page.text(), request));
+    bundle.papers.push_back(text_paper_of_lengths({.file = "proof-sheet.pdf",
+                                                   .name = "Proof sheet",
+                                                   .boat = boat_title(checked),
+                                                   .about = identity_words(checked)},
+                                                  page.text(), request));
   return bundle;
 }
 

@@ -175,7 +175,8 @@ void add_goods(const Goods& one, PageFlow& page) {
   page.room_for(std::min(170.0, 26.0 + 6.5 * static_cast<double>(one.rows.size())));
   page.heading(one.name + led_by(": ", one.what), 3.8);
   FlowTable table{.columns = {{"what", 4.4}, {"wanted", 2.9}, {"found", 2.6}, {"ok", 0.6}, {"not ok", 0.9}},
-                  .size = 3.0};
+                  .size = 3.0,
+                  .gutter = card_gutter};
   for (const GoodsRow& row : one.rows)
     table.rows.push_back({{.text = row.what},
                           {.text = row.wanted.empty() ? "-" : row.wanted, .bold = true},
@@ -199,8 +200,7 @@ std::vector<std::string> draft_lines_of(const CheckedRig& checked, const std::ve
     any_line = any_line || one.line;
   if (!any_line || checked.draft_reasons().empty())
     return {};
-  return {
-      "The lengths of line wanted rest on numbers that are assumed or missing; the cut list names them"};
+  return {waiting_words(checked)};
 }
 
 } // namespace
@@ -230,9 +230,9 @@ std::vector<Goods> goods(const CheckedRig& checked) {
 
 std::vector<Drawing> goods_pages(const CheckedRig& checked, const std::string& boat, PaperSize size) {
   const std::vector<Goods> all = goods(checked);
-  PageFlow page(size, {.name = "Receiving card",
-                       .about = boat_and_revision(checked),
-                       .draft = draft_lines_of(checked, all)});
+  PageFlow page(
+      size,
+      {.name = "Receiving card", .about = identity_words(checked), .draft = draft_lines_of(checked, all)});
   add_head(boat, card_unit(checked.rig()), page);
   for (const Goods& one : all)
     add_goods(one, page);

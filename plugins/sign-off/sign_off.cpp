@@ -294,7 +294,7 @@ std::string pins_counted(const std::vector<Fastening>& all) {
 
 std::vector<Drawing> sign_off_pages(const CheckedRig& checked, const std::string& boat, PaperSize size) {
   PageFlow page(size,
-                {.name = "Sign-off, joints and threads", .about = boat_and_revision(checked), .draft = {}});
+                {.name = "Sign-off, joints and threads", .about = identity_words(checked), .draft = {}});
   add_head("SIGN-OFF", boat, page);
   if (const std::string states = states_of_pieces(checked); !states.empty())
     page.text("Pieces of line: " + states + ".", {.size = 3.4, .bold = true, .indent = 0.0});
@@ -332,7 +332,7 @@ std::vector<Drawing> sign_off_pages(const CheckedRig& checked, const std::string
 }
 
 std::vector<Drawing> replacement_pages(const CheckedRig& checked, const std::string& boat, PaperSize size) {
-  PageFlow page(size, {.name = "One stay at a time", .about = boat_and_revision(checked), .draft = {}});
+  PageFlow page(size, {.name = "One stay at a time", .about = identity_words(checked), .draft = {}});
   add_head("ONE STAY AT A TIME", boat, page);
   page.text(
       "Number the stays in the order in which you will replace them, and write what holds the mast while "

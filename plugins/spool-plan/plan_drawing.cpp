@@ -1,7 +1,9 @@
 #include "plugins/spool-plan/spool_plan_backend.hpp"
 
+#include "backend/diagram/sheet.hpp"
 #include "backend/drawing/label_text.hpp"
 #include "backend/drawing/svg_writer.hpp"
+#include "backend/page/foot.hpp"
 #include "plugins/spool-plan/stock_bar.hpp"
 
 #include <fmt/format.h>
@@ -15,7 +17,6 @@ namespace {
 
 constexpr double margin = 10.0;
 constexpr double block_gap = 5.0;
-constexpr double foot_height = 6.0;
 
 /// Something that is not parted between two sheets: draws itself below y and returns the y below it.
 using Block = std::function<double(double y, ShapeGroup& into)>;
@@ -158,7 +159,7 @@ std::vector<Drawing> plan_drawing(const FleetBoats& fleet, const SpoolPlan& plan
   const Drawing usual; // A3 landscape
   ShapeGroup measured;
   const double top = draw_head(fleet, plan, scale, 99, 99, measured);
-  const double bottom = usual.height - margin - foot_height;
+  const double bottom = usual.height - margin - sheet_foot_height;
   std::vector<std::vector<const Block*>> sheets(1);
   double y = top;
   for (const Block& block : blocks) {
@@ -182,15 +183,12 @@ std::vector<Drawing> plan_drawing(const FleetBoats& fleet, const SpoolPlan& plan
     for (const Block* block : sheets[i])
       y = (*block)(y, drawing.content) + block_gap;
     // A block higher than the sheet stands alone on it, and the sheet grows.
-    drawing.height = std::max(drawing.height, y - block_gap + foot_height + margin);
-    drawing.content.add(TextShape{{margin, drawing.height - margin},
-                                  "Sheerpole reports what the rig files state; it has not seen the line.",
-                                  plan_small_size,
-                                  TextAnchor::start,
-                                  false,
-                                  {}});
+    drawing.height = std::max(drawing.height, y - block_gap + sheet_foot_height + margin);
+    draw_sheet_foot("Spool plan", fleet.identity, fleet.edition,
+                    "Sheerpole reports what the rig files state; it has not seen the line.", drawing);
     drawings.push_back(std::move(drawing));
   }
+  number_pages(drawings);
   return drawings;
 }
 

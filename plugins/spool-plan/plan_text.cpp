@@ -14,6 +14,11 @@ std::string right(std::int64_t number, std::size_t columns) {
   return padded_left(std::to_string(number), columns);
 }
 
+/// A sum in which a DRAFT has its share is no whole number of millimetres: planned_words().
+std::string right(std::int64_t number, bool draft, std::size_t columns) {
+  return draft && number != 0 ? padded_left(planned_words(number, true), columns) : right(number, columns);
+}
+
 Length as_length(std::int64_t mm) {
   return Length::millimetres(static_cast<double>(mm));
 }
@@ -48,8 +53,8 @@ void print_rules(TextPage& page) {
 
 void print_summary(const SpoolPlan& plan, TextPage& page) {
   page.line("Summary");
-  page.line("pieces  from stock mm  to buy mm  line");
-  page.line("------  -------------  ---------  " + std::string(66, '-'));
+  page.line("pieces  from stock mm    to buy mm  line");
+  page.line("------  -------------  -----------  " + std::string(64, '-'));
   for (const LinePlan& line : plan.lines) {
     if (line.order.pieces.empty() && line.order.unplanned.empty())
       continue;
@@ -58,9 +63,10 @@ void print_summary(const SpoolPlan& plan, TextPage& page) {
       words +=
           fmt::format("; {} not planned",
                       counted(static_cast<std::int64_t>(line.order.unplanned.size()), "piece", "pieces"));
+    const bool draft = any_draft(line.order);
     page.wrapped(right(static_cast<std::int64_t>(line.order.pieces.size()), 6) +
-                     right(line.totals.pieces_mm + line.totals.kerf_mm, 15) + right(line.to_buy_mm, 11) +
-                     "  ",
+                     right(line.totals.pieces_mm + line.totals.kerf_mm, draft, 15) +
+                     right(line.to_buy_mm, draft, 13) + "  ",
                  words);
   }
   page.blank();
@@ -111,13 +117,18 @@ void print_use(const LineOrder& line, const SpoolUse& use, std::size_t& number, 
                       : right(cut.start_mm, 10) + right(cut.end_mm, 10) + "  " +
                             padded(format_feet_inches(as_length(cut.end_mm)), 16);
     page.wrapped("     " + right(static_cast<std::int64_t>(++number), 3) + place +
-                     right(piece.length_mm, 10) + right(cut.kerf_mm, 9) + "  ",
+                     (piece.draft() ? padded_left("not yet", 10) : right(piece.length_mm, 10)) +
+                     right(cut.kerf_mm, 9) + "  ",
                  piece_words(piece) + flags_of(piece));
   }
-  page.line("     " + std::string(41, ' ') + right(use.pieces_mm, 10) + right(use.kerf_mm, 9) + "  = " +
-            std::to_string(use.pieces_mm + use.kerf_mm) + " mm taken");
   const bool any_draft = std::any_of(use.cuts.begin(), use.cuts.end(),
                                      [&](const SpoolCut& cut) { return line.pieces[cut.piece].draft(); });
+  if (any_draft)
+    page.line("     " + std::string(57, ' ') + "    = " + planned_words(use.pieces_mm + use.kerf_mm, true) +
+              " taken or kept for them");
+  else
+    page.line("     " + std::string(41, ' ') + right(use.pieces_mm, 10) + right(use.kerf_mm, 9) + "  = " +
+              std::to_string(use.pieces_mm + use.kerf_mm) + " mm taken");
   if (any_draft)
     page.wrapped(
         "     not yet:  ",
@@ -130,7 +141,10 @@ void print_use(const LineOrder& line, const SpoolUse& use, std::size_t& number, 
 void print_totals(const LinePlan& plan, TextPage& page) {
   const SpoolTotals& totals = plan.totals;
   page.line("   Sum of what is begun");
-  page.line("     pieces          " + right(totals.pieces_mm, 10) + " mm");
+  if (any_draft(plan.order))
+    page.line("     pieces          " + padded_left(planned_words(totals.pieces_mm, true), 13));
+  else
+    page.line("     pieces          " + right(totals.pieces_mm, 10) + " mm");
   page.line("     kerf            " + right(totals.kerf_mm, 10));
   page.line("     kept            " + right(totals.kept_mm, 10));
   page.line("     waste           " + right(totals.waste_mm, 10));
@@ -148,7 +162,7 @@ void print_to_buy(const LinePlan& plan, TextPage& page) {
   for (const ShortPiece& missing : plan.short_pieces) {
     const WantedPiece& piece = plan.order.pieces[missing.piece];
     const bool too_long = missing.reason == UncutReason::longer_than_every_stock;
-    page.wrapped("     " + right(piece.length_mm, 8) + " mm  ",
+    page.wrapped("     " + padded_left(planned_words(piece.length_mm, piece.draft()), 12) + "  ",
                  piece_words(piece) + flags_of(piece) +
                      (too_long ? "; longer than every stock in hand" : ""));
   }

@@ -1,6 +1,7 @@
 #include "plugins/spool-plan/spool_plan_backend.hpp"
 
 #include "backend/drawing/svg_writer.hpp"
+#include "backend/page/foot.hpp"
 #include "backend/page/paper_files.hpp"
 
 #include <fmt/format.h>
@@ -74,6 +75,8 @@ FleetBoats fleet_boats(const BackendRequest& request) {
     if (const std::size_t before = earlier(as_titled, i); before > 0)
       fleet.boats[i].title += " " + std::to_string(before + 1);
   fleet.titles = joined(fleet.boats, ", ", [](const SpoolBoat& boat) { return boat.title; });
+  fleet.identity = joined(rigs, "; ", [](const FleetRig& rig) { return identity_words(*rig.checked); });
+  fleet.edition = joined(rigs, "; ", [](const FleetRig& rig) { return edition_words(*rig.checked); });
   return fleet;
 }
 
@@ -134,7 +137,12 @@ std::string piece_words(const WantedPiece& piece) {
   return piece.boat + ": " + piece.name;
 }
 
+std::string planned_words(std::int64_t mm, bool draft) {
+  return draft ? about_metres(Length::millimetres(static_cast<double>(mm))) : fmt::format("{} mm", mm);
+}
+
 std::string proof_words(const LinePlan& plan) {
+  const bool draft = any_draft(plan.order);
   const char* what = "";
   const char* less = "";
   switch (plan.measure) {
@@ -152,10 +160,11 @@ std::string proof_words(const LinePlan& plan) {
     break;
   }
   std::string words =
-      plan.proven
-          ? fmt::format("{} mm {}, and no plan {} less: proven", plan.counted_mm, what, less)
-          : fmt::format("{} mm {}; no plan {} less than {} mm: not proven, the search came to its limit",
-                        plan.counted_mm, what, less, plan.bound_mm);
+      plan.proven ? fmt::format("{} {}, and no plan {} less: proven", planned_words(plan.counted_mm, draft),
+                                what, less)
+                  : fmt::format("{} {}; no plan {} less than {}: not proven, the search came to its limit",
+                                planned_words(plan.counted_mm, draft), what, less,
+                                planned_words(plan.bound_mm, draft));
   const bool too_long =
       std::any_of(plan.short_pieces.begin(), plan.short_pieces.end(), [](const ShortPiece& piece) {
         return piece.reason == UncutReason::longer_than_every_stock;
@@ -191,25 +200,34 @@ std::string to_buy_words(const LinePlan& plan) {
   if (plan.short_pieces.empty())
     return "";
   std::int64_t longest = 0;
-  for (const ShortPiece& piece : plan.short_pieces)
-    longest = std::max(longest, plan.order.pieces[piece.piece].length_mm);
+  bool draft = false;
+  for (const ShortPiece& missing : plan.short_pieces) {
+    const WantedPiece& piece = plan.order.pieces[missing.piece];
+    longest = std::max(longest, piece.length_mm);
+    draft = draft || piece.draft();
+  }
   const auto count = static_cast<std::int64_t>(plan.short_pieces.size());
   std::string words =
-      fmt::format("at least {} mm ({} m): {}", plan.to_buy_mm,
-                  format_fixed(Length::millimetres(static_cast<double>(plan.to_buy_mm)).metres(), 2),
-                  counted(count, "piece", "pieces"));
+      (draft ? about_metres(Length::millimetres(static_cast<double>(plan.to_buy_mm))) + " at the least"
+             : fmt::format(
+                   "at least {} mm ({} m)", plan.to_buy_mm,
+                   format_fixed(Length::millimetres(static_cast<double>(plan.to_buy_mm)).metres(), 2))) +
+      ": " + counted(count, "piece", "pieces");
   if (plan.order.kerf_mm.value > 0)
     words += fmt::format(" with a kerf of {} mm{}", plan.order.kerf_mm.value, count == 1 ? "" : " each");
-  return words +
-         (count == 1 ? ", in one length"
-                     : fmt::format(". The longest is {} mm; no piece can be made of two lengths", longest));
+  return words + (count == 1 ? ", in one length"
+                             : fmt::format(". The longest is {}; no piece can be made of two lengths",
+                                           planned_words(longest, draft)));
+}
+
+bool any_draft(const LineOrder& line) {
+  return std::any_of(line.pieces.begin(), line.pieces.end(),
+                     [](const WantedPiece& piece) { return piece.draft(); });
 }
 
 bool any_draft(const SpoolPlan& plan) {
-  return std::any_of(plan.lines.begin(), plan.lines.end(), [](const LinePlan& line) {
-    return std::any_of(line.order.pieces.begin(), line.order.pieces.end(),
-                       [](const WantedPiece& piece) { return piece.draft(); });
-  });
+  return std::any_of(plan.lines.begin(), plan.lines.end(),
+                     [](const LinePlan& line) { return any_draft(line.order); });
 }
 
 BackendDescription SpoolPlanBackend::describe() const {
@@ -225,7 +243,7 @@ OutputBundle SpoolPlanBackend::generate(const BackendRequest& request) const {
   const SpoolPlan plan = plan_spools(fleet.boats);
   OutputBundle bundle;
   const std::string text = plan_text(fleet, plan);
-  bundle.files.push_back({"spool-plan.txt", text});
+  bundle.files.push_back({"spool-plan.txt", with_foot(text, "Spool plan, " + fleet.identity)});
   bundle.files.push_back({"spool-plan.csv", plan_csv(plan)});
   std::vector<Drawing> sheets = plan_drawing(fleet, plan);
   for (std::size_t i = 0; i < sheets.size(); ++i)
@@ -233,8 +251,10 @@ OutputBundle SpoolPlanBackend::generate(const BackendRequest& request) const {
         {i == 0 ? "spool-plan.svg" : fmt::format("spool-plan-{}.svg", i + 1), write_svg(sheets[i])});
   if (request.printed) {
     PagedFile paper = text_paper_of_lengths(
-        {.file = "spool-plan.pdf", .name = "Spool plan", .about = fleet.titles}, text, request);
+        {.file = "spool-plan.pdf", .name = "Spool plan", .boat = fleet.titles, .about = fleet.identity},
+        text, request);
     std::move(sheets.begin(), sheets.end(), std::back_inserter(paper.pages));
+    number_pages(paper.pages);
     bundle.papers.push_back(std::move(paper));
   }
   for (std::size_t i = 0; i < plan.files.size(); ++i)

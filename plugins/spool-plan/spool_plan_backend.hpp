@@ -12,7 +12,9 @@ namespace sheerpole {
 /// The boats of a request. Points into it.
 struct FleetBoats {
   std::vector<SpoolBoat> boats;
-  std::string titles; ///< "Pellimoor, Grisolde"
+  std::string titles;        ///< "Pellimoor, Grisolde"
+  std::string identity = {}; ///< of all of them, for the foot of each page
+  std::string edition = {};  ///< the same without their names
 };
 
 /// Two boats of one name are told apart by their files, then by a number.
@@ -33,6 +35,13 @@ std::string rest_words(const LineOrder& line, const SpoolUse& use);
 
 /// "Pellimoor: cap-shroud.port"
 std::string piece_words(const WantedPiece& piece);
+
+/// Millimetres of a sum in which a piece that is a DRAFT has its share, or of such a piece: "about 12.9 m",
+/// so that nobody cuts to it; of others "12817 mm".
+std::string planned_words(std::int64_t mm, bool draft);
+
+/// Whether any piece of the line is a DRAFT.
+bool any_draft(const LineOrder& line);
 
 /// "proven" or "not proven" with the bound, as a sentence.
 std::string proof_words(const LinePlan& plan);

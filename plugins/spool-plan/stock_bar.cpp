@@ -128,8 +128,9 @@ std::string entry_words(const LineOrder& line, const SpoolCut& cut, std::size_t 
   if (!piece.draft())
     return fmt::format("{}. {} mm, cut at {} mm: {}", number, piece.length_mm, cut.end_mm,
                        piece_words(piece));
-  return fmt::format("{}. {} mm kept for it, NOT YET to be cut: {}; DRAFT{}", number, piece.length_mm,
-                     piece_words(piece), piece.estimated ? ", its X estimated" : "");
+  return fmt::format("{}. {} kept for it, {} to be cut: {}; DRAFT{}", number,
+                     planned_words(piece.length_mm, true), not_yet, piece_words(piece),
+                     piece.estimated ? ", its X estimated" : "");
 }
 
 /// In columns, read downwards. Returns the y below the longest.

@@ -207,7 +207,8 @@ void add_strength(const Rig& rig, const RowsByStay& rows, const Stay& stay, cons
   document.blocks.emplace_back(std::move(table));
 }
 
-void add_sum(const Rig& rig, const DerivedStay& derived, Document& document) {
+void add_sum(const CheckedRig& checked, const DerivedStay& derived, Document& document) {
+  const Rig& rig = checked.rig();
   for (const Piece& piece : derived.pieces) {
     const PieceSum sum = piece_sum(rig, derived, piece);
     const std::string x = x_on_sheet(rig, rig[derived.stay]);
@@ -223,8 +224,10 @@ void add_sum(const Rig& rig, const DerivedStay& derived, Document& document) {
         add_words(known, "; ", source_words(row.term->provenance));
         table.rows.push_back({term_name(rig, *row.term), format_signed(row.amount), std::move(known)});
       }
+      const bool waits = section.kind == SumSection::Kind::cut && !checked.draft_reasons(piece).empty();
       table.rows.push_back(
-          {"= " + std::string(name_of(section.kind)), format_total(sum.unknown, section.total, x),
+          {"= " + std::string(name_of(section.kind)),
+           waits ? std::string(not_yet) : format_total(sum.unknown, section.total, x),
            section.complete ? "sum of the rows above" : "incomplete: something is not stated"});
     }
     for (const MissingInput& missing : piece.missing)
@@ -311,7 +314,7 @@ void add_stays(const CheckedRig& checked, Document& document) {
              tables.take_up, stay, document);
     add_joints(rig, derived, document);
     add_strength(rig, tables.strength, stay, derived, document);
-    add_sum(rig, derived, document);
+    add_sum(checked, derived, document);
     add_log(rig, stay, document);
   }
 }

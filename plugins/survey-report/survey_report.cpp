@@ -40,17 +40,6 @@ const Record* last_survey(const Rig& rig) {
   return found;
 }
 
-/// One line: the pieces that are drafts are named with their reasons in a section of their own.
-std::vector<std::string> draft_words(const CheckedRig& checked) {
-  std::set<std::string> subjects;
-  for (const DraftReason& reason : checked.draft_reasons())
-    subjects.insert(reason.subject);
-  if (subjects.empty())
-    return {};
-  return {std::to_string(subjects.size()) + (subjects.size() == 1 ? " length rests" : " lengths rest") +
-          " on numbers that are assumed or missing; the section on assumptions names them."};
-}
-
 void add_changes(const BackendRequest& request, Document& document) {
   document.blocks.emplace_back(DocumentHeading{"Changes since the previous version", 2, "changes"});
   if (request.previous == nullptr) {
@@ -234,7 +223,9 @@ Document report_document(const BackendRequest& request) {
   document.about = "Report on the rigging of " + boat_and_revision(checked);
   if (!checked.rig().boat.report_date.empty())
     document.about += ", " + checked.rig().boat.report_date;
-  document.draft = draft_words(checked);
+  document.foot = "Survey report, " + identity_words(checked);
+  if (const std::string waiting = waiting_words(checked); !waiting.empty())
+    document.draft = {waiting + "."};
   add_identity(checked, document);
   add_scope(checked, document);
   add_views(checked, document);

@@ -242,11 +242,14 @@ OutputBundle TakeUpSheet::generate(const BackendRequest& request) const {
     print_fits(checked, stay, page);
   }
   OutputBundle bundle;
-  bundle.files = {{"take-up.txt", page.text()}, {"take-up.csv", render_csv(account_table(checked))}};
+  bundle.files = {{"take-up.txt", with_foot(page.text(), "Take-up, " + identity_words(checked))},
+                  {"take-up.csv", render_csv(account_table(checked))}};
   if (request.printed)
-    bundle.papers.push_back(text_paper_of_lengths(
-        {.file = "take-up.pdf", .name = "Take-up", .about = boat_and_revision(checked)}, page.text(),
-        request));
+    bundle.papers.push_back(text_paper_of_lengths({.file = "take-up.pdf",
+                                                   .name = "Take-up",
+                                                   .boat = boat_title(checked),
+                                                   .about = identity_words(checked)},
+                                                  page.text(), request));
   return bundle;
 }
 

@@ -49,12 +49,14 @@ export function events_of(text) {
 }
 
 export default async function calendar({ report, boats, sheerpole, into }) {
-  const with_days = boats.filter((boat) => events_of(boat.read("calendar.ics")).length > 0).map((boat) => boat.name);
+  const with_calendar = boats.filter((boat) => boat.files(".ics").length > 0);
+  const with_days = with_calendar.filter((boat) => events_of(boat.read("calendar.ics")).length > 0).map((boat) => boat.name);
   report.none(
     "boats with days",
     ["sallow", "nasty"].filter((name) => !with_days.includes(name)).map((name) => `${name} has no event`),
   );
-  for (const boat of boats) report.none(`calendar of ${boat.name}`, calendar_complaints(boat.read("calendar.ics")));
+  report.none("calendars without a day", with_calendar.map((boat) => boat.name).filter((name) => !with_days.includes(name)));
+  for (const boat of with_calendar) report.none(`calendar of ${boat.name}`, calendar_complaints(boat.read("calendar.ics")));
 
   // With one more stay, before the others: every event is still there under its identifier, on its day, and others are new.
   const nasty = boats.find((boat) => boat.name === "nasty");

@@ -13,7 +13,6 @@ export const project = path.resolve(here, "..", "..");
 /** Files that every boat must have; a back end that is gone is not passed over. */
 export const required = [
   "bench-cards.html",
-  "calendar.ics",
   "cut-list.json",
   "dry-fit-cards.html",
   "order-list.html",

@@ -7,7 +7,7 @@ import { build_all, missing_files, Sheerpole } from "./papers.mjs";
 import { Report } from "./report.mjs";
 
 /** Those that need the browser run one after the other, the others beside them. */
-const in_browser = ["accessibility", "hostile_text", "drafts", "bench_cards", "report_page"];
+const in_browser = ["accessibility", "hostile_text", "drafts", "bench_cards", "report_page", "phone"];
 const without_browser = ["markup", "csv_files", "calendar", "words"];
 
 const [program, into, ...asked] = process.argv.slice(2);

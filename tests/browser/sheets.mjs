@@ -14,7 +14,7 @@ export async function sheets_of(browser, file) {
 async function read_sheets(browser, file) {
   const { result } = await browser.visit(file, (page) =>
     page.evaluate(() =>
-      [...document.querySelectorAll("section")].map((section) => ({
+      [...document.querySelectorAll("section.sheet")].map((section) => ({
         title: section.getAttribute("aria-label"),
         texts: [...section.querySelectorAll("text")].map((text) => ({
           text: text.textContent,

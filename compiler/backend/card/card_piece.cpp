@@ -209,27 +209,6 @@ std::string shown(const std::string& name, const std::string& title) {
   return title.empty() ? name : name + " (" + title + ")";
 }
 
-std::vector<std::string> draft_lines(const std::vector<DraftReason>& reasons) {
-  struct SameMend {
-    std::string mend;
-    std::vector<std::string> reasons;
-  };
-  std::vector<SameMend> groups;
-  for (const DraftReason& reason : reasons) {
-    auto group = std::find_if(groups.begin(), groups.end(),
-                              [&](const SameMend& one) { return one.mend == reason.mend; });
-    if (group == groups.end())
-      group = groups.insert(groups.end(), {reason.mend, {}});
-    if (std::find(group->reasons.begin(), group->reasons.end(), reason.reason) == group->reasons.end())
-      group->reasons.push_back(reason.reason);
-  }
-  std::vector<std::string> lines;
-  for (const SameMend& group : groups) {
-    lines.push_back(joined(group.reasons, "; ") + led_by(": ", group.mend));
-  }
-  return lines;
-}
-
 std::string stack_words(const CardPiece& card) {
   return joined(card.stay->stack, "  >  ", [&](const StackItem& item) {
     if (item.kind == StackItem::Kind::line)

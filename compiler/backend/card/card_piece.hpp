@@ -1,6 +1,8 @@
 #pragma once
 
 #include "backend/card/card_unit.hpp"
+#include "backend/not_yet.hpp"
+#include "backend/paper_identity.hpp"
 #include "results/checked_rig.hpp"
 
 #include <optional>
@@ -96,9 +98,6 @@ std::string side_words(Side side);
 
 /// "thimble-16 (Thimble for 9 mm rope)".
 std::string shown(const std::string& name, const std::string& title);
-
-/// Why what is printed may not be cut to: the reasons, those with the same mend together, each once.
-std::vector<std::string> draft_lines(const std::vector<DraftReason>& reasons);
 
 /// "thimble-16  >  THIS PIECE  >  deadeye-38  >  lashing-260 set to 160 mm"; another line of the stack is
 /// "line".

@@ -1,6 +1,7 @@
 #include "backend/change/change_words.hpp"
 
 #include "backend/diagram/stay_strips.hpp"
+#include "backend/not_yet.hpp"
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
 #include "calculate/change/stay_inputs.hpp"
@@ -44,7 +45,22 @@ LengthRow range_row(std::string name, const std::optional<AdjusterRange>& was,
   return row;
 }
 
-StayWords words_of(const Rig& is, const StayChange& change) {
+/// Whether a piece of the new rig waits for something: its cut is no number then.
+bool waits(const CheckedRig& is, const std::string& piece) {
+  const std::vector<DraftReason>& reasons = is.draft_reasons();
+  return std::any_of(reasons.begin(), reasons.end(),
+                     [&](const DraftReason& reason) { return reason.subject == piece; });
+}
+
+bool any_waits(const CheckedRig& is, const std::string& line) {
+  for (const DerivedStay& stay : is.derived().stays)
+    for (const Piece& piece : stay.pieces)
+      if (is.rig()[piece.material].name == line && waits(is, piece.name))
+        return true;
+  return false;
+}
+
+StayWords words_of(const CheckedRig& is, const StayChange& change) {
   StayWords words{.name = change.stay,
                   .title = change.title,
                   .side = {},
@@ -64,10 +80,14 @@ StayWords words_of(const Rig& is, const StayChange& change) {
                                                           : StayChange::Kind::changed;
     words.lengths.push_back(row_of("body" + of, piece.body, kind));
     words.lengths.push_back(row_of("cut" + of, piece.cut, kind));
+    if (LengthRow& cut = words.lengths.back(); !cut.is.empty() && waits(is, piece.name)) {
+      cut.is = not_yet;
+      cut.change.clear();
+    }
     const std::string& line = piece.line_is.empty() ? piece.line_was : piece.line_is;
     std::string said = line + of + " " + std::string(name_of(piece.fate));
     if (piece.fate != LineFate::stays)
-      said += ": " + say(is, piece.why);
+      said += ": " + say(is.rig(), piece.why);
     words.lines.push_back(std::move(said));
   }
   if (change.range_was || change.range_is) {
@@ -175,7 +195,7 @@ std::string input_words(const ChangedInput& input) {
   return what + input.was + " becomes " + input.is;
 }
 
-std::vector<StayWords> stay_words(const Rig& is, const RigChange& change) {
+std::vector<StayWords> stay_words(const CheckedRig& is, const RigChange& change) {
   std::vector<StayWords> all;
   std::vector<std::vector<std::string>> prints;
   for (const StayChange& stay : change.stays) {
@@ -231,12 +251,14 @@ std::vector<std::string> parts_words(const RigChange& change) {
   return words;
 }
 
-std::vector<std::string> order_words(const RigChange& change) {
+std::vector<std::string> order_words(const CheckedRig& is, const RigChange& change) {
   std::vector<std::string> words;
   for (const LineToOrder& line : change.lines)
     words.push_back(line.line + led_by(", ", line.title) + ": " + std::to_string(line.pieces) +
-                    (line.pieces == 1 ? " piece, " : " pieces, together ") + format_tenths(line.cut) +
-                    " mm to cut" + (line.complete ? "" : " as far as it is known"));
+                    (line.pieces == 1 ? " piece, " : " pieces, together ") +
+                    (any_waits(is, line.line) ? about_metres(line.cut) + ", not to be cut to"
+                                              : format_tenths(line.cut) + " mm to cut") +
+                    (line.complete ? "" : " as far as it is known"));
   return words;
 }
 
@@ -268,7 +290,7 @@ void add_change(const CheckedRig& was, const CheckedRig& is, Document& document)
   const std::vector<Strip> new_strips = strip_contents(is);
   if (change.stays.empty())
     document.blocks.emplace_back(DocumentText{no_stay_words(change)});
-  for (const StayWords& words : stay_words(is.rig(), change)) {
+  for (const StayWords& words : stay_words(is, change)) {
     document.blocks.emplace_back(DocumentHeading{words.name + led_by(": ", words.title) +
                                                      led_by(", ", words.side) + led_by(", ", words.kind),
                                                  3, "change-" + words.name});
@@ -285,7 +307,7 @@ void add_change(const CheckedRig& was, const CheckedRig& is, Document& document)
     unmoved.push_back(input_words(input));
   add_list("Stated otherwise, and moves no length", "what", unmoved, document);
   add_list("Parts", "more or fewer", parts_words(change), document);
-  add_list("Line to order", "line", order_words(change), document);
+  add_list("Line to order", "line", order_words(is, change), document);
   add_list("Findings that are new", "finding", messages(findings.appeared), document);
   add_list("Findings that are gone", "finding", messages(findings.gone), document);
 }

@@ -32,7 +32,7 @@ struct StayWords {
 
 /// The stays of a change to the rig `is`. Of a pair that changes alike to the last word one stands for
 /// both.
-std::vector<StayWords> stay_words(const Rig& is, const RigChange& change);
+std::vector<StayWords> stay_words(const CheckedRig& is, const RigChange& change);
 
 /// "toggle-12, length: 82 mm becomes 90 mm".
 std::string input_words(const ChangedInput& input);
@@ -48,8 +48,8 @@ std::string no_stay_words(const RigChange& change);
 /// "order 2 thimble-16"; "2 deadeye-38 are left over".
 std::vector<std::string> parts_words(const RigChange& change);
 
-/// "hmpe-9, 2 pieces of 26.0 m together".
-std::vector<std::string> order_words(const RigChange& change);
+/// "hmpe-9, 2 pieces of 26.0 m together"; where one of them is a DRAFT about so much.
+std::vector<std::string> order_words(const CheckedRig& is, const RigChange& change);
 
 /// Findings that stand in one of two rigs and not in the other.
 struct FindingsChange {

@@ -58,7 +58,7 @@ Drawing sheet_without_views(const CheckedRig& checked) {
                                       ? "No stays are stated either."
                                       : "The strips show each stay from aloft to deck."),
                   drawing.width, drawing.content);
-  draw_sheet_foot("", drawing.height, drawing.content);
+  draw_sheet_foot("Rig diagram", checked, drawing);
   return drawing;
 }
 
@@ -155,7 +155,7 @@ Drawing rig_diagram(const CheckedRig& checked) {
   }
   draw_view(rig, plan.deck, {x, room.head}, drawing.content);
   drawing.content.add(view_key(checked.rig(), plan.scale, {x, plan.height - room.foot - room.key_height}));
-  draw_sheet_foot("", plan.height, drawing.content);
+  draw_sheet_foot("Rig diagram", checked, drawing);
   return drawing;
 }
 

@@ -1,23 +1,9 @@
 #include "backend/diagram/sheet.hpp"
 
 #include "backend/drawing/label_text.hpp"
-
-#include <fmt/format.h>
-
-#include <set>
+#include "backend/page/foot.hpp"
 
 namespace sheerpole {
-
-namespace {
-
-std::size_t draft_pieces(const CheckedRig& checked) {
-  std::set<std::string> pieces;
-  for (const DraftReason& reason : checked.draft_reasons())
-    pieces.insert(reason.subject);
-  return pieces.size();
-}
-
-} // namespace
 
 double draw_text_block(const std::vector<std::string>& lines, PaperPoint at, double size, bool bold,
                        ShapeGroup& into) {
@@ -37,21 +23,26 @@ double draw_sheet_head(const CheckedRig& checked, const std::string& subtitle, d
   };
   double y = block(boat_title(checked), sheet_margin, boat_title_size, true);
   y = block(subtitle, y, plain_text_size, false);
-  const std::size_t drafts = draft_pieces(checked);
-  if (drafts > 0)
-    y = block(fmt::format("DRAFT: {} {} on numbers that are assumed or missing; the cut list names them.",
-                          drafts, drafts == 1 ? "piece rests" : "pieces rest"),
-              y, plain_text_size, true);
+  if (const std::string waiting = waiting_words(checked); !waiting.empty())
+    y = block("DRAFT: do not cut to it. " + waiting + ".", y, plain_text_size, true);
   return y;
 }
 
-void draw_sheet_foot(const std::string& note, double height, ShapeGroup& into) {
-  into.add(TextShape{{sheet_margin, height - sheet_margin},
-                     note + " Sheerpole reports what the rig file states; it does not size a rig.",
-                     small_text_size,
-                     TextAnchor::start,
-                     false,
-                     {}});
+void draw_sheet_foot(const std::string& name, const std::string& identity, const std::string& edition,
+                     const std::string& note, Drawing& sheet) {
+  std::vector<std::string> lines;
+  for (const std::string& words :
+       {name + ", " + identity + ". " + note, name + ", " + identity, name + ", " + edition}) {
+    lines = foot_lines(words, sheet.width - 2.0 * sheet_margin, small_text_size);
+    if (lines.size() == 1)
+      break;
+  }
+  add_foot(lines, sheet_margin, sheet, small_text_size);
+}
+
+void draw_sheet_foot(const std::string& name, const CheckedRig& checked, Drawing& sheet) {
+  draw_sheet_foot(name, identity_words(checked), edition_words(checked),
+                  "Sheerpole reports what the rig file states; it does not size a rig.", sheet);
 }
 
 ShapeStyle line_style(LineMaterial::Kind kind) {

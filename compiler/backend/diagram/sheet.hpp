@@ -20,9 +20,13 @@ inline constexpr double small_text_size = 2.3; ///< the smallest on any sheet; 2
 double draw_sheet_head(const CheckedRig& checked, const std::string& subtitle, double width,
                        ShapeGroup& into);
 
-/// Height of the foot and the words in it.
+/// Height of the foot, one line of small text and the rule above it.
 inline constexpr double sheet_foot_height = 5.0;
-void draw_sheet_foot(const std::string& note, double height, ShapeGroup& into);
+/// What it is, whose and of which state of her rig, `note` where there is room for it, and the number of
+/// the page (page/foot.hpp), in one line.
+void draw_sheet_foot(const std::string& name, const std::string& identity, const std::string& edition,
+                     const std::string& note, Drawing& sheet);
+void draw_sheet_foot(const std::string& name, const CheckedRig& checked, Drawing& sheet);
 
 /// Draws lines of text below each other; `at` is the upper left corner. Returns the y below the last.
 double draw_text_block(const std::vector<std::string>& lines, PaperPoint at, double size, bool bold,

@@ -4,6 +4,7 @@
 #include "backend/diagram/strips/strip_row.hpp"
 #include "backend/drawing/label_text.hpp"
 #include "backend/drawing/svg_writer.hpp"
+#include "backend/page/foot.hpp"
 
 #include <fmt/format.h>
 
@@ -191,9 +192,10 @@ std::vector<Drawing> stay_strips(const CheckedRig& checked) {
     }
     // A strip higher than the sheet stands alone on it, and the sheet grows.
     drawing.height = std::max(drawing.height, strip_top - strip_gap + sheet_foot_height + sheet_margin);
-    draw_sheet_foot("", drawing.height, drawing.content);
+    draw_sheet_foot("Stay strips", checked, drawing);
     drawings.push_back(std::move(drawing));
   }
+  number_pages(drawings);
   return drawings;
 }
 

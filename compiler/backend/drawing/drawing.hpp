@@ -1,5 +1,6 @@
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <utility>
@@ -112,6 +113,8 @@ void ShapeGroup::add(Shape shape) {
   children.push_back(DrawnNode{std::move(shape)});
 }
 
+struct Reflow;
+
 /// One sheet.
 struct Drawing {
   double width = 420.0;  ///< millimetres
@@ -119,6 +122,9 @@ struct Drawing {
   std::string title;
   std::string description;
   ShapeGroup content;
+  /// What a narrow screen shows in place of this sheet and of those behind it without one of their own
+  /// (page/reflow.hpp); null: nothing else than the sheet.
+  std::shared_ptr<const Reflow> reflow = {};
 };
 
 /// The shapes drawn `scale` times as large, with what was the corner of their sheet at `at`. Widths of

@@ -63,7 +63,8 @@ using DocumentBlock = std::variant<DocumentHeading, DocumentText, DocumentNotice
 /// A text to be read on a screen and on paper alike.
 struct Document {
   std::string title;
-  std::string about;              ///< boat, revision: foot of each printed page
+  std::string about;              ///< a line below the title
+  std::string foot;               ///< identity_words(): foot of the text and of each printed page
   std::vector<std::string> draft; ///< not empty: DRAFT at its head, with these reasons
   std::vector<DocumentBlock> blocks;
 };

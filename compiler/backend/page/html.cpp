@@ -1,13 +1,18 @@
 #include "backend/page/html.hpp"
 
 #include "backend/drawing/svg_writer.hpp"
+#include "backend/page/reflow.hpp"
+#include "base/byte_text.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <set>
+#include <utility>
+#include <variant>
 
 namespace sheerpole {
 
@@ -44,7 +49,21 @@ constexpr std::string_view style_rules =
     "a { color: #000000; }\n"
     "nav ul { columns: 2; padding-left: 1.2em; margin: 0.3em 0; }\n"
     "nav .deeper { margin-left: 1em; list-style: circle; }\n"
-    "@media print { #narrow { display: none; } body { max-width: none; padding: 0; } }\n";
+    "@media print { #narrow { display: none; } body { max-width: none; padding: 0; } }\n"
+    "@media screen and (max-width: 599px) {\n"
+    "  body { font-size: 16px; padding: 0 12px; }\n"
+    "  .small, figcaption, table { font-size: 16px; }\n"
+    "  footer .small { font-size: 14px; }\n"
+    "  nav ul { columns: 1; } nav a { display: inline-block; padding: 10px 0; }\n"
+    "  table, caption, tbody, tr, tbody th, tbody td { display: block; width: auto; }\n"
+    "  colgroup, thead { display: none; }\n"
+    "  tr { border-top: 2px solid #000000; padding: 8px 0; }\n"
+    "  tbody th, tbody td { border: 0; padding: 3px 0; min-height: 12px; text-align: left; }\n"
+    "  tbody th { font-weight: bold; }\n"
+    "  tbody td::before { content: attr(data-head) ': '; font-weight: bold; }\n"
+    "  dl { display: block; } dd { border: 0; }\n"
+    "  input { width: 100%; box-sizing: border-box; font-size: 16px; }\n"
+    "}\n";
 
 /// Offers a field that leaves in the tables only rows that hold its words. Nothing is lost without it.
 constexpr std::string_view narrowing_script =
@@ -118,8 +137,11 @@ public:
       for (const std::vector<std::string>& row : table.rows) {
         html += "<tr>";
         for (std::size_t i = 0; i < row.size(); ++i)
-          html += fmt::format("<{0}{1}>{2}</{3}>", i == 0 ? "th scope=\"row\"" : "td",
-                              number_class(table.columns[i]), html_words(row[i]), i == 0 ? "th" : "td");
+          html += i == 0
+                      ? fmt::format("<th scope=\"row\"{}>{}</th>", number_class(table.columns[i]),
+                                    html_words(row[i]))
+                      : fmt::format("<td data-head=\"{}\"{}>{}</td>", html_text(table.columns[i].heading),
+                                    number_class(table.columns[i]), html_words(row[i]));
         html += "</tr>\n";
       }
       html += "</tbody>\n</table>\n";
@@ -171,17 +193,118 @@ std::string contents(const Document& document) {
   return list.empty() ? list : "<nav aria-label=\"Contents\">\n<ul>\n" + list + "</ul>\n</nav>\n";
 }
 
-/// All down to the style, which is left open.
-std::string html_head(const std::string& title) {
+/// What a policy calls a text that stands in the file: CSP level 3, 2.3.1 (from memory).
+std::string source_hash(std::string_view text) {
+  const std::string digits = sha256(text);
+  std::string bytes;
+  for (std::size_t i = 0; i + 1 < digits.size(); i += 2)
+    bytes += static_cast<char>(std::stoi(digits.substr(i, 2), nullptr, 16));
+  return "'sha256-" + to_base64(bytes) + "'";
+}
+
+/// The head, with its style. The page may run and load nothing but what stands in it.
+std::string html_head(const std::string& title, const std::string& style, std::string_view script = {}) {
+  const std::string scripts = script.empty() ? "" : " script-src " + source_hash(script) + ";";
   return "<!DOCTYPE html>\n"
          "<html lang=\"en\">\n"
          "<head>\n"
          "<meta charset=\"utf-8\">\n"
+         "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src " +
+         source_hash(style) + ";" + scripts +
+         " base-uri 'none'; form-action 'none'\">\n"
          "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
          "<title>" +
          html_text(title) +
          "</title>\n"
-         "<style>\n";
+         "<style>" +
+         style + "</style>\n</head>\n";
+}
+
+constexpr std::string_view reflow_rules =
+    ".narrow { display: none; }\n"
+    "@media screen and (max-width: 599px) {\n"
+    "  .sheet { display: none; }\n"
+    "  h1 { position: static; font: bold 22px 'Liberation Sans', sans-serif; margin: 12px; }\n"
+    "  .narrow { display: block; border: 0; margin: 0; width: auto; max-width: none; padding: 0 12px "
+    "24px;\n"
+    "    font: 16px/1.45 'Liberation Sans', sans-serif; overflow-wrap: anywhere; }\n"
+    "  .narrow h2 { font-size: 20px; margin: 18px 0 6px; }\n"
+    "  .narrow p { margin: 8px 0; }\n"
+    "  .strong { font-weight: bold; }\n"
+    "  .narrow a { color: #000000; display: inline-block; padding: 11px 0; }\n"
+    "  .whole { white-space: nowrap; }\n"
+    "  .notice { border: 3px solid #000000; padding: 8px; font-weight: bold; }\n"
+    "  .box { display: inline-block; width: 22px; height: 22px; border: 2px solid #000000; margin: 2px "
+    "10px 2px 0;\n"
+    "    vertical-align: middle; }\n"
+    "  .line { display: block; border-bottom: 1px solid #000000; min-height: 45px; }\n"
+    "  .row { border-top: 2px solid #000000; padding: 8px 0; margin: 0; min-height: 45px; }\n"
+    "  .row dt { float: left; clear: left; padding-right: 8px; } .row dt::after { content: ':'; }\n"
+    "  .row dd { margin: 0; padding: 2px 0; }\n"
+    "  .foot { font-size: 14px; border-top: 1px solid #000000; padding-top: 8px; }\n"
+    "}\n";
+
+/// A paper as it is on a narrow screen: one text below the other, cells of a table too.
+class ReflowWriter {
+public:
+  explicit ReflowWriter(std::string prefix) : prefix_(std::move(prefix)) {}
+  std::string html;
+
+  void operator()(const ReflowText& text) {
+    const std::string words = html_words(text.text);
+    switch (text.kind) {
+    case ReflowText::Kind::heading:
+      html += "<h2>" + words + "</h2>\n";
+      return;
+    case ReflowText::Kind::notice:
+      html += "<p class=\"notice\">" + words + "</p>\n";
+      return;
+    case ReflowText::Kind::tick:
+      html += "<p><span class=\"box\"></span>" + words + "</p>\n";
+      return;
+    case ReflowText::Kind::to_write:
+      html += "<p>" + words + "<span class=\"line\">&nbsp;</span></p>\n";
+      return;
+    case ReflowText::Kind::text:
+      html += fmt::format("<p{}>{}</p>\n", text.bold ? " class=\"strong\"" : "", words);
+    }
+  }
+  void operator()(const FlowTable& table) {
+    for (const std::vector<FlowCell>& row : table.rows) {
+      std::string cells;
+      for (std::size_t i = 0; i < row.size(); ++i) {
+        const FlowCell& cell = row[i];
+        if (cell.text.empty() && !cell.tick && !cell.rule)
+          continue;
+        const std::string& heading = table.columns[i].heading;
+        std::string words = html_words(cell.text);
+        if (!cell.link.empty())
+          words = "<a href=\"" + html_text(cell.link) + "\">" + words + "</a>";
+        cells += (heading.empty() ? "<dt>&nbsp;</dt>" : "<dt>" + html_words(heading) + "</dt>") +
+                 std::string("<dd>") + (cell.tick ? "<span class=\"box\"></span>" : "") +
+                 (cell.rule ? "<span class=\"line\">&nbsp;</span>" : "") +
+                 (cell.bold ? "<strong>" + words + "</strong>" : words) + "</dd>";
+      }
+      if (!cells.empty())
+        html += "<dl class=\"row\">" + cells + "</dl>\n";
+    }
+  }
+  void operator()(const ReflowDrawing& one) {
+    html += write_svg_element(one.drawing, fmt::format("{}{}-", prefix_, ++drawings_));
+  }
+  void operator()(const ReflowRule&) { html += "<hr>\n"; }
+
+private:
+  std::string prefix_;
+  int drawings_ = 0;
+};
+
+std::string narrow_section(const Drawing& page, std::size_t number) {
+  ReflowWriter writer(fmt::format("narrow-{}-", number));
+  for (const ReflowBlock& block : page.reflow->blocks)
+    std::visit(writer, block);
+  return "<section class=\"narrow\">\n" + writer.html + "<p class=\"foot\">" +
+         html_words(page.reflow->foot) + "</p>\n</section>\n";
 }
 
 } // namespace
@@ -211,8 +334,9 @@ std::string html_text(std::string_view text) {
 std::string html_of_pages(const std::string& title, const std::vector<Drawing>& pages) {
   const double width = pages.empty() ? 210.0 : pages.front().width;
   const double height = pages.empty() ? 297.0 : pages.front().height;
-  std::string html =
-      html_head(title) +
+  const bool reflows =
+      std::any_of(pages.begin(), pages.end(), [](const Drawing& page) { return page.reflow != nullptr; });
+  const std::string style =
       fmt::format("@page {{ size: {1}mm {2}mm; margin: 0; }}\n"
                   "body {{ margin: 0; background: #ffffff; color: #000000; font-family: sans-serif; }}\n"
                   "h1 {{ position: absolute; left: -100vw; }}\n"
@@ -220,16 +344,17 @@ std::string html_of_pages(const std::string& title, const std::vector<Drawing>& 
                   "section:last-child {{ break-after: auto; }}\n"
                   "svg {{ display: block; max-width: 100%; height: auto; }}\n"
                   "@media screen {{ section {{ border: 1px solid #707070; margin: 8px auto; max-width: "
-                  "98vw; }} }}\n"
-                  "</style>\n"
-                  "</head>\n"
-                  "<body>\n"
-                  "<main>\n"
-                  "<h1>{0}</h1>\n",
-                  html_text(title), format_number(width), format_number(height));
+                  "98vw; }} }}\n",
+                  html_text(title), format_number(width), format_number(height)) +
+      std::string(reflows ? reflow_rules : "");
+  std::string html = html_head(title, style) + "<body>\n<main>\n<h1>" + html_text(title) + "</h1>\n";
   for (std::size_t i = 0; i < pages.size(); ++i)
-    html += fmt::format("<section aria-label=\"{}\">\n{}</section>\n", html_text(pages[i].title),
-                        write_svg_element(pages[i], fmt::format("page-{}-", i + 1)));
+    html +=
+        fmt::format("<section{} aria-label=\"{}\">\n{}</section>\n", reflows ? " class=\"sheet\"" : "",
+                    html_text(pages[i].title), write_svg_element(pages[i], fmt::format("page-{}-", i + 1)));
+  for (std::size_t i = 0; i < pages.size(); ++i)
+    if (pages[i].reflow != nullptr)
+      html += narrow_section(pages[i], i + 1);
   return html + "</main>\n</body>\n</html>\n";
 }
 
@@ -248,23 +373,17 @@ std::string html_of_document(const Document& document, PaperSize paper) {
   std::string widths;
   for (const int percent : body.widths)
     widths += fmt::format(".w{0} {{ width: {0}%; }}\n", percent);
-  return html_head(document.title) + fmt::format("@page {{ size: {1}mm {2}mm; margin: {3}mm; }}\n"
-                                                 "{4}{5}"
-                                                 "</style>\n"
-                                                 "</head>\n"
-                                                 "<body>\n"
-                                                 "<main>\n"
-                                                 "<h1>{0}</h1>\n"
-                                                 "<p>{6}</p>\n"
-                                                 "{7}"
-                                                 "</main>\n"
-                                                 "<script>\n{8}</script>\n"
-                                                 "</body>\n"
-                                                 "</html>\n",
-                                                 html_text(document.title), format_number(extent.width),
-                                                 format_number(extent.height), format_number(page_margin),
-                                                 style_rules, widths, html_text(document.about), body.html,
-                                                 narrowing_script);
+  const std::string style =
+      fmt::format("@page {{ size: {}mm {}mm; margin: {}mm; }}\n", format_number(extent.width),
+                  format_number(extent.height), format_number(page_margin)) +
+      std::string(style_rules) + widths;
+  const std::string script = "\n" + std::string(narrowing_script);
+  return html_head(document.title, style, script) +
+         fmt::format("<body>\n<main>\n<h1>{}</h1>\n<p>{}</p>\n{}</main>\n"
+                     "<footer>\n<p class=\"small\">{}</p>\n</footer>\n"
+                     "<script>{}</script>\n</body>\n</html>\n",
+                     html_text(document.title), html_text(document.about), body.html,
+                     html_words(document.foot), script);
 }
 
 } // namespace sheerpole

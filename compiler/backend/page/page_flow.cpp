@@ -1,9 +1,13 @@
 #include "backend/page/page_flow.hpp"
 
 #include "backend/drawing/label_text.hpp"
+#include "backend/page/foot.hpp"
 #include "base/code_point.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
+#include <memory>
 #include <numeric>
 #include <utility>
 
@@ -11,9 +15,6 @@ namespace sheerpole {
 
 namespace {
 
-constexpr double foot_size = 2.6;
-/// Room for "page 000 of 000" at the right of the foot.
-constexpr double number_width = 35.0;
 /// Of a box to tick, in ems of the text beside it.
 constexpr double tick_box = 1.1;
 constexpr double cell_padding = 1.2;
@@ -37,13 +38,12 @@ void add_tick_box(ShapeGroup& group, double left, double base_line, double size)
 } // namespace
 
 PageFlow::PageFlow(PaperSize size, PageFrame frame) : paper_(paper_of(size)), frame_(std::move(frame)) {
-  foot_ = wrap_to(frame_.name + (frame_.about.empty() ? "" : ", " + frame_.about), foot_size,
-                  width() - number_width, false);
+  foot_ = foot_lines(frame_.name + (frame_.about.empty() ? "" : ", " + frame_.about), width());
   begin_page();
 }
 
 double PageFlow::bottom() const {
-  return paper_.height - page_margin - foot_size * line_spacing * static_cast<double>(foot_.size()) - 3.0;
+  return paper_.height - page_margin - foot_height(foot_.size()) - 3.0;
 }
 
 void PageFlow::begin_page() {
@@ -59,8 +59,14 @@ void PageFlow::begin_page() {
   for (const std::string& reason : frame_.draft)
     words += " " + reason + (reason.ends_with('.') ? "" : ".");
   notice(words, {.size = 4.2, .bold = true, .indent = 0.0});
+  if (!done_.empty())
+    reflow_.blocks.pop_back(); // it stands on each page, and once where there are none
   page_top_ = y_;
   fresh_ = true;
+}
+
+void PageFlow::note(ReflowText::Kind kind, std::string_view text, const TextLook& look) {
+  reflow_.blocks.emplace_back(ReflowText{kind, std::string(text), look.bold});
 }
 
 void PageFlow::new_page() {
@@ -90,10 +96,12 @@ void PageFlow::heading(std::string_view text, double size, double kept_below) {
     y_ += size * 0.5;
   lines(broken, page_margin, {.size = size, .bold = true, .indent = 0.0});
   y_ += size * 0.25;
+  note(ReflowText::Kind::heading, text, {.size = size, .bold = true});
 }
 
 void PageFlow::text(std::string_view text, TextLook look) {
   lines(wrap_to(text, look.size, width() - look.indent, look.bold), page_margin + look.indent, look);
+  note(ReflowText::Kind::text, text, look);
 }
 
 void PageFlow::tick(std::string_view text, TextLook look) {
@@ -103,6 +111,7 @@ void PageFlow::tick(std::string_view text, TextLook look) {
   add_tick_box(page_.content, page_margin + look.indent, y_ + look.size, look.size);
   lines(broken, page_margin + look.indent + side, look);
   y_ += look.size * 0.35;
+  note(ReflowText::Kind::tick, text, look);
 }
 
 void PageFlow::to_write(std::string_view words, TextLook look) {
@@ -120,6 +129,7 @@ void PageFlow::to_write(std::string_view words, TextLook look) {
   if (from < paper_.width - page_margin)
     page_.content.add(LineShape{{from, base}, {paper_.width - page_margin, base}, outline(0.2), ""});
   y_ += height;
+  note(ReflowText::Kind::to_write, words, look);
 }
 
 void PageFlow::notice(std::string_view text, TextLook look) {
@@ -137,6 +147,7 @@ void PageFlow::notice(std::string_view text, TextLook look) {
   y_ += padding * 0.8;
   lines(broken, page_margin + padding, look);
   y_ = end + look.size * 0.6;
+  note(ReflowText::Kind::notice, text, look);
 }
 
 void PageFlow::fixed(std::string_view line, double size) {
@@ -171,12 +182,21 @@ double PageFlow::column_width(const FlowTable& table, std::size_t column) const 
   return width() * table.columns[column].share / all;
 }
 
+double PageFlow::padding_before(const FlowTable& table, std::size_t column) {
+  return column == 0 ? cell_padding : table.gutter / 2.0;
+}
+
+double PageFlow::padding_behind(const FlowTable& table, std::size_t column) {
+  return column + 1 == table.columns.size() ? cell_padding : table.gutter / 2.0;
+}
+
 PageFlow::SetRow PageFlow::set_row(const FlowTable& table, const std::vector<FlowCell>& row) const {
   SetRow set{.cells = &row, .lines = {}, .height = 0.0};
   for (std::size_t i = 0; i < row.size(); ++i) {
     const double box = row[i].tick ? table.size * (tick_box + 0.5) : 0.0;
-    set.lines.push_back(
-        wrap_to(row[i].text, table.size, column_width(table, i) - 2.0 * cell_padding - box, row[i].bold));
+    set.lines.push_back(wrap_to(
+        row[i].text, table.size,
+        column_width(table, i) - padding_before(table, i) - padding_behind(table, i) - box, row[i].bold));
   }
   set.measure(table.size);
   return set;
@@ -191,8 +211,8 @@ void PageFlow::SetRow::measure(double size) {
 
 void PageFlow::draw_cell(const FlowTable& table, const SetRow& row, std::size_t column, double left) {
   const FlowCell& cell = (*row.cells)[column];
-  const double right = left + column_width(table, column) - cell_padding;
-  double text_left = left + cell_padding;
+  const double right = left + column_width(table, column) - padding_behind(table, column);
+  double text_left = left + padding_before(table, column);
   double base = y_ + cell_padding + table.size * 0.95;
   const double foot = y_ + row.height - cell_padding;
   if (cell.rule)
@@ -203,13 +223,18 @@ void PageFlow::draw_cell(const FlowTable& table, const SetRow& row, std::size_t 
   }
   const bool to_right = table.columns[column].right;
   for (const std::string& line : row.lines[column]) {
-    if (!line.empty())
-      page_.content.add(TextShape{{to_right ? right : text_left, base},
-                                  line,
-                                  table.size,
-                                  to_right ? TextAnchor::end : TextAnchor::start,
-                                  cell.bold,
-                                  ""});
+    if (!line.empty()) {
+      TextShape text{{to_right ? right : text_left, base},           line,      table.size,
+                     to_right ? TextAnchor::end : TextAnchor::start, cell.bold, ""};
+      if (cell.link.empty()) {
+        page_.content.add(std::move(text));
+      } else {
+        ShapeGroup leads;
+        leads.link = cell.link;
+        leads.add(std::move(text));
+        page_.content.add(std::move(leads));
+      }
+    }
     base += table.size * line_spacing;
   }
 }
@@ -242,6 +267,7 @@ double PageFlow::head_height(const FlowTable& table) const {
 }
 
 void PageFlow::table(const FlowTable& table) {
+  reflow_.blocks.emplace_back(table);
   const std::vector<FlowCell> headings = headings_of(table);
   const SetRow head = set_row(table, headings);
   const double head_height = headings.empty() ? 0.0 : head.height;
@@ -294,6 +320,7 @@ void PageFlow::space(double millimetres) {
 }
 
 void PageFlow::rule() {
+  reflow_.blocks.emplace_back(ReflowRule{});
   room_for(2.0);
   page_.content.add(
       LineShape{{page_margin, y_ + 1.0}, {paper_.width - page_margin, y_ + 1.0}, outline(0.25), ""});
@@ -304,23 +331,13 @@ std::vector<Drawing> PageFlow::pages(const std::string& title, const std::string
   done_.push_back(std::move(page_));
   for (std::size_t i = 0; i < done_.size(); ++i) {
     Drawing& page = done_[i];
-    const std::string number = "page " + std::to_string(i + 1) + " of " + std::to_string(done_.size());
-    const double base = paper_.height - page_margin - 0.25 * foot_size;
-    const double top = base - foot_size * line_spacing * static_cast<double>(foot_.size());
-    page.content.add(LineShape{{page_margin, top}, {paper_.width - page_margin, top}, outline(0.2), ""});
-    for (std::size_t line = 0; line < foot_.size(); ++line)
-      page.content.add(TextShape{
-          {page_margin, base - foot_size * line_spacing * static_cast<double>(foot_.size() - 1 - line)},
-          foot_[line],
-          foot_size,
-          TextAnchor::start,
-          false,
-          ""});
-    page.content.add(
-        TextShape{{paper_.width - page_margin, base}, number, foot_size, TextAnchor::end, false, ""});
-    page.title = title + (done_.size() > 1 ? ", " + number : "");
+    add_foot(foot_, page_margin, page);
+    page.title = title + (done_.size() > 1 ? fmt::format(", page {} of {}", i + 1, done_.size()) : "");
     page.description = description;
   }
+  number_pages(done_);
+  reflow_.foot = frame_.name + (frame_.about.empty() ? "" : ", " + frame_.about);
+  done_.front().reflow = std::make_shared<const Reflow>(std::move(reflow_));
   return std::move(done_);
 }
 

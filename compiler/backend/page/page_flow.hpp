@@ -1,10 +1,13 @@
 #pragma once
 
 #include "backend/drawing/drawing.hpp"
+#include "backend/page/flow_table.hpp"
 #include "backend/page/paper.hpp"
+#include "backend/page/reflow.hpp"
 
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace sheerpole {
@@ -12,7 +15,7 @@ namespace sheerpole {
 /// What stands on every page of a paper.
 struct PageFrame {
   std::string name;  ///< of the paper: "Bench card"
-  std::string about; ///< boat, revision: foot of the page, on the left
+  std::string about; ///< identity_words(): foot of the page, on the left
   /// Why nothing on it is final; one line each. Not empty: DRAFT across the top of every page.
   std::vector<std::string> draft;
 };
@@ -21,31 +24,6 @@ struct TextLook {
   double size = 3.5; ///< em, millimetres
   bool bold = false;
   double indent = 0.0; ///< millimetres
-};
-
-/// One column of a table: a share of the width of the page, and where its text stands.
-struct FlowColumn {
-  std::string heading;
-  double share = 1.0; ///< of all shares of the table
-  bool right = false; ///< numbers
-};
-
-/// One cell; several lines where its text is long.
-struct FlowCell {
-  std::string text;
-  bool bold = false;
-  bool tick = false; ///< a box to tick, before the text
-  bool rule = false; ///< a line to write on, in place of a text
-};
-
-/// A box to tick, and a line to write on.
-inline const FlowCell cell_to_tick{.text = {}, .tick = true};
-inline const FlowCell cell_to_write{.text = {}, .rule = true};
-
-struct FlowTable {
-  std::vector<FlowColumn> columns;
-  std::vector<std::vector<FlowCell>> rows = {};
-  double size = 3.2; ///< em, millimetres
 };
 
 /// Sets texts, tables, boxes to tick and lines to write on one below the other, and goes on to a new page
@@ -77,6 +55,11 @@ public:
     room_for(height);
     draw(page_.content, PaperPoint{page_margin, y_});
     y_ += height;
+    Drawing alone;
+    alone.width = width();
+    alone.height = height;
+    draw(alone.content, PaperPoint{});
+    reflow_.blocks.emplace_back(ReflowDrawing{std::move(alone)});
   }
   void space(double millimetres);
   void rule();
@@ -88,7 +71,8 @@ public:
   double height() const { return bottom() - page_top_; }
   /// Width between the margins.
   double width() const { return paper_.width - 2.0 * page_margin; }
-  /// The pages, with their numbers at the foot. Nothing may be added afterwards.
+  /// The pages, with their numbers at the foot: 1 to the last of this flow, see number_pages(). Nothing
+  /// may be added afterwards.
   std::vector<Drawing> pages(const std::string& title, const std::string& description);
 
 private:
@@ -106,6 +90,10 @@ private:
   void draw_row(const FlowTable& table, const SetRow& row, bool heading);
   void draw_cell(const FlowTable& table, const SetRow& row, std::size_t column, double left);
   double column_width(const FlowTable& table, std::size_t column) const;
+  /// What of the column its text has, from its left edge.
+  static double padding_before(const FlowTable& table, std::size_t column);
+  static double padding_behind(const FlowTable& table, std::size_t column);
+  void note(ReflowText::Kind kind, std::string_view text, const TextLook& look);
   /// Empty when no column has a heading.
   static std::vector<FlowCell> headings_of(const FlowTable& table);
 
@@ -114,6 +102,7 @@ private:
   std::vector<Drawing> done_;
   Drawing page_;
   std::vector<std::string> foot_; ///< lines of the foot, on the left
+  Reflow reflow_;
   double y_ = 0.0;
   double page_top_ = 0.0; ///< below what stands at the head of every page
   bool fresh_ = true;     ///< nothing but the frame stands on this page

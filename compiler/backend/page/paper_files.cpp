@@ -1,6 +1,7 @@
 #include "backend/page/paper_files.hpp"
 
 #include "backend/drawing/label_text.hpp"
+#include "backend/page/foot.hpp"
 #include "backend/page/html.hpp"
 #include "base/code_point.hpp"
 
@@ -109,16 +110,18 @@ PagedFile text_paper(const TextPaper& paper, std::string_view text, PaperSize pa
       page.space(gap);
     }
   }
-  const std::string title = paper.name + " of " + paper.about;
+  const std::string title = paper.name + " of " + (paper.boat.empty() ? paper.about : paper.boat);
   return {paper.file, title, page.pages(title, "The text of the file of this name, as pages.")};
 }
 
 PagedFile text_paper_of_lengths(TextPaper paper, std::string_view text, const BackendRequest& request) {
-  const bool draft = !request.checked.draft_reasons().empty() ||
-                     std::any_of(request.fleet.begin(), request.fleet.end(),
-                                 [](const FleetRig& rig) { return !rig.checked->draft_reasons().empty(); });
-  if (draft)
-    paper.draft = "Lengths here rest on numbers that are assumed or missing; the cut list names them";
+  std::vector<std::string> waiting;
+  if (request.fleet.empty())
+    waiting.push_back(waiting_words(request.checked));
+  for (const FleetRig& rig : request.fleet)
+    waiting.push_back(led_by(boat_title(*rig.checked) + ": ", waiting_words(*rig.checked)));
+  if (std::any_of(waiting.begin(), waiting.end(), [](const std::string& words) { return !words.empty(); }))
+    paper.draft = joined(waiting, "; ");
   return text_paper(paper, text, request.paper);
 }
 
@@ -128,6 +131,13 @@ void begin_text(const std::string& name, const CheckedRig& checked, TextPage& pa
             checked.draft_reasons().empty() ? "" : "DRAFT");
   page.rule('=');
   page.blank();
+}
+
+std::string with_foot(const std::string& text, const std::string& about) {
+  TextPage foot;
+  foot.rule('-');
+  foot.wrapped("", about);
+  return text + foot.text();
 }
 
 BackendDescription PagesBackend::describe() const {
@@ -140,11 +150,16 @@ BackendDescription PagesBackend::describe() const {
 OutputBundle PagesBackend::generate(const BackendRequest& request) const {
   const std::string boat = boat_title(request.checked);
   const std::string title = about_.title + " of " + boat;
-  std::vector<Drawing> drawn = pages(request, boat);
   OutputBundle bundle;
-  bundle.files.push_back({about_.file + ".html", html_of_pages(title, drawn)});
-  bundle.papers.push_back({about_.file + ".pdf", title, std::move(drawn)});
+  add_pages(about_.file, title, pages(request, boat), bundle);
   return bundle;
+}
+
+void add_pages(const std::string& name, const std::string& title, std::vector<Drawing> pages,
+               OutputBundle& bundle) {
+  number_pages(pages);
+  bundle.files.push_back({name + ".html", html_of_pages(title, pages)});
+  bundle.papers.push_back({name + ".pdf", title, std::move(pages)});
 }
 
 void add_document(const std::string& name, const Document& document, PaperSize size, OutputBundle& bundle) {

@@ -16,7 +16,8 @@ namespace sheerpole {
 struct TextPaper {
   std::string file;       ///< "take-up.pdf"
   std::string name;       ///< "Take-up": foot of each page
-  std::string about;      ///< whose it is: foot of each page
+  std::string boat = {};  ///< whose it is
+  std::string about;      ///< identity_words(): foot of each page
   std::string draft = {}; ///< why nothing in it is final; empty: it is, or its text says where it is not
 };
 
@@ -31,6 +32,9 @@ PagedFile text_paper_of_lengths(TextPaper paper, std::string_view text, const Ba
 
 /// The head of a text: what it is, whose, and whether any length in it is a draft.
 void begin_text(const std::string& name, const CheckedRig& checked, TextPage& page);
+
+/// A finished text with its foot, for the file of its own; pages have feet of their own.
+std::string with_foot(const std::string& text, const std::string& about);
 
 /// What `pages` makes of each, one behind the other.
 template <class Range, class Pages>
@@ -61,6 +65,10 @@ public:
 private:
   About about_;
 };
+
+/// Pages as one HTML file and as a PDF, numbered through, behind what is in the bundle.
+void add_pages(const std::string& name, const std::string& title, std::vector<Drawing> pages,
+               OutputBundle& bundle);
 
 /// A document as one HTML file and as a PDF, behind what is in the bundle.
 void add_document(const std::string& name, const Document& document, PaperSize size, OutputBundle& bundle);

@@ -106,7 +106,9 @@ Table marks_table(const CheckedRig& checked) {
                         "Dry fit: bearing to bearing with both eyes formed and nothing buried."}};
   for (const DerivedStay& stay : checked.derived().stays)
     for (const Piece& piece : stay.pieces) {
-      const std::string draft = piece.missing.empty() ? "" : "incomplete: the cut lacks an input";
+      const std::string draft = checked.draft_reasons(piece).empty() ? ""
+                                : piece.missing.empty()              ? "DRAFT: not to be cut to"
+                                                        : "DRAFT, incomplete: the cut lacks an input";
       const PieceSum sum = piece_sum(checked.rig(), stay, piece);
       const Tenths cut = sum.cut();
       const std::string x = x_on_sheet(checked.rig(), checked.rig()[stay.stay]);

@@ -40,6 +40,7 @@ enum class CutPhrase : std::uint16_t {
   splice_mend,
   contraction_missing,
   contraction_mend,
+  contraction_mend_or_rule,
   rule_for_heat_set_only,
   insertion_missing,
   insertion_mend_upper,

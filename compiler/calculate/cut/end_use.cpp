@@ -56,9 +56,10 @@ void add_contraction(const Rig& rig, const LineMaterial& material, const Splice&
     return;
   if (!contraction.share) {
     use.missing.push_back({{CutPhrase::contraction_missing, {Words{splice.name}}},
-                           fact_text(splice.particulars, fact_names.contraction_rule).empty()
-                               ? CutPhrase::contraction_mend
-                               : CutPhrase::rule_for_heat_set_only,
+                           !fact_text(splice.particulars, fact_names.contraction_rule).empty()
+                               ? CutPhrase::rule_for_heat_set_only
+                           : material.construction.heat_set ? CutPhrase::contraction_mend_or_rule
+                                                            : CutPhrase::contraction_mend,
                            splice.place});
     return;
   }

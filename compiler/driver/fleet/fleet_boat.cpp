@@ -90,7 +90,7 @@ FleetOutcome do_boat(const std::string& file, const std::string& folder, const F
     if (compilation.has_errors)
       worsen(outcome, exit_errors);
     if (compilation.checked) {
-      outcome.drafts = compilation.checked->draft_reasons().size();
+      outcome.drafts = awaited(compilation.checked->draft_reasons()).size();
       try {
         if (work.write)
           build(file, folder, work, compilation, outcome);

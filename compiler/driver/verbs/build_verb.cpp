@@ -96,9 +96,8 @@ int run(const Options& options) {
   if (!options.depends.empty())
     if (const int code = write_depends(made, options.depends); code != exit_clean)
       return code;
-  if (const std::size_t drafts = compilation.checked->draft_reasons().size(); drafts > 0)
-    print_out("DRAFT: " + std::to_string(drafts) + (drafts == 1 ? " reason" : " reasons") +
-              " not to cut yet; the cut list names them\n");
+  if (const std::string waiting = waiting_words(*compilation.checked); !waiting.empty())
+    print_out("DRAFT: " + waiting + "\n");
   return fault ? exit_fault : exit_clean;
 }
 

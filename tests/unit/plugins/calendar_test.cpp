@@ -44,19 +44,27 @@ TEST(DueDays, AreCountedFromWhatTheFileSays) {
     EXPECT_LE(days[i - 1].day.count, days[i].day.count);
   // Fitted on 2026-05-20; 30 days later is 2026-06-19 (counted on a calendar).
   EXPECT_EQ(format_day(days.front().day), "2026-06-19");
-  EXPECT_EQ(days.front().id, "retune-30-days-shroud.port");
+  EXPECT_EQ(days.front().id, "retune-30-days-shroud"); // of both sides, on one day
+  EXPECT_EQ(days.front().summary, "Retune shroud, port and starboard, 30 days after it was fitted");
+  for (std::size_t i = 1; i < days.size(); ++i)
+    EXPECT_FALSE(days[i].day.count == days[i - 1].day.count && days[i].summary == days[i - 1].summary);
 }
 
-// RFC 5545, 3.6: at least one component, also where no day is due.
-TEST(Calendar, IsNeverWithoutAComponent) {
+// RFC 5545, 3.6: at least one component, so that there is no calendar where no day is due.
+TEST(Calendar, IsThereJustWhereADayIsDue) {
   DiskFileReader reader;
-  for (const auto& [name, component] :
-       {std::pair{"quillwort", "BEGIN:VTODO\r\n"}, {"sallow", "BEGIN:VEVENT\r\n"}}) {
+  for (const auto& [name, due] : {std::pair{"quillwort", false}, {"sallow", true}}) {
     const Compilation boat = compile(std::string(SHEERPOLE_EXAMPLES_DIR) + "/" + name + ".rig", reader);
     ASSERT_TRUE(boat.checked);
-    const std::string text = Calendar().generate({*boat.checked}).files.front().bytes;
-    EXPECT_NE(text.find(component), std::string::npos) << name;
-    EXPECT_EQ(text.find("BEGIN:VTODO") == std::string::npos, std::string(name) == "sallow");
+    const std::vector<OutputFile> files = Calendar().generate({*boat.checked}).files;
+    ASSERT_EQ(files.size(), due ? 1u : 0u) << name;
+    if (!due)
+      continue;
+    EXPECT_NE(files.front().bytes.find("BEGIN:VEVENT\r\n"), std::string::npos);
+    // A reminder on a telephone stands among those of other things.
+    for (std::size_t at = files.front().bytes.find("SUMMARY:"); at != std::string::npos;
+         at = files.front().bytes.find("SUMMARY:", at + 1))
+      EXPECT_EQ(files.front().bytes.compare(at, 16, "SUMMARY:Sallow: "), 0);
   }
 }
 

@@ -44,7 +44,7 @@ TEST_P(LabelSheets, HoldTwoLabelsForEachPieceOnBothSheets) {
   const auto labels = piece_labels(*boat.checked);
   EXPECT_EQ(labels.size(), 2 * pieces);
   for (const PaperSize size : {PaperSize::a4, PaperSize::letter}) {
-    const auto pages = label_pages(labels, "A boat", size);
+    const auto pages = label_pages(labels, "A boat", "A boat, rig c86b17f0", size);
     EXPECT_EQ(pages.size(), (labels.size() + 11) / 12);
     expect_inside_labels(pages);
   }
@@ -98,7 +98,8 @@ TEST(Labels, HoldNamesOfManyAlphabetsAndOfAnyLength) {
   }
   labels.front().stay += std::string(2000, 'W');
   for (const PaperSize size : {PaperSize::a4, PaperSize::letter})
-    expect_inside_labels(label_pages(labels, boat.checked->rig().boat.title, size));
+    expect_inside_labels(
+        label_pages(labels, boat.checked->rig().boat.title, identity_words(*boat.checked), size));
 }
 
 // Labels of several stays lie on one sheet, and each stay has its own X.
@@ -113,7 +114,7 @@ TEST(Labels, SayOfWhichStayTheXIs) {
   EXPECT_EQ(labels[2].length,
             "cut X(cap-shroud.starboard) + 39 1/2\", bearing to bearing X(cap-shroud.starboard) - 24\"");
   for (const PaperSize size : {PaperSize::a4, PaperSize::letter})
-    expect_inside_labels(label_pages(labels, "Quillwort", size));
+    expect_inside_labels(label_pages(labels, "Quillwort", "Quillwort, rig c86b17f0", size));
 }
 
 } // namespace
