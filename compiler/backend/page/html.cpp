@@ -64,6 +64,34 @@ constexpr std::string_view narrowing_script =
     "  });\n"
     "}());\n";
 
+void add_html_text(std::string& html, std::string_view text) {
+  std::size_t written = 0; // what stays as it is is written in one go
+  const auto put = [&](std::size_t at, std::string_view instead) {
+    html.append(text, written, at - written);
+    html += instead;
+    written = at + 1;
+  };
+  for (std::size_t at = 0; at < text.size(); ++at)
+    switch (text[at]) {
+    case '&':
+      put(at, "&amp;");
+      break;
+    case '<':
+      put(at, "&lt;");
+      break;
+    case '>':
+      put(at, "&gt;");
+      break;
+    case '"':
+      put(at, "&quot;");
+      break;
+    default:
+      if (static_cast<unsigned char>(text[at]) < 0x20)
+        put(at, " ");
+    }
+  html.append(text, written);
+}
+
 /// A text in which no quantity is broken over two lines. Blanks stay blanks, so that it is found by its
 /// words.
 std::string html_words(std::string_view text) {
@@ -73,8 +101,13 @@ std::string html_words(std::string_view text) {
     std::size_t end = word;
     while (end < text.size() && blank_in_quantity(text, end))
       end = std::min(text.find(' ', end + 1), text.size());
-    const std::string whole = html_text(text.substr(0, end));
-    html += end == word ? whole : "<span class=\"whole\">" + whole + "</span>";
+    if (end == word) {
+      add_html_text(html, text.substr(0, end));
+    } else {
+      html += "<span class=\"whole\">";
+      add_html_text(html, text.substr(0, end));
+      html += "</span>";
+    }
     if (end < text.size())
       html += ' ';
     text.remove_prefix(std::min(end + 1, text.size()));
@@ -117,9 +150,13 @@ public:
       html += "</tr>\n</thead>\n<tbody>\n";
       for (const std::vector<std::string>& row : table.rows) {
         html += "<tr>";
-        for (std::size_t i = 0; i < row.size(); ++i)
-          html += fmt::format("<{0}{1}>{2}</{3}>", i == 0 ? "th scope=\"row\"" : "td",
-                              number_class(table.columns[i]), html_words(row[i]), i == 0 ? "th" : "td");
+        for (std::size_t i = 0; i < row.size(); ++i) {
+          html += i == 0 ? "<th scope=\"row\"" : "<td";
+          html += number_class(table.columns[i]);
+          html += '>';
+          html += html_words(row[i]);
+          html += i == 0 ? "</th>" : "</td>";
+        }
         html += "</tr>\n";
       }
       html += "</tbody>\n</table>\n";
@@ -128,8 +165,8 @@ public:
       html += fmt::format("<p class=\"small\">{}</p>\n", html_words(note));
   }
   void operator()(const DocumentFigure& figure) {
-    html += fmt::format("<figure>\n{}",
-                        write_svg_element(figure.drawing, fmt::format("figure-{}-", ++figures_)));
+    html += "<figure>\n";
+    html += write_svg_element(figure.drawing, fmt::format("figure-{}-", ++figures_));
     if (!figure.caption.empty())
       html += fmt::format("<figcaption>{}</figcaption>\n", html_words(figure.caption));
     html += "</figure>\n";
@@ -188,23 +225,7 @@ std::string html_head(const std::string& title) {
 
 std::string html_text(std::string_view text) {
   std::string result;
-  for (const char c : text)
-    switch (c) {
-    case '&':
-      result += "&amp;";
-      break;
-    case '<':
-      result += "&lt;";
-      break;
-    case '>':
-      result += "&gt;";
-      break;
-    case '"':
-      result += "&quot;";
-      break;
-    default:
-      result += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
-    }
+  add_html_text(result, text);
   return result;
 }
 
@@ -227,10 +248,13 @@ std::string html_of_pages(const std::string& title, const std::vector<Drawing>& 
                   "<main>\n"
                   "<h1>{0}</h1>\n",
                   html_text(title), format_number(width), format_number(height));
-  for (std::size_t i = 0; i < pages.size(); ++i)
-    html += fmt::format("<section aria-label=\"{}\">\n{}</section>\n", html_text(pages[i].title),
-                        write_svg_element(pages[i], fmt::format("page-{}-", i + 1)));
-  return html + "</main>\n</body>\n</html>\n";
+  for (std::size_t i = 0; i < pages.size(); ++i) {
+    html += "<section aria-label=\"" + html_text(pages[i].title) + "\">\n";
+    html += write_svg_element(pages[i], fmt::format("page-{}-", i + 1));
+    html += "</section>\n";
+  }
+  html += "</main>\n</body>\n</html>\n";
+  return html;
 }
 
 std::string html_of_document(const Document& document, PaperSize paper) {
@@ -248,23 +272,29 @@ std::string html_of_document(const Document& document, PaperSize paper) {
   std::string widths;
   for (const int percent : body.widths)
     widths += fmt::format(".w{0} {{ width: {0}%; }}\n", percent);
-  return html_head(document.title) + fmt::format("@page {{ size: {1}mm {2}mm; margin: {3}mm; }}\n"
-                                                 "{4}{5}"
-                                                 "</style>\n"
-                                                 "</head>\n"
-                                                 "<body>\n"
-                                                 "<main>\n"
-                                                 "<h1>{0}</h1>\n"
-                                                 "<p>{6}</p>\n"
-                                                 "{7}"
-                                                 "</main>\n"
-                                                 "<script>\n{8}</script>\n"
-                                                 "</body>\n"
-                                                 "</html>\n",
-                                                 html_text(document.title), format_number(extent.width),
-                                                 format_number(extent.height), format_number(page_margin),
-                                                 style_rules, widths, html_text(document.about), body.html,
-                                                 narrowing_script);
+  std::string html = html_head(document.title);
+  html += fmt::format("@page {{ size: {0}mm {1}mm; margin: {2}mm; }}\n", format_number(extent.width),
+                      format_number(extent.height), format_number(page_margin));
+  html += style_rules;
+  html += widths;
+  html += "</style>\n"
+          "</head>\n"
+          "<body>\n"
+          "<main>\n"
+          "<h1>";
+  html += html_text(document.title);
+  html += "</h1>\n"
+          "<p>";
+  html += html_text(document.about);
+  html += "</p>\n";
+  html += body.html;
+  html += "</main>\n"
+          "<script>\n";
+  html += narrowing_script;
+  html += "</script>\n"
+          "</body>\n"
+          "</html>\n";
+  return html;
 }
 
 } // namespace sheerpole
