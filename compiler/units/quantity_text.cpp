@@ -43,9 +43,21 @@ bool may_be_added_to(std::string_view word) {
   return word == "X" || word == "body" || (word.starts_with("X(") && word.ends_with(')'));
 }
 
+/// Most blanks of a text stand between two words, which two bytes tell: the one before is the last of no
+/// number, no mark of feet and no sign (`+`, `-`, U+00B1, U+2212), and the one behind begins no sign.
+bool may_not_be_in_quantity(std::string_view text, std::size_t blank) {
+  if (blank == 0 || blank + 1 >= text.size())
+    return true;
+  const char last = text[blank - 1];
+  return !digit(last) && std::string_view("\'+-\xb1\x92").find(last) == std::string_view::npos &&
+         std::string_view("+-\xc2\xe2").find(text[blank + 1]) == std::string_view::npos;
+}
+
 } // namespace
 
 bool blank_in_quantity(std::string_view text, std::size_t blank) {
+  if (may_not_be_in_quantity(text, blank))
+    return false;
   const std::string_view before = word_before(text, blank);
   std::string_view behind = word_behind(text, blank);
   if (before.empty() || behind.empty())

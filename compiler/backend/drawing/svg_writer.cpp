@@ -4,8 +4,7 @@
 #include "base/code_point.hpp"
 #include "units/format_length.hpp"
 
-#include <fmt/format.h>
-
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -17,13 +16,24 @@ std::string number(double value) {
   return format_fixed(value, 3);
 }
 
+/// "#808080" of a level from 0 to 1.
 std::string grey(double value) {
-  const int level = static_cast<int>(std::lround(value * 255.0));
-  return fmt::format("#{0:02x}{0:02x}{0:02x}", level);
+  constexpr std::string_view digits = "0123456789abcdef";
+  const auto level = static_cast<unsigned>(std::lround(value * 255.0));
+  const char high = digits[(level >> 4U) & 0x0fU];
+  const char low = digits[level & 0x0fU];
+  return {'#', high, low, high, low, high, low};
+}
+
+bool is_plain_ascii(char c) {
+  return c >= 0x20 && c <= 0x7e;
 }
 
 /// Characters that XML 1.0 forbids (section 2.2) become U+FFFD.
 std::string xml_text(std::string_view text) {
+  // Most texts of a drawing have none, and need not be looked at by code point.
+  if (std::all_of(text.begin(), text.end(), is_plain_ascii))
+    return std::string(text);
   std::string allowed;
   while (!text.empty()) {
     const CodePoint next = first_code_point(text);
@@ -41,29 +51,39 @@ std::string xml_text(std::string_view text) {
 
 /// A character inside an attribute or a text as XML has it.
 void add_escaped(std::string& out, std::string_view text, bool attribute) {
-  for (const char c : text)
-    switch (c) {
+  std::size_t written = 0; // what needs no escape is written in one go
+  const auto put = [&](std::size_t at, std::string_view instead) {
+    out.append(text, written, at - written);
+    out += instead;
+    written = at + 1;
+  };
+  for (std::size_t at = 0; at < text.size(); ++at)
+    switch (text[at]) {
     case '&':
-      out += "&amp;";
+      put(at, "&amp;");
       break;
     case '<':
-      out += "&lt;";
+      put(at, "&lt;");
       break;
     case '>':
-      out += "&gt;";
+      put(at, "&gt;");
       break;
     case '"':
-      out += attribute ? "&quot;" : "\"";
+      if (attribute)
+        put(at, "&quot;");
       break;
     case '\t':
-      out += attribute ? "&#09;" : "\t";
+      if (attribute)
+        put(at, "&#09;");
       break;
     case '\n':
-      out += attribute ? "&#10;" : "\n";
+      if (attribute)
+        put(at, "&#10;");
       break;
     default:
-      out += c;
+      break;
     }
+  out.append(text, written);
 }
 
 /// Writes forward, element by element: most of a paper is drawn, so no tree of it is kept beside.

@@ -83,6 +83,34 @@ constexpr std::string_view narrowing_script =
     "  });\n"
     "}());\n";
 
+void add_html_text(std::string& html, std::string_view text) {
+  std::size_t written = 0; // what stays as it is is written in one go
+  const auto put = [&](std::size_t at, std::string_view instead) {
+    html.append(text, written, at - written);
+    html += instead;
+    written = at + 1;
+  };
+  for (std::size_t at = 0; at < text.size(); ++at)
+    switch (text[at]) {
+    case '&':
+      put(at, "&amp;");
+      break;
+    case '<':
+      put(at, "&lt;");
+      break;
+    case '>':
+      put(at, "&gt;");
+      break;
+    case '"':
+      put(at, "&quot;");
+      break;
+    default:
+      if (static_cast<unsigned char>(text[at]) < 0x20)
+        put(at, " ");
+    }
+  html.append(text, written);
+}
+
 /// A text in which no quantity is broken over two lines. Blanks stay blanks, so that it is found by its
 /// words.
 std::string html_words(std::string_view text) {
@@ -92,8 +120,13 @@ std::string html_words(std::string_view text) {
     std::size_t end = word;
     while (end < text.size() && blank_in_quantity(text, end))
       end = std::min(text.find(' ', end + 1), text.size());
-    const std::string whole = html_text(text.substr(0, end));
-    html += end == word ? whole : "<span class=\"whole\">" + whole + "</span>";
+    if (end == word) {
+      add_html_text(html, text.substr(0, end));
+    } else {
+      html += "<span class=\"whole\">";
+      add_html_text(html, text.substr(0, end));
+      html += "</span>";
+    }
     if (end < text.size())
       html += ' ';
     text.remove_prefix(std::min(end + 1, text.size()));
@@ -136,12 +169,16 @@ public:
       html += "</tr>\n</thead>\n<tbody>\n";
       for (const std::vector<std::string>& row : table.rows) {
         html += "<tr>";
-        for (std::size_t i = 0; i < row.size(); ++i)
-          html += i == 0
-                      ? fmt::format("<th scope=\"row\"{}>{}</th>", number_class(table.columns[i]),
-                                    html_words(row[i]))
-                      : fmt::format("<td data-head=\"{}\"{}>{}</td>", html_text(table.columns[i].heading),
-                                    number_class(table.columns[i]), html_words(row[i]));
+        for (std::size_t i = 0; i < row.size(); ++i) {
+          if (i == 0)
+            html += "<th scope=\"row\"";
+          else
+            html += "<td data-head=\"" + html_text(table.columns[i].heading) + "\"";
+          html += number_class(table.columns[i]);
+          html += '>';
+          html += html_words(row[i]);
+          html += i == 0 ? "</th>" : "</td>";
+        }
         html += "</tr>\n";
       }
       html += "</tbody>\n</table>\n";
@@ -150,8 +187,8 @@ public:
       html += fmt::format("<p class=\"small\">{}</p>\n", html_words(note));
   }
   void operator()(const DocumentFigure& figure) {
-    html += fmt::format("<figure>\n{}",
-                        write_svg_element(figure.drawing, fmt::format("figure-{}-", ++figures_)));
+    html += "<figure>\n";
+    html += write_svg_element(figure.drawing, fmt::format("figure-{}-", ++figures_));
     if (!figure.caption.empty())
       html += fmt::format("<figcaption>{}</figcaption>\n", html_words(figure.caption));
     html += "</figure>\n";
@@ -311,23 +348,7 @@ std::string narrow_section(const Drawing& page, std::size_t number) {
 
 std::string html_text(std::string_view text) {
   std::string result;
-  for (const char c : text)
-    switch (c) {
-    case '&':
-      result += "&amp;";
-      break;
-    case '<':
-      result += "&lt;";
-      break;
-    case '>':
-      result += "&gt;";
-      break;
-    case '"':
-      result += "&quot;";
-      break;
-    default:
-      result += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
-    }
+  add_html_text(result, text);
   return result;
 }
 
@@ -348,14 +369,17 @@ std::string html_of_pages(const std::string& title, const std::vector<Drawing>& 
                   html_text(title), format_number(width), format_number(height)) +
       std::string(reflows ? reflow_rules : "");
   std::string html = html_head(title, style) + "<body>\n<main>\n<h1>" + html_text(title) + "</h1>\n";
-  for (std::size_t i = 0; i < pages.size(); ++i)
-    html +=
-        fmt::format("<section{} aria-label=\"{}\">\n{}</section>\n", reflows ? " class=\"sheet\"" : "",
-                    html_text(pages[i].title), write_svg_element(pages[i], fmt::format("page-{}-", i + 1)));
+  for (std::size_t i = 0; i < pages.size(); ++i) {
+    html += reflows ? "<section class=\"sheet\" aria-label=\"" : "<section aria-label=\"";
+    html += html_text(pages[i].title) + "\">\n";
+    html += write_svg_element(pages[i], fmt::format("page-{}-", i + 1));
+    html += "</section>\n";
+  }
   for (std::size_t i = 0; i < pages.size(); ++i)
     if (pages[i].reflow != nullptr)
       html += narrow_section(pages[i], i + 1);
-  return html + "</main>\n</body>\n</html>\n";
+  html += "</main>\n</body>\n</html>\n";
+  return html;
 }
 
 std::string html_of_document(const Document& document, PaperSize paper) {
@@ -378,12 +402,15 @@ std::string html_of_document(const Document& document, PaperSize paper) {
                   format_number(extent.height), format_number(page_margin)) +
       std::string(style_rules) + widths;
   const std::string script = "\n" + std::string(narrowing_script);
-  return html_head(document.title, style, script) +
-         fmt::format("<body>\n<main>\n<h1>{}</h1>\n<p>{}</p>\n{}</main>\n"
-                     "<footer>\n<p class=\"small\">{}</p>\n</footer>\n"
-                     "<script>{}</script>\n</body>\n</html>\n",
-                     html_text(document.title), html_text(document.about), body.html,
-                     html_words(document.foot), script);
+  std::string html = html_head(document.title, style, script);
+  html += "<body>\n<main>\n<h1>" + html_text(document.title) + "</h1>\n<p>" + html_text(document.about);
+  html += "</p>\n";
+  html += body.html;
+  html += "</main>\n<footer>\n<p class=\"small\">" + html_words(document.foot);
+  html += "</p>\n</footer>\n<script>";
+  html += script;
+  html += "</script>\n</body>\n</html>\n";
+  return html;
 }
 
 } // namespace sheerpole

@@ -1,4 +1,5 @@
 #include "calculate/cut/contraction.hpp"
+#include "calculate/cut/piece.hpp"
 #include "calculate/facts.hpp"
 #include "limits/limit.hpp"
 #include "model/fact_name.hpp"
@@ -12,6 +13,7 @@
 #include <cctype>
 #include <cmath>
 #include <cstdlib>
+#include <iterator>
 #include <vector>
 
 /// Sizes of parts and splices over the line that they are for. One table says what is usual; one look goes
@@ -142,10 +144,12 @@ const Row* row_of(const Size& size) {
 class Sizes {
 public:
   explicit Sizes(const Rig& rig) : rig_(rig) {
-    for (const Stay& stay : rig.stays)
+    for (const Stay& stay : rig.stays) {
+      const std::vector<std::size_t> lines = lines_of(stay);
       for (std::size_t i = 0; i < stay.stack.size(); ++i)
         if (stay.stack[i].kind == StackItem::Kind::part)
-          of_item(stay, i);
+          of_item(stay, lines, i);
+    }
     for (const Part& part : rig.parts)
       of_range(part);
     for (const Record& record : rig.records)
@@ -161,9 +165,9 @@ private:
       all.push_back({ratio, kind, of, value, over, over_what, place, over_place});
   }
 
-  void of_item(const Stay& stay, std::size_t index) {
+  void of_item(const Stay& stay, const std::vector<std::size_t>& lines, std::size_t index) {
     const Part& part = rig_[stay.stack[index].part];
-    const LineMaterial& line = line_by(stay, index);
+    const LineMaterial& line = line_by(stay, lines, index);
     const double d = line.diameter.value.metres();
     const auto over =
         line.diameter.provenance.place ? line.diameter.provenance.place : std::optional(line.place);
@@ -190,18 +194,15 @@ private:
       of_splice(rig_.splices[splice_id->index()], line, part);
   }
 
-  /// The line next to an entry: a piece of another material may lie beside it.
-  const LineMaterial& line_by(const Stay& stay, std::size_t index) const {
-    std::optional<MaterialId> nearest;
-    std::size_t least = stay.stack.size();
-    for (std::size_t i = 0; i < stay.stack.size(); ++i) {
-      const std::size_t apart = i > index ? i - index : index - i;
-      if (stay.stack[i].kind == StackItem::Kind::line && apart < least) {
-        nearest = stay.stack[i].material.value_or(stay.material);
-        least = apart;
-      }
-    }
-    return rig_[nearest.value_or(stay.material)];
+  /// The line next to an entry: a piece of another material may lie beside it. Of two as near, the upper.
+  const LineMaterial& line_by(const Stay& stay, const std::vector<std::size_t>& lines,
+                              std::size_t index) const {
+    if (lines.empty())
+      return rig_[stay.material];
+    const auto below = std::lower_bound(lines.begin(), lines.end(), index);
+    const bool upper =
+        below == lines.end() || (below != lines.begin() && index - *std::prev(below) <= *below - index);
+    return rig_[stay.stack[upper ? *std::prev(below) : *below].material.value_or(stay.material)];
   }
 
   void of_splice(const Splice& splice, const LineMaterial& line, const Part& part) {
