@@ -64,9 +64,12 @@ void print_summary(const SpoolPlan& plan, TextPage& page) {
           fmt::format("; {} not planned",
                       counted(static_cast<std::int64_t>(line.order.unplanned.size()), "piece", "pieces"));
     const bool draft = any_draft(line.order);
+    const bool draft_to_buy =
+        std::any_of(line.short_pieces.begin(), line.short_pieces.end(),
+                    [&](const ShortPiece& missing) { return line.order.pieces[missing.piece].draft(); });
     page.wrapped(right(static_cast<std::int64_t>(line.order.pieces.size()), 6) +
                      right(line.totals.pieces_mm + line.totals.kerf_mm, draft, 15) +
-                     right(line.to_buy_mm, draft, 13) + "  ",
+                     right(line.to_buy_mm, draft_to_buy, 13) + "  ",
                  words);
   }
   page.blank();
