@@ -51,7 +51,7 @@ FlowTable stays_table(const CheckedRig& checked) {
                                   : card.state_line;
     table.rows.push_back(
         {{.text = card.piece->name + led_by(", ", card.stay->title), .bold = true},
-         {.text = card.draft() ? std::string(not_yet) : card.amount_of_stay(card.cut), .bold = true},
+         {.text = card.draft() ? std::string(not_yet) : card.amount(card.cut), .bold = true},
          {.text = state},
          {.text = "Bench card", .link = bench_cards},
          {.text = "Dry-fit card", .link = "dry-fit-cards.html"}});
