@@ -128,7 +128,7 @@ void print_use(const LineOrder& line, const SpoolUse& use, std::size_t& number, 
                                      [&](const SpoolCut& cut) { return line.pieces[cut.piece].draft(); });
   if (any_draft)
     page.line("     " + std::string(57, ' ') + "    = " + planned_words(use.pieces_mm + use.kerf_mm, true) +
-              " taken or kept for them");
+              " taken or kept");
   else
     page.line("     " + std::string(41, ' ') + right(use.pieces_mm, 10) + right(use.kerf_mm, 9) + "  = " +
               std::to_string(use.pieces_mm + use.kerf_mm) + " mm taken");
