@@ -23,6 +23,8 @@ FlowTable sheets_table(const CheckedRig& checked) {
   FlowTable table{.columns = {{"no.", 0.5}, {"step", 1.6}, {"when", 3.6}, {"sheet", 2.8}, {"done", 0.8}},
                   .size = 3.3,
                   .gutter = card_gutter};
+  // Nothing is ticked off while something may not be cut.
+  const bool may_tick = checked.draft_reasons().empty();
   int number = 0;
   for (const SheetInTurn& sheet : sheets_in_turn(checked)) {
     const bool begins = !sheet.step.empty();
@@ -31,16 +33,17 @@ FlowTable sheets_table(const CheckedRig& checked) {
                           {.text = sheet.step, .bold = true},
                           {.text = sheet.when},
                           {.text = sheet.name, .link = sheet.file},
-                          begins ? cell_to_tick : FlowCell{}});
+                          begins && may_tick ? cell_to_tick : FlowCell{}});
   }
   return table;
 }
 
 /// One row a piece: what it is, its cut or NOT YET, its state, its sheets.
 FlowTable stays_table(const CheckedRig& checked) {
-  FlowTable table{.columns = {{"piece", 2.6}, {"cut", 2.0}, {"state", 3.6}, {"its sheets", 1.9}},
-                  .size = 3.1,
-                  .gutter = card_gutter};
+  FlowTable table{
+      .columns = {{"piece", 2.4}, {"cut", 1.9}, {"state", 3.3}, {"bench", 1.2}, {"dry fit", 1.3}},
+      .size = 3.1,
+      .gutter = card_gutter};
   for (const CardPiece& card : card_pieces(checked)) {
     const std::string state = card.draft()
                                   ? fmt::format("DRAFT, {}: {}", reasons_counted(card.draft_reasons),
@@ -48,10 +51,10 @@ FlowTable stays_table(const CheckedRig& checked) {
                                   : card.state_line;
     table.rows.push_back(
         {{.text = card.piece->name + led_by(", ", card.stay->title), .bold = true},
-         {.text = card.draft() ? std::string(not_yet) : card.amount_of_stay(card.cut), .bold = true},
+         {.text = card.draft() ? std::string(not_yet) : card.amount(card.cut), .bold = true},
          {.text = state},
-         {.text = "Bench card", .link = bench_cards}});
-    table.rows.push_back({{}, {}, {}, {.text = "Dry-fit card", .link = "dry-fit-cards.html"}});
+         {.text = "Bench card", .link = bench_cards},
+         {.text = "Dry-fit card", .link = "dry-fit-cards.html"}});
   }
   return table;
 }

@@ -26,13 +26,13 @@ void add_group(const std::vector<OrderItem>& items, const std::string& supplier,
   const bool in_words = std::any_of(items.begin(), items.end(), [&](const OrderItem& item) {
     return item.group == group && item.supplier == supplier && !item.open.empty();
   });
-  FlowTable table{.columns = {{"item", 2.6},
-                              {"what", in_words ? 2.2 : 3.0},
-                              {"size", in_words ? 1.4 : 2.4},
-                              {"needed", in_words ? 2.0 : 1.1, true},
+  FlowTable table{.columns = {{"item", in_words ? 2.2 : 2.6},
+                              {"what", in_words ? 1.9 : 3.0},
+                              {"size", in_words ? 1.3 : 2.4},
+                              {"needed", in_words ? 2.7 : 1.1, true},
                               {"in hand", 1.1, true},
-                              {"to order", in_words ? 2.2 : 1.2, true},
-                              {"their no.", in_words ? 1.2 : 1.4},
+                              {"to order", in_words ? 2.9 : 1.2, true},
+                              {"their no.", in_words ? 1.0 : 1.4},
                               {"here", 0.7}},
                   .size = 3.0};
   std::vector<std::string> notes;

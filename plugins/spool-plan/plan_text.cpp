@@ -64,9 +64,12 @@ void print_summary(const SpoolPlan& plan, TextPage& page) {
           fmt::format("; {} not planned",
                       counted(static_cast<std::int64_t>(line.order.unplanned.size()), "piece", "pieces"));
     const bool draft = any_draft(line.order);
+    const bool draft_to_buy =
+        std::any_of(line.short_pieces.begin(), line.short_pieces.end(),
+                    [&](const ShortPiece& missing) { return line.order.pieces[missing.piece].draft(); });
     page.wrapped(right(static_cast<std::int64_t>(line.order.pieces.size()), 6) +
                      right(line.totals.pieces_mm + line.totals.kerf_mm, draft, 15) +
-                     right(line.to_buy_mm, draft, 13) + "  ",
+                     right(line.to_buy_mm, draft_to_buy, 13) + "  ",
                  words);
   }
   page.blank();
@@ -125,7 +128,7 @@ void print_use(const LineOrder& line, const SpoolUse& use, std::size_t& number, 
                                      [&](const SpoolCut& cut) { return line.pieces[cut.piece].draft(); });
   if (any_draft)
     page.line("     " + std::string(57, ' ') + "    = " + planned_words(use.pieces_mm + use.kerf_mm, true) +
-              " taken or kept for them");
+              " taken or kept");
   else
     page.line("     " + std::string(41, ' ') + right(use.pieces_mm, 10) + right(use.kerf_mm, 9) + "  = " +
               std::to_string(use.pieces_mm + use.kerf_mm) + " mm taken");
