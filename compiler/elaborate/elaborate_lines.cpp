@@ -4,6 +4,7 @@
 #include "model/trade_words.hpp"
 
 #include <algorithm>
+#include <map>
 #include <set>
 #include <string>
 #include <vector>
@@ -133,38 +134,45 @@ std::vector<Knot> knots_on(const Rig& rig, const std::string& cord) {
   return knots;
 }
 
-/// Where a reading states its tally.
-const Expression* stated_tally(const Elaboration& elaboration, const Reading& reading) {
+/// Where each reading that states a tally states it.
+using TallyPlaces = std::map<Span, Span>;
+
+TallyPlaces tally_places(const Elaboration& elaboration) {
+  TallyPlaces places;
   for (const ResolvedDeclaration& declaration : elaboration.tree.declarations)
-    if (declaration.syntax->kind.span == reading.place)
+    if (declaration.kind->category == Category::reading)
       if (const ResolvedProperty* knots = declaration.find("knots"))
-        return &knots->syntax->value.expression();
-  return nullptr;
+        places.emplace(declaration.syntax->kind.span, knots->syntax->value.expression().span);
+  return places;
 }
 
 /// The two sides of a pair may have had one knot made for both; else a little knot was overlooked, and the
 /// next tally that the cord does not have yet is the likeliest.
-DiagnosticBuilder with_way_out(const Elaboration& elaboration, DiagnosticBuilder finding, const Knot& one,
-                               const Knot& other, const std::vector<Knot>& knots) {
-  const Expression* tally = stated_tally(elaboration, *one.reading);
-  if (tally == nullptr)
+DiagnosticBuilder with_way_out(DiagnosticBuilder finding, const Knot& one, const Knot& other,
+                               const TallyPlaces& places, const std::set<int>& taken) {
+  const auto tally = places.find(one.reading->place);
+  if (tally == places.end())
     return finding;
   if (one.stay->base == other.stay->base) {
-    const Span behind{tally->span.source, tally->span.end, tally->span.end};
+    const Span behind{tally->second.source, tally->second.end, tally->second.end};
     return std::move(finding).edit(
         behind, "\n  below-knot: 0 mm",
         "if one knot was made for both sides and this pin lies at it, write `below-knot: 0 mm`");
   }
   int free = *one.reading->knots + 1;
-  while (std::any_of(knots.begin(), knots.end(),
-                     [&](const Knot& knot) { return knot.reading->knots == free; }))
+  for (auto next = taken.lower_bound(free); next != taken.end() && *next == free; ++next)
     ++free;
   const std::string text = std::to_string(free);
-  return std::move(finding).edit(tally->span, text,
+  return std::move(finding).edit(tally->second, text,
                                  "if there are " + text + ", write `knots: " + text + "`");
 }
 
-void report_clashes(Elaboration& elaboration, const std::string& cord, const std::vector<Knot>& knots) {
+void report_clashes(Elaboration& elaboration, const std::string& cord, const std::vector<Knot>& knots,
+                    const TallyPlaces& places) {
+  std::set<int> taken;
+  for (const Knot& knot : knots)
+    if (knot.reading->knots)
+      taken.insert(*knot.reading->knots);
   for (std::size_t later = 1; later < knots.size(); ++later) {
     const Knot& one = knots[later];
     if (!one.reading->knots)
@@ -182,7 +190,7 @@ void report_clashes(Elaboration& elaboration, const std::string& cord, const std
                        .at(one.reading->place)
                        .and_at(clash->reading->place, clash->stay->name)
                        .about(one.stay->name);
-    elaboration.sink.report(with_way_out(elaboration, std::move(finding), one, *clash, knots));
+    elaboration.sink.report(with_way_out(std::move(finding), one, *clash, places, taken));
   }
 }
 
@@ -210,9 +218,10 @@ void check_knots(Elaboration& elaboration) {
     for (const Reading& reading : stay.readings)
       if (!reading.cord.empty() && std::find(cords.begin(), cords.end(), reading.cord) == cords.end())
         cords.push_back(reading.cord);
+  const TallyPlaces places = cords.empty() ? TallyPlaces{} : tally_places(elaboration);
   for (const std::string& cord : cords) {
     const std::vector<Knot> knots = knots_on(elaboration.rig, cord);
-    report_clashes(elaboration, cord, knots);
+    report_clashes(elaboration, cord, knots, places);
     report_without_tally(elaboration, cord, knots);
   }
 }

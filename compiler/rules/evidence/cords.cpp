@@ -5,8 +5,10 @@
 #include "rules/check_table.hpp"
 #include "wording/checks/evidence_phrases.hpp"
 
-#include <algorithm>
 #include <cstdint>
+#include <map>
+#include <set>
+#include <string>
 
 /// The messenger cords: whether each keeps a stay, and whether its pull can be counted.
 namespace sheerpole::cord_checks {
@@ -15,18 +17,26 @@ namespace {
 
 using P = EvidenceCheckPhrase;
 
-/// How many stays have a reading that is kept on the cord.
-std::int64_t stays_on(const Rig& rig, const Record& cord) {
-  return std::count_if(rig.stays.begin(), rig.stays.end(), [&](const Stay& stay) {
-    return std::any_of(stay.readings.begin(), stay.readings.end(),
-                       [&](const Reading& reading) { return reading.cord == cord.name; });
-  });
+/// How many stays have a reading that is kept on each cord.
+std::map<std::string, std::int64_t> stays_by_cord(const Rig& rig) {
+  std::map<std::string, std::int64_t> stays;
+  for (const Stay& stay : rig.stays) {
+    std::set<std::string> cords;
+    for (const Reading& reading : stay.readings)
+      if (!reading.cord.empty())
+        cords.insert(reading.cord);
+    for (const std::string& cord : cords)
+      ++stays[cord];
+  }
+  return stays;
 }
 
-/// A file without stays may hold more cords than one boat needs.
-bool is_of_a_library(const Rig& rig, const Record& cord) {
-  return std::none_of(rig.stays.begin(), rig.stays.end(),
-                      [&](const Stay& stay) { return stay.place.source == cord.place.source; });
+/// Files that state stays. One without may declare more cords than one boat uses.
+std::set<SourceId> files_of_stays(const Rig& rig) {
+  std::set<SourceId> files;
+  for (const Stay& stay : rig.stays)
+    files.insert(stay.place.source);
+  return files;
 }
 
 /// The one reading by messenger that names no cord, when there is one only: its knot may be on this cord.
@@ -44,23 +54,26 @@ const Reading* reading_without_cord(const Rig& rig) {
   return only;
 }
 
-void find_not_used(const Rig& rig, const Record& cord, CheckReport& report) {
+void find_not_used(const Record& cord, const Reading* perhaps, CheckReport& report) {
   auto finding = diagnose("cord-not-used", {{"cord", cord.name}}).at(cord.place).about(cord.name);
-  if (const Reading* reading = reading_without_cord(rig))
-    finding = std::move(finding).and_at(reading->place, said(P::names_no_cord));
+  if (perhaps != nullptr)
+    finding = std::move(finding).and_at(perhaps->place, said(P::names_no_cord));
   report.find(std::move(finding));
 }
 
 void check_cord_not_used(const Rig& rig, const Derived&, CheckReport& report) {
+  const std::map<std::string, std::int64_t> stays = stays_by_cord(rig);
+  const std::set<SourceId> files = files_of_stays(rig);
+  const Reading* perhaps = reading_without_cord(rig);
   for (const Record& cord : rig.records) {
     if (cord.kind != RecordKind::cord)
       continue;
-    const std::int64_t stays = stays_on(rig, cord);
-    if (stays > 0)
-      report.pass(cord.name,
-                  stays == 1 ? Remark(P::cord_keeps_one) : Remark(P::cord_keeps, {Count{stays}}));
-    else if (!is_of_a_library(rig, cord))
-      find_not_used(rig, cord, report);
+    const auto kept = stays.find(cord.name);
+    if (kept == stays.end() && files.contains(cord.place.source))
+      find_not_used(cord, perhaps, report);
+    else if (kept != stays.end())
+      report.pass(cord.name, kept->second == 1 ? Remark(P::cord_keeps_one)
+                                               : Remark(P::cord_keeps, {Count{kept->second}}));
   }
 }
 

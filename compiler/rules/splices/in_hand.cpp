@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
+#include <set>
 #include <string>
 
 /// Whether what is in hand is enough for the piece that is to be made of it.
@@ -51,23 +52,25 @@ Remarks ways_out(const InHand& there) {
   return words;
 }
 
-/// How many pieces of the rig are to be made of a piece of stock.
-std::int64_t uses_of(const Rig& rig, const std::string& stock) {
-  std::int64_t uses = 0;
+/// The stock that pieces of the rig are to be made of.
+std::set<std::string> stock_in_use(const Rig& rig) {
+  std::set<std::string> names;
   for (const Stay& stay : rig.stays)
-    uses += std::count_if(stay.stack.begin(), stay.stack.end(),
-                          [&](const StackItem& item) { return item.stock == stock; });
-  return uses;
+    for (const StackItem& item : stay.stack)
+      if (!item.stock.empty())
+        names.insert(item.stock);
+  return names;
 }
 
 /// A piece of stock that is long enough where the one named is not, and that nothing is made of; null when
 /// there is none.
-const Record* longer_stock(const Rig& rig, const Stay& stay, const StackItem& line, Length cut) {
+const Record* longer_stock(const Rig& rig, const Stay& stay, const StackItem& line, Length cut,
+                           const std::set<std::string>& in_use) {
   for (const Record& record : rig.records) {
     if (record.kind != RecordKind::stock || record.of != rig[line.material.value_or(stay.material)].name)
       continue;
     const auto length = fact_length(record.facts, fact_names.length);
-    if (length && length->value >= cut && uses_of(rig, record.name) == 0)
+    if (length && length->value >= cut && !in_use.contains(record.name))
       return &record;
   }
   return nullptr;
@@ -91,7 +94,7 @@ const Provenance* spare_to_shorten(const Rig& rig, const Stay& stay, std::size_t
 }
 
 void find_short(const Rig& rig, const Stay& stay, const std::string& name, const Piece& piece,
-                std::size_t line, StayReport& report) {
+                std::size_t line, const std::set<std::string>& in_use, StayReport& report) {
   const InHand& there = *piece.in_hand;
   auto finding = diagnose("in-hand-short", {{"stay", name},
                                             {"have", length_text(there.stated.value)},
@@ -111,7 +114,7 @@ void find_short(const Rig& rig, const Stay& stay, const std::string& name, const
     finding = std::move(finding).edit(*there.stated.provenance.place, text,
                                       say(rig, {P::longer_piece_takes, {Words{text}}}));
   } else if (const Record* other =
-                 longer_stock(rig, stay, stay.stack[line], there.stated.value - there.over)) {
+                 longer_stock(rig, stay, stay.stack[line], there.stated.value - there.over, in_use)) {
     finding = std::move(finding).edit(stay.stack[line].stock_place, other->name,
                                       say(rig, {P::other_stock_is_longer, {Words{other->name}}}));
   }
@@ -119,7 +122,7 @@ void find_short(const Rig& rig, const Stay& stay, const std::string& name, const
 }
 
 void look_at_piece(const Rig& rig, const Stay& stay, const std::string& name, const Piece& piece,
-                   std::size_t line, StayReport& report) {
+                   std::size_t line, const std::set<std::string>& in_use, StayReport& report) {
   const InHand& there = *piece.in_hand;
   const Words of{rig[piece.material].name};
   if (there.incomplete)
@@ -127,7 +130,7 @@ void look_at_piece(const Rig& rig, const Stay& stay, const std::string& name, co
   else if (there.longest_x)
     report.not_checked({P::enough_up_to_x, {there.stated.value, *there.longest_x}});
   else if (there.too_short())
-    find_short(rig, stay, name, piece, line, report);
+    find_short(rig, stay, name, piece, line, in_use, report);
   else if (there.cut_nothing())
     report.pass({P::all_in_hand_used, {there.stated.value, of, there.over}});
   else
@@ -135,13 +138,23 @@ void look_at_piece(const Rig& rig, const Stay& stay, const std::string& name, co
 }
 
 void check_in_hand_short(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const std::set<std::string> in_use = stock_in_use(rig);
   look_at_stays(rig, derived, report,
                 [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
                   const std::vector<std::size_t> lines = lines_of(rig[stay.stay]);
                   for (std::size_t i = 0; i < stay.pieces.size(); ++i)
                     if (stay.pieces[i].in_hand)
-                      look_at_piece(rig, rig[stay.stay], name, stay.pieces[i], lines[i], of_stay);
+                      look_at_piece(rig, rig[stay.stay], name, stay.pieces[i], lines[i], in_use, of_stay);
                 });
+}
+
+/// How many pieces of the rig are to be made of a piece of stock.
+std::int64_t uses_of(const Rig& rig, const std::string& stock) {
+  std::int64_t uses = 0;
+  for (const Stay& stay : rig.stays)
+    uses += std::count_if(stay.stack.begin(), stay.stack.end(),
+                          [&](const StackItem& item) { return item.stock == stock; });
+  return uses;
 }
 
 void look_at_stock(const Rig& rig, const Stay& stay, const StackItem& item, const std::string& name,
