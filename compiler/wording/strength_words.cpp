@@ -192,8 +192,10 @@ std::string_view words(StrengthPhrase phrase) {
     return "heel";
   case StrengthPhrase::taken_for_granted:
     return "no pretension, the leeward side slack, joints that turn freely, lines that "
-           "do not slide on the tips; the whole force at the top: with a reefed mainsail more of it bears on "
-           "the lower panels and shrouds, which is not worked out; stays, halyards and sheets press the mast "
+           "do not slide on the tips; the whole force at the top: with a reefed mainsail more of it bears "
+           "on "
+           "the lower panels and shrouds, which is not worked out; stays, halyards and sheets press the "
+           "mast "
            "besides";
   case StrengthPhrase::lengths_across:
     return "lengths across are from where the shrouds are made fast, {} from the middle of the mast";

@@ -322,9 +322,10 @@ void add_release(const StayFit& fit, const HoistedFit& hang, PageFlow& page) {
                             found->by.empty() ? "" : " by " + found->by, on_card(fit, found->hung),
                             on_card(fit, found->should_hang), capital(say(*fit.rig, words_of(found->band))),
                             !found->releases() ? std::string("NOT RELEASED: do not open the weave.")
-                            : fit.draft() ? fmt::format("NOT RELEASED: it waits, for {}: do not open the weave.",
-                                                        reasons_counted(fit.draft_reasons))
-                                          : std::string("RELEASED.")),
+                            : fit.draft()
+                                ? fmt::format("NOT RELEASED: it waits, for {}: do not open the weave.",
+                                              reasons_counted(fit.draft_reasons))
+                                : std::string("RELEASED.")),
                 loud);
   else
     page.notice("STOP. Open the weave only when it hangs right.", loud);

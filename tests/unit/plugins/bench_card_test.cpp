@@ -112,8 +112,7 @@ TEST_P(BenchCards, InEveryUnitTheMarksAndTheSumByHandAddUpAsPrinted) {
                 0.5 * static_cast<double>(card.unit.step) + 1e-6);
       const auto pages = card_pages(card, "A boat", PaperSize::letter);
       expect_well_set(pages);
-      EXPECT_THAT(text_of(pages),
-                  HasSubstr(card.draft() ? "CUT NOT YET" : "CUT " + card.amount(card.cut)));
+      EXPECT_THAT(text_of(pages), HasSubstr(card.draft() ? "CUT NOT YET" : "CUT " + card.amount(card.cut)));
     }
   }
 }

@@ -203,7 +203,10 @@ TEST(CutListText, GivesNoCutForAnIncompletePiece) {
       text,
       HasSubstr("  1       1       NOT YET                      DRAFT  cap-shroud.port; hmpe-9, 9 mm\n"));
   EXPECT_THAT(text, HasSubstr("   CUT           NOT YET, 1 reason; see DRAFT below\n"));
-  EXPECT_THAT(text, HasSubstr("   = CUT                                       NOT YET   the rows above are INCOMPLETE\n"));
+  EXPECT_THAT(
+      text,
+      HasSubstr(
+          "   = CUT                                       NOT YET   the rows above are INCOMPLETE\n"));
   EXPECT_THAT(text, HasSubstr("   DRAFT since   contraction of splice long-bury is missing\n"));
   EXPECT_THAT(text, HasSubstr("not in it: cap-shroud.port, whose length is incomplete\n"));
 }
