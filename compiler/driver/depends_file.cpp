@@ -65,7 +65,7 @@ int write_depends(const Dependencies& dependencies, const std::string& file) {
   const auto text = write_dependencies(dependencies);
   if (!text) {
     print_error("sheerpole: " + printable(file) +
-                " can not be written: the name of a file that was read or made has a line end, a tab or a "
+                " cannot be written: the name of a file that was read or made has a line end, a tab or a "
                 "backslash at its end\n");
     return exit_usage;
   }

@@ -127,8 +127,7 @@ std::string passed_over_words(const Rig& rig, const DerivedStay& stay, const Oth
     break;
   }
   const bool of_this = rig[stay.stay].readings[other.reading].is_mark_alone();
-  return std::string("can not be compared: ") + (of_this ? "this cord" : "the cord used") +
-         " has no number";
+  return std::string("cannot be compared: ") + (of_this ? "this cord" : "the cord used") + " has no number";
 }
 
 } // namespace sheerpole

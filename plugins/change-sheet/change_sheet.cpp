@@ -121,7 +121,7 @@ Document change_document(const BackendRequest& request) {
     document.draft = {"Of the new rig " + waiting + "."};
   document.blocks.emplace_back(DocumentNotice{
       "One stay at a time, and hold the mast by something else meanwhile. Measure a piece at its tension "
-      "before a splice is opened or a terminal cut off: afterwards it can not be measured."});
+      "before a splice is opened or a terminal cut off: afterwards it cannot be measured."});
   document.blocks.emplace_back(DocumentHeading{"What changes", 2, "changes"});
   add_change(*request.previous, request.checked, document);
   document.blocks.emplace_back(

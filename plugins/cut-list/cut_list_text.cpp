@@ -97,7 +97,7 @@ void print_cautions(TextPage& page) {
         "Work aloft and work on loaded rigging can maim and kill. Take the load off before you undo "
         "anything.",
         "Replace one stay at a time, and hold the mast in its place by something else meanwhile.",
-        "Dry-fit every piece on the boat before you cut it. What is cut off can not be put back.",
+        "Dry-fit every piece on the boat before you cut it. What is cut off cannot be put back.",
         "Local codes and a licensed professional rigger come before this list."})
     page.wrapped("  - ", caution);
   page.blank();

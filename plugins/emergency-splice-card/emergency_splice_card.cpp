@@ -172,7 +172,7 @@ void add_terminals(const SpareLine& spare, PageFlow& page) {
   else
     page.table(table);
   page.text(
-      "A terminal that needs a press can not be closed aboard. Tick those that close by hand, and carry "
+      "A terminal that needs a press cannot be closed aboard. Tick those that close by hand, and carry "
       "two of them with what their maker says they need: cones, sealing, spanners. The file does not "
       "say it.",
       small);

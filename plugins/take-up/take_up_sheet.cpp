@@ -56,9 +56,9 @@ void print_entries(const Rig& rig, const Account& account, const Columns& column
 std::string left_words(const PrintedLeft& left, bool complete) {
   std::string words;
   if (left.to_tighten < Tenths{})
-    words = "SPENT: it can not tighten so far";
+    words = "SPENT: it cannot tighten so far";
   if (left.to_slacken < Tenths{})
-    add_words(words, "; ", "SPENT: it can not slacken so far");
+    add_words(words, "; ", "SPENT: it cannot slacken so far");
   if (!complete)
     add_words(words, "; ", "INCOMPLETE");
   return words;

@@ -9,7 +9,7 @@ export function calendar_complaints(text) {
   try {
     return complaints_of(new ICAL.Component(ICAL.parse(text)), text);
   } catch (fault) {
-    return [`can not be read: ${fault.message}`];
+    return [`cannot be read: ${fault.message}`];
   }
 }
 

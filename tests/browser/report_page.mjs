@@ -6,7 +6,7 @@ import { readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { looked_at_closely } from "./papers.mjs";
 
-/** What stands in the page: links of its drawings, its sections, and what can not be seen. Runs in the browser. */
+/** What stands in the page: links of its drawings, its sections, and what cannot be seen. Runs in the browser. */
 function links_and_sections() {
   const links = [...document.querySelectorAll("svg a[href]")].map((link) => link.getAttribute("href"));
   const ids = [...document.querySelectorAll("[id]")].map((element) => element.id);
@@ -23,7 +23,7 @@ async function reading_complaints(browser, file, stays, scripts) {
     async (page) => {
       // The reader's own questions are asked from outside the page, so they work without its scripts, too.
       const found = await page.evaluate(links_and_sections);
-      const wrong = found.unseen.map((words) => `can not be seen: ${words}`);
+      const wrong = found.unseen.map((words) => `cannot be seen: ${words}`);
       for (const link of new Set(found.links))
         if (!found.ids.includes(link.slice(1))) wrong.push(`the drawing leads to ${link}, which is not there`);
       for (const stay of stays)

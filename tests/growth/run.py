@@ -58,7 +58,7 @@ def unlimited():
 
 
 def exponent_of_counts(program, maker, command, rows):
-    """Of the first size and of one four times as large; None where they can not be counted."""
+    """Of the first size and of one four times as large; None where they cannot be counted."""
     first = rows[0][0]
     if len(rows) < 3:
         return None

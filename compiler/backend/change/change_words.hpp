@@ -15,7 +15,7 @@ struct LengthRow {
   std::string name; ///< "pin-to-pin", "body", "cut", "to tighten"
   std::string was;  ///< empty: there was none
   std::string is;
-  std::string change; ///< "+23.7"; empty when the two can not be compared
+  std::string change; ///< "+23.7"; empty when the two cannot be compared
 };
 
 /// A stay that changes, or a pair that changes alike, ready to print.

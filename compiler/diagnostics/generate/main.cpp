@@ -54,7 +54,7 @@ SourceText read(const std::string& path) {
   DiskFileReader reader;
   auto text = load(path, SourceId{0}, reader);
   if (!text.ok())
-    give_up({path, text.error().line}, "can not be read, or is not UTF-8");
+    give_up({path, text.error().line}, "cannot be read, or is not UTF-8");
   return std::move(text.value());
 }
 

@@ -135,7 +135,7 @@ private:
     if (!quantity.ok() || quantity.value().dimension != dimension::length)
       return fail(length,
                   "the length of " + name + ", `" + length.text +
-                      "`, can not be read; write it with its unit, such as 11_642 mm or 38' 7 3/8\"");
+                      "`, cannot be read; write it with its unit, such as 11_642 mm or 38' 7 3/8\"");
     const PropertyRow& range = range_of_lengths();
     if (quantity.value().si < range.least || quantity.value().si > range.most)
       return fail(length, fmt::format("the length of {}, `{}`, is not from {} mm to {} m", name,

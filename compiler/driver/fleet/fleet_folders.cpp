@@ -57,7 +57,7 @@ Result<std::vector<std::string>, std::string> file_arguments(const std::vector<s
     }
     const auto list = reader.read(word.substr(1), largest_list);
     if (!list.ok())
-      return "sheerpole: can not read the list " + printable(word.substr(1)) +
+      return "sheerpole: cannot read the list " + printable(word.substr(1)) +
              "; a file whose own name begins with @ is given as ./" + printable(word) + "\n";
     for (std::string_view rest = list.value(); !rest.empty();) {
       const std::size_t end = std::min(rest.find('\n'), rest.size());

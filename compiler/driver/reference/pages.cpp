@@ -133,11 +133,10 @@ std::string limits_page() {
     page += markdown_row({markdown_code(row.name), row.value ? markdown_text(row.written()) : "none",
                           markdown_text(row.meaning), slugs(checks_of(row.limit)), class_words(row),
                           row.disputed ? "yes" : ""});
-  page +=
-      "\nTwo amounts are no thresholds and can not be set: the rounding of a sum, 0.001 mm, is no fault "
-      "(choice of the project, no source),\n"
-      "and port and starboard of a boat that states `pair-tolerance` are held to that in place of "
-      "`pair-apart`.\n";
+  page += "\nTwo amounts are no thresholds and cannot be set: the rounding of a sum, 0.001 mm, is no fault "
+          "(choice of the project, no source),\n"
+          "and port and starboard of a boat that states `pair-tolerance` are held to that in place of "
+          "`pair-apart`.\n";
   return page;
 }
 

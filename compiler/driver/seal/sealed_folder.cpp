@@ -297,7 +297,7 @@ namespace {
 /// What a program that did not do it says, in one line; or how it ended.
 std::string failure_of(const ProgramEnd& end) {
   if (end.how == ProgramEnd::How::not_started)
-    return "it can not be started";
+    return "it cannot be started";
   std::string words = end.errors + end.output;
   std::replace(words.begin(), words.end(), '\n', ' ');
   words.erase(std::remove(words.begin(), words.end(), '\r'), words.end());

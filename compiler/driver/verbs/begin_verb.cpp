@@ -48,7 +48,7 @@ std::optional<std::string> from_lengths(const Options& options) {
   DiskFileReader reader;
   const auto table = reader.read(options.lengths, largest_table);
   if (!table.ok()) {
-    print_error("sheerpole: can not read " + printable(options.lengths) + "\n");
+    print_error("sheerpole: cannot read " + printable(options.lengths) + "\n");
     return std::nullopt;
   }
   const std::string name = printable(std::filesystem::path(options.lengths).filename().generic_string());

@@ -80,7 +80,7 @@ int mend_file(const std::string& file, bool print) {
     print_out("nothing to mend in " + printable(file) + "\n");
   for (const MendedFile& changed : mending.files) {
     if (!replace_file(changed.name, changed.bytes)) {
-      print_error("sheerpole: can not write " + printable(changed.name) + "; it is as it was\n");
+      print_error("sheerpole: cannot write " + printable(changed.name) + "; it is as it was\n");
       return exit_usage;
     }
     print_out(what_was_done(mending, changed.name) + "wrote " + printable(changed.name) + "\n");

@@ -82,7 +82,7 @@ int run(const Options& options) {
     } else if (file->changes() && replace_file(path, file->after)) {
       print_out("tidied " + printable(path) + "\n");
     } else if (file->changes()) {
-      print_error("sheerpole: can not write " + printable(path) + "; it is as it was\n");
+      print_error("sheerpole: cannot write " + printable(path) + "; it is as it was\n");
       refused = true;
     }
   }

@@ -104,7 +104,7 @@ int make_again(const fs::path& folder, const SealSums& sums) {
               "; this is " SHEERPOLE_VERSION "\n");
   const auto made = make_seal(*request);
   if (!made.ok()) {
-    print_error("sheerpole: what is sealed there can not be made again\n");
+    print_error("sheerpole: what is sealed there cannot be made again\n");
     return exit_errors;
   }
   if (differing(folder, sums, made.value(), same_version) > 0)

@@ -133,10 +133,11 @@ TEST(RequestJson, HoldsEveryMemberOfEachThing) {
   expect_every_member(json["stays"][0]["readings"][0], stay.readings[0], {"place", "shift"});
   const Json& stack = json["stays"][0]["stack"];
   expect_every_member(stack[1], stay.stack[1],
-                      {"kind", "line_length", "material", "in_hand", "in_hand_over", "stock", "place"});
+                      {"kind", "line_length", "material", "in_hand", "in_hand_over", "stock", "stock_place",
+                       "removable_place", "place"});
   expect_every_member(stack[2], stay.stack[2],
                       {"kind", "part", "count", "line_length", "set_length", "open", "hole", "passes",
-                       "splice", "spare_bury", "removable", "place"});
+                       "splice", "spare_bury", "removable", "stock_place", "removable_place", "place"});
   EXPECT_TRUE(stack[2].contains("length"));
   expect_every_member(json["records"][0], rig.records[0], {"stays", "place"});
 }

@@ -9,7 +9,7 @@ namespace {
 std::string written(const std::string& name) {
   const auto text = write_dependencies({{"out"}, {name}});
   if (!text)
-    return "can not be said";
+    return "cannot be said";
   const std::string head = "out: \\\n ";
   EXPECT_TRUE(text->starts_with(head));
   return text->substr(head.size(), text->size() - head.size() - 1);
@@ -27,10 +27,10 @@ TEST(DependsFile, SignsThatMeanSomethingToMakeAreEscaped) {
 }
 
 TEST(DependsFile, WhatTheFormHasNoWayToSay) {
-  EXPECT_EQ(written("a\nb"), "can not be said");
-  EXPECT_EQ(written("a\rb"), "can not be said");
-  EXPECT_EQ(written("a\tb"), "can not be said");
-  EXPECT_EQ(written("a\\"), "can not be said");
+  EXPECT_EQ(written("a\nb"), "cannot be said");
+  EXPECT_EQ(written("a\rb"), "cannot be said");
+  EXPECT_EQ(written("a\tb"), "cannot be said");
+  EXPECT_EQ(written("a\\"), "cannot be said");
   EXPECT_FALSE(write_dependencies({{"a\nb"}, {"c"}}));
 }
 

@@ -141,7 +141,7 @@ public:
   }
 
 private:
-  /// Whether an error says that a value, a name or a sign can not be read, which tells nothing of what it
+  /// Whether an error says that a value, a name or a sign cannot be read, which tells nothing of what it
   /// is for.
   static bool of_reading(const std::string& slug) {
     static const std::set<std::string_view> subjects{"The file itself",

@@ -26,7 +26,7 @@ TEST(UnreadableFile, IsToldOfTheFileOnTheCommandLine) {
   const Compilation result = compile("boat.rig", reader);
   ASSERT_EQ(result.findings.size(), 1u);
   EXPECT_EQ(result.findings[0].slug, "file-not-readable");
-  EXPECT_EQ(result.findings[0].message, "the file boat.rig is there but can not be read");
+  EXPECT_EQ(result.findings[0].message, "the file boat.rig is there but cannot be read");
   EXPECT_FALSE(result.findings[0].primary);
   EXPECT_TRUE(result.has_errors);
 }
@@ -36,7 +36,7 @@ TEST(UnreadableFile, IsToldWhereItIsUsed) {
   const Compilation result = compile("boat.rig", reader);
   ASSERT_EQ(result.findings.size(), 1u);
   EXPECT_EQ(result.findings[0].slug, "file-not-readable");
-  EXPECT_EQ(result.findings[0].message, "the file parts/locked.rig is there but can not be read");
+  EXPECT_EQ(result.findings[0].message, "the file parts/locked.rig is there but cannot be read");
   ASSERT_TRUE(result.findings[0].primary);
   EXPECT_EQ(result.findings[0].primary->span, (Span{SourceId{0}, 15, 33}));
   EXPECT_FALSE(result.checked);

@@ -116,7 +116,7 @@ TEST(PointFindings, ASideOfAPointThatHasNone) {
                           "  3:1: declared here, for one place only"));
   EXPECT_THAT(
       points("plate-a.port: (0.1, -1.41, 1.1) m mirrored").findings(),
-      ElementsAre("3:35 `mirrored` mirrored-not-here: the place of plate-a.port can not be mirrored"));
+      ElementsAre("3:35 `mirrored` mirrored-not-here: the place of plate-a.port cannot be mirrored"));
 }
 
 TEST(PointFindings, ASideIsStatedOnce) {

@@ -101,7 +101,7 @@ TEST(StackFindings, AMisspeltSettingIsNotMissedAsWell) {
   EXPECT_THAT(
       stack("line\nbottle-12 (opne: 50 %)").findings(),
       ElementsAre(
-          "25:12 `opne` unknown-setting: opne can not be stated here for a turnbuckle; what can: open, "
+          "25:12 `opne` unknown-setting: opne cannot be stated here for a turnbuckle; what can: open, "
           "length, splice, spare-bury\n  write `open` -> bottle-12 (open: 50 %)"));
 }
 

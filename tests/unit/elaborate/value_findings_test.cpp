@@ -97,16 +97,16 @@ TEST(Numbers, InQuotesAreOfferedWithoutThem) {
 
 TEST(Numbers, OfDifferentSortsAreNotAdded) {
   EXPECT_THAT(let("12 mm + 3 kN"),
-              ElementsAre("2:12 `12 mm + 3 kN` mixed-dimensions: a force can not be added to a length"));
+              ElementsAre("2:12 `12 mm + 3 kN` mixed-dimensions: a force cannot be added to a length"));
   EXPECT_THAT(let("12 mm - 3 kN"),
-              ElementsAre("2:12 `12 mm - 3 kN` mixed-dimensions: a force can not be taken from a length"));
+              ElementsAre("2:12 `12 mm - 3 kN` mixed-dimensions: a force cannot be taken from a length"));
   EXPECT_THAT(
       let("20 degC + 3 degC"),
       ElementsAre(
-          "2:12 `20 degC + 3 degC` mixed-dimensions: a temperature can not be added to a temperature"));
+          "2:12 `20 degC + 3 degC` mixed-dimensions: a temperature cannot be added to a temperature"));
   EXPECT_THAT(let("20 degC * 2"),
               ElementsAre("2:12 `20 degC * 2` temperature-multiplied: a temperature is a point on "
-                          "a scale and can not be multiplied, divided or turned round"));
+                          "a scale and cannot be multiplied, divided or turned round"));
 }
 
 TEST(Numbers, OutOfBoundsShowTheBound) {
@@ -149,22 +149,21 @@ TEST(Shapes, AListOrAPathIsNoSingleValue) {
   EXPECT_THAT(
       toggle("length: 82 mm free"),
       ElementsAre("3:15 `free` passage-not-here: `free` has no meaning in the length of toggle-12"));
-  EXPECT_THAT(
-      toggle("length: 82 mm mirrored"),
-      ElementsAre("3:15 `mirrored` mirrored-not-here: the length of toggle-12 can not be mirrored"));
+  EXPECT_THAT(toggle("length: 82 mm mirrored"),
+              ElementsAre("3:15 `mirrored` mirrored-not-here: the length of toggle-12 cannot be mirrored"));
   EXPECT_THAT(let("12 mm mirrored"),
-              ElementsAre("2:18 `mirrored` mirrored-not-here: the value of drop can not be mirrored"));
+              ElementsAre("2:18 `mirrored` mirrored-not-here: the value of drop cannot be mirrored"));
 }
 
 TEST(Shapes, PlacesAndNumbersAreNotMixed) {
   EXPECT_THAT(
       let("(1, 2, 3) m + 50 mm"),
       ElementsAre(
-          "2:12 `(1, 2, 3) m + 50 mm` vector-with-number: a place and a single number can not be put "
+          "2:12 `(1, 2, 3) m + 50 mm` vector-with-number: a place and a single number cannot be put "
           "together like this"));
   EXPECT_THAT(let("5 m / (1, 2, 3)"),
               ElementsAre("2:12 `5 m / (1, 2, 3)` vector-with-number: a place and a single "
-                          "number can not be put together like this"));
+                          "number cannot be put together like this"));
   EXPECT_THAT(
       toggle("length: (1, 2, 3) m"),
       ElementsAre(
@@ -197,7 +196,7 @@ TEST(Tolerances, BelongToNumbersAndPlacesOnly) {
   EXPECT_THAT(Understood("language 1\npoints {\n  tip: (0, 1, 2) m ± 5 mm\n}\n").findings(), IsEmpty());
   EXPECT_THAT(
       Understood("language 1\nspar mast {\n  sort: mast\n  heel: (0, 0, 2) m ± 5 mm\n}\n").findings(),
-      ElementsAre("4:21 `± 5 mm` tolerance-not-here: the heel of mast can not carry a tolerance"));
+      ElementsAre("4:21 `± 5 mm` tolerance-not-here: the heel of mast cannot carry a tolerance"));
 }
 
 TEST(Words, TextsSizesThreadsAndDays) {

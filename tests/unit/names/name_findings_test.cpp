@@ -121,13 +121,13 @@ TEST(KindFindings, AnEndListsItsTypes) {
 TEST(KindFindings, ADimensionOfAnotherEndIsNamedWithThoseThatThereAre) {
   EXPECT_THAT(
       found_in("toggle toggle-12 {\n  length: 82 mm\n  upper: jaw (thickness: 12 mm)\n}\n"),
-      ElementsAre("4:15 `thickness` unknown-setting: thickness can not be stated here for a jaw; what can: "
+      ElementsAre("4:15 `thickness` unknown-setting: thickness cannot be stated here for a jaw; what can: "
                   "gap, depth, pin, outside, grip, split-pin"));
 }
 
 TEST(KindFindings, BlocksItemsAndOfHaveTheirPlaces) {
   EXPECT_THAT(found_in("stack { \n line \n }\n"),
-              ElementsAre("2:1 `stack` block-not-here: a stack can not stand here"));
+              ElementsAre("2:1 `stack` block-not-here: a stack cannot stand here"));
   EXPECT_THAT(
       found_in("toggle toggle-12 {\n  length: 82 mm\n  wrap\n}\n"),
       ElementsAre("4:3 `wrap` item-not-here: wrap stands alone in a toggle, without a colon and a value"));
@@ -181,9 +181,8 @@ TEST(Bases, ASlipInTheBaseIsNotToldAgainForEachCopy) {
 TEST(Bases, OfAnotherKindUnknownOrInACircle) {
   EXPECT_THAT(
       found_in("toggle toggle-12 {\n  length: 82 mm\n}\nshackle long from toggle-12 {\n}\n"),
-      ElementsAre(
-          "5:19 `toggle-12` base-of-other-kind: toggle-12 is a toggle, so a shackle can not be made "
-          "from it\n  2:8: declared here"));
+      ElementsAre("5:19 `toggle-12` base-of-other-kind: toggle-12 is a toggle, so a shackle cannot be made "
+                  "from it\n  2:8: declared here"));
   EXPECT_THAT(
       found_in("toggle toggle-12 {\n  length: 82 mm\n}\ntoggle long from toggle-13 {\n}\n"),
       ElementsAre("5:18 `toggle-13` unknown-name: a part called toggle-13 is not declared anywhere\n"

@@ -45,7 +45,7 @@ TEST_P(OnBothSheets, NothingIsCutOffAndNothingOverlaps) {
         "Lay it out straight and make every mark from the one zero; then check it from the other end.");
     page.to_write("Measured a second time by, day:");
   }
-  page.notice("STOP. What is cut off can not be put back.", {.size = 6.0, .bold = true, .indent = 0.0});
+  page.notice("STOP. What is cut off cannot be put back.", {.size = 6.0, .bold = true, .indent = 0.0});
   page.table(many_rows(60));
   const std::vector<Drawing> pages = page.pages("Card", "");
   EXPECT_GT(pages.size(), 3u);

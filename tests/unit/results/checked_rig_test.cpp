@@ -62,8 +62,9 @@ TEST(CheckedRig, NamesEachAssumptionOnceHoweverManyTermsRestOnIt) {
       spoken(sample.checked().draft_reasons()),
       testing::ElementsAre("cap-shroud.port: point cap-tang is assumed; measure it, or name who gave the "
                            "number",
-                           "cap-shroud.port: contraction of splice long-bury is assumed; measure it, or "
-                           "name who gave the number"));
+                           "cap-shroud.port: contraction of splice long-bury is assumed; make a test "
+                           "splice on this rope; or, as it is heat-set, state contraction-rule: "
+                           "equals-first-creep"));
 }
 
 TEST(CheckedRig, CallsAnAssumedTermByItsOwnNameWhenItNamesNothing) {

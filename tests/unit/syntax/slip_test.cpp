@@ -145,16 +145,16 @@ TEST(SyntaxSlip, LinesThatGoOnTooLongOrBeginWrong) {
               "1:13 left-over: the word oops is left over: what stands before it is complete", "oops", "");
   expect_slip_in_block("p: a > b, c", "2:9 path-and-list: > and commas are mixed in one value", ",", "");
   expect_slip_in_block("p: [a, b > c]", "2:10 path-and-list: > and commas are mixed in one value", ">", "");
-  expect_slip_in_block("> a", "2:1 unreadable-entry: a line in a block can not begin with the sign >", ">",
+  expect_slip_in_block("> a", "2:1 unreadable-entry: a line in a block cannot begin with the sign >", ">",
                        "");
   expect_slip_in_block("a: 1 m\n\"x\"",
-                       "3:1 unreadable-entry: a line in a block can not begin with the text \"x\"", "\"x\"",
+                       "3:1 unreadable-entry: a line in a block cannot begin with the text \"x\"", "\"x\"",
                        "");
   expect_slip("12 m\n",
-              "1:1 unreadable-statement: a line outside of any block can not begin with the number 12",
-              "12", "");
+              "1:1 unreadable-statement: a line outside of any block cannot begin with the number 12", "12",
+              "");
   expect_slip("boat { }\n± 2 mm\n",
-              "2:1 unreadable-statement: a line outside of any block can not begin with the sign ±", "±",
+              "2:1 unreadable-statement: a line outside of any block cannot begin with the sign ±", "±",
               "");
 }
 

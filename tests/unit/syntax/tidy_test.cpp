@@ -57,7 +57,7 @@ std::string broken_promise(const std::string& text) {
   const ParsedText before(text);
   const ParsedText after(*once);
   if (!after.findings.empty())
-    return "the result can not be read";
+    return "the result cannot be read";
   if (after.printed() != before.printed())
     return "another tree";
   if (tidy(source_of(*once), sink) != once)

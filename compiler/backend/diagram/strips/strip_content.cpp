@@ -1,5 +1,6 @@
 #include "backend/diagram/strips/strip_content.hpp"
 
+#include "calculate/length/body.hpp"
 #include "model/kind_words.hpp"
 #include "units/format_length.hpp"
 #include "wording/model_words.hpp"
@@ -43,13 +44,6 @@ StripAdjuster adjuster_of(const TakeUp& take_up) {
   adjuster.tighten = way_left("to tighten", take_up.to_tighten, take_up.travel_per_turn);
   adjuster.slacken = way_left("to slacken", take_up.to_slacken, take_up.travel_per_turn);
   return adjuster;
-}
-
-/// Length of one of the item's parts, when stated.
-std::optional<Length> part_length(const Part& part, const StackItem& item) {
-  if (part.role == Part::Role::adjuster)
-    return item.set_length ? std::optional(item.set_length->value) : std::nullopt;
-  return part.length ? std::optional(part.length->value) : std::nullopt;
 }
 
 /// A line and a lashing are not joined by a pin.
@@ -153,16 +147,17 @@ private:
     for (const TakeUp& take_up : derived_.adjusters)
       if (take_up.item == index)
         cell.adjuster = adjuster_of(take_up);
-    const std::optional<Length> one = part_length(part, item);
-    if (!one) {
+    const std::optional<Length> taken = taken_length(rig_, item);
+    if (!taken) {
       cell.length = "length not stated";
       distance_.lost = true;
       return cell;
     }
-    const Length whole = *one * cell.count;
+    const Length whole = *taken;
+    const Length one = whole / static_cast<double>(cell.count);
     cell.length = cell.count == 1
                       ? printed_part(whole) + " mm"
-                      : fmt::format("{} x {} = {} mm", cell.count, printed_part(*one), printed_part(whole));
+                      : fmt::format("{} x {} = {} mm", cell.count, printed_part(one), printed_part(whole));
     if (part.role == Part::Role::adjuster)
       cell.length = "set to " + cell.length;
     distance_.known += whole;

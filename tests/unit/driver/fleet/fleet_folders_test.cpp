@@ -59,7 +59,7 @@ TEST(FileArguments, AListStandsForWhatItNames) {
   Lists lists("fleet.txt", "a.rig\r\n\nwith blank.rig\n@b.rig");
   EXPECT_THAT(file_arguments({"x.rig", "@fleet.txt", "y.rig"}, lists).value(),
               ElementsAre("x.rig", "a.rig", "with blank.rig", "@b.rig", "y.rig"));
-  EXPECT_THAT(file_arguments({"@no.txt"}, lists).error(), HasSubstr("can not read the list no.txt"));
+  EXPECT_THAT(file_arguments({"@no.txt"}, lists).error(), HasSubstr("cannot read the list no.txt"));
 }
 
 TEST(FileArguments, NoFileIsAnError) {
