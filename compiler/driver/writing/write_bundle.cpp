@@ -72,7 +72,7 @@ public:
     for (const Paper& paper : papers_)
       paper.folder->remove(paper.while_new);
     if (noted_)
-      root_.remove(half_way_note);
+      root_.remove(note_);
   }
 
   std::optional<WriteFailure> take_folder() {
@@ -136,9 +136,9 @@ public:
   /// Every paper under its own name, or every old one as it was.
   std::optional<WriteFailure> place() {
     if (papers_.size() > 1) {
-      root_.remove(half_way_note);
+      root_.remove(note_);
       noted_ = true;
-      if (const int reason = root_.make_file(half_way_note, half_way_words); reason != 0)
+      if (const int reason = root_.make_file(note_, half_way_words); reason != 0)
         return WriteFailure{Kind::file, (path_ / half_way_note).generic_string(), reason};
     }
     for (Paper& paper : papers_) {
@@ -198,6 +198,8 @@ private:
   std::map<std::string, FolderHandle> inside_; ///< by the path from the root
   std::set<FileIdentity> read_;
   std::vector<Paper> papers_;
+  const std::string note_{
+      half_way_note}; ///< made before anything is placed: at the end there may be no memory
   bool noted_ = false;
 };
 
@@ -219,9 +221,11 @@ write_bundle(const OutputBundle& bundle, const std::string& folder, const std::v
       return *failure;
   if (auto failure = writing.write())
     return *failure;
+  // Where memory runs out the papers are the old ones still; once they are placed nothing asks for any.
+  std::vector<std::string> paths = writing.paths();
   if (auto failure = writing.place())
     return *failure;
-  return writing.paths();
+  return paths;
 }
 
 std::string describe(const WriteFailure& failure) {
