@@ -4,7 +4,7 @@ import { execFileSync } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { events_of } from "./calendar.mjs";
-import { texts_of } from "./papers.mjs";
+import { texts_of, without_policy } from "./papers.mjs";
 
 /** What must be found of nasty.rig on each paper: the declaration or the property whose text it is. */
 const shown = {
@@ -37,7 +37,7 @@ const hidden = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u2028-\u202e\u2066-\u20
 const without_hidden = (text) => text.replace(hidden, (sign) => (sign === "\u202f" ? sign : "\ufffd"));
 
 /** Boats that together have all that a paper can have: stock, drafts, both sorts of line, a rig before. */
-const compared = ["grisolde", "sallow", "fieldfare", "pellimoor", "since"];
+const compared = ["grisolde", "sallow", "fieldfare", "pellimoor", "since", "oddnys-wager"];
 
 /** Lines are broken anywhere, so blanks do not count. */
 const squeezed = (text) => text.replace(/[\s\u00a0\ufeff]+/g, "");
@@ -104,7 +104,7 @@ async function look_at_pages({ report, boats, browser, into }, nasty, rig) {
     if (name !== "bench-cards.html" && name !== "stay-strips.svg") continue;
     const planted = path.join(into, `planted-text${path.extname(file)}`);
     const plant = async (from, to) => {
-      const text = readFileSync(file, "utf8");
+      const text = without_policy(readFileSync(file, "utf8"));
       if (!text.includes(from)) throw new Error(`${name} has no ${from}`);
       writeFileSync(planted, text.replaceAll(from, to));
       const visit = await browser.visit(planted, (page) => page.evaluate(dissect));

@@ -128,3 +128,8 @@ export function missing_files(boat) {
   const compared = ["nasty", "since"].includes(boat.name) ? ["change-sheet.html", "change-sheet.svg"] : [];
   return [...required, ...compared].filter((name) => !names.has(name)).map((name) => `${boat.name}: no ${name}`);
 }
+
+/** The page without its Content-Security-Policy, which would keep a planted fault from doing anything. */
+export function without_policy(html) {
+  return html.replace(/<meta http-equiv="Content-Security-Policy"[^>]*>\n?/, "");
+}

@@ -4,7 +4,7 @@
 import { execFileSync } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { looked_at_closely } from "./papers.mjs";
+import { looked_at_closely, without_policy } from "./papers.mjs";
 
 /** What stands in the page: links of its drawings, its sections, and what cannot be seen. Runs in the browser. */
 function links_and_sections() {
@@ -83,7 +83,7 @@ export default async function report_page({ report, boats, browser, into }) {
   report.none("links are followed", followed >= 10 ? [] : [`only ${followed} times`]);
 
   const boat = boats.find((one) => one.name === "sallow");
-  const html = readFileSync(path.join(boat.folder, "survey-report.html"), "utf8");
+  const html = without_policy(readFileSync(path.join(boat.folder, "survey-report.html"), "utf8"));
   const planted = path.join(into, "planted-report.html");
   const plant = async (name, from, to, words) => {
     if (html.replace(from, to) === html) throw new Error(`the report has no ${from}`);
