@@ -8,6 +8,9 @@
 
 #include <algorithm>
 #include <array>
+#include <string>
+#include <string_view>
+#include <vector>
 
 namespace sheerpole {
 
@@ -19,11 +22,28 @@ constexpr const char* cautions = "Sheerpole works out lengths and reports what i
                                  "follow local rules and, where they ask for\n"
                                  "it, leave the work to a licensed rigger.\n";
 
+struct Verb {
+  std::string_view name;
+  void (*add_to)(CLI::App& app, AskedFor& asked);
+};
+
 /// All verbs, in the order of the help.
-constexpr std::array verbs{
-    begin_verb::add_to, check_verb::add_to, build_verb::add_to, changes_verb::add_to, fleet_verb::add_to,
-    find_verb::add_to,  plan_verb::add_to,  seal_verb::add_to,  verify_verb::add_to,  mend_verb::add_to,
-    show_verb::add_to,  tidy_verb::add_to,  list_verb::add_to,  explain_verb::add_to};
+constexpr std::array verbs{Verb{"begin", begin_verb::add_to},   Verb{"check", check_verb::add_to},
+                           Verb{"build", build_verb::add_to},   Verb{"changes", changes_verb::add_to},
+                           Verb{"fleet", fleet_verb::add_to},   Verb{"find", find_verb::add_to},
+                           Verb{"plan", plan_verb::add_to},     Verb{"seal", seal_verb::add_to},
+                           Verb{"verify", verify_verb::add_to}, Verb{"mend", mend_verb::add_to},
+                           Verb{"show", show_verb::add_to},     Verb{"tidy", tidy_verb::add_to},
+                           Verb{"list", list_verb::add_to},     Verb{"explain", explain_verb::add_to}};
+
+/// The verb that the command line begins with; null when it begins with none.
+const Verb* verb_asked_for(int argument_count, char** arguments) {
+  if (argument_count < 2)
+    return nullptr;
+  const auto found =
+      std::find_if(verbs.begin(), verbs.end(), [&](const Verb& verb) { return verb.name == arguments[1]; });
+  return found == verbs.end() ? nullptr : &*found;
+}
 
 /// Says what is wrong with the command line in plain words; the library's own words are for programmers.
 int usage_error(const CLI::App& app, int argument_count, char** arguments, const CLI::ParseError& error) {
@@ -59,8 +79,11 @@ int run_command_line(int argument_count, char** arguments) {
   app.set_help_flag("-h,--help", "show this page");
   app.set_version_flag("--version", "sheerpole " SHEERPOLE_VERSION ", language 1", "show the version");
   AskedFor asked;
-  for (const auto add_verb : verbs)
-    add_verb(app, asked);
+  // The options of one verb are quickly made, those of all are a good part of a short run.
+  const Verb* only = verb_asked_for(argument_count, arguments);
+  for (const Verb& verb : verbs)
+    if (only == nullptr || only == &verb)
+      verb.add_to(app, asked);
   for (CLI::App* verb : app.get_subcommands({}))
     verb->group("Commands");
 
