@@ -23,11 +23,11 @@ void add_not_compared(const SpareLine& spare, PageFlow& page) {
   const std::string names = joined(spare.not_compared, ", ");
   page.notice(
       spare.none_compared()
-          ? fmt::format("Which is the longest is not known: {} are each X, and nobody says about how "
-                        "long. Lay the cords side by side and carry for the longest X.",
+          ? fmt::format("Which is the longest is not known: {} are each X, without an estimate. Lay the "
+                        "cords side by side and carry for the longest X.",
                         names)
-          : fmt::format("Not compared: {}. Each is X, and nobody says about how long: lay its cord "
-                        "beside that of {} and carry for the longer.",
+          : fmt::format("Not compared: {}. Each is X, without an estimate: lay its cord beside that of "
+                        "{} and carry for the longer.",
                         names, spare.longest.piece->name),
       {.size = 3.1, .bold = true, .indent = 0.0});
 }
@@ -196,7 +196,7 @@ void add_waiting(const SpareLine& spare, PageFlow& page) {
               fmt::format("{} Cut nothing to it. Carry the spare in one length with fid or terminals and "
                           "their tools. When all of the above is in the rig file, print this card again.",
                           about ? fmt::format("Order {} of this line.", about_metres(*about))
-                                : std::string("About how long it is nobody says.")),
+                                : std::string("No estimate of its length is stated.")),
               page);
 }
 
