@@ -7,13 +7,9 @@
 
 namespace sheerpole {
 
-/// The first eight signs of the SHA-256 of the rig: of its files, one behind the other in the order in
-/// which they are read, and of what the command line sets. Papers with the same eight are of one state of
-/// the rig. What `sha256sum` says of the file of a rig that uses no other.
-std::string rig_digest(const CheckedRig& checked);
-
 /// Whose a paper is and of which state of her rig, for its foot: "Tern, revision C, 2026-05-02, rig
-/// c86b17f0". What is not stated is said to be so: "revision not stated".
+/// c86b17f0". Papers with the same eight signs are of one state of the rig. What is not stated is said to be
+/// so: "revision not stated".
 std::string identity_words(const CheckedRig& checked);
 
 /// The same without the boat, for a foot that has no room for her name.

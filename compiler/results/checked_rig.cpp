@@ -1,5 +1,6 @@
 #include "results/checked_rig.hpp"
 
+#include "base/byte_text.hpp"
 #include "wording/length_phrases.hpp"
 #include "wording/length_words.hpp"
 #include "wording/say.hpp"
@@ -66,6 +67,22 @@ void add_measuring(const Rig& rig, const DerivedStay& stay, const Piece& piece,
     add_once(reasons, {piece.name, said(DraftPhrase::measured_once), said(DraftPhrase::measure_again)});
 }
 
+constexpr std::size_t signs_of_digest = 8;
+
+std::string digest_of(const SourceSet& sources, const Rig& rig) {
+  std::string all;
+  for (std::uint32_t i = 0; i < sources.size(); ++i)
+    all += sources[SourceId{i}].file_bytes();
+  // Lengths restated for a shop are other lengths of the same files.
+  const auto shop =
+      std::find_if(rig.differences.begin(), rig.differences.end(), [](const Difference& difference) {
+        return difference.origin == Difference::Origin::shop;
+      });
+  if (shop != rig.differences.end())
+    all += shop->origin_name;
+  return sha256(all).substr(0, signs_of_digest);
+}
+
 using LengthWords = std::function<std::string(Length)>;
 
 /// Everything that keeps a piece from being cut. Lengths as `length_words` writes them; empty: as in any
@@ -116,6 +133,7 @@ std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sour
   checked.findings_ = std::move(findings);
   checked.results_ = results ? std::move(results) : std::make_shared<const std::vector<CheckResult>>();
   checked.limit_uses_ = std::move(limit_uses);
+  checked.digest_ = std::make_shared<Digest>();
   for (const DerivedStay& stay : checked.derived_->stays) {
     checked.first_of_stay_.push_back(checked.draft_reasons_.size());
     for (const Piece& piece : stay.pieces)
@@ -124,6 +142,11 @@ std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sour
   }
   checked.first_of_stay_.push_back(checked.draft_reasons_.size());
   return checked;
+}
+
+const std::string& CheckedRig::digest() const {
+  std::call_once(digest_->once, [&] { digest_->signs = digest_of(*sources_, *rig_); });
+  return digest_->signs;
 }
 
 std::span<const DraftReason> CheckedRig::reasons_of_stay(const Piece& piece) const {

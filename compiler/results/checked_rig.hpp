@@ -10,6 +10,7 @@
 #include <cstddef>
 #include <functional>
 #include <memory>
+#include <mutex>
 #include <optional>
 #include <span>
 #include <string>
@@ -45,6 +46,12 @@ public:
   /// Which check goes by which threshold, in the order of the thresholds.
   const std::vector<LimitUse>& limit_uses() const { return limit_uses_; }
 
+  /// The first eight signs of the SHA-256 of the rig: of its files, one behind the other in the order in
+  /// which they are read, and of what the command line sets. What `sha256sum` says of the file of a rig
+  /// that uses no other. Worked out when it is first asked for, since a check has no paper to put it on;
+  /// may be asked for by several threads.
+  const std::string& digest() const;
+
   /// Empty: nothing here is a draft.
   const std::vector<DraftReason>& draft_reasons() const { return draft_reasons_; }
   /// The reasons that concern one piece.
@@ -63,6 +70,11 @@ public:
 
 private:
   CheckedRig() = default;
+  struct Digest {
+    std::once_flag once;
+    std::string signs;
+  };
+
   /// Those of all pieces of the stay of a piece.
   std::span<const DraftReason> reasons_of_stay(const Piece& piece) const;
 
@@ -74,6 +86,7 @@ private:
   std::vector<LimitUse> limit_uses_;
   std::vector<DraftReason> draft_reasons_; ///< in the order of the stays
   std::vector<std::size_t> first_of_stay_; ///< where those of each stay begin, and where the last ones end
+  std::shared_ptr<Digest> digest_;         ///< of this rig and its copies
 };
 
 } // namespace sheerpole

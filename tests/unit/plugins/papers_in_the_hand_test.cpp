@@ -40,12 +40,12 @@ TEST(PaperIdentity, IsAnotherOfAnyOtherTextAndValue) {
   const Compilation boat = test::example_with("smallest", "");
   const Compilation noted = test::example_with("smallest", "# a note\n");
   ASSERT_TRUE(boat.checked && noted.checked);
-  EXPECT_NE(rig_digest(*boat.checked), rig_digest(*noted.checked));
+  EXPECT_NE(boat.checked->digest(), noted.checked->digest());
   DiskFileReader reader;
   const Compilation tried = compile(std::string(SHEERPOLE_EXAMPLES_DIR) + "/smallest.rig", reader,
                                     {.settings = {"thimble-6.length=13 mm"}, .folders = {}});
   ASSERT_TRUE(tried.checked);
-  EXPECT_NE(rig_digest(*boat.checked), rig_digest(*tried.checked));
+  EXPECT_NE(boat.checked->digest(), tried.checked->digest());
 }
 
 TEST(PaperIdentity, StandsOnEveryPageOfEveryPaperWithItsNumber) {
