@@ -105,6 +105,13 @@ void keep(const Options& options, const Target& target, const Shared& shared, co
               path.c_str());
 }
 
+/// One of the corpus, or as often one of those that lie in no folder.
+const std::string& text_of(const Target& target, const std::vector<Input>& corpus, Dice& dice) {
+  const std::vector<std::string>& texts = target.material.texts;
+  return texts.empty() || dice.below(2) == 0 ? corpus[dice.below(corpus.size())].bytes
+                                             : texts[dice.below(texts.size())];
+}
+
 void change_and_try(const Options& options, const Target& target, const std::vector<Input>& corpus,
                     Shared& shared) {
   Dice dice(options.seed);
@@ -114,9 +121,9 @@ void change_and_try(const Options& options, const Target& target, const std::vec
         std::chrono::duration<double>(Clock::now() - begun).count() >= options.seconds)
       break;
     // Two texts are taken before the change, so that the dice fall alike whatever the change does.
-    const std::string& one = corpus[dice.below(corpus.size())].bytes;
-    const std::string& other = corpus[dice.below(corpus.size())].bytes;
-    run_one(target, mutated(one, other, target.words, dice, longest_input), shared);
+    const std::string& one = text_of(target, corpus, dice);
+    const std::string& other = text_of(target, corpus, dice);
+    run_one(target, mutated(one, other, target.material, dice, longest_input), shared);
   }
 }
 

@@ -47,12 +47,24 @@ Piece block_at(std::string_view text, std::size_t at) {
   return block;
 }
 
+/// The next place that stands in no bracket and begins a line; the end of the text where there is none.
+std::size_t between_blocks(std::string_view text, std::size_t at) {
+  int depth = 0;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    if (i >= at && depth <= 0 && (i == 0 || text[i - 1] == '\n'))
+      return i;
+    depth += text[i] == '{' || text[i] == '[' ? 1 : text[i] == '}' || text[i] == ']' ? -1 : 0;
+  }
+  return text.size();
+}
+
 constexpr std::string_view odd_numbers[] = {
     "0",     "-1",        "1",   "0.5", "1e308", "1e-308",    "9999999999999", "3/0",
     "7 3/8", "1_000_000", "NaN", "99",  "1000",  "0.0000001", "2-3/4",         "12345.6789"};
 
 /// One change.
-void change(std::string& text, std::string_view other, std::span<const std::string> words, Dice& dice) {
+void change(std::string& text, std::string_view other, const Material& material, Dice& dice) {
+  const std::vector<std::string>& words = material.words;
   const auto put = [&](Piece piece, std::string_view with) {
     text.replace(piece.begin, piece.end - piece.begin, with);
   };
@@ -61,7 +73,7 @@ void change(std::string& text, std::string_view other, std::span<const std::stri
     return;
   }
   const std::size_t at = dice.below(text.size());
-  switch (dice.below(11)) {
+  switch (dice.below(14)) {
   case 0:
   case 1: // another word
     if (!words.empty())
@@ -107,6 +119,29 @@ void change(std::string& text, std::string_view other, std::span<const std::stri
   case 10: // the end
     text.resize(at);
     break;
+  case 11: // a piece that is new, beside the others or inside one
+    if (material.piece != nullptr) {
+      const std::size_t place = dice.below(4) == 0 ? line_at(text, at).end : between_blocks(text, at);
+      put({place, place}, material.piece(dice));
+    }
+    break;
+  case 12: { // a block in another place
+    const Piece piece = block_at(text, at);
+    const std::string moved = text.substr(piece.begin, piece.end - piece.begin);
+    put(piece, "");
+    const std::size_t place = text.empty() ? 0 : line_at(text, dice.below(text.size())).begin;
+    put({place, place}, moved);
+    break;
+  }
+  case 13: { // many times the same: what grows faster than the text is found by these
+    const Piece piece = line_at(text, at);
+    const std::string copy = text.substr(piece.begin, piece.end - piece.begin);
+    std::string copies;
+    for (std::size_t times = std::size_t{1} << dice.below(8); times > 0; --times)
+      copies += copy;
+    put({piece.end, piece.end}, copies);
+    break;
+  }
   }
 }
 
@@ -119,11 +154,11 @@ std::uint64_t Dice::next() {
   return z ^ (z >> 31U);
 }
 
-std::string mutated(std::string_view text, std::string_view other, std::span<const std::string> words,
-                    Dice& dice, std::size_t longest) {
+std::string mutated(std::string_view text, std::string_view other, const Material& material, Dice& dice,
+                    std::size_t longest) {
   std::string result(text);
   for (std::size_t changes = 1 + dice.below(4); changes > 0; --changes)
-    change(result, other, words, dice);
+    change(result, other, material, dice);
   if (result.size() > longest)
     result.resize(longest);
   return result;

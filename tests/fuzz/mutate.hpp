@@ -1,7 +1,6 @@
 #pragma once
 
 #include <cstdint>
-#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -21,9 +20,17 @@ private:
   std::uint64_t state_;
 };
 
+/// What the inputs of a target are made of.
+struct Material {
+  std::vector<std::string> words;
+  std::vector<std::string> texts;        ///< whole inputs that lie in no folder of a corpus
+  std::string (*piece)(Dice&) = nullptr; ///< a new line, block or value as the grammar has it
+};
+
 /// The text changed in one to four places, as people and programs change a text: a word put in the place of
-/// another, a block doubled or left out, numbers made odd, a piece of `other` brought in, bytes spoilt.
-std::string mutated(std::string_view text, std::string_view other, std::span<const std::string> words,
-                    Dice& dice, std::size_t longest);
+/// another, a block doubled, moved or left out, one made anew, numbers made odd, a piece of `other` brought
+/// in, bytes spoilt.
+std::string mutated(std::string_view text, std::string_view other, const Material& material, Dice& dice,
+                    std::size_t longest);
 
 } // namespace sheerpole::fuzz

@@ -24,19 +24,34 @@ void look_at_layout(const SourceText& source) {
   promise(twice && *twice == *once, "a tidy text is tidied again");
 }
 
-} // namespace
-
-int try_rig(const std::uint8_t* data, std::size_t size) {
-  const std::string text(reinterpret_cast<const char*>(data), size);
+/// All phases, the findings in every form, and the layout.
+Compilation read_text(const std::string& text) {
   OneTextReader reader(name, text);
-  const Compilation compilation = compile(name, reader, {.settings = {}, .folders = {}, .threads = 1});
+  Compilation compilation = compile(name, reader, {.settings = {}, .folders = {}, .threads = 1});
   promise(compilation.has_errors || compilation.checked.has_value(), "no error, and no rig either");
   for (const char* form : {"text", "lines", "json", "sarif"})
     promise(compilation.findings.empty() || !show_findings(compilation, form, false).empty(),
             "findings of which nothing is said");
+  if (compilation.checked)
+    look_at_layout((*compilation.sources)[SourceId{0}]);
+  return compilation;
+}
+
+std::string as_text(const std::uint8_t* data, std::size_t size) {
+  return {reinterpret_cast<const char*>(data), size};
+}
+
+} // namespace
+
+int try_text(const std::uint8_t* data, std::size_t size) {
+  read_text(as_text(data, size));
+  return 0;
+}
+
+int try_rig(const std::uint8_t* data, std::size_t size) {
+  const Compilation compilation = read_text(as_text(data, size));
   if (!compilation.checked)
     return 0;
-  look_at_layout((*compilation.sources)[SourceId{0}]);
   const Backends backends = usual_backends();
   FileClaims claims;
   OutputBundle bundle;

@@ -1,9 +1,9 @@
 #pragma once
 
+#include "fuzz/mutate.hpp"
+
 #include <cstddef>
 #include <cstdint>
-#include <span>
-#include <string>
 #include <string_view>
 #include <vector>
 
@@ -14,18 +14,22 @@ namespace sheerpole::fuzz {
 /// As `LLVMFuzzerTestOneInput` wants it; returns 0.
 using Try = int (*)(const std::uint8_t* data, std::size_t size);
 
-int try_rig(const std::uint8_t* data, std::size_t size); ///< rig text: all phases, tidy, every paper
-int try_table(const std::uint8_t* data,
-              std::size_t size); ///< a table of lengths: what it makes has no error
+int try_text(const std::uint8_t* data, std::size_t size);  ///< rig text: all phases, findings, tidy
+int try_rig(const std::uint8_t* data, std::size_t size);   ///< the same with every paper, so far slower
+int try_table(const std::uint8_t* data, std::size_t size); ///< a table of lengths: it makes no error
 int try_reply(const std::uint8_t* data, std::size_t size); ///< answers of a program outside
 int try_seal(const std::uint8_t* data, std::size_t size);  ///< seal.json and a list of sums
+
+/// What rig texts are made of: the words of the language, the examples of the findings, declarations by the
+/// tables of kinds.
+Material rig_material();
 
 struct Target {
   std::string_view name;
   Try run;
   std::string_view ending;               ///< of the files of its corpus
   std::vector<std::string_view> folders; ///< from the folder of the project: where its corpus lies
-  std::vector<std::string> words;        ///< what its inputs are made of
+  Material material;
 };
 
 const std::vector<Target>& targets();

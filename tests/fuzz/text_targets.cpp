@@ -3,13 +3,13 @@
 #include "backend/process/protocol.hpp"
 #include "driver/begin/lengths_rig.hpp"
 #include "driver/compile.hpp"
-#include "driver/reference/pages.hpp"
 #include "driver/seal/sealed_folder.hpp"
 #include "fuzz/targets.hpp"
 
 #include <algorithm>
 #include <cstdio>
 #include <cstdlib>
+#include <iterator>
 
 namespace sheerpole::fuzz {
 
@@ -19,28 +19,43 @@ std::string_view text_of(const std::uint8_t* data, std::size_t size) {
   return {reinterpret_cast<const char*>(data), size};
 }
 
-void collect_words(const Json& json, std::vector<std::string>& words) {
-  if (json.is_string())
-    words.push_back(json.get<std::string>());
-  else if (json.is_structured())
-    for (auto each = json.begin(); each != json.end(); ++each)
-      // Help is for people; a sentence is no word.
-      if (!json.is_object() || each.key() != "help")
-        collect_words(*each, words);
+/// A value of JSON, as deep as the dice want.
+std::string json_piece(Dice& dice, int depth) {
+  constexpr std::string_view leaves[] = {"null",  "true",        "-0", "1e999", "\"\"",
+                                         "\"a\"", "\"\\u0000\"", "[]", "{}"};
+  constexpr std::string_view keys[] = {"format", "version", "name",   "summary", "outputs", "sometimes",
+                                       "files",  "text",    "base64", "rig",     "made",    "path"};
+  if (depth == 0 || dice.below(3) == 0)
+    return std::string(leaves[dice.below(std::size(leaves))]);
+  const bool object = dice.below(2) == 0;
+  std::string piece(object ? "{" : "[");
+  for (std::size_t i = dice.below(4); i > 0; --i) {
+    if (object)
+      piece += "\"" + std::string(keys[dice.below(std::size(keys))]) + "\":";
+    piece += json_piece(dice, depth - 1);
+    piece += i > 1 ? "," : "";
+  }
+  return piece + (object ? "}" : "]");
 }
 
-/// Every word that the language has.
-std::vector<std::string> language_words() {
-  std::vector<std::string> words;
-  collect_words(Json::parse(completion_json()), words);
-  for (const char* more :
-       {"{",       "}",    "(",       ")",        ":",           ",",     ">",          "=",
-        "±",       "x",    "from",    "mirrored", "\"",          "#",     "X",          "-1 mm",
-        "1e308 m", "0 mm", "1_000 m", "7/0 in",   "38' 7 3/8\"", "100 %", "9999-12-31", "language 1"})
-    words.emplace_back(more);
-  std::sort(words.begin(), words.end());
-  words.erase(std::unique(words.begin(), words.end()), words.end());
-  return words;
+std::string any_json(Dice& dice) {
+  return json_piece(dice, 5) + (dice.below(2) == 0 ? "," : "") + "\n";
+}
+
+/// A row of a table of lengths.
+std::string any_row(Dice& dice) {
+  constexpr std::string_view stays[] = {"forestay", "Cap Shroud", "\"lower, fore\"", "7", "", "étai"};
+  constexpr std::string_view sides[] = {"", "port", "Starboard", "aft"};
+  constexpr std::string_view lengths[] = {
+      "11_815 mm", "38' 2 3/8\"", "\"38' 2 3/8\"\"\"", "9.2 m", "12", "-1 m", "1e6 m", "3 mm", "\"7,5 m\""};
+  constexpr char separators[] = {',', ',', ';', '\t'};
+  const char separator = separators[dice.below(std::size(separators))];
+  std::string row(stays[dice.below(std::size(stays))]);
+  row += separator;
+  row += sides[dice.below(std::size(sides))];
+  row += separator;
+  row += lengths[dice.below(std::size(lengths))];
+  return row + (dice.below(2) == 0 ? "\r\n" : "\n");
 }
 
 } // namespace
@@ -107,30 +122,37 @@ int try_seal(const std::uint8_t* data, std::size_t size) {
 
 const std::vector<Target>& targets() {
   static const std::vector<Target> all{
-      {"rig", try_rig, ".rig", {"tests/fuzz/corpus/rig", "tests/golden/inputs"}, language_words()},
+      {"text", try_text, ".rig", {"tests/fuzz/corpus/rig", "tests/golden/inputs"}, rig_material()},
+      {"rig", try_rig, ".rig", {"tests/fuzz/corpus/rig", "tests/golden/inputs"}, rig_material()},
       {"table",
        try_table,
        ".csv",
        {"tests/fuzz/corpus/table"},
-       {"stay",  "length", "side",         "title",    ",",          ";",         "\"",
-        "\"\"",  "\n",     "\r\n",         "port",     "starboard",  "11_815 mm", "38' 2 3/8\"",
-        "1e9 m", "0 mm",   "\xEF\xBB\xBF", "\x1b[31m", "first-tang", "line",      "stack"}},
+       {{"stay",  "length", "side",         "title",    ",",          ";",         "\"",
+         "\"\"",  "\n",     "\r\n",         "port",     "starboard",  "11_815 mm", "38' 2 3/8\"",
+         "1e9 m", "0 mm",   "\xEF\xBB\xBF", "\x1b[31m", "first-tang", "line",      "stack"},
+        {},
+        any_row}},
       {"reply",
        try_reply,
        ".json",
        {"tests/fuzz/corpus/reply"},
-       {"\"format\"",  "\"version\"", "\"name\"",   "\"summary\"", "\"outputs\"", "\"sometimes\"",
-        "\"files\"",   "\"text\"",    "\"base64\"", "1",           "2",           "1e400",
-        "-1",          "null",        "true",       "[",           "]",           "{",
-        "}",           ":",           ",",          "\"../a\"",    "\"con\"",     "\"a.\"",
-        "\"\\u202e\"", "\"\\ud800\"", "\"AAAA\"",   "\"A===\""}},
+       {{"\"format\"",  "\"version\"", "\"name\"",   "\"summary\"", "\"outputs\"", "\"sometimes\"",
+         "\"files\"",   "\"text\"",    "\"base64\"", "1",           "2",           "1e400",
+         "-1",          "null",        "true",       "[",           "]",           "{",
+         "}",           ":",           ",",          "\"../a\"",    "\"con\"",     "\"a.\"",
+         "\"\\u202e\"", "\"\\ud800\"", "\"AAAA\"",   "\"A===\""},
+        {},
+        any_json}},
       {"seal",
        try_seal,
        ".json",
        {"tests/fuzz/corpus/seal"},
-       {"\"rig\"", "\"made\"", "\"version\"", "\"files\"", "\"--pdf\"", "\"--only=cut-list\"",
-        "\"--paper=a4\"", "\"--shop=loft\"", "\"rig/boat.rig\"", "\"../boat.rig\"", "null", "7", "[", "]",
-        "{", "}", "1e400", "  "}}};
+       {{"\"rig\"", "\"made\"", "\"version\"", "\"files\"", "\"--pdf\"", "\"--only=cut-list\"",
+         "\"--paper=a4\"", "\"--shop=loft\"", "\"rig/boat.rig\"", "\"../boat.rig\"", "null", "7", "[", "]",
+         "{", "}", "1e400", "  "},
+        {},
+        any_json}}};
   return all;
 }
 
