@@ -150,7 +150,7 @@ Drawing rig_diagram(const CheckedRig& checked) {
   draw_view(rig, plan.side, {x, room.head}, drawing.content);
   x += plan.side.width() + gap;
   for (const MastView& front : plan.fronts) {
-    draw_view(front.rig, front.block, {x, room.head}, drawing.content);
+    draw_view(*front.rig, front.block, {x, room.head}, drawing.content);
     x += front.block.width() + gap;
   }
   draw_view(rig, plan.deck, {x, room.head}, drawing.content);

@@ -33,7 +33,7 @@ constexpr double smallest_view = 90.0;
 
 /// What a view from astern shows.
 struct ShownMast {
-  Rig rig;
+  std::shared_ptr<const Rig> rig;
   const Spar* mast = nullptr; ///< null: all of the rig
 };
 
@@ -42,22 +42,33 @@ std::vector<ShownMast> shown_masts(const Rig& rig) {
   std::vector<ShownMast> shown;
   for (const Spar* mast : masts_of(rig))
     if (Rig of_mast = rig_of_mast(rig, *mast); !of_mast.stays.empty())
-      shown.push_back({std::move(of_mast), mast});
-  if (shown.size() < 2)
-    return {{rig, nullptr}};
+      shown.push_back({std::make_shared<const Rig>(std::move(of_mast)), mast});
+  if (shown.size() < 2) // held by whoever asks for the page
+    return {{std::shared_ptr<const Rig>(std::shared_ptr<void>(), &rig), nullptr}};
   return shown;
 }
 
-PagePlan measure(const Rig& rig, const std::vector<ShownMast>& masts, double scale, bool deck_both_sides,
-                 LabelSites sites) {
+/// Without the deck view.
+PagePlan measure_upright(const Rig& rig, const std::vector<ShownMast>& masts, double scale,
+                         LabelSites sites) {
   PagePlan plan;
   plan.scale = scale;
   const double millimetres_per_metre = 1000.0 / scale;
   plan.side = measure_view(rig, ViewKind::side, millimetres_per_metre, true, sites);
   for (const ShownMast& shown : masts)
-    plan.fronts.push_back({shown.rig, measure_view(shown.rig, ViewKind::front, millimetres_per_metre, true,
+    plan.fronts.push_back({shown.rig, measure_view(*shown.rig, ViewKind::front, millimetres_per_metre, true,
                                                    sites, shown.mast)});
-  plan.deck = measure_view(rig, ViewKind::deck, millimetres_per_metre, deck_both_sides, sites);
+  return plan;
+}
+
+void measure_deck(const Rig& rig, bool both_sides, LabelSites sites, PagePlan& plan) {
+  plan.deck = measure_view(rig, ViewKind::deck, 1000.0 / plan.scale, both_sides, sites);
+}
+
+PagePlan measure(const Rig& rig, const std::vector<ShownMast>& masts, double scale, bool deck_both_sides,
+                 LabelSites sites) {
+  PagePlan plan = measure_upright(rig, masts, scale, sites);
+  measure_deck(rig, deck_both_sides, sites, plan);
   return plan;
 }
 
@@ -96,8 +107,9 @@ std::optional<FoundScale> fitting_scale(const Rig& rig, const std::vector<ShownM
   for (const double scale : usual_denominators()) {
     if (largest * 1000.0 / scale > paper.width)
       continue; // spares finding the labels of views that are too large anyway
+    PagePlan plan = measure_upright(rig, masts, scale, LabelSites::rough);
     for (const bool deck_both_sides : {true, false}) {
-      const PagePlan plan = measure(rig, masts, scale, deck_both_sides, LabelSites::rough);
+      measure_deck(rig, deck_both_sides, LabelSites::rough, plan);
       if (scale > smallest_denominator && longest_dimension(plan) < smallest_view)
         return std::nullopt;
       if (needed_width(plan, room) <= paper.width && needed_height(plan, room) <= paper.height)

@@ -2,6 +2,7 @@
 
 #include "backend/diagram/views/view_block.hpp"
 
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -15,7 +16,7 @@ std::vector<double> usual_denominators();
 
 /// The view of one mast from astern, with what of the rig it shows.
 struct MastView {
-  Rig rig;
+  std::shared_ptr<const Rig> rig;
   ViewBlock block;
 };
 
