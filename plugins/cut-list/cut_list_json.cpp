@@ -39,19 +39,23 @@ Json section_json(const Rig& rig, const SumSection& section, const SourceSet& so
     term["printed_mm"] = printed_mm(row.amount);
     rows.push_back(std::move(term));
   }
-  return {{"name", std::string(name_of(section.kind))},
-          {"rows", std::move(rows)},
-          {"total_mm", json_millimetres(section.exact)},
-          {"printed_total_mm", printed_mm(section.total)}};
+  return JsonObject(4)
+      .add("name", std::string(name_of(section.kind)))
+      .add("rows", std::move(rows))
+      .add("total_mm", json_millimetres(section.exact))
+      .add("printed_total_mm", printed_mm(section.total))
+      .take();
 }
 
 /// `length_mm` is a number only when it can be used as one.
 Json length_json(bool unknown, bool complete, Tenths total) {
-  return {{"length_mm", unknown || !complete ? Json() : Json(printed_mm(total))},
-          {"plus_x", unknown},
-          {"complete", complete},
-          {"text_mm", format_total(unknown, total)},
-          {"text_ft_in", format_total_feet_inches(unknown, total)}};
+  return JsonObject(5)
+      .add("length_mm", unknown || !complete ? Json() : Json(printed_mm(total)))
+      .add("plus_x", unknown)
+      .add("complete", complete)
+      .add("text_mm", format_total(unknown, total))
+      .add("text_ft_in", format_total_feet_inches(unknown, total))
+      .take();
 }
 
 Json turns_json(Length travel, const std::optional<Length>& travel_per_turn) {
@@ -76,33 +80,36 @@ Json piece_json(const CheckedRig& checked, const ListedPiece& listed) {
   const Rig& rig = checked.rig();
   const SourceSet& sources = checked.sources();
   const PieceSum& sum = listed.sum;
-  Json json{{"name", listed.piece->name},
-            {"stay", listed.stay->name},
-            {"title", listed.stay->title},
-            {"side", name_of(listed.stay->side)},
-            {"number", listed.piece->number},
-            {"of", listed.piece->of},
-            {"line", line_json(rig[listed.piece->material])},
-            {"path", path_json(rig, *listed.stay)},
-            {"route", name_of(listed.derived->route)},
-            {"other_routes", Json::array()},
-            {"unknown", sum.unknown},
-            {"unknown_source", sum.unknown ? provenance_json(sum.unknown_source, sources) : Json()},
-            {"complete", listed.complete()},
-            {"sum", Json::array()},
-            {"body", length_json(sum.unknown, sum.body_complete, sum.body())},
-            {"cut", length_json(sum.unknown, listed.complete(), sum.cut())},
-            {"above", end_json(rig, *listed.piece, WhichEnd::upper)},
-            {"below", end_json(rig, *listed.piece, WhichEnd::lower)},
-            {"in_hand", in_hand_json(*listed.piece, sources)},
-            {"bench", bench_json(rig, *listed.piece)},
-            {"not_counted", say_each(rig, listed.piece->not_counted)},
-            {"draft", listed.draft()},
-            {"state", name_of(checked.state(*listed.piece))},
-            {"state_words", listed.state},
-            {"draft_reasons", reasons_json(listed.draft_reasons)},
-            {"not_corrected", say_each(rig, listed.derived->not_corrected)},
-            {"uncertainty", Json()}};
+  Json json =
+      JsonObject(27)
+          .add("name", listed.piece->name)
+          .add("stay", listed.stay->name)
+          .add("title", listed.stay->title)
+          .add("side", name_of(listed.stay->side))
+          .add("number", listed.piece->number)
+          .add("of", listed.piece->of)
+          .add("line", line_json(rig[listed.piece->material]))
+          .add("path", path_json(rig, *listed.stay))
+          .add("route", name_of(listed.derived->route))
+          .add("other_routes", Json::array())
+          .add("unknown", sum.unknown)
+          .add("unknown_source", sum.unknown ? provenance_json(sum.unknown_source, sources) : Json())
+          .add("complete", listed.complete())
+          .add("sum", Json::array())
+          .add("body", length_json(sum.unknown, sum.body_complete, sum.body()))
+          .add("cut", length_json(sum.unknown, listed.complete(), sum.cut()))
+          .add("above", end_json(rig, *listed.piece, WhichEnd::upper))
+          .add("below", end_json(rig, *listed.piece, WhichEnd::lower))
+          .add("in_hand", in_hand_json(*listed.piece, sources))
+          .add("bench", bench_json(rig, *listed.piece))
+          .add("not_counted", say_each(rig, listed.piece->not_counted))
+          .add("draft", listed.draft())
+          .add("state", name_of(checked.state(*listed.piece)))
+          .add("state_words", listed.state)
+          .add("draft_reasons", reasons_json(listed.draft_reasons))
+          .add("not_corrected", say_each(rig, listed.derived->not_corrected))
+          .add("uncertainty", Json())
+          .take();
   if (const Uncertainty* found = range_of(listed))
     json["uncertainty"] = uncertainty_json(checked.rig(), *found, checked.derived());
   for (const RouteComparison& other : listed.derived->other_routes)

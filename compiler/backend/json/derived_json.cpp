@@ -100,11 +100,13 @@ Json stay_json(const CheckedRig& checked, const DerivedStay& stay) {
 
 Json end_json(const Rig& rig, const Piece& piece, WhichEnd which) {
   const PieceEnd& end = which == WhichEnd::upper ? piece.upper : piece.lower;
-  return {{"part", end.part_name(rig)},
-          {"title", end.part_title(rig)},
-          {"splice", end.splice_name(rig)},
-          {"buried", buried_json(piece, which)},
-          {"note", joined(say_each(rig, end.notes), Join::semicolon)}};
+  return JsonObject(5)
+      .add("part", end.part_name(rig))
+      .add("title", end.part_title(rig))
+      .add("splice", end.splice_name(rig))
+      .add("buried", buried_json(piece, which))
+      .add("note", joined(say_each(rig, end.notes), Join::semicolon))
+      .take();
 }
 
 Json chain_json(const Rig& rig, const StayChain& chain, const SourceSet& sources) {

@@ -8,6 +8,7 @@
 #include "wording/say.hpp"
 
 #include <charconv>
+#include <cmath>
 
 namespace sheerpole {
 
@@ -31,6 +32,15 @@ Json results_json(const CheckedRig& checked) {
 } // namespace
 
 double json_millimetres(Length length) {
+  // By whole millionths, unless the length lies near the middle between two of them: there the decimal
+  // tells.
+  const double parts = std::abs(length.metres()) * 1e9;
+  const double whole = std::floor(parts);
+  const double rest = parts - whole;
+  if (parts < 1e14 && std::abs(rest - 0.5) > 0.1) { // a product below this is off by a hundredth at most
+    const double count = whole + (rest > 0.5 ? 1.0 : 0.0);
+    return count == 0.0 ? 0.0 : std::copysign(count / 1e6, length.metres());
+  }
   const std::string text = format_millimetres(length, 6);
   double value = 0.0;
   std::from_chars(text.data(), text.data() + text.size(), value);
@@ -49,24 +59,28 @@ Json reasons_json(const std::vector<DraftReason>& reasons) {
 }
 
 Json provenance_json(const Provenance& provenance, const SourceSet& sources) {
-  Json json{{"class", name_of(provenance.source_class)},
-            {"note", note_words(provenance)},
-            {"written", provenance.written},
-            {"assumptions", provenance.assumptions},
-            {"place", nullptr}};
+  Json place;
   if (provenance.place) {
     const SourceText& text = sources[provenance.place->source];
     const Position at = text.position(provenance.place->begin);
-    json["place"] = {{"file", text.name()}, {"line", at.line}, {"column", at.column}};
+    place = JsonObject(3).add("file", text.name()).add("line", at.line).add("column", at.column).take();
   }
-  return json;
+  return JsonObject(5)
+      .add("class", name_of(provenance.source_class))
+      .add("note", note_words(provenance))
+      .add("written", provenance.written)
+      .add("assumptions", provenance.assumptions)
+      .add("place", std::move(place))
+      .take();
 }
 
 Json term_json(const Rig& rig, const Term& term, const SourceSet& sources) {
-  return {{"name", term_name(rig, term)},
-          {"amount_mm", json_millimetres(term.amount)},
-          {"how", say(rig, term.how)},
-          {"provenance", provenance_json(term.provenance, sources)}};
+  return JsonObject(5) // and what a paper adds
+      .add("name", term_name(rig, term))
+      .add("amount_mm", json_millimetres(term.amount))
+      .add("how", say(rig, term.how))
+      .add("provenance", provenance_json(term.provenance, sources))
+      .take();
 }
 
 Json sum_json(const Rig& rig, const LengthSum& sum, const SourceSet& sources) {

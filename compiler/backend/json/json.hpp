@@ -4,6 +4,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <utility>
@@ -12,6 +13,24 @@ namespace sheerpole {
 
 /// Keys stay in the order in which they are written: the same rig gives the same bytes.
 using Json = nlohmann::ordered_json;
+
+/// An object whose members are written one behind the other, each name once: without looking for the name
+/// among those before it, and without a list of pairs that becomes the object.
+class JsonObject {
+public:
+  explicit JsonObject(std::size_t members) : json_(Json::value_t::object) {
+    json_.get_ref<Json::object_t&>().reserve(members);
+  }
+  template <class Value>
+  JsonObject& add(const char* name, Value&& value) {
+    json_.get_ref<Json::object_t&>().emplace_back(name, std::forward<Value>(value));
+    return *this;
+  }
+  Json take() { return std::move(json_); }
+
+private:
+  Json json_;
+};
 
 /// Millimetres as a number, rounded to a millionth of a millimetre: the last bits of a sum of metres say
 /// nothing.

@@ -1,7 +1,9 @@
 #include "backend/json/json.hpp"
 #include "unit/backend/measured_shroud.hpp"
+#include "units/format_length.hpp"
 
 #include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
 
 #include <set>
 #include <string>
@@ -28,6 +30,14 @@ TEST(RequestJson, HoldsRigAndWhatWasCalculated) {
   EXPECT_EQ(cut["terms"][3]["provenance"]["class"], "measured");
   EXPECT_TRUE(json["derived"]["stays"][1]["pin_to_pin"]["unknown"].get<bool>());
   EXPECT_EQ(json["draft_reasons"], Json::array());
+}
+
+// A length in JSON is the decimal that would be written, whether it lies in the middle of two or not.
+RC_GTEST_PROP(JsonMillimetres, AreTheDecimalThatIsWritten, (int millionths)) {
+  for (const double more : {0.0, 0.3, 0.499999, 0.5, 0.500001, 0.7}) {
+    const Length length = Length::metres((millionths + more) * 1e-9 * *rc::gen::inRange(1, 100));
+    RC_ASSERT(json_millimetres(length) == std::stod(format_millimetres(length, 6)));
+  }
 }
 
 TEST(RequestJson, GivesPlacesByFileLineAndColumn) {
