@@ -154,6 +154,8 @@ std::string format_fixed(double value, int decimals) {
 std::string format_millimetres(Length length, int decimals) {
   if (decimals < 0)
     internal_error("a negative number of decimals");
+  if (auto text = written_by_integers(length.metres() * 1000.0, decimals))
+    return std::move(*text);
   Decimal decimal = shortest_decimal(length.metres());
   decimal.point += 3; // by moving the point, since multiplying by 1000 could push a half off its place
   // A sum of lengths carries a few last bits of noise. What is less than a millionth of a micrometre

@@ -49,8 +49,9 @@ bool may_not_be_in_quantity(std::string_view text, std::size_t blank) {
   if (blank == 0 || blank + 1 >= text.size())
     return true;
   const char last = text[blank - 1];
-  return !digit(last) && std::string_view("\'+-\xb1\x92").find(last) == std::string_view::npos &&
-         std::string_view("+-\xc2\xe2").find(text[blank + 1]) == std::string_view::npos;
+  const char next = text[blank + 1];
+  return !digit(last) && last != '\'' && last != '+' && last != '-' && last != '\xb1' && last != '\x92' &&
+         next != '+' && next != '-' && next != '\xc2' && next != '\xe2';
 }
 
 } // namespace

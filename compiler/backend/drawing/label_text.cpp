@@ -90,6 +90,17 @@ struct LineRoom {
   }
 };
 
+/// Whether blanks stand between words alone, and never two of them.
+bool single_blanks_only(std::string_view text) {
+  bool after_blank = true;
+  for (const char sign : text) {
+    if (sign == ' ' && after_blank)
+      return false;
+    after_blank = sign == ' ';
+  }
+  return !after_blank;
+}
+
 /// Where the next word of a text ends. What is one quantity is one word where a line holds it.
 std::size_t end_of_word(std::string_view text, const LineRoom& room) {
   std::size_t end = std::min(text.find(' '), text.size());
@@ -150,6 +161,9 @@ std::vector<LabelBox> label_boxes(const Drawing& drawing) {
 
 std::vector<std::string> wrap_label(std::string_view text, double size, double width, bool bold) {
   const LineRoom room{size, width, bold};
+  // Most texts go on one line as they are, and need not be taken apart.
+  if (single_blanks_only(text) && room.holds(plain_width(text)))
+    return {std::string(text)};
   std::vector<std::string> lines;
   std::string line;
   int line_width = 0; // so that no word is measured twice

@@ -31,9 +31,6 @@ bool is_plain_ascii(char c) {
 
 /// Characters that XML 1.0 forbids (section 2.2) become U+FFFD.
 std::string xml_text(std::string_view text) {
-  // Most texts of a drawing have none, and need not be looked at by code point.
-  if (std::all_of(text.begin(), text.end(), is_plain_ascii))
-    return std::string(text);
   std::string allowed;
   while (!text.empty()) {
     const CodePoint next = first_code_point(text);
@@ -86,6 +83,15 @@ void add_escaped(std::string& out, std::string_view text, bool attribute) {
   out.append(text, written);
 }
 
+/// The text of an element.
+void add_xml_text(std::string& out, std::string_view text) {
+  // Most texts of a drawing are plain, and need not be looked at by code point.
+  if (std::all_of(text.begin(), text.end(), is_plain_ascii))
+    add_escaped(out, text, false);
+  else
+    add_escaped(out, xml_text(text), false);
+}
+
 /// Writes forward, element by element: most of a paper is drawn, so no tree of it is kept beside.
 class SvgWriter {
 public:
@@ -96,10 +102,10 @@ public:
 
   void operator()(const LineShape& line) {
     begin("line", line.id);
-    set("x1", line.from.x);
-    set("y1", line.from.y);
-    set("x2", line.to.x);
-    set("y2", line.to.y);
+    set(" x1=\"", line.from.x);
+    set(" y1=\"", line.from.y);
+    set(" x2=\"", line.to.x);
+    set(" y2=\"", line.to.y);
     style(line.style);
     end_empty();
   }
@@ -109,40 +115,40 @@ public:
 
   void operator()(const CircleShape& circle) {
     begin("circle", circle.id);
-    set("cx", circle.centre.x);
-    set("cy", circle.centre.y);
-    set("r", circle.radius);
+    set(" cx=\"", circle.centre.x);
+    set(" cy=\"", circle.centre.y);
+    set(" r=\"", circle.radius);
     style(circle.style);
     end_empty();
   }
 
   void operator()(const RectangleShape& rectangle) {
     begin("rect", rectangle.id);
-    set("x", rectangle.box.left);
-    set("y", rectangle.box.top);
-    set("width", rectangle.box.width());
-    set("height", rectangle.box.height());
+    set(" x=\"", rectangle.box.left);
+    set(" y=\"", rectangle.box.top);
+    set(" width=\"", rectangle.box.width());
+    set(" height=\"", rectangle.box.height());
     style(rectangle.style);
     end_empty();
   }
 
   void operator()(const TextShape& text) {
     begin("text", text.id);
-    set("x", text.at.x);
-    set("y", text.at.y);
-    set("font-size", text.size);
+    set(" x=\"", text.at.x);
+    set(" y=\"", text.at.y);
+    set(" font-size=\"", text.size);
     if (text.fixed_pitch)
-      set("font-family", "'Liberation Mono', monospace");
+      set_plain(" font-family=\"", "'Liberation Mono', monospace");
     if (text.bold)
-      set("font-weight", "bold");
+      set_plain(" font-weight=\"", "bold");
     if (text.anchor != TextAnchor::start)
-      set("text-anchor", text.anchor == TextAnchor::middle ? "middle" : "end");
+      set_plain(" text-anchor=\"", text.anchor == TextAnchor::middle ? "middle" : "end");
     if (!text.text.empty()) {
-      set("textLength", set_width(text));
-      set("lengthAdjust", "spacingAndGlyphs");
+      set(" textLength=\"", set_width(text));
+      set_plain(" lengthAdjust=\"", "spacingAndGlyphs");
     }
     out += '>';
-    add_escaped(out, xml_text(text.text), false);
+    add_xml_text(out, text.text);
     out += "</text>\n";
   }
 
@@ -151,7 +157,7 @@ public:
     const char* name = follows ? "a" : "g";
     begin(name, group.id);
     if (follows)
-      set("href", group.link);
+      set(" href=\"", group.link);
     if (group.title.empty() && group.description.empty() && group.children.empty()) {
       end_empty();
       return;
@@ -173,14 +179,14 @@ public:
   /// The element that holds the drawing, open.
   void open_svg(const Drawing& drawing) {
     begin("svg", "");
-    set("xmlns", "http://www.w3.org/2000/svg");
-    set("version", "1.1");
-    set("width", number(drawing.width) + "mm");
-    set("height", number(drawing.height) + "mm");
-    set("viewBox", "0 0 " + number(drawing.width) + " " + number(drawing.height));
+    set_plain(" xmlns=\"", "http://www.w3.org/2000/svg");
+    set_plain(" version=\"", "1.1");
+    set_plain(" width=\"", number(drawing.width) + "mm");
+    set_plain(" height=\"", number(drawing.height) + "mm");
+    set_plain(" viewBox=\"", "0 0 " + number(drawing.width) + " " + number(drawing.height));
     // The metrics by which texts are measured are those of this face.
-    set("font-family", "'Liberation Sans', sans-serif");
-    set("stroke-linejoin", "round");
+    set_plain(" font-family=\"", "'Liberation Sans', sans-serif");
+    set_plain(" stroke-linejoin=\"", "round");
     open();
     words(drawing.title, drawing.description);
   }
@@ -217,26 +223,25 @@ private:
   void element_with_text(const char* name, const std::string& text) {
     begin(name, "");
     out += '>';
-    add_escaped(out, xml_text(text), false);
+    add_xml_text(out, text);
     out += "</";
     out += name;
     out += ">\n";
   }
 
-  void set(const char* name, std::string_view value) {
-    out += ' ';
+  /// An attribute whose value may be any text; its name with the blank before it and with `="`.
+  void set(std::string_view name, std::string_view value) {
     out += name;
-    out += "=\"";
     add_escaped(out, value, true);
     out += '"';
   }
-  void set(const char* name, double value) {
-    out += ' ';
+  /// One whose value has nothing to escape.
+  void set_plain(std::string_view name, std::string_view value) {
     out += name;
-    out += "=\"";
-    out += number(value);
+    out += value;
     out += '"';
   }
+  void set(std::string_view name, double value) { set_plain(name, number(value)); }
 
   template <class Shape>
   void outline(const char* name, const Shape& shape) {
@@ -249,17 +254,17 @@ private:
       list += ',';
       list += number(point.y);
     }
-    set("points", list);
+    set_plain(" points=\"", list);
     style(shape.style);
     end_empty();
   }
 
   void style(const ShapeStyle& style) {
-    set("fill", style.fill_grey ? grey(*style.fill_grey) : "none");
+    set_plain(" fill=\"", style.fill_grey ? grey(*style.fill_grey) : std::string("none"));
     if (style.stroke_width <= 0.0)
       return;
-    set("stroke", grey(style.stroke_grey));
-    set("stroke-width", style.stroke_width);
+    set_plain(" stroke=\"", grey(style.stroke_grey));
+    set(" stroke-width=\"", style.stroke_width);
     if (style.dashes.empty())
       return;
     std::string list;
@@ -268,7 +273,7 @@ private:
         list += ' ';
       list += number(dash);
     }
-    set("stroke-dasharray", list);
+    set_plain(" stroke-dasharray=\"", list);
   }
 };
 

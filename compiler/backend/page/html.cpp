@@ -115,22 +115,23 @@ void add_html_text(std::string& html, std::string_view text) {
 /// words.
 std::string html_words(std::string_view text) {
   std::string html;
-  while (!text.empty()) {
-    const std::size_t word = std::min(text.find(' '), text.size());
-    std::size_t end = word;
+  html.reserve(text.size());
+  std::size_t written = 0;
+  for (std::size_t word = 0; word < text.size();) {
+    const std::size_t first = std::min(text.find(' ', word), text.size());
+    std::size_t end = first;
     while (end < text.size() && blank_in_quantity(text, end))
       end = std::min(text.find(' ', end + 1), text.size());
-    if (end == word) {
-      add_html_text(html, text.substr(0, end));
-    } else {
+    if (end != first) { // what stands before goes in one piece
+      add_html_text(html, text.substr(written, word - written));
       html += "<span class=\"whole\">";
-      add_html_text(html, text.substr(0, end));
+      add_html_text(html, text.substr(word, end - word));
       html += "</span>";
+      written = end;
     }
-    if (end < text.size())
-      html += ' ';
-    text.remove_prefix(std::min(end + 1, text.size()));
+    word = end + 1;
   }
+  add_html_text(html, text.substr(written));
   return html;
 }
 

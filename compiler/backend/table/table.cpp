@@ -37,32 +37,44 @@ bool is_number(std::string_view text) {
 
 /// What a spreadsheet would take for a formula gets an apostrophe before it, which makes it text there
 /// (OWASP, "CSV Injection": = + - @ tab CR LF and the full-width forms of the first four). A number stays.
-std::string as_shown(const std::string& text) {
+bool is_formula(std::string_view text) {
   using namespace std::string_view_literals;
+  // No letter and no digit begins one.
+  if (text.empty() || (text.front() >= '0' && text.front() <= '9') ||
+      (text.front() >= 'A' && text.front() <= 'z'))
+    return false;
   constexpr std::array formula_signs{"="sv,  "+"sv,      "-"sv,      "@"sv,      "\t"sv,    "\r"sv,
                                      "\n"sv, "\uff1d"sv, "\uff0b"sv, "\uff0d"sv, "\uff20"sv};
   const bool formula = std::any_of(formula_signs.begin(), formula_signs.end(),
                                    [&](std::string_view sign) { return text.starts_with(sign); });
-  return formula && !is_number(text) ? "'" + text : text;
+  return formula && !is_number(text);
 }
 
-std::string field(const std::string& text) {
-  if (text.find_first_of(",\"\r\n") == std::string::npos)
-    return text;
-  std::string quoted = "\"";
+void append_field(std::string& out, std::string_view text) {
+  const std::string_view apostrophe = is_formula(text) ? "'" : "";
+  const bool plain = std::none_of(text.begin(), text.end(), [](char sign) {
+    return sign == ',' || sign == '"' || sign == '\r' || sign == '\n';
+  });
+  if (plain) {
+    out += apostrophe;
+    out += text;
+    return;
+  }
+  out += '"';
+  out += apostrophe;
   for (const char sign : text) {
     if (sign == '"')
-      quoted += '"';
-    quoted += sign;
+      out += '"';
+    out += sign;
   }
-  return quoted + '"';
+  out += '"';
 }
 
 void append_record(std::string& out, const std::vector<std::string>& cells) {
   for (std::size_t i = 0; i < cells.size(); ++i) {
     if (i > 0)
       out += ',';
-    out += field(as_shown(cells[i]));
+    append_field(out, cells[i]);
   }
   out += "\r\n";
 }

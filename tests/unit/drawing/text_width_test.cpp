@@ -63,6 +63,14 @@ TEST(WrapLabel, BreaksAWordThatIsWiderThanTheLine) {
   EXPECT_EQ(lines.front(), "intermediate-");
 }
 
+TEST(WrapLabel, LeavesOneBlankBetweenWordsWhetherTheyFitOrNot) {
+  for (const char* text :
+       {"pin and eye", " pin and eye", "pin  and eye", "pin and eye ", "  pin and   eye  "}) {
+    EXPECT_EQ(wrap_label(text, 2.5, 100.0), std::vector<std::string>{"pin and eye"}) << text;
+    EXPECT_EQ(wrap_label(text, 2.5, 12.0), (std::vector<std::string>{"pin and", "eye"})) << text;
+  }
+}
+
 TEST(WrapLabel, GivesOneLineForNothing) {
   EXPECT_EQ(wrap_label("", 2.5, 10.0), std::vector<std::string>{""});
 }

@@ -47,6 +47,22 @@ RC_GTEST_PROP(Rounding, IsThatOfTheCLibraryWhereNothingLiesInTheMiddle, (unsigne
   }
 }
 
+// The same for millimetres, which are written in another way where they lie close to a middle.
+RC_GTEST_PROP(Rounding, OfMillimetresIsThatOfTheCLibraryWhereNothingLiesInTheMiddle, (unsigned size)) {
+  const int decimals = *rc::gen::inRange(0, 5);
+  const double step = std::pow(10.0, -decimals);
+  const double decimal = (*rc::gen::arbitrary<bool>() ? -1.0 : 1.0) * (size % 20'000'000) * step;
+  for (const double share : {-0.499, -0.001, 0.0, 0.25, 0.499}) {
+    const double millimetres = decimal + share * step;
+    std::array<char, 64> expected{};
+    std::snprintf(expected.data(), expected.size(), "%.*f", decimals, millimetres);
+    std::string text = expected.data();
+    if (text.find_first_not_of("-0.") == std::string::npos)
+      std::erase(text, '-');
+    RC_ASSERT(format_millimetres(Length::metres(millimetres / 1000.0), decimals) == text);
+  }
+}
+
 TEST(Rounding, CarriesThroughNines) {
   EXPECT_EQ(format_fixed(9.995, 2), "10.00");
   EXPECT_EQ(format_fixed(99.5, 0), "100");
