@@ -118,7 +118,7 @@ std::vector<DerivedPosition> positions_of(const Rig& rig) {
 
 } // namespace
 
-Derived calculate(const Rig& rig, unsigned threads) {
+Derived calculate(const Rig& rig, unsigned threads, DoubtFor reader) {
   Derived derived;
   for (std::size_t i = 0; i < rig.stays.size(); ++i)
     derived.stays.push_back(lengths_of(rig, StayId{static_cast<std::uint32_t>(i)}));
@@ -126,9 +126,9 @@ Derived calculate(const Rig& rig, unsigned threads) {
   for (DerivedStay& stay : derived.stays)
     add_behaviour(rig, loose, stay);
   if (std::any_of(derived.stays.begin(), derived.stays.end(), has_in_hand))
-    add_uncertainty(with_shared_bury(rig, derived), cut_of, derived, threads);
+    add_uncertainty(with_shared_bury(rig, derived), cut_of, derived, threads, reader);
   else
-    add_uncertainty(rig, cut_of, derived, threads);
+    add_uncertainty(rig, cut_of, derived, threads, reader);
   for (DerivedStay& stay : derived.stays)
     stay.account =
         account(rig, rig[stay.stay], stay.pieces, stay.adjusters, stay.uncertainty, stay.first_fit);

@@ -6,6 +6,7 @@
 #include "model/rig.hpp"
 #include "names/resolved_tree.hpp"
 #include "results/checked_rig.hpp"
+#include "rules/check_report.hpp"
 #include "source/file_reader.hpp"
 #include "source/source_set.hpp"
 #include "syntax/syntax_tree.hpp"
@@ -40,6 +41,7 @@ struct CompileOptions {
   std::string shop = {};             ///< name of the shop for which lengths are restated; may be empty
   unsigned threads = 0;              ///< for what is worked out in parts; 0: as many as processors
   bool rig_only = false;             ///< nothing is calculated and checked
+  Wanted wanted = Wanted::words;     ///< counts: what checks read, too little for a paper
 };
 
 /// Takes a rig file through all phases. A phase is not begun when one before it has reported an error, so

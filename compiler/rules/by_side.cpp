@@ -16,6 +16,20 @@ bool alike(const Diagnostic& a, const Diagnostic& b) {
          std::equal(a.others.begin(), a.others.end(), b.others.begin(), b.others.end(), same_label);
 }
 
+void pass(const Saying& saying, const std::string& subject, CheckReport& report) {
+  if (saying.remark().empty())
+    report.pass(subject, saying.words());
+  else
+    report.pass(subject, saying.remark());
+}
+
+void not_checked(const Saying& saying, const std::string& subject, CheckReport& report) {
+  if (saying.remark().empty())
+    report.not_checked(subject, saying.words());
+  else
+    report.not_checked(subject, saying.remark());
+}
+
 } // namespace
 
 const DerivedStay* other_side(const Rig& rig, const Derived& derived, const DerivedStay& stay) {
@@ -39,10 +53,10 @@ const DerivedStay* other_side(const Rig& rig, const Derived& derived, const Deri
 void hand_on(const StayReport& from, const std::string& subject, CheckReport& report) {
   for (const Diagnostic& finding : from.found())
     report.find(finding);
-  for (const std::string& words : from.passed())
-    report.pass(subject, words);
-  for (const std::string& words : from.unchecked())
-    report.not_checked(subject, words);
+  for (const Saying& saying : from.passed())
+    pass(saying, subject, report);
+  for (const Saying& saying : from.unchecked())
+    not_checked(saying, subject, report);
 }
 
 bool alike(const StayReport& a, const StayReport& b) {
@@ -53,8 +67,10 @@ bool alike(const StayReport& a, const StayReport& b) {
 
 namespace {
 
-bool has(const std::vector<std::string>& all, const std::string& one) {
-  return std::find(all.begin(), all.end(), one) != all.end();
+bool has(const std::vector<Saying>& all, const Saying& one) {
+  // Words are made only where no remark is the same.
+  return std::any_of(all.begin(), all.end(), [&](const Saying& other) { return one.same_remark(other); }) ||
+         std::find(all.begin(), all.end(), one) != all.end();
 }
 
 bool has(const std::vector<Diagnostic>& all, const Diagnostic& one) {
@@ -83,17 +99,11 @@ private:
                      const StayReport& of_second) {
     const auto texts = [&](const auto& mine, const auto& other, const DerivedStay& stay, bool shared_too,
                            auto&& hand) {
-      for (const std::string& words : mine) {
-        const bool shared = has(other, words);
+      for (const Saying& saying : mine) {
+        const bool shared = has(other, saying);
         if (!shared || shared_too)
-          hand(shared ? rig_[stay.stay].base : rig_[stay.stay].name, words);
+          hand(saying, shared ? rig_[stay.stay].base : rig_[stay.stay].name, report_);
       }
-    };
-    const auto pass = [&](const std::string& subject, const std::string& words) {
-      report_.pass(subject, words);
-    };
-    const auto not_checked = [&](const std::string& subject, const std::string& words) {
-      report_.not_checked(subject, words);
     };
     texts(of_first.passed(), of_second.passed(), first, true, pass);
     texts(of_second.passed(), of_first.passed(), second, false, pass);

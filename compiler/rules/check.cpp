@@ -155,17 +155,18 @@ void apply_waivers(const Rig& rig, DiagnosticSink& sink, std::vector<CheckResult
 
 } // namespace
 
-std::vector<CheckResult> check(const Rig& rig, const Derived& derived, DiagnosticSink& sink) {
+std::vector<CheckResult> check(const Rig& rig, const Derived& derived, DiagnosticSink& sink,
+                               Wanted wanted) {
   std::vector<CheckResult> results;
   say_switched_off(rig.limits, sink);
   for (const CheckRow& row : all_checks()) {
-    CheckReport report(row.slug, rig, sink, results);
+    CheckReport report(row.slug, rig, sink, results, wanted);
     if (const auto reason = without_limits(rig.limits, row.limits))
       report.not_checked(said(AnyCheckPhrase::this_rig), *reason);
     else
       row.run(rig, derived, report);
   }
-  check_user_rules(rig, derived, sink, results);
+  check_user_rules(rig, derived, sink, results, wanted);
   apply_waivers(rig, sink, results);
   return results;
 }

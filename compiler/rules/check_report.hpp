@@ -17,12 +17,16 @@ constexpr bool is_below(double value, double bound) {
   return value < bound - rounding * (bound < 0.0 ? -bound : bound);
 }
 
+/// What of the results is read. A command that prints findings counts what passed, and has no use for the
+/// words of it: these stay empty where a remark stands for them.
+enum class Wanted { words, counts };
+
 /// Where one check writes what it came to.
 class CheckReport {
 public:
   CheckReport(std::string_view check, const Rig& rig, DiagnosticSink& sink,
-              std::vector<CheckResult>& results)
-      : check_(check), rig_(rig), sink_(sink), results_(results) {}
+              std::vector<CheckResult>& results, Wanted wanted = Wanted::words)
+      : check_(check), rig_(rig), sink_(sink), results_(results), wanted_(wanted) {}
 
   /// The slug of the check, or the name of the rule.
   const std::string& check() const { return check_; }
@@ -37,22 +41,27 @@ public:
   void pass(std::string subject, std::string words) {
     results_.push_back({check_, std::move(subject), CheckOutcome::pass, std::move(words)});
   }
-  void pass(std::string subject, const Remark& remark) { pass(std::move(subject), say(rig_, remark)); }
+  void pass(std::string subject, const Remark& remark) { pass(std::move(subject), wanted_words(remark)); }
   /// It could not be looked at: the words say what is not stated.
   void not_checked(std::string subject, std::string words) {
     results_.push_back({check_, std::move(subject), CheckOutcome::not_checked, std::move(words)});
   }
   void not_checked(std::string subject, const Remark& remark) {
-    not_checked(std::move(subject), say(rig_, remark));
+    not_checked(std::move(subject), wanted_words(remark));
   }
   /// A word to the reader that is no result: that a rule of the file is switched off.
   void mention(DiagnosticBuilder&& builder) { sink_.report(std::move(builder)); }
 
 private:
+  std::string wanted_words(const Remark& remark) const {
+    return wanted_ == Wanted::words ? say(rig_, remark) : std::string();
+  }
+
   std::string check_;
   const Rig& rig_;
   DiagnosticSink& sink_;
   std::vector<CheckResult>& results_;
+  Wanted wanted_;
 };
 
 } // namespace sheerpole

@@ -5,6 +5,7 @@
 #include "units/quantity_text.hpp"
 #include "wording/phrase_table.hpp"
 
+#include <algorithm>
 #include <cstddef>
 #include <variant>
 
@@ -64,10 +65,11 @@ std::string filled(const Rig* rig, const Remark& remark,
   text.reserve(phrase.size() + 16 * remark.arguments().size());
   std::size_t next = 0;
   for (std::size_t at = 0; at < phrase.size(); ++at) {
-    if (phrase[at] != '{') {
-      text += phrase[at];
-      continue;
-    }
+    const std::size_t brace = std::min(phrase.find('{', at), phrase.size());
+    text += phrase.substr(at, brace - at);
+    at = brace;
+    if (at == phrase.size())
+      break;
     std::size_t place = next;
     if (phrase[++at] == '}')
       ++next;

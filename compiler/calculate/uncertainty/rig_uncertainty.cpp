@@ -359,7 +359,8 @@ void add_draws(std::vector<Pending>& pending, const Rig& rig, Derived& derived, 
 
 } // namespace
 
-void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived, unsigned threads) {
+void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived, unsigned threads,
+                     DoubtFor reader) {
   const bool any =
       !rig.bounds.empty() || std::any_of(rig.stays.begin(), rig.stays.end(), [](const Stay& stay) {
         return std::any_of(stay.readings.begin(), stay.readings.end(),
@@ -390,6 +391,8 @@ void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived, unsi
     if (response.linear.empty())
       continue;
     stay.uncertainty = by_propagation(response, derived.inputs);
+    if (reader == DoubtFor::checks)
+      continue;
     stay.uncertainty->without_bound =
         without_bound(fields, held_by_scatter(changed, rig, stay.stay), trial);
     for (Remark& unknown : unknown_of_splices(rig, stay.stay))

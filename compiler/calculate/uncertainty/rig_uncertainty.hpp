@@ -10,6 +10,10 @@ namespace sheerpole {
 
 struct Derived;
 
+/// Who reads how well a cut is known. What papers alone say is most of the work: for checks no draws are
+/// made, and what has no bound is not looked for; both stay zero and empty.
+enum class DoubtFor { papers, checks };
+
 /// Works out what decides the length of one finished stay in a rig that is changed for a trial: the cut of
 /// the piece that takes what the others leave, without what is only marked off on it.
 using CutOf = std::function<Length(const Rig&, StayId)>;
@@ -21,7 +25,8 @@ using CutOf = std::function<Length(const Rig&, StayId)>;
 /// Derived::seed and DerivedStay::uncertainty of the stays for which any bound is stated. With very many
 /// stays fewer draws are made, so that all of them together are 40 million; Derived::draws says how many.
 /// 0 threads: as many as there are processors.
-void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived, unsigned threads = 0);
+void add_uncertainty(const Rig& rig, const CutOf& cut_of, Derived& derived, unsigned threads = 0,
+                     DoubtFor reader = DoubtFor::papers);
 
 /// One number on which the lengths of a stay may rest, in a rig that may be changed for a trial.
 struct StayField {

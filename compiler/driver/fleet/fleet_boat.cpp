@@ -86,7 +86,10 @@ FleetOutcome do_boat(const std::string& file, const std::string& folder, const F
   };
   try {
     DiskFileReader reader;
-    Compilation compilation = compile(file, reader, work.rig);
+    CompileOptions rig = work.rig;
+    if (!work.write)
+      rig.wanted = Wanted::counts;
+    Compilation compilation = compile(file, reader, rig);
     if (compilation.has_errors)
       worsen(outcome, exit_errors);
     if (compilation.checked) {

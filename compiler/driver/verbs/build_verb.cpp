@@ -44,7 +44,7 @@ int run(const Options& options) {
   }
   print_progress("reading " + options.file + "\n");
   DiskFileReader reader;
-  const Compilation compilation = compile(options.file, reader, options.rig);
+  const Compilation& compilation = until_the_end(compile(options.file, reader, options.rig));
   if (!compilation.checked) {
     show_all_findings(compilation, outside, {}, options.form);
     print_error("nothing was written: an error stands\n");

@@ -27,7 +27,10 @@ int write_depends_of_check(const Compilation& compilation, const std::string& fi
 
 int run(const Options& options) {
   DiskFileReader reader;
-  const Compilation compilation = compile(options.file, reader, options.rig);
+  CompileOptions rig = options.rig;
+  if (options.print.empty())
+    rig.wanted = Wanted::counts;
+  const Compilation& compilation = until_the_end(compile(options.file, reader, rig));
   if (!options.depends.empty())
     if (const int code = write_depends_of_check(compilation, options.depends); code != exit_clean)
       return code;

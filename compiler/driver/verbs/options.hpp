@@ -54,4 +54,13 @@ void add_workers(CLI::App& verb, unsigned& workers);
 /// `--outside` and `--outside-seconds`.
 void add_outside(CLI::App& verb, OutsideOptions& outside);
 
+/// Holds what the command works on until the process is gone. Taking a rig down piece by piece is work that
+/// nobody sees the result of; what was opened and printed is closed and written elsewhere.
+template <class Value>
+const Value& until_the_end(Value value) {
+  static const Value* held = nullptr; // so that whoever looks for memory that was lost finds it
+  held = new Value(std::move(value));
+  return *held;
+}
+
 } // namespace sheerpole

@@ -223,9 +223,9 @@ void look_at_others(const UserRule& rule, const Rig& rig, CheckReport& report) {
 } // namespace
 
 void check_user_rules(const Rig& rig, const Derived& derived, DiagnosticSink& sink,
-                      std::vector<CheckResult>& results) {
+                      std::vector<CheckResult>& results, Wanted wanted) {
   for (const UserRule& rule : rig.rules) {
-    CheckReport report(rule.name, rig, sink, results);
+    CheckReport report(rule.name, rig, sink, results, wanted);
     if (!rule.active) {
       report.not_checked(said(AnyCheckPhrase::this_rig), {OwnRulePhrase::rule_off});
       report.mention(diagnose("rule-switched-off", {{"rule", rule.name}}).at(rule.place).about(rule.name));

@@ -13,7 +13,7 @@ namespace sheerpole {
 
 /// The rules that the files state, each a check under its own name and severity.
 void check_user_rules(const Rig& rig, const Derived& derived, DiagnosticSink& sink,
-                      std::vector<CheckResult>& results);
+                      std::vector<CheckResult>& results, Wanted wanted);
 
 /// What something in the rig states under one of its properties.
 struct RuleFact {

@@ -42,6 +42,32 @@ TEST(Compile, HandsOnEveryPhase) {
   EXPECT_FALSE(result.has_errors);
 }
 
+/// What a check command prints is the same whether words of what passed are made or not: findings, and how
+/// often each check passed, about which stay or about which side of it.
+TEST(Compile, CountsAreThoseOfTheWords) {
+  for (const char* name : {"grisolde", "pellimoor", "sallow", "tansyholm", "skirlpool"}) {
+    const std::string path = std::string(SHEERPOLE_EXAMPLES_DIR) + "/" + name + ".rig";
+    DiskFileReader reader;
+    const Compilation words = compile(path, reader);
+    const Compilation counts =
+        compile(path, reader, {.settings = {}, .folders = {}, .wanted = Wanted::counts});
+    ASSERT_TRUE(words.checked && counts.checked) << name;
+    ASSERT_EQ(words.findings.size(), counts.findings.size()) << name;
+    for (std::size_t i = 0; i < words.findings.size(); ++i) {
+      EXPECT_EQ(words.findings[i].slug, counts.findings[i].slug) << name;
+      EXPECT_EQ(words.findings[i].message, counts.findings[i].message) << name;
+      EXPECT_EQ(words.findings[i].waived, counts.findings[i].waived) << name;
+    }
+    ASSERT_EQ(words.results->size(), counts.results->size()) << name;
+    for (std::size_t i = 0; i < words.results->size(); ++i) {
+      EXPECT_EQ((*words.results)[i].check, (*counts.results)[i].check) << name;
+      EXPECT_EQ((*words.results)[i].subject, (*counts.results)[i].subject) << name;
+      EXPECT_EQ((*words.results)[i].outcome, (*counts.results)[i].outcome) << name;
+    }
+    EXPECT_EQ(words.checked->draft_reasons().size(), counts.checked->draft_reasons().size()) << name;
+  }
+}
+
 /// Common practice, no source: two burys of 25 1/2 in and two wraps of 6 1/4 in, less 24 in of screw and
 /// toggles, make the least cut X + 39 1/2 in, and the rope section X - 24 in.
 TEST(Compile, AnUnknownLengthBecomesXAndWhatIsAdded) {
