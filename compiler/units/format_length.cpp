@@ -1,6 +1,7 @@
 #include "units/format_length.hpp"
 
 #include "base/internal_error.hpp"
+#include "units/append_fixed.hpp"
 
 #include <array>
 #include <charconv>
@@ -87,33 +88,46 @@ std::string write(const Decimal& decimal, int decimals) {
   return text;
 }
 
+/// A number as it is written, at the end of its buffer.
+struct WrittenNumber {
+  std::array<char, 16> buffer;
+  std::size_t begin = 16;
+
+  void put(char sign) { buffer[--begin] = sign; }
+  std::string_view text() const { return {buffer.data() + begin, buffer.size() - begin}; }
+};
+
 /// The same as by the shortest decimal, and much faster, for nearly all numbers of a paper: those of a
-/// usual size that do not lie close to the middle between two roundings.
-std::optional<std::string> written_by_integers(double value, int decimals) {
+/// usual size that do not lie close to the middle between two roundings. False for any other.
+bool write_by_integers(double value, int decimals, WrittenNumber& written) {
   constexpr std::array scales{1.0, 10.0, 100.0, 1000.0};
   if (static_cast<std::size_t>(decimals) >= scales.size())
-    return std::nullopt;
+    return false;
   const double parts = std::abs(value) * scales[static_cast<std::size_t>(decimals)];
   // Below this a product is off by less than a ten-millionth.
   if (!(parts < 1e9))
-    return std::nullopt;
-  const double whole = std::floor(parts);
+    return false;
+  const auto whole = static_cast<std::uint32_t>(parts);
   const double rest = parts - whole;
   if (std::abs(rest - 0.5) < 1e-6)
-    return std::nullopt;
-  auto count = static_cast<std::uint32_t>(whole) + (rest > 0.5 ? 1U : 0U);
-  std::array<char, 16> buffer;
-  char* at = buffer.end();
+    return false;
+  std::uint32_t count = whole + (rest > 0.5 ? 1U : 0U);
   const bool negative = value < 0.0 && count != 0;
-  for (int place = 0; count != 0 || place <= decimals; ++place) {
-    if (place == decimals && decimals > 0)
-      *--at = '.';
-    *--at = static_cast<char>('0' + count % 10);
+  const auto next_digit = [&] {
+    written.put(static_cast<char>('0' + count % 10));
     count /= 10;
+  };
+  if (decimals > 0) {
+    for (int place = 0; place < decimals; ++place)
+      next_digit();
+    written.put('.');
   }
+  do
+    next_digit();
+  while (count != 0);
   if (negative)
-    *--at = '-';
-  return std::string(at, buffer.end());
+    written.put('-');
+  return true;
 }
 
 /// Whole inches and the fraction in lowest terms: `7 3/8`, `3/8`, `0`.
@@ -144,18 +158,25 @@ constexpr double inches_per_foot = 12.0;
 std::string format_fixed(double value, int decimals) {
   if (decimals < 0)
     internal_error("a negative number of decimals");
-  if (auto text = written_by_integers(value, decimals))
-    return std::move(*text);
+  if (WrittenNumber written; write_by_integers(value, decimals, written))
+    return std::string(written.text());
   Decimal decimal = shortest_decimal(value);
   round_to(decimal, decimals);
   return write(decimal, decimals);
 }
 
+void append_fixed(std::string& text, double value, int decimals) {
+  if (WrittenNumber written; decimals >= 0 && write_by_integers(value, decimals, written))
+    text += written.text();
+  else
+    text += format_fixed(value, decimals);
+}
+
 std::string format_millimetres(Length length, int decimals) {
   if (decimals < 0)
     internal_error("a negative number of decimals");
-  if (auto text = written_by_integers(length.metres() * 1000.0, decimals))
-    return std::move(*text);
+  if (WrittenNumber written; write_by_integers(length.metres() * 1000.0, decimals, written))
+    return std::string(written.text());
   Decimal decimal = shortest_decimal(length.metres());
   decimal.point += 3; // by moving the point, since multiplying by 1000 could push a half off its place
   // A sum of lengths carries a few last bits of noise. What is less than a millionth of a micrometre

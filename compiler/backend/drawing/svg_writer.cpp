@@ -2,6 +2,7 @@
 
 #include "backend/drawing/label_text.hpp"
 #include "base/code_point.hpp"
+#include "units/append_fixed.hpp"
 #include "units/format_length.hpp"
 
 #include <algorithm>
@@ -12,8 +13,10 @@ namespace sheerpole {
 
 namespace {
 
+constexpr int figures = 3; ///< behind the point
+
 std::string number(double value) {
-  return format_fixed(value, 3);
+  return format_fixed(value, figures);
 }
 
 /// "#808080" of a level from 0 to 1.
@@ -241,7 +244,11 @@ private:
     out += value;
     out += '"';
   }
-  void set(std::string_view name, double value) { set_plain(name, number(value)); }
+  void set(std::string_view name, double value) {
+    out += name;
+    append_fixed(out, value, figures);
+    out += '"';
+  }
 
   template <class Shape>
   void outline(const char* name, const Shape& shape) {
@@ -250,9 +257,9 @@ private:
     for (const PaperPoint& point : shape.points) {
       if (!list.empty())
         list += ' ';
-      list += number(point.x);
+      append_fixed(list, point.x, figures);
       list += ',';
-      list += number(point.y);
+      append_fixed(list, point.y, figures);
     }
     set_plain(" points=\"", list);
     style(shape.style);
@@ -271,7 +278,7 @@ private:
     for (const double dash : style.dashes) {
       if (!list.empty())
         list += ' ';
-      list += number(dash);
+      append_fixed(list, dash, figures);
     }
     set_plain(" stroke-dasharray=\"", list);
   }

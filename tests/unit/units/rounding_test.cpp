@@ -1,3 +1,4 @@
+#include "units/append_fixed.hpp"
 #include "units/format_length.hpp"
 
 #include <gtest/gtest.h>
@@ -44,6 +45,9 @@ RC_GTEST_PROP(Rounding, IsThatOfTheCLibraryWhereNothingLiesInTheMiddle, (unsigne
     if (text.find_first_not_of("-0.") == std::string::npos)
       std::erase(text, '-');
     RC_ASSERT(format_fixed(value, decimals) == text);
+    std::string appended = "1,";
+    append_fixed(appended, value, decimals);
+    RC_ASSERT(appended == "1," + text);
   }
 }
 
