@@ -128,6 +128,9 @@ private:
     const std::string side = name_from(side_cell.text);
     if (name.empty() || name.front() < 'a')
       return fail(name_cell, "the stay has no name that begins with a letter");
+    if (name.starts_with("first-"))
+      return fail(name_cell, "names that begin with `first-` are those of the assumed hardware; call " +
+                                 name + " something else");
     if (side != "" && side != "port" && side != "starboard")
       return fail(side_cell, "the side of " + name + " is `" + side_cell.text +
                                  "`; write port or starboard, or nothing");
