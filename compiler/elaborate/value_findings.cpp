@@ -91,11 +91,13 @@ void report_unknown_unit(const Name& unit, DiagnosticSink& sink) {
 }
 
 void report_unreadable(const Expression& expression, const QuantityError& error, DiagnosticSink& sink) {
-  if (error.kind == QuantityError::Kind::unknown_unit && !expression.unit.missing()) {
+  // With a unit that there is not, no reading of odd groups is a quantity: the unit is said first.
+  const bool no_reading = error.kind == QuantityError::Kind::odd_groups && error.suggestions.empty();
+  if ((error.kind == QuantityError::Kind::unknown_unit || no_reading) && !expression.unit.missing()) {
     report_unknown_unit(expression.unit, sink);
     return;
   }
-  if (error.kind == QuantityError::Kind::odd_groups) {
+  if (error.kind == QuantityError::Kind::odd_groups && !no_reading) {
     const std::string& first = error.suggestions.front();
     sink.report(diagnose("odd-digit-groups",
                          {{"number", expression.text}, {"readings", alternatives(error.suggestions)}})
