@@ -2,6 +2,7 @@
 
 #include "calculate/facts.hpp"
 #include "calculate/length/length_sum.hpp"
+#include "calculate/reading/reading_length.hpp"
 #include "model/fact_name.hpp"
 
 #include <algorithm>
@@ -22,7 +23,7 @@ bool measured_points(const Rig& rig, const Stay& stay) {
 
 MeasuredBy measured_by(const Rig& rig, const Stay& stay, const PinToPin& length) {
   if (length.readings.taken)
-    return MeasuredBy::reading;
+    return is_assumed(stay.readings[*length.readings.taken]) ? MeasuredBy::nothing : MeasuredBy::reading;
   if (length.route == LengthRoute::stated && measured(stay.stated_pin_to_pin->provenance))
     return MeasuredBy::statement;
   if (length.route == LengthRoute::path && measured_points(rig, stay))

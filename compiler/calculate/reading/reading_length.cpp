@@ -305,4 +305,14 @@ ReadingLength reading_length(const Rig& rig, const Stay& stay, const Reading& re
   return result;
 }
 
+bool is_assumed(const Reading& reading) {
+  const auto assumed = [](const Sourced<Length>& length) {
+    return length.provenance.source_class == SourceClass::assumed;
+  };
+  if (!reading.lengths().empty())
+    return std::any_of(reading.lengths().begin(), reading.lengths().end(), assumed);
+  return (reading.offset && assumed(*reading.offset)) ||
+         (reading.hoist_offset && assumed(*reading.hoist_offset));
+}
+
 } // namespace sheerpole

@@ -88,6 +88,10 @@ ReadingLength reading_length(const Rig& rig, const Stay& stay, const Reading& re
 /// estimated, in this order. Nothing when none of them is there. Never for a cut.
 std::optional<Length> expected_length(const Rig& rig, const Stay& stay);
 
+/// Whether it holds what nobody has read: a run that is `assumed`, or, of a cord without a number, an
+/// offset. Such a reading is a form to be filled in; it measures nothing.
+bool is_assumed(const Reading& reading);
+
 /// Where the X of a reading without a number lies: "cord orange, 4 knots", "mark on the messenger: red
 /// whipping".
 Remark where_x_lies(const Reading& reading);

@@ -73,6 +73,10 @@ void check_measured_once(const Rig& rig, const Derived& derived, CheckReport& re
       rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
         if (!stay.readings.taken || stay.readings.contradiction() != nullptr)
           return; // not read, or there is more to say of it
+        if (is_assumed(rig[stay.stay].readings[*stay.readings.taken])) {
+          of_stay.not_checked({P::reading_is_assumed});
+          return;
+        }
         if (stay.measurement.confirmed)
           of_stay.pass(confirmed_words(rig, stay));
         else
@@ -88,6 +92,10 @@ void check_reading_bare(const Rig& rig, const Derived& derived, CheckReport& rep
         const Reading* reading = used_reading(rig, stay);
         if (reading == nullptr)
           return;
+        if (is_assumed(*reading)) {
+          of_stay.not_checked({P::reading_is_assumed});
+          return;
+        }
         const bool pull = find_fact(reading->particulars, fact_names.pull) != nullptr;
         const bool temperature = find_fact(reading->particulars, fact_names.temperature) != nullptr;
         // Light has no pull.

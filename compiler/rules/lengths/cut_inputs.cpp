@@ -7,6 +7,7 @@
 #include <map>
 #include <optional>
 #include <ranges>
+#include <set>
 #include <type_traits>
 
 /// What a cut rests on: inputs that are missing, values that are assumed.
@@ -158,16 +159,56 @@ std::string all_pieces(const Rig& rig, const Derived& derived, const Reach& reac
   return joined(names, Join::and_word);
 }
 
+/// Of more assumed values than this one finding tells, by the names of the first. A file just begun has
+/// dozens, and what else is found would be lost among them.
+constexpr std::size_t told_one_by_one = 3;
+
+DiagnosticBuilder one_finding(const Rig& rig, const Derived& derived, const std::vector<Reach>& reaches,
+                              const AssumedPlaces& places) {
+  std::vector<std::string> names;
+  Reach all;
+  for (const Reach& reach : reaches) {
+    if (names.size() < told_one_by_one)
+      names.push_back(reach.assumption);
+    all.pieces.insert(all.pieces.end(), reach.pieces.begin(), reach.pieces.end());
+  }
+  names.push_back(say(rig, {P::and_so_many_more, {Count{std::ssize(reaches) - std::ssize(names)}}}));
+  std::size_t pieces = 0;
+  for (const DerivedStay& stay : derived.stays)
+    pieces += stay.pieces.size();
+  const std::set<const Piece*> reached(all.pieces.begin(), all.pieces.end());
+  auto finding =
+      diagnose("assumed-input", {{"value", joined(names, Join::and_word)},
+                                 {"is", "are"},
+                                 {"it", "them"},
+                                 {"pieces", reached.size() == pieces ? said(P::every_piece)
+                                                                     : all_pieces(rig, derived, all)}})
+          .about(said(Common::this_rig));
+  const Span fallback = rig[all.pieces.front()->stay].place;
+  finding = std::move(finding).at(places.find(reaches.front().assumption).value_or(fallback),
+                                  said(P::assumed_here));
+  for (std::size_t i = 1; i < told_one_by_one; ++i)
+    if (const auto place = places.find(reaches[i].assumption))
+      finding = std::move(finding).and_at(*place, said(P::assumed_here));
+  return finding;
+}
+
 void check_assumed_input(const Rig& rig, const Derived& derived, CheckReport& report) {
   const AssumedPlaces places(rig);
   const std::vector<Reach> reaches = reaches_of(derived);
   if (reaches.empty())
     report.pass(said(Common::this_rig), {P::none_assumed});
+  if (reaches.size() > told_one_by_one) {
+    report.find(one_finding(rig, derived, reaches, places));
+    return;
+  }
   for (const Reach& reach : reaches) {
     const auto place = places.find(reach.assumption);
     const Span fallback = rig[reach.pieces.front()->stay].place;
-    report.find(diagnose("assumed-input",
-                         {{"value", reach.assumption}, {"pieces", all_pieces(rig, derived, reach)}})
+    report.find(diagnose("assumed-input", {{"value", reach.assumption},
+                                           {"is", "is"},
+                                           {"it", "it"},
+                                           {"pieces", all_pieces(rig, derived, reach)}})
                     .at(place.value_or(fallback), said(P::assumed_here))
                     .about(reach.assumption));
   }

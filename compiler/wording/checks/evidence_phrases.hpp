@@ -50,6 +50,7 @@ enum class EvidenceCheckPhrase : std::uint16_t {
   pull_without_stretch,
   stretch_without_pull,
   the_cord,
+  reading_is_assumed
 };
 
 constexpr PhraseSubject subject_of(EvidenceCheckPhrase) {

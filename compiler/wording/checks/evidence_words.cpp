@@ -29,6 +29,8 @@ std::string_view words(EvidenceCheckPhrase phrase) {
     return "the day of the reading is not stated";
   case read_before:
     return "read {} before the report";
+  case reading_is_assumed:
+    return "what its reading says is assumed";
   case property_of:
     return "{} {}";
   case none_untraced:

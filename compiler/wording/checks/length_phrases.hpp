@@ -72,6 +72,9 @@ enum class LengthCheckPhrase : std::uint16_t {
   its_diameter_is,
   its_length_is,
   its_longest_is,
+  other_way_assumed,
+  and_so_many_more,
+  every_piece
 };
 
 constexpr PhraseSubject subject_of(LengthCheckPhrase) {

@@ -53,6 +53,8 @@ std::string_view words(LengthCheckPhrase phrase) {
     return ", or if {}";
   case x_expected:
     return "its length is X, which ought to come to {}: {}";
+  case other_way_assumed:
+    return "{}: it rests on what is assumed";
   case one_way:
     return "there is one way to its length";
   case two_sides:
@@ -79,6 +81,10 @@ std::string_view words(LengthCheckPhrase phrase) {
     return "{} on both sides";
   case assumed_here:
     return "assumed here";
+  case and_so_many_more:
+    return "{} more";
+  case every_piece:
+    return "every piece";
   case none_assumed:
     return "no assumed value reaches a cut";
   case no_one_number:

@@ -124,6 +124,24 @@ TEST(AssumedInput, PointsAtTheAssumedValueItselfWhereverInTheModelItStands) {
   EXPECT_EQ(found[0].primary->text, "assumed here");
 }
 
+TEST(AssumedInput, TellsMoreThanThreeAsOneByTheNamesOfTheFirst) {
+  Splice splice = complete();
+  splice.bury = diameters(72, assumed("long-bury.bury", 301));
+  splice.contraction = sourced(0.08, assumed("long-bury.contraction", 310));
+  LineMaterial material = rope("hmpe-9", mm(9));
+  material.diameter.provenance = assumed("hmpe-9.diameter", 88);
+  EXPECT_EQ(found_by("assumed-input", rig_with(splice, material)).size(), 3u);
+  Rig rig = rig_with(splice, material);
+  rig.stays[2].stated_pin_to_pin->provenance = assumed("backstay.pin-to-pin", 400);
+  const auto found = found_by("assumed-input", rig);
+  ASSERT_EQ(found.size(), 1u);
+  EXPECT_EQ(found[0].subject, "this rig");
+  EXPECT_NE(found[0].message.find(" and 1 more are assumed, and the cut of every piece rests on them"),
+            std::string::npos)
+      << found[0].message;
+  EXPECT_EQ(found[0].others.size(), 2u); // the places of the second and the third
+}
+
 TEST(Check, RunsEveryCheckAndACompleteRigIsClean) {
   DiagnosticSink clean;
   const Rig rig = rig_with(complete());
