@@ -1,13 +1,16 @@
 #include "driver/begin/lengths_rig.hpp"
 
+#include "base/calendar_day.hpp"
 #include "diagnostics/excerpt.hpp"
 #include "driver/begin/first_rig.hpp"
+#include "driver/compile.hpp"
 #include "kinds/kind_row.hpp"
 #include "units/parse_quantity.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <utility>
 
@@ -16,6 +19,27 @@ namespace sheerpole {
 namespace {
 
 constexpr std::size_t no_column = static_cast<std::size_t>(-1);
+
+constexpr LengthsColumn all_columns[] = {
+    {"stay", "", "which stay: \"Cap shroud\" becomes cap-shroud; needed"},
+    {"side", "", "port or starboard, or nothing: a stay on the centreline, or one length for both"},
+    {"title", "", "what papers call the stay"},
+    {"length", "runs",
+     "pin to pin, with its unit: 11_642 mm, 38' 7 3/8\"; X, or nothing: the cord keeps it"},
+    {"second-length", "runs", "the same, read once more"},
+    {"method", "method", "how it was read: tape, cord, old-stay, laser"},
+    {"cord", "cord", "which cord keeps it, by its colour: a length in the row is then that of the cord"},
+    {"knots", "knots", "its tally: how many little knots in the tail"},
+    {"mark", "mark", "what marks it on the cord, in words"},
+    {"offset", "offset", "hook of the tape, or end of the cord, to the pin aloft; taken off"},
+    {"hoist-offset", "hoist-offset", "how far below the pin aloft it was hoisted; added"},
+    {"below-knot", "below-knot", "how far the pin at the deck lies below the knot"},
+    {"pull", "pull", "on the tape or the cord: 50 N"},
+    {"temperature", "temperature", "of the tape: 12 degC"},
+    {"date", "date", "the day: 2026-05-02"},
+    {"by", "by", "who read it"},
+    {"note", "note", "wind, afloat or ashore"},
+};
 
 /// A name of the language out of what stands in a cell: "Cap Shroud" becomes cap-shroud.
 std::string name_from(std::string_view cell) {
@@ -33,24 +57,41 @@ std::string name_from(std::string_view cell) {
   return result;
 }
 
+bool is_name(const std::string& name) {
+  return !name.empty() && name.front() >= 'a' && name.front() <= 'z';
+}
+
+/// A property with its value, and the cell that it is from.
+struct FromCell {
+  std::string property;
+  std::string value;
+  CsvCell cell;
+};
+
+/// What one row says of a stay or of a side of it.
+struct StayRow {
+  CsvCell name;
+  CsvCell length_cell;
+  std::string length;            ///< empty: X
+  std::vector<FromCell> reading; ///< empty: a stated length
+};
+
 struct NamedStay {
   std::string name;
   std::string title;
-  std::map<std::string, std::string> lengths; ///< by side: "", "port", "starboard"
+  std::map<std::string, StayRow> rows; ///< by side: "", "port", "starboard"
 };
 
 using Row = std::vector<CsvCell>;
 
-/// What a pin-to-pin length may be, metres; that of the language.
-const PropertyRow& range_of_lengths() {
-  return *find_property(find_kind("stay")->properties, "pin-to-pin");
-}
-
 class LengthsReader {
 public:
-  LengthsReader(std::string_view table, const std::string& name) : table_(read_csv(table)), name_(name) {}
+  LengthsReader(std::string_view table, const std::string& name, FirstLine line)
+      : table_(read_csv(table)), name_(name), line_(line) {
+    columns_.fill(no_column);
+  }
 
-  Result<std::string, std::vector<LengthsFailure>> run(const std::string& boat) {
+  Result<std::string, std::vector<TableFailure>> run(const std::string& boat) {
     failures_ = std::move(table_.failures);
     for (const Row& row : table_.rows)
       for (const CsvCell& cell : row)
@@ -63,7 +104,11 @@ public:
       failures_.push_back({1, 1, "there is no stay in the table"});
     if (!failures_.empty())
       return failures_;
-    return written(boat);
+    std::string text = written(boat);
+    find_errors(text);
+    if (!failures_.empty())
+      return failures_;
+    return text;
   }
 
 private:
@@ -71,38 +116,56 @@ private:
     failures_.push_back({cell.line, cell.column, std::move(words)});
   }
 
+  static std::size_t index_of(std::string_view heading) {
+    const auto found = std::find_if(std::begin(all_columns), std::end(all_columns),
+                                    [&](const LengthsColumn& one) { return one.heading == heading; });
+    return static_cast<std::size_t>(found - std::begin(all_columns));
+  }
+  std::size_t& column(std::string_view heading) { return columns_[index_of(heading)]; }
+  std::size_t column(std::string_view heading) const { return columns_[index_of(heading)]; }
+
+  static std::string headings_said() {
+    std::string words;
+    for (std::size_t i = 0; i < std::size(all_columns); ++i)
+      words += (i == 0                            ? ""
+                : i + 1 == std::size(all_columns) ? " and "
+                                                  : ", ") +
+               std::string(all_columns[i].heading);
+    return words;
+  }
+
   bool find_columns() {
     if (table_.rows.empty()) {
       failures_.push_back({1, 1,
                            "the table is empty; its first row holds the headings stay, length and, as "
-                           "wanted, side, title"});
+                           "wanted, others: see docs/begin/README.md"});
       return false;
     }
     const Row& headings = table_.rows.front();
-    for (std::size_t i = 0; i < headings.size(); ++i) {
-      const std::string heading = name_from(headings[i].text);
-      std::size_t* const column = heading == "stay"     ? &stay_
-                                  : heading == "length" ? &length_
-                                  : heading == "side"   ? &side_
-                                  : heading == "title"  ? &title_
-                                                        : nullptr;
-      if (column != nullptr && *column != no_column)
-        fail(headings[i], "the heading " + heading + " stands there twice");
-      else if (column != nullptr)
-        *column = i;
-      else if (!headings[i].text.empty())
-        fail(headings[i], "the heading `" + headings[i].text +
-                              "` is none of stay, length, side and title; take its column out");
+    for (const CsvCell& cell : headings) {
+      const std::size_t i = index_of(name_from(cell.text));
+      if (i == std::size(all_columns)) {
+        if (!cell.text.empty())
+          fail(cell,
+               "the heading `" + cell.text + "` is none of " + headings_said() + "; take its column out");
+      } else if (columns_[i] != no_column) {
+        fail(cell, "the heading " + std::string(all_columns[i].heading) + " stands there twice");
+      } else {
+        columns_[i] = static_cast<std::size_t>(&cell - headings.data());
+      }
     }
-    if (failures_.empty() && (stay_ == no_column || length_ == no_column))
+    const bool says_length =
+        column("length") != no_column || column("cord") != no_column || column("mark") != no_column;
+    if (failures_.empty() && (column("stay") == no_column || !says_length))
       fail(headings.front(),
-           "the first row holds the headings: stay and length, and as wanted side and title");
+           "the first row holds the headings: stay, and length, cord or mark; the others as wanted");
     return failures_.empty();
   }
 
   /// The cell of a column; where the row is shorter an empty one, at the end of the row.
-  static CsvCell cell(const Row& row, std::size_t column) {
-    return column < row.size() ? row[column] : CsvCell{"", row.back().line, row.back().column};
+  CsvCell cell(const Row& row, std::string_view heading) const {
+    const std::size_t at = column(heading);
+    return at < row.size() ? row[at] : CsvCell{"", row.back().line, row.back().column};
   }
 
   /// A cell that stands in no column that is read. One that is empty is but a comma too many.
@@ -121,12 +184,11 @@ private:
       return; // an empty line
     if (beyond(row))
       return;
-    const CsvCell name_cell = cell(row, stay_);
-    const CsvCell length = cell(row, length_);
-    const CsvCell side_cell = cell(row, side_);
+    const CsvCell name_cell = cell(row, "stay");
+    const CsvCell side_cell = cell(row, "side");
     const std::string name = name_from(name_cell.text);
     const std::string side = name_from(side_cell.text);
-    if (name.empty() || name.front() < 'a')
+    if (!is_name(name))
       return fail(name_cell, "the stay has no name that begins with a letter");
     if (name.starts_with("first-"))
       return fail(name_cell, "names that begin with `first-` are those of the assumed hardware; call " +
@@ -134,194 +196,238 @@ private:
     if (side != "" && side != "port" && side != "starboard")
       return fail(side_cell, "the side of " + name + " is `" + side_cell.text +
                                  "`; write port or starboard, or nothing");
-    const auto quantity = parse_quantity(length.text);
-    if (!quantity.ok() || quantity.value().dimension != dimension::length)
-      return fail(length,
-                  "the length of " + name + ", `" + length.text +
-                      "`, cannot be read; write it with its unit, such as 11_642 mm or 38' 7 3/8\"");
-    const PropertyRow& range = range_of_lengths();
-    if (quantity.value().si < range.least || quantity.value().si > range.most)
-      return fail(length, fmt::format("the length of {}, `{}`, is not from {} mm to {} m", name,
-                                      length.text, range.least * 1000, range.most));
+    const std::size_t failed = failures_.size();
+    StayRow read = row_of(row, name);
+    read.name = name_cell;
+    if (failures_.size() > failed)
+      return;
     auto [known, added] = places_.try_emplace(name, stays_.size());
     if (added)
-      stays_.push_back({name, cell(row, title_).text, {}});
+      stays_.push_back({name, cell(row, "title").text, {}});
     NamedStay& stay = stays_[known->second];
-    const bool clash = stay.lengths.count(side) > 0 ||
-                       (!stay.lengths.empty() && (side.empty() || stay.lengths.count("") > 0));
+    const bool clash =
+        stay.rows.count(side) > 0 || (!stay.rows.empty() && (side.empty() || stay.rows.count("") > 0));
     if (clash)
       return fail(name_cell, name + (side.empty() ? "" : " " + side) + " stands in the table twice");
-    const CsvCell title = cell(row, title_);
+    const CsvCell title = cell(row, "title");
     if (stay.title.empty())
       stay.title = title.text;
     if (!title.text.empty() && title.text != stay.title)
       return fail(title, name + " has the title `" + stay.title + "` in a row above, and `" + title.text +
                              "` here");
-    stay.lengths[side] = length.text;
+    stay.rows[side] = std::move(read);
   }
 
-  std::string written(const std::string& boat) const {
-    std::string text = "language 1\n\n";
-    text += fmt::format(
-        "# Made from the lengths in {}. The hardware is assumed, so every cut is a DRAFT.\n", name_);
-    text +=
-        R"(# What to do now: measure your own terminals and adjusters, put them in the place of first-eye, first-screw and
-# first-wire with `measured` behind each number, and say how far each adjuster was open when you measured.
-# `sheerpole check` says what is still assumed. Cut nothing while it does.
+  /// The length of a row and how it was read. What cannot be is told, and the rest of the row read on.
+  StayRow row_of(const Row& row, const std::string& name) {
+    StayRow result;
+    const CsvCell length = cell(row, "length");
+    result.length_cell = length;
+    const CsvCell second = cell(row, "second-length");
+    const CsvCell cord = cell(row, "cord");
+    const bool on_cord = !cord.text.empty() || !cell(row, "mark").text.empty();
+    const bool unknown = length.text == "X" || length.text == "x" || (length.text.empty() && on_cord);
+    if (!unknown && good(length, name, length_word, "runs"))
+      result.length = length.text;
+    if (!second.text.empty() && unknown)
+      fail(second, "the second length of " + name + ", `" + second.text + "`, has no first one beside it");
+    else if (!second.text.empty() && good(second, name, "second length", "runs"))
+      result.length += ", " + second.text;
+    for (const LengthsColumn& one : all_columns)
+      if (!one.property.empty() && one.property != "runs")
+        if (const CsvCell at = cell(row, one.heading); !at.text.empty())
+          take(at, name, one, result);
+    if (!cell(row, "knots").text.empty() && cord.text.empty())
+      fail(cell(row, "knots"),
+           "the knots of " + name + " are on no cord; say which under the heading cord");
+    if (on_cord && cell(row, "method").text.empty())
+      result.reading.insert(result.reading.begin(), {"method", "messenger", cord});
+    if (unknown && !on_cord && cell(row, "knots").text.empty() && !result.reading.empty())
+      fail(length, "the length of " + name + " is X, and neither cord nor mark keeps it");
+    const bool read = !result.reading.empty() || result.length.find(',') != std::string::npos;
+    if (read && !result.length.empty())
+      result.reading.push_back({on_cord ? "cord-length" : "runs", result.length + as_measured(), length});
+    return result;
+  }
 
-)";
+  /// A cell of a reading, by what the language takes there.
+  void take(const CsvCell& at, const std::string& name, const LengthsColumn& column, StayRow& result) {
+    const std::string property(column.property);
+    const PropertyRow& row = *find_property(find_kind("reading")->properties, column.property);
+    const std::string word(column.heading);
+    std::string value = at.text;
+    switch (row.type) {
+    case ValueType::quantity:
+      if (!good(at, name, word, property))
+        return;
+      value += as_measured();
+      break;
+    case ValueType::choice:
+      value = name_from(at.text) == "cord" ? "messenger" : name_from(at.text);
+      if (std::find(row.choices.begin(), row.choices.end(), value) == row.choices.end())
+        return fail(at, "the method of " + name + ", `" + at.text +
+                            "`, is none of tape, cord, old-stay and laser");
+      break;
+    case ValueType::date:
+      if (!parse_day(at.text))
+        return fail(at, "the date of " + name + ", `" + at.text + "`, is no day; write it as 2026-05-02");
+      break;
+    case ValueType::count:
+      if (const auto number = parse_number(at.text);
+          !number.ok() || number.value() < row.least || number.value() > row.most ||
+          at.text.find_first_not_of("0123456789") != std::string::npos)
+        return fail(at, fmt::format("the knots of {}, `{}`, are no whole number from {} to {}", name,
+                                    at.text, row.least, row.most));
+      break;
+    case ValueType::reference:
+      value = name_from(at.text);
+      if (!is_name(value))
+        return fail(at, "the cord of " + name + " has no name that begins with a letter");
+      if (std::none_of(cords_.begin(), cords_.end(), [&](const auto& one) { return one.first == value; }))
+        cords_.emplace_back(value, at);
+      break;
+    default:
+      value = "\"" + escaped(at.text) + "\"";
+    }
+    result.reading.push_back({property, value, at});
+  }
+
+  /// Whether a cell is a quantity that this property of a reading takes; tells why not.
+  bool good(const CsvCell& at, const std::string& name, std::string_view word, std::string_view property) {
+    const PropertyRow& row = *find_property(find_kind("reading")->properties, property);
+    const bool is_length = row.dimension == dimension::length;
+    const auto quantity = parse_quantity(at.text);
+    if (!quantity.ok() || quantity.value().dimension != row.dimension) {
+      fail(at, fmt::format("the {} of {}, `{}`, cannot be read; write it with its unit, such as {}", word,
+                           name, at.text, property == "runs" ? "11_642 mm or 38' 7 3/8\"" : row.example));
+      return false;
+    }
+    // A length from pin to pin has hardware in it, so the shortest is that of a stay.
+    const PropertyRow& range =
+        property == "runs" ? *find_property(find_kind("stay")->properties, "pin-to-pin") : row;
+    if (quantity.value().si < range.least || quantity.value().si > range.most) {
+      fail(at, is_length ? fmt::format("the {} of {}, `{}`, is not from {} mm to {} m", word, name, at.text,
+                                       range.least * 1000, range.most)
+                         : fmt::format("the {} of {}, `{}`, cannot be", word, name, at.text));
+      return false;
+    }
+    return true;
+  }
+
+  std::string as_measured() const { return " measured \"" + escaped(name_) + "\""; }
+
+  /// Adds a line of the file, and keeps from which cell it is.
+  void put(std::string& text, const std::string& line, const CsvCell& from) {
+    origins_[static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n')) + 1] = from;
+    text += line + "\n";
+  }
+
+  std::string written(const std::string& boat) {
+    const std::string line = line_ == FirstLine::wire ? "wire" : "rope";
+    std::string text =
+        "language 1\n\n" +
+        first_head(
+            "Made from the lengths in " + name_ + ", in " + line,
+            {"Put your own hardware in the place of what begins with `first-`: measure it, and write "
+             "`measured` for `assumed`.",
+             "Say how far each adjuster was open when the stay was measured."});
     text += fmt::format("boat \"{}\" {{\n}}\n\n", escaped(boat));
-    text += first_parts();
+    const std::vector<std::string> stack = stack_of("tang, screw, plate", line_);
+    std::vector<std::string> items{"first-" + line};
+    items.insert(items.end(), stack.begin(), stack.end());
+    text += hardware_of(items, line_);
+    for (const auto& [name, cell] : cords_) {
+      text += "\n";
+      put(text, fmt::format("cord {} \"{}\" {{", name, escaped(cell.text)), cell);
+      text += "}\n";
+    }
     for (const NamedStay& stay : stays_)
-      text += written(stay);
+      write(text, stay, stack);
     return text;
   }
 
-  std::string written(const NamedStay& stay) const {
+  void write(std::string& text, const NamedStay& stay, const std::vector<std::string>& stack) {
     const std::string title = stay.title.empty() ? "" : fmt::format(" \"{}\"", escaped(stay.title));
-    const std::string note = fmt::format("measured \"{}\"", escaped(name_));
-    std::string text = fmt::format("\nstay {}{} {{\n", stay.name, title);
-    const bool centre = stay.lengths.count("") > 0;
+    text += "\n";
+    put(text, fmt::format("stay {}{} {{", stay.name, title), stay.rows.begin()->second.name);
+    const bool centre = stay.rows.count("") > 0;
     if (!centre) {
       std::string sides;
-      for (const auto& [side, length] : stay.lengths)
+      for (const auto& [side, row] : stay.rows)
         sides += (sides.empty() ? "" : ", ") + side;
       text += fmt::format("  sides: {}\n", sides);
     } else {
-      text += fmt::format("  pin-to-pin: {} {}\n", stay.lengths.at(""), note);
+      state_length(text, stay.rows.at(""));
     }
-    text += "  line: first-wire\n  stack {\n    first-tang\n    first-eye\n    line\n"
-            "    first-screw (open: 50 % assumed \"how far was it open when you measured?\")\n"
-            "    first-plate\n  }\n}\n";
-    if (!centre)
-      for (const auto& [side, length] : stay.lengths)
-        text += fmt::format("\nstay {}.{} {{\n  pin-to-pin: {} {}\n}}\n", stay.name, side, length, note);
-    return text;
+    text += fmt::format("  line: first-{}\n  stack {{\n", line_ == FirstLine::wire ? "wire" : "rope");
+    for (const std::string& item : stack)
+      text += "    " + as_it_was(item) + "\n";
+    text += "  }\n}\n";
+    for (const auto& [side, row] : stay.rows) {
+      const std::string of = stay.name + (side.empty() ? "" : "." + side);
+      if (!side.empty() && row.reading.empty() && !row.length.empty()) {
+        text += "\n";
+        put(text, fmt::format("stay {} {{", of), row.name);
+        state_length(text, row);
+        text += "}\n";
+      }
+      if (row.reading.empty())
+        continue;
+      text += "\n";
+      put(text, fmt::format("reading of {} {{", of), row.name);
+      for (const FromCell& one : row.reading)
+        put(text, fmt::format("  {}: {}", one.property, one.value), one.cell);
+      text += "}\n";
+    }
   }
+
+  void state_length(std::string& text, const StayRow& row) {
+    if (row.reading.empty() && !row.length.empty())
+      put(text, fmt::format("  pin-to-pin: {}{}", row.length, as_measured()), row.length_cell);
+  }
+
+  /// What the compiler refuses of the file is told of the cell that it is from.
+  void find_errors(const std::string& text) {
+    OneTextReader reader("boat.rig", text);
+    const Compilation made = compile("boat.rig", reader, {});
+    for (const Diagnostic& finding : made.findings) {
+      if (finding.severity != Severity::error)
+        continue;
+      const Span span = finding.primary ? finding.primary->span : Span{};
+      const auto from = origins_.find((*made.sources)[span.source].position(span.begin).line);
+      fail(from != origins_.end() ? from->second : CsvCell{"", 1, 1}, finding.message);
+    }
+  }
+
+  /// The setting of an adjuster is what it was when the stay was measured, and nobody has said so.
+  static std::string as_it_was(std::string item) {
+    if (const std::size_t at = std::min(item.find("(open: "), item.find("(gap: ")); at != std::string::npos)
+      item.insert(item.find(')', at), " assumed \"as it was when you measured?\"");
+    return item;
+  }
+
+  static constexpr std::string_view length_word = "length";
 
   CsvTable table_;
   std::string name_;
-  std::size_t stay_ = no_column;
-  std::size_t length_ = no_column;
-  std::size_t side_ = no_column;
-  std::size_t title_ = no_column;
+  FirstLine line_;
+  std::array<std::size_t, std::size(all_columns) + 1> columns_; ///< the last: no such heading
   std::vector<NamedStay> stays_;
-  std::map<std::string, std::size_t> places_; ///< of each name in `stays_`
-  std::vector<LengthsFailure> failures_;
-};
-
-std::string trimmed(const std::string& text) {
-  const std::size_t begin = text.find_first_not_of(" \t");
-  if (begin == std::string::npos)
-    return {};
-  return text.substr(begin, text.find_last_not_of(" \t") - begin + 1);
-}
-
-char separator_of(std::string_view table) {
-  const std::string_view first = table.substr(0, table.find('\n'));
-  return first.find(';') != std::string_view::npos && first.find(',') == std::string_view::npos ? ';' : ',';
-}
-
-} // namespace
-
-Result<std::string, std::vector<LengthsFailure>>
-lengths_rig(std::string_view table, const std::string& name, const std::string& boat) {
-  return LengthsReader(table, name).run(boat);
-}
-
-namespace {
-
-/// Takes a table apart sign by sign, and keeps count of where it is.
-class CsvReader {
-public:
-  explicit CsvReader(std::string_view table) : table_(table), separator_(separator_of(table)) {}
-
-  CsvTable read() {
-    while (!table_.empty())
-      cell();
-    if (!row_.empty())
-      result_.rows.push_back(std::move(row_));
-    return std::move(result_);
-  }
-
-private:
-  char take() {
-    const char c = table_.front();
-    table_.remove_prefix(1);
-    if (c == '\n') {
-      ++line_;
-      column_ = 1;
-    } else if ((static_cast<unsigned char>(c) & 0xC0U) != 0x80U) {
-      ++column_;
-    }
-    return c;
-  }
-
-  bool ends_cell() const {
-    return table_.empty() || table_.front() == separator_ || table_.front() == '\n' ||
-           table_.starts_with("\r\n");
-  }
-
-  /// One cell with the separator or line end behind it. A separator at the end of the table has a cell
-  /// behind it.
-  void cell() {
-    while (!ends_cell() && (table_.front() == ' ' || table_.front() == '\t'))
-      take();
-    CsvCell cell{"", line_, column_};
-    if (!table_.empty() && table_.front() == '"')
-      quoted(cell);
-    else
-      while (!ends_cell())
-        cell.text += take();
-    cell.text = trimmed(cell.text);
-    row_.push_back(std::move(cell));
-    if (table_.starts_with("\r\n"))
-      take();
-    if (table_.empty())
-      return;
-    if (take() == '\n')
-      result_.rows.push_back(std::exchange(row_, {}));
-    else if (table_.empty())
-      row_.push_back({"", line_, column_});
-  }
-
-  void quoted(CsvCell& cell) {
-    take();
-    for (;;) {
-      if (table_.empty()) {
-        result_.failures.push_back({cell.line, cell.column, "the quote that begins here is not closed"});
-        return;
-      }
-      const char c = take();
-      if (c == '"' && table_.starts_with('"'))
-        take();
-      else if (c == '"')
-        break;
-      cell.text += c;
-    }
-    while (!ends_cell() && (table_.front() == ' ' || table_.front() == '\t'))
-      take();
-    if (!ends_cell())
-      result_.failures.push_back(
-          {line_, column_, "something stands behind a closing quote; a quote inside is written twice"});
-    while (!ends_cell())
-      take();
-  }
-
-  std::string_view table_;
-  char separator_;
-  std::size_t line_ = 1;
-  std::size_t column_ = 1;
-  std::vector<CsvCell> row_;
-  CsvTable result_;
+  std::map<std::string, std::size_t> places_;          ///< of each name in `stays_`
+  std::vector<std::pair<std::string, CsvCell>> cords_; ///< in the order of the table
+  std::map<std::size_t, CsvCell> origins_;             ///< of lines of the file, from 1
+  std::vector<TableFailure> failures_;
 };
 
 } // namespace
 
-CsvTable read_csv(std::string_view table) {
-  if (table.starts_with("\xEF\xBB\xBF"))
-    table.remove_prefix(3);
-  return CsvReader(table).read();
+std::span<const LengthsColumn> lengths_columns() {
+  return all_columns;
+}
+
+Result<std::string, std::vector<TableFailure>> lengths_rig(std::string_view table, const std::string& name,
+                                                           const std::string& boat, FirstLine line) {
+  return LengthsReader(table, name, line).run(boat);
 }
 
 } // namespace sheerpole

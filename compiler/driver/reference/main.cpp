@@ -7,13 +7,15 @@
 int main(int argument_count, char** arguments) {
   using namespace sheerpole;
   if (argument_count != 2) {
-    print_error("write_reference FOLDER writes the pages made from tables, findings/, calculations/ and "
-                "language/\n");
+    print_error("write_reference FOLDER writes the pages made from tables, findings/, calculations/, "
+                "language/ and begin/\n");
     return 2;
   }
   OutputBundle bundle;
   for (OutputFile& page : finding_pages())
     bundle.files.push_back({"findings/" + page.name, std::move(page.bytes)});
+  for (OutputFile& page : begin_pages())
+    bundle.files.push_back({"begin/" + page.name, std::move(page.bytes)});
   bundle.files.push_back({"calculations/thresholds.md", limits_page()});
   bundle.files.push_back({"language/kinds.md", kinds_page()});
   bundle.files.push_back({"language/completion.json", completion_json()});

@@ -42,6 +42,10 @@ std::vector<FindingSection> finding_sections(const CatalogueEntry& entry);
 /// One page for each finding and README.md, which lists them by subject.
 std::vector<OutputFile> finding_pages();
 
+/// docs/begin: README.md, and for each kind of rig of which a first file can be made a page and its
+/// picture.
+std::vector<OutputFile> begin_pages();
+
 /// All words of the language with what they mean, as a JSON document for editors: keywords, kinds with what
 /// they state, settings in a stack, ends, units and threads. The form is described in
 /// docs/language/completion.md.

@@ -7,6 +7,7 @@
 #include "source/file_reader.hpp"
 #include "units/parse_quantity.hpp"
 
+#include <algorithm>
 #include <filesystem>
 #include <optional>
 
@@ -15,11 +16,22 @@ namespace sheerpole::begin_verb {
 namespace {
 
 struct Options {
-  std::string file;     ///< to be written; empty only with `print`
-  FirstNumbers numbers; ///< used when `lengths` is empty
-  std::string lengths;  ///< a table of lengths, CSV
-  bool print = false;   ///< show the text and write nothing
+  std::string file; ///< to be written; empty only with `print`
+  std::string boat = "My boat";
+  std::string rig;                  ///< empty: not given; only without `lengths`
+  std::string line = "wire";        ///< or "rope"
+  std::string measured_by;          ///< the same as `rig`
+  std::vector<std::string> numbers; ///< beside asked_numbers(), as written; empty: not given
+  std::string lengths;              ///< a table of lengths, CSV
+  bool print = false;               ///< show the text and write nothing
 };
+
+const std::vector<std::string> lines{"wire", "rope"};
+const std::vector<std::string> ways{"drawing", "tape", "cord"};
+
+FirstLine line_of(const Options& options) {
+  return options.line == "rope" ? FirstLine::rope : FirstLine::wire;
+}
 
 constexpr std::size_t largest_table = 1'000'000;
 
@@ -34,17 +46,59 @@ bool good_length(const std::string& option, const std::string& text) {
   return false;
 }
 
+/// The numbers that the rig asks for; nothing, and a word on each, where one is missing, cannot be read or
+/// is of no use to it.
+bool take_numbers(const Options& options, FirstNumbers& first) {
+  const RigStart& start = rig_start(first.rig);
+  bool good = true;
+  for (std::size_t i = 0; i < options.numbers.size(); ++i) {
+    const std::string name(asked_numbers()[i].name);
+    const std::string& text = options.numbers[i];
+    const bool asked = std::find(start.asks.begin(), start.asks.end(), name) != start.asks.end();
+    if (asked) {
+      good = good_length("--" + name, text) && good;
+      first.numbers[name] = text;
+    } else if (!text.empty()) {
+      print_error("sheerpole: --" + name + " has no place in a " + first.rig + "; leave it out\n");
+      good = false;
+    }
+  }
+  return good;
+}
+
 std::optional<std::string> from_numbers(const Options& options) {
-  const FirstNumbers& numbers = options.numbers;
-  bool good = good_length("--mast-height", numbers.mast_height);
-  good = good_length("--beam", numbers.beam) && good;
-  good = good_length("--base", numbers.base) && good;
-  if (!good)
+  FirstNumbers first;
+  first.boat = options.boat;
+  first.line = line_of(options);
+  if (!options.rig.empty())
+    first.rig = options.rig;
+  if (options.measured_by == "cord")
+    first.measured_by = FirstMeasure::cord;
+  else if (options.measured_by == "tape")
+    first.measured_by = FirstMeasure::tape;
+  if (!take_numbers(options, first))
     return std::nullopt;
-  return first_rig(numbers);
+  return first_rig(first);
+}
+
+/// With a table of lengths nothing else is asked, and what is given all the same would be lost.
+bool nothing_beside_lengths(const Options& options) {
+  std::vector<std::string> idle;
+  if (!options.rig.empty())
+    idle.emplace_back("--rig");
+  if (!options.measured_by.empty())
+    idle.emplace_back("--measured-by");
+  for (std::size_t i = 0; i < options.numbers.size(); ++i)
+    if (!options.numbers[i].empty())
+      idle.push_back("--" + std::string(asked_numbers()[i].name));
+  for (const std::string& option : idle)
+    print_error("sheerpole: " + option + " has no place beside --lengths; leave it out\n");
+  return idle.empty();
 }
 
 std::optional<std::string> from_lengths(const Options& options) {
+  if (!nothing_beside_lengths(options))
+    return std::nullopt;
   DiskFileReader reader;
   const auto table = reader.read(options.lengths, largest_table);
   if (!table.ok()) {
@@ -52,10 +106,10 @@ std::optional<std::string> from_lengths(const Options& options) {
     return std::nullopt;
   }
   const std::string name = printable(std::filesystem::path(options.lengths).filename().generic_string());
-  auto rig = lengths_rig(table.value(), name, options.numbers.boat);
+  auto rig = lengths_rig(table.value(), name, options.boat, line_of(options));
   if (rig.ok())
     return rig.value();
-  for (const LengthsFailure& failure : rig.error())
+  for (const TableFailure& failure : rig.error())
     print_error(printable(options.lengths) + ":" + std::to_string(failure.line) + ":" +
                 std::to_string(failure.column) + ": " + printable(failure.words) + "\n");
   return std::nullopt;
@@ -72,9 +126,9 @@ bool can_be_read(const std::string& rig, const Options& options) {
 }
 
 int run(const Options& options) {
-  if (printable(options.numbers.boat) != options.numbers.boat) {
+  if (printable(options.boat) != options.boat) {
     print_error("sheerpole: the name of the boat holds a sign that does not show: `" +
-                printable(options.numbers.boat) + "`\nnothing was written\n");
+                printable(options.boat) + "`\nnothing was written\n");
     return exit_usage;
   }
   auto rig = options.lengths.empty() ? from_numbers(options) : from_lengths(options);
@@ -116,21 +170,31 @@ void add_to(CLI::App& app, AskedFor& asked) {
   CLI::App& verb =
       *app.add_subcommand("begin", "write a first rig file from a few numbers or from a table of lengths");
   Options& options = options_of(verb, asked, run);
-  const std::vector<std::string> rigs(first_rigs().begin(), first_rigs().end());
-  FirstNumbers& numbers = options.numbers;
+  std::vector<std::string> rigs;
+  for (const RigStart& one : rig_starts())
+    rigs.push_back(one.name);
   verb.add_option("FILE", options.file, "the rig file to write; one that is there is left as it is")
       ->required();
-  verb.add_option("--boat", numbers.boat, "her name")->type_name("NAME");
-  verb.add_option("--rig", numbers.rig, "kind of rig: " + choices(rigs))
+  verb.add_option("--boat", options.boat, "her name")->type_name("NAME");
+  verb.add_option("--rig", options.rig, "kind of rig, masthead-sloop unless said: " + choices(rigs))
       ->check(CLI::IsMember(rigs))
       ->type_name("RIG");
-  verb.add_option("--mast-height", numbers.mast_height, "masthead above the waterline: \"12.5 m\"")
-      ->type_name("LENGTH");
-  verb.add_option("--beam", numbers.beam, "greatest beam")->type_name("LENGTH");
-  verb.add_option("--base", numbers.base, "from the mast to the stem fitting")->type_name("LENGTH");
+  verb.add_option("--line", options.line, "what her stays are of, wire unless said: " + choices(lines))
+      ->check(CLI::IsMember(lines))
+      ->type_name("LINE");
+  verb.add_option("--measured-by", options.measured_by,
+                  "how her lengths are to be known, drawing unless said: " + choices(ways))
+      ->check(CLI::IsMember(ways))
+      ->type_name("WAY");
+  options.numbers.resize(asked_numbers().size());
+  for (std::size_t i = 0; i < asked_numbers().size(); ++i) {
+    const AskedNumber& asked = asked_numbers()[i];
+    verb.add_option("--" + std::string(asked.name), options.numbers[i], std::string(asked.help))
+        ->type_name("LENGTH");
+  }
   verb.add_option("--lengths", options.lengths,
                   "in place of these numbers a table (CSV) with the headings stay, length and, as wanted, "
-                  "side, title")
+                  "side, title and those of a reading: see docs/begin/README.md")
       ->type_name("TABLE");
   verb.add_flag("--print", options.print, "show the file on the terminal and write nothing");
 }
