@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <map>
 #include <utility>
 
@@ -394,8 +395,9 @@ private:
       if (finding.severity != Severity::error)
         continue;
       const Span span = finding.primary ? finding.primary->span : Span{};
-      const auto from = origins_.find((*made.sources)[span.source].position(span.begin).line);
-      fail(from != origins_.end() ? from->second : CsvCell{"", 1, 1}, finding.message);
+      // The stack of a stay is from no cell: the line above it that is from one is meant.
+      const auto next = origins_.upper_bound((*made.sources)[span.source].position(span.begin).line);
+      fail(next != origins_.begin() ? std::prev(next)->second : CsvCell{"", 1, 1}, finding.message);
     }
   }
 
