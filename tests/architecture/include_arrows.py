@@ -8,6 +8,7 @@ NAME = "include arrows"
 # What each room may include itself; what those may include comes with them.
 ROOMS = {
     "base": [],
+    "statics": ["base"],
     "source": ["base"],
     "units": ["base"],
     "diagnostics": ["base", "source"],
@@ -41,7 +42,7 @@ LIBRARIES = {
     "pugixml.hpp": ["driver/pdf"],
     "sha2.h": ["base"],
     "utf8proc.h": ["backend/process/file_name.cpp"],
-    "Eigen/": ["calculate"],
+    "Eigen/": ["statics"],
     "coin/": ["calculate/cutting"],
     "valijson/": ["backend/process/outside_json.cpp"],
     "cairo.h": ["driver/pdf"],

@@ -15,6 +15,7 @@ import antlr_names
 import check_goldens
 import coin_names
 import counts
+import eigen_names
 import english_words
 import file_length
 import finding_examples
@@ -39,6 +40,7 @@ CHECKS = [
     include_arrows,
     antlr_names,
     coin_names,
+    eigen_names,
     outside_world,
     number_text,
     output_words,
