@@ -266,7 +266,11 @@ double BeamElement::add_derivatives(const Ends& ends, BeamForces& forces, BeamSt
 
 BeamElement::Carried BeamElement::carried(const Ends& ends) const {
   const Standing now = standing(*this, ends);
-  const auto moments = [](const Way& way) { return std::array{-way.by_a, way.by_b}; };
+  // With the bow's part, without which the moments of two pieces that meet would not balance.
+  const double pulled = section.axial_stiffness_newtons * now.strain * drawn_mm;
+  const auto moments = [&](const Way& way) {
+    return std::array{-(way.by_a + pulled * way.bow_by_a), way.by_b + pulled * way.bow_by_b};
+  };
   return {.compression_newtons = -section.axial_stiffness_newtons * now.strain,
           .bending_in_side = moments(now.in_side),
           .bending_square = moments(now.across),

@@ -53,8 +53,8 @@ struct BeamElement {
   /// What a section of it carries.
   struct Carried {
     double compression_newtons = 0.0;
-    /// At the first and the second end, in N mm: EI times how the slope in the direction of side, and
-    /// square to it, changes along the spar.
+    /// At the first and the second end, in N mm, about the chord's own forces: EI times how the slope in
+    /// the direction of side, and square to it, changes along the spar.
     std::array<double, 2> bending_in_side{}, bending_square{};
     double torsion_newton_mm = 0.0;
   };

@@ -123,6 +123,9 @@ private:
       const double energy = mesh_.energy(unstressed_, there);
       if (std::isfinite(energy) && energy <= energy_ + armijo * share * slope_ + rounding) {
         at_ = std::move(there);
+        // A step that had to be cut short was too bold: the next keeps nearer to the slope.
+        if (halving > 2)
+          shift_ = 32.0 * std::max(shift_, first_shift_share * tangent_.greatest_stiffness());
         return true;
       }
     }
