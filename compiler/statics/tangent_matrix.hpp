@@ -10,8 +10,8 @@
 namespace sheerpole::statics {
 
 /// The second derivatives of the energy of a mesh, sparse and symmetric, N/mm and the like, with its
-/// factors L D L^T. Where its numbers stand is worked out once; each state fills them anew. Eigen is named
-/// in the .cpp and nowhere else in the room but least_squares.cpp.
+/// factors L D L^T. Where its numbers stand is worked out once; each state fills them anew. The sparse
+/// factors are Eigen's, which is named in the .cpp and nowhere else.
 class TangentMatrix final : public StiffnessSink {
 public:
   explicit TangentMatrix(const Mesh& mesh);
