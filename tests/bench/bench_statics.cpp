@@ -10,7 +10,20 @@
 namespace sheerpole::bench {
 namespace {
 
-using namespace statics;
+using statics::drawn_length_mm;
+using statics::fixed_point;
+using statics::Hold;
+using statics::NodeId;
+using statics::Outcome;
+using statics::pinned_heel;
+using statics::SearchBounds;
+using statics::Solver;
+using statics::Spar;
+using statics::State;
+using statics::Stay;
+using statics::Structure;
+using statics::Turning;
+using statics::Vector;
 
 class Ketch {
 public:

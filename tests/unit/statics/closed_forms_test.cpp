@@ -11,7 +11,23 @@
 namespace sheerpole::closed_forms_test {
 namespace {
 
-using namespace statics;
+using statics::drawn_length_mm;
+using statics::fixed_point;
+using statics::giving_point;
+using statics::Hold;
+using statics::NodeId;
+using statics::Outcome;
+using statics::pinned_heel;
+using statics::SearchBounds;
+using statics::Solver;
+using statics::Spar;
+using statics::State;
+using statics::Stay;
+using statics::StayState;
+using statics::Structure;
+using statics::Support;
+using statics::Turning;
+using statics::unstressed_length_mm;
 
 constexpr double pi = std::numbers::pi;
 const SearchBounds anywhere{.farthest_share = 10.0};

@@ -10,7 +10,23 @@
 namespace sheerpole::random_rigs_test {
 namespace {
 
-using namespace statics;
+using statics::cross;
+using statics::Hold;
+using statics::Influence;
+using statics::length;
+using statics::Node;
+using statics::Outcome;
+using statics::Rotation;
+using statics::SearchBounds;
+using statics::Solver;
+using statics::Spar;
+using statics::State;
+using statics::Stay;
+using statics::StayState;
+using statics::Structure;
+using statics::Support;
+using statics::turned_further;
+using statics::Vector;
 
 Solver solver_of(const Structure& structure) {
   auto made = Solver::make(structure);

@@ -10,8 +10,14 @@
 namespace sheerpole::reference_cases_test {
 namespace {
 
-using namespace statics;
 using nlohmann::json;
+using statics::Influence;
+using statics::Outcome;
+using statics::Solver;
+using statics::SparPlace;
+using statics::SparState;
+using statics::State;
+using statics::Vector;
 
 struct Boat {
   const char* name;

@@ -11,7 +11,20 @@
 namespace sheerpole::structure_test {
 namespace {
 
-using namespace statics;
+using statics::cross;
+using statics::Fault;
+using statics::FaultKind;
+using statics::faults_of;
+using statics::Influence;
+using statics::length;
+using statics::NodeId;
+using statics::Outcome;
+using statics::Solver;
+using statics::Spar;
+using statics::State;
+using statics::Stay;
+using statics::Structure;
+using statics::Vector;
 
 Structure boat_a() {
   return test::reference_case(std::string(SHEERPOLE_REFERENCE_DIR) + "/statics/case-a.json").structure;

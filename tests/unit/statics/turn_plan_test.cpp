@@ -11,7 +11,30 @@
 namespace sheerpole::turn_plan_test {
 namespace {
 
-using namespace statics;
+using statics::about;
+using statics::Bend;
+using statics::DoubtfulLength;
+using statics::fit_measured;
+using statics::FittedState;
+using statics::least_within_bounds;
+using statics::Measured;
+using statics::Movement;
+using statics::order_turns;
+using statics::Outcome;
+using statics::plan_turns;
+using statics::PlannedTurn;
+using statics::PlanOutcome;
+using statics::Quantity;
+using statics::Screw;
+using statics::Solver;
+using statics::SparId;
+using statics::State;
+using statics::StayId;
+using statics::StayState;
+using statics::Tension;
+using statics::TurnPlan;
+using statics::value_of;
+using statics::Wish;
 
 /// Boat A of tests/reference/statics with its screws: 2.54 mm a turn, caps and lowers in pairs.
 class BoatA {
