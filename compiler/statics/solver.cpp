@@ -144,9 +144,7 @@ private:
 };
 
 bool can_be_lengths(std::span<const double> unstressed, std::size_t stays) {
-  return unstressed.size() == stays && std::ranges::all_of(unstressed, [](double length) {
-           return std::isfinite(length) && length > 0.0;
-         });
+  return unstressed.size() == stays && std::ranges::all_of(unstressed, can_be_unstressed);
 }
 
 } // namespace

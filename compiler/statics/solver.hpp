@@ -99,7 +99,7 @@ public:
 
   /// The state with the unstressed lengths of the structure, looked for from the drawn geometry.
   State settle(const SearchBounds& bounds = {});
-  /// With other unstressed lengths, by stay, over 0 and finite (otherwise not_converged at the start).
+  /// With other unstressed lengths, by stay, each as `can_be_unstressed` (otherwise not_converged at once).
   /// `from`: where the search begins, the drawn geometry without it. From a near state it takes 2 to 4
   /// steps.
   ///

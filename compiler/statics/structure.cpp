@@ -8,7 +8,11 @@ namespace sheerpole::statics {
 namespace {
 
 bool over_zero(double value) {
-  return std::isfinite(value) && value > 0.0;
+  return value > 0.0 && value <= most_stated;
+}
+
+bool within_reach(Vector a) {
+  return is_finite(a) && length(a) <= farthest_mm;
 }
 
 /// Whether a path has two places or more and none that is as drawn where the one before is.
@@ -25,7 +29,7 @@ public:
 
   std::vector<Fault> found() {
     for (std::size_t i = 0; i < structure_.nodes.size(); ++i)
-      unless(is_finite(structure_.nodes[i].place_mm), FaultKind::not_a_number, i);
+      unless(within_reach(structure_.nodes[i].place_mm), FaultKind::not_a_number, i);
     for (std::size_t i = 0; i < structure_.stays.size(); ++i)
       look_at_stay(structure_.stays[i], i);
     for (std::size_t i = 0; i < structure_.spars.size(); ++i)
@@ -33,7 +37,7 @@ public:
     look_at_supports();
     for (std::size_t i = 0; i < structure_.loads.size(); ++i) {
       unless(known(structure_.loads[i].node), FaultKind::no_such_node, i);
-      unless(is_finite(structure_.loads[i].force_newtons), FaultKind::not_a_number, i);
+      unless(within_reach(structure_.loads[i].force_newtons), FaultKind::not_a_number, i);
     }
     if (faults_.empty())
       unless(something_is_free(), FaultKind::nothing_to_move, 0);
@@ -55,7 +59,7 @@ private:
     if (unless(known(stay.path), FaultKind::no_such_node, index))
       unless(leads_on(structure_, stay.path), FaultKind::stay_path, index);
     unless(over_zero(stay.axial_stiffness_newtons), FaultKind::stay_stiffness, index);
-    unless(over_zero(stay.unstressed_mm), FaultKind::stay_length, index);
+    unless(can_be_unstressed(stay.unstressed_mm), FaultKind::stay_length, index);
   }
 
   void look_at_spar(const Spar& spar, std::size_t index) {
@@ -99,8 +103,9 @@ private:
       held[support.node.index()] = true;
       for (const std::optional<Hold>& hold : support.along)
         if (hold)
-          unless(hold->stiffness_newtons_per_mm > 0.0 && hold->play_mm >= 0.0 &&
-                     std::isfinite(hold->play_mm),
+          unless((hold->stiffness_newtons_per_mm == std::numeric_limits<double>::infinity() ||
+                  over_zero(hold->stiffness_newtons_per_mm)) &&
+                     hold->play_mm >= 0.0 && std::isfinite(hold->play_mm),
                  FaultKind::support_hold, i);
     }
   }
@@ -142,6 +147,10 @@ Support pinned_heel(NodeId node) {
 
 std::vector<Fault> faults_of(const Structure& structure) {
   return FaultFinder(structure).found();
+}
+
+bool can_be_unstressed(double unstressed_mm) {
+  return unstressed_mm >= shortest_unstressed_mm && unstressed_mm <= farthest_mm;
 }
 
 double drawn_length_mm(const Structure& structure, const Stay& stay) {

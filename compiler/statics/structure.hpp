@@ -116,16 +116,23 @@ Support giving_point(NodeId node, Vector mm_per_kilonewton);
 /// Held in place and against turning about the spar's own axis, free to lean: a mast step.
 Support pinned_heel(NodeId node);
 
+/// Beyond these a number is a slip, and squares of it would leave what a double holds: a stiffness in its
+/// unit, a place in mm or a load in N, and the shortest line.
+inline constexpr double most_stated = 1e20, farthest_mm = 1e9, shortest_unstressed_mm = 1e-3;
+
+/// Whether a line can be so long without tension.
+bool can_be_unstressed(double unstressed_mm);
+
 /// What a structure cannot be worked with for.
 enum class FaultKind {
-  not_a_number,          ///< a place, length, force or direction is not finite
+  not_a_number,          ///< a place or a load is not finite, or beyond `farthest_mm`
   no_such_node,          ///< an id beyond `nodes`
   stay_path,             ///< fewer than two places, or two that follow each other are one
-  stay_stiffness,        ///< EA not stated or not over 0
-  stay_length,           ///< unstressed length not over 0
+  stay_stiffness,        ///< EA not over 0, or over `most_stated`
+  stay_length,           ///< no unstressed length, see `can_be_unstressed`
   spar_nodes,            ///< fewer than two, or two that follow each other are one
   spar_stations,         ///< none, or not by rising place
-  spar_axial_stiffness,  ///< EA not over 0
+  spar_axial_stiffness,  ///< EA not over 0, or over `most_stated`; so with EI and GJ
   spar_bending,          ///< an EI not over 0 where the spar bends
   spar_torsion,          ///< GJ not over 0 where the spar can be twisted
   spar_side,             ///< no direction, or along the spar

@@ -68,6 +68,12 @@ TEST(StructureFaults, StiffnessThatIsNotStated) {
 TEST(StructureFaults, PathsAndPlaces) {
   EXPECT_EQ(faults_after([](Structure& s) { s.nodes[3].place_mm.y = std::nan(""); }).front(),
             (Fault{FaultKind::not_a_number, 3}));
+  EXPECT_EQ(faults_after([](Structure& s) { s.nodes[3].place_mm.y = 1e200; }).front(),
+            (Fault{FaultKind::not_a_number, 3}));
+  EXPECT_EQ(faults_after([](Structure& s) { s.stays[4].axial_stiffness_newtons = 1e300; }),
+            (Faults{{FaultKind::stay_stiffness, 4}}));
+  EXPECT_EQ(faults_after([](Structure& s) { s.stays[4].unstressed_mm = 1e-300; }),
+            (Faults{{FaultKind::stay_length, 4}}));
   EXPECT_EQ(faults_after([](Structure& s) { s.stays[0].path.pop_back(); }),
             (Faults{{FaultKind::stay_path, 0}}));
   EXPECT_EQ(faults_after([](Structure& s) { s.stays[0].path[1] = s.stays[0].path[0]; }),
@@ -98,7 +104,8 @@ TEST(StructureFaults, PathsAndPlaces) {
 TEST(Solver, LengthsThatAreNone) {
   Solver solver = std::move(Solver::make(boat_a()).value());
   std::vector<double> lengths = solver.settle().unstressed_mm;
-  for (const double wrong : {0.0, -5.0, std::nan(""), std::numeric_limits<double>::infinity()}) {
+  for (const double wrong :
+       {0.0, -5.0, 1e-300, 1e300, std::nan(""), std::numeric_limits<double>::infinity()}) {
     std::vector<double> some = lengths;
     some[0] = wrong;
     const State state = solver.settle(some);
