@@ -18,6 +18,7 @@ int main(int argument_count, char** arguments) {
     bundle.files.push_back({"begin/" + page.name, std::move(page.bytes)});
   bundle.files.push_back({"calculations/thresholds.md", limits_page()});
   bundle.files.push_back({"language/kinds.md", kinds_page()});
+  bundle.files.push_back({"language/glossary.md", glossary_page()});
   bundle.files.push_back({"language/completion.json", completion_json()});
   const auto written = write_bundle(bundle, arguments[1], {});
   if (!written.ok()) {

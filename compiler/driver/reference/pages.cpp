@@ -1,5 +1,6 @@
 #include "driver/reference/pages.hpp"
 
+#include "kinds/glossary.hpp"
 #include "kinds/kind_row.hpp"
 #include "limits/limit.hpp"
 #include "rules/check_table.hpp"
@@ -101,6 +102,18 @@ std::string kinds_page() {
   for (const EndRow& end : all_ends())
     page += "\n### " + std::string(end.name) + "\n\n" + sentence(end.help) +
             titled_table("Its dimensions:", end.dimensions);
+  return page;
+}
+
+std::string glossary_page() {
+  std::string page =
+      "# Words\n\nWords of the trade and of the papers in plain words; `sheerpole explain WORD` prints the "
+      "same. Common practice, no\nsource.\n\n" +
+      markdown_heading_row({"word", "what it is", "in a rig file"});
+  for (const GlossaryRow& row : glossary())
+    page += markdown_row(
+        {markdown_text(std::string(row.word) + (row.also.empty() ? "" : ", " + std::string(row.also))),
+         markdown_text(row.meaning), markdown_text(row.in_file)});
   return page;
 }
 

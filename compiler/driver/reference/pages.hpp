@@ -14,6 +14,9 @@ namespace sheerpole {
 /// of a stack.
 std::string kinds_page();
 
+/// docs/language/glossary.md: words of the trade and of the papers in plain words.
+std::string glossary_page();
+
 /// docs/calculations/thresholds.md: the thresholds of the checks with the class of each number.
 std::string limits_page();
 

@@ -6,6 +6,7 @@
 #include "driver/reference/pages.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
+#include "kinds/glossary.hpp"
 #include "kinds/kind_row.hpp"
 #include "units/format_length.hpp"
 #include "units/thread.hpp"
@@ -35,6 +36,15 @@ Table kinds_table() {
   for (const KindRow& kind : all_kinds())
     table.rows.push_back({std::string(kind.name), std::string(kind.help)});
   table.notes = {"`sheerpole explain turnbuckle` shows what a kind may state."};
+  return table;
+}
+
+Table words_table() {
+  Table table = two_columns("word", "what it is");
+  for (const GlossaryRow& row : glossary())
+    table.rows.push_back({std::string(row.word) + (row.also.empty() ? "" : ", " + std::string(row.also)),
+                          std::string(row.meaning)});
+  table.notes = {"`sheerpole explain bury` shows how a rig file says it."};
   return table;
 }
 
@@ -132,6 +142,7 @@ int list_completion(const OutsideOptions&) {
 }
 
 constexpr std::array listings{
+    Listing{"words", words_table},
     Listing{"kinds", kinds_table},
     Listing{"ends", ends_table},
     Listing{"units", units_table},
