@@ -19,7 +19,8 @@ public:
   FindingPrinter(const Diagnostic& finding, const SourceSet& sources, bool colour)
       : finding_(finding), sources_(sources), colour_(colour), digits_(widest_line_number()) {}
 
-  std::string print() {
+  /// With `alike`, the others that say the same of other things: they are named with their places.
+  std::string print(const std::vector<const Diagnostic*>& alike) {
     print_heading();
     print_wrapped("  ", finding_.message);
     if (finding_.primary)
@@ -34,6 +35,8 @@ public:
       print_wrapped("  waived: ", finding_.waived);
     if (finding_.edit)
       print_edit(*finding_.edit);
+    if (!alike.empty())
+      print_alike(alike);
     return std::move(out_);
   }
 
@@ -81,6 +84,16 @@ private:
     if (!finding_.subject.empty() && finding_.message.find(finding_.subject) == std::string::npos)
       out_ += ", about " + printable(finding_.subject);
     out_ += '\n';
+  }
+
+  void print_alike(const std::vector<const Diagnostic*>& alike) {
+    std::string all;
+    for (const Diagnostic* one : alike) {
+      all += (all.empty() ? "" : ", ") + one->subject;
+      if (one->primary)
+        all += " at " + place(one->primary->span);
+    }
+    print_wrapped("  the same of: ", all);
   }
 
   void print_wrapped(std::string_view lead, std::string_view text) {
@@ -166,6 +179,22 @@ private:
   std::string out_;
 };
 
+/// What a finding says with its subject left open.
+std::string open_message(const Diagnostic& finding) {
+  std::string message = finding.message;
+  for (std::size_t at = message.find(finding.subject); at != std::string::npos;
+       at = message.find(finding.subject, at + 1))
+    message.replace(at, finding.subject.size(), "\n");
+  return message;
+}
+
+/// Whether two findings differ in what they are about and in nothing else that is said.
+bool say_the_same(const Diagnostic& a, const Diagnostic& b) {
+  return a.slug == b.slug && a.severity == b.severity && a.why == b.why && a.waived == b.waived &&
+         a.edit.has_value() == b.edit.has_value() && !a.subject.empty() && !b.subject.empty() &&
+         a.subject != b.subject && open_message(a) == open_message(b);
+}
+
 std::string counted(std::size_t count, std::string_view what) {
   return fmt::format("{} {}{}", count, what, count == 1 ? "" : "s");
 }
@@ -175,8 +204,20 @@ std::string counted(std::size_t count, std::string_view what) {
 std::string render_terminal(const std::vector<Diagnostic>& findings, const SourceSet& sources, bool colour,
                             const std::optional<CheckTotals>& totals) {
   std::string result;
-  for (const Diagnostic& finding : findings)
-    result += FindingPrinter(finding, sources, colour).print() + "\n";
+  std::vector<bool> told(findings.size());
+  for (std::size_t i = 0; i < findings.size(); ++i) {
+    if (told[i])
+      continue;
+    std::vector<const Diagnostic*> alike;
+    // Far apart they stand for themselves: looking at all pairs of a long list would take too long.
+    constexpr std::size_t most_between = 200;
+    for (std::size_t k = i + 1; k < std::min(findings.size(), i + most_between); ++k)
+      if (!told[k] && say_the_same(findings[i], findings[k])) {
+        told[k] = true;
+        alike.push_back(&findings[k]);
+      }
+    result += FindingPrinter(findings[i], sources, colour).print(alike) + "\n";
+  }
   const SeverityCounts counts = count_severities(findings);
   result += fmt::format("{}, {}, {}\n", counted(counts.errors, "error"),
                         counted(counts.warnings, "warning"), counted(counts.notes, "note"));
