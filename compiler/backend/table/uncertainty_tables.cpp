@@ -1,6 +1,7 @@
 #include "backend/paper_words.hpp"
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
+#include "calculate/change/first_to_measure.hpp"
 #include "calculate/change/sensitivity.hpp"
 #include "units/format_length.hpp"
 #include "wording/length_words.hpp"
@@ -55,16 +56,66 @@ Table uncertainty_table(const CheckedRig& checked) {
   return table;
 }
 
+namespace {
+
+std::string step_words(SmallStep step) {
+  switch (step) {
+  case SmallStep::millimetre:
+    return "1 mm";
+  case SmallStep::degree:
+    return "1 deg";
+  case SmallStep::percent:
+    return "1 %";
+  }
+  return {};
+}
+
+std::string input_words(const StepOfInput& input) {
+  switch (input.thing) {
+  case MeasuredThing::reading:
+    return "what was read in place";
+  case MeasuredThing::pin_to_pin:
+    return "the stated pin-to-pin length";
+  case MeasuredThing::cord:
+    return "X, on its cord";
+  case MeasuredThing::place:
+    return "place of " + input.name;
+  case MeasuredThing::lean:
+    return "lean of " + input.name;
+  case MeasuredThing::height:
+    return "height of " + input.name;
+  case MeasuredThing::part:
+    return "length of " + input.name;
+  case MeasuredThing::contraction:
+    return "contraction of " + input.name;
+  case MeasuredThing::nothing:
+    return "its length: no way to it is stated";
+  }
+  return {};
+}
+
+} // namespace
+
 Table shares_table(const CheckedRig& checked) {
-  Table table{.title = "What to measure next: inputs by their share of the variance of the cut",
-              .columns = {{"stay"}, {"input"}, {"share", true}, {"moves the cut mm", true}, {"read as"}},
-              .notes = {"Moves the cut: by so much when the input is off by its bound, upwards.",
-                        "Inputs without a bound come last; nobody knows what they do to the range."}};
+  Table table{
+      .title = "What to measure next: inputs by their share of the variance of the cut",
+      .columns = {{"stay"}, {"input"}, {"share", true}, {"moves the cut mm", true}, {"read as"}},
+      .notes = {"Moves the cut: by so much when the input is off by its bound, upwards.",
+                "Inputs without a bound come last; nobody knows what they do to the range. Of a stay "
+                "without any bound they are ranked by what 1 mm, 1 degree or 1 % of them does."}};
   const Derived& derived = checked.derived();
+  std::vector<Sensitivity> all;
   for (const DerivedStay& stay : derived.stays) {
-    if (!stay.uncertainty)
-      continue;
     const std::string& name = checked.rig()[stay.stay].name;
+    if (!stay.uncertainty) {
+      if (all.empty())
+        all = sensitivities(checked.rig(), derived);
+      for (const StepOfInput& step : steps_of_inputs(checked.rig(), stay, all))
+        table.rows.push_back({name, input_words(step), "not known",
+                              format_fixed(step.moves.millimetres(), 2) + " for " + step_words(step.step),
+                              "no bound is stated"});
+      continue;
+    }
     for (const UncertaintyShare& share : stay.uncertainty->shares) {
       const UncertainInput& input = derived.inputs[share.input];
       table.rows.push_back({name, say(checked.rig(), input.name), variance_words(share.share),
