@@ -146,6 +146,15 @@ bool names(std::string_view text, std::string_view name) {
 
 } // namespace
 
+std::vector<std::string> rig_start_names() {
+  constexpr std::string_view folder = "rigs/";
+  std::vector<std::string> names;
+  for (const StartText& file : start_texts())
+    if (file.name.starts_with(folder))
+      names.emplace_back(file.name.substr(folder.size()));
+  return names;
+}
+
 const std::vector<RigStart>& rig_starts() {
   static const std::vector<RigStart> all = [] {
     std::vector<RigStart> rigs;

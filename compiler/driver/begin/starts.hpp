@@ -37,6 +37,9 @@ struct RigStart {
 /// All of them, by the alphabet.
 const std::vector<RigStart>& rig_starts();
 
+/// Their names, without reading what is in them.
+std::vector<std::string> rig_start_names();
+
 /// The one of this name; a fault of the compiler where there is none.
 const RigStart& rig_start(std::string_view name);
 

@@ -170,9 +170,7 @@ void add_to(CLI::App& app, AskedFor& asked) {
   CLI::App& verb =
       *app.add_subcommand("begin", "write a first rig file from a few numbers or from a table of lengths");
   Options& options = options_of(verb, asked, run);
-  std::vector<std::string> rigs;
-  for (const RigStart& one : rig_starts())
-    rigs.push_back(one.name);
+  const std::vector<std::string> rigs = rig_start_names();
   verb.add_option("FILE", options.file, "the rig file to write; one that is there is left as it is")
       ->required();
   verb.add_option("--boat", options.boat, "her name")->type_name("NAME");
