@@ -14,9 +14,10 @@ namespace sheerpole {
 
 namespace {
 
-/// Up to where an offset is taken as meant: a hook and its shackles, or a halyard let down by an arm's
-/// length. Choice of the project, no source.
-constexpr Length usual_offset = Length::millimetres(1000.0);
+/// Up to where an offset is taken as meant: a hook with its shackles, and a halyard let down by an arm's
+/// length. Choices of the project, no source.
+constexpr Length usual_offset = Length::millimetres(300.0);
+constexpr Length usual_hoist_offset = Length::millimetres(1000.0);
 /// Up to where the twin of a knot lies: a hand's breadth. Choice of the project, no source.
 constexpr Length usual_below_knot = Length::millimetres(100.0);
 
@@ -28,7 +29,7 @@ void doubt_offsets(Elaboration& elaboration, const ResolvedDeclaration& declarat
     Length usual;
   };
   for (const Stated& stated : {Stated{"offset", reading.offset, usual_offset},
-                               Stated{"hoist-offset", reading.hoist_offset, usual_offset},
+                               Stated{"hoist-offset", reading.hoist_offset, usual_hoist_offset},
                                Stated{"below-knot", reading.below_knot, usual_below_knot}}) {
     const ResolvedProperty* property = declaration.find(stated.property);
     if (!stated.value || property == nullptr)

@@ -36,6 +36,9 @@ std::string_view words(ReadingPhrase phrase) {
     return "{}: its numbers are outside what the correction holds for";
   case ReadingPhrase::outside_hooke:
     return "{}: its numbers are outside what Hooke's law holds for";
+  case ReadingPhrase::boat_not_at_reference:
+    return "temperature of the boat: {} as it was read, {} where lengths hold; what spars, hull and an old "
+           "stay grow by between the two is not counted";
   case ReadingPhrase::no_tape:
     return "{}: the reading names no tape (with)";
   case ReadingPhrase::cord_without_number:

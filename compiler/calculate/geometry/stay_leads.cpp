@@ -145,8 +145,8 @@ std::optional<MastLine> mast_line(const Rig& rig, const Point& top) {
 } // namespace
 
 std::optional<ShroudAtMast> shroud_at_mast(const Rig& rig, const Stay& stay) {
-  if (stay.side == Side::centre || stay.path.size() < 2 || has_duty(stay, "running") ||
-      has_duty(stay, "temporary") || begins_at_junction(rig, stay))
+  if (stay.side == Side::centre || stay.path.size() < 2 || has_duty(stay, "temporary") ||
+      begins_at_junction(rig, stay))
     return std::nullopt;
   const PointId top = stay.path.front().point;
   const auto mast = mast_line(rig, rig[top]);

@@ -53,7 +53,7 @@ struct ShroudAtMast {
 
 /// Of a stay on port or starboard that begins at the mast and runs down and outwards to somewhere else than
 /// this mast; its first part counts. Nothing for any other stay: on the centreline, from a spreader's tip
-/// or a junction, on a bowsprit, running or temporary. Source: stay_angle().
+/// or a junction, on a bowsprit, or temporary. Source: stay_angle().
 std::optional<ShroudAtMast> shroud_at_mast(const Rig& rig, const Stay& stay);
 
 } // namespace sheerpole

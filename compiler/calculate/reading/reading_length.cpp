@@ -10,6 +10,7 @@
 #include "model/kind_words.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace sheerpole {
@@ -285,6 +286,17 @@ Remark where_x_lies(const Reading& reading) {
                               : Remark(Derivation::with_mark, {Remarks{{where}}, Words{reading.mark}});
 }
 
+/// Spars, hull and an old stay were as warm as the tape; the lengths of the file hold at the reference
+/// temperature of the boat. Half a degree does nothing that a tape shows.
+void add_boat_not_at_reference(const Rig& rig, const Reading& reading, std::vector<Remark>& not_corrected) {
+  constexpr double alike_kelvin = 0.5;
+  const auto reference = fact_number(rig.boat.particulars, fact_names.reference_temperature);
+  const auto as_read = fact_number(reading.particulars, fact_names.temperature);
+  if (reference && as_read && std::abs(reference->value - as_read->value) > alike_kelvin)
+    not_corrected.push_back({ReadingPhrase::boat_not_at_reference,
+                             {Temperature{as_read->value}, Temperature{reference->value}}});
+}
+
 ReadingLength reading_length(const Rig& rig, const Stay& stay, const Reading& reading) {
   ReadingLength result;
   add_cord_not_counted(rig, stay, reading, result.not_corrected);
@@ -299,6 +311,7 @@ ReadingLength reading_length(const Rig& rig, const Stay& stay, const Reading& re
   result.terms.push_back(mean_term(reading));
   const Length read = result.terms.front().amount;
   add_tape_corrections(rig, reading, read, result.terms, result.not_corrected);
+  add_boat_not_at_reference(rig, reading, result.not_corrected);
   add_offsets(reading, result.terms);
   if (reading.old_line)
     add_old_stretch(rig, stay, reading, read, result.terms, result.not_corrected);

@@ -28,6 +28,7 @@ enum class ReadingPhrase : std::uint16_t {
   not_stated,
   outside_correction,
   outside_hooke,
+  boat_not_at_reference,
   no_tape,
   cord_without_number,
   cord_pull,

@@ -10,6 +10,7 @@
 #include "wording/phrase_table.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 /// The rig as a whole: whether each mast is held every way, and the foretriangle.
 namespace sheerpole::whole_rig {
@@ -129,10 +130,49 @@ void check_foretriangle_differs(const Rig& rig, const Derived& /*derived*/, Chec
   }
 }
 
+/// A point this near to a plane lies in it: a drawing is read no finer. Choice of the project, no source.
+constexpr Length in_the_plane = Length::millimetres(1.0);
+
+/// How much longer a stay is whose lower end stands out to the side at half the beam.
+Length longer_at_the_side(Length length, Length half_beam) {
+  return Length::metres(std::hypot(length.metres(), half_beam.metres())) - length;
+}
+
+void check_points_in_one_plane(const Rig& rig, const Derived& derived, CheckReport& report) {
+  constexpr std::size_t least_points =
+      6; // of fewer nothing can be said: a bowsprit rig has as many in line
+  if (rig.points.size() < least_points)
+    return;
+  const bool flat = std::all_of(rig.points.begin(), rig.points.end(), [](const Point& point) {
+    return magnitude(point.position.y) <= in_the_plane;
+  });
+  if (!flat) {
+    report.pass(said(Common::this_rig), passed(report.check(), {}));
+    return;
+  }
+  const DerivedStay* longest = nullptr;
+  for (const DerivedStay& stay : derived.stays)
+    if (stay.route == LengthRoute::path &&
+        (longest == nullptr || stay.pin_to_pin.known() > longest->pin_to_pin.known()))
+      longest = &stay;
+  const auto beam = fact_length(rig.boat.particulars, fact_names.beam);
+  if (longest == nullptr)
+    return;
+  const Length length = longest->pin_to_pin.known();
+  const Remark by = beam ? Remark(P::would_be_longer, {Words{rig[longest->stay].name},
+                                                       longer_at_the_side(length, beam->value * 0.5)})
+                         : Remark(P::beam_not_stated);
+  report.find(
+      diagnose(report.check(), {{"points", std::to_string(rig.points.size())}, {"by", say(rig, by)}})
+          .at(rig.points.front().provenance.place.value_or(rig[longest->stay].place))
+          .about(said(Common::this_rig)));
+}
+
 } // namespace
 
 const CheckTable checks{
     CheckRow{"direction-not-held", check_direction_not_held},
-    CheckRow{"foretriangle-differs", check_foretriangle_differs, {Limit::foretriangle_apart}}};
+    CheckRow{"foretriangle-differs", check_foretriangle_differs, {Limit::foretriangle_apart}},
+    CheckRow{"points-in-one-plane", check_points_in_one_plane}};
 
 } // namespace sheerpole::whole_rig

@@ -327,17 +327,17 @@ std::optional<Length> allowed_apart(const Rig& rig, Length body) {
   return std::max(length.value_or(Length{}), body * share.value_or(0.0));
 }
 
-Diagnostic pair_finding(const Rig& rig, const Stay& stay, Length port, Length starboard, Length bound) {
+Diagnostic pair_finding(std::string_view slug, const Rig& rig, const Stay& stay, Length port,
+                        Length starboard, Length bound) {
   const bool port_longer = port > starboard;
   Diagnostic finding =
-      diagnose("pair-differs",
-               {{"stay", stay.base},
-                {"longer", port_longer ? "port" : "starboard"},
-                {"shorter", port_longer ? "starboard" : "port"},
-                {"difference", length_text(port_longer ? port - starboard : starboard - port)},
-                {"longer-body", length_text(port_longer ? port : starboard)},
-                {"shorter-body", length_text(port_longer ? starboard : port)},
-                {"tolerance", length_text(bound)}})
+      diagnose(slug, {{"stay", stay.base},
+                      {"longer", port_longer ? "port" : "starboard"},
+                      {"shorter", port_longer ? "starboard" : "port"},
+                      {"difference", length_text(port_longer ? port - starboard : starboard - port)},
+                      {"longer-body", length_text(port_longer ? port : starboard)},
+                      {"shorter-body", length_text(port_longer ? starboard : port)},
+                      {"tolerance", length_text(bound)}})
           .at(stay.place, say(rig, {P::two_sides, {port, starboard}}))
           .about(stay.base)
           .build();
@@ -347,7 +347,16 @@ Diagnostic pair_finding(const Rig& rig, const Stay& stay, Length port, Length st
   return finding;
 }
 
+/// Whether a pair is so far apart that a slip is likelier than a boat out of true.
+bool pair_is_far(const Rig& rig, Length difference, Length body) {
+  const auto share = rig.limits.value(Limit::pair_far_apart);
+  return share && difference > body * *share + threshold::negligible;
+}
+
+/// The two checks on the bodies of a pair, of which that for a pair far apart speaks first.
+template <Limit limit>
 void check_pair_differs(const Rig& rig, const Derived& derived, CheckReport& report) {
+  constexpr bool of_far = limit == Limit::pair_far_apart;
   for (const DerivedStay& port : derived.stays) {
     const Stay& stay = rig[port.stay];
     if (stay.side != Side::port)
@@ -357,17 +366,27 @@ void check_pair_differs(const Rig& rig, const Derived& derived, CheckReport& rep
       continue;
     // Two marks on two cords can not be compared in a file.
     if (port.body.unknown || starboard->body.unknown) {
-      report.not_checked(stay.base, {P::side_is_x});
+      if (!of_far)
+        report.not_checked(stay.base, {P::side_is_x});
       continue;
     }
     const Length to_port = port.body.known();
     const Length to_starboard = starboard->body.known();
     const auto bound = allowed_apart(rig, to_port);
-    if (!bound)
+    const Length difference = magnitude(to_port - to_starboard);
+    const bool far = pair_is_far(rig, difference, to_port);
+    if (of_far) {
+      if (far)
+        report.find(pair_finding(report.check(), rig, stay, to_port, to_starboard,
+                                 to_port * *rig.limits.value(Limit::pair_far_apart)));
+      else
+        report.pass(stay.base, {P::two_sides, {to_port, to_starboard}});
       continue;
-    const Length difference = to_port > to_starboard ? to_port - to_starboard : to_starboard - to_port;
+    }
+    if (!bound || far)
+      continue;
     if (difference > *bound + threshold::negligible)
-      report.find(pair_finding(rig, stay, to_port, to_starboard, *bound));
+      report.find(pair_finding(report.check(), rig, stay, to_port, to_starboard, *bound));
     else
       report.pass(stay.base, {P::two_sides, {to_port, to_starboard}});
   }
@@ -383,7 +402,10 @@ const CheckTable checks{
     CheckRow{"routes-far-apart", check_routes_far_apart, {Limit::routes_far_apart}, true},
     CheckRow{"routes-differ", check_routes_differ, {Limit::routes_apart}},
     CheckRow{"estimate-far", check_estimate_far, {Limit::estimate_apart}},
-    CheckRow{"pair-differs", check_pair_differs, {Limit::pair_apart, Limit::pair_apart_share}},
+    CheckRow{"pair-differs",
+             check_pair_differs<Limit::pair_apart>,
+             {Limit::pair_apart, Limit::pair_apart_share}},
+    CheckRow{"pair-far-apart", check_pair_differs<Limit::pair_far_apart>, {Limit::pair_far_apart}},
 };
 
 } // namespace sheerpole::stay_lengths

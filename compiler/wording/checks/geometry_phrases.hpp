@@ -67,6 +67,8 @@ enum class GeometryCheckPhrase : std::uint16_t {
   no_stay_on_spar,
   rests_on,
   metres,
+  would_be_longer,
+  beam_not_stated,
   height_of_foretriangle,
   base_of_foretriangle,
   no_sheer,

@@ -121,6 +121,10 @@ std::string_view words(GeometryCheckPhrase phrase) {
     return "no stay ends on it";
   case rests_on:
     return "{}, which rests on the {}";
+  case would_be_longer:
+    return "{} would be {} longer at half the beam";
+  case beam_not_stated:
+    return "the beam is not stated, so nobody knows by how much";
   case metres:
     return "{} m";
   case height_of_foretriangle:

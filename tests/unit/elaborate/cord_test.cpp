@@ -165,7 +165,8 @@ TEST(Cord, AnOffsetAsLongAsAPersonIsDoubted) {
   EXPECT_TRUE(doubted("  offset: 3 m\n"));
   EXPECT_TRUE(doubted("  hoist-offset: -1001 mm\n"));
   EXPECT_TRUE(doubted("  below-knot: -101 mm\n"));
-  EXPECT_FALSE(doubted("  offset: 1 m\n  hoist-offset: 1 m\n  below-knot: 100 mm\n"));
+  EXPECT_TRUE(doubted("  offset: 301 mm\n"));
+  EXPECT_FALSE(doubted("  offset: 300 mm\n  hoist-offset: 1 m\n  below-knot: 100 mm\n"));
 }
 
 TEST(Cord, AReadingOfADayThatHasNotComeIsDoubted) {
