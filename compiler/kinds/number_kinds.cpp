@@ -148,6 +148,8 @@ constexpr PropertyRow cutting[] = {
     length_row("least-offcut", Need::optional, 0.0, longest, "1 m",
                "the shortest rest that is kept; anything shorter is waste"),
     ratio_row("spare", 0.0, 10.0, "5 %", "share added to each piece, to be trimmed"),
+    length_row("sold-in", Need::optional, 0.1, 10000.0, "100 m",
+               "the length of a whole spool as it is sold; the plan then says how many are to be bought"),
     order_margin,
     text_row(
         "taken-for", Need::optional, "\"5d41402abc4b\"",

@@ -24,6 +24,8 @@ std::string_view words(StockPhrase phrase) {
     return "the plan has as many pieces as it can hold";
   case StockPhrase::in_hand:
     return "it is made of what is in hand for it, {}";
+  case StockPhrase::on_record:
+    return "it is on record as cut; to make it anew, take its `piece` records out";
   case StockPhrase::taken_before:
     return "an earlier plan has taken it from this stock, and it is not taken twice; to cut it once more "
            "take "

@@ -156,6 +156,39 @@ void print_totals(const LinePlan& plan, TextPage& page) {
   page.blank();
 }
 
+/// "spool-9 of batch lot 12".
+std::string stock_and_batch(const StockInHand& stock) {
+  return stock.name + led_by(" of batch ", stock.batch);
+}
+
+void print_pairs(const LinePlan& plan, TextPage& page) {
+  const std::vector<SplitPair> pairs = split_pairs(plan);
+  for (const SplitPair& pair : pairs) {
+    const WantedPiece& port = plan.order.pieces[pair.port];
+    page.wrapped("   Pair    ", port.boat + ": " + port.stay + " comes from two stocks, port from " +
+                                    stock_and_batch(plan.order.stocks[pair.stock_of_port]) +
+                                    ", starboard from " +
+                                    stock_and_batch(plan.order.stocks[pair.stock_of_starboard]) +
+                                    ". Two batches do not stretch, shrink and creep alike.");
+  }
+  if (!pairs.empty())
+    page.blank();
+}
+
+/// What is kept back and would do for a piece that is to be bought.
+void print_spare(const LinePlan& plan, TextPage& page) {
+  for (const StockInHand& stock : plan.order.stocks) {
+    const auto fits =
+        std::find_if(plan.short_pieces.begin(), plan.short_pieces.end(), [&](const ShortPiece& one) {
+          return plan.order.pieces[one.piece].length_mm <= stock.kept_back_mm;
+        });
+    if (fits != plan.short_pieces.end())
+      page.wrapped("     ", fmt::format("{} mm of {} are kept back as its spare; {} would go into them.",
+                                        stock.kept_back_mm, stock.name,
+                                        piece_words(plan.order.pieces[fits->piece])));
+  }
+}
+
 void print_to_buy(const LinePlan& plan, TextPage& page) {
   if (plan.short_pieces.empty())
     return;
@@ -169,6 +202,7 @@ void print_to_buy(const LinePlan& plan, TextPage& page) {
                  piece_words(piece) + flags_of(piece) +
                      (too_long ? "; longer than every stock in hand" : ""));
   }
+  print_spare(plan, page);
   page.blank();
 }
 
@@ -187,6 +221,7 @@ void print_line(const LinePlan& plan, std::size_t& number, TextPage& page) {
   print_drafts(line, page);
   for (const SpoolUse& use : plan.uses)
     print_use(line, use, number, page);
+  print_pairs(plan, page);
   if (plan.searched)
     print_totals(plan, page);
   print_to_buy(plan, page);

@@ -185,12 +185,16 @@ std::string cutting_words(const LineOrder& line) {
     words += "; spare on each piece " + percent_text(line.spare.value);
   else
     words += "; no spare on the pieces";
+  if (line.sold_in_mm.stated)
+    words += fmt::format("; sold in spools of {} mm", line.sold_in_mm.value);
   if (line.kerf_mm.differs)
     greatest.emplace_back("kerf");
   if (line.least_offcut_mm.differs)
     greatest.emplace_back("least offcut");
   if (line.spare.differs)
     greatest.emplace_back("spare");
+  if (line.sold_in_mm.differs)
+    greatest.emplace_back("spool as it is sold");
   for (std::size_t i = 0; i < greatest.size(); ++i)
     words += (i == 0 ? "; the files state differently, and the greatest counts, of " : ", ") + greatest[i];
   return words;
@@ -215,9 +219,14 @@ std::string to_buy_words(const LinePlan& plan) {
       ": " + counted(count, "piece", "pieces");
   if (plan.order.kerf_mm.value > 0)
     words += fmt::format(" with a kerf of {} mm{}", plan.order.kerf_mm.value, count == 1 ? "" : " each");
-  return words + (count == 1 ? ", in one length"
-                             : fmt::format(". The longest is {}; no piece can be made of two lengths",
-                                           planned_words(longest, draft)));
+  words += count == 1 ? ", in one length"
+                      : fmt::format(". The longest is {}; no piece can be made of two lengths",
+                                    planned_words(longest, draft));
+  if (!plan.order.sold_in_mm.stated)
+    return words;
+  const auto spools = spools_to_buy(plan);
+  return words + (spools ? ". That is " + counted(*spools, "whole spool", "whole spools")
+                         : ". A piece is longer than a whole spool as it is sold");
 }
 
 bool any_draft(const LineOrder& line) {
@@ -234,7 +243,7 @@ BackendDescription SpoolPlanBackend::describe() const {
   return {.name = "spool-plan",
           .summary = "what to cut from which spool, coil or offcut, what is left, and what is to be bought",
           .outputs = {"spool-plan.txt", "spool-plan.csv", "spool-plan.svg"},
-          .sometimes = {"new-stock.rig"},
+          .sometimes = {"new-stock.rig", "cut-pieces.rig"},
           .papers = {"spool-plan.pdf"}};
 }
 
@@ -260,6 +269,10 @@ OutputBundle SpoolPlanBackend::generate(const BackendRequest& request) const {
   for (std::size_t i = 0; i < plan.files.size(); ++i)
     bundle.files.push_back({i == 0 ? "new-stock.rig" : fmt::format("new-stock-{}.rig", i + 1),
                             new_stock_text(fleet, plan, i)});
+  for (std::size_t i = 0; i < fleet.boats.size(); ++i)
+    if (std::string pieces = cut_pieces_text(fleet, plan, i); !pieces.empty())
+      bundle.files.push_back(
+          {i == 0 ? "cut-pieces.rig" : fmt::format("cut-pieces-{}.rig", i + 1), std::move(pieces)});
   return bundle;
 }
 

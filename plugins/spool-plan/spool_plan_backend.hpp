@@ -68,6 +68,10 @@ std::string plan_csv(const SpoolPlan& plan);
 /// what the boats state of cutting these lines goes with them.
 std::string new_stock_text(const FleetBoats& fleet, const SpoolPlan& plan, std::size_t file);
 
+/// The pieces of one boat that the plan cuts, as records to be taken into her file: which stock and batch
+/// each is of. Empty when it cuts none of hers.
+std::string cut_pieces_text(const FleetBoats& fleet, const SpoolPlan& plan, std::size_t boat);
+
 /// Sheets on which every stock that is begun lies as a bar, all to one scale.
 std::vector<Drawing> plan_drawing(const FleetBoats& fleet, const SpoolPlan& plan);
 

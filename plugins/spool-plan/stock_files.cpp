@@ -1,6 +1,8 @@
 #include "plugins/spool-plan/spool_plan_backend.hpp"
 
+#include "kinds/kind_row.hpp"
 #include "model/kind_words.hpp"
+#include "units/dimension.hpp"
 #include "wording/model_words.hpp"
 
 #include <fmt/format.h>
@@ -52,13 +54,14 @@ std::string source_text(const Provenance& provenance) {
 /// One property of a record as it stood.
 std::string property_text(const Particular& fact) {
   const std::string name = "  " + fact.name + ": ";
-  if (fact.name == "length" || fact.name == "kerf" || fact.name == "least-offcut") {
+  if (fact.name == "length" || fact.name == "kerf" || fact.name == "least-offcut" ||
+      fact.name == "sold-in") {
     std::string text = name + millimetres_text(fact.value.value.si);
     if (fact.value.tolerance)
       text += " ± " + millimetres_text(fact.value.tolerance->si);
     return text + source_text(fact.value.provenance) + "\n";
   }
-  if (fact.name == "spare")
+  if (fact.name == "spare" || fact.name == "order-margin")
     return name + share_text(fact.value.value.si) + source_text(fact.value.provenance) + "\n";
   return name + in_quotes(fact.text) + "\n";
 }
@@ -85,6 +88,42 @@ std::string cutting_text(const std::string& of, const Record* cutting, const Lin
   if (!marks.empty())
     text += "  taken-for: " + in_quotes(joined(marks, " ")) + "\n";
   return text.empty() ? text : "\ncutting of " + of + " {\n" + text + "}\n";
+}
+
+/// A shop of the file, as it stood.
+std::string shop_text(const Record& shop) {
+  std::string text =
+      "\nshop " + shop.name + led_by(" ", shop.title.empty() ? "" : in_quotes(shop.title)) + " {\n";
+  const KindRow* kind = find_kind(name_of(RecordKind::shop));
+  for (const Particular& fact : shop.facts) {
+    const PropertyRow* row = kind == nullptr ? nullptr : find_property(kind->properties, fact.name);
+    const std::string name = "  " + fact.name + ": ";
+    if (row != nullptr && row->type == ValueType::choice)
+      text += name + fact.text + "\n";
+    else if (row != nullptr && row->type == ValueType::quantity)
+      text += name +
+              (row->dimension == dimension::length ? millimetres_text(fact.value.value.si)
+                                                   : share_text(fact.value.value.si)) +
+              source_text(fact.value.provenance) + "\n";
+    else
+      text += name + in_quotes(fact.text) + "\n";
+  }
+  return text + "}\n";
+}
+
+/// The shops that a file of stock states: it is used in the place of that file, so they are not lost.
+std::string shops_text(const FleetBoats& fleet, const StockFile& file) {
+  std::string text;
+  std::vector<std::string> written;
+  for (const SpoolBoat& boat : fleet.boats)
+    for (const Record& record : boat.rig->records)
+      if (record.kind == RecordKind::shop && record.place.source.index() < boat.source_keys.size() &&
+          boat.source_keys[record.place.source.index()] == file.key &&
+          std::find(written.begin(), written.end(), record.name) == written.end()) {
+        written.push_back(record.name);
+        text += shop_text(record);
+      }
+  return text;
 }
 
 std::string stock_text(const StockInHand& was, const NewStock& now) {
@@ -134,6 +173,7 @@ std::string new_stock_text(const FleetBoats& fleet, const SpoolPlan& plan, std::
                            "plan with it again.";
   for (const std::string& line : wrap_text(what, 98))
     text += "# " + line + "\n";
+  text += shops_text(fleet, plan.files[file]);
   std::vector<std::string> written;
   for (const LinePlan& line : plan.lines)
     for (const StockInHand& stock : line.order.stocks) {
@@ -146,6 +186,44 @@ std::string new_stock_text(const FleetBoats& fleet, const SpoolPlan& plan, std::
     if (stock.file == file)
       text += stock_text(plan.lines[stock.line].order.stocks[stock.stock], stock);
   return text;
+}
+
+namespace {
+
+std::string piece_record_text(const WantedPiece& piece, const StockInHand& stock) {
+  std::string text = "\npiece of " + piece.stay;
+  if (piece.side != Side::centre)
+    text += "." + std::string(name_of(piece.side));
+  text += " {\n  stage: cut\n";
+  if (piece.of > 1)
+    text += "  number: " + std::to_string(piece.number) + "\n";
+  text += "  stock: " + in_quotes(stock.name) + "\n";
+  if (!stock.batch.empty())
+    text += "  batch: " + in_quotes(stock.batch) + "\n";
+  return text + "}\n";
+}
+
+} // namespace
+
+std::string cut_pieces_text(const FleetBoats& fleet, const SpoolPlan& plan, std::size_t boat) {
+  std::string records;
+  for (const LinePlan& line : plan.lines)
+    for (const SpoolUse& use : line.uses)
+      for (const SpoolCut& cut : use.cuts)
+        if (const WantedPiece& piece = line.order.pieces[cut.piece];
+            piece.rig == fleet.boats[boat].rig && !piece.draft())
+          records += piece_record_text(piece, line.order.stocks[use.stock]);
+  if (records.empty())
+    return {};
+  std::string text = "language 1\n\n";
+  const std::string what =
+      "Pieces of " + fleet.boats[boat].title +
+      " that the spool plan cuts, each with the stock it is of. Take those that were cut "
+      "into the file of the boat, with the day: labels, order list and records then say "
+      "where they are from, and they are not planned again.";
+  for (const std::string& line : wrap_text(what, 98))
+    text += "# " + line + "\n";
+  return text + records;
 }
 
 std::string plan_csv(const SpoolPlan& plan) {

@@ -2,6 +2,7 @@
 
 #include "base/byte_text.hpp"
 #include "base/internal_error.hpp"
+#include "calculate/adjust/piece_history.hpp"
 #include "calculate/cutting/plan_cutting.hpp"
 #include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
@@ -47,6 +48,8 @@ std::variant<WantedPiece, UnplannedPiece> wanted_piece(const SpoolBoat& boat, co
   const auto not_planned = [&](Remark reason) {
     return UnplannedPiece{boat.rig, boat.title, piece.name, std::move(reason)};
   };
+  if (is_on_record(*boat.rig, piece))
+    return not_planned(StockPhrase::on_record);
   const auto note = std::find_if(boat.notes.begin(), boat.notes.end(),
                                  [&](const PieceNote& one) { return one.piece == piece.name; });
   const bool noted = note != boat.notes.end();
@@ -60,6 +63,8 @@ std::variant<WantedPiece, UnplannedPiece> wanted_piece(const SpoolBoat& boat, co
   wanted.boat = boat.title;
   wanted.stay = stay.base;
   wanted.side = stay.side;
+  wanted.number = piece.number;
+  wanted.of = piece.of;
   wanted.name = piece.name;
   wanted.cut = piece.cut.known();
   if (noted) {
@@ -169,6 +174,8 @@ void read_settings(const std::vector<SpoolBoat>& boats, Group& group) {
       state(group.order.least_offcut_mm, up_to_millimetres(least->value));
     if (const auto spare = fact_number(cutting->facts, fact_names.spare))
       state(group.order.spare, spare->value);
+    if (const auto sold_in = fact_length(cutting->facts, fact_names.sold_in))
+      state(group.order.sold_in_mm, down_to_millimetres(sold_in->value));
   }
 }
 

@@ -26,6 +26,7 @@ enum class StockPhrase : std::uint16_t {
   too_long,
   plan_full,
   in_hand,
+  on_record,
   taken_before
 };
 
@@ -75,6 +76,8 @@ struct WantedPiece {
   std::string boat;         ///< title
   std::string stay;         ///< without its side
   Side side = Side::centre;
+  int number = 1; ///< of `of` pieces of its stay, from aloft
+  int of = 1;
   std::string name;           ///< `cap-shroud.port`; `backstay-upper 2 of 3`
   Length cut;                 ///< before spare; with an estimate for X
   std::int64_t length_mm = 0; ///< with spare, rounded up
@@ -120,6 +123,7 @@ struct LineOrder {
   CuttingSetting<std::int64_t> kerf_mm;
   CuttingSetting<std::int64_t> least_offcut_mm;
   CuttingSetting<double> spare;
+  CuttingSetting<std::int64_t> sold_in_mm;
   std::vector<std::string> taken;  ///< marks of pieces that earlier plans have taken; `taken-for`
   std::vector<WantedPiece> pieces; ///< in the order of the boats, of their stays and down each stay
   std::vector<UnplannedPiece> unplanned;

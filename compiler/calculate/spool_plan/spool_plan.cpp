@@ -3,6 +3,7 @@
 #include "calculate/spool_plan/deal_out.hpp"
 
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 namespace sheerpole {
@@ -229,6 +230,44 @@ SpoolPlan plan_spools(const std::vector<SpoolBoat>& boats, const CuttingLimits& 
     add_new_stock(planned, plan.lines.size() - 1, plan.new_stock);
   }
   return plan;
+}
+
+std::optional<std::int64_t> spools_to_buy(const LinePlan& plan) {
+  if (!plan.order.sold_in_mm.stated || plan.short_pieces.empty())
+    return std::nullopt;
+  std::vector<std::int64_t> lengths;
+  for (const ShortPiece& missing : plan.short_pieces)
+    lengths.push_back(plan.order.pieces[missing.piece].length_mm);
+  std::sort(lengths.rbegin(), lengths.rend());
+  if (lengths.front() > plan.order.sold_in_mm.value)
+    return std::nullopt;
+  std::vector<std::int64_t> left;
+  for (const std::int64_t length : lengths) {
+    auto spool = std::find_if(left.begin(), left.end(), [&](std::int64_t room) { return room >= length; });
+    if (spool == left.end())
+      spool = left.insert(left.end(), plan.order.sold_in_mm.value);
+    *spool -= length + plan.order.kerf_mm.value; // the last cut of a spool may need less than a kerf
+  }
+  return static_cast<std::int64_t>(left.size());
+}
+
+std::vector<SplitPair> split_pairs(const LinePlan& plan) {
+  const std::vector<WantedPiece>& pieces = plan.order.pieces;
+  std::vector<std::optional<std::size_t>> stock_of(pieces.size());
+  for (const SpoolUse& use : plan.uses)
+    for (const SpoolCut& cut : use.cuts)
+      stock_of[cut.piece] = use.stock;
+  std::vector<SplitPair> pairs;
+  for (std::size_t port = 0; port < pieces.size(); ++port) {
+    if (pieces[port].side != Side::port || !stock_of[port])
+      continue;
+    for (std::size_t other = 0; other < pieces.size(); ++other)
+      if (pieces[other].side == Side::starboard && pieces[other].rig == pieces[port].rig &&
+          pieces[other].stay == pieces[port].stay && pieces[other].number == pieces[port].number &&
+          stock_of[other] && *stock_of[other] != *stock_of[port])
+        pairs.push_back({port, other, *stock_of[port], *stock_of[other]});
+  }
+  return pairs;
 }
 
 } // namespace sheerpole

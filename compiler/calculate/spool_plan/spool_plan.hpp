@@ -4,8 +4,10 @@
 #include "calculate/spool_plan/spool_order.hpp"
 #include "model/rig.hpp"
 
+#include <optional>
 #include <set>
 #include <string>
+#include <vector>
 
 namespace sheerpole {
 
@@ -71,6 +73,20 @@ struct LinePlan {
   std::int64_t bound_mm = 0;   ///< no plan counts less
   bool proven = false;         ///< the two are equal
 };
+
+/// How many whole spools hold the pieces for which the stock does not suffice, the longest laid out first,
+/// each on the first spool that still has room. Nothing when the file does not say what spools are sold in,
+/// or a piece is longer.
+std::optional<std::int64_t> spools_to_buy(const LinePlan& plan);
+
+/// The two pieces of a pair that come from two stocks.
+struct SplitPair {
+  std::size_t port = 0; ///< in LineOrder::pieces
+  std::size_t starboard = 0;
+  std::size_t stock_of_port = 0; ///< in LineOrder::stocks
+  std::size_t stock_of_starboard = 0;
+};
+std::vector<SplitPair> split_pairs(const LinePlan& plan);
 
 /// One record of stock when the plan has been carried out.
 struct NewStock {
