@@ -1,6 +1,9 @@
 #include "elaborate/elaboration.hpp"
+#include "elaborate/read_fields.hpp"
 
 #include <algorithm>
+#include <array>
+#include <string_view>
 
 namespace sheerpole {
 
@@ -50,6 +53,21 @@ void add_position(Elaboration& elaboration, const ResolvedDeclaration& block, St
   }
 }
 
+/// What is lowered, how far and which way belong together.
+bool is_whole_lowering(Elaboration& elaboration, const ResolvedDeclaration& declaration,
+                       const State& state) {
+  const std::array words{std::string_view("lowers"), std::string_view("by"), std::string_view("towards")};
+  const auto stated = [&](std::string_view word) { return declaration.find(word) != nullptr; };
+  const auto missing = std::find_if_not(words.begin(), words.end(), stated);
+  if (missing == words.end() || std::none_of(words.begin(), words.end(), stated))
+    return true;
+  elaboration.sink.report(
+      diagnose("lowering-not-whole", {{"state", state.name}, {"property", std::string(*missing)}})
+          .at(state.place)
+          .about(state.name));
+  return false;
+}
+
 } // namespace
 
 void elaborate_states(Elaboration& elaboration) {
@@ -59,8 +77,10 @@ void elaborate_states(Elaboration& elaboration) {
     State state;
     state.name = elaboration.name_of(declaration);
     state.title = declaration.syntax->title ? declaration.syntax->title->text : "";
-    state.note = elaboration.text(declaration, "note");
+    read_fields(elaboration, declaration, state.name, state);
     state.place = elaboration.place_of(declaration);
+    if (!is_whole_lowering(elaboration, declaration, state))
+      continue;
     for (const ResolvedDeclaration& block : declaration.blocks)
       add_position(elaboration, block, state);
     elaboration.rig.states.push_back(std::move(state));

@@ -2,6 +2,7 @@
 
 #include "elaborate/elaboration.hpp"
 #include "model/field.hpp"
+#include "model/remark.hpp"
 
 #include <array>
 #include <cstddef>
@@ -37,6 +38,16 @@ inline void read_into(Elaboration& elaboration, const StatedProperty& stated,
 inline void read_into(Elaboration& elaboration, const StatedProperty& stated,
                       std::optional<Sourced<double>>& member) {
   member = elaboration.read.ratio(stated.value(), stated.row(), stated.owner);
+}
+
+inline void read_into(Elaboration& elaboration, const StatedProperty& stated,
+                      std::optional<Sourced<Angle>>& member) {
+  const auto read = elaboration.read.ratio(stated.value(), stated.row(), stated.owner);
+  if (!read)
+    return;
+  member = Sourced<Angle>{Angle{read->value}, read->provenance, std::nullopt, read->influences};
+  if (read->tolerance)
+    member->tolerance = Angle{*read->tolerance};
 }
 
 inline void read_into(Elaboration& elaboration, const StatedProperty& stated,

@@ -152,7 +152,21 @@ constexpr PropertyRow reading[] = {
     text_row("note", Need::optional, "\"light wind, afloat\"", "conditions"),
 };
 
+constexpr std::string_view lowered_towards[] = {"aft", "forward"};
+
 constexpr PropertyRow state[] = {
+    reference_row(
+        "lowers", Need::optional, Category::spar, "mast",
+        "the spar that is lowered about its heel, or raised again: its stays are told as slack or "
+        "too short on the way"),
+    {.name = "by",
+     .type = quantity,
+     .dimension = dimension::angle,
+     .least = 0.0,
+     .most = 3.15,
+     .example = "85 deg",
+     .help = "how far it is lowered, from how it stands"},
+    choice_row("towards", Need::optional, lowered_towards, "aft", "which way its head goes"),
     note_row("\"light airs\"", "when the rig stands like this"),
 };
 

@@ -1,12 +1,14 @@
 #include "wording/print_phases.hpp"
 
 #include "model/provenance.hpp"
+#include "model/remark.hpp"
 #include "model/sourced.hpp"
 #include "model/splice.hpp"
 #include "units/dimension.hpp"
 #include "units/force.hpp"
 #include "units/format_length.hpp"
 #include "units/length.hpp"
+#include "units/quantity_text.hpp"
 #include "wording/model_words.hpp"
 
 #include <array>
@@ -86,6 +88,12 @@ std::string print_line(std::string_view indent, std::string_view name,
               measure.provenance);
 }
 
+/// One line, in degrees.
+std::string print_line(std::string_view indent, std::string_view name, const Sourced<Angle>& angle) {
+  return line(indent, name, angle_text(angle.value.radians),
+              angle.tolerance ? angle_text(angle.tolerance->radians) : "", angle.provenance);
+}
+
 /// One line, millimetres for a length, else the coherent SI unit.
 std::string print_line(std::string_view indent, std::string_view name, const Sourced<Quantity>& quantity) {
   if (quantity.value.dimension == dimension::length) {
@@ -143,6 +151,9 @@ private:
     return "expect " + names(one.stays) + " " + one.quantity;
   }
   std::string head(const Inspection& one) const { return "finding of " + names(one.stays); }
+  std::string head(const PieceRecord& one) const {
+    return "piece of " + names(one.stays) + ", " + std::string(name_of(one.stage));
+  }
   std::string head(const StatedBound& bound) const { return "bound of " + bound.name; }
 
   // The members of the rig.
@@ -164,6 +175,12 @@ private:
     line(1, "property", words.what);
     line(1, "was", words.was);
     line(1, "is", words.is);
+  }
+  void things(std::string_view, const Edition& edition) {
+    if (edition.layer.empty())
+      return;
+    text_ += "as " + edition.layer + (edition.held ? ", later layers left out" : "") + "\n";
+    line(1, "date", edition.date);
   }
   void things(std::string_view, const Limits& limits) {
     for (const StatedLimit& limit : limits.stated())

@@ -1,6 +1,8 @@
 #pragma once
 
+#include "model/remark.hpp"
 #include "results/checked_rig.hpp"
+#include "units/si_factors.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -69,6 +71,12 @@ inline Json sourced_json(const Sourced<Length>& length, const SourceSet& sources
 /// A share of one: `{value, provenance}`
 inline Json sourced_json(const Sourced<double>& share, const SourceSet& sources) {
   return {{"value", share.value}, {"provenance", provenance_json(share.provenance, sources)}};
+}
+
+/// `{value_deg, provenance}`
+inline Json sourced_json(const Sourced<Angle>& angle, const SourceSet& sources) {
+  return {{"value_deg", angle.value.radians / degree},
+          {"provenance", provenance_json(angle.provenance, sources)}};
 }
 
 /// `{value_kn, provenance}`

@@ -2,7 +2,10 @@
 #include "backend/printed_sums.hpp"
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
+#include "calculate/adjust/state_lengths.hpp"
 #include "calculate/length/body.hpp"
+#include "units/format_length.hpp"
+#include "units/si_factors.hpp"
 #include "wording/model_words.hpp"
 
 #include <fmt/format.h>
@@ -25,6 +28,20 @@ struct Distance {
 
   std::string text() const { return lost ? "?" : format_total(with_x, known, x); }
 };
+
+std::string degrees_words(double radians) {
+  return format_fixed(radians / degree, 0) + " deg";
+}
+
+/// "too short by 14.2 at 12 deg; slack from 31 deg".
+std::string lowering_words(const LoweredStay& lowered) {
+  std::string words;
+  if (lowered.tightest > Length{})
+    words = "too short by " + format_tenths(lowered.tightest) + " at " + degrees_words(lowered.tightest_at);
+  if (lowered.slack > Length{})
+    add_words(words, "; ", "slack from " + degrees_words(lowered.slack_from));
+  return words;
+}
 
 } // namespace
 
@@ -117,29 +134,52 @@ Table stack_table(const CheckedRig& checked) {
 
 Table states_table(const CheckedRig& checked) {
   const Rig& rig = checked.rig();
-  Table table{.title = "States of the rig: adjusters that move, in mm",
-              .columns = {{"state"},
-                          {"stay"},
-                          {"adjuster"},
-                          {"set", true},
-                          {"longer by", true},
-                          {"to tighten", true},
-                          {"to slacken", true},
-                          {"stowed at"}}};
+  Table table{
+      .title =
+          "States of the rig: adjusters that move, stays that are made off elsewhere or lowered, in mm",
+      .columns = {{"state"},
+                  {"stay"},
+                  {"adjuster"},
+                  {"set", true},
+                  {"longer by", true},
+                  {"to tighten", true},
+                  {"to slacken", true},
+                  {"stowed at"},
+                  {"needs", true},
+                  {"slack", true},
+                  {"on the way"}},
+      .notes = {}};
+  const std::vector<StowedStay> stowed = stowed_stays(rig, checked.derived());
   for (const DerivedPosition& derived : checked.derived().positions) {
     const State& state = rig.states[derived.state];
     const StatePosition& position = state.positions[derived.position];
-    const std::string stowed = position.stowed_at ? rig[*position.stowed_at].name : "";
+    std::vector<std::string> made_off(4);
+    if (position.stowed_at)
+      made_off[0] = rig[*position.stowed_at].name;
+    for (const StowedStay& one : stowed)
+      if (one.state == derived.state && one.position == derived.position)
+        made_off = {made_off[0], format_tenths(one.needs),
+                    one.left() ? format_signed(*one.left()) : x_on_sheet(rig, rig[one.stay]), ""};
+    const auto add = [&](std::vector<std::string> row) {
+      row.insert(row.end(), made_off.begin(), made_off.end());
+      table.rows.push_back(std::move(row));
+    };
     if (derived.adjusters.empty())
-      table.rows.push_back({state.name, rig[derived.stay].name, "", "", "", "", "", stowed});
+      add({state.name, rig[derived.stay].name, "", "", "", "", ""});
     for (const TakeUp& adjuster : derived.adjusters)
-      table.rows.push_back({state.name, rig[derived.stay].name, rig[adjuster.part].name,
-                            format_tenths(adjuster.set.value), format_tenths(derived.change),
-                            format_tenths(adjuster.to_tighten), format_tenths(adjuster.to_slacken),
-                            stowed});
+      add({state.name, rig[derived.stay].name, rig[adjuster.part].name, format_tenths(adjuster.set.value),
+           format_tenths(derived.change), format_tenths(adjuster.to_tighten),
+           format_tenths(adjuster.to_slacken)});
   }
+  for (const LoweredStay& lowered : lowered_stays(rig, checked.derived()))
+    table.rows.push_back({rig.states[lowered.state].name, rig[lowered.stay].name, "", "", "", "", "", "",
+                          "", format_signed(lowered.slack), lowering_words(lowered)});
   if (table.rows.empty())
     table.notes.push_back("No state moves anything.");
+  else
+    table.notes.push_back(
+        "Slack: what hangs loose, at the end of the way for a stay of a spar that is lowered; below "
+        "nothing it is too short. Needs: straight from its upper pin.");
   return table;
 }
 

@@ -1,11 +1,11 @@
 #include "calculate/change/sensitivity.hpp"
 
+#include "calculate/adjust/state_lengths.hpp"
 #include "calculate/length/path_length.hpp"
 #include "model/kind_words.hpp"
 #include "units/si_factors.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <set>
 
 namespace sheerpole {
@@ -28,25 +28,6 @@ Length length_of(const std::vector<Vector3>& places) {
   for (std::size_t i = 0; i + 1 < places.size(); ++i)
     sum += distance(places[i], places[i + 1]);
   return sum;
-}
-
-/// A place turned about the heel of its spar in the plane of the spar's own x and z, by an angle that takes
-/// z to -x: a mast goes aft, what points forward goes up.
-Vector3 turned(const Vector3& place, const Spar& spar, double angle) {
-  const std::array<Length, 3> from{place.x - spar.heel.x, place.y - spar.heel.y, place.z - spar.heel.z};
-  std::array<Length, 3> own{};
-  for (std::size_t axis = 0; axis < 3; ++axis)
-    for (std::size_t i = 0; i < 3; ++i)
-      own[axis] += from[i] * spar.axes[axis][i];
-  const Length x = own[0] * std::cos(angle) - own[2] * std::sin(angle);
-  const Length z = own[0] * std::sin(angle) + own[2] * std::cos(angle);
-  own[0] = x;
-  own[2] = z;
-  std::array<Length, 3> to{spar.heel.x, spar.heel.y, spar.heel.z};
-  for (std::size_t i = 0; i < 3; ++i)
-    for (std::size_t axis = 0; axis < 3; ++axis)
-      to[i] += own[axis] * spar.axes[axis][i];
-  return {to[0], to[1], to[2]};
 }
 
 class StaySensitivity {
@@ -109,7 +90,7 @@ private:
           continue;
         carries = true;
         raised[i].z += step;
-        leant[i] = turned(places_[i], spar, angle);
+        leant[i] = turned_about_heel(places_[i], spar, angle);
       }
       if (!carries)
         continue;

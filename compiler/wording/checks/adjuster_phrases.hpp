@@ -25,6 +25,7 @@ enum class AdjusterCheckPhrase : std::uint16_t {
   from_hole,
   in_a_hole,
   set_in_state,
+  stowed_is_x,
   its_range,
   taking_up,
   giving_out,

@@ -39,6 +39,8 @@ std::string_view words(AdjusterCheckPhrase phrase) {
     return "{} is pinned in one of its holes";
   case set_in_state:
     return "in {} {} is set to {}";
+  case stowed_is_x:
+    return "in {} it is made off elsewhere, and its length is X";
   case its_range:
     return "its range";
   case taking_up:
