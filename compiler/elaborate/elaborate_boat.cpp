@@ -1,7 +1,10 @@
 #include "elaborate/elaboration.hpp"
 #include "elaborate/read_fields.hpp"
 
+#include "model/fact_name.hpp"
+
 #include <algorithm>
+#include <utility>
 
 namespace sheerpole {
 
@@ -33,9 +36,11 @@ void read_boat(Elaboration& elaboration, const ResolvedDeclaration& declaration)
     auto particular = elaboration.read.particular(property.syntax->value, *property.row, "the boat");
     if (!particular)
       continue;
-    if (particular->name == "pair-tolerance")
-      boat.pair_tolerance = Sourced<Length>{Length::from_si(particular->value.value.si),
-                                            particular->value.provenance, std::nullopt};
+    for (const auto& [name, member] : {std::pair(fact_names.pair_tolerance, &Boat::pair_tolerance),
+                                       std::pair(fact_names.remake_tolerance, &Boat::remake_tolerance)})
+      if (particular->name == name.text)
+        boat.*member = Sourced<Length>{Length::from_si(particular->value.value.si),
+                                       particular->value.provenance, std::nullopt};
     if (particular->name == "report-date")
       boat.report_date = particular->text;
     boat.particulars.push_back(std::move(*particular));

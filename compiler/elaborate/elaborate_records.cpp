@@ -2,6 +2,7 @@
 #include "elaborate/read_fields.hpp"
 
 #include "base/internal_error.hpp"
+#include "model/fact_name.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -121,6 +122,106 @@ void add_inspection(Elaboration& elaboration, const ResolvedDeclaration& declara
   elaboration.rig.inspections.push_back(std::move(inspection));
 }
 
+/// The place of a layer in the order in which they come about; the last one behind all where none is named.
+std::ptrdiff_t rank_of(std::string_view layer) {
+  const auto names = find_kind("layer")->name_choices;
+  return std::find(names.begin(), names.end(), layer) - names.begin();
+}
+
+/// Whether what became of a piece comes after the layer as of which the boat is shown.
+bool is_later(PieceStage stage, std::string_view as_of) {
+  if (as_of.empty())
+    return false;
+  return stage == PieceStage::settled ||
+         rank_of(stage == PieceStage::fitted ? "fitted" : "made") > rank_of(as_of);
+}
+
+/// Papers speak of the day of the report: what comes later cannot stand on them.
+void refuse_later(Elaboration& elaboration, const std::string& what, const std::string& date, Span place) {
+  const Boat& boat = elaboration.rig.boat;
+  if (date.empty() || boat.report_date.empty() || date <= boat.report_date) // ISO 8601 days are in order
+    return;
+  auto finding =
+      diagnose("after-report", {{"what", what}, {"date", date}, {"report", boat.report_date}}).at(place);
+  for (const Particular& fact : boat.particulars)
+    if (fact.name == "report-date" && fact.value.provenance.place)
+      finding = std::move(finding)
+                    .and_at(*fact.value.provenance.place, "the day of the report")
+                    .edit(*fact.value.provenance.place, date,
+                          "if the report is of that day, write `" + date + "`");
+  elaboration.sink.report(std::move(finding));
+}
+
+Span place_of_date(const ResolvedDeclaration& declaration, Span otherwise) {
+  const ResolvedProperty* date = declaration.find("date");
+  return date == nullptr ? otherwise : date->syntax->value.expression().span;
+}
+
+void add_piece(Elaboration& elaboration, const ResolvedDeclaration& declaration) {
+  if (!elaboration.has_required(declaration) || declaration.of == poison_symbol)
+    return;
+  PieceRecord record;
+  record.stays = elaboration.stays_named(declaration.syntax->of, declaration.syntax->of_side,
+                                         declaration.syntax->of.span);
+  const std::string& stay = declaration.syntax->of.text;
+  read_fields(elaboration, declaration, "piece of " + stay, record);
+  record.place = declaration.syntax->kind.span;
+  if (is_later(record.stage, elaboration.tree.as_of))
+    return;
+  for (const StayId id : record.stays) {
+    const auto& stack = elaboration.rig[id].stack;
+    const int lines = static_cast<int>(std::count_if(stack.begin(), stack.end(), [](const StackItem& item) {
+      return item.kind == StackItem::Kind::line;
+    }));
+    if (record.number ? *record.number <= lines : lines == 1)
+      continue;
+    const ResolvedProperty* number = declaration.find("number");
+    elaboration.sink.report(
+        diagnose("piece-number", {{"stay", stay}, {"lines", std::to_string(lines)}})
+            .at(number == nullptr ? record.place : number->syntax->value.expression().span)
+            .and_at(elaboration.rig[id].stack_place, "the stack")
+            .about(stay));
+    return;
+  }
+  for (const std::string_view idle : {"body", "pull"}) {
+    const ResolvedProperty* property = declaration.find(idle);
+    const bool counts = idle == "body" ? record.stage != PieceStage::cut : record.body.has_value();
+    if (property != nullptr && !counts)
+      elaboration.sink.report(
+          diagnose("piece-property-idle", {{"property", std::string(idle)},
+                                           {"stay", stay},
+                                           {"stage", std::string(name_of(record.stage))}})
+              .at(property->syntax->name.span)
+              .about(stay));
+  }
+  refuse_later(elaboration, "piece of " + stay + " as " + std::string(name_of(record.stage)), record.date,
+               place_of_date(declaration, record.place));
+  elaboration.rig.piece_records.push_back(std::move(record));
+}
+
+/// The last layer that counts, and when it was so.
+void add_edition(Elaboration& elaboration) {
+  Edition& edition = elaboration.rig.edition;
+  for (const Record& layer : elaboration.rig.records) {
+    if (layer.kind != RecordKind::layer)
+      continue;
+    const auto date = std::find_if(layer.facts.begin(), layer.facts.end(), [](const Particular& fact) {
+      return fact.name == fact_names.date.text;
+    });
+    const bool dated = date != layer.facts.end();
+    if (dated)
+      refuse_later(elaboration, "layer " + layer.name, date->text,
+                   date->value.provenance.place.value_or(layer.place));
+    if (edition.layer.empty() || rank_of(layer.name) >= rank_of(edition.layer))
+      edition = {layer.name, dated ? date->text : ""};
+  }
+  if (elaboration.tree.as_of.empty())
+    return;
+  if (edition.layer != elaboration.tree.as_of)
+    edition = {elaboration.tree.as_of, {}};
+  edition.held = true;
+}
+
 void add_expectation(Elaboration& elaboration, const ResolvedExpect& resolved) {
   static constexpr PropertyRow row{.name = "value",
                                    .type = ValueType::quantity,
@@ -211,6 +312,9 @@ void add_difference(Elaboration& elaboration, const Override& override) {
     difference.was = shown(elaboration.sources, override.was_block);
     difference.is = shown(elaboration.sources, override.is_block);
   }
+  const auto& unused = elaboration.tree.unused_lets;
+  difference.idle = override.property == "value" &&
+                    std::find(unused.begin(), unused.end(), override.subject) != unused.end();
   difference.place = override.is_span;
   elaboration.rig.differences.push_back(std::move(difference));
 }
@@ -238,10 +342,14 @@ void elaborate_records(Elaboration& elaboration) {
     case Category::inspection:
       add_inspection(elaboration, declaration);
       break;
+    case Category::piece:
+      add_piece(elaboration, declaration);
+      break;
     default:
       break;
     }
   }
+  add_edition(elaboration);
   for (const ResolvedExpect& expect : elaboration.tree.expectations)
     add_expectation(elaboration, expect);
   for (const Override& override : elaboration.tree.overrides)

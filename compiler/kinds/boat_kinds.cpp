@@ -68,6 +68,10 @@ constexpr PropertyRow boat[] = {
      .dimension = dimension::temperature_point,
      .example = "20 degC",
      .help = "temperature at which the lengths of this file hold"},
+    length_row(
+        "remake-tolerance", Need::optional, 0.0, 0.1, "2 mm",
+        "a piece that hangs there is not made anew for less; not stated: for half of the last printed "
+        "digit"),
     {.name = "report-date",
      .type = date,
      .example = "2026-11-01",

@@ -60,6 +60,8 @@ std::string_view describe(Category category) {
     return "a waiver";
   case Category::inspection:
     return "an inspection";
+  case Category::piece:
+    return "a record of a piece";
   case Category::points:
     return "a block of points";
   case Category::spreader:

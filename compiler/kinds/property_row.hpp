@@ -54,6 +54,7 @@ enum class Category {
   rule,
   waiver,
   inspection,
+  piece, ///< what became of a piece that was made
   point
 };
 

@@ -100,6 +100,29 @@ constexpr PropertyRow inspection[] = {
     text_row("note", Need::optional, "\"pin polished on one side\"", "what was seen"),
 };
 
+constexpr std::string_view stages[] = {"cut", "made", "fitted", "settled"};
+
+constexpr PropertyRow piece[] = {
+    choice_row("stage", Need::required, stages, "made",
+               "how far it is: cut off its stock, made up on the bench, fitted and set, settled under its "
+               "load"),
+    {.name = "number",
+     .type = count,
+     .least = 1,
+     .most = 100,
+     .example = "2",
+     .help = "which line of its stack, from aloft; needed when there are several"},
+    length_row("body", Need::optional, 0.05, longest, "11_284 mm",
+               "how long it came out, bearing to bearing"),
+    force_row("pull", "500 N", "the pull under which that was measured"),
+    date_row("date", Need::optional, "when it was so"),
+    text_row("by", Need::optional, "\"north shed\"", "who did it and measured it"),
+    text_row("job", Need::optional, "\"2026-114\"", "the number of the job under which it was made"),
+    text_row("stock", Need::optional, "\"spool-9\"", "the spool, coil or offcut that it was cut from"),
+    text_row("batch", Need::optional, "\"lot 12\"", "the batch that it came from; that of its stock"),
+    note_row("\"second eye 3 mm short\"", "anything a reader should know"),
+};
+
 constexpr KindRow kinds[] = {
     {.name = "layer",
      .category = Category::layer,
@@ -154,6 +177,13 @@ constexpr KindRow kinds[] = {
      .of = Category::stay,
      .properties = inspection,
      .help = "inspection log: what was found on a stay or a joint of it, when and by whom"},
+    {.name = "piece",
+     .category = Category::piece,
+     .group = "Records",
+     .naming = Naming::none,
+     .of = Category::stay,
+     .properties = piece,
+     .help = "what became of a piece: how long it was when it was made, fitted, settled; from which stock"},
 };
 
 } // namespace

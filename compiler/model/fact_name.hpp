@@ -123,6 +123,7 @@ struct FactNames {
   FactName qualification{"qualification"};
   FactName rake{"rake"};
   FactName reference_temperature{"reference-temperature"};
+  FactName remake_tolerance{"remake-tolerance"};
   FactName replaces{"replaces"};
   FactName report_date{"report-date"};
   FactName resolution{"resolution"};
@@ -143,6 +144,7 @@ struct FactNames {
   FactName side_force{"side-force"};
   FactName size{"size"};
   FactName slope{"slope"};
+  FactName sold_in{"sold-in"};
   FactName sort{"sort"};
   FactName spans{"spans"};
   FactName spare{"spare"};

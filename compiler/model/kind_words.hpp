@@ -177,6 +177,26 @@ constexpr const auto& names_of(const InspectionCondition*) {
   return inspection_condition_names;
 }
 
+/// Which way a spar is lowered.
+enum class LoweredTowards : std::uint8_t { unstated, aft, forward };
+
+inline constexpr std::array<std::string_view, 3> lowered_towards_names{"", "aft", "forward"};
+static_assert(lowered_towards_names.size() == static_cast<std::size_t>(LoweredTowards::forward) + 1);
+
+constexpr const auto& names_of(const LoweredTowards*) {
+  return lowered_towards_names;
+}
+
+/// How far a piece is, in the order in which it comes about.
+enum class PieceStage : std::uint8_t { unstated, cut, made, fitted, settled };
+
+inline constexpr std::array<std::string_view, 5> piece_stage_names{"", "cut", "made", "fitted", "settled"};
+static_assert(piece_stage_names.size() == static_cast<std::size_t>(PieceStage::settled) + 1);
+
+constexpr const auto& names_of(const PieceStage*) {
+  return piece_stage_names;
+}
+
 /// An enumeration whose enumerators stand for words of the language. The word of what is not stated is
 /// empty.
 template <class Word>

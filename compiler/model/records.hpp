@@ -4,6 +4,7 @@
 #include "model/kind_words.hpp"
 #include "model/limits.hpp"
 #include "model/particular.hpp"
+#include "model/remark.hpp"
 #include "model/stay.hpp"
 #include "source/span.hpp"
 
@@ -60,16 +61,20 @@ struct State {
   std::string name;
   std::string title;
   std::string note;
+  std::string lowers;               ///< name of the spar that is turned about its heel; empty: none is
+  std::optional<Sourced<Angle>> by; ///< the angle by which it is, from how it stands
+  LoweredTowards towards = LoweredTowards::unstated;
   std::vector<StatePosition> positions;
   Span place;
 };
 
 constexpr auto fields_of(const State*) {
   using enum FieldRole;
-  return std::tuple(field("name", "", &State::name, identity), field("title", "", &State::title, identity),
-                    field("note", "note", &State::note, for_record),
-                    field("positions", "", &State::positions, geometry),
-                    field("place", "", &State::place, identity));
+  return std::tuple(
+      field("name", "", &State::name, identity), field("title", "", &State::title, identity),
+      field("note", "note", &State::note, for_record), field("lowers", "lowers", &State::lowers, geometry),
+      field("by", "by", &State::by, geometry), field("towards", "towards", &State::towards, geometry),
+      field("positions", "", &State::positions, geometry), field("place", "", &State::place, identity));
 }
 static_assert(all_members_are_listed<State>());
 
@@ -178,6 +183,54 @@ constexpr auto fields_of(const Inspection*) {
 }
 static_assert(all_members_are_listed<Inspection>());
 
+/// What became of a piece: cut, made, fitted, settled. `number` is its line in the stack, from 1 aloft.
+struct PieceRecord {
+  std::vector<StayId> stays;
+  PieceStage stage = PieceStage::unstated;
+  std::optional<int> number;
+  std::optional<Sourced<Length>> body; ///< bearing to bearing, as it came out
+  std::optional<Sourced<Force>> pull;  ///< under which that was measured
+  std::string date;                    ///< ISO 8601; may be empty, as the rest
+  std::string by;
+  std::string job;
+  std::string stock; ///< name of a record of stock; of one that is used up, too
+  std::string batch;
+  std::string note;
+  Span place;
+};
+
+constexpr auto fields_of(const PieceRecord*) {
+  using enum FieldRole;
+  return std::tuple(field("stays", "", &PieceRecord::stays, identity),
+                    field("stage", "stage", &PieceRecord::stage, evidence),
+                    field("number", "number", &PieceRecord::number, identity),
+                    field("body", "body", &PieceRecord::body, evidence),
+                    field("pull", "pull", &PieceRecord::pull, evidence),
+                    field("date", "date", &PieceRecord::date, evidence),
+                    field("by", "by", &PieceRecord::by, evidence),
+                    field("job", "job", &PieceRecord::job, evidence),
+                    field("stock", "stock", &PieceRecord::stock, evidence),
+                    field("batch", "batch", &PieceRecord::batch, evidence),
+                    field("note", "note", &PieceRecord::note, for_record),
+                    field("place", "", &PieceRecord::place, identity));
+}
+static_assert(all_members_are_listed<PieceRecord>());
+
+/// As what the boat is shown: designed, ordered, made or fitted.
+struct Edition {
+  std::string layer; ///< the last one that counts; empty: no layer states anything
+  std::string date;  ///< of it, ISO 8601; empty: not stated
+  bool held = false; ///< what comes after that layer was left out
+};
+
+constexpr auto fields_of(const Edition*) {
+  using enum FieldRole;
+  return std::tuple(field("layer", "", &Edition::layer, identity),
+                    field("date", "", &Edition::date, identity),
+                    field("held", "", &Edition::held, identity));
+}
+static_assert(all_members_are_listed<Edition>());
+
 /// One value that is stated over another: by a layer, a sister ship, the command line, the shop for which
 /// lengths are restated.
 struct Difference {
@@ -190,20 +243,21 @@ struct Difference {
   std::string is;          ///< as written, with its source; of a block what stands in it
   std::string rounded_to;  ///< of the unit of bench cards: as written; may be empty
   Span place;
+  bool idle = false; ///< of a named number that nothing uses: it changes nothing
 
   bool of_bench_cards() const { return subject.empty(); }
 };
 
 constexpr auto fields_of(const Difference*) {
   using enum FieldRole;
-  return std::tuple(field("origin", "", &Difference::origin, identity),
-                    field("origin_name", "", &Difference::origin_name, identity),
-                    field("subject", "", &Difference::subject, identity),
-                    field("property", "", &Difference::property, identity),
-                    field("was", "", &Difference::was, evidence),
-                    field("is", "", &Difference::is, evidence),
-                    field("rounded_to", "", &Difference::rounded_to, evidence),
-                    field("place", "", &Difference::place, identity));
+  return std::tuple(
+      field("origin", "", &Difference::origin, identity),
+      field("origin_name", "", &Difference::origin_name, identity),
+      field("subject", "", &Difference::subject, identity),
+      field("property", "", &Difference::property, identity), field("was", "", &Difference::was, evidence),
+      field("is", "", &Difference::is, evidence),
+      field("rounded_to", "", &Difference::rounded_to, evidence),
+      field("idle", "", &Difference::idle, identity), field("place", "", &Difference::place, identity));
 }
 static_assert(all_members_are_listed<Difference>());
 

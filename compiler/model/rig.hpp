@@ -34,7 +34,9 @@ struct Rig {
   std::vector<Waiver> waivers;
   std::vector<Expectation> expectations;
   std::vector<Inspection> inspections;
+  std::vector<PieceRecord> piece_records;
   std::vector<Difference> differences;
+  Edition edition;
 
   const StatedBound& operator[](BoundId id) const { return bounds[id.index()]; }
   const Point& operator[](PointId id) const { return points[id.index()]; }
@@ -56,7 +58,9 @@ constexpr auto fields_of(const Rig*) {
       field("waivers", "", &Rig::waivers, geometry),
       field("expectations", "", &Rig::expectations, geometry),
       field("inspections", "", &Rig::inspections, geometry),
-      field("differences", "", &Rig::differences, identity), field("bounds", "", &Rig::bounds, identity));
+      field("piece_records", "", &Rig::piece_records, geometry),
+      field("differences", "", &Rig::differences, identity), field("edition", "", &Rig::edition, identity),
+      field("bounds", "", &Rig::bounds, identity));
 }
 static_assert(all_members_are_listed<Rig>());
 

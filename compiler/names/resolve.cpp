@@ -2,6 +2,7 @@
 
 #include "base/edit_distance.hpp"
 #include "diagnostics/catalogue.hpp"
+#include "kinds/glossary.hpp"
 #include "names/overlays.hpp"
 #include "names/resolve_steps.hpp"
 #include "names/symbol_table.hpp"
@@ -67,9 +68,12 @@ private:
       if (!stated.contains({use.source, use.offset, 0}))
         used[use.symbol.index()] = true;
     for (std::size_t i = 0; i < tree_.symbols.size(); ++i)
-      if (const Symbol& symbol = tree_.symbols[i];
-          symbol.kind == Symbol::Kind::let && !used[i] && symbol.span.source == tree_.root)
+      if (const Symbol& symbol = tree_.symbols[i]; symbol.kind == Symbol::Kind::let && !used[i]) {
+        tree_.unused_lets.push_back(symbol.name);
+        if (symbol.span.source != tree_.root)
+          continue;
         sink_.report(diagnose("let-not-used", {{"name", symbol.name}}).at(symbol.span).about(symbol.name));
+      }
   }
   static const Declaration* boat_of(const SyntaxTree& file) {
     for (const Statement& statement : file.statements)
@@ -269,9 +273,13 @@ private:
       sink_.report(diagnose("block-not-here", {{"kind", declaration.kind.text}}).at(declaration.kind.span));
       return;
     }
-    sink_.report(
-        with_nearest(diagnose("unknown-kind", {{"kind", declaration.kind.text}}).at(declaration.kind.span),
-                     declaration.kind.text, declaration.kind.span, row_names(all_kinds())));
+    auto finding = diagnose("unknown-kind", {{"kind", declaration.kind.text}}).at(declaration.kind.span);
+    // A word of the trade for what has another word here is no slip of the finger.
+    if (const std::string meant(kind_for_trade_word(declaration.kind.text)); !meant.empty())
+      sink_.report(std::move(finding).edit(declaration.kind.span, meant, "write `" + meant + "`"));
+    else
+      sink_.report(with_nearest(std::move(finding), declaration.kind.text, declaration.kind.span,
+                                row_names(all_kinds())));
   }
 
   void resolve_of(const Declaration& declaration, const KindRow& row, ResolvedDeclaration& resolved) {
@@ -498,6 +506,7 @@ ResolvedTree resolve(std::vector<std::shared_ptr<const SyntaxTree>> trees,
   ResolvedTree tree;
   tree.what_if = std::move(what_if);
   tree.trees = std::move(trees);
+  tree.as_of = as_of;
   if (!tree.trees.empty())
     tree.root = tree.trees.back()->source;
   Resolver(tree, sink, as_of).run();

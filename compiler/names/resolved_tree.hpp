@@ -122,10 +122,12 @@ public:
   std::vector<ResolvedDeclaration> declarations;
   std::vector<ResolvedExpect> expectations;
   std::vector<Origin> origins;
-  std::vector<Override> overrides;                      ///< in the order in which they take effect
+  std::vector<std::string> unused_lets; ///< names of numbers that nothing uses, in libraries too
+  std::vector<Override> overrides;      ///< in the order in which they take effect
   std::unordered_map<const Property*, SymbolId> frames; ///< points on a spar; looked up only
   std::shared_ptr<const SyntaxTree> what_if;            ///< set on the command line; may be null
   SourceId root;                                        ///< the file that was asked for
+  std::string as_of; ///< the layer behind which all were left out; empty: none was
 
   const Symbol& operator[](SymbolId id) const { return symbols[id.index()]; }
   /// What the name at this place stands for; the poison symbol when it is unknown.

@@ -46,7 +46,9 @@ const std::vector<CheckRow>& every_row() {
                                       &cord_checks::checks,
                                       &sources::checks,
                                       &ages::checks,
-                                      &inspections::checks})
+                                      &inspections::checks,
+                                      &made_pieces::checks,
+                                      &state_checks::checks})
       rows.insert(rows.end(), subject->begin(), subject->end());
     return rows;
   }();

@@ -40,6 +40,9 @@ using CheckTable = std::vector<CheckRow>;
 namespace stay_lengths {
 extern const CheckTable checks;
 }
+namespace made_pieces {
+extern const CheckTable checks;
+}
 namespace usual_sizes {
 extern const CheckTable checks;
 }
@@ -74,6 +77,9 @@ extern const CheckTable checks;
 }
 // adjusters/
 namespace adjuster_range {
+extern const CheckTable checks;
+}
+namespace state_checks {
 extern const CheckTable checks;
 }
 namespace take_up_account {

@@ -14,6 +14,8 @@ std::string_view words(ChangePhrase phrase) {
     return "stays as it is";
   case ChangePhrase::made_by_other_numbers:
     return "of the right length; its ends are made by other numbers";
+  case ChangePhrase::within_tolerance:
+    return "{}; stays as it is, within the remake tolerance of {}";
   case ChangePhrase::hangs:
     return "{}; set {} to {}, which leaves {} to tighten and {} to slacken";
   case ChangePhrase::hangs_by_junction:
@@ -56,6 +58,8 @@ std::string_view words(ChangePhrase phrase) {
     return "{} of grade {} in place of {}";
   case ChangePhrase::another_kind:
     return "{} is another kind of line";
+  case ChangePhrase::another_batch:
+    return "of batch {} in place of {}";
   case ChangePhrase::length_not_known:
     return "its length is not known in both to the same mark";
   case ChangePhrase::number_missing:
@@ -66,6 +70,8 @@ std::string_view words(ChangePhrase phrase) {
     return "it hangs no more";
   case ChangePhrase::named:
     return "{}";
+  case ChangePhrase::piece_at_stage:
+    return "piece of {} as {}";
   case ChangePhrase::reading_by:
     return "{}, reading by {}";
   case ChangePhrase::reading_by_on:

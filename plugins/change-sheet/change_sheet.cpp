@@ -70,6 +70,18 @@ Json length_json(const ChangedLength& length) {
           {"change_mm", length.comparable ? Json(json_millimetres(length.difference())) : Json()}};
 }
 
+/// The cut of a piece; what lacks an input is none.
+Json cut_json(const PieceChange& piece) {
+  Json json = length_json(piece.cut);
+  if (piece.incomplete_was)
+    json["was_mm"] = nullptr;
+  if (piece.incomplete_is)
+    json["is_mm"] = nullptr;
+  if (piece.incomplete_was || piece.incomplete_is)
+    json["change_mm"] = nullptr;
+  return json;
+}
+
 Json range_json(const std::optional<AdjusterRange>& range) {
   if (!range)
     return {};
@@ -82,7 +94,8 @@ Json piece_json(const Rig& is, const PieceChange& piece) {
           {"line_was", piece.line_was},
           {"line_is", piece.line_is},
           {"body", length_json(piece.body)},
-          {"cut", length_json(piece.cut)},
+          {"cut", cut_json(piece)},
+          {"as_made", piece.as_made},
           {"too_long_mm", json_millimetres(piece.too_long)},
           {"fate", name_of(piece.fate)},
           {"words", say(is, piece.why)}};
@@ -109,6 +122,16 @@ Json findings_json(const std::vector<const Diagnostic*>& findings) {
   Json json = Json::array();
   for (const Diagnostic* finding : findings)
     json.push_back({{"slug", finding->slug}, {"subject", finding->subject}, {"message", finding->message}});
+  return json;
+}
+
+Json changed_json(const std::vector<FindingsChange::Changed>& findings) {
+  Json json = Json::array();
+  for (const FindingsChange::Changed& one : findings)
+    json.push_back({{"slug", one.is->slug},
+                    {"subject", one.is->subject},
+                    {"was", one.was->message},
+                    {"is", one.is->message}});
   return json;
 }
 
@@ -149,7 +172,7 @@ Drawing change_drawing(const CheckedRig& checked, const Document& document, cons
     }
   if (y == margin) {
     sheet.content.add(
-        TextShape{{margin, y + 4.0}, no_stay_words(change), 4.0, TextAnchor::start, false, ""});
+        TextShape{{margin, y + 4.0}, no_stay_words(checked, change), 4.0, TextAnchor::start, false, ""});
     y += 8.0;
   }
   sheet.height = y + margin + sheet_foot_height;
@@ -173,7 +196,7 @@ std::string change_text(const BackendRequest& request) {
                    "meanwhile.");
   const std::vector<StayWords> stays = stay_words(is, change);
   if (stays.empty())
-    page.wrapped("", no_stay_words(change));
+    page.wrapped("", no_stay_words(is, change));
   for (const StayWords& words : stays)
     print_stay(words, page);
   print_list("Measure again: a place moved under a stay that was measured", outdated_words(change), page);
@@ -184,6 +207,7 @@ std::string change_text(const BackendRequest& request) {
   print_list("Parts", parts_words(change), page);
   print_list("Line to order", order_words(is, change), page);
   const FindingsChange findings = findings_change(was, is);
+  print_list("Findings that say something else", changed_messages(findings), page);
   print_list("Findings that are new", messages(findings.appeared), page);
   print_list("Findings that are gone", messages(findings.gone), page);
   return page.text();
@@ -224,7 +248,8 @@ std::string change_json(const BackendRequest& request) {
                      {"parts", std::move(parts)},
                      {"lines_to_order", std::move(lines)},
                      {"findings_new", findings_json(findings.appeared)},
-                     {"findings_gone", findings_json(findings.gone)}});
+                     {"findings_gone", findings_json(findings.gone)},
+                     {"findings_changed", changed_json(findings.changed)}});
 }
 
 BackendDescription ChangeSheet::describe() const {

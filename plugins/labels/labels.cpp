@@ -3,14 +3,18 @@
 #include "backend/card/card_in_hand.hpp"
 #include "backend/card/card_piece.hpp"
 #include "backend/drawing/label_text.hpp"
+#include "backend/paper_identity.hpp"
 #include "backend/paper_words.hpp"
+#include "calculate/adjust/piece_history.hpp"
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
+#include "model/kind_words.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
+#include <initializer_list>
 
 namespace sheerpole {
 
@@ -22,6 +26,19 @@ std::string_view side_word(Side side) {
 
 std::string end_words(const char* end, const Rig& rig, const PieceEnd& made) {
   return made.bare() ? fmt::format("END {}", end) : fmt::format("END {}: {}", end, made.part_name(rig));
+}
+
+/// What the record of a piece says of how it was made, not of what came later.
+std::string said_of(const PieceHistory& history, std::string PieceRecord::*what) {
+  const PieceEntry* made = history.last(PieceStage::made);
+  return made == nullptr ? "" : made->record->*what;
+}
+
+std::string first_stated(std::initializer_list<std::string> texts) {
+  for (const std::string& text : texts)
+    if (!text.empty())
+      return text;
+  return {};
 }
 
 PieceLabel label_of(const CardPiece& card, const std::string& boat, bool aloft) {
@@ -39,17 +56,30 @@ PieceLabel label_of(const CardPiece& card, const std::string& boat, bool aloft) 
   label.line =
       fmt::format("{}: {}, {}", card.line->name, card.line->construction.text, card.line->size.name);
   label.state = card.stamp;
+  const std::size_t number = static_cast<std::size_t>(card.piece->number - 1);
+  const PieceHistory history = piece_history(*card.rig, *card.of_stay, number);
+  label.made = first_stated({said_of(history, &PieceRecord::date), fact_text(of_stay, fact_names.made)});
+  label.job = first_stated({said_of(history, &PieceRecord::job), fact_text(of_stay, fact_names.job)});
+  label.made_by =
+      first_stated({said_of(history, &PieceRecord::by), fact_text(of_stay, fact_names.made_by)});
+  label.batch = batch_of(*card.rig, *card.of_stay, number);
+  // What was measured of the piece itself is its length, whatever it was to be; the state says how well
+  // that is known which it was to be.
+  if (const PieceEntry* measured = history.last_measured()) {
+    label.length = fmt::format("bearing to bearing {}, {}{}", card.amount(measured->record->body->value),
+                               name_of(measured->record->stage), led_by(" ", measured->record->date));
+    label.state.clear();
+  } else if (const std::string later =
+                 label.made.empty() ? "" : layer_after(*card.rig, *card.stay, label.made);
+             !later.empty())
+    label.waits = fmt::format("length as made not on record; the file is {}", later);
   // A draft may still change, so its number is no record of what was made.
-  if (card.draft())
+  else if (card.draft())
     label.waits =
         fmt::format("{}: cut nothing; {}, on its bench card", not_yet, reasons_counted(card.draft_reasons));
   else
     label.length = fmt::format("cut {}, bearing to bearing {}", card.amount_of_stay(card.cut),
                                card.amount_of_stay(card.body));
-  label.made = fact_text(of_stay, fact_names.made);
-  label.job = fact_text(of_stay, fact_names.job);
-  label.batch = fact_text(card.line->particulars, fact_names.batch);
-  label.made_by = fact_text(of_stay, fact_names.made_by);
   return label;
 }
 

@@ -1,5 +1,6 @@
 #include "backend/backend.hpp"
 #include "backend/diagram/stay_strips.hpp"
+#include "backend/paper_identity.hpp"
 #include "backend/paper_words.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/geometry/junctions.hpp"
@@ -37,6 +38,7 @@ RowsByStay rows_by_stay(const Table& table) {
 struct StayTables {
   RowsByStay strength;
   RowsByStay take_up;
+  RowsByStay made; ///< by the name of the piece
 };
 
 std::string side_words(const Stay& stay) {
@@ -92,6 +94,17 @@ std::string doubt_words(const DerivedStay& derived) {
          format_signed(derived.uncertainty->worst_high) + " mm";
 }
 
+/// The earliest day that its section names.
+std::string first_day(const Rig& rig, const Stay& stay) {
+  std::string first;
+  for (const std::string& day :
+       {fact_text(stay.particulars, fact_names.made), fact_text(stay.particulars, fact_names.installed),
+        fact_text(rig[stay.material].particulars, fact_names.made)})
+    if (!day.empty() && (first.empty() || day < first)) // ISO 8601 days are in order as texts
+      first = day;
+  return first;
+}
+
 void add_facts(const Rig& rig, const Stay& stay, const DerivedStay& derived, Document& document) {
   DocumentFacts facts;
   facts.rows.emplace_back("side", side_words(stay));
@@ -111,6 +124,8 @@ void add_facts(const Rig& rig, const Stay& stay, const DerivedStay& derived, Doc
                                             rig[junction.single].name, format_fixed(*leg.share, 2)));
   facts.rows.emplace_back("pin to pin", length_words(derived, x_on_sheet(rig, stay)));
   facts.rows.emplace_back("how well its cut is known", doubt_words(derived));
+  if (const std::string later = layer_after(rig, stay, first_day(rig, stay)); !later.empty())
+    facts.rows.emplace_back("its lengths", later);
   const std::string installed = fact_text(stay.particulars, fact_names.installed);
   const std::string evidence = fact_text(stay.particulars, fact_names.evidence);
   facts.rows.emplace_back("installed", installed.empty() ? "not stated" : installed);
@@ -238,6 +253,31 @@ void add_sum(const CheckedRig& checked, const DerivedStay& derived, Document& do
   }
 }
 
+/// What became of its pieces; nothing where nobody wrote it down.
+void add_history(const RowsByStay& rows, const DerivedStay& derived, Document& document) {
+  DocumentTable table{.caption = "What became of its pieces, bearing to bearing in mm",
+                      .columns = {{"piece", 1.5},
+                                  {"stage", 0.8},
+                                  {"date", 1.0},
+                                  {"body", 0.9, true},
+                                  {"wanted", 0.9, true},
+                                  {"longer by", 0.9, true},
+                                  {"adjuster then", 1.0, true},
+                                  {"stock", 1.0},
+                                  {"batch", 1.0},
+                                  {"by", 1.0},
+                                  {"job", 0.9},
+                                  {"note", 1.4}}};
+  for (const Piece& piece : derived.pieces)
+    if (const auto found = rows.find(piece.name); found != rows.end())
+      for (std::vector<std::string> row : found->second) {
+        row.insert(row.begin(), piece.name);
+        table.rows.push_back(std::move(row));
+      }
+  if (!table.rows.empty())
+    document.blocks.emplace_back(std::move(table));
+}
+
 void add_log(const Rig& rig, const Stay& stay, Document& document) {
   DocumentTable table{
       .caption = "Inspection log",
@@ -290,7 +330,8 @@ void add_stays(const CheckedRig& checked, Document& document) {
   }
   document.blocks.emplace_back(
       DocumentText{"Port and starboard stand apart, each with what is stated of it."});
-  const StayTables tables{rows_by_stay(strength_table(checked)), rows_by_stay(take_up_table(checked))};
+  const StayTables tables{rows_by_stay(strength_table(checked)), rows_by_stay(take_up_table(checked)),
+                          rows_by_stay(made_table(checked))};
   const std::vector<Strip> strips = strip_contents(checked);
   for (const DerivedStay& derived : checked.derived().stays) {
     const Stay& stay = rig[derived.stay];
@@ -315,6 +356,7 @@ void add_stays(const CheckedRig& checked, Document& document) {
     add_joints(rig, derived, document);
     add_strength(rig, tables.strength, stay, derived, document);
     add_sum(checked, derived, document);
+    add_history(tables.made, derived, document);
     add_log(rig, stay, document);
   }
 }

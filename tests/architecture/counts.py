@@ -14,7 +14,8 @@ import tree
 
 NAME = "files are concepts"
 
-MOST_FILES = 650
+# A room that is added brings its files; growth without one is dust.
+MOST_FILES = 720
 MOST_SHORT_HEADERS = 60
 SHORT_HEADER = 25  # lines
 MOST_IN_RULES = 80

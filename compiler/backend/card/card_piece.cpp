@@ -142,14 +142,6 @@ CardPiece card_piece(const CheckedRig& checked, const CardUnit& unit, const Deri
 
 } // namespace
 
-Length behaviour(const Piece& piece) {
-  Length sum;
-  for (const Term& term : piece.cut.terms)
-    if (term.of_standing_part())
-      sum += term.amount;
-  return sum;
-}
-
 std::string CardPiece::amount_of_stay(CardLength length) const {
   if (!length.unknown)
     return amount(length);

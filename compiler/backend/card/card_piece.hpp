@@ -82,9 +82,6 @@ struct CardPiece {
 /// The pieces in the order of the rig.
 std::vector<CardPiece> card_pieces(const CheckedRig& checked);
 
-/// What the standing part of a piece gives and takes, added up.
-Length behaviour(const Piece& piece);
-
 /// The reading whose knot or mark keeps X of a stay; null when no reading does.
 const Reading* reading_of_x(const Stay& stay, const DerivedStay& derived);
 

@@ -32,6 +32,9 @@ LengthRow row_of(std::string name, const ChangedLength& length, StayChange::Kind
   return row;
 }
 
+/// In place of a sum that lacks an input.
+constexpr std::string_view not_complete = "not complete";
+
 std::string tenths(Length length) {
   return format_tenths(length);
 }
@@ -78,9 +81,15 @@ StayWords words_of(const CheckedRig& is, const StayChange& change) {
     const StayChange::Kind kind = piece.line_was.empty()  ? StayChange::Kind::added
                                   : piece.line_is.empty() ? StayChange::Kind::removed
                                                           : StayChange::Kind::changed;
-    words.lengths.push_back(row_of("body" + of, piece.body, kind));
+    words.lengths.push_back(
+        row_of("body" + of + (piece.as_made ? ", was as it came out" : ""), piece.body, kind));
     words.lengths.push_back(row_of("cut" + of, piece.cut, kind));
-    if (LengthRow& cut = words.lengths.back(); !cut.is.empty() && waits(is, piece.name)) {
+    LengthRow& cut = words.lengths.back();
+    if (piece.incomplete_was && !cut.was.empty()) {
+      cut.was = not_complete;
+      cut.change.clear();
+    }
+    if (!cut.is.empty() && waits(is, piece.name)) {
       cut.is = not_yet;
       cut.change.clear();
     }
@@ -233,7 +242,39 @@ std::vector<std::string> outdated_words(const RigChange& change) {
   return words;
 }
 
-std::string no_stay_words(const RigChange& change) {
+namespace {
+
+/// Whether no stay rests on what was set: a number, a point, a part, a line, a splice that none uses. Of
+/// anything else that is not asked.
+bool is_idle(const Rig& rig, const Difference& difference) {
+  if (difference.idle)
+    return true;
+  const std::string base = base_of(difference.subject);
+  const auto is_it = [&](const auto& all) {
+    return std::any_of(all.begin(), all.end(), [&](const auto& one) {
+      return one.name == difference.subject || base_of(one.name) == base;
+    });
+  };
+  if (!is_it(rig.points) && !is_it(rig.parts) && !is_it(rig.materials) && !is_it(rig.splices))
+    return false;
+  return std::none_of(rig.stays.begin(), rig.stays.end(),
+                      [&](const Stay& stay) { return rests_on(rig, stay, difference.subject); });
+}
+
+/// What was set on the command line and no stay rests on.
+std::vector<std::string> idle_settings(const Rig& rig) {
+  std::vector<std::string> names;
+  for (const Difference& difference : rig.differences)
+    if (difference.origin == Difference::Origin::command_line && is_idle(rig, difference))
+      names.push_back(difference.subject);
+  return names;
+}
+
+} // namespace
+
+std::string no_stay_words(const CheckedRig& is, const RigChange& change) {
+  if (const std::vector<std::string> idle = idle_settings(is.rig()); !idle.empty())
+    return "No stay rests on " + joined(idle, ", ") + ", so what was set there can change none.";
   return change.outdated.empty()
              ? "No stay has to be made or set otherwise."
              : "What has to be made or set otherwise is known when the stays below have "
@@ -280,7 +321,25 @@ FindingsChange findings_change(const CheckedRig& was, const CheckedRig& is) {
       after.erase(found);
     else
       change.gone.push_back(&finding);
+  std::erase_if(change.gone, [&](const Diagnostic* was_said) {
+    const auto now =
+        std::find_if(change.appeared.begin(), change.appeared.end(), [&](const Diagnostic* one) {
+          return one->slug == was_said->slug && one->subject == was_said->subject;
+        });
+    if (now == change.appeared.end() || was_said->subject.empty())
+      return false;
+    change.changed.push_back({was_said, *now});
+    change.appeared.erase(now);
+    return true;
+  });
   return change;
+}
+
+std::vector<std::string> changed_messages(const FindingsChange& findings) {
+  std::vector<std::string> lines;
+  for (const FindingsChange::Changed& one : findings.changed)
+    lines.push_back(one.is->message + "; it was: " + one.was->message + " (" + one.is->slug + ")");
+  return lines;
 }
 
 void add_change(const CheckedRig& was, const CheckedRig& is, Document& document) {
@@ -289,7 +348,7 @@ void add_change(const CheckedRig& was, const CheckedRig& is, Document& document)
   const std::vector<Strip> old_strips = strip_contents(was);
   const std::vector<Strip> new_strips = strip_contents(is);
   if (change.stays.empty())
-    document.blocks.emplace_back(DocumentText{no_stay_words(change)});
+    document.blocks.emplace_back(DocumentText{no_stay_words(is, change)});
   for (const StayWords& words : stay_words(is, change)) {
     document.blocks.emplace_back(DocumentHeading{words.name + led_by(": ", words.title) +
                                                      led_by(", ", words.side) + led_by(", ", words.kind),
@@ -308,6 +367,7 @@ void add_change(const CheckedRig& was, const CheckedRig& is, Document& document)
   add_list("Stated otherwise, and moves no length", "what", unmoved, document);
   add_list("Parts", "more or fewer", parts_words(change), document);
   add_list("Line to order", "line", order_words(is, change), document);
+  add_list("Findings that say something else", "finding", changed_messages(findings), document);
   add_list("Findings that are new", "finding", messages(findings.appeared), document);
   add_list("Findings that are gone", "finding", messages(findings.gone), document);
 }

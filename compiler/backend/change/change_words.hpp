@@ -41,9 +41,9 @@ std::string input_words(const ChangedInput& input);
 /// measure again; because cap-tang.port, z: 8400.0 mm becomes 8419.0 mm".
 std::vector<std::string> outdated_words(const RigChange& change);
 
-/// What is said where no stay is listed: that none has to be made or set otherwise, or that this can not be
-/// told before those that were measured have been measured again.
-std::string no_stay_words(const RigChange& change);
+/// What is said where no stay is listed: that none has to be made or set otherwise, that this cannot be
+/// told before those that were measured have been measured again, or that no stay rests on what was set.
+std::string no_stay_words(const CheckedRig& is, const RigChange& change);
 
 /// "order 2 thimble-16"; "2 deadeye-38 are left over".
 std::vector<std::string> parts_words(const RigChange& change);
@@ -51,12 +51,21 @@ std::vector<std::string> parts_words(const RigChange& change);
 /// "hmpe-9, 2 pieces of 26.0 m together"; where one of them is a DRAFT about so much.
 std::vector<std::string> order_words(const CheckedRig& is, const RigChange& change);
 
-/// Findings that stand in one of two rigs and not in the other.
+/// Findings that stand in one of two rigs and not in the other. One that says the same of the same thing
+/// with another number is one that changed.
 struct FindingsChange {
+  struct Changed {
+    const Diagnostic* was = nullptr;
+    const Diagnostic* is = nullptr;
+  };
+  std::vector<Changed> changed;
   std::vector<const Diagnostic*> appeared;
   std::vector<const Diagnostic*> gone;
 };
 FindingsChange findings_change(const CheckedRig& was, const CheckedRig& is);
+
+/// What the changed findings say, and what they said.
+std::vector<std::string> changed_messages(const FindingsChange& findings);
 
 /// What differs between two rigs, at the end of the document: a heading of level 3 a stay with why, lengths
 /// and what becomes of its line, and its strips before and after; parts, lines to order, findings that are

@@ -2,6 +2,7 @@
 
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
+#include "calculate/adjust/piece_history.hpp"
 #include "calculate/cut/order_length.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/geometry/junctions.hpp"
@@ -127,6 +128,13 @@ private:
       const PieceSum sum = piece_sum(rig_, stay, piece);
       if (!sum.body_complete || !sum.cut_complete)
         note(ordered, "the cut of " + piece.name + " lacks an input");
+      if (is_on_record(rig_, piece)) {
+        note(ordered,
+             piece.name + " is on record as cut" +
+                 led_by(" from ", stock_of(rig_, stay, static_cast<std::size_t>(piece.number - 1))) +
+                 " and is not in it");
+        continue;
+      }
       if (made_of_what_is_there(piece)) {
         note(ordered, piece.name + " is made of what is in hand for it and is not in it");
         continue;

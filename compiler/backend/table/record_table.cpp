@@ -63,6 +63,10 @@ private:
     const std::string stays = joined(inspection.stays, ", ", [&](StayId stay) { return rig_[stay].name; });
     meet("finding", "finding of " + stays + ", " + inspection.date, inspection);
   }
+  void things(const PieceRecord& piece) {
+    const std::string stays = joined(piece.stays, ", ", [&](StayId stay) { return rig_[stay].name; });
+    meet("piece", "piece of " + stays + " as " + std::string(name_of(piece.stage)), piece);
+  }
   template <class Thing>
   void things(const Thing&) {} // states nothing for the record
 

@@ -81,6 +81,8 @@ Table parts_table(const CheckedRig& checked);
 Table differences_table(const CheckedRig& checked);
 /// How adjusters are set in the states of the rig.
 Table states_table(const CheckedRig& checked);
+/// What became of each piece, stage by stage, against what was wanted.
+Table made_table(const CheckedRig& checked);
 /// What was found at inspections.
 Table inspections_table(const CheckedRig& checked);
 /// Every number of the rig files with its source.

@@ -1,7 +1,9 @@
 #include "backend/paper_words.hpp"
 #include "backend/table/rig_tables.hpp"
 #include "backend/tenths.hpp"
+#include "model/remark.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 #include "wording/model_words.hpp"
 
 #include <fmt/format.h>
@@ -85,6 +87,11 @@ private:
   }
   void thing(const Waiver& waiver) { members(waiver, waiver.slug); }
   void thing(const Inspection& inspection) { members(inspection, "finding of " + inspection.date); }
+  void thing(const PieceRecord& piece) {
+    for (const StayId stay : piece.stays)
+      members(piece, "piece of " + rig_[stay].name + " as " + std::string(name_of(piece.stage)));
+  }
+  void thing(const Edition&) {}     // what layers there are, not what they state
   void thing(const Difference&) {}  // stands in the files as what it is, and as what it was no more
   void thing(const StatedBound&) {} // a part of the number that it bounds
 
@@ -123,6 +130,9 @@ private:
   }
   void number(std::string_view member, const std::string& of, const Sourced<Force>& force) {
     add(called(member, of), format_fixed(force.value.kilonewtons(), 2) + " kN", force.provenance);
+  }
+  void number(std::string_view member, const std::string& of, const Sourced<Angle>& angle) {
+    add(called(member, of), angle_text(angle.value.radians), angle.provenance);
   }
   void number(std::string_view member, const std::string& of, const Sourced<double>& share) {
     add(called(member, of), format_fixed(share.value * 100.0, 1) + " %", share.provenance);

@@ -146,6 +146,8 @@ const std::vector<NamedTable>& rig_tables() {
       {"states", "how adjusters are set in the states of the rig", states_table},
       {"differences", "values that a layer, a sister ship or the command line states over others",
        differences_table},
+      {"made", "what became of each piece: as made, fitted and settled, against what was wanted",
+       made_table},
       {"inspections", "what was found at inspections, when and by whom", inspections_table},
       {"record", "what is stated for the record: no length, check or order rests on it", record_table},
       {"sources", "every number of the rig files with its source", sources_table},

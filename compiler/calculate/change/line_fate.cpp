@@ -1,5 +1,6 @@
 #include "calculate/change/line_fate.hpp"
 
+#include "calculate/adjust/piece_history.hpp"
 #include "calculate/geometry/junctions.hpp"
 
 #include <algorithm>
@@ -44,10 +45,16 @@ Remark at(bool upper, bool lower) {
   return {ChangePhrase::at_end, {upper ? WhichEnd::upper : WhichEnd::lower}};
 }
 
-/// Why a line is another one although it may bear the same name: another kind, size, construction or grade.
-/// What one of two files leaves open differs from nothing. Nothing: it is the same line.
+/// Whether all is stated that tells one line from another whatever they are called.
+bool says_what_it_is(const LineMaterial& line) {
+  return !line.construction.text.empty() && !line.grade.empty() && line.diameter.value > Length{};
+}
+
+/// Why a line is another one: by what it is, whatever it is called: another kind, size, construction or
+/// grade. What one of two files leaves open differs from nothing; where it is left open what they are, two
+/// names are two lines. Nothing: it is the same line.
 std::optional<Remark> another_line(const LineMaterial& was, const LineMaterial& is) {
-  if (was.name != is.name)
+  if (was.name != is.name && !(says_what_it_is(was) && says_what_it_is(is)))
     return Remark(ChangePhrase::another_line, {Words{is.name}, Words{was.name}});
   if (was.kind != is.kind)
     return Remark(ChangePhrase::another_kind, {Words{is.name}});
@@ -60,6 +67,24 @@ std::optional<Remark> another_line(const LineMaterial& was, const LineMaterial& 
   if (!was.grade.empty() && !is.grade.empty() && was.grade != is.grade)
     return Remark(ChangePhrase::another_grade, {Words{is.name}, Words{is.grade}, Words{was.grade}});
   return std::nullopt;
+}
+
+/// Two batches that are both stated are two coils of rope: one piece was made of the one, and the file now
+/// speaks of a piece of the other.
+std::optional<Remark> another_batch(const StayView& was, const Piece& old_one, const StayView& is,
+                                    const Piece& new_one) {
+  const auto index = [](const Piece& piece) { return static_cast<std::size_t>(piece.number - 1); };
+  const std::string before = batch_of(*was.rig, *was.derived, index(old_one));
+  const std::string after = batch_of(*is.rig, *is.derived, index(new_one));
+  if (before.empty() || after.empty() || before == after)
+    return std::nullopt;
+  return Remark(ChangePhrase::another_batch, {Words{after}, Words{before}});
+}
+
+/// By how much a piece that hangs there may be off before it is made anew.
+Length least_to_remake(const Rig& rig) {
+  return rig.boat.remake_tolerance ? std::max(rig.boat.remake_tolerance->value, least_change)
+                                   : least_change;
 }
 
 /// The old piece in the new stay, with nothing done to it but turning the one adjuster.
@@ -148,6 +173,32 @@ std::optional<Remark> hanging_at_junction(const StayView& was, const StayView& i
   return std::nullopt;
 }
 
+/// A piece that is on record hangs there as long as it came out, not as long as it was to be. The record
+/// may stand in either file: it was often written after the old one.
+void take_as_made(const StayView& was, const Piece& piece, const StayView& is, PieceChange& change) {
+  const bool moved = magnitude(change.body.difference()) >= least_change ||
+                     magnitude(change.cut.difference()) >= least_change;
+  if (!change.body.comparable || !moved)
+    return; // what came out otherwise than it was to be is no change
+  for (const StayView* view : {&was, &is}) {
+    if (view->derived->pieces.size() < static_cast<std::size_t>(piece.number))
+      continue;
+    const PieceHistory history =
+        piece_history(*view->rig, *view->derived, static_cast<std::size_t>(piece.number - 1));
+    const PieceEntry* entry = history.last_measured();
+    const auto longer = entry == nullptr ? std::nullopt : entry->longer();
+    if (!longer || change.body.unknown_was)
+      continue;
+    // In the new file it is held against what it is to be now.
+    const Length as_made =
+        view->derived->pieces[static_cast<std::size_t>(piece.number - 1)].body.known() + *longer;
+    change.cut.was += as_made - change.body.was;
+    change.body.was = as_made;
+    change.as_made = true;
+    return;
+  }
+}
+
 struct Remaking {
   const Piece* was = nullptr;
   const Piece* is = nullptr;
@@ -157,7 +208,7 @@ struct Remaking {
 
 /// Rope: a splice is opened, more or less of the tail is cut off, and the eye is made again.
 void judge_rope(const Remaking& made, Length too_long, PieceChange& change) {
-  const Length over = made.was->cut.known() - made.is->cut.known();
+  const Length over = change.cut.was - change.cut.is;
   const Remarks fit{{fits(too_long)}};
   if (over < -least_change) {
     change.fate = LineFate::replaced;
@@ -185,7 +236,7 @@ void judge_wire(const Remaking& made, Length too_long, PieceChange& change) {
   const Length lost = both ? upper + lower : at_lower ? lower : upper;
   const Remarks fit{{fits(too_long)}};
   const Remarks where{{at(both || !at_lower, both || at_lower)}};
-  const Length left = made.was->cut.known() - lost - made.is->cut.known();
+  const Length left = change.cut.was - lost - change.cut.is;
   if (left < -least_change) {
     change.fate = LineFate::replaced;
     change.why = {ChangePhrase::lacks_wire, {fit, where, -left}};
@@ -197,6 +248,11 @@ void judge_wire(const Remaking& made, Length too_long, PieceChange& change) {
 
 void judge(const StayView& was, const StayView& is, const Remaking& made, PieceChange& change) {
   if (auto another = another_line((*was.rig)[made.was->material], (*is.rig)[made.is->material])) {
+    change.fate = LineFate::replaced;
+    change.why = std::move(*another);
+    return;
+  }
+  if (auto another = another_batch(was, *made.was, is, *made.is)) {
     change.fate = LineFate::replaced;
     change.why = std::move(*another);
     return;
@@ -217,6 +273,12 @@ void judge(const StayView& was, const StayView& is, const Remaking& made, PieceC
     const bool same_cut = magnitude(change.cut.difference()) < least_change;
     change.fate = same_cut ? LineFate::stays : LineFate::remade;
     change.why = same_cut ? ChangePhrase::stays : ChangePhrase::made_by_other_numbers;
+    return;
+  }
+  if (const Length least = least_to_remake(*is.rig);
+      same_ends && magnitude(too_long) <= least && least > least_change) {
+    change.fate = LineFate::stays;
+    change.why = {ChangePhrase::within_tolerance, {Remarks{{fits(too_long)}}, least}};
     return;
   }
   if (same_ends) {
@@ -268,7 +330,10 @@ PieceChange compare_piece(const StayView& was, const StayView& is, std::size_t i
                      .body = changed_length(old_one.body, new_one.body),
                      .cut = changed_length(old_one.cut, new_one.cut),
                      .too_long = {},
+                     .incomplete_was = !old_one.missing.empty(),
+                     .incomplete_is = !new_one.missing.empty(),
                      .why = {}};
+  take_as_made(was, old_one, is, change);
   if (change.body.comparable)
     change.too_long = -change.body.difference();
   judge(was, is,
@@ -286,6 +351,8 @@ PieceChange new_piece(const StayView& is, std::size_t i) {
                      .body = changed_length(piece.body, piece.body),
                      .cut = changed_length(piece.cut, piece.cut),
                      .too_long = {},
+                     .incomplete_was = !piece.missing.empty(),
+                     .incomplete_is = !piece.missing.empty(),
                      .fate = LineFate::new_piece,
                      .why = ChangePhrase::none_before};
   return change;
@@ -299,6 +366,8 @@ PieceChange gone_piece(const StayView& was, std::size_t i) {
                      .body = changed_length(piece.body, piece.body),
                      .cut = changed_length(piece.cut, piece.cut),
                      .too_long = {},
+                     .incomplete_was = !piece.missing.empty(),
+                     .incomplete_is = !piece.missing.empty(),
                      .fate = LineFate::taken_off,
                      .why = ChangePhrase::hangs_no_more};
   return change;

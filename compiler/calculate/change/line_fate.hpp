@@ -43,6 +43,7 @@ enum class ChangePhrase : std::uint16_t {
   too_short,
   // What becomes of it.
   stays,
+  within_tolerance,
   made_by_other_numbers,
   hangs,
   hangs_by_junction,
@@ -66,6 +67,7 @@ enum class ChangePhrase : std::uint16_t {
   another_construction,
   another_grade,
   another_kind,
+  another_batch,
   // Not to be told.
   length_not_known,
   number_missing,
@@ -73,6 +75,7 @@ enum class ChangePhrase : std::uint16_t {
   hangs_no_more,
   // What is stated: of what, and which property.
   named,
+  piece_at_stage,
   reading_by,
   reading_by_on,
   passage_at,
@@ -94,6 +97,9 @@ struct PieceChange {
   ChangedLength body; ///< as made before, and as it has to be
   ChangedLength cut;
   std::optional<Length> too_long; ///< of the old piece over the new body; below nothing it is too short
+  bool incomplete_was = false;    ///< an input of the cut was missing: what is known of it is no cut
+  bool incomplete_is = false;
+  bool as_made = false; ///< `was` is as long as the piece came out, by its record
   LineFate fate = LineFate::not_checked;
   Remark why; ///< "52 mm too long; can be re-spliced: ..."
 };

@@ -29,6 +29,10 @@ public:
       of_item(item);
     for (const Reading& reading : stay_.readings)
       of_reading(reading);
+    for (const PieceRecord& record : rig_.piece_records)
+      if (std::any_of(record.stays.begin(), record.stays.end(),
+                      [&](StayId id) { return &rig_[id] == &stay_; }))
+        of_piece(record);
     fields(of_stay_, stay_);
     return std::move(inputs_);
   }
@@ -97,6 +101,14 @@ private:
     value(of_stay_, of_part("splice"), item.splice);
     add(of_stay_, of_part("removable"), item.removable ? "yes" : "");
     setting_of_.clear();
+  }
+  void of_piece(const PieceRecord& record) {
+    const Remark subject{ChangePhrase::piece_at_stage,
+                         {Words{stay_.name}, Words{std::string(name_of(record.stage))}}};
+    visit_fields(record, [&](const auto& field, const auto& member) {
+      if (field.role != FieldRole::identity && field.name != "stage")
+        value(subject, property_of(field), member);
+    });
   }
   void of_reading(const Reading& reading) {
     // How and when it was read is its name, so that a new reading is not taken for the old one changed.
@@ -191,6 +203,7 @@ private:
   void value(const Remark&, const Remark&, Side) {}
   void value(const Remark&, const Remark&, LineMaterial::Kind) {}
   void value(const Remark&, const Remark&, Part::Role) {}
+  void value(const Remark&, const Remark&, const std::vector<StayId>&) {}
   void value(const Remark&, const Remark&, PointId) {}
   void value(const Remark&, const Remark&, const Provenance&) {}
   void value(const Remark&, const Remark&, const std::array<Influences, 3>&) {}
@@ -218,6 +231,18 @@ Remark input_name(std::string_view name) {
 
 std::vector<StayInput> stay_inputs(const Rig& rig, const Stay& stay) {
   return stay_inputs_detail::StayInputs(rig, stay).all();
+}
+
+bool rests_on(const Rig& rig, const Stay& stay, std::string_view thing) {
+  if (thing == stay.name || thing == stay.base)
+    return true;
+  const std::vector<StayInput> inputs = stay_inputs(rig, stay);
+  const auto is_it = [&](std::string_view name) {
+    return std::any_of(inputs.begin(), inputs.end(),
+                       [&](const StayInput& one) { return one.subject == input_name(name); });
+  };
+  const std::string both(thing);
+  return is_it(thing) || is_it(both + ".port") || is_it(both + ".starboard");
 }
 
 } // namespace sheerpole

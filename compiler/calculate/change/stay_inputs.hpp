@@ -24,4 +24,8 @@ Remark input_name(std::string_view name);
 /// states. Each once, in the order of path, line, stack, readings, stay.
 std::vector<StayInput> stay_inputs(const Rig& rig, const Stay& stay);
 
+/// Whether a stay rests on what is stated of a thing: `plate-a`, both sides of it, `plate-a.port`, a part,
+/// a line, the stay itself.
+bool rests_on(const Rig& rig, const Stay& stay, std::string_view thing);
+
 } // namespace sheerpole

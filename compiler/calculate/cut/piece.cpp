@@ -94,6 +94,14 @@ std::string piece_name(const Stay& stay, std::size_t number, std::size_t of) {
 
 } // namespace
 
+Length behaviour(const Piece& piece) {
+  Length sum;
+  for (const Term& term : piece.cut.terms)
+    if (term.of_standing_part())
+      sum += term.amount;
+  return sum;
+}
+
 std::vector<std::size_t> lines_of(const Stay& stay) {
   std::vector<std::size_t> lines;
   for (std::size_t i = 0; i < stay.stack.size(); ++i)

@@ -32,6 +32,9 @@ struct Piece {
   std::optional<InHand> in_hand = {}; ///< when it is made of what is there already
 };
 
+/// What the standing part of a piece gives and takes between the bench and the boat, added up.
+Length behaviour(const Piece& piece);
+
 /// Where in the stack the lines of a stay are, from aloft to deck; one piece each.
 std::vector<std::size_t> lines_of(const Stay& stay);
 

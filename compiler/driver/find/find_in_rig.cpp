@@ -1,7 +1,9 @@
 #include "driver/find/find_in_rig.hpp"
 
 #include "backend/paper_words.hpp"
+#include "calculate/facts.hpp"
 #include "kinds/kind_row.hpp"
+#include "model/kind_words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -51,8 +53,32 @@ private:
       row_.count = 1;
       if (item.splice)
         look_at(rig_[*item.splice]);
+      look_at_stock(item.stock, item.stock_place);
     }
+    for (const PieceRecord& record : rig_.piece_records)
+      if (std::any_of(record.stays.begin(), record.stays.end(),
+                      [&](StayId id) { return &rig_[id] == &stay; }))
+        look_at(record);
     found_.undated += dated_ ? 0U : 1U;
+  }
+
+  /// The stock that a piece is of, by its name, and all that its record says of itself.
+  void look_at_stock(const std::string& name, Span place) {
+    if (name.empty())
+      return;
+    row_.item = name;
+    const Record* stock = find_record(rig_, RecordKind::stock, name);
+    by_text({{"stock", name}}, stock == nullptr ? std::vector<Particular>() : stock->facts, place);
+  }
+
+  void look_at(const PieceRecord& record) {
+    row_.item = "piece " + std::string(name_of(record.stage));
+    by_text({{"batch", record.batch}, {"job", record.job}, {"by", record.by}}, {}, record.place);
+    look_at_stock(record.stock, record.place);
+    const auto day = parse_day(record.date);
+    dated_ = dated_ || day;
+    if (sought_.before && day && day->count < sought_.before->count)
+      add(std::string(name_of(record.stage)), record.date, {}, record.place);
   }
 
   void look_at(const LineMaterial& line) {

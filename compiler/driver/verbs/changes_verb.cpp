@@ -96,16 +96,7 @@ void add_to(CLI::App& app, AskedFor& asked) {
   Options& options = options_of(verb, asked, run);
   verb.add_option("FILE", options.from, "the rig file as it was")->required();
   verb.add_option("FILE-NOW", options.to, "the rig file as it is; not given: the same one");
-  // The layers that a file may state, from the earliest.
-  const auto& names = find_kind("layer")->name_choices;
-  const std::vector<std::string> layers(names.begin(), names.end());
-  verb.add_option("--from-as-of", options.from_as_of,
-                  "the first one without the layers after this one: " + choices(layers))
-      ->check(CLI::IsMember(layers))
-      ->type_name("LAYER");
-  verb.add_option("--as-of", options.rig.as_of, "the second one likewise")
-      ->check(CLI::IsMember(layers))
-      ->type_name("LAYER");
+  add_as_of(verb, options.from_as_of, "--from-as-of", "the first one without the layers after this one");
   verb.add_option("--into", options.folder, "folder to write the sheet to, in all its forms")
       ->type_name("FOLDER");
   add_papers(verb, options.papers, "as PDF as well, into the folder");

@@ -2,6 +2,7 @@
 
 #include "diagnostics/excerpt.hpp"
 #include "driver/fleet/in_order.hpp"
+#include "kinds/kind_row.hpp"
 
 #include <filesystem>
 
@@ -20,8 +21,18 @@ void add_rig_options(CLI::App& verb, CompileOptions& rig) {
       ->type_name("NAME=VALUE")
       ->expected(1)
       ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  add_as_of(verb, rig.as_of, "--as-of", "without the layers after this one");
   add_shop(verb, rig);
   add_allowed_folders(verb, rig);
+}
+
+void add_as_of(CLI::App& verb, std::string& layer, const std::string& option, const std::string& help) {
+  // The layers that a file may state, from the earliest.
+  const auto& names = find_kind("layer")->name_choices;
+  const std::vector<std::string> layers(names.begin(), names.end());
+  verb.add_option(option, layer, help + ": " + choices(layers))
+      ->check(CLI::IsMember(layers).description(""))
+      ->type_name("LAYER");
 }
 
 void add_shop(CLI::App& verb, CompileOptions& rig) {

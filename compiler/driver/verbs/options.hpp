@@ -26,8 +26,10 @@ Options& options_of(CLI::App& verb, AskedFor& asked, int (*run)(const Options&))
 /// `a, b, c`, for help texts.
 std::string choices(const std::vector<std::string>& words);
 
-/// `--set`, `--shop` and `--allow-folder`.
+/// `--set`, `--as-of`, `--shop` and `--allow-folder`.
 void add_rig_options(CLI::App& verb, CompileOptions& rig);
+/// An option that names a layer of the rig.
+void add_as_of(CLI::App& verb, std::string& layer, const std::string& option, const std::string& help);
 void add_shop(CLI::App& verb, CompileOptions& rig);
 void add_allowed_folders(CLI::App& verb, CompileOptions& rig);
 

@@ -63,6 +63,26 @@ std::string_view words(LengthCheckPhrase phrase) {
     return "alike within {}";
   case side_is_x:
     return "the length of a side is X";
+  case came_out_longer:
+    return "{} longer";
+  case came_out_shorter:
+    return "{} shorter";
+  case is_then_set:
+    return "{} is then set to {}";
+  case cannot_be_tightened:
+    return "{} cannot be tightened so far: {} is lacking";
+  case cannot_be_slackened:
+    return "{} cannot be slackened so far: {} is lacking";
+  case no_one_adjuster:
+    return "no one adjuster takes that up";
+  case pull_not_counted:
+    return "it was measured under a pull, and what the line stretches by is not stated";
+  case nothing_to_hold_against:
+    return "what it was to be is X or not complete";
+  case batch_of_port_missing:
+    return "the batch of the port side is not stated";
+  case batch_of_starboard_missing:
+    return "the batch of the starboard side is not stated";
   case lacks_input:
     return "its cut length lacks an input";
   case comes_out_short:

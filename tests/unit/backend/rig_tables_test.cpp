@@ -28,11 +28,11 @@ TEST(RigTables, AreListedByNameWithAWordAboutEach) {
     names.push_back(table.name);
     EXPECT_FALSE(table.summary.empty()) << table.name;
   }
-  EXPECT_THAT(names,
-              ElementsAre("points", "lengths", "pieces", "take-up", "marks", "readings", "uncertainty",
-                          "measure-next", "sensitivity", "temperature", "account", "tension", "replaced",
-                          "fits", "play", "joints", "strength", "loads", "checks", "results", "limits",
-                          "stack", "parts", "states", "differences", "inspections", "record", "sources"));
+  EXPECT_THAT(names, ElementsAre("points", "lengths", "pieces", "take-up", "marks", "readings",
+                                 "uncertainty", "measure-next", "sensitivity", "temperature", "account",
+                                 "tension", "replaced", "fits", "play", "joints", "strength", "loads",
+                                 "checks", "results", "limits", "stack", "parts", "states", "differences",
+                                 "made", "inspections", "record", "sources"));
 }
 
 TEST(RigTables, HaveRowsAsLongAsTheirHeadings) {

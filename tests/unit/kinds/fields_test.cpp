@@ -48,6 +48,7 @@ std::map<Category, std::set<std::string>> fields_by_category() {
       {Category::rule, properties_of<UserRule>()},
       {Category::waiver, properties_of<Waiver>()},
       {Category::inspection, properties_of<Inspection>()},
+      {Category::piece, properties_of<PieceRecord>()},
   };
 }
 

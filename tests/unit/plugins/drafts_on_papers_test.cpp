@@ -5,6 +5,7 @@
 // the ways in which papers write a length.
 #include "backend/card/card_piece.hpp"
 #include "backend/printed_sums.hpp"
+#include "calculate/length/body.hpp"
 #include "driver/built_in_backends.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/plugins/example_boat.hpp"
@@ -19,6 +20,7 @@
 #include <cctype>
 #include <fstream>
 #include <iterator>
+#include <optional>
 #include <set>
 
 namespace sheerpole::drafts_on_papers_test {
@@ -60,6 +62,20 @@ std::set<std::string> written(const CardPiece& card, const LengthSum& sum) {
   return ways;
 }
 
+/// How far each item of a stack reaches from the upper pin, as the strips write it beside the stay.
+std::vector<LengthSum> reaches(const CardPiece& card) {
+  std::vector<LengthSum> all;
+  LengthSum reach{
+      .kind = SumKind::body, .unknown = card.piece->body.unknown, .terms = {}, .unknown_source = {}};
+  for (const StackItem& item : card.stay->stack) {
+    const auto length = item.kind == StackItem::Kind::line ? std::optional(card.piece->body.known())
+                                                           : taken_length(*card.rig, item);
+    reach.terms.push_back(Term{.amount = length.value_or(Length{}), .provenance = {}});
+    all.push_back(reach);
+  }
+  return all;
+}
+
 /// What must not be read of the cut of `card`, but for what is written of another length of the rig too: a
 /// body, a piece that may be cut.
 std::set<std::string> forbidden(const CardPiece& card, const std::vector<CardPiece>& all) {
@@ -69,6 +85,9 @@ std::set<std::string> forbidden(const CardPiece& card, const std::vector<CardPie
       words.erase(word);
     for (const std::string& word : written(other, other.of_stay->pin_to_pin))
       words.erase(word);
+    for (const LengthSum& reach : reaches(other))
+      for (const std::string& word : written(other, reach))
+        words.erase(word);
     if (!other.draft())
       for (const std::string& word : written(other, other.piece->cut))
         words.erase(word);
