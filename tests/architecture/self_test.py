@@ -32,7 +32,7 @@ RIGHT = {
     "compiler/calculate/cutting/search.hpp": "#pragma once\nclass ClpSimplex;\n",
     "compiler/calculate/cutting/search.cpp": '#include <coin/ClpSimplex.hpp>\nClpSimplex program; // a program of Clp\n',
     "compiler/statics/matrix.hpp": "#pragma once\n// Eigen::MatrixXd is in the .cpp.\n",
-    "compiler/statics/matrix.cpp": "#include <Eigen/Core>\nEigen::MatrixXd *matrix;\n",
+    "compiler/statics/matrix.cpp": "#if __has_include(<Eigen/Core>)\n#include <Eigen/Core>\nEigen::MatrixXd *matrix;\n#endif\n",
     "compiler/names/resolve.cpp": '#include "syntax/parse.hpp"\n#include <filesystem>\nstd::filesystem::path path;\n',
     "compiler/driver/built_in_backends.cpp": '#include "plugins/echo/echo.hpp"\n',
     "plugins/echo/echo.hpp": '#pragma once\n#include "backend/backend.hpp"\n#include "model/rig.hpp"\n',

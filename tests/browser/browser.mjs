@@ -14,6 +14,8 @@ export class Browser {
     this.#started ??= puppeteer.launch({
       executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
       args: ["--headless=new", "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--no-first-run"],
+      // Starting beside other work on a slow machine takes a while too.
+      timeout: 120_000,
       // A job of the paper's size takes a while under a sanitizer on a slow machine.
       protocolTimeout: 120_000,
     });
