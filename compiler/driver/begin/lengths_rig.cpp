@@ -23,7 +23,7 @@ constexpr std::size_t no_column = static_cast<std::size_t>(-1);
 
 constexpr LengthsColumn all_columns[] = {
     {"stay", "", "which stay: \"Cap shroud\" becomes cap-shroud; needed"},
-    {"side", "", "port or starboard, or nothing: a stay on the centreline, or one length for both"},
+    {"side", "", "port or starboard, a row for each; nothing: a stay on the centreline"},
     {"title", "", "what papers call the stay"},
     {"length", "runs",
      "pin to pin, with its unit: 11_642 mm, 38' 7 3/8\"; X, or nothing: the cord keeps it"},
