@@ -161,14 +161,14 @@ void add_piece(Elaboration& elaboration, const ResolvedDeclaration& declaration)
   if (!elaboration.has_required(declaration) || declaration.of == poison_symbol)
     return;
   PieceRecord record;
-  record.stays = elaboration.stays_named(declaration.syntax->of, declaration.syntax->of_side,
-                                         declaration.syntax->of.span);
+  const std::vector<StayId> stays = elaboration.stays_named(
+      declaration.syntax->of, declaration.syntax->of_side, declaration.syntax->of.span);
   const std::string& stay = declaration.syntax->of.text;
   read_fields(elaboration, declaration, "piece of " + stay, record);
   record.place = declaration.syntax->kind.span;
   if (is_later(record.stage, elaboration.tree.as_of))
     return;
-  for (const StayId id : record.stays) {
+  for (const StayId id : stays) {
     const auto& stack = elaboration.rig[id].stack;
     const int lines = static_cast<int>(std::count_if(stack.begin(), stack.end(), [](const StackItem& item) {
       return item.kind == StackItem::Kind::line;
@@ -196,7 +196,10 @@ void add_piece(Elaboration& elaboration, const ResolvedDeclaration& declaration)
   }
   refuse_later(elaboration, "piece of " + stay + " as " + std::string(name_of(record.stage)), record.date,
                place_of_date(declaration, record.place));
-  elaboration.rig.piece_records.push_back(std::move(record));
+  for (const StayId id : stays) {
+    record.stay = id;
+    elaboration.rig.piece_records.push_back(record);
+  }
 }
 
 /// The last layer that counts, and when it was so.
@@ -349,6 +352,9 @@ void elaborate_records(Elaboration& elaboration) {
       break;
     }
   }
+  std::stable_sort(
+      elaboration.rig.piece_records.begin(), elaboration.rig.piece_records.end(),
+      [](const PieceRecord& a, const PieceRecord& b) { return a.stay.index() < b.stay.index(); });
   add_edition(elaboration);
   for (const ResolvedExpect& expect : elaboration.tree.expectations)
     add_expectation(elaboration, expect);

@@ -185,7 +185,7 @@ static_assert(all_members_are_listed<Inspection>());
 
 /// What became of a piece: cut, made, fitted, settled. `number` is its line in the stack, from 1 aloft.
 struct PieceRecord {
-  std::vector<StayId> stays;
+  StayId stay; ///< one side: a record of both is one of each
   PieceStage stage = PieceStage::unstated;
   std::optional<int> number;
   std::optional<Sourced<Length>> body; ///< bearing to bearing, as it came out
@@ -201,7 +201,7 @@ struct PieceRecord {
 
 constexpr auto fields_of(const PieceRecord*) {
   using enum FieldRole;
-  return std::tuple(field("stays", "", &PieceRecord::stays, identity),
+  return std::tuple(field("stay", "", &PieceRecord::stay, identity),
                     field("stage", "stage", &PieceRecord::stage, evidence),
                     field("number", "number", &PieceRecord::number, identity),
                     field("body", "body", &PieceRecord::body, evidence),

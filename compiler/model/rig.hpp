@@ -34,7 +34,7 @@ struct Rig {
   std::vector<Waiver> waivers;
   std::vector<Expectation> expectations;
   std::vector<Inspection> inspections;
-  std::vector<PieceRecord> piece_records;
+  std::vector<PieceRecord> piece_records; ///< in the order of the stays, those of one stay as in the file
   std::vector<Difference> differences;
   Edition edition;
 

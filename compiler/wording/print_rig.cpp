@@ -152,7 +152,7 @@ private:
   }
   std::string head(const Inspection& one) const { return "finding of " + names(one.stays); }
   std::string head(const PieceRecord& one) const {
-    return "piece of " + names(one.stays) + ", " + std::string(name_of(one.stage));
+    return "piece of " + rig_[one.stay].name + ", " + std::string(name_of(one.stage));
   }
   std::string head(const StatedBound& bound) const { return "bound of " + bound.name; }
 

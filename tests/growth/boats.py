@@ -102,6 +102,7 @@ DIMENSIONS = {
     "stock": (lambda n: boat(stay("fore") + many(n, stock)), CHECK),
     "entries of the inspection log": (lambda n: boat(stay("fore") + many(n, lambda i: f'finding of fore {{\n  date: 2026-05-02\n  by: "n {i}"\n  condition: watch\n}}\n')), CHECK),
     "waivers": (lambda n: boat(many(n, lambda i: stay(f"s{i}") + f'waive cut-is-draft of s{i} {{\n  reason: "known"\n  by: "me"\n  until: 2027-01-01\n}}\n')), CHECK),
+    "records of pieces": (lambda n: boat(many(n, lambda i: stay(f"s{i}") + f'piece of s{i} {{\n  stage: made\n  batch: "lot {i % 7}"\n}}\n')), CHECK),
     "expectations": (lambda n: boat(stay("fore") + many(n, lambda i: "expect fore.pin-to-pin = 9 m ± 1 mm\n")), CHECK),
     "tapes": (lambda n: boat(stay("fore") + many(n, lambda i: f"tape t{i} {{\n  error: 1 mm\n}}\n")), CHECK),
     "cords": (lambda n: boat(stay("fore") + many(n, lambda i: f"cord c{i} {{\n  stretch: 1 %\n}}\n")), CHECK),

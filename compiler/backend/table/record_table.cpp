@@ -64,8 +64,7 @@ private:
     meet("finding", "finding of " + stays + ", " + inspection.date, inspection);
   }
   void things(const PieceRecord& piece) {
-    const std::string stays = joined(piece.stays, ", ", [&](StayId stay) { return rig_[stay].name; });
-    meet("piece", "piece of " + stays + " as " + std::string(name_of(piece.stage)), piece);
+    meet("piece", "piece of " + rig_[piece.stay].name + " as " + std::string(name_of(piece.stage)), piece);
   }
   template <class Thing>
   void things(const Thing&) {} // states nothing for the record

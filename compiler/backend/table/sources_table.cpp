@@ -88,8 +88,7 @@ private:
   void thing(const Waiver& waiver) { members(waiver, waiver.slug); }
   void thing(const Inspection& inspection) { members(inspection, "finding of " + inspection.date); }
   void thing(const PieceRecord& piece) {
-    for (const StayId stay : piece.stays)
-      members(piece, "piece of " + rig_[stay].name + " as " + std::string(name_of(piece.stage)));
+    members(piece, "piece of " + rig_[piece.stay].name + " as " + std::string(name_of(piece.stage)));
   }
   void thing(const Edition&) {}     // what layers there are, not what they state
   void thing(const Difference&) {}  // stands in the files as what it is, and as what it was no more

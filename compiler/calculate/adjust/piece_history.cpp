@@ -11,8 +11,7 @@ namespace sheerpole {
 namespace {
 
 bool is_of(const PieceRecord& record, const Piece& piece) {
-  return std::find(record.stays.begin(), record.stays.end(), piece.stay) != record.stays.end() &&
-         record.number.value_or(piece.number) == piece.number;
+  return record.number.value_or(piece.number) == piece.number;
 }
 
 /// What its splices take until it has settled; nothing when that is not known.
@@ -86,10 +85,18 @@ const PieceEntry* PieceHistory::last(PieceStage stage) const {
   return found == entries.rend() ? nullptr : &*found;
 }
 
+std::span<const PieceRecord> piece_records_of(const Rig& rig, StayId stay) {
+  const auto before = [](const PieceRecord& record, StayId id) { return record.stay.index() < id.index(); };
+  const auto after = [](StayId id, const PieceRecord& record) { return id.index() < record.stay.index(); };
+  const auto& all = rig.piece_records;
+  return {std::lower_bound(all.begin(), all.end(), stay, before),
+          std::upper_bound(all.begin(), all.end(), stay, after)};
+}
+
 PieceHistory piece_history(const Rig& rig, const DerivedStay& stay, std::size_t i) {
   PieceHistory history;
   const Piece& piece = stay.pieces[i];
-  for (const PieceRecord& record : rig.piece_records)
+  for (const PieceRecord& record : piece_records_of(rig, piece.stay))
     if (is_of(record, piece))
       history.entries.push_back(entry_of(rig, piece, record));
   std::stable_sort(history.entries.begin(), history.entries.end(),
@@ -102,7 +109,8 @@ PieceHistory piece_history(const Rig& rig, const DerivedStay& stay, std::size_t 
 }
 
 bool is_on_record(const Rig& rig, const Piece& piece) {
-  return std::any_of(rig.piece_records.begin(), rig.piece_records.end(),
+  const auto records = piece_records_of(rig, piece.stay);
+  return std::any_of(records.begin(), records.end(),
                      [&](const PieceRecord& record) { return is_of(record, piece); });
 }
 

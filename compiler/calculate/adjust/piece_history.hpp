@@ -5,6 +5,7 @@
 
 #include <cstddef>
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -29,6 +30,9 @@ struct PieceEntry {
     return body && wanted ? std::optional(*body - *wanted) : std::nullopt;
   }
 };
+
+/// The records of a stay, of all its pieces. Source: they stand in the order of the stays.
+std::span<const PieceRecord> piece_records_of(const Rig& rig, StayId stay);
 
 /// What became of one piece: from when it was cut to when it has settled.
 struct PieceHistory {

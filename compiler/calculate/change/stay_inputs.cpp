@@ -1,11 +1,13 @@
 #include "calculate/change/stay_inputs.hpp"
 
+#include "calculate/adjust/piece_history.hpp"
 #include "calculate/change/line_fate.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 
 #include <algorithm>
 #include <array>
+#include <cstdint>
 #include <string_view>
 #include <utility>
 
@@ -29,10 +31,9 @@ public:
       of_item(item);
     for (const Reading& reading : stay_.readings)
       of_reading(reading);
-    for (const PieceRecord& record : rig_.piece_records)
-      if (std::any_of(record.stays.begin(), record.stays.end(),
-                      [&](StayId id) { return &rig_[id] == &stay_; }))
-        of_piece(record);
+    const StayId id{static_cast<std::uint32_t>(&stay_ - rig_.stays.data())};
+    for (const PieceRecord& record : piece_records_of(rig_, id))
+      of_piece(record);
     fields(of_stay_, stay_);
     return std::move(inputs_);
   }
@@ -203,7 +204,7 @@ private:
   void value(const Remark&, const Remark&, Side) {}
   void value(const Remark&, const Remark&, LineMaterial::Kind) {}
   void value(const Remark&, const Remark&, Part::Role) {}
-  void value(const Remark&, const Remark&, const std::vector<StayId>&) {}
+  void value(const Remark&, const Remark&, StayId) {}
   void value(const Remark&, const Remark&, PointId) {}
   void value(const Remark&, const Remark&, const Provenance&) {}
   void value(const Remark&, const Remark&, const std::array<Influences, 3>&) {}

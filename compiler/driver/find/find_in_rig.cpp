@@ -1,12 +1,14 @@
 #include "driver/find/find_in_rig.hpp"
 
 #include "backend/paper_words.hpp"
+#include "calculate/adjust/piece_history.hpp"
 #include "calculate/facts.hpp"
 #include "kinds/kind_row.hpp"
 #include "model/kind_words.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <span>
 #include <utility>
 
@@ -55,10 +57,9 @@ private:
         look_at(rig_[*item.splice]);
       look_at_stock(item.stock, item.stock_place);
     }
-    for (const PieceRecord& record : rig_.piece_records)
-      if (std::any_of(record.stays.begin(), record.stays.end(),
-                      [&](StayId id) { return &rig_[id] == &stay; }))
-        look_at(record);
+    const StayId id{static_cast<std::uint32_t>(&stay - rig_.stays.data())};
+    for (const PieceRecord& record : piece_records_of(rig_, id))
+      look_at(record);
     found_.undated += dated_ ? 0U : 1U;
   }
 
