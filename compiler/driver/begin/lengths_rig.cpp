@@ -23,7 +23,7 @@ constexpr std::size_t no_column = static_cast<std::size_t>(-1);
 
 constexpr LengthsColumn all_columns[] = {
     {"stay", "", "which stay: \"Cap shroud\" becomes cap-shroud; needed"},
-    {"side", "", "port or starboard, a row for each; nothing: a stay on the centreline"},
+    {"side", "", "port, starboard or both; nothing: a stay on the centreline"},
     {"title", "", "what papers call the stay"},
     {"length", "runs",
      "pin to pin, with its unit: 11_642 mm, 38' 7 3/8\"; X, or nothing: the cord keeps it"},
@@ -77,10 +77,18 @@ struct StayRow {
   std::vector<FromCell> reading; ///< empty: a stated length
 };
 
+/// The side of a row that holds for port and starboard alike.
+constexpr std::string_view both = "both";
+
+/// Whether a row of this side is all of its stay.
+bool is_whole(std::string_view side) {
+  return side.empty() || side == both;
+}
+
 struct NamedStay {
   std::string name;
   std::string title;
-  std::map<std::string, StayRow> rows; ///< by side: "", "port", "starboard"
+  std::map<std::string, StayRow> rows; ///< by side: "", "both", "port", "starboard"
 };
 
 using Row = std::vector<CsvCell>;
@@ -194,9 +202,9 @@ private:
     if (name.starts_with("first-"))
       return fail(name_cell, "names that begin with `first-` are those of the assumed hardware; call " +
                                  name + " something else");
-    if (side != "" && side != "port" && side != "starboard")
+    if (side != "" && side != "port" && side != "starboard" && side != both)
       return fail(side_cell, "the side of " + name + " is `" + side_cell.text +
-                                 "`; write port or starboard, or nothing");
+                                 "`; write port, starboard or both, or nothing");
     const std::size_t failed = failures_.size();
     StayRow read = row_of(row, name);
     read.name = name_cell;
@@ -206,8 +214,8 @@ private:
     if (added)
       stays_.push_back({name, cell(row, "title").text, {}});
     NamedStay& stay = stays_[known->second];
-    const bool clash =
-        stay.rows.count(side) > 0 || (!stay.rows.empty() && (side.empty() || stay.rows.count("") > 0));
+    const bool clash = stay.rows.count(side) > 0 ||
+                       (!stay.rows.empty() && (is_whole(side) || is_whole(stay.rows.begin()->first)));
     if (clash)
       return fail(name_cell, name + (side.empty() ? "" : " " + side) + " stands in the table twice");
     const CsvCell title = cell(row, "title");
@@ -351,20 +359,25 @@ private:
     const std::string title = stay.title.empty() ? "" : fmt::format(" \"{}\"", escaped(stay.title));
     text += "\n";
     put(text, fmt::format("stay {}{} {{", stay.name, title), stay.rows.begin()->second.name);
-    const bool centre = stay.rows.count("") > 0;
-    if (!centre) {
+    const auto& [first_side, first_row] = *stay.rows.begin();
+    if (!first_side.empty()) {
       std::string sides;
       for (const auto& [side, row] : stay.rows)
-        sides += (sides.empty() ? "" : ", ") + side;
+        sides += (sides.empty() ? "" : ", ") + (side == both ? "port, starboard" : side);
       text += fmt::format("  sides: {}\n", sides);
-    } else {
-      state_length(text, stay.rows.at(""));
     }
+    if (is_whole(first_side))
+      state_length(text, first_row);
     text += fmt::format("  line: first-{}\n  stack {{\n", line_ == FirstLine::wire ? "wire" : "rope");
     for (const std::string& item : stack)
       text += "    " + as_it_was(item) + "\n";
     text += "  }\n}\n";
     for (const auto& [side, row] : stay.rows) {
+      if (side == both) { // what was read holds for each of the two
+        for (const char* one : {".port", ".starboard"})
+          write_reading(text, stay.name + one, row);
+        continue;
+      }
       const std::string of = stay.name + (side.empty() ? "" : "." + side);
       if (!side.empty() && row.reading.empty() && !row.length.empty()) {
         text += "\n";
@@ -372,14 +385,18 @@ private:
         state_length(text, row);
         text += "}\n";
       }
-      if (row.reading.empty())
-        continue;
-      text += "\n";
-      put(text, fmt::format("reading of {} {{", of), row.name);
-      for (const FromCell& one : row.reading)
-        put(text, fmt::format("  {}: {}", one.property, one.value), one.cell);
-      text += "}\n";
+      write_reading(text, of, row);
     }
+  }
+
+  void write_reading(std::string& text, const std::string& of, const StayRow& row) {
+    if (row.reading.empty())
+      return;
+    text += "\n";
+    put(text, fmt::format("reading of {} {{", of), row.name);
+    for (const FromCell& one : row.reading)
+      put(text, fmt::format("  {}: {}", one.property, one.value), one.cell);
+    text += "}\n";
   }
 
   void state_length(std::string& text, const StayRow& row) {
