@@ -53,8 +53,8 @@ void print_rules(TextPage& page) {
 
 void print_summary(const SpoolPlan& plan, TextPage& page) {
   page.line("Summary");
-  page.line("pieces  from stock mm    to buy mm  line");
-  page.line("------  -------------  -----------  " + std::string(64, '-'));
+  page.line("pieces  from stock mm       to buy mm  line");
+  page.line("------  -------------  --------------  " + std::string(61, '-'));
   for (const LinePlan& line : plan.lines) {
     if (line.order.pieces.empty() && line.order.unplanned.empty())
       continue;
@@ -69,7 +69,7 @@ void print_summary(const SpoolPlan& plan, TextPage& page) {
                     [&](const ShortPiece& missing) { return line.order.pieces[missing.piece].draft(); });
     page.wrapped(right(static_cast<std::int64_t>(line.order.pieces.size()), 6) +
                      right(line.totals.pieces_mm + line.totals.kerf_mm, draft, 15) +
-                     right(line.to_buy_mm, draft_to_buy, 13) + "  ",
+                     right(line.to_buy_mm, draft_to_buy, 16) + "  ",
                  words);
   }
   page.blank();
