@@ -156,6 +156,8 @@ Table states_table(const CheckedRig& checked) {
     std::vector<std::string> made_off(4);
     if (position.stowed_at)
       made_off[0] = rig[*position.stowed_at].name;
+    if (position.stowed_at && !state.lowers.empty())
+      made_off[3] = "let go";
     for (const StowedStay& one : stowed)
       if (one.state == derived.state && one.position == derived.position)
         made_off = {made_off[0], format_tenths(one.needs),
@@ -178,8 +180,8 @@ Table states_table(const CheckedRig& checked) {
     table.notes.push_back("No state moves anything.");
   else
     table.notes.push_back(
-        "Slack: what hangs loose, at the end of the way for a stay of a spar that is lowered; below "
-        "nothing it is too short. Needs: straight from its upper pin.");
+        "Needs: straight from its upper pin to where it is made off. Slack: what hangs loose, with a "
+        "lowered spar at the end of its way; a minus says that it is too short.");
   return table;
 }
 

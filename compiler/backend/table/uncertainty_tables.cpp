@@ -87,7 +87,7 @@ std::string input_words(const StepOfInput& input) {
   case MeasuredThing::part:
     return "length of " + input.name;
   case MeasuredThing::contraction:
-    return "contraction of " + input.name;
+    return "contraction of " + input.name + (input.end == WhichEnd::upper ? " aloft" : " below");
   case MeasuredThing::nothing:
     return "its length: no way to it is stated";
   }

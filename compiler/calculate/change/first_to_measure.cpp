@@ -75,7 +75,7 @@ std::vector<StepOfInput> steps_of_inputs(const Rig& rig, const DerivedStay& stay
       if (term.kind == TermKind::contraction && end != nullptr)
         steps.push_back({MeasuredThing::contraction,
                          (*end == WhichEnd::upper ? piece.upper : piece.lower).splice_name(rig),
-                         SmallStep::percent, buried(piece, *end).total() * 0.01});
+                         SmallStep::percent, buried(piece, *end).total() * 0.01, *end});
     }
   std::stable_sort(steps.begin(), steps.end(),
                    [](const StepOfInput& a, const StepOfInput& b) { return a.moves > b.moves; });

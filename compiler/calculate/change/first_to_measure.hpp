@@ -4,6 +4,7 @@
 #include "calculate/derived.hpp"
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -30,7 +31,8 @@ struct StepOfInput {
   MeasuredThing thing = MeasuredThing::nothing;
   std::string name; ///< of the point, spar or part; of a contraction the splice
   SmallStep step = SmallStep::millimetre;
-  Length moves; ///< without its sign
+  Length moves;                               ///< without its sign
+  std::optional<WhichEnd> end = std::nullopt; ///< of a contraction: whose
 };
 
 /// For a stay of whose inputs none has a bound: every input that moves its length, that which moves it most
