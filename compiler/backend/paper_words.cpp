@@ -55,6 +55,9 @@ bool own_length(const CheckedRig& checked, const Piece& piece) {
 
 std::string state_line(const CheckedRig& checked, const Piece& piece,
                        const std::function<std::string(Length)>& length_words) {
+  if (checked.state(piece) == PieceState::on_record)
+    return record_words(checked.rig(), checked.derived().stays[piece.stay.index()],
+                        static_cast<std::size_t>(piece.number - 1), length_words);
   return state_words(checked.rig(), checked.derived().stays[piece.stay.index()], checked.state(piece),
                      own_length(checked, piece), length_words);
 }
@@ -85,7 +88,8 @@ std::string states_of_pieces(const CheckedRig& checked) {
     if (count > 0)
       add_words(words, ", ", std::to_string(count) + " " + std::string(word));
   };
-  for (const PieceState state : {PieceState::ready, PieceState::measured_once, PieceState::not_yet})
+  for (const PieceState state :
+       {PieceState::on_record, PieceState::ready, PieceState::measured_once, PieceState::not_yet})
     add(counts[static_cast<std::size_t>(state)], name_of(state));
   add(drawn, "not measured, cut from the drawing");
   add(counts[static_cast<std::size_t>(PieceState::not_measured)], name_of(PieceState::not_measured));

@@ -1,6 +1,7 @@
 #include "results/checked_rig.hpp"
 
 #include "base/byte_text.hpp"
+#include "calculate/adjust/piece_history.hpp"
 #include "wording/length_phrases.hpp"
 #include "wording/length_words.hpp"
 #include "wording/say.hpp"
@@ -80,6 +81,9 @@ std::string digest_of(const SourceSet& sources, const Rig& rig) {
       });
   if (shop != rig.differences.end())
     all += shop->origin_name;
+  // So are those of the boat as she was before a layer.
+  if (rig.edition.held)
+    all += rig.edition.layer;
   return sha256(all).substr(0, signs_of_digest);
 }
 
@@ -169,6 +173,8 @@ std::vector<DraftReason> CheckedRig::draft_reasons(const Piece& piece,
 }
 
 PieceState CheckedRig::state(const Piece& piece) const {
+  if (is_on_record(*rig_, piece))
+    return PieceState::on_record;
   const std::span<const DraftReason> all = reasons_of_stay(piece);
   const bool draft = std::any_of(all.begin(), all.end(),
                                  [&](const DraftReason& reason) { return reason.subject == piece.name; });

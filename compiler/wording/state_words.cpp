@@ -1,8 +1,10 @@
 #include "wording/state_words.hpp"
 
+#include "calculate/adjust/piece_history.hpp"
 #include "calculate/reading/reading_length.hpp"
 #include "model/kind_words.hpp"
 #include "units/format_length.hpp"
+#include "units/quantity_text.hpp"
 #include "wording/say.hpp"
 
 #include <cmath>
@@ -103,6 +105,8 @@ std::string state_words(const Rig& rig, const DerivedStay& stay, PieceState stat
   case PieceState::not_yet:
     return "NOT YET: this is a DRAFT, cut nothing" +
            (stay.measurement.from_drawing ? "; FROM DRAWING, " + *stay.measurement.from_drawing : "");
+  case PieceState::on_record:
+    return "ON RECORD: cut no second one";
   case PieceState::measured_once:
     return "MEASURED ONCE: " + by + "; measure again before you cut";
   case PieceState::ready:
@@ -111,6 +115,22 @@ std::string state_words(const Rig& rig, const DerivedStay& stay, PieceState stat
   if (own_length)
     return "READY: a length of its own, as stated";
   return "READY: measured " + by + "; " + confirmed_words(rig, stay, length_words);
+}
+
+std::string record_words(const Rig& rig, const DerivedStay& stay, std::size_t piece,
+                         const std::function<std::string(Length)>& length_words) {
+  const PieceHistory history = piece_history(rig, stay, piece);
+  std::string words = "ON RECORD";
+  for (const PieceEntry& entry : history.entries) {
+    const PieceRecord& record = *entry.record;
+    words += (words == "ON RECORD" ? ": " : "; ") + std::string(name_of(record.stage));
+    if (!record.date.empty())
+      words += " " + record.date;
+    if (record.body)
+      words += ", " + (length_words ? length_words(record.body->value) : length_text(record.body->value)) +
+               " from bearing to bearing";
+  }
+  return words + ". Cut no second one";
 }
 
 std::string passed_over_words(const Rig& rig, const DerivedStay& stay, const OtherReading& other) {

@@ -3,6 +3,7 @@
 #include "calculate/derived.hpp"
 #include "model/piece_state.hpp"
 
+#include <cstddef>
 #include <functional>
 #include <string>
 
@@ -25,6 +26,12 @@ std::string confirmed_words(const Rig& rig, const DerivedStay& stay,
 /// the lengths of a paper that has one unit; without it they are whole millimetres, rounded up.
 std::string state_words(const Rig& rig, const DerivedStay& stay, PieceState state, bool own_length,
                         const std::function<std::string(Length)>& length_words = {});
+
+/// The same of a piece that is on record: "ON RECORD: cut 2026-04-01; made 2026-04-02, 11250 mm from
+/// bearing to bearing. Cut no second one". `piece` is its place among those of the stay; `length_words` as
+/// above.
+std::string record_words(const Rig& rig, const DerivedStay& stay, std::size_t piece,
+                         const std::function<std::string(Length)>& length_words = {});
 
 /// Why a reading was not taken: "an older one", "another one is stated to count".
 std::string passed_over_words(const Rig& rig, const DerivedStay& stay, const OtherReading& other);

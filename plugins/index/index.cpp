@@ -90,8 +90,9 @@ std::string next_words(const CheckedRig& checked) {
   if (!waiting.empty())
     return fmt::format("Next: {}{}.", waiting.front().reason, led_by("; ", waiting.front().mend));
   const std::vector<CardPiece> cards = card_pieces(checked);
-  const auto first = std::find_if(cards.begin(), cards.end(),
-                                  [](const CardPiece& card) { return card.state != PieceState::ready; });
+  const auto first = std::find_if(cards.begin(), cards.end(), [](const CardPiece& card) {
+    return card.state != PieceState::ready && card.state != PieceState::on_record;
+  });
   if (first != cards.end())
     return fmt::format("Next: {}. {}.", first->piece->name, first->state_line);
   return cards.empty() ? "The rig file states no piece of line." : "Next: the bench.";

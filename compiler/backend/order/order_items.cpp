@@ -42,7 +42,7 @@ public:
       add_margin(line);
     add_junctions();
     for (const DerivedStay& stay : checked_.derived().stays) {
-      add_hardware(rig_[stay.stay]);
+      add_hardware(stay);
       add_fit(stay);
     }
     for (const DerivedStay& stay : checked_.derived().stays) {
@@ -249,8 +249,24 @@ private:
            (&entry == &stay.stack.front() || &entry == &stay.stack.back());
   }
 
-  void add_hardware(const Stay& stay) {
-    for (const StackItem& entry : stay.stack) {
+  /// Whether the part is on a piece that is made up already: pressed on, or spliced in.
+  bool is_on_a_made_piece(const DerivedStay& derived, std::size_t at) const {
+    const Stay& stay = rig_[derived.stay];
+    const std::vector<std::size_t> lines = lines_of(stay);
+    for (std::size_t i = 0; i < derived.pieces.size() && i < lines.size(); ++i) {
+      const PieceHistory history = piece_history(rig_, derived, i);
+      if (history.entries.empty() || history.entries.back().record->stage == PieceStage::cut)
+        continue;
+      if (at + 1 == lines[i] || at == lines[i] + 1)
+        return true;
+    }
+    return false;
+  }
+
+  void add_hardware(const DerivedStay& derived) {
+    const Stay& stay = rig_[derived.stay];
+    for (std::size_t i = 0; i < stay.stack.size(); ++i) {
+      const StackItem& entry = stay.stack[i];
       if (entry.kind == StackItem::Kind::part && is_plate_of_junction(stay, entry))
         continue;
       if (entry.kind != StackItem::Kind::part || rig_[entry.part].role == Part::Role::boat_fitting)
@@ -258,7 +274,12 @@ private:
       const Part& part = rig_[entry.part];
       if (part.kind == PartKind::soft_eye)
         continue; // is made of the rope itself
-      need(hardware_item(entry.part), stay.name, entry.count);
+      // Of several in a row the one beside the line is on it.
+      const int on_it = !rig_.piece_records.empty() && is_on_a_made_piece(derived, i) ? 1 : 0;
+      if (on_it != 0)
+        note(hardware_item(entry.part), "that on the made piece of " + stay.name + " is not in it");
+      if (entry.count > on_it)
+        need(hardware_item(entry.part), stay.name, entry.count - on_it);
     }
   }
 

@@ -57,8 +57,8 @@ Table made_table(const CheckedRig& checked) {
     table.notes.push_back("Nothing has been written down of any piece.");
   else
     table.notes.push_back(
-        "Wanted: on the bench without what the line gives between bench and boat, before it "
-        "has settled without what its splices give back then.");
+        "Wanted: what the piece was to be at that stage. On the bench it is shorter by what the line "
+        "stretches on the boat; before it has settled, by what its splices give back later.");
   if (pull_lost)
     table.notes.push_back(
         "* under a pull that is not counted: the stiffness of the line or its tension is not "

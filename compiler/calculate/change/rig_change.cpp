@@ -1,7 +1,9 @@
 #include "calculate/change/rig_change.hpp"
 
+#include "calculate/adjust/piece_history.hpp"
 #include "calculate/change/stay_inputs.hpp"
 #include "calculate/length/path_length.hpp"
+#include "model/kind_words.hpp"
 
 #include <algorithm>
 #include <map>
@@ -31,6 +33,14 @@ std::string joined(std::vector<std::string>::const_iterator from,
   for (; from != to; ++from)
     words += (words.empty() ? "" : ", ") + *from;
   return words;
+}
+
+/// What is on record of the pieces of a stay: "made 2026-05-02".
+std::vector<std::string> record_names(const StayView& view) {
+  std::vector<std::string> names;
+  for (const PieceRecord& record : piece_records_of(*view.rig, view.derived->stay))
+    names.push_back(std::string(name_of(record.stage)) + (record.date.empty() ? "" : " " + record.date));
+  return names;
 }
 
 /// What of a row of names differs: without what is alike at its beginning and its end.
@@ -84,6 +94,7 @@ std::vector<ChangedInput> changed_inputs(const StayView& was, const StayView& is
   const std::vector<std::string> old_stack = stack_names(*was.rig, *was.stay);
   const std::vector<std::string> new_stack = stack_names(*is.rig, *is.stay);
   add_row_change(is.stay->name, "stack", old_stack, new_stack, changes);
+  add_row_change(is.stay->name, "piece", record_names(was), record_names(is), changes);
   // How a part is set says nothing new where the part itself is new or gone.
   const auto of_one_stack = [&](const StayInput& input) {
     return !input.setting_of.empty() &&

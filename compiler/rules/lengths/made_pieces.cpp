@@ -5,6 +5,7 @@
 #include "wording/checks/length_phrases.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 /// What became of the pieces: how long they came out, from which batch, in which order of days.
 namespace sheerpole::made_pieces {
@@ -25,41 +26,52 @@ Remark then(const Rig& rig, const DerivedStay& stay, const PieceEntry& entry) {
     return {P::cannot_be_tightened, {name, longer - adjuster.to_tighten}};
   if (-longer > adjuster.to_slacken + threshold::negligible)
     return {P::cannot_be_slackened, {name, -longer - adjuster.to_slacken}};
+  const Part& part = rig[adjuster.part];
+  if (part.step && part.shortest && part.step->value > Length{}) {
+    const auto hole = std::lround((*set - part.shortest->value) / part.step->value);
+    const Length off = *set - (part.shortest->value + part.step->value * static_cast<double>(hole));
+    if (magnitude(off) > threshold::negligible)
+      return {P::nearest_hole_then, {name, Count{hole + 1}, magnitude(off), *set}};
+  }
   return {P::is_then_set, {name, *set}};
 }
 
+void look_at_entry(const Rig& rig, const DerivedStay& stay, const std::string& name,
+                   const PieceEntry& entry, Length most, CheckReport& report) {
+  const auto longer = entry.longer();
+  if (!longer || entry.pull_not_counted) {
+    report.not_checked(name, {longer ? P::pull_not_counted : P::nothing_to_hold_against});
+    return;
+  }
+  const std::string is = length_text(*entry.body);
+  const std::string wanted = length_text(*entry.wanted);
+  if (magnitude(*longer) <= most + threshold::negligible) {
+    report.pass(name, passed(report.check(), {{"is", is}, {"wanted", wanted}}));
+    return;
+  }
+  report.find(diagnose(report.check(),
+                       {{"piece", name},
+                        {"stage", std::string(name_of(entry.record->stage))},
+                        {"is", is},
+                        {"wanted", wanted},
+                        {"off", say(rig, {*longer > Length{} ? P::came_out_longer : P::came_out_shorter,
+                                          {magnitude(*longer)}})},
+                        {"then", say(rig, then(rig, stay, entry))}})
+                  .at(entry.record->body->provenance.place.value_or(entry.record->place))
+                  .about(name));
+}
+
+/// Every record with a length counts: a slip in an earlier stage is one all the same.
 void check_piece_apart(const Rig& rig, const Derived& derived, CheckReport& report) {
   const Length most = *rig.limits.length(Limit::made_apart);
   if (rig.piece_records.empty())
     return;
   for (const DerivedStay& stay : derived.stays)
     for (std::size_t i = 0; i < stay.pieces.size(); ++i) {
-      const PieceHistory history = piece_history(rig, stay, i);
-      const PieceEntry* entry = history.last_measured();
       const std::string& name = stay.pieces[i].name;
-      if (entry == nullptr)
-        continue;
-      const auto longer = entry->longer();
-      if (!longer || entry->pull_not_counted) {
-        report.not_checked(name, {longer ? P::pull_not_counted : P::nothing_to_hold_against});
-        continue;
-      }
-      const std::string is = length_text(*entry->body);
-      const std::string wanted = length_text(*entry->wanted);
-      if (magnitude(*longer) <= most + threshold::negligible) {
-        report.pass(name, passed(report.check(), {{"is", is}, {"wanted", wanted}}));
-        continue;
-      }
-      report.find(diagnose(report.check(),
-                           {{"piece", name},
-                            {"stage", std::string(name_of(entry->record->stage))},
-                            {"is", is},
-                            {"wanted", wanted},
-                            {"off", say(rig, {*longer > Length{} ? P::came_out_longer : P::came_out_shorter,
-                                              {magnitude(*longer)}})},
-                            {"then", say(rig, then(rig, stay, *entry))}})
-                      .at(entry->record->body->provenance.place.value_or(entry->record->place))
-                      .about(name));
+      for (const PieceEntry& entry : piece_history(rig, stay, i).entries)
+        if (entry.body)
+          look_at_entry(rig, stay, name, entry, most, report);
     }
 }
 

@@ -39,6 +39,7 @@ enum class LengthCheckPhrase : std::uint16_t {
   came_out_longer,
   came_out_shorter,
   is_then_set,
+  nearest_hole_then,
   cannot_be_tightened,
   cannot_be_slackened,
   no_one_adjuster,

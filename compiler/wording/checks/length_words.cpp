@@ -69,6 +69,8 @@ std::string_view words(LengthCheckPhrase phrase) {
     return "{} shorter";
   case is_then_set:
     return "{} is then set to {}";
+  case nearest_hole_then:
+    return "{} is then nearest its hole {}, {} off {}";
   case cannot_be_tightened:
     return "{} cannot be tightened so far: {} is lacking";
   case cannot_be_slackened:
