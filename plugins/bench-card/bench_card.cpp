@@ -103,6 +103,8 @@ void add_head(const CardPiece& card, PageFlow& page) {
   page.space(1.0);
   if (card.draft())
     add_not_yet("CUT", card.draft_reasons, page, 9.0);
+  else if (card.state == PieceState::on_record)
+    page.text("ALREADY CUT", {.size = 9.0, .bold = true, .indent = 0.0});
   else
     page.text(fmt::format("{}  {}", cut_nothing(card) ? "CUT NOTHING, USE" : "CUT", card.amount(card.cut)),
               {.size = 9.0, .bold = true, .indent = 0.0});
@@ -359,7 +361,7 @@ std::vector<Drawing> pages_at(const CardPiece& card, const std::string& boat, Pa
   }
   page.text("From aloft: " + stack_words(card),
             {.size = from_cord ? 2.6 : 3.0, .bold = false, .indent = 0.0});
-  if (!card.draft())
+  if (!card.draft() && card.state != PieceState::on_record)
     add_work(card, look, page);
   add_cautions(card, page);
   return page.pages("Bench card of " + card.piece->name,

@@ -439,7 +439,11 @@ void add_cord_head(const CardPiece& card, const std::string& known, PageFlow& pa
       write(into, {x + inside, at.y + words_height + 4.0}, name, 2.8, true);
       write(into, {x + inside, at.y + words_height + 11.4}, amount, size, true);
     };
-    cell(at.x, cut_nothing(card) ? "CUT NOTHING, USE" : "CUT", card.amount(card.cut), 7.0);
+    cell(at.x,
+         card.state == PieceState::on_record ? "ALREADY CUT, WAS"
+         : cut_nothing(card)                 ? "CUT NOTHING, USE"
+                                             : "CUT",
+         card.amount(card.cut), 7.0);
     cell(second, "body, bearing to bearing", card.amount(card.body), 5.0);
     cell(third, "state", card.stamp.empty() ? "READY" : card.stamp, 4.0);
   });

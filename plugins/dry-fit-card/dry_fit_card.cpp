@@ -87,8 +87,10 @@ void add_head(const StayFit& fit, PageFlow& page) {
             {.size = 4.2, .bold = true, .indent = 0.0});
   if (fit.draft())
     add_not_yet("HANG", fit.draft_reasons, page, 9.0);
-  page.text(fmt::format("Nothing is cut, pressed or buried yet. Lengths in {}.{}{}", unit_words(card.unit),
-                        card.unit.remark.empty() ? "" : " ", card.unit.remark),
+  page.text(fmt::format("{} Lengths in {}.{}{}",
+                        card.state == PieceState::on_record ? card.state_line + "."
+                                                            : "Nothing is cut, pressed or buried yet.",
+                        unit_words(card.unit), card.unit.remark.empty() ? "" : " ", card.unit.remark),
             plain);
   if (rigged_lying(*fit.stay)) {
     page.notice(
@@ -267,11 +269,14 @@ void add_mends(const StayFit& fit, PageFlow& page) {
   const CardPiece& card = fit.free();
   page.heading("When it does not come where it should", 4.0);
   constexpr TextLook look{.size = 2.8, .bold = false, .indent = 0.0};
-  page.text(
-      "Nothing is cut, so all can still be mended. Look for the cause before you move a mark: a part "
-      "that was left out or put in twice, an adjuster set otherwise, another hole, the reading. Put the "
-      "number right in the rig file and print the cards again.",
-      look);
+  page.text(std::string(
+                card.state == PieceState::on_record ? "" : "Nothing is cut, so all can still be mended. ") +
+                "Look for the cause before you move a mark: a part that was left out or put in twice, an "
+                "adjuster "
+                "set otherwise, another hole, the reading. Put the number right in the rig file and print "
+                "the cards "
+                "again.",
+            look);
   const std::string left = fit.of_stay->adjusters.empty()
                                ? "The stay has no adjuster."
                                : fmt::format("From its setting the adjuster takes up {} and gives out {}.",

@@ -95,7 +95,12 @@ std::string next_words(const CheckedRig& checked) {
   });
   if (first != cards.end())
     return fmt::format("Next: {}. {}.", first->piece->name, first->state_line);
-  return cards.empty() ? "The rig file states no piece of line." : "Next: the bench.";
+  if (cards.empty())
+    return "The rig file states no piece of line.";
+  const bool all_cut = std::all_of(cards.begin(), cards.end(), [](const CardPiece& card) {
+    return card.state == PieceState::on_record;
+  });
+  return all_cut ? "Every piece is on record as cut." : "Next: the bench.";
 }
 
 Index::Index()

@@ -253,29 +253,27 @@ void add_sum(const CheckedRig& checked, const DerivedStay& derived, Document& do
   }
 }
 
-/// What became of its pieces; nothing where nobody wrote it down.
+/// What became of its pieces, a table each; nothing where nobody wrote it down.
 void add_history(const RowsByStay& rows, const DerivedStay& derived, Document& document) {
-  DocumentTable table{.caption = "What became of its pieces, bearing to bearing in mm",
-                      .columns = {{"piece", 1.5},
-                                  {"stage", 0.8},
-                                  {"date", 1.0},
-                                  {"body", 0.9, true},
-                                  {"wanted", 0.9, true},
-                                  {"longer by", 0.9, true},
-                                  {"adjuster then", 1.0, true},
-                                  {"stock", 1.0},
-                                  {"batch", 1.0},
-                                  {"by", 1.0},
-                                  {"job", 0.9},
-                                  {"note", 1.4}}};
-  for (const Piece& piece : derived.pieces)
-    if (const auto found = rows.find(piece.name); found != rows.end())
-      for (std::vector<std::string> row : found->second) {
-        row.insert(row.begin(), piece.name);
-        table.rows.push_back(std::move(row));
-      }
-  if (!table.rows.empty())
+  for (const Piece& piece : derived.pieces) {
+    const auto found = rows.find(piece.name);
+    if (found == rows.end())
+      continue;
+    DocumentTable table{.caption = "What became of " + piece.name + ", bearing to bearing in mm",
+                        .columns = {{"stage", 0.9},
+                                    {"date", 1.4},
+                                    {"body", 1.2, true},
+                                    {"wanted", 1.2, true},
+                                    {"longer by", 1.1, true},
+                                    {"adjuster then", 1.2, true},
+                                    {"stock, batch", 1.8},
+                                    {"by, job", 1.6},
+                                    {"note", 1.8}}};
+    for (const std::vector<std::string>& row : found->second) // as made_table() has it, without the piece
+      table.rows.push_back({row[0], row[1], row[2], row[3], row[4], row[5], joined({row[6], row[7]}, ", "),
+                            joined({row[8], row[9]}, ", "), row[10]});
     document.blocks.emplace_back(std::move(table));
+  }
 }
 
 void add_log(const Rig& rig, const Stay& stay, Document& document) {
