@@ -19,6 +19,7 @@
 #include "plugins/order-list/order_list.hpp"
 #include "plugins/proof-sheet/proof_sheet.hpp"
 #include "plugins/receiving-card/receiving_card.hpp"
+#include "plugins/rig-drawing/rig_drawing.hpp"
 #include "plugins/sign-off/sign_off.hpp"
 #include "plugins/spool-plan/spool_plan_backend.hpp"
 #include "plugins/survey-report/survey_report.hpp"
@@ -95,6 +96,7 @@ Backends usual_backends() {
   result.push_back(std::make_unique<OrderList>());
   result.push_back(std::make_unique<ProofSheet>());
   result.push_back(std::make_unique<ReceivingCard>());
+  result.push_back(std::make_unique<RigDrawing>());
   result.push_back(std::make_unique<SignOff>());
   result.push_back(std::make_unique<SpoolPlanBackend>());
   result.push_back(std::make_unique<SurveyReport>());

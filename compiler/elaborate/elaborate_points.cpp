@@ -167,6 +167,15 @@ const Override* moved_by(const ResolvedTree& tree, const ResolvedDeclaration& sp
   return nullptr;
 }
 
+/// Where the place of a point is stated over the one that the file stated first; null when it is not.
+const Override* stated_anew(const ResolvedTree& tree, const Point& point) {
+  const Override* last = nullptr;
+  for (const Override& over : tree.overrides)
+    if (over.property == "place" && (over.subject == point.name || over.subject == point.base))
+      last = &over;
+  return last;
+}
+
 /// What a spar carries besides the points that are stated in its own frame.
 void put_on_spar(Elaboration& elaboration, const ResolvedDeclaration& spar,
                  const ResolvedProperty& carries) {
@@ -187,14 +196,17 @@ void put_on_spar(Elaboration& elaboration, const ResolvedDeclaration& spar,
         break;
       }
       point.spar = name;
-      // Stated in boat axes, it stays where it is when the spar is moved or leans otherwise.
-      if (const Override* over = moved_by(elaboration.tree, spar, name); over != nullptr && !told) {
+      const Override* anew = stated_anew(elaboration.tree, point);
+      if (told || (anew == nullptr && elaboration.read.first_frame(spar.symbol) != nullptr))
+        continue; // it moves and turns with the spar
+      if (const Override* over = moved_by(elaboration.tree, spar, name);
+          over != nullptr && (anew == nullptr || over > anew)) {
         told = true;
         elaboration.sink.report(
             diagnose("carried-not-turned",
                      {{"spar", name},
                       {"property", over->subject == name ? over->property : over->subject},
-                      {"point", point.base}})
+                      {"point", point.name}})
                 .at(stop.expression.span)
                 .and_at(over->is_span, "stated over what was there before"));
       }

@@ -296,8 +296,29 @@ double Evaluator::to_starboard(const Property& point, Evaluated place) {
 }
 
 const SparFrame* Evaluator::frame_of(const Property& point) {
-  const auto spar = tree_.frames.find(&point);
-  return spar == tree_.frames.end() || spar->second == poison_symbol ? nullptr : frame(spar->second);
+  if (const auto spar = tree_.frames.find(&point); spar != tree_.frames.end())
+    return spar->second == poison_symbol ? nullptr : frame(spar->second);
+  const auto carrier = tree_.carried.find(&point);
+  return carrier == tree_.carried.end() ? nullptr : moved(carrier->second);
+}
+
+const SparFrame* Evaluator::first_frame(SymbolId spar) {
+  if (tree_.first == nullptr)
+    return nullptr;
+  if (first_ == nullptr)
+    first_ = std::make_unique<Evaluator>(*tree_.first, sources_, silent_);
+  return first_->frame(spar);
+}
+
+const SparFrame* Evaluator::moved(SymbolId spar) {
+  const auto [found, fresh] = moved_.try_emplace(spar.value);
+  if (fresh) {
+    const SparFrame* before = first_frame(spar);
+    const SparFrame* now = before == nullptr ? nullptr : frame(spar);
+    if (now != nullptr)
+      found->second = movement(*before, *now);
+  }
+  return found->second ? &*found->second : nullptr;
 }
 
 std::optional<Evaluated> Evaluator::opened(SymbolId id, std::size_t slot, const Value& value,
@@ -350,15 +371,16 @@ std::optional<Evaluated> Evaluator::evaluate_in_frame(const Value& value, const 
   current_ = nullptr;
   std::optional<Evaluated> result;
   const bool on_spar = spar != tree_.frames.end() && spar->second != poison_symbol;
-  if (on_spar)
-    current_ = frame(spar->second);
+  if (point != nullptr)
+    current_ = frame_of(*point);
   if (!on_spar || current_ != nullptr)
     result = evaluate(value, owner);
   if (result && current_ != nullptr && is_place(*result)) {
     out_of_frame(current_, *result);
-    const auto& assumed = current_->provenance.assumptions;
-    result->provenance.assumptions.insert(result->provenance.assumptions.end(), assumed.begin(),
-                                          assumed.end());
+    auto& known = result->provenance.assumptions;
+    for (const auto& assumed : current_->provenance.assumptions)
+      if (std::find(known.begin(), known.end(), assumed) == known.end())
+        known.push_back(assumed);
   }
   current_ = outer;
   return result;

@@ -9,6 +9,7 @@
 
 #include <array>
 #include <map>
+#include <memory>
 #include <optional>
 #include <set>
 #include <string>
@@ -42,6 +43,10 @@ struct SparFrame {
   std::array<Influences, 3> turned_to_boat(const std::array<Influences, 3>& moves) const;
   std::array<Influences, 3> turned_from_boat(const std::array<Influences, 3>& moves) const;
 };
+
+/// The movement that takes a spar from one place to another, as a frame: a place in boat axes where the
+/// spar stood `before` goes to where the spar has taken it. Empty when it did not move.
+std::optional<SparFrame> movement(const SparFrame& before, const SparFrame& now);
 
 /// Works out the frames of spars, each once.
 class SparFrames {
@@ -81,6 +86,11 @@ public:
   double to_starboard(const Property& point, Evaluated place);
   /// Where a spar stands; empty when it can not be worked out, which has been reported.
   const SparFrame* frame(SymbolId spar);
+  /// How a spar that carries points has been moved by what is stated over the file; null when it was not,
+  /// or when the file did not say where it stood.
+  const SparFrame* moved(SymbolId spar);
+  /// Where a spar stood before anything was stated over the file; null when the file did not say.
+  const SparFrame* first_frame(SymbolId spar);
   /// Every bound that was met so far, by its id.
   const std::vector<StatedBound>& bounds() const { return bounds_; }
   void evaluate_let(const Let& let);
@@ -104,6 +114,7 @@ private:
     std::optional<Evaluated> result;
   };
 
+  /// The frame in which a point is stated; null for boat axes.
   const SparFrame* frame_of(const Property& point);
   std::optional<Evaluated> step(const Expression& expression);
   /// Reports, once in a rig, that a value rests on too long a chain.
@@ -134,6 +145,9 @@ private:
   std::vector<std::array<Memo, 3>> memo_; // by symbol and slot
   std::set<Span> told_;                   ///< literals whose spelling has been looked at
   SparFrames frames_;
+  DiagnosticSink silent_; ///< what is wrong with the file as it was first is not wrong with it as it is now
+  std::unique_ptr<Evaluator> first_;
+  std::map<std::uint32_t, std::optional<SparFrame>> moved_; // by symbol; references must stay good
   std::vector<StatedBound> bounds_;
   std::map<std::pair<Span, std::size_t>, BoundId> bound_at_;
   const SparFrame* current_ = nullptr; ///< of the point that is being worked out

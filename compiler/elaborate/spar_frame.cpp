@@ -83,6 +83,22 @@ std::array<Influences, 3> SparFrame::turned_from_boat(const std::array<Influence
   return result;
 }
 
+std::optional<SparFrame> movement(const SparFrame& before, const SparFrame& now) {
+  if (before.heel == now.heel && before.axes == now.axes)
+    return std::nullopt;
+  SparFrame result;
+  result.provenance = now.provenance;
+  result.heel = now.to_boat(before.from_boat({0.0, 0.0, 0.0}));
+  for (std::size_t i = 0; i < 3; ++i) {
+    std::array<double, 3> along_axis{};
+    along_axis[i] = 1.0;
+    const auto end = now.to_boat(before.from_boat(along_axis));
+    for (std::size_t k = 0; k < 3; ++k)
+      result.axes[i][k] = end[k] - result.heel[k];
+  }
+  return result;
+}
+
 const SparFrame* SparFrames::find(SymbolId spar, Evaluator& evaluator, const ResolvedTree& tree,
                                   DiagnosticSink& sink) {
   const auto [found, fresh] = memo_.try_emplace(spar.value);

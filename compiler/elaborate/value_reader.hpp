@@ -64,6 +64,7 @@ public:
   void put_on_side(const Property& point, bool port, Evaluated& place) {
     evaluator_.put_on_side(point, port, place);
   }
+  const SparFrame* first_frame(SymbolId spar) { return evaluator_.first_frame(spar); }
   double to_starboard(const Property& point, const Evaluated& place) {
     return evaluator_.to_starboard(point, place);
   }

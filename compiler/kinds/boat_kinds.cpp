@@ -11,7 +11,7 @@ constexpr std::string_view coverages[] = {"whole-rig", "part-of-rig"};
 constexpr std::string_view places[] = {"afloat", "ashore"};
 constexpr std::string_view spar_sorts[] = {"mast",    "mizzen", "topmast", "bowsprit",
                                            "boomkin", "gaff",   "boom"};
-constexpr std::string_view steps[] = {"keel", "deck", "tabernacle"};
+constexpr std::string_view steps[] = {"keel", "deck", "tabernacle", "bridge-beam"};
 constexpr std::string_view spreader_holds[] = {"fixed", "swinging"};
 
 constexpr PropertyRow boat[] = {
@@ -126,8 +126,9 @@ constexpr PropertyRow spar[] = {
                  "EI, athwartships"),
     quantity_row("thermal", dimension::per_kelvin, -1.0, "24 ppm/K",
                  "coefficient of thermal expansion along it"),
-    list_row("carries", Need::optional, Category::point, "cap-tang, upper-tip, masthead",
-             "points that stand on it and are stated in boat axes all the same: they move when it grows"),
+    list_row(
+        "carries", Need::optional, Category::point, "cap-tang, upper-tip, masthead",
+        "points that stand on it and are stated in boat axes all the same: they move and turn with it"),
     recorded(text_row("material", Need::optional, "\"aluminium\"", "what it is made of")),
     note_row("\"keel-stepped\"", "anything a reader should know"),
 };

@@ -147,6 +147,10 @@ constexpr PropertyRow splice[] = {
     text_row("locking", Need::optional, "\"lock stitch\"",
              "what keeps the tail from working out; \"none\" when nothing does"),
     ratio_row("efficiency", 0.01, 1.0, "90 %", "share of the rope's break load that the splice holds"),
+    ratio_row(
+        "stretch-share", 0.1, 1.0, "60 %",
+        "how much the buried part stretches, as a share of plain rope under the same pull; not stated: "
+        "as much, and the cut says what that may leave out"),
     note_row("\"invented figures\"", "anything a reader should know"),
 };
 

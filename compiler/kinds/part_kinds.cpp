@@ -7,6 +7,7 @@ namespace {
 using enum ValueType;
 using namespace rows;
 
+constexpr std::string_view planes[] = {"fore-and-aft", "athwartships"};
 constexpr std::string_view screws[] = {"pair", "single"};
 constexpr std::string_view pin_axes[] = {"crossed", "parallel"};
 constexpr std::string_view toggled_ends[] = {"upper", "lower", "both"};
@@ -23,8 +24,10 @@ constexpr PropertyRow boat_fitting[] = {
 
 constexpr PropertyRow plane_of_chainplate[] = {
     quantity_row("plane-lean", dimension::angle, -1.6, "14 deg",
-                 "how far the plane of the plate leans inboard at its top, from upright; the plane of a "
-                 "plate on the centreline stands fore and aft"),
+                 "how far the plane of the plate leans inboard at its top, from upright; of a plate that "
+                 "stands athwartships how far it leans forward"),
+    choice_row("plane", Need::optional, planes, "athwartships",
+               "which way the plate stands; not stated: fore and aft"),
 };
 
 constexpr PropertyRow fixed_part[] = {

@@ -38,7 +38,12 @@ constexpr std::array table{
     agreed(Limit::pin_play_share, "pin-play-share", dimension::number, 0.05, "5 %", common_practice, "",
            "the same as a share of the diameter of the pin"),
     agreed(Limit::side_play, "side-play", dimension::length, 0.003, "3 mm", common_practice,
-           "1.5 mm either side", "play of a plate sideways in a jaw, both sides together"),
+           "1.5 mm either side",
+           "play of a plate sideways in a jaw, both sides together, or side-play-share of a thin plate if "
+           "that is "
+           "less"),
+    agreed(Limit::side_play_share, "side-play-share", dimension::number, 0.6, "60 %", project, "",
+           "the same as a share of the thickness of the plate"),
     agreed(Limit::edge_usual, "edge-usual", dimension::number, 1.5, "150 %", common_practice, "",
            "from the centre of a hole to the end of its plate, over the diameter of the hole"),
     agreed(Limit::edge_least, "edge-least", dimension::number, 1.25, "125 %", common_practice, "",
@@ -142,9 +147,8 @@ constexpr std::array table{
            common_practice, "", "the same; a warning beyond it"),
     agreed(Limit::junction_off, "junction-off", dimension::length, 0.01, "10 mm", project, "",
            "how far a junction may stand off the line on which its stays pull straight"),
-    agreed(Limit::stays_apart, "stays-apart", dimension::length, 0.01, "10 mm", exact,
-           "where they would touch; the number allows for their thickness",
-           "clear distance between two stays, or a stay and a spar or spreader"),
+    agreed(Limit::stays_apart, "stays-apart", dimension::length, 0.01, "10 mm", project, "",
+           "clear distance between two stays, from surface to surface, or a stay and a spar or spreader"),
     disputed(Limit::break_factor, "break-factor", dimension::number, 2.5, "250 %", common_practice,
              "worked examples of the rigger's handbook method use 2.25 to 2.75; other advice goes from 2 "
              "inshore to 4 offshore",

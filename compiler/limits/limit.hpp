@@ -18,6 +18,7 @@ enum class Limit : std::uint8_t {
   pin_play,
   pin_play_share,
   side_play,
+  side_play_share,
   edge_usual,
   edge_least,
   seat_usual,

@@ -117,6 +117,7 @@ struct FactNames {
   FactName pin_stress{"pin-stress"};
   FactName pins{"pins"};
   FactName pitch{"pitch"};
+  FactName plane{"plane"};
   FactName plane_lean{"plane-lean"};
   FactName pull{"pull"};
   FactName pulse{"pulse"};
@@ -159,6 +160,7 @@ struct FactNames {
   FactName supplier{"supplier"};
   FactName taken_for{"taken-for"};
   FactName taper_over{"taper-over"};
+  FactName stretch_share{"stretch-share"};
   FactName temperature{"temperature"};
   FactName thermal{"thermal"};
   FactName throat{"throat"};

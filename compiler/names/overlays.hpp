@@ -26,6 +26,7 @@ public:
   void add_point(SymbolId symbol, const Property& property, std::size_t origin);
   void add_declaration(ResolvedDeclaration over, std::size_t origin);
 
+  bool empty() const { return overlays_.empty(); }
   /// Puts everything in its place; reports what each origin replaces.
   void apply();
 

@@ -39,8 +39,12 @@ public:
           overlays_.add_origin({Origin::Kind::command_line, "command line", {tree_.what_if->source, 0, 0}});
       resolve_file(*tree_.what_if);
     }
+    const auto first =
+        overlays_.empty() || !carries_points() ? nullptr : std::make_shared<ResolvedTree>(tree_);
     overlays_.apply();
     apply_bases(tree_, table_, sink_);
+    if (first != nullptr)
+      note_carried(first);
     table_.report_unknown_names();
     if (!sink_.has_errors() && holds_a_rig(tree_.trees))
       report_unused_lets();
@@ -57,6 +61,27 @@ private:
             (here->kind.text == "stay" || here->kind.text == "spar"))
           return true;
     return false;
+  }
+  bool carries_points() const {
+    return std::any_of(tree_.declarations.begin(), tree_.declarations.end(),
+                       [](const ResolvedDeclaration& each) {
+                         return each.kind->category == Category::spar && each.find("carries") != nullptr;
+                       });
+  }
+  /// A point that was stated anew stands where it was measured last, and does not turn with what came
+  /// before.
+  void note_carried(const std::shared_ptr<const ResolvedTree>& first) {
+    tree_.first = first;
+    for (const ResolvedDeclaration& spar : tree_.declarations)
+      if (const ResolvedProperty* carries = spar.find("carries");
+          carries != nullptr && spar.kind->category == Category::spar)
+        for (const Stop& stop : carries->syntax->value.stops) {
+          const SymbolId id = tree_.symbol_at(stop.expression.span);
+          for (const auto slot : {&Symbol::point, &Symbol::port, &Symbol::starboard})
+            if (const Property* point = tree_[id].*slot;
+                point != nullptr && point == (*first)[id].*slot && !tree_.frames.contains(point))
+              tree_.carried[point] = spar.symbol;
+        }
   }
   /// Of the file that was asked for: a library may hold more than one boat needs.
   void report_unused_lets() {

@@ -125,9 +125,14 @@ public:
   std::vector<std::string> unused_lets; ///< names of numbers that nothing uses, in libraries too
   std::vector<Override> overrides;      ///< in the order in which they take effect
   std::unordered_map<const Property*, SymbolId> frames; ///< points on a spar; looked up only
-  std::shared_ptr<const SyntaxTree> what_if;            ///< set on the command line; may be null
-  SourceId root;                                        ///< the file that was asked for
-  std::string as_of; ///< the layer behind which all were left out; empty: none was
+  /// Points in boat axes that a spar carries, where the file stated them first: they move and turn with it
+  /// when it is stated over. Looked up only.
+  std::unordered_map<const Property*, SymbolId> carried;
+  /// The same before anything was stated over it; null where nothing was, or no spar carries anything.
+  std::shared_ptr<const ResolvedTree> first;
+  std::shared_ptr<const SyntaxTree> what_if; ///< set on the command line; may be null
+  SourceId root;                             ///< the file that was asked for
+  std::string as_of;                         ///< the layer behind which all were left out; empty: none was
 
   const Symbol& operator[](SymbolId id) const { return symbols[id.index()]; }
   /// What the name at this place stands for; the poison symbol when it is unknown.

@@ -14,6 +14,8 @@ std::string_view words(CutPhrase phrase) {
     return "{} of {}, mean of {} test splices";
   case CutPhrase::stretch_over_stiffness:
     return "{} N less {} N over EA {} kN, of {}";
+  case CutPhrase::stretch_of_buries:
+    return "{} buried, stretches {} % as much";
   case CutPhrase::bedding_of_cut:
     return "{} % of what is cut";
   case CutPhrase::kept_of_in_hand:
@@ -107,6 +109,8 @@ std::string_view words(CutPhrase phrase) {
     return "bedding of {}";
   case CutPhrase::bedding_mend:
     return "state bedding from its maker, or say bedding-from: adjuster";
+  case CutPhrase::buries_stretch_less:
+    return "buries stretch less than plain rope: it may stand up to {} mm short";
   case CutPhrase::stretch_not_counted:
     return "stretch from bench to dock: dock-tension is not stated";
   }

@@ -89,6 +89,8 @@ std::string term_name(const Rig& rig, const Term& term) {
     return "body";
   case TermKind::stretch:
     return "stretch from bench to dock";
+  case TermKind::stretch_spliced:
+    return "less stretch where it is spliced";
   case TermKind::bedding:
     return "bedding to come";
   case TermKind::eye_allowance:

@@ -10,6 +10,7 @@
 #include "model/kind_words.hpp"
 #include "plugins/bench-card/from_the_cord.hpp"
 #include "units/format_length.hpp"
+#include "wording/model_words.hpp"
 #include "wording/say.hpp"
 
 #include <fmt/format.h>
@@ -117,6 +118,14 @@ void add_head(const CardPiece& card, PageFlow& page) {
                         card.unit.remark.empty() ? "" : " ", card.unit.remark),
             {.size = 3.2, .bold = false, .indent = 0.0});
   page.space(1.0);
+}
+
+/// "From aloft, at the main masthead, to below, at the stem".
+std::string from_where(const CardPiece& card) {
+  if (card.stay->path.size() < 2)
+    return "From aloft";
+  return fmt::format("From aloft, {}, to below, {}", where_words(*card.rig, *card.stay, WhichEnd::upper),
+                     where_words(*card.rig, *card.stay, WhichEnd::lower));
 }
 
 /// The piece lying on the bench, its marks with their numbers. Not to scale: marks stand at equal
@@ -359,7 +368,7 @@ std::vector<Drawing> pages_at(const CardPiece& card, const std::string& boat, Pa
   } else {
     add_marks(card, page);
   }
-  page.text("From aloft: " + stack_words(card),
+  page.text(from_where(card) + ": " + stack_words(card),
             {.size = from_cord ? 2.6 : 3.0, .bold = false, .indent = 0.0});
   if (!card.draft() && card.state != PieceState::on_record)
     add_work(card, look, page);

@@ -9,6 +9,7 @@
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
+#include "wording/model_words.hpp"
 
 #include <fmt/format.h>
 
@@ -24,8 +25,14 @@ std::string_view side_word(Side side) {
   return side == Side::port ? " PORT" : side == Side::starboard ? " STARBOARD" : "";
 }
 
-std::string end_words(const char* end, const Rig& rig, const PieceEnd& made) {
-  return made.bare() ? fmt::format("END {}", end) : fmt::format("END {}: {}", end, made.part_name(rig));
+/// Which end it is and where on the boat; within a stay of several pieces an end is nowhere.
+std::string end_words(const char* end, const CardPiece& card, WhichEnd which) {
+  const PieceEnd& made = which == WhichEnd::upper ? card.piece->upper : card.piece->lower;
+  const bool of_stay =
+      which == WhichEnd::upper ? card.piece->number == 1 : card.piece->number == card.piece->of;
+  const std::string where =
+      of_stay && card.stay->path.size() > 1 ? ", " + where_words(*card.rig, *card.stay, which) : "";
+  return fmt::format("END {}{}{}{}", end, where, made.bare() ? "" : ": ", made.part_name(*card.rig));
 }
 
 /// What the record of a piece says of how it was made, not of what came later.
@@ -47,8 +54,7 @@ PieceLabel label_of(const CardPiece& card, const std::string& boat, bool aloft) 
   label.stay = fmt::format(
       "{}{}{}", card.stay->base, side_word(card.stay->side),
       card.piece->of > 1 ? fmt::format(", piece {} of {}", card.piece->number, card.piece->of) : "");
-  label.end = aloft ? end_words("ALOFT", *card.rig, card.piece->upper)
-                    : end_words("BELOW", *card.rig, card.piece->lower);
+  label.end = aloft ? end_words("ALOFT", card, WhichEnd::upper) : end_words("BELOW", card, WhichEnd::lower);
   if (const CardBury bury = card_bury(card, aloft ? WhichEnd::upper : WhichEnd::lower);
       bury.spare.parts != 0)
     label.end += ", spare bury " + card.amount(bury.spare);

@@ -48,15 +48,15 @@ void draw_sheet_foot(const std::string& name, const CheckedRig& checked, Drawing
 ShapeStyle line_style(LineMaterial::Kind kind) {
   switch (kind) {
   case LineMaterial::Kind::rope:
-    return {0.5, 0.0, {3.6, 1.2}, {}};
-  case LineMaterial::Kind::chain:
-    return {0.6, 0.0, {0.9, 0.7}, {}};
-  case LineMaterial::Kind::rod:
     return {0.7, 0.0, {}, {}};
+  case LineMaterial::Kind::chain:
+    return {1.0, 0.0, {}, {}};
+  case LineMaterial::Kind::rod:
+    return {0.5, 0.0, {}, {}};
   case LineMaterial::Kind::wire:
     break;
   }
-  return {0.4, 0.0, {}, {}};
+  return {0.35, 0.0, {}, {}};
 }
 
 ShapeStyle reference_line_style() {

@@ -32,7 +32,8 @@ void draw_sheet_foot(const std::string& name, const CheckedRig& checked, Drawing
 double draw_text_block(const std::vector<std::string>& lines, PaperPoint at, double size, bool bold,
                        ShapeGroup& into);
 
-/// Wire is drawn solid, rope in long dashes, so that one-colour print tells them apart.
+/// Rope is drawn thicker than wire, so that one-colour print tells them apart: dashes would say hidden (ISO
+/// 128-2), and the dashes of two lines that coincide fill each other.
 ShapeStyle line_style(LineMaterial::Kind kind);
 
 /// Thin, dash and dot: the waterline and the centreline, which are no part of the rig.

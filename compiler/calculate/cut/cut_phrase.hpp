@@ -15,6 +15,7 @@ enum class CutPhrase : std::uint16_t {
   share_of,
   mean_share_of,
   stretch_over_stiffness,
+  stretch_of_buries,
   bedding_of_cut,
   kept_of_in_hand,
   // Notes of an end.
@@ -62,7 +63,8 @@ enum class CutPhrase : std::uint16_t {
   ways_far_apart,
   ways_far_apart_mend,
   // What the cut leaves out.
-  stretch_not_counted
+  stretch_not_counted,
+  buries_stretch_less
 };
 constexpr PhraseSubject subject_of(CutPhrase) {
   return PhraseSubject::cut;

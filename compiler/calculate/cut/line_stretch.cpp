@@ -33,10 +33,41 @@ std::optional<Sourced<Length>> stretching(const Rig& rig, const Stay& stay, cons
   return result;
 }
 
+/// By how much less than plain rope a buried part stretches.
+Length less_stretch(Length buried, double strain, double share) {
+  return buried * (strain / (1.0 + strain) - strain * share / (1.0 + strain * share));
+}
+
+/// Two legs that shared the pull evenly would stretch half as much.
+constexpr double stiffest_share = 0.5;
+
+/// Adds to `left`, what is cut so far, what the buried parts give back.
+void add_spliced(LineStretch& result, std::span<const SplicedPart> spliced, double strain, Length& left) {
+  Length not_counted;
+  for (const SplicedPart& part : spliced) {
+    if (!(part.buried > Length{}))
+      continue;
+    if (!part.stretch_share) {
+      not_counted += less_stretch(part.buried, strain, stiffest_share);
+      continue;
+    }
+    const double share = part.stretch_share->value;
+    const Length less = less_stretch(part.buried, strain, share);
+    result.terms.push_back({TermKind::stretch_spliced,
+                            less,
+                            part.stretch_share->provenance,
+                            {},
+                            {CutPhrase::stretch_of_buries, {part.buried, Number{share * 100.0}}}});
+    left += less;
+  }
+  if (not_counted >= Length::millimetres(0.5))
+    result.not_counted.push_back({CutPhrase::buries_stretch_less, {Fixed{not_counted.millimetres(), 0}}});
+}
+
 } // namespace
 
 LineStretch line_stretch(const Rig& rig, const Stay& stay, const LineMaterial& material,
-                         const LengthSum& body) {
+                         const LengthSum& body, std::span<const SplicedPart> spliced) {
   LineStretch result;
   if (material.kind == LineMaterial::Kind::chain)
     return result;
@@ -84,6 +115,7 @@ LineStretch line_stretch(const Rig& rig, const Stay& stay, const LineMaterial& m
       term.provenance.source_class = SourceClass::computed;
       left = left - stretch;
       result.terms.push_back(std::move(term));
+      add_spliced(result, spliced, strain, left);
     }
   }
   if (bedding_cut && !bedding)

@@ -7,6 +7,7 @@
 #include "model/fact_name.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <utility>
 
@@ -86,6 +87,25 @@ std::optional<Term> kept_at(const InHand& there, WhichEnd end) {
               {CutPhrase::kept_of_in_hand, {there.over}}};
 }
 
+SplicedPart spliced_part(const Rig& rig, const EndUse& use) {
+  SplicedPart part{use.laid.buried, {}};
+  if (use.end.splice)
+    part.stretch_share = fact_number(rig[*use.end.splice].particulars, fact_names.stretch_share);
+  return part;
+}
+
+/// `there`: what is in hand and shared out to the ends; null when it is not known yet or there is none.
+void add_rope(const Rig& rig, const CordBearings& bearings, const LineEnd& upper, const LineEnd& lower,
+              const InHand* there, Piece& piece) {
+  const LineMaterial& material = rig[piece.material];
+  const auto kept = [&](WhichEnd end) { return there == nullptr ? std::nullopt : kept_at(*there, end); };
+  EndUse upper_use = splice_allowance(rig, material, upper, kept(WhichEnd::upper));
+  EndUse lower_use = splice_allowance(rig, material, lower, kept(WhichEnd::lower));
+  const std::array spliced{spliced_part(rig, upper_use), spliced_part(rig, lower_use)};
+  LineStretch stretch = line_stretch(rig, rig[piece.stay], material, piece.body, spliced);
+  add_ends(piece, bearings, std::move(upper_use), std::move(lower_use), std::move(stretch));
+}
+
 std::string piece_name(const Stay& stay, std::size_t number, std::size_t of) {
   if (of == 1)
     return stay.name;
@@ -133,8 +153,7 @@ std::vector<Piece> pieces_of(const Rig& rig, StayId id, const LengthSum& pin_to_
     Piece least = piece;
     switch (material.kind) {
     case LineMaterial::Kind::rope:
-      add_ends(least, bearings, splice_allowance(rig, material, upper),
-               splice_allowance(rig, material, lower), line_stretch(rig, stay, material, piece.body));
+      add_rope(rig, bearings, upper, lower, nullptr, least);
       break;
     case LineMaterial::Kind::wire:
     case LineMaterial::Kind::rod:
@@ -147,9 +166,7 @@ std::vector<Piece> pieces_of(const Rig& rig, StayId id, const LengthSum& pin_to_
     }
     auto there = in_hand(rig, stay, lines[i], least);
     if (there && there->kept > Length{}) {
-      add_ends(piece, bearings, splice_allowance(rig, material, upper, kept_at(*there, WhichEnd::upper)),
-               splice_allowance(rig, material, lower, kept_at(*there, WhichEnd::lower)),
-               line_stretch(rig, stay, material, piece.body));
+      add_rope(rig, bearings, upper, lower, &*there, piece);
       least = std::move(piece);
     }
     least.in_hand = std::move(there);

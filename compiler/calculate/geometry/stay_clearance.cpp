@@ -78,7 +78,7 @@ class Nearest {
 public:
   void add(const NearMiss& miss) {
     const auto [place, fresh] = at_.try_emplace({miss.stay.index(), miss.other}, miss);
-    if (!fresh && miss.distance < place->second.distance)
+    if (!fresh && miss.clear < place->second.clear)
       place->second = miss;
   }
   std::vector<NearMiss> all() const {
@@ -105,17 +105,18 @@ std::vector<SpaceSegment> segments_of(const Rig& rig, const Stay& stay) {
   return result;
 }
 
-Length least_distance(const Rig& rig, const Stay& a, const Stay& b, Length limit) {
-  return std::max(limit, (rig[a.material].diameter.value + rig[b.material].diameter.value) / 2.0);
+namespace {
+
+/// What the two lines take up themselves between their middles.
+Length half_of_both(const Rig& rig, const Stay& a, const Stay& b) {
+  return (rig[a.material].diameter.value + rig[b.material].diameter.value) / 2.0;
 }
 
-NearMisses crossing_stays(const Rig& rig, Length limit) {
-  Groups groups;
-  const StayPieces stays = pieces_of_stays(rig, groups);
+NearMisses stays_within(const Rig& rig, const StayPieces& stays, Length reach, Length limit) {
   Length thickest;
   for (const LineMaterial& material : rig.materials)
     thickest = std::max(thickest, material.diameter.value);
-  const PiecePairs pairs = near_pieces(stays.pieces, std::max(limit, thickest));
+  const PiecePairs pairs = near_pieces(stays.pieces, reach + thickest);
   Nearest nearest;
   for (const PiecePair& pair : pairs.pairs) {
     const LinePiece& first = stays.pieces[pair.first];
@@ -123,15 +124,24 @@ NearMisses crossing_stays(const Rig& rig, Length limit) {
     const NearestPlaces at = nearest_places(first.segment, second.segment);
     const Stay& a = rig.stays[first.line];
     const Stay& b = rig.stays[second.line];
-    const Length least = least_distance(rig, a, b, limit);
-    if (at.distance < least && !stays_meet(rig, a, b, least))
+    const Length thick = half_of_both(rig, a, b);
+    if (at.distance - thick < reach && !stays_meet(rig, a, b, limit + thick))
       nearest.add({.stay = stay_id(first.line),
                    .other = second.line,
                    .segment = stays.segment[pair.first],
-                   .distance = at.distance,
+                   .clear = at.distance - thick,
                    .place = place_along(first.segment, at.first)});
   }
   return {nearest.all(), pairs.complete};
+}
+
+} // namespace
+
+NearMisses neighbouring_stays(const Rig& rig, Length reach, Length limit) {
+  Groups groups;
+  const StayPieces stays = pieces_of_stays(rig, groups);
+  NearMisses result = stays_within(rig, stays, std::max(reach, limit), limit);
+  return result.complete ? result : stays_within(rig, stays, limit, limit);
 }
 
 NearMisses stays_on_spreaders(const Rig& rig, Length limit) {
@@ -158,11 +168,12 @@ NearMisses stays_on_spreaders(const Rig& rig, Length limit) {
     const bool own = std::any_of(stay.path.begin(), stay.path.end(), [&](const PathStop& stop) {
       return meet(rig, stop.point, spreader.tip, limit) || meet(rig, stop.point, spreader.root, limit);
     });
-    if (at.distance < limit && !own)
+    const Length clear = at.distance - rig[stay.material].diameter.value / 2.0;
+    if (clear < limit && !own)
       nearest.add({.stay = stay_id(stay_piece.line),
                    .other = spreader_index,
                    .segment = all.segment[pair.first],
-                   .distance = at.distance,
+                   .clear = clear,
                    .place = place_along(stay_piece.segment, at.first)});
   }
   return {nearest.all(), pairs.complete};

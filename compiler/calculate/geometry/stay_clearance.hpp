@@ -14,7 +14,7 @@ struct NearMiss {
   StayId stay;             ///< of two stays the one that stands first in the file
   std::size_t other = 0;   ///< in Rig::stays, or in Rig::spreaders
   std::size_t segment = 0; ///< of the stay's path, counted from its upper end
-  Length distance;         ///< between the two lines
+  Length clear;            ///< from surface to surface; of a spreader, to its middle
   SpacePoint place;        ///< on the stay
 };
 
@@ -23,12 +23,13 @@ struct NearMisses {
   bool complete = true;        ///< false: too many lie close together to look at all
 };
 
-/// How near the lines of two stays may come: the limit, or what they take up themselves if that is more.
-Length least_distance(const Rig& rig, const Stay& a, const Stay& b, Length limit);
+/// How far apart two stays may be to be told as neighbours.
+inline constexpr Length neighbours_within = Length::millimetres(500.0);
 
-/// Each two stays that come nearer than least_distance() and meet at no place: no end and no tip of one is
-/// at one of the other, and their eyes do not sit one above the other.
-NearMisses crossing_stays(const Rig& rig, Length limit);
+/// Each two stays that come nearer than `reach` and meet at no place: no end and no tip of one is at one of
+/// the other, or within `limit` of it, and their eyes do not sit one above the other. Where so many lie
+/// close together that not all are looked at within the reach, those within the limit are.
+NearMisses neighbouring_stays(const Rig& rig, Length reach, Length limit);
 
 /// Each stay that comes nearer to a spreader than the limit and meets neither its tip nor its root.
 NearMisses stays_on_spreaders(const Rig& rig, Length limit);

@@ -2,6 +2,7 @@
 
 #include "calculate/facts.hpp"
 #include "calculate/geometry/geometry_phrases.hpp"
+#include "calculate/geometry/junctions.hpp"
 #include "calculate/geometry/spar_lines.hpp"
 #include "calculate/strength/stay_directions.hpp"
 #include "model/fact_name.hpp"
@@ -50,6 +51,31 @@ std::optional<StayId> forestay_of(const Rig& rig) {
   return result;
 }
 
+namespace {
+
+/// Where the line of the sail comes down: of a stay on a bridle the middle between the ends of its legs, to
+/// which its line goes on.
+SpacePoint foot_of_sail(const Rig& rig, StayId id) {
+  const PointId foot = rig[id].path.back().point;
+  std::vector<SpacePoint> ends;
+  for (const JunctionBalance& balance : junction_balances(rig))
+    if (balance.at == foot && balance.single == id)
+      for (const StayId leg : balance.legs) {
+        const Stay& other = rig[leg];
+        ends.push_back(place_of(rig, other.path.front().point == foot ? other.path.back().point
+                                                                      : other.path.front().point));
+      }
+  if (ends.empty())
+    return place_of(rig, foot);
+  SpacePoint middle;
+  for (const SpacePoint& end : ends)
+    middle = {middle.x + end.x, middle.y + end.y, middle.z + end.z};
+  const double count = static_cast<double>(ends.size());
+  return {middle.x / count, middle.y / count, middle.z / count};
+}
+
+} // namespace
+
 std::optional<Foretriangle> foretriangle(const Rig& rig) {
   const auto id = forestay_of(rig);
   if (!id)
@@ -57,9 +83,10 @@ std::optional<Foretriangle> foretriangle(const Rig& rig) {
   const Stay& stay = rig[*id];
   const Point& pin = rig[stay.path.front().point];
   const SpacePoint top = space_point(pin.position);
-  const SpacePoint foot = place_of(rig, stay.path.back().point);
+  const SpacePoint foot = foot_of_sail(rig, *id);
   Foretriangle result;
   result.forestay = *id;
+  result.foot = foot;
   if (const auto sheer = fact_length(rig.boat.particulars, fact_names.sheer_at_mast))
     result.height = top.z - sheer->value;
   if (const auto mast = mast_of(rig, pin)) {
@@ -76,6 +103,11 @@ namespace {
 /// Far below any real offset of a plate, far above rounding.
 constexpr double on_centreline_metres = 0.001;
 
+double off_plane(SpaceVector way, SpaceVector normal) {
+  const double share = std::abs(dot_product(way, normal)) / magnitude(way);
+  return std::asin(std::min(share, 1.0));
+}
+
 } // namespace
 
 std::optional<PartId> plate_of(const Rig& rig, const Stay& stay) {
@@ -88,10 +120,12 @@ std::optional<PartId> plate_of(const Rig& rig, const Stay& stay) {
 double off_plate_plane(double x, double y, double z, double lean_radians, double y_metres) {
   // Square to the plane, outboard: the plate's top leans inboard, so this direction points upwards too.
   const double outboard = y_metres < 0.0 ? -1.0 : 1.0;
-  const SpaceVector normal{0.0, outboard * std::cos(lean_radians), std::sin(lean_radians)};
-  const SpaceVector way{x, y, z};
-  const double share = std::abs(dot_product(way, normal)) / magnitude(way);
-  return std::asin(std::min(share, 1.0));
+  return off_plane({x, y, z}, {0.0, outboard * std::cos(lean_radians), std::sin(lean_radians)});
+}
+
+double off_athwartships_plane(double x, double y, double z, double lean_radians) {
+  // The plane holds the athwartships line and the plate's own upright, which leans forward at its top.
+  return off_plane({x, y, z}, {std::cos(lean_radians), 0.0, -std::sin(lean_radians)});
 }
 
 std::optional<PlateLead> plate_lead(const Rig& rig, const Stay& stay) {
@@ -102,13 +136,17 @@ std::optional<PlateLead> plate_lead(const Rig& rig, const Stay& stay) {
   const SpacePoint before = place_of(rig, stay.path[stay.path.size() - 2].point);
   const auto pull = direction_between(end, before);
   const auto lean = fact_number(rig[*plate].particulars, fact_names.plane_lean);
-  if (!pull || (!lean && std::abs(end.y.metres()) > on_centreline_metres))
+  const bool athwartships = fact_text(rig[*plate].particulars, fact_names.plane) == "athwartships";
+  if (!pull || (!lean && (athwartships || std::abs(end.y.metres()) > on_centreline_metres)))
     return std::nullopt;
   PlateLead result{.plate = *plate,
                    .lean_radians = lean ? lean->value : 0.0,
                    .lean_stated = lean.has_value(),
+                   .athwartships = athwartships,
                    .off_radians = 0.0};
-  result.off_radians = off_plate_plane(pull->x, pull->y, pull->z, result.lean_radians, end.y.metres());
+  result.off_radians =
+      athwartships ? off_athwartships_plane(pull->x, pull->y, pull->z, result.lean_radians)
+                   : off_plate_plane(pull->x, pull->y, pull->z, result.lean_radians, end.y.metres());
   return result;
 }
 

@@ -14,6 +14,7 @@ struct Foretriangle {
   /// From the fore side of the mast, where the upper pin stands, to the foot, level; the mast is followed
   /// down along its lean to the height of the foot. Nothing when the upper end is on no stated mast.
   std::optional<Length> base;
+  SpacePoint foot; ///< where the line of the sail comes down: of a bridle between the ends of its legs
 };
 
 /// The stay that the foretriangle goes by: of those on the centreline that carry a sail and run down and
@@ -28,8 +29,10 @@ std::optional<Foretriangle> foretriangle(const Rig& rig);
 /// How a stay pulls on the chainplate at the end of its stack.
 struct PlateLead {
   PartId plate;
-  double lean_radians = 0.0; ///< of the plate's plane inboard at its top, from upright
+  double lean_radians =
+      0.0; ///< of the plate's plane inboard at its top, from upright; athwartships forward
   bool lean_stated = false;
+  bool athwartships = false;
   double off_radians = 0.0; ///< between the last part of the stay and the plate's plane
 };
 
@@ -37,12 +40,14 @@ struct PlateLead {
 std::optional<PartId> plate_of(const Rig& rig, const Stay& stay);
 
 /// The plane of a plate goes through the boat's fore-and-aft line and leans inboard at its top by
-/// `plane-lean`; that of a plate on the centreline stands upright when nothing is stated. Nothing without a
-/// plate, a path, or, off the centreline, a stated lean. Source: plane geometry, exact.
+/// `plane-lean`; that of a plate on the centreline stands upright when nothing is stated. A plate that
+/// stands athwartships leans forward at its top. Nothing without a plate, a path, or, off the centreline or
+/// athwartships, a stated lean. Source: plane geometry, exact.
 std::optional<PlateLead> plate_lead(const Rig& rig, const Stay& stay);
 
 /// Angle between a direction and such a plane, 0 to a quarter turn. `y_metres` tells the side, to starboard
 /// more than 0.
+double off_athwartships_plane(double x, double y, double z, double lean_radians);
 double off_plate_plane(double x, double y, double z, double lean_radians, double y_metres);
 
 /// The angle at which a shroud comes off the mast.

@@ -152,11 +152,18 @@ void compare_width(JointComparison& to, const End& jaw, const End& eye) {
   to.add(JointFinding::jaw_too_narrow, play >= -a_hair, words, play);
   if (play < -a_hair)
     return;
-  if (const auto most = to.rig().limits.length(Limit::side_play))
-    to.add(JointFinding::jaw_too_wide, play <= *most + a_hair,
-           Remark(JointPhrase::plate_plays_too_much, {Remarks{{words}}, play, *most}), play);
-  else
+  const auto length = to.rig().limits.length(Limit::side_play);
+  const auto share = to.rig().limits.value(Limit::side_play_share);
+  if (!length && !share) {
     to.switched_off(JointFinding::jaw_too_wide, Limit::side_play);
+    return;
+  }
+  // A thin plate is pulled askew by less play than a thick one.
+  Length most = length.value_or(found.second() * share.value_or(0.0));
+  if (share)
+    most = std::min(most, found.second() * *share);
+  to.add(JointFinding::jaw_too_wide, play <= most + a_hair,
+         Remark(JointPhrase::plate_plays_too_much, {Remarks{{words}}, play, most}), play);
 }
 
 void compare_depth(JointComparison& to, const End& jaw, const End& eye) {

@@ -42,10 +42,11 @@ enum class TermKind : std::uint8_t {
   line_as_stated,
   other_line, ///< another line of the stack with a length of its own; of LineOfStack
   // Of a cut.
-  body,          ///< the whole sum
-  stretch,       ///< from bench to dock
-  bedding,       ///< first lasting stretch to come
-  eye_allowance, ///< this and what follows: of WhichEnd
+  body,            ///< the whole sum
+  stretch,         ///< from bench to dock
+  stretch_spliced, ///< of that what the splices do not take part in
+  bedding,         ///< first lasting stretch to come
+  eye_allowance,   ///< this and what follows: of WhichEnd
   bury,
   spare_bury,
   tail_to_trim,
@@ -90,7 +91,9 @@ struct Term {
     return kind == TermKind::bury || kind == TermKind::spare_bury || kind == TermKind::tail_to_trim;
   }
   /// What the line does along its whole length, not what an end uses.
-  bool of_standing_part() const { return kind == TermKind::stretch || kind == TermKind::bedding; }
+  bool of_standing_part() const {
+    return kind == TermKind::stretch || kind == TermKind::stretch_spliced || kind == TermKind::bedding;
+  }
   /// Whether this end uses it.
   bool is_of(WhichEnd end) const {
     const WhichEnd* which = std::get_if<WhichEnd>(&of);

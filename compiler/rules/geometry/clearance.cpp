@@ -9,6 +9,7 @@
 #include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/geometry_phrases.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -33,6 +34,10 @@ Words tenths_of(Length length) {
   return {format_millimetres(length, 1)};
 }
 
+Words whole_millimetres(Length length) {
+  return {format_millimetres(length)};
+}
+
 Remark height_words(const SpacePoint& place) {
   return {place.z < Length{} ? P::below_waterline : P::above_waterline,
           {Fixed{std::abs(place.z.metres()), 2}}};
@@ -51,33 +56,64 @@ void look_at_paths(const Rig& rig, const Derived& derived, CheckReport& report, 
                 });
 }
 
+/// The other of two stays, seen from the first: of its own side by its bare name.
+std::string other_name(const Stay& stay, const Stay& other) {
+  return other.side == stay.side ? other.base : other.name;
+}
+
+Diagnostic cross_finding(const Rig& rig, const NearMiss& miss, const std::string& name, Length limit) {
+  const Stay& stay = rig[miss.stay];
+  const Stay& other = rig.stays[miss.other];
+  return diagnose("stays-cross",
+                  {{"stay", name},
+                   {"words", say(rig, miss.clear > Length{}
+                                          ? Remark{P::passes_at,
+                                                   {Words{other_name(stay, other)}, tenths_of(miss.clear)}}
+                                          : Remark{P::runs_into, {Words{other_name(stay, other)}}})},
+                   {"least", length_text(limit)},
+                   {"height", say(rig, height_words(miss.place))}})
+      .at(stay.path[miss.segment].place, said(P::from_here_down))
+      .and_at(other.place, said(P::other_stay))
+      .about(name)
+      .build();
+}
+
+/// Of each stay the neighbour that comes nearest to it; null where none does. That the two of a pair come
+/// near each other at their mast is no news.
+std::vector<const NearMiss*> nearest_of_each(const Rig& rig, const NearMisses& misses) {
+  std::vector<const NearMiss*> result(rig.stays.size());
+  for (const NearMiss& miss : misses.found) {
+    if (rig[miss.stay].base == rig.stays[miss.other].base)
+      continue;
+    for (const std::size_t stay : {miss.stay.index(), miss.other})
+      if (result[stay] == nullptr || miss.clear < result[stay]->clear)
+        result[stay] = &miss;
+  }
+  return result;
+}
+
 void check_stays_cross(const Rig& rig, const Derived& derived, CheckReport& report) {
   const auto limit = rig.limits.length(Limit::stays_apart);
   if (!limit)
     return;
-  const NearMisses misses = crossing_stays(rig, *limit);
+  const NearMisses misses = neighbouring_stays(rig, neighbours_within, *limit);
   const auto by_stay = misses_by_stay(rig, misses);
-  std::vector<bool> met(rig.stays.size(), false); // each two are told of the first of them
-  for (const NearMiss& miss : misses.found)
-    met[miss.stay.index()] = met[miss.other] = true;
-  look_at_paths(rig, derived, report,
-                [&](const Stay& stay, std::size_t number, const std::string& name, StayReport& of_stay) {
-                  for (const NearMiss* miss : by_stay[number]) {
-                    const Stay& other = rig.stays[miss->other];
-                    const std::string other_name = other.side == stay.side ? other.base : other.name;
-                    of_stay.find(diagnose("stays-cross",
-                                          {{"stay", name},
-                                           {"other", other_name},
-                                           {"distance", tenths_of(miss->distance).text + " mm"},
-                                           {"least", length_text(least_distance(rig, stay, other, *limit))},
-                                           {"height", say(rig, height_words(miss->place))}})
-                                     .at(stay.path[miss->segment].place, said(P::from_here_down))
-                                     .and_at(other.place, said(P::other_stay))
-                                     .about(name));
-                  }
-                  if (!met[number])
-                    of_stay.pass({P::none_within, {*limit}});
-                });
+  const auto nearest = nearest_of_each(rig, misses);
+  look_at_paths(
+      rig, derived, report,
+      [&](const Stay& stay, std::size_t number, const std::string& name, StayReport& of_stay) {
+        for (const NearMiss* miss : by_stay[number]) // each two are told of the first of them
+          if (miss->clear < *limit)
+            of_stay.find(cross_finding(rig, *miss, name, *limit));
+        const NearMiss* next = nearest[number];
+        if (next == nullptr)
+          of_stay.pass({P::none_within, {misses.complete ? std::max(neighbours_within, *limit) : *limit}});
+        else if (next->clear >= *limit)
+          of_stay.pass({P::nearest_is,
+                        {Words{other_name(
+                             stay, rig.stays[next->other == number ? next->stay.index() : next->other])},
+                         whole_millimetres(next->clear), Words{say(rig, height_words(next->place))}}});
+      });
   if (!misses.complete)
     report.not_checked(said(Common::this_rig), {P::too_many_stays});
 }
@@ -155,7 +191,7 @@ void check_stay_through_spar(const Rig& rig, const Derived& derived, CheckReport
                     const std::string other =
                         spreader.side == stay.side ? without_side(spreader.name) : spreader.name;
                     of_stay.find(through_finding(rig, stay, name, miss->segment, miss->place, other,
-                                                 {P::passes_at, {Words{other}, tenths_of(miss->distance)}},
+                                                 {P::passes_at, {Words{other}, tenths_of(miss->clear)}},
                                                  spreader.place));
                   }
                   if (!rig.spreaders.empty() && by_stay[number].empty())

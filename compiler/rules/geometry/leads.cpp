@@ -63,6 +63,9 @@ bool leans_more(const Rig& rig, double off, Limit limit) {
 Remark plane_of(const PlateLead& lead) {
   if (std::abs(lead.lean_radians) < threshold::negligible_radians)
     return P::stands_upright;
+  if (lead.athwartships)
+    return {lead.lean_radians < 0.0 ? P::leans_aft : P::leans_forward,
+            {Angle{std::abs(lead.lean_radians)}}};
   return {lead.lean_radians < 0.0 ? P::leans_outboard : P::leans_inboard,
           {Angle{std::abs(lead.lean_radians)}}};
 }

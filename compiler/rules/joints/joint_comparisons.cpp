@@ -60,7 +60,7 @@ const CheckTable checks{
     CheckRow{"pin-too-short", check_comparison},
     CheckRow{"split-pin-small", check_comparison},
     CheckRow{"jaw-too-narrow", check_comparison},
-    CheckRow{"jaw-too-wide", check_comparison, {Limit::side_play}},
+    CheckRow{"jaw-too-wide", check_comparison, {Limit::side_play, Limit::side_play_share}},
     CheckRow{"jaw-too-shallow", check_comparison},
     CheckRow{"hole-near-edge", check_comparison, {Limit::edge_usual, Limit::edge_least}},
     CheckRow{"thread-differs", check_comparison},

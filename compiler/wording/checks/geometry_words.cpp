@@ -57,6 +57,10 @@ std::string_view words(GeometryCheckPhrase phrase) {
     return "which leans outboard by {}";
   case leans_inboard:
     return "which leans inboard by {}";
+  case leans_forward:
+    return "which stands athwartships and leans forward by {}";
+  case leans_aft:
+    return "which stands athwartships and leans aft by {}";
   case out_of_plane:
     return "{} out of its plane";
   case the_plate:
@@ -89,6 +93,10 @@ std::string_view words(GeometryCheckPhrase phrase) {
     return "the other stay";
   case none_within:
     return "no other stay within {}";
+  case nearest_is:
+    return "{} is nearest, {} mm clear of it, {}";
+  case runs_into:
+    return "runs into {}";
   case too_many_stays:
     return "so many stays lie close together that not all were held against each other";
   case no_girth_no_length:

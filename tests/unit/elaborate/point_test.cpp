@@ -167,5 +167,44 @@ TEST(Spreaders, NeedATipOnEachSide) {
                   "side only\n  4:3: declared here, without `mirrored`"));
 }
 
+TEST(CarriedPoints, TurnWithTheirSparAsThoseInItsFrameDo) {
+  // A place 9.25 m above the heel and 0.2 m abaft it, turned by 2 degrees about the heel: worked by hand.
+  const std::string spar = "spar mizzen {\n  sort: mizzen\n  heel: (-4, 0, 1.45) m\n  rake: 1 deg\n";
+  const std::string raked = "layer fitted {\n  spar mizzen { rake: 3 deg }\n}\n";
+  const Understood carried("language 1\n" + spar + "  carries: head, tang, below\n}\npoints {\n" +
+                           "head: (-4.2, 0, 10.7) m\ntang: (-4.2, 0.11, 9.7) m mirrored\n" +
+                           "below: head + (0, 0, -150) mm\n}\n" + raked);
+  // In the frame of a mast at 1 degree: x cos + z sin, z cos - x sin of the place from the heel.
+  const Understood framed("language 1\n" + spar + "}\npoints on mizzen {\n" +
+                          "head: (-38.534779, 0, 9252.081661) mm\n" +
+                          "tang: (-55.987186, 110, 8252.233966) mm mirrored\n" +
+                          "below: (-41.152640, 0, 9102.104507) mm\n}\n" + raked);
+  EXPECT_THAT(carried.sink.has_errors(), false);
+  EXPECT_THAT(places(carried), ElementsAre("head (-4523, 0, 10687)", "tang.port (-4488, -110, 9688)",
+                                           "tang.starboard (-4488, 110, 9688)", "below (-4517, 0, 10537)"));
+  EXPECT_EQ(places(carried), places(framed));
+}
+
+TEST(CarriedPoints, StayWhereTheyAreWhenNothingIsStatedOver) {
+  const Understood rig(
+      "language 1\nspar mizzen {\n  sort: mizzen\n  heel: (-4, 0, 1.45) m\n  rake: 1 deg\n  carries: "
+      "head\n}\npoints {\nhead: (-4.2, 0, 10.7) m\n}\nlayer fitted {\n  spar mizzen { rake: 1 deg }\n}\n");
+  EXPECT_EQ(rig.rig.points[0].position.x.millimetres(), -4200.0);
+  EXPECT_EQ(rig.rig.points[0].position.z.millimetres(), 10700.0);
+}
+
+TEST(CarriedPoints, StatedAnewAfterTheSparAreWhereTheyWereMeasured) {
+  const std::string boat =
+      "language 1\nspar mizzen {\n  sort: mizzen\n  heel: (-4, 0, 1.45) m\n  rake: 1 deg\n"
+      "  carries: head\n}\npoints {\nhead: (-4.2, 0, 10.7) m\n}\n";
+  const std::string point = "  points { head: (-4.5, 0, 10.69) m measured }\n";
+  const std::string spar = "  spar mizzen { rake: 3 deg measured }\n";
+  const Understood together(boat + "layer fitted {\n" + spar + point + "}\n");
+  EXPECT_THAT(together.sink.has_errors(), false);
+  EXPECT_EQ(together.rig.points[0].position.x.millimetres(), -4500.0);
+  const Understood after(boat + "layer made {\n" + point + "}\nlayer fitted {\n" + spar + "}\n");
+  EXPECT_THAT(after.slugs(), testing::Contains("carried-not-turned"));
+}
+
 } // namespace
 } // namespace sheerpole::point_test

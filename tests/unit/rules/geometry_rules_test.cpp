@@ -103,13 +103,13 @@ Rig crossing(double apart) {
 }
 
 TEST(StaysCross, IsSaidOnceForBothSidesAndAtTheThresholdNot) {
-  const auto found = found_by("stays-cross", crossing(4.0));
+  const auto found = found_by("stays-cross", crossing(12.0));
   ASSERT_EQ(found.size(), 1u);
   EXPECT_EQ(found[0].subject, "fore");
   EXPECT_EQ(found[0].message,
-            "fore: it passes aft at 4.0 mm, 5.68 m above the waterline; 10 mm is asked for at "
-            "least, measured between the middles of the two");
-  EXPECT_TRUE(found_by("stays-cross", crossing(10.0)).empty());
+            "fore: it passes aft at 4.0 mm, 5.68 m above the waterline; at least 10 mm is asked for "
+            "from surface to surface");
+  EXPECT_TRUE(found_by("stays-cross", crossing(18.0)).empty());
 }
 
 TEST(StaysCross, AStayWithoutAPathIsNotChecked) {

@@ -50,8 +50,6 @@ void draw_stays(const Rig& rig, const ViewFrame& frame, ShapeGroup& into) {
                               : stay.side == Side::centre ? ""
                                                           : fmt::format(", {}", name_of(stay.side));
     ShapeGroup group{id_in(frame, "stay", stay.name), shown_name(stay) + sides, {}, {}};
-    // Segment by segment, so that dashes begin anew at each point: where two ropes run on together their
-    // dashes fall together too, and do not fill each other's gaps.
     for (std::size_t i = 0; i + 1 < drawn.path.size(); ++i)
       group.add(LineShape{drawn.path[i], drawn.path[i + 1], line_style(rig[stay.material].kind), {}});
     into.add(std::move(group));
@@ -92,7 +90,8 @@ void draw_view_points(const Rig& rig, const ViewFrame& frame, ShapeGroup& into) 
   }
 }
 
-ShapeGroup scale_bar(ScaleBarUnit unit, double millimetres_per_metre, double longest, PaperPoint at) {
+ShapeGroup scale_bar(ScaleBarUnit unit, double millimetres_per_metre, double longest, PaperPoint at,
+                     double text_size) {
   const bool metric = unit == ScaleBarUnit::metres;
   const double one =
       millimetres_per_metre * (metric ? 1.0 : 0.3048); // the foot is exact by definition (1959)
@@ -113,13 +112,13 @@ ShapeGroup scale_bar(ScaleBarUnit unit, double millimetres_per_metre, double lon
                  {}};
   for (int i = 0; i < fields; ++i)
     bar.add(RectangleShape{{at.x + i * field, at.y, at.x + (i + 1) * field, at.y + 1.5},
-                           {0.15, 0.0, {}, i % 2 == 0 ? 0.0 : 1.0},
+                           {0.18, 0.0, {}, i % 2 == 0 ? 0.0 : 1.0},
                            {}});
-  const double base = at.y + 1.5 + 1.1 * small_text_size;
-  bar.add(TextShape{{at.x, base}, "0", small_text_size, TextAnchor::start, false, {}});
+  const double base = at.y + 1.5 + 1.1 * text_size;
+  bar.add(TextShape{{at.x, base}, "0", text_size, TextAnchor::start, false, {}});
   bar.add(TextShape{{at.x + total * one, base},
                     fmt::format("{} {}", format_number(total), symbol),
-                    small_text_size,
+                    text_size,
                     TextAnchor::middle,
                     false,
                     {}});

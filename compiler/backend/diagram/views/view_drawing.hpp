@@ -1,6 +1,7 @@
 #pragma once
 
 #include "backend/backend.hpp"
+#include "backend/diagram/sheet.hpp"
 #include "backend/diagram/views/view_frame.hpp"
 #include "backend/drawing/drawing.hpp"
 
@@ -24,7 +25,8 @@ enum class ScaleBarUnit { metres, feet };
 /// A bar of black and white fields, as long as a round number of the unit gives without being longer than
 /// `longest` millimetres; `at` is the upper left corner. The bar is 1.5 mm high and its numbers stand below
 /// it, 6 mm in all. `millimetres_per_metre` is of the sheet.
-ShapeGroup scale_bar(ScaleBarUnit unit, double millimetres_per_metre, double longest, PaperPoint at);
+ShapeGroup scale_bar(ScaleBarUnit unit, double millimetres_per_metre, double longest, PaperPoint at,
+                     double text_size = small_text_size);
 
 /// With a row for each sort of line that is neither rope nor wire.
 double view_key_height(const Rig& rig);

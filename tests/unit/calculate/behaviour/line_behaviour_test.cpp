@@ -69,6 +69,26 @@ TEST(LineStretch, IsTakenOffTheBody) {
               10'000.0 / (1.001 * 1.003), 1e-9);
 }
 
+// Two springs one behind the other, each after Hooke's law: what is cut is the plain part over 1.001 and
+// the buried parts, 648 mm at either end, over 1 + 0.6 x 0.001.
+TEST(LineStretch, IsLessWhereTheLineIsSpliced) {
+  const std::string tensions = "  dock-tension: 3.4 kN\n  bench-tension: 200 N\n";
+  const auto piece = [&](const std::string& more) {
+    const Compilation rig =
+        compiled(rig_with("  stiffness: 3_200 kN\n", tensions, "", "  contraction: 8 %\n" + more));
+    return rig.derived->stays[0].pieces[0];
+  };
+  const Piece stiffer = piece("  stretch-share: 60 %\n");
+  const double plain = 10'000.0 / 1.001;
+  const double buried = 2 * 648.0 * (0.001 / 1.001 - 0.0006 / 1.0006);
+  EXPECT_NEAR(10'000.0 + behaviour(stiffer).millimetres(), plain + buried, 1e-9);
+  EXPECT_TRUE(stiffer.not_counted.empty());
+  const Piece unstated = piece("");
+  EXPECT_NEAR(10'000.0 + behaviour(unstated).millimetres(), plain, 1e-9);
+  ASSERT_EQ(unstated.not_counted.size(), 1u); // 0.65 mm at one half
+  EXPECT_EQ(piece("  stretch-share: 100 %\n").not_counted.size(), 0u);
+}
+
 TEST(LineStretch, OneTensionWithoutTheOtherIsMissing) {
   const Compilation rig = compiled(rig_with("  stiffness: 3_200 kN\n", "  dock-tension: 3.4 kN\n"));
   ASSERT_EQ(rig.derived->stays[0].pieces[0].missing.size(), 1u);

@@ -46,16 +46,25 @@ Rig crossing(double apart, double diameter = 6) {
 }
 
 TEST(CrossingStays, AreFoundWithDistanceAndPlace) {
-  const NearMisses misses = crossing_stays(crossing(9.9), mm(10));
+  const NearMisses misses = neighbouring_stays(crossing(15.9), mm(10), mm(10));
   ASSERT_EQ(misses.found.size(), 1u);
-  EXPECT_NEAR(misses.found[0].distance.millimetres(), 9.9, 1e-9);
+  EXPECT_NEAR(misses.found[0].clear.millimetres(), 9.9, 1e-9); // 15.9 less two halves of 6
   EXPECT_NEAR(misses.found[0].place.z.millimetres(), 2'000, 1e-6);
-  EXPECT_TRUE(crossing_stays(crossing(10.0), mm(10)).found.empty());
+  EXPECT_TRUE(neighbouring_stays(crossing(16.1), mm(10), mm(10)).found.empty());
 }
 
 TEST(CrossingStays, ThickLinesTouchFromFartherOff) {
-  EXPECT_EQ(crossing_stays(crossing(13.0, 14), mm(10)).found.size(), 1u);
-  EXPECT_TRUE(crossing_stays(crossing(13.0, 12), mm(10)).found.empty());
+  const NearMisses thick = neighbouring_stays(crossing(13.0, 14), mm(10), mm(10));
+  ASSERT_EQ(thick.found.size(), 1u);
+  EXPECT_NEAR(thick.found[0].clear.millimetres(), -1.0, 1e-9); // they run into each other
+  EXPECT_TRUE(neighbouring_stays(crossing(25.0, 14), mm(10), mm(10)).found.empty());
+}
+
+TEST(CrossingStays, NeighboursAreToldBeyondTheLimitToo) {
+  const NearMisses misses = neighbouring_stays(crossing(300, 10), neighbours_within, mm(10));
+  ASSERT_EQ(misses.found.size(), 1u);
+  EXPECT_NEAR(misses.found[0].clear.millimetres(), 290.0, 1e-9);
+  EXPECT_TRUE(neighbouring_stays(crossing(511, 10), neighbours_within, mm(10)).found.empty());
 }
 
 TEST(CrossingStays, MayMeetAtAnEndOrATip) {
@@ -66,12 +75,12 @@ TEST(CrossingStays, MayMeetAtAnEndOrATip) {
   const PointId foot = builder.point("foot", 0, 1'200, 0);
   const PointId aft = builder.point("aft", -5, 1'195, 0);
   Rig rig = rig_of(builder, {{"first", {top, foot}}, {"second", {again, aft}}});
-  EXPECT_TRUE(crossing_stays(rig, mm(10)).found.empty());
+  EXPECT_TRUE(neighbouring_stays(rig, mm(10), mm(10)).found.empty());
   RigBuilder other;
   other.rig.points = builder.rig.points;
   const PointId tang = other.point("tang", 0, 60, 6'000);
   rig = rig_of(other, {{"first", {top, tip, foot}}, {"second", {tang, tip, aft}}});
-  EXPECT_TRUE(crossing_stays(rig, mm(10)).found.empty());
+  EXPECT_TRUE(neighbouring_stays(rig, mm(10), mm(10)).found.empty());
 }
 
 TEST(SpreaderClearance, ForeignSpreadersOnly) {
@@ -85,7 +94,7 @@ TEST(SpreaderClearance, ForeignSpreadersOnly) {
   const NearMisses misses = stays_on_spreaders(rig, mm(10));
   ASSERT_EQ(misses.found.size(), 1u);
   EXPECT_EQ(rig[misses.found[0].stay].name, "through");
-  EXPECT_NEAR(misses.found[0].distance.millimetres(), 4.0, 1e-9);
+  EXPECT_NEAR(misses.found[0].clear.millimetres(), 1.0, 1e-9);
 }
 
 /// An upright mast of 200 mm diameter, 10 m high.

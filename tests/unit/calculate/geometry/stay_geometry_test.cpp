@@ -96,6 +96,36 @@ TEST(ShroudAtMast, IsNothingForOtherStays) {
   EXPECT_TRUE(none({}, "bowsprit"));
 }
 
+// Exact: the legs of the bridle end 4.2 m before an upright mast, wherever their plate is.
+TEST(Foretriangle, OfABridleRunsToTheBows) {
+  RigBuilder builder;
+  const MaterialId line_material = builder.add(wire("wire", mm(8)));
+  Part arm = fixed("arm", mm(30));
+  arm.kind = PartKind::junction;
+  const PartId part = builder.add(std::move(arm));
+  builder.rig.spars.push_back(mast());
+  const PointId masthead = builder.point("masthead", 0, 0, 12'000);
+  const PointId plate = builder.point("plate", 3'500, 0, 3'000);
+  const PointId port = builder.point("bow-port", 4'200, -2'000, 1'200);
+  const PointId starboard = builder.point("bow-starboard", 4'200, 2'000, 1'200);
+  builder.rig.points[masthead.index()].spar = "mast";
+  Stay single = stay("forestay", line_material, {line(), item(part)});
+  single.path = path({masthead, plate});
+  single.duties = {"carries-sail"};
+  builder.add(std::move(single));
+  for (const PointId bow : {port, starboard}) {
+    Stay leg = stay(bow == port ? "leg.port" : "leg.starboard", line_material, {item(part), line()});
+    leg.path = path({plate, bow});
+    leg.side = bow == port ? Side::port : Side::starboard;
+    leg.base = "leg";
+    builder.add(std::move(leg));
+  }
+  const auto triangle = foretriangle(builder.rig);
+  ASSERT_TRUE(triangle);
+  ASSERT_TRUE(triangle->base);
+  EXPECT_NEAR(triangle->base->millimetres(), 4'200, 1e-9);
+}
+
 // Exact: a pull straight up is out of a plane by as much as the plane leans.
 TEST(PlateLead, AnglesOutOfThePlane) {
   EXPECT_NEAR(off_plate_plane(0, 0, 1, 14 * degree, 1.0) / degree, 14, 1e-9);
@@ -106,6 +136,16 @@ TEST(PlateLead, AnglesOutOfThePlane) {
   EXPECT_NEAR(off_plate_plane(-0.5, std::sin(14 * degree), std::cos(14 * degree), 14 * degree, -1.0), 0,
               1e-12);
   EXPECT_NEAR(off_plate_plane(0, -1, 0, 0, 1.0) / degree, 90, 1e-9);
+}
+
+// Exact: across the boat a plate takes a pull to one side, and none fore and aft but for its lean.
+TEST(PlateLead, AthwartshipsTheOtherWayRound) {
+  EXPECT_NEAR(off_athwartships_plane(0, 0.3, 1, 0), 0, 1e-12);
+  EXPECT_NEAR(off_athwartships_plane(std::sin(12 * degree), 0, std::cos(12 * degree), 0) / degree, 12,
+              1e-9);
+  EXPECT_NEAR(off_athwartships_plane(std::sin(12 * degree), 0.2, std::cos(12 * degree), 12 * degree), 0,
+              1e-12);
+  EXPECT_NEAR(off_athwartships_plane(1, 0, 0, 0) / degree, 90, 1e-9);
 }
 
 TEST(PlateLead, NeedsTheLeanOffTheCentreline) {
