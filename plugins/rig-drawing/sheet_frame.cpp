@@ -144,7 +144,7 @@ void draw_title_block(const SheetSize& size, const CheckedRig& checked, double s
   field(block, box(140, 11, 40, 21), "First angle", "");
   draw_first_angle({left + 160, top + 23.5}, block);
   field(block, box(0, 32, 30, 12), "Scale", scale > 0.0 ? "1:" + format_number(scale) : "none", true);
-  field(block, box(30, 32, 50, 12), "Rig, digest", checked.digest().substr(0, 8));
+  field(block, box(30, 32, 50, 12), "Digest", "rig " + checked.digest().substr(0, 8));
   field(block, box(80, 32, 60, 12), "Date of the report", or_not_given(rig.boat.report_date));
   field(block, box(140, 32, 40, 12), "Revision",
         or_not_given(fact_text(rig.boat.particulars, fact_names.revision)), true);

@@ -153,14 +153,13 @@ void compare_width(JointComparison& to, const End& jaw, const End& eye) {
   if (play < -a_hair)
     return;
   const auto length = to.rig().limits.length(Limit::side_play);
-  const auto share = to.rig().limits.value(Limit::side_play_share);
-  if (!length && !share) {
+  if (!length) {
     to.switched_off(JointFinding::jaw_too_wide, Limit::side_play);
     return;
   }
   // A thin plate is pulled askew by less play than a thick one.
-  Length most = length.value_or(found.second() * share.value_or(0.0));
-  if (share)
+  Length most = *length;
+  if (const auto share = to.rig().limits.value(Limit::side_play_share))
     most = std::min(most, found.second() * *share);
   to.add(JointFinding::jaw_too_wide, play <= most + a_hair,
          Remark(JointPhrase::plate_plays_too_much, {Remarks{{words}}, play, most}), play);
