@@ -16,6 +16,7 @@
 #include "plugins/findings/findings.hpp"
 #include "plugins/index/index.hpp"
 #include "plugins/labels/labels.hpp"
+#include "plugins/measuring-sheet/measuring_sheet.hpp"
 #include "plugins/order-list/order_list.hpp"
 #include "plugins/proof-sheet/proof_sheet.hpp"
 #include "plugins/receiving-card/receiving_card.hpp"
@@ -93,6 +94,7 @@ Backends usual_backends() {
   result.push_back(std::make_unique<Findings>());
   result.push_back(std::make_unique<Index>());
   result.push_back(std::make_unique<Labels>());
+  result.push_back(std::make_unique<MeasuringSheet>());
   result.push_back(std::make_unique<OrderList>());
   result.push_back(std::make_unique<ProofSheet>());
   result.push_back(std::make_unique<ReceivingCard>());

@@ -40,6 +40,9 @@ void add_to(CLI::App& app, AskedFor& asked);
 namespace verify_verb {
 void add_to(CLI::App& app, AskedFor& asked);
 }
+namespace enter_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
 namespace mend_verb {
 void add_to(CLI::App& app, AskedFor& asked);
 }

@@ -63,7 +63,8 @@ FlowTable stays_table(const CheckedRig& checked) {
 
 std::vector<SheetInTurn> sheets_in_turn(const CheckedRig& checked) {
   std::vector<SheetInTurn> sheets{
-      {"measure", "before anything is ordered", "Rig drawing", "rig-drawing.svg"},
+      {"measure", "before anything is ordered", "Measuring sheet", "measuring-sheet.html"},
+      {"", "where every stay is", "Rig drawing", "rig-drawing.svg"},
       {"", "what is known, and how well", "Proof sheet", "proof-sheet.txt"},
   };
   if (any_cord(checked.rig()))

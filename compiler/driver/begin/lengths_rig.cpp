@@ -1,6 +1,8 @@
 #include "driver/begin/lengths_rig.hpp"
 
 #include "base/calendar_day.hpp"
+#include "base/edit_distance.hpp"
+#include "calculate/facts.hpp"
 #include "diagnostics/excerpt.hpp"
 #include "driver/begin/first_rig.hpp"
 #include "driver/compile.hpp"
@@ -100,15 +102,40 @@ public:
     columns_.fill(no_column);
   }
 
+  /// For stays of a rig that is there.
+  LengthsReader(std::string_view table, const std::string& name, const Rig& rig)
+      : LengthsReader(table, name, FirstLine::wire) {
+    rig_ = &rig;
+  }
+
+  Result<SheetReadings, std::vector<TableFailure>> run_for_rig() {
+    read_rows();
+    if (!failures_.empty())
+      return failures_;
+    SheetReadings result;
+    result.empty_rows = empty_rows_;
+    for (const auto& [name, cell] : cords_)
+      if (find_record(*rig_, RecordKind::cord, name) == nullptr) {
+        result.text += "\n";
+        put(result.text, fmt::format("cord {} \"{}\" {{", name, escaped(cell.text)), cell);
+        result.text += "}\n";
+      }
+    for (const NamedStay& stay : stays_)
+      for (const auto& [side, row] : stay.rows) {
+        const std::vector<std::string> sides =
+            side == both ? std::vector<std::string>{".port", ".starboard"}
+                         : std::vector<std::string>{side.empty() ? "" : "." + side};
+        for (const std::string& one : sides) {
+          write_reading(result.text, stay.name + one, row);
+          ++result.readings;
+        }
+      }
+    result.origins = origins_;
+    return result;
+  }
+
   Result<std::string, std::vector<TableFailure>> run(const std::string& boat) {
-    failures_ = std::move(table_.failures);
-    for (const Row& row : table_.rows)
-      for (const CsvCell& cell : row)
-        if (printable(cell.text) != cell.text)
-          fail(cell, "`" + cell.text + "` holds a line end or a sign that does not show");
-    if (failures_.empty() && find_columns())
-      for (std::size_t i = 1; i < table_.rows.size(); ++i)
-        read_row(table_.rows[i]);
+    read_rows();
     if (failures_.empty() && stays_.empty())
       failures_.push_back({1, 1, "there is no stay in the table"});
     if (!failures_.empty())
@@ -121,6 +148,47 @@ public:
   }
 
 private:
+  void read_rows() {
+    failures_ = std::move(table_.failures);
+    for (const Row& row : table_.rows)
+      for (const CsvCell& cell : row)
+        if (printable(cell.text) != cell.text)
+          fail(cell, "`" + cell.text + "` holds a line end or a sign that does not show");
+    if (failures_.empty() && find_columns())
+      for (std::size_t i = 1; i < table_.rows.size(); ++i)
+        read_row(table_.rows[i]);
+  }
+
+  /// Whether nothing but which stay it is stands in a row.
+  bool is_blank(const Row& row) const {
+    return std::all_of(std::begin(all_columns), std::end(all_columns), [&](const LengthsColumn& one) {
+      return one.heading == "stay" || one.heading == "side" || one.heading == "title" ||
+             cell(row, one.heading).text.empty();
+    });
+  }
+
+  /// Whether the rig has this stay, with this side; tells what it has instead.
+  bool is_of_rig(const CsvCell& name_cell, const CsvCell& side_cell, const std::string& name,
+                 const std::string& side) {
+    std::vector<std::string> known;
+    bool found = false;
+    bool paired = false;
+    for (const Stay& stay : rig_->stays) {
+      known.push_back(stay.base);
+      found = found || stay.base == name;
+      paired = paired || (stay.base == name && stay.side != Side::centre);
+    }
+    if (!found)
+      fail(name_cell, "the rig file has no stay " + name + did_you_mean(name, known));
+    else if (paired && side.empty())
+      fail(name_cell, name + " has two sides; write port, starboard or both under side");
+    else if (!paired && !side.empty())
+      fail(side_cell, name + " has no sides; leave the side out");
+    else
+      return true;
+    return false;
+  }
+
   void fail(const CsvCell& cell, std::string words) {
     failures_.push_back({cell.line, cell.column, std::move(words)});
   }
@@ -199,15 +267,25 @@ private:
     const std::string side = name_from(side_cell.text);
     if (!is_name(name))
       return fail(name_cell, "the stay has no name that begins with a letter");
-    if (name.starts_with("first-"))
+    if (rig_ == nullptr && name.starts_with("first-"))
       return fail(name_cell, "names that begin with `first-` are those of the assumed hardware; call " +
                                  name + " something else");
     if (side != "" && side != "port" && side != "starboard" && side != both)
       return fail(side_cell, "the side of " + name + " is `" + side_cell.text +
                                  "`; write port, starboard or both, or nothing");
+    if (rig_ != nullptr && !is_of_rig(name_cell, side_cell, name, side))
+      return;
+    if (rig_ != nullptr && is_blank(row)) {
+      ++empty_rows_;
+      return;
+    }
     const std::size_t failed = failures_.size();
     StayRow read = row_of(row, name);
     read.name = name_cell;
+    if (rig_ != nullptr && failures_.size() == failed && !says_how(read))
+      fail(read.length_cell, "the length of " + name +
+                                 " does not say how it was read; write tape, cord, old-stay or "
+                                 "laser under method");
     if (failures_.size() > failed)
       return;
     auto [known, added] = places_.try_emplace(name, stays_.size());
@@ -218,13 +296,18 @@ private:
                        (!stay.rows.empty() && (is_whole(side) || is_whole(stay.rows.begin()->first)));
     if (clash)
       return fail(name_cell, name + (side.empty() ? "" : " " + side) + " stands in the table twice");
-    const CsvCell title = cell(row, "title");
+    const CsvCell title = rig_ != nullptr ? CsvCell{} : cell(row, "title");
     if (stay.title.empty())
       stay.title = title.text;
     if (!title.text.empty() && title.text != stay.title)
       return fail(title, name + " has the title `" + stay.title + "` in a row above, and `" + title.text +
                              "` here");
     stay.rows[side] = std::move(read);
+  }
+
+  static bool says_how(const StayRow& row) {
+    return std::any_of(row.reading.begin(), row.reading.end(),
+                       [](const FromCell& one) { return one.property == "method"; });
   }
 
   /// The length of a row and how it was read. What cannot be is told, and the rest of the row read on.
@@ -430,6 +513,8 @@ private:
   CsvTable table_;
   std::string name_;
   FirstLine line_;
+  const Rig* rig_ = nullptr;   ///< for whose stays it is; null: they are made of the table
+  std::size_t empty_rows_ = 0; ///< with `rig_`
   std::array<std::size_t, std::size(all_columns) + 1> columns_; ///< the last: no such heading
   std::vector<NamedStay> stays_;
   std::map<std::string, std::size_t> places_;          ///< of each name in `stays_`
@@ -447,6 +532,11 @@ std::span<const LengthsColumn> lengths_columns() {
 Result<std::string, std::vector<TableFailure>> lengths_rig(std::string_view table, const std::string& name,
                                                            const std::string& boat, FirstLine line) {
   return LengthsReader(table, name, line).run(boat);
+}
+
+Result<SheetReadings, std::vector<TableFailure>> sheet_readings(std::string_view table,
+                                                                const std::string& name, const Rig& rig) {
+  return LengthsReader(table, name, rig).run_for_rig();
 }
 
 } // namespace sheerpole

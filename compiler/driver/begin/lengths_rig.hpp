@@ -3,7 +3,10 @@
 #include "base/result.hpp"
 #include "driver/begin/csv_table.hpp"
 #include "driver/begin/starts.hpp"
+#include "model/rig.hpp"
 
+#include <cstddef>
+#include <map>
 #include <span>
 #include <string>
 #include <string_view>
@@ -29,5 +32,19 @@ std::span<const LengthsColumn> lengths_columns();
 /// would be left out is a failure, as is one that cannot be read.
 Result<std::string, std::vector<TableFailure>> lengths_rig(std::string_view table, const std::string& name,
                                                            const std::string& boat, FirstLine line);
+
+/// Readings for a rig that is there, as text, and from which cell each of its lines is.
+struct SheetReadings {
+  std::string text;
+  std::map<std::size_t, CsvCell> origins; ///< by line of the text, from 1
+  std::size_t readings = 0;
+  std::size_t empty_rows = 0;
+};
+
+/// The same table under the same headings as readings of the stays of `rig`: `stay` is the name of one, and
+/// a row without side is of a stay that has none. A row of which only stay, side and title are filled in is
+/// passed over. A length has to say how it was read. Titles are not read.
+Result<SheetReadings, std::vector<TableFailure>> sheet_readings(std::string_view table,
+                                                                const std::string& name, const Rig& rig);
 
 } // namespace sheerpole
