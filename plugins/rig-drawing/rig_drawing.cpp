@@ -158,7 +158,7 @@ Content content_of(const CheckedRig& checked) {
     for (const Spar* mast : masts)
       add(std::make_shared<Rig>(rig_of_mast(rig, *mast)), mast->name, "FROM ASTERN, " + spar_words(*mast));
   content.stays = {{"No.", "Stay", "Line", "Pin to pin", "Cut", "Adjuster"},
-                   {8.5, 43.5, 30.0, 25.0, 27.0, 46.0},
+                   {8.5, 41.5, 28.0, 27.0, 33.0, 42.0},
                    {},
                    {true, false, false, false, true, false},
                    {false, false, false, true, true, false}};

@@ -78,6 +78,7 @@ enum class LengthCheckPhrase : std::uint16_t {
   eye_over_line,
   test_bury_over_line,
   contraction_of_bury,
+  stretched_at_break,
   over_this,
   name_is_of_line,
   its_diameter_is,

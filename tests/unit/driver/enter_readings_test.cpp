@@ -97,9 +97,10 @@ TEST(EnteredReadings, ABlankSheetEntersNothing) {
 }
 
 TEST(EnteredReadings, BothSidesAndACordThatIsNew) {
-  const auto result = entered("cap-shroud,both,,cord,,,Sky blue,2,,,,,,,,\r\n");
+  const auto result =
+      entered("cap-shroud,both,,tape,10.2 m,,,,,,,,,,,\r\nforestay,,,cord,,,Sky blue,2,,,,,,,,\r\n");
   ASSERT_TRUE(result.ok());
-  EXPECT_EQ(result.value().readings, 2u);
+  EXPECT_EQ(result.value().readings, 3u);
   EXPECT_THAT(result.value().text, HasSubstr("cord sky-blue \"Sky blue\" {\n}"));
   EXPECT_THAT(result.value().text, HasSubstr("reading of cap-shroud.port {"));
   EXPECT_THAT(result.value().text, HasSubstr("reading of cap-shroud.starboard {"));
@@ -108,7 +109,7 @@ TEST(EnteredReadings, BothSidesAndACordThatIsNew) {
 
 TEST(EnteredReadings, OddCellsAreRefusedWithTheirPlace) {
   EXPECT_THAT(refused("forestay,,,tape,15,,,,,,,,,,,\r\n"),
-              ElementsAre(HasSubstr("2:16 the length of forestay, `15`")));
+              ElementsAre(HasSubstr("2:17 the length of forestay, `15`")));
   EXPECT_THAT(refused("forstay,,,tape,15 m,,,,,,,,,,,\r\n"),
               ElementsAre("2:1 the rig file has no stay forstay; did you mean `forestay`?"));
   EXPECT_THAT(refused("cap-shroud,,,tape,15 m,,,,,,,,,,,\r\n"),
