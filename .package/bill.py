@@ -29,21 +29,29 @@ LICENCES = {
     "libblas-dev": "BSD-3-Clause",
     "libbz2-dev": "bzip2-1.0.6",
     "libc6-dev": "LGPL-2.1-or-later",
-    "libcairo2-dev": "LGPL-2.1-only OR MPL-1.1",
+    "libc6": "LGPL-2.1-or-later",
+    "libcairo2": "LGPL-2.1-only OR MPL-1.1",
     "libcli11-dev": "BSD-3-Clause",
     "libeigen3-dev": "MPL-2.0 AND BSD-3-Clause",
     "libfmt-dev": "MIT",
-    "libfontconfig-dev": "HPND-sell-variant",
     "libfreetype-dev": "FTL OR GPL-2.0-or-later",
+    "libharfbuzz-dev": "MIT-Modern-Variant",
+    "libglib2.0-dev": "LGPL-2.1-or-later",
+    "libfontconfig1": "HPND-sell-variant",
+    "libfreetype6": "FTL OR GPL-2.0-or-later",
     "libgcc-12-dev": GCC,
     "libgfortran-12-dev": GCC,
-    "libglib2.0-dev": "LGPL-2.1-or-later",
-    "libharfbuzz-dev": "MIT-Modern-Variant",
+    "libglib2.0-0": "LGPL-2.1-or-later",
+    "libharfbuzz0b": "MIT-Modern-Variant",
     "liblapack-dev": "BSD-3-Clause",
     "libmd-dev": "BSD-3-Clause AND ISC",
-    "libpango1.0-dev": "LGPL-2.0-or-later",
+    "libpango-1.0-0": "LGPL-2.0-or-later",
+    "libpangocairo-1.0-0": "LGPL-2.0-or-later",
+    "libpangoft2-1.0-0": "LGPL-2.0-or-later",
     "libpugixml-dev": "MIT",
+    "libgcc-s1": GCC,
     "libstdc++-12-dev": GCC,
+    "libstdc++6": GCC,
     "libutf8proc-dev": "MIT AND Unicode-DFS-2015",
     "libvalijson-dev": "BSD-2-Clause",
     "linux-libc-dev": "GPL-2.0-only WITH Linux-syscall-note",
@@ -61,34 +69,41 @@ def said_by(*command):
 
 
 def headers(build):
-    """System headers that the compiler read, by the object that it read them for."""
-    found = {}
-    target = None
+    """System headers that the compiler read for what is in the programs."""
+    found = set()
     for line in said_by("ninja", "-C", str(build), "-t", "deps").splitlines():
-        if line and not line.startswith(" "):
-            target = line.split(":")[0]
-        elif line.strip().startswith("/usr/"):
-            found.setdefault(target, set()).add(line.strip())
+        if line.strip().startswith("/usr/"):
+            found.add(line.strip())
     return found
 
 
 def archives(build, program):
-    """Files that the linker put into the program, and those that it left to be loaded."""
-    command = [line for line in said_by("ninja", "-C", str(build), "-t", "commands", program).splitlines() if " -o bin/" in line][-1]
-    linked, loaded = set(), set()
-    for word in command.split():
-        if word.startswith("/usr/"):
-            (linked if word.endswith((".a", ".o")) else loaded).add(word)
-        elif word.startswith("-l") and "-static-pie" in command:
-            linked.add(said_by("g++", f"-print-file-name=lib{word[2:]}.a").strip())
+    """Files that the linker put into the program."""
+    command = [line for line in said_by("ninja", "-C", str(build), "-t", "commands", program).splitlines() if f" -o bin/{program} " in line][-1]
+    linked = {word for word in command.split() if word.startswith("/usr/") and word.endswith((".a", ".o"))}
     if "-static-pie" in command:
-        linked.update(said_by("g++", f"-print-file-name={name}").strip() for name in ALWAYS)
-    return {path for path in linked if path.startswith("/")}, {path for path in loaded if ".so" in path}
+        names = [f"lib{word[2:]}.a" for word in command.split() if word.startswith("-l")] + ALWAYS
+        linked.update(file_of(name) for name in names)
+    return linked
+
+
+def loaded(build, program):
+    """Shared libraries that are loaded when the program starts."""
+    told = said_by("readelf", "-d", str(build / "bin" / program))
+    return {file_of(name) for name in re.findall(r"\(NEEDED\).*\[(.+)\]", told)}
+
+
+def file_of(name):
+    """Where the compiler finds a library."""
+    path = said_by("g++", f"-print-file-name={name}").strip()
+    if not path.startswith("/"):
+        sys.exit(f"bill.py: the compiler does not find {name}")
+    return path
 
 
 def packages_of(paths):
     """Debian's package of each file."""
-    real = {str(pathlib.Path(path).resolve()) for path in paths} | {str(path) for path in paths}
+    real = {str(pathlib.Path(path).resolve()) for path in paths}
     both = real | {path.removeprefix("/usr") for path in real}
     done = subprocess.run(["dpkg", "-S", *sorted(both)], stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True, check=False)
     packages = set()
@@ -105,15 +120,13 @@ def version_of(package):
 
 def bill_of(build):
     """Package to how it comes into the programs: STATIC_LINK or DYNAMIC_LINK."""
-    by_object = headers(build)
-    linked, loaded = archives(build, "sheerpole")
-    pdf_linked, pdf_loaded = archives(build, "sheerpole-pdf")
-    of_pdf = set().union(*(paths for target, paths in by_object.items() if "sheerpole-pdf.dir" in target))
-    of_rest = set().union(*(paths for target, paths in by_object.items() if "sheerpole-pdf.dir" not in target))
-    static = packages_of(linked | pdf_linked | of_rest)
-    # A shared library says by itself what it is of; its headers belong to it.
-    dynamic = packages_of(of_pdf | loaded | pdf_loaded) - static
-    return {package: "STATIC_LINK" for package in static} | {package: "DYNAMIC_LINK" for package in dynamic}
+    dynamic = packages_of(loaded(build, "sheerpole-pdf") | loaded(build, "sheerpole"))
+    static = packages_of(headers(build) | archives(build, "sheerpole") | archives(build, "sheerpole-pdf"))
+    # Headers of what is loaded belong to what is loaded: Debian makes both from one source.
+    sources = {version_of(package)[1] for package in dynamic}
+    linked = packages_of(archives(build, "sheerpole") | archives(build, "sheerpole-pdf"))
+    static = {package for package in static if package in linked or version_of(package)[1] not in sources}
+    return {package: "STATIC_LINK" for package in static} | {package: "DYNAMIC_LINK" for package in dynamic - static}
 
 
 def document(bill, version, commit, seconds):

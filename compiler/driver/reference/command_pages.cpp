@@ -16,11 +16,6 @@ constexpr std::string_view exit_codes[][2] = {
     {"3", "a fault of the program"},
 };
 
-constexpr std::string_view cautions =
-    "Sheerpole works out lengths and reports what it finds; it does not approve a rig. Work aloft and on "
-    "loaded rigging can kill: replace one stay at a time, dry-fit before you cut, follow local rules and, "
-    "where they ask for it, leave the work to a licensed rigger.";
-
 std::string with_value(const CommandOption& option, const std::string& name) {
   return option.value.empty() ? name : name + " " + option.value;
 }
@@ -135,7 +130,7 @@ std::string manual_page(const Command& command, const std::vector<Command>& comm
   text += ".SH \"EXIT STATUS\"\n";
   for (const auto& [code, when] : exit_codes)
     text += ".TP\n" + std::string(code) + "\n" + roff_paragraph(std::string(when) + ".");
-  text += ".SH CAUTIONS\n" + roff_paragraph(cautions) + ".SH \"SEE ALSO\"\n";
+  text += ".SH CAUTIONS\n" + roff_paragraph(commands.front().cautions) + ".SH \"SEE ALSO\"\n";
   return text + (command.name.empty()
                      ? roff_paragraph("The documents that come with the program, README.md first.")
                      : "\\fBsheerpole\\fR(1)\n");

@@ -68,7 +68,8 @@ CommandOption option_of(const CLI::Option& option) {
 }
 
 Command command_of(const CLI::App& app, const std::string& name) {
-  Command command{name, app.get_description(), {}, {}};
+  Command command{name, app.get_description(), {}, {}, app.get_footer()};
+  std::replace(command.cautions.begin(), command.cautions.end(), '\n', ' ');
   for (const CLI::Option* option : app.get_options())
     (option->get_positional() ? command.given : command.options).push_back(option_of(*option));
   return command;

@@ -25,6 +25,7 @@ struct Command {
   std::string help;
   std::vector<CommandOption> given;   ///< what stands by itself, in order
   std::vector<CommandOption> options; ///< with those of help
+  std::string cautions;               ///< of the program itself: what its help ends with, in one line
 };
 
 /// The program and then its verbs in the order of the help, from the command line that it reads itself.
