@@ -235,7 +235,7 @@ def faults(text):
     return found
 
 
-def write_licences(bill, into):
+def write_licences(bill, into, year):
     folder = into / "licences"
     folder.mkdir(parents=True, exist_ok=True)
     listed = []
@@ -243,18 +243,16 @@ def write_licences(bill, into):
         text = pathlib.Path("/usr/share/doc", package, "copyright").read_text(encoding="utf-8", errors="replace")
         (folder / f"{package}.txt").write_text(text, encoding="utf-8")
         listed.append(f"  {package}: {LICENCES[package]}")
-    project = pathlib.Path(__file__).resolve().parent.parent
-    head = (
+    text = (
         "Format: https://www.debian.org/doc/packaging-manuals/copyright-format/1.0/\n"
         "Upstream-Name: sheerpole\n"
         "Comment: What is linked into the programs or loaded by them has licences of its own. Their texts are in\n"
         "  the folder licences beside this file, versions in sheerpole.spdx.json:\n" + "\n".join(listed) + "\n\n"
-        "Files: *\nCopyright: Sheerpole contributors\nLicense: Apache-2.0\n"
-        " On Debian systems the text of this licence is in /usr/share/common-licenses/Apache-2.0.\n .\n"
+        f"Files: *\nCopyright: {year} Sheerpole contributors\nLicense: Apache-2.0\n"
+        " On Debian systems the text of this licence is in /usr/share/common-licenses/Apache-2.0,\n"
+        " in the archive in the file LICENSE beside this one.\n"
     )
-    licence = (project / "LICENSE").read_text(encoding="utf-8")
-    body = "".join(f" {line}\n" if line.strip() else " .\n" for line in licence.splitlines())
-    (into / "copyright").write_text(head + body, encoding="utf-8")
+    (into / "copyright").write_text(text, encoding="utf-8")
 
 
 def main():
@@ -283,7 +281,7 @@ def main():
     if not options.check:
         options.into.mkdir(parents=True, exist_ok=True)
         (options.into / "sheerpole.spdx.json").write_text(text, encoding="utf-8")
-        write_licences(bill, options.into)
+        write_licences(bill, options.into, datetime.datetime.fromtimestamp(options.time, datetime.timezone.utc).year)
     return 0
 
 

@@ -13,13 +13,15 @@ set(CPACK_PACKAGE_NAME sheerpole)
 set(CPACK_PACKAGE_VERSION ${PROJECT_VERSION})
 set(CPACK_PACKAGE_VENDOR "Sheerpole contributors")
 set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "compiler for descriptions of a boat's standing rigging")
-set(CPACK_PACKAGE_DESCRIPTION "Reads a boat's standing rigging as text, from aloft to deck, and writes cut
-lists in which every length is a visible sum, bench cards, order lists, drawings,
-reports, and findings in plain words. It reports; it does not approve a rig.")
+set(CPACK_PACKAGE_DESCRIPTION "Reads a boat's standing rigging as text, from aloft to deck, and writes
+cut lists in which every length is a visible sum, bench cards, order lists,
+drawings, reports, and findings in plain words. It reports; it does not
+approve a rig.")
 set(CPACK_PACKAGE_FILE_NAME "sheerpole-${PROJECT_VERSION}-linux-${CMAKE_SYSTEM_PROCESSOR}")
 set(CPACK_STRIP_FILES ON)
 # Licences, the list of what is linked in, compressed pages of the manual and one time for all files.
 set(CPACK_PRE_BUILD_SCRIPTS "${package_folder}/before_packing.cmake")
+set(CPACK_POST_BUILD_SCRIPTS "${package_folder}/after_packing.cmake")
 set(CPACK_SHEERPOLE_SOURCE "${CMAKE_SOURCE_DIR}")
 set(CPACK_SHEERPOLE_BUILD "${CMAKE_BINARY_DIR}")
 

@@ -105,8 +105,11 @@ Result<RigArgument, std::string> in_revision(const std::string& word, std::size_
           ? run_git(git, {"rev-parse", "--git-dir"}, 4096)
           : run_git(git, {"rev-parse", "--verify", "--quiet", "--end-of-options", revision + "^{commit}"},
                     4096);
-  if (!found.well())
-    return "sheerpole: git knows no revision `" + printable(revision) + "` in this folder\n";
+  if (!found.well()) {
+    const std::string said = found.errors.substr(0, found.errors.find('\n'));
+    return "sheerpole: git knows no revision `" + printable(revision) + "` in this folder" +
+           (said.empty() ? "" : "; it says: " + printable(said)) + "\n";
+  }
   // Git takes paths from here only where they are relative and have no detour.
   std::filesystem::path path = std::filesystem::path(word.substr(colon + 1)).lexically_normal();
   if (path.is_absolute())

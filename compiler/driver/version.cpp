@@ -1,5 +1,7 @@
 #include "driver/version.hpp"
 
+#include "backend/process/protocol.hpp"
+
 #include <built_from.hpp>
 
 namespace sheerpole {
@@ -9,8 +11,8 @@ std::string_view built_from_commit() {
 }
 
 std::string version_words() {
-  return "sheerpole " SHEERPOLE_VERSION "\nlanguage 1\nJSON " + std::to_string(json_version) + "\ncommit " +
-         std::string(built_from_commit()) + "\n";
+  return "sheerpole " SHEERPOLE_VERSION "\nlanguage 1\nJSON " + std::to_string(protocol_version) +
+         "\ncommit " + std::string(built_from_commit()) + "\n";
 }
 
 } // namespace sheerpole

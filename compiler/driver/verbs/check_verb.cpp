@@ -61,6 +61,10 @@ int run(const Options& options) {
     print_error(file.error());
     return exit_usage;
   }
+  if (!options.depends.empty() && !file.value().on_disk) {
+    print_error("sheerpole: --depends needs files on the disk, which make and ninja can look at\n");
+    return exit_usage;
+  }
   CompileOptions rig = options.rig;
   if (options.print.empty())
     rig.wanted = Wanted::counts;
