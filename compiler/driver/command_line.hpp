@@ -58,6 +58,15 @@ void add_to(CLI::App& app, AskedFor& asked);
 namespace explain_verb {
 void add_to(CLI::App& app, AskedFor& asked);
 }
+namespace help_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
+namespace version_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
+
+/// The whole command line with every verb, for whoever walks it: pages, completions.
+void describe_command_line(CLI::App& app, AskedFor& asked);
 
 /// Reads the command line and does what it asks for.
 int run_command_line(int argument_count, char** arguments);

@@ -32,7 +32,7 @@ LISTS_BACK_ENDS = "compiler/driver/built_in_backends.cpp"
 PLUGIN_MAIN = "driver/outside/plugin_main.hpp"
 # Starting programs, by how its include begins, and who may: none of them reads what a rig file says.
 STARTS_PROGRAMS = "driver/process/"
-MAY_START_PROGRAMS = ["driver/process", "driver/outside", "driver/make_pdfs.cpp", "driver/seal"]
+MAY_START_PROGRAMS = ["driver/process", "driver/outside", "driver/make_pdfs.cpp", "driver/seal", "driver/rig_argument.cpp"]
 
 # A library, by how its include begins, and the folders below compiler/ that may use it.
 LIBRARIES = {
@@ -54,6 +54,7 @@ LIBRARIES = {
     "RigLexer.h": ["syntax/antlr"],
     "lexer_table.hpp": ["syntax/antlr/lexer_engine.cpp"],
     "RigParser.h": ["syntax/antlr"],
+    "built_from.hpp": ["driver/version.cpp"],
 }
 SYSTEM_HEADERS = ["malloc.h", "unistd.h", "fcntl.h", "poll.h", "spawn.h", "signal.h", "sys/"]
 TALKS_TO_SYSTEM = ["source", "driver"]

@@ -15,6 +15,7 @@ import antlr_names
 import check_goldens
 import coin_names
 import counts
+import doc_links
 import eigen_names
 import english_words
 import file_length
@@ -42,6 +43,7 @@ CHECKS = [
     coin_names,
     eigen_names,
     outside_world,
+    doc_links,
     number_text,
     output_words,
     finding_slugs,

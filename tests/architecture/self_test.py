@@ -7,7 +7,9 @@ import lone_files
 
 RIGHT = {
     ".clang-format": "BasedOnStyle: LLVM\n",
-    "README.md": "A project.\n",
+    "README.md": "A project: [docs](docs/README.md#two-words-in-front), [the folder](docs), [outside](https://example.org/none.md).\n",
+    "docs/README.md": "# Docs\n\n## Two words, `in` front\n\n![a picture](mast.svg) `[none](none.md)`\n\n```\n[none](none.md)\n```\n",
+    "docs/mast.svg": "<svg/>\n",
     "build/dev/RigLexer.cpp": "// made by the build\n",
     "compiler/base/id.hpp": "#pragma once\n#include <vector>\n",
     "compiler/units/length.hpp": '#pragma once\n#include "base/id.hpp"\n#include <fmt/format.h>\n',
@@ -60,6 +62,13 @@ WRONG = {
         ("notes.txt", "\n", "notes.txt"),
         ("compiler/units/AngleType.hpp", "#pragma once\n", "AngleType.hpp"),
         ("compiler/base/string_utils.hpp", "#pragma once\n", "does not say what is inside"),
+    ],
+    "pages are reached and links lead somewhere": [
+        ("docs/alone.md", "# Alone\n", "no page that is reached"),
+        ("docs/alone.svg", "<svg/>\n", "no page that is reached"),
+        ("docs/lost.md", "[gone](gone.md)\n", "there is no gone.md"),
+        ("docs/out.md", "[out](../../out.md)\n", "there is no ../../out.md"),
+        ("docs/deep.md", "[deep](README.md#three-words)\n", "has no heading #three-words"),
     ],
     "include arrows": [
         ("compiler/units/wrong_arrow.hpp", '#include "model/rig.hpp"\n', "may not include model"),

@@ -4,6 +4,7 @@
 #include "diagnostics/excerpt.hpp"
 #include "driver/depends_file.hpp"
 #include "driver/make_pdfs.hpp"
+#include "driver/rig_argument.hpp"
 #include "driver/terminal.hpp"
 #include "driver/writing/write_bundle.hpp"
 
@@ -85,11 +86,16 @@ FleetOutcome do_boat(const std::string& file, const std::string& folder, const F
     worsen(outcome, exit_fault);
   };
   try {
-    DiskFileReader reader;
+    const auto argument = rig_argument(file);
+    if (!argument.ok()) {
+      outcome.errors += argument.error();
+      worsen(outcome, exit_usage);
+      return outcome;
+    }
     CompileOptions rig = work.rig;
     if (!work.write)
       rig.wanted = Wanted::counts;
-    Compilation compilation = compile(file, reader, rig);
+    Compilation compilation = compile(argument.value().path, *argument.value().reader, rig);
     if (compilation.has_errors)
       worsen(outcome, exit_errors);
     if (compilation.checked) {

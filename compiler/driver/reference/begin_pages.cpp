@@ -86,7 +86,7 @@ std::string rig_page(const RigStart& start, const Rig& rig) {
   std::string text = fmt::format("# {}\n\n", start.title);
   text += wrapped(start.about);
   text += fmt::format("![Side, front and deck views of this first file]({}.svg)\n\n", start.name);
-  text += fmt::format("```\n{}\n```\n\n", command(start));
+  text += fmt::format("```sh\n{}\n```\n\n", command(start));
   if (rig.stays.empty())
     return text + wrapped("Measure first " + start.measure_first);
   text += wrapped("With `--line rope` her stays are of rope, else of wire; the picture is the same. The "

@@ -1,5 +1,6 @@
 // Writes the pages of docs that come from tables: write_reference FOLDER, for example write_reference docs.
 #include "backend/backend.hpp"
+#include "driver/reference/command_tree.hpp"
 #include "driver/reference/pages.hpp"
 #include "driver/terminal.hpp"
 #include "driver/writing/write_bundle.hpp"
@@ -8,7 +9,7 @@ int main(int argument_count, char** arguments) {
   using namespace sheerpole;
   if (argument_count != 2) {
     print_error("write_reference FOLDER writes the pages made from tables, findings/, calculations/, "
-                "language/ and begin/\n");
+                "language/, begin/ and commands/\n");
     return 2;
   }
   OutputBundle bundle;
@@ -16,6 +17,8 @@ int main(int argument_count, char** arguments) {
     bundle.files.push_back({"findings/" + page.name, std::move(page.bytes)});
   for (OutputFile& page : begin_pages())
     bundle.files.push_back({"begin/" + page.name, std::move(page.bytes)});
+  for (OutputFile& page : command_pages())
+    bundle.files.push_back({"commands/" + page.name, std::move(page.bytes)});
   bundle.files.push_back({"calculations/thresholds.md", limits_page()});
   bundle.files.push_back({"language/kinds.md", kinds_page()});
   bundle.files.push_back({"language/glossary.md", glossary_page()});

@@ -123,7 +123,7 @@ std::string limits_page() {
       "Where the checks draw the line, and what each number rests on. A rig file sets any of them, or "
       "switches it off, in a block\n"
       "`limits`, each with its source:\n\n"
-      "```\n"
+      "```rig\n"
       "limits {\n"
       "  pin-play: 0.8 mm practice \"the yard's rule\"\n"
       "  wire-age: 10 years\n"

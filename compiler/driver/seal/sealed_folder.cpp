@@ -8,6 +8,7 @@
 #include "driver/make_pdfs.hpp"
 #include "driver/process/run_program.hpp"
 #include "driver/terminal.hpp"
+#include "driver/version.hpp"
 #include "model/fact_name.hpp"
 
 #include <algorithm>
@@ -126,6 +127,7 @@ OutputBundle sealed_folder(const SealContent& content) {
   bundle.files.push_back({std::string(seal_facts), write_json({{"seal", 1},
                                                                {"program", "sheerpole"},
                                                                {"version", content.version},
+                                                               {"commit", content.commit},
                                                                {"language", 1},
                                                                {"boat", content.boat},
                                                                {"revision", content.revision},
@@ -255,6 +257,7 @@ Result<OutputBundle, SealFailure> make_seal(const SealRequest& request) {
                         .revision = fact_text(boat.particulars, fact_names.revision),
                         .report_date = boat.report_date,
                         .version = SHEERPOLE_VERSION,
+                        .commit = std::string(built_from_commit()),
                         .made = words_for_again(request)});
 }
 

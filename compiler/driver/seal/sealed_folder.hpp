@@ -34,6 +34,7 @@ struct SealContent {
   std::string revision;          ///< may be empty
   std::string report_date;       ///< may be empty
   std::string version;           ///< of the program
+  std::string commit;            ///< that it was built from, or "unknown"
   std::vector<std::string> made; ///< words of the command line that the papers depend on
 };
 

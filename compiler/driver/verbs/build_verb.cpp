@@ -3,6 +3,7 @@
 #include "driver/depends_file.hpp"
 #include "driver/make_pdfs.hpp"
 #include "driver/outside/outside_backends.hpp"
+#include "driver/rig_argument.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 #include "driver/writing/write_bundle.hpp"
@@ -42,9 +43,20 @@ int run(const Options& options) {
     print_error(chosen.unknown);
     return exit_usage;
   }
+  const auto file = rig_argument(options.file);
+  const auto since = rig_argument(options.since);
+  for (const auto* argument : {&file, &since})
+    if (!argument->ok()) {
+      print_error(argument->error());
+      return exit_usage;
+    }
+  if (!options.depends.empty() && !(file.value().on_disk && since.value().on_disk)) {
+    print_error("sheerpole: --depends needs files on the disk, which make and ninja can look at\n");
+    return exit_usage;
+  }
   print_progress("reading " + options.file + "\n");
-  DiskFileReader reader;
-  const Compilation& compilation = until_the_end(compile(options.file, reader, options.rig));
+  const Compilation& compilation =
+      until_the_end(compile(file.value().path, *file.value().reader, options.rig));
   if (!compilation.checked) {
     show_all_findings(compilation, outside, {}, options.form);
     print_error("nothing was written: an error stands\n");
@@ -54,7 +66,7 @@ int run(const Options& options) {
   Compilation previous;
   if (!options.since.empty()) {
     print_progress("reading " + options.since + "\n");
-    previous = compile(options.since, reader, of_previous);
+    previous = compile(since.value().path, *since.value().reader, of_previous);
     if (!previous.checked) {
       print_error(show_findings(previous, options.form, error_has_colour()));
       print_error("nothing was written: an error stands in the version before\n");
@@ -107,9 +119,12 @@ void add_to(CLI::App& app, AskedFor& asked) {
   CLI::App& verb =
       *app.add_subcommand("build", "check a rig file and write cut lists, findings and drawings");
   Options& options = options_of(verb, asked, run);
-  verb.add_option("FILE", options.file, "the rig file")->required();
-  verb.add_option("--into", options.folder, "folder to write to; it is made if it is not there")
+  verb.add_option("FILE", options.file,
+                  "the rig file; - is standard input, REVISION:FILE a file as git has it in that revision")
       ->required();
+  verb.add_option("--into", options.folder, "folder to write to; it is made if it is not there")
+      ->required()
+      ->type_name("FOLDER");
   add_only(verb, options.only, "cut-list,diagram");
   verb.add_option("--since", options.since,
                   "rig file of the version before: papers say what has changed since")

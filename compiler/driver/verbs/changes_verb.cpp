@@ -2,6 +2,7 @@
 #include "driver/compile.hpp"
 #include "driver/depends_file.hpp"
 #include "driver/make_pdfs.hpp"
+#include "driver/rig_argument.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 #include "driver/writing/write_bundle.hpp"
@@ -26,10 +27,9 @@ struct Options {
 };
 
 /// The rig, or nothing when it has an error, which has been shown.
-std::optional<Compilation> read(const std::string& file, const CompileOptions& rig) {
-  print_progress("reading " + file + "\n");
-  DiskFileReader reader;
-  Compilation compilation = compile(file, reader, rig);
+std::optional<Compilation> read(const RigArgument& file, const CompileOptions& rig) {
+  print_progress("reading " + file.path + "\n");
+  Compilation compilation = compile(file.path, *file.reader, rig);
   if (compilation.checked)
     return compilation;
   print_error(show_findings(compilation, "text", error_has_colour()));
@@ -62,8 +62,17 @@ int run(const Options& options) {
                 "--from-as-of and --as-of\nsheerpole changes --help shows how it is used.\n");
     return exit_usage;
   }
-  const auto was = read(options.from, before);
-  const auto is = was ? read(to, options.rig) : std::nullopt;
+  const auto file_before = rig_argument(options.from);
+  const auto file_now = rig_argument(to);
+  for (const auto* file : {&file_before, &file_now})
+    if (!file->ok()) {
+      print_error(file->error());
+      return exit_usage;
+    }
+  const auto was = read(file_before.value(), before);
+  // Standard input can be read once, so the same word is the same reader.
+  const auto is =
+      was ? read(to == options.from ? file_before.value() : file_now.value(), options.rig) : std::nullopt;
   if (!was || !is)
     return exit_errors;
   OutputBundle bundle;
@@ -94,7 +103,11 @@ void add_to(CLI::App& app, AskedFor& asked) {
   CLI::App& verb =
       *app.add_subcommand("changes", "say what differs between two rig files, or with other values");
   Options& options = options_of(verb, asked, run);
-  verb.add_option("FILE", options.from, "the rig file as it was")->required();
+  verb.add_option(
+          "FILE", options.from,
+          "the rig file as it was; REVISION:FILE is a file as git has it in that revision, :FILE as it is "
+          "staged")
+      ->required();
   verb.add_option("FILE-NOW", options.to, "the rig file as it is; not given: the same one");
   add_as_of(verb, options.from_as_of, "--from-as-of", "the first one without the layers after this one");
   verb.add_option("--into", options.folder, "folder to write the sheet to, in all its forms")

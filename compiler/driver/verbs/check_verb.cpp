@@ -1,6 +1,8 @@
 #include "driver/compile.hpp"
 #include "driver/depends_file.hpp"
+#include "driver/fleet/fleet_boat.hpp"
 #include "driver/phases.hpp"
+#include "driver/rig_argument.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 
@@ -9,11 +11,12 @@ namespace sheerpole::check_verb {
 namespace {
 
 struct Options {
-  std::string file;
+  std::vector<std::string> files;
   CompileOptions rig;
   std::string form = "text"; ///< of the findings
   std::string print;         ///< a phase; empty: none
   std::string depends;       ///< file for what was read, `boat.checked.d`; empty: none
+  std::string fail_on = "error";
 };
 
 /// What stands for the check, which makes no file: `boat.checked` for `boat.checked.d`.
@@ -25,23 +28,58 @@ int write_depends_of_check(const Compilation& compilation, const std::string& fi
   return write_depends(made, file);
 }
 
+/// Several boats one after the other, as `fleet` shows them.
+int check_all(const Options& options) {
+  if (!options.print.empty() || !options.depends.empty()) {
+    print_error(
+        "sheerpole: --print and --depends take one file\nsheerpole check --help shows how it is used.\n");
+    return exit_usage;
+  }
+  const FleetWork work{.rig = options.rig, .form = options.form, .colour = out_has_colour()};
+  FleetLog log(work.form, false);
+  int worst = exit_clean;
+  print_out(log.begin());
+  for (const std::string& file : options.files) {
+    const FleetOutcome outcome = do_boat(file, {}, work);
+    print_out(log.add(file, outcome));
+    print_error(outcome.errors);
+    worst = std::max({worst, static_cast<int>(outcome.code), code_for(outcome.counts, options.fail_on)});
+  }
+  print_out(log.end());
+  if (work.form == "text")
+    print_out("\n" + log.table());
+  else // what is on the other stream is for programs
+    print_error(log.table());
+  return worst;
+}
+
 int run(const Options& options) {
-  DiskFileReader reader;
+  if (options.files.size() > 1)
+    return check_all(options);
+  const auto file = rig_argument(options.files.front());
+  if (!file.ok()) {
+    print_error(file.error());
+    return exit_usage;
+  }
+  if (!options.depends.empty() && !file.value().on_disk) {
+    print_error("sheerpole: --depends needs files on the disk, which make and ninja can look at\n");
+    return exit_usage;
+  }
   CompileOptions rig = options.rig;
   if (options.print.empty())
     rig.wanted = Wanted::counts;
-  const Compilation& compilation = until_the_end(compile(options.file, reader, rig));
+  const Compilation& compilation = until_the_end(compile(file.value().path, *file.value().reader, rig));
   if (!options.depends.empty())
     if (const int code = write_depends_of_check(compilation, options.depends); code != exit_clean)
       return code;
   if (options.print.empty()) {
     print_out(show_findings(compilation, options.form, out_has_colour()));
-    return compilation.has_errors ? exit_errors : exit_clean;
+    return code_for(count_severities(compilation.findings), options.fail_on);
   }
   print_lines(print_phase(compilation, options.print));
   if (!compilation.findings.empty())
     print_error(show_findings(compilation, options.form, error_has_colour()));
-  return compilation.has_errors ? exit_errors : exit_clean;
+  return code_for(count_severities(compilation.findings), options.fail_on);
 }
 
 } // namespace
@@ -52,8 +90,13 @@ void add_to(CLI::App& app, AskedFor& asked) {
   std::vector<std::string> phase_names;
   for (const Phase& phase : phases())
     phase_names.emplace_back(phase.name);
-  verb.add_option("FILE", options.file, "the rig file")->required();
+  verb.add_option(
+          "FILE", options.files,
+          "the rig file, or several; - is standard input, REVISION:FILE a file as git has it in that "
+          "revision, :FILE as it is staged")
+      ->required();
   add_findings_form(verb, options.form);
+  add_fail_on(verb, options.fail_on);
   add_rig_options(verb, options.rig);
   verb.add_option("--print", options.print,
                   "show what one step of the work handed on: " + choices(phase_names))

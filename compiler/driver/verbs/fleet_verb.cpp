@@ -19,6 +19,7 @@ struct Options {
   std::string folder;             ///< empty: the boats are only checked
   std::vector<std::string> only;  ///< back ends; empty: the usual ones
   std::string form = "text";      ///< of the findings
+  std::string fail_on = "error";
   PaperOptions papers;
   unsigned workers = 0; ///< 0: as many as processors
 };
@@ -88,7 +89,8 @@ int run(const Options& options) {
              print_out(log.add(files.value()[i], outcome));
              if (!outcome.errors.empty())
                print_error(printable(files.value()[i]) + ":\n" + outcome.errors);
-             worst = std::max<int>(worst, outcome.code);
+             worst = std::max(
+                 {worst, static_cast<int>(outcome.code), code_for(outcome.counts, options.fail_on)});
            },
        .progress = [&](std::size_t done) { progress.show(done); }});
   progress.clear();
@@ -116,6 +118,7 @@ void add_to(CLI::App& app, AskedFor& asked) {
   add_papers(verb, options.papers, "papers as PDF as well", into);
   add_workers(verb, options.workers);
   add_findings_form(verb, options.form);
+  add_fail_on(verb, options.fail_on);
   add_allowed_folders(verb, options.rig);
 }
 

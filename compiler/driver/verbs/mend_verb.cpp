@@ -1,6 +1,7 @@
 #include "diagnostics/excerpt.hpp"
 #include "diagnostics/render.hpp"
 #include "driver/mend.hpp"
+#include "driver/rig_argument.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 #include "driver/writing/replace_file.hpp"
@@ -62,16 +63,17 @@ std::string what_is_left(const std::string& file, const Mending& mending) {
 int mend_file(const std::string& file, bool print) {
   const Path parent = Path(file).parent_path();
   const Path folder = real_path(parent.empty() ? Path(".") : parent);
-  DiskFileReader reader;
+  const RigArgument argument = file_or_standard_input(file);
   const std::string root = Path(file).lexically_normal().generic_string();
-  const Mending mending = mend(
-      file, reader, [&](const std::string& name) { return name == root || lies_inside(folder, name); });
+  const Mending mending = mend(file, *argument.reader, [&](const std::string& name) {
+    return name == root || lies_inside(folder, name);
+  });
   if (mending.after.trees.empty()) { // there was nothing to read
     print_error(show_findings(mending.after, "text", error_has_colour()));
     return exit_errors;
   }
   const int code = mending.after.has_errors ? exit_errors : exit_clean;
-  if (print) {
+  if (print || !argument.on_disk) {
     print_out((*mending.after.sources)[SourceId{0}].bytes());
     print_error(what_was_done(mending, root) + what_is_left(file, mending));
     return code;
@@ -105,7 +107,11 @@ int run(const Options& options) {
 void add_to(CLI::App& app, AskedFor& asked) {
   CLI::App& verb = *app.add_subcommand("mend", "put right in the file what can be read in one way only");
   Options& options = options_of(verb, asked, run);
-  verb.add_option("FILE", options.files, "rig files; those they use are mended too")->required();
+  verb.add_option(
+          "FILE", options.files,
+          "rig files; those they use are mended too; of -, standard input, the mended text goes to the "
+          "terminal")
+      ->required();
   verb.add_flag("--print", options.print, "show the mended text of the one FILE and write nothing");
 }
 

@@ -2,6 +2,7 @@
 
 #include "diagnostics/excerpt.hpp"
 #include "driver/fleet/in_order.hpp"
+#include "driver/terminal.hpp"
 #include "kinds/kind_row.hpp"
 
 #include <filesystem>
@@ -58,6 +59,22 @@ void add_findings_form(CLI::App& verb, std::string& form) {
   verb.add_option("--form", form, "how findings are shown: text, lines (one each), json or sarif")
       ->check(CLI::IsMember({"text", "lines", "json", "sarif"}))
       ->type_name("FORM");
+}
+
+void add_fail_on(CLI::App& verb, std::string& severity) {
+  verb.add_option("--fail-on", severity,
+                  "from what on the exit code is 1: error unless said, warning or note")
+      ->check(CLI::IsMember({"error", "warning", "note"}))
+      ->type_name("SEVERITY");
+}
+
+int code_for(const SeverityCounts& counts, std::string_view fail_on) {
+  std::size_t failing = counts.errors;
+  if (fail_on != "error")
+    failing += counts.warnings;
+  if (fail_on == "note")
+    failing += counts.notes;
+  return failing > 0 ? exit_errors : exit_clean;
 }
 
 CLI::Option* add_only(CLI::App& verb, std::vector<std::string>& only, const std::string& example) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "backend/page/paper.hpp"
+#include "diagnostics/render.hpp"
 #include "driver/command_line.hpp"
 #include "driver/compile.hpp"
 #include "driver/outside/outside_backends.hpp"
@@ -35,6 +36,12 @@ void add_allowed_folders(CLI::App& verb, CompileOptions& rig);
 
 /// `--form`, how findings are shown: text, lines, json or sarif.
 void add_findings_form(CLI::App& verb, std::string& form);
+
+/// `--fail-on`: error, warning or note.
+void add_fail_on(CLI::App& verb, std::string& severity);
+
+/// What a check ends with: `exit_errors` from the first finding of that severity on, waived ones apart.
+int code_for(const SeverityCounts& counts, std::string_view fail_on);
 
 /// `--only`: names of back ends; empty means the usual ones. `example` is for the help.
 CLI::Option* add_only(CLI::App& verb, std::vector<std::string>& only, const std::string& example);

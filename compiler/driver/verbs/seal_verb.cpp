@@ -60,7 +60,9 @@ void add_to(CLI::App& app, AskedFor& asked) {
       *app.add_subcommand("seal", "put rig, libraries and papers in one folder with a sum of each");
   Options& options = options_of(verb, asked, run);
   verb.add_option("FILE", options.request.file, "the rig file")->required();
-  verb.add_option("--into", options.folder, "folder to write to; it must hold nothing else")->required();
+  verb.add_option("--into", options.folder, "folder to write to; it must hold nothing else")
+      ->required()
+      ->type_name("FOLDER");
   CLI::Option* const program =
       verb.add_option("--sign-with", options.signer.program,
                       "a program that signs the list of sums as ssh-keygen -Y does, by its path");

@@ -1,6 +1,7 @@
 #include "backend/table/rig_tables.hpp"
 #include "base/edit_distance.hpp"
 #include "driver/compile.hpp"
+#include "driver/rig_argument.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 
@@ -28,8 +29,12 @@ int run(const Options& options) {
                 did_you_mean(options.table, names) + "\n`sheerpole list tables` shows all.\n");
     return exit_usage;
   }
-  DiskFileReader reader;
-  const Compilation compilation = compile(options.file, reader, options.rig);
+  const auto file = rig_argument(options.file);
+  if (!file.ok()) {
+    print_error(file.error());
+    return exit_usage;
+  }
+  const Compilation compilation = compile(file.value().path, *file.value().reader, options.rig);
   if (!compilation.checked) {
     print_error(show_findings(compilation, "text", error_has_colour()));
     return exit_errors;
@@ -48,7 +53,9 @@ void add_to(CLI::App& app, AskedFor& asked) {
   for (const NamedTable& table : rig_tables())
     tables.emplace_back(table.name);
   verb.add_option("TABLE", options.table, "which one: " + choices(tables))->required();
-  verb.add_option("FILE", options.file, "the rig file")->required();
+  verb.add_option("FILE", options.file,
+                  "the rig file; - is standard input, REVISION:FILE a file as git has it in that revision")
+      ->required();
   verb.add_option("--form", options.form, "text or csv")
       ->check(CLI::IsMember({"text", "csv"}))
       ->type_name("FORM");

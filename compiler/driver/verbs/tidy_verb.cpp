@@ -1,6 +1,7 @@
 #include "diagnostics/excerpt.hpp"
 #include "diagnostics/load_failure_slug.hpp"
 #include "driver/compile.hpp"
+#include "driver/rig_argument.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 #include "driver/writing/replace_file.hpp"
@@ -21,18 +22,19 @@ struct Options {
   std::string form = "text"; ///< of the findings
 };
 
-/// Reads from the disk and keeps the bytes as they are there.
+/// Keeps the bytes as another reader gives them.
 class KeepingReader final : public FileReader {
 public:
+  explicit KeepingReader(FileReader& reader) : reader_(reader) {}
   Result<std::string, Failure> read(const std::string& path, std::size_t limit) override {
-    auto result = disk_.read(path, limit);
+    auto result = reader_.read(path, limit);
     bytes = result.ok() ? result.value() : std::string();
     return result;
   }
   std::string bytes;
 
 private:
-  DiskFileReader disk_;
+  FileReader& reader_;
 };
 
 /// A file as it is on the disk and as it would be tidied.
@@ -43,8 +45,9 @@ struct TidiedFile {
 };
 
 /// Nothing when the file can not be read as a rig; the sink then knows why.
-std::optional<TidiedFile> tidied(const std::string& path, SourceSet& sources, DiagnosticSink& sink) {
-  KeepingReader reader;
+std::optional<TidiedFile> tidied(const std::string& path, FileReader& from, SourceSet& sources,
+                                 DiagnosticSink& sink) {
+  KeepingReader reader(from);
   auto loaded = load(path, sources.next_id(), reader);
   if (!loaded.ok()) {
     sink.report(diagnose(slug_of(loaded.error().kind),
@@ -71,10 +74,11 @@ int run(const Options& options) {
   bool untidy = false;
   bool refused = false;
   for (const std::string& path : options.files) {
-    const std::optional<TidiedFile> file = tidied(path, *compilation.sources, sink);
+    const RigArgument argument = file_or_standard_input(path);
+    const std::optional<TidiedFile> file = tidied(path, *argument.reader, *compilation.sources, sink);
     if (!file)
       continue;
-    if (options.print) {
+    if (options.print || (!argument.on_disk && !options.look)) {
       print_out(file->after);
     } else if (file->changes() && options.look) {
       print_out("not tidy: " + printable(path) + "\n");
@@ -100,7 +104,11 @@ int run(const Options& options) {
 void add_to(CLI::App& app, AskedFor& asked) {
   CLI::App& verb = *app.add_subcommand("tidy", "lay the text of rig files out in one way");
   Options& options = options_of(verb, asked, run);
-  verb.add_option("FILE", options.files, "the rig files; those they use are not touched")->required();
+  verb.add_option("FILE", options.files,
+                  "the rig files; those they use are not touched; - is standard input, and its tidy text "
+                  "goes to the "
+                  "terminal")
+      ->required();
   CLI::Option* look = verb.add_flag("--look", options.look, "write nothing; say which files are not tidy");
   verb.add_flag("--print", options.print, "write nothing; show the tidy text of one file")->excludes(look);
   add_findings_form(verb, options.form);

@@ -51,12 +51,16 @@ void say(const char* what, const std::vector<std::string>& names) {
     print_out(std::string(what) + " " + printable(name) + "\n");
 }
 
-/// Whether the facts that lie there are those that are made now, but for the version that names them.
+/// Whether the facts that lie there are those that are made now, but for the version and the commit that
+/// name them.
 bool same_facts(const std::string& there, const std::string& made) {
   Json facts = Json::parse(made);
   const Json found = Json::parse(there, nullptr, false);
-  if (found.is_object() && found.contains("version"))
-    facts["version"] = found["version"];
+  for (const char* member : {"version", "commit"})
+    if (found.is_object() && found.contains(member))
+      facts[member] = found[member];
+    else
+      facts.erase(member); // a folder that was sealed before there was one
   return write_json(facts) == there;
 }
 

@@ -59,18 +59,50 @@ std::optional<std::vector<Statement>> read_faulty_file(TokenList& tokens, Syntax
   }
 }
 
-/// The beginning of the first line that is longer than is read.
-std::optional<Span> overlong_line(const SourceText& source) {
+/// What is seen of a file before it is taken for a rig.
+struct LineLook {
+  std::optional<Span> overlong; ///< the beginning of the first line that is longer than is read
+  std::vector<Span> markers;    ///< that a merge of two versions left
+};
+
+/// How long the marker is with which the line begins, which diff3 and git write with seven signs; 0 when it
+/// begins with none. No line of a rig file begins so.
+std::size_t marker_length(std::string_view line) {
+  constexpr std::size_t signs = 7;
+  if (line.size() < signs || std::string_view("<=>|").find(line.front()) == std::string_view::npos)
+    return 0;
+  const std::size_t same = std::min(line.find_first_not_of(line.front()), line.size());
+  return same == signs && (line.size() == signs || line[signs] == ' ') ? signs : 0;
+}
+
+LineLook look_at_lines(const SourceText& source) {
   const std::string_view bytes = source.bytes();
+  LineLook look;
   for (std::size_t begin = 0; begin < bytes.size();) {
     const std::size_t end = std::min(bytes.find_first_of("\r\n", begin), bytes.size());
+    const auto at = static_cast<std::uint32_t>(begin);
     if (end - begin > longest_line_bytes) {
-      const auto at = static_cast<std::uint32_t>(begin);
-      return Span{source.id(), at, at};
+      look.overlong = Span{source.id(), at, at};
+      return look;
     }
+    if (const std::size_t length = marker_length(bytes.substr(begin, end - begin)))
+      look.markers.push_back({source.id(), at, at + static_cast<std::uint32_t>(length)});
     begin = end + 1;
   }
-  return std::nullopt;
+  return look;
+}
+
+/// One finding for each place where two versions were merged: where it begins, where the second one stands,
+/// where it ends.
+void report_merges(const SourceText& source, const std::vector<Span>& markers, SyntaxReport& report) {
+  for (std::size_t i = 0; i < markers.size() && !report.full();) {
+    auto finding = diagnose("merge-not-finished").at(markers[i], "left by a merge");
+    for (++i; i < markers.size() && source.text(markers[i]).front() != '<'; ++i)
+      finding = std::move(finding).and_at(markers[i], source.text(markers[i]).front() == '>'
+                                                          ? "it ends here"
+                                                          : "the other version begins here");
+    report.add(std::move(finding));
+  }
 }
 
 /// Stands for a file of which nothing could be read.
@@ -84,8 +116,12 @@ SyntaxTree parse(const SourceText& source, DiagnosticSink& sink, std::size_t wor
   SyntaxTree tree;
   tree.source = source.id();
   SyntaxReport report(sink);
-  if (const auto line = overlong_line(source)) {
-    report.add(diagnose("line-too-long", {{"limit", std::to_string(longest_line_bytes)}}).at(*line));
+  if (const LineLook look = look_at_lines(source); look.overlong || !look.markers.empty()) {
+    if (look.overlong)
+      report.add(
+          diagnose("line-too-long", {{"limit", std::to_string(longest_line_bytes)}}).at(*look.overlong));
+    else
+      report_merges(source, look.markers, report);
     tree.statements.push_back(whole_file(source));
     return tree;
   }

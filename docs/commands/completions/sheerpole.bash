@@ -1,0 +1,228 @@
+# Completion of sheerpole for bash; made from its command line.
+__sheerpole_offer() {
+  COMPREPLY=()
+  [ -z "$words" ] || mapfile -t COMPREPLY <<<"$words"
+  if [ -z "$words" ] && [ -z "$nothing" ] && [[ $word != -* ]]; then
+    compopt -o filenames 2>/dev/null
+    mapfile -t COMPREPLY < <(compgen -f -- "$word")
+  fi
+}
+_sheerpole() {
+  local word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD-1]}
+  local words= nothing= value= given=0 at
+  if [ "$COMP_CWORD" -eq 1 ]; then
+    nothing=yes
+    words=$(compgen -W 'begin check build changes fleet find plan seal verify mend show tidy list explain help version -h --help --version' -- "$word")
+    __sheerpole_offer
+    return
+  fi
+  for ((at = 2; at < COMP_CWORD; at++)); do
+    [[ ${COMP_WORDS[at]} == -* ]] || given=$((given + 1))
+  done
+  case ${COMP_WORDS[1]} in
+    begin)
+      case $before in
+        --boat) nothing=yes; value=yes ;;
+        --rig) words=$(compgen -W 'bowsprit-sloop catamaran cutter discontinuous-sloop fractional-sloop furling-sloop gaff-cutter hydraulic-sloop insulated-sloop jumper-sloop junk ketch leaning-ketch masthead-sloop runner-sloop schooner split-backstay-sloop tabernacle-sloop tie-rod-sloop trimaran twin-forestay-sloop yawl' -- "$word"); value=yes ;;
+        --line) words=$(compgen -W 'wire rope' -- "$word"); value=yes ;;
+        --measured-by) words=$(compgen -W 'drawing tape cord' -- "$word"); value=yes ;;
+        --mast-height) nothing=yes; value=yes ;;
+        --beam) nothing=yes; value=yes ;;
+        --base) nothing=yes; value=yes ;;
+        --bowsprit-length) nothing=yes; value=yes ;;
+        --second-mast-height) nothing=yes; value=yes ;;
+        --between-masts) nothing=yes; value=yes ;;
+        --lengths) value=yes ;;
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help --boat --rig --line --measured-by --mast-height --beam --base --bowsprit-length --second-mast-height --between-masts --lengths --print' -- "$word") ;;
+      esac
+      ;;
+    check)
+      case $before in
+        --form) words=$(compgen -W 'text lines json sarif' -- "$word"); value=yes ;;
+        --fail-on) words=$(compgen -W 'error warning note' -- "$word"); value=yes ;;
+        --set) nothing=yes; value=yes ;;
+        --as-of) words=$(compgen -W 'designed ordered made fitted' -- "$word"); value=yes ;;
+        --shop) nothing=yes; value=yes ;;
+        --allow-folder) value=yes ;;
+        --print) words=$(compgen -W 'source syntax names rig lengths checked' -- "$word"); value=yes ;;
+        --depends) value=yes ;;
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help --form --fail-on --set --as-of --shop --allow-folder --print --depends' -- "$word") ;;
+      esac
+      ;;
+    build)
+      case $before in
+        --into) value=yes ;;
+        --only) words=$(compgen -W 'bench-card calendar change-sheet checks cord-map cut-list diagram dry-fit-card emergency-splice-card findings index labels order-list proof-sheet receiving-card sign-off spool-plan survey-report take-up echo' -- "$word"); value=yes ;;
+        --since) value=yes ;;
+        --paper) words=$(compgen -W 'a4 letter' -- "$word"); value=yes ;;
+        --depends) value=yes ;;
+        --outside) value=yes ;;
+        --outside-seconds) nothing=yes; value=yes ;;
+        --form) words=$(compgen -W 'text lines json sarif' -- "$word"); value=yes ;;
+        --set) nothing=yes; value=yes ;;
+        --as-of) words=$(compgen -W 'designed ordered made fitted' -- "$word"); value=yes ;;
+        --shop) nothing=yes; value=yes ;;
+        --allow-folder) value=yes ;;
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help --into --only --since --pdf --paper --depends --outside --outside-seconds --form --set --as-of --shop --allow-folder' -- "$word") ;;
+      esac
+      ;;
+    changes)
+      case $before in
+        --from-as-of) words=$(compgen -W 'designed ordered made fitted' -- "$word"); value=yes ;;
+        --into) value=yes ;;
+        --paper) words=$(compgen -W 'a4 letter' -- "$word"); value=yes ;;
+        --form) words=$(compgen -W 'text json' -- "$word"); value=yes ;;
+        --set) nothing=yes; value=yes ;;
+        --as-of) words=$(compgen -W 'designed ordered made fitted' -- "$word"); value=yes ;;
+        --shop) nothing=yes; value=yes ;;
+        --allow-folder) value=yes ;;
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help --from-as-of --into --pdf --paper --form --set --as-of --shop --allow-folder' -- "$word") ;;
+      esac
+      ;;
+    fleet)
+      case $before in
+        --into) value=yes ;;
+        --only) words=$(compgen -W 'bench-card calendar change-sheet checks cord-map cut-list diagram dry-fit-card emergency-splice-card findings index labels order-list proof-sheet receiving-card sign-off spool-plan survey-report take-up echo' -- "$word"); value=yes ;;
+        --paper) words=$(compgen -W 'a4 letter' -- "$word"); value=yes ;;
+        --workers) nothing=yes; value=yes ;;
+        --form) words=$(compgen -W 'text lines json sarif' -- "$word"); value=yes ;;
+        --fail-on) words=$(compgen -W 'error warning note' -- "$word"); value=yes ;;
+        --allow-folder) value=yes ;;
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help --into --only --pdf --paper --workers --form --fail-on --allow-folder' -- "$word") ;;
+      esac
+      ;;
+    find)
+      case $before in
+        --form) words=$(compgen -W 'text csv json' -- "$word"); value=yes ;;
+        --workers) nothing=yes; value=yes ;;
+        --allow-folder) value=yes ;;
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help --form --workers --allow-folder' -- "$word") ;;
+      esac
+      ;;
+    plan)
+      case $before in
+        --into) nothing=yes; value=yes ;;
+        --form) words=$(compgen -W 'text lines json sarif' -- "$word"); value=yes ;;
+        --allow-folder) value=yes ;;
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help --into --form --allow-folder' -- "$word") ;;
+      esac
+      ;;
+    seal)
+      case $before in
+        --into) value=yes ;;
+        --sign-with) value=yes ;;
+        --key) value=yes ;;
+        --only) words=$(compgen -W 'bench-card calendar change-sheet checks cord-map cut-list diagram dry-fit-card emergency-splice-card findings index labels order-list proof-sheet receiving-card sign-off spool-plan survey-report take-up echo' -- "$word"); value=yes ;;
+        --paper) words=$(compgen -W 'a4 letter' -- "$word"); value=yes ;;
+        --shop) nothing=yes; value=yes ;;
+        --allow-folder) value=yes ;;
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help --into --sign-with --key --only --pdf --paper --shop --allow-folder' -- "$word") ;;
+      esac
+      ;;
+    verify)
+      case $before in
+        --seal) nothing=yes; value=yes ;;
+        --sign-with) value=yes ;;
+        --signers) value=yes ;;
+        --signer) nothing=yes; value=yes ;;
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help --seal --sign-with --signers --signer --again' -- "$word") ;;
+      esac
+      ;;
+    mend)
+      case $before in
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help --print' -- "$word") ;;
+      esac
+      ;;
+    show)
+      case $before in
+        --form) words=$(compgen -W 'text csv' -- "$word"); value=yes ;;
+        --set) nothing=yes; value=yes ;;
+        --as-of) words=$(compgen -W 'designed ordered made fitted' -- "$word"); value=yes ;;
+        --shop) nothing=yes; value=yes ;;
+        --allow-folder) value=yes ;;
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help --form --set --as-of --shop --allow-folder' -- "$word") ;;
+        *) [ "$given" -gt 0 ] || words=$(compgen -W 'points lengths pieces take-up marks readings uncertainty measure-next sensitivity temperature account tension replaced fits play joints strength loads checks results limits stack parts states differences made inspections record sources' -- "$word") ;;
+      esac
+      ;;
+    tidy)
+      case $before in
+        --form) words=$(compgen -W 'text lines json sarif' -- "$word"); value=yes ;;
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help --look --print --form' -- "$word") ;;
+      esac
+      ;;
+    list)
+      case $before in
+        --outside) value=yes ;;
+        --outside-seconds) nothing=yes; value=yes ;;
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help --outside --outside-seconds' -- "$word") ;;
+        *) [ "$given" -gt 0 ] || words=$(compgen -W 'words kinds ends units threads findings back-ends tables phases completion' -- "$word") ;;
+      esac
+      ;;
+    explain)
+      case $before in
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help' -- "$word") ;;
+      esac
+      ;;
+    help)
+      case $before in
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help' -- "$word") ;;
+        *) [ "$given" -gt 0 ] || words=$(compgen -W 'begin check build changes fleet find plan seal verify mend show tidy list explain help version' -- "$word") ;;
+      esac
+      ;;
+    version)
+      case $before in
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help' -- "$word") ;;
+      esac
+      ;;
+  esac
+  __sheerpole_offer
+}
+complete -F _sheerpole sheerpole
