@@ -2,9 +2,9 @@
 #include "backend/process/file_name.hpp"
 #include "backend/process/protocol.hpp"
 #include "driver/begin/lengths_rig.hpp"
-#include "driver/compile.hpp"
 #include "driver/seal/sealed_folder.hpp"
 #include "fuzz/targets.hpp"
+#include "service/compile.hpp"
 
 #include <algorithm>
 #include <cstdio>

@@ -3,8 +3,8 @@
 #include "base/calendar_day.hpp"
 #include "diagnostics/excerpt.hpp"
 #include "driver/begin/first_rig.hpp"
-#include "driver/compile.hpp"
 #include "kinds/kind_row.hpp"
+#include "service/compile.hpp"
 #include "units/parse_quantity.hpp"
 
 #include <fmt/format.h>

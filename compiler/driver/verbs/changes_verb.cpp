@@ -1,11 +1,11 @@
 #include "driver/built_in_backends.hpp"
-#include "driver/compile.hpp"
 #include "driver/depends_file.hpp"
 #include "driver/make_pdfs.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 #include "driver/writing/write_bundle.hpp"
 #include "kinds/kind_row.hpp"
+#include "service/compile.hpp"
 
 #include <algorithm>
 #include <exception>

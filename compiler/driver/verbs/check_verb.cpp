@@ -1,8 +1,8 @@
-#include "driver/compile.hpp"
 #include "driver/depends_file.hpp"
 #include "driver/phases.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
+#include "service/compile.hpp"
 
 namespace sheerpole::check_verb {
 

@@ -1,8 +1,8 @@
 #include "backend/table/rig_tables.hpp"
 #include "base/edit_distance.hpp"
-#include "driver/compile.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
+#include "service/compile.hpp"
 
 namespace sheerpole::show_verb {
 
