@@ -28,13 +28,14 @@ struct Verb {
 };
 
 /// All verbs, in the order of the help.
-constexpr std::array verbs{Verb{"begin", begin_verb::add_to},   Verb{"check", check_verb::add_to},
-                           Verb{"build", build_verb::add_to},   Verb{"changes", changes_verb::add_to},
-                           Verb{"fleet", fleet_verb::add_to},   Verb{"find", find_verb::add_to},
-                           Verb{"plan", plan_verb::add_to},     Verb{"seal", seal_verb::add_to},
-                           Verb{"verify", verify_verb::add_to}, Verb{"mend", mend_verb::add_to},
-                           Verb{"show", show_verb::add_to},     Verb{"tidy", tidy_verb::add_to},
-                           Verb{"list", list_verb::add_to},     Verb{"explain", explain_verb::add_to}};
+constexpr std::array verbs{Verb{"begin", begin_verb::add_to},    Verb{"check", check_verb::add_to},
+                           Verb{"build", build_verb::add_to},    Verb{"changes", changes_verb::add_to},
+                           Verb{"fleet", fleet_verb::add_to},    Verb{"find", find_verb::add_to},
+                           Verb{"plan", plan_verb::add_to},      Verb{"seal", seal_verb::add_to},
+                           Verb{"verify", verify_verb::add_to},  Verb{"mend", mend_verb::add_to},
+                           Verb{"show", show_verb::add_to},      Verb{"tidy", tidy_verb::add_to},
+                           Verb{"editor", editor_verb::add_to},  Verb{"list", list_verb::add_to},
+                           Verb{"explain", explain_verb::add_to}};
 
 /// The verb that the command line begins with; null when it begins with none.
 const Verb* verb_asked_for(int argument_count, char** arguments) {
