@@ -31,7 +31,7 @@ std::string plain(std::string_view text) {
 
 class Proposer {
 public:
-  Proposer(const Boat& boat, SourceId source, std::uint32_t offset)
+  Proposer(const OpenBoat& boat, SourceId source, std::uint32_t offset)
       : boat_(boat), text_(boat.text(source)), cursor_(cursor_at(text_, offset, boat.names())) {}
 
   Proposals run() {
@@ -303,7 +303,7 @@ private:
           add(word, ProposalSort::source, {}, each.help);
   }
 
-  const Boat& boat_;
+  const OpenBoat& boat_;
   const SourceText& text_;
   Cursor cursor_;
   std::vector<Proposal> all_;
@@ -337,7 +337,7 @@ std::string_view name_of(ProposalSort sort) {
   return "keyword";
 }
 
-Proposals complete(const Boat& boat, SourceId source, std::uint32_t offset) {
+Proposals complete(const OpenBoat& boat, SourceId source, std::uint32_t offset) {
   return Proposer(boat, source, offset).run();
 }
 

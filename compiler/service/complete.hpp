@@ -1,6 +1,6 @@
 #pragma once
 
-#include "service/boat.hpp"
+#include "service/open_boat.hpp"
 
 #include <string>
 #include <vector>
@@ -32,6 +32,6 @@ struct Proposals {
 
 /// What may be written at the byte `offset` of a file, in the order of the language. Words that have been
 /// begun are not looked at: the editor picks.
-Proposals complete(const Boat& boat, SourceId source, std::uint32_t offset);
+Proposals complete(const OpenBoat& boat, SourceId source, std::uint32_t offset);
 
 } // namespace sheerpole::service

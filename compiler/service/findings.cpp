@@ -18,7 +18,7 @@ bool touch(Span a, Span b) {
 
 } // namespace
 
-std::vector<FileFindings> findings_by_file(const Boat& boat) {
+std::vector<FileFindings> findings_by_file(const OpenBoat& boat) {
   std::vector<FileFindings> result;
   const SourceSet& sources = *boat.compiled.sources;
   for (std::uint32_t i = 0; i < sources.size(); ++i)
@@ -36,7 +36,7 @@ std::vector<FileFindings> findings_by_file(const Boat& boat) {
   return result;
 }
 
-std::vector<Action> actions(const Boat& boat, Span span) {
+std::vector<Action> actions(const OpenBoat& boat, Span span) {
   std::vector<Action> result;
   for (const Diagnostic& finding : boat.compiled.findings) {
     if (!finding.edit)
@@ -53,7 +53,7 @@ std::vector<Action> actions(const Boat& boat, Span span) {
   return result;
 }
 
-std::vector<Action> mend_all(const Boat& boat, FileReader& reader) {
+std::vector<Action> mend_all(const OpenBoat& boat, FileReader& reader) {
   const bool any =
       std::any_of(boat.compiled.findings.begin(), boat.compiled.findings.end(),
                   [](const Diagnostic& finding) { return finding.edit && finding.edit->certain; });

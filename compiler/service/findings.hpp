@@ -1,6 +1,6 @@
 #pragma once
 
-#include "service/boat.hpp"
+#include "service/open_boat.hpp"
 
 #include <string>
 #include <vector>
@@ -13,11 +13,11 @@ struct FileFindings {
   std::string file;
   SourceId source;
   bool was_read = true;                    ///< false: the file that was asked for is not there
-  std::vector<const Diagnostic*> findings; ///< of `Boat::compiled`
+  std::vector<const Diagnostic*> findings; ///< of `OpenBoat::compiled`
 };
 
 /// Of every file of the boat, those without a finding among them, in the order in which they were read.
-std::vector<FileFindings> findings_by_file(const Boat& boat);
+std::vector<FileFindings> findings_by_file(const OpenBoat& boat);
 
 /// A change of the texts that is offered.
 struct Action {
@@ -28,11 +28,11 @@ struct Action {
 };
 
 /// The suggested edits of the findings that the span touches, in the order of the findings.
-std::vector<Action> actions(const Boat& boat, Span span);
+std::vector<Action> actions(const OpenBoat& boat, Span span);
 
 /// All certain edits of the boat's files together, made again and again until none is left, as `mend`
 /// makes them; nothing when there is none.
-std::vector<Action> mend_all(const Boat& boat, FileReader& reader);
+std::vector<Action> mend_all(const OpenBoat& boat, FileReader& reader);
 
 /// The text laid out in the way of the language, as the edit that does so; no edit when it is tidy, nothing
 /// when it can not be read.

@@ -21,7 +21,7 @@ std::string line_of(const SourceText& text, std::uint32_t begin, std::uint32_t e
   return std::string(line.substr(0, last == std::string_view::npos ? 0 : last + 1));
 }
 
-std::string code_of(const Boat& boat, const Symbol& symbol) {
+std::string code_of(const OpenBoat& boat, const Symbol& symbol) {
   const SourceText& text = boat.text(symbol.span.source);
   if (symbol.let != nullptr)
     return line_of(text, symbol.let->span.begin, symbol.let->span.end);
@@ -33,7 +33,7 @@ std::string code_of(const Boat& boat, const Symbol& symbol) {
 }
 
 /// The lengths of a stay, side by side when there are two.
-void add_lengths(const Boat& boat, const std::string& stay, std::vector<std::string>& lines) {
+void add_lengths(const OpenBoat& boat, const std::string& stay, std::vector<std::string>& lines) {
   if (!boat.compiled.derived)
     return;
   const Rig& rig = *boat.compiled.rig;
@@ -49,7 +49,7 @@ void add_lengths(const Boat& boat, const std::string& stay, std::vector<std::str
   }
 }
 
-Hover hover_of_symbol(const Boat& boat, Span word, const Symbol& symbol) {
+Hover hover_of_symbol(const OpenBoat& boat, Span word, const Symbol& symbol) {
   Hover result{word, code_of(boat, symbol), {}};
   if (symbol.row != nullptr) {
     result.lines.emplace_back(symbol.row->help);
@@ -99,7 +99,7 @@ std::optional<Hover> hover_of_word(Span span, const std::string& word, const Cur
 
 } // namespace
 
-std::optional<Hover> hover(const Boat& boat, SourceId source, std::uint32_t offset) {
+std::optional<Hover> hover(const OpenBoat& boat, SourceId source, std::uint32_t offset) {
   const SourceText& text = boat.text(source);
   const Span word = word_at(text, offset);
   if (word.begin == word.end)

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "service/boat.hpp"
+#include "service/open_boat.hpp"
 
 #include <optional>
 #include <string>
@@ -16,7 +16,7 @@ struct Hover {
 };
 
 /// Of the word at the byte `offset`; nothing where none is known.
-std::optional<Hover> hover(const Boat& boat, SourceId source, std::uint32_t offset);
+std::optional<Hover> hover(const OpenBoat& boat, SourceId source, std::uint32_t offset);
 
 /// The hover as Markdown (CommonMark), its code fenced as `rig`, and as plain text.
 std::string markdown(const Hover& hover);

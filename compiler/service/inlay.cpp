@@ -19,7 +19,7 @@ struct Said {
 
 class Inlays {
 public:
-  Inlays(const Boat& boat, SourceId source) : boat_(boat), rig_(*boat.compiled.rig), source_(source) {}
+  Inlays(const OpenBoat& boat, SourceId source) : boat_(boat), rig_(*boat.compiled.rig), source_(source) {}
 
   std::vector<Inlay> run() {
     for (const DerivedStay& stay : boat_.compiled.derived->stays)
@@ -59,7 +59,7 @@ private:
     return result;
   }
 
-  const Boat& boat_;
+  const OpenBoat& boat_;
   const Rig& rig_;
   SourceId source_;
   std::map<Span, std::vector<Said>> said_;
@@ -67,7 +67,7 @@ private:
 
 } // namespace
 
-std::vector<Inlay> inlays(const Boat& boat, SourceId source) {
+std::vector<Inlay> inlays(const OpenBoat& boat, SourceId source) {
   if (!boat.compiled.checked)
     return {};
   return Inlays(boat, source).run();

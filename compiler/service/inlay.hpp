@@ -1,6 +1,6 @@
 #pragma once
 
-#include "service/boat.hpp"
+#include "service/open_boat.hpp"
 
 #include <string>
 #include <vector>
@@ -16,6 +16,6 @@ struct Inlay {
 /// Of one file, in the order of the places: behind the name of each stay the lengths of its bodies, behind
 /// each adjuster in its stack how far it can go both ways. Sides that are alike are said once. Nothing
 /// while the boat has an error.
-std::vector<Inlay> inlays(const Boat& boat, SourceId source);
+std::vector<Inlay> inlays(const OpenBoat& boat, SourceId source);
 
 } // namespace sheerpole::service

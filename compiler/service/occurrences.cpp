@@ -9,7 +9,7 @@ namespace sheerpole::service {
 namespace {
 
 /// The file that the `use` around the offset reads.
-std::optional<Definition> used_file(const Boat& boat, SourceId source, std::uint32_t offset) {
+std::optional<Definition> used_file(const OpenBoat& boat, SourceId source, std::uint32_t offset) {
   const SyntaxTree* tree = boat.tree(source);
   if (tree == nullptr)
     return std::nullopt;
@@ -27,20 +27,20 @@ std::optional<Definition> used_file(const Boat& boat, SourceId source, std::uint
 
 } // namespace
 
-SymbolId symbol_of(const Boat& boat, SourceId source, std::uint32_t offset) {
+SymbolId symbol_of(const OpenBoat& boat, SourceId source, std::uint32_t offset) {
   const Span word = word_at(boat.text(source), offset);
   const ResolvedTree* names = boat.names();
   return names == nullptr || word.begin == word.end ? poison_symbol : names->symbol_at(word);
 }
 
-std::optional<Definition> definition(const Boat& boat, SourceId source, std::uint32_t offset) {
+std::optional<Definition> definition(const OpenBoat& boat, SourceId source, std::uint32_t offset) {
   const SymbolId id = symbol_of(boat, source, offset);
   if (id == poison_symbol)
     return used_file(boat, source, offset);
   return Definition{word_at(boat.text(source), offset), (*boat.names())[id].span};
 }
 
-std::vector<Span> places_of(const Boat& boat, SymbolId symbol) {
+std::vector<Span> places_of(const OpenBoat& boat, SymbolId symbol) {
   std::vector<Span> result;
   for (const NameUse& use : boat.names()->sorted_uses()) {
     // What the command line sets is in no file.
@@ -53,7 +53,7 @@ std::vector<Span> places_of(const Boat& boat, SymbolId symbol) {
   return result;
 }
 
-std::vector<Span> references(const Boat& boat, SourceId source, std::uint32_t offset,
+std::vector<Span> references(const OpenBoat& boat, SourceId source, std::uint32_t offset,
                              bool with_declaration) {
   const SymbolId id = symbol_of(boat, source, offset);
   if (id == poison_symbol)

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "service/boat.hpp"
+#include "service/open_boat.hpp"
 
 #include <optional>
 #include <vector>
@@ -14,17 +14,17 @@ struct Definition {
 };
 
 /// Of the word at the byte `offset`; nothing where no name of the file stands.
-std::optional<Definition> definition(const Boat& boat, SourceId source, std::uint32_t offset);
+std::optional<Definition> definition(const OpenBoat& boat, SourceId source, std::uint32_t offset);
 
 /// Every place at which the name at the byte `offset` stands for the same thing, in all files of the boat,
 /// in their order. With or without the place where it is declared.
-std::vector<Span> references(const Boat& boat, SourceId source, std::uint32_t offset,
+std::vector<Span> references(const OpenBoat& boat, SourceId source, std::uint32_t offset,
                              bool with_declaration);
 
 /// The places of one symbol.
-std::vector<Span> places_of(const Boat& boat, SymbolId symbol);
+std::vector<Span> places_of(const OpenBoat& boat, SymbolId symbol);
 
 /// The symbol of the name at the byte `offset`; the poison symbol where none stands.
-SymbolId symbol_of(const Boat& boat, SourceId source, std::uint32_t offset);
+SymbolId symbol_of(const OpenBoat& boat, SourceId source, std::uint32_t offset);
 
 } // namespace sheerpole::service

@@ -60,7 +60,7 @@ std::string_view name_of(OutlineSort sort) {
   return "declaration";
 }
 
-std::vector<OutlineItem> outline(const Boat& boat, SourceId source) {
+std::vector<OutlineItem> outline(const OpenBoat& boat, SourceId source) {
   std::vector<OutlineItem> result;
   const SyntaxTree* tree = boat.tree(source);
   if (tree == nullptr)

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "service/boat.hpp"
+#include "service/open_boat.hpp"
 
 #include <cstdint>
 #include <string>
@@ -25,7 +25,7 @@ struct OutlineItem {
 };
 
 /// All that a file states, in its order.
-std::vector<OutlineItem> outline(const Boat& boat, SourceId source);
+std::vector<OutlineItem> outline(const OpenBoat& boat, SourceId source);
 
 /// Lines that may be folded to their first, from 0.
 struct Fold {

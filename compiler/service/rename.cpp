@@ -24,7 +24,7 @@ bool is_name(const std::string& word) {
   return let != nullptr && let->name.text == word;
 }
 
-std::size_t count_errors(const Boat& boat) {
+std::size_t count_errors(const OpenBoat& boat) {
   return static_cast<std::size_t>(
       std::count_if(boat.compiled.findings.begin(), boat.compiled.findings.end(),
                     [](const Diagnostic& finding) { return finding.severity == Severity::error; }));
@@ -32,7 +32,7 @@ std::size_t count_errors(const Boat& boat) {
 
 /// Reads the renamed texts and looks whether all places stand for one thing, that of the new name, and
 /// whether no error has come of it.
-bool holds(const Boat& boat, FileReader& reader, const CompileOptions& options,
+bool holds(const OpenBoat& boat, FileReader& reader, const CompileOptions& options,
            const std::vector<TextEdit>& edits, const std::string& new_name) {
   Texts renamed(&reader);
   for (std::uint32_t i = 0; i < boat.compiled.sources->size(); ++i) {
@@ -43,7 +43,7 @@ bool holds(const Boat& boat, FileReader& reader, const CompileOptions& options,
   }
   CompileOptions again = options;
   again.kept = nullptr;
-  const Boat after = read_boat(boat.root, renamed, again);
+  const OpenBoat after = read_boat(boat.root, renamed, again);
   if (after.names() == nullptr || count_errors(after) > count_errors(boat))
     return false;
   SymbolId id = poison_symbol;
@@ -55,7 +55,7 @@ bool holds(const Boat& boat, FileReader& reader, const CompileOptions& options,
 
 } // namespace
 
-std::optional<Renamable> renamable(const Boat& boat, SourceId source, std::uint32_t offset) {
+std::optional<Renamable> renamable(const OpenBoat& boat, SourceId source, std::uint32_t offset) {
   const SymbolId id = symbol_of(boat, source, offset);
   if (id == poison_symbol)
     return std::nullopt;
@@ -63,7 +63,7 @@ std::optional<Renamable> renamable(const Boat& boat, SourceId source, std::uint3
   return Renamable{word, std::string(boat.text(source).text(word))};
 }
 
-Renaming rename(const Boat& boat, FileReader& reader, const CompileOptions& options, SourceId source,
+Renaming rename(const OpenBoat& boat, FileReader& reader, const CompileOptions& options, SourceId source,
                 std::uint32_t offset, const std::string& new_name) {
   const SymbolId id = symbol_of(boat, source, offset);
   if (id == poison_symbol)

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "service/boat.hpp"
+#include "service/open_boat.hpp"
 #include "service/texts.hpp"
 
 #include <optional>
@@ -16,7 +16,7 @@ struct Renamable {
 };
 
 /// The name at the byte `offset`; nothing where no name of the files stands.
-std::optional<Renamable> renamable(const Boat& boat, SourceId source, std::uint32_t offset);
+std::optional<Renamable> renamable(const OpenBoat& boat, SourceId source, std::uint32_t offset);
 
 /// A new name written everywhere, or why not.
 struct Renaming {
@@ -27,7 +27,7 @@ struct Renaming {
 /// Gives the name at the byte `offset` another one in all files of the boat. The new name has to be one
 /// that the language takes and that nothing else has. The edits are proven: the renamed texts are read
 /// again, and every place has to stand for the same thing as before.
-Renaming rename(const Boat& boat, FileReader& reader, const CompileOptions& options, SourceId source,
+Renaming rename(const OpenBoat& boat, FileReader& reader, const CompileOptions& options, SourceId source,
                 std::uint32_t offset, const std::string& new_name);
 
 } // namespace sheerpole::service

@@ -31,7 +31,7 @@ TokenSort sort_of(const Symbol& symbol) {
 
 class Sorter {
 public:
-  Sorter(const Boat& boat, SourceId source)
+  Sorter(const OpenBoat& boat, SourceId source)
       : text_(boat.text(source)), names_(boat.names()), words_(written_words(text_)) {}
 
   std::vector<Token> run() {
@@ -139,7 +139,7 @@ std::string_view lsp_name(TokenSort sort) {
   return "keyword";
 }
 
-std::vector<Token> tokens(const Boat& boat, SourceId source) {
+std::vector<Token> tokens(const OpenBoat& boat, SourceId source) {
   return Sorter(boat, source).run();
 }
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "service/boat.hpp"
+#include "service/open_boat.hpp"
 
 #include <vector>
 
@@ -35,6 +35,6 @@ struct Token {
 
 /// Every word of a file but brackets, colons and commas, in its order. What a name is told by what it
 /// stands for; in a text with slips by its place.
-std::vector<Token> tokens(const Boat& boat, SourceId source);
+std::vector<Token> tokens(const OpenBoat& boat, SourceId source);
 
 } // namespace sheerpole::service

@@ -34,7 +34,7 @@ void add_edits(Json& changes, const Json& more) {
 
 std::optional<LanguageServer::Asked> LanguageServer::asked(const Json& params) {
   const std::string path = path_of_uri(params.at("textDocument").at("uri").get<std::string>());
-  const service::Boat* boat = workspace_.boat_of(path);
+  const service::OpenBoat* boat = workspace_.boat_of(path);
   if (boat == nullptr)
     return std::nullopt;
   const auto source = boat->source(path);
@@ -80,7 +80,7 @@ Json LanguageServer::references(const Json& params) {
   const std::uint32_t offset = PlacedText(at->boat->text(at->source), ways_).offset(params.at("position"));
   const bool declared = params.at("context").at("includeDeclaration").get<bool>();
   Json result = Json::array();
-  for (const service::Boat* boat : workspace_.all_boats_of(path))
+  for (const service::OpenBoat* boat : workspace_.all_boats_of(path))
     for (const Span place : service::references(*boat, *boat->source(path), offset, declared))
       add_location(result, location_json(*boat, place, ways_));
   return result;
@@ -105,7 +105,7 @@ Json LanguageServer::rename(const Json& params) {
   const std::uint32_t offset = PlacedText(at->boat->text(at->source), ways_).offset(params.at("position"));
   const auto new_name = params.at("newName").get<std::string>();
   Json changes = Json::object();
-  for (const service::Boat* boat : workspace_.all_boats_of(path)) {
+  for (const service::OpenBoat* boat : workspace_.all_boats_of(path)) {
     const service::Renaming renaming = service::rename(*boat, workspace_.reader(), workspace_.options(),
                                                        *boat->source(path), offset, new_name);
     if (!renaming.refused.empty())

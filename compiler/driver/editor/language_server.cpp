@@ -170,7 +170,7 @@ std::string LanguageServer::uri_of(const std::string& path) const {
 void LanguageServer::publish() {
   unpublished_ = false;
   std::map<std::string, Json> findings;
-  for (const service::Boat* boat : workspace_.boats())
+  for (const service::OpenBoat* boat : workspace_.boats())
     for (const service::FileFindings& file : service::findings_by_file(*boat)) {
       Json& here = findings.emplace(file.file, Json::array()).first->second;
       // A library of two boats has findings that both meet.

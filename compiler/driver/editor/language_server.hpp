@@ -73,7 +73,7 @@ private:
 
   /// A document of a request, in the boat that it belongs to.
   struct Asked {
-    const service::Boat* boat;
+    const service::OpenBoat* boat;
     SourceId source;
   };
   std::optional<Asked> asked(const Json& params);

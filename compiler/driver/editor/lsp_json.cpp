@@ -134,12 +134,12 @@ std::uint32_t PlacedText::offset(const Json& position) const {
                             places_.at_line(number("line"), number("character"), ways_.counted).byte);
 }
 
-Json location_json(const service::Boat& boat, Span span, const ClientWays& ways) {
+Json location_json(const service::OpenBoat& boat, Span span, const ClientWays& ways) {
   const PlacedText text(boat.text(span.source), ways);
   return {{"uri", uri_of_path(text.text().name())}, {"range", text.range(span)}};
 }
 
-Json diagnostic_json(const service::Boat& boat, const Diagnostic& finding, const ClientWays& ways) {
+Json diagnostic_json(const service::OpenBoat& boat, const Diagnostic& finding, const ClientWays& ways) {
   Json json;
   if (finding.primary)
     json["range"] = PlacedText(boat.text(finding.primary->span.source), ways).range(finding.primary->span);
@@ -160,7 +160,7 @@ Json diagnostic_json(const service::Boat& boat, const Diagnostic& finding, const
   return json;
 }
 
-Json diagnostics_json(const service::Boat& boat, const service::FileFindings& findings,
+Json diagnostics_json(const service::OpenBoat& boat, const service::FileFindings& findings,
                       const ClientWays& ways) {
   Json result = Json::array();
   for (const Diagnostic* finding : findings.findings)
@@ -265,7 +265,7 @@ Json text_edits(const std::vector<service::TextEdit>& edits, const PlacedText& t
   return result;
 }
 
-Json workspace_edit(const service::Boat& boat, const std::vector<service::TextEdit>& edits,
+Json workspace_edit(const service::OpenBoat& boat, const std::vector<service::TextEdit>& edits,
                     const ClientWays& ways) {
   Json changes = Json::object();
   for (std::uint32_t i = 0; i < boat.compiled.sources->size(); ++i) {

@@ -1,9 +1,9 @@
 #pragma once
 
-#include "service/boat.hpp"
 #include "service/complete.hpp"
 #include "service/findings.hpp"
 #include "service/hover.hpp"
+#include "service/open_boat.hpp"
 #include "service/outline.hpp"
 #include "service/tokens.hpp"
 
@@ -49,10 +49,10 @@ private:
   const ClientWays& ways_;
 };
 
-Json diagnostics_json(const service::Boat& boat, const service::FileFindings& findings,
+Json diagnostics_json(const service::OpenBoat& boat, const service::FileFindings& findings,
                       const ClientWays& ways);
-Json diagnostic_json(const service::Boat& boat, const Diagnostic& finding, const ClientWays& ways);
-Json location_json(const service::Boat& boat, Span span, const ClientWays& ways);
+Json diagnostic_json(const service::OpenBoat& boat, const Diagnostic& finding, const ClientWays& ways);
+Json location_json(const service::OpenBoat& boat, Span span, const ClientWays& ways);
 Json completion_json(const service::Proposals& proposals, const PlacedText& text, const ClientWays& ways);
 Json hover_json(const service::Hover& hover, const PlacedText& text, const ClientWays& ways);
 /// Nested, or as a list for those that know no other.
@@ -62,7 +62,7 @@ Json folds_json(const std::vector<service::Fold>& folds);
 Json tokens_json(const std::vector<service::Token>& tokens, const PlacedText& text);
 Json token_legend();
 /// A WorkspaceEdit: by URI, the edits in the order of their places.
-Json workspace_edit(const service::Boat& boat, const std::vector<service::TextEdit>& edits,
+Json workspace_edit(const service::OpenBoat& boat, const std::vector<service::TextEdit>& edits,
                     const ClientWays& ways);
 Json text_edits(const std::vector<service::TextEdit>& edits, const PlacedText& text);
 

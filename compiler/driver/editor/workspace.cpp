@@ -91,11 +91,11 @@ CompileOptions Workspace::options() {
   return options;
 }
 
-bool Workspace::holds(const service::Boat& boat, const std::string& path) {
+bool Workspace::holds(const service::OpenBoat& boat, const std::string& path) {
   return boat.compiled.sources != nullptr && boat.source(path).has_value();
 }
 
-const service::Boat& Workspace::read(const std::string& root) {
+const service::OpenBoat& Workspace::read(const std::string& root) {
   Held& held = held_[root];
   if (held.stale) {
     held.boat = service::read_boat(root, texts_, options());
@@ -151,7 +151,7 @@ void Workspace::find_roots() {
   for (const std::string& path : std::set<std::string>(roots)) {
     bool used = false;
     for (const std::string& user : users_of(path)) {
-      const service::Boat& boat = read(user);
+      const service::OpenBoat& boat = read(user);
       if (user == path || !holds(boat, path))
         continue;
       roots.insert(user);
@@ -166,34 +166,34 @@ void Workspace::find_roots() {
   roots_known_ = true;
 }
 
-std::vector<const service::Boat*> Workspace::boats() {
+std::vector<const service::OpenBoat*> Workspace::boats() {
   find_roots();
-  std::vector<const service::Boat*> result;
+  std::vector<const service::OpenBoat*> result;
   for (const std::string& root : std::set<std::string>(roots_))
     result.push_back(&read(root));
   return result;
 }
 
-const service::Boat* Workspace::boat_of(const std::string& path) {
-  const std::vector<const service::Boat*> all = boats();
-  for (const service::Boat* boat : all)
+const service::OpenBoat* Workspace::boat_of(const std::string& path) {
+  const std::vector<const service::OpenBoat*> all = boats();
+  for (const service::OpenBoat* boat : all)
     if (boat->root == path)
       return boat;
-  for (const service::Boat* boat : all)
+  for (const service::OpenBoat* boat : all)
     if (holds(*boat, path))
       return boat;
   return nullptr;
 }
 
-std::vector<const service::Boat*> Workspace::all_boats_of(const std::string& path) {
-  std::vector<const service::Boat*> result;
-  for (const service::Boat* boat : boats())
+std::vector<const service::OpenBoat*> Workspace::all_boats_of(const std::string& path) {
+  std::vector<const service::OpenBoat*> result;
+  for (const service::OpenBoat* boat : boats())
     if (holds(*boat, path))
       result.push_back(boat);
   for (const std::string& user : users_of(path)) {
     const bool there = std::any_of(result.begin(), result.end(),
-                                   [&](const service::Boat* boat) { return boat->root == user; });
-    if (const service::Boat& boat = read(user); !there && holds(boat, path))
+                                   [&](const service::OpenBoat* boat) { return boat->root == user; });
+    if (const service::OpenBoat& boat = read(user); !there && holds(boat, path))
       result.push_back(&boat);
   }
   return result;

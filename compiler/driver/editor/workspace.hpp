@@ -1,6 +1,6 @@
 #pragma once
 
-#include "service/boat.hpp"
+#include "service/open_boat.hpp"
 #include "service/texts.hpp"
 
 #include <map>
@@ -37,26 +37,26 @@ public:
   FileReader& reader() { return texts_; }
 
   /// All boats that anything which is open belongs to, in the order of their paths.
-  std::vector<const service::Boat*> boats();
+  std::vector<const service::OpenBoat*> boats();
   /// The first boat that the file belongs to, read anew where a text of hers has changed; null when it
   /// belongs to none, since it is not open.
-  const service::Boat* boat_of(const std::string& path);
+  const service::OpenBoat* boat_of(const std::string& path);
   /// All boats in the folders of the editor, and those that are open, that the file belongs to.
-  std::vector<const service::Boat*> all_boats_of(const std::string& path);
+  std::vector<const service::OpenBoat*> all_boats_of(const std::string& path);
   CompileOptions options();
 
 private:
   struct Held {
-    service::Boat boat;
+    service::OpenBoat boat;
     bool stale = true;
     bool background = false; ///< not open itself; a library of hers is
   };
 
-  const service::Boat& read(const std::string& root);
+  const service::OpenBoat& read(const std::string& root);
   void find_roots();
   /// Rig files on the disk, below the folders, that name this file in a `use`.
   std::vector<std::string> users_of(const std::string& path);
-  static bool holds(const service::Boat& boat, const std::string& path);
+  static bool holds(const service::OpenBoat& boat, const std::string& path);
 
   DiskFileReader disk_;
   service::Texts texts_;

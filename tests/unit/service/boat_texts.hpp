@@ -1,6 +1,6 @@
 #pragma once
 
-#include "service/boat.hpp"
+#include "service/open_boat.hpp"
 
 #include <gtest/gtest.h>
 
@@ -18,7 +18,7 @@ public:
   explicit BoatTexts(std::string text) { put("boat.rig", std::move(text)); }
 
   void put(const std::string& path, std::string text) { texts.put(path, std::move(text)); }
-  service::Boat read() { return service::read_boat("boat.rig", texts); }
+  service::OpenBoat read() { return service::read_boat("boat.rig", texts); }
 
   service::Texts texts;
 };

@@ -22,7 +22,7 @@ using testing::Not;
 Proposals proposals(const std::string& text) {
   const test::Marked marked = test::marked(text);
   test::BoatTexts texts(marked.text);
-  const Boat boat = texts.read();
+  const OpenBoat boat = texts.read();
   return complete(boat, SourceId{0}, marked.offset);
 }
 
@@ -113,14 +113,14 @@ TEST(Complete, TakesTheWordThatWasBegun) {
 TEST(Complete, NamesOfLibraries) {
   test::BoatTexts texts("language 1\nuse \"parts.rig\"\nstay a {\n  stack {\n    \n  }\n}\n");
   texts.put("parts.rig", "language 1\ntoggle toggle-99 {\n  length: 3 mm\n}\n");
-  const Boat boat = texts.read();
+  const OpenBoat boat = texts.read();
   const Proposals found = complete(boat, SourceId{0}, 55);
   EXPECT_THAT(found.all, Contains(testing::Field(&Proposal::word, "toggle-99")));
 }
 
 TEST(Complete, EveryPlaceOfABoatAnswers) {
   test::BoatTexts texts(test::small_boat);
-  const Boat boat = texts.read();
+  const OpenBoat boat = texts.read();
   for (std::uint32_t at = 0; at <= test::small_boat.size(); ++at) {
     const Proposals found = complete(boat, SourceId{0}, at);
     EXPECT_LE(found.span.begin, at);

@@ -37,7 +37,7 @@ protected:
   std::string text_of(Span span) const { return std::string(boat.text(span.source).text(span)); }
 
   test::BoatTexts texts;
-  Boat boat;
+  OpenBoat boat;
 };
 
 TEST_F(Names, DefinitionLeadsIntoALibrary) {
@@ -81,7 +81,7 @@ TEST_F(Names, RenameThereAndBackIsTheSameText) {
   test::BoatTexts after;
   after.put("boat.rig", with_edits("boat.rig", boat_text, there.edits));
   after.put("parts.rig", parts_text);
-  const Boat renamed = after.read();
+  const OpenBoat renamed = after.read();
   const Renaming back = rename(renamed, after.texts, {}, SourceId{0}, at("gap") + 2, "gap");
   EXPECT_EQ(with_edits("boat.rig", *after.texts.find("boat.rig"), back.edits), boat_text);
 }
@@ -134,7 +134,7 @@ TEST_F(Names, HoverOfAPropertyAndAUnit) {
 
 TEST(Hover, OfAStaySaysItsLengths) {
   test::BoatTexts texts(test::small_boat);
-  const Boat boat = texts.read();
+  const OpenBoat boat = texts.read();
   ASSERT_FALSE(boat.compiled.has_errors);
   const auto found =
       hover(boat, SourceId{0}, static_cast<std::uint32_t>(test::small_boat.find("cap-shroud")));

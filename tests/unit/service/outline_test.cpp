@@ -23,7 +23,7 @@ TEST(Outline, HasAllThatAFileStates) {
   test::BoatTexts texts(
       "language 1\nuse \"parts.rig\"\nlet a = 1 mm\npoints {\n  b \"Bow\": (0, 0, 0) m\n}\n"
       "stay c.port \"Cap\" {\n  stack {\n  }\n}\nreading of c {\n}\nexpect c.body = 1 m\n");
-  const Boat boat = texts.read();
+  const OpenBoat boat = texts.read();
   std::vector<std::string> lines;
   for (const OutlineItem& item : outline(boat, SourceId{0}))
     lines.push_back(std::string(name_of(item.sort)) + " " + item.name + " / " + item.detail);
@@ -39,7 +39,7 @@ TEST(Outline, HasAllThatAFileStates) {
 
 TEST(Outline, NamesLieInsideTheWhole) {
   test::BoatTexts texts(test::small_boat + "stay {\ntoggle\nlet\nuse\nexpect\nboat \"B");
-  const Boat boat = texts.read();
+  const OpenBoat boat = texts.read();
   for (const OutlineItem& item : outline(boat, SourceId{0})) {
     EXPECT_LE(item.span.begin, item.name_span.begin);
     EXPECT_GE(item.span.end, item.name_span.end);
@@ -60,7 +60,7 @@ TEST(Folds, BlocksCommentsAndUses) {
 TEST(Findings, StandWithTheirFiles) {
   test::BoatTexts texts("language 1\nuse \"parts.rig\"\nuse \"gone.rig\"\n");
   texts.put("parts.rig", "language 1\nlet a = 1 mmm\n");
-  const Boat boat = texts.read();
+  const OpenBoat boat = texts.read();
   const std::vector<FileFindings> files = findings_by_file(boat);
   ASSERT_EQ(files.size(), 2u);
   EXPECT_EQ(files[0].file, "boat.rig");
@@ -70,7 +70,7 @@ TEST(Findings, StandWithTheirFiles) {
 
 TEST(Findings, OfAFileThatIsNotThere) {
   test::BoatTexts texts;
-  const Boat boat = texts.read();
+  const OpenBoat boat = texts.read();
   const std::vector<FileFindings> files = findings_by_file(boat);
   ASSERT_EQ(files.size(), 1u);
   EXPECT_FALSE(files[0].was_read);
@@ -80,7 +80,7 @@ TEST(Findings, OfAFileThatIsNotThere) {
 TEST(Actions, AreOfferedWhereTheFindingStands) {
   const std::string text = "language 1\nlet a = 12 mmm\nlet b = 3 m;\n";
   test::BoatTexts texts("\xEF\xBB\xBF" + text);
-  const Boat boat = texts.read();
+  const OpenBoat boat = texts.read();
   const auto at = static_cast<std::uint32_t>(text.find(';'));
   const std::vector<Action> offered = actions(boat, {SourceId{0}, at, at});
   ASSERT_EQ(offered.size(), 1u);
@@ -110,7 +110,7 @@ TEST(Format, IsOneEditOrNone) {
 
 TEST(Inlays, SayBodyAndTakeUp) {
   test::BoatTexts texts(test::small_boat);
-  const Boat boat = texts.read();
+  const OpenBoat boat = texts.read();
   std::vector<std::string> lines;
   for (const Inlay& inlay : inlays(boat, SourceId{0}))
     lines.push_back(std::string(boat.text(SourceId{0}).text(inlay.behind)) + " -> " + inlay.words);
@@ -122,7 +122,7 @@ TEST(Inlays, SayBodyAndTakeUp) {
 
 TEST(Tokens, TellNamesByWhatTheyStandFor) {
   test::BoatTexts texts(test::small_boat);
-  const Boat boat = texts.read();
+  const OpenBoat boat = texts.read();
   std::vector<std::string> found;
   for (const Token& token : tokens(boat, SourceId{0}))
     found.push_back(std::string(lsp_name(token.sort)) + " " +
@@ -136,7 +136,7 @@ TEST(Tokens, TellNamesByWhatTheyStandFor) {
 
 TEST(Tokens, StandInTheirOrderInAnyText) {
   test::BoatTexts texts(test::small_boat + "stay ( { \"x\n # \u00e9 } ] 1 2 \u20ac let = = jaw\n");
-  const Boat boat = texts.read();
+  const OpenBoat boat = texts.read();
   std::uint32_t last = 0;
   for (const Token& token : tokens(boat, SourceId{0})) {
     EXPECT_GE(token.span.begin, last);

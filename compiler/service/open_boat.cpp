@@ -1,4 +1,4 @@
-#include "service/boat.hpp"
+#include "service/open_boat.hpp"
 
 #include "diagnostics/sink.hpp"
 #include "names/resolve.hpp"
@@ -8,22 +8,22 @@
 
 namespace sheerpole::service {
 
-std::optional<SourceId> Boat::source(std::string_view path) const {
+std::optional<SourceId> OpenBoat::source(std::string_view path) const {
   for (std::uint32_t i = 0; i < compiled.sources->size(); ++i)
     if ((*compiled.sources)[SourceId{i}].name() == path)
       return SourceId{i};
   return std::nullopt;
 }
 
-const SyntaxTree* Boat::tree(SourceId source) const {
+const SyntaxTree* OpenBoat::tree(SourceId source) const {
   for (const auto& each : compiled.trees)
     if (each->source == source)
       return each.get();
   return nullptr;
 }
 
-Boat read_boat(const std::string& root, FileReader& reader, const CompileOptions& options) {
-  Boat boat{root, compile(root, reader, options)};
+OpenBoat read_boat(const std::string& root, FileReader& reader, const CompileOptions& options) {
+  OpenBoat boat{root, compile(root, reader, options)};
   if (!boat.compiled.names && !boat.compiled.trees.empty()) {
     DiagnosticSink not_said;
     boat.loose = resolve(boat.compiled.trees, not_said);

@@ -11,7 +11,7 @@
 namespace sheerpole::service {
 
 /// A boat as it is understood now, from the file that was asked for.
-struct Boat {
+struct OpenBoat {
   std::string root; ///< the path of that file
   Compilation compiled;
   /// The names of texts that have slips: what could be bound, without a finding. `compiled` has those of
@@ -31,7 +31,7 @@ struct Boat {
 
 /// Takes the boat through the phases. Names are bound however many slips the texts have, for whoever is
 /// typing.
-Boat read_boat(const std::string& root, FileReader& reader, const CompileOptions& options = {});
+OpenBoat read_boat(const std::string& root, FileReader& reader, const CompileOptions& options = {});
 
 /// A place of the compiler in a text, as editors count it.
 TextRange range_of(const SourceText& text, const TextPlaces& places, Span span);
