@@ -212,9 +212,16 @@ private:
         property(row);
   }
 
+  /// Not the declaration that is being written itself.
   void bases() {
+    const std::uint32_t at = cursor_.word.begin;
     if (const KindRow* kind = find_kind(cursor_.head))
-      symbols([&](const Symbol& symbol) { return symbol.row == kind; });
+      symbols([&](const Symbol& symbol) {
+        const Declaration* declaration = symbol.declaration;
+        const bool here = declaration != nullptr && symbol.span.source == text_.id() &&
+                          declaration->span.begin <= at && at <= declaration->span.end + 1;
+        return symbol.row == kind && !here;
+      });
   }
   void targets() {
     const KindRow* kind = find_kind(cursor_.head);

@@ -192,4 +192,12 @@ Json LanguageServer::semantic_tokens(const Json& params) {
   return tokens_json(service::tokens(*at->boat, at->source), text);
 }
 
+Json LanguageServer::ask_service(const Json& params) {
+  if (!answers_) {
+    backends_ = built_in_backends();
+    answers_.emplace(workspace_.reader(), backends_);
+  }
+  return answers_->answer(params);
+}
+
 } // namespace sheerpole::editor

@@ -43,6 +43,7 @@ const std::map<std::string_view, LanguageServer::Request>& LanguageServer::reque
       {"textDocument/codeAction", &LanguageServer::code_action},
       {"textDocument/semanticTokens/full", &LanguageServer::semantic_tokens},
       {"sheerpole/text", &LanguageServer::text_of_document},
+      {"sheerpole/ask", &LanguageServer::ask_service},
   };
   return all;
 }

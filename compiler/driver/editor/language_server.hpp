@@ -1,7 +1,9 @@
 #pragma once
 
+#include "driver/built_in_backends.hpp"
 #include "driver/editor/lsp_json.hpp"
 #include "driver/editor/workspace.hpp"
+#include "service/answers.hpp"
 
 #include <functional>
 #include <map>
@@ -60,6 +62,8 @@ private:
   Json code_action(const Json& params);
   Json semantic_tokens(const Json& params);
   Json text_of_document(const Json& params);
+  /// A request of the service itself, which has more than the protocol: papers, numbers, trials.
+  Json ask_service(const Json& params);
 
   void initialized(const Json& params);
   void exit(const Json& params);
@@ -80,6 +84,8 @@ private:
   std::string uri_of(const std::string& path) const;
 
   Workspace workspace_;
+  Backends backends_;                       ///< made when the service is asked
+  std::optional<service::Answers> answers_; ///< the same
   Send send_;
   ClientWays ways_;
   bool initialized_ = false;

@@ -48,6 +48,8 @@ points {
 }
 
 rope hmpe-9 "HMPE" {
+  construction: "12-strand HMPE"
+  size: "9 mm"
   diameter: 9 mm
 }
 

@@ -111,11 +111,15 @@ TEST(Complete, TakesTheWordThatWasBegun) {
 }
 
 TEST(Complete, NamesOfLibraries) {
-  test::BoatTexts texts("language 1\nuse \"parts.rig\"\nstay a {\n  stack {\n    \n  }\n}\n");
+  const test::Marked marked =
+      test::marked("language 1\nuse \"parts.rig\"\nstay a {\n  stack {\n    |\n  }\n}\n");
+  test::BoatTexts texts(marked.text);
   texts.put("parts.rig", "language 1\ntoggle toggle-99 {\n  length: 3 mm\n}\n");
   const OpenBoat boat = texts.read();
-  const Proposals found = complete(boat, SourceId{0}, 55);
-  EXPECT_THAT(found.all, Contains(testing::Field(&Proposal::word, "toggle-99")));
+  std::vector<std::string> found;
+  for (const Proposal& proposal : complete(boat, SourceId{0}, marked.offset).all)
+    found.push_back(proposal.word);
+  EXPECT_THAT(found, Contains("toggle-99"));
 }
 
 TEST(Complete, EveryPlaceOfABoatAnswers) {
