@@ -89,7 +89,8 @@ void LanguageServer::take(std::string_view content) {
   if (message.is_object() && message.contains("id") &&
       (message.contains("result") || message.contains("error")))
     return;
-  answer_with_error(nullptr, invalid_request, "the message is no request");
+  const bool has_id = message.is_object() && message.contains("id") && is_id(message["id"]);
+  answer_with_error(has_id ? message["id"] : Json(), invalid_request, "the message is no request");
 }
 
 void LanguageServer::take_fault(const std::string& fault) {

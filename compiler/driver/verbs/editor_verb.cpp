@@ -71,8 +71,7 @@ int run(const Options& options) {
 } // namespace
 
 void add_to(CLI::App& app, AskedFor& asked) {
-  CLI::App& verb = *app.add_subcommand(
-      "editor", "speak with an editor that shows findings while you type");
+  CLI::App& verb = *app.add_subcommand("editor", "speak with an editor that shows findings while you type");
   Options& options = options_of(verb, asked, run);
   add_allowed_folders(verb, options.rig);
   verb.add_flag("--stdio", options.stdio, "said by some editors; nothing else is spoken over");
