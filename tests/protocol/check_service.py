@@ -88,6 +88,8 @@ class Checked:
             self.faults.append(f"{request}: {answer}")
         self.kinds.add(answer["answers"])
         for place in places_in(answer.get("answer")):
+            if place["file"] == "command line":
+                continue  # what is set for a trial stands in no file
             text = pathlib.Path(place["file"]).read_bytes()
             for end in ("begin", "end"):
                 if place[end] != spot(text, place[end]["byte"]):

@@ -6,9 +6,12 @@
 #include "service/trial.hpp"
 
 #include <gmock/gmock.h>
+#include <rapidcheck/gtest.h>
 
 #include <algorithm>
+#include <iterator>
 #include <string>
+#include <vector>
 
 namespace sheerpole::answers_test {
 namespace {
@@ -116,6 +119,57 @@ TEST_F(TheService, EveryPlaceCanBeAskedForAllThatThereIs) {
       const Json answered = ask({{"ask", what}, {"at", {{"byte", at}}}, {"new_name", "other-name"}});
       EXPECT_EQ(answered["answers"], what) << answered;
     }
+}
+
+constexpr const char* all_that_is_asked[] = {"findings", "complete", "hover",   "definition", "references",
+                                             "rename",   "format",   "symbols", "fold",       "inlay",
+                                             "actions",  "tokens",   "numbers", "stays",      "set"};
+
+/// A boat of which a piece is gone and in which something stands that nobody meant, in any way of counting.
+RC_GTEST_PROP(Answers, AnyTextIsAnswered, ()) {
+  const std::string signs[] = {"{",
+                               "}",
+                               "(",
+                               ")",
+                               ":",
+                               ",",
+                               "\"",
+                               "#",
+                               "\u00e9",
+                               "\U0001F6A2",
+                               "\r",
+                               "\n",
+                               " from ",
+                               ".",
+                               "9",
+                               " x ",
+                               "\xEF\xBB\xBF",
+                               "use \"b.rig\"\n",
+                               "stay ",
+                               "let = ",
+                               ">"};
+  std::string text = test::small_boat;
+  const auto begin = *rc::gen::inRange<std::size_t>(0, text.size());
+  const auto gone = *rc::gen::inRange<std::size_t>(0, 60);
+  const auto picks =
+      *rc::gen::container<std::vector<std::size_t>>(rc::gen::inRange<std::size_t>(0, std::size(signs)));
+  std::string instead;
+  for (const std::size_t pick : picks)
+    instead += signs[pick];
+  text.replace(begin, gone, instead);
+  test::BoatTexts texts(text);
+  Answers answers(texts.texts, {});
+  const auto place = *rc::gen::inRange<std::size_t>(0, text.size() + 10);
+  const std::string counted = *rc::gen::element<std::string>("byte", "unit");
+  for (const char* asked : all_that_is_asked) {
+    const Json answered = answers.answer({{"version", 1},
+                                          {"ask", asked},
+                                          {"boat", "boat.rig"},
+                                          {"at", {{counted, place}}},
+                                          {"new_name", "other-name"},
+                                          {"settings", Json::array()}});
+    RC_ASSERT(answered["answers"] == asked);
+  }
 }
 
 /// A form: the text with this value written where the number asks for it.
