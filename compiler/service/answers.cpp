@@ -60,7 +60,7 @@ struct Question {
   std::uint32_t place(const Json& from, const char* field) const {
     const Json at = from.contains(field) ? from[field] : Json();
     const auto number = [&](const char* key) -> std::optional<std::size_t> {
-      if (!at.is_object() || !at.contains(key) || !at[key].is_number_unsigned())
+      if (!at.is_object() || !at.contains(key) || !at[key].is_number_integer() || at[key] < 0)
         return std::nullopt;
       return at[key].get<std::size_t>();
     };

@@ -2,6 +2,7 @@
 
 #include "calculate/cut/cut_phrase.hpp"
 #include "kinds/kind_row.hpp"
+#include "service/cursor.hpp"
 #include "wording/say.hpp"
 
 #include <algorithm>
@@ -75,6 +76,9 @@ public:
     if (boat_.compiled.checked)
       for (const DerivedStay& stay : boat_.compiled.derived->stays)
         add_missing_of(stay);
+    if (const ResolvedTree* names = boat_.names())
+      for (const ResolvedDeclaration& declaration : names->declarations)
+        add_required(declaration);
     for (const auto& tree : boat_.compiled.trees)
       add_stated(*tree);
     return std::move(all_);
@@ -127,6 +131,30 @@ private:
     all_.push_back(std::move(entry));
   }
 
+  /// What a kind must state and does not, and how each adjuster of a stack is set: without these there are
+  /// no lengths at all.
+  void add_required(const ResolvedDeclaration& resolved) {
+    const Declaration& declaration = *resolved.syntax;
+    for (const PropertyRow& row : resolved.kind->properties) {
+      if (row.need != Need::required || resolved.find(row.name) != nullptr)
+        continue;
+      NumberEntry entry{NumberState::missing, "", std::string(row.name)};
+      entry.place = declaration.name.missing() ? declaration.kind.span : declaration.name.span;
+      place_in_block(declaration, entry);
+      all_.push_back(std::move(entry));
+    }
+    for (const ResolvedItem& item : resolved.items)
+      if (const Symbol& part = (*boat_.names())[item.part];
+          part.row != nullptr && part.row->adjuster && item.syntax->settings.empty()) {
+        NumberEntry entry{NumberState::missing, "", "length"};
+        entry.place = item.syntax->span;
+        place_behind(*item.syntax, entry);
+        all_.push_back(std::move(entry));
+      }
+    for (const ResolvedDeclaration& block : resolved.blocks)
+      add_required(block);
+  }
+
   /// Where the value goes: into the block of the declaration, or behind the part in its stack.
   void place_missing(const MissingInput& input, NumberEntry& entry) const {
     const SyntaxTree* tree = boat_.tree(input.place.source);
@@ -160,17 +188,19 @@ private:
       if (const auto* inner = std::get_if<Declaration>(&each))
         place_in_stack(*inner, entry);
       const auto* item = std::get_if<Item>(&each);
-      if (item == nullptr || !contains(item->span, entry.place) || !item->settings.empty())
-        continue;
-      const SourceText& file = text(item->span);
-      entry.of = item->name.text;
-      for (const Symbol& symbol : boat_.names()->symbols)
-        if (symbol.name == item->name.text && symbol.row != nullptr)
-          entry.row = find_property(symbol.row->settings, entry.property);
-      entry.write = edit_of(file, {file.id(), item->span.end, item->span.end}, "");
-      entry.before = " (" + entry.property + ": ";
-      entry.after = ")";
+      if (item != nullptr && contains(item->span, entry.place) && item->settings.empty())
+        place_behind(*item, entry);
     }
+  }
+  void place_behind(const Item& item, NumberEntry& entry) const {
+    const SourceText& file = text(item.span);
+    entry.of = item.name.text;
+    if (const Symbol* part = find_symbol(boat_.names(), item.name.text);
+        part != nullptr && part->row != nullptr)
+      entry.row = find_property(part->row->settings, entry.property);
+    entry.write = edit_of(file, {file.id(), item.span.end, item.span.end}, "");
+    entry.before = " (" + entry.property + ": ";
+    entry.after = ")";
   }
 
   void add_stated(const SyntaxTree& tree) {
@@ -212,11 +242,8 @@ private:
       add_value(owner, property.name.text, row, property.value);
   }
   void add_settings(const Item& item) {
-    const KindRow* kind = nullptr;
-    if (const ResolvedTree* names = boat_.names())
-      for (const Symbol& symbol : names->symbols)
-        if (symbol.name == item.name.text)
-          kind = symbol.row;
+    const Symbol* part = find_symbol(boat_.names(), item.name.text);
+    const KindRow* kind = part != nullptr ? part->row : nullptr;
     for (const Setting& setting : item.settings) {
       const PropertyRow* row = kind != nullptr ? find_property(kind->settings, setting.name.text)
                                                : find_property(line_settings(), setting.name.text);

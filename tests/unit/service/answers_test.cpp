@@ -104,7 +104,7 @@ TEST_F(TheService, StaysSayHowFarTheyAre) {
 
 TEST_F(TheService, ATrialSaysWhatChanges) {
   // The plate 100 mm lower: from 9093.40 mm to the root of 1.3^2 + 9.1^2 m, which is 9192.39 mm.
-  const Json trial = ask({{"ask", "set"}, {"settings", {"plate-a=(0, 1.4, 0.9) m"}}})["answer"];
+  const Json trial = ask({{"ask", "set"}, {"settings", {"plate-a=(0, 1.4, 0.9) m mirrored"}}})["answer"];
   EXPECT_EQ(trial["changed"], true);
   ASSERT_EQ(trial["stays"].size(), 2u);
   EXPECT_NEAR(trial["stays"][0]["pin_to_pin"]["change_mm"].get<double>(), 98.99, 0.01);
@@ -198,8 +198,12 @@ TEST(Numbers, AStayIsMeasuredByAForm) {
   const OpenBoat measured = texts.read();
   EXPECT_FALSE(measured.compiled.has_errors);
   const std::vector<NumberEntry> then = numbers(measured);
-  EXPECT_EQ(find(then, "cap-shroud.port", "runs")->state, NumberState::stated);
-  EXPECT_EQ(find(then, "cap-shroud.starboard", "runs")->state, NumberState::not_measured);
+  const NumberEntry* port = find(then, "cap-shroud.port", "runs");
+  const NumberEntry* starboard = find(then, "cap-shroud.starboard", "runs");
+  ASSERT_NE(port, nullptr);
+  ASSERT_NE(starboard, nullptr);
+  EXPECT_EQ(port->state, NumberState::stated);
+  EXPECT_EQ(starboard->state, NumberState::not_measured);
 }
 
 TEST(Numbers, WhatIsMissingIsWrittenWhereItBelongs) {
@@ -223,7 +227,10 @@ TEST(Numbers, WhatIsMissingIsWrittenWhereItBelongs) {
   EXPECT_FALSE(boat.compiled.has_errors) << text;
   for (const NumberEntry& number : numbers(boat))
     EXPECT_FALSE(number.state == NumberState::missing && number.property == "length") << number.words;
-  EXPECT_EQ(find(numbers(boat), "toggle-12", "length")->state, NumberState::measured);
+  const std::vector<NumberEntry> then = numbers(boat);
+  const NumberEntry* toggle = find(then, "toggle-12", "length");
+  ASSERT_NE(toggle, nullptr);
+  EXPECT_EQ(toggle->state, NumberState::measured);
 }
 
 TEST(Numbers, WhatIsStatedIsReplaced) {

@@ -140,7 +140,7 @@ TEST(Hover, OfAStaySaysItsLengths) {
       hover(boat, SourceId{0}, static_cast<std::uint32_t>(test::small_boat.find("cap-shroud")));
   ASSERT_TRUE(found);
   // The way from (0, 0.1, 10) to (0, 1.4, 1) m, and less 82 + 350 + 82 mm.
-  EXPECT_THAT(found->lines, testing::Contains("cap-shroud.port: pin-to-pin 9093.40 mm, body 8579.40 mm"));
+  EXPECT_THAT(found->lines, testing::Contains("cap-shroud.port: pin-to-pin 9093.4 mm, body 8579.4 mm"));
 }
 
 } // namespace
