@@ -222,10 +222,13 @@ Json trial_json(const Trial& trial) {
   json["measure_again"] = Json::array();
   json["appear"] = Json::array();
   json["vanish"] = Json::array();
-  json["changed"] = trial.change ? Json(!trial.change->empty()) : Json();
+  json["changed"] = Json();
   if (!trial.change)
     return json;
   for (const StayChange& change : trial.change->stays) {
+    // A stay of which a number is missing can not be compared; it is none that changes.
+    if (change.kind == StayChange::Kind::changed && change.why.empty())
+      continue;
     Json pieces = Json::array();
     for (const PieceChange& piece : change.pieces)
       pieces.push_back({{"name", piece.name},
@@ -241,6 +244,8 @@ Json trial_json(const Trial& trial) {
     json["measure_again"].push_back({{"name", outdated.stay},
                                      {"measured", outdated.measured},
                                      {"expected_mm", json_millimetres(outdated.expected)}});
+  json["changed"] =
+      !json["stays"].empty() || !trial.change->outdated.empty() || !trial.change->without_move.empty();
   // Findings of the boat as she is have their places in texts of hers, which are the same but for the
   // trial.
   const auto words = [](const Diagnostic& finding) -> Json {
