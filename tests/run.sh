@@ -19,7 +19,7 @@ done
 # shellcheck disable=SC2086 # a list of names
 install_missing $build_packages libgtest-dev libgmock-dev librapidcheck-dev libbenchmark-dev llvm-14-tools python3 \
   units libxml2-utils python3-jsonschema w3c-sgml-lib librsvg2-bin qpdf poppler-utils python3-icalendar perl clang-format locales \
-  chromium openssh-client valgrind git make zsh fish mandoc man-db bsdextrautils
+  chromium openssh-client valgrind git make zsh fish mandoc man-db bsdextrautils neovim emacs-nox elpa-eglot
 # Java and Node may be there from elsewhere than Debian.
 command -v java >/dev/null 2>&1 || install_missing default-jre-headless
 command -v node >/dev/null 2>&1 || install_missing nodejs
@@ -83,11 +83,15 @@ run_tests() {
   add $(python3 tests/tally.py lit "$reports/golden.json")
 }
 
-# run_papers BUILD: the tests of the papers with the sheerpole of BUILD; their npm packages are those of package-lock.json.
+# npm_packages FOLDER: installs there what its package-lock.json names.
+npm_packages() {
+  [ "$1/node_modules/.package-lock.json" -nt "$1/package-lock.json" ] ||
+    (cd "$1" && npm ci --ignore-scripts --no-audit --no-fund)
+}
+
+# run_papers BUILD: the tests of the papers with the sheerpole of BUILD.
 run_papers() {
-  packages=tests/browser/node_modules/.package-lock.json
-  [ "$packages" -nt tests/browser/package-lock.json ] ||
-    (cd tests/browser && npm ci --ignore-scripts --no-audit --no-fund)
+  npm_packages tests/browser
   node tests/browser/run.mjs "$1/bin/sheerpole" "$1/papers"
 }
 
@@ -136,6 +140,9 @@ if build "$preset"; then
   # A browser waits a good deal, so the rest runs beside it.
   run_papers "build/$preset" >"build/$preset/papers.log" 2>&1 &
   papers=$!
+  stage "editors: Neovim, Emacs and clients of npm's speak with the language server"
+  { npm_packages tests/editor && python3 tests/editor/run.py "build/$preset/bin/sheerpole"; } >"build/$preset/editors.log" 2>&1 || true
+  add_sum "build/$preset/editors.log"
   stage "slips: what is said first of variants of the boats"
   python3 tests/mutation/run.py "build/$preset/bin/sheerpole" --page docs/slips.md >"build/$preset/slips.log" || true
   add_sum "build/$preset/slips.log"

@@ -35,9 +35,9 @@ constexpr std::array verbs{Verb{"begin", begin_verb::add_to},     Verb{"enter", 
                            Verb{"find", find_verb::add_to},       Verb{"plan", plan_verb::add_to},
                            Verb{"seal", seal_verb::add_to},       Verb{"verify", verify_verb::add_to},
                            Verb{"mend", mend_verb::add_to},       Verb{"show", show_verb::add_to},
-                           Verb{"tidy", tidy_verb::add_to},       Verb{"list", list_verb::add_to},
-                           Verb{"explain", explain_verb::add_to}, Verb{"help", help_verb::add_to},
-                           Verb{"version", version_verb::add_to}};
+                           Verb{"tidy", tidy_verb::add_to},       Verb{"editor", editor_verb::add_to},
+                           Verb{"list", list_verb::add_to},       Verb{"explain", explain_verb::add_to},
+                           Verb{"help", help_verb::add_to},       Verb{"version", version_verb::add_to}};
 
 /// The verb that the command line begins with; null when it begins with none, or with `help`, which is
 /// about all of them.

@@ -52,6 +52,9 @@ void add_to(CLI::App& app, AskedFor& asked);
 namespace tidy_verb {
 void add_to(CLI::App& app, AskedFor& asked);
 }
+namespace editor_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
 namespace list_verb {
 void add_to(CLI::App& app, AskedFor& asked);
 }

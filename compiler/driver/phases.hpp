@@ -1,6 +1,6 @@
 #pragma once
 
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 
 #include <span>
 #include <string>

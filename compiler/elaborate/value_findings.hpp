@@ -43,10 +43,4 @@ void report_wrong_dimension(const std::string& what, const PropertyRow& row, con
 void report_wrong_tolerance(const std::string& what, const Value& value, Dimension wanted, Dimension found,
                             DiagnosticSink& sink);
 
-/// A number of SI units in the unit of the row's example: "320 mm", "50 %".
-std::string shown_like_example(double si, const PropertyRow& row);
-
-/// The unit of the row's example, "mm"; empty when the example has none.
-std::string example_unit(const PropertyRow& row);
-
 } // namespace sheerpole

@@ -1,6 +1,7 @@
 #include "elaborate/value_reader.hpp"
 
 #include "elaborate/value_findings.hpp"
+#include "kinds/example_unit.hpp"
 #include "units/format_length.hpp"
 
 #include <algorithm>

@@ -47,8 +47,8 @@ private:
 class FileWalk {
 public:
   FileWalk(const std::string& root, FileReader& reader, const std::vector<std::string>& more_folders,
-           SourceSet& sources, DiagnosticSink& sink)
-      : reader_(reader), sources_(sources), sink_(sink) {
+           SourceSet& sources, DiagnosticSink& sink, KeptTrees* kept)
+      : reader_(reader), sources_(sources), sink_(sink), kept_(kept) {
     folders_.push_back(real(std::filesystem::path(root).parent_path()));
     for (const std::string& folder : more_folders)
       folders_.push_back(real(folder));
@@ -90,14 +90,14 @@ public:
               .at(*asked_at));
       return;
     }
-    DiagnosticSink of_text;
-    auto tree = std::make_shared<SyntaxTree>(parse(source, of_text, words_left_));
+    const ParsedText parsed = read_text(source);
+    const auto& tree = parsed.tree;
     words_left_ -= tree->words;
     if (report_other_version(*tree)) {
       done_.insert(name);
       return;
     }
-    for (const Diagnostic& finding : of_text.all()) {
+    for (const Diagnostic& finding : parsed.findings) {
       full_ = full_ || finding.slug == "too-many-words";
       sink_.report(finding);
     }
@@ -108,12 +108,20 @@ public:
         follow(*use, path, depth);
     open_.pop_back();
     done_.insert(name);
-    trees_.push_back(std::move(tree));
+    trees_.push_back(tree);
   }
 
   std::vector<std::shared_ptr<const SyntaxTree>> take() { return std::move(trees_); }
 
 private:
+  ParsedText read_text(const SourceText& source) const {
+    if (kept_ != nullptr)
+      return kept_->parsed(source, words_left_);
+    DiagnosticSink of_text;
+    auto tree = std::make_shared<const SyntaxTree>(parse(source, of_text, words_left_));
+    return {std::move(tree), of_text.all()};
+  }
+
   void count_declarations(const SyntaxTree& tree) {
     DeclarationCount counted(declarations_left_);
     counted.count(tree);
@@ -176,6 +184,7 @@ private:
   FileReader& reader_;
   SourceSet& sources_;
   DiagnosticSink& sink_;
+  KeptTrees* kept_; ///< may be null
   std::vector<std::string> open_;
   std::set<std::string> done_;
   std::size_t bytes_ = 0;
@@ -189,8 +198,9 @@ private:
 
 std::vector<std::shared_ptr<const SyntaxTree>> read_files(const std::string& root_path, FileReader& reader,
                                                           const std::vector<std::string>& more_folders,
-                                                          SourceSet& sources, DiagnosticSink& sink) {
-  FileWalk walk(root_path, reader, more_folders, sources, sink);
+                                                          SourceSet& sources, DiagnosticSink& sink,
+                                                          KeptTrees* kept) {
+  FileWalk walk(root_path, reader, more_folders, sources, sink, kept);
   walk.visit(std::filesystem::path(root_path).lexically_normal(), std::nullopt, 0);
   return walk.take();
 }

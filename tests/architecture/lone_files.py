@@ -28,9 +28,9 @@ AT_ONCE = 2
 one_in = 1
 # The longest first; each is written as in an #include.
 READ_ONCE = [
-    ["driver/compile.hpp", "backend/backend.hpp"],
+    ["service/compile.hpp", "backend/backend.hpp"],
     ["backend/backend.hpp"],
-    ["driver/compile.hpp"],
+    ["service/compile.hpp"],
     ["elaborate/evaluator.hpp"],
     ["rules/by_side.hpp"],
     ["backend/table/rig_tables.hpp"],

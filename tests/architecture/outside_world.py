@@ -16,7 +16,7 @@ CHANCE = []
 
 HEADERS = {
     "fstream": DISK,
-    "filesystem": [*DISK, "names"],  # names joins paths, which asks the disk nothing; see DISK_CALL
+    "filesystem": [*DISK, "names", "service"],  # these join paths, which asks the disk nothing; see DISK_CALL
     "chrono": CLOCK,
     "ctime": CLOCK,
     "time.h": CLOCK,

@@ -27,6 +27,7 @@ RIGHT = {
     "compiler/model/knot.hpp": "#pragma once\nnamespace sheerpole {\nstruct Knot {\n  int turns = 0;\n};\n} // namespace sheerpole\n",
     "compiler/results/checked_rig.hpp": '#pragma once\n#include "model/rig.hpp"\n',
     "compiler/backend/backend.hpp": '#pragma once\n#include "results/checked_rig.hpp"\n',
+    "compiler/service/compile.hpp": '#pragma once\n#include "backend/backend.hpp"\n#include "elaborate/elaborate.hpp"\n',
     # The build makes them, and there is none here.
     "compiler/syntax/antlr/build_tree.cpp": "#ifdef SHEERPOLE_BUILT\n"
     '#include "RigParser.h"\n#include <RigLexer.h>\n#include <antlr4-runtime.h>\n#endif\n',
@@ -74,6 +75,8 @@ WRONG = {
         ("compiler/units/wrong_arrow.hpp", '#include "model/rig.hpp"\n', "may not include model"),
         ("compiler/names/wrong_arrow.cpp", '#include "model/rig.hpp"\n', "may not include model"),
         ("compiler/backend/wrong_arrow.cpp", '#include "syntax/parse.hpp"\n', "may not include syntax"),
+        ("compiler/service/wrong_arrow.cpp", '#include "driver/process/run_program.hpp"\n', "started by"),
+        ("compiler/backend/asks.cpp", '#include "service/compile.hpp"\n', "may not include service"),
         ("compiler/source/wrong_arrow.cpp", '#include "units/length.hpp"\n', "may not include units"),
         ("compiler/base/library.cpp", "#include <fmt/format.h>\n", "<fmt/format.h>"),
         ("compiler/rules/library.cpp", "#include <CLI/CLI.hpp>\n", "<CLI/CLI.hpp>"),

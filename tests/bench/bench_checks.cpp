@@ -4,8 +4,8 @@
 #include "bench/one_file.hpp"
 #include "calculate/calculate.hpp"
 #include "diagnostics/sink.hpp"
-#include "driver/compile.hpp"
 #include "rules/check.hpp"
+#include "service/compile.hpp"
 
 #include <benchmark/benchmark.h>
 

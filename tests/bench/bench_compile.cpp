@@ -4,7 +4,7 @@
 #include "bench/one_file.hpp"
 #include "diagnostics/sink.hpp"
 #include "driver/built_in_backends.hpp"
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "syntax/parse.hpp"
 
 #include <benchmark/benchmark.h>

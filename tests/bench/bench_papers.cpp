@@ -1,8 +1,8 @@
 // From the rig file to all its papers, as files in memory and as PDFs.
 
 #include "driver/built_in_backends.hpp"
-#include "driver/compile.hpp"
 #include "driver/make_pdfs.hpp"
+#include "service/compile.hpp"
 
 #include <benchmark/benchmark.h>
 

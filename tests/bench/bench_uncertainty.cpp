@@ -2,7 +2,7 @@
 
 #include "calculate/calculate.hpp"
 #include "calculate/uncertainty/response.hpp"
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "source/file_reader.hpp"
 
 #include <benchmark/benchmark.h>

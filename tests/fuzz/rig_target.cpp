@@ -1,8 +1,8 @@
 #include "diagnostics/sink.hpp"
 #include "driver/built_in_backends.hpp"
-#include "driver/compile.hpp"
 #include "driver/terminal.hpp"
 #include "fuzz/targets.hpp"
+#include "service/compile.hpp"
 #include "syntax/tidy.hpp"
 
 #include <pugixml.hpp>

@@ -14,11 +14,13 @@ namespace sheerpole::fuzz {
 /// As `LLVMFuzzerTestOneInput` wants it; returns 0.
 using Try = int (*)(const std::uint8_t* data, std::size_t size);
 
-int try_text(const std::uint8_t* data, std::size_t size);  ///< rig text: all phases, findings, tidy
-int try_rig(const std::uint8_t* data, std::size_t size);   ///< the same with every paper, so far slower
-int try_table(const std::uint8_t* data, std::size_t size); ///< a table of lengths: it makes no error
-int try_reply(const std::uint8_t* data, std::size_t size); ///< answers of a program outside
-int try_seal(const std::uint8_t* data, std::size_t size);  ///< seal.json and a list of sums
+int try_text(const std::uint8_t* data, std::size_t size);    ///< rig text: all phases, findings, tidy
+int try_rig(const std::uint8_t* data, std::size_t size);     ///< the same with every paper, so far slower
+int try_table(const std::uint8_t* data, std::size_t size);   ///< a table of lengths: it makes no error
+int try_reply(const std::uint8_t* data, std::size_t size);   ///< answers of a program outside
+int try_seal(const std::uint8_t* data, std::size_t size);    ///< seal.json and a list of sums
+int try_service(const std::uint8_t* data, std::size_t size); ///< rig text: all that can be asked of it
+int try_editor(const std::uint8_t* data, std::size_t size);  ///< what an editor sends
 
 /// What rig texts are made of: the words of the language, the examples of the findings, declarations by the
 /// tables of kinds.

@@ -2,9 +2,9 @@
 #include "backend/process/file_name.hpp"
 #include "backend/process/protocol.hpp"
 #include "driver/begin/lengths_rig.hpp"
-#include "driver/compile.hpp"
 #include "driver/seal/sealed_folder.hpp"
 #include "fuzz/targets.hpp"
+#include "service/compile.hpp"
 
 #include <algorithm>
 #include <cstdio>
@@ -119,6 +119,39 @@ const std::vector<Target>& targets() {
   static const std::vector<Target> all{
       {"text", try_text, ".rig", {"tests/fuzz/corpus/rig", "tests/golden/inputs"}, rig_material()},
       {"rig", try_rig, ".rig", {"tests/fuzz/corpus/rig", "tests/golden/inputs"}, rig_material()},
+      {"service", try_service, ".rig", {"tests/fuzz/corpus/rig", "tests/golden/inputs"}, rig_material()},
+      {"editor",
+       try_editor,
+       ".messages",
+       {"tests/fuzz/corpus/editor"},
+       {{"Content-Length: ",
+         "\r\n\r\n",
+         "\"method\"",
+         "\"params\"",
+         "\"id\"",
+         "null",
+         "-1",
+         "4000000000",
+         "\"textDocument/hover\"",
+         "\"textDocument/rename\"",
+         "\"textDocument/didChange\"",
+         "\"textDocument/codeAction\"",
+         "\"position\"",
+         "\"range\"",
+         "\"line\"",
+         "\"character\"",
+         "{",
+         "}",
+         "[",
+         "]",
+         ",",
+         "\\n",
+         "stay a {",
+         "}",
+         "\xC3\xA9",
+         "\xF0\x9F\x9A\xA2"},
+        {},
+        any_json}},
       {"table",
        try_table,
        ".csv",

@@ -1,7 +1,7 @@
 #include "driver/begin/enter_readings.hpp"
 
 #include "driver/begin/lengths_rig.hpp"
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 
 #include <algorithm>
 #include <iterator>

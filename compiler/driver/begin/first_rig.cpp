@@ -2,7 +2,7 @@
 
 #include "base/code_point.hpp"
 #include "base/internal_error.hpp"
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 
 #include <fmt/format.h>
 

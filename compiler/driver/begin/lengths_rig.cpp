@@ -5,8 +5,8 @@
 #include "calculate/facts.hpp"
 #include "diagnostics/excerpt.hpp"
 #include "driver/begin/first_rig.hpp"
-#include "driver/compile.hpp"
 #include "kinds/kind_row.hpp"
+#include "service/compile.hpp"
 #include "units/parse_quantity.hpp"
 
 #include <fmt/format.h>

@@ -3,8 +3,8 @@
 #include "backend/page/paper.hpp"
 #include "diagnostics/render.hpp"
 #include "driver/built_in_backends.hpp"
-#include "driver/compile.hpp"
 #include "driver/terminal.hpp"
+#include "service/compile.hpp"
 
 #include <set>
 #include <string>

@@ -3,8 +3,8 @@
 #include "backend/backend.hpp"
 #include "diagnostics/diagnostic.hpp"
 #include "driver/built_in_backends.hpp"
-#include "driver/compile.hpp"
 #include "driver/process/run_program.hpp"
+#include "service/compile.hpp"
 
 #include <optional>
 #include <string>

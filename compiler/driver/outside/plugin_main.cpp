@@ -2,7 +2,7 @@
 
 #include "backend/json/json.hpp"
 #include "backend/process/protocol.hpp"
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 
 #include <exception>
 #include <iostream>

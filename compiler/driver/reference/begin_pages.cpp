@@ -1,8 +1,8 @@
 #include "driver/begin/first_rig.hpp"
 #include "driver/begin/lengths_rig.hpp"
 #include "driver/built_in_backends.hpp"
-#include "driver/compile.hpp"
 #include "driver/reference/pages.hpp"
+#include "service/compile.hpp"
 
 #include "base/code_point.hpp"
 #include "base/internal_error.hpp"

@@ -4,6 +4,7 @@
 #include "kinds/kind_row.hpp"
 #include "limits/limit.hpp"
 #include "rules/check_table.hpp"
+#include "wording/language_words.hpp"
 
 #include <algorithm>
 #include <vector>

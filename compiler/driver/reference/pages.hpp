@@ -2,7 +2,6 @@
 
 #include "backend/backend.hpp"
 #include "diagnostics/catalogue.hpp"
-#include "kinds/property_row.hpp"
 
 #include <string>
 #include <string_view>
@@ -53,16 +52,5 @@ std::vector<OutputFile> begin_pages();
 /// they state, settings in a stack, ends, units and threads. The form is described in
 /// docs/language/completion.md.
 std::string completion_json();
-
-/// The sort of value by one word, for programs: "quantity", "choice-list".
-std::string_view type_word(ValueType type);
-
-/// What the value of a property may be, in words: "a length or a measure in rope diameters", "one of port,
-/// starboard".
-std::string value_words(const PropertyRow& row);
-
-/// Where the value must lie, in the unit of the example: "0.3 m to 60 m", "at least 1 kg". Empty when
-/// anything goes.
-std::string range_words(const PropertyRow& row);
 
 } // namespace sheerpole

@@ -2,8 +2,8 @@
 
 #include "backend/backend.hpp"
 #include "base/result.hpp"
-#include "driver/compile.hpp"
 #include "driver/terminal.hpp"
+#include "service/compile.hpp"
 
 #include <map>
 #include <optional>

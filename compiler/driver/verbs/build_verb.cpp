@@ -1,5 +1,4 @@
 #include "driver/built_in_backends.hpp"
-#include "driver/compile.hpp"
 #include "driver/depends_file.hpp"
 #include "driver/make_pdfs.hpp"
 #include "driver/outside/outside_backends.hpp"
@@ -7,6 +6,7 @@
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 #include "driver/writing/write_bundle.hpp"
+#include "service/compile.hpp"
 
 namespace sheerpole::build_verb {
 

@@ -1,5 +1,4 @@
 #include "driver/built_in_backends.hpp"
-#include "driver/compile.hpp"
 #include "driver/depends_file.hpp"
 #include "driver/make_pdfs.hpp"
 #include "driver/rig_argument.hpp"
@@ -7,6 +6,7 @@
 #include "driver/verbs/options.hpp"
 #include "driver/writing/write_bundle.hpp"
 #include "kinds/kind_row.hpp"
+#include "service/compile.hpp"
 
 #include <algorithm>
 #include <exception>

@@ -1,10 +1,10 @@
-#include "driver/compile.hpp"
 #include "driver/depends_file.hpp"
 #include "driver/fleet/fleet_boat.hpp"
 #include "driver/phases.hpp"
 #include "driver/rig_argument.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
+#include "service/compile.hpp"
 
 namespace sheerpole::check_verb {
 

@@ -1,13 +1,13 @@
 #include "backend/table/table.hpp"
 #include "base/edit_distance.hpp"
 #include "diagnostics/excerpt.hpp"
-#include "driver/compile.hpp"
 #include "driver/find/find_in_rig.hpp"
 #include "driver/fleet/fleet_folders.hpp"
 #include "driver/fleet/in_order.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 #include "kinds/kind_row.hpp"
+#include "service/compile.hpp"
 
 #include <nlohmann/json.hpp>
 

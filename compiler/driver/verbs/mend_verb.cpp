@@ -1,10 +1,10 @@
 #include "diagnostics/excerpt.hpp"
 #include "diagnostics/render.hpp"
-#include "driver/mend.hpp"
 #include "driver/rig_argument.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 #include "driver/writing/replace_file.hpp"
+#include "service/mend.hpp"
 
 #include <algorithm>
 #include <filesystem>

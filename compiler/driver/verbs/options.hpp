@@ -3,8 +3,8 @@
 #include "backend/page/paper.hpp"
 #include "diagnostics/render.hpp"
 #include "driver/command_line.hpp"
-#include "driver/compile.hpp"
 #include "driver/outside/outside_backends.hpp"
+#include "service/compile.hpp"
 
 #include <CLI/CLI.hpp>
 

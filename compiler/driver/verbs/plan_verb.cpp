@@ -1,10 +1,10 @@
 #include "diagnostics/excerpt.hpp"
 #include "driver/built_in_backends.hpp"
-#include "driver/compile.hpp"
 #include "driver/depends_file.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 #include "driver/writing/write_bundle.hpp"
+#include "service/compile.hpp"
 
 #include <algorithm>
 #include <exception>

@@ -1,9 +1,9 @@
 #include "backend/table/rig_tables.hpp"
 #include "base/edit_distance.hpp"
-#include "driver/compile.hpp"
 #include "driver/rig_argument.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
+#include "service/compile.hpp"
 
 namespace sheerpole::show_verb {
 

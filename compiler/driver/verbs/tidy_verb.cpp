@@ -1,10 +1,10 @@
 #include "diagnostics/excerpt.hpp"
 #include "diagnostics/load_failure_slug.hpp"
-#include "driver/compile.hpp"
 #include "driver/rig_argument.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 #include "driver/writing/replace_file.hpp"
+#include "service/compile.hpp"
 #include "syntax/tidy.hpp"
 
 #include <algorithm>

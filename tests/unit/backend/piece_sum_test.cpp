@@ -1,5 +1,5 @@
 #include "backend/printed_sums.hpp"
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "source/file_reader.hpp"
 #include "unit/backend/sample_rig.hpp"
 

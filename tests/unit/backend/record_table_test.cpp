@@ -1,6 +1,6 @@
 #include "backend/table/rig_tables.hpp"
-#include "driver/compile.hpp"
 #include "plugins/survey-report/survey_report.hpp"
+#include "service/compile.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 
 #include <gmock/gmock.h>

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "diagnostics/render.hpp"
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "source/file_reader.hpp"
 
 #include <gtest/gtest.h>

@@ -2,7 +2,7 @@
 // refused with their place.
 #include "driver/begin/enter_readings.hpp"
 
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "plugins/measuring-sheet/measuring_sheet.hpp"
 
 #include <gmock/gmock.h>

@@ -1,8 +1,8 @@
 #include "driver/begin/first_rig.hpp"
 
 #include "driver/built_in_backends.hpp"
-#include "driver/compile.hpp"
 #include "driver/terminal.hpp"
+#include "service/compile.hpp"
 #include "syntax/tidy.hpp"
 
 #include <gtest/gtest.h>

@@ -7,8 +7,8 @@
 #include "backend/table/rig_tables.hpp"
 #include "diagnostics/catalogue.hpp"
 #include "driver/built_in_backends.hpp"
-#include "driver/compile.hpp"
 #include "kinds/kind_row.hpp"
+#include "service/compile.hpp"
 #include "unit/driver/changed_boat.hpp"
 #include "unit/share.hpp"
 

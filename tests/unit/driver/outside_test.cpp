@@ -2,10 +2,10 @@
 #include "driver/outside/plugin_main.hpp"
 
 #include "backend/process/protocol.hpp"
-#include "driver/compile.hpp"
 #include "kinds/kind_row.hpp"
 #include "plugins/echo/echo.hpp"
 #include "plugins/template/template.hpp"
+#include "service/compile.hpp"
 #include "unit/backend/sample_rig.hpp"
 
 #include <gtest/gtest.h>

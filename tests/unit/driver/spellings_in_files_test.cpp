@@ -2,7 +2,7 @@
 // refuse the same texts as the reader of quantities, and give the same lengths.
 
 #include "diagnostics/sink.hpp"
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "unit/units/spelling_corpus.hpp"
 #include "units/parse_quantity.hpp"
 

@@ -1,6 +1,6 @@
 #include "plugins/calendar/calendar.hpp"
 
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "source/file_reader.hpp"
 
 #include <gtest/gtest.h>

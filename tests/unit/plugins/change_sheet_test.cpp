@@ -1,7 +1,7 @@
 #include "plugins/change-sheet/change_sheet.hpp"
 
 #include "backend/json/json.hpp"
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "source/file_reader.hpp"
 #include "unit/page/page_boxes.hpp"
 

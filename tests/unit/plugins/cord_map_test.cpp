@@ -1,6 +1,6 @@
 #include "plugins/cord-map/cord_map.hpp"
 
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "source/file_reader.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/page/page_boxes.hpp"

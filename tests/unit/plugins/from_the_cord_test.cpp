@@ -2,8 +2,8 @@
 
 #include "backend/card/card_in_hand.hpp"
 #include "backend/json/json.hpp"
-#include "driver/compile.hpp"
 #include "plugins/bench-card/bench_card.hpp"
+#include "service/compile.hpp"
 #include "source/file_reader.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/calculate/reference_rows.hpp"

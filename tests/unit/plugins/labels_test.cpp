@@ -1,6 +1,6 @@
 #include "plugins/labels/labels.hpp"
 
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/page/page_boxes.hpp"
 #include "unit/plugins/example_boat.hpp"

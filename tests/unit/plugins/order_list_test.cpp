@@ -1,6 +1,6 @@
 #include "plugins/order-list/order_list.hpp"
 
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "source/file_reader.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/page/page_boxes.hpp"

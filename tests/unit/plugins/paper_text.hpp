@@ -2,7 +2,7 @@
 
 #include "backend/backend.hpp"
 #include "driver/built_in_backends.hpp"
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "source/file_reader.hpp"
 
 #include <cmath>

@@ -1,7 +1,7 @@
 #include "plugins/receiving-card/receiving_card.hpp"
 
 #include "calculate/facts.hpp"
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/page/page_boxes.hpp"
 #include "unit/plugins/example_boat.hpp"

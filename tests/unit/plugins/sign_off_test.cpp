@@ -1,6 +1,6 @@
 #include "plugins/sign-off/sign_off.hpp"
 
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "source/file_reader.hpp"
 #include "unit/page/page_boxes.hpp"
 

@@ -2,7 +2,7 @@
 
 #include "base/byte_text.hpp"
 #include "diagnostics/catalogue.hpp"
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "source/file_reader.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/page/page_boxes.hpp"

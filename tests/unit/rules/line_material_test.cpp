@@ -1,5 +1,5 @@
 #include "calculate/strength/stay_stiffness.hpp"
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "source/file_reader.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/rules/rule_fixture.hpp"

@@ -1,5 +1,5 @@
 #include "calculate/behaviour/thermal_table.hpp"
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "source/file_reader.hpp"
 #include "wording/say.hpp"
 

@@ -1,4 +1,4 @@
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "source/file_reader.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 

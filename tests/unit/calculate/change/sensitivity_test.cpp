@@ -1,6 +1,6 @@
 #include "calculate/change/sensitivity.hpp"
 
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "source/file_reader.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/calculate/reference_rows.hpp"

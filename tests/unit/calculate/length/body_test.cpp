@@ -1,7 +1,7 @@
 #include "calculate/length/body.hpp"
 
 #include "calculate/calculate.hpp"
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 #include "unit/calculate/rig_builder.hpp"
 #include "wording/length_words.hpp"
 #include "wording/say.hpp"

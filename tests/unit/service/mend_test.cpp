@@ -1,4 +1,4 @@
-#include "driver/mend.hpp"
+#include "service/mend.hpp"
 
 #include "diagnostics/catalogue.hpp"
 

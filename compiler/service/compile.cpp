@@ -1,4 +1,4 @@
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 
 #include "calculate/bench/restate_for_shop.hpp"
 #include "calculate/calculate.hpp"
@@ -56,7 +56,7 @@ bool restate(Rig& rig, const std::string& shop, DiagnosticSink& sink) {
 
 void run(Compilation& compilation, const std::string& path, FileReader& reader,
          const CompileOptions& options, DiagnosticSink& sink) {
-  compilation.trees = read_files(path, reader, options.folders, *compilation.sources, sink);
+  compilation.trees = read_files(path, reader, options.folders, *compilation.sources, sink, options.kept);
   if (compilation.trees.empty())
     return;
   // A name that stands in a broken line would look unknown elsewhere; findings of the text come alone.

@@ -1,4 +1,4 @@
-#include "driver/compile.hpp"
+#include "service/compile.hpp"
 
 #include "driver/built_in_backends.hpp"
 

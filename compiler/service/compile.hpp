@@ -4,6 +4,7 @@
 #include "diagnostics/check_result.hpp"
 #include "diagnostics/diagnostic.hpp"
 #include "model/rig.hpp"
+#include "names/kept_trees.hpp"
 #include "names/resolved_tree.hpp"
 #include "results/checked_rig.hpp"
 #include "rules/check_report.hpp"
@@ -42,6 +43,7 @@ struct CompileOptions {
   unsigned threads = 0;              ///< for what is worked out in parts; 0: as many as processors
   bool rig_only = false;             ///< nothing is calculated and checked
   Wanted wanted = Wanted::words;     ///< counts: what checks read, too little for a paper
+  KeptTrees* kept = nullptr;         ///< of texts that were read before; may be null
 };
 
 /// Takes a rig file through all phases. A phase is not begun when one before it has reported an error, so

@@ -1,0 +1,58 @@
+#include "wording/service_words.hpp"
+
+namespace sheerpole {
+
+namespace {
+
+std::string quoted(std::string_view word) {
+  return "`" + std::string(word) + "`";
+}
+
+} // namespace
+
+std::string nothing_to_rename() {
+  return "no name of a rig file stands here";
+}
+
+std::string no_name_of_the_language(std::string_view name) {
+  return quoted(name) +
+         " is no name: a name begins with a letter and has letters, digits and single hyphens";
+}
+
+std::string name_is_taken(std::string_view name) {
+  return quoted(name) + " is declared already";
+}
+
+std::string would_mean_something_else(std::string_view name) {
+  return quoted(name) + " would be read as something else where the name stands now";
+}
+
+std::string mend_all_that_is_certain() {
+  return "put right all that can be read in one way only";
+}
+
+std::string take_up_words(std::string_view to_tighten, std::string_view to_slacken) {
+  return "tightens " + std::string(to_tighten) + ", slackens " + std::string(to_slacken);
+}
+
+std::string request_is_no_object() {
+  return "a request is a JSON object";
+}
+
+std::string version_not_known(std::string_view version) {
+  return "version " + std::string(version) + " is not known; this is version 1";
+}
+
+std::string nothing_of_this_name_is_asked(std::string_view what) {
+  return "nothing of the name " + quoted(what) + " can be asked";
+}
+
+std::string field_is_missing(std::string_view field) {
+  return quoted(field) + " is missing or is another kind of value";
+}
+
+std::string file_is_not_of_the_boat(std::string_view file) {
+  return quoted(file) + " is no file of this boat";
+}
+
+} // namespace sheerpole

@@ -1,0 +1,27 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+// What a program that edits rig files is told, in English.
+namespace sheerpole {
+
+std::string nothing_to_rename();
+std::string no_name_of_the_language(std::string_view name);
+std::string name_is_taken(std::string_view name);
+std::string would_mean_something_else(std::string_view name);
+
+/// The title of all certain edits together.
+std::string mend_all_that_is_certain();
+
+/// The adjuster of a stay as it is set: "tightens 35 mm, slackens 40 mm".
+std::string take_up_words(std::string_view to_tighten, std::string_view to_slacken);
+
+/// Why a request was not answered.
+std::string request_is_no_object();
+std::string version_not_known(std::string_view version);
+std::string nothing_of_this_name_is_asked(std::string_view what);
+std::string field_is_missing(std::string_view field);
+std::string file_is_not_of_the_boat(std::string_view file);
+
+} // namespace sheerpole
