@@ -138,7 +138,9 @@ private:
     const TuneStay& stay = tuned_.model.stays[number];
     const Side side = checked_.rig()[stay.stay].side;
     // From starboard the stays of the port side lie behind the others.
-    const bool labelled = view.from_astern || side != Side::port;
+    // From astern those of the centreline lie on the mast.
+    const bool labelled = view.from_astern ? side != Side::centre : side != Side::port;
+    const bool to_the_left = view.from_astern && side == Side::port;
     for (const statics::StayId leg : stay.legs) {
       const std::vector<statics::NodeId>& path = tuned_.model.structure.stays[leg.index()].path;
       const double newtons = tuned_.state.stays[leg.index()].tension_newtons;
@@ -153,11 +155,11 @@ private:
       // Stays that end near each other are told at different heights.
       const double share = 0.45 + 0.11 * static_cast<double>(number % 5);
       const PaperPoint at{a.x + share * (b.x - a.x), a.y + share * (b.y - a.y)};
-      group.add(TextShape{.at = {at.x + 0.8, at.y},
+      group.add(TextShape{.at = {at.x + (to_the_left ? -0.8 : 0.8), at.y},
                           .text = std::to_string(number + 1) + ": " +
                                   (newtons > 0.0 ? format_kilonewtons(newtons) : std::string("slack")),
                           .size = label_size,
-                          .anchor = TextAnchor::start,
+                          .anchor = to_the_left ? TextAnchor::end : TextAnchor::start,
                           .bold = false,
                           .id = {}});
     }

@@ -13,7 +13,9 @@ namespace sheerpole {
 namespace {
 
 /// Columns of numbers that a page takes beside the names of the rows.
-constexpr std::size_t columns_across = 10;
+constexpr std::size_t columns_across = 12;
+/// Places of a spar nearer to each other than this are told once, but for its ends.
+constexpr double told_apart_mm = 250.0;
 
 DocumentTable document_table(const Table& table, std::vector<double> shares = {}) {
   DocumentTable made;
@@ -26,36 +28,38 @@ DocumentTable document_table(const Table& table, std::vector<double> shares = {}
   return made;
 }
 
-/// A wide table as several that a page takes, each with the names of its rows. The last column, of words,
-/// stands in a table of its own with them.
-void add_in_parts(const Table& table, std::size_t named, std::size_t words_behind, Document& document) {
-  const std::size_t numbers = table.columns.size() - named - words_behind;
-  for (std::size_t from = 0; from < numbers; from += columns_across) {
-    Table part{.title = table.title, .columns = {}, .rows = {}, .notes = {}};
-    std::vector<double> shares;
-    std::vector<std::size_t> taken;
-    for (std::size_t i = 0; i < named; ++i)
+/// Some columns of a table behind the first, which name its rows.
+DocumentTable columns_of(const Table& table, std::size_t named, std::size_t from, std::size_t to, bool last,
+                         const std::string& of) {
+  Table part{.title = table.title + of, .columns = {}, .rows = {}, .notes = {}};
+  std::vector<std::size_t> taken;
+  std::vector<double> shares;
+  for (std::size_t i = 0; i < table.columns.size(); ++i)
+    if (i < named || (i >= from && i < to))
       taken.push_back(i);
-    for (std::size_t i = from; i < std::min(from + columns_across, numbers); ++i)
-      taken.push_back(named + i);
-    const bool last = from + columns_across >= numbers;
-    if (last)
-      for (std::size_t i = 0; i < words_behind; ++i)
-        taken.push_back(named + numbers + i);
-    for (const std::size_t i : taken) {
-      part.columns.push_back(table.columns[i]);
-      shares.push_back(i == 0 ? 2.6 : i < named ? 1.5 : i >= named + numbers ? 3.0 : 1.0);
-    }
-    for (const auto& row : table.rows) {
-      std::vector<std::string> cells;
-      for (const std::size_t i : taken)
-        cells.push_back(row[i]);
-      part.rows.push_back(std::move(cells));
-    }
-    if (last)
-      part.notes = table.notes;
-    document.blocks.emplace_back(document_table(part, shares));
+  for (const std::size_t i : taken) {
+    part.columns.push_back(table.columns[i]);
+    shares.push_back(i == 0 ? 2.6 : i < named ? 1.5 : table.columns[i].right ? 1.0 : 4.0);
   }
+  for (const auto& row : table.rows) {
+    std::vector<std::string> cells;
+    for (const std::size_t i : taken)
+      cells.push_back(row[i]);
+    part.rows.push_back(std::move(cells));
+  }
+  if (last)
+    part.notes = table.notes;
+  return document_table(part, shares);
+}
+
+/// A wide table as several that a page takes: tensions, then all that is of the masts.
+void add_in_parts(const Table& table, std::size_t stays, Document& document) {
+  constexpr std::size_t named = 2;
+  for (std::size_t from = 0; from < stays; from += columns_across)
+    document.blocks.emplace_back(columns_of(table, named, named + from,
+                                            named + std::min(from + columns_across, stays), false, ", kN"));
+  document.blocks.emplace_back(
+      columns_of(table, named, named + stays, table.columns.size(), true, ", mm of the mast"));
 }
 
 void add_heading(const std::string& text, Document& document) {
@@ -70,17 +74,23 @@ void add_bends(const CheckedRig& checked, const TunedRig& tuned, Document& docum
     DocumentTable table;
     table.caption = "Bend of " + name + " from the straight line between heel and head, mm";
     table.columns = {{"from the heel, mm", 1.0, true}, {"forward", 1.0, true}, {"to starboard", 1.0, true}};
-    for (const statics::SparPlace& place : tuned.state.spars[spar.element.index()].places)
+    const auto& places = tuned.state.spars[spar.element.index()].places;
+    double told = -told_apart_mm;
+    for (std::size_t i = 0; i < places.size(); ++i) {
+      const statics::SparPlace& place = places[i];
+      if (place.at_mm < told + told_apart_mm && i + 1 < places.size())
+        continue;
+      told = place.at_mm;
       table.rows.push_back({format_fixed(place.at_mm, 0),
                             format_signed(statics::dot(place.bend_mm, spar.forward), 1),
                             format_signed(statics::dot(place.bend_mm, spar.starboard), 1)});
-    document.blocks.emplace_back(DocumentHeading{"Bend of " + name, 3});
+    }
     document.blocks.emplace_back(std::move(table));
   }
 }
 
 void add_report(const CheckedRig& checked, const TuneReport& report, Document& document) {
-  add_heading("As it stands", document);
+  add_heading("As she stands", document);
   document.blocks.emplace_back(document_table(without_empty_columns(standing_table(checked, report)),
                                               {2.0, 2.0, 1.2, 0.8, 1.0, 1.6}));
   StandingDrawing standing = standing_drawing(checked, report.tuned);
@@ -91,15 +101,14 @@ void add_report(const CheckedRig& checked, const TuneReport& report, Document& d
                                                   numbered_stays(checked, report.tuned.model) + "."});
   add_bends(checked, report.tuned, document);
   add_heading("What one turn does", document);
-  add_in_parts(turn_table(checked, report), 2, 1, document);
+  add_in_parts(turn_table(checked, report), report.tuned.model.stays.size(), document);
   const Table doubt = turn_doubt_table(checked, report);
   if (doubt.rows.empty()) {
     document.blocks.emplace_back(DocumentText{
         "No bound is stated of a stiffness, a reading or what was taken up: how far these numbers may "
         "be off is not known."});
   } else {
-    document.blocks.emplace_back(DocumentHeading{doubt.title, 3});
-    add_in_parts(doubt, 2, 0, document);
+    add_in_parts(doubt, report.tuned.model.stays.size(), document);
   }
   if (!report.planning.wishes.empty() || !report.planning.not_understood.empty()) {
     add_heading("The turns for what is wished for", document);
@@ -115,8 +124,14 @@ Document document_of(const CheckedRig& checked, const TuneReport& report) {
   Document document{.title = "Tune sheet of " + boat_title(checked),
                     .about = "What one turn does, at the dock",
                     .foot = identity_words(checked),
-                    .draft = tune_draft_words(checked, report.tuned.model),
+                    .draft = {},
                     .blocks = {}};
+  // What is a draft here is turned by, not cut to.
+  if (const std::string draft = joined(tune_draft_words(checked, report.tuned.model), ". ");
+      !draft.empty()) {
+    document.foot = "DRAFT, " + document.foot;
+    document.blocks.emplace_back(DocumentNotice{"DRAFT: turn nothing by it alone. " + draft + "."});
+  }
   for (const std::string& caution : tune_cautions())
     document.blocks.emplace_back(DocumentNotice{caution});
   if (report.tuned.stands()) {
@@ -127,7 +142,7 @@ Document document_of(const CheckedRig& checked, const TuneReport& report) {
         DocumentText{"State these in the rig file; nothing is taken in their place."});
     document.blocks.emplace_back(document_table(tune_lacking_table(checked, report.tuned), {1.0, 3.0}));
   }
-  add_heading("What it rests on", document);
+  add_heading("Inputs", document);
   document.blocks.emplace_back(
       document_table(tune_inputs_table(checked, report.tuned.model), {1.5, 1.6, 1.2, 2.0}));
   return document;

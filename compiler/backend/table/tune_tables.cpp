@@ -98,6 +98,15 @@ std::string slack_words(const CheckedRig& checked, const TuneReport& report, con
                                           : ", after about " + format_fixed(turns, turns < 10.0 ? 1 : 0));
 }
 
+/// Where a value is from; it stands beside it as written.
+std::string source_of(const TuneInput& input) {
+  if (input.value.empty() || !input.provenance.place)
+    return "";
+  Provenance provenance = input.provenance;
+  provenance.written.clear();
+  return source_words(provenance);
+}
+
 /// Whether no stay is known to change or not to.
 bool nothing_known(const TuneReport& report, const TuneLater& later) {
   return later.not_checked.size() >= report.tuned.model.stays.size();
@@ -152,9 +161,8 @@ Table tune_inputs_table(const CheckedRig& checked, const TuneModel& model) {
   Table table{.title = "What the balance of the rig rests on",
               .columns = {{"of"}, {"property"}, {"value"}, {"source"}}};
   for (const TuneInput& input : model.inputs)
-    table.rows.push_back(
-        {say(checked.rig(), input.of), input.property, input.value.empty() ? "NOT STATED" : input.value,
-         input.value.empty() || !input.provenance.place ? "" : source_words(input.provenance)});
+    table.rows.push_back({say(checked.rig(), input.of), input.property,
+                          input.value.empty() ? "NOT STATED" : input.value, source_of(input)});
   for (const Remark& lacking : model.lacking)
     table.rows.push_back({"", "", "LACKING", say(checked.rig(), lacking)});
   table.notes = say_each(checked.rig(), model.notes);
@@ -163,7 +171,7 @@ Table tune_inputs_table(const CheckedRig& checked, const TuneModel& model) {
 
 Table tune_lacking_table(const CheckedRig& checked, const TunedRig& tuned) {
   const Rig& rig = checked.rig();
-  Table table{.title = "Not worked out", .columns = {{"of"}, {"what is in the way"}}};
+  Table table{.title = "What is in the way", .columns = {{"of"}, {"what is in the way"}}};
   for (const TuneInput& input : tuned.model.inputs)
     if (input.value.empty())
       table.rows.push_back({say(rig, input.of), input.property + " is not stated"});
@@ -270,7 +278,7 @@ Table turn_table(const CheckedRig& checked, const TuneReport& report) {
 }
 
 Table turn_doubt_table(const CheckedRig& checked, const TuneReport& report) {
-  Table table = turn_matrix(checked, report, "How far each of these may be off, ±");
+  Table table = turn_matrix(checked, report, "How far each change may be off, ±");
   const auto shown = shown_quantities(report.tuned);
   if (report.doubt.inputs == 0)
     return table;

@@ -40,7 +40,7 @@ std::string turned_words(const CheckedRig& checked, const TuneModel& model, cons
 
 std::string step_words(const TuneModel& model, const TurnedStays& turned) {
   const TuneStay& stay = model.stays[turned.stays.front()];
-  return format_fixed(stay.step_mm, 2) + " mm" + (stay.by_turns ? "" : ", no screw");
+  return format_fixed(stay.step_mm, 2) + " mm";
 }
 
 std::string turns_words(const TuneModel& model, const TurnedStays& turned, double turns) {

@@ -15,7 +15,7 @@ std::string format_kilonewtons(double newtons);
 std::string format_signed(double value, int decimals);
 /// "cap-shroud, both sides", "forestay".
 std::string turned_words(const CheckedRig& checked, const TuneModel& model, const TurnedStays& turned);
-/// "2.54 mm", of what has no screw "1 mm, no screw".
+/// "2.54 mm".
 std::string step_words(const TuneModel& model, const TurnedStays& turned);
 /// "+1.5 turns", "-1 hole", "3 mm".
 std::string turns_words(const TuneModel& model, const TurnedStays& turned, double turns);
