@@ -25,6 +25,7 @@
 #include "plugins/spool-plan/spool_plan_backend.hpp"
 #include "plugins/survey-report/survey_report.hpp"
 #include "plugins/take-up/take_up_sheet.hpp"
+#include "plugins/tune-sheet/tune_sheet.hpp"
 
 #include <algorithm>
 #include <exception>
@@ -109,6 +110,7 @@ Backends usual_backends() {
 Backends built_in_backends() {
   Backends result = usual_backends();
   result.push_back(std::make_unique<Echo>());
+  result.push_back(std::make_unique<TuneSheet>());
   return result;
 }
 

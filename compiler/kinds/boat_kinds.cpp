@@ -13,6 +13,8 @@ constexpr std::string_view spar_sorts[] = {"mast",    "mizzen", "topmast", "bows
                                            "boomkin", "gaff",   "boom"};
 constexpr std::string_view steps[] = {"keel", "deck", "tabernacle", "bridge-beam"};
 constexpr std::string_view spreader_holds[] = {"fixed", "swinging"};
+constexpr std::string_view spreader_droops[] = {"hinged", "built-in"};
+constexpr std::string_view heel_holds[] = {"pinned", "built-in"};
 
 constexpr PropertyRow boat[] = {
     recorded(text_row("builder", Need::optional, "\"a yard on the firth\"", "who built her")),
@@ -115,15 +117,21 @@ constexpr PropertyRow spar[] = {
     choice_row("step", Need::optional, steps, "keel", "where it stands"),
     length_row("partners", Need::optional, -5.0, 20.0, "1.900 m",
                "height of the partners above the waterline"),
-    {.name = "bending-stiffness",
-     .type = quantity,
-     .dimension = dimension::bending_stiffness,
-     .least = 0.0,
-     .for_record = true,
-     .example = "310 kNm2",
-     .help = "EI, fore and aft"},
+    length_row("partners-play", Need::optional, 0.0, 0.2, "2 mm",
+               "how far the mast can move in the partners each way; not stated: wedged without play"),
+    choice_row("hold", Need::optional, heel_holds, "pinned",
+               "whether its heel may lean on the step or is built in"),
+    quantity_row(
+        "gives", dimension::give, 0.0, "0.1 mm/kN",
+        "how far the hull gives under its heel, along the spar, for each kilonewton; not stated: a "
+        "stiff hull"),
+    force_row("axial-stiffness", "112_000 kN", "EA: force over the share by which it gets shorter"),
+    quantity_row("bending-stiffness", dimension::bending_stiffness, 0.0, "310 kNm2",
+                 "EI, fore and aft; of a bowsprit up and down"),
     quantity_row("bending-stiffness-across", dimension::bending_stiffness, 0.0, "210 kNm2",
                  "EI, athwartships"),
+    quantity_row("twisting-stiffness", dimension::bending_stiffness, 0.0, "190 kNm2",
+                 "GJ, against twist about its own length; needed where spreaders are fixed"),
     quantity_row("thermal", dimension::per_kelvin, -1.0, "24 ppm/K",
                  "coefficient of thermal expansion along it"),
     list_row(
@@ -153,6 +161,13 @@ constexpr PropertyRow spreader[] = {
      .help = "both sides unless said"},
     choice_row("hold", Need::optional, spreader_holds, "swinging",
                "whether it is fixed or swings at its root"),
+    choice_row("droop", Need::optional, spreader_droops, "hinged",
+               "whether its root lets it rise and droop or is built in"),
+    force_row("axial-stiffness", "28_000 kN", "EA: force over the share by which it gets shorter"),
+    quantity_row("bending-stiffness", dimension::bending_stiffness, 0.0, "9 kNm2",
+                 "EI, fore and aft; needed of one that is fixed"),
+    quantity_row("bending-stiffness-upright", dimension::bending_stiffness, 0.0, "4 kNm2",
+                 "EI, up and down; needed of one whose root is built in"),
     length_row("edge-radius", Need::optional, 0.0, 1.0, "6 mm",
                "radius of the groove or edge that the line bears on at its tip, along the line"),
     text_row("chafe-gear", Need::optional, "\"leather boot\"",

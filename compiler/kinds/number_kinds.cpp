@@ -87,6 +87,7 @@ constexpr PropertyRow creep_rate[] = {
 };
 
 constexpr PropertyRow tension_reading[] = {
+    force_row("tension", "4.2 kN ± 0.2 kN", "as a gauge shows it"),
     quantity_row("frequency", dimension::frequency, 0.01, "6.4 Hz", "of the first swing of the whole stay"),
     quantity_row("pulse", dimension::time, 0.001, "0.15 s", "time in which a tap runs to the end and back"),
     length_row("stretch", Need::optional, 0.0, 1.0, "3 mm", "how much longer the marked length got"),
@@ -95,6 +96,33 @@ constexpr PropertyRow tension_reading[] = {
     date_row("date", Need::optional, "when"),
     text_row("by", Need::optional, "\"owner\"", "who"),
     note_row("\"alongside, no wind\"", "anything a reader should know"),
+};
+
+constexpr PropertyRow tension_wish[] = {
+    {.name = "tension",
+     .type = quantity,
+     .need = Need::required,
+     .dimension = dimension::number,
+     .other_dimension = dimension::force,
+     .least = 0.0,
+     .example = "15 % ± 1 %",
+     .help = "the tension that is wished for, or its share of the line's break load; within its bound, not "
+             "stated: within 2 % of it"},
+    note_row("\"as the sailmaker asks\"", "anything a reader should know"),
+};
+
+constexpr PropertyRow mast_wish[] = {
+    length_row("head-aft", Need::optional, -2.0, 2.0, "20 mm ± 2 mm",
+               "how much further aft its head is wished for than it stands now; within its bound, not "
+               "stated: within 1 mm"),
+    length_row("head-to-starboard", Need::optional, -2.0, 2.0, "5 mm ± 1 mm",
+               "how much further to starboard its head is wished for than it stands now"),
+    length_row("bend", Need::optional, -2.0, 2.0, "25 mm ± 2 mm",
+               "how far forward of the straight line from heel to head it is wished to stand, more than it "
+               "does as drawn"),
+    reference_row("at", Need::optional, Category::point, "spreader-root",
+                  "the fitting at which the bend is meant; not stated: the lowest spreader"),
+    note_row("\"as the sailmaker asks\"", "anything a reader should know"),
 };
 
 constexpr PropertyRow take_up[] = {
@@ -246,7 +274,21 @@ constexpr KindRow kinds[] = {
      .naming = Naming::none,
      .of = Category::stay,
      .properties = tension_reading,
-     .help = "what was read of a stay's tension: a swing, a pulse or a stretch"},
+     .help = "what was read of a stay's tension: a gauge, a swing, a pulse or a stretch"},
+    {.name = "tension-wish",
+     .category = Category::record,
+     .group = "Numbers",
+     .naming = Naming::none,
+     .of = Category::stay,
+     .properties = tension_wish,
+     .help = "asks for the turns that bring a stay to a tension, at the dock"},
+    {.name = "mast-wish",
+     .category = Category::record,
+     .group = "Numbers",
+     .naming = Naming::none,
+     .of = Category::spar,
+     .properties = mast_wish,
+     .help = "asks for the turns that bring a mast's head or its bend to where it is wished, at the dock"},
     {.name = "take-up",
      .category = Category::record,
      .group = "Numbers",

@@ -13,6 +13,7 @@ constexpr std::string_view state_blocks[] = {"position"};
 constexpr std::string_view duties[] = {"standing", "carries-sail", "running", "removable", "temporary"};
 
 constexpr std::string_view yes[] = {"yes"};
+constexpr std::string_view seizings[] = {"slack", "under-tension"};
 constexpr std::string_view bedding_from[] = {"adjuster", "cut"};
 constexpr std::string_view mast_positions[] = {"mast-up", "mast-down"};
 
@@ -61,6 +62,22 @@ constexpr PropertyRow stay[] = {
     quantity_row("hottest", dimension::temperature_point, 200.0, "45 degC",
                  "the temperature that its line gets to, by an exhaust or a dark spar in the sun"),
     force_row("dock-tension", "4.2 kN", "tension at the dock, for which the pin-to-pin length holds"),
+    {.name = "taken-up",
+     .type = quantity,
+     .dimension = dimension::length,
+     .other_dimension = dimension::turns,
+     .least = -1000.0,
+     .most = 1000.0,
+     .example = "6 turns",
+     .help =
+         "how much its adjuster has taken since the line lay along its drawn path without tension, as a "
+         "length or in turns of its screw"},
+    choice_row("seized", Need::optional, seizings, "slack",
+               "whether it was clamped at its tips while it was slack or when it was under tension"),
+    quantity_row(
+        "gives", dimension::give, 0.0, "0.2 mm/kN",
+        "how far the hull gives to its pull at the lower end, along the stay, for each kilonewton; "
+        "not stated: a stiff hull"),
     force_row("bench-tension", "200 N", "tension under which the line is laid out and marked on the bench"),
     choice_row("bedding-from", Need::optional, bedding_from, "adjuster",
                "what takes up the first lasting stretch: the adjuster, or the line that is cut shorter by "

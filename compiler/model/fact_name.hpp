@@ -18,6 +18,8 @@ struct FactName {
 struct FactNames {
   FactName accessible{"accessible"};
   FactName after{"after"};
+  FactName at{"at"};
+  FactName axial_stiffness{"axial-stiffness"};
   FactName ballast{"ballast"};
   FactName barrier{"barrier"};
   FactName batch{"batch"};
@@ -27,8 +29,10 @@ struct FactNames {
   FactName bedding_from{"bedding-from"};
   FactName before{"before"};
   FactName bench_tension{"bench-tension"};
+  FactName bend{"bend"};
   FactName bending_stiffness{"bending-stiffness"};
   FactName bending_stiffness_across{"bending-stiffness-across"};
+  FactName bending_stiffness_upright{"bending-stiffness-upright"};
   FactName body{"body"};
   FactName break_factor{"break-factor"};
   FactName break_load{"break-load"};
@@ -53,6 +57,7 @@ struct FactNames {
   FactName distribution{"distribution"};
   FactName dock_tension{"dock-tension"};
   FactName draws{"draws"};
+  FactName droop{"droop"};
   FactName edge_radius{"edge-radius"};
   FactName efficiency{"efficiency"};
   FactName error{"error"};
@@ -65,8 +70,12 @@ struct FactNames {
   FactName foretriangle_height{"foretriangle-height"};
   FactName frequency{"frequency"};
   FactName girth{"girth"};
+  FactName gives{"gives"};
   FactName half_beam{"half-beam"};
+  FactName head_aft{"head-aft"};
+  FactName head_to_starboard{"head-to-starboard"};
   FactName hoist_gap{"hoist-gap"};
+  FactName hold{"hold"};
   FactName home_port{"home-port"};
   FactName hottest{"hottest"};
   FactName hull_number{"hull-number"};
@@ -111,6 +120,7 @@ struct FactNames {
   FactName owner{"owner"};
   FactName pair_tolerance{"pair-tolerance"};
   FactName partners{"partners"};
+  FactName partners_play{"partners-play"};
   FactName parts{"parts"};
   FactName pieces{"pieces"};
   FactName pin_break_load{"pin-break-load"};
@@ -136,6 +146,7 @@ struct FactNames {
   FactName section{"section"};
   FactName secured{"secured"};
   FactName seed{"seed"};
+  FactName seized{"seized"};
   FactName serving{"serving"};
   FactName set{"set"};
   FactName setting_load{"setting-load"};
@@ -149,8 +160,8 @@ struct FactNames {
   FactName sort{"sort"};
   FactName spans{"spans"};
   FactName spare{"spare"};
-  FactName splice{"splice"};
   FactName spare_parts{"spare-parts"};
+  FactName splice{"splice"};
   FactName standard_pull{"standard-pull"};
   FactName standard_temperature{"standard-temperature"};
   FactName steeve{"steeve"};
@@ -159,13 +170,16 @@ struct FactNames {
   FactName stretch{"stretch"};
   FactName supplier{"supplier"};
   FactName taken_for{"taken-for"};
+  FactName taken_up{"taken-up"};
   FactName taper_over{"taper-over"};
   FactName stretch_share{"stretch-share"};
   FactName temperature{"temperature"};
+  FactName tension{"tension"};
   FactName thermal{"thermal"};
   FactName throat{"throat"};
   FactName toggle{"toggle"};
   FactName true_length{"true-length"};
+  FactName twisting_stiffness{"twisting-stiffness"};
   FactName unit{"unit"};
   FactName warmest{"warmest"};
   FactName waterline_length{"waterline-length"};

@@ -104,6 +104,7 @@ enum class PhraseSubject : std::uint8_t {
   uncertainty,
   change,
   stock,
+  tune,
   draft,
   // What the checks say, by the subject of the check; their phrases are in wording/checks/.
   any_check,

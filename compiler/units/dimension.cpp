@@ -31,6 +31,8 @@ constexpr std::array named_dimensions{
     NamedDimension{dimension::frequency, "a frequency"},
     NamedDimension{dimension::molar_energy, "an energy per amount of substance"},
     NamedDimension{dimension::turns, "a number of turns"},
+    NamedDimension{dimension::give, "a length for each unit of force"},
+    NamedDimension{dimension::bending_stiffness, "a bending stiffness"},
 };
 
 } // namespace

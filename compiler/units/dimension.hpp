@@ -55,6 +55,8 @@ inline constexpr Dimension moment{.length = 2, .mass = 1, .time = -2};
 inline constexpr Dimension bending_stiffness{.length = 3, .mass = 1, .time = -2};
 inline constexpr Dimension stress{.length = -1, .mass = 1, .time = -2};
 inline constexpr Dimension linear_mass{.length = -1, .mass = 1};
+/// How far something gives for the force on it: a length over a force.
+inline constexpr Dimension give{.mass = -1, .time = 2};
 inline constexpr Dimension angle{.angle = 1};
 inline constexpr Dimension temperature_difference{.temperature = 1};
 inline constexpr Dimension temperature_point{.temperature_point = 1};

@@ -53,6 +53,7 @@ constexpr std::array units{
     Unit{"Nm", dimension::moment, 1.0, 0.0, "newton metre", si},
     Unit{"kNm", dimension::moment, 1000.0, 0.0, "kilonewton metre", si},
     Unit{"kNm2", dimension::bending_stiffness, 1000.0, 0.0, "kilonewton square metre", si},
+    Unit{"mm/kN", dimension::give, 1e-6, 0.0, "millimetre for each kilonewton", si},
     Unit{"lbf-ft", dimension::moment, pound_force* foot, 0.0, "pound-force foot", pound_and_gravity},
     Unit{"MPa", dimension::stress, 1e6, 0.0, "megapascal, newton per square millimetre", si},
     Unit{"GPa", dimension::stress, 1e9, 0.0, "gigapascal", si},

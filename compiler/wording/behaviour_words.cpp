@@ -42,6 +42,8 @@ std::string_view words(BehaviourPhrase phrase) {
     return "4 x {} kg/m x ({})^2 / ({} s)^2, Mersenne";
   case BehaviourPhrase::hooke_by_stretch:
     return "{} over {} x EA {} kN, Hooke";
+  case BehaviourPhrase::shown_by_gauge:
+    return "as the gauge shows it";
   }
   return {};
 }

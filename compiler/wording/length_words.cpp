@@ -182,6 +182,8 @@ std::string_view name_of(TensionMethod method) {
     return "pulse";
   case TensionMethod::stretch:
     return "stretch";
+  case TensionMethod::gauge:
+    return "gauge";
   }
   return {};
 }

@@ -45,6 +45,8 @@ std::string_view phrase_of(const Remark& remark) {
     return words(static_cast<UncertaintyPhrase>(remark.number()));
   case PhraseSubject::stock:
     return words(static_cast<StockPhrase>(remark.number()));
+  case PhraseSubject::tune:
+    return words(static_cast<TunePhrase>(remark.number()));
   case PhraseSubject::draft:
     return words(static_cast<DraftPhrase>(remark.number()));
   case PhraseSubject::any_check:

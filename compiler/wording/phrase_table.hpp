@@ -14,12 +14,14 @@ enum class PullDirection;
 enum class Distribution;
 enum class UncertaintyPhrase : std::uint16_t;
 enum class GeometryPhrase : std::uint16_t;
+enum class TunePhrase : std::uint16_t;
 
 std::string_view words(JointPhrase phrase);
 std::string_view words(StrengthPhrase phrase);
 std::string_view words(StockPhrase phrase);
 std::string_view words(UncertaintyPhrase phrase);
 std::string_view words(GeometryPhrase phrase);
+std::string_view words(TunePhrase phrase);
 
 /// The words of what results tell by a type.
 std::string_view words(PullDirection direction);

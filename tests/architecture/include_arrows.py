@@ -18,7 +18,7 @@ ROOMS = {
     "names": ["syntax", "kinds"],
     "model": ["base", "units", "source", "limits"],
     "elaborate": ["names", "model", "kinds", "diagnostics"],
-    "calculate": ["model", "units"],
+    "calculate": ["model", "units", "statics"],
     "wording": ["kinds", "model", "calculate"],
     "rules": ["model", "calculate", "wording", "diagnostics"],
     "results": ["model", "calculate", "wording", "diagnostics"],

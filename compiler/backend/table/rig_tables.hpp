@@ -41,6 +41,16 @@ Table temperature_table(const CheckedRig& checked);
 Table account_table(const CheckedRig& checked);
 /// One row a tension reading, and the sag at the dock tension.
 Table tension_table(const CheckedRig& checked);
+/// How the rig stands at the dock; what is lacking when that is not known.
+Table show_standing(const CheckedRig& checked);
+/// What one turn tighter does, the same way.
+Table show_tune(const CheckedRig& checked);
+/// The turns for what is wished for, the same way.
+Table show_turns(const CheckedRig& checked);
+/// Tension on other days and after times, the same way.
+Table show_days(const CheckedRig& checked);
+/// What the balance of the rig rests on.
+Table show_tune_inputs(const CheckedRig& checked);
 /// One row a stay that replaces another line.
 Table replaced_table(const CheckedRig& checked);
 /// One row a stay and thing that moves it: how far, for 10 mm or a degree.

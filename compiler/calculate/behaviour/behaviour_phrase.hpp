@@ -29,7 +29,8 @@ enum class BehaviourPhrase : std::uint16_t {
   creep_by_eyring,
   mersenne_by_swing,
   mersenne_by_pulse,
-  hooke_by_stretch
+  hooke_by_stretch,
+  shown_by_gauge
 };
 constexpr PhraseSubject subject_of(BehaviourPhrase) {
   return PhraseSubject::behaviour;

@@ -30,15 +30,41 @@ TensionEstimate begun(const Record& record, TensionMethod method) {
   return estimate;
 }
 
+/// A number that a tension goes with: to which power.
+struct Factor {
+  const Influences& influences;
+  double value = 0.0;
+  double power = 1.0;
+};
+
+/// The bounds of the factors, as they move their product.
+void add_bounds(TensionEstimate& estimate, std::initializer_list<Factor> factors) {
+  for (const Factor& factor : factors)
+    for (const Influence& influence : factor.influences)
+      estimate.influences.push_back(
+          {influence.bound, factor.power * influence.amount / factor.value * estimate.tension->newtons()});
+  if (estimate.influences.empty())
+    return;
+  // What is stated once moves together.
+  double sum = 0.0;
+  for (const Influence& one : estimate.influences)
+    for (const Influence& other : estimate.influences)
+      if (one.bound == other.bound)
+        sum += one.amount * other.amount;
+  estimate.tolerance = Force::newtons(std::sqrt(std::max(sum, 0.0)));
+}
+
 /// Fills in the tension, or says why there is none.
 TensionEstimate worked_out(TensionEstimate estimate, const LineMaterial& material,
-                           const std::optional<Force>& tension, Remark how) {
+                           const std::optional<Force>& tension, Remark how,
+                           std::initializer_list<Factor> factors) {
   if (!tension) {
     estimate.not_checked = BehaviourPhrase::outside_formula;
     return estimate;
   }
   estimate.tension = *tension;
   estimate.how = std::move(how);
+  add_bounds(estimate, factors);
   if (material.break_load)
     estimate.share_of_break = *tension / material.break_load->value;
   return estimate;
@@ -52,6 +78,10 @@ void add_estimates(const LineMaterial& material, MaterialId id, const Record& re
   const auto over = fact_length(record.facts, fact_names.over);
   const auto mass = fact_number(material.particulars, fact_names.linear_mass);
   const auto stiffness = line_stiffness(material);
+  if (const auto gauge = fact_force(record.facts, fact_names.tension))
+    result.push_back(worked_out(begun(record, TensionMethod::gauge), material, gauge->value,
+                                BehaviourPhrase::shown_by_gauge,
+                                {{gauge->influences, gauge->value.newtons()}}));
   if (frequency || pulse) {
     TensionEstimate estimate = begun(record, frequency ? TensionMethod::swing : TensionMethod::pulse);
     if (!over)
@@ -63,11 +93,17 @@ void add_estimates(const LineMaterial& material, MaterialId id, const Record& re
       result.push_back(worked_out(std::move(estimate), material,
                                   tension_from_frequency(mass->value, over->value, frequency->value),
                                   {BehaviourPhrase::mersenne_by_swing,
-                                   {Number{mass->value}, over->value, Number{frequency->value}}}));
+                                   {Number{mass->value}, over->value, Number{frequency->value}}},
+                                  {{mass->influences, mass->value},
+                                   {over->influences, over->value.metres(), 2.0},
+                                   {frequency->influences, frequency->value, 2.0}}));
     else
       result.push_back(worked_out(
           std::move(estimate), material, tension_from_pulse(mass->value, over->value, pulse->value),
-          {BehaviourPhrase::mersenne_by_pulse, {Number{mass->value}, over->value, Number{pulse->value}}}));
+          {BehaviourPhrase::mersenne_by_pulse, {Number{mass->value}, over->value, Number{pulse->value}}},
+          {{mass->influences, mass->value},
+           {over->influences, over->value.metres(), 2.0},
+           {pulse->influences, pulse->value, -2.0}}));
   }
   if (stretch) {
     TensionEstimate estimate = begun(record, TensionMethod::stretch);
@@ -77,11 +113,13 @@ void add_estimates(const LineMaterial& material, MaterialId id, const Record& re
       result.push_back(
           lacking(std::move(estimate), {BehaviourPhrase::not_stated_of_line, {Words{"stiffness"}, id}}));
     else
-      result.push_back(
-          worked_out(std::move(estimate), material,
-                     tension_from_stretch(over->value, stretch->value, stiffness->value),
-                     {BehaviourPhrase::hooke_by_stretch,
-                      {stretch->value, over->value, Fixed{stiffness->value.kilonewtons(), 0}}}));
+      result.push_back(worked_out(std::move(estimate), material,
+                                  tension_from_stretch(over->value, stretch->value, stiffness->value),
+                                  {BehaviourPhrase::hooke_by_stretch,
+                                   {stretch->value, over->value, Fixed{stiffness->value.kilonewtons(), 0}}},
+                                  {{stretch->influences, stretch->value.metres()},
+                                   {over->influences, over->value.metres(), -1.0},
+                                   {stiffness->influences, stiffness->value.newtons()}}));
   }
 }
 

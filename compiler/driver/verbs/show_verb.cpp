@@ -5,6 +5,9 @@
 #include "driver/verbs/options.hpp"
 #include "service/compile.hpp"
 
+#include <sstream>
+#include <utility>
+
 namespace sheerpole::show_verb {
 
 namespace {
@@ -13,7 +16,33 @@ struct Options {
   std::string table;
   std::string file;
   CompileOptions rig;
-  std::string form = "text"; ///< text, csv
+  std::string form = "text";       ///< text, csv
+  std::vector<std::string> wishes; ///< `mast head-aft 20 mm`
+};
+
+/// The file as it is, with what is wished for on the command line behind its last line.
+class WithWishes final : public FileReader {
+public:
+  WithWishes(std::string file, const std::vector<std::string>& wishes, FileReader& files)
+      : files_(files), file_(std::move(file)) {
+    for (const std::string& wish : wishes) {
+      std::istringstream words(wish);
+      std::string of, what, value;
+      words >> of >> what;
+      std::getline(words >> std::ws, value);
+      behind_ += (what == "tension" ? "\ntension-wish of " : "\nmast-wish of ") + of + " { " + what + ": " +
+                 value + " }\n";
+    }
+  }
+  Result<std::string, Failure> read(const std::string& path, std::size_t limit) override {
+    Result<std::string, Failure> text = files_.read(path, limit);
+    return text && path == file_ ? text.value() + behind_ : text;
+  }
+  std::string real_path(const std::string& path) override { return files_.real_path(path); }
+
+private:
+  FileReader& files_;
+  std::string file_, behind_;
 };
 
 int run(const Options& options) {
@@ -34,7 +63,8 @@ int run(const Options& options) {
     print_error(file.error());
     return exit_usage;
   }
-  const Compilation compilation = compile(file.value().path, *file.value().reader, options.rig);
+  WithWishes reader(file.value().path, options.wishes, *file.value().reader);
+  const Compilation compilation = compile(file.value().path, reader, options.rig);
   if (!compilation.checked) {
     print_error(show_findings(compilation, "text", error_has_colour()));
     return exit_errors;
@@ -59,6 +89,10 @@ void add_to(CLI::App& app, AskedFor& asked) {
   verb.add_option("--form", options.form, "text or csv")
       ->check(CLI::IsMember({"text", "csv"}))
       ->type_name("FORM");
+  verb.add_option("--wish", options.wishes,
+                  "with `turns`: what the rig is to be tuned to beside the wishes in the file, as in "
+                  "\"mast head-aft 20 mm\", \"cap-shroud tension 15 %\"; may be given several times")
+      ->type_name("WISH");
   add_rig_options(verb, options.rig);
 }
 

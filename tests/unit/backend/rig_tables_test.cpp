@@ -30,7 +30,8 @@ TEST(RigTables, AreListedByNameWithAWordAboutEach) {
   }
   EXPECT_THAT(names, ElementsAre("points", "lengths", "pieces", "take-up", "marks", "readings",
                                  "uncertainty", "measure-next", "sensitivity", "temperature", "account",
-                                 "tension", "replaced", "fits", "play", "joints", "strength", "loads",
+                                 "tension", "standing", "tune", "turns", "days", "tune-inputs",
+                                 "replaced", "fits", "play", "joints", "strength", "loads",
                                  "checks", "results", "limits", "stack", "parts", "states", "differences",
                                  "made", "inspections", "record", "sources"));
 }

@@ -1,0 +1,142 @@
+#include "backend/paper_words.hpp"
+#include "backend/table/rig_tables.hpp"
+#include "backend/table/tune_tables.hpp"
+#include "backend/table/tune_words.hpp"
+#include "units/format_length.hpp"
+#include "wording/say.hpp"
+
+#include <cmath>
+
+namespace sheerpole {
+
+namespace {
+
+using Kind = TuneQuantity::Kind;
+
+std::string of_words(const CheckedRig& checked, const TunedRig& tuned, std::size_t number) {
+  const TuneQuantity& quantity = tuned.quantities[number];
+  return (quantity.kind == Kind::tension
+              ? checked.rig()[tuned.model.stays[quantity.number].stay].name
+              : checked.rig().spars[tuned.model.spars[quantity.number].spar].name) +
+         ", " + quantity_words(checked, tuned, number);
+}
+
+std::string number_words(const TunedRig& tuned, std::size_t quantity, double value) {
+  return tuned.quantities[quantity].kind == Kind::tension ? format_kilonewtons(value) + " kN"
+                                                          : format_signed(value, 1) + " mm";
+}
+
+std::string within_words(const TunedRig& tuned, std::size_t quantity, double value) {
+  return tuned.quantities[quantity].kind == Kind::tension ? format_kilonewtons(value)
+                                                          : format_fixed(value, 1);
+}
+
+/// Which bound stops the wishes.
+std::vector<std::string> unmet_words(const CheckedRig& checked, const TuneReport& report) {
+  std::vector<std::string> result;
+  const TurnPlanning& planning = report.planning;
+  for (const statics::TurnPlan::Unmet& unmet : planning.plan.unmet) {
+    const std::size_t quantity = planning.wishes[unmet.wish].quantity;
+    result.push_back("CANNOT BE HAD: " + of_words(checked, report.tuned, quantity) + " is " +
+                     within_words(report.tuned, quantity, std::abs(unmet.off)) +
+                     (report.tuned.quantities[quantity].kind == Kind::tension ? " kN" : " mm") +
+                     (unmet.off < 0.0 ? " short of" : " beyond") + " what is wished for.");
+  }
+  for (const std::size_t screw : planning.plan.at_end)
+    result.push_back("At the end of its thread where more would help: " +
+                     turned_words(checked, report.tuned.model, planning.screws[screw]) + ".");
+  if (!planning.plan.unmet.empty() && planning.plan.at_end.empty())
+    result.push_back(
+        "No thread is in the way: the wishes pull against each other, or lie between two steps of "
+        "a screw.");
+  return result;
+}
+
+} // namespace
+
+Table wish_table(const CheckedRig& checked, const TuneReport& report) {
+  Table table{
+      .title = "What is wished for",
+      .columns = {{"of"}, {"now", true}, {"wished", true}, {"within ±", true}, {"with these turns", true}}};
+  const TurnPlanning& planning = report.planning;
+  for (std::size_t i = 0; i < planning.wishes.size(); ++i) {
+    const TuneWish& wish = planning.wishes[i];
+    table.rows.push_back({of_words(checked, report.tuned, wish.quantity),
+                          number_words(report.tuned, wish.quantity, planning.now[wish.quantity]),
+                          number_words(report.tuned, wish.quantity, wish.value),
+                          within_words(report.tuned, wish.quantity, wish.within),
+                          i < planning.plan.values.size()
+                              ? number_words(report.tuned, wish.quantity, planning.plan.values[i])
+                              : ""});
+  }
+  table.notes = say_each(checked.rig(), planning.not_understood);
+  for (std::string& words : unmet_words(checked, report))
+    table.notes.push_back(std::move(words));
+  return table;
+}
+
+Table turn_plan_table(const CheckedRig& checked, const TuneReport& report) {
+  Table table{.title = "Plan of turns",
+              .columns = {{"", true},
+                          {"turn"},
+                          {"by"},
+                          {"least tension then, kN", true},
+                          {"in"},
+                          {"left to tighten", true},
+                          {"left to slacken", true}}};
+  const TurnPlanning& planning = report.planning;
+  const TuneModel& model = report.tuned.model;
+  if (planning.wishes.empty()) {
+    table.notes = {"Nothing is wished for: state a tension-wish or a mast-wish."};
+    return table;
+  }
+  if (planning.plan.outcome == statics::PlanOutcome::no_state) {
+    table.notes = {"No plan was found."};
+    return table;
+  }
+  std::vector<double> done(planning.screws.size(), 0.0);
+  const auto left = [&](const TurnedStays& turned, double turns, bool tighten) {
+    double least = 1e9;
+    for (const std::size_t i : turned.stays)
+      least = std::min(least, (tighten ? model.stays[i].to_tighten_mm : model.stays[i].to_slacken_mm) /
+                                      model.stays[i].step_mm +
+                                  (tighten ? -turns : turns));
+    return format_fixed(least, 1);
+  };
+  if (!planning.steps) {
+    table.notes = {
+        "These turns in all, but no order of them was found in which the rig stands all the way: turn "
+        "nothing by it."};
+    for (std::size_t k = 0; k < planning.screws.size(); ++k)
+      if (planning.plan.turns[k] != 0.0)
+        table.rows.push_back({"", turned_words(checked, model, planning.screws[k]),
+                              turns_words(model, planning.screws[k], planning.plan.turns[k]), "", "",
+                              left(planning.screws[k], planning.plan.turns[k], true),
+                              left(planning.screws[k], planning.plan.turns[k], false)});
+    return table;
+  }
+  for (std::size_t i = 0; i < planning.steps->size(); ++i) {
+    const statics::PlannedTurn& step = (*planning.steps)[i];
+    done[step.screw] += step.turns;
+    std::string slackest;
+    if (step.slackest)
+      for (const TuneStay& stay : model.stays)
+        for (const statics::StayId leg : stay.legs)
+          if (leg == *step.slackest)
+            slackest = checked.rig()[stay.stay].name;
+    table.rows.push_back({std::to_string(i + 1), turned_words(checked, model, planning.screws[step.screw]),
+                          turns_words(model, planning.screws[step.screw], step.turns),
+                          format_kilonewtons(step.least_tension_newtons), slackest,
+                          left(planning.screws[step.screw], done[step.screw], true),
+                          left(planning.screws[step.screw], done[step.screw], false)});
+  }
+  if (planning.steps->empty())
+    table.notes.push_back("It stands as wished: there is nothing to turn.");
+  table.notes.push_back(
+      "Turn a loaded screw by small steps with the thread greased, both sides in turn, and lock it "
+      "again. Look up the mast and read the tensions after each step; stop where they differ. "
+      "Fewer turns may do: that is not proven.");
+  return table;
+}
+
+} // namespace sheerpole

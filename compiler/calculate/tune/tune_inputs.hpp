@@ -1,0 +1,62 @@
+#pragma once
+
+#include "calculate/tune/tune_phrase.hpp"
+#include "model/fact_name.hpp"
+#include "model/rig.hpp"
+
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace sheerpole {
+
+inline constexpr double mm_per_m = 1000.0;
+
+/// One thing that the balance of a rig rests on, or asks for.
+struct TuneInput {
+  Remark of;               ///< "mast", "line of cap-shroud"
+  std::string property;    ///< its name in the language
+  std::string value{};     ///< as written; empty: it is not stated
+  Provenance provenance{}; ///< of what is stated
+  bool in_bounds = false;  ///< a `±` of it is stated
+};
+
+/// Reads what the balance of a rig rests on, keeps account of it and of what is lacking. Values are in
+/// coherent SI units. With a bound that is raised every value is what it would be if that input were off by
+/// its whole bound upwards.
+class TuneInputs {
+public:
+  TuneInputs(const Rig& rig, std::optional<BoundId> raised) : rig_(rig), raised_(raised) {}
+
+  /// A number that is needed; nothing, and listed as not stated, when it is not there.
+  std::optional<double> needed(const Remark& of, const std::vector<Particular>& facts, FactName name);
+  /// A number that may be left out.
+  std::optional<double> if_stated(const Remark& of, const std::vector<Particular>& facts, FactName name);
+  /// A word that is needed; empty, and listed, when it is not there.
+  std::string needed_word(const Remark& of, const std::vector<Particular>& facts, FactName name);
+  /// A word that a type keeps itself.
+  bool needed_word(const Remark& of, FactName name, const std::string& word);
+  /// EA of a line in newtons: as stated, else modulus times metallic area.
+  std::optional<double> axial_stiffness(MaterialId line);
+  /// A value as it is with the raised bound.
+  double raised(double value, const Influences& influences);
+
+  /// What cannot be mended by stating one property.
+  void lacks(Remark what);
+  void note(Remark what);
+
+  std::vector<TuneInput> inputs;
+  std::vector<Remark> lacking, notes;
+  std::set<BoundId> bounds; ///< on which what was read rests
+  /// Whether something is not stated or lacking.
+  bool incomplete() const;
+
+private:
+  TuneInput& listed(const Remark& of, FactName name);
+
+  const Rig& rig_;
+  std::optional<BoundId> raised_;
+};
+
+} // namespace sheerpole

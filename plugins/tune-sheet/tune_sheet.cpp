@@ -1,0 +1,171 @@
+#include "plugins/tune-sheet/tune_sheet.hpp"
+
+#include "backend/page/paper_files.hpp"
+#include "backend/table/tune_tables.hpp"
+#include "backend/table/tune_words.hpp"
+#include "plugins/tune-sheet/standing_drawing.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace sheerpole {
+
+namespace {
+
+/// Columns of numbers that a page takes beside the names of the rows.
+constexpr std::size_t columns_across = 12;
+/// Places of a spar nearer to each other than this are told once, but for its ends.
+constexpr double told_apart_mm = 250.0;
+
+DocumentTable document_table(const Table& table, std::vector<double> shares = {}) {
+  DocumentTable made;
+  made.caption = table.title;
+  for (std::size_t i = 0; i < table.columns.size(); ++i)
+    made.columns.push_back(
+        {table.columns[i].heading, i < shares.size() ? shares[i] : 1.0, table.columns[i].right});
+  made.rows = table.rows;
+  made.notes = table.notes;
+  return made;
+}
+
+/// Some columns of a table behind the first, which name its rows.
+DocumentTable columns_of(const Table& table, std::size_t named, std::size_t from, std::size_t to, bool last,
+                         const std::string& of) {
+  Table part{.title = table.title + of, .columns = {}, .rows = {}, .notes = {}};
+  std::vector<std::size_t> taken;
+  std::vector<double> shares;
+  for (std::size_t i = 0; i < table.columns.size(); ++i)
+    if (i < named || (i >= from && i < to))
+      taken.push_back(i);
+  for (const std::size_t i : taken) {
+    part.columns.push_back(table.columns[i]);
+    shares.push_back(i == 0 ? 2.6 : i < named ? 1.5 : table.columns[i].right ? 1.0 : 4.0);
+  }
+  for (const auto& row : table.rows) {
+    std::vector<std::string> cells;
+    for (const std::size_t i : taken)
+      cells.push_back(row[i]);
+    part.rows.push_back(std::move(cells));
+  }
+  if (last)
+    part.notes = table.notes;
+  return document_table(part, shares);
+}
+
+/// A wide table as several that a page takes: tensions, then all that is of the masts.
+void add_in_parts(const Table& table, std::size_t stays, Document& document) {
+  constexpr std::size_t named = 2;
+  for (std::size_t from = 0; from < stays; from += columns_across)
+    document.blocks.emplace_back(columns_of(table, named, named + from,
+                                            named + std::min(from + columns_across, stays), false, ", kN"));
+  document.blocks.emplace_back(
+      columns_of(table, named, named + stays, table.columns.size(), true, ", mm of the mast"));
+}
+
+void add_heading(const std::string& text, Document& document) {
+  document.blocks.emplace_back(DocumentHeading{text});
+}
+
+void add_bends(const CheckedRig& checked, const TunedRig& tuned, Document& document) {
+  for (const TuneSpar& spar : tuned.model.spars) {
+    if (spar.spreaders.empty())
+      continue;
+    const std::string& name = checked.rig().spars[spar.spar].name;
+    DocumentTable table;
+    table.caption = "Bend of " + name + " from the straight line between heel and head, mm";
+    table.columns = {{"from the heel, mm", 1.0, true}, {"forward", 1.0, true}, {"to starboard", 1.0, true}};
+    const auto& places = tuned.state.spars[spar.element.index()].places;
+    double told = -told_apart_mm;
+    for (std::size_t i = 0; i < places.size(); ++i) {
+      const statics::SparPlace& place = places[i];
+      if (place.at_mm < told + told_apart_mm && i + 1 < places.size())
+        continue;
+      told = place.at_mm;
+      table.rows.push_back({format_fixed(place.at_mm, 0),
+                            format_signed(statics::dot(place.bend_mm, spar.forward), 1),
+                            format_signed(statics::dot(place.bend_mm, spar.starboard), 1)});
+    }
+    document.blocks.emplace_back(std::move(table));
+  }
+}
+
+void add_report(const CheckedRig& checked, const TuneReport& report, Document& document) {
+  add_heading("As she stands", document);
+  document.blocks.emplace_back(document_table(without_empty_columns(standing_table(checked, report)),
+                                              {2.0, 2.0, 1.2, 0.8, 1.0, 1.6}));
+  StandingDrawing standing = standing_drawing(checked, report.tuned);
+  document.blocks.emplace_back(DocumentFigure{std::move(standing.drawing),
+                                              "Dashed as drawn, solid as it stands with every movement " +
+                                                  format_fixed(standing.exaggeration, 0) +
+                                                  " times as large; kN in the leg at the deck. Stays: " +
+                                                  numbered_stays(checked, report.tuned.model) + "."});
+  add_bends(checked, report.tuned, document);
+  add_heading("What one turn does", document);
+  add_in_parts(turn_table(checked, report), report.tuned.model.stays.size(), document);
+  const Table doubt = turn_doubt_table(checked, report);
+  if (doubt.rows.empty()) {
+    document.blocks.emplace_back(DocumentText{
+        "No bound is stated of a stiffness, a reading or what was taken up: how far these numbers may "
+        "be off is not known."});
+  } else {
+    add_in_parts(doubt, report.tuned.model.stays.size(), document);
+  }
+  if (!report.planning.wishes.empty() || !report.planning.not_understood.empty()) {
+    add_heading("The turns for what is wished for", document);
+    document.blocks.emplace_back(document_table(wish_table(checked, report), {2.6}));
+    document.blocks.emplace_back(
+        document_table(turn_plan_table(checked, report), {0.4, 2.0, 1.6, 1.2, 1.6, 1.0, 1.0}));
+  }
+  add_heading("Other days", document);
+  document.blocks.emplace_back(document_table(later_table(checked, report), {1.6, 2.0}));
+}
+
+Document document_of(const CheckedRig& checked, const TuneReport& report) {
+  Document document{.title = "Tune sheet of " + boat_title(checked),
+                    .about = "What one turn does, at the dock",
+                    .foot = identity_words(checked),
+                    .draft = {},
+                    .blocks = {}};
+  // What is a draft here is turned by, not cut to.
+  if (const std::string draft = joined(tune_draft_words(checked, report.tuned.model), ". ");
+      !draft.empty()) {
+    document.foot = "DRAFT, " + document.foot;
+    document.blocks.emplace_back(DocumentNotice{"DRAFT: turn nothing by it alone. " + draft + "."});
+  }
+  for (const std::string& caution : tune_cautions())
+    document.blocks.emplace_back(DocumentNotice{caution});
+  if (report.tuned.stands()) {
+    add_report(checked, report, document);
+  } else {
+    add_heading("Not worked out", document);
+    document.blocks.emplace_back(
+        DocumentText{"State these in the rig file; nothing is taken in their place."});
+    document.blocks.emplace_back(document_table(tune_lacking_table(checked, report.tuned), {1.0, 3.0}));
+  }
+  add_heading("Inputs", document);
+  document.blocks.emplace_back(
+      document_table(tune_inputs_table(checked, report.tuned.model), {1.5, 1.6, 1.2, 2.0}));
+  return document;
+}
+
+} // namespace
+
+BackendDescription TuneSheet::describe() const {
+  return {.name = "tune-sheet",
+          .summary = "how the rig stands at the dock, what one turn does, the turns for what is wished for",
+          .outputs = {"tune-sheet.html", "tune-sheet.csv"},
+          .papers = {"tune-sheet.pdf"}};
+}
+
+OutputBundle TuneSheet::generate(const BackendRequest& request) const {
+  const TuneReport report = tune_report(request.checked.rig(), request.checked.derived());
+  OutputBundle bundle;
+  add_document("tune-sheet", document_of(request.checked, report), request.paper, bundle);
+  bundle.files.push_back(
+      {"tune-sheet.csv",
+       render_csv(report.tuned.stands() ? turn_list(request.checked, report)
+                                        : tune_lacking_table(request.checked, report.tuned))});
+  return bundle;
+}
+
+} // namespace sheerpole
