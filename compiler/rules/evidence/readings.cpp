@@ -165,9 +165,54 @@ void check_reading_old(const Rig& rig, const Derived& derived, CheckReport& repo
                 });
 }
 
+/// The run that lies farthest from the middle one of a reading; of two the second.
+const Sourced<Length>& odd_run(const std::vector<Sourced<Length>>& runs) {
+  std::vector<Length> sorted;
+  for (const Sourced<Length>& run : runs)
+    sorted.push_back(run.value);
+  std::sort(sorted.begin(), sorted.end());
+  const Length middle = sorted[(sorted.size() - 1) / 2];
+  if (runs.size() == 2)
+    return runs.back();
+  return *std::max_element(runs.begin(), runs.end(), [&](const auto& a, const auto& b) {
+    return magnitude(a.value - middle) < magnitude(b.value - middle);
+  });
+}
+
+void check_runs_apart(const Rig& rig, const Derived& derived, CheckReport& report) {
+  const auto limit = rig.limits.length(Limit::routes_apart);
+  if (!limit)
+    return;
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        for (const Reading& reading : rig[stay.stay].readings) {
+          const auto& runs = reading.lengths();
+          if (runs.size() < 2)
+            continue;
+          const auto [least, most] = std::minmax_element(
+              runs.begin(), runs.end(), [](const auto& a, const auto& b) { return a.value < b.value; });
+          const Length spread = most->value - least->value;
+          if (!(spread > *limit + threshold::negligible)) {
+            of_stay.pass({P::runs_within, {least->value, most->value}});
+            continue;
+          }
+          const Sourced<Length>& odd = odd_run(runs);
+          of_stay.find(
+              diagnose("runs-apart", {{"stay", name},
+                                      {"least", length_text(least->value)},
+                                      {"most", length_text(most->value)},
+                                      {"spread", length_text(spread)},
+                                      {"limit", length_text(*limit)}})
+                  .at(odd.provenance.place.value_or(reading.place), say(rig, {P::this_run, {odd.value}}))
+                  .about(name));
+        }
+      });
+}
+
 } // namespace
 
 const CheckTable checks{CheckRow{"readings-contradict", check_readings_contradict, {Limit::routes_apart}},
+                        CheckRow{"runs-apart", check_runs_apart, {Limit::routes_apart}},
                         CheckRow{"measured-once", check_measured_once, {Limit::routes_apart}},
                         CheckRow{"reading-bare", check_reading_bare},
                         CheckRow{"tape-sags", check_tape_sags, {Limit::tape_sag}},

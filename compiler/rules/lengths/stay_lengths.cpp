@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 /// What the lengths of a stay come to: its body, its two ways, its two sides.
 namespace sheerpole::stay_lengths {
@@ -327,8 +328,68 @@ std::optional<Length> allowed_apart(const Rig& rig, Length body) {
   return std::max(length.value_or(Length{}), body * share.value_or(0.0));
 }
 
-Diagnostic pair_finding(std::string_view slug, const Rig& rig, const Stay& stay, Length port,
-                        Length starboard, Length bound) {
+/// The terms of the two sides that differ most; nothing where each sum is made up otherwise.
+std::optional<std::pair<const Term*, const Term*>> most_different(const LengthSum& port,
+                                                                  const LengthSum& starboard) {
+  std::optional<std::pair<const Term*, const Term*>> result;
+  Length most = threshold::negligible;
+  if (port.terms.size() != starboard.terms.size())
+    return result;
+  for (std::size_t i = 0; i < port.terms.size(); ++i) {
+    const Term& one = port.terms[i];
+    const Term& other = starboard.terms[i];
+    if (one.kind != other.kind)
+      return std::nullopt;
+    if (const Length difference = magnitude(one.amount - other.amount); difference > most) {
+      most = difference;
+      result = std::pair(&one, &other);
+    }
+  }
+  return result;
+}
+
+/// The end of the path whose place to port is least like the mirror image of that to starboard.
+std::optional<std::pair<const Point*, const Point*>> least_mirrored(const Rig& rig, const Stay& port,
+                                                                    const Stay& starboard) {
+  std::optional<std::pair<const Point*, const Point*>> result;
+  double most = threshold::negligible.metres();
+  for (std::size_t i = 0; i < port.path.size() && i < starboard.path.size(); ++i) {
+    const Point& a = rig[port.path[i].point];
+    const Point& b = rig[starboard.path[i].point];
+    const double off =
+        std::hypot((a.position.x - b.position.x).metres(), (a.position.y + b.position.y).metres(),
+                   (a.position.z - b.position.z).metres());
+    if (off > most) {
+      most = off;
+      result = std::pair(&a, &b);
+    }
+  }
+  return result;
+}
+
+/// Where the two sides differ most: a term of what was read or stated, else a place.
+void point_at_difference(const Rig& rig, const DerivedStay& port, const DerivedStay& starboard,
+                         Diagnostic& finding) {
+  const auto add = [&](const std::optional<Span>& place, const std::string& words) {
+    if (place)
+      finding.others.push_back({*place, words});
+  };
+  if (port.route == LengthRoute::path && starboard.route == LengthRoute::path) {
+    if (const auto points = least_mirrored(rig, rig[port.stay], rig[starboard.stay]))
+      for (const Point* point : {points->first, points->second})
+        if (point->overridden || point == points->first)
+          add(point->provenance.place, said(P::differs_most));
+  } else if (const auto terms = most_different(port.pin_to_pin, starboard.pin_to_pin)) {
+    for (const Term* term : {terms->first, terms->second})
+      add(term->provenance.place, said(P::differs_most));
+  }
+}
+
+Diagnostic pair_finding(std::string_view slug, const Rig& rig, const DerivedStay& port_stay,
+                        const DerivedStay& starboard_stay, Length bound) {
+  const Stay& stay = rig[port_stay.stay];
+  const Length port = port_stay.body.known();
+  const Length starboard = starboard_stay.body.known();
   const bool port_longer = port > starboard;
   Diagnostic finding =
       diagnose(slug, {{"stay", stay.base},
@@ -344,6 +405,7 @@ Diagnostic pair_finding(std::string_view slug, const Rig& rig, const Stay& stay,
   if (rig.boat.pair_tolerance && rig.boat.pair_tolerance->provenance.place)
     finding.others.push_back(
         {*rig.boat.pair_tolerance->provenance.place, say(rig, {P::alike_within, {bound}})});
+  point_at_difference(rig, port_stay, starboard_stay, finding);
   return finding;
 }
 
@@ -377,7 +439,7 @@ void check_pair_differs(const Rig& rig, const Derived& derived, CheckReport& rep
     const bool far = pair_is_far(rig, difference, to_port);
     if (of_far) {
       if (far)
-        report.find(pair_finding(report.check(), rig, stay, to_port, to_starboard,
+        report.find(pair_finding(report.check(), rig, port, *starboard,
                                  to_port * *rig.limits.value(Limit::pair_far_apart)));
       else
         report.pass(stay.base, {P::two_sides, {to_port, to_starboard}});
@@ -386,7 +448,7 @@ void check_pair_differs(const Rig& rig, const Derived& derived, CheckReport& rep
     if (!bound || far)
       continue;
     if (difference > *bound + threshold::negligible)
-      report.find(pair_finding(report.check(), rig, stay, to_port, to_starboard, *bound));
+      report.find(pair_finding(report.check(), rig, port, *starboard, *bound));
     else
       report.pass(stay.base, {P::two_sides, {to_port, to_starboard}});
   }

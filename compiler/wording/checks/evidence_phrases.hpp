@@ -40,6 +40,8 @@ enum class EvidenceCheckPhrase : std::uint16_t {
   length_by,
   x_by,
   readings_apart,
+  runs_within,
+  this_run,
   readings_not_comparable,
   one_reading_counts,
   cord_keeps,

@@ -71,6 +71,10 @@ std::string_view words(EvidenceCheckPhrase phrase) {
     return "X by {}";
   case readings_apart:
     return "{} apart where {} is allowed";
+  case runs_within:
+    return "its runs lie between {} and {}";
+  case this_run:
+    return "{}: the one to read again";
   case readings_not_comparable:
     return "one of them has no number to compare";
   case one_reading_counts:

@@ -34,6 +34,7 @@ enum class LengthCheckPhrase : std::uint16_t {
   one_way,
   x_expected,
   two_sides,
+  differs_most,
   alike_within,
   side_is_x,
   came_out_longer,

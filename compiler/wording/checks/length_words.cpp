@@ -151,6 +151,8 @@ std::string_view words(LengthCheckPhrase phrase) {
     return "its bury measures {}, {} times the {} of {}; {} to {} times is usual";
   case contraction_of_bury:
     return "it draws in {} of its bury; {} to {} is usual";
+  case differs_most:
+    return "here the sides differ most";
   case stretched_at_break:
     return "it has stretched by {} when it breaks; {} to {} is usual";
   case over_this:

@@ -53,6 +53,8 @@ inline SampleRig measured_shroud() {
   stay.thermal.rows = {{263.15, mm(2.4), mm(-4.8)}, {313.15, mm(-1.9), mm(3.8)}};
   stay.tensions = {{.method = TensionMethod::swing,
                     .tension = Force::kilonewtons(3.15),
+                    .tolerance = {},
+                    .influences = {},
                     .share_of_break = 0.034,
                     .how = say("4 m L2 f2"),
                     .not_checked = {},
@@ -61,6 +63,8 @@ inline SampleRig measured_shroud() {
                     .place = {}},
                    {.method = TensionMethod::pulse,
                     .tension = {},
+                    .tolerance = {},
+                    .influences = {},
                     .share_of_break = {},
                     .how = {},
                     .not_checked = say("linear-mass of hmpe-9 is not stated"),

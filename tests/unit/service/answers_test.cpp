@@ -1,7 +1,7 @@
 #include "service/answers.hpp"
 
 #include "driver/built_in_backends.hpp"
-#include "service/boat_texts.hpp"
+#include "unit/service/boat_texts.hpp"
 #include "service/numbers.hpp"
 #include "service/trial.hpp"
 

@@ -1,6 +1,6 @@
 #include "service/complete.hpp"
 
-#include "service/boat_texts.hpp"
+#include "unit/service/boat_texts.hpp"
 
 #include <gmock/gmock.h>
 

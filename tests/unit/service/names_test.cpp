@@ -1,6 +1,6 @@
 #include "service/rename.hpp"
 
-#include "service/boat_texts.hpp"
+#include "unit/service/boat_texts.hpp"
 #include "service/hover.hpp"
 #include "service/occurrences.hpp"
 

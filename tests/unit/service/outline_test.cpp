@@ -1,6 +1,6 @@
 #include "service/outline.hpp"
 
-#include "service/boat_texts.hpp"
+#include "unit/service/boat_texts.hpp"
 #include "service/findings.hpp"
 #include "service/inlay.hpp"
 #include "service/tokens.hpp"

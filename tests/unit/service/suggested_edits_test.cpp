@@ -1,7 +1,7 @@
 #include "service/findings.hpp"
 
 #include "diagnostics/catalogue.hpp"
-#include "service/boat_texts.hpp"
+#include "unit/service/boat_texts.hpp"
 
 #include <gmock/gmock.h>
 
