@@ -56,6 +56,7 @@ LICENCES = {
     "libvalijson-dev": "BSD-2-Clause",
     "linux-libc-dev": "GPL-2.0-only WITH Linux-syscall-note",
     "nlohmann-json3-dev": "MIT",
+    "uuid-dev": "BSD-3-Clause",
     "zlib1g-dev": "Zlib",
 }
 # What the linker looks for by itself, by the name that the compiler knows it under.

@@ -17,7 +17,8 @@ struct Options {
 int run(const Options& options) {
   if (options.verb.empty()) {
     // Its own help() would show the page of the verb that was typed, which is this one.
-    print_out(options.app->get_formatter()->make_help(options.app, {}, CLI::AppFormatMode::Normal));
+    print_out(options.app->get_formatter()->make_help(options.app, options.app->get_name(),
+                                                      CLI::AppFormatMode::Normal));
     return exit_clean;
   }
   std::vector<std::string> words;
