@@ -189,6 +189,7 @@ try {
       textDocument: { uri: document.uri, languageId: "rig", version: 1, text: document.getText() },
     });
   let made = 0;
+  let next = compared_every;
   let version = 1;
   while (made < edits_wanted) {
     for (let n = 0; n < in_one_go; n += 1) {
@@ -209,7 +210,10 @@ try {
     const [method, params] = pick(requests);
     const i = chance(2);
     await connection.sendRequest(method, { textDocument: { uri: uris[i] }, ...params(some_place(documents[i])) });
-    if (Math.floor(made / compared_every) > Math.floor((made - in_one_go) / compared_every)) await compare(made);
+    if (made >= next) {
+      await compare(made);
+      next += compared_every;
+    }
   }
   // At last the texts as they were: all findings of the wild ones are gone again.
   for (const i of [0, 1]) {
