@@ -80,18 +80,17 @@ Json piece_json(const CheckedRig& checked, const DerivedStay& stay, const Piece&
 } // namespace
 
 Json place_json(const OpenBoat& boat, Span span) {
-  const SourceText& text = boat.text(span.source);
-  const std::string bytes = text.file_bytes();
-  const TextRange range = range_of(text, TextPlaces(bytes), span);
-  return {{"file", text.name()}, {"begin", spot_json(range.begin)}, {"end", spot_json(range.end)}};
+  const TextRange range = boat.range(span);
+  return {{"file", boat.text(span.source).name()},
+          {"begin", spot_json(range.begin)},
+          {"end", spot_json(range.end)}};
 }
 
 Json edits_json(const OpenBoat& boat, const std::vector<TextEdit>& edits) {
   Json result = Json::array();
   for (const TextEdit& edit : edits)
     if (const auto source = boat.source(edit.file)) {
-      const std::string bytes = boat.text(*source).file_bytes();
-      const TextPlaces places(bytes);
+      const TextPlaces& places = boat.places(*source);
       result.push_back({{"place",
                          {{"file", edit.file},
                           {"begin", spot_json(places.at_byte(edit.begin))},

@@ -65,8 +65,7 @@ struct Question {
       return at[key].get<std::size_t>();
     };
     const SourceText& text = boat.text(file());
-    const std::string bytes = text.file_bytes();
-    const TextPlaces places(bytes);
+    const TextPlaces& places = boat.places(text.id());
     if (const auto byte = number("byte"))
       return offset_of(text, places.at_byte(*byte).byte);
     if (const auto unit = number("unit"))
@@ -158,14 +157,10 @@ Json ask_actions(const Question& question) {
 }
 
 Json ask_tokens(const Question& question) {
-  const SourceText& text = question.boat.text(question.file());
-  const std::uint32_t mark = bytes_of_mark(text);
-  const std::string bytes = text.file_bytes();
-  const TextPlaces places(bytes);
   Json result = Json::array();
   for (const Token& token : tokens(question.boat, question.file())) {
-    const TextRange range = range_of(text, places, token.span);
-    result.push_back({{"byte", token.span.begin + mark},
+    const TextRange range = question.boat.range(token.span);
+    result.push_back({{"byte", range.begin.byte},
                       {"bytes", token.span.end - token.span.begin},
                       {"unit", range.begin.unit},
                       {"units", range.end.unit - range.begin.unit},

@@ -22,6 +22,19 @@ const SyntaxTree* OpenBoat::tree(SourceId source) const {
   return nullptr;
 }
 
+const TextPlaces& OpenBoat::places(SourceId source) const {
+  std::shared_ptr<const PlacedBytes>& here = placed[source];
+  if (!here)
+    here = std::make_shared<const PlacedBytes>(text(source).file_bytes());
+  return here->places;
+}
+
+TextRange OpenBoat::range(Span span) const {
+  const std::uint32_t mark = bytes_of_mark(text(span.source));
+  const TextPlaces& lines = places(span.source);
+  return {lines.at_byte(span.begin + mark), lines.at_byte(std::max(span.begin, span.end) + mark)};
+}
+
 OpenBoat read_boat(const std::string& root, FileReader& reader, const CompileOptions& options) {
   OpenBoat boat{root, compile(root, reader, options)};
   if (!boat.compiled.names && !boat.compiled.trees.empty()) {
@@ -29,11 +42,6 @@ OpenBoat read_boat(const std::string& root, FileReader& reader, const CompileOpt
     boat.loose = resolve(boat.compiled.trees, not_said);
   }
   return boat;
-}
-
-TextRange range_of(const SourceText& text, const TextPlaces& places, Span span) {
-  const std::uint32_t mark = bytes_of_mark(text);
-  return {places.at_byte(span.begin + mark), places.at_byte(std::max(span.begin, span.end) + mark)};
 }
 
 std::uint32_t offset_of(const SourceText& text, std::uint32_t byte) {

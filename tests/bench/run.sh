@@ -46,6 +46,9 @@ for rig in examples/pellimoor.rig "$scratch/thousand.rig"; do
   command time -f "%M KiB at most, %e s: check $(basename "$rig")" "$sheerpole" check "$rig" 2>&1 >/dev/null | tail -n 1
 done | tee "$figures/memory.txt"
 
+# From a key to its findings, in an editor.
+python3 tests/bench/keystrokes.py "$sheerpole" | tee "$figures/keystrokes.txt"
+
 # Counted instructions, which other work on the machine does not change; those that are over their limit are seen in the table.
 python3 tests/bench/instructions.py beside "$sheerpole" --page | tee "$figures/instructions.md" || true
 python3 tests/growth/run.py "$sheerpole" --page | tee "$figures/growth.md" || true

@@ -144,6 +144,7 @@ const cold = (all) => {
 const as_found = (params) =>
   (params?.diagnostics ?? []).map(({ range, severity, code, message }) => ({ range, severity, code, message }));
 
+let compared = 0;
 const compare = async (made) => {
   for (const i of [0, 1]) await settled(i);
   for (const i of [0, 1]) {
@@ -155,6 +156,7 @@ const compare = async (made) => {
   const reached = /^use "parts\/demo-parts\.rig"/m.test(documents[0].getText());
   for (const i of reached ? [0, 1] : [0]) {
     const found = as_found(published.get(uris[i])).map(sort_key).sort();
+    compared += found.length;
     const asked = [...new Set(wanted.get(uris[i]).map(sort_key))].sort();
     check(`findings of ${names[i]} after ${made} edits`, JSON.stringify(found) === JSON.stringify(asked), { found, asked });
   }
@@ -187,6 +189,7 @@ try {
       textDocument: { uri: document.uri, languageId: "rig", version: 1, text: document.getText() },
     });
   let made = 0;
+  let next = compared_every;
   let version = 1;
   while (made < edits_wanted) {
     for (let n = 0; n < in_one_go; n += 1) {
@@ -207,7 +210,10 @@ try {
     const [method, params] = pick(requests);
     const i = chance(2);
     await connection.sendRequest(method, { textDocument: { uri: uris[i] }, ...params(some_place(documents[i])) });
-    if (Math.floor(made / compared_every) > Math.floor((made - in_one_go) / compared_every)) await compare(made);
+    if (made >= next) {
+      await compare(made);
+      next += compared_every;
+    }
   }
   // At last the texts as they were: all findings of the wild ones are gone again.
   for (const i of [0, 1]) {
@@ -219,6 +225,7 @@ try {
     });
   }
   await compare(made);
+  check("findings were compared", compared > made / 1000, compared);
   check("nothing was complained of", complaints === 0, complaints);
   await connection.sendRequest(lsp.ShutdownRequest.method);
   await connection.sendNotification(lsp.ExitNotification.method);

@@ -124,6 +124,7 @@ Json LanguageServer::initialize(const Json& params) {
     ways_.counted = service::Counted::utf8;
   const std::string document = "/capabilities/textDocument";
   ways_.snippets = is_true((document + "/completion/completionItem/snippetSupport").c_str());
+  ways_.watches_files = is_true("/capabilities/workspace/didChangeWatchedFiles/dynamicRegistration");
   ways_.markdown = lists((document + "/hover/contentFormat").c_str(), "markdown");
   ways_.related = is_true((document + "/publishDiagnostics/relatedInformation").c_str());
   ways_.nested_outline = is_true((document + "/documentSymbol/hierarchicalDocumentSymbolSupport").c_str());

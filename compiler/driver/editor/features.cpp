@@ -47,7 +47,7 @@ Json LanguageServer::completion(const Json& params) {
   const auto at = asked(params);
   if (!at)
     return nullptr;
-  const PlacedText text(at->boat->text(at->source), ways_);
+  const PlacedText text(*at->boat, at->source, ways_);
   return completion_json(service::complete(*at->boat, at->source, text.offset(params.at("position"))), text,
                          ways_);
 }
@@ -56,7 +56,7 @@ Json LanguageServer::hover(const Json& params) {
   const auto at = asked(params);
   if (!at)
     return nullptr;
-  const PlacedText text(at->boat->text(at->source), ways_);
+  const PlacedText text(*at->boat, at->source, ways_);
   const auto found = service::hover(*at->boat, at->source, text.offset(params.at("position")));
   return found ? hover_json(*found, text, ways_) : Json();
 }
@@ -65,7 +65,7 @@ Json LanguageServer::definition(const Json& params) {
   const auto at = asked(params);
   if (!at)
     return nullptr;
-  const PlacedText text(at->boat->text(at->source), ways_);
+  const PlacedText text(*at->boat, at->source, ways_);
   const auto found = service::definition(*at->boat, at->source, text.offset(params.at("position")));
   if (!found || at->boat->tree(found->to.source) == nullptr)
     return nullptr;
@@ -77,7 +77,7 @@ Json LanguageServer::references(const Json& params) {
   if (!at)
     return nullptr;
   const std::string path = at->boat->text(at->source).name();
-  const std::uint32_t offset = PlacedText(at->boat->text(at->source), ways_).offset(params.at("position"));
+  const std::uint32_t offset = PlacedText(*at->boat, at->source, ways_).offset(params.at("position"));
   const bool declared = params.at("context").at("includeDeclaration").get<bool>();
   Json result = Json::array();
   for (const service::OpenBoat* boat : workspace_.all_boats_of(path))
@@ -90,7 +90,7 @@ Json LanguageServer::prepare_rename(const Json& params) {
   const auto at = asked(params);
   if (!at)
     return nullptr;
-  const PlacedText text(at->boat->text(at->source), ways_);
+  const PlacedText text(*at->boat, at->source, ways_);
   const auto found = service::renamable(*at->boat, at->source, text.offset(params.at("position")));
   if (!found)
     return nullptr;
@@ -102,7 +102,7 @@ Json LanguageServer::rename(const Json& params) {
   if (!at)
     throw std::invalid_argument("the document is not open");
   const std::string path = at->boat->text(at->source).name();
-  const std::uint32_t offset = PlacedText(at->boat->text(at->source), ways_).offset(params.at("position"));
+  const std::uint32_t offset = PlacedText(*at->boat, at->source, ways_).offset(params.at("position"));
   const auto new_name = params.at("newName").get<std::string>();
   Json changes = Json::object();
   for (const service::OpenBoat* boat : workspace_.all_boats_of(path)) {
@@ -119,16 +119,15 @@ Json LanguageServer::formatting(const Json& params) {
   const auto at = asked(params);
   if (!at)
     return nullptr;
-  const SourceText& source = at->boat->text(at->source);
-  const auto edits = service::format(source);
-  return edits ? text_edits(*edits, PlacedText(source, ways_)) : Json();
+  const auto edits = service::format(at->boat->text(at->source));
+  return edits ? text_edits(*edits, PlacedText(*at->boat, at->source, ways_)) : Json();
 }
 
 Json LanguageServer::document_symbol(const Json& params) {
   const auto at = asked(params);
   if (!at)
     return nullptr;
-  const PlacedText text(at->boat->text(at->source), ways_);
+  const PlacedText text(*at->boat, at->source, ways_);
   return outline_json(service::outline(*at->boat, at->source), text, uri_of(text.text().name()), ways_);
 }
 
@@ -141,7 +140,7 @@ Json LanguageServer::inlay_hint(const Json& params) {
   const auto at = asked(params);
   if (!at)
     return nullptr;
-  const PlacedText text(at->boat->text(at->source), ways_);
+  const PlacedText text(*at->boat, at->source, ways_);
   const std::uint32_t begin = text.offset(params.at("range").at("start"));
   const std::uint32_t end = text.offset(params.at("range").at("end"));
   Json result = Json::array();
@@ -156,7 +155,7 @@ Json LanguageServer::code_action(const Json& params) {
   const auto at = asked(params);
   if (!at)
     return nullptr;
-  const PlacedText text(at->boat->text(at->source), ways_);
+  const PlacedText text(*at->boat, at->source, ways_);
   const Span span{at->source, text.offset(params.at("range").at("start")),
                   text.offset(params.at("range").at("end"))};
   const Json only = params.contains("context") ? params["context"].value("only", Json()) : Json();
@@ -188,7 +187,7 @@ Json LanguageServer::semantic_tokens(const Json& params) {
   const auto at = asked(params);
   if (!at)
     return nullptr;
-  const PlacedText text(at->boat->text(at->source), ways_);
+  const PlacedText text(*at->boat, at->source, ways_);
   return tokens_json(service::tokens(*at->boat, at->source), text);
 }
 

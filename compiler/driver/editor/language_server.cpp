@@ -160,7 +160,18 @@ void LanguageServer::exit(const Json&) {
   exit_code_ = shut_down_ ? 0 : 1;
 }
 
-void LanguageServer::initialized(const Json&) {}
+void LanguageServer::initialized(const Json&) {
+  if (!ways_.watches_files)
+    return;
+  const Json watchers = Json::array({{{"globPattern", "**/*.rig"}}});
+  const Json registration = {{"id", "rig-files"},
+                             {"method", "workspace/didChangeWatchedFiles"},
+                             {"registerOptions", {{"watchers", watchers}}}};
+  send_({{"jsonrpc", "2.0"},
+         {"id", "watch-rig-files"},
+         {"method", "client/registerCapability"},
+         {"params", {{"registrations", Json::array({registration})}}}});
+}
 
 void LanguageServer::ignore(const Json&) {}
 

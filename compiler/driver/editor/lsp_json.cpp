@@ -111,16 +111,17 @@ void add_flat(const std::vector<service::OutlineItem>& items, const PlacedText& 
 } // namespace
 
 Json PlacedText::position(const TextPlace& place) const {
-  return {{"line", place.line}, {"character", places_.character(place, ways_.counted)}};
+  return {{"line", place.line}, {"character", boat_.places(source_).character(place, ways_.counted)}};
 }
 
 Json PlacedText::range(Span span) const {
-  const service::TextRange range = service::range_of(text_, places_, span);
+  const service::TextRange range = boat_.range(span);
   return {{"start", position(range.begin)}, {"end", position(range.end)}};
 }
 
 Json PlacedText::range(std::uint32_t begin, std::uint32_t end) const {
-  return {{"start", position(places_.at_byte(begin))}, {"end", position(places_.at_byte(end))}};
+  const service::TextPlaces& places = boat_.places(source_);
+  return {{"start", position(places.at_byte(begin))}, {"end", position(places.at_byte(end))}};
 }
 
 std::uint32_t PlacedText::offset(const Json& position) const {
@@ -130,19 +131,19 @@ std::uint32_t PlacedText::offset(const Json& position) const {
       return value.get<std::size_t>();
     return value.get<long long>() < 0 ? std::size_t{0} : value.get<std::size_t>();
   };
-  return service::offset_of(text_,
-                            places_.at_line(number("line"), number("character"), ways_.counted).byte);
+  return service::offset_of(
+      text(), boat_.places(source_).at_line(number("line"), number("character"), ways_.counted).byte);
 }
 
 Json location_json(const service::OpenBoat& boat, Span span, const ClientWays& ways) {
-  const PlacedText text(boat.text(span.source), ways);
+  const PlacedText text(boat, span.source, ways);
   return {{"uri", uri_of_path(text.text().name())}, {"range", text.range(span)}};
 }
 
 Json diagnostic_json(const service::OpenBoat& boat, const Diagnostic& finding, const ClientWays& ways) {
   Json json;
   if (finding.primary)
-    json["range"] = PlacedText(boat.text(finding.primary->span.source), ways).range(finding.primary->span);
+    json["range"] = PlacedText(boat, finding.primary->span.source, ways).range(finding.primary->span);
   else
     json["range"] = {{"start", {{"line", 0}, {"character", 0}}}, {"end", {{"line", 0}, {"character", 0}}}};
   json["severity"] = severity_number(finding);
@@ -269,7 +270,7 @@ Json workspace_edit(const service::OpenBoat& boat, const std::vector<service::Te
                     const ClientWays& ways) {
   Json changes = Json::object();
   for (std::uint32_t i = 0; i < boat.compiled.sources->size(); ++i) {
-    const PlacedText text(boat.text(SourceId{i}), ways);
+    const PlacedText text(boat, SourceId{i}, ways);
     if (Json of_file = text_edits(edits, text); !of_file.empty())
       changes[uri_of_path(text.text().name())] = std::move(of_file);
   }

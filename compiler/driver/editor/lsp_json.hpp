@@ -24,28 +24,25 @@ struct ClientWays {
   bool markdown = false;
   bool related = false; ///< second places of a finding
   bool nested_outline = false;
+  bool watches_files = false; ///< and tells what has changed on the disk, when it is asked to
 };
 
-/// A text with its lines: what places are written in.
+/// A file of a boat, in the places of the client.
 class PlacedText {
 public:
-  PlacedText(const SourceText& text, const ClientWays& ways)
-      : text_(text), bytes_(text.file_bytes()), places_(bytes_), ways_(ways) {}
-  PlacedText(const PlacedText&) = delete;
-  PlacedText& operator=(const PlacedText&) = delete;
+  PlacedText(const service::OpenBoat& boat, SourceId source, const ClientWays& ways)
+      : boat_(boat), source_(source), ways_(ways) {}
 
   Json position(const service::TextPlace& place) const;
   Json range(Span span) const;
   Json range(std::uint32_t begin, std::uint32_t end) const;
   /// The byte that a position of the client names, as the compiler counts.
   std::uint32_t offset(const Json& position) const;
-  const SourceText& text() const { return text_; }
-  const service::TextPlaces& places() const { return places_; }
+  const SourceText& text() const { return boat_.text(source_); }
 
 private:
-  const SourceText& text_;
-  std::string bytes_;
-  service::TextPlaces places_;
+  const service::OpenBoat& boat_;
+  SourceId source_;
   const ClientWays& ways_;
 };
 
