@@ -209,7 +209,7 @@ std::vector<double> TunedRig::values(const statics::State& at) const {
 std::string name_of_node(const Rig& rig, const TuneModel& model, statics::NodeId node) {
   for (const auto& [point, at] : model.places)
     if (at == node)
-      return rig[point].name;
+      return rig[point].base;
   for (const TuneSpar& spar : model.spars)
     if (std::ranges::find(model.structure.spars[spar.element.index()].nodes, node) !=
         model.structure.spars[spar.element.index()].nodes.end())
