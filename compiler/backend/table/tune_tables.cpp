@@ -231,7 +231,8 @@ std::vector<std::string> margin_words(const CheckedRig& checked, const TuneRepor
       if (stay.break_newtons && state.tension_newtons > *stay.break_newtons)
         result.push_back("BEYOND ITS BREAK LOAD: " + rig[stay.stay].name +
                          ". A number has a slip in it, or the rig must not be set up so.");
-      if (state.tension_newtons > 0.0 && (least == nullptr || state.tension_newtons < newtons)) {
+      if (state.tension_newtons > 0.0 &&
+          (least == nullptr || state.tension_newtons < (1.0 - 1e-6) * newtons)) {
         least = &stay;
         newtons = state.tension_newtons;
       }

@@ -5,6 +5,7 @@
 #include "units/format_length.hpp"
 #include "wording/say.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace sheerpole {
@@ -94,6 +95,9 @@ Table turn_plan_table(const CheckedRig& checked, const TuneReport& report) {
     table.notes = {"No plan was found."};
     return table;
   }
+  // Sides that are turned alike are alike.
+  const bool sides_together =
+      std::ranges::any_of(planning.screws, [](const TurnedStays& screw) { return screw.stays.size() > 1; });
   std::vector<double> done(planning.screws.size(), 0.0);
   const auto left = [&](const TurnedStays& turned, double turns, bool tighten) {
     double least = 1e9;
@@ -123,7 +127,7 @@ Table turn_plan_table(const CheckedRig& checked, const TuneReport& report) {
       for (const TuneStay& stay : model.stays)
         for (const statics::StayId leg : stay.legs)
           if (leg == *step.slackest)
-            slackest = checked.rig()[stay.stay].name;
+            slackest = sides_together ? checked.rig()[stay.stay].base : checked.rig()[stay.stay].name;
     table.rows.push_back({std::to_string(i + 1), turned_words(checked, model, planning.screws[step.screw]),
                           turns_words(model, planning.screws[step.screw], step.turns),
                           format_kilonewtons(step.least_tension_newtons), slackest,

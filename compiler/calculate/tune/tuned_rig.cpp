@@ -108,9 +108,9 @@ std::vector<double> seized_lengths(const TuneModel& free, const statics::State& 
   return lengths;
 }
 
-class Standing {
+class StateSearch {
 public:
-  Standing(const Rig& rig, const Derived& derived, std::optional<BoundId> raised)
+  StateSearch(const Rig& rig, const Derived& derived, std::optional<BoundId> raised)
       : rig_(rig), derived_(derived), raised_(raised) {
     result_.model = tune_model(rig, derived, raised);
   }
@@ -209,7 +209,7 @@ std::vector<double> TunedRig::values(const statics::State& at) const {
 std::string name_of_node(const Rig& rig, const TuneModel& model, statics::NodeId node) {
   for (const auto& [point, at] : model.places)
     if (at == node)
-      return rig[point].name;
+      return rig[point].base;
   for (const TuneSpar& spar : model.spars)
     if (std::ranges::find(model.structure.spars[spar.element.index()].nodes, node) !=
         model.structure.spars[spar.element.index()].nodes.end())
@@ -243,7 +243,7 @@ Remark trouble_of(const Rig& rig, const TuneModel& model, const statics::State& 
 }
 
 TunedRig tuned_rig(const Rig& rig, const Derived& derived, std::optional<BoundId> raised) {
-  return Standing(rig, derived, raised).find();
+  return StateSearch(rig, derived, raised).find();
 }
 
 } // namespace sheerpole

@@ -48,7 +48,7 @@ TunedRig tuned_rig(const Rig& rig, const Derived& derived, std::optional<BoundId
 /// Why a search for a state did not end in one; empty when it did.
 Remark trouble_of(const Rig& rig, const TuneModel& model, const statics::State& state);
 
-/// The name of the point that a node is at; else of the spar.
+/// The name of the point that a node is at, without its side; else of the spar.
 std::string name_of_node(const Rig& rig, const TuneModel& model, statics::NodeId node);
 
 } // namespace sheerpole

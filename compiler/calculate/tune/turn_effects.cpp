@@ -8,6 +8,8 @@ namespace sheerpole {
 
 namespace {
 
+constexpr double alike_sides = 1e-6;
+
 bool are_alike(const TuneStay& a, const TuneStay& b) {
   return a.adjuster && b.adjuster && a.by_turns == b.by_turns && a.step_mm == b.step_mm;
 }
@@ -35,7 +37,8 @@ void find_slack(const TunedRig& tuned, const std::vector<double>& now, const std
       effect.went_slack.push_back(tuned.quantities[q].number);
     const double lost = now[q] - after[q];
     // Rounding is no loss: a newton a turn takes thousands of turns.
-    if (!(lost > 1.0) || !(now[q] / lost < least))
+    // Of two sides that are alike the first is told, whatever rounding makes of them.
+    if (!(lost > 1.0) || !(now[q] / lost < (1.0 - alike_sides) * least))
       continue;
     least = now[q] / lost;
     effect.first_slack = tuned.quantities[q].number;

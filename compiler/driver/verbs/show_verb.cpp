@@ -5,7 +5,8 @@
 #include "driver/verbs/options.hpp"
 #include "service/compile.hpp"
 
-#include <sstream>
+#include <algorithm>
+#include <string_view>
 #include <utility>
 
 namespace sheerpole::show_verb {
@@ -20,16 +21,22 @@ struct Options {
   std::vector<std::string> wishes; ///< `mast head-aft 20 mm`
 };
 
+/// Takes the first word off a text, and the blanks behind it.
+std::string first_word(std::string_view& text) {
+  const std::size_t end = std::min(text.find(' '), text.size());
+  const std::string word(text.substr(0, end));
+  text.remove_prefix(std::min(text.find_first_not_of(' ', end), text.size()));
+  return word;
+}
+
 /// The file as it is, with what is wished for on the command line behind its last line.
 class WithWishes final : public FileReader {
 public:
   WithWishes(std::string file, const std::vector<std::string>& wishes, FileReader& files)
       : files_(files), file_(std::move(file)) {
     for (const std::string& wish : wishes) {
-      std::istringstream words(wish);
-      std::string of, what, value;
-      words >> of >> what;
-      std::getline(words >> std::ws, value);
+      std::string_view rest = wish;
+      const std::string of = first_word(rest), what = first_word(rest), value(rest);
       behind_ += (what == "tension" ? "\ntension-wish of " : "\nmast-wish of ") + of + " { " + what + ": " +
                  value + " }\n";
     }

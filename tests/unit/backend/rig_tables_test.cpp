@@ -28,12 +28,12 @@ TEST(RigTables, AreListedByNameWithAWordAboutEach) {
     names.push_back(table.name);
     EXPECT_FALSE(table.summary.empty()) << table.name;
   }
-  EXPECT_THAT(names, ElementsAre("points", "lengths", "pieces", "take-up", "marks", "readings",
-                                 "uncertainty", "measure-next", "sensitivity", "temperature", "account",
-                                 "tension", "standing", "tune", "turns", "days", "tune-inputs",
-                                 "replaced", "fits", "play", "joints", "strength", "loads",
-                                 "checks", "results", "limits", "stack", "parts", "states", "differences",
-                                 "made", "inspections", "record", "sources"));
+  EXPECT_THAT(names,
+              ElementsAre("points", "lengths", "pieces", "take-up", "marks", "readings", "uncertainty",
+                          "measure-next", "sensitivity", "temperature", "account", "tension", "standing",
+                          "tune", "turns", "days", "tune-inputs", "replaced", "fits", "play", "joints",
+                          "strength", "loads", "checks", "results", "limits", "stack", "parts", "states",
+                          "differences", "made", "inspections", "record", "sources"));
 }
 
 TEST(RigTables, HaveRowsAsLongAsTheirHeadings) {

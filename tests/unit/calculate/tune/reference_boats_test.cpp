@@ -16,7 +16,7 @@
 #include <map>
 #include <string>
 
-namespace sheerpole::tune_reference_boats_test {
+namespace sheerpole::reference_boats_test {
 namespace {
 
 using nlohmann::json;
@@ -102,4 +102,4 @@ INSTANTIATE_TEST_SUITE_P(Tune, BoatOfReference, testing::Values("case-a", "case-
                          [](const auto& boat) { return std::string(1, std::string(boat.param).back()); });
 
 } // namespace
-} // namespace sheerpole::tune_reference_boats_test
+} // namespace sheerpole::reference_boats_test

@@ -11,7 +11,7 @@
 #include <cmath>
 #include <string>
 
-namespace sheerpole::tune_turns_test {
+namespace sheerpole::turns_test {
 namespace {
 
 using testing::HasSubstr;
@@ -149,4 +149,4 @@ TEST_F(Turns, ColdSlackensWireOnAnAluminiumMast) {
 }
 
 } // namespace
-} // namespace sheerpole::tune_turns_test
+} // namespace sheerpole::turns_test
