@@ -12,7 +12,7 @@ _sheerpole() {
   local words= nothing= value= given=0 at
   if [ "$COMP_CWORD" -eq 1 ]; then
     nothing=yes
-    words=$(compgen -W 'begin check build changes fleet find plan seal verify mend show tidy list explain help version -h --help --version' -- "$word")
+    words=$(compgen -W 'begin enter check build changes fleet find plan seal verify mend show tidy editor list explain help version -h --help --version' -- "$word")
     __sheerpole_offer
     return
   fi
@@ -39,6 +39,15 @@ _sheerpole() {
         -*) words=$(compgen -W '-h --help --boat --rig --line --measured-by --mast-height --beam --base --bowsprit-length --second-mast-height --between-masts --lengths --print' -- "$word") ;;
       esac
       ;;
+    enter)
+      case $before in
+        --from) nothing=yes; value=yes ;;
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help --from --print' -- "$word") ;;
+      esac
+      ;;
     check)
       case $before in
         --form) words=$(compgen -W 'text lines json sarif' -- "$word"); value=yes ;;
@@ -58,7 +67,7 @@ _sheerpole() {
     build)
       case $before in
         --into) value=yes ;;
-        --only) words=$(compgen -W 'bench-card calendar change-sheet checks cord-map cut-list diagram dry-fit-card emergency-splice-card findings index labels order-list proof-sheet receiving-card sign-off spool-plan survey-report take-up echo' -- "$word"); value=yes ;;
+        --only) words=$(compgen -W 'bench-card calendar change-sheet checks cord-map cut-list diagram dry-fit-card emergency-splice-card findings index labels measuring-sheet order-list proof-sheet receiving-card rig-drawing sign-off spool-plan survey-report take-up echo tune-sheet' -- "$word"); value=yes ;;
         --since) value=yes ;;
         --paper) words=$(compgen -W 'a4 letter' -- "$word"); value=yes ;;
         --depends) value=yes ;;
@@ -94,7 +103,7 @@ _sheerpole() {
     fleet)
       case $before in
         --into) value=yes ;;
-        --only) words=$(compgen -W 'bench-card calendar change-sheet checks cord-map cut-list diagram dry-fit-card emergency-splice-card findings index labels order-list proof-sheet receiving-card sign-off spool-plan survey-report take-up echo' -- "$word"); value=yes ;;
+        --only) words=$(compgen -W 'bench-card calendar change-sheet checks cord-map cut-list diagram dry-fit-card emergency-splice-card findings index labels measuring-sheet order-list proof-sheet receiving-card rig-drawing sign-off spool-plan survey-report take-up echo tune-sheet' -- "$word"); value=yes ;;
         --paper) words=$(compgen -W 'a4 letter' -- "$word"); value=yes ;;
         --workers) nothing=yes; value=yes ;;
         --form) words=$(compgen -W 'text lines json sarif' -- "$word"); value=yes ;;
@@ -133,7 +142,7 @@ _sheerpole() {
         --into) value=yes ;;
         --sign-with) value=yes ;;
         --key) value=yes ;;
-        --only) words=$(compgen -W 'bench-card calendar change-sheet checks cord-map cut-list diagram dry-fit-card emergency-splice-card findings index labels order-list proof-sheet receiving-card sign-off spool-plan survey-report take-up echo' -- "$word"); value=yes ;;
+        --only) words=$(compgen -W 'bench-card calendar change-sheet checks cord-map cut-list diagram dry-fit-card emergency-splice-card findings index labels measuring-sheet order-list proof-sheet receiving-card rig-drawing sign-off spool-plan survey-report take-up echo tune-sheet' -- "$word"); value=yes ;;
         --paper) words=$(compgen -W 'a4 letter' -- "$word"); value=yes ;;
         --shop) nothing=yes; value=yes ;;
         --allow-folder) value=yes ;;
@@ -166,6 +175,7 @@ _sheerpole() {
     show)
       case $before in
         --form) words=$(compgen -W 'text csv' -- "$word"); value=yes ;;
+        --wish) nothing=yes; value=yes ;;
         --set) nothing=yes; value=yes ;;
         --as-of) words=$(compgen -W 'designed ordered made fitted' -- "$word"); value=yes ;;
         --shop) nothing=yes; value=yes ;;
@@ -173,8 +183,8 @@ _sheerpole() {
       esac
       [ -z "$value" ] || { __sheerpole_offer; return; }
       case $word in
-        -*) words=$(compgen -W '-h --help --form --set --as-of --shop --allow-folder' -- "$word") ;;
-        *) [ "$given" -gt 0 ] || words=$(compgen -W 'points lengths pieces take-up marks readings uncertainty measure-next sensitivity temperature account tension replaced fits play joints strength loads checks results limits stack parts states differences made inspections record sources' -- "$word") ;;
+        -*) words=$(compgen -W '-h --help --form --wish --set --as-of --shop --allow-folder' -- "$word") ;;
+        *) [ "$given" -gt 0 ] || words=$(compgen -W 'points lengths pieces take-up marks readings uncertainty measure-next sensitivity temperature account tension standing tune turns days tune-inputs replaced fits play joints strength loads checks results limits stack parts states differences made inspections record sources' -- "$word") ;;
       esac
       ;;
     tidy)
@@ -184,6 +194,15 @@ _sheerpole() {
       [ -z "$value" ] || { __sheerpole_offer; return; }
       case $word in
         -*) words=$(compgen -W '-h --help --look --print --form' -- "$word") ;;
+      esac
+      ;;
+    editor)
+      case $before in
+        --allow-folder) value=yes ;;
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help --allow-folder --stdio' -- "$word") ;;
       esac
       ;;
     list)
@@ -211,7 +230,7 @@ _sheerpole() {
       [ -z "$value" ] || { __sheerpole_offer; return; }
       case $word in
         -*) words=$(compgen -W '-h --help' -- "$word") ;;
-        *) [ "$given" -gt 0 ] || words=$(compgen -W 'begin check build changes fleet find plan seal verify mend show tidy list explain help version' -- "$word") ;;
+        *) [ "$given" -gt 0 ] || words=$(compgen -W 'begin enter check build changes fleet find plan seal verify mend show tidy editor list explain help version' -- "$word") ;;
       esac
       ;;
     version)
