@@ -56,6 +56,7 @@ const std::vector<Counterpart>& counterparts() {
       {"J/mol", "joule/mol", "kg m^2 / s^2 mol", dimension::molar_energy},
       {"kJ/mol", "kilojoule/mol", "kg m^2 / s^2 mol", dimension::molar_energy},
       {"nm3", "nm^3", "m^3", dimension::volume},
+      {"mm/kN", "mm/kilonewton", "s^2 / kg", dimension::give},
       {"Hz", "hertz", "1/s", dimension::frequency},
       {"turns", "1", "1", dimension::turns},      // counted; there a turn is an angle
       {"d", "1", "1", dimension::rope_diameters}, // counted
