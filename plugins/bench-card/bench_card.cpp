@@ -369,7 +369,7 @@ std::vector<Drawing> pages_at(const CardPiece& card, const std::string& boat, Pa
     add_marks(card, page);
   }
   page.text(from_where(card) + ": " + stack_words(card),
-            {.size = from_cord ? 2.6 : 3.0, .bold = false, .indent = 0.0});
+            {.size = 2.6, .bold = false, .indent = 0.0});
   if (!card.draft() && card.state != PieceState::on_record)
     add_work(card, look, page);
   add_cautions(card, page);

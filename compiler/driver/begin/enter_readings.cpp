@@ -32,7 +32,7 @@ private:
   const std::string& text_;
 };
 
-std::size_t lines_of(std::string_view text) {
+std::size_t line_ends_in(std::string_view text) {
   return static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
 }
 
@@ -71,7 +71,7 @@ Result<EnteredReadings, std::vector<TableFailure>> enter_readings(const std::str
     return result;
   if (!result.text.empty() && result.text.back() != '\n')
     result.text += '\n';
-  const std::size_t first = lines_of(result.text);
+  const std::size_t first = line_ends_in(result.text);
   result.text += read.value().text;
 
   OneOtherText other(reader, path, result.text);

@@ -2,8 +2,8 @@
 // refused with their place.
 #include "driver/begin/enter_readings.hpp"
 
-#include "service/compile.hpp"
 #include "plugins/measuring-sheet/measuring_sheet.hpp"
+#include "service/compile.hpp"
 
 #include <gmock/gmock.h>
 

@@ -1,9 +1,9 @@
 #include "service/answers.hpp"
 
 #include "driver/built_in_backends.hpp"
-#include "unit/service/boat_texts.hpp"
 #include "service/numbers.hpp"
 #include "service/trial.hpp"
+#include "unit/service/boat_texts.hpp"
 
 #include <gmock/gmock.h>
 #include <rapidcheck/gtest.h>

@@ -1,8 +1,8 @@
 #include "service/rename.hpp"
 
-#include "unit/service/boat_texts.hpp"
 #include "service/hover.hpp"
 #include "service/occurrences.hpp"
+#include "unit/service/boat_texts.hpp"
 
 #include <gmock/gmock.h>
 

@@ -1,9 +1,9 @@
 #include "service/outline.hpp"
 
-#include "unit/service/boat_texts.hpp"
 #include "service/findings.hpp"
 #include "service/inlay.hpp"
 #include "service/tokens.hpp"
+#include "unit/service/boat_texts.hpp"
 
 #include <gmock/gmock.h>
 
