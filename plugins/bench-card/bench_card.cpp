@@ -101,7 +101,6 @@ void add_head(const CardPiece& card, PageFlow& page) {
                         card.line->title.empty() ? "" : " \"" + card.line->title + "\"",
                         card.line->construction.text, card.line->size.name),
             {.size = 4.0, .bold = false, .indent = 0.0});
-  page.space(1.0);
   if (card.draft())
     add_not_yet("CUT", card.draft_reasons, page, 9.0);
   else if (card.state == PieceState::on_record)
@@ -117,7 +116,6 @@ void add_head(const CardPiece& card, PageFlow& page) {
                         boxed ? "" : card.state_line + ". ", known_to(card), unit_words(card.unit),
                         card.unit.remark.empty() ? "" : " ", card.unit.remark),
             {.size = 3.2, .bold = false, .indent = 0.0});
-  page.space(1.0);
 }
 
 /// "From aloft, at the main masthead, to below, at the stem".
@@ -134,7 +132,7 @@ void draw_piece(const CardPiece& card, double width, PaperPoint at, ShapeGroup& 
   const ShapeStyle heavy{.stroke_width = 1.1, .stroke_grey = 0.0, .dashes = {}, .fill_grey = {}};
   const ShapeStyle thin{.stroke_width = 0.35, .stroke_grey = 0.0, .dashes = {}, .fill_grey = {}};
   constexpr double label_room = 18.0;
-  const double y = at.y + 8.0;
+  const double y = at.y + 7.4;
   const double left = at.x + label_room;
   const double right = at.x + width - label_room;
   into.add(TextShape{{at.x, y + 1.2}, "ALOFT", 3.4, TextAnchor::start, true, ""});
@@ -147,7 +145,7 @@ void draw_piece(const CardPiece& card, double width, PaperPoint at, ShapeGroup& 
     into.add(LineShape{{x, y - (end ? 3.5 : 2.2)}, {x, y + (end ? 3.5 : 2.2)}, thin, ""});
     into.add(TextShape{{x, y - 4.0}, std::to_string(i + 1), 3.2, TextAnchor::middle, true, ""});
   }
-  into.add(TextShape{{at.x + width / 2.0, y + 7.0},
+  into.add(TextShape{{at.x + width / 2.0, y + 6.2},
                      "not to scale; the numbers are those of the table",
                      2.6,
                      TextAnchor::middle,
@@ -201,11 +199,11 @@ void add_not_known(const CardPiece& card, PageFlow& page) {
   for (const std::string& unknown : card.spoken(card.piece->bench.not_known))
     page.text("No mark: " + unknown, {.size = 3.0, .bold = false, .indent = 0.0});
   for (const std::string& words : left_out(card))
-    page.text(words, {.size = 2.8, .bold = false, .indent = 0.0});
+    page.text(words, {.size = 2.6, .bold = false, .indent = 0.0});
 }
 
 void add_marks(const CardPiece& card, PageFlow& page) {
-  page.drawing(16.0, [&](ShapeGroup& group, PaperPoint at) { draw_piece(card, page.width(), at, group); });
+  page.drawing(14.5, [&](ShapeGroup& group, PaperPoint at) { draw_piece(card, page.width(), at, group); });
   FlowTable table{.columns = {{"no.", 0.6},
                               {"mark", 3.3},
                               {"from aloft", 1.8, true},
@@ -247,19 +245,18 @@ void add_work(const CardPiece& card, const CordLook& look, PageFlow& page) {
     page.notice(step.text, {.size = 3.8, .bold = true, .indent = 0.0});
     page.to_write("Marked and dry-fitted by, day:", {.size = 3.2, .bold = false, .indent = 0.0});
     page.to_write("Measured a second time by, day:", {.size = 3.2, .bold = false, .indent = 0.0});
-    page.space(1.5);
+    page.space(0.5);
   }
   page.to_write("As made, bearing to bearing; load; temperature; day:",
                 {.size = card.cord ? 2.8 : 3.2, .bold = false, .indent = 0.0});
 }
 
 void add_cautions(const CardPiece& card, PageFlow& page) {
-  page.space(1.0);
   page.text(
       "A loaded line and a loaded terminal can maim. One stay at a time, and hold the mast by something "
       "else meanwhile. This card follows from the rig file and nothing else: nobody has judged whether "
       "the rig is strong enough. Local codes and a licensed professional rigger come before it.",
-      {.size = card.cord ? 2.4 : 2.8, .bold = false, .indent = 0.0});
+      {.size = card.cord ? 2.4 : 2.6, .bold = false, .indent = 0.0});
 }
 
 } // namespace
@@ -368,8 +365,7 @@ std::vector<Drawing> pages_at(const CardPiece& card, const std::string& boat, Pa
   } else {
     add_marks(card, page);
   }
-  page.text(from_where(card) + ": " + stack_words(card),
-            {.size = 2.6, .bold = false, .indent = 0.0});
+  page.text(from_where(card) + ": " + stack_words(card), {.size = 2.4, .bold = false, .indent = 0.0});
   if (!card.draft() && card.state != PieceState::on_record)
     add_work(card, look, page);
   add_cautions(card, page);

@@ -157,9 +157,11 @@ void compare_width(JointComparison& to, const End& jaw, const End& eye) {
     to.switched_off(JointFinding::jaw_too_wide, Limit::side_play);
     return;
   }
-  // A thin plate is pulled askew by less play than a thick one.
+  // A thin plate is pulled askew by less play than a thick one. Choice of the project, no source.
+  constexpr Length thin_plate = Length::millimetres(5.0);
   Length most = *length;
-  if (const auto share = to.rig().limits.value(Limit::side_play_share))
+  if (const auto share = to.rig().limits.value(Limit::side_play_share);
+      share && found.second() < thin_plate)
     most = std::min(most, found.second() * *share);
   to.add(JointFinding::jaw_too_wide, play <= most + a_hair,
          Remark(JointPhrase::plate_plays_too_much, {Remarks{{words}}, play, most}), play);
