@@ -52,7 +52,7 @@ struct AsternView {
   std::shared_ptr<const Rig> rig;
   RigView view;
   Extent extent;
-  std::vector<HeightMark> heights;
+  double ladder_width = 0.0, ladder_height = 0.0; ///< at any scale
   std::string title;
 };
 
@@ -66,6 +66,8 @@ struct Content {
   DrawnTable stays;
   DrawnTable measures;
   std::vector<std::string> notes;
+  std::map<std::string, std::size_t> numbers; ///< of the balloon of each stay, by its name without side
+  double right_column = 0.0;                  ///< height of tables, notes and title block
 };
 
 std::vector<HeightMark> heights_of(const Rig& rig, const Projection& on) {
@@ -149,6 +151,9 @@ Content content_of(const CheckedRig& checked) {
     astern.rig = std::move(of);
     astern.view = {astern.rig.get(), content.hull, {View::astern, 1.0, {}}, mast};
     astern.extent = extent_of(astern.view);
+    const auto heights = heights_of(*astern.rig, {View::astern, 1.0, {}});
+    astern.ladder_width = ladder_width(heights);
+    astern.ladder_height = ladder_height(heights);
     astern.title = std::move(title);
     content.astern.push_back(std::move(astern));
   };
@@ -162,9 +167,11 @@ Content content_of(const CheckedRig& checked) {
                    {},
                    {true, false, false, false, true, false},
                    {false, false, false, true, true, false}};
-  for (const StayRow& row : stay_rows(checked))
+  for (const StayRow& row : stay_rows(checked)) {
+    content.numbers[row.base] = row.number;
     content.stays.rows.push_back(
         {std::to_string(row.number), row.title, row.line, row.pin_to_pin, row.cut, row.adjuster});
+  }
   content.measures = {{}, {34.0, 44.0}, {}, {}, {false, true}};
   for (const rig_drawing::Measure& measure : measures(checked))
     content.measures.rows.push_back({measure.name, measure.value});
@@ -218,14 +225,13 @@ Plan plan_at(const Content& content, const SheetSize& size, double denominator) 
   plan.width = room_for_balloons + content.profile_extent.width() * s + room_beside_profile(content, s);
   double views = content.profile_extent.height() * s;
   for (const AsternView& astern : content.astern) {
-    const auto heights = heights_of(*astern.rig, {View::astern, s, {}});
-    plan.width += room_for_balloons + astern.extent.width() * s + before_ladder + ladder_width(heights);
-    views = std::max(views, ladder_height(heights) - content.profile_extent.bottom * s);
+    plan.width += room_for_balloons + astern.extent.width() * s + before_ladder + astern.ladder_width;
+    views = std::max(views, astern.ladder_height - content.profile_extent.bottom * s);
   }
   plan.height = heading_room + views + dimension_rows + heading_room + content.plan_extent.height() * s +
                 4.0 + legend_height;
   plan.fits = plan.width <= area.width() && plan.height <= area.height() &&
-              right_column_height(content) <= size.frame().height();
+              content.right_column <= size.frame().height();
   return plan;
 }
 
@@ -253,7 +259,7 @@ Plan plan_sheet(const Content& content) {
       plan_at(content, sheet_sizes().back(), nice == denominators.end() ? denominators.back() : *nice);
   plan.size.name = "none of ISO 216";
   plan.size.width = std::max(plan.size.width, plan.width + title_block_width + 60.0);
-  plan.size.height = std::max({plan.size.height, plan.height + 40.0, right_column_height(content) + 40.0});
+  plan.size.height = std::max({plan.size.height, plan.height + 40.0, content.right_column + 40.0});
   return plan;
 }
 
@@ -391,6 +397,7 @@ void draw_dimensions(const Content& content, const Projection& on, double first_
 Drawing rig_drawing_sheet(const CheckedRig& checked) {
   const Rig& rig = checked.rig();
   Content content = content_of(checked);
+  content.right_column = right_column_height(content);
   const Plan plan = plan_sheet(content);
   const double s = 1000.0 / plan.scale;
   Drawing sheet;
@@ -424,8 +431,7 @@ Drawing rig_drawing_sheet(const CheckedRig& checked) {
     return sheet;
   double tallest = content.profile_extent.height() * s;
   for (AsternView& astern : content.astern)
-    tallest = std::max(tallest, ladder_height(heights_of(*astern.rig, {View::astern, s, {}})) -
-                                    content.profile_extent.bottom * s);
+    tallest = std::max(tallest, astern.ladder_height - content.profile_extent.bottom * s);
   const double waterline = area.top + heading_room + tallest - content.profile_extent.bottom * s;
   const double spare =
       std::max(0.0, area.width() - plan.width) / static_cast<double>(content.astern.size() + 1);
@@ -447,7 +453,7 @@ Drawing rig_drawing_sheet(const CheckedRig& checked) {
     x += astern.extent.width() * s + before_ladder;
     draw_ladder(heights_of(*astern.rig, astern.view.projection), x, area.top + 9.0, below + 3.0,
                 astern.view.id("heights", ""), sheet.content);
-    x += ladder_width(heights_of(*astern.rig, astern.view.projection)) + spare;
+    x += astern.ladder_width + spare;
   }
 
   const double plan_top = below + dimension_rows + heading_room;
@@ -456,9 +462,7 @@ Drawing rig_drawing_sheet(const CheckedRig& checked) {
   draw_view(content.plan, content.plan_extent, sheet.content);
   draw_legend(content, plan, {area.left, area.bottom - legend_height + 4.0}, sheet.content);
 
-  std::map<std::string, std::size_t> numbers;
-  for (const StayRow& row : stay_rows(checked))
-    numbers[row.base] = row.number;
+  const auto& numbers = content.numbers;
   if (numbers.size() > most_numbered)
     return sheet;
   std::vector<const RigView*> views{&content.profile, &content.plan};

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "model/remark.hpp"
 #include "calculate/strength/stay_directions.hpp"
+#include "model/remark.hpp"
 #include "model/rig.hpp"
 
 #include <optional>
