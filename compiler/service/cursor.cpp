@@ -16,12 +16,12 @@ struct Seen {
   std::uint32_t begin;
 };
 
-using SeenAtOnce = std::vector<Seen>;
+using EntryWords = std::vector<Seen>;
 
 /// A block or a bracket that is open.
 struct Frame {
   bool block = true;
-  SeenAtOnce head; ///< the words of the entry before it
+  EntryWords head; ///< the words of the entry before it
   std::uint32_t begin = 0;
   std::vector<std::string> stated; ///< of a bracket: names of settings
 };
@@ -85,7 +85,7 @@ public:
   }
 
   const std::vector<Frame>& frames() const { return frames_; }
-  const SeenAtOnce& entry() const { return entry_; }
+  const EntryWords& entry() const { return entry_; }
 
 private:
   void open(bool block, std::uint32_t begin) {
@@ -113,7 +113,7 @@ private:
 
   const SourceText& text_;
   std::vector<Frame> frames_;
-  SeenAtOnce entry_;
+  EntryWords entry_;
 };
 
 bool begins_value(const Seen& last) {
@@ -122,7 +122,7 @@ bool begins_value(const Seen& last) {
 }
 
 /// Where the value of an entry begins: behind its colon or, of a `let` or `expect`, its equals sign.
-std::size_t value_begin(const SeenAtOnce& entry) {
+std::size_t value_begin(const EntryWords& entry) {
   for (std::size_t i = 0; i < entry.size(); ++i)
     if (entry[i].kind == WordKind::colon || entry[i].text == "=")
       return i + 1;
@@ -130,7 +130,7 @@ std::size_t value_begin(const SeenAtOnce& entry) {
 }
 
 /// A number in a value may be followed by its unit.
-Slot slot_in_value(const SeenAtOnce& entry, std::size_t begin) {
+Slot slot_in_value(const EntryWords& entry, std::size_t begin) {
   if (entry.size() == begin)
     return Slot::value;
   const Seen& last = entry.back();
@@ -140,7 +140,7 @@ Slot slot_in_value(const SeenAtOnce& entry, std::size_t begin) {
 }
 
 /// What may stand behind the words of a head: `stay a from`, `reading of`, `points on`.
-bool set_in_head(const SeenAtOnce& entry, Cursor& cursor) {
+bool set_in_head(const EntryWords& entry, Cursor& cursor) {
   if (entry.empty())
     return false;
   const std::string_view last = entry.back().text;
@@ -195,7 +195,7 @@ void set_in_bracket(const Walk& walk, const ResolvedTree* names, Cursor& cursor)
   }
 }
 
-void set_in_block(const SeenAtOnce& entry, Cursor& cursor) {
+void set_in_block(const EntryWords& entry, Cursor& cursor) {
   if (entry.empty()) {
     cursor.slot = Slot::entry;
   } else if (const std::size_t begin = value_begin(entry)) {
@@ -209,7 +209,7 @@ void set_in_block(const SeenAtOnce& entry, Cursor& cursor) {
   }
 }
 
-void set_at_top(const SeenAtOnce& entry, Cursor& cursor) {
+void set_at_top(const EntryWords& entry, Cursor& cursor) {
   if (entry.empty()) {
     cursor.slot = Slot::statement;
   } else if (const std::size_t begin = value_begin(entry)) {
@@ -223,7 +223,7 @@ void set_at_top(const SeenAtOnce& entry, Cursor& cursor) {
 }
 
 /// Behind a point stands a side, or what is expected of a stay.
-bool set_behind_point(const SeenAtOnce& entry, Cursor& cursor) {
+bool set_behind_point(const EntryWords& entry, Cursor& cursor) {
   if (entry.empty() || entry.back().kind != WordKind::point)
     return false;
   cursor.slot = entry.front().text == "expect" ? Slot::quantity : Slot::side;
@@ -266,7 +266,7 @@ Cursor cursor_at(const SourceText& text, std::uint32_t offset, const ResolvedTre
       break;
     if (word.span.end > begin || (word.kind == WordKind::comment && word.span.end >= begin)) {
       // Inside a text or a comment; of these only the path of a library can be gone on with.
-      const SeenAtOnce& entry = walk.entry();
+      const EntryWords& entry = walk.entry();
       if (word.kind != WordKind::comment && entry.size() == 1 && entry.front().text == "use")
         cursor.slot = Slot::path;
       return cursor;
