@@ -43,7 +43,7 @@ constexpr std::array table{
            "that is "
            "less"),
     agreed(Limit::side_play_share, "side-play-share", dimension::number, 0.6, "60 %", project, "",
-           "the same as a share of the thickness of the plate"),
+           "the same of a plate thinner than 5 mm, as a share of its thickness"),
     agreed(Limit::edge_usual, "edge-usual", dimension::number, 1.5, "150 %", common_practice, "",
            "from the centre of a hole to the end of its plate, over the diameter of the hole"),
     agreed(Limit::edge_least, "edge-least", dimension::number, 1.25, "125 %", common_practice, "",

@@ -168,11 +168,11 @@ struct FactNames {
   FactName step{"step"};
   FactName stiffness{"stiffness"};
   FactName stretch{"stretch"};
+  FactName stretch_share{"stretch-share"};
   FactName supplier{"supplier"};
   FactName taken_for{"taken-for"};
   FactName taken_up{"taken-up"};
   FactName taper_over{"taper-over"};
-  FactName stretch_share{"stretch-share"};
   FactName temperature{"temperature"};
   FactName tension{"tension"};
   FactName thermal{"thermal"};

@@ -191,7 +191,7 @@ private:
     }
     if (name.overlay || (row->category == Category::boat && in_what_if()))
       overlays_.add_declaration(std::move(resolved), origin_);
-    else if (!in_what_if())
+    else if (!in_what_if() || row->category == Category::record) // a wish; nothing else stands there anew
       tree_.declarations.push_back(std::move(resolved));
     if (row->holds_overlays)
       resolve_layer(declaration);

@@ -90,12 +90,25 @@ std::string statement(const Declared& head, const std::vector<std::string>& path
   return "";
 }
 
+/// The declaration of a wish: of what, which property, its value. Empty when one of the three is not there.
+std::string wish_statement(const std::string& wish) {
+  const std::string words = trimmed(wish);
+  const std::size_t first = words.find(' ');
+  const std::size_t second = first == std::string::npos ? first : words.find(' ', first + 1);
+  if (second == std::string::npos || words.find_first_of("\r\n{}") != std::string::npos)
+    return {};
+  const std::string property = words.substr(first + 1, second - first - 1);
+  return (property == "tension" ? "tension-wish of " : "mast-wish of ") + words.substr(0, first) + " { " +
+         property + ": " + trimmed(words.substr(second)) + " }";
+}
+
 } // namespace
 
 std::shared_ptr<const SyntaxTree> read_what_if(const std::vector<std::string>& settings,
+                                               const std::vector<std::string>& wishes,
                                                const std::vector<std::shared_ptr<const SyntaxTree>>& trees,
                                                SourceSet& sources, DiagnosticSink& sink) {
-  if (settings.empty())
+  if (settings.empty() && wishes.empty())
     return nullptr;
   const std::vector<Declared> known = declared_in(trees);
   std::vector<std::string> names;
@@ -131,6 +144,15 @@ std::shared_ptr<const SyntaxTree> read_what_if(const std::vector<std::string>& s
       sink.report(diagnose("setting-not-taken", {{"setting", setting}, {"reason", reason}}));
       good = false;
       continue;
+    }
+    text += line + "\n";
+  }
+  for (const std::string& wish : wishes) {
+    const std::string line = wish_statement(wish);
+    if (line.empty()) {
+      sink.report(diagnose("setting-not-taken",
+                           {{"setting", wish}, {"reason", "write it as: mast head-aft 20 mm"}}));
+      good = false;
     }
     text += line + "\n";
   }

@@ -17,8 +17,12 @@ namespace sheerpole {
 ///   cap-shroud.port.pin-to-pin=11 m      a property of one side of a stay
 ///   forestay.turnbuckle-12.open=60 %     how a part in the stack of a stay is set
 ///   boat.beam=3.3 m                      a particular of the boat
-/// Null when there are no settings, or when one can not be read, which has been reported.
+/// and of wishes such as
+///   mast head-aft 20 mm                  what a mast is to be tuned to
+///   forestay tension 15 %                what a stay is to be tuned to
+/// Null when there are neither, or when one can not be read, which has been reported.
 std::shared_ptr<const SyntaxTree> read_what_if(const std::vector<std::string>& settings,
+                                               const std::vector<std::string>& wishes,
                                                const std::vector<std::shared_ptr<const SyntaxTree>>& trees,
                                                SourceSet& sources, DiagnosticSink& sink);
 

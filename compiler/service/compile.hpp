@@ -36,14 +36,15 @@ struct Compilation {
 
 /// What the command line adds to a rig file.
 struct CompileOptions {
-  std::vector<std::string> settings; ///< `mast-step=25 mm`: values for this run, see names/what_if.hpp
-  std::vector<std::string> folders;  ///< folders beside the rig file's own from which `use` may read
-  std::string as_of = {};            ///< name of a layer: later ones are left out; empty: none is
-  std::string shop = {};             ///< name of the shop for which lengths are restated; may be empty
-  unsigned threads = 0;              ///< for what is worked out in parts; 0: as many as processors
-  bool rig_only = false;             ///< nothing is calculated and checked
-  Wanted wanted = Wanted::words;     ///< counts: what checks read, too little for a paper
-  KeptTrees* kept = nullptr;         ///< of texts that were read before; may be null
+  std::vector<std::string> settings;    ///< `mast-step=25 mm`: values for this run, see names/what_if.hpp
+  std::vector<std::string> wishes = {}; ///< `mast head-aft 20 mm`: what is to be tuned to in this run
+  std::vector<std::string> folders;     ///< folders beside the rig file's own from which `use` may read
+  std::string as_of = {};               ///< name of a layer: later ones are left out; empty: none is
+  std::string shop = {};                ///< name of the shop for which lengths are restated; may be empty
+  unsigned threads = 0;                 ///< for what is worked out in parts; 0: as many as processors
+  bool rig_only = false;                ///< nothing is calculated and checked
+  Wanted wanted = Wanted::words;        ///< counts: what checks read, too little for a paper
+  KeptTrees* kept = nullptr;            ///< of texts that were read before; may be null
 };
 
 /// Takes a rig file through all phases. A phase is not begun when one before it has reported an error, so

@@ -365,7 +365,8 @@ std::vector<Drawing> pages_at(const CardPiece& card, const std::string& boat, Pa
   } else {
     add_marks(card, page);
   }
-  page.text(from_where(card) + ": " + stack_words(card), {.size = 2.4, .bold = false, .indent = 0.0});
+  page.text(from_where(card) + ": " + stack_words(card),
+            {.size = card.draft() ? 3.0 : 2.6, .bold = false, .indent = 0.0});
   if (!card.draft() && card.state != PieceState::on_record)
     add_work(card, look, page);
   add_cautions(card, page);

@@ -14,30 +14,8 @@ namespace sheerpole::rig_drawing {
 
 namespace {
 
-PaperPoint along(const std::vector<PaperPoint>& path, double share) {
-  double length = 0.0;
-  for (std::size_t i = 0; i + 1 < path.size(); ++i)
-    length += distance(path[i], path[i + 1]);
-  double left = share * length;
-  for (std::size_t i = 0; i + 1 < path.size(); ++i) {
-    const double piece = distance(path[i], path[i + 1]);
-    if (left <= piece && piece > 0.0) {
-      const double t = left / piece;
-      return {path[i].x + t * (path[i + 1].x - path[i].x), path[i].y + t * (path[i + 1].y - path[i].y)};
-    }
-    left -= piece;
-  }
-  return path.back();
-}
-
-double away_from(PaperPoint p, const std::pair<PaperPoint, PaperPoint>& line) {
-  const double dx = line.second.x - line.first.x;
-  const double dy = line.second.y - line.first.y;
-  const double square = dx * dx + dy * dy;
-  const double t =
-      square > 0.0 ? std::clamp(((p.x - line.first.x) * dx + (p.y - line.first.y) * dy) / square, 0.0, 1.0)
-                   : 0.0;
-  return distance(p, {line.first.x + t * dx, line.first.y + t * dy});
+double away_from(PaperPoint place, const std::pair<PaperPoint, PaperPoint>& line) {
+  return distance_to_line(place, line.first, line.second);
 }
 
 double turn(PaperPoint a, PaperPoint b, PaperPoint c) {
@@ -81,7 +59,7 @@ std::optional<Chosen> best_place(const NumberedPath& path, const Obstacles& obst
   double best = std::numeric_limits<double>::infinity();
   std::optional<Chosen> result;
   for (std::size_t s = 0; s < shares.size(); ++s) {
-    const PaperPoint site = along(path.path, shares[s]);
+    const PaperPoint site = place_on_path(path.path, shares[s]);
     const double unclear = (4.0 - clearness(site, path, obstacles)) * 4.0;
     for (const double reach : {8.0, 11.0, 15.0, 20.0, 26.0})
       for (int k = 0; k < directions; ++k) {

@@ -126,6 +126,11 @@ std::vector<std::string> notes_of(const Content& content) {
       add_words(undrawn, ", ", stay.name);
   if (!undrawn.empty())
     notes.push_back("Not drawn, no path is given: " + undrawn + ".");
+  if (std::any_of(content.stays.rows.begin(), content.stays.rows.end(),
+                  [](const auto& cells) { return cells[3].find('X') != std::string::npos; }))
+    notes.push_back(
+        "X is the pin-to-pin length of the stay in its row, which the cord has and the file does "
+        "not; each stay has its own.");
   for (const std::string& junction : junction_sentences(rig))
     notes.push_back(junction);
   if (const std::string waiting = waiting_words(*content.checked); !waiting.empty())

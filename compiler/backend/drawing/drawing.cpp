@@ -1,5 +1,6 @@
 #include "backend/drawing/drawing.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace sheerpole {
@@ -65,6 +66,30 @@ private:
 
 double distance(PaperPoint a, PaperPoint b) {
   return std::hypot(a.x - b.x, a.y - b.y);
+}
+
+double distance_to_line(PaperPoint p, PaperPoint a, PaperPoint b) {
+  const double dx = b.x - a.x;
+  const double dy = b.y - a.y;
+  const double square = dx * dx + dy * dy;
+  const double t = square > 0 ? std::clamp(((p.x - a.x) * dx + (p.y - a.y) * dy) / square, 0.0, 1.0) : 0.0;
+  return distance(p, {a.x + t * dx, a.y + t * dy});
+}
+
+PaperPoint place_on_path(const std::vector<PaperPoint>& path, double share) {
+  double length = 0.0;
+  for (std::size_t i = 0; i + 1 < path.size(); ++i)
+    length += distance(path[i], path[i + 1]);
+  double left = share * length;
+  for (std::size_t i = 0; i + 1 < path.size(); ++i) {
+    const double piece = distance(path[i], path[i + 1]);
+    if (left <= piece && piece > 0) {
+      const double t = left / piece;
+      return {path[i].x + t * (path[i + 1].x - path[i].x), path[i].y + t * (path[i + 1].y - path[i].y)};
+    }
+    left -= piece;
+  }
+  return path.back();
 }
 
 ShapeGroup placed(const ShapeGroup& group, PaperPoint at, double scale) {

@@ -18,6 +18,12 @@ struct PaperPoint {
 /// Millimetres.
 double distance(PaperPoint a, PaperPoint b);
 
+/// Millimetres, to the nearest place of a straight line from a to b.
+double distance_to_line(PaperPoint place, PaperPoint a, PaperPoint b);
+
+/// The place at a share of the length of a path of straight lines, 0 to 1; it has at least one place.
+PaperPoint place_on_path(const std::vector<PaperPoint>& path, double share);
+
 /// An upright rectangle on the sheet, millimetres.
 struct PaperBox {
   double left = 0.0;

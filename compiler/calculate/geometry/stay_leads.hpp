@@ -30,8 +30,7 @@ std::optional<Foretriangle> foretriangle(const Rig& rig);
 /// How a stay pulls on the chainplate at the end of its stack.
 struct PlateLead {
   PartId plate;
-  double lean_radians =
-      0.0; ///< of the plate's plane inboard at its top, from upright; athwartships forward
+  double lean_radians = 0.0; ///< of its plane at the top: inboard; of one athwartships forward
   bool lean_stated = false;
   bool athwartships = false;
   double off_radians = 0.0; ///< between the last part of the stay and the plate's plane
@@ -48,8 +47,9 @@ std::optional<PlateLead> plate_lead(const Rig& rig, const Stay& stay);
 
 /// Angle between a direction and such a plane, 0 to a quarter turn. `y_metres` tells the side, to starboard
 /// more than 0.
-double off_athwartships_plane(double x, double y, double z, double lean_radians);
 double off_plate_plane(double x, double y, double z, double lean_radians, double y_metres);
+/// The same of a plane across the boat.
+double off_athwartships_plane(double x, double y, double z, double lean_radians);
 
 /// The angle at which a shroud comes off the mast.
 struct ShroudAtMast {

@@ -2,6 +2,7 @@
 
 #include "driver/begin/lengths_rig.hpp"
 #include "service/compile.hpp"
+#include "service/texts.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -11,26 +12,6 @@
 namespace sheerpole {
 
 namespace {
-
-/// The files of the rig, with another text in the place of one.
-class OneOtherText final : public FileReader {
-public:
-  OneOtherText(FileReader& others, std::string path, const std::string& text)
-      : others_(others), path_(std::move(path)), text_(text) {}
-  Result<std::string, Failure> read(const std::string& path, std::size_t limit) override {
-    if (path != path_)
-      return others_.read(path, limit);
-    if (text_.size() > limit)
-      return Failure::too_large;
-    return text_;
-  }
-  std::string real_path(const std::string& path) override { return others_.real_path(path); }
-
-private:
-  FileReader& others_;
-  std::string path_;
-  const std::string& text_;
-};
 
 std::size_t line_ends_in(std::string_view text) {
   return static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
@@ -74,7 +55,8 @@ Result<EnteredReadings, std::vector<TableFailure>> enter_readings(const std::str
   const std::size_t first = line_ends_in(result.text);
   result.text += read.value().text;
 
-  OneOtherText other(reader, path, result.text);
+  service::Texts other(&reader);
+  other.put(path, result.text);
   const Compilation now = compile(path, other, {.settings = {}, .folders = {}, .rig_only = true});
   std::vector<TableFailure> failures;
   const auto tell = [&](std::size_t line, std::string words) {

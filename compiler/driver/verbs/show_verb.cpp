@@ -6,8 +6,6 @@
 #include "service/compile.hpp"
 
 #include <algorithm>
-#include <string_view>
-#include <utility>
 
 namespace sheerpole::show_verb {
 
@@ -17,39 +15,7 @@ struct Options {
   std::string table;
   std::string file;
   CompileOptions rig;
-  std::string form = "text";       ///< text, csv
-  std::vector<std::string> wishes; ///< `mast head-aft 20 mm`
-};
-
-/// Takes the first word off a text, and the blanks behind it.
-std::string first_word(std::string_view& text) {
-  const std::size_t end = std::min(text.find(' '), text.size());
-  const std::string word(text.substr(0, end));
-  text.remove_prefix(std::min(text.find_first_not_of(' ', end), text.size()));
-  return word;
-}
-
-/// The file as it is, with what is wished for on the command line behind its last line.
-class WithWishes final : public FileReader {
-public:
-  WithWishes(std::string file, const std::vector<std::string>& wishes, FileReader& files)
-      : files_(files), file_(std::move(file)) {
-    for (const std::string& wish : wishes) {
-      std::string_view rest = wish;
-      const std::string of = first_word(rest), what = first_word(rest), value(rest);
-      behind_ += (what == "tension" ? "\ntension-wish of " : "\nmast-wish of ") + of + " { " + what + ": " +
-                 value + " }\n";
-    }
-  }
-  Result<std::string, Failure> read(const std::string& path, std::size_t limit) override {
-    Result<std::string, Failure> text = files_.read(path, limit);
-    return text && path == file_ ? text.value() + behind_ : text;
-  }
-  std::string real_path(const std::string& path) override { return files_.real_path(path); }
-
-private:
-  FileReader& files_;
-  std::string file_, behind_;
+  std::string form = "text"; ///< text, csv
 };
 
 int run(const Options& options) {
@@ -65,13 +31,16 @@ int run(const Options& options) {
                 did_you_mean(options.table, names) + "\n`sheerpole list tables` shows all.\n");
     return exit_usage;
   }
+  if (!options.rig.wishes.empty() && options.table != "turns") {
+    print_error("sheerpole: --wish is for the table turns; " + options.table + " has no use for it\n");
+    return exit_usage;
+  }
   const auto file = rig_argument(options.file);
   if (!file.ok()) {
     print_error(file.error());
     return exit_usage;
   }
-  WithWishes reader(file.value().path, options.wishes, *file.value().reader);
-  const Compilation compilation = compile(file.value().path, reader, options.rig);
+  const Compilation compilation = compile(file.value().path, *file.value().reader, options.rig);
   if (!compilation.checked) {
     print_error(show_findings(compilation, "text", error_has_colour()));
     return exit_errors;
@@ -96,7 +65,7 @@ void add_to(CLI::App& app, AskedFor& asked) {
   verb.add_option("--form", options.form, "text or csv")
       ->check(CLI::IsMember({"text", "csv"}))
       ->type_name("FORM");
-  verb.add_option("--wish", options.wishes,
+  verb.add_option("--wish", options.rig.wishes,
                   "with `turns`: what the rig is to be tuned to beside the wishes in the file, as in "
                   "\"mast head-aft 20 mm\", \"cap-shroud tension 15 %\"; may be given several times")
       ->type_name("WISH");

@@ -165,7 +165,8 @@ void check_reading_old(const Rig& rig, const Derived& derived, CheckReport& repo
                 });
 }
 
-/// The run that lies farthest from the middle one of a reading; of two the second.
+/// The run that lies farthest from the middle one of a reading; of two, of which nobody can tell, the
+/// second.
 const Sourced<Length>& odd_run(const std::vector<Sourced<Length>>& runs) {
   std::vector<Length> sorted;
   for (const Sourced<Length>& run : runs)
@@ -197,14 +198,14 @@ void check_runs_apart(const Rig& rig, const Derived& derived, CheckReport& repor
             continue;
           }
           const Sourced<Length>& odd = odd_run(runs);
-          of_stay.find(
-              diagnose("runs-apart", {{"stay", name},
-                                      {"least", length_text(least->value)},
-                                      {"most", length_text(most->value)},
-                                      {"spread", length_text(spread)},
-                                      {"limit", length_text(*limit)}})
-                  .at(odd.provenance.place.value_or(reading.place), say(rig, {P::this_run, {odd.value}}))
-                  .about(name));
+          of_stay.find(diagnose("runs-apart", {{"stay", name},
+                                               {"least", length_text(least->value)},
+                                               {"most", length_text(most->value)},
+                                               {"spread", length_text(spread)},
+                                               {"limit", length_text(*limit)}})
+                           .at(odd.provenance.place.value_or(reading.place),
+                               say(rig, {runs.size() == 2 ? P::both_runs : P::this_run, {odd.value}}))
+                           .about(name));
         }
       });
 }

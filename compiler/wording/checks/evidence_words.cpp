@@ -74,7 +74,9 @@ std::string_view words(EvidenceCheckPhrase phrase) {
   case runs_within:
     return "its runs lie between {} and {}";
   case this_run:
-    return "{}: the one to read again";
+    return "{}: read this one again";
+  case both_runs:
+    return "{}: read both again";
   case readings_not_comparable:
     return "one of them has no number to compare";
   case one_reading_counts:

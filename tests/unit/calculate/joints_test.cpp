@@ -94,6 +94,18 @@ TEST(Joints, APlayThatIsJustTheLimitPasses) {
   EXPECT_EQ(of_plate("12 mm"), JointResult::pass);
 }
 
+// A plate thinner than 5 mm may play by 60 % of its thickness: 3.75 mm and 2.25 mm fill a jaw of 6 mm.
+TEST(Joints, AThinPlateMayPlayByAShareOfItself) {
+  const auto of_plate = [](const std::string& thickness, const std::string& gap) {
+    return last_joint(rig_with(
+        "stud (thread: \"M12\", hand: right)", "jaw (gap: " + gap + ", depth: 25 mm, pin: \"12 mm\")",
+        "eye (hole: 12.3 mm, edge: 20 mm, thickness: " + thickness + ")"))["jaw-too-wide"];
+  };
+  EXPECT_EQ(of_plate("3.75 mm", "6 mm"), JointResult::pass);
+  EXPECT_EQ(of_plate("3.74 mm", "6 mm"), JointResult::finding);
+  EXPECT_EQ(of_plate("5 mm", "8 mm"), JointResult::pass);
+}
+
 TEST(Joints, ABushFillsTheHole) {
   const std::string loose = "jaw (gap: 14 mm, depth: 25 mm, pin: \"10 mm\")";
   EXPECT_EQ(last_joint(rig_with("stud (thread: \"M12\", hand: right)", loose, whole_plate))["pin-loose"],

@@ -1,6 +1,7 @@
 #include "diagnostics/catalogue.hpp"
 #include "driver/command_line.hpp"
 #include "rules/check_table.hpp"
+#include "unit/diagnostics/words_of_command.hpp"
 
 #include <gmock/gmock.h>
 
@@ -84,21 +85,6 @@ void write(const ExamplePart& part) {
     fs::permissions(path, fs::perms::owner_all);
 }
 
-/// The words of a command as a shell takes them apart, with double quotes.
-std::vector<std::string> words_of(std::string_view command) {
-  std::vector<std::string> words{""};
-  bool quoted = false;
-  for (const char c : command) {
-    if (c == '"')
-      quoted = !quoted;
-    else if (c == ' ' && !quoted)
-      words.emplace_back();
-    else
-      words.back() += c;
-  }
-  return words;
-}
-
 struct Outcome {
   int exit_code = 0;
   std::string output;
@@ -117,7 +103,7 @@ Outcome run(const FindingExample& example, std::string_view slug) {
   fs::current_path(name);
   for (const ExamplePart& part : example.parts)
     write(part);
-  std::vector<std::string> words = words_of(example.command);
+  std::vector<std::string> words = test::words_of_command(example.command);
   std::vector<char*> arguments;
   for (std::string& word : words)
     arguments.push_back(word.data());

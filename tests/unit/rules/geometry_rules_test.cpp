@@ -10,14 +10,6 @@ namespace {
 
 using namespace build;
 
-Particular number_fact(std::string name, double si) {
-  Particular fact;
-  fact.name = std::move(name);
-  fact.value.value.si = si;
-  fact.value.provenance = from(SourceClass::drawn, 3);
-  return fact;
-}
-
 Particular word_fact(std::string name, std::string word) {
   Particular fact;
   fact.name = std::move(name);

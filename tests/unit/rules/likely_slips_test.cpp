@@ -43,6 +43,21 @@ TEST(UsualSizes, APartOnTwoLinesIsUsualWhenItIsOnOne) {
   EXPECT_TRUE(found_by("size-unusual", rig).empty());
 }
 
+// Hooke's law: 92 kN over EA 3300 kN is 2.8 % of stretch when it breaks, over 330 kN 28 %, over 33 000 kN
+// 0.28 %; 0.8 to 12 % are usual.
+TEST(UsualSizes, AStiffnessIsHeldAgainstTheBreakLoad) {
+  const auto found = [](double stiffness_kn, const char* check) {
+    Rig rig = with_toggle(60);
+    rig.materials[0].break_load.emplace().value = Force::kilonewtons(92);
+    rig.materials[0].particulars.push_back(number_fact("stiffness", 1000.0 * stiffness_kn));
+    return found_by(check, rig).size();
+  };
+  EXPECT_EQ(found(3300, "size-unusual"), 0u);
+  EXPECT_EQ(found(330, "size-unusual"), 1u);
+  EXPECT_EQ(found(33'000, "size-unusual"), 1u);
+  EXPECT_EQ(found(33, "size-far-off"), 1u);
+}
+
 TEST(SizeAgainstName, ADigitTooManyTooFewOrInAnotherOrder) {
   for (const double slipped : {580.0, 5.8, 85.0})
     EXPECT_EQ(found_by("size-against-name", with_toggle(slipped, "toggle-58")).size(), 1u) << slipped;

@@ -9,9 +9,19 @@
 
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace sheerpole::build {
+
+/// A number that is stated of something, in SI units, as a drawing gives it.
+inline Particular number_fact(std::string name, double si) {
+  Particular fact;
+  fact.name = std::move(name);
+  fact.value.value.si = si;
+  fact.value.provenance = from(SourceClass::drawn, 3);
+  return fact;
+}
 
 /// What one check, by its slug, comes to in a rig; what it finds goes to the sink.
 inline std::vector<CheckResult> run_check(std::string_view slug, const Rig& rig, DiagnosticSink& sink) {

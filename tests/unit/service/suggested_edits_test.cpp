@@ -1,4 +1,5 @@
 #include "service/findings.hpp"
+#include "unit/diagnostics/words_of_command.hpp"
 
 #include "diagnostics/catalogue.hpp"
 #include "unit/service/boat_texts.hpp"
@@ -14,20 +15,6 @@ namespace {
 
 using namespace service;
 
-std::vector<std::string> words_of(std::string_view command) {
-  std::vector<std::string> words{""};
-  bool quoted = false;
-  for (const char c : command) {
-    if (c == '"')
-      quoted = !quoted;
-    else if (c == ' ' && !quoted)
-      words.emplace_back();
-    else
-      words.back() += c;
-  }
-  return words;
-}
-
 /// The file that an example is about, and what is set for it; empty for a command that reads no rig.
 struct Command {
   std::string file;
@@ -36,7 +23,7 @@ struct Command {
 
 Command command_of(const CatalogueEntry& entry) {
   Command result;
-  const std::vector<std::string> words = words_of(entry.example.command);
+  const std::vector<std::string> words = test::words_of_command(entry.example.command);
   for (std::size_t i = 1; i < words.size(); ++i) {
     if (words[i] == "--set" && i + 1 < words.size())
       result.options.settings.push_back(words[++i]);

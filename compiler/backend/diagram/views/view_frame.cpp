@@ -13,35 +13,11 @@ namespace sheerpole {
 
 namespace {
 
-double distance_to_segment(PaperPoint p, PaperPoint a, PaperPoint b) {
-  const double dx = b.x - a.x;
-  const double dy = b.y - a.y;
-  const double square = dx * dx + dy * dy;
-  const double t = square > 0 ? std::clamp(((p.x - a.x) * dx + (p.y - a.y) * dy) / square, 0.0, 1.0) : 0.0;
-  return distance(p, {a.x + t * dx, a.y + t * dy});
-}
-
 double distance_to_path(PaperPoint p, const std::vector<PaperPoint>& path) {
   double nearest = std::numeric_limits<double>::infinity();
   for (std::size_t i = 0; i + 1 < path.size(); ++i)
-    nearest = std::min(nearest, distance_to_segment(p, path[i], path[i + 1]));
+    nearest = std::min(nearest, distance_to_line(p, path[i], path[i + 1]));
   return nearest;
-}
-
-PaperPoint along(const std::vector<PaperPoint>& path, double share) {
-  double length = 0.0;
-  for (std::size_t i = 0; i + 1 < path.size(); ++i)
-    length += distance(path[i], path[i + 1]);
-  double left = share * length;
-  for (std::size_t i = 0; i + 1 < path.size(); ++i) {
-    const double piece = distance(path[i], path[i + 1]);
-    if (left <= piece && piece > 0) {
-      const double t = left / piece;
-      return {path[i].x + t * (path[i + 1].x - path[i].x), path[i].y + t * (path[i + 1].y - path[i].y)};
-    }
-    left -= piece;
-  }
-  return path.back();
 }
 
 bool same_path(const std::vector<PaperPoint>& a, const std::vector<PaperPoint>& b) {
@@ -157,18 +133,18 @@ std::vector<DrawnStay> drawn_stays(const Rig& rig, const ViewFrame& frame) {
 }
 
 PaperPoint middle_of(const DrawnStay& stay) {
-  return along(stay.path, 0.5);
+  return place_on_path(stay.path, 0.5);
 }
 
 PaperPoint label_site(const std::vector<DrawnStay>& stays, std::size_t index) {
   constexpr double clear_enough = 5.0;
   constexpr int samples = 32;
   const std::vector<PaperPoint>& path = stays[index].path;
-  PaperPoint best = along(path, 0.5);
+  PaperPoint best = place_on_path(path, 0.5);
   double best_score = -std::numeric_limits<double>::infinity();
   for (int i = 3; i <= samples - 3; ++i) {
     const double share = static_cast<double>(i) / samples;
-    const PaperPoint site = along(path, share);
+    const PaperPoint site = place_on_path(path, share);
     double clear = clear_enough;
     for (std::size_t other = 0; other < stays.size(); ++other)
       if (other != index)

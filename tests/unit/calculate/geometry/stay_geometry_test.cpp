@@ -168,6 +168,33 @@ TEST(PlateLead, NeedsTheLeanOffTheCentreline) {
   EXPECT_NEAR(lead(0, 3 * degree)->off_radians / degree, 3.0, 1e-9);
 }
 
+// A foot 2125.57 mm out below a tang 10 m up pulls 12 degrees inboard: in the plane of a plate that stands
+// across the boat, and out of it by as much as that plate leans forward.
+TEST(PlateLead, OfAPlateAthwartships) {
+  const auto lead = [](std::optional<double> lean) {
+    auto [rig, made] = rig_with({}, std::nullopt);
+    Part plate = fitting("plate-12");
+    Particular across;
+    across.name = "plane";
+    across.text = "athwartships";
+    plate.particulars.push_back(across);
+    if (lean) {
+      Particular fact;
+      fact.name = "plane-lean";
+      fact.value.value.si = *lean;
+      plate.particulars.push_back(fact);
+    }
+    rig.parts.push_back(plate);
+    made.stack.push_back(item(PartId{0}));
+    return plate_lead(rig, made);
+  };
+  EXPECT_FALSE(lead(std::nullopt));
+  EXPECT_NEAR(lead(0.0)->off_radians, 0.0, 1e-9);
+  EXPECT_TRUE(lead(0.0)->athwartships);
+  // sin of the angle is sin 5 degrees times cos 12 degrees.
+  EXPECT_NEAR(std::sin(lead(5 * degree)->off_radians), std::sin(5 * degree) * std::cos(12 * degree), 1e-6);
+}
+
 struct Bridle {
   double plate_x = -5'105, plate_z = 4'731;
   bool pair = true;
