@@ -59,8 +59,9 @@
 (defun step-all ()
   (let* ((folder (file-name-as-directory (getenv "BOATS")))
          (boat (find-file-noselect (concat folder "boat.rig")))
-         (parts (find-file-noselect (concat folder "parts/demo-parts.rig")))
-         server)
+         parts server)
+    ;; The boat and her library are of one project, as they are in a repository.
+    (add-hook 'project-find-functions (lambda (_) (cons 'transient folder)))
     (set-buffer boat)
     (step-check "the file is known by its name" (eq major-mode 'rig-mode) major-mode)
     (font-lock-ensure)
@@ -105,6 +106,11 @@
     (completion-at-point)
     (step-check "a part is completed" (equal (step-line) "    screw-12") (step-line))
     (delete-region (line-beginning-position) (1+ (line-end-position)))
+
+    ;; The library is a buffer of its own, with what is not saved yet.
+    (setq parts (find-file-noselect (concat folder "parts/demo-parts.rig")))
+    (step-check "the library belongs to the same server"
+                (with-current-buffer parts (eq (eglot-current-server) server)))
 
     ;; What a word means.
     (step-go "path: tang" 1)
