@@ -1,4 +1,5 @@
 #include "elaborate/elaboration.hpp"
+#include "units/quantity_text.hpp"
 
 #include <algorithm>
 
@@ -52,9 +53,30 @@ public:
         lift(ids.front(), *rise, static_cast<double>(place), *direction, stay);
       ++place;
     }
+    look_at_rise(*rise);
   }
 
 private:
+  /// Each eye lies on the rope of the one below it.
+  void look_at_rise(const Sourced<Length>& rise) {
+    const Rig& rig = elaboration_.rig;
+    const LineMaterial* thickest = nullptr;
+    for (std::size_t i = 0; i + 1 < lifted_.size(); ++i) {
+      const LineMaterial& line = rig[rig[lifted_[i]].material];
+      if (thickest == nullptr || line.diameter.value > thickest->diameter.value)
+        thickest = &line;
+    }
+    // A little less than the diameter: served rope is pressed flat.
+    if (thickest != nullptr && rise.value < thickest->diameter.value * 0.8)
+      elaboration_.sink.report(
+          diagnose("eye-rise-small", {{"stack", name_},
+                                      {"rise", length_text(rise.value)},
+                                      {"rope", thickest->name},
+                                      {"thickness", length_text(thickest->diameter.value)}})
+              .at(rise.provenance.place.value_or(declaration_.syntax->span))
+              .and_at(thickest->place, "this rope"));
+  }
+
   void lift(StayId id, const Sourced<Length>& rise, double eyes_below,
             const std::array<double, 3>& direction, const Expression& use) {
     Rig& rig = elaboration_.rig;

@@ -12,6 +12,7 @@ const std::vector<CheckRow>& every_row() {
     std::vector<CheckRow> rows;
     for (const CheckTable* subject : {&stay_lengths::checks,
                                       &boat_envelope::checks,
+                                      &neighbouring_points::checks,
                                       &usual_sizes::checks,
                                       &cut_inputs::checks,
                                       &expectations::checks,

@@ -123,6 +123,9 @@ extern const CheckTable checks;
 namespace clearance {
 extern const CheckTable checks;
 }
+namespace neighbouring_points {
+extern const CheckTable checks;
+}
 namespace boat_envelope {
 extern const CheckTable checks;
 }

@@ -328,4 +328,17 @@ bool is_assumed(const Reading& reading) {
          (reading.hoist_offset && assumed(*reading.hoist_offset));
 }
 
+const Sourced<Length>& odd_run(const std::vector<Sourced<Length>>& runs) {
+  std::vector<Length> sorted;
+  for (const Sourced<Length>& run : runs)
+    sorted.push_back(run.value);
+  std::sort(sorted.begin(), sorted.end());
+  const Length middle = sorted[(sorted.size() - 1) / 2];
+  if (runs.size() == 2)
+    return runs.back();
+  return *std::max_element(runs.begin(), runs.end(), [&](const auto& a, const auto& b) {
+    return magnitude(a.value - middle) < magnitude(b.value - middle);
+  });
+}
+
 } // namespace sheerpole

@@ -93,6 +93,10 @@ std::optional<Length> expected_length(const Rig& rig, const Stay& stay);
 /// offset. Such a reading is a form to be filled in; it measures nothing.
 bool is_assumed(const Reading& reading);
 
+/// The run that lies farthest from the middle one of a reading; of two, of which nobody can tell, the
+/// second. There is at least one.
+const Sourced<Length>& odd_run(const std::vector<Sourced<Length>>& runs);
+
 /// Where the X of a reading without a number lies: "cord orange, 4 knots", "mark on the messenger: red
 /// whipping".
 Remark where_x_lies(const Reading& reading);

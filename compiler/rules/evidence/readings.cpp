@@ -10,6 +10,7 @@
 #include "wording/state_words.hpp"
 
 #include <algorithm>
+#include <utility>
 
 /// The readings that lengths rest on.
 namespace sheerpole::readings {
@@ -165,19 +166,42 @@ void check_reading_old(const Rig& rig, const Derived& derived, CheckReport& repo
                 });
 }
 
-/// The run that lies farthest from the middle one of a reading; of two, of which nobody can tell, the
-/// second.
-const Sourced<Length>& odd_run(const std::vector<Sourced<Length>>& runs) {
-  std::vector<Length> sorted;
-  for (const Sourced<Length>& run : runs)
-    sorted.push_back(run.value);
-  std::sort(sorted.begin(), sorted.end());
-  const Length middle = sorted[(sorted.size() - 1) / 2];
-  if (runs.size() == 2)
-    return runs.back();
-  return *std::max_element(runs.begin(), runs.end(), [&](const auto& a, const auto& b) {
-    return magnitude(a.value - middle) < magnitude(b.value - middle);
-  });
+/// The first reading whose offset is of the same thing, as the words of its source say, so that of two that
+/// differ the later one is told. Null when it is this one, or when nothing is said of what it is.
+std::pair<const Reading*, const Stay*> earlier_with_offset(const Rig& rig, const Reading& reading) {
+  const Provenance& source = reading.offset->provenance;
+  for (const Stay& stay : rig.stays)
+    for (const Reading& other : stay.readings) {
+      if (&other == &reading)
+        return {};
+      if (other.offset && !source.note.empty() && other.offset->provenance.note == source.note &&
+          other.offset->provenance.source_class == source.source_class)
+        return {&other, &stay};
+    }
+  return {};
+}
+
+void check_offsets_differ(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(
+      rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+        for (const Reading& reading : rig[stay.stay].readings) {
+          if (!reading.offset)
+            continue;
+          const auto [other, of] = earlier_with_offset(rig, reading);
+          if (other == nullptr || other->offset->value == reading.offset->value) {
+            of_stay.pass({P::offset_is, {reading.offset->value}});
+            continue;
+          }
+          of_stay.find(diagnose("offsets-differ", {{"stay", name},
+                                                   {"offset", length_text(reading.offset->value)},
+                                                   {"what", reading.offset->provenance.note},
+                                                   {"other", length_text(other->offset->value)},
+                                                   {"of", of->name}})
+                           .at(reading.offset->provenance.place.value_or(reading.place))
+                           .and_at(other->offset->provenance.place.value_or(other->place), of->name)
+                           .about(name));
+        }
+      });
 }
 
 void check_runs_apart(const Rig& rig, const Derived& derived, CheckReport& report) {
@@ -214,6 +238,7 @@ void check_runs_apart(const Rig& rig, const Derived& derived, CheckReport& repor
 
 const CheckTable checks{CheckRow{"readings-contradict", check_readings_contradict, {Limit::routes_apart}},
                         CheckRow{"runs-apart", check_runs_apart, {Limit::routes_apart}},
+                        CheckRow{"offsets-differ", check_offsets_differ},
                         CheckRow{"measured-once", check_measured_once, {Limit::routes_apart}},
                         CheckRow{"reading-bare", check_reading_bare},
                         CheckRow{"tape-sags", check_tape_sags, {Limit::tape_sag}},

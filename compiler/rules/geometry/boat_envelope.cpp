@@ -46,9 +46,11 @@ constexpr Bound inboard_on_sprit{0.2, 0.11};   // the least along it
 constexpr Bound under_bowsprit{1.9, 4.0};      // a bobstay or whisker stay, of the length of the bowsprit
 constexpr Bound spreader_share{0.1, 0.06};     // the least length of a spreader, of half the beam
 constexpr Bound spreader_rise{0.5, 0.7};       // over its length outwards
-constexpr Bound spreader_sweep{55.0, 68.0};    // degrees from athwartships
+constexpr Bound swept_aft{42.0, 68.0};         // degrees from athwartships
+constexpr Bound swept_forward{55.0, 68.0};     // the same; jumpers look well ahead
 constexpr double sweeps_apart_degrees = 15.0;  // of two spreaders of one mast
 constexpr Bound along_mast_degrees{4.0, 0.3};  // the least angle of a stay from mast to deck
+constexpr Bound off_mast_degrees{45.0, 70.0};  // the most
 constexpr Bound pair_apart{0.1, 0.01};         // least distance from the centreline, of half the beam
 constexpr double pair_amidships = 0.3;         // the same near the mast
 constexpr double one_height_metres = 0.25;     // of fittings that sit together
@@ -152,7 +154,8 @@ private:
   bool on_deck(std::size_t index) const {
     const Uses& use = uses_[index];
     return rig_.points[index].spar.empty() && !use.ends.empty() && use.begins.empty() &&
-           use.tip_of == nullptr && use.root_of == nullptr && !mast_of(rig_, rig_.points[index]);
+           use.tip_of == nullptr && use.root_of == nullptr &&
+           (!mast_of(rig_, rig_.points[index]) || low_over_sheer(rig_.points[index]));
   }
   /// Whether a stay that ends here comes down from a mast, or over a spreader: a bobstay may end at the
   /// waterline.
@@ -265,6 +268,11 @@ private:
                     (point.position.z.metres() - over_sheer_metres) / sheer_->value.metres());
   }
 
+  /// A plate whose number has a slip may stand close to the mast, but not high up on it.
+  bool low_over_sheer(const Point& point) const {
+    return sheer_ && sheer_->value.metres() >= least_sheer_metres && !high_over_sheer(point);
+  }
+
   void heights_on_deck(Seen& seen, bool from_aloft) {
     if (!sheer_ || sheer_->value.metres() < least_sheer_metres)
       return;
@@ -314,12 +322,16 @@ private:
       return;
     if (stands(*spar)) {
       const auto lead = direction_between(space_point(first.position), space_point(seen.point->position));
-      if (lead)
-        judge(seen, degrees(angle_between(*lead, -1.0 * spar_line(*spar).along)), along_mast_degrees, true,
-              {P::lies_along,
-               {Words{stay.base}, Words{spar->name},
-                Angle{angle_between(*lead, -1.0 * spar_line(*spar).along)}}},
-              first.provenance.place, {P::its_upper_end});
+      if (!lead)
+        return;
+      const double angle = angle_between(*lead, -1.0 * spar_line(*spar).along);
+      const auto hold = [&](const Bound& bound, bool least, P words) {
+        judge(seen, degrees(angle), bound, least,
+              {words, {Words{stay.base}, Words{spar->name}, Angle{angle}}}, first.provenance.place,
+              {P::its_upper_end});
+      };
+      hold(along_mast_degrees, true, P::lies_along);
+      hold(off_mast_degrees, false, P::leads_off);
     } else if (const auto length = fact_length(spar->particulars, fact_names.length)) {
       const double way =
           magnitude(vector_between(space_point(first.position), space_point(seen.point->position)));
@@ -413,7 +425,10 @@ private:
   /// By the other points of the mast, so that one with a slip is held against them.
   MastLine line_of(const Spar& spar, const Point& without) const {
     MastLine line;
-    std::vector<double> leans, heights;
+    struct Lean {
+      double height = 0.0, least = 0.0, most = 0.0;
+    };
+    std::vector<Lean> at_heights;
     for (std::size_t i = 0; i < rig_.points.size(); ++i) {
       const Point& point = rig_.points[i];
       if (point.spar != spar.name || &point == &without || point.base == without.base ||
@@ -421,16 +436,23 @@ private:
         continue;
       const Local at = local(spar, point.position);
       line.height = std::max(line.height, at.along);
-      // What sits at one height says it once.
-      if (at.along < 1.0 || std::any_of(heights.begin(), heights.end(), [&](double height) {
-            return std::abs(height - at.along) < one_height_metres;
-          }))
+      if (at.along < 1.0)
         continue;
-      heights.push_back(at.along);
-      leans.push_back(at.x / at.along);
+      // What sits at one height says it once; the mast is between its fore and its after side.
+      const double lean = at.x / at.along;
+      const auto here = std::find_if(at_heights.begin(), at_heights.end(), [&](const Lean& other) {
+        return std::abs(other.height - at.along) < one_height_metres;
+      });
+      if (here == at_heights.end())
+        at_heights.push_back({at.along, lean, lean});
+      else
+        *here = {here->height, std::min(here->least, lean), std::max(here->most, lean)};
     }
-    if (leans.size() > 2) {
+    if (at_heights.size() > 2) {
       constexpr double most = 0.15; // 8.5 degrees; points that lean more are not a mast that does
+      std::vector<double> leans;
+      for (const Lean& here : at_heights)
+        leans.push_back((here.least + here.most) / 2.0);
       std::sort(leans.begin(), leans.end());
       const double middle = leans[leans.size() / 2];
       line.rake = std::abs(middle) <= most ? middle : 0.0;
@@ -490,7 +512,7 @@ private:
     judge(seen, std::abs(way.up) / std::max(way.out, 0.001), spreader_rise, false,
           {P::steep_spreader, {Fixed{std::abs(way.up), 3}, Fixed{way.out, 3}}}, root.provenance.place,
           {P::the_root});
-    judge(seen, std::abs(degrees(way.sweep())), spreader_sweep, false,
+    judge(seen, std::abs(degrees(way.sweep())), way.aft > 0.0 ? swept_aft : swept_forward, false,
           {P::swept_spreader, {Angle{std::abs(way.sweep())}}}, root.provenance.place, {P::the_root});
     if (beam_)
       judge(seen, length / (beam_->value.metres() / 2.0), spreader_share, true,

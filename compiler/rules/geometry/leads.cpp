@@ -9,6 +9,7 @@
 #include "wording/checks/geometry_phrases.hpp"
 #include "wording/model_words.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 /// How stays lead away from the mast, to their chainplates and through a junction.
@@ -164,12 +165,22 @@ void check_junction_off_line(const Rig& rig, const Derived& /*derived*/, CheckRe
                                  legs_words(rig, balance)}});
       continue;
     }
-    report.find(diagnose("junction-off-line", {{"stay", single.name},
-                                               {"point", at.base},
-                                               {"words", say(rig, junction_words(balance, off))}})
-                    .at(at.provenance.place.value_or(single.place), at.base)
-                    .and_at(single.place, said(P::stay_that_ends))
-                    .about(single.name));
+    auto finding = diagnose("junction-off-line", {{"stay", single.name},
+                                                  {"point", at.base},
+                                                  {"words", say(rig, junction_words(balance, off))}})
+                       .at(at.provenance.place.value_or(single.place), at.base)
+                       .and_at(single.place, said(P::stay_that_ends))
+                       .about(single.name);
+    std::vector<std::string> told; // a mirrored end is stated once
+    for (const StayId leg : balance.legs)
+      for (const PointId end : {rig[leg].path.front().point, rig[leg].path.back().point})
+        if (const auto place = rig[end].provenance.place;
+            end != balance.at && place &&
+            std::find(told.begin(), told.end(), rig[end].base) == told.end()) {
+          told.push_back(rig[end].base);
+          finding = std::move(finding).and_at(*place, rig[end].base);
+        }
+    report.find(std::move(finding));
   }
 }
 

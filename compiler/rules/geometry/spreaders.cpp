@@ -121,15 +121,21 @@ void check_tip_pulled_out(const Rig& rig, const Derived& derived, CheckReport& r
           if (!at.line->bend)
             continue; // two places are one: said elsewhere
           const TipBend& bend = *at.line->bend;
-          if (bend.thrust_share >= no_thrust)
+          if (bend.thrust_share >= no_thrust) {
             of_stay.pass({P::pressed_inwards, {Words{spreader_of(rig, at)}, Fixed{bend.thrust_share, 3}}});
-          else
-            of_stay.find(diagnose("tip-pulled-out", {{"stay", name},
+            continue;
+          }
+          const std::vector<PathStop>& path = rig[stay.stay].path;
+          auto finding = diagnose("tip-pulled-out", {{"stay", name},
                                                      {"spreader", spreader_of(rig, at)},
                                                      {"words", say(rig, bend_words(bend))}})
-                             .at(rig[stay.stay].path[at.line->stop].place, said(P::the_tip))
+                             .at(path[at.line->stop].place, said(P::the_tip))
                              .and_at(rig.spreaders[at.tip->spreader].place, said(P::the_spreader))
-                             .about(name));
+                             .about(name);
+          for (const PointId end : {path[at.line->stop].point, path.back().point})
+            if (const auto place = rig[end].provenance.place)
+              finding = std::move(finding).and_at(*place, rig[end].base);
+          of_stay.find(std::move(finding));
         }
       });
 }

@@ -1,5 +1,6 @@
 #include "calculate/facts.hpp"
 #include "calculate/length/body.hpp"
+#include "calculate/reading/reading_length.hpp"
 #include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
 #include "rules/check_table.hpp"
@@ -211,6 +212,22 @@ bool ways_apart(const Rig& rig, const RouteComparison& other) {
   return difference > *rig.limits.length(Limit::routes_apart) + threshold::negligible;
 }
 
+/// A run of a reading that lies apart from the others: its slip takes the mean along with it.
+const Sourced<Length>* run_apart(const Rig& rig, const Stay& stay) {
+  const auto allowed = rig.limits.length(Limit::routes_apart);
+  for (const Reading& reading : stay.readings) {
+    const auto& runs = reading.lengths();
+    if (!allowed || runs.size() < 2)
+      continue;
+    const Sourced<Length>& odd = odd_run(runs);
+    if (odd.provenance.place && std::any_of(runs.begin(), runs.end(), [&](const Sourced<Length>& run) {
+          return magnitude(run.value - odd.value) > *allowed + threshold::negligible;
+        }))
+      return &odd;
+  }
+  return nullptr;
+}
+
 Diagnostic route_finding(const Rig& rig, const DerivedStay& derived_stay, const Stay& stay,
                          const RouteComparison& other, const std::string& name, std::string_view slug) {
   const Length taken = derived_stay.pin_to_pin.known();
@@ -225,6 +242,8 @@ Diagnostic route_finding(const Rig& rig, const DerivedStay& derived_stay, const 
                            .build();
   for (std::size_t i = 0; i < other.slips.size(); ++i)
     finding.why += say(rig, {i == 0 ? P::comes_out_if : P::or_if, {Remarks{{other.slips[i].words}}}});
+  if (const Sourced<Length>* odd = run_apart(rig, stay))
+    finding.others.push_back({*odd->provenance.place, say(rig, {P::run_apart, {odd->value}})});
   if (other.provenance.place)
     finding.others.push_back({*other.provenance.place, labelled(rig, other.other, other.length)});
   return finding;

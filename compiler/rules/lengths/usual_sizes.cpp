@@ -1,4 +1,5 @@
 #include "calculate/cut/contraction.hpp"
+#include "calculate/cut/line_ends.hpp"
 #include "calculate/cut/piece.hpp"
 #include "calculate/facts.hpp"
 #include "limits/limit.hpp"
@@ -35,6 +36,7 @@ enum class Ratio {
   eye,         ///< eye allowance of a splice, over the rope
   test_bury,   ///< bury of a test splice, over the rope
   contraction, ///< of a splice, a share of the bury
+  bury,        ///< of a splice, over the rope
   at_break,    ///< break load of a line over its stiffness: how much it has stretched when it parts
 };
 
@@ -42,6 +44,7 @@ struct Row {
   Ratio ratio;
   std::vector<PartKind> kinds; ///< none: of any
   double least, most;          ///< what is usual
+  double never_over = 0.0;     ///< told above it however wide the limits are set; 0: nothing
 };
 
 /// Common practice, no source, where nothing else stands beside a row: what fittings of this kind were
@@ -60,7 +63,7 @@ const std::vector<Row>& rows() {
       // From a lash block to the long links under a furler.
       {Ratio::length, {link}, 2.5, 30.0},
       // Two studs share the body, so that no screw opens to twice its shortest.
-      {Ratio::range, {turnbuckle}, 1.1, 1.8},
+      {Ratio::range, {turnbuckle}, 1.1, 1.8, 2.0},
       // A rod in its cylinder.
       {Ratio::range, {cylinder}, 1.1, 2.0},
       {Ratio::range, {lever}, 1.05, 2.5},
@@ -84,6 +87,8 @@ const std::vector<Row>& rows() {
       {Ratio::eye, {}, 4.0, 30.0},
       // Found rules lie between 31 and 100 d.
       {Ratio::test_bury, {}, 36.0, 110.0},
+      // The same rules; a splice that buries less has checks of its own.
+      {Ratio::bury, {}, 31.0, 100.0, 125.0},
       // Found test splices.
       {Ratio::contraction, {}, 0.03, 0.15},
       // Rod 0.6 %, 1x19 1.3 %, HMPE 3 to 4 %, polyester 12 %: Hooke's law between what makers state, from
@@ -122,7 +127,8 @@ P words_of(Ratio ratio) {
   case Ratio::eye:
     return P::eye_over_line;
   case Ratio::test_bury:
-    return P::test_bury_over_line;
+  case Ratio::bury:
+    return P::bury_over_line;
   case Ratio::contraction:
     return P::contraction_of_bury;
   case Ratio::at_break:
@@ -221,6 +227,9 @@ private:
           line.diameter.value.metres(), line.name, splice.eye_allowance->provenance.place, over);
     if (line.kind != LineMaterial::Kind::rope)
       return;
+    if (holds_by_bury(splice))
+      add(Ratio::bury, {}, splice.name, splice.bury.value.at(line.diameter.value).metres(),
+          line.diameter.value.metres(), line.name, splice.bury.provenance.place, over);
     const Contraction contraction = contraction_of(rig_, line, splice);
     if (contraction.share)
       add(Ratio::contraction, {}, splice.name, contraction.share->value, 1.0, line.name,
@@ -286,7 +295,8 @@ void check_sizes(const Rig& rig, const Derived& /*derived*/, CheckReport& report
     const double times = times_off(*row, *nearest);
     const Remark remark = words(*row, *nearest);
     const bool is_far = far_off && is_below(*far_off, times);
-    if (errors ? is_far : !is_far && off && is_below(*off, times)) {
+    const bool over = row->never_over > 0.0 && is_below(row->never_over, nearest->value / nearest->over);
+    if (errors ? is_far : !is_far && off && (over || is_below(*off, times))) {
       auto finding = diagnose(report.check(), {{"name", nearest->of}, {"words", say(rig, remark)}});
       if (nearest->place)
         finding = std::move(finding).at(*nearest->place);

@@ -42,6 +42,7 @@ enum class EvidenceCheckPhrase : std::uint16_t {
   readings_apart,
   runs_within,
   this_run,
+  offset_is,
   both_runs,
   readings_not_comparable,
   one_reading_counts,

@@ -75,6 +75,8 @@ std::string_view words(EvidenceCheckPhrase phrase) {
     return "its runs lie between {} and {}";
   case this_run:
     return "{}: read this one again";
+  case offset_is:
+    return "its offset is {}, as long as the others of that name";
   case both_runs:
     return "{}: read both again";
   case readings_not_comparable:

@@ -218,6 +218,42 @@ std::string_view words(GeometryCheckPhrase phrase) {
     return "its spreader is swept aft by {}, that of {} by {}";
   case the_other_tip:
     return "the other tip";
+  case leads_off:
+    return "{} leads off {} by {}";
+  case nothing_beside:
+    return "no point beside it says where it can stand";
+  case agrees_with_neighbours:
+    return "it agrees with the points beside it";
+  case row_uneven:
+    return "it stands {} m from {}, and the others of its row stand {} m apart";
+  case the_next_one:
+    return "the next one";
+  case sides_unlike:
+    return "it stands {} m from where {} is on the other side";
+  case the_other_side:
+    return "the other side";
+  case off_its_fitting:
+    return "it stands {} m from the other points of {}, which lie within {} m";
+  case another_of_them:
+    return "one of the others";
+  case ahead_of_stem:
+    return "it stands {} m ahead of {}, and the hull has no width there";
+  case behind_stern:
+    return "it stands {} m aft of {}, and the boat is {} m long";
+  case the_stem:
+    return "the foremost fitting";
+  case below_deck_line:
+    return "it stands {} m above the waterline; from the sheer to {} the deck is at {} m there";
+  case height_unlike:
+    return "it stands {} m above the waterline, {} and the others beside it at {} m";
+  case swept_aft_plate_ahead:
+    return "{} sweeps aft, and the shroud over it ends here, {} m ahead of {}";
+  case swept_forward_plate_behind:
+    return "{} sweeps forward, and the shroud over it ends here, {} m aft of {}";
+  case tang_near_mast:
+    return "it stands {} m before the line of {}, and {} {} m";
+  case the_other_tang:
+    return "the other tang";
   }
   return {};
 }

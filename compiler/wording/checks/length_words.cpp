@@ -147,7 +147,9 @@ std::string_view words(LengthCheckPhrase phrase) {
     return "its thread measures {}, {} times the {} of {}; {} to {} times is usual";
   case eye_over_line:
     return "its eye takes {}, {} times the {} of {}; {} to {} times is usual";
-  case test_bury_over_line:
+  case run_apart:
+    return "{}: the run that differs most";
+  case bury_over_line:
     return "its bury measures {}, {} times the {} of {}; {} to {} times is usual";
   case contraction_of_bury:
     return "it draws in {} of its bury; {} to {} is usual";

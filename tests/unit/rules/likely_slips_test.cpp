@@ -58,6 +58,17 @@ TEST(UsualSizes, AStiffnessIsHeldAgainstTheBreakLoad) {
   EXPECT_EQ(found(33, "size-far-off"), 1u);
 }
 
+// A screw of two studs in one body never opens to twice its shortest.
+TEST(UsualSizes, AScrewIsNeverTwiceAsLong) {
+  const auto found = [](double longest_mm) {
+    RigBuilder builder;
+    builder.add(adjuster("turnbuckle", "screw", mm(230), mm(longest_mm)));
+    return found_by("size-unusual", builder.rig).size();
+  };
+  EXPECT_EQ(found(460), 0u);
+  EXPECT_EQ(found(470), 1u);
+}
+
 TEST(SizeAgainstName, ADigitTooManyTooFewOrInAnotherOrder) {
   for (const double slipped : {580.0, 5.8, 85.0})
     EXPECT_EQ(found_by("size-against-name", with_toggle(slipped, "toggle-58")).size(), 1u) << slipped;
@@ -100,14 +111,6 @@ TEST(RoutesFarApart, TheCutIsADraft) {
   EXPECT_TRUE(calculate(stated(3002)).stays[0].pieces[0].blocked.empty());
 }
 
-Particular length_fact(std::string name, double metres) {
-  Particular fact;
-  fact.name = std::move(name);
-  fact.value.value.si = metres;
-  fact.value.provenance = from(SourceClass::drawn, 3);
-  return fact;
-}
-
 /// A shroud down to here, on a boat of 10 m with a beam of 3 m and a sheer of 1 m, her mast at the origin.
 Rig shroud_to(double x_mm, double y_mm, double z_mm) {
   RigBuilder builder;
@@ -116,8 +119,8 @@ Rig shroud_to(double x_mm, double y_mm, double z_mm) {
   mast.sort = SparSort::mast;
   mast.axes = {{{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}};
   builder.rig.spars.push_back(mast);
-  builder.rig.boat.particulars = {length_fact("length-overall", 10), length_fact("beam", 3),
-                                  length_fact("sheer-at-mast", 1)};
+  builder.rig.boat.particulars = {number_fact("length-overall", 10), number_fact("beam", 3),
+                                  number_fact("sheer-at-mast", 1)};
   const PointId tang = builder.point("tang", 0, 60, 9000, from(SourceClass::drawn), Side::starboard);
   builder.rig.points.back().spar = "mast";
   const PointId plate =

@@ -1,0 +1,410 @@
+#include "calculate/facts.hpp"
+#include "calculate/geometry/spar_lines.hpp"
+#include "model/fact_name.hpp"
+#include "rules/check_report.hpp"
+#include "rules/check_table.hpp"
+#include "wording/checks/geometry_phrases.hpp"
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+#include <map>
+#include <string_view>
+
+/// Whether a point agrees with the points beside it: the others of a numbered row, the same fitting on the
+/// other side, the plates next to it, the spreader above it, the stem. A bound of the boat as a whole is
+/// too wide for a slip of half a metre; what sits together shows it. The bounds are common practice, no
+/// source.
+namespace sheerpole::neighbouring_points {
+
+namespace {
+
+using P = GeometryCheckPhrase;
+
+constexpr double row_unevenness = 2.4; // times as far as the others of a row from each other
+constexpr double row_metres = 0.25;    // and so much more than they
+constexpr double pair_metres = 0.1;    // a hull is not alike to a few centimetres
+constexpr double beside_metres = 1.0;  // fore and aft, of plates that sit beside each other
+constexpr double height_metres = 0.15; // of plates beside each other
+constexpr double below_sheer_metres = 0.2;
+constexpr double below_deck_metres =
+    0.25;                                // of a fitting on the fore deck, under the line from sheer to stem
+constexpr double stem_over_sheer = 0.95; // the stem is seldom lower than the sheer at the mast
+constexpr double told_below = 0.5;       // of the sheer: lower is told by point-unlikely
+constexpr double low_over_sheer = 0.25;  // of a pair in the topsides
+constexpr double sweep_share = 0.14;     // 8 degrees of a spreader
+constexpr double of_fitting_times =
+    3.0; // off the other points of one fitting, over how far these lie apart
+constexpr double of_fitting_metres = 0.15;
+constexpr double tang_times = 5.0; // of tangs on the fore side of one mast, before its line
+constexpr double tang_metres = 0.04;
+constexpr double hull_metres = 0.1;
+constexpr double multihull_beam = 0.42; // of the length overall; her bows are a pair ahead of the stem
+
+double metres_apart(const Vector3& a, const Vector3& b) {
+  return magnitude(vector_between(space_point(a), space_point(b)));
+}
+
+Vector3 mirrored(const Vector3& place) {
+  return {place.x, -place.y, place.z};
+}
+
+Vector3 middle(const std::vector<const Point*>& points) {
+  Vector3 sum;
+  for (const Point* point : points)
+    sum = {sum.x + point->position.x, sum.y + point->position.y, sum.z + point->position.z};
+  const auto n = static_cast<double>(points.size());
+  return {(1.0 / n) * sum.x, (1.0 / n) * sum.y, (1.0 / n) * sum.z};
+}
+
+/// `channel-2` without its number, and the number. Nothing of a name without one.
+std::optional<std::pair<std::string_view, int>> numbered(std::string_view name) {
+  const std::size_t dash = name.rfind('-');
+  int number = 0;
+  if (dash == std::string_view::npos ||
+      std::from_chars(name.data() + dash + 1, name.data() + name.size(), number).ptr !=
+          name.data() + name.size() ||
+      dash + 1 == name.size())
+    return std::nullopt;
+  return std::pair(name.substr(0, dash), number);
+}
+
+/// What stays make of a point.
+struct Uses {
+  std::vector<const Stay*> begins, ends;
+  bool tip = false, root = false, passed = false;
+};
+
+class Neighbours {
+public:
+  Neighbours(const Rig& rig, CheckReport& report) : rig_(rig), report_(report), uses_(rig.points.size()) {
+    for (const Stay& stay : rig.stays) {
+      if (stay.path.size() < 2)
+        continue;
+      uses_[stay.path.front().point.index()].begins.push_back(&stay);
+      uses_[stay.path.back().point.index()].ends.push_back(&stay);
+      for (std::size_t i = 1; i + 1 < stay.path.size(); ++i)
+        uses_[stay.path[i].point.index()].passed = true;
+    }
+    for (const Spreader& spreader : rig.spreaders) {
+      uses_[spreader.root.index()].root = true;
+      uses_[spreader.tip.index()].tip = true;
+    }
+    overall_ = fact_length(rig.boat.particulars, fact_names.length_overall);
+    beam_ = fact_length(rig.boat.particulars, fact_names.beam);
+    sheer_ = fact_length(rig.boat.particulars, fact_names.sheer_at_mast);
+    for (std::size_t i = 0; i < rig.points.size(); ++i) {
+      const Point& point = rig.points[i];
+      if (point.side == Side::centre && on_deck(i) &&
+          (stem_ == nullptr || point.position.x > stem_->position.x))
+        stem_ = &point;
+    }
+  }
+
+  void look() {
+    for (std::size_t i = 0; i < rig_.points.size(); ++i) {
+      const Point& point = rig_.points[i];
+      const Uses& use = uses_[i];
+      const bool alone = point.overridden || !point.twin || rig_[*point.twin].overridden;
+      if ((!alone && point.side == Side::port) ||
+          (use.begins.empty() && use.ends.empty() && !use.passed && !use.root))
+        continue;
+      seen_ = {&point, alone ? point.name : point.base};
+      look_at_row(point);
+      look_at_twin(point);
+      look_at_fitting(point);
+      if (on_deck(i)) {
+        look_at_hull(point);
+        look_at_heights(point, use);
+        look_at_spreader(point, use);
+      } else {
+        look_at_tangs(point, use);
+      }
+      tell();
+    }
+  }
+
+private:
+  struct Seen {
+    const Point* point = nullptr;
+    std::string name;
+    bool looked = false;
+    Remark words = {}; ///< of the first thing that is odd
+    std::optional<Span> other = {};
+    Remark label = {};
+  };
+
+  /// Where stays end on the hull, or on the deck.
+  bool on_deck(std::size_t index) const {
+    const Uses& use = uses_[index];
+    return rig_.points[index].spar.empty() && !use.ends.empty() && use.begins.empty() && !use.tip &&
+           !use.root;
+  }
+
+  void judge(bool odd, const Remark& words, const std::optional<Span>& other, P label) {
+    seen_.looked = true;
+    if (!odd || !seen_.words.empty())
+      return;
+    seen_.words = words;
+    seen_.other = other;
+    seen_.label = Remark(label);
+  }
+
+  void tell() {
+    if (!seen_.looked)
+      report_.not_checked(seen_.name, {P::nothing_beside});
+    else if (seen_.words.empty())
+      report_.pass(seen_.name, {P::agrees_with_neighbours});
+    else {
+      auto finding = diagnose(report_.check(), {{"point", seen_.name}, {"words", say(rig_, seen_.words)}});
+      if (seen_.point->provenance.place)
+        finding = std::move(finding).at(*seen_.point->provenance.place);
+      if (seen_.other)
+        finding = std::move(finding).and_at(*seen_.other, say(rig_, seen_.label));
+      report_.find(std::move(finding).about(seen_.name));
+    }
+  }
+
+  bool same_side(const Point& a, const Point& b) const { return a.side == b.side && a.spar == b.spar; }
+
+  /// Of three or more with one name and numbers: how far from the next, held against the others.
+  void look_at_row(const Point& point) {
+    const auto own = numbered(point.base);
+    if (!own)
+      return;
+    std::map<int, const Point*> row;
+    for (const Point& other : rig_.points)
+      if (const auto name = numbered(other.base);
+          name && name->first == own->first && same_side(point, other))
+        row.emplace(name->second, &other);
+    if (row.size() < 3)
+      return;
+    std::optional<double> next;   // to the nearest of the two beside it
+    std::optional<double> others; // the widest gap of the row without it, for each step of the numbers
+    const Point* beside = nullptr;
+    std::pair<int, const Point*> before{0, nullptr};
+    for (const auto& [number, other] : row) {
+      if (other == &point)
+        continue;
+      if (std::abs(number - own->second) == 1) {
+        const double apart = metres_apart(point.position, other->position);
+        if (!next || apart < *next) {
+          next = apart;
+          beside = other;
+        }
+      }
+      if (before.second != nullptr)
+        others = std::max(others.value_or(0.0), metres_apart(before.second->position, other->position) /
+                                                    static_cast<double>(number - before.first));
+      before = {number, other};
+    }
+    if (next && others)
+      judge(*next > row_unevenness * *others && *next > *others + row_metres,
+            {P::row_uneven, {Fixed{*next, 3}, Words{beside->base}, Fixed{*others, 3}}},
+            beside->provenance.place, P::the_next_one);
+  }
+
+  void look_at_twin(const Point& point) {
+    // Of a mirrored place and one that is stated apart the latter is told.
+    if (!point.twin || !point.overridden || (point.side == Side::port && rig_[*point.twin].overridden))
+      return;
+    const Point& twin = rig_[*point.twin];
+    const double apart = metres_apart(point.position, mirrored(twin.position));
+    judge(apart > pair_metres, {P::sides_unlike, {Fixed{apart, 3}, Words{twin.name}}},
+          twin.provenance.place, P::the_other_side);
+  }
+
+  /// Points whose titles are the same up to a comma belong to one fitting.
+  void look_at_fitting(const Point& point) {
+    const auto fitting_of = [](const Point& of) {
+      const std::string_view title = of.title;
+      return title.substr(0, std::min(title.find(','), title.size()));
+    };
+    if (point.title.find(',') == std::string::npos)
+      return;
+    std::vector<const Point*> others;
+    for (const Point& other : rig_.points)
+      if (&other != &point && other.base != point.base && other.spar == point.spar &&
+          (other.side == point.side || other.side == Side::centre || other.side == Side::starboard) &&
+          fitting_of(other) == fitting_of(point))
+        others.push_back(&other);
+    if (others.size() < 2)
+      return;
+    const Vector3 centre = middle(others);
+    double spread = 0.0;
+    for (const Point* a : others)
+      for (const Point* b : others)
+        spread = std::max(spread, metres_apart(a->position, b->position));
+    const double off = metres_apart(point.position, centre);
+    judge(off > of_fitting_times * spread && off > of_fitting_metres,
+          {P::off_its_fitting, {Fixed{off, 3}, Words{std::string(fitting_of(point))}, Fixed{spread, 3}}},
+          others.front()->provenance.place, P::another_of_them);
+  }
+
+  /// Between the stem and the stern, as the length overall gives it.
+  void look_at_hull(const Point& point) {
+    if (!overall_ || stem_ == nullptr || &point == stem_)
+      return;
+    const double ahead = (point.position.x - stem_->position.x).metres();
+    const double length = overall_->value.metres();
+    const bool two_hulls = beam_ && beam_->value.metres() > multihull_beam * length;
+    if (point.side != Side::centre && !two_hulls)
+      judge(ahead > hull_metres, {P::ahead_of_stem, {Fixed{ahead, 3}, Words{stem_->base}}},
+            stem_->provenance.place, P::the_stem);
+    judge(-ahead > length + hull_metres,
+          {P::behind_stern, {Fixed{-ahead, 3}, Words{stem_->base}, Fixed{length, 3}}},
+          overall_->provenance.place, P::the_length_overall);
+  }
+
+  void look_at_heights(const Point& point, const Uses& use) {
+    const double z = point.position.z.metres();
+    if (point.side != Side::centre) {
+      look_at_plates(point, use, z);
+      return;
+    }
+    const Spar* mast = nearest_mast(point.position.x);
+    if (!sheer_ || stem_ == nullptr || mast == nullptr || !held_from_aloft(use))
+      return;
+    const double sheer = sheer_->value.metres();
+    const double stem = stem_->position.z.metres();
+    if (&point == stem_) {
+      judge(z < stem_over_sheer * sheer && z >= told_below * sheer,
+            {P::height_and_sheer, {Fixed{z, 3}, Fixed{sheer, 3}}}, sheer_->provenance.place, P::the_sheer);
+      return;
+    }
+    const double share = (point.position.x - mast->heel.x).metres() /
+                         std::max((stem_->position.x - mast->heel.x).metres(), 0.1);
+    if (share < 0.1 || share > 1.0)
+      return;
+    const double deck = sheer + share * (std::max(stem, sheer) - sheer);
+    judge(z < deck - below_deck_metres,
+          {P::below_deck_line, {Fixed{z, 3}, Words{stem_->base}, Fixed{deck, 3}}}, stem_->provenance.place,
+          P::the_stem);
+  }
+
+  void look_at_plates(const Point& point, const Uses& use, double z) {
+    if (!held_from_aloft(use)) {
+      if (sheer_)
+        judge(z < low_over_sheer * sheer_->value.metres(),
+              {P::height_and_sheer, {Fixed{z, 3}, Fixed{sheer_->value.metres(), 3}}},
+              sheer_->provenance.place, P::the_sheer);
+      return;
+    }
+    std::vector<const Point*> beside;
+    for (std::size_t i = 0; i < rig_.points.size(); ++i) {
+      const Point& other = rig_.points[i];
+      if (&other != &point && other.base != point.base && other.side == point.side && on_deck(i) &&
+          held_from_aloft(uses_[i]) &&
+          std::abs((other.position.x - point.position.x).metres()) < beside_metres)
+        beside.push_back(&other);
+    }
+    // A pivot in line with the hinge of a mast stands as high as that.
+    const bool at_heel = std::any_of(rig_.spars.begin(), rig_.spars.end(), [&](const Spar& spar) {
+      return stands(spar) && std::abs((spar.heel.z - point.position.z).metres()) < 0.05;
+    });
+    if (beside.size() > 1 && !at_heel) {
+      const auto [low, high] = std::minmax_element(
+          beside.begin(), beside.end(), [](auto* a, auto* b) { return a->position.z < b->position.z; });
+      const double between = ((*low)->position.z + (*high)->position.z).metres() / 2.0;
+      const bool agree = ((*high)->position.z - (*low)->position.z).metres() < height_metres;
+      judge(agree && std::abs(z - between) > height_metres,
+            {P::height_unlike, {Fixed{z, 3}, Words{(*low)->base}, Fixed{between, 3}}},
+            (*low)->provenance.place, P::another_of_them);
+    }
+    const Spar* mast = nearest_mast(point.position.x);
+    if (sheer_ && mast != nullptr && std::abs((point.position.x - mast->heel.x).metres()) < beside_metres)
+      judge(z < sheer_->value.metres() - below_sheer_metres && z >= told_below * sheer_->value.metres(),
+            {P::height_and_sheer, {Fixed{z, 3}, Fixed{sheer_->value.metres(), 3}}},
+            sheer_->provenance.place, P::the_sheer);
+  }
+
+  /// A shroud over a spreader that sweeps aft ends behind the mast.
+  void look_at_spreader(const Point& point, const Uses& use) {
+    for (const Stay* stay : use.ends)
+      for (const Spreader& spreader : rig_.spreaders) {
+        if (spreader.side != point.side || spreader.side == Side::centre ||
+            std::none_of(stay->path.begin(), stay->path.end(),
+                         [&](const PathStop& stop) { return stop.point == spreader.tip; }))
+          continue;
+        const Point& tip = rig_[spreader.tip];
+        const Point& root = rig_[spreader.root];
+        const Spar* mast = find_spar(rig_, root.spar);
+        if (mast == nullptr || !stands(*mast))
+          continue;
+        const double out = std::abs((tip.position.y - root.position.y).metres());
+        const double sweep = (tip.position.x - root.position.x).metres();
+        const double off = (point.position.x - mast->heel.x).metres();
+        judge(out > 0.0 && std::abs(sweep) > sweep_share * out && std::abs(off) > hull_metres &&
+                  sweep * off < 0.0,
+              {sweep < 0.0 ? P::swept_aft_plate_ahead : P::swept_forward_plate_behind,
+               {Words{spreader.name}, Fixed{std::abs(off), 3}, Words{mast->name}}},
+              tip.provenance.place, P::the_tip);
+      }
+  }
+
+  /// Of two stays that lead forward from one mast, both are made fast on its fore side.
+  void look_at_tangs(const Point& point, const Uses& use) {
+    const Spar* mast = find_spar(rig_, point.spar);
+    if (mast == nullptr || !stands(*mast) || point.side != Side::centre || !leads_forward(use, point))
+      return;
+    const double own = before_mast(*mast, point);
+    if (own < 0.0)
+      return;
+    const Point* farther = nullptr;
+    for (std::size_t i = 0; i < rig_.points.size(); ++i) {
+      const Point& other = rig_.points[i];
+      if (other.spar == point.spar && other.side == Side::centre && leads_forward(uses_[i], other) &&
+          (farther == nullptr || before_mast(*mast, other) > before_mast(*mast, *farther)))
+        farther = &other;
+    }
+    if (farther == nullptr || farther == &point)
+      return;
+    const double others = before_mast(*mast, *farther);
+    judge(own > 0.0 && others > tang_metres && tang_times * own < others,
+          {P::tang_near_mast, {Fixed{own, 3}, Words{mast->name}, Words{farther->base}, Fixed{others, 3}}},
+          farther->provenance.place, P::the_other_tang);
+  }
+
+  bool leads_forward(const Uses& use, const Point& from) const {
+    return std::any_of(use.begins.begin(), use.begins.end(), [&](const Stay* stay) {
+      const Vector3& end = rig_[stay->path.back().point].position;
+      return (end.x - from.position.x).metres() > 0.05 * (from.position.z - end.z).metres();
+    });
+  }
+  double before_mast(const Spar& mast, const Point& point) const {
+    return dot_product(vector_between(space_point(mast.heel), space_point(point.position)),
+                       {mast.axes[0][0], mast.axes[0][1], mast.axes[0][2]});
+  }
+  const Spar* nearest_mast(Length x) const {
+    const Spar* nearest = nullptr;
+    for (const Spar& spar : rig_.spars)
+      if (stands(spar) && (nearest == nullptr ||
+                           std::abs((spar.heel.x - x).metres()) < std::abs((nearest->heel.x - x).metres())))
+        nearest = &spar;
+    return nearest;
+  }
+  /// Not from a bowsprit: its stays go down to the waterline and along the topsides.
+  bool held_from_aloft(const Uses& use) const {
+    return std::any_of(use.ends.begin(), use.ends.end(), [&](const Stay* stay) {
+      const Spar* spar = find_spar(rig_, rig_[stay->path.front().point].spar);
+      return spar == nullptr || stands(*spar);
+    });
+  }
+
+  const Rig& rig_;
+  CheckReport& report_;
+  std::vector<Uses> uses_;
+  const Point* stem_ = nullptr; ///< the foremost end of a stay on the centreline of the hull
+  std::optional<Sourced<Length>> overall_, beam_, sheer_;
+  Seen seen_;
+};
+
+void check_neighbours(const Rig& rig, const Derived& /*derived*/, CheckReport& report) {
+  Neighbours(rig, report).look();
+}
+
+} // namespace
+
+const CheckTable checks{CheckRow{.slug = "point-out-of-place", .run = check_neighbours}};
+
+} // namespace sheerpole::neighbouring_points
