@@ -21,18 +21,21 @@ namespace {
 
 using P = GeometryCheckPhrase;
 
-constexpr double row_unevenness = 2.4; // times as far as the others of a row from each other
-constexpr double row_metres = 0.25;    // and so much more than they
-constexpr double pair_metres = 0.1;    // a hull is not alike to a few centimetres
-constexpr double beside_metres = 1.0;  // fore and aft, of plates that sit beside each other
-constexpr double height_metres = 0.15; // of plates beside each other
+constexpr double row_unevenness = 2.4;       // times as far as the others of a row from each other
+constexpr double row_metres = 0.25;          // and so much more than they
+constexpr double pair_metres = 0.1;          // a hull is not alike to a few centimetres
+constexpr double beside_metres = 1.0;        // fore and aft, of plates that sit beside each other
+constexpr double height_metres = 0.15;       // of plates beside each other, that agree
+constexpr double least_height_metres = 0.08; // off them
+constexpr double height_spreads = 2.0;       // the same, over how far these lie apart
 constexpr double below_sheer_metres = 0.2;
 constexpr double below_deck_metres =
     0.25;                                // of a fitting on the fore deck, under the line from sheer to stem
 constexpr double stem_over_sheer = 0.95; // the stem is seldom lower than the sheer at the mast
 constexpr double told_below = 0.5;       // of the sheer: lower is told by point-unlikely
 constexpr double low_over_sheer = 0.25;  // of a pair in the topsides
-constexpr double sweep_share = 0.14;     // 8 degrees of a spreader
+constexpr double over_heel = 0.6; // a bobstay goes down to the stem, of the height of the bowsprit's heel
+constexpr double sweep_share = 0.14; // 8 degrees of a spreader
 constexpr double of_fitting_times =
     3.0; // off the other points of one fitting, over how far these lie apart
 constexpr double of_fitting_metres = 0.15;
@@ -262,8 +265,12 @@ private:
       look_at_plates(point, use, z);
       return;
     }
+    if (!held_from_aloft(use)) {
+      look_at_bobstay(use, z);
+      return;
+    }
     const Spar* mast = nearest_mast(point.position.x);
-    if (!sheer_ || stem_ == nullptr || mast == nullptr || !held_from_aloft(use))
+    if (!sheer_ || stem_ == nullptr || mast == nullptr)
       return;
     const double sheer = sheer_->value.metres();
     const double stem = stem_->position.z.metres();
@@ -280,6 +287,17 @@ private:
     judge(z < deck - below_deck_metres,
           {P::below_deck_line, {Fixed{z, 3}, Words{stem_->base}, Fixed{deck, 3}}}, stem_->provenance.place,
           P::the_stem);
+  }
+
+  void look_at_bobstay(const Uses& use, double z) {
+    for (const Stay* stay : use.ends) {
+      const Spar* sprit = find_spar(rig_, rig_[stay->path.front().point].spar);
+      if (sprit == nullptr || sprit->sort != SparSort::bowsprit)
+        continue;
+      const double heel = sprit->heel.z.metres();
+      judge(z > over_heel * heel, {P::bobstay_high, {Fixed{z, 3}, Words{sprit->name}, Fixed{heel, 3}}},
+            sprit->place, P::the_spar);
+    }
   }
 
   void look_at_plates(const Point& point, const Uses& use, double z) {
@@ -306,8 +324,9 @@ private:
       const auto [low, high] = std::minmax_element(
           beside.begin(), beside.end(), [](auto* a, auto* b) { return a->position.z < b->position.z; });
       const double between = ((*low)->position.z + (*high)->position.z).metres() / 2.0;
-      const bool agree = ((*high)->position.z - (*low)->position.z).metres() < height_metres;
-      judge(agree && std::abs(z - between) > height_metres,
+      const double spread = ((*high)->position.z - (*low)->position.z).metres();
+      judge(spread < height_metres &&
+                std::abs(z - between) > std::max(least_height_metres, height_spreads * spread),
             {P::height_unlike, {Fixed{z, 3}, Words{(*low)->base}, Fixed{between, 3}}},
             (*low)->provenance.place, P::another_of_them);
     }

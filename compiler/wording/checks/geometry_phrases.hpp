@@ -128,6 +128,7 @@ enum class GeometryCheckPhrase : std::uint16_t {
   the_stem,
   below_deck_line,
   height_unlike,
+  bobstay_high,
   swept_aft_plate_ahead,
   swept_forward_plate_behind,
   tang_near_mast,

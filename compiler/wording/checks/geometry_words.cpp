@@ -244,6 +244,8 @@ std::string_view words(GeometryCheckPhrase phrase) {
     return "the foremost fitting";
   case below_deck_line:
     return "it stands {} m above the waterline; from the sheer to {} the deck is at {} m there";
+  case bobstay_high:
+    return "it stands {} m above the waterline, and the heel of {} only at {} m";
   case height_unlike:
     return "it stands {} m above the waterline, {} and the others beside it at {} m";
   case swept_aft_plate_ahead:

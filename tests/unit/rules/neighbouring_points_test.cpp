@@ -77,7 +77,8 @@ TEST(NeighbouringPoints, PlatesBesideEachOtherAreAsHigh) {
         .found();
   };
   EXPECT_TRUE(heights(1020, 1010, 990).empty());
-  const auto high = heights(1020, 1010, 1190);
+  EXPECT_TRUE(heights(1020, 1010, 1090).empty());
+  const auto high = heights(1020, 1010, 1100);
   ASSERT_EQ(high.size(), 1u);
   EXPECT_EQ(high[0].primary->span, at(13));
   // Of two alone nobody knows which is odd; one that is well below the sheer is told.
@@ -105,6 +106,23 @@ TEST(NeighbouringPoints, TheForeDeckRisesToTheStem) {
   EXPECT_TRUE(inner(860).empty());
   EXPECT_EQ(inner(840).size(), 1u);
   EXPECT_EQ(Boat({}, {4000, 0, 940}).found().size(), 1u); // the stem under the sheer
+}
+
+TEST(NeighbouringPoints, ABobstayGoesDownToTheStem) {
+  const auto foot_at = [](double height) {
+    Boat boat({});
+    Spar sprit;
+    sprit.name = "bowsprit";
+    sprit.sort = SparSort::bowsprit;
+    sprit.heel = {mm(4000), mm(0), mm(1200)};
+    sprit.axes = {{{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}};
+    boat.builder.rig.spars.push_back(sprit);
+    boat.lead("bobstay", boat.point("sprit-end", {6000, 0, 1300}, Side::centre, 3, "bowsprit"),
+              boat.point("foot", {3950, 0, height}, Side::centre, 11));
+    return boat.found();
+  };
+  EXPECT_TRUE(foot_at(300).empty());
+  EXPECT_EQ(foot_at(800).size(), 1u);
 }
 
 TEST(NeighbouringPoints, TangsOnTheForeSideOfAMastAreAlike) {
