@@ -15,6 +15,7 @@ figures.
 import concurrent.futures
 import dataclasses
 import json
+import math
 import os
 import queue
 import random
@@ -33,12 +34,11 @@ LIBRARIES = {"parts/demo-hardware.rig": ["pellimoor.rig", "grisolde.rig"], "part
 PARTS = {"tang", "chainplate", "turnbuckle", "lashing", "tackle", "lever", "hole-adjuster", "toggle", "terminal", "insulator", "thimble",
          "deadeye", "bush", "link", "junction", "shackle", "hook", "soft-eye", "rope", "wire", "splice", "test-splice", "tape", "cord"}
 SLIPS = ["ten times", "a tenth", "sign lost", "digits exchanged"]
-# The largest share that may be silent, of what is stated of the boat and of the parts.
-# The most that may be silent. Aimed at are 2 % of ten times and a tenth, none of them in parts, 5 % of lost signs, a quarter of
-# exchanged digits, and the cause named first in 95 %. These are what holds today, so that it does not become worse.
-BOUNDS = {("boat", "ten times"): 0.06, ("boat", "a tenth"): 0.18, ("boat", "sign lost"): 0.05, ("boat", "digits exchanged"): 0.5,
-          ("parts", "ten times"): 0.0, ("parts", "a tenth"): 0.05}
-NAMES_CAUSE = 0.8
+# The largest share that may be silent, of what is stated of the boat and of the parts, and the least whose cause is named first. Digits
+# that are exchanged are not the same with each seed: with another one 25 % of the boats' and 26 % of the parts' were silent.
+BOUNDS = {("boat", ("ten times", "a tenth")): 0.02, ("boat", ("sign lost",)): 0.05, ("boat", ("digits exchanged",)): 0.25,
+          ("parts", ("ten times", "a tenth")): 0.0, ("parts", ("digits exchanged",)): 0.25}
+NAMES_CAUSE = 0.95
 
 NUMBER = re.compile(r"(?<![\w.\-/])(-?)(\d[\d_]*(?:\.\d+)?)(?![\w.\-/]|:)")
 DATE = re.compile(r"\d{4}-\d{2}-\d{2}")
@@ -276,13 +276,18 @@ def main(arguments):
     print("\n".join(table))
     said = sum(row[0] - row[1] for row in rows.values())
     named = sum(row[2] for row in rows.values())
-    # Of a part of the numbers one slip is more than the bound, so one is let through.
-    slack = 0 if one_in == 1 else 1
-    checks = [("no crash", crashes == 0), ("there are slips of each sort", all(rows[key][0] for key in BOUNDS))]
-    for (group, sort), bound in BOUNDS.items():
-        every, silent, _ = rows[group, sort]
-        checks.append((f"{group}, {sort}: at most {bound:.0%} silent", silent <= bound * every + slack))
-    checks.append((f"the first finding names the cause in {NAMES_CAUSE:.0%}", named >= NAMES_CAUSE * said - slack))
+
+    def by_chance(share, every):
+        """How many more a part of the numbers may have than its share of the whole: two standard deviations, and one."""
+        return 0 if one_in == 1 else 1 + 2 * math.sqrt(share * (1 - share) * every)
+
+    checks = [("no crash", crashes == 0)]
+    for (group, sorts), bound in BOUNDS.items():
+        every = sum(rows[group, sort][0] for sort in sorts)
+        silent = sum(rows[group, sort][1] for sort in sorts)
+        checks.append((f"{group}, {' and '.join(sorts)}: there are some", every > 0 or one_in > 1))
+        checks.append((f"{group}, {' and '.join(sorts)}: at most {bound:.0%} silent", silent <= bound * every + by_chance(bound, every)))
+    checks.append((f"the first finding names the cause in {NAMES_CAUSE:.0%}", named >= NAMES_CAUSE * said - by_chance(NAMES_CAUSE, said)))
     if page and one_in == 1:
         with open(page, encoding="utf-8") as file:
             checks.append((f"{os.path.basename(page)} holds these figures", "\n".join(table) in file.read()))
