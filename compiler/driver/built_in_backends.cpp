@@ -26,6 +26,7 @@
 #include "plugins/survey-report/survey_report.hpp"
 #include "plugins/take-up/take_up_sheet.hpp"
 #include "plugins/tune-sheet/tune_sheet.hpp"
+#include "plugins/work-order/work_order.hpp"
 
 #include <algorithm>
 #include <exception>
@@ -111,6 +112,7 @@ Backends built_in_backends() {
   Backends result = usual_backends();
   result.push_back(std::make_unique<Echo>());
   result.push_back(std::make_unique<TuneSheet>());
+  result.push_back(std::make_unique<WorkOrder>());
   return result;
 }
 
