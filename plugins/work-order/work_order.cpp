@@ -46,7 +46,7 @@ void add_head(const CheckedRig& checked, const std::vector<const CardPiece*>& wa
     return stated ? "± " + card_amount(unit, stated->value) : std::string();
   };
   row("customer", fact_text(rig.boat.particulars, fact_names.owner), "shop", "");
-  row("job", "", "wanted by, day", "");
+  row("job number", "", "wanted by, day", "");
   row("length within", tolerance(rig.boat.remake_tolerance), "port and starboard alike within",
       tolerance(rig.boat.pair_tolerance));
   row("how they go: bag, coil, bundle", "", "to", "");

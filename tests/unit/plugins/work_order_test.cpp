@@ -124,7 +124,8 @@ TEST(WorkOrder, TheShopMeasuresUnderItsOwnPull) {
 }
 
 TEST(WorkOrder, WhatIsMadeIsNotOrderedAgain) {
-  const Compilation boat = test::compiled(stays + "piece of shroud.port {\n  stage: cut\n  date: 2026-04-01\n}\n");
+  const Compilation boat =
+      test::compiled(stays + "piece of shroud.port {\n  stage: cut\n  date: 2026-04-01\n}\n");
   ASSERT_TRUE(boat.checked);
   const std::string words = words_of(boat);
   EXPECT_THAT(words, HasSubstr("1 piece to make"));
