@@ -45,7 +45,8 @@ void add_head(const CheckedRig& checked, const std::vector<const CardPiece*>& wa
   const auto tolerance = [&](const auto& stated) {
     return stated ? "± " + card_amount(unit, stated->value) : std::string();
   };
-  row("customer", fact_text(rig.boat.particulars, fact_names.owner), "shop", "");
+  const std::string owner = fact_text(rig.boat.particulars, fact_names.owner);
+  row("customer", owner, "shop", "");
   row("job number", "", "wanted by, day", "");
   row("length within", tolerance(rig.boat.remake_tolerance), "port and starboard alike within",
       tolerance(rig.boat.pair_tolerance));
