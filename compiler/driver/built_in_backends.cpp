@@ -15,6 +15,7 @@
 #include "plugins/emergency-splice-card/emergency_splice_card.hpp"
 #include "plugins/findings/findings.hpp"
 #include "plugins/index/index.hpp"
+#include "plugins/kit-list/kit_list.hpp"
 #include "plugins/labels/labels.hpp"
 #include "plugins/measuring-sheet/measuring_sheet.hpp"
 #include "plugins/order-list/order_list.hpp"
@@ -111,6 +112,7 @@ Backends usual_backends() {
 Backends built_in_backends() {
   Backends result = usual_backends();
   result.push_back(std::make_unique<Echo>());
+  result.push_back(std::make_unique<KitList>());
   result.push_back(std::make_unique<TuneSheet>());
   result.push_back(std::make_unique<WorkOrder>());
   return result;
