@@ -13,11 +13,13 @@ namespace {
 
 using statics::Vector;
 
-constexpr double sheet_width = 180.0, sheet_height = 128.0, gap = 10.0, head_room = 8.0, edge = 6.0;
+constexpr double sheet_width = 180.0, sheet_height = 128.0, gap = 4.0, head_room = 8.0, edge = 2.0;
+/// For the labels, left and right of each view.
+constexpr double label_column = 17.0, label_row = 3.6;
 /// How far the greatest movement is on paper, at the most.
 constexpr double most_shown_mm = 9.0;
 constexpr std::array exaggerations{500.0, 200.0, 100.0, 50.0, 20.0, 10.0, 5.0, 2.0, 1.0};
-constexpr double label_size = 2.3;
+constexpr double label_size = 2.5;
 
 /// From starboard x to the right, from astern y to the right; z up in both.
 struct View {
@@ -49,10 +51,10 @@ public:
     for (const bool from_astern : {false, true}) {
       View view = extent(from_astern);
       view.scale = scale;
-      view.left = left;
+      view.left = left + label_column;
       view.top = head_room;
       draw_view(view, drawing.content);
-      left += scale * width(from_astern) + gap;
+      left += scale * width(from_astern) + 2.0 * label_column + gap;
     }
     return {std::move(drawing), exaggeration_};
   }
@@ -89,7 +91,7 @@ private:
       low = std::min(low, node.place_mm.z);
     const double height = std::max(extent(false).most_up - low, 1.0);
     return std::min((sheet_height - head_room - edge) / height,
-                    (sheet_width - 2.0 * edge - gap) / (width(false) + width(true)));
+                    (sheet_width - 2.0 * edge - gap - 4.0 * label_column) / (width(false) + width(true)));
   }
 
   void choose_exaggeration(double scale) {
@@ -117,8 +119,46 @@ private:
       add_line(view, spar.nodes, false, as_drawn, group);
     for (std::size_t i = 0; i < tuned_.model.structure.spars.size(); ++i)
       draw_spar(view, i, group);
+    std::array<std::vector<Label>, 2> labels;
     for (std::size_t i = 0; i < tuned_.model.stays.size(); ++i)
-      draw_stay(view, i, group);
+      draw_stay(view, i, labels, group);
+    for (const bool right : {false, true})
+      draw_labels(view, right, std::move(labels[right ? 1 : 0]), group);
+  }
+
+  /// What stands beside a view, with a leader to its stay.
+  struct Label {
+    PaperPoint on_stay;
+    std::string text;
+  };
+
+  /// A column of labels, each as near the height of its stay as the others let it be.
+  void draw_labels(const View& view, bool right, std::vector<Label> labels, ShapeGroup& group) const {
+    std::stable_sort(labels.begin(), labels.end(),
+                     [](const Label& a, const Label& b) { return a.on_stay.y < b.on_stay.y; });
+    std::vector<double> heights;
+    for (const Label& label : labels)
+      heights.push_back(
+          std::max(label.on_stay.y, heights.empty() ? head_room + label_row : heights.back() + label_row));
+    double floor = sheet_height - 2.0;
+    for (auto height = heights.rbegin(); height != heights.rend(); ++height) {
+      *height = std::min(*height, floor);
+      floor = *height - label_row;
+    }
+    const double x = right ? view.left + view.scale * width(view.from_astern) + 4.0 : view.left - 4.0;
+    const ShapeStyle leader{.stroke_width = 0.18, .stroke_grey = 0.0, .dashes = {}, .fill_grey = {}};
+    const ShapeStyle dot{.stroke_width = 0.0, .stroke_grey = 0.0, .dashes = {}, .fill_grey = 0.0};
+    for (std::size_t i = 0; i < labels.size(); ++i) {
+      const PaperPoint at{x, heights[i]};
+      group.add(LineShape{labels[i].on_stay, at, leader, {}});
+      group.add(CircleShape{labels[i].on_stay, 0.4, dot, {}});
+      group.add(TextShape{.at = {x + (right ? 0.6 : -0.6), at.y + 0.35 * label_size},
+                          .text = std::move(labels[i].text),
+                          .size = label_size,
+                          .anchor = right ? TextAnchor::start : TextAnchor::end,
+                          .bold = false,
+                          .id = {}});
+    }
   }
 
   void draw_spar(const View& view, std::size_t number, ShapeGroup& group) const {
@@ -134,13 +174,13 @@ private:
     group.add(std::move(line));
   }
 
-  void draw_stay(const View& view, std::size_t number, ShapeGroup& group) const {
+  void draw_stay(const View& view, std::size_t number, std::array<std::vector<Label>, 2>& labels,
+                 ShapeGroup& group) const {
     const TuneStay& stay = tuned_.model.stays[number];
     const Side side = checked_.rig()[stay.stay].side;
     // From starboard the stays of the port side lie behind the others.
     // From astern those of the centreline lie on the mast.
     const bool labelled = view.from_astern ? side != Side::centre : side != Side::port;
-    const bool to_the_left = view.from_astern && side == Side::port;
     for (const statics::StayId leg : stay.legs) {
       const std::vector<statics::NodeId>& path = tuned_.model.structure.stays[leg.index()].path;
       const double newtons = tuned_.state.stays[leg.index()].tension_newtons;
@@ -152,16 +192,14 @@ private:
         continue;
       const PaperPoint a = view.on_paper(now(path[path.size() - 2]));
       const PaperPoint b = view.on_paper(now(path.back()));
-      // Stays that end near each other are told at different heights.
+      // Stays that run close to each other are pointed at in different heights.
       const double share = 0.45 + 0.11 * static_cast<double>(number % 5);
       const PaperPoint at{a.x + share * (b.x - a.x), a.y + share * (b.y - a.y)};
-      group.add(TextShape{.at = {at.x + (to_the_left ? -0.8 : 0.8), at.y},
-                          .text = std::to_string(number + 1) + ": " +
-                                  (newtons > 0.0 ? format_kilonewtons(newtons) : std::string("slack")),
-                          .size = label_size,
-                          .anchor = to_the_left ? TextAnchor::end : TextAnchor::start,
-                          .bold = false,
-                          .id = {}});
+      const double middle = view.left + view.scale * width(view.from_astern) / 2.0;
+      const bool right = view.from_astern ? side == Side::starboard : at.x > middle;
+      labels[right ? 1 : 0].push_back(
+          {at, std::to_string(number + 1) + ": " +
+                   (newtons > 0.0 ? format_kilonewtons(newtons) : std::string("slack"))});
     }
   }
 

@@ -122,6 +122,7 @@ void add_report(const CheckedRig& checked, const TuneReport& report, Document& d
 
 Document document_of(const CheckedRig& checked, const TuneReport& report) {
   Document document{.title = "Tune sheet of " + boat_title(checked),
+                    .name = "Tune sheet",
                     .about = "What one turn does, at the dock",
                     .foot = identity_words(checked),
                     .draft = {},

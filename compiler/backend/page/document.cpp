@@ -18,7 +18,9 @@ constexpr double foot_room = 14.0;
 class PageWriter {
 public:
   PageWriter(const Document& document, PaperSize paper)
-      : page_(paper, {.name = document.title, .about = document.foot, .draft = document.draft}),
+      : page_(paper, {.name = document.name.empty() ? document.title : document.name,
+                      .about = document.foot,
+                      .draft = document.draft}),
         height_(paper_of(paper).height - 2.0 * page_margin - foot_room) {}
 
   void operator()(const DocumentHeading& heading) {

@@ -63,6 +63,7 @@ using DocumentBlock = std::variant<DocumentHeading, DocumentText, DocumentNotice
 /// A text to be read on a screen and on paper alike.
 struct Document {
   std::string title;
+  std::string name = {};          ///< of the paper, for the foot, which names the boat; empty: the title
   std::string about;              ///< a line below the title
   std::string foot;               ///< identity_words(): foot of the text and of each printed page
   std::vector<std::string> draft; ///< not empty: DRAFT at its head, with these reasons
