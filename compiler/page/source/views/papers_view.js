@@ -1,0 +1,123 @@
+// The papers in the order of the job, and one of them as it will be printed.
+
+import { html, nothing } from "lit-html";
+import { app, ask, go, is_wide, redraw, toast } from "../state/app.js";
+import { first_error } from "../state/answers.js";
+import { save_file, share_file } from "./save.js";
+import { w } from "../words/words.js";
+import { icon, mark, piece_title } from "./marks.js";
+import { stale_note } from "./numbers_view.js";
+
+/** Which paper belongs to which part of the job; what is not named stands at the end. */
+const JOB = [
+  ["measure", ["index", "measuring-sheet", "cord-map"]],
+  ["order", ["order-list", "spool-plan", "receiving-card"]],
+  ["bench", ["bench-card", "cut-list", "labels"]],
+  ["aloft", ["dry-fit-card", "take-up", "tune-sheet", "sign-off"]],
+  ["over", ["survey-report", "proof-sheet", "emergency-splice-card", "rig-drawing", "diagram", "calendar", "checks", "findings"]],
+];
+const NOT_FOR_READING = [".json", ".sarif"];
+const paper_icon = icon("M6 2h9l4 4v16H6zM9 11h7M9 15h7M9 19h4");
+
+/** All files that somebody reads, by their part of the job. */
+function listed() {
+  const all = app.answers.lengths?.papers ?? [];
+  const named = new Set(JOB.flatMap(([, names]) => names));
+  const rest = all.map((each) => each.back_end).filter((name) => !named.has(name) && name !== "echo");
+  return [...JOB, ["rest", rest]]
+    .map(([part, names]) => ({
+      part,
+      papers: names.flatMap((name) => all.filter((each) => each.back_end === name)).flatMap((each) =>
+        each.files.filter((file) => !NOT_FOR_READING.some((ending) => file.name.endsWith(ending))).map((file) => ({ ...file, back_end: each.back_end, summary: each.summary }))),
+    }))
+    .filter(({ papers }) => papers.length > 0);
+}
+
+const entry = (to, current, picture, title, small) =>
+  html`<li><button data-paper=${to} aria-current=${String(current)} @click=${() => go(`papers/${to}`)}>${picture}<span class="t">${title}<small>${small}</small></span></button></li>`;
+
+function paper_list(of) {
+  return html`<nav class="plist" aria-label=${w.views.papers}>${listed().map(
+    ({ part, papers }, i) => html`<h2>${i + 1}. ${w.job[part]}</h2><ul>${papers.map((paper) =>
+      paper.back_end === "bench-card"
+        ? app.answers.pieces.map((piece) => entry(`bench/${piece.name}`, of === `bench/${piece.name}`, mark(piece.state), piece_title(piece), w.states[piece.state]))
+        : entry(paper.name, of === paper.name, paper_icon, w.paper_names[paper.name] ?? w.paper_of(paper.name), w.paper_words[paper.back_end] ?? paper.summary))}</ul>`,
+  )}</nav>`;
+}
+
+// ---- one paper ----
+
+const made = { key: "", html: "", name: "", text: "", type: "" };
+
+/** Of the bench cards only the pages of one piece. */
+function only_piece(text, piece) {
+  const page = new DOMParser().parseFromString(text, "text/html");
+  const sections = [...page.querySelectorAll("main > section")];
+  const ours = sections.filter((section) => (section.getAttribute("aria-label") ?? "").endsWith(` ${piece}`) || section.textContent.includes(`Bench card: ${piece}`));
+  if (ours.length === 0) return text;
+  for (const section of sections) if (!ours.includes(section)) section.remove();
+  return `<!DOCTYPE html>\n${page.documentElement.outerHTML}`;
+}
+
+const escaped = (text) => text.replace(/&/g, "&amp;").replace(/</g, "&lt;");
+/** Something other than a page, as one. */
+function as_page(name, type, text) {
+  const head = `<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"><title>${escaped(name)}</title><style>body{margin:12px;background:#fff;color:#000;font:13px/1.4 ui-monospace,monospace}svg{width:100%;min-width:900px;height:auto}pre{white-space:pre;margin:0}@page{size:auto}@media print{svg{min-width:0}}</style></head>`;
+  const inside = type === "image/svg+xml" ? text.slice(text.indexOf("<svg")) : `<pre>${escaped(text)}</pre>`;
+  return `${head}<body><main>${inside}</main></body></html>`;
+}
+
+async function make(of, key) {
+  made.key = key;
+  made.html = "";
+  const bench = of.startsWith("bench/") ? of.slice(6) : "";
+  const back_end = bench ? "bench-card" : listed().flatMap((each) => each.papers).find((paper) => paper.name === of)?.back_end;
+  try {
+    const answered = back_end ? await ask({ ask: "papers", only: [back_end], paper: app.settings.paper }) : null;
+    if (made.key !== key) return;
+    const file = answered?.[0]?.files.find((each) => (bench ? each.name === "bench-cards.html" : each.name === of));
+    if (!file) made.html = as_page(of, "text/plain", answered?.[0]?.fault || w.no_paper);
+    else {
+      Object.assign(made, { name: bench ? `bench-card-${bench.replaceAll(" ", "-")}.html` : file.name, type: file.type });
+      made.text = file.type === "text/html" && bench ? only_piece(file.text, bench) : file.text;
+      made.html = file.type === "text/html" ? made.text : as_page(file.name, file.type, file.text);
+    }
+  } catch (fault) {
+    made.html = as_page(of, "text/plain", String(fault.message));
+  }
+  redraw();
+}
+
+/** The frame is as high as its page, so that there is one thing to scroll. */
+function fit(event) {
+  const frame = event.target;
+  const page = frame.contentDocument;
+  if (!page?.body) return;
+  const size = () => (frame.style.height = `${Math.max(200, page.documentElement.scrollHeight + 4)}px`);
+  frame.style.height = "200px";
+  size();
+  frame.contentWindow.addEventListener("resize", () => requestAnimationFrame(size));
+}
+
+function paper(of) {
+  const key = `${of} ${app.settings.paper} ${app.project.id} ${app.answers.turn ?? ""} ${app.project.steps.at(-1)?.at ?? 0}`;
+  if (made.key !== key && !app.busy) make(of, key);
+  const print = () => document.querySelector("iframe.paper")?.contentWindow.print();
+  const title = of.startsWith("bench/") ? w.bench_card_of(piece_title(app.answers.pieces.find((each) => each.name === of.slice(6)) ?? { title: of.slice(6), side: "centre" })) : (w.paper_names[of] ?? w.paper_of(of));
+  return html`<div class="ptool">${is_wide() ? nothing : html`<button class="btn quiet" @click=${() => go("papers")}>\u2039 ${w.all_papers}</button>`}
+      <button class="btn go" @click=${print}>${w.print}</button>
+      <button class="btn quiet" @click=${async () => (await share_file(made.name, made.text, made.type)) || toast(w.toast.saved(made.name))}>${w.share}</button>
+      <button class="btn quiet" @click=${() => save_file(made.name, made.text, made.type)}>${w.save}</button></div>
+    <h1 class="vh">${title}</h1>
+    ${made.key === key && made.html
+      ? html`<iframe class="paper" title=${title} sandbox="allow-same-origin allow-modals" .srcdoc=${made.html} @load=${fit}></iframe>`
+      : html`<div class="in"><p>${w.working}</p></div>`}`;
+}
+
+export function papers_view(of) {
+  const broken = first_error(app.answers);
+  const list = paper_list(of);
+  const inside = broken ? stale_note() : of ? paper(of) : html`<div class="in soft"><p>${w.choose_a_paper}</p></div>`;
+  if (is_wide()) return html`<div class="papers2">${list}<div>${inside}</div></div>`;
+  return of && !broken ? inside : html`<h1 class="vh">${w.views.papers}</h1>${broken ? stale_note() : list}`;
+}
