@@ -15,7 +15,11 @@ function lines_of(svg, prefix) {
 
 /** Masts, which the drawing leaves out: through the upper ends of stays that lie above each other. */
 function masts(stays, spreaders, top, deck, width) {
-  const aloft = stays.map(([x1, y1, x2, y2]) => (y1 < y2 ? [x1, y1] : [x2, y2])).filter(([, y]) => y < deck - (deck - top) * 0.4);
+  // A shroud stands nearly upright; a stay that does not tells of a mast only where another one meets it.
+  const aloft = stays
+    .filter(([, y1, , y2]) => Math.max(y1, y2) > deck - (deck - top) * 0.6)
+    .map(([x1, y1, x2, y2]) => (y1 < y2 ? [x1, y1, Math.abs(x1 - x2)] : [x2, y2, Math.abs(x1 - x2)]))
+    .filter(([, y]) => y < deck - (deck - top) * 0.3);
   const groups = [];
   for (const place of aloft.sort((a, b) => a[0] - b[0])) {
     const last = groups.at(-1);
@@ -23,7 +27,7 @@ function masts(stays, spreaders, top, deck, width) {
     else groups.push([place]);
   }
   return groups
-    .filter((group) => group.length > 1)
+    .filter((group) => group.length > 1 || group[0][2] < width * 0.08)
     .map((group) => {
       const x = group.reduce((sum, each) => sum + each[0], 0) / group.length;
       return [x, Math.min(...group.map(([, y]) => y)) - 1, x, deck];

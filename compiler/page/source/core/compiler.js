@@ -18,7 +18,17 @@ function answer_of(request, answered) {
 }
 
 /** @param {(what: string, ...values: any[]) => Promise<any>} call */
-function speaking(call) {
+function speaking(bare_call) {
+  let pending = 0;
+  // Told to whoever waits for the page, a reader of screens or a test.
+  const call = async (...values) => {
+    document.body.dataset.busy = String(++pending);
+    try {
+      return await bare_call(...values);
+    } finally {
+      if (--pending === 0) delete document.body.dataset.busy;
+    }
+  };
   return {
     put: (name, bytes) => call("put", name, bytes),
     drop: (name) => call("drop", name),

@@ -30,7 +30,8 @@ async function of_lengths(ask, paper) {
  * @property {string} stay
  * @property {string} title
  * @property {string} side port, starboard or centre
- * @property {"todo" | "not" | "once" | "ready" | "record"} state
+ * @property {"todo" | "drawn" | "not" | "once" | "ready" | "record"} state drawn: not measured, and the file gives leave to cut
+ *   from the drawing
  * @property {{reason: string, mend: string}[]} reasons
  * @property {{x: boolean, plus_mm: number}} cut
  * @property {{x: boolean, plus_mm: number}} body
@@ -38,6 +39,12 @@ async function of_lengths(ask, paper) {
  * @property {any} card the piece in the cut list
  * @property {number} number of its stay, the same for both sides
  */
+
+/** A title without what only tells more of the same stay, as long as no other stay is called so. */
+function short_title(title, titles) {
+  const short = title.split(",")[0];
+  return titles.filter((each) => each !== title && each.split(",")[0] === short).length > 0 ? title : short;
+}
 
 const STATES = {
   "not measured": "todo",
@@ -51,15 +58,17 @@ const STATES = {
 function pieces_of(lengths) {
   const cards = new Map(lengths.cut_list.pieces.map((card) => [card.name, card]));
   const numbers = new Map();
+  const titles = lengths.stays.map((stay) => stay.title);
   return lengths.stays.flatMap((stay) => {
     const base = stay.name.replace(/\.(port|starboard)$/, "");
     if (!numbers.has(base)) numbers.set(base, numbers.size + 1);
     return stay.pieces.map((piece) => ({
       ...piece,
       stay: stay.name,
-      title: stay.pieces.length > 1 ? `${stay.title} (${piece.name.replace(/^.* (\d+ of \d+)$/, "$1")})` : stay.title,
+      title: stay.pieces.length > 1 ? `${short_title(stay.title, titles)} (${piece.name.replace(/^.* (\d+ of \d+)$/, "$1")})` : short_title(stay.title, titles),
+      full_title: stay.title,
       side: /\.(port|starboard)$/.exec(stay.name)?.[1] ?? "centre",
-      state: STATES[piece.state] ?? "not",
+      state: piece.state === "not measured" && piece.reasons.length === 0 ? "drawn" : (STATES[piece.state] ?? "not"),
       card: cards.get(piece.name),
       number: numbers.get(base),
     }));

@@ -60,7 +60,7 @@ export function open_boat(files) {
 export function add_files(files) {
   const { texts, refused } = read(files);
   const added = {};
-  const wanted = Object.values(app.project.files).flatMap(used);
+  const wanted = missing_libraries(app.project);
   for (const [name, text] of Object.entries(texts)) {
     const path = wanted.find((each) => each.split("/").at(-1) === name && !(each in app.project.files)) ?? name;
     added[free_name(app.project, path)] = text;
@@ -69,6 +69,18 @@ export function add_files(files) {
   return refused.join(" ");
 }
 
+/** A path as the file that uses it means it: beside itself. */
+function beside(file, path) {
+  const parts = [...file.split("/").slice(0, -1)];
+  for (const part of path.split("/")) {
+    if (part === ".." && parts.length > 0) parts.pop();
+    else if (part !== "." && part !== "") parts.push(part);
+  }
+  return parts.join("/");
+}
+
 /** The paths that are used and not there. */
 export const missing_libraries = (project) =>
-  [...new Set(Object.values(project.files).flatMap(used))].filter((path) => !(path in project.files));
+  [...new Set(Object.entries(project.files).flatMap(([file, text]) => used(text).map((path) => beside(file, path))))].filter(
+    (path) => !(path in project.files),
+  );

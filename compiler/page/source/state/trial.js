@@ -98,7 +98,16 @@ function name_of(entry, stays) {
   return `${stay.name}.${entry.of}.${entry.property}`;
 }
 
-/** @param {import("./answers.js").Answers} answers @returns {Tryable[]} */
+/** In which order they are offered: what somebody turns first. */
+export const GROUPS = ["setting", "let", "point", "part", "other"];
+function group_of({ axis, property, name, of, unit }, kind, not_parts) {
+  if (axis) return "point";
+  if (property === "") return "let";
+  if (name !== `${of}.${property}`) return "setting";
+  return kind && !not_parts.has(kind) && unit === "mm" ? "part" : "other";
+}
+
+/** @param {import("./answers.js").Answers} answers @returns {Tryable[]} in the order of GROUPS */
 export function tryables(answers) {
   const stays = answers.declarations.filter((each) => each.kind === "stay");
   const kinds = new Map(answers.declarations.map((each) => [each.name, each.kind]));
@@ -130,7 +139,11 @@ export function tryables(answers) {
       },
     ];
   });
-  return result.filter(({ key }) => !seen.has(key) && seen.add(key));
+  const parts = new Set(["rope", "wire", "rod", "splice", "stay", "boat", "limits", "spar"]);
+  const grouped = result
+    .filter(({ key }) => !seen.has(key) && seen.add(key))
+    .map((each) => ({ ...each, group: group_of(each, kinds.get(each.of), parts) }));
+  return GROUPS.flatMap((group) => grouped.filter((each) => each.group === group));
 }
 
 /**

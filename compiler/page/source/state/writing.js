@@ -85,6 +85,18 @@ export const write_knots = (readings, knots) =>
     edits: [write_property(declaration, "knots", String(knots))],
   }));
 
+/** What a declaration is called, between the quotes before its block. @returns {FileEdits} */
+export function write_title(text, declaration, title) {
+  const begin = declaration.place.begin.unit;
+  const head = text.slice(begin, declaration.block.begin.unit);
+  const found = /"(?:[^"\\\n]|\\.)*"/.exec(head);
+  const words = `"${quoted(title)}"`;
+  const edit = found
+    ? { begin: begin + found.index, end: begin + found.index + found[0].length, text: words }
+    : { begin: declaration.block.begin.unit, end: declaration.block.begin.unit, text: `${words} ` };
+  return { file: declaration.place.file, edits: [edit] };
+}
+
 /** Texts between quotes. */
 export const quoted = (text) => text.replace(/[\n\r]/g, " ").replace(/[\\"]/g, "\\$&");
 

@@ -3,10 +3,10 @@
 import { html, nothing, svg } from "lit-html";
 import { app, change_by, close_dialog, go, open_dialog, redraw, toast } from "../state/app.js";
 import { cords_of, counted_readings, free_tally, readings_of } from "../state/readings.js";
-import { write_hoisted, write_knots } from "../state/writing.js";
+import { write_hoisted, write_knots, write_title } from "../state/writing.js";
 import { w } from "../words/words.js";
 import { dialog_frame } from "./dialogs.js";
-import { cord_picture, mark, piece_title, segments } from "./marks.js";
+import { cord_picture, mark, piece_title } from "./marks.js";
 import { today } from "./stay_view.js";
 import { stepper } from "./stepper.js";
 
@@ -34,11 +34,17 @@ function knot_row(cord, knot) {
     </div></li>`;
 }
 
+function rename(cord, title) {
+  const edits = write_title(app.project.files[cord.declaration.place.file], cord.declaration, title);
+  change_by([edits], w.steps.renamed(title));
+}
+
 export function cord_view(name) {
   const cord = cords_of(app.answers).find((each) => each.name === name);
   const back = html`<nav class="back" aria-label=${w.all_stays}><button @click=${() => go("numbers")}>\u2039 ${w.all_stays}</button></nav>`;
   if (!cord) return html`${back}<div class="in"><h1>${w.no_such_cord}</h1></div>`;
-  return html`${back}<header class="head"><h1>${cord.title || cord.name}</h1><p class="soft">${w.cord_words}</p></header>
+  return html`${back}<header class="head"><h1>${cord.title || cord.name}</h1><p class="soft">${w.cord_words}</p>
+      <label class="formrow strong">${w.its_colour}<span class="field"><input .value=${cord.title} @change=${(event) => rename(cord, event.target.value)} /></span></label></header>
     <ol class="cordbig">
       <li class="knots"><span class="hang">${rope(null)}</span><p class="kk"><span><b>U</b> ${w.upper_end}</span></p></li>
       ${cord.knots.map((knot) => knot_row(cord, knot))}
@@ -108,7 +114,8 @@ export function cord_dialog(dialog) {
     html`<form @submit=${put}>
       <p>${w.cord_how}</p>
       <div class="formrow"><p class="strong">${w.which_cord}</p>
-        ${segments(w.which_cord, [...cords.map((each) => [each.name, each.title || each.name]), ["", w.new_cord]], dialog.cord, choose)}</div>
+        <div class="choices" role="group" aria-label=${w.which_cord}>${[...cords.map((each) => [each.name, each.title || each.name]), ["", w.new_cord]].map(
+          ([name, title]) => html`<button type="button" aria-pressed=${String(name === dialog.cord)} @click=${() => choose(name)}>${title}</button>`)}</div></div>
       ${dialog.cord === ""
         ? html`<label class="formrow strong">${w.its_colour}<span class="field"><input .value=${dialog.colour} @input=${(event) => (dialog.colour = event.target.value)} /></span></label>`
         : nothing}

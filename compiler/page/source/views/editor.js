@@ -62,7 +62,7 @@ function made_of(state, { tokens, findings, open, card }) {
     lines.add(line.from);
     if (to > line.to && finding !== open) to = line.to;
     if (to === from) to = Math.min(from + 1, line.to);
-    if (to > from) marks.push(Decoration.mark({ class: `finding ${finding.severity}`, inclusive: false }).range(from, to));
+    if (to > from) marks.push(Decoration.mark({ class: `finding sev-${finding.severity}`, inclusive: false }).range(from, to));
     if (finding === open)
       marks.push(Decoration.widget({ widget: new Card(finding, card), block: true, side: 1 }).range(line.to));
   }

@@ -17,7 +17,7 @@ function mend_all(findings) {
 }
 
 const one = (finding) =>
-  html`<li class="find ${finding.severity}"><p class="w"><span class="sev">${w.severities[finding.severity]}</span></p>
+  html`<li class="find sev-${finding.severity}"><p class="w"><span class="sev">${w.severities[finding.severity]}</span></p>
     <p><b>${finding.message}</b></p>${finding.why ? html`<p class="soft">${finding.why}</p>` : nothing}
     <p class="acts">${finding.edit ? html`<button class="btn go" @click=${() => mend(finding)}>${finding.edit.title}</button>` : nothing}
       ${finding.place && finding.place.file in app.project.files

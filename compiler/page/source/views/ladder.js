@@ -28,15 +28,22 @@ function provenance_line(row) {
 /** To the number if a form can write it, else to its place in the text. */
 function change_row(row, piece) {
   const entry = entry_of(row);
-  if (entry?.write) open_dialog({ name: "keypad", entry, title: row.name, piece: piece.name });
+  if (entry?.write) open_dialog({ name: "keypad", entry, title: row_title(row), piece: piece.name });
   else if (row.provenance.place) go(`text/${row.provenance.place.file}:${row.provenance.place.line}`);
+}
+
+/** A part by its title, with what its name says beyond: how far it is open. */
+function row_title(row) {
+  const found = /^(\d+ x )?([^,]+)(.*)$/.exec(row.name);
+  const declared = app.answers.declarations.find((each) => each.name === found?.[2]);
+  return declared?.title ? `${found[1] ?? ""}${declared.title}${found[3]}` : row.name;
 }
 
 const row_html = (row, piece, kind) => {
   const sure = piece.state !== "todo" || row.provenance.class !== "computed";
   return html`<li><button @click=${() => change_row(row, piece)}>
     <span class="pic">${kind === null ? nothing : part_picture(kind)}</span>
-    <span class="t">${row.name}${provenance_line(row)}</span>
+    <span class="t">${row_title(row)}${provenance_line(row)}</span>
     <span class="v">${sure ? change_html(row.amount_mm) : w.not_yet}</span></button></li>`;
 };
 

@@ -15,6 +15,7 @@ export function counts() {
     once: count("once"),
     not: count("not"),
     todo: count("todo"),
+    drawn: count("drawn"),
   };
 }
 
@@ -58,7 +59,7 @@ const row = (piece) => {
 function tally() {
   const { pieces } = app.answers;
   const of = counts();
-  const legend = ["ready", "once", "not", "todo"].filter((state) => of[state] > 0);
+  const legend = ["ready", "once", "not", "drawn", "todo"].filter((state) => of[state] > 0);
   return html`<div class="in tallied">
     <div class="tally" aria-hidden="true">${pieces.map((piece) => html`<i class=${app.trial.value !== null ? "not" : piece.state}></i>`)}</div>
     ${app.trial.value !== null
@@ -102,7 +103,7 @@ export function next_step() {
   const error = first_error(app.answers);
   if (error) return { words: w.next.error(error), to: "text" };
   const first = (state) => app.answers.pieces.find((piece) => piece.state === state);
-  for (const state of ["once", "not", "todo"]) {
+  for (const state of ["once", "not", "todo", "drawn"]) {
     const piece = state === "not" && first("todo") ? undefined : first(state);
     if (piece) {
       const on_cord = counted_readings(app.answers, piece.stay).some((each) => each.cord);

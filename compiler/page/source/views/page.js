@@ -83,7 +83,7 @@ function panes() {
   const show = ({ view, of }) => VIEWS[view](of);
   if (!is_wide()) {
     const side = ["numbers", "text"].includes(TAB_OF[app.route.view]) ? app.left : app.right;
-    return html`<main class="pane one v-${side.view}">${show(side)}${next_bar()}</main>
+    return html`<main aria-busy=${String(app.busy)} class="pane one v-${side.view}">${show(side)}${next_bar()}</main>
       <nav class="tabs" aria-label=${w.views_label}>${["numbers", "rig", "papers", "text"].map((view) => tab(view, TAB_OF[side.view]))}</nav>`;
   }
   const strip = (views, current, label) => html`<nav class="ptabs" aria-label=${label}>${views.map((view) => tab(view, TAB_OF[current]))}</nav>`;
@@ -124,8 +124,6 @@ export function draw() {
     (dialog.querySelector("input[autofocus]") ?? dialog.querySelector("h2"))?.focus();
   }
   dialog_was = app.dialog?.name ?? null;
-  if (app.busy) document.body.dataset.busy = "yes";
-  else delete document.body.dataset.busy;
   text_drawn();
 }
 

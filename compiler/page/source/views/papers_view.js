@@ -19,7 +19,9 @@ const JOB = [
 const NOT_FOR_READING = [".json", ".sarif"];
 const paper_icon = icon("M6 2h9l4 4v16H6zM9 11h7M9 15h7M9 19h4");
 
-/** All files that somebody reads, by their part of the job. */
+const RANK = [".html", ".svg", ".txt"];
+const rank = (name) => (RANK.findIndex((ending) => name.endsWith(ending)) + RANK.length + 1) % (RANK.length + 1);
+/** All files that somebody reads, by their part of the job; the first of a back end stands for all of them. */
 function listed() {
   const all = app.answers.lengths?.papers ?? [];
   const named = new Set(JOB.flatMap(([, names]) => names));
@@ -28,10 +30,15 @@ function listed() {
     .map(([part, names]) => ({
       part,
       papers: names.flatMap((name) => all.filter((each) => each.back_end === name)).flatMap((each) =>
-        each.files.filter((file) => !NOT_FOR_READING.some((ending) => file.name.endsWith(ending))).map((file) => ({ ...file, back_end: each.back_end, summary: each.summary }))),
+        readable(each).slice(0, 1).map((file) => ({ ...file, back_end: each.back_end, summary: each.summary }))),
     }))
     .filter(({ papers }) => papers.length > 0);
 }
+
+/** The files of a back end that somebody reads, the one to look at first. */
+const readable = (each) =>
+  each.files.filter((file) => !NOT_FOR_READING.some((ending) => file.name.endsWith(ending))).sort((a, b) => rank(a.name) - rank(b.name));
+const back_end_of = (name) => app.answers.lengths?.papers.find((each) => each.files.some((file) => file.name === name));
 
 const entry = (to, current, picture, title, small) =>
   html`<li><button data-paper=${to} aria-current=${String(current)} @click=${() => go(`papers/${to}`)}>${picture}<span class="t">${title}<small>${small}</small></span></button></li>`;
@@ -41,7 +48,7 @@ function paper_list(of) {
     ({ part, papers }, i) => html`<h2>${i + 1}. ${w.job[part]}</h2><ul>${papers.map((paper) =>
       paper.back_end === "bench-card"
         ? app.answers.pieces.map((piece) => entry(`bench/${piece.name}`, of === `bench/${piece.name}`, mark(piece.state), piece_title(piece), w.states[piece.state]))
-        : entry(paper.name, of === paper.name, paper_icon, w.paper_names[paper.name] ?? w.paper_of(paper.name), w.paper_words[paper.back_end] ?? paper.summary))}</ul>`,
+        : entry(paper.name, back_end_of(of)?.back_end === paper.back_end, paper_icon, w.paper_names[paper.name] ?? w.paper_of(paper.name), w.paper_words[paper.back_end] ?? paper.summary))}</ul>`,
   )}</nav>`;
 }
 
@@ -49,13 +56,17 @@ function paper_list(of) {
 
 const made = { key: "", html: "", name: "", text: "", type: "" };
 
-/** Of the bench cards only the pages of one piece. */
+/** Of the bench cards only that of one piece: its sheet, and the narrow page that phones show in its place. */
 function only_piece(text, piece) {
   const page = new DOMParser().parseFromString(text, "text/html");
   const sections = [...page.querySelectorAll("main > section")];
-  const ours = sections.filter((section) => (section.getAttribute("aria-label") ?? "").endsWith(` ${piece}`) || section.textContent.includes(`Bench card: ${piece}`));
-  if (ours.length === 0) return text;
-  for (const section of sections) if (!ours.includes(section)) section.remove();
+  const label = (section) => section.getAttribute("aria-label") ?? "";
+  const labels = [...new Set(sections.map(label).filter(Boolean))];
+  const nth = labels.findIndex((each) => each.endsWith(` ${piece}`));
+  if (nth < 0) return text;
+  const narrow = sections.filter((section) => section.classList.contains("narrow"));
+  for (const section of sections)
+    if (section.classList.contains("narrow") ? section !== narrow[nth] : label(section) !== labels[nth]) section.remove();
   return `<!DOCTYPE html>\n${page.documentElement.outerHTML}`;
 }
 
@@ -71,7 +82,7 @@ async function make(of, key) {
   made.key = key;
   made.html = "";
   const bench = of.startsWith("bench/") ? of.slice(6) : "";
-  const back_end = bench ? "bench-card" : listed().flatMap((each) => each.papers).find((paper) => paper.name === of)?.back_end;
+  const back_end = bench ? "bench-card" : back_end_of(of)?.back_end;
   try {
     const answered = back_end ? await ask({ ask: "papers", only: [back_end], paper: app.settings.paper }) : null;
     if (made.key !== key) return;
@@ -102,12 +113,14 @@ function fit(event) {
 function paper(of) {
   const key = `${of} ${app.settings.paper} ${app.project.id} ${app.answers.turn ?? ""} ${app.project.steps.at(-1)?.at ?? 0}`;
   if (made.key !== key && !app.busy) make(of, key);
+  const others = of.startsWith("bench/") || !back_end_of(of) ? [] : readable(back_end_of(of));
   const print = () => document.querySelector("iframe.paper")?.contentWindow.print();
   const title = of.startsWith("bench/") ? w.bench_card_of(piece_title(app.answers.pieces.find((each) => each.name === of.slice(6)) ?? { title: of.slice(6), side: "centre" })) : (w.paper_names[of] ?? w.paper_of(of));
-  return html`<div class="ptool">${is_wide() ? nothing : html`<button class="btn quiet" @click=${() => go("papers")}>\u2039 ${w.all_papers}</button>`}
+  return html`${is_wide() ? nothing : html`<nav class="back"><button @click=${() => go("papers")}>\u2039 ${w.all_papers}</button></nav>`}<div class="ptool">
       <button class="btn go" @click=${print}>${w.print}</button>
       <button class="btn quiet" @click=${async () => (await share_file(made.name, made.text, made.type)) || toast(w.toast.saved(made.name))}>${w.share}</button>
       <button class="btn quiet" @click=${() => save_file(made.name, made.text, made.type)}>${w.save}</button></div>
+    ${others.length > 1 ? html`<p class="others">${others.map((file) => html`<button class="link" aria-current=${String(file.name === of)} @click=${() => go(`papers/${file.name}`)}>${file.name}</button>`)}</p>` : nothing}
     <h1 class="vh">${title}</h1>
     ${made.key === key && made.html
       ? html`<iframe class="paper" title=${title} sandbox="allow-same-origin allow-modals" .srcdoc=${made.html} @load=${fit}></iframe>`

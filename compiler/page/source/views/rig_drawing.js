@@ -39,7 +39,7 @@ export function views_of(diagram) {
   return read;
 }
 
-function bounds(view) {
+export function bounds(view) {
   const all = [...view.stays.values(), view.spreaders].flat();
   const xs = all.flatMap((line) => [line.x1, line.x2]);
   const ys = all.flatMap((line) => [line.y1, line.y2]);
@@ -64,19 +64,22 @@ function hull(view, box) {
 function masts(view, box) {
   const aloft = [...view.stays.values()].flatMap((lines) => {
     const ends = lines.flatMap(({ x1, y1, x2, y2 }) => [[x1, y1], [x2, y2]]);
-    return [ends.reduce((a, b) => (b[1] < a[1] ? b : a))];
+    const top = ends.reduce((a, b) => (b[1] < a[1] ? b : a));
+    const low = ends.reduce((a, b) => (b[1] > a[1] ? b : a));
+    return [[...top, Math.abs(top[0] - low[0])]];
   });
   const low = [...view.stays.values()].flat().map((line) => Math.max(line.y1, line.y2));
   const deck = Math.max(...low) - (Math.max(...low) - box.top) * 0.02;
   const near = (box.right - box.left) * 0.1 + 1;
   const groups = [];
-  for (const [x, y] of aloft.sort((a, b) => a[0] - b[0])) {
+  for (const place of aloft.sort((a, b) => a[0] - b[0])) {
     const last = groups.at(-1);
-    if (last && x - last.at(-1)[0] < near) last.push([x, y]);
-    else groups.push([[x, y]]);
+    if (last && place[0] - last.at(-1)[0] < near) last.push(place);
+    else groups.push([place]);
   }
   const mean = (all) => all.reduce((sum, each) => sum + each, 0) / all.length;
   return groups
+    .filter((group) => group.length > 1 || group[0][2] < near)
     .filter((group) => Math.min(...group.map(([, y]) => y)) < deck - (deck - box.top) * 0.3)
     .map((group) => {
       const x = mean(group.map((each) => each[0]));
@@ -88,12 +91,19 @@ function masts(view, box) {
     });
 }
 
-/** Where along a stay its number stands: beside its longest leg. */
-function balloon_place(lines, nth) {
-  const long = lines.reduce((a, b) => (Math.hypot(b.x2 - b.x1, b.y2 - b.y1) > Math.hypot(a.x2 - a.x1, a.y2 - a.y1) ? b : a));
-  const share = 0.42 + (nth % 3) * 0.1;
-  return [long.x1 + (long.x2 - long.x1) * share, long.y1 + (long.y2 - long.y1) * share];
+/** A place on a stay, by its share of the whole length from aloft. @param {Line[]} lines */
+function place_on(lines, share) {
+  const long = (line) => Math.hypot(line.x2 - line.x1, line.y2 - line.y1);
+  let rest = lines.reduce((sum, line) => sum + long(line), 0) * share;
+  for (const line of lines) {
+    const length = long(line);
+    if (rest <= length) return [line.x1 + ((line.x2 - line.x1) * rest) / length, line.y1 + ((line.y2 - line.y1) * rest) / length];
+    rest -= length;
+  }
+  return [lines.at(-1).x2, lines.at(-1).y2];
 }
+/** A shroud is told from the next where it leaves the mast; a stay fore and aft at its middle. */
+const share_of = (piece) => (piece.side === "centre" ? 0.5 : 0.3);
 
 /** Numbers that would cover each other move apart. */
 function apart(places, reach) {
@@ -119,11 +129,11 @@ function apart(places, reach) {
  * @param {View} view
  * @param {{pieces: any[], selected: string, lit: Set<string>, tap: (piece: string) => void}} how
  */
-export function view_drawing(name, view, { pieces, selected, lit, tap }) {
+export function view_drawing(name, view, { pieces, selected, lit, tap, top, bottom }) {
   const box = bounds(view);
-  const height = box.bottom - box.top + 12;
+  const height = bottom - top + 12;
   const reach = height / 15;
-  const width = Math.max(box.right - box.left + reach * 3.4, height * 0.36);
+  const width = box.right - box.left + reach * 3.2;
   const left = (box.left + box.right) / 2 - width / 2;
   // A stay of a side that the side view hides behind its pair has no line there of its own.
   const shown = pieces.filter((piece) => view.stays.has(piece.stay));
@@ -132,15 +142,17 @@ export function view_drawing(name, view, { pieces, selected, lit, tap }) {
   const is_selected = (piece) => of_pair(piece, (other) => other.name === selected);
   const is_lit = (piece) => of_pair(piece, (other) => lit.has(other.name));
   const lines = (piece) => view.stays.get(piece.stay).map((line) => svg`<line x1=${line.x1} y1=${line.y1} x2=${line.x2} y2=${line.y2} />`);
+  const numbered = name === "front" ? shown.filter((piece) => piece.side !== "centre") : shown;
+  const middle = (box.left + box.right) / 2;
   const balloons = apart(
-    shown.map((piece, nth) => {
-      const [x, y] = balloon_place(view.stays.get(piece.stay), nth);
-      const out = name === "front" ? (x < (box.left + box.right) / 2 ? -1 : 1) : nth % 2 ? 1 : -1;
+    numbered.map((piece, nth) => {
+      const [x, y] = place_on(view.stays.get(piece.stay), share_of(piece));
+      const out = name === "side" && piece.side !== "centre" ? (piece.number % 2 ? 1 : -1) : x < middle ? -1 : 1;
       return { piece, nth, x: x + out * reach * 0.62, y };
     }),
     reach * 1.02,
   );
-  return html`<figure><svg class="rig" viewBox=${`${left} ${box.top - 5} ${width} ${height}`} role="img" aria-label=${w.view_words[name](shown.map(piece_title))}>
+  return html`<figure style=${`flex:${width} 1 0`}><svg class="rig" viewBox=${`${left} ${top - 5} ${width} ${height}`} role="img" aria-label=${w.view_words[name](shown.map(piece_title))}>
       ${view.water ? svg`<line class="wl" x1=${left + 2} y1=${view.water.y1} x2=${left + width - 2} y2=${view.water.y1} />` : ""}
       ${name === "side" ? hull(view, box) : ""}
       ${shown.filter(is_lit).map((piece) => svg`<g class="halo">${lines(piece)}</g>`)}

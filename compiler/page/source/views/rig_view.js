@@ -2,13 +2,12 @@
 
 import { html, nothing } from "lit-html";
 import { app, ask, change_by, end_trial, go, is_wide, redraw, say, toast } from "../state/app.js";
-import { changes_of, tryables } from "../state/trial.js";
+import { changes_of, GROUPS, tryables } from "../state/trial.js";
 import { w } from "../words/words.js";
 import { number_title } from "./form_view.js";
 import { about_html, change_html, length_words, mark, piece_title, sum_html } from "./marks.js";
-import { view_drawing, views_of } from "./rig_drawing.js";
+import { bounds, view_drawing, views_of } from "./rig_drawing.js";
 
-const TO_CHOOSE_FROM = 400;
 
 function tried_title(each) {
   return `${number_title(each.entry)}${each.axis ? `, ${w.axes[each.axis]}` : ""}`;
@@ -72,7 +71,10 @@ function slider(all) {
           end_trial();
           app.trial.key = event.target.value;
           redraw();
-        }}>${all.slice(0, TO_CHOOSE_FROM).map((one) => html`<option value=${one.key} ?selected=${one.key === each.key}>${tried_title(one)}</option>`)}</select></label>
+        }}>${GROUPS.map((group) => {
+          const of_group = all.filter((one) => one.group === group);
+          return of_group.length ? html`<optgroup label=${w.tried_groups[group]}>${of_group.map((one) => html`<option value=${one.key} ?selected=${one.key === each.key}>${tried_title(one)}</option>`)}</optgroup>` : nothing;
+        })}</select></label>
       <p class="tryval"><b>${value_words(each, value)}</b><span class="soft">${each.base === null ? w.from_the_file : w.in_the_file(value_words(each, start))}</span></p></div>
     <div class="sk"><div class="slide">
         <button class="btn" aria-label=${w.less} @click=${() => step(-1)}>\u2212</button>
@@ -108,7 +110,11 @@ function select(name) {
 export function rig_view() {
   const views = app.answers.lengths ? views_of(app.answers.lengths.diagram) : null;
   const all = tryables(app.answers);
-  const how = { pieces: app.answers.pieces, selected: app.selected, lit: new Set(app.trial.changes.keys()), tap: select };
+  const boxes = views ? [bounds(views.side), bounds(views.front)] : [];
+  const how = {
+    top: Math.min(...boxes.map((box) => box.top)),
+    bottom: Math.max(...boxes.map((box) => box.bottom)),
+    pieces: app.answers.pieces, selected: app.selected, lit: new Set(app.trial.changes.keys()), tap: select };
   return html`<h1 class="vh">${w.views.rig}</h1>
     ${views && views.side.stays.size
       ? html`<div class="rigwrap">${view_drawing("side", views.side, how)}${view_drawing("front", views.front, how)}</div>`

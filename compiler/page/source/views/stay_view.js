@@ -55,10 +55,11 @@ function head_box(piece) {
   const on_cord = counted_readings(app.answers, piece.stay).find((each) => each.cord && !each.assumed);
   const tape = counted_readings(app.answers, piece.stay).find((each) => each.runs > 0 && !each.assumed);
   const cut = html`<p class="k">${w.cut_label}</p><p class="num">${sum_html(piece.cut)}</p><p class="mm">${sum_html(piece.cut, other_html)}</p>
-    <p class="sm">${measured_words(piece)}</p>`;
+    ${piece.state === "drawn" ? nothing : html`<p class="sm">${measured_words(piece)}</p>`}`;
   const inside = {
     todo: () => html`<p class="k">${piece.order_mm === null ? nothing : html`${about_html(piece.order_mm)}, ${w.for_ordering}`}</p>
       <p>${w.not_measured_words}</p>${measure_buttons(piece)}`,
+    drawn: () => html`${cut}<p class="sm strong">${piece.card?.state_words ?? ""}</p>${measure_buttons(piece)}`,
     not: () => html`<p class="num"><span class="plate">${w.not_yet_plate}</span></p>${reasons(piece)}`,
     once: () => html`${cut}<p class="sm strong">${w.once_words}</p>`,
     ready: () => cut,
@@ -89,7 +90,7 @@ function take_up(piece) {
     return html`<div class="sheet tu"><p class="soft sm">${each.part}</p>
       <div class="lbls"><span>${w.tighten}<b>${length_html(each.to_tighten_mm)}</b></span><span>${w.slacken}<b>${length_html(each.to_slacken_mm)}</b></span></div>
       ${svg`<svg viewBox="0 0 300 34" role="img" aria-label=${w.take_up_picture(Math.round(at * 100))}>
-        <rect x="2" y="18" width="296" height="12" class="bar" /><path d=${`M${2 + at * 296} 16l-7 -12h14z`} class="at" />
+        <rect x="2" y="18" width="296" height="12" class="range" /><path d=${`M${2 + at * 296} 16l-7 -12h14z`} class="at" />
         <path d=${`M${2 + at * 296} 16V32`} class="tick" /></svg>`}
       <p class="lbls sm soft"><span>${w.hauled_tight}</span><span>${w.as_long_as_it_goes}</span></p></div>`;
   })}</section>`;
@@ -108,7 +109,7 @@ export function stay_view(name) {
       <span><button aria-label=${w.stay_before} @click=${() => go(`numbers/${other(-1).name}`)}>${icon("M12 19V5M6 11l6-6 6 6")}</button>
       <button aria-label=${w.stay_behind} @click=${() => go(`numbers/${other(1).name}`)}>${icon("M12 5v14M6 13l6 6 6-6")}</button></span></nav>
     <header class="head"><h1>${piece_title(piece)}</h1>
-      <p class="soft sm">${path ? html`${path}. ` : nothing}${piece.card?.line.title || piece.card?.line.name}</p></header>
+      <p class="soft sm">${piece.full_title === piece.title ? nothing : html`${piece.full_title}. `}${path ? html`${path}. ` : nothing}${piece.card?.line.title || piece.card?.line.name}</p></header>
     ${stale_note()}
     <div class="in">${head_box(piece)}</div>
     ${piece.card ? html`<section class="blk"><h2>${w.how_it_adds_up}</h2><p class="soft sm">${w.tap_a_part}</p><div class="sheet">${ladder(piece)}</div></section>` : nothing}
@@ -116,5 +117,5 @@ export function stay_view(name) {
     ${take_up(piece)}
     ${asked.length ? html`<section class="blk" id="missing"><h2>${w.what_is_missing}</h2><p class="soft sm">${w.what_is_missing_words}</p>
       <ul class="sheet">${asked}</ul></section>` : nothing}
-    ${piece.state === "todo" ? nothing : html`<section class="blk"><h2>${w.measure_another_way}</h2>${measure_buttons(piece)}</section>`}`;
+    ${piece.state === "todo" || piece.state === "drawn" ? nothing : html`<section class="blk"><h2>${w.measure_another_way}</h2>${measure_buttons(piece)}</section>`}`;
 }

@@ -72,6 +72,7 @@ export const english = {
     error: (finding) => `Put right what cannot be read${finding.place ? `: line ${finding.place.begin.line + 1}` : ""}`,
     once: (title, on_cord) => (on_cord ? `Hoist the cord again: ${title}` : `Measure it a second time: ${title}`),
     not: (title) => `Fill in what is missing: ${title}`,
+    drawn: (title) => `Measure: ${title}`,
     todo: (title, on_cord) => (on_cord ? `Hoist the cord: ${title}` : `Measure: ${title}`),
     print: (count) => `All ${count} are ready. Print the bench cards.`,
   },
