@@ -62,7 +62,7 @@ function starts_of(docs) {
       const page = readFileSync(path.join(docs, name), "utf8");
       const command = /sheerpole begin my-boat\.rig --rig \S+(.*)/.exec(page)?.[1] ?? "";
       return {
-        name: name.replace(/\.md$/, ""),
+        rig: name.replace(/\.md$/, ""),
         title: /^# (.*)/m.exec(page)[1],
         numbers: [...command.matchAll(/(--[a-z-]+) "([^"]*)"/g)].flatMap((found) => [found[1], found[2]]),
       };
@@ -104,7 +104,7 @@ export class Bridge {
     const folder = mkdtempSync(path.join(os.tmpdir(), "begin-"));
     try {
       const file = path.join(folder, "boat.rig");
-      const { numbers } = this.#starts.find((each) => each.name === rig);
+      const { numbers } = this.#starts.find((each) => each.rig === rig);
       execFileSync(this.#program, ["begin", file, "--rig", rig, "--line", line, "--measured-by", measured, "--boat", name, ...numbers], { stdio: "pipe" });
       return { version: 1, answers: "begin", file: "boat.rig", text: readFileSync(file, "utf8") };
     } finally {
@@ -112,7 +112,7 @@ export class Bridge {
     }
   }
   async #ask(request) {
-    if (request.ask === "starts") return { version: 1, answers: "starts", answer: this.#starts.map(({ name, title }) => ({ name, title })) };
+    if (request.ask === "starts") return { version: 1, answers: "starts", answer: this.#starts.map(({ rig, title }) => ({ rig, title })) };
     if (request.ask === "begin") return this.#begin(request);
     const there = { ...request, boat: FOLDER + request.boat, ...(request.file ? { file: FOLDER + request.file } : {}) };
     const answered = await this.#server.ask("sheerpole/ask", there);

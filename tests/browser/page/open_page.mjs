@@ -23,15 +23,16 @@ export const launch = () =>
  * @param {{file: string, program: string, docs: string, size: keyof typeof SIZES, look?: "light" | "dark", keep?: any}} how
  *   keep: a context to open it in once more, with what the browser keeps
  */
-export async function open_page(browser, { file, program, docs, size, look = "light", keep }) {
+export async function open_page(browser, { file, program, docs, size, look = "light", keep, inside = false }) {
   const context = keep ?? (await browser.createBrowserContext());
   const page = await context.newPage();
   const complaints = [];
-  const bridge = new Bridge(program, docs);
-  await bridge.start();
+  // Nothing is put beside a page that has its compiler inside.
+  const bridge = inside ? null : new Bridge(program, docs);
+  await bridge?.start();
   await page.setViewport(SIZES[size]);
   await page.emulateMediaFeatures([{ name: "prefers-color-scheme", value: look }, { name: "prefers-reduced-motion", value: "reduce" }]);
-  await page.exposeFunction("sheerpole_bridge", (...values) => bridge.call(...values));
+  if (bridge) await page.exposeFunction("sheerpole_bridge", (...values) => bridge.call(...values));
   const url = pathToFileURL(file).href;
   const session = await page.createCDPSession();
   await session.send("Network.enable");
@@ -77,7 +78,7 @@ export async function open_page(browser, { file, program, docs, size, look = "li
       return found.asElement();
     },
     async close() {
-      bridge.close();
+      bridge?.close();
       await page.close();
     },
   };

@@ -19,6 +19,7 @@ async function of_lengths(ask, paper) {
   return {
     stays,
     cut_list: cut_list ? JSON.parse(cut_list) : { pieces: [], adjusters: [] },
+    strips: made?.flatMap((each) => each.files).filter((each) => each.name.startsWith("stay-strips")).map((each) => each.text) ?? [],
     diagram: file("rig-diagram.svg") ?? "",
     papers: (await ask({ ask: "papers", paper })) ?? [],
   };

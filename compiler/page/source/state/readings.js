@@ -81,7 +81,7 @@ export function cords_of(answers) {
           readings: of_tally,
           stays,
           clash: bases.size > 1,
-          expected_mm: Math.min(Infinity, ...stays.map(({ piece }) => expected_length(piece) ?? Infinity)),
+          expected_mm: Math.min(Infinity, ...stays.map(({ piece }) => expected_length(piece) ?? piece.order_mm ?? Infinity)),
         };
       });
       knots.sort((a, b) => a.expected_mm - b.expected_mm || (a.knots ?? 0) - (b.knots ?? 0));
@@ -91,8 +91,9 @@ export function cords_of(answers) {
 
 /** Pin to pin by the path, where there is one. Good for telling a slip, never for cutting. */
 export function expected_length(piece) {
+  if (piece.card?.route === "path") return piece.card.sum.find((each) => each.name === "pin-to-pin")?.total_mm ?? null;
   const other = piece.card?.other_routes.find((route) => route.expected_x_mm !== null || route.route === "path");
-  return other ? (other.expected_x_mm ?? other.length_mm) : piece.order_mm;
+  return other ? (other.expected_x_mm ?? other.length_mm) : null;
 }
 
 /** The least tally that no stay of this cord has; what another side of the same stay has may be shared. */

@@ -28,9 +28,9 @@ function tile(name, value, picture, title, small) {
 
 function rigs() {
   const { starts, all } = app.begin;
-  const of = new Map(starts.map((each) => [each.name, each]));
+  const of = new Map(starts.map((each) => [each.rig, each]));
   const first = FIRST.filter((name) => of.has(name));
-  const rest = starts.map((each) => each.name).filter((name) => !FIRST.includes(name));
+  const rest = starts.map((each) => each.rig).filter((name) => !FIRST.includes(name));
   const shown = all || rest.includes(app.begin.rig) ? [...first, ...rest] : first;
   return html`<h1 tabindex="-1">${w.begin.which_rig}</h1><p class="soft">${w.begin.which_rig_words}</p>
     <div class="tiles">${shown.map((name) => tile("rig", name, rig_picture(name), of.get(name).title, w.begin.rigs[name] ?? ""))}
@@ -58,8 +58,9 @@ async function make() {
   const { rig, line, measured, name } = app.begin;
   const title = name.trim() || w.begin.my_boat;
   try {
-    const made = await app.compiler.ask({ ask: "begin", rig, line, measured, name: title, unit: app.settings.unit });
-    await begin_project(rig_name(title), { [rig_name(title)]: made.text });
+    const made = await app.compiler.ask({ ask: "begin", rig, line, measured, name: title, unit: app.settings.unit === "ft" ? "inches" : "millimetres" });
+    const file = rig_name(title);
+    await begin_project(file, { [file]: made.text });
     go("numbers");
     toast(w.begin.made);
   } catch (fault) {

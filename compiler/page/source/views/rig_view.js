@@ -6,6 +6,7 @@ import { changes_of, GROUPS, tryables } from "../state/trial.js";
 import { w } from "../words/words.js";
 import { number_title } from "./form_view.js";
 import { about_html, change_html, length_words, mark, piece_title, sum_html } from "./marks.js";
+import { strip } from "./strip.js";
 import { bounds, view_drawing, views_of } from "./rig_drawing.js";
 
 
@@ -120,5 +121,6 @@ export function rig_view() {
       ? html`<div class="rigwrap">${view_drawing("side", views.side, how)}${view_drawing("front", views.front, how)}</div>`
       : html`<div class="in"><p class="note">${mark("todo")}<span>${app.busy ? w.working : w.no_drawing}</span></p></div>`}
     ${all.length && !app.answers.stale ? slider(all) : nothing}
+    ${strip(app.answers.pieces.find((piece) => piece.name === app.selected))}
     <ul class="live">${app.answers.pieces.map(live_row)}</ul>`;
 }

@@ -174,6 +174,9 @@ export const english = {
   vanishes: "Gone:",
   trial_said: (value, count) => `${value}: ${times(count, "stay changes", "stays change")}`,
 
+  strip: (title) => `Strip: ${title}`,
+  its_page: "Its page",
+
   // ---- papers ----
   all_papers: "All papers",
   choose_a_paper: "Choose a paper.",
