@@ -34,7 +34,6 @@ async function bundled(entry) {
     target: ["es2022"],
     charset: "ascii",
     legalComments: "none",
-    alias: options.words === "pseudo" ? { "../words/words.js": path.join(here, "source/words/pseudo.js") } : {},
     plugins: options.words === "pseudo" ? [other_words] : [],
     logLevel: "error",
   });

@@ -16,8 +16,9 @@ export async function violations(page) {
   const result = await page.evaluate(() => window.axe.run(document, { resultTypes: ["violations"], iframes: false, rules: { "color-contrast-enhanced": { enabled: false } } }));
   return result.violations.flatMap((rule) => rule.nodes.slice(0, 3).map((node) => `${rule.id}: ${rule.help}: ${node.html.slice(0, 140)}`));
 }
+/** Against the width of the screen: a phone makes its page as wide as what is in it. */
 export const too_wide = (page) =>
-  page.evaluate(() => (document.documentElement.scrollWidth > document.documentElement.clientWidth ? [`${document.documentElement.scrollWidth} px wide`] : []));
+  page.evaluate((width) => (document.documentElement.scrollWidth > width ? [`${document.documentElement.scrollWidth} px wide`] : []), page.viewport().width);
 
 export default async function reads({ report, open, first_rig, planted }) {
   for (const size of ["phone", "desktop"])

@@ -23,10 +23,9 @@ function look_up(key) {
   }
 }
 
-/** Keeps a boat; without room for her steps back she is kept without them. @returns {boolean} */
+/** @returns {boolean} false: there is no room, and what was kept before is kept still */
 export function keep_project(project) {
-  const kept =
-    keep(BOAT + project.id, JSON.stringify(project)) || keep(BOAT + project.id, JSON.stringify({ ...project, steps: [] }));
+  const kept = keep(BOAT + project.id, JSON.stringify(project));
   if (kept) keep(LAST, JSON.stringify(project.id));
   return kept;
 }

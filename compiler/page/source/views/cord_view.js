@@ -24,7 +24,7 @@ function knot_row(cord, knot) {
     change_by(write_knots(knot.readings, count), w.steps.knots(cord.title || cord.name, count));
   };
   return html`<li class="knots"><span class="hang">${rope(knot.knots)}</span><div class="kk">
-      <div class="ss"><h3>${[...new Set(knot.stays.map(({ piece }) => piece.title))].join(", ") || w.no_tally}</h3>
+      <div class="ss"><h2>${[...new Set(knot.stays.map(({ piece }) => piece.title))].join(", ") || w.no_tally}</h2>
         ${knot.stays.map(
           ({ piece, readings }) => html`<button @click=${() => go(`numbers/${piece.name}`)}>${mark(piece.state, true)}<span>${
             piece.side === "centre" ? hoists(readings) : html`<b>${w.sides[piece.side]}</b>, ${hoists(readings)}`}</span></button>`,

@@ -70,6 +70,13 @@ function only_piece(text, piece) {
   return `<!DOCTYPE html>\n${page.documentElement.outerHTML}`;
 }
 
+/** What is shown runs nothing: a report opens its parts by itself where it is saved and opened. */
+function without_scripts(text) {
+  const page = new DOMParser().parseFromString(text, "text/html");
+  for (const script of page.querySelectorAll("script")) script.remove();
+  return `<!DOCTYPE html>\n${page.documentElement.outerHTML}`;
+}
+
 const escaped = (text) => text.replace(/&/g, "&amp;").replace(/</g, "&lt;");
 /** Something other than a page, as one. */
 function as_page(name, type, text) {
@@ -91,7 +98,7 @@ async function make(of, key) {
     else {
       Object.assign(made, { name: bench ? `bench-card-${bench.replaceAll(" ", "-")}.html` : file.name, type: file.type });
       made.text = file.type === "text/html" && bench ? only_piece(file.text, bench) : file.text;
-      made.html = file.type === "text/html" ? made.text : as_page(file.name, file.type, file.text);
+      made.html = file.type === "text/html" ? without_scripts(made.text) : as_page(file.name, file.type, file.text);
     }
   } catch (fault) {
     made.html = as_page(of, "text/plain", String(fault.message));
