@@ -142,12 +142,14 @@ Json declarations_json(const OpenBoat& boat, const std::vector<WrittenDeclaratio
     Json properties = Json::array();
     for (const WrittenProperty& property : declaration.properties)
       properties.push_back({{"name", property.name},
+                            {"title", property.title},
                             {"written", property.written},
                             {"place", place_json(boat, property.span)}});
     result.push_back({{"kind", declaration.kind},
                       {"name", declaration.name},
                       {"title", declaration.title},
                       {"of", declaration.of},
+                      {"on", declaration.on},
                       {"place", place_json(boat, declaration.span)},
                       {"block", place_json(boat, declaration.block)},
                       {"properties", std::move(properties)},

@@ -13,6 +13,7 @@ WrittenDeclaration written(const SourceText& text, const Declaration& declaratio
                             sided(declaration.name, declaration.side),
                             declaration.title ? declaration.title->text : "",
                             sided(declaration.of, declaration.of_side),
+                            declaration.on.text,
                             declaration.span,
                             declaration.block.span};
   for (const Entry& entry : declaration.block.entries) {
@@ -20,10 +21,11 @@ WrittenDeclaration written(const SourceText& text, const Declaration& declaratio
       result.inside.push_back(written(text, *inner));
     else if (const auto* property = std::get_if<Property>(&entry))
       result.properties.push_back({sided(property->name, property->side),
+                                   property->title ? property->title->text : "",
                                    std::string(text.text(property->value.span)), property->value.span});
     else if (const auto* item = std::get_if<Item>(&entry)) {
       const Span behind{item->span.source, item->name.span.end, item->span.end};
-      result.properties.push_back({item->name.text, std::string(text.text(behind)), item->span});
+      result.properties.push_back({item->name.text, "", std::string(text.text(behind)), item->span});
     }
   }
   return result;

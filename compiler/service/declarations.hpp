@@ -11,6 +11,7 @@ namespace sheerpole::service {
 /// A property as it is written, or one part of a stack.
 struct WrittenProperty {
   std::string name;    ///< `knots`; `plate-a.port` of one side; of a stack the part
+  std::string title;   ///< of a point; empty: it has none
   std::string written; ///< the value as it stands; of a stack what stands in the parentheses
   Span span;           ///< of a property its value; of a stack the whole item
 };
@@ -21,6 +22,7 @@ struct WrittenDeclaration {
   std::string name; ///< `cap-shroud.port`; empty: it has none
   std::string title;
   std::string of; ///< `cap-shroud.port` of a reading; empty: it is of nothing
+  std::string on; ///< of points: the spar that carries them; empty: none
   Span span;      ///< the whole of it
   Span block;     ///< with its braces
   std::vector<WrittenProperty> properties = {};

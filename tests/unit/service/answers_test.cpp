@@ -106,6 +106,9 @@ TEST_F(TheService, DeclarationsStandAsTheyAreWritten) {
   EXPECT_EQ(stay["title"], "Cap shroud");
   EXPECT_EQ(stay["inside"][0]["properties"][2]["name"], "screw-12");
   EXPECT_EQ(stay["inside"][0]["properties"][2]["written"], " (length: 350 mm)");
+  const Json points = ask({{"ask", "declarations"}, {"kind", "points"}})["answer"][0];
+  EXPECT_EQ(points["on"], "");
+  EXPECT_EQ(points["properties"][1]["title"], "Plate");
   texts.put("boat.rig", "cord orange {");
   EXPECT_EQ(ask({{"ask", "declarations"}})["answer"][0]["name"], "orange");
 }

@@ -80,20 +80,28 @@ function of_point(entry, value, source) {
       {
         ...{ key: `${entry.of}/${axis}`, of: entry.of, property: "", axis, unit: "mm", base: null, entry },
         ...{ least: -100, most: 100, step: 10 },
-        setting: (mm) => `${entry.of}=${text(mm)}`,
+        setting: (mm) => `${entry.of}=${text(mm)}${/^ \w+/.exec(source)?.[0] ?? ""}`,
         text: (mm) => `${text(mm)}${source}`,
       },
     ];
   });
 }
 
-/** By which name a number is set: of an item in a stack the stay comes first. */
-function name_of(entry, stays) {
-  if (entry.property === "") return entry.of;
-  const { begin } = entry.place;
-  const stay = stays.find(
-    (each) => each.place.file === entry.place.file && each.place.begin.unit <= begin.unit && begin.unit < each.place.end.unit,
+/** What is a record of something, or holds in one state or layer alone, is no value of the boat that could be another. */
+const RECORDS = new Set(["reading", "cord", "tape", "state", "layer", "changes", "inspection", "piece", "waiver", "shop", "stock", "rule", "limits"]);
+
+/** The declaration in which a number stands; nothing of a `let`. */
+const around = (entry, declarations) =>
+  declarations.find(
+    ({ place: { file, begin, end } }) =>
+      file === entry.place.file && begin.unit <= entry.place.begin.unit && entry.place.begin.unit < end.unit,
   );
+
+/** By which name a number is set: of an item in a stack the stay comes first. */
+function name_of(entry, outer) {
+  if (entry.property === "") return entry.of;
+  if (outer?.kind === "boat") return `boat.${entry.property}`;
+  const stay = outer?.kind === "stay" ? outer : null;
   if (!stay || stay.name === entry.of || stay.name.startsWith(`${entry.of}.`)) return `${entry.of}.${entry.property}`;
   return `${stay.name}.${entry.of}.${entry.property}`;
 }
@@ -109,19 +117,21 @@ function group_of({ axis, property, name, of, unit }, kind, not_parts) {
 
 /** @param {import("./answers.js").Answers} answers @returns {Tryable[]} in the order of GROUPS */
 export function tryables(answers) {
-  const stays = answers.declarations.filter((each) => each.kind === "stay");
   const kinds = new Map(answers.declarations.map((each) => [each.name, each.kind]));
   const seen = new Set();
   const result = answers.numbers.flatMap((entry) => {
-    if (!entry.written || !entry.write || entry.property.includes(".") || kinds.get(entry.of) === "cord") return [];
+    const outer = around(entry, answers.declarations);
+    if (!entry.written || !entry.write || entry.property.includes(".")) return [];
+    if (outer && (RECORDS.has(outer.kind) || outer.of !== "")) return [];
     if (entry.type === "size" || entry.type === "count" || entry.type === "quantity-list") return [];
-    if (["offset", "below-knot", "hoist-offset", "pull"].includes(entry.property)) return [];
     const value = without_source(entry.written);
     const source = entry.written.slice(value.length);
-    if (value.startsWith("(")) return entry.property === "" ? of_point(entry, value, source) : [];
-    const name = name_of(entry, stays);
+    // A point that a spar carries is stated from its heel, and set for a trial from the waterline.
+    if (value.startsWith("(")) return entry.property === "" && !outer?.on ? of_point(entry, value, source) : [];
+    const name = name_of(entry, outer);
     const found = NUMBER.exec(value);
-    const common = { key: name, of: entry.of, property: entry.property, axis: "", entry, name };
+    const stay = outer?.kind === "stay" ? outer.name : "";
+    const common = { key: name, of: entry.of, property: entry.property, axis: "", entry, name, stay };
     if (!found || !found[2]) return [];
     const number = Number(found[1].replace(/_/g, ""));
     const length = LENGTHS[found[2]];

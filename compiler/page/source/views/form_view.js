@@ -5,9 +5,14 @@ import { app, close_dialog, open_dialog } from "../state/app.js";
 import { without_source } from "../state/readings.js";
 import { w } from "../words/words.js";
 import { dialog_frame } from "./dialogs.js";
+import { piece_title } from "./marks.js";
 
 /** The title of what a number is of. */
 function owner_of(entry) {
+  const piece = app.answers.pieces.find((each) => each.stay === entry.of);
+  if (piece) return piece_title(piece);
+  const point = app.answers.declarations.filter((each) => each.kind === "points").flatMap((each) => each.properties).find((each) => each.name === entry.of);
+  if (point) return point.title || entry.of;
   const declared = app.answers.declarations.find((each) => each.name === entry.of);
   return declared?.title || entry.of;
 }
@@ -26,7 +31,7 @@ export function field(entry) {
   const note = note_of(entry.written.slice(value.length));
   return html`<li class="ask">
     <p class="strong">${number_title(entry)}</p>
-    <p class="why">${[entry.words, note || entry.mend, entry.help].filter(Boolean)[0] ?? ""}${entry.range ? ` (${entry.range})` : ""}</p>
+    <p class="why">${[entry.words, note || entry.mend, entry.help].filter(Boolean)[0] ?? ""}</p>
     ${entry.write
       ? html`<button class="field" @click=${() => open_dialog({ ...app.dialog, name: "keypad", entry, title: number_title(entry), then: app.dialog })}>
           <span class="val">${value || w.tap_to_put_in}</span>

@@ -5,13 +5,14 @@ import { app, ask, change_by, end_trial, go, is_wide, redraw, say, toast } from 
 import { changes_of, GROUPS, tryables } from "../state/trial.js";
 import { w } from "../words/words.js";
 import { number_title } from "./form_view.js";
-import { about_html, change_html, length_words, mark, piece_title, sum_html } from "./marks.js";
+import { about_html, change_html, length_html, length_words, mark, piece_title, sum_html } from "./marks.js";
 import { strip } from "./strip.js";
 import { bounds, view_drawing, views_of } from "./rig_drawing.js";
 
 
 function tried_title(each) {
-  return `${number_title(each.entry)}${each.axis ? `, ${w.axes[each.axis]}` : ""}`;
+  const stay = each.group === "setting" && app.answers.pieces.find((piece) => piece.stay.split(".")[0] === each.stay);
+  return `${stay ? `${stay.title}: ` : ""}${number_title(each.entry)}${each.axis ? `, ${w.axes[each.axis]}` : ""}`;
 }
 
 /** The value as it is said: lengths in the unit of the reader, changes with their sign. */
@@ -37,7 +38,8 @@ async function try_value(each, value) {
     const trial = await ask({ ask: "set", settings: [each.setting(value)] });
     if (mine !== asked_turn || app.trial.value !== value) return;
     const failed = trial.changed === null ? trial.findings.files.flatMap((file) => file.findings).find((one) => one.severity === "error") : null;
-    const shown = ({ finding }) => finding !== "set-on-command-line";
+    // That a value is only tried is said already.
+    const shown = ({ finding }) => !["set-on-command-line", "assumed-input"].includes(finding);
     app.trial = {
       ...app.trial,
       changes: changes_of(trial, app.answers.pieces),
@@ -76,7 +78,7 @@ function slider(all) {
           const of_group = all.filter((one) => one.group === group);
           return of_group.length ? html`<optgroup label=${w.tried_groups[group]}>${of_group.map((one) => html`<option value=${one.key} ?selected=${one.key === each.key}>${tried_title(one)}</option>`)}</optgroup>` : nothing;
         })}</select></label>
-      <p class="tryval"><b>${value_words(each, value)}</b><span class="soft">${each.base === null ? w.from_the_file : w.in_the_file(value_words(each, start))}</span></p></div>
+      <p class="tryval"><b>${each.unit === "mm" && each.base !== null ? length_html(value) : value_words(each, value)}</b><span class="soft">${each.base === null ? w.from_the_file : w.in_the_file(value_words(each, start))}</span></p></div>
     <div class="sk"><div class="slide">
         <button class="btn" aria-label=${w.less} @click=${() => step(-1)}>\u2212</button>
         <input type="range" aria-label=${tried_title(each)} aria-valuetext=${value_words(each, value)} min=${each.least} max=${each.most} step=${each.step}
