@@ -13,7 +13,7 @@ const DIALOGS = { "#menu": "menu", "#findings": "findings" };
 export async function violations(page) {
   // Added by the debugger, which the page's policy does not bind.
   await page.evaluate(axe_source);
-  const result = await page.evaluate(() => window.axe.run(document, { resultTypes: ["violations"], iframes: false, rules: { "color-contrast-enhanced": { enabled: false } } }));
+  const result = await page.evaluate(() => window.axe.run(document, { resultTypes: ["violations"], iframes: false, rules: { "color-contrast-enhanced": { enabled: true } } }));
   return result.violations.flatMap((rule) => rule.nodes.slice(0, 3).map((node) => `${rule.id}: ${rule.help}: ${node.html.slice(0, 140)}`));
 }
 /** Against the width of the screen: a phone makes its page as wide as what is in it. */

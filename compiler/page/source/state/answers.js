@@ -21,7 +21,6 @@ async function of_lengths(ask, paper) {
     cut_list: cut_list ? JSON.parse(cut_list) : { pieces: [], adjusters: [] },
     strips: made?.flatMap((each) => each.files).filter((each) => each.name.startsWith("stay-strips")).map((each) => each.text) ?? [],
     diagram: file("rig-diagram.svg") ?? "",
-    papers: (await ask({ ask: "papers", paper })) ?? [],
   };
 }
 
@@ -81,17 +80,21 @@ function pieces_of(lengths) {
  */
 
 /**
- * Asks all anew. Where there are no lengths now, those from before stay, and `stale` says so.
+ * Asks all anew: what is said of the texts comes first, for whoever is typing. Where there are no lengths now, those from before
+ * stay, and `stale` says so.
  * @param {(request: object) => Promise<any>} ask
  * @param {Answers | null} before
  * @param {"a4" | "letter"} paper
- * @returns {Promise<Answers>}
+ * @param {(answers: Answers) => boolean} early is given what is known of the texts; false: it has been overtaken
+ * @returns {Promise<Answers | null>} null: it was overtaken
  */
-export async function ask_all(ask, before, paper) {
+export async function ask_all(ask, before, paper, early) {
   const texts = await of_texts(ask);
-  const lengths = texts.findings.calculated ? await of_lengths(ask, paper) : null;
-  if (lengths) return { ...texts, lengths, pieces: pieces_of(lengths), stale: false };
-  return { ...texts, lengths: before?.lengths ?? null, pieces: before?.pieces ?? [], stale: before?.lengths != null };
+  const from_before = { lengths: before?.lengths ?? null, pieces: before?.pieces ?? [] };
+  if (!texts.findings.calculated) return { ...texts, ...from_before, stale: before?.lengths != null };
+  if (!early({ ...texts, ...from_before, stale: false })) return null;
+  const lengths = await of_lengths(ask, paper);
+  return lengths ? { ...texts, lengths, pieces: pieces_of(lengths), stale: false } : { ...texts, ...from_before, stale: true };
 }
 
 export const no_answers = () => ({

@@ -108,8 +108,14 @@ export function refresh() {
     const { id } = app.project;
     try {
       await give_texts();
-      const answers = await ask_all(ask, app.answers.of === id ? app.answers : null, app.settings.paper);
-      if (mine !== turn) return;
+      const before = app.answers.of === id ? app.answers : null;
+      const answers = await ask_all(ask, before, app.settings.paper, (early) => {
+        if (mine !== turn) return false;
+        app.answers = { ...early, of: id };
+        redraw();
+        return true;
+      });
+      if (mine !== turn || !answers) return;
       app.answers = { ...answers, of: id };
       app.fault = "";
       if (!app.answers.pieces.some(({ name }) => name === app.selected)) app.selected = app.answers.pieces[0]?.name ?? "";

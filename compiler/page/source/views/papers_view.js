@@ -16,6 +16,24 @@ const JOB = [
   ["aloft", ["dry-fit-card", "take-up", "tune-sheet", "sign-off"]],
   ["over", ["survey-report", "proof-sheet", "emergency-splice-card", "rig-drawing", "diagram", "calendar", "checks", "findings"]],
 ];
+/** The names of all papers; to know them each is made, so they are asked for when somebody looks. */
+const names = { of: null, all: [], asking: null };
+function all_papers() {
+  const { lengths } = app.answers;
+  if (lengths && names.of !== lengths && names.asking !== lengths && !app.busy) {
+    names.asking = lengths;
+    ask({ ask: "papers", paper: app.settings.paper }).then(
+      (all) => {
+        if (names.asking !== lengths) return;
+        Object.assign(names, { of: lengths, all: all ?? [] });
+        redraw();
+      },
+      (fault) => toast(String(fault.message)),
+    );
+  }
+  return names.all;
+}
+
 const NOT_FOR_READING = [".json", ".sarif"];
 const paper_icon = icon("M6 2h9l4 4v16H6zM9 11h7M9 15h7M9 19h4");
 
@@ -23,7 +41,7 @@ const RANK = [".html", ".svg", ".txt"];
 const rank = (name) => (RANK.findIndex((ending) => name.endsWith(ending)) + RANK.length + 1) % (RANK.length + 1);
 /** All files that somebody reads, by their part of the job; the first of a back end stands for all of them. */
 function listed() {
-  const all = app.answers.lengths?.papers ?? [];
+  const all = all_papers();
   const named = new Set(JOB.flatMap(([, names]) => names));
   const rest = all.map((each) => each.back_end).filter((name) => !named.has(name) && name !== "echo");
   return [...JOB, ["rest", rest]]
@@ -38,7 +56,7 @@ function listed() {
 /** The files of a back end that somebody reads, the one to look at first. */
 const readable = (each) =>
   each.files.filter((file) => !NOT_FOR_READING.some((ending) => file.name.endsWith(ending))).sort((a, b) => rank(a.name) - rank(b.name));
-const back_end_of = (name) => app.answers.lengths?.papers.find((each) => each.files.some((file) => file.name === name));
+const back_end_of = (name) => all_papers().find((each) => each.files.some((file) => file.name === name));
 
 const entry = (to, current, picture, title, small) =>
   html`<li><button data-paper=${to} aria-current=${String(current)} @click=${() => go(`papers/${to}`)}>${picture}<span class="t">${title}<small>${small}</small></span></button></li>`;
@@ -89,6 +107,10 @@ async function make(of, key) {
   made.key = key;
   made.html = "";
   const bench = of.startsWith("bench/") ? of.slice(6) : "";
+  if (!bench && all_papers().length === 0) {
+    made.key = "";
+    return;
+  }
   const back_end = bench ? "bench-card" : back_end_of(of)?.back_end;
   try {
     const answered = back_end ? await ask({ ask: "papers", only: [back_end], paper: app.settings.paper }) : null;
@@ -118,8 +140,8 @@ function fit(event) {
 }
 
 function paper(of) {
-  const key = `${of} ${app.settings.paper} ${app.project.id} ${app.answers.turn ?? ""} ${app.project.steps.at(-1)?.at ?? 0}`;
-  if (made.key !== key && !app.busy) make(of, key);
+  const key = `${of} ${app.settings.paper} ${app.project.id} ${app.project.steps.at(-1)?.at ?? 0}`;
+  if (made.key !== key && !app.busy) queueMicrotask(() => made.key !== key && make(of, key));
   const others = of.startsWith("bench/") || !back_end_of(of) ? [] : readable(back_end_of(of));
   const print = () => document.querySelector("iframe.paper")?.contentWindow.print();
   const title = of.startsWith("bench/") ? w.bench_card_of(piece_title(app.answers.pieces.find((each) => each.name === of.slice(6)) ?? { title: of.slice(6), side: "centre" })) : (w.paper_names[of] ?? w.paper_of(of));
@@ -135,9 +157,9 @@ function paper(of) {
 }
 
 export function papers_view(of) {
-  const broken = first_error(app.answers);
-  const list = paper_list(of);
-  const inside = broken ? stale_note() : of ? paper(of) : html`<div class="in soft"><p>${w.choose_a_paper}</p></div>`;
+  if (first_error(app.answers)) return html`<h1 class="vh">${w.views.papers}</h1>${stale_note()}`;
+  const list = all_papers().length || !app.answers.lengths ? paper_list(of) : html`<nav class="plist in">${w.working}</nav>`;
+  const inside = of ? paper(of) : html`<div class="in soft"><p>${w.choose_a_paper}</p></div>`;
   if (is_wide()) return html`<div class="papers2">${list}<div>${inside}</div></div>`;
-  return of && !broken ? inside : html`<h1 class="vh">${w.views.papers}</h1>${broken ? stale_note() : list}`;
+  return of ? inside : html`<h1 class="vh">${w.views.papers}</h1>${list}`;
 }
