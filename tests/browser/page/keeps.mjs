@@ -2,9 +2,9 @@
 
 import { readFileSync } from "node:fs";
 import path from "node:path";
-import { go, kept, kept_text, open_files, text_of, two_stays } from "./tools.mjs";
+import { files_of, go, kept, kept_text, open_files, text_of, two_stays } from "./tools.mjs";
 
-export default async function keeps({ report, open, folder }) {
+export default async function keeps({ report, open, folder, project }) {
   const tools = await open({ size: "phone" });
   const { page, context } = tools;
   await open_files(tools, { "two.rig": two_stays });
@@ -63,6 +63,20 @@ export default async function keeps({ report, open, folder }) {
   await again.page.keyboard.type("# room");
   await again.settle();
   report.none("with room again the change is kept", (await kept_text(again.page)).includes("# room") && !(await again.page.$(".banner")) ? [] : ["it is not"]);
+
+  const examples = path.join(project, "examples");
+  const named = (name) => readFileSync(path.join(examples, name));
+  await open_files(again, { "pellimoor.rig": named("pellimoor.rig"), "demo-hardware.rig": named("parts/demo-hardware.rig") });
+  report.none("a library that is used and not there is asked for", /Add the library parts\/demo-lines\.rig/.test(await text_of(again.page, ".next")) ? [] : [await text_of(again.page, ".next")]);
+  await go(again, "files");
+  const [chooser] = await Promise.all([again.page.waitForFileChooser(), again.tap("Add a file")]);
+  await chooser.accept(files_of({ "demo-lines.rig": named("parts/demo-lines.rig") }));
+  await again.page.waitForFunction(() => !document.getElementById("chooser"));
+  await again.settle();
+  await go(again, "numbers");
+  report.none("and with it there are numbers", (await again.page.$$(".row")).length === 8 ? [] : [`${(await again.page.$$(".row")).length} stays`]);
+  await open_files(again, { "demo-lines.rig": named("parts/demo-lines.rig"), "demo-hardware.rig": named("parts/demo-hardware.rig"), "pellimoor.rig": named("pellimoor.rig") });
+  report.none("chosen together, a boat and her libraries find each other", Object.keys((await kept(again.page)).files).sort().join(" ") === "parts/demo-hardware.rig parts/demo-lines.rig pellimoor.rig" ? [] : Object.keys((await kept(again.page)).files));
 
   const nasty = readFileSync(path.join(folder, "nasty.rig"), "utf8").replaceAll("%CONTROL%", "\u200b\u202e");
   await open_files(again, { "nasty.rig": nasty });

@@ -57,7 +57,7 @@ export default async function reads({ report, open, first_rig, planted }) {
       if (planted && size === "phone" && look === "light") {
         await page.evaluate(() => document.body.append(Object.assign(document.createElement("button"), { id: "planted" })));
         report.caught("a button without a word", await violations(page), /button-name/);
-        await page.evaluate(() => Object.assign(document.getElementById("planted").style, { display: "block", width: "2000px" }));
+        await page.evaluate(() => Object.assign(document.getElementById("planted").style, { display: "block", width: "2000px", height: "20px" }));
         report.caught("something wider than the screen", await too_wide(page), /wide/);
       }
       await tools.close();

@@ -10,7 +10,7 @@ import { fileURLToPath } from "node:url";
 import { Report } from "../report.mjs";
 import { launch, open_page } from "./open_page.mjs";
 
-const SUBJECTS = ["begins", "enters", "tries", "tryables", "texts", "keeps", "reads", "words_table"];
+const SUBJECTS = ["begins", "enters", "tries", "tryables", "texts", "keeps", "inside", "reads", "words_table"];
 
 const here = path.dirname(fileURLToPath(import.meta.url));
 const project = path.resolve(here, "../../..");
@@ -48,6 +48,7 @@ try {
     program,
     project,
     folder: path.resolve(here, ".."),
+    build,
     first_rig: readFileSync(begun, "utf8"),
     planted: true,
     pseudo: rest.length === 0 || rest.includes("words_table") ? build("pseudo.html", "--words", "pseudo") : "",

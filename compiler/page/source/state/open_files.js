@@ -28,14 +28,33 @@ function read(files) {
   return { texts, refused };
 }
 
-/** A library gets the path by which the boat asks for it. */
-function placed(texts, root) {
-  const files = {};
-  const wanted = Object.values(texts).flatMap(used);
-  for (const [name, text] of Object.entries(texts)) {
-    const path = name === root ? undefined : wanted.find((each) => each.split("/").at(-1) === name);
-    files[path ?? name] = text;
+/** A path as the file that uses it means it: beside itself. */
+function beside(file, path) {
+  const parts = [...file.split("/").slice(0, -1)];
+  for (const part of path.split("/")) {
+    if (part === ".." && parts.length > 0) parts.pop();
+    else if (part !== "." && part !== "") parts.push(part);
   }
+  return parts.join("/");
+}
+
+/** Libraries get the paths by which the boat asks for them, and these in turn; what nobody asks for keeps its name. */
+function placed(texts, root) {
+  const files = { [root]: texts[root] };
+  const left = new Set(Object.keys(texts).filter((name) => name !== root));
+  const waiting = [root];
+  while (waiting.length > 0) {
+    const user = waiting.pop();
+    for (const path of used(files[user])) {
+      const place = beside(user, path);
+      const name = path.split("/").at(-1);
+      if (place in files || !left.has(name)) continue;
+      left.delete(name);
+      files[place] = texts[name];
+      waiting.push(place);
+    }
+  }
+  for (const name of left) files[name] = texts[name];
   return files;
 }
 
@@ -67,16 +86,6 @@ export function add_files(files) {
   }
   if (Object.keys(added).length) change(added, w.steps.added(Object.keys(added).join(", ")));
   return refused.join(" ");
-}
-
-/** A path as the file that uses it means it: beside itself. */
-function beside(file, path) {
-  const parts = [...file.split("/").slice(0, -1)];
-  for (const part of path.split("/")) {
-    if (part === ".." && parts.length > 0) parts.pop();
-    else if (part !== "." && part !== "") parts.push(part);
-  }
-  return parts.join("/");
 }
 
 /** The paths that are used and not there. */

@@ -3,6 +3,7 @@
 import { html, nothing } from "lit-html";
 import { app, go, open_dialog } from "../state/app.js";
 import { first_error } from "../state/answers.js";
+import { missing_libraries } from "../state/open_files.js";
 import { cords_of, counted_readings } from "../state/readings.js";
 import { w } from "../words/words.js";
 import { about_html, arrow, change_html, cord_picture, mark, other_html, piece_title, sum_html } from "./marks.js";
@@ -72,10 +73,13 @@ function tally() {
 export function stale_note() {
   const error = first_error(app.answers);
   if (!error) return nothing;
+  const { place } = error;
   return html`<div class="in"><div class="note"><span class="g not" aria-hidden="true"></span>
     <span><b>${w.cannot_be_read(error)}</b>${error.message}
       ${app.answers.stale ? html`<br />${w.from_before}` : nothing}
-      <span class="acts"><button class="btn" @click=${() => go("text")}>${w.go_to_line}</button></span></span></div></div>`;
+      <span class="acts">${missing_libraries(app.project).length
+        ? html`<button class="btn" @click=${() => go("files")}>${w.files_and_libraries}</button>`
+        : html`<button class="btn" @click=${() => go(place ? `text/${place.file}:${place.begin.line + 1}` : "text")}>${w.go_to_line}</button>`}</span></span></div></div>`;
 }
 
 export function numbers_view() {
@@ -101,6 +105,8 @@ export function numbers_view() {
 /** The one best thing to do: in words, and where. */
 export function next_step() {
   const error = first_error(app.answers);
+  const missing = error ? missing_libraries(app.project) : [];
+  if (missing.length) return { words: w.next.library(missing[0]), to: "files" };
   if (error) return { words: w.next.error(error), to: "text" };
   const first = (state) => app.answers.pieces.find((piece) => piece.state === state);
   for (const state of ["once", "not", "todo", "drawn"]) {

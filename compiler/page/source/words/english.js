@@ -70,6 +70,7 @@ export const english = {
   expect_again: (change) => ["expect ", change, ": measure again"],
   next: {
     error: (finding) => `Put right what cannot be read${finding.place ? `: line ${finding.place.begin.line + 1}` : ""}`,
+    library: (path) => `Add the library ${path}`,
     once: (title, on_cord) => (on_cord ? `Hoist the cord again: ${title}` : `Measure it a second time: ${title}`),
     not: (title) => `Fill in what is missing: ${title}`,
     drawn: (title) => `Measure: ${title}`,
