@@ -53,8 +53,14 @@ export function go(to) {
 }
 
 let toast_ends = 0;
+let toast_began = 0;
+/** A word about something else is no word about where somebody has gone since. */
+export function hush() {
+  if (app.toast && Date.now() - toast_began > 500) app.toast = null;
+}
 export function toast(words) {
   app.toast = words;
+  toast_began = Date.now();
   clearTimeout(toast_ends);
   toast_ends = setTimeout(() => {
     app.toast = null;

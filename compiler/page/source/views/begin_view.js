@@ -11,7 +11,7 @@ import { open_example, open_from_file } from "./menu.js";
 import { open_dialog } from "../state/app.js";
 
 /** Those that most boats have come first. */
-const FIRST = ["fractional-sloop", "masthead-sloop", "cutter", "ketch", "gaff-cutter"];
+const FIRST = ["fractional-sloop", "masthead-sloop", "cutter", "ketch", "gaff-cutter", "one-stay"];
 const STEPS = 4;
 
 const progress = (step) =>

@@ -36,9 +36,16 @@ function value_of(kind, typed) {
   return kind.quotes ? `"${said.replace(/"/g, " in").trim()}"` : said;
 }
 
+/** What stands in the file, as it would be put in; empty where that is no number. */
+function typed_again(kind, value) {
+  const plain = value.replace(/^"(.*)"$/, "$1").replaceAll("_", "");
+  const typed = kind.sort === "number" ? (/^\d+(\.\d+)?/.exec(plain)?.[0] ?? "") : plain;
+  return value_of(kind, typed) === null ? "" : typed;
+}
+
 /** What the number is, and whether it agrees with what else is known. */
 function echo(dialog, kind) {
-  if (kind.sort !== "length") return kind.unit ? html`<p>${kind.unit}</p>` : nothing;
+  if (kind.sort !== "length") return nothing;
   const mm = read_length(dialog.typed);
   if (mm === null) return html`<p class="soft">${dialog.typed ? w.say_the_unit : w.put_in_a_length}</p>`;
   const other = /mm|cm|m$/.test(dialog.typed) ? feet_html(mm) : html`<b>${mm_text(mm)}</b>`;
@@ -84,8 +91,9 @@ export function keypad_dialog(dialog) {
     const [top, bottom] = name.split("/");
     return key(name, html`<span class="vh">${name}</span><span class="fr" aria-hidden="true"><sup>${top}</sup>\u2044<sub>${bottom}</sub></span>`, "fk");
   };
-  const units = { length: ["ft", "in", "mm"], number: [".", "", ""], words: [] }[kind.sort];
-  const beside = (at) => (units[at] ? key(units[at], w.keys[units[at]] ?? units[at], "fk") : html`<span></span>`);
+  const digits = (all) => [...all].map((digit) => key(digit, digit));
+  const unit = (name) => key(name, w.keys[name], "fk");
+  const same = entry && dialog.typed === "" ? typed_again(kind, without_source(entry.written)) : "";
   return dialog_frame(
     dialog.title,
     html`<form class="kp ${kind.sort}" @submit=${(event) => {
@@ -104,12 +112,13 @@ export function keypad_dialog(dialog) {
           dialog.source = source;
           redraw();
         }}>${w.sources[source]}</button>`)}</div>` : nothing}
-      ${kind.sort === "words" ? nothing : html`<div class="grid">
-        ${["7", "8", "9"].map((each) => key(each, each))}${beside(0)}
-        ${["4", "5", "6"].map((each) => key(each, each))}${beside(1)}
-        ${["1", "2", "3"].map((each) => key(each, each))}${beside(2)}
-        ${key("0", "0")}${kind.sort === "length" ? FRACTIONS.map(fraction) : html`<span></span><span></span><span></span>`}
-      </div>`}
+      ${same ? html`<button type="button" class="btn quiet wide same" @click=${() => {
+        dialog.typed = same;
+        redraw();
+      }}>${w.same_value(without_source(entry.written))}</button>` : nothing}
+      ${kind.sort === "length" ? html`<div class="grid">
+        ${digits("789")}${unit("ft")}${digits("456")}${unit("in")}${digits("123")}${unit("mm")}${digits("0")}${FRACTIONS.map(fraction)}</div>` : nothing}
+      ${kind.sort === "number" ? html`<div class="grid three">${digits("789456123")}${key(".", ".", "fk")}${digits("0")}<span class="unit">${kind.unit}</span></div>` : nothing}
       <div class="pair">${kind.sort === "words" ? nothing : html`<button type="button" class="btn quiet" @click=${() => type("rub")}>${w.rub_out}</button>`}
         <button class="btn go">${w.put_in}</button></div>
     </form>`,

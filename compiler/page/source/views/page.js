@@ -2,7 +2,7 @@
 
 import { html, nothing, render } from "lit-html";
 import { all_findings, first_error } from "../state/answers.js";
-import { app, close_dialog, go, go_back, is_wide, open_dialog, redraw } from "../state/app.js";
+import { app, close_dialog, go, go_back, hush, is_wide, open_dialog, redraw } from "../state/app.js";
 import { title_of } from "../state/storage.js";
 import { w } from "../words/words.js";
 import { begin_view } from "./begin_view.js";
@@ -138,5 +138,6 @@ export function take_route() {
   const piece = app.route.view === "numbers" ? app.route.of : app.route.of.replace(/^bench\//, "");
   if (piece && app.answers.pieces.some(({ name }) => name === piece)) app.selected = piece;
   if (app.dialog) close_dialog();
+  hush();
   redraw();
 }

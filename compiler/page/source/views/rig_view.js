@@ -5,6 +5,7 @@ import { app, ask, change_by, end_trial, go, is_wide, redraw, say, toast } from 
 import { changes_of, GROUPS, tryables } from "../state/trial.js";
 import { w } from "../words/words.js";
 import { number_title } from "./form_view.js";
+import { stale_note } from "./numbers_view.js";
 import { about_html, change_html, length_html, length_words, mark, piece_title, sum_html } from "./marks.js";
 import { strip } from "./strip.js";
 import { bounds, view_drawing, views_of } from "./rig_drawing.js";
@@ -113,6 +114,7 @@ function select(name) {
 export function rig_view() {
   const views = app.answers.lengths ? views_of(app.answers.lengths.diagram) : null;
   const all = tryables(app.answers);
+  const { calculated } = app.answers.findings;
   const boxes = views ? [bounds(views.side), bounds(views.front)] : [];
   const how = {
     top: Math.min(...boxes.map((box) => box.top)),
@@ -121,8 +123,8 @@ export function rig_view() {
   return html`<h1 class="vh">${w.views.rig}</h1>
     ${views && views.side.stays.size
       ? html`<div class="rigwrap">${view_drawing("side", views.side, how)}${view_drawing("front", views.front, how)}</div>`
-      : html`<div class="in"><p class="note">${mark("todo")}<span>${app.busy ? w.working : w.no_drawing}</span></p></div>`}
-    ${all.length && !app.answers.stale ? slider(all) : nothing}
+      : calculated ? html`<div class="in"><p class="note">${mark("todo")}<span>${app.busy ? w.working : w.no_drawing}</span></p></div>` : stale_note()}
+    ${all.length && calculated ? slider(all) : nothing}
     ${strip(app.answers.pieces.find((piece) => piece.name === app.selected))}
     <ul class="live">${app.answers.pieces.map(live_row)}</ul>`;
 }

@@ -122,6 +122,7 @@ export const english = {
   // ---- pad ----
   put_in: "Put in",
   rub_out: "Rub out",
+  same_value: (value) => `It is as it stands: ${value}`,
   where_from: "Where it is from",
   keys: { ft: "ft '", in: 'in "', mm: "mm", ".": "." },
   put_in_a_length: "Put in a length.",
