@@ -42,20 +42,34 @@ async function bundled(entry) {
 /** Takes the words from the other table, whoever asks for them. */
 const other_words = {
   name: "other words",
-  setup: (setup) =>
-    setup.onResolve({ filter: /words\/words\.js$/ }, () => ({ path: path.join(here, "source/words/pseudo.js") })),
+  setup: (setup) => setup.onResolve({ filter: /words\/words\.js$/ }, () => ({ path: path.join(here, "source/words/pseudo.js") })),
 };
 
 const font = (family) =>
-  readFileSync(path.join(here, `node_modules/@fontsource-variable/${family}/files/${family}-latin-wght-normal.woff2`)).toString("base64");
+  readFileSync(path.join(here, `node_modules/@fontsource-variable/${family}/files/${family}-latin-wght-normal.woff2`)).toString(
+    "base64",
+  );
 const face = (name, family) =>
   `@font-face{font-family:${name};src:url(data:font/woff2;base64,${font(family)}) format("woff2");font-weight:200 800}`;
 
 /** The texts of the licences of all that is inlined, each once. */
 function licences() {
-  const packages = ["@fontsource-variable/atkinson-hyperlegible-next", "@fontsource-variable/atkinson-hyperlegible-mono", "lit-html"];
+  const packages = [
+    "@fontsource-variable/atkinson-hyperlegible-next",
+    "@fontsource-variable/atkinson-hyperlegible-mono",
+    "lit-html",
+  ];
   const code = ["autocomplete", "commands", "lint", "state", "view"].map((name) => `@codemirror/${name}`);
-  const others = [...code, "@lezer/common", "@lezer/highlight", "style-mod", "w3c-keyname", "crelt", "@marijn/find-cluster-break", "@codemirror/language"];
+  const others = [
+    ...code,
+    "@lezer/common",
+    "@lezer/highlight",
+    "style-mod",
+    "w3c-keyname",
+    "crelt",
+    "@marijn/find-cluster-break",
+    "@codemirror/language",
+  ];
   const texts = new Map();
   for (const name of [...packages, ...others]) {
     const folder = path.join(here, "node_modules", name);
@@ -69,7 +83,8 @@ function licences() {
 }
 
 const as_text = (value) => value.replaceAll("&", "&amp;").replaceAll("<", "&lt;");
-const data = (id, value) => `<script type="application/json" id="${id}">${JSON.stringify(value).replaceAll("<", "\\u003c")}</script>`;
+const data = (id, value) =>
+  `<script type="application/json" id="${id}">${JSON.stringify(value).replaceAll("<", "\\u003c")}</script>`;
 const packed = (bytes) => gzipSync(bytes, { level: 9 }).fill(255, 9, 10).toString("base64");
 
 async function core() {
@@ -87,7 +102,10 @@ async function core() {
 function example() {
   const root = "pellimoor.rig";
   const names = [root, "parts/demo-hardware.rig", "parts/demo-lines.rig"];
-  return { root, files: Object.fromEntries(names.map((name) => [name, readFileSync(path.join(project, "examples", name), "utf8")])) };
+  return {
+    root,
+    files: Object.fromEntries(names.map((name) => [name, readFileSync(path.join(project, "examples", name), "utf8")])),
+  };
 }
 
 const script = await bundled("source/main.js");
@@ -102,7 +120,9 @@ const policy = [
   "base-uri 'none'",
   "form-action 'none'",
 ].join("; ");
-const styles = ["frame", "numbers", "rig", "text", "papers", "begin", "dialogs", "wide", "print"].map((name) => read(`styles/${name}.css`)).join("\n");
+const styles = ["frame", "numbers", "rig", "text", "papers", "begin", "dialogs", "wide", "print"]
+  .map((name) => read(`styles/${name}.css`))
+  .join("\n");
 
 const page = `<!doctype html>
 <html lang="en">

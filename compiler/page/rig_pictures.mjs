@@ -9,7 +9,9 @@ const path_of = (lines) => lines.map(([x1, y1, x2, y2]) => `M${round(x1)} ${roun
 /** The lines of the groups of one view whose names begin so. */
 function lines_of(svg, prefix) {
   return [...svg.matchAll(new RegExp(`<g id="${prefix}[^"]*">([\\s\\S]*?)</g>`, "g"))].flatMap((group) =>
-    [...group[1].matchAll(/<line x1="([^"]*)" y1="([^"]*)" x2="([^"]*)" y2="([^"]*)"/g)].map((found) => found.slice(1, 5).map(Number)),
+    [...group[1].matchAll(/<line x1="([^"]*)" y1="([^"]*)" x2="([^"]*)" y2="([^"]*)"/g)].map((found) =>
+      found.slice(1, 5).map(Number),
+    ),
   );
 }
 
@@ -41,7 +43,8 @@ function picture(svg) {
   const all = [...stays, ...spreaders];
   const xs = all.flatMap(([x1, , x2]) => [x1, x2]);
   const ys = all.flatMap(([, y1, , y2]) => [y1, y2]);
-  if (all.length === 0) return { box: "0 0 100 100", stays: "", spreaders: "", masts: "M50 6V84", hull: "M12 78Q50 88 88 76Q84 92 74 92H24Z" };
+  if (all.length === 0)
+    return { box: "0 0 100 100", stays: "", spreaders: "", masts: "M50 6V84", hull: "M12 78Q50 88 88 76Q84 92 74 92H24Z" };
   const [left, right, top, low] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
   const deck = low - (water - low) * 0.1;
   const below = water + 4;
@@ -58,7 +61,9 @@ function picture(svg) {
 /** @param {string} folder of the drawings: one SVG for each kind of rig */
 export function rig_pictures(folder) {
   const result = {};
-  for (const file of readdirSync(folder).filter((name) => name.endsWith(".svg")).sort())
+  for (const file of readdirSync(folder)
+    .filter((name) => name.endsWith(".svg"))
+    .sort())
     result[path.basename(file, ".svg")] = picture(readFileSync(path.join(folder, file), "utf8"));
   return result;
 }

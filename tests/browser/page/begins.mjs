@@ -23,18 +23,36 @@ export default async function begins({ report, open }) {
   for (const size of ["phone", "desktop"]) {
     const tools = await open({ size });
     const { page } = tools;
-    for (const words of ["Begin my boat", "Fractional sloop", "Next", "Rope", "Next", "A cord", "Next", "Make the list of stays"]) await tools.tap(words);
+    for (const words of ["Begin my boat", "Fractional sloop", "Next", "Rope", "Next", "A cord", "Next", "Make the list of stays"])
+      await tools.tap(words);
     const first = await kept_text(page);
-    report.none(`${size}: no stay has a finer number than for ordering`, await page.$$eval(".row .v", (all) => all.map((each) => each.innerText).filter((each) => !/^about \d+ ft/.test(each))));
+    report.none(
+      `${size}: no stay has a finer number than for ordering`,
+      await page.$$eval(".row .v", (all) => all.map((each) => each.innerText).filter((each) => !/^about \d+ ft/.test(each))),
+    );
     for (const words of ["Cap shroud, port", "By the cord", "It is hoisted and knotted", "Bench card"]) await tools.tap(words);
     report.none(`${size}: at most ${MOST_TAPS} taps`, tools.taps <= MOST_TAPS ? [] : [`${tools.taps} taps`]);
     const card = await paper_text(page);
-    report.none(`${size}: the card is of the shroud and a draft, for its hardware is assumed`, [/cap-shroud\.port/, /DRAFT/].filter((words) => !words.test(card)).map(String));
-    report.none(`${size}: the card is of no other stay`, [/BENCH CARD forestay/, /BENCH CARD cap-shroud\.starboard/].filter((words) => words.test(card)).map(String));
+    report.none(
+      `${size}: the card is of the shroud and a draft, for its hardware is assumed`,
+      [/cap-shroud\.port/, /DRAFT/].filter((words) => !words.test(card)).map(String),
+    );
+    report.none(
+      `${size}: the card is of no other stay`,
+      [/BENCH CARD forestay/, /BENCH CARD cap-shroud\.starboard/].filter((words) => words.test(card)).map(String),
+    );
     const text = await kept_text(page);
     const reading = /reading of cap-shroud\.port \{[^}]*\}/.exec(text)?.[0] ?? "";
-    report.none(`${size}: the hoisting stands in the text`, [/method: messenger/, /knots: 1/, /offset: 0 mm measured/, /date: \d{4}-\d\d-\d\d/].filter((words) => !words.test(reading)).map(String));
-    report.none(`${size}: nothing else of the text has changed`, text.replace(reading, "") === first.replace(/reading of cap-shroud\.port \{[^}]*\}/, "") ? [] : ["it has"]);
+    report.none(
+      `${size}: the hoisting stands in the text`,
+      [/method: messenger/, /knots: 1/, /offset: 0 mm measured/, /date: \d{4}-\d\d-\d\d/]
+        .filter((words) => !words.test(reading))
+        .map(String),
+    );
+    report.none(
+      `${size}: nothing else of the text has changed`,
+      text.replace(reading, "") === first.replace(/reading of cap-shroud\.port \{[^}]*\}/, "") ? [] : ["it has"],
+    );
     await page.evaluate(() => (document.querySelector("iframe.paper").contentWindow.print = () => (window.printed = true)));
     await tools.tap("Print");
     report.none(`${size}: the card itself is printed`, (await page.evaluate(() => window.printed === true)) ? [] : ["it is not"]);
@@ -42,9 +60,15 @@ export default async function begins({ report, open }) {
     report.none(`${size}: the shroud waits for its hardware`, (await page.$(".big.not")) ? [] : ["it is not marked as not yet"]);
     const asked = await fill_in(tools);
     report.none(`${size}: what it waits for was asked`, asked >= 10 ? [] : [`${asked} numbers`]);
-    report.none(`${size}: with all of it measured it is measured once`, (await page.$(".big.once")) ? [] : [await page.$eval(".big", (box) => box.innerText)]);
+    report.none(
+      `${size}: with all of it measured it is measured once`,
+      (await page.$(".big.once")) ? [] : [await page.$eval(".big", (box) => box.innerText)],
+    );
     await tools.tap("Hoisted again: same place");
-    report.none(`${size}: hoisted again it is ready`, (await page.$(".big.ready")) ? [] : [await page.$eval(".big", (box) => box.innerText)]);
+    report.none(
+      `${size}: hoisted again it is ready`,
+      (await page.$(".big.ready")) ? [] : [await page.$eval(".big", (box) => box.innerText)],
+    );
     await tools.tap("Bench card");
     const final = await paper_text(page);
     report.none(`${size}: the card is no draft any more`, /DRAFT/.test(final) || !/CUT/.test(final) ? [final.slice(0, 300)] : []);

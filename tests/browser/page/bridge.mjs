@@ -105,14 +105,19 @@ export class Bridge {
     try {
       const file = path.join(folder, "boat.rig");
       const { numbers } = this.#starts.find((each) => each.rig === rig);
-      execFileSync(this.#program, ["begin", file, "--rig", rig, "--line", line, "--measured-by", measured, "--boat", name, ...numbers], { stdio: "pipe" });
+      execFileSync(
+        this.#program,
+        ["begin", file, "--rig", rig, "--line", line, "--measured-by", measured, "--boat", name, ...numbers],
+        { stdio: "pipe" },
+      );
       return { version: 1, answers: "begin", file: "boat.rig", text: readFileSync(file, "utf8") };
     } finally {
       rmSync(folder, { recursive: true });
     }
   }
   async #ask(request) {
-    if (request.ask === "starts") return { version: 1, answers: "starts", answer: this.#starts.map(({ rig, title }) => ({ rig, title })) };
+    if (request.ask === "starts")
+      return { version: 1, answers: "starts", answer: this.#starts.map(({ rig, title }) => ({ rig, title })) };
     if (request.ask === "begin") return this.#begin(request);
     const there = { ...request, boat: FOLDER + request.boat, ...(request.file ? { file: FOLDER + request.file } : {}) };
     const answered = await this.#server.ask("sheerpole/ask", there);

@@ -16,13 +16,25 @@ export default async function enters({ report, open, first_rig }) {
     await tools.tap("By tape");
     // The path is the root of 4^2 + 9^2 m, 9848.86 mm: 32' 3 3/4" is 9848.85 mm, as a double a little less.
     await lines_of(tools, ["3", "2", "ft '", "3", "3/4"]);
-    report.none(`${size}: the pad says what it is in millimetres, and that it agrees`, /9848\.8 mm.*agrees/.test(await text_of(page, ".echo")) ? [] : [await text_of(page, ".echo")]);
+    report.none(
+      `${size}: the pad says what it is in millimetres, and that it agrees`,
+      /9848\.8 mm.*agrees/.test(await text_of(page, ".echo")) ? [] : [await text_of(page, ".echo")],
+    );
     await lines_of(tools, ["Rub out", "Rub out", "4", "3/4"]);
-    report.none(`${size}: an inch too many is told`, /inch/.test(await text_of(page, ".echo")) ? [] : [await text_of(page, ".echo")]);
+    report.none(
+      `${size}: an inch too many is told`,
+      /inch/.test(await text_of(page, ".echo")) ? [] : [await text_of(page, ".echo")],
+    );
     await lines_of(tools, ["Rub out", "Rub out", "3", "3/4", "Put in"]);
     const once = await kept_text(page);
-    report.none(`${size}: one run stands in the text`, /reading of forestay \{\n {2}method: tape\n {2}runs: 32' 3 3\/4" measured\n/.test(once) ? [] : [once.slice(-200)]);
-    report.none(`${size}: the forestay agrees with its measured points, so it is ready`, (await page.$(".big.ready")) ? [] : [await text_of(page, ".big .st")]);
+    report.none(
+      `${size}: one run stands in the text`,
+      /reading of forestay \{\n {2}method: tape\n {2}runs: 32' 3 3\/4" measured\n/.test(once) ? [] : [once.slice(-200)],
+    );
+    report.none(
+      `${size}: the forestay agrees with its measured points, so it is ready`,
+      (await page.$(".big.ready")) ? [] : [await text_of(page, ".big .st")],
+    );
     await tools.tap("css:#menu");
     await tools.tap("Go back");
     report.none(`${size}: it is taken back`, (await kept_text(page)) === two_stays ? [] : ["it is not"]);
@@ -36,10 +48,20 @@ export default async function enters({ report, open, first_rig }) {
     report.none(`${size}: its cut is X and so much more`, /^X \+ \d/.test(cut) ? [] : [cut]);
     await tools.tap("Hoisted again: same place");
     report.none(`${size}: hoisted twice it is ready`, (await page.$(".big.ready")) ? [] : [await text_of(page, ".big .st")]);
-    report.none(`${size}: the marks say where they are on the cord`, (await page.$$eval(".marks .v", (all) => all.map((each) => each.innerText))).some((each) => /past U/.test(each)) ? [] : ["no mark is past U"]);
+    report.none(
+      `${size}: the marks say where they are on the cord`,
+      (await page.$$eval(".marks .v", (all) => all.map((each) => each.innerText))).some((each) => /past U/.test(each))
+        ? []
+        : ["no mark is past U"],
+    );
     await go(tools, "cord/port-cord");
     await tools.tap("css:.knots .stepper button:last-child");
-    report.none(`${size}: knots are counted in the text`, /reading of lower-shroud\.port \{[^}]*knots: 3|reading of cap-shroud\.port \{[^}]*knots: 2/.test(await kept_text(page)) ? [] : [await kept_text(page)]);
+    report.none(
+      `${size}: knots are counted in the text`,
+      /reading of lower-shroud\.port \{[^}]*knots: 3|reading of cap-shroud\.port \{[^}]*knots: 2/.test(await kept_text(page))
+        ? []
+        : [await kept_text(page)],
+    );
     report.none(`${size}: nothing asked for, nothing said`, tools.complaints);
     await tools.close();
   }

@@ -30,7 +30,10 @@ export default async function inside({ report, open, build }) {
   report.none("the worker was started and asked, with all its bytes", tile.includes("Cutter of a worker, 70000") ? [] : [tile]);
   await go(tools, "start/4");
   await tools.tap("Make the list of stays");
-  report.none("what it refuses is told", /not here/.test(await text_of(tools.page, "dialog[open]")) ? [] : [await text_of(tools.page, "dialog[open]")]);
+  report.none(
+    "what it refuses is told",
+    /not here/.test(await text_of(tools.page, "dialog[open]")) ? [] : [await text_of(tools.page, "dialog[open]")],
+  );
   report.none("nothing asked for, nothing said", tools.complaints);
   await tools.close();
 }

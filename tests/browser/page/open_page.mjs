@@ -31,7 +31,10 @@ export async function open_page(browser, { file, program, docs, size, look = "li
   const bridge = inside ? null : new Bridge(program, docs);
   await bridge?.start();
   await page.setViewport(SIZES[size]);
-  await page.emulateMediaFeatures([{ name: "prefers-color-scheme", value: look }, { name: "prefers-reduced-motion", value: "reduce" }]);
+  await page.emulateMediaFeatures([
+    { name: "prefers-color-scheme", value: look },
+    { name: "prefers-reduced-motion", value: "reduce" },
+  ]);
   if (bridge) await page.exposeFunction("sheerpole_bridge", (...values) => bridge.call(...values));
   const url = pathToFileURL(file).href;
   const session = await page.createCDPSession();
@@ -70,7 +73,11 @@ export async function open_page(browser, { file, program, docs, size, look = "li
           const shown = (each) => each.checkVisibility() && !each.disabled;
           const all = [...top.querySelectorAll("button")].filter(shown);
           const text = (each) => each.innerText.replace(/\s+/g, " ").trim();
-          return all.find((each) => text(each) === words) ?? all.find((each) => text(each).startsWith(words)) ?? all.find((each) => text(each).includes(words));
+          return (
+            all.find((each) => text(each) === words) ??
+            all.find((each) => text(each).startsWith(words)) ??
+            all.find((each) => text(each).includes(words))
+          );
         },
         { timeout: 8000 },
         what,

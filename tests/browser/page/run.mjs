@@ -26,7 +26,11 @@ const report = new Report();
 const built = mkdtempSync(path.join(os.tmpdir(), "sheerpole-built-"));
 const build = (name, ...more) => {
   const into = path.join(built, name);
-  execFileSync(process.execPath, [path.join(project, "compiler/page/build.mjs"), "--into", into, ...(core ? ["--core", path.resolve(core)] : []), ...more], { stdio: "pipe" });
+  execFileSync(
+    process.execPath,
+    [path.join(project, "compiler/page/build.mjs"), "--into", into, ...(core ? ["--core", path.resolve(core)] : []), ...more],
+    { stdio: "pipe" },
+  );
   return into;
 };
 
@@ -36,11 +40,18 @@ try {
   const again = build("again.html");
   report.none("two builds are the same bytes", readFileSync(file).equals(readFileSync(again)) ? [] : ["they are not"]);
   const policy = /Content-Security-Policy" content="([^"]*)"/.exec(readFileSync(file, "utf8"))[1];
-  report.none("the policy lets nothing in from elsewhere", /default-src 'none'/.test(policy) && !/https?:|\*|connect-src/.test(policy) ? [] : [policy]);
+  report.none(
+    "the policy lets nothing in from elsewhere",
+    /default-src 'none'/.test(policy) && !/https?:|\*|connect-src/.test(policy) ? [] : [policy],
+  );
 
   const begun = path.join(built, "first.rig");
   const numbers = ["--mast-height", "12.5 m", "--beam", "3.4 m", "--base", "3.6 m"];
-  execFileSync(program, ["begin", begun, "--rig", "fractional-sloop", "--line", "rope", "--measured-by", "cord", "--boat", "First", ...numbers], { stdio: "pipe" });
+  execFileSync(
+    program,
+    ["begin", begun, "--rig", "fractional-sloop", "--line", "rope", "--measured-by", "cord", "--boat", "First", ...numbers],
+    { stdio: "pipe" },
+  );
 
   browser = await launch();
   const context = {

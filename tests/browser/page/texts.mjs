@@ -23,7 +23,10 @@ export default async function texts({ report, open }) {
     const slip = two_stays.replace("(length: 350 mm)", "(lenght: 350 mm)");
     await open_files(tools, { "slip.rig": slip });
     const line = slip.slice(0, slip.indexOf("lenght")).split("\n").length;
-    report.none(`${size}: the top says which line cannot be read`, new RegExp(`Line ${line} cannot be read`).test(await text_of(page, ".bar .who")) ? [] : [await text_of(page, ".bar .who")]);
+    report.none(
+      `${size}: the top says which line cannot be read`,
+      new RegExp(`Line ${line} cannot be read`).test(await text_of(page, ".bar .who")) ? [] : [await text_of(page, ".bar .who")],
+    );
     await go(tools, "papers");
     report.none(`${size}: no paper is offered`, (await page.$(".plist")) ? ["one is"] : []);
     await go(tools, `text/slip.rig:${line}`);
@@ -32,10 +35,23 @@ export default async function texts({ report, open }) {
     await target.evaluate((each) => each.scrollIntoView({ block: "center" }));
     await (size === "phone" ? target.tap() : target.click());
     await tools.settle();
-    report.none(`${size}: the line has the mark of a finding`, await page.$$eval(".cm-gutterElement.has", (all, right) => (all.some((each) => each.textContent === right) ? [] : all.map((each) => each.textContent)), String(line)));
+    report.none(
+      `${size}: the line has the mark of a finding`,
+      await page.$$eval(
+        ".cm-gutterElement.has",
+        (all, right) => (all.some((each) => each.textContent === right) ? [] : all.map((each) => each.textContent)),
+        String(line),
+      ),
+    );
     await tools.tap("css:.fix .btn.go");
-    report.none(`${size}: one tap and the slip is mended`, (await kept_text(page)) === two_stays ? [] : [/screw-12 \(.*/.exec(await kept_text(page))[0]]);
-    report.none(`${size}: there are numbers again`, /0 of 3 ready/.test(await text_of(page, ".bar .who")) ? [] : [await text_of(page, ".bar .who")]);
+    report.none(
+      `${size}: one tap and the slip is mended`,
+      (await kept_text(page)) === two_stays ? [] : [/screw-12 \(.*/.exec(await kept_text(page))[0]],
+    );
+    report.none(
+      `${size}: there are numbers again`,
+      /0 of 3 ready/.test(await text_of(page, ".bar .who")) ? [] : [await text_of(page, ".bar .who")],
+    );
 
     await page.focus(".cm-content");
     await page.keyboard.down("Control");
@@ -52,7 +68,11 @@ export default async function texts({ report, open }) {
     if (size === "desktop") {
       const folder = mkdtempSync(path.join(os.tmpdir(), "sheerpole-saved-"));
       const session = await page.createCDPSession();
-      await session.send("Browser.setDownloadBehavior", { behavior: "allow", downloadPath: folder, browserContextId: tools.context.id });
+      await session.send("Browser.setDownloadBehavior", {
+        behavior: "allow",
+        downloadPath: folder,
+        browserContextId: tools.context.id,
+      });
       await tools.tap("css:#menu");
       await tools.tap("Save to a file");
       const saved = await downloaded(folder);
@@ -60,7 +80,12 @@ export default async function texts({ report, open }) {
       const before = await kept(page);
       await open_files(tools, { "back.rig-boat": saved.text });
       const after = await kept(page);
-      report.none("and is the same when it is opened", JSON.stringify(after.files) === JSON.stringify(before.files) && after.root === before.root && after.id !== before.id ? [] : ["it is not"]);
+      report.none(
+        "and is the same when it is opened",
+        JSON.stringify(after.files) === JSON.stringify(before.files) && after.root === before.root && after.id !== before.id
+          ? []
+          : ["it is not"],
+      );
     }
     report.none(`${size}: nothing asked for, nothing said`, tools.complaints);
     await tools.close();

@@ -47,7 +47,9 @@ export const text_of = (page, selector) => page.$eval(selector, (element) => ele
 /** The text of the paper that is shown. */
 export async function paper_text(page) {
   await page.waitForSelector("iframe.paper", { timeout: 10_000 });
-  await page.waitForFunction(() => (document.querySelector("iframe.paper").contentDocument?.body?.innerText ?? "").length > 20, { timeout: 10_000 });
+  await page.waitForFunction(() => (document.querySelector("iframe.paper").contentDocument?.body?.innerText ?? "").length > 20, {
+    timeout: 10_000,
+  });
   return page.$eval("iframe.paper", (frame) => frame.contentDocument.body.innerText);
 }
 
@@ -104,4 +106,5 @@ stay forestay "Forestay" {
 `;
 
 /** Everything that is assumed in a first rig, measured, so that nothing but the hoisting is left. */
-export const all_measured = (text) => text.replace(/ assumed( "[^"]*")?/g, (found, note) => (note?.includes("end of the cord") ? found : ` measured${note ?? ""}`));
+export const all_measured = (text) =>
+  text.replace(/ assumed( "[^"]*")?/g, (found, note) => (note?.includes("end of the cord") ? found : ` measured${note ?? ""}`));

@@ -29,8 +29,12 @@ export default async function tryables({ report, program, project }) {
       const setting = each.setting((each.base ?? 0) + each.step);
       const trial = await ask({ ask: "set", boat, settings: [setting] });
       // An error of a check is an answer; one that says that the setting itself cannot be read or bound is none.
-      const errors = trial.findings.files.flatMap((file) => file.findings).filter((one) => one.severity === "error" && one.place?.file === "command line");
-      const unread = errors.filter((one) => !/range|least|most|between/.test(one.message) && !SAID_OF_THE_VALUE.includes(one.finding));
+      const errors = trial.findings.files
+        .flatMap((file) => file.findings)
+        .filter((one) => one.severity === "error" && one.place?.file === "command line");
+      const unread = errors.filter(
+        (one) => !/range|least|most|between/.test(one.message) && !SAID_OF_THE_VALUE.includes(one.finding),
+      );
       if (unread.length) refused.push(`${setting}: ${unread[0].finding}: ${unread[0].message}`);
     }
     report.none(`what can be tried of ${boat}`, refused);

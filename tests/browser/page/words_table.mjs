@@ -9,8 +9,14 @@ export default async function words_table({ report, open, pseudo }) {
   const plain = () =>
     page.evaluate(() => {
       const found = [];
-      for (const each of document.querySelectorAll(".tabs button, .btn, h1, h2, .legend span, .next .lab, .try label, .seg button, .menu button, .plist h2")) {
-        const own = [...each.childNodes].filter((node) => node.nodeType === 3).map((node) => node.data).join("").trim();
+      for (const each of document.querySelectorAll(
+        ".tabs button, .btn, h1, h2, .legend span, .next .lab, .try label, .seg button, .menu button, .plist h2",
+      )) {
+        const own = [...each.childNodes]
+          .filter((node) => node.nodeType === 3)
+          .map((node) => node.data)
+          .join("")
+          .trim();
         const text = own || each.innerText.trim();
         if (/[A-Za-z]{3}/.test(text) && !text.includes("\u27e6") && each.checkVisibility()) found.push(text.slice(0, 60));
       }
@@ -20,7 +26,10 @@ export default async function words_table({ report, open, pseudo }) {
   const own = /Two stays|Cap shroud|Forestay|Turnbuckle|two\.rig|Letter/;
   for (const screen of ["start/0", "start/1", "start/2", "start/3", "start/4"]) {
     await go(tools, screen);
-    report.none(`words of ${screen}`, (await plain()).filter((each) => !/sloop|cutter|Ketch/i.test(each)));
+    report.none(
+      `words of ${screen}`,
+      (await plain()).filter((each) => !/sloop|cutter|Ketch/i.test(each)),
+    );
     report.none(`width of ${screen}`, await too_wide(page));
   }
   await go(tools, "start/0");
@@ -30,7 +39,10 @@ export default async function words_table({ report, open, pseudo }) {
   await tools.settle();
   for (const screen of ["numbers", "numbers/forestay", "rig", "papers", "text", "files"]) {
     await go(tools, screen);
-    report.none(`words of ${screen}`, (await plain()).filter((each) => !own.test(each)));
+    report.none(
+      `words of ${screen}`,
+      (await plain()).filter((each) => !own.test(each)),
+    );
     report.none(`width of ${screen}`, await too_wide(page));
   }
   await tools.close();

@@ -44,7 +44,11 @@ const METRIC = { mm: 1, cm: 10, m: 1000 };
  * @returns {number | null} null: it is no length, or has no unit
  */
 export function read_length(text) {
-  const said = text.trim().replace(/\u2032/g, "'").replace(/\u2033/g, '"').replace(/_/g, "");
+  const said = text
+    .trim()
+    .replace(/\u2032/g, "'")
+    .replace(/\u2033/g, '"')
+    .replace(/_/g, "");
   const metric = /^(\d+(?:\.\d+)?)\s*(mm|cm|m)$/.exec(said);
   if (metric) return Number(metric[1]) * METRIC[metric[2]];
   const feet = /^(?:(\d+)\s*(?:'|ft))?\s*(?:(\d+(?:\.\d+)?)?\s*(?:(\d+)\/(\d+))?\s*(?:"|in))?$/.exec(said);

@@ -19,7 +19,11 @@ async function of_lengths(ask, paper) {
   return {
     stays,
     cut_list: cut_list ? JSON.parse(cut_list) : { pieces: [], adjusters: [] },
-    strips: made?.flatMap((each) => each.files).filter((each) => each.name.startsWith("stay-strips")).map((each) => each.text) ?? [],
+    strips:
+      made
+        ?.flatMap((each) => each.files)
+        .filter((each) => each.name.startsWith("stay-strips"))
+        .map((each) => each.text) ?? [],
     diagram: file("rig-diagram.svg") ?? "",
   };
 }
@@ -65,7 +69,10 @@ function pieces_of(lengths) {
     return stay.pieces.map((piece) => ({
       ...piece,
       stay: stay.name,
-      title: stay.pieces.length > 1 ? `${short_title(stay.title, titles)} (${piece.name.replace(/^.* (\d+ of \d+)$/, "$1")})` : short_title(stay.title, titles),
+      title:
+        stay.pieces.length > 1
+          ? `${short_title(stay.title, titles)} (${piece.name.replace(/^.* (\d+ of \d+)$/, "$1")})`
+          : short_title(stay.title, titles),
       full_title: stay.title,
       side: /\.(port|starboard)$/.exec(stay.name)?.[1] ?? "centre",
       state: piece.state === "not measured" && piece.reasons.length === 0 ? "drawn" : (STATES[piece.state] ?? "not"),

@@ -42,7 +42,13 @@ export function changed(project, texts, how) {
   const last = project.steps.at(-1);
   let step = { words: how.words, at: how.at, back, ...(root === project.root ? {} : { root: project.root }) };
   let steps = project.steps;
-  if (how.typing && last?.typing && how.at - last.at < ONE_STEP_MS && last.back.length === 1 && last.back[0].file === back[0].file) {
+  if (
+    how.typing &&
+    last?.typing &&
+    how.at - last.at < ONE_STEP_MS &&
+    last.back.length === 1 &&
+    last.back[0].file === back[0].file
+  ) {
     const before = with_edits(with_edits(files[back[0].file], [back[0].edit]), [last.back[0].edit]);
     step.back = [{ file: back[0].file, edit: difference(files[back[0].file], before) ?? { begin: 0, end: 0, text: "" } }];
     steps = steps.slice(0, -1);

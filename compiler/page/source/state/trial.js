@@ -88,7 +88,21 @@ function of_point(entry, value, source) {
 }
 
 /** What is a record of something, or holds in one state or layer alone, is no value of the boat that could be another. */
-const RECORDS = new Set(["reading", "cord", "tape", "state", "layer", "changes", "inspection", "piece", "waiver", "shop", "stock", "rule", "limits"]);
+const RECORDS = new Set([
+  "reading",
+  "cord",
+  "tape",
+  "state",
+  "layer",
+  "changes",
+  "inspection",
+  "piece",
+  "waiver",
+  "shop",
+  "stock",
+  "rule",
+  "limits",
+]);
 
 /** The declaration in which a number stands; nothing of a `let`. */
 const around = (entry, declarations) =>

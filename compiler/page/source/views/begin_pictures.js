@@ -2,7 +2,12 @@
 
 import { html, svg } from "lit-html";
 
-const cord_knots = [[68, 247], [55, 251.5], [42, 254.2], [29, 255.6]];
+const cord_knots = [
+  [68, 247],
+  [55, 251.5],
+  [42, 254.2],
+  [29, 255.6],
+];
 
 function welcome(words) {
   return html`<svg class="pic hero" viewBox="0 0 328 270" role="img" aria-label=${words.picture}>
@@ -24,12 +29,16 @@ export const begin_pictures = {
   welcome,
   rope: small(svg`<path d="M6 46H74M6 66H74" stroke-width="3" /><path d=${[8, 26, 44].map((x) => `M${x} 46l16 20M${x + 16} 46l-16 20`).join("")} stroke-width="2" />
     <path d="M74 46C92 30 114 38 114 56S92 82 74 66" stroke-width="3" /><path d="M80 52C92 44 104 46 104 56S92 68 80 60" stroke-width="2" />`),
-  wire: small(svg`<path d="M4 50H70M4 56H70M4 62H70" stroke-width="2.4" /><path d="M70 44H92V68H70Z" stroke-width="3" /><path d="M92 48H104A10 8 0 0 1 104 64H92" stroke-width="3" /><circle cx="103" cy="56" r="3.4" stroke-width="2.4" />`),
+  wire: small(
+    svg`<path d="M4 50H70M4 56H70M4 62H70" stroke-width="2.4" /><path d="M70 44H92V68H70Z" stroke-width="3" /><path d="M92 48H104A10 8 0 0 1 104 64H92" stroke-width="3" /><circle cx="103" cy="56" r="3.4" stroke-width="2.4" />`,
+  ),
   cord: small(svg`${mast}<path d="M66 16L28 108" stroke-width="2.6" /><path d="M58 16L20 108" class="cord" stroke-width="3.4" /><circle cx="22.5" cy="102" r="5.5" class="tied" />
     <path d="M19 111q-6 8-15 4" class="cord" stroke-width="3" /><circle cx="13" cy="116" r="3" class="tied" />`),
   tape: small(svg`${mast}<path d="M66 16L28 108" stroke-width="2.6" /><path d="M54 18L18 104" class="edge" stroke-width="7" />
     <path d=${Array.from({ length: 9 }, (_, i) => `M${52 - i * 4.2} ${22 + i * 10}l5 2`).join("")} class="cardline" stroke-width="1.6" /><rect x="4" y="96" width="22" height="18" rx="4" class="card" stroke-width="2.4" />`),
-  drawing: small(svg`${mast}<path d="M66 16L28 108" stroke-width="2.6" stroke-dasharray="7 7" /><text x="20" y="72" class="mark">?</text>`),
+  drawing: small(
+    svg`${mast}<path d="M66 16L28 108" stroke-width="2.6" stroke-dasharray="7 7" /><text x="20" y="72" class="mark">?</text>`,
+  ),
 };
 
 let rigs = null;

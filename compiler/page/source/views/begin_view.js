@@ -34,12 +34,14 @@ function rigs() {
   const shown = all || rest.includes(app.begin.rig) ? [...first, ...rest] : first;
   return html`<h1 tabindex="-1">${w.begin.which_rig}</h1><p class="soft">${w.begin.which_rig_words}</p>
     <div class="tiles">${shown.map((name) => tile("rig", name, rig_picture(name), of.get(name).title, w.begin.rigs[name] ?? ""))}
-    ${shown.length < starts.length
-      ? html`<button type="button" class="tile more" @click=${() => {
-          app.begin.all = true;
-          redraw();
-        }}><span><b>${w.begin.more(rest.length)}</b><small>${w.begin.more_words}</small></span></button>`
-      : nothing}</div>`;
+    ${
+      shown.length < starts.length
+        ? html`<button type="button" class="tile more" @click=${() => {
+            app.begin.all = true;
+            redraw();
+          }}><span><b>${w.begin.more(rest.length)}</b><small>${w.begin.more_words}</small></span></button>`
+        : nothing
+    }</div>`;
 }
 
 const lines = () => html`<h1 tabindex="-1">${w.begin.rope_or_wire}</h1><p class="soft">${w.begin.rope_or_wire_words}</p>
@@ -51,14 +53,29 @@ const ways = () => html`<h1 tabindex="-1">${w.begin.cord_or_tape}</h1><p class="
 const name_and_units = () => html`<h1 tabindex="-1">${w.begin.name}</h1>
   <label class="formrow strong">${w.begin.name_of_the_boat}<span class="field"><input id="boat-name" autocomplete="off" placeholder=${w.begin.my_boat} .value=${app.begin.name}
     @input=${(event) => (app.begin.name = event.target.value)} /></span></label>
-  <div class="formrow"><p class="strong">${w.lengths_in}</p>${segments(w.lengths_in, [["ft", w.feet_and_inches], ["mm", w.millimetres]], app.settings.unit, (unit) => set_setting("unit", unit))}</div>
+  <div class="formrow"><p class="strong">${w.lengths_in}</p>${segments(
+    w.lengths_in,
+    [
+      ["ft", w.feet_and_inches],
+      ["mm", w.millimetres],
+    ],
+    app.settings.unit,
+    (unit) => set_setting("unit", unit),
+  )}</div>
   <div class="note">${mark("todo")}<span><b>${w.begin.then}</b>${w.begin.then_words}</span></div>`;
 
 async function make() {
   const { rig, line, measured, name } = app.begin;
   const title = name.trim() || w.begin.my_boat;
   try {
-    const made = await app.compiler.ask({ ask: "begin", rig, line, measured, name: title, unit: app.settings.unit === "ft" ? "inches" : "millimetres" });
+    const made = await app.compiler.ask({
+      ask: "begin",
+      rig,
+      line,
+      measured,
+      name: title,
+      unit: app.settings.unit === "ft" ? "inches" : "millimetres",
+    });
     const file = rig_name(title);
     await begin_project(file, { [file]: made.text });
     go("numbers");
@@ -68,7 +85,8 @@ async function make() {
   }
 }
 
-const welcome = () => html`<div class="welcome"><h1 tabindex="-1">${w.begin.welcome}</h1><p>${w.begin.welcome_words}</p>${begin_pictures.welcome(w.begin)}</div>`;
+const welcome = () =>
+  html`<div class="welcome"><h1 tabindex="-1">${w.begin.welcome}</h1><p>${w.begin.welcome_words}</p>${begin_pictures.welcome(w.begin)}</div>`;
 
 export function begin_view(of) {
   const step = Math.min(STEPS, Math.max(0, Number(of) || 0));
@@ -79,10 +97,12 @@ export function begin_view(of) {
       <span class="middle">${step ? progress(step) : nothing}</span>
       ${step || app.project ? html`<button class="link bare" @click=${() => go(app.project ? "numbers" : "start/0")}>${w.stop}</button>` : nothing}</header>
     <main class="mid">${inside}</main>
-    <footer class="bot"><div>${step === 0
-      ? html`<button class="btn go wide tall" @click=${() => go("start/1")}>${w.begin.begin}</button>
+    <footer class="bot"><div>${
+      step === 0
+        ? html`<button class="btn go wide tall" @click=${() => go("start/1")}>${w.begin.begin}</button>
           <span class="pair"><button class="btn quiet" @click=${open_from_file}>${w.open_a_file}</button>
           ${boats ? html`<button class="btn quiet" @click=${() => open_dialog({ name: "boats" })}>${w.boats_here}</button>` : html`<button class="btn quiet" @click=${open_example}>${w.begin.see_example}</button>`}</span>
           <p class="sm soft center">${w.stays_here}</p>`
-      : html`<button class="btn go wide tall" @click=${() => (step < STEPS ? go(`start/${step + 1}`) : make())}>${step < STEPS ? w.next_word : w.begin.make_list}</button>`}</div></footer>`;
+        : html`<button class="btn go wide tall" @click=${() => (step < STEPS ? go(`start/${step + 1}`) : make())}>${step < STEPS ? w.next_word : w.begin.make_list}</button>`
+    }</div></footer>`;
 }

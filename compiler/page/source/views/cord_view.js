@@ -14,8 +14,12 @@ const MOST_KNOTS = 12;
 
 const rope = (knots) =>
   svg`<svg class="rope" viewBox="0 0 84 100" preserveAspectRatio="none" aria-hidden="true"><path d="M30 0V100" vector-effect="non-scaling-stroke" /></svg>
-    ${knots === null ? nothing : svg`<svg class="knot" viewBox="0 0 84 24" aria-hidden="true"><path d="M30 12H82" /><rect x="18" y="5" width="24" height="14" rx="6" />
-      ${Array.from({ length: Math.min(knots, 6) }, (_, i) => svg`<ellipse cx=${50 + i * 7} cy="12" rx="3" ry="4.6" />`)}</svg>`}`;
+    ${
+      knots === null
+        ? nothing
+        : svg`<svg class="knot" viewBox="0 0 84 24" aria-hidden="true"><path d="M30 12H82" /><rect x="18" y="5" width="24" height="14" rx="6" />
+      ${Array.from({ length: Math.min(knots, 6) }, (_, i) => svg`<ellipse cx=${50 + i * 7} cy="12" rx="3" ry="4.6" />`)}</svg>`
+    }`;
 
 const hoists = (all) => w.hoisted_times(all.filter((each) => !each.assumed).length);
 
@@ -26,8 +30,10 @@ function knot_row(cord, knot) {
   return html`<li class="knots"><span class="hang">${rope(knot.knots)}</span><div class="kk">
       <div class="ss"><h2>${[...new Set(knot.stays.map(({ piece }) => piece.title))].join(", ") || w.no_tally}</h2>
         ${knot.stays.map(
-          ({ piece, readings }) => html`<button @click=${() => go(`numbers/${piece.name}`)}>${mark(piece.state, true)}<span>${
-            piece.side === "centre" ? hoists(readings) : html`<b>${w.sides[piece.side]}</b>, ${hoists(readings)}`}</span></button>`,
+          ({ piece, readings }) =>
+            html`<button @click=${() => go(`numbers/${piece.name}`)}>${mark(piece.state, true)}<span>${
+              piece.side === "centre" ? hoists(readings) : html`<b>${w.sides[piece.side]}</b>, ${hoists(readings)}`
+            }</span></button>`,
         )}</div>
       ${stepper(w.knots_of(knot.stays[0]?.piece.title ?? ""), knot.knots ?? 0, 1, MOST_KNOTS, set)}
       ${knot.clash ? html`<p class="note"><span class="g not s" aria-hidden="true"></span><span>${w.clash}</span></p>` : nothing}
@@ -54,18 +60,25 @@ export function cord_view(name) {
 
 /** Which stay goes on this cord. */
 export function on_cord_dialog(dialog) {
-  const waiting = app.answers.pieces.filter((piece) => !readings_of(app.answers, piece.stay).some((each) => each.cord && !each.assumed));
+  const waiting = app.answers.pieces.filter(
+    (piece) => !readings_of(app.answers, piece.stay).some((each) => each.cord && !each.assumed),
+  );
   return dialog_frame(
     w.another_stay,
     html`<ul class="menu">${waiting.map(
-      (piece) => html`<li><button @click=${() => open_dialog({ name: "cord", piece: piece.name, cord: dialog.cord })}>${mark(piece.state)}<span>${piece_title(piece)}</span></button></li>`,
+      (piece) =>
+        html`<li><button @click=${() => open_dialog({ name: "cord", piece: piece.name, cord: dialog.cord })}>${mark(piece.state)}<span>${piece_title(piece)}</span></button></li>`,
     )}${waiting.length ? nothing : html`<li><p class="item">${w.every_stay_measured}</p></li>`}</ul>`,
   );
 }
 
 /** A name of the language for a cord that is new. */
 function cord_name(title) {
-  const plain = title.toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-|-$/g, "") || "cord";
+  const plain =
+    title
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, "-")
+      .replace(/^-|-$/g, "") || "cord";
   const taken = new Set(app.answers.declarations.map((each) => each.name));
   const safe = /^[a-z]/.test(plain) ? plain : `cord-${plain}`;
   for (let count = 1; ; ++count) {
@@ -83,7 +96,9 @@ export function cord_dialog(dialog) {
   const cord = cords.find((each) => each.name === dialog.cord);
   dialog.knots ??= there && there.cord === dialog.cord && there.knots !== null ? there.knots : free_tally(cord);
   dialog.colour ??= w.first_colour;
-  const shared = cord?.knots.find((each) => each.knots === dialog.knots)?.stays.filter(({ piece: other }) => other.title !== piece.title) ?? [];
+  const shared =
+    cord?.knots.find((each) => each.knots === dialog.knots)?.stays.filter(({ piece: other }) => other.title !== piece.title) ??
+    [];
   const put = (event) => {
     event.preventDefault();
     const { root } = app.project;
@@ -114,11 +129,18 @@ export function cord_dialog(dialog) {
     html`<form @submit=${put}>
       <p>${w.cord_how}</p>
       <div class="formrow"><p class="strong">${w.which_cord}</p>
-        <div class="choices" role="group" aria-label=${w.which_cord}>${[...cords.map((each) => [each.name, each.title || each.name]), ["", w.new_cord]].map(
-          ([name, title]) => html`<button type="button" aria-pressed=${String(name === dialog.cord)} @click=${() => choose(name)}>${title}</button>`)}</div></div>
-      ${dialog.cord === ""
-        ? html`<label class="formrow strong">${w.its_colour}<span class="field"><input .value=${dialog.colour} @input=${(event) => (dialog.colour = event.target.value)} /></span></label>`
-        : nothing}
+        <div class="choices" role="group" aria-label=${w.which_cord}>${[
+          ...cords.map((each) => [each.name, each.title || each.name]),
+          ["", w.new_cord],
+        ].map(
+          ([name, title]) =>
+            html`<button type="button" aria-pressed=${String(name === dialog.cord)} @click=${() => choose(name)}>${title}</button>`,
+        )}</div></div>
+      ${
+        dialog.cord === ""
+          ? html`<label class="formrow strong">${w.its_colour}<span class="field"><input .value=${dialog.colour} @input=${(event) => (dialog.colour = event.target.value)} /></span></label>`
+          : nothing
+      }
       <div class="formrow"><p class="strong">${w.little_knots}</p>
         <div class="pair even">${stepper(w.little_knots, dialog.knots, 1, MOST_KNOTS, (count) => {
           dialog.knots = count;

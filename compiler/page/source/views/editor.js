@@ -3,7 +3,18 @@
 import { autocompletion, completionKeymap } from "@codemirror/autocomplete";
 import { defaultKeymap, history, historyKeymap, indentWithTab } from "@codemirror/commands";
 import { Annotation, EditorState, RangeSet, StateEffect, StateField } from "@codemirror/state";
-import { Decoration, drawSelection, EditorView, GutterMarker, gutterLineClass, highlightActiveLine, hoverTooltip, keymap, lineNumbers, WidgetType } from "@codemirror/view";
+import {
+  Decoration,
+  drawSelection,
+  EditorView,
+  GutterMarker,
+  gutterLineClass,
+  highlightActiveLine,
+  hoverTooltip,
+  keymap,
+  lineNumbers,
+  WidgetType,
+} from "@codemirror/view";
 import { difference } from "../core/edits.js";
 
 const shown = StateEffect.define();
@@ -63,8 +74,7 @@ function made_of(state, { tokens, findings, open, card }) {
     if (to > line.to && finding !== open) to = line.to;
     if (to === from) to = Math.min(from + 1, line.to);
     if (to > from) marks.push(Decoration.mark({ class: `finding sev-${finding.severity}`, inclusive: false }).range(from, to));
-    if (finding === open)
-      marks.push(Decoration.widget({ widget: new Card(finding, card), block: true, side: 1 }).range(line.to));
+    if (finding === open) marks.push(Decoration.widget({ widget: new Card(finding, card), block: true, side: 1 }).range(line.to));
   }
   return {
     marks: Decoration.set(marks, true),
@@ -89,7 +99,13 @@ export function make_editor({ typed, complete, hover, tapped, label }) {
     return {
       from: Math.min(answer.place.begin.unit, context.pos),
       to: context.pos,
-      options: answer.proposals.map((each) => ({ label: each.insert || each.word, displayLabel: each.word, detail: each.detail, info: each.help, boost: each.wanted ? 5 : 0 })),
+      options: answer.proposals.map((each) => ({
+        label: each.insert || each.word,
+        displayLabel: each.word,
+        detail: each.detail,
+        info: each.help,
+        boost: each.wanted ? 5 : 0,
+      })),
       validFor: /^[\w.-]*$/,
     };
   };
@@ -102,7 +118,8 @@ export function make_editor({ typed, complete, hover, tapped, label }) {
       create: () => {
         const dom = document.createElement("div");
         dom.className = "help";
-        for (const line of [answer.code, ...answer.lines].filter(Boolean)) dom.append(Object.assign(document.createElement("p"), { textContent: line }));
+        for (const line of [answer.code, ...answer.lines].filter(Boolean))
+          dom.append(Object.assign(document.createElement("p"), { textContent: line }));
         return { dom };
       },
     };
@@ -123,7 +140,8 @@ export function make_editor({ typed, complete, hover, tapped, label }) {
         decorations,
         EditorView.contentAttributes.of({ "aria-label": label, spellcheck: "false", autocapitalize: "off", autocorrect: "off" }),
         EditorView.updateListener.of((update) => {
-          if (update.docChanged && !update.transactions.some((each) => each.annotation(from_outside))) typed(update.state.doc.toString());
+          if (update.docChanged && !update.transactions.some((each) => each.annotation(from_outside)))
+            typed(update.state.doc.toString());
         }),
         EditorView.domEventHandlers({
           click: (event, view) => {
@@ -144,7 +162,8 @@ export function make_editor({ typed, complete, hover, tapped, label }) {
         view.setState(state(text));
       } else {
         const edit = difference(view.state.doc.toString(), text);
-        if (edit) view.dispatch({ changes: { from: edit.begin, to: edit.end, insert: edit.text }, annotations: from_outside.of(true) });
+        if (edit)
+          view.dispatch({ changes: { from: edit.begin, to: edit.end, insert: edit.text }, annotations: from_outside.of(true) });
       }
     },
     decorate: (what) => view.dispatch({ effects: shown.of(made_of(view.state, what)) }),

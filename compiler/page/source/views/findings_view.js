@@ -11,8 +11,12 @@ import { mend } from "./text_view.js";
 /** All certain edits together. */
 function mend_all(findings) {
   const files = new Map();
-  for (const each of findings.flatMap((finding) => finding.edit.edits)) files.set(each.place.file, [...(files.get(each.place.file) ?? []), edit_of(each)]);
-  change_by([...files].map(([file, edits]) => ({ file, edits })), w.steps.mended(findings.length));
+  for (const each of findings.flatMap((finding) => finding.edit.edits))
+    files.set(each.place.file, [...(files.get(each.place.file) ?? []), edit_of(each)]);
+  change_by(
+    [...files].map(([file, edits]) => ({ file, edits })),
+    w.steps.mended(findings.length),
+  );
   toast(w.toast.mended(w.steps.mended(findings.length)));
 }
 
@@ -20,14 +24,16 @@ const one = (finding) =>
   html`<li class="find sev-${finding.severity}"><p class="w"><span class="sev">${w.severities[finding.severity]}</span></p>
     <p><b>${finding.message}</b></p>${finding.why ? html`<p class="soft">${finding.why}</p>` : nothing}
     <p class="acts">${finding.edit ? html`<button class="btn go" @click=${() => mend(finding)}>${finding.edit.title}</button>` : nothing}
-      ${finding.place && finding.place.file in app.project.files
-        ? html`<button class="btn quiet" @click=${() => {
-            close_dialog();
-            app.file = finding.place.file;
-            app.fix = finding;
-            go(`text/${finding.place.file}:${finding.place.begin.line + 1}`);
-          }}>${w.line(finding.place.begin.line + 1, Object.keys(app.project.files).length > 1 ? finding.place.file : "")}</button>`
-        : nothing}</p></li>`;
+      ${
+        finding.place && finding.place.file in app.project.files
+          ? html`<button class="btn quiet" @click=${() => {
+              close_dialog();
+              app.file = finding.place.file;
+              app.fix = finding;
+              go(`text/${finding.place.file}:${finding.place.begin.line + 1}`);
+            }}>${w.line(finding.place.begin.line + 1, Object.keys(app.project.files).length > 1 ? finding.place.file : "")}</button>`
+          : nothing
+      }</p></li>`;
 
 export function findings_dialog() {
   const all = all_findings(app.answers);

@@ -11,7 +11,10 @@ import { piece_title } from "./marks.js";
 function owner_of(entry) {
   const piece = app.answers.pieces.find((each) => each.stay === entry.of);
   if (piece) return piece_title(piece);
-  const point = app.answers.declarations.filter((each) => each.kind === "points").flatMap((each) => each.properties).find((each) => each.name === entry.of);
+  const point = app.answers.declarations
+    .filter((each) => each.kind === "points")
+    .flatMap((each) => each.properties)
+    .find((each) => each.name === entry.of);
   if (point) return point.title || entry.of;
   const declared = app.answers.declarations.find((each) => each.name === entry.of);
   return declared?.title || entry.of;
@@ -32,11 +35,13 @@ export function field(entry) {
   return html`<li class="ask">
     <p class="strong">${number_title(entry)}</p>
     <p class="why">${[entry.words, note || entry.mend, entry.help].filter(Boolean)[0] ?? ""}</p>
-    ${entry.write
-      ? html`<button class="field" @click=${() => open_dialog({ ...app.dialog, name: "keypad", entry, title: number_title(entry), then: app.dialog })}>
+    ${
+      entry.write
+        ? html`<button class="field" @click=${() => open_dialog({ ...app.dialog, name: "keypad", entry, title: number_title(entry), then: app.dialog })}>
           <span class="val">${value || w.tap_to_put_in}</span>
           ${value ? html`<span class="unit">${w.sources[entry.state] ?? entry.state}</span>` : html`<span class="unit">${entry.unit}</span>`}</button>`
-      : nothing}
+        : nothing
+    }
   </li>`;
 }
 

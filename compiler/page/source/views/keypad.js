@@ -67,7 +67,14 @@ function put_in(dialog, kind) {
   if (dialog.run_of) {
     const { root } = app.project;
     const piece = app.answers.pieces.find((each) => each.name === dialog.run_of);
-    const edits = write_run({ answers: app.answers, root, text: app.project.files[root], stay: piece.stay, length: value, date: today() });
+    const edits = write_run({
+      answers: app.answers,
+      root,
+      text: app.project.files[root],
+      stay: piece.stay,
+      length: value,
+      date: today(),
+    });
     change_by([edits], w.steps.put_in(title, value));
     toast(w.toast.run);
   } else {
@@ -81,7 +88,12 @@ export function keypad_dialog(dialog) {
   const kind = sort_of(dialog);
   const { entry } = dialog;
   dialog.typed ??= kind.sort === "words" ? without_source(entry.written) : "";
-  dialog.source ??= entry && (["assumed", "missing"].includes(entry.state) || SOURCES.includes(entry.state)) ? (SOURCES.includes(entry.state) ? entry.state : "measured") : "";
+  dialog.source ??=
+    entry && (["assumed", "missing"].includes(entry.state) || SOURCES.includes(entry.state))
+      ? SOURCES.includes(entry.state)
+        ? entry.state
+        : "measured"
+      : "";
   const type = (key) => {
     dialog.typed = with_key(dialog.typed, key);
     redraw();
@@ -89,7 +101,11 @@ export function keypad_dialog(dialog) {
   const key = (name, words, look = "") => html`<button type="button" class=${look} @click=${() => type(name)}>${words}</button>`;
   const fraction = (name) => {
     const [top, bottom] = name.split("/");
-    return key(name, html`<span class="vh">${name}</span><span class="fr" aria-hidden="true"><sup>${top}</sup>\u2044<sub>${bottom}</sub></span>`, "fk");
+    return key(
+      name,
+      html`<span class="vh">${name}</span><span class="fr" aria-hidden="true"><sup>${top}</sup>\u2044<sub>${bottom}</sub></span>`,
+      "fk",
+    );
   };
   const digits = (all) => [...all].map((digit) => key(digit, digit));
   const unit = (name) => key(name, w.keys[name], "fk");
@@ -97,9 +113,9 @@ export function keypad_dialog(dialog) {
   return dialog_frame(
     dialog.title,
     html`<form class="kp ${kind.sort}" @submit=${(event) => {
-        event.preventDefault();
-        put_in(dialog, kind);
-      }}>
+      event.preventDefault();
+      put_in(dialog, kind);
+    }}>
       <label class="vh" for="typed">${dialog.title}</label>
       <input id="typed" class="show" autofocus autocomplete="off" spellcheck="false" inputmode=${kind.sort === "words" ? "text" : "none"} .value=${dialog.typed}
         @input=${(event) => {
@@ -107,17 +123,31 @@ export function keypad_dialog(dialog) {
           redraw();
         }} />
       <div class="echo" aria-live="polite">${echo(dialog, kind)}${entry?.help && kind.sort !== "length" ? html`<p class="soft sm">${entry.help} ${entry.range}</p>` : nothing}</div>
-      ${dialog.source ? html`<div class="seg small" role="group" aria-label=${w.where_from}>${SOURCES.map(
-        (source) => html`<button type="button" aria-pressed=${String(source === dialog.source)} @click=${() => {
-          dialog.source = source;
-          redraw();
-        }}>${w.sources[source]}</button>`)}</div>` : nothing}
-      ${same ? html`<button type="button" class="btn quiet wide same" @click=${() => {
-        dialog.typed = same;
-        redraw();
-      }}>${w.same_value(without_source(entry.written))}</button>` : nothing}
-      ${kind.sort === "length" ? html`<div class="grid">
-        ${digits("789")}${unit("ft")}${digits("456")}${unit("in")}${digits("123")}${unit("mm")}${digits("0")}${FRACTIONS.map(fraction)}</div>` : nothing}
+      ${
+        dialog.source
+          ? html`<div class="seg small" role="group" aria-label=${w.where_from}>${SOURCES.map(
+              (source) =>
+                html`<button type="button" aria-pressed=${String(source === dialog.source)} @click=${() => {
+                  dialog.source = source;
+                  redraw();
+                }}>${w.sources[source]}</button>`,
+            )}</div>`
+          : nothing
+      }
+      ${
+        same
+          ? html`<button type="button" class="btn quiet wide same" @click=${() => {
+              dialog.typed = same;
+              redraw();
+            }}>${w.same_value(without_source(entry.written))}</button>`
+          : nothing
+      }
+      ${
+        kind.sort === "length"
+          ? html`<div class="grid">
+        ${digits("789")}${unit("ft")}${digits("456")}${unit("in")}${digits("123")}${unit("mm")}${digits("0")}${FRACTIONS.map(fraction)}</div>`
+          : nothing
+      }
       ${kind.sort === "number" ? html`<div class="grid three">${digits("789456123")}${key(".", ".", "fk")}${digits("0")}<span class="unit">${kind.unit}</span></div>` : nothing}
       <div class="pair">${kind.sort === "words" ? nothing : html`<button type="button" class="btn quiet" @click=${() => type("rub")}>${w.rub_out}</button>`}
         <button class="btn go">${w.put_in}</button></div>

@@ -67,7 +67,10 @@ function hardware_rows(piece, rows) {
 }
 
 /** Aloft first. */
-const by_end = (rows) => [...rows.filter(({ name }) => name.includes("aloft")), ...rows.filter(({ name }) => !name.includes("aloft"))];
+const by_end = (rows) => [
+  ...rows.filter(({ name }) => name.includes("aloft")),
+  ...rows.filter(({ name }) => !name.includes("aloft")),
+];
 
 export function ladder(piece) {
   const section = (name) => piece.card.sum.find((each) => each.name === name);
@@ -77,9 +80,11 @@ export function ladder(piece) {
   const hidden = piece.state === "todo" || piece.state === "not";
   const x = piece.card.unknown;
   return html`<ol class="lad">
-      ${x
-        ? html`<li><div><span class="pic"></span><span class="t">${w.x_pin_to_pin}<small>${piece.card.unknown_source?.note ?? ""}</small></span><span class="v">X</span></div></li>`
-        : nothing}
+      ${
+        x
+          ? html`<li><div><span class="pic"></span><span class="t">${w.x_pin_to_pin}<small>${piece.card.unknown_source?.note ?? ""}</small></span><span class="v">X</span></div></li>`
+          : nothing
+      }
       ${pins ? pins.rows.filter((row) => !x || Math.abs(row.amount_mm) >= 0.05).map((row) => row_html(row, piece, null)) : nothing}
       ${hardware_rows(piece, body?.rows ?? [])}
     </ol>
@@ -97,6 +102,7 @@ export function cord_marks(piece) {
     return html`${length_html(Math.abs(mm))}<small>${mm < 0 ? w.past(end) : w.inside(end)}</small>`;
   };
   return html`<ol class="marks">${marks.map(
-    (each, i) => html`<li><span class="pin" aria-hidden="true">${i + 1}</span><span class="t">${each.name}</span><span class="v">${place(each)}</span></li>`,
+    (each, i) =>
+      html`<li><span class="pin" aria-hidden="true">${i + 1}</span><span class="t">${each.name}</span><span class="v">${place(each)}</span></li>`,
   )}</ol>`;
 }

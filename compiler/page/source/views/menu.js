@@ -1,7 +1,19 @@
 // The one menu: keep, hand on, go back, open, settings; and the files of the boat.
 
 import { html, nothing } from "lit-html";
-import { app, begin_project, change, close_dialog, go, go_back, open_dialog, open_project, redraw, set_setting, toast } from "../state/app.js";
+import {
+  app,
+  begin_project,
+  change,
+  close_dialog,
+  go,
+  go_back,
+  open_dialog,
+  open_project,
+  redraw,
+  set_setting,
+  toast,
+} from "../state/app.js";
 import { boat_file } from "../state/boat_file.js";
 import { add_files, missing_libraries, open_boat } from "../state/open_files.js";
 import { drop_project, kept_boats, kept_project, title_of } from "../state/storage.js";
@@ -50,7 +62,10 @@ export function menu_dialog() {
   return dialog_frame(
     title_of(app.project),
     html`<ul class="menu">
-        ${item("save", w.save_to_file, w.one_file(file_name()), () => { close_dialog(); save_boat(); })}
+        ${item("save", w.save_to_file, w.one_file(file_name()), () => {
+          close_dialog();
+          save_boat();
+        })}
         ${item("share", w.share, w.share_words, async () => {
           close_dialog();
           await share_file(file_name(), boat_file(app.project));
@@ -62,9 +77,34 @@ export function menu_dialog() {
         ${item("boats", w.boats_here, "", () => open_dialog({ name: "boats" }))}
         ${item("fresh", w.begin_another, "", away("start/1"))}
       </ul>
-      <div class="formrow"><p class="strong">${w.lengths_in}</p>${segments(w.lengths_in, [["ft", w.feet_and_inches], ["mm", w.millimetres]], app.settings.unit, (unit) => set_setting("unit", unit))}</div>
-      <div class="formrow"><p class="strong">${w.look}</p>${segments(w.look, [["auto", w.looks.auto], ["light", w.looks.light], ["dark", w.looks.dark]], app.settings.look, (look) => set_setting("look", look))}</div>
-      <div class="formrow"><p class="strong">${w.paper}</p>${segments(w.paper, [["a4", "A4"], ["letter", "Letter"]], app.settings.paper, (paper) => set_setting("paper", paper))}</div>
+      <div class="formrow"><p class="strong">${w.lengths_in}</p>${segments(
+        w.lengths_in,
+        [
+          ["ft", w.feet_and_inches],
+          ["mm", w.millimetres],
+        ],
+        app.settings.unit,
+        (unit) => set_setting("unit", unit),
+      )}</div>
+      <div class="formrow"><p class="strong">${w.look}</p>${segments(
+        w.look,
+        [
+          ["auto", w.looks.auto],
+          ["light", w.looks.light],
+          ["dark", w.looks.dark],
+        ],
+        app.settings.look,
+        (look) => set_setting("look", look),
+      )}</div>
+      <div class="formrow"><p class="strong">${w.paper}</p>${segments(
+        w.paper,
+        [
+          ["a4", "A4"],
+          ["letter", "Letter"],
+        ],
+        app.settings.paper,
+        (paper) => set_setting("paper", paper),
+      )}</div>
       <ul class="menu">${item("about", w.about, "", () => open_dialog({ name: "about" }))}</ul>
       <p class="soft sm">${w.stays_here}</p>`,
   );
@@ -76,11 +116,12 @@ export function boats_dialog() {
     w.boats_here,
     html`<ul class="menu">${boats.map(
       (boat) => html`<li class="two"><button aria-current=${String(boat.id === app.project?.id)} @click=${() => {
-          open_project(kept_project(boat.id), false);
-          close_dialog();
-          go("numbers");
-        }}>${icon(ICONS.boats)}<span>${boat.title}${boat.id === app.project?.id ? html`<small>${w.is_open}</small>` : nothing}</span></button>
-        ${boat.id === app.project?.id ? nothing : html`<button class="side" aria-label=${w.take_off(boat.title)} @click=${() => open_dialog({ name: "sure", boat })}>\u00d7</button>`}</li>`)}</ul>
+        open_project(kept_project(boat.id), false);
+        close_dialog();
+        go("numbers");
+      }}>${icon(ICONS.boats)}<span>${boat.title}${boat.id === app.project?.id ? html`<small>${w.is_open}</small>` : nothing}</span></button>
+        ${boat.id === app.project?.id ? nothing : html`<button class="side" aria-label=${w.take_off(boat.title)} @click=${() => open_dialog({ name: "sure", boat })}>\u00d7</button>`}</li>`,
+    )}</ul>
       <p><button class="btn quiet wide" @click=${open_from_file}>${w.open_a_file}</button></p>`,
   );
 }
@@ -107,11 +148,18 @@ export function files_view() {
   return html`<nav class="back"><button @click=${() => go("text")}>\u2039 ${w.views.text}</button></nav>
     <header class="head"><h1>${w.files_and_libraries}</h1><p class="soft">${w.files_words}</p></header>
     <div class="in"><ul class="menu">${names.map(
-      (name) => html`<li class="two"><button @click=${() => go(`text/${name}:1`)}>${icon(ICONS.files)}<span>${name}<small>${name === app.project.root ? w.the_boat : w.library}</small></span>${arrow}</button>
-        ${name === app.project.root ? nothing : html`<button class="side" aria-label=${w.take_away(name)} @click=${() => {
-          change({ [name]: null }, w.steps.removed(name));
-          toast(w.toast.removed(name));
-        }}>\u00d7</button>`}</li>`)}</ul>
+      (
+        name,
+      ) => html`<li class="two"><button @click=${() => go(`text/${name}:1`)}>${icon(ICONS.files)}<span>${name}<small>${name === app.project.root ? w.the_boat : w.library}</small></span>${arrow}</button>
+        ${
+          name === app.project.root
+            ? nothing
+            : html`<button class="side" aria-label=${w.take_away(name)} @click=${() => {
+                change({ [name]: null }, w.steps.removed(name));
+                toast(w.toast.removed(name));
+              }}>\u00d7</button>`
+        }</li>`,
+    )}</ul>
       ${missing.length ? html`<p class="note"><span class="g not"></span><span><b>${w.library_missing}</b>${missing.join(", ")}</span></p>` : nothing}
       <div class="pair"><button class="btn" @click=${add}>${w.add_file}</button>
         <button class="btn quiet" @click=${() => {
@@ -122,11 +170,15 @@ export function files_view() {
         }}>${w.new_library}</button></div></div>`;
 }
 
-export const message_dialog = ({ heading, words }) => dialog_frame(heading, html`<p>${words}</p><p><button class="btn go wide" @click=${close_dialog}>${w.close}</button></p>`);
+export const message_dialog = ({ heading, words }) =>
+  dialog_frame(heading, html`<p>${words}</p><p><button class="btn go wide" @click=${close_dialog}>${w.close}</button></p>`);
 
 export function about_dialog() {
   const licence = document.getElementById("licences")?.textContent ?? "";
-  return dialog_frame(w.about, html`<p>${w.about_words}</p><p>${w.caution}</p><h3>${w.licences}</h3><pre class="licence" tabindex="0">${licence}</pre>`);
+  return dialog_frame(
+    w.about,
+    html`<p>${w.about_words}</p><p>${w.caution}</p><h3>${w.licences}</h3><pre class="licence" tabindex="0">${licence}</pre>`,
+  );
 }
 
 /** The boat that comes with the page. */

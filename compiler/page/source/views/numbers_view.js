@@ -63,9 +63,11 @@ function tally() {
   const legend = ["ready", "once", "not", "drawn", "todo"].filter((state) => of[state] > 0);
   return html`<div class="in tallied">
     <div class="tally" aria-hidden="true">${pieces.map((piece) => html`<i class=${app.trial.value !== null ? "not" : piece.state}></i>`)}</div>
-    ${app.trial.value !== null
-      ? html`<p class="sm strong">${w.trial_words}</p>`
-      : html`<div class="legend">${legend.map((state) => html`<span>${mark(state, true)} ${w.count_of[state](of[state])}</span>`)}</div>`}
+    ${
+      app.trial.value !== null
+        ? html`<p class="sm strong">${w.trial_words}</p>`
+        : html`<div class="legend">${legend.map((state) => html`<span>${mark(state, true)} ${w.count_of[state](of[state])}</span>`)}</div>`
+    }
   </div>`;
 }
 
@@ -77,9 +79,11 @@ export function stale_note() {
   return html`<div class="in"><div class="note"><span class="g not" aria-hidden="true"></span>
     <span><b>${w.cannot_be_read(error)}</b>${error.message}
       ${app.answers.stale ? html`<br />${w.from_before}` : nothing}
-      <span class="acts">${missing_libraries(app.project).length
-        ? html`<button class="btn" @click=${() => go("files")}>${w.files_and_libraries}</button>`
-        : html`<button class="btn" @click=${() => go(place ? `text/${place.file}:${place.begin.line + 1}` : "text")}>${w.go_to_line}</button>`}</span></span></div></div>`;
+      <span class="acts">${
+        missing_libraries(app.project).length
+          ? html`<button class="btn" @click=${() => go("files")}>${w.files_and_libraries}</button>`
+          : html`<button class="btn" @click=${() => go(place ? `text/${place.file}:${place.begin.line + 1}` : "text")}>${w.go_to_line}</button>`
+      }</span></span></div></div>`;
 }
 
 export function numbers_view() {
@@ -87,18 +91,23 @@ export function numbers_view() {
   return html`<h1 class="vh">${w.views.numbers}</h1>
     ${app.answers.pieces.length ? tally() : nothing}
     ${stale_note()}
-    ${app.answers.pieces.length === 0 && !first_error(app.answers)
-      ? html`<div class="in"><p>${app.busy ? w.working : w.no_stays}</p></div>`
-      : html`<ul class="stays">${app.answers.pieces.map(row)}</ul>`}
-    ${cords.length
-      ? html`<section class="blk"><h2>${w.cords}</h2><ul class="menu">${cords.map(
-          (cord) => html`<li><button @click=${() => go(`cord/${cord.name}`)}>${cord_picture(3)}
+    ${
+      app.answers.pieces.length === 0 && !first_error(app.answers)
+        ? html`<div class="in"><p>${app.busy ? w.working : w.no_stays}</p></div>`
+        : html`<ul class="stays">${app.answers.pieces.map(row)}</ul>`
+    }
+    ${
+      cords.length
+        ? html`<section class="blk"><h2>${w.cords}</h2><ul class="menu">${cords.map(
+            (cord) => html`<li><button @click=${() => go(`cord/${cord.name}`)}>${cord_picture(3)}
             <span>${cord.title || cord.name}<small>${w.knots_on_it(cord.knots.length)}</small></span>${arrow}</button></li>`,
-        )}</ul></section>`
-      : nothing}
+          )}</ul></section>`
+        : nothing
+    }
     <section class="blk"><h2>${w.whole_boat}</h2><ul class="menu"><li>
       <button @click=${() => open_dialog({ name: "form", piece: null })}>${mark("not")}<span>${w.assumed_numbers}<small>${w.assumed_count(
-        app.answers.numbers.filter((each) => each.state === "assumed" || each.state === "missing").length)}</small></span>${arrow}</button>
+        app.answers.numbers.filter((each) => each.state === "assumed" || each.state === "missing").length,
+      )}</small></span>${arrow}</button>
     </li></ul></section>`;
 }
 

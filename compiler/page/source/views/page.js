@@ -75,7 +75,8 @@ function next_bar() {
 function banner() {
   if (app.full)
     return html`<div class="banner" role="alert"><span class="tx"><b>${w.browser_full}</b> ${w.browser_full_words}</span><button class="btn go" @click=${save_boat}>${w.save}</button></div>`;
-  if (app.fault) return html`<div class="banner" role="alert"><span class="tx"><b>${w.fault}</b> ${app.fault}</span><button class="btn" @click=${save_boat}>${w.save}</button></div>`;
+  if (app.fault)
+    return html`<div class="banner" role="alert"><span class="tx"><b>${w.fault}</b> ${app.fault}</span><button class="btn" @click=${save_boat}>${w.save}</button></div>`;
   return nothing;
 }
 
@@ -86,18 +87,25 @@ function panes() {
     return html`<main aria-busy=${String(app.busy)} class="pane one v-${side.view}">${show(side)}${next_bar()}</main>
       <nav class="tabs" aria-label=${w.views_label}>${["numbers", "rig", "papers", "text"].map((view) => tab(view, TAB_OF[side.view]))}</nav>`;
   }
-  const strip = (views, current, label) => html`<nav class="ptabs" aria-label=${label}>${views.map((view) => tab(view, TAB_OF[current]))}</nav>`;
+  const strip = (views, current, label) =>
+    html`<nav class="ptabs" aria-label=${label}>${views.map((view) => tab(view, TAB_OF[current]))}</nav>`;
   return html`<div class="panes"><main class="pane L v-${app.left.view}">${strip(["numbers", "text"], app.left.view, w.what_you_say)}<div class="inner">${show(app.left)}</div>${next_bar()}</main>
     <section class="pane R v-${app.right.view}" aria-label=${w.what_follows}>${strip(["rig", "papers"], app.right.view, w.what_follows)}<div class="inner">${show(app.right)}</div></section></div>`;
 }
 
 const toast = () =>
-  html`<div class="toast ${app.toast ? "on" : ""}" role="status">${app.toast
-    ? html`<span>${app.toast}</span>${app.project?.steps.length ? html`<button @click=${() => {
-        app.toast = null;
-        go_back();
-      }}>${w.take_back}</button>` : nothing}`
-    : nothing}</div>`;
+  html`<div class="toast ${app.toast ? "on" : ""}" role="status">${
+    app.toast
+      ? html`<span>${app.toast}</span>${
+          app.project?.steps.length
+            ? html`<button @click=${() => {
+                app.toast = null;
+                go_back();
+              }}>${w.take_back}</button>`
+            : nothing
+        }`
+      : nothing
+  }</div>`;
 
 const starting = () => app.route.view === "start" || !app.project;
 
@@ -106,9 +114,11 @@ export function draw() {
   document.documentElement.lang = w.language;
   document.title = app.project && !starting() ? `${w.name}: ${title_of(app.project)}` : w.name;
   render(
-    html`${banner()}${starting()
+    html`${banner()}${
+      starting()
         ? html`<div id="start">${begin_view(app.route.view === "start" ? app.route.of : "0")}</div>`
-        : html`<nav class="skips" aria-label=${w.skip}><button class="skip" @click=${() => document.querySelector("main button.row, main h1")?.focus()}>${w.skip_to_stays}</button></nav>${bar()}${panes()}`}
+        : html`<nav class="skips" aria-label=${w.skip}><button class="skip" @click=${() => document.querySelector("main button.row, main h1")?.focus()}>${w.skip_to_stays}</button></nav>${bar()}${panes()}`
+    }
       <dialog aria-label=${app.dialog ? (w.dialogs[app.dialog.name] ?? w.name) : w.name} @cancel=${(event) => {
         event.preventDefault();
         close_dialog();

@@ -47,15 +47,22 @@ function listed() {
   return [...JOB, ["rest", rest]]
     .map(([part, names]) => ({
       part,
-      papers: names.flatMap((name) => all.filter((each) => each.back_end === name)).flatMap((each) =>
-        readable(each).slice(0, 1).map((file) => ({ ...file, back_end: each.back_end, summary: each.summary }))),
+      papers: names
+        .flatMap((name) => all.filter((each) => each.back_end === name))
+        .flatMap((each) =>
+          readable(each)
+            .slice(0, 1)
+            .map((file) => ({ ...file, back_end: each.back_end, summary: each.summary })),
+        ),
     }))
     .filter(({ papers }) => papers.length > 0);
 }
 
 /** The files of a back end that somebody reads, the one to look at first. */
 const readable = (each) =>
-  each.files.filter((file) => !NOT_FOR_READING.some((ending) => file.name.endsWith(ending))).sort((a, b) => rank(a.name) - rank(b.name));
+  each.files
+    .filter((file) => !NOT_FOR_READING.some((ending) => file.name.endsWith(ending)))
+    .sort((a, b) => rank(a.name) - rank(b.name));
 const back_end_of = (name) => all_papers().find((each) => each.files.some((file) => file.name === name));
 
 const entry = (to, current, picture, title, small) =>
@@ -63,10 +70,26 @@ const entry = (to, current, picture, title, small) =>
 
 function paper_list(of) {
   return html`<nav class="plist" aria-label=${w.views.papers}>${listed().map(
-    ({ part, papers }, i) => html`<h2>${i + 1}. ${w.job[part]}</h2><ul>${papers.map((paper) =>
-      paper.back_end === "bench-card"
-        ? app.answers.pieces.map((piece) => entry(`bench/${piece.name}`, of === `bench/${piece.name}`, mark(piece.state), piece_title(piece), w.states[piece.state]))
-        : entry(paper.name, back_end_of(of)?.back_end === paper.back_end, paper_icon, w.paper_names[paper.name] ?? w.paper_of(paper.name), w.paper_words[paper.back_end] ?? paper.summary))}</ul>`,
+    ({ part, papers }, i) =>
+      html`<h2>${i + 1}. ${w.job[part]}</h2><ul>${papers.map((paper) =>
+        paper.back_end === "bench-card"
+          ? app.answers.pieces.map((piece) =>
+              entry(
+                `bench/${piece.name}`,
+                of === `bench/${piece.name}`,
+                mark(piece.state),
+                piece_title(piece),
+                w.states[piece.state],
+              ),
+            )
+          : entry(
+              paper.name,
+              back_end_of(of)?.back_end === paper.back_end,
+              paper_icon,
+              w.paper_names[paper.name] ?? w.paper_of(paper.name),
+              w.paper_words[paper.back_end] ?? paper.summary,
+            ),
+      )}</ul>`,
   )}</nav>`;
 }
 
@@ -144,16 +167,22 @@ function paper(of) {
   if (made.key !== key && !app.busy) queueMicrotask(() => made.key !== key && make(of, key));
   const others = of.startsWith("bench/") || !back_end_of(of) ? [] : readable(back_end_of(of));
   const print = () => document.querySelector("iframe.paper")?.contentWindow.print();
-  const title = of.startsWith("bench/") ? w.bench_card_of(piece_title(app.answers.pieces.find((each) => each.name === of.slice(6)) ?? { title: of.slice(6), side: "centre" })) : (w.paper_names[of] ?? w.paper_of(of));
+  const title = of.startsWith("bench/")
+    ? w.bench_card_of(
+        piece_title(app.answers.pieces.find((each) => each.name === of.slice(6)) ?? { title: of.slice(6), side: "centre" }),
+      )
+    : (w.paper_names[of] ?? w.paper_of(of));
   return html`${is_wide() ? nothing : html`<nav class="back"><button @click=${() => go("papers")}>\u2039 ${w.all_papers}</button></nav>`}<div class="ptool">
       <button class="btn go" @click=${print}>${w.print}</button>
       <button class="btn quiet" @click=${async () => (await share_file(made.name, made.text, made.type)) || toast(w.toast.saved(made.name))}>${w.share}</button>
       <button class="btn quiet" @click=${() => save_file(made.name, made.text, made.type)}>${w.save}</button></div>
     ${others.length > 1 ? html`<p class="others">${others.map((file) => html`<button class="link" aria-current=${String(file.name === of)} @click=${() => go(`papers/${file.name}`)}>${file.name}</button>`)}</p>` : nothing}
     <h1 class="vh">${title}</h1>
-    ${made.key === key && made.html
-      ? html`<iframe class="paper" title=${title} sandbox="allow-same-origin allow-modals" .srcdoc=${made.html} @load=${fit}></iframe>`
-      : html`<div class="in"><p>${w.working}</p></div>`}`;
+    ${
+      made.key === key && made.html
+        ? html`<iframe class="paper" title=${title} sandbox="allow-same-origin allow-modals" .srcdoc=${made.html} @load=${fit}></iframe>`
+        : html`<div class="in"><p>${w.working}</p></div>`
+    }`;
 }
 
 export function papers_view(of) {

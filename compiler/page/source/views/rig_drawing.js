@@ -7,8 +7,7 @@ import { piece_title } from "./marks.js";
 /** @typedef {{x1: number, y1: number, x2: number, y2: number}} Line */
 /** @typedef {{stays: Map<string, Line[]>, spreaders: Line[], water: Line | null}} View */
 
-const numbers_of = (line) =>
-  Object.fromEntries(["x1", "y1", "x2", "y2"].map((name) => [name, Number(line.getAttribute(name))]));
+const numbers_of = (line) => Object.fromEntries(["x1", "y1", "x2", "y2"].map((name) => [name, Number(line.getAttribute(name))]));
 
 /** One view of the sheet: "side" or "front". @returns {View | null} */
 function view_of(sheet, name) {
@@ -63,7 +62,10 @@ function hull(view, box) {
 /** The masts, which the sheet leaves out: through the places aloft that lie above each other. @param {View} view */
 function masts(view, box) {
   const aloft = [...view.stays.values()].flatMap((lines) => {
-    const ends = lines.flatMap(({ x1, y1, x2, y2 }) => [[x1, y1], [x2, y2]]);
+    const ends = lines.flatMap(({ x1, y1, x2, y2 }) => [
+      [x1, y1],
+      [x2, y2],
+    ]);
     const top = ends.reduce((a, b) => (b[1] < a[1] ? b : a));
     const low = ends.reduce((a, b) => (b[1] > a[1] ? b : a));
     return [[...top, Math.abs(top[0] - low[0])]];
@@ -141,7 +143,8 @@ export function view_drawing(name, view, { pieces, selected, lit, tap, top, bott
     pieces.some((other) => test(other) && (other === piece || (name === "side" && other.number === piece.number)));
   const is_selected = (piece) => of_pair(piece, (other) => other.name === selected);
   const is_lit = (piece) => of_pair(piece, (other) => lit.has(other.name));
-  const lines = (piece) => view.stays.get(piece.stay).map((line) => svg`<line x1=${line.x1} y1=${line.y1} x2=${line.x2} y2=${line.y2} />`);
+  const lines = (piece) =>
+    view.stays.get(piece.stay).map((line) => svg`<line x1=${line.x1} y1=${line.y1} x2=${line.x2} y2=${line.y2} />`);
   const numbered = name === "front" ? shown.filter((piece) => piece.side !== "centre") : shown;
   const middle = (box.left + box.right) / 2;
   const balloons = apart(

@@ -26,13 +26,19 @@ export async function share_file(name, text, type = "application/json") {
 /** Lets somebody choose files. @returns {Promise<{name: string, bytes: Uint8Array}[]>} */
 export function choose_files(several) {
   return new Promise((done) => {
-    const input = Object.assign(document.createElement("input"), { type: "file", multiple: several, accept: ".rig,.json,.rig-boat,text/plain" });
+    const input = Object.assign(document.createElement("input"), {
+      type: "file",
+      multiple: several,
+      accept: ".rig,.json,.rig-boat,text/plain",
+    });
     input.id = "chooser";
     input.className = "vh";
     input.tabIndex = -1;
     input.setAttribute("aria-hidden", "true");
     const end = async () => {
-      const files = await Promise.all([...input.files].map(async (file) => ({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) })));
+      const files = await Promise.all(
+        [...input.files].map(async (file) => ({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) })),
+      );
       input.remove();
       done(files);
     };

@@ -48,7 +48,9 @@ function reasons(piece) {
 function measured_words(piece) {
   const all = readings_of(app.answers, piece.stay).filter((each) => !each.assumed);
   const days = [...new Set(all.map((each) => each.date).filter(Boolean))];
-  return all.some((each) => each.cord) ? w.hoisted(all.length, days) : w.taped(Math.max(1, ...all.map((each) => each.runs)), days);
+  return all.some((each) => each.cord)
+    ? w.hoisted(all.length, days)
+    : w.taped(Math.max(1, ...all.map((each) => each.runs)), days);
 }
 
 function head_box(piece) {
@@ -70,13 +72,17 @@ function head_box(piece) {
       <div class="cut">${inside}</div>
       ${piece.state === "todo" ? nothing : x_box(piece)}
     </section>
-    ${piece.state === "once" && on_cord
-      ? html`<button class="btn go wide" @click=${() => same_knot(piece, on_cord)}>${w.hoisted_again}</button>
+    ${
+      piece.state === "once" && on_cord
+        ? html`<button class="btn go wide" @click=${() => same_knot(piece, on_cord)}>${w.hoisted_again}</button>
           <button class="btn quiet wide" @click=${() => open_dialog({ name: "cord", piece: piece.name })}>${w.another_knot}</button>`
-      : nothing}
-    ${piece.state === "once" && tape && !on_cord
-      ? html`<button class="btn go wide" @click=${() => open_dialog({ name: "keypad", run_of: piece.name, title: w.tape_title(piece_title(piece)) })}>${w.second_run}</button>`
-      : nothing}
+        : nothing
+    }
+    ${
+      piece.state === "once" && tape && !on_cord
+        ? html`<button class="btn go wide" @click=${() => open_dialog({ name: "keypad", run_of: piece.name, title: w.tape_title(piece_title(piece)) })}>${w.second_run}</button>`
+        : nothing
+    }
     <button class="btn ${piece.state === "ready" || piece.state === "not" ? "go" : "quiet"} wide" @click=${() => go(`papers/bench/${piece.name}`)}>${w.bench_card}</button>`;
 }
 
@@ -99,7 +105,8 @@ function take_up(piece) {
 export function stay_view(name) {
   const at = app.answers.pieces.findIndex((each) => each.name === name);
   const piece = app.answers.pieces[at];
-  if (!piece) return html`<div class="in"><h1>${w.no_such_stay}</h1><button class="link" @click=${() => go("numbers")}>${w.all_stays}</button></div>`;
+  if (!piece)
+    return html`<div class="in"><h1>${w.no_such_stay}</h1><button class="link" @click=${() => go("numbers")}>${w.all_stays}</button></div>`;
   const other = (step) => app.answers.pieces[(at + step + app.answers.pieces.length) % app.answers.pieces.length];
   const marks = cord_marks(piece);
   const asked = asked_fields(piece.name);
@@ -115,7 +122,11 @@ export function stay_view(name) {
     ${piece.card ? html`<section class="blk"><h2>${w.how_it_adds_up}</h2><p class="soft sm">${w.tap_a_part}</p><div class="sheet">${ladder(piece)}</div></section>` : nothing}
     ${marks === nothing || piece.state === "todo" || piece.state === "not" ? nothing : html`<section class="blk"><h2>${w.marks_on_the_cord}</h2><div class="sheet">${marks}</div></section>`}
     ${take_up(piece)}
-    ${asked.length ? html`<section class="blk" id="missing"><h2>${w.what_is_missing}</h2><p class="soft sm">${w.what_is_missing_words}</p>
-      <ul class="sheet">${asked}</ul></section>` : nothing}
+    ${
+      asked.length
+        ? html`<section class="blk" id="missing"><h2>${w.what_is_missing}</h2><p class="soft sm">${w.what_is_missing_words}</p>
+      <ul class="sheet">${asked}</ul></section>`
+        : nothing
+    }
     ${piece.state === "todo" || piece.state === "drawn" ? nothing : html`<section class="blk"><h2>${w.measure_another_way}</h2>${measure_buttons(piece)}</section>`}`;
 }

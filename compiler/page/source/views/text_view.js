@@ -14,27 +14,34 @@ let drawn = { text: null, answers: null, open: null, file: "" };
 let tokens = { text: null, file: "", all: [] };
 
 const of_file = () =>
-  app.answers.findings.files.filter(({ file }) => file === app.file).flatMap(({ findings }) => findings).filter(({ place }) => place?.file === app.file);
+  app.answers.findings.files
+    .filter(({ file }) => file === app.file)
+    .flatMap(({ findings }) => findings)
+    .filter(({ place }) => place?.file === app.file);
 
 /** The edit that a finding suggests, made. */
 export function mend(finding) {
   const files = new Map();
   for (const each of finding.edit.edits) files.set(each.place.file, [...(files.get(each.place.file) ?? []), edit_of(each)]);
-  change_by([...files].map(([file, edits]) => ({ file, edits })), finding.edit.title);
+  change_by(
+    [...files].map(([file, edits]) => ({ file, edits })),
+    finding.edit.title,
+  );
   app.fix = null;
   toast(w.toast.mended(finding.edit.title));
 }
 
 function card(finding) {
   const dom = document.createElement("div");
-  dom.className = "fix";
+  // The editor measures it without what stands outside its border, so the room around it is inside.
+  dom.className = "fixroom";
   render(
-    html`<p><b>${finding.message}</b></p>${finding.why ? html`<p class="soft">${finding.why}</p>` : nothing}
+    html`<div class="fix"><p><b>${finding.message}</b></p>${finding.why ? html`<p class="soft">${finding.why}</p>` : nothing}
       <p class="acts">${finding.edit ? html`<button class="btn go" @click=${() => mend(finding)}>${finding.edit.title}</button>` : nothing}
         <button class="btn quiet" @click=${() => {
           app.fix = null;
           redraw();
-        }}>${w.close}</button></p>`,
+        }}>${w.close}</button></p></div>`,
     dom,
   );
   return dom;
@@ -47,7 +54,8 @@ function the_editor() {
     complete: (unit) => ask({ ask: "complete", file: app.file, at: { unit } }).catch(() => null),
     hover: (unit) => ask({ ask: "hover", file: app.file, at: { unit } }).catch(() => null),
     tapped: (unit) => {
-      app.fix = of_file().find(({ place }) => place.begin.unit <= unit && unit <= Math.max(place.end.unit, place.begin.unit + 1)) ?? null;
+      app.fix =
+        of_file().find(({ place }) => place.begin.unit <= unit && unit <= Math.max(place.end.unit, place.begin.unit + 1)) ?? null;
       redraw();
     },
   });
@@ -90,15 +98,19 @@ export function text_view() {
   const files = Object.keys(app.project.files).sort();
   if (!files.includes(app.file)) app.file = app.project.root;
   return html`<h1 class="vh">${w.views.text}</h1>
-    <div class="files">${files.length > 1
+    <div class="files">${
+      files.length > 1
         ? html`<label>${w.file}<select @change=${(event) => {
             app.file = event.target.value;
             app.fix = null;
             redraw();
           }}>${files.map((name) => html`<option value=${name} ?selected=${name === app.file}>${name}</option>`)}</select></label>`
-        : html`<span class="soft">${app.file}</span>`}
+        : html`<span class="soft">${app.file}</span>`
+    }
       <button class="link" @click=${() => go("files")}>${w.files_and_libraries}</button></div>
     <div class="code">${the_editor().dom}</div>
     <div class="keys" role="group" aria-label=${w.signs}>${KEYS.map(
-      (sign) => html`<button type="button" @pointerdown=${(event) => event.preventDefault()} @click=${() => editor.insert(sign)}>${sign}</button>`)}</div>`;
+      (sign) =>
+        html`<button type="button" @pointerdown=${(event) => event.preventDefault()} @click=${() => editor.insert(sign)}>${sign}</button>`,
+    )}</div>`;
 }

@@ -60,7 +60,8 @@ export const english = {
   from_drawing: "From the drawing",
   trial_words: "A trial. Do not cut to these: keep it in the file, or put it back.",
   from_before: "The numbers below are from before.",
-  cannot_be_read: (finding) => (finding.place ? `Line ${finding.place.begin.line + 1} cannot be read` : "The file cannot be read"),
+  cannot_be_read: (finding) =>
+    finding.place ? `Line ${finding.place.begin.line + 1} cannot be read` : "The file cannot be read",
   go_to_line: "Go to the line",
   knots: (count) => (count === null ? "no tally" : times(count, "knot", "knots")),
   knots_on_it: (count) => times(count, "stay on it", "knots on it"),
@@ -111,12 +112,15 @@ export const english = {
   what_is_missing_words: "The cut of this stay waits for these.",
   measure_another_way: "Measure it another way",
   more_reasons: (count) => `and ${count} more, below`,
-  x_is: (cord, knots) => `${cord}${knots === null ? "" : `, ${times(knots, "knot", "knots")}`}: bearing aloft to bearing at the deck.`,
+  x_is: (cord, knots) =>
+    `${cord}${knots === null ? "" : `, ${times(knots, "knot", "knots")}`}: bearing aloft to bearing at the deck.`,
   by_drawing: "By the drawing",
   never_for_the_cut: "for ordering, never for the cut.",
   go_to_cord: "Go to the cord",
-  hoisted: (count, days) => `Hoisted ${count === 1 ? "once" : count === 2 ? "twice" : `${count} times`}${days.length ? `, ${and(days)}` : ""}.${count > 1 ? " Same knot." : ""}`,
-  taped: (count, days) => `Measured ${count === 1 ? "once" : count === 2 ? "twice" : `${count} times`}${days.length ? `, ${and(days)}` : ""}.`,
+  hoisted: (count, days) =>
+    `Hoisted ${count === 1 ? "once" : count === 2 ? "twice" : `${count} times`}${days.length ? `, ${and(days)}` : ""}.${count > 1 ? " Same knot." : ""}`,
+  taped: (count, days) =>
+    `Measured ${count === 1 ? "once" : count === 2 ? "twice" : `${count} times`}${days.length ? `, ${and(days)}` : ""}.`,
   tap_to_put_in: "Tap to put in",
 
   // ---- pad ----
@@ -136,20 +140,23 @@ export const english = {
   far_off: "far off. Measure again?",
 
   // ---- cords ----
-  cord_words: "The wide knot marks a stay at the deck. The small knots beside it tell which stay. Write it here while you still hold the cord.",
+  cord_words:
+    "The wide knot marks a stay at the deck. The small knots beside it tell which stay. Write it here while you still hold the cord.",
   upper_end: "upper end, at the bearing aloft",
   no_such_cord: "There is no such cord",
   no_tally: "No stay",
   knots_of: (title) => `Knots of ${title}`,
   fewer: (what) => `${what}: one fewer`,
   more: (what) => `${what}: one more`,
-  hoisted_times: (count) => (count === 0 ? "not hoisted yet" : count === 1 ? "hoisted once" : count === 2 ? "hoisted twice" : `hoisted ${count} times`),
+  hoisted_times: (count) =>
+    count === 0 ? "not hoisted yet" : count === 1 ? "hoisted once" : count === 2 ? "hoisted twice" : `hoisted ${count} times`,
   another_stay: "Put another stay on this cord",
   every_stay_measured: "Every stay is on a cord or measured.",
   clash: "Two stays have this number of knots. At the bench nobody can tell them apart: give one another number.",
   clash_with: (titles) => `${and(titles)} has this number of knots on this cord already.`,
   cord_title: (title) => `${title}: by the cord`,
-  cord_how: "Hoist the cord to the bearing aloft. Pull it straight. Tie the wide knot at the bearing at the deck, and the little knots below it.",
+  cord_how:
+    "Hoist the cord to the bearing aloft. Pull it straight. Tie the wide knot at the bearing at the deck, and the little knots below it.",
   which_cord: "Which cord",
   new_cord: "A new cord",
   its_colour: "Its colour, so that you find it",
@@ -184,7 +191,11 @@ export const english = {
   choose_a_paper: "Choose a paper.",
   no_paper: "This paper cannot be made.",
   bench_card_of: (title) => `Bench card: ${title}`,
-  paper_of: (name) => name.replace(/\.[a-z]+$/, "").replaceAll("-", " ").replace(/^./, (sign) => sign.toUpperCase()),
+  paper_of: (name) =>
+    name
+      .replace(/\.[a-z]+$/, "")
+      .replaceAll("-", " ")
+      .replace(/^./, (sign) => sign.toUpperCase()),
 
   // ---- text, findings, files ----
   text_of_the_boat: "Text of the boat",
@@ -219,7 +230,8 @@ export const english = {
   paper: "Paper",
   about: "About this page",
   about_words: "One file. It keeps your boats in this browser, works without a network and asks nothing of one.",
-  caution: "Sheerpole reports; people decide. Do not cut to a number that you cannot follow. Have the rig looked at by somebody who knows rigs before you sail with it.",
+  caution:
+    "Sheerpole reports; people decide. Do not cut to a number that you cannot follow. Have the rig looked at by somebody who knows rigs before you sail with it.",
   licences: "Licences of what is in this page",
   cannot_open: "This cannot be opened",
   cannot_begin: "No list of stays was made",

@@ -3,12 +3,36 @@
 export const tables = {
   views: { numbers: "Numbers", rig: "Rig", papers: "Papers", text: "Text" },
   view_names: { side: "Side, bow to the right", front: "From astern" },
-  dialogs: { menu: "Menu", boats: "Boats", sure: "Take a boat off", about: "About", findings: "Findings", keypad: "Number pad", cord: "By the cord", on_cord: "A stay for the cord", form: "Assumed numbers", message: "Message" },
+  dialogs: {
+    menu: "Menu",
+    boats: "Boats",
+    sure: "Take a boat off",
+    about: "About",
+    findings: "Findings",
+    keypad: "Number pad",
+    cord: "By the cord",
+    on_cord: "A stay for the cord",
+    form: "Assumed numbers",
+    message: "Message",
+  },
   sides: { port: "port", starboard: "starboard", centre: "" },
-  tried_groups: { setting: "How adjusters are set", let: "Numbers of the boat", point: "Places on mast and deck", part: "Parts", other: "Other numbers" },
+  tried_groups: {
+    setting: "How adjusters are set",
+    let: "Numbers of the boat",
+    point: "Places on mast and deck",
+    part: "Parts",
+    other: "Other numbers",
+  },
   axes: { forward: "fore and aft", starboard: "athwart", up: "up and down" },
   ends: { upper: "upper end", lower: "lower end" },
-  states: { todo: "Not measured", drawn: "From the drawing, not measured", not: "Not yet", once: "Measured once", ready: "Ready to cut", record: "Cut, on record" },
+  states: {
+    todo: "Not measured",
+    drawn: "From the drawing, not measured",
+    not: "Not yet",
+    once: "Measured once",
+    ready: "Ready to cut",
+    record: "Cut, on record",
+  },
   count_of: {
     ready: (count) => `${count} ready to cut`,
     once: (count) => `${count} measured once`,
@@ -47,7 +71,14 @@ export const tables = {
     unit: "Inches taken for millimetres?",
     digit: "One digit too many, or too few?",
   },
-  job: { measure: "Measure", order: "Order", bench: "At the bench", aloft: "Dry fit and aloft", over: "Hand over", rest: "Other" },
+  job: {
+    measure: "Measure",
+    order: "Order",
+    bench: "At the bench",
+    aloft: "Dry fit and aloft",
+    over: "Hand over",
+    rest: "Other",
+  },
   paper_names: {
     "index.html": "Which paper when",
     "measuring-sheet.html": "Measuring sheet",
@@ -112,7 +143,8 @@ export const tables = {
   },
   refused: {
     too_large: (name) => `${name} is larger than 4 MB. It was not opened.`,
-    not_utf8: (name, line) => `${name} is no UTF-8 text: line ${line}. Save it as UTF-8 in the program that made it. It was not opened.`,
+    not_utf8: (name, line) =>
+      `${name} is no UTF-8 text: line ${line}. Save it as UTF-8 in the program that made it. It was not opened.`,
     no_text: (name) => `${name} is no text. It was not opened.`,
     broken_boat: (name) => `${name} is a boat in one file, and it is damaged. It was not opened.`,
   },
@@ -120,8 +152,10 @@ export const tables = {
   written: { end_at_bearing: "end of the cord at the bearing aloft" },
   begin: {
     welcome: "Make your own stays, and cut each one once.",
-    welcome_words: "Measure a stay with a cord or a tape. This page works out where to mark, where to cut, and what is still missing.",
-    picture: "A stay from the mast to the deck, and a cord beside it: one end at the bearing aloft, a knot at the bearing at the deck, four small knots in the tail",
+    welcome_words:
+      "Measure a stay with a cord or a tape. This page works out where to mark, where to cut, and what is still missing.",
+    picture:
+      "A stay from the mast to the deck, and a cord beside it: one end at the bearing aloft, a knot at the bearing at the deck, four small knots in the tail",
     bearing: "bearing",
     aloft: "aloft",
     at_the_deck: "at the deck",

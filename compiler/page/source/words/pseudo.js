@@ -2,8 +2,20 @@
 
 import { english } from "./english.js";
 
-const ACCENTS = { a: "\u00e5", e: "\u00e9", i: "\u00ef", o: "\u00f8", u: "\u00fc", A: "\u00c5", E: "\u00c9", I: "\u00ce", O: "\u00d8", U: "\u00dc" };
-const accented = (text) => `\u27e6${text.replace(/[aeiouAEIOU]/g, (sign) => ACCENTS[sign])}${"~".repeat(Math.ceil(text.length / 4))}\u27e7`;
+const ACCENTS = {
+  a: "\u00e5",
+  e: "\u00e9",
+  i: "\u00ef",
+  o: "\u00f8",
+  u: "\u00fc",
+  A: "\u00c5",
+  E: "\u00c9",
+  I: "\u00ce",
+  O: "\u00d8",
+  U: "\u00dc",
+};
+const accented = (text) =>
+  `\u27e6${text.replace(/[aeiouAEIOU]/g, (sign) => ACCENTS[sign])}${"~".repeat(Math.ceil(text.length / 4))}\u27e7`;
 
 /** Every text of a table, however deep; `language` stays. */
 function pseudo(words, key = "") {
