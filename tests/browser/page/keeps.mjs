@@ -2,7 +2,7 @@
 
 import { readFileSync } from "node:fs";
 import path from "node:path";
-import { files_of, go, kept, kept_text, open_files, text_of, two_stays } from "./tools.mjs";
+import { files_of, go, kept, kept_text, open_files, paper_text, text_of, two_stays } from "./tools.mjs";
 
 export default async function keeps({ report, open, folder, project }) {
   const tools = await open({ size: "phone" });
@@ -116,6 +116,15 @@ export default async function keeps({ report, open, folder, project }) {
       ? []
       : Object.keys((await kept(again.page)).files),
   );
+
+  await go(again, "papers/index.html");
+  await paper_text(again.page);
+  const frame = await (await again.page.$("iframe.paper")).contentFrame();
+  await frame.$$eval('[data-to="take-up.txt"]', (all) => all.find((each) => each.checkVisibility()).click());
+  await new Promise((done) => setTimeout(done, 100));
+  await again.settle();
+  const came_to = await again.page.evaluate(() => location.hash);
+  report.none("a link of a paper leads to the other paper", came_to === "#papers/take-up.txt" ? [] : [came_to]);
 
   const nasty = readFileSync(path.join(folder, "nasty.rig"), "utf8").replaceAll("%CONTROL%", "\u200b\u202e");
   await open_files(again, { "nasty.rig": nasty });

@@ -41,9 +41,14 @@ export const begin_pictures = {
   ),
 };
 
+/** One stay, and the rest of the boat faint. */
+const one_stay = small(svg`<g class="faint"><path d="M62 10V92" stroke-width="5" /><path d="M61 14L20 90" stroke-width="2.4" /></g>
+  <path d="M12 90Q58 98 108 86Q104 106 90 106H26Q16 104 12 90Z" stroke-width="2.4" /><path d="M64 14L100 87" stroke-width="6" />`);
+
 let rigs = null;
 /** The side view of a first rig, taken from the drawings of the documents when the page was built. */
 export function rig_picture(name) {
+  if (name === "one-stay") return one_stay;
   rigs ??= JSON.parse(document.getElementById("rig-pictures").textContent);
   const rig = rigs[name];
   if (!rig) return html`<svg class="pic" viewBox="0 0 100 100" aria-hidden="true"></svg>`;

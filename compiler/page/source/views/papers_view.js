@@ -111,10 +111,19 @@ function only_piece(text, piece) {
   return `<!DOCTYPE html>\n${page.documentElement.outerHTML}`;
 }
 
-/** What is shown runs nothing: a report opens its parts by itself where it is saved and opened. */
-function without_scripts(text) {
+/**
+ * What is shown runs nothing, and no link of it leaves the page: another paper is shown by the page, a place by scrolling to it.
+ * What is saved has its scripts and links.
+ */
+function for_the_frame(text) {
   const page = new DOMParser().parseFromString(text, "text/html");
   for (const script of page.querySelectorAll("script")) script.remove();
+  for (const link of page.querySelectorAll("a[href]")) {
+    link.dataset.to = link.getAttribute("href");
+    link.removeAttribute("href");
+    link.setAttribute("role", "link");
+    link.setAttribute("tabindex", "0");
+  }
   return `<!DOCTYPE html>\n${page.documentElement.outerHTML}`;
 }
 
@@ -143,12 +152,22 @@ async function make(of, key) {
     else {
       Object.assign(made, { name: bench ? `bench-card-${bench.replaceAll(" ", "-")}.html` : file.name, type: file.type });
       made.text = file.type === "text/html" && bench ? only_piece(file.text, bench) : file.text;
-      made.html = file.type === "text/html" ? without_scripts(made.text) : as_page(file.name, file.type, file.text);
+      made.html = file.type === "text/html" ? for_the_frame(made.text) : as_page(file.name, file.type, file.text);
     }
   } catch (fault) {
     made.html = as_page(of, "text/plain", String(fault.message));
   }
   redraw();
+}
+
+/** A link of a paper that was tapped, or chosen by Enter. */
+function follow(event) {
+  if (event.type === "keydown" && event.key !== "Enter") return;
+  const to = event.target.closest?.("[data-to]")?.dataset.to;
+  if (!to) return;
+  const name = decodeURIComponent(to.split("#")[0]);
+  if (!name) event.target.ownerDocument.getElementById(decodeURIComponent(to.slice(1)))?.scrollIntoView();
+  else if (back_end_of(name)) go(`papers/${name}`);
 }
 
 /** The frame is as high as its page, so that there is one thing to scroll. */
@@ -159,6 +178,8 @@ function fit(event) {
   const size = () => (frame.style.height = `${Math.max(200, page.documentElement.scrollHeight + 4)}px`);
   frame.style.height = "200px";
   size();
+  for (const link of page.querySelectorAll("[data-to]")) Object.assign(link.style, { textDecoration: "underline", cursor: "pointer" });
+  for (const what of ["click", "keydown"]) page.addEventListener(what, follow);
   frame.contentWindow.addEventListener("resize", () => requestAnimationFrame(size));
 }
 
