@@ -82,7 +82,8 @@ function licences() {
   return [...texts].map(([text, names]) => `${names.join(", ")}\n\n${text}`).join("\n\n----\n\n");
 }
 
-const as_text = (value) => value.replaceAll("&", "&amp;").replaceAll("<", "&lt;");
+/** Nothing in an inlined text ends its element. */
+const as_text = (value) => value.replaceAll("</", "< /");
 const data = (id, value) =>
   `<script type="application/json" id="${id}">${JSON.stringify(value).replaceAll("<", "\\u003c")}</script>`;
 const packed = (bytes) => gzipSync(bytes, { level: 9 }).fill(255, 9, 10).toString("base64");

@@ -137,9 +137,18 @@ export function draw() {
   text_drawn();
 }
 
+/** What stands behind the number sign; somebody may have typed it. */
+function address() {
+  try {
+    return decodeURIComponent(location.hash.slice(1));
+  } catch {
+    return "";
+  }
+}
+
 /** What the address says is shown. */
 export function take_route() {
-  const [view, ...of] = decodeURIComponent(location.hash.slice(1)).split("/");
+  const [view, ...of] = address().split("/");
   const known = view === "start" || view in VIEWS;
   app.route = known ? { view, of: of.join("/") } : { view: app.project ? "numbers" : "start", of: "" };
   const tab_name = TAB_OF[app.route.view];
