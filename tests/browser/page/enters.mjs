@@ -6,6 +6,12 @@ async function lines_of(tools, keys) {
   for (const key of keys) await tools.tap(key);
 }
 
+/** A new boat from the menu, measured in this way. */
+async function begin(tools, way) {
+  await tools.tap("css:#menu");
+  await lines_of(tools, ["Begin another boat", "Fractional sloop", "Next", "Rope", "Next", way, "Next", "Make the list of stays"]);
+}
+
 export default async function enters({ report, open, first_rig }) {
   for (const size of ["phone", "desktop"]) {
     const tools = await open({ size });
@@ -62,6 +68,21 @@ export default async function enters({ report, open, first_rig }) {
         ? []
         : [await kept_text(page)],
     );
+
+    // Begun with a tape: what stood there to be measured makes way, and a second run stands beside the first.
+    await begin(tools, "A tape or laser");
+    await tools.tap("Forestay");
+    await lines_of(tools, ["By tape", "3", "6", "ft '", "2", "in \"", "Put in", "By tape", "3", "6", "ft '", "2", "1/16", "Put in"]);
+    const runs = /reading of forestay \{[^}]*\}/.exec(await kept_text(page))?.[0] ?? "";
+    report.none(`${size}: two runs stand beside each other`, runs.includes(`runs: 36' 2", 36' 2 1/16" measured`) && !runs.includes("assumed") ? [] : [runs]);
+
+    // Begun from a drawing: there is no cord yet, so one is made.
+    await begin(tools, "I do not know yet");
+    await tools.tap("Backstay");
+    await lines_of(tools, ["By the cord", "It is hoisted and knotted"]);
+    const text = await kept_text(page);
+    report.none(`${size}: a new cord is declared and holds the stay`, /cord orange-cord "Orange cord" \{\n\}/.test(text) && /reading of backstay \{[^}]*cord: orange-cord\n {2}knots: 1\n/.test(text) ? [] : [text.slice(-300)]);
+    report.none(`${size}: the compiler takes it`, (await page.$(".big.not")) ? [] : [await text_of(page, ".big .st")]);
     report.none(`${size}: nothing asked for, nothing said`, tools.complaints);
     await tools.close();
   }

@@ -92,6 +92,9 @@ export default async function reads({ report, open, first_rig, planted }) {
           await page.evaluate((name) => (location.hash === `#${name}` ? [] : [location.hash]), view),
         );
       }
+      await page.focus(".cm-content");
+      await page.keyboard.press("Tab");
+      report.none(`${size} ${look}: Tab leaves the text`, await page.evaluate(() => (document.activeElement.closest(".cm-editor") ? ["it does not"] : [])));
       report.none(`${size} ${look}: nothing asked for, nothing said`, tools.complaints);
       if (planted && size === "phone" && look === "light") {
         await page.evaluate(() => document.body.append(Object.assign(document.createElement("button"), { id: "planted" })));

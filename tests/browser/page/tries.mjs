@@ -49,6 +49,11 @@ export default async function tries({ report, open }) {
     report.none(`${size}: it is said how many change`, /2 stays change/.test(said) ? [] : [said]);
     await tools.tap("Put it back");
     report.none(`${size}: put back, nothing is lit`, (await page.$$(".lit")).length === 0 ? [] : ["something is"]);
+    // In the drawing a line that is tapped is selected; the list below has the same stays.
+    const line = await page.$(".hit:last-of-type line, .hit line");
+    await line.evaluate((each) => each.dispatchEvent(new MouseEvent("click", { bubbles: true })));
+    await tools.settle();
+    report.none(`${size}: a line that is tapped is selected`, (await page.$$(".st.sel")).length > 0 ? [] : ["it is not"]);
     await tools.tap("css:.slide .btn:last-child");
     await tools.tap("Keep in the file");
     const text = await kept_text(page);

@@ -1,7 +1,7 @@
 // The text of one file in CodeMirror: colours, findings under the words, completion and help, all from the compiler.
 
 import { autocompletion, completionKeymap } from "@codemirror/autocomplete";
-import { defaultKeymap, history, historyKeymap, indentWithTab } from "@codemirror/commands";
+import { defaultKeymap, history, historyKeymap } from "@codemirror/commands";
 import { Annotation, EditorState, RangeSet, StateEffect, StateField } from "@codemirror/state";
 import {
   Decoration,
@@ -136,7 +136,8 @@ export function make_editor({ typed, complete, hover, tapped, label }) {
         EditorState.tabSize.of(2),
         autocompletion({ override: [completion], activateOnTyping: true, icons: false }),
         help,
-        keymap.of([...completionKeymap, ...defaultKeymap, ...historyKeymap, indentWithTab]),
+        // Tab goes on to what comes behind the text, as everywhere on the page.
+        keymap.of([...completionKeymap, ...defaultKeymap, ...historyKeymap]),
         decorations,
         EditorView.contentAttributes.of({ "aria-label": label, spellcheck: "false", autocapitalize: "off", autocorrect: "off" }),
         EditorView.updateListener.of((update) => {
