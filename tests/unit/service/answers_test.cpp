@@ -120,7 +120,8 @@ TEST_F(TheService, AnAssumedNumberSaysWhichPiecesWaitForIt) {
   text += "\nthimble eye-9 {\n  length: 20 mm\n  lower: rope-seat (diameter: 28 mm assumed)\n}\n";
   texts.put("boat.rig", text);
   const auto pieces = [&](const std::string& of, const std::string& property) {
-    for (const Json& number : ask({{"ask", "numbers"}})["answer"])
+    const Json all = ask({{"ask", "numbers"}})["answer"];
+    for (const Json& number : all)
       if (number["of"] == of && number["property"] == property)
         return number["pieces"];
     return Json("no such number");
