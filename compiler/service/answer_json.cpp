@@ -136,6 +136,28 @@ Json outline_json(const OpenBoat& boat, const std::vector<OutlineItem>& items) {
   return result;
 }
 
+Json declarations_json(const OpenBoat& boat, const std::vector<WrittenDeclaration>& all) {
+  Json result = Json::array();
+  for (const WrittenDeclaration& declaration : all) {
+    Json properties = Json::array();
+    for (const WrittenProperty& property : declaration.properties)
+      properties.push_back({{"name", property.name},
+                            {"title", property.title},
+                            {"written", property.written},
+                            {"place", place_json(boat, property.span)}});
+    result.push_back({{"kind", declaration.kind},
+                      {"name", declaration.name},
+                      {"title", declaration.title},
+                      {"of", declaration.of},
+                      {"on", declaration.on},
+                      {"place", place_json(boat, declaration.span)},
+                      {"block", place_json(boat, declaration.block)},
+                      {"properties", std::move(properties)},
+                      {"inside", declarations_json(boat, declaration.inside)}});
+  }
+  return result;
+}
+
 Json actions_json(const OpenBoat& boat, const std::vector<Action>& actions) {
   Json result = Json::array();
   for (const Action& action : actions)
@@ -161,6 +183,7 @@ Json numbers_json(const OpenBoat& boat, const std::vector<NumberEntry>& numbers)
     json["written"] = number.written;
     json["words"] = number.words;
     json["mend"] = number.mend;
+    json["pieces"] = number.pieces;
     json["place"] = place_json(boat, number.place);
     json["write"] = Json();
     if (number.write)

@@ -2,6 +2,7 @@
 
 #include "backend/json/json.hpp"
 #include "service/complete.hpp"
+#include "service/declarations.hpp"
 #include "service/findings.hpp"
 #include "service/numbers.hpp"
 #include "service/outline.hpp"
@@ -19,6 +20,7 @@ Json edits_json(const OpenBoat& boat, const std::vector<TextEdit>& edits);
 Json findings_json(const OpenBoat& boat);
 Json proposals_json(const OpenBoat& boat, const Proposals& proposals);
 Json outline_json(const OpenBoat& boat, const std::vector<OutlineItem>& items);
+Json declarations_json(const OpenBoat& boat, const std::vector<WrittenDeclaration>& all);
 Json actions_json(const OpenBoat& boat, const std::vector<Action>& actions);
 Json numbers_json(const OpenBoat& boat, const std::vector<NumberEntry>& numbers);
 /// Stay by stay: lengths, pieces with how far they are from the knife, adjusters.

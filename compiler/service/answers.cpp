@@ -174,6 +174,11 @@ Json ask_numbers(const Question& question) {
   return numbers_json(question.boat, numbers(question.boat));
 }
 
+Json ask_declarations(const Question& question) {
+  const std::string kind = question.request.contains("kind") ? text_of(question.request, "kind") : "";
+  return declarations_json(question.boat, declarations(question.boat, kind));
+}
+
 Json ask_stays(const Question& question) {
   return question.boat.compiled.checked ? stays_json(*question.boat.compiled.checked) : Json();
 }
@@ -213,6 +218,7 @@ constexpr std::array all_asked{Asked{"findings", ask_findings},
                                Asked{"actions", ask_actions},
                                Asked{"tokens", ask_tokens},
                                Asked{"numbers", ask_numbers},
+                               Asked{"declarations", ask_declarations},
                                Asked{"stays", ask_stays},
                                Asked{"papers", ask_papers, true},
                                Asked{"set", ask_set}};

@@ -3,6 +3,7 @@
 #include "calculate/cut/cut_phrase.hpp"
 #include "kinds/kind_row.hpp"
 #include "service/cursor.hpp"
+#include "service/waiting.hpp"
 #include "wording/say.hpp"
 
 #include <algorithm>
@@ -20,6 +21,7 @@ bool is_number(const PropertyRow& row) {
   case ValueType::number:
   case ValueType::count:
   case ValueType::vector:
+  case ValueType::size:
     return true;
   default:
     return false;
@@ -70,7 +72,8 @@ std::string_view property_of(const Remark& what) {
 
 class Numbers {
 public:
-  explicit Numbers(const OpenBoat& boat) : boat_(boat) {}
+  explicit Numbers(const OpenBoat& boat)
+      : boat_(boat), waiting_(boat.compiled.checked ? pieces_waiting(*boat.compiled.checked) : Waiting()) {}
 
   std::vector<NumberEntry> run() {
     if (boat_.compiled.checked)
@@ -94,15 +97,15 @@ private:
       return boat_.compiled.checked->state(piece) == PieceState::not_measured;
     });
     if (asked)
-      add_reading(stay);
+      add_reading(stay, derived);
     for (const Piece& piece : derived.pieces)
       for (const std::vector<MissingInput>* inputs : {&piece.missing, &piece.blocked})
         for (const MissingInput& input : *inputs)
-          add_missing(rig, input);
+          add_missing(rig, input, piece.name);
   }
 
   /// A stay is measured by a reading, which stands behind all else in its file.
-  void add_reading(const Stay& stay) {
+  void add_reading(const Stay& stay, const DerivedStay& derived) {
     const KindRow* reading = find_kind("reading");
     NumberEntry entry{NumberState::not_measured, stay.name, "runs"};
     entry.row = find_property(reading->properties, "runs");
@@ -113,20 +116,26 @@ private:
     entry.before = (file.bytes().ends_with('\n') ? "" : "\n");
     entry.before += "\nreading of " + stay.name + " {\n  method: tape\n  runs: ";
     entry.after = "\n}\n";
+    for (const Piece& piece : derived.pieces)
+      entry.pieces.push_back(piece.name);
     all_.push_back(std::move(entry));
   }
 
-  void add_missing(const Rig& rig, const MissingInput& input) {
-    const bool known = std::any_of(all_.begin(), all_.end(), [&](const NumberEntry& each) {
+  void add_missing(const Rig& rig, const MissingInput& input, const std::string& piece) {
+    const auto known = std::find_if(all_.begin(), all_.end(), [&](const NumberEntry& each) {
       return each.place == input.place && each.words == say(rig, input.what);
     });
-    if (known)
+    if (known != all_.end()) {
+      if (std::find(known->pieces.begin(), known->pieces.end(), piece) == known->pieces.end())
+        known->pieces.push_back(piece);
       return;
+    }
     NumberEntry entry{NumberState::missing, std::string(text(input.place).text(input.place)),
                       std::string(property_of(input.what))};
     entry.words = say(rig, input.what);
     entry.mend = say(rig, input.mend);
     entry.place = input.place;
+    entry.pieces = {piece};
     place_missing(input, entry);
     all_.push_back(std::move(entry));
   }
@@ -206,7 +215,7 @@ private:
   void add_stated(const SyntaxTree& tree) {
     for (const Statement& statement : tree.statements) {
       if (const auto* let = std::get_if<Let>(&statement); let != nullptr && !let->name.missing())
-        add_value(let->name.text, "", nullptr, let->value);
+        add_value(let->name.text, "", nullptr, let->value, let->name.text);
       else if (const auto* declaration = std::get_if<Declaration>(&statement))
         add_declaration(*declaration, "");
     }
@@ -226,20 +235,41 @@ private:
       if (const auto* inner = std::get_if<Declaration>(&entry))
         add_declaration(*inner, name);
       else if (const auto* property = std::get_if<Property>(&entry))
-        add_property(*property, *kind, name);
+        add_property(*property, *kind, name, assumed_of(declaration, name));
       else if (const auto* item = std::get_if<Item>(&entry))
         add_settings(*item);
     }
   }
-  void add_property(const Property& property, const KindRow& kind, const std::string& owner) {
+  /// By what name the list of assumptions has a declaration.
+  static std::string assumed_of(const Declaration& declaration, const std::string& name) {
+    if (declaration.kind.text == "reading")
+      return "the reading of " + declaration.of.text;
+    return declaration.name.missing() ? name : declaration.name.text;
+  }
+  void add_property(const Property& property, const KindRow& kind, const std::string& owner,
+                    const std::string& assumed) {
     if (kind.free_properties) {
       add_value(property.name.text + (property.side.missing() ? "" : "." + property.side.text), "", nullptr,
-                property.value);
+                property.value, "place of " + property.name.text);
       return;
     }
     const PropertyRow* row = find_property(kind.properties, property.name.text);
-    if (row != nullptr && is_number(*row))
-      add_value(owner, property.name.text, row, property.value);
+    if (row != nullptr && row->type == ValueType::end)
+      add_end(property, owner, assumed);
+    else if (row != nullptr && is_number(*row))
+      add_value(owner, property.name.text, row, property.value, property.name.text + " of " + assumed);
+  }
+  /// What an end is made to: `lower.gap`.
+  void add_end(const Property& property, const std::string& owner, const std::string& assumed) {
+    const Expression& end = property.value.expression();
+    const EndRow* form = end.kind == ExpressionKind::construct ? find_end(end.text) : nullptr;
+    if (form == nullptr)
+      return;
+    for (const Setting& setting : end.settings)
+      if (const PropertyRow* row = find_property(form->dimensions, setting.name.text);
+          row != nullptr && is_number(*row))
+        add_value(owner, property.name.text + "." + setting.name.text, row, setting.value,
+                  setting.name.text + " of " + property.name.text + " " + end.text + " of " + assumed);
   }
   void add_settings(const Item& item) {
     const Symbol* part = find_symbol(boat_.names(), item.name.text);
@@ -248,11 +278,13 @@ private:
       const PropertyRow* row = kind != nullptr ? find_property(kind->settings, setting.name.text)
                                                : find_property(line_settings(), setting.name.text);
       if (row != nullptr && is_number(*row))
-        add_value(item.name.text, setting.name.text, row, setting.value);
+        add_value(item.name.text, setting.name.text, row, setting.value,
+                  setting.name.text + " of " + item.name.text);
     }
   }
+  /// `assumed`: what the list of assumptions calls it.
   void add_value(const std::string& of, const std::string& property, const PropertyRow* row,
-                 const Value& value) {
+                 const Value& value, const std::string& assumed) {
     if (value.stops.empty() || (row == nullptr && !is_number(value.expression())))
       return;
     NumberEntry entry{state_of(value), of, property};
@@ -260,10 +292,14 @@ private:
     entry.written = text(value.span).text(value.span);
     entry.place = value.span;
     entry.write = edit_of(text(value.span), value.span, "");
+    if (entry.state == NumberState::assumed)
+      if (const auto found = waiting_.find(assumed); found != waiting_.end())
+        entry.pieces = found->second;
     all_.push_back(std::move(entry));
   }
 
   const OpenBoat& boat_;
+  Waiting waiting_;
   std::vector<NumberEntry> all_;
 };
 

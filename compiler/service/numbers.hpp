@@ -42,6 +42,7 @@ struct NumberEntry {
   std::optional<TextEdit> write = {};
   std::string before = {};
   std::string after = {};
+  std::vector<std::string> pieces = {}; ///< of the missing and the assumed: which wait for it
 };
 
 /// The numbers of all files of a boat: what is missing first, stay by stay, then what is stated, in the

@@ -19,7 +19,7 @@ import jsonschema
 SCHEMAS = pathlib.Path(__file__).resolve().parent.parent.parent / "docs" / "service"
 AT_PLACE = ["complete", "hover", "definition", "references"]
 OF_FILE = ["format", "symbols", "fold", "inlay", "tokens"]
-OF_BOAT = ["findings", "actions", "numbers", "stays", "papers"]
+OF_BOAT = ["findings", "actions", "numbers", "declarations", "stays", "papers"]
 EVERY = 211  # bytes between two places that are asked about
 
 

@@ -23,7 +23,7 @@ _sheerpole() {
     begin)
       case $before in
         --boat) nothing=yes; value=yes ;;
-        --rig) words=$(compgen -W 'bowsprit-sloop catamaran cutter discontinuous-sloop fractional-sloop furling-sloop gaff-cutter hydraulic-sloop insulated-sloop jumper-sloop junk ketch leaning-ketch masthead-sloop runner-sloop schooner split-backstay-sloop tabernacle-sloop tie-rod-sloop trimaran twin-forestay-sloop yawl' -- "$word"); value=yes ;;
+        --rig) words=$(compgen -W 'bowsprit-sloop catamaran cutter discontinuous-sloop fractional-sloop furling-sloop gaff-cutter hydraulic-sloop insulated-sloop jumper-sloop junk ketch leaning-ketch masthead-sloop one-stay runner-sloop schooner split-backstay-sloop tabernacle-sloop tie-rod-sloop trimaran twin-forestay-sloop yawl' -- "$word"); value=yes ;;
         --line) words=$(compgen -W 'wire rope' -- "$word"); value=yes ;;
         --measured-by) words=$(compgen -W 'drawing tape cord' -- "$word"); value=yes ;;
         --mast-height) nothing=yes; value=yes ;;

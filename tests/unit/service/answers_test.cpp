@@ -94,6 +94,43 @@ TEST_F(TheService, PapersAreListedAndMade) {
   EXPECT_TRUE(ask({{"ask", "papers"}})["answer"].is_null());
 }
 
+TEST_F(TheService, DeclarationsStandAsTheyAreWritten) {
+  texts.put("boat.rig", test::small_boat + "\nreading of cap-shroud.port {\n  method: messenger\n"
+                                           "  knots: 4  # little ones\n}\n");
+  const Json readings = ask({{"ask", "declarations"}, {"kind", "reading"}})["answer"];
+  ASSERT_EQ(readings.size(), 1u);
+  EXPECT_EQ(readings[0]["of"], "cap-shroud.port");
+  EXPECT_EQ(readings[0]["properties"][1]["name"], "knots");
+  EXPECT_EQ(readings[0]["properties"][1]["written"], "4");
+  const Json stay = ask({{"ask", "declarations"}, {"kind", "stay"}})["answer"][0];
+  EXPECT_EQ(stay["title"], "Cap shroud");
+  EXPECT_EQ(stay["inside"][0]["properties"][2]["name"], "screw-12");
+  EXPECT_EQ(stay["inside"][0]["properties"][2]["written"], " (length: 350 mm)");
+  const Json points = ask({{"ask", "declarations"}, {"kind", "points"}})["answer"][0];
+  EXPECT_EQ(points["on"], "");
+  EXPECT_EQ(points["properties"][1]["title"], "Plate");
+  texts.put("boat.rig", "cord orange {");
+  EXPECT_EQ(ask({{"ask", "declarations"}})["answer"][0]["name"], "orange");
+}
+
+TEST_F(TheService, AnAssumedNumberSaysWhichPiecesWaitForIt) {
+  std::string text = test::small_boat;
+  text.replace(text.find("82 mm"), 5, "82 mm assumed");
+  text.replace(text.find("9 mm\"\n"), 5, "9 mm\" assumed");
+  text += "\nthimble eye-9 {\n  length: 20 mm\n  lower: rope-seat (diameter: 28 mm assumed)\n}\n";
+  texts.put("boat.rig", text);
+  const auto pieces = [&](const std::string& of, const std::string& property) {
+    const Json all = ask({{"ask", "numbers"}})["answer"];
+    for (const Json& number : all)
+      if (number["of"] == of && number["property"] == property)
+        return number["pieces"];
+    return Json("no such number");
+  };
+  EXPECT_EQ(pieces("toggle-12", "length"), (Json{"cap-shroud.port", "cap-shroud.starboard"}));
+  EXPECT_EQ(pieces("hmpe-9", "diameter"), Json::array());
+  EXPECT_EQ(pieces("eye-9", "lower.diameter"), Json::array());
+}
+
 TEST_F(TheService, StaysSayHowFarTheyAre) {
   const Json stays = ask({{"ask", "stays"}})["answer"];
   ASSERT_EQ(stays.size(), 2u);
@@ -114,16 +151,16 @@ TEST_F(TheService, ATrialSaysWhatChanges) {
 
 TEST_F(TheService, EveryPlaceCanBeAskedForAllThatThereIs) {
   for (const char* what : {"complete", "hover", "definition", "references", "rename", "symbols", "tokens",
-                           "fold", "format", "inlay", "actions", "numbers"})
+                           "fold", "format", "inlay", "actions", "numbers", "declarations"})
     for (std::size_t at = 0; at < test::small_boat.size() + 10; at += 7) {
       const Json answered = ask({{"ask", what}, {"at", {{"byte", at}}}, {"new_name", "other-name"}});
       EXPECT_EQ(answered["answers"], what) << answered;
     }
 }
 
-constexpr const char* all_that_is_asked[] = {"findings", "complete", "hover",   "definition", "references",
-                                             "rename",   "format",   "symbols", "fold",       "inlay",
-                                             "actions",  "tokens",   "numbers", "stays",      "set"};
+constexpr const char* all_that_is_asked[] = {
+    "findings", "complete", "hover",   "definition", "references", "rename",       "format", "symbols",
+    "fold",     "inlay",    "actions", "tokens",     "numbers",    "declarations", "stays",  "set"};
 
 /// A boat of which a piece is gone and in which something stands that nobody meant, in any way of counting.
 RC_GTEST_PROP(Answers, AnyTextIsAnswered, ()) {

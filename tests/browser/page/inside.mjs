@@ -1,0 +1,39 @@
+// A compiler inside the page: in a worker, made of what is inlined, under the policy of the page. What answers here only says what
+// it was asked; whether the real one answers as the native one does is looked at with `--core`.
+
+import { mkdtempSync, writeFileSync } from "node:fs";
+import os from "node:os";
+import path from "node:path";
+import { go, text_of } from "./tools.mjs";
+
+const STANDS_IN = `
+var SheerpoleCore = async function (options) {
+  const texts = new Map();
+  return {
+    put: (name, bytes) => void texts.set(name, bytes.length),
+    drop: (name) => void texts.delete(name),
+    ask: (request) => {
+      const asked = JSON.parse(request);
+      if (asked.ask === "starts") return JSON.stringify({ version: 1, answers: "starts", answer: [{ rig: "cutter", title: "Cutter of a worker, " + options.wasmBinary.length }] });
+      return JSON.stringify({ version: 1, answers: "error", message: "not here" });
+    },
+  };
+};`;
+
+export default async function inside({ report, open, build }) {
+  const folder = mkdtempSync(path.join(os.tmpdir(), "sheerpole-core-"));
+  writeFileSync(path.join(folder, "sheerpole-core.js"), STANDS_IN);
+  writeFileSync(path.join(folder, "sheerpole-core.wasm"), Buffer.alloc(70_000, 1));
+  const tools = await open({ size: "phone", file: build("inside.html", "--core", folder), inside: true });
+  await go(tools, "start/1");
+  const tile = await text_of(tools.page, ".tile");
+  report.none("the worker was started and asked, with all its bytes", tile.includes("Cutter of a worker, 70000") ? [] : [tile]);
+  await go(tools, "start/4");
+  await tools.tap("Make the list of stays");
+  report.none(
+    "what it refuses is told",
+    /not here/.test(await text_of(tools.page, "dialog[open]")) ? [] : [await text_of(tools.page, "dialog[open]")],
+  );
+  report.none("nothing asked for, nothing said", tools.complaints);
+  await tools.close();
+}
