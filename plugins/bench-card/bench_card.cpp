@@ -89,10 +89,9 @@ std::string sum_by_hand(const CardPiece& card) {
 
 /// In which unit the lengths are, and where the columns begin.
 std::string unit_sentence(const CardPiece& card) {
-  return fmt::format("Lengths in {}; {}.{}{}", unit_words(card.unit),
-                     card.cord ? "past an end is outside the cord, inside is towards the other end"
-                               : "zero at the cut end aloft",
-                     card.unit.remark.empty() ? "" : " ", card.unit.remark);
+  return fmt::format("Lengths in {}{}.{}{}", unit_words(card.unit),
+                     card.cord ? "" : "; zero at the cut end aloft", card.unit.remark.empty() ? "" : " ",
+                     card.unit.remark);
 }
 
 void add_known(const CardPiece& card, const CardLook& look, PageFlow& page) {
@@ -115,20 +114,18 @@ void add_notes(const CardPiece& card, const CardLook& look, PageFlow& page) {
     page.text(words, small);
 }
 
-/// With the lines to write on that stand behind the last step.
 void add_work(const CardPiece& card, const CardLook& look, PageFlow& page) {
   const std::vector<CardStep> steps = card_steps(card);
-  page.heading(cut_nothing(card) ? "Before anything is opened" : "Before the cut", look.text + 0.2);
+  page.space(0.8);
+  page.text(cut_nothing(card) ? "Before anything is opened" : "Before the cut",
+            {.size = look.text, .bold = true, .indent = 0.0});
   int number = 0;
   for (const CardStep& step : steps) {
     if (step.stop)
       add_stop(card, step.text, page);
     else
-      page.tick(fmt::format("{}  {}", ++number, step.text),
-                {.size = look.text, .bold = false, .indent = 0.0});
+      add_step(fmt::format("{}  {}", ++number, step.text), step.write, look.text, page);
   }
-  page.to_write("As made, bearing to bearing; load; temperature; day:",
-                {.size = look.text - 0.2, .bold = false, .indent = 0.0});
 }
 
 void add_cautions(const CardLook& look, PageFlow& page) {
@@ -145,7 +142,7 @@ std::vector<Drawing> pages_at(const CardPiece& card, const std::string& boat, Pa
                        .about = boat,
                        .draft = {},
                        .hatched = card.draft()});
-  add_card_head(card, page);
+  add_card_head(card, look.row_height < 4.4, page);
   add_known(card, look, page);
   if (card.draft()) {
     add_what_releases(card, page);
@@ -168,10 +165,12 @@ std::vector<Drawing> pages_at(const CardPiece& card, const std::string& boat, Pa
 
 std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, PaperSize size) {
   std::vector<Drawing> pages;
+  using enum CardLook::Finished;
   for (const CardLook& look :
-       {CardLook{5.4, 3.4, 2.8, true}, CardLook{5.0, 3.2, 2.7, true}, CardLook{4.6, 3.0, 2.6, true},
-        CardLook{4.2, 2.8, 2.5, true}, CardLook{4.0, 2.6, 2.4, true}, CardLook{4.4, 2.8, 2.5, false},
-        CardLook{4.0, 2.6, 2.4, false}}) {
+       {CardLook{5.4, 3.4, 2.8, drawn_with_words}, CardLook{5.0, 3.2, 2.7, drawn_with_words},
+        CardLook{4.7, 3.1, 2.6, drawn_with_words}, CardLook{4.5, 3.0, 2.6, drawn_with_words},
+        CardLook{4.4, 3.0, 2.5, drawn}, CardLook{4.2, 2.8, 2.5, drawn}, CardLook{4.0, 2.6, 2.4, drawn},
+        CardLook{4.2, 2.8, 2.5, in_words}, CardLook{4.0, 2.6, 2.4, in_words}}) {
     pages = pages_at(card, boat, size, look);
     if (pages.size() == 1)
       break;

@@ -11,7 +11,8 @@ namespace sheerpole {
 /// One thing to do, to be ticked off.
 struct CardStep {
   std::string text;
-  bool stop = false; ///< to be signed before anyone goes on
+  bool stop = false;  ///< to be signed before anyone goes on
+  bool write = false; ///< what was found is written behind it
 };
 
 /// The parts of the stack that have to be on the line before its second end is closed, in the order in

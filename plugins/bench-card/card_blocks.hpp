@@ -14,13 +14,14 @@ struct CardLook {
   double row_height = 5.0; ///< of the table of marks, millimetres
   double text = 3.2;       ///< of the steps, em, millimetres
   double small = 2.6;      ///< of the notes
-  bool finished = true;    ///< the piece as it is when it is made is drawn as well
+  enum class Finished { in_words, drawn, drawn_with_words };
+  Finished finished = Finished::drawn_with_words; ///< the piece as it is when it is made
 };
 
 /// Head of a card: what it is and of which side, its line, room for spool, batch and job or what the file
 /// says of them, X where the length is that, and in a frame the cut, the body, the dry fit and the state.
-/// Of a draft NOT YET stands in place of the cut, and for how many reasons.
-void add_card_head(const CardPiece& card, PageFlow& page);
+/// Of a draft NOT YET stands in place of the cut, and for how many reasons. `low`: it takes less room.
+void add_card_head(const CardPiece& card, bool low, PageFlow& page);
 
 /// The piece laid out straight with the numbers of its marks, the cord that it is laid out by below it, and
 /// the piece as it is when it is made. Not to scale.
@@ -32,6 +33,9 @@ void add_marks_block(const CardPiece& card, const CardLook& look, PageFlow& page
 
 /// STOP with room for three signatures, before the first step that cannot be undone.
 void add_stop(const CardPiece& card, const std::string& words, PageFlow& page);
+
+/// A step of work with a box to tick; with `write` there is a line to write on behind its words.
+void add_step(const std::string& words, bool write, double size, PageFlow& page);
 
 /// In place of marks and work on a card that is a draft: each reason with its way out, and a test splice
 /// where one would give what is missing.

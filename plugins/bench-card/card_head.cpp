@@ -19,7 +19,7 @@ namespace {
 
 constexpr double bar = 1.4;
 constexpr double inside = 3.0;
-constexpr double cells_height = 17.0;
+constexpr double cells_height = 16.0;
 
 std::string badge_words(Side side) {
   return side == Side::port ? "PORT" : side == Side::starboard ? "STARBOARD" : "CENTRELINE";
@@ -156,11 +156,11 @@ void draw_cell(const Cell& cell, const PaperBox& box, ShapeGroup& into) {
     return;
   }
   const bool large = cell.size > 6.0;
-  write(into, {left, box.top + (large ? 4.8 : 4.4)}, cell.name,
+  write(into, {left, box.top + (large ? 4.6 : 4.2)}, cell.name,
         fitted(cell.name, large ? 3.4 : 2.9, large, room), large);
-  write(into, {left, box.top + (large ? 14.2 : 10.6)}, cell.amount,
+  write(into, {left, box.top + (large ? 13.8 : 10.2)}, cell.amount,
         fitted(cell.amount, cell.size, true, room), true);
-  write(into, {left, box.top + 14.6}, cell.below, fitted(cell.below, 2.6, false, room));
+  write(into, {left, box.top + 14.2}, cell.below, fitted(cell.below, 2.6, false, room));
 }
 
 void draw_frame(const CardPiece& card, const SetLines& x, double x_height, double width, PaperPoint at,
@@ -202,17 +202,17 @@ std::vector<ReflowBlock> head_on_narrow(const CardPiece& card, const std::string
 
 } // namespace
 
-void add_card_head(const CardPiece& card, PageFlow& page) {
+void add_card_head(const CardPiece& card, bool low, PageFlow& page) {
   const double width = page.width();
   const double badge = text_width_in_ems(badge_words(card.stay->side), true) * 4.2 + 8.0;
   const double beside = width - badge - 5.0;
   const SetLines kind = set_lines(kind_words(card), beside, true, {3.6, 3.0});
-  const SetLines title = set_lines(title_words(card), beside, true, {8.2, 7.0, 6.0, 5.0, 4.4});
+  const SetLines title = set_lines(title_words(card), beside, true, {low ? 6.0 : 8.2, 7.0, 6.0, 5.0, 4.4});
   const SetLines line = set_lines(line_words(card), width, false, {3.8, 3.3});
   // Spool, batch and job stand beside the line where it leaves them room. A draft is cut from no spool.
   const double line_end =
       line.lines.size() > 1 ? width : text_width_in_ems(line.lines.front()) * line.size + 6.0;
-  const bool beside_line = width - line_end > 84.0;
+  const bool beside_line = width - line_end > 70.0;
   const std::string definition = card.draft() ? std::string() : joined(x_words(card), " ");
   const SetLines x = set_lines(definition, width - 2.0 * inside, true, {3.6, 3.2});
   const double x_height = definition.empty() ? 0.0 : x.height() + 2.2;

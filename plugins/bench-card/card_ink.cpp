@@ -86,12 +86,25 @@ void SideBox::row(const std::string& name, const std::string& amount) {
   y_ += 4.6;
 }
 
+void SideBox::two_amounts(const std::string& first, const std::string& of_first, const std::string& second,
+                          const std::string& of_second) {
+  const double half = width_ / 2.0;
+  double left = at_.x + pad;
+  for (const auto& [name, amount] : {std::pair{first, of_first}, {second, of_second}}) {
+    write(into_, {left, y_ + 3.2}, name, 2.5);
+    const double from = left + text_width_in_ems(name) * 2.5 + 1.0;
+    write(into_, {from, y_ + 3.2}, amount, fitted(amount, 2.9, true, left + half - pad - 0.5 - from), true);
+    left += half - 0.5;
+  }
+  y_ += 4.2;
+}
+
 void SideBox::blank(const std::string& name, bool bold) {
   const double from =
       std::min(at_.x + pad + text_width_in_ems(name, bold) * 2.8 + 1.5, at_.x + width_ - pad - 12.0);
-  write(into_, {at_.x + pad, y_ + 4.4}, name, fitted(name, 2.8, bold, from - at_.x - pad - 1.0), bold);
-  into_.add(LineShape{{from, y_ + 4.9}, {at_.x + width_ - pad, y_ + 4.9}, ink(0.2), ""});
-  y_ += 5.8;
+  write(into_, {at_.x + pad, y_ + 4.0}, name, fitted(name, 2.8, bold, from - at_.x - pad - 1.0), bold);
+  into_.add(LineShape{{from, y_ + 4.4}, {at_.x + width_ - pad, y_ + 4.4}, ink(0.2), ""});
+  y_ += 5.1;
 }
 
 void SideBox::two_blanks(const std::string& first, const std::string& second) {

@@ -47,6 +47,9 @@ public:
   void head(const std::string& words);
   /// A name and its amount to the right.
   void row(const std::string& name, const std::string& amount);
+  /// Two small names, each with its amount, on one line.
+  void two_amounts(const std::string& first, const std::string& of_first, const std::string& second,
+                   const std::string& of_second);
   /// A name and a line to write on.
   void blank(const std::string& name, bool bold);
   /// Two lines to write on beside each other, each with its word.

@@ -41,9 +41,9 @@ std::string setting(const CardPiece& card) {
         latest = std::move(one);
   }
   if (latest)
-    return fmt::format("Set the splices at {} kN, as the test splice was. Note time and load.",
+    return fmt::format("Set the splices at {} kN, as the test splice was. Load and time:",
                        format_fixed(latest->second.kilonewtons(), 1));
-  return "Load the splices as the test splice was loaded: no setting load is given. Note time and load.";
+  return "Load the splices as the test splice was loaded: no setting load is given. Load and time:";
 }
 
 const MarkRow& first_mark(const Rows& rows) {
@@ -140,9 +140,9 @@ std::string dry_fit_step(const CardPiece& card, const Rows& rows) {
                         : card.cord && card.closed_aloft() ? "nothing cut, the end below not closed"
                                                            : "nothing cut or closed";
   if (!card.has_dry_fit)
-    return eyes + fmt::format("Dry fit, {}: hang it in its place and look at the adjuster.", nothing);
-  return eyes + fmt::format("Dry fit, {}: {} from bearing to bearing. Hang it in its place and look at the "
-                            "adjuster.",
+    return eyes + fmt::format("Dry fit, {}. Hang it: dry-fit card.", nothing);
+  return eyes + fmt::format("Dry fit, {}: {} from bearing to bearing. Hang it: dry-fit "
+                            "card.",
                             nothing, card.amount(card.dry_fit));
 }
 
@@ -279,7 +279,8 @@ std::vector<std::string> threaded_first(const CardPiece& card) {
 std::vector<CardStep> card_steps(const CardPiece& card) {
   const Rows rows = mark_rows(card);
   std::vector<CardStep> steps;
-  const auto add = [&](std::string text) { steps.push_back({std::move(text), false}); };
+  const auto add = [&](std::string text) { steps.push_back({std::move(text)}); };
+  const auto add_to_write = [&](std::string text) { steps.push_back({std::move(text), false, true}); };
   const auto add_all = [&](std::vector<std::string> texts) {
     for (std::string& text : texts)
       add(std::move(text));
@@ -287,7 +288,8 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
   add(fmt::format("Read the label of the line: {}, {}. Fill in spool and batch. Lay it out {}.",
                   card.line->construction.text, card.line->size.name, bench_tension(card)));
   if (!eyes_that_disagree(card).empty())
-    add("Wrap the eyes again, as the box beside the marks says.");
+    add("Wrap the eyes again. Another length than the box says: put it in the rig file and print this card "
+        "again.");
   add_all(card.cord ? cord_steps(card, rows) : numbered_marks(card, rows));
   const std::vector<std::string> first = threaded_first(card);
   if (!first.empty())
@@ -299,15 +301,16 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
     add(splice_step(card, rows, WhichEnd::upper));
     add(splice_step(card, rows, WhichEnd::lower));
     add_all(lock_steps(card));
-    add(setting(card));
+    add_to_write(setting(card));
   } else {
     if (!card.cord || !card.closed_aloft()) // closed already, to lay the cord along it
       add(terminal_step(card, rows, WhichEnd::upper));
     add(terminal_step(card, rows, WhichEnd::lower));
   }
-  add(fmt::format("Measure again{}: {} from bearing to bearing{}.",
-                  card.rope() ? " under the pull that set the splices" : "", card.amount(card.body),
-                  card.rope() && card.behaves.parts != 0 ? ", at the dock tension" : ""));
+  add_to_write(fmt::format("Measure again{}: {} from bearing to bearing{}. As made, temperature, day:",
+                           card.rope() ? " under the pull that set the splices" : "",
+                           card.amount(card.body),
+                           card.rope() && card.behaves.parts != 0 ? ", at the dock tension" : ""));
   return steps;
 }
 

@@ -66,8 +66,7 @@ std::string eye_words(const CardPiece& card, const PieceEnd& end) {
     if (eye_disagrees(card, note))
       words.push_back(card.spoken(note));
   return words.empty() ? std::string()
-                       : fmt::format("this card takes {} round the eye; {}.", eye_taken(card, end),
-                                     joined(words, "; "));
+                       : fmt::format("{} taken; {}.", eye_taken(card, end), joined(words, "; "));
 }
 
 /// Where a taper would be marked if the splice said over how much of the tail it goes.

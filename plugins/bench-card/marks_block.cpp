@@ -17,7 +17,7 @@ namespace sheerpole {
 namespace {
 
 constexpr double gutter = 5.0;
-constexpr double heading_height = 8.0;
+constexpr double heading_height = 7.6;
 constexpr double table_share = 0.74;
 constexpr double text_size = 2.9;
 
@@ -166,7 +166,7 @@ double draw_blanks(const CardPiece& card, double width, PaperPoint at, ShapeGrou
     return (length.parts < 0 ? "- " : "+ ") + card.amount(CardLength{false, std::abs(length.parts)});
   };
   SideBox box(into, at, width);
-  box.words("Only when X has been measured", true);
+  box.words("When X has been measured", true);
   box.blank("X =", true);
   box.blank(more(card.cut) + " = CUT", true);
   box.blank(more(card.body) + " = body", true);
@@ -179,18 +179,17 @@ double draw_eyes(const std::vector<std::string>& eyes, double width, PaperPoint 
   for (const std::string& words : eyes)
     box.words(words, false);
   box.two_blanks("aloft", "below");
-  box.words("Another length? Put it in the rig file and print this card again.", false);
   return box.close();
 }
 
 double draw_tip_table(const CardPiece& card, const std::vector<TipRow>& tips, double width, PaperPoint at,
                       ShapeGroup& into) {
   SideBox box(into, at, width);
-  box.words("Tips, on the finished piece", true);
+  box.words("Tips, from the bearings", true);
   for (const TipRow& tip : tips) {
     box.words(tip.sign + "  " + tip.name, false);
-    box.row("from aloft", card_text(card.unit, tip.from_aloft));
-    box.row("from below", card_text(card.unit, tip.from_below));
+    box.two_amounts("aloft", card_text(card.unit, tip.from_aloft), "below",
+                    card_text(card.unit, tip.from_below));
   }
   return box.close();
 }
@@ -287,9 +286,9 @@ void add_marks_block(const CardPiece& card, const CardLook& look, PageFlow& page
   const double boxes = draw_boxes(card, rows, beside, {}, measured);
   const double table = boxes > 0.0 ? page.width() * table_share : page.width();
   const double marks = heading_height + look.row_height * static_cast<double>(rows.size());
-  page.space(1.0);
+  page.space(0.6);
   page.drawing(
-      std::max(marks, boxes) + 1.5,
+      std::max(marks, boxes) + 1.0,
       [&](ShapeGroup& into, PaperPoint at) {
         draw_table(card, rows, look.row_height, table, at, into);
         draw_boxes(card, rows, beside, {at.x + table + apart, at.y + 1.0}, into);
@@ -299,8 +298,34 @@ void add_marks_block(const CardPiece& card, const CardLook& look, PageFlow& page
     page.text(words, {.size = 2.8, .bold = true, .indent = 0.0});
 }
 
+void add_step(const std::string& words, bool to_write, double size, PageFlow& page) {
+  const double box = 1.1 * size;
+  const double indent = box + 0.5 * size;
+  constexpr double least_to_write = 24.0;
+  const SetLines set = set_lines(words, page.width() - indent, false, {size});
+  const double last = text_width_in_ems(set.lines.back()) * size + indent + 1.5;
+  const bool below = to_write && page.width() - last < least_to_write;
+  const double step = size * line_spacing;
+  std::vector<ReflowBlock> narrow;
+  narrow.emplace_back(ReflowText{ReflowText::Kind::tick, words, false});
+  if (to_write)
+    narrow.emplace_back(ReflowText{ReflowText::Kind::to_write, "", false});
+  page.drawing(
+      set.height() + (below ? 1.3 * step : 0.0) + 0.28 * size,
+      [&](ShapeGroup& into, PaperPoint at) {
+        into.add(RectangleShape{
+            {at.x, at.y + size - 0.8 * box, at.x + box, at.y + size + 0.2 * box}, ink(0.35), ""});
+        const double y = write_lines(into, set, {at.x + indent, at.y}, false);
+        const double line = y - 0.1 * size + (below ? 1.3 * step : 0.0);
+        if (to_write)
+          into.add(
+              LineShape{{at.x + (below ? indent : last), line}, {at.x + page.width(), line}, ink(0.2), ""});
+      },
+      std::move(narrow));
+}
+
 void add_stop(const CardPiece& card, const std::string& words, PageFlow& page) {
-  constexpr double high = 16.0;
+  constexpr double high = 14.8;
   constexpr double black = 24.0;
   const std::vector<std::string> signed_for =
       card.cord ? std::vector<std::string>{"laid out by, day", "second pass by, day", "dry fit passed, day"}
@@ -312,7 +337,7 @@ void add_stop(const CardPiece& card, const std::string& words, PageFlow& page) {
     narrow.emplace_back(ReflowText{ReflowText::Kind::to_write, name, false});
   page.space(0.8);
   page.drawing(
-      high + 1.6,
+      high + 1.4,
       [&](ShapeGroup& into, PaperPoint at) {
         const double right = at.x + page.width();
         black_box(into, {at.x, at.y, at.x + black, at.y + high});
@@ -320,12 +345,12 @@ void add_stop(const CardPiece& card, const std::string& words, PageFlow& page) {
                     TextAnchor::middle);
         into.add(RectangleShape{{at.x, at.y, right, at.y + high}, ink(0.9), ""});
         const double left = at.x + black + 4.0;
-        write(into, {left, at.y + 5.4}, words, fitted(words, 3.8, true, right - left - 3.0), true);
+        write(into, {left, at.y + 5.0}, words, fitted(words, 3.8, true, right - left - 3.0), true);
         const double each = (right - left) / 3.0;
         for (std::size_t i = 0; i < signed_for.size(); ++i) {
           const double from = left + each * static_cast<double>(i);
-          into.add(LineShape{{from, at.y + 11.2}, {from + each - 4.0, at.y + 11.2}, ink(0.25), ""});
-          write(into, {from, at.y + 14.4}, signed_for[i], fitted(signed_for[i], 2.6, false, each - 4.0));
+          into.add(LineShape{{from, at.y + 10.4}, {from + each - 4.0, at.y + 10.4}, ink(0.25), ""});
+          write(into, {from, at.y + 13.4}, signed_for[i], fitted(signed_for[i], 2.6, false, each - 4.0));
         }
       },
       std::move(narrow));

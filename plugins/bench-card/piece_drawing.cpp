@@ -102,31 +102,25 @@ int tally_of(const CardPiece& card) {
   return reading == nullptr ? 0 : reading->knots.value_or(0);
 }
 
+constexpr double number_margin = 6.4; ///< half of the widest number below the outermost mark
+
 /// How far a row lies from the nearer end of the cord, below its mark.
 void write_places(const CardPiece& card, const std::vector<const MarkRow*>& rows,
                   const std::vector<double>& xs, PaperPoint at, double width, ShapeGroup& into) {
   for (std::size_t i = 0; i < rows.size(); ++i) {
     const CardLength place = rows[i]->by_upper ? rows[i]->from_u : rows[i]->from_l;
     const std::string number = card_text(card.unit, {false, std::abs(place.parts)});
-    // Between its neighbours; the outermost stand at the edge of the page.
+    // Between its neighbours and the margins of the page.
     const bool first = i == 0;
     const bool last = i + 1 == rows.size();
-    const double before = first ? 16.0 : xs[i] - xs[i - 1];
-    const double behind = last ? 16.0 : xs[i + 1] - xs[i];
+    const double before = first ? xs[i + 1] - xs[i] : xs[i] - xs[i - 1];
+    const double behind = last ? before : xs[i + 1] - xs[i];
     const bool end_of_cord = rows[i]->sign == "U" || rows[i]->sign == "L";
-    const double size = fitted(number, 2.7, end_of_cord, std::min(before, behind) - 1.0);
-    const bool wide = text_width_in_ems(number, end_of_cord) * size > 6.0;
-    const bool to_left = first && wide;
-    const bool to_right = last && wide;
-    write(into,
-          {to_left    ? at.x
-           : to_right ? at.x + width
-                      : xs[i],
-           at.y},
-          number, size, end_of_cord,
-          to_left    ? TextAnchor::start
-          : to_right ? TextAnchor::end
-                     : TextAnchor::middle);
+    double room = std::min(before, behind) - 1.0;
+    if (first || last)
+      room = std::min(room, 2.0 * std::min(xs[i] - at.x, at.x + width - xs[i]));
+    write(into, {xs[i], at.y}, number, fitted(number, 2.7, end_of_cord, room), end_of_cord,
+          TextAnchor::middle);
   }
 }
 
@@ -146,7 +140,7 @@ void write_ways(const CardPiece& card, const std::vector<const MarkRow*>& rows,
 /// The cord below the piece, from U to L, with its tally.
 void draw_cord(const CardPiece& card, const std::vector<const MarkRow*>& rows,
                const std::vector<double>& xs, PaperPoint at, double width, ShapeGroup& into) {
-  const double rope = at.y - 10.6;
+  const double rope = at.y - 10.2;
   double upper_end = xs.front();
   double knot = xs.back();
   for (std::size_t i = 0; i < rows.size(); ++i) {
@@ -171,31 +165,32 @@ void draw_cord(const CardPiece& card, const std::vector<const MarkRow*>& rows,
   write(into, {middle + 4.0, cord - 1.4}, card.cord->where,
         fitted(card.cord->where, 2.8, false, knot - middle - 8.0));
   for (const double x : {upper_end, knot})
-    into.add(LineShape{{x, cord + 2.0}, {x, cord + 7.6}, ink(0.18), ""});
-  draw_arrow(into, upper_end, knot, cord + 6.8);
-  write(into, {middle, cord + 6.0}, "X", 3.6, true, TextAnchor::middle);
+    into.add(LineShape{{x, cord + 2.0}, {x, cord + 6.6}, ink(0.18), ""});
+  draw_arrow(into, upper_end, knot, cord + 5.8);
+  write(into, {middle, cord + 5.0}, "X", 3.6, true, TextAnchor::middle);
 }
 
-constexpr double straight_height = 18.4;
-constexpr double cord_height = 30.2;
+constexpr double straight_height = 16.8;
+constexpr double cord_height = 27.4;
 
 /// The piece laid out straight. Not to scale: the marks stand at equal distances.
 void draw_straight(const CardPiece& card, const std::vector<MarkRow>& all, double width, PaperPoint at,
                    ShapeGroup& into) {
   const std::vector<const MarkRow*> rows = drawn(all);
-  const double rope = at.y + 11.0;
-  constexpr double margin = 3.0;
+  const double rope = at.y + 10.4;
+  const double margin = card.cord ? number_margin : 3.0;
   const double left = at.x + margin;
   // Where the cord ends with the piece its tally needs room beyond it.
   const int tally = tally_of(card);
   const bool ends_with_tally = !rows.empty() && rows.back()->sign == "L" && tally > 0 && tally <= 10;
-  const double right = at.x + width - (ends_with_tally ? tally_begins + tally_apart * tally : margin);
+  const double right =
+      at.x + width - (ends_with_tally ? std::max(margin, tally_begins + tally_apart * tally) : margin);
   const double middle = (left + right) / 2.0;
   write(into, {at.x, at.y + 3.2}, "ALOFT", 3.2, true);
   write(into, {at.x + width, at.y + 3.2}, "BELOW", 3.2, true, TextAnchor::end);
   write(into, {middle, at.y + 3.2},
-        card.cord ? "not to scale; the numbers are those of the table" : "not to scale", 2.6, false,
-        TextAnchor::middle);
+        card.cord ? "not to scale; past: outside the cord, inside: towards its other end" : "not to scale",
+        2.6, false, TextAnchor::middle);
   const std::vector<double> xs = places_on_drawing(rows, left, right);
   draw_line(card, left, middle - 1.5, rope, into);
   draw_line(card, middle + 1.5, right, rope, into);
@@ -206,7 +201,7 @@ void draw_straight(const CardPiece& card, const std::vector<MarkRow>& all, doubl
   }
   if (card.cord) {
     write_places(card, rows, xs, {at.x, rope + 5.2}, width, into);
-    draw_cord(card, rows, xs, {at.x, at.y + 21.6}, width, into);
+    draw_cord(card, rows, xs, {at.x, rope + 10.2}, width, into);
   } else {
     write_ways(card, rows, xs, rope + 5.2, into);
   }
@@ -474,9 +469,28 @@ void draw_tips(const std::vector<TipRow>& tips, double left, double right, doubl
   }
 }
 
-void draw_finished(const CardPiece& card, const std::vector<MarkRow>& rows, double width, PaperPoint at,
-                   ShapeGroup& into) {
-  const double y = at.y + 9.0;
+/// In the middle below the line: how much is buried at each end.
+void write_burys(const CardPiece& card, double middle, double y, double room, ShapeGroup& into) {
+  const std::string aloft = bury_words(card, WhichEnd::upper);
+  const std::string below = bury_words(card, WhichEnd::lower);
+  std::vector<std::string> lines;
+  if (aloft == below)
+    lines.push_back(led_by("both ends: ", aloft));
+  else
+    lines = {led_by("aloft: ", aloft), led_by("below: ", below)};
+  for (const std::string& line : lines) {
+    y += 3.4;
+    write(into, {middle, y + 1.6}, line, fitted(line, 2.6, true, room), true, TextAnchor::middle);
+  }
+}
+
+constexpr double finished_height = 17.6;
+constexpr double words_begin = 10.2; ///< below the middle of the line
+constexpr double words_apart = 3.2;
+
+void draw_finished(const CardPiece& card, const std::vector<MarkRow>& rows, bool with_words, double width,
+                   PaperPoint at, ShapeGroup& into) {
+  const double y = at.y + 8.6;
   const double middle = at.x + width / 2.0;
   for (const WhichEnd end : {WhichEnd::upper, WhichEnd::lower}) {
     const bool upper = end == WhichEnd::upper;
@@ -486,13 +500,15 @@ void draw_finished(const CardPiece& card, const std::vector<MarkRow>& rows, doub
       draw_eye(place, rows, to_middle, into);
     else
       draw_terminal(place, rows, to_middle, into);
-    double base = y + 10.8;
-    for (const std::string& words : words_of_end(place, rows)) {
+    double base = y + words_begin;
+    for (const std::string& words : with_words ? words_of_end(place, rows) : std::vector<std::string>{}) {
       write(into, {place.edge, base}, words, fitted(words, 2.6, false, width / 2.0 - 2.5), false,
             upper ? TextAnchor::start : TextAnchor::end);
-      base += 3.3;
+      base += words_apart;
     }
   }
+  if (!with_words)
+    write_burys(card, middle, y, width - 2.0 * out - 4.0, into);
   draw_tips(tip_rows(card), at.x + out, at.x + width - out, y, into);
   draw_break(into, middle, y);
 }
@@ -510,16 +526,20 @@ void add_piece_drawings(const CardPiece& card, const CardLook& look, PageFlow& p
   const std::vector<MarkRow> rows = mark_rows(card);
   page.drawing(card.cord ? cord_height : straight_height,
                [&](ShapeGroup& into, PaperPoint at) { draw_straight(card, rows, page.width(), at, into); });
-  if (!look.finished) {
+  if (look.finished == CardLook::Finished::in_words) {
     for (const WhichEnd end : {WhichEnd::upper, WhichEnd::lower})
       page.text(fmt::format("{}: {}.", end == WhichEnd::upper ? "Aloft" : "Below",
                             joined(words_of_end({card, end}, rows), "; ")),
                 {.size = look.small, .bold = false, .indent = 0.0});
     return;
   }
-  const double height = 9.0 + 10.8 + 3.3 * static_cast<double>(lines_of_ends(card, rows)) - 1.0;
-  page.drawing(height,
-               [&](ShapeGroup& into, PaperPoint at) { draw_finished(card, rows, page.width(), at, into); });
+  const bool with_words = look.finished == CardLook::Finished::drawn_with_words;
+  const double height =
+      with_words ? 8.6 + words_begin + words_apart * static_cast<double>(lines_of_ends(card, rows)) - 1.2
+                 : finished_height;
+  page.drawing(height, [&](ShapeGroup& into, PaperPoint at) {
+    draw_finished(card, rows, with_words, page.width(), at, into);
+  });
 }
 
 } // namespace sheerpole

@@ -25,7 +25,7 @@ namespace sheerpole {
 namespace {
 
 std::string_view side_word(Side side) {
-  return side == Side::port ? "PORT" : side == Side::starboard ? "STARBOARD" : "";
+  return side == Side::port ? "PORT" : side == Side::starboard ? "STARBOARD" : "CENTRELINE";
 }
 
 /// What lies beyond the part of an end: "to the cap tang, port", "to lashing-260", "to piece 2". Empty
