@@ -124,7 +124,7 @@ void add_work(const CardPiece& card, const CardLook& look, PageFlow& page) {
     if (step.stop)
       add_stop(card, step.text, page);
     else
-      add_step(fmt::format("{}  {}", ++number, step.text), step.write, look.text, page);
+      add_step(++number, step.text, step.write, look.text, page);
   }
 }
 

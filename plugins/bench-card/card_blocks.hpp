@@ -34,8 +34,9 @@ void add_marks_block(const CardPiece& card, const CardLook& look, PageFlow& page
 /// STOP with room for three signatures, before the first step that cannot be undone.
 void add_stop(const CardPiece& card, const std::string& words, PageFlow& page);
 
-/// A step of work with a box to tick; with `write` there is a line to write on behind its words.
-void add_step(const std::string& words, bool write, double size, PageFlow& page);
+/// A step of work with a box to tick and its number; `to_write`: a line to write on stands behind its
+/// words.
+void add_step(int number, const std::string& words, bool to_write, double size, PageFlow& page);
 
 /// In place of marks and work on a card that is a draft: each reason with its way out, and a test splice
 /// where one would give what is missing.

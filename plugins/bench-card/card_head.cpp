@@ -19,7 +19,7 @@ namespace {
 
 constexpr double bar = 1.4;
 constexpr double inside = 3.0;
-constexpr double cells_height = 16.0;
+constexpr double cells_height = 16.4;
 
 std::string badge_words(Side side) {
   return side == Side::port ? "PORT" : side == Side::starboard ? "STARBOARD" : "CENTRELINE";
@@ -108,7 +108,7 @@ struct Cell {
 };
 
 std::vector<Cell> cells_of_draft(const CardPiece& card) {
-  return {{"CUT", std::string(not_yet), "", 0.4, 9.8},
+  return {{"CUT", std::string(not_yet), "", 0.4, 9.4},
           {"DRAFT", fmt::format("It waits, for {}.", reasons_counted(card.draft_reasons)),
            "What settles each is named below. No length of it is to be cut to.", 0.6, 4.4}};
 }
@@ -117,7 +117,7 @@ Cell cell_of_cut(const CardPiece& card) {
   const char* name = card.state == PieceState::on_record ? "ALREADY CUT, WAS"
                      : cut_nothing(card)                 ? "CUT NOTHING, USE"
                                                          : "CUT";
-  return {name, card.amount(card.cut), "", 0.38, 9.8};
+  return {name, card.amount(card.cut), "", 0.38, 9.4};
 }
 
 Cell cell_of_dry_fit(const CardPiece& card) {
@@ -156,11 +156,10 @@ void draw_cell(const Cell& cell, const PaperBox& box, ShapeGroup& into) {
     return;
   }
   const bool large = cell.size > 6.0;
-  write(into, {left, box.top + (large ? 4.6 : 4.2)}, cell.name,
-        fitted(cell.name, large ? 3.4 : 2.9, large, room), large);
-  write(into, {left, box.top + (large ? 13.8 : 10.2)}, cell.amount,
+  write(into, {left, box.top + 4.4}, cell.name, fitted(cell.name, large ? 3.2 : 2.9, large, room), large);
+  write(into, {left, box.top + (large ? 14.6 : 10.4)}, cell.amount,
         fitted(cell.amount, cell.size, true, room), true);
-  write(into, {left, box.top + 14.2}, cell.below, fitted(cell.below, 2.6, false, room));
+  write(into, {left, box.top + 14.5}, cell.below, fitted(cell.below, 2.6, false, room));
 }
 
 void draw_frame(const CardPiece& card, const SetLines& x, double x_height, double width, PaperPoint at,

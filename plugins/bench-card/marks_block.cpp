@@ -298,16 +298,17 @@ void add_marks_block(const CardPiece& card, const CardLook& look, PageFlow& page
     page.text(words, {.size = 2.8, .bold = true, .indent = 0.0});
 }
 
-void add_step(const std::string& words, bool to_write, double size, PageFlow& page) {
+void add_step(int number, const std::string& words, bool to_write, double size, PageFlow& page) {
   const double box = 1.1 * size;
-  const double indent = box + 0.5 * size;
+  const double number_end = box + 1.7 * size;
+  const double indent = number_end + 0.5 * size;
   constexpr double least_to_write = 24.0;
   const SetLines set = set_lines(words, page.width() - indent, false, {size});
   const double last = text_width_in_ems(set.lines.back()) * size + indent + 1.5;
   const bool below = to_write && page.width() - last < least_to_write;
   const double step = size * line_spacing;
   std::vector<ReflowBlock> narrow;
-  narrow.emplace_back(ReflowText{ReflowText::Kind::tick, words, false});
+  narrow.emplace_back(ReflowText{ReflowText::Kind::tick, fmt::format("{}  {}", number, words), false});
   if (to_write)
     narrow.emplace_back(ReflowText{ReflowText::Kind::to_write, "", false});
   page.drawing(
@@ -315,6 +316,7 @@ void add_step(const std::string& words, bool to_write, double size, PageFlow& pa
       [&](ShapeGroup& into, PaperPoint at) {
         into.add(RectangleShape{
             {at.x, at.y + size - 0.8 * box, at.x + box, at.y + size + 0.2 * box}, ink(0.35), ""});
+        write(into, {at.x + number_end, at.y + size}, std::to_string(number), size, true, TextAnchor::end);
         const double y = write_lines(into, set, {at.x + indent, at.y}, false);
         const double line = y - 0.1 * size + (below ? 1.3 * step : 0.0);
         if (to_write)

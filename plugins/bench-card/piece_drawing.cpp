@@ -485,7 +485,7 @@ void write_burys(const CardPiece& card, double middle, double y, double room, Sh
 }
 
 constexpr double finished_height = 17.6;
-constexpr double words_begin = 10.2; ///< below the middle of the line
+constexpr double words_begin = 10.9; ///< below the middle of the line
 constexpr double words_apart = 3.2;
 
 void draw_finished(const CardPiece& card, const std::vector<MarkRow>& rows, bool with_words, double width,

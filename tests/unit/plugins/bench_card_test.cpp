@@ -165,7 +165,7 @@ TEST(BenchCard, WhatTheSpliceDoesNotStateIsNotGiven) {
   const std::string text = text_of(card_pages(card_pieces(*boat.checked).front(), "A boat", PaperSize::a4));
   EXPECT_THAT(text, HasSubstr("taper begins\nnot given\n"));
   EXPECT_THAT(text, HasSubstr("taper not given; lock not given"));
-  EXPECT_THAT(text, HasSubstr("Lock both throats: no method is given: follow the rope maker."));
+  EXPECT_THAT(text, HasSubstr("Lock both throats. No method is given: follow the rope maker."));
   EXPECT_THAT(text, HasSubstr("Taper not given: follow the rope maker."));
 }
 

@@ -84,7 +84,6 @@ bool goes_on(const Printed& above, const Printed& below) {
 
 void read_page(const std::vector<Printed>& texts, Card& card) {
   const std::regex number("[0-9]+");
-  const std::regex step("([0-9]+)  ([A-Z].*)");
   for (std::size_t i = 0; i < texts.size(); ++i) {
     const Printed& one = texts[i];
     card.words += one.text + " ";
@@ -94,11 +93,14 @@ void read_page(const std::vector<Printed>& texts, Card& card) {
       card.marks[std::stoi(one.text)] = {texts[i + 1].text, texts[i + 2].text, texts[i + 3].text};
     if (one.text == "STOP")
       card.steps.emplace_back("STOP");
-    std::smatch found;
-    if (!one.anchor.empty() || one.x > page_margin + 8.0 || !std::regex_match(one.text, found, step))
+    // Its number in the margin, its words beside it.
+    const bool begins = one.anchor == "end" && one.x < page_margin + 10.0 &&
+                        std::regex_match(one.text, number) && i + 1 < texts.size() &&
+                        texts[i + 1].anchor.empty() && texts[i + 1].y == one.y;
+    if (!begins)
       continue;
-    std::string whole = found[2];
-    for (std::size_t next = i + 1; next < texts.size() && goes_on(texts[next - 1], texts[next]); ++next)
+    std::string whole = texts[i + 1].text;
+    for (std::size_t next = i + 2; next < texts.size() && goes_on(texts[next - 1], texts[next]); ++next)
       whole += " " + texts[next].text;
     card.steps.push_back(std::move(whole));
   }
