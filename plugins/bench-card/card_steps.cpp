@@ -127,10 +127,10 @@ std::string seizing(const CardPiece& card, const Rows& rows) {
     if (on_tail != nullptr && standing != nullptr)
       eyes.push_back(fmt::format("{} to {}", on_tail->sign, standing->sign));
   }
-  const std::string check = card.cord ? "Do the halves check. " : "";
+  const std::string check = card.cord ? "Check the halves. " : "";
   if (eyes.empty())
     return check + "Seize the eyes.";
-  return fmt::format("{}Bring {} and seize {}.", check, joined(eyes, Join::and_word),
+  return fmt::format("{}Bring {}, seize {}.", check, joined(eyes, Join::and_word),
                      eyes.size() == 2 ? "both eyes" : "the eyes");
 }
 
@@ -160,7 +160,7 @@ std::string stop_words(const CardPiece& card) {
 std::string cut_step(const CardPiece& card, const Rows& rows) {
   if (card.cord && card.closed_aloft())
     return fmt::format("Cut at mark {}, {} from the mouth of the closed end.", last_mark(rows).sign,
-                       card.amount(card.cut - card.marks[1].from_upper));
+                       card.amount(card.cut - (card.marks[1].from_u - card.marks[0].from_u)));
   if (cut_nothing(card))
     return cut_step_words(card);
   return fmt::format("Cut at {} and at {}: {}.{}", first_mark(rows).sign, last_mark(rows).sign,

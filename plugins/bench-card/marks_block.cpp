@@ -295,13 +295,13 @@ void add_marks_block(const CardPiece& card, const CardLook& look, PageFlow& page
       },
       narrow_marks(card, rows));
   if (const std::string words = drawn_in_words(card); !words.empty())
-    page.text(words, {.size = 2.8, .bold = true, .indent = 0.0});
+    page.text(words, {.size = look.small + 0.1, .bold = true, .indent = 0.0});
 }
 
 void add_step(int number, const std::string& words, bool to_write, double size, PageFlow& page) {
   const double box = 1.1 * size;
-  const double number_end = box + 1.7 * size;
-  const double indent = number_end + 0.5 * size;
+  const double number_end = box + 1.5 * size;
+  const double indent = number_end + 0.4 * size;
   constexpr double least_to_write = 24.0;
   const SetLines set = set_lines(words, page.width() - indent, false, {size});
   const double last = text_width_in_ems(set.lines.back()) * size + indent + 1.5;
@@ -337,7 +337,7 @@ void add_stop(const CardPiece& card, const std::string& words, PageFlow& page) {
   narrow.emplace_back(ReflowText{ReflowText::Kind::notice, "STOP. " + words, true});
   for (const std::string& name : signed_for)
     narrow.emplace_back(ReflowText{ReflowText::Kind::to_write, name, false});
-  page.space(0.8);
+  page.space(0.5);
   page.drawing(
       high + 1.4,
       [&](ShapeGroup& into, PaperPoint at) {

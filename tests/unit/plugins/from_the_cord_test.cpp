@@ -224,7 +224,7 @@ TEST(FromTheCord, StepsGoByTheNumbersOfTheMarks) {
   std::string steps;
   for (const CardStep& step : card_steps(*card_of(cards, "cap-shroud.port")))
     steps += step.text + "\n";
-  EXPECT_THAT(steps, HasSubstr("Bring 3 to 4 and 8 to 7 and seize both eyes."));
+  EXPECT_THAT(steps, HasSubstr("Bring 3 to 4 and 8 to 7, seize both eyes."));
   EXPECT_THAT(steps, HasSubstr("pin L first (mark 10 is 7 3/4\" past it), lay out again."));
   EXPECT_THAT(steps, HasSubstr("Bring 3 to 4. Bury from 4, out at 5. Taper from 2"));
   EXPECT_THAT(steps, HasSubstr("Bring 8 to 7. Bury from 7, out at 6. Taper from 9"));
