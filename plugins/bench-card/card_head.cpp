@@ -135,11 +135,11 @@ Cell cell_of_dry_fit(const CardPiece& card) {
 std::vector<Cell> cells_of(const CardPiece& card) {
   if (card.draft())
     return cells_of_draft(card);
-  const std::string behaves =
-      card.behaves.parts == 0 ? "" : ", " + added(card, card.behaves) + " for the line";
+  const std::string beyond = card.behaves.parts == 0
+                                 ? added(card, card.ends) + " for the ends"
+                                 : added(card, card.ends) + " ends, " + added(card, card.behaves) + " line";
   return {cell_of_cut(card),
-          {"body, bearing to bearing", card.amount(card.body),
-           added(card, card.ends) + " for the ends" + behaves, 0.22},
+          {"body, bearing to bearing", card.amount(card.body), beyond, 0.22},
           cell_of_dry_fit(card),
           {"state", card.stamp.empty() ? "READY" : card.stamp, "", 0.18, 3.8,
            card.state == PieceState::measured_once || card.state == PieceState::not_measured}};

@@ -160,16 +160,21 @@ double draw_halves(const CardPiece& card, const std::vector<MarkRow>& rows, doub
   return box.close();
 }
 
-/// Blanks for a cord that is measured after all: "X =", "+ 1003 mm = CUT", "- 610 mm = body".
-double draw_blanks(const CardPiece& card, double width, PaperPoint at, ShapeGroup& into) {
+constexpr const char* when_measured = "When X has been measured";
+
+/// For a cord that is measured after all: "X =", "+ 1003 mm = CUT", "- 610 mm = body".
+std::vector<std::string> blanks_of(const CardPiece& card) {
   const auto more = [&](CardLength length) {
     return (length.parts < 0 ? "- " : "+ ") + card.amount(CardLength{false, std::abs(length.parts)});
   };
+  return {"X =", more(card.cut) + " = CUT", more(card.body) + " = body"};
+}
+
+double draw_blanks(const CardPiece& card, double width, PaperPoint at, ShapeGroup& into) {
   SideBox box(into, at, width);
-  box.words("When X has been measured", true);
-  box.blank("X =", true);
-  box.blank(more(card.cut) + " = CUT", true);
-  box.blank(more(card.body) + " = body", true);
+  box.words(when_measured, true);
+  for (const std::string& words : blanks_of(card))
+    box.blank(words, true);
   return box.close();
 }
 
@@ -250,6 +255,11 @@ std::vector<ReflowBlock> narrow_marks(const CardPiece& card, const std::vector<M
         fmt::format("Halves check: {} past the bearing aloft, {} past the bearing below. {}",
                     card.amount(parts.upper), card.amount(parts.lower), halves_differ_words(card)),
         true});
+  }
+  if (card.cord) {
+    blocks.emplace_back(ReflowText{ReflowText::Kind::text, when_measured, true});
+    for (const std::string& words : blanks_of(card))
+      blocks.emplace_back(ReflowText{ReflowText::Kind::to_write, words, false});
   }
   return blocks;
 }
