@@ -76,8 +76,8 @@ std::vector<Entry> entries(const CardPiece& card) {
 void draw_entry(const Entry& entry, PaperPoint at, double width, ShapeGroup& into) {
   const auto& [word, value] = entry;
   constexpr double size = 3.2;
-  write(into, at, word, size);
-  const double from = at.x + text_width_in_ems(word) * size + 1.5;
+  write(into, at, word, 3.0);
+  const double from = at.x + text_width_in_ems(word) * 3.0 + 1.5;
   if (value.empty())
     into.add(LineShape{{from, at.y + 0.5}, {at.x + width - 4.0, at.y + 0.5}, ink(0.2), ""});
   else
