@@ -126,7 +126,7 @@ PieceLabel label_of(const CheckedRig& checked, const CardPiece& card, bool aloft
   // What was measured of the piece itself is its length, whatever it was to be; the state says how well
   // that is known which it was to be.
   if (const PieceEntry* measured = history.last_measured()) {
-    label.length = fmt::format("bearing to bearing {}, {}{}", card.amount(measured->record->body->value),
+    label.length = fmt::format("body {}, {}{}", card.amount(measured->record->body->value),
                                name_of(measured->record->stage), led_by(" ", measured->record->date));
     label.state.clear();
   } else if (const std::string later =

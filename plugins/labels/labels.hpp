@@ -19,7 +19,7 @@ struct PieceLabel {
   std::string code = {}; ///< what the QR code says: boat, piece, cut, revision and digest of the rig
   std::string line;      ///< "hmpe-9: 12-strand HMPE heat-set, 9 mm"
   // Empty: not stated, to be written by hand.
-  std::string length; ///< "cut 12998 mm, bearing to bearing 11283 mm"; empty of a draft
+  std::string length; ///< "cut 12998 mm, body 11283 mm"; empty of a draft
   std::string made;   ///< ISO 8601
   std::string job;
   std::string batch;
