@@ -49,6 +49,7 @@ LICENCES = {
     "libpangocairo-1.0-0": "LGPL-2.0-or-later",
     "libpangoft2-1.0-0": "LGPL-2.0-or-later",
     "libpugixml-dev": "MIT",
+    "libqrcodegencpp-dev": "MIT",
     "libgcc-s1": GCC,
     "libstdc++-12-dev": GCC,
     "libstdc++6": GCC,

@@ -18,7 +18,7 @@ done
 
 # shellcheck disable=SC2086 # a list of names
 install_missing $build_packages libgtest-dev libgmock-dev librapidcheck-dev libbenchmark-dev llvm-14-tools python3 \
-  units libxml2-utils python3-jsonschema w3c-sgml-lib librsvg2-bin qpdf poppler-utils python3-icalendar perl clang-format locales \
+  units libxml2-utils python3-jsonschema w3c-sgml-lib librsvg2-bin zbar-tools qpdf poppler-utils python3-icalendar perl clang-format locales \
   chromium openssh-client valgrind git make zsh fish mandoc man-db bsdextrautils neovim emacs-nox elpa-eglot
 # Java and Node may be there from elsewhere than Debian.
 command -v java >/dev/null 2>&1 || install_missing default-jre-headless

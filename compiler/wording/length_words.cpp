@@ -170,6 +170,8 @@ std::string mark_name(const BenchMark& mark) {
     return "throat " + end + ", on the tail";
   case MarkKind::throat_on_standing_part:
     return "throat " + end + ", on the standing part";
+  case MarkKind::tail_comes_out:
+    return "tail comes out " + end;
   }
   return {};
 }

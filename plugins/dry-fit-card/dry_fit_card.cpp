@@ -313,8 +313,10 @@ std::vector<StayFit> stay_fits(const CheckedRig& checked) {
 }
 
 std::vector<Drawing> fit_pages(const StayFit& fit, const std::string& boat, PaperSize size) {
-  PageFlow page(
-      size, {.name = "Dry fit " + fit.stay->name, .about = boat, .draft = draft_lines(fit.draft_reasons)});
+  PageFlow page(size, {.name = "Dry fit " + fit.stay->name,
+                       .about = boat,
+                       .draft = draft_lines(fit.draft_reasons),
+                       .hatched = fit.draft()});
   add_head(fit, page);
   if (fit.draft()) {
     add_release(

@@ -350,7 +350,8 @@ std::vector<Drawing> hoisted_pages(const StayFit& fit, const std::string& boat, 
   const HoistedFit& hang = *fit.of_stay->hoisted_fit;
   PageFlow page(size, {.name = "Dry fit, hoisted " + fit.stay->name,
                        .about = boat,
-                       .draft = draft_lines(fit.draft_reasons)});
+                       .draft = draft_lines(fit.draft_reasons),
+                       .hatched = fit.draft()});
   page.text("DRY FIT, HOISTED   " + fit.stay->name, {.size = 6.0, .bold = true, .indent = 0.0});
   page.text(fmt::format("{}{}", fit.stay->title.empty() ? "" : fit.stay->title + ", ",
                         side_words(fit.stay->side)),

@@ -206,7 +206,8 @@ std::vector<Drawing> spare_pages(const SpareLine& spare, const std::string& boat
   const std::string& line = spare.longest.line->name;
   PageFlow page(size, {.name = "Emergency splice card " + line,
                        .about = boat,
-                       .draft = draft_lines(spare.longest.draft_reasons)});
+                       .draft = draft_lines(spare.longest.draft_reasons),
+                       .hatched = spare.longest.draft()});
   add_head(spare, page);
   add_pieces(spare, page);
   if (spare.longest.draft()) {

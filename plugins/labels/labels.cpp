@@ -3,6 +3,7 @@
 #include "backend/card/card_in_hand.hpp"
 #include "backend/card/card_piece.hpp"
 #include "backend/drawing/label_text.hpp"
+#include "backend/drawing/qr_code.hpp"
 #include "backend/paper_identity.hpp"
 #include "backend/paper_words.hpp"
 #include "calculate/adjust/piece_history.hpp"
@@ -16,23 +17,76 @@
 #include <algorithm>
 #include <array>
 #include <initializer_list>
+#include <tuple>
+#include <utility>
 
 namespace sheerpole {
 
 namespace {
 
 std::string_view side_word(Side side) {
-  return side == Side::port ? " PORT" : side == Side::starboard ? " STARBOARD" : "";
+  return side == Side::port ? "PORT" : side == Side::starboard ? "STARBOARD" : "CENTRELINE";
 }
 
-/// Which end it is and where on the boat; within a stay of several pieces an end is nowhere.
-std::string end_words(const char* end, const CardPiece& card, WhichEnd which) {
+/// What lies beyond the part of an end: "to the cap tang, port", "to lashing-260", "to piece 2". Empty
+/// where the file names nothing there.
+std::string neighbour_words(const CardPiece& card, WhichEnd which) {
+  const bool upper = which == WhichEnd::upper;
+  const bool of_stay = upper ? card.piece->number == 1 : card.piece->number == card.piece->of;
+  if (of_stay && card.stay->path.size() > 1) {
+    const PathStop& stop = upper ? card.stay->path.front() : card.stay->path.back();
+    return "to the " + place_words(*card.rig, (*card.rig)[stop.point]);
+  }
+  const std::vector<StackItem>& stack = card.stay->stack;
+  const PieceEnd& made = upper ? card.piece->upper : card.piece->lower;
+  // Past the part of the end, if it has one.
+  const std::size_t past = made.bare() ? 1 : 2;
+  if (upper ? card.item < past : card.item + past >= stack.size())
+    return {};
+  const StackItem& next = stack[upper ? card.item - past : card.item + past];
+  if (next.kind == StackItem::Kind::line)
+    return fmt::format("to piece {}", upper ? card.piece->number - 1 : card.piece->number + 1);
+  return "to " + (*card.rig)[next.part].name;
+}
+
+/// Where an end goes, its part, and the spare bury that is kept in it.
+std::string end_words(const CardPiece& card, WhichEnd which) {
   const PieceEnd& made = which == WhichEnd::upper ? card.piece->upper : card.piece->lower;
-  const bool of_stay =
-      which == WhichEnd::upper ? card.piece->number == 1 : card.piece->number == card.piece->of;
-  const std::string where =
-      of_stay && card.stay->path.size() > 1 ? ", " + where_words(*card.rig, *card.stay, which) : "";
-  return fmt::format("END {}{}{}{}", end, where, made.bare() ? "" : ": ", made.part_name(*card.rig));
+  std::string words = neighbour_words(card, which);
+  add_words(words, ": ", made.part_name(*card.rig));
+  if (const CardBury bury = card_bury(card, which); bury.spare.parts != 0)
+    add_words(words, ", ", "spare bury " + card.amount(bury.spare));
+  return words;
+}
+
+/// "rev B, rig c86b17f0"
+std::string state_of_rig(const CheckedRig& checked) {
+  const std::string revision = fact_text(checked.rig().boat.particulars, fact_names.revision);
+  return fmt::format("rev {}, rig {}", revision.empty() ? "not stated" : revision, checked.digest());
+}
+
+constexpr std::size_t most_in_code = 110; ///< bytes that a code of this size has room for
+
+/// The first bytes of a text, whole characters, with dots where there is more.
+std::string shortened(const std::string& text, std::size_t most) {
+  if (text.size() <= most)
+    return text;
+  std::size_t end = most - 3;
+  while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80)
+    --end;
+  return text.substr(0, end) + "...";
+}
+
+/// "Pellimoor, cap-shroud.port, cut 12997 mm, rev B, rig c86b17f0": plain words, so that it is read without
+/// a network. What says which piece of which state of the rig it is stays whole as long as it can.
+std::string code_words(const PieceLabel& label, const CardPiece& card) {
+  const std::string cut = "cut " + (card.draft()           ? std::string(not_yet)
+                                    : label.length.empty() ? std::string("not on record")
+                                                           : card.amount_of_stay(card.cut));
+  const std::string behind = ", " + shortened(cut, 40) + ", " + shortened(label.state_of_rig, 34);
+  const std::string piece = shortened(card.piece->name, 40);
+  const std::size_t left = most_in_code - std::min(most_in_code - 12, behind.size() + piece.size() + 2);
+  return shortened(label.boat, left) + ", " + piece + behind;
 }
 
 /// What the record of a piece says of how it was made, not of what came later.
@@ -48,17 +102,17 @@ std::string first_stated(std::initializer_list<std::string> texts) {
   return {};
 }
 
-PieceLabel label_of(const CardPiece& card, const std::string& boat, bool aloft) {
+PieceLabel label_of(const CheckedRig& checked, const CardPiece& card, bool aloft) {
   const std::vector<Particular>& of_stay = card.stay->particulars;
   PieceLabel label;
-  label.stay = fmt::format(
-      "{}{}{}", card.stay->base, side_word(card.stay->side),
-      card.piece->of > 1 ? fmt::format(", piece {} of {}", card.piece->number, card.piece->of) : "");
-  label.end = aloft ? end_words("ALOFT", card, WhichEnd::upper) : end_words("BELOW", card, WhichEnd::lower);
-  if (const CardBury bury = card_bury(card, aloft ? WhichEnd::upper : WhichEnd::lower);
-      bury.spare.parts != 0)
-    label.end += ", spare bury " + card.amount(bury.spare);
-  label.boat = boat;
+  label.stay =
+      card.stay->base +
+      (card.piece->of > 1 ? fmt::format(", piece {} of {}", card.piece->number, card.piece->of) : "");
+  label.side = card.stay->side;
+  label.end = aloft ? "ALOFT" : "BELOW";
+  label.to = end_words(card, aloft ? WhichEnd::upper : WhichEnd::lower);
+  label.boat = boat_title(checked);
+  label.state_of_rig = state_of_rig(checked);
   label.line =
       fmt::format("{}: {}, {}", card.line->name, card.line->construction.text, card.line->size.name);
   label.state = card.stamp;
@@ -72,7 +126,7 @@ PieceLabel label_of(const CardPiece& card, const std::string& boat, bool aloft) 
   // What was measured of the piece itself is its length, whatever it was to be; the state says how well
   // that is known which it was to be.
   if (const PieceEntry* measured = history.last_measured()) {
-    label.length = fmt::format("bearing to bearing {}, {}{}", card.amount(measured->record->body->value),
+    label.length = fmt::format("body {}, {}{}", card.amount(measured->record->body->value),
                                name_of(measured->record->stage), led_by(" ", measured->record->date));
     label.state.clear();
   } else if (const std::string later =
@@ -84,16 +138,25 @@ PieceLabel label_of(const CardPiece& card, const std::string& boat, bool aloft) 
     label.waits =
         fmt::format("{}: cut nothing; {}, on its bench card", not_yet, reasons_counted(card.draft_reasons));
   else
-    label.length = fmt::format("cut {}, bearing to bearing {}", card.amount_of_stay(card.cut),
-                               card.amount_of_stay(card.body));
+    label.length =
+        fmt::format("cut {}, body {}", card.amount_of_stay(card.cut), card.amount_of_stay(card.body));
+  label.code = code_words(label, card);
   return label;
 }
 
 constexpr double padding = 3.0;
+constexpr double top_padding = 2.0;
 constexpr double inside = label_width - 2.0 * padding;
+/// The code with its quiet zone, in the upper corner on the right.
+constexpr double code_side = 23.0;
+constexpr double least_module = 0.4; ///< what a telephone reads from the hand; common practice, no source
+constexpr double beside_code = label_width - padding - code_side - 1.0;
+/// The bar with side and end across the top, beside the code.
+constexpr double bar_height = 5.6;
 /// The two rows at the foot of a label with what is written by hand.
-constexpr double foot_row = 5.5;
-constexpr double room_for_text = label_height_on_sheet - 2.0 * padding - 2.0 * foot_row;
+constexpr double foot_row = 4.9;
+constexpr double room_for_text =
+    label_height_on_sheet - top_padding - padding - 2.0 * foot_row - bar_height - 0.6;
 /// Below this nobody reads it; what is still too long is broken off with dots.
 constexpr double smallest = 0.5;
 
@@ -129,21 +192,22 @@ double height_of(const std::vector<Lines>& texts) {
 std::vector<Lines> set_texts(const PieceLabel& label, double scale, std::size_t most) {
   std::vector<Lines> result;
   const auto add = [&](const std::string& text, double size, bool bold) {
-    Lines set{wrapped(text, size * scale, inside, bold), size * scale, bold};
+    Lines set{wrapped(text, size * scale, beside_code, bold), size * scale, bold};
     if (set.lines.size() > most) {
       set.lines.resize(most);
       set.lines.back() = broken_off(set.lines.back());
     }
     result.push_back(std::move(set));
   };
-  add(label.stay, 5.0, true);
-  add(label.end, 3.2, true);
-  add(label.boat, 3.2, false);
-  add(label.line, 2.8, false);
+  add(label.stay, 4.8, true);
+  if (!label.to.empty())
+    add(label.to, 2.8, false);
   if (label.length.empty())
     add(label.waits, 2.8, true);
   else
-    add(label.length + led_by("; ", label.state), 2.8, false);
+    add(label.length, 2.9, true);
+  add(label.line, 2.6, false);
+  add(label.boat + led_by(", ", label.state_of_rig), 2.6, false);
   return result;
 }
 
@@ -180,9 +244,46 @@ void draw_entry(const char* words, const std::string& value, PaperPoint at, doub
   into.add(std::move(text));
 }
 
+/// Port is white on black, starboard black in a heavy frame.
+void draw_bar(const PieceLabel& label, PaperPoint at, ShapeGroup& into) {
+  const PaperBox box{at.x, at.y, at.x + beside_code, at.y + bar_height};
+  const bool port = label.side == Side::port;
+  const ShapeStyle black{.stroke_width = 0.0, .stroke_grey = 0.0, .dashes = {}, .fill_grey = 0.0};
+  const ShapeStyle frame{.stroke_width = label.side == Side::starboard ? 0.7 : 0.3,
+                         .stroke_grey = 0.0,
+                         .dashes = {},
+                         .fill_grey = {}};
+  into.add(RectangleShape{box, port ? black : frame, ""});
+  constexpr double size = 3.8;
+  for (const auto& [words, x, anchor] :
+       {std::tuple{std::string(side_word(label.side)), box.left + 1.6, TextAnchor::start},
+        std::tuple{label.end, box.right - 1.6, TextAnchor::end}}) {
+    if (words.empty())
+      continue;
+    TextShape text{{x, box.top + 4.1}, words, size, anchor, true, ""};
+    text.grey = port ? 1.0 : 0.0;
+    into.add(std::move(text));
+  }
+}
+
 void draw_label(const PieceLabel& label, PaperPoint corner, ShapeGroup& into) {
   const double left = corner.x + padding;
-  double y = corner.y + padding;
+  draw_bar(label, {left, corner.y + top_padding}, into);
+  const PaperPoint code{corner.x + label_width - code_side - 1.2, corner.y + 1.2};
+  if (auto drawn = qr_code(label.code, code, code_side, least_module)) {
+    drawn->title = label.code;
+    into.add(std::move(*drawn));
+  }
+  if (!label.length.empty() && !label.state.empty()) {
+    const double width = text_width_in_ems(label.state, true);
+    into.add(TextShape{{code.x + code_side / 2.0, code.y + code_side + 1.6},
+                       label.state,
+                       std::min(2.4, (code_side - 2.0) / width),
+                       TextAnchor::middle,
+                       true,
+                       ""});
+  }
+  double y = corner.y + top_padding + bar_height + 0.6;
   for (const Lines& text : fitted_texts(label))
     for (const std::string& line : text.lines) {
       into.add(TextShape{{left, y + text.size}, line, text.size, TextAnchor::start, text.bold, ""});
@@ -214,11 +315,10 @@ void draw_cut_lines(PaperPoint corner, int rows, ShapeGroup& into) {
 } // namespace
 
 std::vector<PieceLabel> piece_labels(const CheckedRig& checked) {
-  const std::string boat = boat_title(checked);
   std::vector<PieceLabel> labels;
   for (const CardPiece& card : card_pieces(checked)) {
-    labels.push_back(label_of(card, boat, true));
-    labels.push_back(label_of(card, boat, false));
+    labels.push_back(label_of(checked, card, true));
+    labels.push_back(label_of(checked, card, false));
   }
   return labels;
 }

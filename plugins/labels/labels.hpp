@@ -1,6 +1,7 @@
 #pragma once
 
 #include "backend/page/paper_files.hpp"
+#include "model/side.hpp"
 
 #include <string>
 #include <vector>
@@ -9,12 +10,16 @@ namespace sheerpole {
 
 /// What is to be read on a piece years later, at one of its ends.
 struct PieceLabel {
-  std::string stay; ///< "cap-shroud PORT", "backstay, piece 2 of 3"
-  std::string end;  ///< "END ALOFT: thimble-16"
+  std::string stay; ///< "cap-shroud", "backstay, piece 2 of 3"
+  Side side = Side::centre;
+  std::string end; ///< "ALOFT", "BELOW"
+  std::string to;  ///< what the end is made fast to, and its part: "to the cap tang, port: thimble-16"
   std::string boat;
-  std::string line; ///< "hmpe-9: 12-strand HMPE heat-set, 9 mm"
+  std::string state_of_rig = {}; ///< "rev B, rig c86b17f0"
+  std::string code = {}; ///< what the QR code says: boat, piece, cut, revision and digest of the rig
+  std::string line;      ///< "hmpe-9: 12-strand HMPE heat-set, 9 mm"
   // Empty: not stated, to be written by hand.
-  std::string length; ///< "cut 12998 mm, bearing to bearing 11283 mm"; empty of a draft
+  std::string length; ///< "cut 12998 mm, body 11283 mm"; empty of a draft
   std::string made;   ///< ISO 8601
   std::string job;
   std::string batch;

@@ -43,6 +43,7 @@ LIBRARIES = {
     "pugixml.hpp": ["driver/pdf"],
     "sha2.h": ["base"],
     "utf8proc.h": ["backend/process/file_name.cpp"],
+    "qrcodegen/": ["backend/drawing/qr_code.cpp"],
     "Eigen/": ["statics"],
     "coin/": ["calculate/cutting"],
     "valijson/": ["backend/process/outside_json.cpp"],

@@ -51,28 +51,30 @@ function rounded(unit, mm) {
   return either ? [to(Math.floor(steps)), to(Math.floor(steps) + 1)] : [to(Math.floor(steps + 0.5))];
 }
 
-/** The rows of the table of marks, over all sheets of the card. */
+/** The rows of the table of marks, over all sheets of the card: a number in the margin, a name, two places that end below each
+ *  other. Which end a mark is of says its half of the table. */
 function marks_of(sheets, unit) {
   const rows = [];
-  for (const sheet of sheets) {
-    const heading = (words) => sheet.texts.find((one) => one.text === words && one.bold);
-    const [number, mark, aloft, below] = ["no.", "mark", "from aloft", "from below"].map(heading);
-    if (below === undefined) continue; // a sheet that only goes on with the work
-    const at = (column, y) => sheet.texts.find((one) => one.x === column.x && one.y === y && one.end === column.end)?.text;
-    const beginnings = sheet.texts.filter((one) => one.x === number.x && one.y > number.y && /^\d+$/.test(one.text));
-    beginnings.forEach((row, i) => {
-      const until = beginnings[i + 1]?.y ?? row.y + 0.01;
-      const names = sheet.texts.filter((one) => one.x === mark.x && one.y >= row.y && one.y < until && !one.end);
+  for (const { texts } of sheets)
+    texts.forEach((one, i) => {
+      const [name, aloft, below] = texts.slice(i + 1, i + 4);
+      if (!one.bold || !/^\d+$/.test(one.text) || Math.abs(one.x - sign_at) > 0.01 || !aloft?.end || !below?.end) return;
+      if (name.y !== aloft.y || name.y !== below.y) return;
       rows.push({
-        number: Number(row.text),
-        name: names.map((one) => one.text).join(" "),
-        aloft: read_length(unit, at(aloft, row.y)),
-        below: read_length(unit, at(below, row.y)),
+        number: Number(one.text),
+        name: name.text,
+        aloft: read_length(unit, aloft.text),
+        below: read_length(unit, below.text),
       });
     });
-  }
   return rows;
 }
+
+/** Where the numbers of the marks stand: the margin of the sheet and 3 mm. */
+const sign_at = 18;
+
+/** "throat, on the tail" of "throat aloft, on the tail". */
+const without_its_end = (name) => name.replace(/ (?:aloft|below)/, "");
 
 /** The amount behind some words of the card; undefined when they are not there. */
 function amount_after(unit, words, lead, behind) {
@@ -83,6 +85,8 @@ function amount_after(unit, words, lead, behind) {
 /** Complaints about the card of one piece. */
 export function card_complaints(piece, sheets) {
   const words = sheets.map(words_of).join(" ");
+  // A draft has no length of its own to be read in a unit.
+  if (piece.draft) return draft_complaints(words, marks_of(sheets, { kind: "millimetres", part: 0.1, step: 10 }));
   const unit = unit_of(words);
   const complaints = [];
   const expect = (what, printed, x, mm) => {
@@ -91,18 +95,16 @@ export function card_complaints(piece, sheets) {
       complaints.push(`${what}: the card has ${shown(printed)}, not ${rounded(unit, mm).join(" or ")}`);
   };
   const total = (name) => piece.sum.find((section) => section.name === name).total_mm;
-  if (piece.draft) return draft_complaints(words, marks_of(sheets, unit));
   const from_cord = words.includes("FROM THE CORD");
-  const cut = amount_after(unit, words, "CUT ", from_cord ? " body, bearing" : " (?:READY|MEASURED|FROM)");
+  const cut = amount_after(unit, words, "CUT ", " body, bearing");
   expect("the cut", cut, piece.cut.plus_x, total("cut"));
-  const where = from_cord ? "Cut at the outer marks: " : "Cut to ";
   // A wire that is closed aloft is cut from its mouth, which the program of the card's steps looks at.
   if (!words.includes("from the mouth of the closed end"))
-    expect("where to cut", amount_after(unit, words, where, "\\. "), piece.cut.plus_x, total("cut"));
-  expect("the body", amount_after(unit, words, "Measure again, bearing to bearing: ", " wanted"), piece.body.plus_x, total("body"));
+    expect("where to cut", amount_after(unit, words, "Cut at \\d+ and at \\d+: ", "\\. "), piece.cut.plus_x, total("cut"));
+  expect("the body", amount_after(unit, words, "Measure again(?: under the pull that set the splices)?: ", " from bearing to bearing"), piece.body.plus_x, total("body"));
   if (piece.bench.dry_fit !== null) {
     const { unknown, known_mm } = piece.bench.dry_fit;
-    expect("the dry fit", amount_after(unit, words, "(?:buried|pressed|not closed): ", " from bearing"), unknown, known_mm);
+    expect("the dry fit", amount_after(unit, words, "(?:cut or buried|cut or closed|below not closed): ", " from bearing"), unknown, known_mm);
   }
   // The columns of a card from the cord are followed, step by step, by a unit test.
   if (from_cord || cut === undefined) return complaints;
@@ -114,7 +116,7 @@ export function card_complaints(piece, sheets) {
   rows.forEach((row, i) => {
     const mark = piece.bench.marks[i];
     const name = `mark ${row.number}, ${row.name}`;
-    if (row.number !== i + 1 || row.name !== mark.name) complaints.push(`${name} should be ${i + 1}, ${mark.name}`);
+    if (row.number !== i + 1 || row.name !== without_its_end(mark.name)) complaints.push(`${name} should be ${i + 1}, ${mark.name}`);
     // The nearer end is rounded; the other is what the cut leaves.
     const { from_aloft, from_below } = mark;
     const by_aloft =
@@ -192,8 +194,10 @@ export default async function bench_cards({ report, boats, browser, sheerpole, i
     if (sheets.size !== pieces.length) complaints.push(`${sheets.size} cards of ${pieces.length} pieces`);
     for (const piece of pieces) {
       complaints.push(...card_complaints(piece, sheets.get(piece.name)).map((one) => `${piece.name}: ${one}`));
-      const unit = unit_of(words_of(sheets.get(piece.name)[0]));
-      units.add(`${unit.kind} ${unit.step}`);
+      if (!piece.draft) {
+        const unit = unit_of(words_of(sheets.get(piece.name)[0]));
+        units.add(`${unit.kind} ${unit.step}`);
+      }
       cards += 1;
       if (piece.unknown) unknown += 1;
     }
@@ -218,12 +222,12 @@ async function plant_faults(report, boat, browser) {
     report.caught(name, card_complaints(piece, changed), words);
   };
   const mm = (name) => String(Math.round(piece.sum.find((section) => section.name === name).total_mm));
-  plant("a cut that is 1 mm off", `CUT ${mm("cut")}`, `CUT ${Number(mm("cut")) + 1}`, /the cut/);
-  plant("another cut at the knife", `Cut to ${mm("cut")}`, `Cut to ${Number(mm("cut")) - 1}`, /where to cut/);
+  plant("a cut that is 1 mm off", `${mm("cut")} mm`, `${Number(mm("cut")) + 1} mm`, /the cut/);
+  plant("another cut at the knife", `: ${mm("cut")} mm. Take`, `: ${Number(mm("cut")) - 1} mm. Take`, /where to cut/);
   plant("a mark that is 1 mm off", "808", "809", /mark 4/);
   plant("a sum that does not close", `body ${mm("body")}`, `body ${Number(mm("body")) + 1}`, /by hand/);
   plant("a dry fit that is off", "7323 mm from bearing", "7333 mm from bearing", /dry fit/);
-  plant("another name of a mark", "taper begins aloft", "taper begins", /taper/);
+  plant("another name of a mark", "taper begins", "taper ends", /taper/);
   const marks = structuredClone(piece);
   marks.bench.marks.pop();
   report.caught("a mark too many", card_complaints(marks, sheets), /marks/);

@@ -91,6 +91,7 @@ struct TextShape {
   bool bold = false;
   std::string id;
   bool fixed_pitch = false; ///< in a face whose signs are all as wide
+  double grey = 0.0;        ///< 1: white, on black
 };
 
 struct DrawnNode;

@@ -142,6 +142,8 @@ public:
     set(" font-size=\"", text.size);
     if (text.fixed_pitch)
       set_plain(" font-family=\"", "'Liberation Mono', monospace");
+    if (text.grey > 0.0)
+      set_plain(" fill=\"", grey(text.grey));
     if (text.bold)
       set_plain(" font-weight=\"", "bold");
     if (text.anchor != TextAnchor::start)

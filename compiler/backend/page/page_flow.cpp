@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <memory>
 #include <numeric>
 #include <utility>
@@ -35,6 +36,53 @@ void add_tick_box(ShapeGroup& group, double left, double base_line, double size)
       {left, base_line - side * 0.8, left + side, base_line + side * 0.2}, outline(0.35), ""});
 }
 
+/// The part of a convex outline where `side` is not below nothing; `side` is linear along a line.
+template <class Side>
+std::vector<PaperPoint> cut_off(const std::vector<PaperPoint>& points, const Side& side) {
+  std::vector<PaperPoint> kept;
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    const PaperPoint& a = points[i];
+    const PaperPoint& b = points[(i + 1) % points.size()];
+    const double of_a = side(a);
+    const double of_b = side(b);
+    if (of_a >= 0.0)
+      kept.push_back(a);
+    if ((of_a < 0.0) != (of_b < 0.0)) {
+      const double share = of_a / (of_a - of_b);
+      kept.push_back({a.x + share * (b.x - a.x), a.y + share * (b.y - a.y)});
+    }
+  }
+  return kept;
+}
+
+/// Stripes across a band of the border, which run on round its corners.
+void hatch(const PaperBox& band, ShapeGroup& into) {
+  constexpr double apart = 6.4;
+  constexpr double wide = 3.2;
+  const ShapeStyle black{.stroke_width = 0.0, .stroke_grey = 0.0, .dashes = {}, .fill_grey = 0.0};
+  for (double from = std::floor((band.left + band.top) / apart) * apart; from < band.right + band.bottom;
+       from += apart) {
+    std::vector<PaperPoint> stripe{
+        {band.left, band.top}, {band.right, band.top}, {band.right, band.bottom}, {band.left, band.bottom}};
+    stripe = cut_off(stripe, [&](PaperPoint at) { return at.x + at.y - from; });
+    stripe = cut_off(stripe, [&](PaperPoint at) { return from + wide - at.x - at.y; });
+    if (stripe.size() > 2)
+      into.add(PolygonShape{std::move(stripe), black, ""});
+  }
+}
+
+/// Nothing on the sheet may be cut to.
+void add_hatched_border(PaperExtent paper, ShapeGroup& into) {
+  constexpr double outer = 5.0;
+  constexpr double inner = 10.0;
+  hatch({outer, outer, paper.width - outer, inner}, into);
+  hatch({outer, paper.height - inner, paper.width - outer, paper.height - outer}, into);
+  hatch({outer, inner, inner, paper.height - inner}, into);
+  hatch({paper.width - inner, inner, paper.width - outer, paper.height - inner}, into);
+  for (const double at : {outer, inner})
+    into.add(RectangleShape{{at, at, paper.width - at, paper.height - at}, outline(0.35), ""});
+}
+
 } // namespace
 
 PageFlow::PageFlow(PaperSize size, PageFrame frame) : paper_(paper_of(size)), frame_(std::move(frame)) {
@@ -53,6 +101,8 @@ void PageFlow::begin_page() {
   y_ = page_margin;
   page_top_ = y_;
   fresh_ = true;
+  if (frame_.hatched)
+    add_hatched_border(paper_, page_.content);
   if (frame_.draft.empty())
     return;
   std::string words = "DRAFT: do not cut to it.";

@@ -18,6 +18,9 @@ struct PageFrame {
   std::string about; ///< identity_words(): foot of the page, on the left
   /// Why nothing on it is final; one line each. Not empty: DRAFT across the top of every page.
   std::vector<std::string> draft;
+  /// The paper says itself what it waits for: a hatched border round every sheet, and nothing across its
+  /// top.
+  bool hatched = false;
 };
 
 struct TextLook {
@@ -52,14 +55,22 @@ public:
   /// A drawing of the caller's, this high, as wide as the page's inside; `left_top` is its corner.
   template <class Draw>
   void drawing(double height, Draw&& draw) {
-    room_for(height);
-    draw(page_.content, PaperPoint{page_margin, y_});
-    y_ += height;
     Drawing alone;
     alone.width = width();
     alone.height = height;
     draw(alone.content, PaperPoint{});
-    reflow_.blocks.emplace_back(ReflowDrawing{std::move(alone)});
+    std::vector<ReflowBlock> narrow;
+    narrow.emplace_back(ReflowDrawing{std::move(alone)});
+    drawing(height, draw, std::move(narrow));
+  }
+  /// The same where the drawing is of words: `narrow` says them on a narrow screen.
+  template <class Draw>
+  void drawing(double height, Draw&& draw, std::vector<ReflowBlock> narrow) {
+    room_for(height);
+    draw(page_.content, PaperPoint{page_margin, y_});
+    y_ += height;
+    for (ReflowBlock& block : narrow)
+      reflow_.blocks.push_back(std::move(block));
   }
   void space(double millimetres);
   void rule();

@@ -31,10 +31,11 @@ std::vector<MarkedPlace> places(const EndUse& use, WhichEnd where, std::vector<R
   if (end.tapered)
     result.push_back({MarkKind::taper_begins, end.trimmed + std::min(*end.tapered, end.buried)});
   result.push_back({MarkKind::throat_on_tail, throat});
-  if (end.eye_allowance && end.crown_to_throat)
-    result.push_back(
-        {MarkKind::throat_on_standing_part, throat + *end.eye_allowance + *end.crown_to_throat});
-  else
+  if (end.eye_allowance && end.crown_to_throat) {
+    const Length standing = throat + *end.eye_allowance + *end.crown_to_throat;
+    result.push_back({MarkKind::throat_on_standing_part, standing});
+    result.push_back({MarkKind::tail_comes_out, standing + end.buried});
+  } else
     not_known.push_back({BenchPhrase::throat_not_stated, {where, *use.end.part}});
   return result;
 }

@@ -22,7 +22,8 @@ enum class MarkKind : std::uint8_t {
   trim_of_tail,
   taper_begins,
   throat_on_tail,
-  throat_on_standing_part
+  throat_on_standing_part,
+  tail_comes_out
 };
 
 /// A place along a messenger cord that keeps X: from its upper end U and from its knot L, each inwards, so
@@ -69,10 +70,13 @@ struct BenchMarks {
 };
 
 /// The marks of a piece, laid out straight and cut, from one zero and from the other end: what is trimmed,
-/// where the taper begins, where the tail goes into the standing part, where the standing part begins; of a
-/// wire the depth in its terminals. An eye's loop is the allowance plus crown to throat; where the throat
-/// of the seat is not stated the mark beyond the loop is not known, and said so. `complete`: nothing is
-/// missing of the cut. Source: arithmetic of the terms of the cut.
+/// where the taper begins, where the tail goes into the standing part, where the standing part begins,
+/// where the tail comes out of it; of a wire the depth in its terminals. The tail comes out as far inside
+/// the throat as it is long, on rope that nothing has been drawn into yet: the splice shortens afterwards,
+/// with the tail in it, and does not move the mark. Common practice, no source. An eye's loop is the
+/// allowance plus crown to throat; where the throat of the seat is not stated the mark beyond the loop is
+/// not known, and said so. `complete`: nothing is missing of the cut. Source: arithmetic of the terms of
+/// the cut.
 BenchMarks bench_marks(const LengthSum& body, const LengthSum& cut, bool complete, const EndUse& upper,
                        const EndUse& lower);
 

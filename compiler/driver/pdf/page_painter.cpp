@@ -105,7 +105,9 @@ Fault paint_text(cairo_t* context, const pugi::xml_node& node, TextPainter& text
     return "a page has a text in " + std::string(node.attribute("font-family").value()) +
            ", which is none of its faces";
   const std::string_view anchor = node.attribute("text-anchor").value();
-  cairo_set_source_rgb(context, 0.0, 0.0, 0.0);
+  const auto ink = colour(node, "fill");
+  const auto [red, green, blue] = ink.value_or(std::array{0.0, 0.0, 0.0});
+  cairo_set_source_rgb(context, red, green, blue);
   return texts.paint(context, {.words = node.child_value(),
                                .x = number(node, "x"),
                                .y = number(node, "y"),

@@ -4,6 +4,8 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
+#include <variant>
 
 namespace sheerpole::page_flow_test {
 namespace {
@@ -76,6 +78,38 @@ TEST(PageFlow, BeginsNoPageThatStaysEmpty) {
   PageFlow page(PaperSize::a4, {.name = "Card", .about = "", .draft = {}});
   page.text("One line.");
   EXPECT_EQ(page.pages("Card", "").size(), 1u);
+}
+
+// Stripes all round, on every page, between the edge of the sheet and its margins; nothing across the top.
+TEST_P(OnBothSheets, AHatchedBorderStandsOutsideTheMarginsOfEveryPage) {
+  PageFlow page(GetParam(), {.name = "Bench card", .about = "", .draft = {}, .hatched = true});
+  page.text("first");
+  page.new_page();
+  page.text("second");
+  const std::vector<Drawing> pages = page.pages("a", "b");
+  ASSERT_EQ(pages.size(), 2u);
+  EXPECT_EQ(count_of(pages, "DRAFT: do not cut to it."), 0u);
+  for (const Drawing& one : pages) {
+    double stripes = 0.0; // square millimetres of ink
+    for (const DrawnNode& node : one.content.children) {
+      const auto* stripe = std::get_if<PolygonShape>(&node.content);
+      if (stripe == nullptr)
+        continue;
+      double twice = 0.0;
+      for (std::size_t i = 0; i < stripe->points.size(); ++i) {
+        const PaperPoint& a = stripe->points[i];
+        const PaperPoint& b = stripe->points[(i + 1) % stripe->points.size()];
+        twice += a.x * b.y - b.x * a.y;
+        const bool inside = a.x > page_margin && a.x < one.width - page_margin && a.y > page_margin &&
+                            a.y < one.height - page_margin;
+        EXPECT_FALSE(inside) << a.x << " " << a.y;
+      }
+      stripes += std::abs(twice) / 2.0;
+    }
+    // Half of a frame of 5 mm, 5 mm from the edge.
+    const double frame = 5.0 * 2.0 * ((one.width - 10.0) + (one.height - 20.0));
+    EXPECT_NEAR(stripes, frame / 2.0, 0.02 * frame);
+  }
 }
 
 } // namespace

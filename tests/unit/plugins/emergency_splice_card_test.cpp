@@ -95,10 +95,11 @@ TEST(EmergencySpliceCard, HasTheNumbersOfTheSplice) {
   EXPECT_EQ(spare.pieces.size(), 2u);
   EXPECT_EQ(card_amount({}, spare.to_carry), "12364 mm");
   EXPECT_EQ(spare.end_again.parts, 8080);
-  ASSERT_EQ(spare.second.size(), 3u);
-  EXPECT_EQ(of_body({}, spare.second[0].beyond_body), "body"); // throat below, on the standing part: -0.16
-  EXPECT_EQ(of_body({}, spare.second[1].beyond_body), "body + 160 mm");
-  EXPECT_EQ(of_body({}, spare.second[2].beyond_body), "body + 808 mm");
+  ASSERT_EQ(spare.second.size(), 4u);
+  EXPECT_EQ(of_body({}, spare.second[0].beyond_body), "body - 648 mm"); // the tail comes out
+  EXPECT_EQ(of_body({}, spare.second[1].beyond_body), "body"); // throat below, on the standing part: -0.16
+  EXPECT_EQ(of_body({}, spare.second[2].beyond_body), "body + 160 mm");
+  EXPECT_EQ(of_body({}, spare.second[3].beyond_body), "body + 808 mm");
   const std::string html = EmergencySpliceCard().generate({*boat.checked}).files.front().bytes;
   EXPECT_THAT(html, HasSubstr("bury 648 mm (72 d)"));
   EXPECT_THAT(html, HasSubstr("Taper the tail: last third."));

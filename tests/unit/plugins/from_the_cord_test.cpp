@@ -1,4 +1,4 @@
-#include "plugins/bench-card/from_the_cord.hpp"
+#include "plugins/bench-card/mark_rows.hpp"
 
 #include "backend/card/card_in_hand.hpp"
 #include "backend/json/json.hpp"
@@ -11,16 +11,13 @@
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
-#include <rapidcheck/gtest.h>
 
 #include <cmath>
-#include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
-// Bench cards of pieces whose length exists only as a knot on a cord: the worked case against its table,
-// and the card followed with numbers as whoever stands at the bench would follow it.
+// Bench cards of pieces whose length exists only as a knot on a cord: the worked case against its table.
 
 namespace sheerpole::from_the_cord_test {
 namespace {
@@ -50,11 +47,16 @@ std::optional<double> inches_of(const CardPiece& card, const std::string& quanti
     return card.piece->body.known().millimetres() / inch;
   if (quantity == "beyond-x cut")
     return card.piece->cut.known().millimetres() / inch;
-  for (const CordRow& row : cord_rows(card)) {
+  const bool aloft = quantity.find(" aloft") != std::string::npos;
+  std::string name = quantity.substr(std::min<std::size_t>(quantity.size(), 7));
+  if (const std::size_t at = name.find(aloft ? " aloft" : " below"); at != std::string::npos)
+    name.erase(at, 6);
+  for (const MarkRow& row : mark_rows(card)) {
     // Below an end of the cord that is a bearing as well, the bearing stands in its row.
     const bool named =
-        quantity.ends_with(" " + row.name) ||
-        (quantity == "from-u bearing aloft" && row.sign == "U" && row.name.ends_with("bearing aloft"));
+        row.by_upper == aloft &&
+        (name == row.name ||
+         (name == "bearing" && row.name.ends_with(aloft ? "bearing aloft" : "bearing below")));
     if (named && quantity.starts_with("from-u "))
       return static_cast<double>(row.from_u.parts) / 64.0;
     if (named && quantity.starts_with("from-l "))
@@ -121,15 +123,15 @@ TEST(FromTheCord, TheTailComesOutAsFarInsideItsThroatAsItIsLong) {
   const Compilation boat = quillwort();
   ASSERT_TRUE(boat.checked);
   for (const CardPiece& card : card_pieces(*boat.checked)) {
-    const std::vector<CordRow> rows = cord_rows(card);
+    const std::vector<MarkRow> rows = mark_rows(card);
     int number = 0;
-    for (const CordRow& row : rows)
-      if (row.mark) {
+    for (const MarkRow& row : rows)
+      if (row.is_mark()) {
         EXPECT_EQ(row.sign, std::to_string(++number)) << card.piece->name;
       }
     for (const bool by_upper : {true, false}) {
-      const CordRow* throat = row_of(rows, CordMark::throat_on_standing_part, by_upper);
-      const CordRow* out = row_of(rows, CordMark::tail_comes_out, by_upper);
+      const MarkRow* throat = row_of(rows, MarkKind::throat_on_standing_part, by_upper);
+      const MarkRow* out = row_of(rows, MarkKind::tail_comes_out, by_upper);
       ASSERT_EQ(throat == nullptr, !card.rope()) << card.piece->name;
       ASSERT_EQ(out == nullptr, !card.rope()) << card.piece->name;
       if (out == nullptr)
@@ -222,11 +224,10 @@ TEST(FromTheCord, StepsGoByTheNumbersOfTheMarks) {
   std::string steps;
   for (const CardStep& step : card_steps(*card_of(cards, "cap-shroud.port")))
     steps += step.text + "\n";
-  EXPECT_THAT(steps, HasSubstr("Bring 3 to 4 and 8 to 7 and seize both eyes."));
+  EXPECT_THAT(steps, HasSubstr("Bring 3 to 4 and 8 to 7, seize both eyes."));
   EXPECT_THAT(steps, HasSubstr("pin L first (mark 10 is 7 3/4\" past it), lay out again."));
-  EXPECT_THAT(steps,
-              HasSubstr("Aloft 3 to 4, in at 4, out at 5, taper from 2. Below 8 to 7, in at 7, out at "
-                        "6, taper from 9."));
+  EXPECT_THAT(steps, HasSubstr("Bring 3 to 4. Bury from 4, out at 5. Taper from 2"));
+  EXPECT_THAT(steps, HasSubstr("Bring 8 to 7. Bury from 7, out at 6. Taper from 9"));
 }
 
 TEST(FromTheCord, JsonSaysOfWhichStayTheXIs) {
@@ -251,212 +252,6 @@ TEST(FromTheCord, JsonSaysOfWhichStayTheXIs) {
               39.5 * inch, 1e-6);
 }
 
-// ---- A card followed ----
-
-/// What the boat and the parts are, as whoever chose them knows it.
-struct Chosen {
-  bool wire = false;
-  bool inches = false;
-  double x = 0.0; ///< mm, what the cord is long; the card never learns it
-  double offset = 0.0, hoist = 0.0, below_knot = 0.0;
-  double upper_part = 0.0, lower_part = 0.0; ///< hardware between pins and bearings
-  double bury[2] = {}, spare[2] = {};
-  double wrap = 0.0;
-  double contraction = 0.0; ///< share
-  double inserted[2] = {};
-};
-
-std::string length_text_of(double mm) {
-  return std::to_string(mm) + " mm";
-}
-
-std::string rig_of(const Chosen& chosen) {
-  // Parts of any size: what is usual is not asked for.
-  std::string text = "language 1\ncord red { }\nlimits {\n  size-off: off\n  size-far-off: off\n}\n";
-  text += chosen.inches ? "shop own {\n  unit: inches\n  round-to: 1/32 in\n}\n"
-                        : "shop own {\n  unit: millimetres\n}\n";
-  const auto links = "link upper-link {\n  length: " + length_text_of(chosen.upper_part) +
-                     "\n}\nlink lower-link {\n  length: " + length_text_of(chosen.lower_part) + "\n}\n";
-  text += links;
-  if (chosen.wire) {
-    text += "wire line-1 {\n  construction: \"1x19\"\n  size: \"6 mm\"\n}\n";
-    for (int end = 0; end < 2; ++end)
-      text += std::string("terminal ") + (end == 0 ? "aloft" : "below") +
-              "-end {\n  length: 0 mm\n  lower: wire-socket (inserted: " +
-              length_text_of(chosen.inserted[end]) + ")\n}\n";
-    text +=
-        "stay stay-1 {\n  line: line-1\n  stack {\n    upper-link\n    aloft-end\n    line\n    below-end\n"
-        "    lower-link\n  }\n}\n";
-  } else {
-    text += "rope line-1 {\n  construction: \"12-strand HMPE\"\n  size: \"9 mm\"\n}\n";
-    for (int end = 0; end < 2; ++end)
-      text += std::string("splice ") + (end == 0 ? "aloft" : "below") +
-              "-splice {\n  bury: " + length_text_of(chosen.bury[end]) +
-              "\n  eye-allowance: " + length_text_of(chosen.wrap) +
-              "\n  contraction: " + std::to_string(chosen.contraction * 100.0) + " %\n}\n";
-    text += "thimble eye {\n  length: 0 mm\n  lower: rope-seat (diameter: 28 mm, throat: 38 mm)\n}\n";
-    text += "stay stay-1 {\n  line: line-1\n  stack {\n    upper-link\n    eye (splice: aloft-splice, "
-            "spare-bury: " +
-            length_text_of(chosen.spare[0]) +
-            ")\n    line\n    eye (splice: below-splice, spare-bury: " + length_text_of(chosen.spare[1]) +
-            ")\n    lower-link\n  }\n}\n";
-  }
-  text += "reading of stay-1 {\n  method: messenger\n  cord: red\n  knots: 2\n  offset: " +
-          length_text_of(chosen.offset) + "\n  hoist-offset: " + length_text_of(chosen.hoist) +
-          "\n  below-knot: " + length_text_of(chosen.below_knot) + "\n}\n";
-  return text;
-}
-
-/// "648", "25 1/2"", "3/32"": of one printed number, in mm.
-double printed_mm(std::string text, bool inches) {
-  if (!inches)
-    return std::stod(text);
-  text.erase(std::remove(text.begin(), text.end(), '"'), text.end());
-  double sum = 0.0;
-  for (std::size_t at = 0; at < text.size();) {
-    const std::size_t end = std::min(text.find(' ', at), text.size());
-    const std::string word = text.substr(at, end - at);
-    const std::size_t slash = word.find('/');
-    sum += slash == std::string::npos
-               ? std::stod(word)
-               : std::stod(word.substr(0, slash)) / std::stod(word.substr(slash + 1));
-    at = end + 1;
-  }
-  return sum * inch;
-}
-
-/// What a cell of the column "from U" or "from L" says: how far inside that end. `x` for what is written as
-/// X.
-double inside_mm(const std::string& cell, double x, bool inches) {
-  if (cell == "X")
-    return x;
-  if (cell.starts_with("X + "))
-    return x + printed_mm(cell.substr(4), inches);
-  if (cell.starts_with("X - "))
-    return x - printed_mm(cell.substr(4), inches);
-  if (cell.ends_with(" past"))
-    return -printed_mm(cell.substr(0, cell.size() - 5), inches);
-  if (cell.ends_with(" inside"))
-    return printed_mm(cell.substr(0, cell.size() - 7), inches);
-  return printed_mm(cell, inches);
-}
-
-struct FollowedRow {
-  double by_bold = 0.0; ///< place on the cord from U, mm
-  double by_other = 0.0;
-};
-
-void texts_of(const ShapeGroup& group, std::vector<const TextShape*>& into) {
-  for (const DrawnNode& node : group.children)
-    if (const auto* inner = std::get_if<ShapeGroup>(&node.content))
-      texts_of(*inner, into);
-    else if (const auto* text = std::get_if<TextShape>(&node.content))
-      into.push_back(text);
-}
-
-/// The rows of the table of marks as they stand on the paper: a name with two cells beside it on one line.
-std::map<std::string, FollowedRow> rows_on(const std::vector<Drawing>& pages, double x, bool inches) {
-  std::map<std::string, FollowedRow> rows;
-  for (const Drawing& page : pages) {
-    std::vector<const TextShape*> texts;
-    texts_of(page.content, texts);
-    for (std::size_t i = 0; i + 2 < texts.size(); ++i) {
-      const TextShape& name = *texts[i];
-      const TextShape& from_u = *texts[i + 1];
-      const TextShape& from_l = *texts[i + 2];
-      if (name.at.y != from_u.at.y || name.at.y != from_l.at.y || from_u.anchor != TextAnchor::end ||
-          from_l.anchor != TextAnchor::end || from_u.bold == from_l.bold)
-        continue;
-      const double by_u = inside_mm(from_u.text, x, inches);
-      const double by_l = x - inside_mm(from_l.text, x, inches);
-      rows[name.text] = from_u.bold ? FollowedRow{by_u, by_l} : FollowedRow{by_l, by_u};
-    }
-  }
-  return rows;
-}
-
-/// A number of this many tenths of a millimetre or less.
-rc::Gen<double> tenths(int least, int most) {
-  return rc::gen::map(rc::gen::inRange(least, most + 1), [](int value) { return value / 10.0; });
-}
-
-Chosen any_chosen() {
-  Chosen chosen;
-  chosen.wire = *rc::gen::inRange(0, 3) == 0;
-  chosen.inches = *rc::gen::inRange(0, 2) == 1;
-  chosen.x = *tenths(40'000, 180'000);
-  chosen.offset = *tenths(0, 900);
-  chosen.hoist = *tenths(0, 1500);
-  chosen.below_knot = *tenths(-100, 100);
-  chosen.upper_part = *tenths(0, 2500);
-  chosen.lower_part = *tenths(0, 6500);
-  for (int end = 0; end < 2; ++end) {
-    chosen.bury[end] = *tenths(4'600, 8'000);
-    chosen.spare[end] = *tenths(1, 9'000);
-    chosen.inserted[end] = *tenths(300, 700);
-  }
-  chosen.wrap = *tenths(900, 2'000);
-  chosen.contraction = *rc::gen::inRange(0, 120) / 1000.0;
-  return chosen;
-}
-
-/// One step of the printed unit.
-double step_mm(const Chosen& chosen) {
-  return chosen.inches ? inch / 32.0 : 1.0;
-}
-
-RC_GTEST_PROP(FromTheCord, WhoFollowsTheCardArrivesAtTheBodyAndTheCut, ()) {
-  const Chosen chosen = any_chosen();
-  const Compilation boat = test::compiled(rig_of(chosen));
-  RC_ASSERT(boat.checked.has_value());
-  const auto cards = card_pieces(*boat.checked);
-  RC_ASSERT(cards.size() == 1u);
-  const auto rows = rows_on(card_pages(cards.front(), "A boat", PaperSize::a4), chosen.x, chosen.inches);
-
-  // Both columns lead to one place, whatever X is.
-  for (const auto& [name, row] : rows)
-    RC_ASSERT(std::abs(row.by_bold - row.by_other) < 1e-6);
-
-  // What the boat needs, by the tape of whoever wrote it down.
-  const double body =
-      chosen.x - chosen.offset + chosen.hoist + chosen.below_knot - chosen.upper_part - chosen.lower_part;
-  const auto place = [&](const char* name) {
-    RC_ASSERT(rows.count(name) == 1u);
-    return rows.at(name).by_bold;
-  };
-  const double cut = place("cut end below") - place("cut end aloft");
-  if (chosen.wire) {
-    const double made = place("mouth of the terminal below") - place("mouth of the terminal aloft");
-    RC_ASSERT(std::abs(made - body) <= 1.0 + 1e-6);
-    RC_ASSERT(std::abs(cut - (body + chosen.inserted[0] + chosen.inserted[1])) <= 1.0 + 1e-6);
-    RC_ASSERT(std::abs(place("mouth of the terminal aloft") - place("cut end aloft") -
-                       chosen.inserted[0]) <= 1.0 + 1e-6);
-    return;
-  }
-  // The throat on the tail goes to the throat on the standing part; the rope between them lies round the
-  // seat, whose crown is half of 28 and 38 from the throat.
-  const double crown_to_throat = 28.0 / 2.0 + 38.0;
-  const double crown_aloft = place("throat aloft, on the standing part") - crown_to_throat;
-  const double crown_below = place("throat below, on the standing part") + crown_to_throat;
-  RC_ASSERT(std::abs(crown_aloft - place("throat aloft, on the tail") - chosen.wrap) <= 1.0 + 1e-6);
-  RC_ASSERT(std::abs(place("throat below, on the tail") - crown_below - chosen.wrap) <= 1.0 + 1e-6);
-  // Buried, each splice draws in its share.
-  double drawn_in = 0.0;
-  for (int end = 0; end < 2; ++end)
-    drawn_in += chosen.contraction * (chosen.bury[end] + chosen.spare[end]);
-  const double made = crown_below - crown_aloft - drawn_in;
-  RC_ASSERT(std::abs(made - body) <= 1.0 + 1e-6);
-  const double tail_aloft = place("throat aloft, on the tail") - place("cut end aloft");
-  const double tail_below = place("cut end below") - place("throat below, on the tail");
-  RC_ASSERT(std::abs(tail_aloft - chosen.bury[0] - chosen.spare[0]) <= 1.0 + 1e-6);
-  // The cut end below closes the sum of the card, so it may be a step further off.
-  RC_ASSERT(std::abs(tail_below - chosen.bury[1] - chosen.spare[1]) <= 1.0 + step_mm(chosen));
-  double least = body + drawn_in + 2.0 * chosen.wrap;
-  for (int end = 0; end < 2; ++end)
-    least += chosen.bury[end] + chosen.spare[end];
-  RC_ASSERT(std::abs(cut - least) <= 1.0 + 1e-6);
-}
-
 TEST(FromTheCord, WireIsClosedAtItsFirstEndBeforeItIsLaidOut) {
   const Compilation boat = quillwort();
   ASSERT_TRUE(boat.checked);
@@ -479,10 +274,10 @@ TEST(FromTheCord, WireIsClosedAtItsFirstEndBeforeItIsLaidOut) {
   EXPECT_LT(at("Close the end aloft first"), at("Lay the cord along it"));
   EXPECT_LT(at("Lay the cord along it"), at("Pass 1"));
   EXPECT_LT(at("Pass 2"), stop);
-  EXPECT_LT(stop, at("Make the end below"));
+  EXPECT_LT(stop, at("Below: put the wire into"));
   // X - 17 13/16 of body and 2 1/16 (52 mm) into the terminal below.
   EXPECT_THAT(words[at("Cut at mark 4")], HasSubstr("from the mouth of the closed end"));
-  EXPECT_EQ(at("Make the end aloft"), words.size());                           // it is closed
+  EXPECT_EQ(at("Aloft: put the wire into"), words.size());                     // it is closed
   EXPECT_THAT(words[at("Close the end aloft first")], HasSubstr("1 15/16\"")); // 50 mm in sixteenths
 }
 

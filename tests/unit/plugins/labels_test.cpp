@@ -62,20 +62,41 @@ TEST(Labels, SayWhatTheFileStatesAndLeaveALineForTheRest) {
   ASSERT_TRUE(boat.checked);
   const auto labels = piece_labels(*boat.checked);
   ASSERT_EQ(labels.size(), 4u);
-  EXPECT_EQ(labels[0].stay, "cap PORT");
-  EXPECT_EQ(labels[3].stay, "cap STARBOARD");
-  EXPECT_EQ(labels[0].end, "END ALOFT: ring");
-  EXPECT_EQ(labels[1].end, "END BELOW: ring");
+  EXPECT_EQ(labels[0].stay, "cap");
+  EXPECT_EQ(labels[0].side, Side::port);
+  EXPECT_EQ(labels[3].side, Side::starboard);
+  EXPECT_EQ(labels[0].end, "ALOFT");
+  EXPECT_EQ(labels[1].end, "BELOW");
+  EXPECT_EQ(labels[0].to, "ring"); // the file names nothing beyond it
   // 10 000 less two rings of 30; twice 648 buried, 108 round the eye and 8 % of 648 that the bury takes up.
-  EXPECT_EQ(labels[0].length, "cut 11556 mm, bearing to bearing 9940 mm");
+  EXPECT_EQ(labels[0].length, "cut 11556 mm, body 9940 mm");
   EXPECT_EQ(labels[0].state, "MEASURED ONCE");
   EXPECT_EQ(labels[0].made, "2026-11-20");
   EXPECT_EQ(labels[0].made_by, "north shed");
   EXPECT_EQ(labels[0].job, "2026-114");
   EXPECT_EQ(labels[0].batch, "spool 4");
+  EXPECT_EQ(labels[0].code, "Tern, cap.port, cut 11556 mm, rev not stated, rig " + boat.checked->digest());
   const std::string html = Labels().generate({*boat.checked}).files.front().bytes;
   EXPECT_THAT(html, HasSubstr(">made: 2026-11-20<"));
   EXPECT_THAT(html, HasSubstr(">batch: spool 4<"));
+}
+
+// The neighbour at each end, so that nobody hangs a stay upside down or on the other plate.
+TEST(Labels, NameWhatEachEndIsMadeFastTo) {
+  const Compilation boat = test::example_with("pellimoor", "");
+  ASSERT_TRUE(boat.checked);
+  std::string ends;
+  for (const PieceLabel& label : piece_labels(*boat.checked))
+    ends += label.stay + " " + label.end + " " + label.to + "\n";
+  EXPECT_THAT(ends, HasSubstr("cap-shroud ALOFT to the cap shroud tang, port: thimble-16\n"));
+  EXPECT_THAT(ends, HasSubstr("cap-shroud BELOW to the chainplate A, fore hole, starboard: deadeye-38\n"));
+}
+
+TEST(Labels, TheCodeOfADraftHoldsNoCut) {
+  const Compilation boat = test::example_with("grisolde", "");
+  ASSERT_TRUE(boat.checked);
+  for (const PieceLabel& label : piece_labels(*boat.checked))
+    EXPECT_EQ(label.code.find("cut NOT YET") != std::string::npos, label.length.empty()) << label.code;
 }
 
 TEST(Labels, HoldNoLengthThatMayStillChange) {
@@ -109,10 +130,9 @@ TEST(Labels, SayOfWhichStayTheXIs) {
   const auto labels = piece_labels(*boat.checked);
   ASSERT_EQ(labels.size(), 10u);
   // The worked case of docs/cords.md: X + 39 1/2 in, body X - 24 in.
-  EXPECT_EQ(labels[0].length,
-            "cut X(cap-shroud.port) + 39 1/2\", bearing to bearing X(cap-shroud.port) - 24\"");
+  EXPECT_EQ(labels[0].length, "cut X(cap-shroud.port) + 39 1/2\", body X(cap-shroud.port) - 24\"");
   EXPECT_EQ(labels[2].length,
-            "cut X(cap-shroud.starboard) + 39 1/2\", bearing to bearing X(cap-shroud.starboard) - 24\"");
+            "cut X(cap-shroud.starboard) + 39 1/2\", body X(cap-shroud.starboard) - 24\"");
   for (const PaperSize size : {PaperSize::a4, PaperSize::letter})
     expect_inside_labels(label_pages(labels, "Quillwort", "Quillwort, rig c86b17f0", size));
 }

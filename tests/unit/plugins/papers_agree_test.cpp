@@ -187,8 +187,9 @@ void look_at_papers(const Given& given) {
   const std::string cut = cut_words(given, worked);
   const bool nothing_cut = given.over && (given.spare[0] == 0 || given.spare[1] == 0);
   EXPECT_TRUE(has(bench, (nothing_cut ? "CUT NOTHING, USE " : "CUT ") + cut)) << note("bench card");
-  const std::string cut_at = given.length ? "Cut to " : "Cut at the outer marks: ";
-  EXPECT_TRUE(has(bench, nothing_cut ? "Cut nothing" : cut_at + cut)) << note("bench card, step");
+  // The steps cut at marks by their numbers and say the length behind them.
+  EXPECT_TRUE(has(bench, nothing_cut ? "Cut nothing" : ": " + cut + ". Take off the seizings."))
+      << note("bench card, step");
   // On a paper of several stays X says whose it is.
   const std::string of_stay = given.length ? cut : "X(shroud)" + cut.substr(1);
   EXPECT_TRUE(has(emergency, of_stay + " for shroud")) << note("emergency card");
