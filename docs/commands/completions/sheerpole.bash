@@ -43,11 +43,10 @@ _sheerpole() {
     enter)
       case $before in
         --from) nothing=yes; value=yes ;;
-        --color) words=$(compgen -W 'auto always never' -- "$word"); value=yes ;;
       esac
       [ -z "$value" ] || { __sheerpole_offer; return; }
       case $word in
-        -*) words=$(compgen -W '-h --help --from --print --color' -- "$word") ;;
+        -*) words=$(compgen -W '-h --help --from --print' -- "$word") ;;
       esac
       ;;
     check)

@@ -18,7 +18,6 @@ complete -c sheerpole -n __fish_use_subcommand -f -a enter -d 'put the readings 
 complete -c sheerpole -n '__fish_seen_subcommand_from enter' -s h -l help -d 'show this page'
 complete -c sheerpole -n '__fish_seen_subcommand_from enter' -l from -x -d 'the table, CSV, as the back end measuring-sheet makes it'
 complete -c sheerpole -n '__fish_seen_subcommand_from enter' -l print -d 'show the whole text and write nothing'
-complete -c sheerpole -n '__fish_seen_subcommand_from enter' -l color -x -a 'auto always never' -d 'colours in findings: auto unless said, which is on a terminal and where neither NO_COLOR nor TERM=dumb forbids it; always or never'
 complete -c sheerpole -n __fish_use_subcommand -f -a check -d 'read a rig file and say what is wrong with it'
 complete -c sheerpole -n '__fish_seen_subcommand_from check' -s h -l help -d 'show this page'
 complete -c sheerpole -n '__fish_seen_subcommand_from check' -l form -x -a 'text lines json sarif junit code-quality' -d 'how findings are shown: text, lines (one each), json, sarif, junit or code-quality'
