@@ -76,11 +76,12 @@ void add_head(const SpareLine& spare, PageFlow& page) {
 std::string on_record_words(const CardPiece& card) {
   std::string words = fmt::format("{}: {}.", card.piece->name, card.state_line);
   if (const auto out = came_out(*card.rig, *card.of_stay))
-    words += fmt::format(" It came out {} {} than this body, so {} stands {} of what the file states: take "
-                         "the body with it set as stated.",
-                         card.amount(magnitude(out->longer)), out->longer > Length{} ? "longer" : "shorter",
-                         (*card.rig)[card.of_stay->adjusters.front().part].name,
-                         out->longer > Length{} ? "short" : "open");
+    words +=
+        fmt::format(" It came out {} {} than this body, so it hangs with {} set {} than stated; take the "
+                    "body with it set as stated.",
+                    card.amount(magnitude(out->longer)), out->longer > Length{} ? "longer" : "shorter",
+                    (*card.rig)[card.of_stay->adjusters.front().part].name,
+                    out->longer > Length{} ? "shorter" : "longer");
   return words;
 }
 
