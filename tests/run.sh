@@ -137,6 +137,11 @@ if build "$preset"; then
   python3 tests/bench/instructions.py recorded "build/$preset" >"build/$preset/instructions.log" || true
   grep '^not measured' "build/$preset/instructions.log" || true
   add_sum "build/$preset/instructions.log"
+  if [ "$preset" = dev ]; then # a library under the sanitizers would ask the same of who links it
+    stage "a back end in C++ outside the tree, against what is installed"
+    sh tests/installed/run.sh "build/$preset" >"build/$preset/installed.log" 2>&1 || true
+    add_sum "build/$preset/installed.log"
+  fi
   # A browser waits a good deal, so the rest runs beside it.
   run_papers "build/$preset" >"build/$preset/papers.log" 2>&1 &
   papers=$!

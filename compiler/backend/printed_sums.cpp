@@ -168,6 +168,8 @@ PrintedLeft printed_at_first_fit(const Account& account) {
       slackest = std::max(slackest, Tenths::of(entry.slackens));
     else if (!entry.dated)
       left.to_slacken = left.to_slacken - Tenths::of(entry.slackens);
+    if (entry.of_record)
+      left.to_tighten = left.to_tighten - Tenths::of(entry.tightens);
   }
   left.to_slacken = left.to_slacken - slackest;
   return left;

@@ -1,5 +1,6 @@
 #include "calculate/calculate.hpp"
 
+#include "calculate/adjust/piece_history.hpp"
 #include "calculate/cut/cut_phrase.hpp"
 #include "calculate/joints/joint_comparison.hpp"
 #include "calculate/length/body.hpp"
@@ -130,8 +131,8 @@ Derived calculate(const Rig& rig, unsigned threads, DoubtFor reader) {
   else
     add_uncertainty(rig, cut_of, derived, threads, reader);
   for (DerivedStay& stay : derived.stays)
-    stay.account =
-        account(rig, rig[stay.stay], stay.pieces, stay.adjusters, stay.uncertainty, stay.first_fit);
+    stay.account = account(rig, rig[stay.stay], stay.pieces, stay.adjusters, stay.uncertainty,
+                           stay.first_fit, came_out(rig, stay));
   derived.positions = positions_of(rig);
   derived.load_screenings = load_screenings(rig);
   return derived;

@@ -7,6 +7,7 @@
 #include <cstddef>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace sheerpole {
@@ -48,5 +49,26 @@ std::string render_json(const std::vector<Diagnostic>& findings, const SourceSet
 /// help; a waiver is a suppression, a suggested edit a fix. Columns count code points, as everywhere here.
 std::string render_sarif(const std::vector<Diagnostic>& findings, const SourceSet& sources,
                          const std::optional<CheckTotals>& totals = {});
+
+/// What stands before and behind the suites of a JUnit report.
+inline constexpr std::string_view junit_begins =
+    "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<testsuites name=\"sheerpole\">\n";
+inline constexpr std::string_view junit_ends = "</testsuites>\n";
+
+/// One boat as a suite of a JUnit report, as servers read it that build and test: a case for each finding
+/// and for each check that passed or could not look. One from `fail_from` on is a failure; what is waived
+/// and what was not checked is skipped. `rig_file` is what the suite is called.
+std::string render_junit_suite(const std::vector<Diagnostic>& findings, const SourceSet& sources,
+                               const std::vector<CheckResult>& results, const std::string& rig_file,
+                               Severity fail_from);
+
+/// A JSON list for servers that compare the findings of two revisions: `{description, check_name,
+/// fingerprint, severity, location}` each. The fingerprint stays when the finding only moves to another
+/// line. What is waived is left out; a finding without a place is at the beginning of `rig_file`.
+std::string render_code_quality(const std::vector<Diagnostic>& findings, const SourceSet& sources,
+                                const std::string& rig_file);
+
+/// A path as reports have it: without "./" before it.
+std::string plain_path(std::string_view name);
 
 } // namespace sheerpole

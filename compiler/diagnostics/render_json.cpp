@@ -47,7 +47,7 @@ Json finding_of(const Diagnostic& finding, const SourceSet& sources) {
 
 std::string render_json(const std::vector<Diagnostic>& findings, const SourceSet& sources,
                         const std::optional<CheckTotals>& totals) {
-  Json json;
+  Json json{{"format", "sheerpole-findings"}, {"version", 1}};
   json["findings"] = Json::array();
   for (const Diagnostic& finding : findings)
     json["findings"].push_back(finding_of(finding, sources));
@@ -70,11 +70,13 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-/// A file name as a URI reference: every byte that RFC 3986 keeps for other purposes is written as %XX.
-std::string uri_of(std::string_view name) {
+/// A file name as a URI reference: every byte that RFC 3986 keeps for other purposes is written as %XX. A
+/// full path becomes a file URI (RFC 8089): as a reference without a scheme it would belong to a server.
+std::string uri_of(std::string_view path) {
+  const std::string name = plain_path(path);
   constexpr std::string_view plain = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-._~/";
   constexpr std::string_view digits = "0123456789ABCDEF";
-  std::string result;
+  std::string result = name.starts_with('/') ? "file://" : "";
   for (const char c : name) {
     const auto byte = static_cast<unsigned char>(c);
     if (plain.find(c) != std::string_view::npos) {

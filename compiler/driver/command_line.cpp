@@ -1,6 +1,7 @@
 #include "driver/command_line.hpp"
 
 #include "base/edit_distance.hpp"
+#include "driver/help_page.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 #include "driver/version.hpp"
@@ -17,11 +18,10 @@ namespace sheerpole {
 
 namespace {
 
-constexpr const char* cautions = "Sheerpole works out lengths and reports what it finds; it does not "
-                                 "approve a rig. Work aloft and on loaded\n"
-                                 "rigging can kill: replace one stay at a time, dry-fit before you cut, "
-                                 "follow local rules and, where they ask for\n"
-                                 "it, leave the work to a licensed rigger.\n";
+constexpr std::string_view cautions =
+    "Sheerpole works out lengths and reports what it finds; it does not approve a rig. Work aloft and on "
+    "loaded rigging can kill: replace one stay at a time, dry-fit before you cut, follow local rules and, "
+    "where they ask for it, leave the work to a licensed rigger.";
 
 struct Verb {
   std::string_view name;
@@ -38,6 +38,10 @@ constexpr std::array verbs{Verb{"begin", begin_verb::add_to},     Verb{"enter", 
                            Verb{"tidy", tidy_verb::add_to},       Verb{"editor", editor_verb::add_to},
                            Verb{"list", list_verb::add_to},       Verb{"explain", explain_verb::add_to},
                            Verb{"help", help_verb::add_to},       Verb{"version", version_verb::add_to}};
+
+/// Those that show no findings, and so have nothing to colour.
+constexpr std::array<std::string_view, 6> without_findings{"enter",   "verify", "editor",
+                                                           "explain", "help",   "version"};
 
 /// The verb that the command line begins with; null when it begins with none, or with `help`, which is
 /// about all of them.
@@ -65,10 +69,50 @@ std::string word_not_taken(CLI::App& app, const std::string& name) {
   return name + " has no option `" + option + "`" + did_you_mean(option, known);
 }
 
+std::vector<std::string> words_between(std::string_view text, char by) {
+  std::vector<std::string> parts;
+  for (std::size_t at = 0; at <= text.size();) {
+    const std::size_t end = std::min(text.find(by, at), text.size());
+    parts.emplace_back(text.substr(at, end - at));
+    at = end + 1;
+  }
+  return parts;
+}
+
+/// What the library says of a value in plain words: one that is in no list, one out of a range, one that is
+/// not there. Everything else stays as it is.
+std::string value_not_taken(const std::string& said) {
+  const std::size_t colon = said.find(": ");
+  if (colon == std::string::npos)
+    return said;
+  const std::string option = said.substr(0, colon);
+  const std::string rest = said.substr(colon + 2);
+  constexpr std::string_view in_list = " not in {", in_range = " not in range ", missing = "1 required ";
+  if (const std::size_t at = rest.find(in_range); rest.starts_with("Value ") && at != std::string::npos)
+    return option + " takes a number from " + rest.substr(at + in_range.size()) + ", not `" +
+           rest.substr(6, at - 6) + "`";
+  if (const std::size_t at = rest.find(in_list); at != std::string::npos && rest.ends_with('}')) {
+    const std::string word = rest.substr(0, at);
+    const std::size_t begin = at + in_list.size();
+    const std::vector<std::string> known = words_between(rest.substr(begin, rest.size() - 1 - begin), ',');
+    return option + " takes " + choices(known) + ", not `" + word + "`" + did_you_mean(word, known);
+  }
+  if (rest.starts_with(missing))
+    return option + " takes a value, and none is given";
+  return said;
+}
+
+/// An option before the command, which the program itself does not have.
+std::string option_not_taken(const std::string& word) {
+  const std::string option = word.substr(0, word.find('='));
+  return "there is no option `" + option + "` before a command" +
+         did_you_mean(option, {"--help", "--version"});
+}
+
 /// Says what is wrong with the command line in plain words; the library's own words are for programmers.
 int usage_error(CLI::App& app, int argument_count, char** arguments, const CLI::ParseError& error) {
   if (argument_count < 2) {
-    print_error(app.help());
+    print_error(fitted_help(app.help(), help_width()));
     return exit_usage;
   }
   std::vector<std::string> words;
@@ -81,8 +125,17 @@ int usage_error(CLI::App& app, int argument_count, char** arguments, const CLI::
                 "\nThe commands are " + choices(words) + "; sheerpole help says what they do.\n");
     return exit_usage;
   }
-  const bool not_taken = known && dynamic_cast<const CLI::ExtrasError*>(&error) != nullptr;
-  print_error("sheerpole: " + (not_taken ? word_not_taken(app, first) : std::string(error.what())) +
+  // An option that there is not is told before what is lacking besides.
+  const std::vector<std::string> left = known ? app.remaining(true) : std::vector<std::string>();
+  const bool unknown_option =
+      std::any_of(left.begin(), left.end(), [](const std::string& word) { return word.starts_with("--"); });
+  const bool not_taken =
+      known && (dynamic_cast<const CLI::ExtrasError*>(&error) != nullptr ||
+                (unknown_option && dynamic_cast<const CLI::RequiredError*>(&error) != nullptr));
+  print_error("sheerpole: " +
+              (not_taken ? word_not_taken(app, first)
+               : known   ? value_not_taken(error.what())
+                         : option_not_taken(first)) +
               "\nsheerpole " + (known ? first + " " : "") + "--help shows how it is used.\n");
   return exit_usage;
 }
@@ -90,7 +143,7 @@ int usage_error(CLI::App& app, int argument_count, char** arguments, const CLI::
 void add_verbs(CLI::App& app, AskedFor& asked, const Verb* only) {
   app.description("Reads a boat's standing rigging as text and works out what to cut.");
   app.name("sheerpole");
-  app.footer(std::string("\n") + cautions);
+  app.footer("\n" + std::string(cautions) + "\n");
   app.require_subcommand(1);
   app.get_formatter()->label("REQUIRED", "");
   app.get_formatter()->label("TEXT", "");
@@ -101,8 +154,12 @@ void add_verbs(CLI::App& app, AskedFor& asked, const Verb* only) {
   for (const Verb& verb : verbs)
     if (only == nullptr || only == &verb)
       verb.add_to(app, asked);
-  for (CLI::App* verb : app.get_subcommands({}))
+  for (CLI::App* verb : app.get_subcommands({})) {
     verb->group("Commands");
+    if (std::find(without_findings.begin(), without_findings.end(), verb->get_name()) ==
+        without_findings.end())
+      add_colour(*verb);
+  }
 }
 
 } // namespace
@@ -119,7 +176,7 @@ int run_command_line(int argument_count, char** arguments) {
   try {
     app.parse(argument_count, argument_count > 0 ? arguments : nullptr);
   } catch (const CLI::CallForHelp&) {
-    print_out(app.help());
+    print_out(fitted_help(app.help(), help_width()));
     return exit_clean;
   } catch (const CLI::CallForVersion& version) {
     print_out(version.what());

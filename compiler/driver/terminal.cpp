@@ -25,9 +25,15 @@ void note(bool done) {
     reason_not_printed = errno;
 }
 
+std::string colour_wished = "auto"; ///< before any thread is started
+
 bool colour(int descriptor) {
+  if (colour_wished != "auto")
+    return colour_wished == "always";
   const char* no_colour = std::getenv("NO_COLOR");
-  return isatty(descriptor) != 0 && (no_colour == nullptr || *no_colour == '\0');
+  const char* terminal = std::getenv("TERM");
+  return isatty(descriptor) != 0 && (no_colour == nullptr || *no_colour == '\0') &&
+         (terminal == nullptr || terminal != std::string_view("dumb"));
 }
 
 } // namespace
@@ -76,6 +82,10 @@ void print_progress(std::string_view text) {
     print_error(text);
 }
 
+void wish_for_colour(const std::string& when) {
+  colour_wished = when;
+}
+
 bool out_has_colour() {
   return colour(STDOUT_FILENO);
 }
@@ -84,7 +94,18 @@ bool error_has_colour() {
   return colour(STDERR_FILENO);
 }
 
-std::string show_findings(const Compilation& compilation, const std::string& form, bool colour) {
+std::string show_findings(const Compilation& compilation, const std::string& form, bool colour,
+                          const std::string& rig_file, const std::string& fail_on) {
+  if (form == "code-quality")
+    return render_code_quality(compilation.findings, *compilation.sources, rig_file);
+  if (form == "junit")
+    return std::string(junit_begins) +
+           render_junit_suite(compilation.findings, *compilation.sources, *compilation.results,
+                              plain_path(rig_file),
+                              fail_on == "note"      ? Severity::note
+                              : fail_on == "warning" ? Severity::warning
+                                                     : Severity::error) +
+           std::string(junit_ends);
   std::optional<CheckTotals> totals;
   if (compilation.derived) // else it did not come to the checks
     totals = count_results(*compilation.results);

@@ -24,7 +24,11 @@ int finish_printing(int code);
 /// Says what is being done, on the error stream and only when that is a terminal.
 void print_progress(std::string_view text);
 
-/// Colours are for terminals, and not where NO_COLOR is set.
+/// What `--color` says: "auto", "always" or "never".
+void wish_for_colour(const std::string& when);
+
+/// Unless `--color` says otherwise colours are for terminals, and not where NO_COLOR is set or TERM is
+/// dumb.
 bool out_has_colour();
 bool error_has_colour();
 
@@ -36,7 +40,9 @@ enum ExitCode : int {
   exit_fault = 3   ///< a fault of the compiler or of a back end
 };
 
-/// Findings in the form asked for: text, lines, json or sarif.
-std::string show_findings(const Compilation& compilation, const std::string& form, bool colour);
+/// Findings in the form asked for: text, lines, json, sarif, junit or code-quality. What names the rig file
+/// or says what fails a check is for the last two.
+std::string show_findings(const Compilation& compilation, const std::string& form, bool colour,
+                          const std::string& rig_file = {}, const std::string& fail_on = "error");
 
 } // namespace sheerpole

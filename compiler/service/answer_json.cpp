@@ -39,14 +39,17 @@ Json finding_json(const OpenBoat& boat, const Diagnostic& finding) {
   return json;
 }
 
-/// `{x, plus_mm}`: with x the length is X and so much more.
-Json length_json(const LengthSum& sum) {
-  return {{"x", sum.unknown}, {"plus_mm", json_millimetres(sum.known())}};
+/// `{x, plus_mm, unknown, known_mm}`: with `unknown` the length is X and so much more. `x` and `plus_mm`
+/// say the same as they did before all JSON had one spelling of it.
+Json with_x_json(bool unknown, Length known) {
+  Json json{{"x", unknown}, {"plus_mm", json_millimetres(known)}};
+  json.update(length_json(unknown, known));
+  return json;
 }
 
 Json changed_json(const ChangedLength& length) {
-  return {{"was", {{"x", length.unknown_was}, {"plus_mm", json_millimetres(length.was)}}},
-          {"is", {{"x", length.unknown_is}, {"plus_mm", json_millimetres(length.is)}}},
+  return {{"was", with_x_json(length.unknown_was, length.was)},
+          {"is", with_x_json(length.unknown_is, length.is)},
           {"change_mm", length.comparable ? Json(json_millimetres(length.difference())) : Json()}};
 }
 
@@ -71,8 +74,8 @@ Json piece_json(const CheckedRig& checked, const DerivedStay& stay, const Piece&
   json["reasons"] = Json::array();
   for (const DraftReason& reason : checked.draft_reasons(piece))
     json["reasons"].push_back({{"reason", reason.reason}, {"mend", reason.mend}});
-  json["body"] = length_json(piece.body);
-  json["cut"] = length_json(piece.cut);
+  json["body"] = with_x_json(piece.body.unknown, piece.body.known());
+  json["cut"] = with_x_json(piece.cut.unknown, piece.cut.known());
   json["order_mm"] = json_millimetres(order.whole());
   return json;
 }
@@ -204,7 +207,7 @@ Json stays_json(const CheckedRig& checked) {
     json["name"] = stay.name;
     json["title"] = stay.title;
     json["route"] = name_of(derived.route);
-    json["pin_to_pin"] = length_json(derived.pin_to_pin);
+    json["pin_to_pin"] = with_x_json(derived.pin_to_pin.unknown, derived.pin_to_pin.known());
     json["pieces"] = Json::array();
     for (const Piece& piece : derived.pieces)
       json["pieces"].push_back(piece_json(checked, derived, piece));

@@ -48,6 +48,12 @@ std::string_view words(AdjusterPhrase phrase) {
   case AdjusterPhrase::first_fit_mend:
     return "set the adjuster further closed, or take the rule equals-first-creep out and count the "
            "contraction";
+  case AdjusterPhrase::came_out_longer:
+    return "the piece came out {} longer than it was to be";
+  case AdjusterPhrase::came_out_shorter:
+    return "the piece came out {} shorter than it was to be";
+  case AdjusterPhrase::on_record:
+    return "{}";
   case AdjusterPhrase::no_adjuster:
     return "there is no adjuster to set";
   }

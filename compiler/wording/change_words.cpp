@@ -17,7 +17,13 @@ std::string_view words(ChangePhrase phrase) {
   case ChangePhrase::within_tolerance:
     return "{}; stays as it is, within the remake tolerance of {}";
   case ChangePhrase::hangs:
-    return "{}; set {} to {}, which leaves {} to tighten and {} to slacken";
+    return "{}; {}, which leaves {} to tighten and {} to slacken";
+  case ChangePhrase::set_to:
+    return "set {} to {}";
+  case ChangePhrase::pinned_in_hole:
+    return "pin {} in hole {} ({})";
+  case ChangePhrase::between_holes:
+    return "pin {} in hole {} ({}), the nearest: the stay is {} in it";
   case ChangePhrase::hangs_by_junction:
     return "{}; the stays at {} take it together: set {} of {} to {}, which leaves {} to tighten and {} to "
            "slacken";
@@ -64,6 +70,9 @@ std::string_view words(ChangePhrase phrase) {
     return "its length is not known in both to the same mark";
   case ChangePhrase::number_missing:
     return "a number is missing on which its cut rests";
+  case ChangePhrase::draft_not_on_record:
+    return "the old cut is a DRAFT, which nobody was to cut to, and no record says how long the piece came "
+           "out; measure the one that hangs there";
   case ChangePhrase::none_before:
     return "there was none";
   case ChangePhrase::hangs_no_more:

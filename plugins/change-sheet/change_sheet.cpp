@@ -61,9 +61,12 @@ Json inputs_json(const std::vector<ChangedInput>& inputs) {
   return json;
 }
 
-/// With `plus_x` the unknown length X is to be added.
+/// `{was, is, change_mm}`, each `{unknown, known_mm}`: with `unknown` it is X and so much more. The members
+/// with `plus_x` say the same as they did before there was one spelling of it.
 Json length_json(const ChangedLength& length) {
-  return {{"was_mm", json_millimetres(length.was)},
+  return {{"was", length_json(length.unknown_was, length.was)},
+          {"is", length_json(length.unknown_is, length.is)},
+          {"was_mm", json_millimetres(length.was)},
           {"was_plus_x", length.unknown_was},
           {"is_mm", json_millimetres(length.is)},
           {"is_plus_x", length.unknown_is},
@@ -74,9 +77,9 @@ Json length_json(const ChangedLength& length) {
 Json cut_json(const PieceChange& piece) {
   Json json = length_json(piece.cut);
   if (piece.incomplete_was)
-    json["was_mm"] = nullptr;
+    json["was_mm"] = json["was"]["known_mm"] = nullptr;
   if (piece.incomplete_is)
-    json["is_mm"] = nullptr;
+    json["is_mm"] = json["is"]["known_mm"] = nullptr;
   if (piece.incomplete_was || piece.incomplete_is)
     json["change_mm"] = nullptr;
   return json;
@@ -185,7 +188,7 @@ Drawing change_drawing(const CheckedRig& checked, const Document& document, cons
 std::string change_text(const BackendRequest& request) {
   const CheckedRig& was = *request.previous;
   const CheckedRig& is = request.checked;
-  const RigChange change = compare_rigs(was.rig(), was.derived(), is.rig(), is.derived());
+  const RigChange change = change_of(was, is);
   TextPage page;
   page.ends("CHANGE SHEET   " + boat_title(is), is.draft_reasons().empty() ? "" : "DRAFT");
   page.wrapped("from  ", request.previous_name);
@@ -216,7 +219,7 @@ std::string change_text(const BackendRequest& request) {
 std::string change_json(const BackendRequest& request) {
   const CheckedRig& was = *request.previous;
   const CheckedRig& is = request.checked;
-  const RigChange change = compare_rigs(was.rig(), was.derived(), is.rig(), is.derived());
+  const RigChange change = change_of(was, is);
   const FindingsChange findings = findings_change(was, is);
   Json stays = Json::array();
   for (const StayChange& stay : change.stays)
@@ -238,7 +241,9 @@ std::string change_json(const BackendRequest& request) {
                      {"pieces", line.pieces},
                      {"cut_mm", json_millimetres(line.cut)},
                      {"complete", line.complete}});
-  return write_json({{"from", request.previous_name},
+  return write_json({{"format", "sheerpole-change-sheet"},
+                     {"version", 1},
+                     {"from", request.previous_name},
                      {"to", request.name},
                      {"boat", is.rig().boat.title},
                      {"draft", !is.draft_reasons().empty()},
@@ -265,8 +270,7 @@ OutputBundle ChangeSheet::generate(const BackendRequest& request) const {
     return {};
   const Document document = change_document(request);
   const CheckedRig& was = *request.previous;
-  const RigChange change =
-      compare_rigs(was.rig(), was.derived(), request.checked.rig(), request.checked.derived());
+  const RigChange change = change_of(was, request.checked);
   OutputBundle bundle;
   bundle.files.push_back(
       {"change-sheet.txt", with_foot(change_text(request), "New rig: " + identity_words(request.checked))});

@@ -8,10 +8,6 @@ namespace sheerpole {
 
 namespace {
 
-double printed_mm(Tenths tenths) {
-  return static_cast<double>(tenths.count) / 10.0;
-}
-
 Json line_json(const LineMaterial& line) {
   return {{"name", line.name},
           {"title", line.title},
@@ -36,25 +32,14 @@ Json section_json(const Rig& rig, const SumSection& section, const SourceSet& so
   Json rows = Json::array();
   for (const SumRow& row : section.rows) {
     Json term = term_json(rig, *row.term, sources);
-    term["printed_mm"] = printed_mm(row.amount);
+    term["printed_mm"] = json_millimetres(row.amount);
     rows.push_back(std::move(term));
   }
   return JsonObject(4)
       .add("name", std::string(name_of(section.kind)))
       .add("rows", std::move(rows))
       .add("total_mm", json_millimetres(section.exact))
-      .add("printed_total_mm", printed_mm(section.total))
-      .take();
-}
-
-/// `length_mm` is a number only when it can be used as one.
-Json length_json(bool unknown, bool complete, Tenths total) {
-  return JsonObject(5)
-      .add("length_mm", unknown || !complete ? Json() : Json(printed_mm(total)))
-      .add("plus_x", unknown)
-      .add("complete", complete)
-      .add("text_mm", format_total(unknown, total))
-      .add("text_ft_in", format_total_feet_inches(unknown, total))
+      .add("printed_total_mm", json_millimetres(section.total))
       .take();
 }
 
@@ -96,8 +81,8 @@ Json piece_json(const CheckedRig& checked, const ListedPiece& listed) {
           .add("unknown_source", sum.unknown ? provenance_json(sum.unknown_source, sources) : Json())
           .add("complete", listed.complete())
           .add("sum", Json::array())
-          .add("body", length_json(sum.unknown, sum.body_complete, sum.body()))
-          .add("cut", length_json(sum.unknown, listed.complete(), sum.cut()))
+          .add("body", printed_json(sum.unknown, sum.body_complete, sum.body()))
+          .add("cut", printed_json(sum.unknown, listed.complete(), sum.cut()))
           .add("above", end_json(rig, *listed.piece, WhichEnd::upper))
           .add("below", end_json(rig, *listed.piece, WhichEnd::lower))
           .add("in_hand", in_hand_json(*listed.piece, sources))
@@ -139,7 +124,7 @@ Json total_json(const LineTotal& total) {
             {"size", total.line->size.name},
             {"pieces", total.pieces},
             {"draft_pieces", total.drafts},
-            {"length_before_spare_mm", printed_mm(total.length)},
+            {"length_before_spare_mm", json_millimetres(total.length)},
             {"not_summed", Json::array()}};
   for (const ListedPiece* listed : total.not_summed)
     json["not_summed"].push_back(

@@ -5,6 +5,7 @@
 #include "backend/card/card_release.hpp"
 #include "backend/paper_words.hpp"
 #include "backend/tenths.hpp"
+#include "calculate/adjust/piece_history.hpp"
 #include "wording/say.hpp"
 
 #include <fmt/format.h>
@@ -71,6 +72,19 @@ void add_head(const SpareLine& spare, PageFlow& page) {
       {.size = 3.1, .bold = true, .indent = 0.0});
 }
 
+/// What hangs there is as long as it came out; a spare is made to the body in the table.
+std::string on_record_words(const CardPiece& card) {
+  std::string words = fmt::format("{}: {}.", card.piece->name, card.state_line);
+  if (const auto out = came_out(*card.rig, *card.of_stay))
+    words +=
+        fmt::format(" It came out {} {} than this body, so it hangs with {} set {} than stated; take the "
+                    "body with it set as stated.",
+                    card.amount(magnitude(out->longer)), out->longer > Length{} ? "longer" : "shorter",
+                    (*card.rig)[card.of_stay->adjusters.front().part].name,
+                    out->longer > Length{} ? "shorter" : "longer");
+  return words;
+}
+
 void add_pieces(const SpareLine& spare, PageFlow& page) {
   page.heading("Bodies, bearing to bearing, of the stays of this line", 3.8);
   FlowTable table{.columns = {{"stay", 2.4}, {"body", 3.2, true}, {"aloft", 2.0}, {"below", 2.0}},
@@ -82,6 +96,9 @@ void add_pieces(const SpareLine& spare, PageFlow& page) {
                           {.text = card.piece->upper.part_name(*card.rig)},
                           {.text = card.piece->lower.part_name(*card.rig)}});
   page.table(table);
+  for (const CardPiece& card : spare.pieces)
+    if (card.state == PieceState::on_record)
+      page.text(on_record_words(card), small);
   const std::string kept = joined(spare.pieces, "; ", [](const CardPiece& card) -> std::string {
     if (!card.cut.unknown)
       return {};

@@ -58,6 +58,17 @@ void add_group(const std::vector<OrderItem>& items, const std::string& supplier,
     page.text(note, small);
 }
 
+/// Why a line here and in the spool plan are not one number.
+constexpr const char* rounding_words =
+    "Line is ordered in tenths of a metre, each piece rounded up, with spare and what the notes say; the "
+    "spool plan adds the cuts up in whole millimetres and says what has to lie in one length.";
+
+bool orders_line(const std::vector<OrderItem>& items) {
+  return std::any_of(items.begin(), items.end(), [](const OrderItem& item) {
+    return item.in_metres && item.group == "Lines" && !item.nothing_to_order();
+  });
+}
+
 std::string stays_text(const OrderItem& item) {
   return joined(item.stays, "; ",
                 [&](const auto& stay) { return stay.first + " " + amount_text(item, stay.second); });
@@ -115,6 +126,8 @@ std::string order_text(const CheckedRig& checked, const std::vector<OrderItem>& 
   }
   if (items.empty())
     text += "\nThe rig file states nothing to order.\n";
+  if (orders_line(items))
+    text += "\n" + std::string(rounding_words) + "\n";
   return text + "\nInch sizes and metric sizes that look alike are two things: 5/16 in is not 8 mm.\n\n" +
          identity_words(checked) + "\n";
 }
@@ -143,6 +156,8 @@ std::vector<Drawing> order_pages(const CheckedRig& checked, const std::vector<Or
   }
   if (items.empty())
     page.text("The rig file states nothing to order.");
+  if (orders_line(items))
+    page.text(rounding_words, small);
   return page.pages("Order list of " + boat, "Lines, hardware and small parts to buy.");
 }
 

@@ -233,6 +233,10 @@ OutputBundle TakeUpSheet::generate(const BackendRequest& request) const {
     page.blank();
     page.rule('=');
     page.line(stated.name + led_by("   ", stated.title));
+    for (const Piece& piece : stay.pieces)
+      if (checked.state(piece) == PieceState::on_record)
+        page.wrapped("  ", led_by("", piece.of > 1 ? piece.name + ": " : "") +
+                               state_line(checked, piece, millimetres));
     if (stay.account.entries.empty())
       page.line("  There is nothing to set in this stay.");
     else

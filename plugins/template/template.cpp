@@ -15,10 +15,12 @@ OutputBundle Template::generate(const BackendRequest& request) const {
   Table table;
   table.columns = {{"piece", false}, {"line", false}, {"cut mm", true}};
   for (const DerivedStay& stay : request.checked.derived().stays)
-    for (const Piece& piece : stay.pieces)
-      // A length may rest on one that nobody has measured yet: then it is "X + 861.8" or "X - 16.0".
-      table.rows.push_back({piece.name, rig[piece.material].name,
-                            format_total(piece.cut.unknown, Tenths::of(piece.cut.known()))});
+    for (const Piece& piece : stay.pieces) {
+      // Never round a length yourself: a printed total is the sum of its printed rows, and no paper may
+      // have another one. It may rest on a length that nobody has measured yet: then it is "X + 861.8".
+      const PieceSum sum = piece_sum(rig, stay, piece);
+      table.rows.push_back({piece.name, rig[piece.material].name, format_total(sum.unknown, sum.cut())});
+    }
   // Never hand on a number that may not be cut to yet without saying so.
   if (!request.checked.draft_reasons().empty())
     table.notes = {"DRAFT: the cut list says what is not known yet."};

@@ -204,6 +204,11 @@ std::string input_words(const ChangedInput& input) {
   return what + input.was + " becomes " + input.is;
 }
 
+RigChange change_of(const CheckedRig& was, const CheckedRig& is) {
+  return compare_rigs(was.rig(), was.derived(), is.rig(), is.derived(),
+                      [&was](const Piece& piece) { return !was.draft_reasons(piece).empty(); });
+}
+
 std::vector<StayWords> stay_words(const CheckedRig& is, const RigChange& change) {
   std::vector<StayWords> all;
   std::vector<std::vector<std::string>> prints;
@@ -343,7 +348,7 @@ std::vector<std::string> changed_messages(const FindingsChange& findings) {
 }
 
 void add_change(const CheckedRig& was, const CheckedRig& is, Document& document) {
-  const RigChange change = compare_rigs(was.rig(), was.derived(), is.rig(), is.derived());
+  const RigChange change = change_of(was, is);
   const FindingsChange findings = findings_change(was, is);
   const std::vector<Strip> old_strips = strip_contents(was);
   const std::vector<Strip> new_strips = strip_contents(is);

@@ -10,6 +10,10 @@
 
 namespace sheerpole {
 
+/// What differs between two rigs; no piece of the old one that is a DRAFT and on no record is taken for one
+/// that hangs there.
+RigChange change_of(const CheckedRig& was, const CheckedRig& is);
+
 /// One length before and after, as documents print it.
 struct LengthRow {
   std::string name; ///< "pin-to-pin", "body", "cut", "to tighten"

@@ -10,13 +10,16 @@ namespace sheerpole {
 namespace {
 
 Json place_json(const MarkPlace& mark) {
-  return {{"unknown", mark.unknown}, {"known_mm", json_millimetres(mark.known)}};
+  return length_json(mark.unknown, mark.known);
 }
 
-/// A length that may be X of a stay and so much more: `{x_of, plus_mm}`, x_of null where X is not in it.
+/// A length that may be X of a stay and so much more: `{x_of, plus_mm, unknown, known_mm}`, x_of null where
+/// X is not in it. `plus_mm` is the older name of `known_mm`.
 Json of_x_json(const Rig& rig, const Piece& piece, const MarkPlace& place) {
-  return {{"x_of", place.unknown ? Json(rig[piece.stay].name) : Json()},
-          {"plus_mm", json_millimetres(place.known)}};
+  Json json{{"x_of", place.unknown ? Json(rig[piece.stay].name) : Json()},
+            {"plus_mm", json_millimetres(place.known)}};
+  json.update(place_json(place));
+  return json;
 }
 
 /// Where the cord lies along a piece; null for one whose length is a number.

@@ -2,6 +2,7 @@
 
 #include "backend/json/json_parts.hpp"
 #include "backend/paper_words.hpp"
+#include "wording/length_words.hpp"
 #include "wording/say.hpp"
 #include "wording/state_words.hpp"
 
@@ -30,7 +31,7 @@ Json link_json(const Rig& rig, const ChainLink& link, const SourceSet& sources) 
           {"provenance", provenance_json(link.provenance, sources)}};
 }
 
-Json piece_json(const Piece& piece, const Rig& rig, const SourceSet& sources) {
+Json piece_json(const DerivedStay& stay, const Piece& piece, const Rig& rig, const SourceSet& sources) {
   Json missing = Json::array();
   for (const MissingInput& input : piece.missing)
     missing.push_back({{"what", say(rig, input.what)}, {"mend", say(rig, input.mend)}});
@@ -45,7 +46,8 @@ Json piece_json(const Piece& piece, const Rig& rig, const SourceSet& sources) {
           {"in_hand", in_hand_json(piece, sources)},
           {"missing", std::move(missing)},
           {"not_counted", say_each(rig, piece.not_counted)},
-          {"bench", bench_json(rig, piece)}};
+          {"bench", bench_json(rig, piece)},
+          {"printed", printed_piece_json(rig, stay, piece)}};
 }
 
 Json state_json(const CheckedRig& checked, const Piece& piece) {
@@ -68,13 +70,15 @@ Json stay_json(const CheckedRig& checked, const DerivedStay& stay) {
   const Derived& derived = checked.derived();
   const Rig& rig = checked.rig();
   const SourceSet& sources = checked.sources();
-  Json json{{"stay", rig[stay.stay].name},
-            {"route", name_of(stay.route)},
-            {"pin_to_pin", sum_json(rig, stay.pin_to_pin, sources)},
-            {"body", sum_json(rig, stay.body, sources)},
-            {"other_routes", Json::array()},
-            {"pieces", Json::array()},
-            {"adjusters", Json::array()}};
+  Json json{
+      {"stay", rig[stay.stay].name},
+      {"route", name_of(stay.route)},
+      {"pin_to_pin", sum_json(rig, stay.pin_to_pin, sources)},
+      {"body", sum_json(rig, stay.body, sources)},
+      {"printed_pin_to_pin", length_json(stay.pin_to_pin.unknown, printed_total(stay.pin_to_pin).length())},
+      {"other_routes", Json::array()},
+      {"pieces", Json::array()},
+      {"adjusters", Json::array()}};
   for (const RouteComparison& other : stay.other_routes)
     json["other_routes"].push_back(
         {{"route", name_of(other.other)},
@@ -84,7 +88,7 @@ Json stay_json(const CheckedRig& checked, const DerivedStay& stay) {
          {"provenance", provenance_json(other.provenance, sources)},
          {"slips", slips_json(rig, other)}});
   for (const Piece& piece : stay.pieces) {
-    json["pieces"].push_back(piece_json(piece, rig, sources));
+    json["pieces"].push_back(piece_json(stay, piece, rig, sources));
     json["pieces"].back()["state"] = state_json(checked, piece);
   }
   json["measured"] = measured_words(rig, stay);
@@ -97,6 +101,48 @@ Json stay_json(const CheckedRig& checked, const DerivedStay& stay) {
 }
 
 } // namespace
+
+Json printed_json(bool unknown, bool complete, Tenths total) {
+  return JsonObject(7)
+      .add("length_mm", unknown || !complete ? Json() : Json(json_millimetres(total)))
+      .add("unknown", unknown)
+      .add("known_mm", complete ? Json(json_millimetres(total)) : Json())
+      .add("plus_x", unknown)
+      .add("complete", complete)
+      .add("text_mm", format_total(unknown, total))
+      .add("text_ft_in", format_total_feet_inches(unknown, total))
+      .take();
+}
+
+Json printed_piece_json(const Rig& rig, const DerivedStay& stay, const Piece& piece) {
+  const PieceSum sum = piece_sum(rig, stay, piece);
+  const auto place = [](const PrintedPlace& printed) {
+    return length_json(printed.unknown, printed.tenths.length());
+  };
+  Json marks = Json::array();
+  for (const BenchMark& mark : piece.bench.marks) {
+    const PrintedMark printed = printed_mark(mark, sum.cut());
+    marks.push_back({{"name", mark_name(mark)},
+                     {"from_aloft", place(printed.from_upper)},
+                     {"from_below", place(printed.from_lower)}});
+  }
+  Json sections = Json::array();
+  for (const SumSection& section : sum.sections) {
+    Json rows = Json::array();
+    for (const SumRow& row : section.rows)
+      rows.push_back({{"name", term_name(rig, *row.term)}, {"printed_mm", json_millimetres(row.amount)}});
+    sections.push_back({{"name", name_of(section.kind)},
+                        {"rows", std::move(rows)},
+                        {"printed_total_mm", json_millimetres(section.total)},
+                        {"complete", section.complete}});
+  }
+  const auto& dry = piece.bench.dry_fit;
+  return {{"body", printed_json(sum.unknown, sum.body_complete, sum.body())},
+          {"cut", printed_json(sum.unknown, sum.complete(), sum.cut())},
+          {"dry_fit", dry ? place({dry->unknown, printed_dry_fit(sum, piece)}) : Json()},
+          {"marks", std::move(marks)},
+          {"sum", std::move(sections)}};
+}
 
 Json end_json(const Rig& rig, const Piece& piece, WhichEnd which) {
   const PieceEnd& end = which == WhichEnd::upper ? piece.upper : piece.lower;

@@ -47,8 +47,16 @@ double json_millimetres(Length length) {
   return value;
 }
 
+double json_millimetres(Tenths tenths) {
+  return static_cast<double>(tenths.count) / 10.0;
+}
+
 Json json_millimetres(const std::optional<Length>& length) {
   return length ? Json(json_millimetres(*length)) : Json();
+}
+
+Json length_json(bool unknown, Length known) {
+  return {{"unknown", unknown}, {"known_mm", json_millimetres(known)}};
 }
 
 Json reasons_json(const std::vector<DraftReason>& reasons) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "backend/tenths.hpp"
 #include "model/remark.hpp"
 #include "results/checked_rig.hpp"
 #include "units/si_factors.hpp"
@@ -37,8 +38,14 @@ private:
 /// Millimetres as a number, rounded to a millionth of a millimetre: the last bits of a sum of metres say
 /// nothing.
 double json_millimetres(Length length);
+/// The same of a printed length: whole tenths.
+double json_millimetres(Tenths tenths);
 /// The same, or null.
 Json json_millimetres(const std::optional<Length>& length);
+
+/// `{unknown, known_mm}`, the one way in which a length that may be X is written: with `unknown` it is X
+/// and so much more, X being what nobody has measured in mm yet.
+Json length_json(bool unknown, Length known);
 
 /// `{class, note, written, assumptions, place}`; place is `{file, line, column}` or null.
 Json provenance_json(const Provenance& provenance, const SourceSet& sources);

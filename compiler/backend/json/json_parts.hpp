@@ -1,6 +1,7 @@
 #pragma once
 
 #include "backend/json/json.hpp"
+#include "backend/printed_sums.hpp"
 
 #include <vector>
 
@@ -22,6 +23,15 @@ Json slips_json(const Rig& rig, const RouteComparison& other);
 
 /// The marks of a piece and what its cut leaves out.
 Json bench_json(const Rig& rig, const Piece& piece);
+
+/// A length as papers print it: `{length_mm, unknown, known_mm, plus_x, complete, text_mm, text_ft_in}`, in
+/// whole tenths of a millimetre. `length_mm` is a number only when it can be used as one; `known_mm` is
+/// null when something that it is made of is not known yet. `plus_x` is the older name of `unknown`.
+Json printed_json(bool unknown, bool complete, Tenths total);
+
+/// A piece as papers print it: `{body, cut, dry_fit, marks, sum}`. The rows of `sum` are rounded one by one
+/// and its totals are the sums of those rows, so they may differ from the exact lengths by some tenths.
+Json printed_piece_json(const Rig& rig, const DerivedStay& stay, const Piece& piece);
 
 /// What is in hand for a piece and what becomes of it: null when nothing is stated.
 Json in_hand_json(const Piece& piece, const SourceSet& sources);

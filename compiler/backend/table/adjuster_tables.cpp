@@ -180,7 +180,7 @@ Table fits_table(const CheckedRig& checked) {
                   {"add"},
                   {"adjuster"},
                   {"set mm", true},
-                  {"open", true},
+                  {"open", true, "%"},
                   {"note"},
                   {"take out"}},
       .notes = {"To fill: by the added parts and the adjuster together. Fewest parts first, then "
@@ -224,7 +224,7 @@ Table temperature_table(const CheckedRig& checked) {
                   {"line mm", true},
                   {"path mm", true},
                   {"slack mm", true},
-                  {"of the take-up", true},
+                  {"of the take-up", true, "%"},
                   {"note"}},
       .notes = {
           "Slack above nothing: the stay hangs slacker. Below nothing: it is tighter.",
@@ -243,11 +243,15 @@ Table temperature_table(const CheckedRig& checked) {
 }
 
 Table tension_table(const CheckedRig& checked) {
-  Table table{
-      .title = "Tension as read, and sag at the dock tension",
-      .columns =
-          {{"stay"}, {"by"}, {"kN", true}, {"±", true}, {"of break", true}, {"how"}, {"who and when"}},
-      .notes = {"A swing or a pulse reads high in a short or stiff line; its error counts twice."}};
+  Table table{.title = "Tension as read, and sag at the dock tension",
+              .columns = {{"stay"},
+                          {"by"},
+                          {"kN", true},
+                          {"±", true, "kN"},
+                          {"of break", true, "%"},
+                          {"how"},
+                          {"who and when"}},
+              .notes = {"A swing or a pulse reads high in a short or stiff line; its error counts twice."}};
   for (const DerivedStay& stay : checked.derived().stays) {
     const std::string& name = checked.rig()[stay.stay].name;
     for (const TensionEstimate& estimate : stay.tensions)

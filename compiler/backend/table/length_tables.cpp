@@ -45,9 +45,9 @@ Table lengths_table(const CheckedRig& checked) {
               .columns = {{"stay"},
                           {"way"},
                           {"used"},
-                          {"pin-to-pin mm", true},
+                          {"pin-to-pin mm", true, "", true},
                           {"hardware mm", true},
-                          {"body mm", true},
+                          {"body mm", true, "", true},
                           {"used less this mm", true},
                           {"source"}},
               .notes = {"Each row of a sum is rounded to 0.1 mm; a total is the sum of its rounded rows."}};
@@ -78,8 +78,8 @@ Table pieces_table(const CheckedRig& checked) {
               .columns = {{"piece"},
                           {"line"},
                           {"size"},
-                          {"body mm", true},
-                          {"cut mm", true},
+                          {"body mm", true, "", true},
+                          {"cut mm", true, "", true},
                           {"cut ft in", true},
                           {"draft"},
                           {"state"}},
@@ -101,7 +101,11 @@ Table pieces_table(const CheckedRig& checked) {
 
 Table marks_table(const CheckedRig& checked) {
   Table table{.title = "Marks on the bench, from one zero and from the other end",
-              .columns = {{"piece"}, {"mark"}, {"from aloft mm", true}, {"from below mm", true}, {"note"}},
+              .columns = {{"piece"},
+                          {"mark"},
+                          {"from aloft mm", true, "", true},
+                          {"from below mm", true, "", true},
+                          {"note"}},
               .notes = {"The line lies straight under its bench tension, before anything is opened.",
                         "Dry fit: bearing to bearing with both eyes formed and nothing buried."}};
   for (const DerivedStay& stay : checked.derived().stays)

@@ -119,8 +119,8 @@ Table stack_table(const CheckedRig& checked) {
                           {"kind"},
                           {"item"},
                           {"times", true},
-                          {"length mm", true},
-                          {"from upper pin mm", true}},
+                          {"length mm", true, "", true},
+                          {"from upper pin mm", true, "", true}},
               .notes = {"Fittings of the boat take no length: pin-to-pin begins and ends at their pins."}};
   for (const DerivedStay& derived : checked.derived().stays) {
     const Stay& stay = checked.rig()[derived.stay];
@@ -140,13 +140,13 @@ Table states_table(const CheckedRig& checked) {
       .columns = {{"state"},
                   {"stay"},
                   {"adjuster"},
-                  {"set", true},
-                  {"longer by", true},
-                  {"to tighten", true},
-                  {"to slacken", true},
+                  {"set", true, "mm"},
+                  {"longer by", true, "mm"},
+                  {"to tighten", true, "mm"},
+                  {"to slacken", true, "mm"},
                   {"stowed at"},
-                  {"needs", true},
-                  {"slack", true},
+                  {"needs", true, "mm"},
+                  {"slack", true, "mm"},
                   {"on the way"}},
       .notes = {}};
   const std::vector<StowedStay> stowed = stowed_stays(rig, checked.derived());

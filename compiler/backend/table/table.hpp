@@ -7,7 +7,9 @@ namespace sheerpole {
 
 struct Column {
   std::string heading;
-  bool right = false; ///< numbers stand to the right
+  bool right = false;    ///< numbers stand to the right
+  std::string unit = {}; ///< of its numbers, where the heading does not end in it
+  bool plus_x = false;   ///< lengths in mm that may be X and so much more, as format_total() writes them
 };
 
 /// Rows of finished text, before any output form.

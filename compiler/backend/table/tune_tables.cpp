@@ -72,9 +72,10 @@ void add_stay(const CheckedRig& checked, const TuneReport& report, std::size_t n
 
 /// Rows and columns of what one turn does, with what each number is.
 Table turn_matrix(const CheckedRig& checked, const TuneReport& report, std::string title) {
-  Table table{.title = std::move(title), .columns = {{"one turn tighter"}, {"takes", true}}};
+  Table table{.title = std::move(title), .columns = {{"one turn tighter"}, {"takes", true, "mm"}}};
   for (const std::size_t q : shown_quantities(report.tuned))
-    table.columns.push_back({column_words(checked, report.tuned, q), true});
+    table.columns.push_back({column_words(checked, report.tuned, q), true,
+                             report.tuned.quantities[q].kind == Kind::tension ? "kN" : "mm"});
   return table;
 }
 
@@ -189,7 +190,7 @@ Table standing_table(const CheckedRig& checked, const TuneReport& report) {
                           {"what"},
                           {"now", true},
                           {"±", true},
-                          {"of break", true},
+                          {"of break", true, "%"},
                           {"known by"},
                           {"read, kN", true},
                           {"by settings, kN", true},

@@ -83,8 +83,8 @@ Table turn_plan_table(const CheckedRig& checked, const TuneReport& report) {
                           {"by"},
                           {"least tension then, kN", true},
                           {"in"},
-                          {"left to tighten", true},
-                          {"left to slacken", true}}};
+                          {"left to tighten", true, "steps"},
+                          {"left to slacken", true, "steps"}}};
   const TurnPlanning& planning = report.planning;
   const TuneModel& model = report.tuned.model;
   if (planning.wishes.empty()) {

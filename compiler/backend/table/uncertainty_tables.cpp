@@ -24,13 +24,13 @@ Table uncertainty_table(const CheckedRig& checked) {
   Table table{
       .title = "How well each cut is known",
       .columns = {{"stay"},
-                  {"worst -", true},
-                  {"worst +", true},
-                  {"standard", true},
+                  {"worst -", true, "mm"},
+                  {"worst +", true, "mm"},
+                  {"standard", true, "mm"},
                   {"k", true},
-                  {"95 % +-", true},
-                  {"drawn -", true},
-                  {"drawn +", true},
+                  {"95 % +-", true, "mm"},
+                  {"drawn -", true, "mm"},
+                  {"drawn +", true, "mm"},
                   {"adjuster reaches"},
                   {"no bound stated", true}},
       .notes = {
@@ -99,7 +99,7 @@ std::string input_words(const StepOfInput& input) {
 Table shares_table(const CheckedRig& checked) {
   Table table{
       .title = "What to measure next: inputs by their share of the variance of the cut",
-      .columns = {{"stay"}, {"input"}, {"share", true}, {"moves the cut mm", true}, {"read as"}},
+      .columns = {{"stay"}, {"input"}, {"share", true, "%"}, {"moves the cut mm", true}, {"read as"}},
       .notes = {"Moves the cut: by so much when the input is off by its bound, upwards.",
                 "Inputs without a bound come last; nobody knows what they do to the range. Of a stay "
                 "without any bound they are ranked by what 1 mm, 1 degree or 1 % of them does."}};

@@ -143,7 +143,7 @@ AccountEntry until_set(const FirstFit& first) {
 
 Account account(const Rig& rig, const Stay& stay, const std::vector<Piece>& pieces,
                 const std::vector<TakeUp>& adjusters, const std::optional<Uncertainty>& uncertainty,
-                const std::optional<FirstFit>& first) {
+                const std::optional<FirstFit>& first, const std::optional<CameOut>& came_out) {
   const Plan plan = plan_of(rig);
   Account result;
   for (const TakeUp& adjuster : adjusters) {
@@ -163,6 +163,17 @@ Account account(const Rig& rig, const Stay& stay, const std::vector<Piece>& piec
   result.entries.push_back(
       temperature(extremes, 1, {AdjusterPhrase::warmest_day, {Temperature{plan.warmest}}}));
   result.entries.push_back(doubt(!pieces.empty(), uncertainty));
+  Length by_record;
+  if (came_out) {
+    by_record = came_out->longer;
+    result.entries.push_back(
+        {.name = {AdjusterPhrase::on_record, {came_out->when}},
+         .tightens = by_record,
+         .slackens = -by_record,
+         .of_record = true,
+         .how = {by_record < Length{} ? AdjusterPhrase::came_out_shorter : AdjusterPhrase::came_out_longer,
+                 {magnitude(by_record)}}});
+  }
   if (first)
     result.entries.push_back(until_set(*first));
 
@@ -199,7 +210,7 @@ Account account(const Rig& rig, const Stay& stay, const std::vector<Piece>& piec
     // Nothing has bedded in or crept yet; the doubt of the length and the warmest day count already.
     AccountLeft left;
     left.after = AdjusterPhrase::at_first_fit;
-    left.to_tighten = result.to_tighten;
+    left.to_tighten = result.to_tighten - by_record;
     left.to_slacken =
         result.to_slacken - each_slackening - worst_slackening - result.entries.back().slackens;
     left.complete =

@@ -36,7 +36,10 @@ enum class AdjusterPhrase : std::uint16_t {
   first_fit_no_room,
   first_fit_mend,
   each,
-  no_adjuster
+  no_adjuster,
+  came_out_longer,
+  came_out_shorter,
+  on_record
 };
 constexpr PhraseSubject subject_of(AdjusterPhrase) {
   return PhraseSubject::adjuster;
@@ -49,6 +52,7 @@ struct AccountEntry {
   Length slackens = {};        ///< or has to give out so much
   bool dated = false;          ///< creep: of several dates one counts
   bool of_temperature = false; ///< of several the worse counts
+  bool of_record = false;      ///< of the piece as it came out; counts at the first fit too
   bool until_set = false;      ///< counts at the first fit alone: the splices give it back as they set
   Remark how = {};
   Remark not_checked = {}; ///< not empty: why it is not known; it counts as nothing
@@ -71,13 +75,20 @@ struct Account {
   std::optional<AccountLeft> at_first_fit = {};
 };
 
+/// How a piece that is on record came out.
+struct CameOut {
+  Length longer; ///< than it was to be; below nothing it is shorter
+  Words when;    ///< "made 2026-04-01"
+};
+
 /// The account of a stay's adjusters: what they can still take up and give out after bedding-in, creep by
 /// date, the coldest and the warmest day and the uncertainty of the length. Dates and temperatures are
 /// those of the take-up record; without it one year, -10 degC and +40 degC. All adjusters of the stay count
 /// together. What can not be known is listed as not checked and counts as nothing, and the account says so.
+/// A piece that came out longer than it was to be has its adjuster set shorter by as much from the first.
 /// Source: arithmetic.
 Account account(const Rig& rig, const Stay& stay, const std::vector<Piece>& pieces,
                 const std::vector<TakeUp>& adjusters, const std::optional<Uncertainty>& uncertainty,
-                const std::optional<FirstFit>& first = {});
+                const std::optional<FirstFit>& first = {}, const std::optional<CameOut>& came_out = {});
 
 } // namespace sheerpole

@@ -120,6 +120,20 @@ std::optional<Length> adjuster_with(const DerivedStay& stay, const PieceEntry& e
   return stay.adjusters.front().set.value - *entry.longer();
 }
 
+std::optional<CameOut> came_out(const Rig& rig, const DerivedStay& stay) {
+  if (rig.piece_records.empty() || stay.pieces.size() != 1)
+    return std::nullopt;
+  const PieceHistory history = piece_history(rig, stay, 0);
+  const PieceEntry* const entry = history.last_measured();
+  if (entry == nullptr || !adjuster_with(stay, *entry))
+    return std::nullopt;
+  const Length longer = *entry->longer();
+  if (magnitude(longer) < Length::millimetres(0.05)) // half of the last printed digit
+    return std::nullopt;
+  const std::string stage(name_of(entry->record->stage));
+  return CameOut{longer, Words{entry->record->date.empty() ? stage : stage + " " + entry->record->date}};
+}
+
 std::string stock_of(const Rig& rig, const DerivedStay& stay, std::size_t i) {
   if (rig.piece_records.empty()) // the usual case
     return rig[stay.stay].stack[lines_of(rig[stay.stay])[i]].stock;

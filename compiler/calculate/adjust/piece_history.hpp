@@ -1,5 +1,6 @@
 #pragma once
 
+#include "calculate/adjust/account.hpp"
 #include "calculate/cut/piece.hpp"
 #include "model/rig.hpp"
 
@@ -54,6 +55,10 @@ bool is_on_record(const Rig& rig, const Piece& piece);
 /// How the stay's one adjuster has to be set with the piece as it came out; nothing when there is no one
 /// adjuster, several pieces, or no length to go by. It may lie outside the range of the adjuster.
 std::optional<Length> adjuster_with(const DerivedStay& stay, const PieceEntry& entry);
+
+/// How the one piece of a stay with one adjuster came out, by the last record that says how long it is;
+/// nothing when none does or it came out as it was to be.
+std::optional<CameOut> came_out(const Rig& rig, const DerivedStay& stay);
 
 /// The batch that a piece is of: what its record says, else that of the stock that its record or its stack
 /// names, else that of its line. Empty when nobody says.

@@ -4,6 +4,7 @@
 #include "calculate/geometry/junctions.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <optional>
 #include <utility>
 
@@ -87,6 +88,26 @@ Length least_to_remake(const Rig& rig) {
                                    : least_change;
 }
 
+/// A setting of an adjuster and how it is said.
+struct Setting {
+  Length length;
+  Remark words;
+};
+
+/// The setting nearest to a length: any for a screw or a lashing, a hole for what is pinned in a row of
+/// holes. Between two holes the stay is off by what is left, and that is said.
+Setting nearest_setting(const Part& part, Length length) {
+  if (!part.step || !part.shortest || part.step->value <= Length{})
+    return {length, {ChangePhrase::set_to, {Words{part.name}, length}}};
+  const double steps = std::round((length - part.shortest->value) / part.step->value);
+  const Length at_hole = part.shortest->value + part.step->value * steps;
+  const Count hole{static_cast<std::int64_t>(steps) + 1};
+  const Length off = at_hole - length;
+  if (magnitude(off) < least_change)
+    return {at_hole, {ChangePhrase::pinned_in_hole, {Words{part.name}, hole, at_hole}}};
+  return {at_hole, {ChangePhrase::between_holes, {Words{part.name}, hole, at_hole, Remarks{{fits(off)}}}}};
+}
+
 /// The old piece in the new stay, with nothing done to it but turning the one adjuster.
 std::optional<Remark> hanging(const StayView& is, Length too_long) {
   if (is.derived->adjusters.size() != 1 || is.derived->pieces.size() != 1)
@@ -95,9 +116,10 @@ std::optional<Remark> hanging(const StayView& is, Length too_long) {
   // A piece that is longer has its adjuster shorter by as much.
   if (too_long > adjuster.to_tighten || -too_long > adjuster.to_slacken)
     return std::nullopt;
-  return Remark(ChangePhrase::hangs, {Remarks{{fits(too_long)}}, Words{(*is.rig)[adjuster.part].name},
-                                      adjuster.set.value - too_long, adjuster.to_tighten - too_long,
-                                      adjuster.to_slacken + too_long});
+  const Setting setting = nearest_setting((*is.rig)[adjuster.part], adjuster.set.value - too_long);
+  const Length longer = setting.length - adjuster.set.value;
+  return Remark(ChangePhrase::hangs, {Remarks{{fits(too_long)}}, Remarks{{setting.words}},
+                                      adjuster.to_tighten + longer, adjuster.to_slacken - longer});
 }
 
 /// Up to here a difference at a junction is shared out to first order; the error is of the order of its
@@ -307,6 +329,21 @@ void judge(const StayView& was, const StayView& is, const Remaking& made, PieceC
                                    : Remark(ChangePhrase::too_short, {-too_long});
 }
 
+/// A DRAFT was never to be cut to, so the old file does not say how long the piece is that hangs there;
+/// only a record of it would.
+void take_no_draft_for_what_hangs(const StayView& was, const Piece& old_one, const StayView& is,
+                                  const Piece& new_one, PieceChange& change) {
+  const bool by_length = change.fate == LineFate::hangs || change.fate == LineFate::remade ||
+                         (change.fate == LineFate::replaced &&
+                          !another_line((*was.rig)[old_one.material], (*is.rig)[new_one.material]) &&
+                          !another_batch(was, old_one, is, new_one));
+  if (!by_length || change.as_made || was.is_draft == nullptr || !(*was.is_draft)(old_one) ||
+      is_on_record(*was.rig, old_one) || is_on_record(*is.rig, new_one))
+    return;
+  change.fate = LineFate::not_checked;
+  change.why = ChangePhrase::draft_not_on_record;
+}
+
 } // namespace
 
 ChangedLength changed_length(const LengthSum& was, const LengthSum& is) {
@@ -340,6 +377,7 @@ PieceChange compare_piece(const StayView& was, const StayView& is, std::size_t i
         {&old_one, &new_one, remade(*was.rig, old_one.upper, *is.rig, new_one.upper),
          remade(*was.rig, old_one.lower, *is.rig, new_one.lower)},
         change);
+  take_no_draft_for_what_hangs(was, old_one, is, new_one, change);
   return change;
 }
 

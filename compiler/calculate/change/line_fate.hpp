@@ -4,6 +4,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
 
@@ -47,6 +48,9 @@ enum class ChangePhrase : std::uint16_t {
   made_by_other_numbers,
   hangs,
   hangs_by_junction,
+  set_to,
+  pinned_in_hole,
+  between_holes,
   respliced,
   respliced_and_trimmed,
   lacks_rope,
@@ -71,6 +75,7 @@ enum class ChangePhrase : std::uint16_t {
   // Not to be told.
   length_not_known,
   number_missing,
+  draft_not_on_record,
   none_before,
   hangs_no_more,
   // What is stated: of what, and which property.
@@ -104,12 +109,16 @@ struct PieceChange {
   Remark why; ///< "52 mm too long; can be re-spliced: ..."
 };
 
+/// Whether a piece of a rig was never to be cut as she is described: a DRAFT.
+using IsDraft = std::function<bool(const Piece&)>;
+
 /// A stay with what was worked out of it. Points into a rig.
 struct StayView {
   const Rig* rig = nullptr;
   const Stay* stay = nullptr;
   const DerivedStay* derived = nullptr;
-  const Derived* all = nullptr; ///< of the same rig, for stays that meet this one at a junction
+  const Derived* all = nullptr;      ///< of the same rig, for stays that meet this one at a junction
+  const IsDraft* is_draft = nullptr; ///< of the same rig; null: nobody knows
 };
 
 /// What becomes of piece `i` of the old stay where piece `i` of the new one has to hang. Fills lengths,

@@ -277,10 +277,13 @@ std::vector<LineToOrder> lines_to_order(const Rig& is, const Derived& derived,
 
 } // namespace
 
-RigChange compare_rigs(const Rig& was, const Derived& was_derived, const Rig& is,
-                       const Derived& is_derived) {
+RigChange compare_rigs(const Rig& was, const Derived& was_derived, const Rig& is, const Derived& is_derived,
+                       const IsDraft& was_draft) {
   RigChange change;
-  const auto old_stays = views_of(was, was_derived);
+  auto old_stays = views_of(was, was_derived);
+  if (was_draft)
+    for (auto& [name, view] : old_stays)
+      view.is_draft = &was_draft;
   const auto new_stays = views_of(is, is_derived);
   for (const DerivedStay& derived : is_derived.stays) {
     const std::string& name = is[derived.stay].name;

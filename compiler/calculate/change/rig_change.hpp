@@ -75,8 +75,9 @@ struct RigChange {
 /// place of a path moved under a stay that was measured before, its length is that of the boat as she was:
 /// it is among those to be measured again. Source:
 /// sums of the two; that a spliced rope can be opened and made shorter and that a wire needs a new terminal
-/// is common practice, no source.
-RigChange compare_rigs(const Rig& was, const Derived& was_derived, const Rig& is,
-                       const Derived& is_derived);
+/// is common practice, no source. `was_draft` tells of which old pieces nothing hangs that this file speaks
+/// of; empty: all were made as it says.
+RigChange compare_rigs(const Rig& was, const Derived& was_derived, const Rig& is, const Derived& is_derived,
+                       const IsDraft& was_draft = {});
 
 } // namespace sheerpole

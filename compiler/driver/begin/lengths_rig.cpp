@@ -250,10 +250,35 @@ private:
     const Row& headings = table_.rows.front();
     for (std::size_t i = 0; i < row.size(); ++i)
       if (!row[i].text.empty() && (i >= headings.size() || headings[i].text.empty())) {
-        fail(row[i], "`" + row[i].text + "` stands under no heading");
+        fail(row[i], "`" + row[i].text + "` stands under no heading" +
+                         (i > 0 ? comma_words(row[i - 1].text, row[i].text) : ""));
         return true;
       }
     return false;
+  }
+
+  /// What to say where a comma has parted a number in two: `10` and `95 m`. Whether it was meant for a
+  /// point or parts thousands nobody can know.
+  static std::string comma_words(std::string_view before, std::string_view behind) {
+    const auto digit = [](char c) { return c >= '0' && c <= '9'; };
+    if (before.empty() || behind.empty() || !std::all_of(before.begin(), before.end(), digit) ||
+        !digit(behind.front()))
+      return {};
+    return fmt::format("; a comma parts numbers, and `{0},{1}` is two: write {0}.{1}, or {0}_{1} where the "
+                       "comma stands for thousands",
+                       before, behind);
+  }
+
+  /// The same of one cell, or of this one and the next.
+  std::string comma_words(const CsvCell& at) const {
+    if (const std::size_t comma = at.text.find(','); comma != std::string::npos)
+      return comma_words(std::string_view(at.text).substr(0, comma),
+                         std::string_view(at.text).substr(comma + 1));
+    for (const Row& row : table_.rows)
+      for (std::size_t i = 0; i + 1 < row.size(); ++i)
+        if (row[i].line == at.line && row[i].column == at.column)
+          return comma_words(row[i].text, row[i + 1].text);
+    return {};
   }
 
   void read_row(const Row& row) {
@@ -390,8 +415,12 @@ private:
     const bool is_length = row.dimension == dimension::length;
     const auto quantity = parse_quantity(at.text);
     if (!quantity.ok() || quantity.value().dimension != row.dimension) {
-      fail(at, fmt::format("the {} of {}, `{}`, cannot be read; write it with its unit, such as {}", word,
-                           name, at.text, property == "runs" ? "11_642 mm or 38' 7 3/8\"" : row.example));
+      const std::string comma = comma_words(at);
+      fail(at, fmt::format("the {} of {}, `{}`, cannot be read{}", word, name, at.text,
+                           !comma.empty() ? comma
+                           : property == "runs"
+                               ? "; write it with its unit, such as 11_642 mm or 38' 7 3/8\""
+                               : fmt::format("; write it with its unit, such as {}", row.example)));
       return false;
     }
     // A length from pin to pin has hardware in it, so the shortest is that of a stay.

@@ -93,7 +93,7 @@ FleetOutcome do_boat(const std::string& file, const std::string& folder, const F
       return outcome;
     }
     CompileOptions rig = work.rig;
-    if (!work.write)
+    if (!work.write && work.form != "junit")
       rig.wanted = Wanted::counts;
     Compilation compilation = compile(argument.value().path, *argument.value().reader, rig);
     if (compilation.has_errors)
@@ -107,7 +107,8 @@ FleetOutcome do_boat(const std::string& file, const std::string& folder, const F
         fault_of_ours(error);
       }
     }
-    outcome.findings = show_findings(compilation, work.form, work.colour);
+    outcome.findings =
+        show_findings(compilation, work.form, work.colour, argument.value().path, work.fail_on);
     outcome.counts = count_severities(compilation.findings);
   } catch (const std::exception& error) {
     fault_of_ours(error);
@@ -116,8 +117,12 @@ FleetOutcome do_boat(const std::string& file, const std::string& folder, const F
 }
 
 std::string FleetLog::begin() const {
+  if (form_ == "junit")
+    return std::string(junit_begins);
+  if (form_ == "code-quality")
+    return "[";
   if (form_ == "json")
-    return "{\n  \"boats\": [";
+    return "{\n  \"format\": \"sheerpole-fleet\",\n  \"version\": 1,\n  \"boats\": [";
   if (form_ == "sarif")
     return "{\n  \"$schema\": \"https://json.schemastore.org/sarif-2.1.0.json\",\n  \"version\": "
            "\"2.1.0\",\n"
@@ -131,6 +136,11 @@ std::string FleetLog::add(const std::string& file, const FleetOutcome& outcome) 
     text = add_json(file, outcome);
   else if (form_ == "sarif")
     text = add_sarif(outcome);
+  else if (form_ == "code-quality")
+    text = add_list(outcome);
+  else if (form_ == "junit" && !outcome.findings.empty())
+    text = outcome.findings.substr(junit_begins.size(),
+                                   outcome.findings.size() - junit_begins.size() - junit_ends.size());
   else if (form_ == "lines")
     text = outcome.findings;
   else if (!outcome.findings.empty())
@@ -147,8 +157,12 @@ std::string FleetLog::add(const std::string& file, const FleetOutcome& outcome) 
 
 std::string FleetLog::add_json(const std::string& file, const FleetOutcome& outcome) const {
   Json boat{{"file", file}, {"drafts", outcome.drafts}, {"files_written", outcome.files}};
-  if (!outcome.findings.empty())
-    boat.update(Json::parse(outcome.findings));
+  if (!outcome.findings.empty()) {
+    Json found = Json::parse(outcome.findings);
+    found.erase("format"); // those of the whole
+    found.erase("version");
+    boat.update(found);
+  }
   return (lines_.empty() ? "\n    " : ",\n    ") + indented(dump(boat), 4);
 }
 
@@ -168,7 +182,22 @@ std::string FleetLog::add_sarif(const FleetOutcome& outcome) {
   return text;
 }
 
+std::string FleetLog::add_list(const FleetOutcome& outcome) {
+  std::string text;
+  if (outcome.findings.empty())
+    return text;
+  for (const Json& finding : Json::parse(outcome.findings)) {
+    text += (any_result_ ? ",\n  " : "\n  ") + indented(dump(finding), 2);
+    any_result_ = true;
+  }
+  return text;
+}
+
 std::string FleetLog::end() const {
+  if (form_ == "junit")
+    return std::string(junit_ends);
+  if (form_ == "code-quality")
+    return any_result_ ? "\n]\n" : "]\n";
   if (form_ == "json") {
     const Json total{{"boats", lines_.size()},
                      {"errors", total_.counts.errors},

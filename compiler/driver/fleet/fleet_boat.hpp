@@ -14,7 +14,8 @@ namespace sheerpole {
 /// What is done with each boat.
 struct FleetWork {
   CompileOptions rig;
-  std::string form = "text"; ///< of the findings: text, lines, json, sarif
+  std::string form = "text"; ///< of the findings: text, lines, json, sarif, junit, code-quality
+  std::string fail_on = "error";
   bool colour = false;
   bool write = false; ///< else she is only checked
   const Backends* backends = nullptr;
@@ -38,7 +39,7 @@ struct FleetOutcome {
 FleetOutcome do_boat(const std::string& file, const std::string& folder, const FleetWork& work);
 
 /// Puts the findings of many boats together into one output, boat by boat as they come: of `text` and
-/// `lines` one behind the other, of `json` and `sarif` one document.
+/// `lines` one behind the other, of the others one document.
 class FleetLog {
 public:
   FleetLog(std::string form, bool writes) : form_(std::move(form)), writes_(writes) {}
@@ -55,6 +56,7 @@ public:
 private:
   std::string add_json(const std::string& file, const FleetOutcome& outcome) const;
   std::string add_sarif(const FleetOutcome& outcome);
+  std::string add_list(const FleetOutcome& outcome);
 
   struct Line {
     std::string file;

@@ -66,7 +66,7 @@ Json kind_json(const KindRow& kind) {
 } // namespace
 
 std::string completion_json() {
-  Json json;
+  Json json{{"format", "sheerpole-completion"}, {"version", 1}};
   json["language"] = 1;
   json["keywords"] = Json::array();
   for (const Keyword& keyword : keywords())

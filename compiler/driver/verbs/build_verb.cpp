@@ -26,11 +26,11 @@ struct Options {
 
 /// Those about the rig, then those about the programs outside and the PDFs.
 void show_all_findings(Compilation compilation, const OutsideBackends& outside, const PdfReport& pdfs,
-                       const std::string& form) {
+                       const Options& options) {
   for (const auto* more : {&outside.findings(), &pdfs.findings})
     compilation.findings.insert(compilation.findings.end(), more->begin(), more->end());
   if (!compilation.findings.empty())
-    print_error(show_findings(compilation, form, error_has_colour()));
+    print_error(show_findings(compilation, options.form, error_has_colour(), options.file));
 }
 
 int run(const Options& options) {
@@ -58,7 +58,7 @@ int run(const Options& options) {
   const Compilation& compilation =
       until_the_end(compile(file.value().path, *file.value().reader, options.rig));
   if (!compilation.checked) {
-    show_all_findings(compilation, outside, {}, options.form);
+    show_all_findings(compilation, outside, {}, options);
     print_error("nothing was written: an error stands\n");
     return outside.fault() ? exit_fault : exit_errors;
   }
@@ -68,7 +68,7 @@ int run(const Options& options) {
     print_progress("reading " + options.since + "\n");
     previous = compile(since.value().path, *since.value().reader, of_previous);
     if (!previous.checked) {
-      print_error(show_findings(previous, options.form, error_has_colour()));
+      print_error(show_findings(previous, options.form, error_has_colour(), options.since));
       print_error("nothing was written: an error stands in the version before\n");
       return exit_errors;
     }
@@ -94,7 +94,7 @@ int run(const Options& options) {
     print_progress("drawing PDFs\n");
     pdfs = add_pdfs(bundle, compilation.checked->rig().boat.report_date, *compilation.sources);
   }
-  show_all_findings(compilation, outside, pdfs, options.form);
+  show_all_findings(compilation, outside, pdfs, options);
   print_error(pdfs.fault);
   fault = fault || !pdfs.fault.empty();
   Dependencies made;

@@ -35,7 +35,8 @@ int check_all(const Options& options) {
         "sheerpole: --print and --depends take one file\nsheerpole check --help shows how it is used.\n");
     return exit_usage;
   }
-  const FleetWork work{.rig = options.rig, .form = options.form, .colour = out_has_colour()};
+  const FleetWork work{
+      .rig = options.rig, .form = options.form, .fail_on = options.fail_on, .colour = out_has_colour()};
   FleetLog log(work.form, false);
   int worst = exit_clean;
   print_out(log.begin());
@@ -66,19 +67,21 @@ int run(const Options& options) {
     return exit_usage;
   }
   CompileOptions rig = options.rig;
-  if (options.print.empty())
+  if (options.print.empty() && options.form != "junit") // which says what each check lacks
     rig.wanted = Wanted::counts;
   const Compilation& compilation = until_the_end(compile(file.value().path, *file.value().reader, rig));
   if (!options.depends.empty())
     if (const int code = write_depends_of_check(compilation, options.depends); code != exit_clean)
       return code;
   if (options.print.empty()) {
-    print_out(show_findings(compilation, options.form, out_has_colour()));
+    print_out(
+        show_findings(compilation, options.form, out_has_colour(), file.value().path, options.fail_on));
     return code_for(count_severities(compilation.findings), options.fail_on);
   }
   print_lines(print_phase(compilation, options.print));
   if (!compilation.findings.empty())
-    print_error(show_findings(compilation, options.form, error_has_colour()));
+    print_error(
+        show_findings(compilation, options.form, error_has_colour(), file.value().path, options.fail_on));
   return code_for(count_severities(compilation.findings), options.fail_on);
 }
 

@@ -98,7 +98,9 @@ Cells cells_of(const std::string& file, const FoundRow& row, bool for_terminal) 
 
 std::string as_json(const Table& table, const Totals& totals, std::size_t files) {
   using Json = nlohmann::ordered_json;
-  Json json{{"found", Json::array()},
+  Json json{{"format", "sheerpole-found"},
+            {"version", 1},
+            {"found", Json::array()},
             {"total",
              {{"rows", totals.rows},
               {"boats", totals.boats},
@@ -109,7 +111,7 @@ std::string as_json(const Table& table, const Totals& totals, std::size_t files)
   for (const Cells& row : table.rows) {
     Json found;
     for (std::size_t i = 0; i < row.size(); ++i)
-      found[table.columns[i].heading] = row[i];
+      found[table.columns[i].heading] = row[i].empty() ? Json() : Json(row[i]);
     found["number"] = std::stoi(row[5]);
     json["found"].push_back(std::move(found));
   }
@@ -180,9 +182,7 @@ void add_to(CLI::App& app, AskedFor& asked) {
   verb.add_option("FILE", options.files,
                   "the rig files; @list.txt stands for those that list.txt names, one a line")
       ->required();
-  verb.add_option("--form", options.form, "text, csv or json")
-      ->check(CLI::IsMember({"text", "csv", "json"}))
-      ->type_name("FORM");
+  add_table_form(verb, options.form);
   add_workers(verb, options.workers);
   add_allowed_folders(verb, options.rig);
 }

@@ -67,6 +67,7 @@ int run(const Options& options) {
     return exit_usage;
   FleetWork work{.rig = options.rig,
                  .form = options.form,
+                 .fail_on = options.fail_on,
                  .colour = out_has_colour(),
                  .write = writes,
                  .backends = &chosen.backends,

@@ -1,4 +1,5 @@
 #include "base/edit_distance.hpp"
+#include "driver/help_page.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 #include "driver/version.hpp"
@@ -17,15 +18,16 @@ struct Options {
 int run(const Options& options) {
   if (options.verb.empty()) {
     // Its own help() would show the page of the verb that was typed, which is this one.
-    print_out(options.app->get_formatter()->make_help(options.app, options.app->get_name(),
-                                                      CLI::AppFormatMode::Normal));
+    print_out(fitted_help(options.app->get_formatter()->make_help(options.app, options.app->get_name(),
+                                                                  CLI::AppFormatMode::Normal),
+                          help_width()));
     return exit_clean;
   }
   std::vector<std::string> words;
   for (const CLI::App* verb : options.app->get_subcommands({})) {
     words.push_back(verb->get_name());
     if (verb->get_name() == options.verb) {
-      print_out(verb->help(options.app->get_name()));
+      print_out(fitted_help(verb->help(options.app->get_name()), help_width()));
       return exit_clean;
     }
   }

@@ -1,3 +1,4 @@
+#include "backend/json/table_json.hpp"
 #include "backend/table/rig_tables.hpp"
 #include "diagnostics/catalogue.hpp"
 #include "diagnostics/render.hpp"
@@ -21,9 +22,17 @@ namespace sheerpole::list_verb {
 namespace {
 
 struct Options {
-  std::string what;       ///< the name of one of the listings
-  OutsideOptions outside; ///< for `back-ends`
+  std::string what;          ///< the name of one of the listings
+  std::string form = "text"; ///< text, csv, json
+  OutsideOptions outside;    ///< for `back-ends`
 };
+
+void print_table(const Table& table, const Options& options) {
+  if (options.form == "json")
+    print_out(render_json(table, {.table = options.what, .boat = std::nullopt}));
+  else
+    print_out(options.form == "csv" ? render_csv(table) : render_text(table));
+}
 
 Table two_columns(std::string first, std::string second) {
   Table table;
@@ -107,11 +116,11 @@ Table backends_table(const std::vector<BackendDescription>& outside) {
 }
 
 /// The built-in ones and those outside that are named.
-int list_backends(const OutsideOptions& options) {
-  const OutsideBackends outside(options);
+int list_backends(const Options& options) {
+  const OutsideBackends outside(options.outside);
   if (!outside.findings().empty())
     print_error(render_terminal(outside.findings(), SourceSet(), error_has_colour()));
-  print_out(render_text(backends_table(outside.descriptions())));
+  print_table(backends_table(outside.descriptions()), options);
   return outside.fault() ? exit_fault : exit_clean;
 }
 
@@ -133,10 +142,14 @@ Table phases_table() {
 struct Listing {
   std::string_view name;
   Table (*table)() = nullptr; ///< what it shows; nullptr: what `show` does
-  int (*show)(const OutsideOptions&) = nullptr;
+  int (*show)(const Options&) = nullptr;
 };
 
-int list_completion(const OutsideOptions&) {
+int list_completion(const Options& options) {
+  if (options.form == "csv") {
+    print_error("sheerpole: `list completion` is JSON and no table; leave --form out\n");
+    return exit_usage;
+  }
   print_out(completion_json());
   return exit_clean;
 }
@@ -165,8 +178,8 @@ int run(const Options& options) {
   if (listing == listings.end())
     return exit_usage; // the command line takes only these words
   if (listing->table == nullptr)
-    return listing->show(options.outside);
-  print_out(render_text(listing->table()));
+    return listing->show(options);
+  print_table(listing->table(), options);
   return exit_clean;
 }
 
@@ -182,6 +195,7 @@ void add_to(CLI::App& app, AskedFor& asked) {
   verb.add_option("WHAT", options.what, "one of: " + choices(words))
       ->required()
       ->check(CLI::IsMember(words));
+  add_table_form(verb, options.form);
   add_outside(verb, options.outside);
 }
 

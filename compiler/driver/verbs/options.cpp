@@ -56,8 +56,23 @@ void add_allowed_folders(CLI::App& verb, CompileOptions& rig) {
 }
 
 void add_findings_form(CLI::App& verb, std::string& form) {
-  verb.add_option("--form", form, "how findings are shown: text, lines (one each), json or sarif")
-      ->check(CLI::IsMember({"text", "lines", "json", "sarif"}))
+  verb.add_option("--form", form,
+                  "how findings are shown: text, lines (one each), json, sarif, junit or code-quality")
+      ->check(CLI::IsMember({"text", "lines", "json", "sarif", "junit", "code-quality"}))
+      ->type_name("FORM");
+}
+
+void add_colour(CLI::App& verb) {
+  verb.add_option_function<std::string>("--color", wish_for_colour,
+                                        "colours in findings: auto unless said, which is on a terminal and "
+                                        "where neither NO_COLOR nor TERM=dumb forbids it; always or never")
+      ->check(CLI::IsMember({"auto", "always", "never"}))
+      ->type_name("WHEN");
+}
+
+void add_table_form(CLI::App& verb, std::string& form) {
+  verb.add_option("--form", form, "text, csv or json")
+      ->check(CLI::IsMember({"text", "csv", "json"}))
       ->type_name("FORM");
 }
 

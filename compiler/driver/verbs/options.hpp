@@ -34,8 +34,14 @@ void add_as_of(CLI::App& verb, std::string& layer, const std::string& option, co
 void add_shop(CLI::App& verb, CompileOptions& rig);
 void add_allowed_folders(CLI::App& verb, CompileOptions& rig);
 
-/// `--form`, how findings are shown: text, lines, json or sarif.
+/// `--form`, how findings are shown: text, lines, json, sarif, junit or code-quality.
 void add_findings_form(CLI::App& verb, std::string& form);
+
+/// `--color`: auto, always or never; what it says holds for the whole run.
+void add_colour(CLI::App& verb);
+
+/// `--form`, how a table is shown: text, csv or json.
+void add_table_form(CLI::App& verb, std::string& form);
 
 /// `--fail-on`: error, warning or note.
 void add_fail_on(CLI::App& verb, std::string& severity);

@@ -54,7 +54,7 @@ int run(const Options& options) {
     print_progress("reading " + file + "\n");
     compilations.push_back(compile(file, reader, options.rig));
     if (!compilations.back().findings.empty())
-      print_error(show_findings(compilations.back(), options.form, error_has_colour()));
+      print_error(show_findings(compilations.back(), options.form, error_has_colour(), file));
   }
   std::vector<FleetRig> fleet;
   for (std::size_t i = 0; i < compilations.size(); ++i)

@@ -1,3 +1,4 @@
+#include "backend/json/table_json.hpp"
 #include "backend/table/rig_tables.hpp"
 #include "base/edit_distance.hpp"
 #include "driver/rig_argument.hpp"
@@ -15,7 +16,7 @@ struct Options {
   std::string table;
   std::string file;
   CompileOptions rig;
-  std::string form = "text"; ///< text, csv
+  std::string form = "text"; ///< text, csv, json
 };
 
 int run(const Options& options) {
@@ -46,7 +47,12 @@ int run(const Options& options) {
     return exit_errors;
   }
   const Table table = wanted->build(*compilation.checked);
-  print_lines(options.form == "csv" ? render_csv(table) : render_text(table));
+  if (options.form == "json")
+    print_out(render_json(table, {.table = wanted->name,
+                                  .boat = compilation.checked->rig().boat.title,
+                                  .draft = !compilation.checked->draft_reasons().empty()}));
+  else
+    print_lines(options.form == "csv" ? render_csv(table) : render_text(table));
   return exit_clean;
 }
 
@@ -62,9 +68,7 @@ void add_to(CLI::App& app, AskedFor& asked) {
   verb.add_option("FILE", options.file,
                   "the rig file; - is standard input, REVISION:FILE a file as git has it in that revision")
       ->required();
-  verb.add_option("--form", options.form, "text or csv")
-      ->check(CLI::IsMember({"text", "csv"}))
-      ->type_name("FORM");
+  add_table_form(verb, options.form);
   verb.add_option("--wish", options.rig.wishes,
                   "with `turns`: what the rig is to be tuned to beside the wishes in the file, as in "
                   "\"mast head-aft 20 mm\", \"cap-shroud tension 15 %\"; may be given several times")

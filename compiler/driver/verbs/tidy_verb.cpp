@@ -93,7 +93,7 @@ int run(const Options& options) {
   compilation.findings = sink.sorted();
   compilation.has_errors = sink.has_errors();
   if (!compilation.findings.empty())
-    print_error(show_findings(compilation, options.form, error_has_colour()));
+    print_error(show_findings(compilation, options.form, error_has_colour(), options.files.front()));
   if (refused)
     return exit_usage;
   return untidy || compilation.has_errors ? exit_errors : exit_clean;

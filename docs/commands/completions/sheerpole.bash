@@ -33,10 +33,11 @@ _sheerpole() {
         --second-mast-height) nothing=yes; value=yes ;;
         --between-masts) nothing=yes; value=yes ;;
         --lengths) value=yes ;;
+        --color) words=$(compgen -W 'auto always never' -- "$word"); value=yes ;;
       esac
       [ -z "$value" ] || { __sheerpole_offer; return; }
       case $word in
-        -*) words=$(compgen -W '-h --help --boat --rig --line --measured-by --mast-height --beam --base --bowsprit-length --second-mast-height --between-masts --lengths --print' -- "$word") ;;
+        -*) words=$(compgen -W '-h --help --boat --rig --line --measured-by --mast-height --beam --base --bowsprit-length --second-mast-height --between-masts --lengths --print --color' -- "$word") ;;
       esac
       ;;
     enter)
@@ -50,7 +51,7 @@ _sheerpole() {
       ;;
     check)
       case $before in
-        --form) words=$(compgen -W 'text lines json sarif' -- "$word"); value=yes ;;
+        --form) words=$(compgen -W 'text lines json sarif junit code-quality' -- "$word"); value=yes ;;
         --fail-on) words=$(compgen -W 'error warning note' -- "$word"); value=yes ;;
         --set) nothing=yes; value=yes ;;
         --as-of) words=$(compgen -W 'designed ordered made fitted' -- "$word"); value=yes ;;
@@ -58,10 +59,11 @@ _sheerpole() {
         --allow-folder) value=yes ;;
         --print) words=$(compgen -W 'source syntax names rig lengths checked' -- "$word"); value=yes ;;
         --depends) value=yes ;;
+        --color) words=$(compgen -W 'auto always never' -- "$word"); value=yes ;;
       esac
       [ -z "$value" ] || { __sheerpole_offer; return; }
       case $word in
-        -*) words=$(compgen -W '-h --help --form --fail-on --set --as-of --shop --allow-folder --print --depends' -- "$word") ;;
+        -*) words=$(compgen -W '-h --help --form --fail-on --set --as-of --shop --allow-folder --print --depends --color' -- "$word") ;;
       esac
       ;;
     build)
@@ -73,15 +75,16 @@ _sheerpole() {
         --depends) value=yes ;;
         --outside) value=yes ;;
         --outside-seconds) nothing=yes; value=yes ;;
-        --form) words=$(compgen -W 'text lines json sarif' -- "$word"); value=yes ;;
+        --form) words=$(compgen -W 'text lines json sarif junit code-quality' -- "$word"); value=yes ;;
         --set) nothing=yes; value=yes ;;
         --as-of) words=$(compgen -W 'designed ordered made fitted' -- "$word"); value=yes ;;
         --shop) nothing=yes; value=yes ;;
         --allow-folder) value=yes ;;
+        --color) words=$(compgen -W 'auto always never' -- "$word"); value=yes ;;
       esac
       [ -z "$value" ] || { __sheerpole_offer; return; }
       case $word in
-        -*) words=$(compgen -W '-h --help --into --only --since --pdf --paper --depends --outside --outside-seconds --form --set --as-of --shop --allow-folder' -- "$word") ;;
+        -*) words=$(compgen -W '-h --help --into --only --since --pdf --paper --depends --outside --outside-seconds --form --set --as-of --shop --allow-folder --color' -- "$word") ;;
       esac
       ;;
     changes)
@@ -94,10 +97,11 @@ _sheerpole() {
         --as-of) words=$(compgen -W 'designed ordered made fitted' -- "$word"); value=yes ;;
         --shop) nothing=yes; value=yes ;;
         --allow-folder) value=yes ;;
+        --color) words=$(compgen -W 'auto always never' -- "$word"); value=yes ;;
       esac
       [ -z "$value" ] || { __sheerpole_offer; return; }
       case $word in
-        -*) words=$(compgen -W '-h --help --from-as-of --into --pdf --paper --form --set --as-of --shop --allow-folder' -- "$word") ;;
+        -*) words=$(compgen -W '-h --help --from-as-of --into --pdf --paper --form --set --as-of --shop --allow-folder --color' -- "$word") ;;
       esac
       ;;
     fleet)
@@ -106,13 +110,14 @@ _sheerpole() {
         --only) words=$(compgen -W 'bench-card calendar change-sheet checks cord-map cut-list diagram dry-fit-card emergency-splice-card findings index labels measuring-sheet order-list proof-sheet receiving-card rig-drawing sign-off spool-plan survey-report take-up echo kit-list tune-sheet work-order' -- "$word"); value=yes ;;
         --paper) words=$(compgen -W 'a4 letter' -- "$word"); value=yes ;;
         --workers) nothing=yes; value=yes ;;
-        --form) words=$(compgen -W 'text lines json sarif' -- "$word"); value=yes ;;
+        --form) words=$(compgen -W 'text lines json sarif junit code-quality' -- "$word"); value=yes ;;
         --fail-on) words=$(compgen -W 'error warning note' -- "$word"); value=yes ;;
         --allow-folder) value=yes ;;
+        --color) words=$(compgen -W 'auto always never' -- "$word"); value=yes ;;
       esac
       [ -z "$value" ] || { __sheerpole_offer; return; }
       case $word in
-        -*) words=$(compgen -W '-h --help --into --only --pdf --paper --workers --form --fail-on --allow-folder' -- "$word") ;;
+        -*) words=$(compgen -W '-h --help --into --only --pdf --paper --workers --form --fail-on --allow-folder --color' -- "$word") ;;
       esac
       ;;
     find)
@@ -120,21 +125,23 @@ _sheerpole() {
         --form) words=$(compgen -W 'text csv json' -- "$word"); value=yes ;;
         --workers) nothing=yes; value=yes ;;
         --allow-folder) value=yes ;;
+        --color) words=$(compgen -W 'auto always never' -- "$word"); value=yes ;;
       esac
       [ -z "$value" ] || { __sheerpole_offer; return; }
       case $word in
-        -*) words=$(compgen -W '-h --help --form --workers --allow-folder' -- "$word") ;;
+        -*) words=$(compgen -W '-h --help --form --workers --allow-folder --color' -- "$word") ;;
       esac
       ;;
     plan)
       case $before in
         --into) nothing=yes; value=yes ;;
-        --form) words=$(compgen -W 'text lines json sarif' -- "$word"); value=yes ;;
+        --form) words=$(compgen -W 'text lines json sarif junit code-quality' -- "$word"); value=yes ;;
         --allow-folder) value=yes ;;
+        --color) words=$(compgen -W 'auto always never' -- "$word"); value=yes ;;
       esac
       [ -z "$value" ] || { __sheerpole_offer; return; }
       case $word in
-        -*) words=$(compgen -W '-h --help --into --form --allow-folder' -- "$word") ;;
+        -*) words=$(compgen -W '-h --help --into --form --allow-folder --color' -- "$word") ;;
       esac
       ;;
     seal)
@@ -146,10 +153,11 @@ _sheerpole() {
         --paper) words=$(compgen -W 'a4 letter' -- "$word"); value=yes ;;
         --shop) nothing=yes; value=yes ;;
         --allow-folder) value=yes ;;
+        --color) words=$(compgen -W 'auto always never' -- "$word"); value=yes ;;
       esac
       [ -z "$value" ] || { __sheerpole_offer; return; }
       case $word in
-        -*) words=$(compgen -W '-h --help --into --sign-with --key --only --pdf --paper --shop --allow-folder' -- "$word") ;;
+        -*) words=$(compgen -W '-h --help --into --sign-with --key --only --pdf --paper --shop --allow-folder --color' -- "$word") ;;
       esac
       ;;
     verify)
@@ -166,34 +174,37 @@ _sheerpole() {
       ;;
     mend)
       case $before in
+        --color) words=$(compgen -W 'auto always never' -- "$word"); value=yes ;;
       esac
       [ -z "$value" ] || { __sheerpole_offer; return; }
       case $word in
-        -*) words=$(compgen -W '-h --help --print' -- "$word") ;;
+        -*) words=$(compgen -W '-h --help --print --color' -- "$word") ;;
       esac
       ;;
     show)
       case $before in
-        --form) words=$(compgen -W 'text csv' -- "$word"); value=yes ;;
+        --form) words=$(compgen -W 'text csv json' -- "$word"); value=yes ;;
         --wish) nothing=yes; value=yes ;;
         --set) nothing=yes; value=yes ;;
         --as-of) words=$(compgen -W 'designed ordered made fitted' -- "$word"); value=yes ;;
         --shop) nothing=yes; value=yes ;;
         --allow-folder) value=yes ;;
+        --color) words=$(compgen -W 'auto always never' -- "$word"); value=yes ;;
       esac
       [ -z "$value" ] || { __sheerpole_offer; return; }
       case $word in
-        -*) words=$(compgen -W '-h --help --form --wish --set --as-of --shop --allow-folder' -- "$word") ;;
+        -*) words=$(compgen -W '-h --help --form --wish --set --as-of --shop --allow-folder --color' -- "$word") ;;
         *) [ "$given" -gt 0 ] || words=$(compgen -W 'points lengths pieces take-up marks readings uncertainty measure-next sensitivity temperature account tension standing tune turns days tune-inputs replaced fits play joints strength loads checks results limits stack parts states differences made inspections record sources' -- "$word") ;;
       esac
       ;;
     tidy)
       case $before in
-        --form) words=$(compgen -W 'text lines json sarif' -- "$word"); value=yes ;;
+        --form) words=$(compgen -W 'text lines json sarif junit code-quality' -- "$word"); value=yes ;;
+        --color) words=$(compgen -W 'auto always never' -- "$word"); value=yes ;;
       esac
       [ -z "$value" ] || { __sheerpole_offer; return; }
       case $word in
-        -*) words=$(compgen -W '-h --help --look --print --form' -- "$word") ;;
+        -*) words=$(compgen -W '-h --help --look --print --form --color' -- "$word") ;;
       esac
       ;;
     editor)
@@ -207,12 +218,14 @@ _sheerpole() {
       ;;
     list)
       case $before in
+        --form) words=$(compgen -W 'text csv json' -- "$word"); value=yes ;;
         --outside) value=yes ;;
         --outside-seconds) nothing=yes; value=yes ;;
+        --color) words=$(compgen -W 'auto always never' -- "$word"); value=yes ;;
       esac
       [ -z "$value" ] || { __sheerpole_offer; return; }
       case $word in
-        -*) words=$(compgen -W '-h --help --outside --outside-seconds' -- "$word") ;;
+        -*) words=$(compgen -W '-h --help --form --outside --outside-seconds --color' -- "$word") ;;
         *) [ "$given" -gt 0 ] || words=$(compgen -W 'words kinds ends units threads findings back-ends tables phases completion' -- "$word") ;;
       esac
       ;;

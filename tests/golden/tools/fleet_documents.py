@@ -12,6 +12,8 @@ def load(name):
 together, alone = load("all.json"), load("one.json")
 assert [boat["file"] for boat in together["boats"]] == ["north/bea.rig", "south/broken.rig"]
 broken = together["boats"][1]
+assert (alone.pop("format"), together["format"]) == ("sheerpole-findings", "sheerpole-fleet")
+assert alone.pop("version") == together["version"] == 1
 for key, value in alone.items():
     assert broken[key] == value, key
 assert together["total"]["boats"] == 2 and together["total"]["errors"] == 1

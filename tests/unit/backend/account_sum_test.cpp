@@ -32,6 +32,21 @@ TEST(PrintedLeft, IsTheSumOfThePrintedRowsOfItsDate) {
   EXPECT_EQ(format_tenths(printed_left(account, 1).to_slacken), "78.3");
 }
 
+// A piece that came out 1.14 mm longer than it was to be has its adjuster so much shorter from the first:
+// 110.0 - 1.1 = 108.9 and 90.0 + 1.1 = 91.1 at every date, and at the first fit, where bedding-in has not
+// come yet.
+TEST(PrintedLeft, GoesByHowThePieceCameOut) {
+  Account account;
+  account.to_tighten = Length::millimetres(110.0);
+  account.to_slacken = Length::millimetres(90.0);
+  account.entries = {entry(21.87, 0.0), entry(0.0, 0.0, true), entry(1.14, -1.14)};
+  account.entries.back().of_record = true;
+  EXPECT_EQ(format_tenths(printed_left(account, 0).to_tighten), "87.0"); // 110.0 - 21.9 - 1.1
+  EXPECT_EQ(format_tenths(printed_left(account, 0).to_slacken), "91.1");
+  EXPECT_EQ(format_tenths(printed_at_first_fit(account).to_tighten), "108.9");
+  EXPECT_EQ(format_tenths(printed_at_first_fit(account).to_slacken), "91.1");
+}
+
 // Of two temperatures that both slacken the stay the worse counts, not both.
 TEST(PrintedLeft, TakesTheWorseTemperature) {
   Account account;

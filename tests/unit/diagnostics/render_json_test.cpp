@@ -16,6 +16,8 @@ TEST(RenderJson, KeepsAllKeysInOneOrder) {
   one.others.push_back({file.span("13"), "also here"});
   one.edit = Edit{file.span("12"), "12 mm", "write 12 mm"};
   EXPECT_EQ(render_json({one}, file.sources), R"({
+  "format": "sheerpole-findings",
+  "version": 1,
   "findings": [
     {
       "slug": "missing-unit",

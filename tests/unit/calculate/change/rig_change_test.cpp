@@ -22,6 +22,32 @@ Compilation compiled(const std::string& boat, std::vector<std::string> settings 
                  {.settings = std::move(settings), .folders = {}});
 }
 
+/// The boat with one text of her file in the place of another, everywhere.
+Compilation compiled_with(const std::string& boat, const std::string& from, const std::string& to) {
+  class Reader final : public FileReader {
+  public:
+    Reader(std::string boat, std::string from, std::string to)
+        : boat_(std::move(boat)), from_(std::move(from)), to_(std::move(to)) {}
+    Result<std::string, Failure> read(const std::string& path, std::size_t limit) override {
+      auto text = files_.read(path, limit);
+      if (!text || path != boat_)
+        return text;
+      std::string changed = text.value();
+      for (std::size_t at = 0; (at = changed.find(from_, at)) != std::string::npos; at += to_.size())
+        changed.replace(at, from_.size(), to_);
+      return changed;
+    }
+    std::string real_path(const std::string& path) override { return files_.real_path(path); }
+
+  private:
+    DiskFileReader files_;
+    std::string boat_, from_, to_;
+  };
+  const std::string path = std::string(SHEERPOLE_EXAMPLES_DIR) + "/" + boat + ".rig";
+  Reader reader(path, from, to);
+  return compile(path, reader, {});
+}
+
 RigChange change_between(const Compilation& was, const Compilation& is) {
   return compare_rigs(*was.rig, *was.derived, *is.rig, *is.derived);
 }
@@ -119,6 +145,48 @@ TEST(RigChange, AWireHangsOnWhereItsScrewReaches) {
   const PieceChange& piece = piece_of(change, "forward-lower.port");
   EXPECT_EQ(piece.fate, LineFate::hangs);
   EXPECT_NEAR(piece.too_long.value().millimetres(), -23.5, 0.1);
+}
+
+// A hole-plate is pinned in a hole. By its row, shortest 60 mm and 10 mm from hole to hole, hole 8 is 130
+// mm and hole 6 is 110 mm: a wire that is 20 mm too long for hole 8 hangs in hole 6.
+TEST(RigChange, AnAdjusterWithHolesIsPinnedInAHole) {
+  const Compilation was = compiled("smidgeon");
+  const Compilation is = compiled_with("smidgeon", "hole-plate-12 (hole: 6)", "hole-plate-12 (hole: 8)");
+  const RigChange change = change_between(was, is);
+  const PieceChange& piece = piece_of(change, "upper-shroud.port");
+  EXPECT_EQ(piece.fate, LineFate::hangs);
+  EXPECT_EQ(say(*is.rig, piece.why),
+            "20 mm too long; pin hole-plate-12 in hole 6 (110 mm), which leaves 50 mm "
+            "to tighten and 60 mm to slacken");
+}
+
+// Holes 10 mm apart: 1 mm or 4 mm of another clevis lie between two. The nearest is said with what is left.
+TEST(RigChange, BetweenTwoHolesTheNearestIsSaidWithWhatIsLeft) {
+  const Compilation was = compiled("smidgeon");
+  const Compilation is = compiled("smidgeon", {"clevis-20.length=24 mm"});
+  const RigChange change = change_between(was, is);
+  const PieceChange& piece = piece_of(change, "upper-shroud.port");
+  EXPECT_EQ(piece.fate, LineFate::hangs);
+  EXPECT_EQ(
+      say(*is.rig, piece.why),
+      "4 mm too long; pin hole-plate-12 in hole 6 (110 mm), the nearest: the stay is 4 mm too long in it, "
+      "which leaves 50 mm to tighten and 60 mm to slacken");
+}
+
+// A DRAFT was never to be cut to: the old file does not say how long the piece is that hangs there. What is
+// on record is known all the same, and a piece that is no DRAFT is taken as the file says.
+TEST(RigChange, TakesNoDraftForAPieceThatHangs) {
+  const Compilation was = compiled("smidgeon");
+  const Compilation is = compiled("smidgeon", {"clevis-20.length=24 mm"});
+  const auto fate = [&](const IsDraft& was_draft) {
+    const RigChange change = compare_rigs(*was.rig, *was.derived, *is.rig, *is.derived, was_draft);
+    return piece_of(change, "upper-shroud.port");
+  };
+  EXPECT_EQ(fate([](const Piece&) { return false; }).fate, LineFate::hangs);
+  const PieceChange draft = fate([](const Piece& piece) { return piece.name == "upper-shroud.port"; });
+  EXPECT_EQ(draft.fate, LineFate::not_checked);
+  EXPECT_THAT(say(*is.rig, draft.why), ::testing::HasSubstr("the old cut is a DRAFT"));
+  EXPECT_NEAR(draft.body.difference().millimetres(), -4.0, 1e-6) << "the numbers are said all the same";
 }
 
 // What hangs there is of the old rope: of another size, construction or grade it cannot be made into the
