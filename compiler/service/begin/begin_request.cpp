@@ -19,10 +19,10 @@ struct Word {
   Value value;
 };
 
-constexpr std::array lines{Word{"wire", FirstLine::wire}, Word{"rope", FirstLine::rope}};
-constexpr std::array ways{Word{"cord", FirstMeasure::cord}, Word{"tape", FirstMeasure::tape},
-                          Word{"drawing", FirstMeasure::drawing}};
-constexpr std::array units{Word{"millimetres", false}, Word{"inches", true}};
+constexpr std::array<Word<FirstLine>, 2> lines{{{"wire", FirstLine::wire}, {"rope", FirstLine::rope}}};
+constexpr std::array<Word<FirstMeasure>, 3> ways{
+    {{"cord", FirstMeasure::cord}, {"tape", FirstMeasure::tape}, {"drawing", FirstMeasure::drawing}}};
+constexpr std::array<Word<bool>, 2> units{{{"millimetres", false}, {"inches", true}}};
 
 /// Why there is no file.
 struct NoFile {
