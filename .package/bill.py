@@ -32,6 +32,7 @@ LICENCES = {
     "libc6": "LGPL-2.1-or-later",
     "libcairo2": "LGPL-2.1-only OR MPL-1.1",
     "libcli11-dev": "BSD-3-Clause",
+    "libfast-float-dev": "MIT OR Apache-2.0",
     "libeigen3-dev": "MPL-2.0 AND BSD-3-Clause",
     "libfmt-dev": "MIT",
     "libfreetype-dev": "FTL OR GPL-2.0-or-later",

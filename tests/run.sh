@@ -1,18 +1,21 @@
 #!/bin/sh
 # Everything that is checked on every change, from a bare Debian 12:
-#   sh tests/run.sh [--asan]
+#   sh tests/run.sh [--asan] [--wasm]
 # --asan does the same with everything built under the address and undefined-behaviour sanitizers; so does CI=true.
+# --wasm builds the WebAssembly as well, and holds it against the native program.
 # The last line is "N passed, N failed".
 set -eu
 project=$(CDPATH='' cd -- "$(dirname -- "$0")/.." && pwd)
 . "$project/examples/prepare.sh"
 
 preset=dev
+wasm=no
 [ "${CI:-}" != true ] || preset=asan
 for argument in "$@"; do
   case $argument in
     --asan) preset=asan ;;
-    *) sed -n 's/^# \{0,1\}//; 2,5p' "$0"; exit 2 ;;
+    --wasm) wasm=yes ;;
+    *) sed -n 's/^# \{0,1\}//; 2,6p' "$0"; exit 2 ;;
   esac
 done
 
@@ -163,6 +166,12 @@ if [ "$built" = yes ]; then
   stage "papers: as browsers, checkers of markup, calendars and spreadsheets read them"
   wait "$papers" || true
   add_sum "build/$preset/papers.log"
+fi
+
+if [ "$built" = yes ] && [ "$wasm" = yes ]; then
+  stage "wasm: the compiler as WebAssembly, against the native program"
+  sh tests/wasm/run.sh "build/$preset/bin/sheerpole" >"build/$preset/wasm.log" 2>&1 || true
+  add_sum "build/$preset/wasm.log"
 fi
 
 stage "all"

@@ -2,9 +2,12 @@
 
 #include "calculate/cut/order_length.hpp"
 #include "kinds/example_unit.hpp"
+#include "service/begin/first_rig.hpp"
 #include "wording/language_words.hpp"
 #include "wording/length_words.hpp"
 #include "wording/say.hpp"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <string>
@@ -288,6 +291,24 @@ Json trial_json(const Trial& trial) {
   for (const Diagnostic* finding : trial.findings->gone)
     json["vanish"].push_back(words(*finding));
   return json;
+}
+
+Json starts_json() {
+  Json result = Json::array();
+  for (const RigStart& start : rig_starts()) {
+    Json numbers = Json::array();
+    for (const AskedNumber& asked : asked_numbers())
+      if (std::find(start.asks.begin(), start.asks.end(), asked.name) != start.asks.end())
+        numbers.push_back({{"name", asked.name},
+                           {"what", fmt::format(fmt::runtime(asked.what), start.second_mast)},
+                           {"example", start.example.at(std::string(asked.name))}});
+    result.push_back({{"rig", start.name},
+                      {"title", start.title},
+                      {"about", start.about},
+                      {"measure_first", start.measure_first},
+                      {"numbers", std::move(numbers)}});
+  }
+  return result;
 }
 
 } // namespace sheerpole::service

@@ -27,5 +27,7 @@ Json numbers_json(const OpenBoat& boat, const std::vector<NumberEntry>& numbers)
 Json stays_json(const CheckedRig& checked);
 Json papers_json(const std::vector<BackendPapers>& papers, bool with_bytes);
 Json trial_json(const Trial& trial);
+/// The kinds of rig of which a first file can be made, with their words and the numbers that they ask for.
+Json starts_json();
 
 } // namespace sheerpole::service

@@ -1,6 +1,7 @@
 #include "service/answers.hpp"
 
 #include "service/answer_json.hpp"
+#include "service/begin/begin_request.hpp"
 #include "service/hover.hpp"
 #include "service/inlay.hpp"
 #include "service/occurrences.hpp"
@@ -205,6 +206,33 @@ struct Asked {
   bool for_papers = false; ///< all is worked out, not only what checks read
 };
 
+Json ask_starts(const Json&) {
+  return starts_json();
+}
+
+Json ask_begin(const Json& request) {
+  BeginRequest begin{text_of(request, "rig"), text_of(request, "line"), text_of(request, "measured"),
+                     text_of(request, "name"), text_of(request, "unit")};
+  if (request.contains("numbers")) {
+    if (!request["numbers"].is_object())
+      throw Refused{field_is_missing("numbers")};
+    for (const auto& [name, text] : request["numbers"].items())
+      begin.numbers[name] = text_of(request["numbers"], name.c_str());
+  }
+  const auto begun = begin_file(begin);
+  if (!begun.ok())
+    throw Refused{begun.error()};
+  return {{"file", begun.value().file}, {"text", begun.value().text}};
+}
+
+/// What is asked before there is a boat.
+struct AskedOfNone {
+  std::string_view name;
+  Json (*answer)(const Json& request);
+};
+
+constexpr std::array asked_of_none{AskedOfNone{"starts", ask_starts}, AskedOfNone{"begin", ask_begin}};
+
 constexpr std::array all_asked{Asked{"findings", ask_findings},
                                Asked{"complete", ask_complete},
                                Asked{"hover", ask_hover},
@@ -240,6 +268,10 @@ CompileOptions options_of(const Json& request, const Asked& asked, KeptTrees& ke
   options.wanted = asked.for_papers ? Wanted::words : Wanted::counts;
   options.kept = &kept;
   return options;
+}
+
+Json answer_json(const std::string& name, Json answer) {
+  return {{"version", 1}, {"answers", name}, {"answer", std::move(answer)}};
 }
 
 Json error_json(const std::string& message) {
@@ -285,14 +317,15 @@ Json Answers::answer(const Json& request) {
                                 ? request["version"].dump(-1, ' ', false, Json::error_handler_t::replace)
                                 : "")};
     const std::string name = text_of(request, "ask");
+    for (const AskedOfNone& each : asked_of_none)
+      if (each.name == name)
+        return answer_json(name, each.answer(request));
     const Asked* asked = find_asked(name);
     if (asked == nullptr)
       throw Refused{nothing_of_this_name_is_asked(name)};
     const OpenBoat& boat = boat_of(request);
     const CompileOptions options = options_of(request, *asked, kept_);
-    return {{"version", 1},
-            {"answers", name},
-            {"answer", asked->answer({request, boat, reader_, options, backends_})}};
+    return answer_json(name, asked->answer({request, boat, reader_, options, backends_}));
   } catch (const Refused& refused) {
     return error_json(refused.words);
   }

@@ -2,9 +2,12 @@
 
 #include "base/internal_error.hpp"
 #include "units/append_fixed.hpp"
+#include "units/shortest_digits.hpp"
 
+#include <fmt/format.h>
+
+#include <algorithm>
 #include <array>
-#include <charconv>
 #include <cmath>
 #include <cstdint>
 #include <numeric>
@@ -16,40 +19,8 @@ namespace sheerpole {
 
 namespace {
 
-/// A number as a person reads it: 0.`digits` times ten to the `point`.
-struct Decimal {
-  bool negative = false;
-  std::string digits;
-  int point = 0;
-};
-
-/// The shortest decimal that reads back as the same double: 2.675,
-/// not 2.67499999999999982236431605997495353221893310546875.
-Decimal shortest_decimal(double value) {
-  if (!std::isfinite(value))
-    internal_error("a number to print that is not finite");
-  std::array<char, 40> buffer;
-  const auto end =
-      std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, std::chars_format::scientific).ptr;
-  std::string_view text(buffer.data(), static_cast<std::size_t>(end - buffer.data()));
-  Decimal decimal;
-  decimal.negative = text.starts_with('-');
-  if (decimal.negative)
-    text.remove_prefix(1);
-  const std::size_t exponent_at = text.find('e');
-  for (const char c : text.substr(0, exponent_at))
-    if (c != '.')
-      decimal.digits += c;
-  std::string_view exponent = text.substr(exponent_at + 1);
-  if (exponent.starts_with('+'))
-    exponent.remove_prefix(1);
-  std::from_chars(exponent.data(), exponent.data() + exponent.size(), decimal.point);
-  ++decimal.point; // d.ddd is 0.dddd times ten
-  return decimal;
-}
-
 /// Rounds half away from zero to this many digits behind the point.
-void round_to(Decimal& decimal, int decimals) {
+void round_to(DecimalDigits& decimal, int decimals) {
   const int kept = decimal.point + decimals;
   if (kept >= static_cast<int>(decimal.digits.size()))
     return;
@@ -69,7 +40,7 @@ void round_to(Decimal& decimal, int decimals) {
 }
 
 /// Writes a rounded number with exactly this many decimals.
-std::string write(const Decimal& decimal, int decimals) {
+std::string write(const DecimalDigits& decimal, int decimals) {
   const auto digit = [&](int place) { // place 0 is the first behind the point of 0.digits
     return place >= 0 && place < static_cast<int>(decimal.digits.size())
                ? decimal.digits[static_cast<std::size_t>(place)]
@@ -160,7 +131,7 @@ std::string format_fixed(double value, int decimals) {
     internal_error("a negative number of decimals");
   if (WrittenNumber written; write_by_integers(value, decimals, written))
     return std::string(written.text());
-  Decimal decimal = shortest_decimal(value);
+  DecimalDigits decimal = shortest_decimal(value);
   round_to(decimal, decimals);
   return write(decimal, decimals);
 }
@@ -177,7 +148,7 @@ std::string format_millimetres(Length length, int decimals) {
     internal_error("a negative number of decimals");
   if (WrittenNumber written; write_by_integers(length.metres() * 1000.0, decimals, written))
     return std::string(written.text());
-  Decimal decimal = shortest_decimal(length.metres());
+  DecimalDigits decimal = shortest_decimal(length.metres());
   decimal.point += 3; // by moving the point, since multiplying by 1000 could push a half off its place
   // A sum of lengths carries a few last bits of noise. What is less than a millionth of a micrometre
   // decides no half.
@@ -211,17 +182,18 @@ std::string format_inches(Length length, int denominator) {
 }
 
 std::string format_number(double value) {
-  if (!std::isfinite(value))
-    internal_error("a number to print that is not finite");
   if (value == 0.0)
     return "0";
   const double size = std::abs(value);
   const bool plain = size >= 1e-6 && size < 1e15; // as people write them; outside, powers of ten
-  std::array<char, 40> buffer;
-  const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value,
-                                 plain ? std::chars_format::fixed : std::chars_format::scientific)
-                       .ptr;
-  return std::string(buffer.data(), end);
+  const DecimalDigits decimal = shortest_decimal(value);
+  if (plain)
+    return write(decimal, std::max(0, static_cast<int>(decimal.digits.size()) - decimal.point));
+  std::string text = decimal.negative ? "-" : "";
+  text += decimal.digits.front();
+  if (decimal.digits.size() > 1)
+    text.append(1, '.').append(decimal.digits, 1);
+  return fmt::format("{}e{:+03}", text, decimal.point - 1);
 }
 
 std::optional<QuantityError::Kind> scan_inches_after_feet(TextCursor& cursor, const ScannedNumber& feet,

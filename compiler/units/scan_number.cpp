@@ -1,11 +1,10 @@
 #include "units/scan_number.hpp"
 
+#include "units/shortest_digits.hpp"
 #include "units/text_cursor.hpp"
 
 #include <algorithm>
-#include <charconv>
 #include <string>
-#include <system_error>
 
 namespace sheerpole {
 
@@ -30,15 +29,13 @@ bool scan_digits(TextCursor& cursor) {
 }
 
 std::optional<Kind> convert_plain(std::string_view digits, double& value) {
-  const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), value);
-  if (error == std::errc::result_out_of_range) {
-    // The library does not say on which side. Too small to be a number at all is not "too large".
-    const bool small =
-        digits.front() == '0' || digits.find("e-") != digits.npos || digits.find("E-") != digits.npos;
-    return small ? Kind::malformed : Kind::too_large;
-  }
-  if (error != std::errc{} || end != digits.data() + digits.size())
+  const ReadDigits read = read_digits(digits);
+  // Too small to be a number at all is not "too large".
+  if (read.fault == DigitsFault::malformed || read.fault == DigitsFault::too_small)
     return Kind::malformed;
+  if (read.fault == DigitsFault::too_large)
+    return Kind::too_large;
+  value = read.value;
   if (value > largest_number)
     return Kind::too_large;
   return std::nullopt;

@@ -55,4 +55,29 @@ std::string file_is_not_of_the_boat(std::string_view file) {
   return quoted(file) + " is no file of this boat";
 }
 
+std::string word_is_none_of(std::string_view field, std::string_view word,
+                            const std::vector<std::string>& known) {
+  std::string all;
+  for (const std::string& each : known)
+    all += (all.empty() ? "" : each == known.back() ? " or " : ", ") + each;
+  return quoted(field) + " is " + all + ", not " + quoted(word);
+}
+
+std::string name_does_not_show(std::string_view name) {
+  return name.empty() ? "the boat has no name"
+                      : "the name of the boat holds a sign that does not show: " + quoted(name);
+}
+
+std::string rig_has_no_such_number(std::string_view rig, std::string_view number) {
+  return "a " + std::string(rig) + " has no place for " + quoted(number);
+}
+
+std::string number_is_no_length(std::string_view number, std::string_view written) {
+  return quoted(number) + " is a length with its unit, such as 12.5 m or 41' 6\", not " + quoted(written);
+}
+
+std::string numbers_make_no_rig(std::string_view error) {
+  return "these numbers make no rig: " + std::string(error);
+}
+
 } // namespace sheerpole

@@ -2,6 +2,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 // What a program that edits rig files is told, in English.
 namespace sheerpole {
@@ -23,5 +24,14 @@ std::string version_not_known(std::string_view version);
 std::string nothing_of_this_name_is_asked(std::string_view what);
 std::string field_is_missing(std::string_view field);
 std::string file_is_not_of_the_boat(std::string_view file);
+
+/// Why there is no first file.
+std::string word_is_none_of(std::string_view field, std::string_view word,
+                            const std::vector<std::string>& known);
+std::string name_does_not_show(std::string_view name);
+std::string rig_has_no_such_number(std::string_view rig, std::string_view number);
+std::string number_is_no_length(std::string_view number, std::string_view written);
+/// `error`: what the compiler says of the file.
+std::string numbers_make_no_rig(std::string_view error);
 
 } // namespace sheerpole

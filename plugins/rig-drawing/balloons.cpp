@@ -22,9 +22,16 @@ double turn(PaperPoint a, PaperPoint b, PaperPoint c) {
   return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
 }
 
+/// Whether the two turns, in mm2, go to different sides. One of next to nothing goes to none: what begins
+/// on a line does not cross it, and how the last digit was rounded decides nothing.
+bool to_both_sides(double one, double other) {
+  constexpr double nothing = 1e-6;
+  return std::abs(one) > nothing && std::abs(other) > nothing && (one < 0.0) != (other < 0.0);
+}
+
 bool cross(PaperPoint a, PaperPoint b, const std::pair<PaperPoint, PaperPoint>& line) {
-  return turn(a, b, line.first) * turn(a, b, line.second) < 0.0 &&
-         turn(line.first, line.second, a) * turn(line.first, line.second, b) < 0.0;
+  return to_both_sides(turn(a, b, line.first), turn(a, b, line.second)) &&
+         to_both_sides(turn(line.first, line.second, a), turn(line.first, line.second, b));
 }
 
 PaperBox box_round(PaperPoint centre, double room) {

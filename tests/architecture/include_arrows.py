@@ -42,6 +42,7 @@ LIBRARIES = {
     "CLI/": ["driver"],
     "pugixml.hpp": ["driver/pdf"],
     "sha2.h": ["base"],
+    "fast_float/": ["units/shortest_digits.cpp"],
     "utf8proc.h": ["backend/process/file_name.cpp"],
     "qrcodegen/": ["backend/drawing/qr_code.cpp"],
     "Eigen/": ["statics"],

@@ -1,4 +1,4 @@
-"""Disk, clock, environment, processes, network and chance are reached from the rooms named here; a back end reaches none."""
+"""Disk, clock, environment, processes, threads, network and chance are reached from the rooms named here; a back end reaches none."""
 
 import re
 
@@ -13,6 +13,8 @@ ENVIRONMENT = ["driver", "editor"]
 PROCESSES = ["driver/process"]
 NETWORK = []
 CHANCE = []
+# Where there is none, in a page, base/in_threads does one thing after the other.
+THREADS = ["base", "driver"]
 
 HEADERS = {
     "fstream": DISK,
@@ -26,6 +28,10 @@ HEADERS = {
     "netinet/in.h": NETWORK,
     "arpa/inet.h": NETWORK,
     "random": CHANCE,
+    "thread": THREADS,
+    "future": THREADS,
+    "stop_token": THREADS,
+    "condition_variable": THREADS,
 }
 CALLS = {
     "fopen": DISK,

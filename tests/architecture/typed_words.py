@@ -14,7 +14,8 @@ COMPARED = re.compile(
     r"|\bfact_(?:text|number|length|force)\([^;]*?,\s*\"|\bfind_(?:fact|record)\([^;]*?,\s*\""
 )
 # Where words of the language become types, and where texts of the language are handled as texts.
-READS_WORDS = ("compiler/elaborate/", "compiler/names/", "compiler/syntax/", "compiler/kinds/", "compiler/driver/begin/")
+READS_WORDS = ("compiler/elaborate/", "compiler/names/", "compiler/syntax/", "compiler/kinds/", "compiler/driver/begin/",
+               "compiler/service/begin/")
 
 
 def check(root, build):

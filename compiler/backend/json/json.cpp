@@ -3,11 +3,11 @@
 #include "backend/json/json_parts.hpp"
 #include "diagnostics/render.hpp"
 #include "units/format_length.hpp"
+#include "units/shortest_digits.hpp"
 #include "wording/length_words.hpp"
 #include "wording/model_words.hpp"
 #include "wording/say.hpp"
 
-#include <charconv>
 #include <cmath>
 
 namespace sheerpole {
@@ -42,9 +42,7 @@ double json_millimetres(Length length) {
     return count == 0.0 ? 0.0 : std::copysign(count / 1e6, length.metres());
   }
   const std::string text = format_millimetres(length, 6);
-  double value = 0.0;
-  std::from_chars(text.data(), text.data() + text.size(), value);
-  return value;
+  return read_digits(text).value;
 }
 
 double json_millimetres(Tenths tenths) {

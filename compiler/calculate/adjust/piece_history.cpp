@@ -89,8 +89,10 @@ std::span<const PieceRecord> piece_records_of(const Rig& rig, StayId stay) {
   const auto before = [](const PieceRecord& record, StayId id) { return record.stay.index() < id.index(); };
   const auto after = [](StayId id, const PieceRecord& record) { return id.index() < record.stay.index(); };
   const auto& all = rig.piece_records;
-  return {std::lower_bound(all.begin(), all.end(), stay, before),
-          std::upper_bound(all.begin(), all.end(), stay, after)};
+  const auto first = std::lower_bound(all.begin(), all.end(), stay, before);
+  const auto behind = std::upper_bound(first, all.end(), stay, after);
+  return std::span(all).subspan(static_cast<std::size_t>(first - all.begin()),
+                                static_cast<std::size_t>(behind - first));
 }
 
 PieceHistory piece_history(const Rig& rig, const DerivedStay& stay, std::size_t i) {

@@ -9,6 +9,9 @@
 namespace sheerpole::cutting {
 namespace {
 
+/// Twice as wide as any number of a problem; not a long double, of which each platform has another.
+__extension__ using Wide = __int128;
+
 /// Which kind to begin next.
 enum class Begin { cheapest_for_its_length, longest, shortest, shortest_for_all_the_rest };
 
@@ -39,9 +42,8 @@ std::optional<std::size_t> next_kind(const Problem& problem, Begin begin, const 
     case Begin::cheapest_for_its_length:
       break;
     }
-    // Lengths and costs are below 2^40, so that long double holds the products.
-    return static_cast<long double>(a.cost) * static_cast<long double>(b.capacity) <
-           static_cast<long double>(b.cost) * static_cast<long double>(a.capacity);
+    // Lengths and costs are below 2^40, and their products are held whole.
+    return static_cast<Wide>(a.cost) * b.capacity < static_cast<Wide>(b.cost) * a.capacity;
   };
   for (std::size_t k = 0; k < problem.kinds.size(); ++k)
     if (rest.available[k] > 0 && problem.kinds[k].capacity >= weight && better(k))

@@ -43,7 +43,11 @@ struct Pattern {
   std::size_t kind = 0;
   std::vector<std::pair<std::size_t, std::int64_t>>
       counts; ///< (item, how many), items ascending, none with 0
-  friend auto operator<=>(const Pattern&, const Pattern&) = default;
+  friend bool operator==(const Pattern&, const Pattern&) = default;
+  // Not by <=>, which vectors do not have in every library.
+  friend bool operator<(const Pattern& a, const Pattern& b) {
+    return a.kind != b.kind ? a.kind < b.kind : a.counts < b.counts;
+  }
 };
 
 /// A way to serve the whole demand.

@@ -17,23 +17,23 @@ constexpr std::int64_t bound_parts = 50;
 
 /// Every packing costs at least what its pieces take of the stock that is cheapest for its length.
 std::int64_t material_bound(const Problem& problem) {
-  long double cheapest = -1;
+  double cheapest = -1;
   for (const Kind& kind : problem.kinds) {
-    const long double rate = static_cast<long double>(kind.cost) / static_cast<long double>(kind.capacity) +
-                             (kind.as_cut ? static_cast<long double>(problem.unit_mm) : 0);
+    const double rate = static_cast<double>(kind.cost) / static_cast<double>(kind.capacity) +
+                        (kind.as_cut ? static_cast<double>(problem.unit_mm) : 0);
     if (cheapest < 0 || rate < cheapest)
       cheapest = rate;
   }
-  long double bound = 0;
+  double bound = 0;
   for (const Item& item : problem.items) {
-    long double each = cheapest < 0 ? static_cast<long double>(item.skip_cost)
-                                    : cheapest * static_cast<long double>(item.weight);
-    each = std::min(each, static_cast<long double>(item.skip_cost));
-    bound += each * static_cast<long double>(item.demand);
+    const double skipped = static_cast<double>(item.skip_cost);
+    const double each =
+        cheapest < 0 ? skipped : std::min(cheapest * static_cast<double>(item.weight), skipped);
+    bound += each * static_cast<double>(item.demand);
   }
-  // A mm is far above the rounding; so much is given away.
-  return std::max<std::int64_t>(
-      0, static_cast<std::int64_t>(std::ceil(bound - 1e-6L * std::max(bound, 1.0L))));
+  // A millionth is far above the rounding; so much is given away.
+  return std::max<std::int64_t>(0,
+                                static_cast<std::int64_t>(std::ceil(bound - 1e-6 * std::max(bound, 1.0))));
 }
 
 bool is_too_large(const Problem& problem, const CuttingLimits& limits, RankedCost upper) {

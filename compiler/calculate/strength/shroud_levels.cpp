@@ -11,7 +11,7 @@ namespace sheerpole {
 namespace {
 
 constexpr double most_out_of_plane = 3.0 * degree;
-constexpr double near = 0.02;
+constexpr double nearness = 0.02;
 
 double out(const Point& point) {
   return std::abs(point.position.y.metres());
@@ -119,7 +119,7 @@ private:
   }
 
   void on_axis(const Point& place) {
-    if (std::abs(out(place) - axis_) > near * beam_)
+    if (std::abs(out(place) - axis_) > nearness * beam_)
       misses({StrengthPhrase::off_the_line,
               {Words{place.base}, Length::metres(out(place)), Words{top().base}, Length::metres(axis_)}});
   }
@@ -128,8 +128,8 @@ private:
   bool begins_near(const Stay& stay, const ShroudLevel& level) const {
     const Point& begin = point(stay.path.front());
     const double height = level.level.height.metres();
-    return std::abs(up(begin) - up(plate()) - height) <= near * height &&
-           out(begin) - axis_ <= near * beam_;
+    return std::abs(up(begin) - up(plate()) - height) <= nearness * height &&
+           out(begin) - axis_ <= nearness * beam_;
   }
 
   void find_diagonal(std::size_t k) {
@@ -165,8 +165,8 @@ private:
       return;
     }
     const double height = result_.levels[k].level.height.metres();
-    if (std::abs(out(next) - out(plate())) > near * beam_ ||
-        std::abs(up(next) - up(plate())) > near * height)
+    if (std::abs(out(next) - out(plate())) > nearness * beam_ ||
+        std::abs(up(next) - up(plate())) > nearness * height)
       misses({StrengthPhrase::diagonal_to_other_plate,
               {Words{stay.base}, Words{next.base}, Words{result_.chainplate}}});
   }

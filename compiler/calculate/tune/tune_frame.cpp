@@ -296,9 +296,8 @@ void TuneFrame::make_spreader(const Spreader& spreader) {
   for (TuneSpar& on : model_.spars)
     if (on.spar == *spar)
       for (const auto& [point, node] : on.fittings)
-        if (point == spreader.root && std::ranges::none_of(on.spreaders, [&](const TuneSpar::Place& place) {
-              return place.node == node;
-            }))
+        if (point == spreader.root &&
+            std::ranges::find(on.spreaders, node, &TuneSpar::Place::node) == on.spreaders.end())
           on.spreaders.push_back({spreader.root, node,
                                   statics::length(model_.structure.nodes[node.index()].place_mm -
                                                   millimetres_of(rig_.spars[*spar].heel))});

@@ -1,3 +1,4 @@
+#include "base/in_threads.hpp"
 #include "calculate/uncertainty/random_numbers.hpp"
 #include "calculate/uncertainty/response.hpp"
 
@@ -7,7 +8,6 @@
 #include <map>
 #include <memory>
 #include <span>
-#include <thread>
 #include <tuple>
 
 namespace sheerpole {
@@ -164,7 +164,7 @@ public:
         alike_(alike(requests)) {
     for (const Response* response : alike_.responses) {
       // Not filled with anything: each is written before it is read.
-      results_.push_back(std::make_unique_for_overwrite<double[]>(draws));
+      results_.push_back(std::unique_ptr<double[]>(new double[draws]));
       for (const Response::Linear& term : response->linear)
         used_[term.input] = true;
       for (const Response::Product& term : response->products)
@@ -207,11 +207,8 @@ private:
   /// Calls `work(first, step, count)` once a thread, so that thread t does t, t + step and so on.
   template <class Work>
   static void in_turn(unsigned threads, std::size_t count, const Work& work) {
-    const std::size_t step = std::clamp<std::size_t>(threads, 1, 64);
-    std::vector<std::jthread> others;
-    for (std::size_t t = 1; t < step; ++t)
-      others.emplace_back([&work, t, step, count] { work(t, step, count); });
-    work(0, step, count);
+    const unsigned step = std::clamp(threads, 1U, 64U);
+    in_threads(step, [&](unsigned t) { work(t, step, count); });
   }
 
   void run_block(std::size_t block, std::vector<Block>& drawn) {

@@ -1,5 +1,6 @@
 #include "calculate/uncertainty/rig_uncertainty.hpp"
 
+#include "base/in_threads.hpp"
 #include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/reading/reading_length.hpp"
@@ -15,7 +16,6 @@
 #include <map>
 #include <optional>
 #include <set>
-#include <thread>
 #include <utility>
 
 namespace sheerpole {
@@ -341,7 +341,7 @@ void add_draws(std::vector<Pending>& pending, const Rig& rig, Derived& derived, 
   }
   constexpr std::size_t at_once = 32; // responses whose draws are kept in memory together
   if (threads == 0)
-    threads = std::clamp(std::thread::hardware_concurrency(), 1U, 16U);
+    threads = std::min(threads_of_use(), 16U);
   for (std::size_t from = 0; from < requests.size(); from += at_once) {
     const std::size_t count = std::min(at_once, requests.size() - from);
     const std::vector<Drawn> drawn = monte_carlo(std::span(requests).subspan(from, count), derived.inputs,

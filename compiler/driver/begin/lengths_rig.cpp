@@ -4,8 +4,8 @@
 #include "base/edit_distance.hpp"
 #include "calculate/facts.hpp"
 #include "diagnostics/excerpt.hpp"
-#include "driver/begin/first_rig.hpp"
 #include "kinds/kind_row.hpp"
+#include "service/begin/first_rig.hpp"
 #include "service/compile.hpp"
 #include "units/parse_quantity.hpp"
 

@@ -2,8 +2,8 @@
 
 #include "base/result.hpp"
 #include "driver/begin/csv_table.hpp"
-#include "driver/begin/starts.hpp"
 #include "model/rig.hpp"
+#include "service/begin/starts.hpp"
 
 #include <cstddef>
 #include <map>

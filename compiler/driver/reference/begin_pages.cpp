@@ -1,7 +1,7 @@
-#include "driver/begin/first_rig.hpp"
 #include "driver/begin/lengths_rig.hpp"
 #include "driver/built_in_backends.hpp"
 #include "driver/reference/pages.hpp"
+#include "service/begin/first_rig.hpp"
 #include "service/compile.hpp"
 
 #include "base/code_point.hpp"

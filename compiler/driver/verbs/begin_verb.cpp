@@ -1,11 +1,11 @@
 #include "diagnostics/excerpt.hpp"
-#include "driver/begin/first_rig.hpp"
 #include "driver/begin/lengths_rig.hpp"
 #include "driver/terminal.hpp"
 #include "driver/verbs/options.hpp"
 #include "driver/writing/write_bundle.hpp"
+#include "service/begin/begin_request.hpp"
+#include "service/begin/first_rig.hpp"
 #include "source/file_reader.hpp"
-#include "units/parse_quantity.hpp"
 
 #include <algorithm>
 #include <filesystem>
@@ -37,8 +37,7 @@ constexpr std::size_t largest_table = 1'000'000;
 
 /// Whether the text is a length with a unit, longer than nothing; says so when it is not.
 bool good_length(const std::string& option, const std::string& text) {
-  const auto quantity = parse_quantity(text);
-  if (quantity.ok() && quantity.value().dimension == dimension::length && quantity.value().si > 0.0)
+  if (service::is_first_length(text))
     return true;
   print_error("sheerpole: " + option +
               " takes a length with its unit, such as \"12.5 m\" or \"41' 6\\\"\"" +

@@ -1,4 +1,4 @@
-#include "driver/begin/first_rig.hpp"
+#include "service/begin/first_rig.hpp"
 
 #include "driver/built_in_backends.hpp"
 #include "driver/terminal.hpp"

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "driver/begin/starts.hpp"
+#include "service/begin/starts.hpp"
 
 #include <cstdint>
 #include <map>
@@ -34,6 +34,7 @@ struct FirstNumbers {
   std::string rig = "masthead-sloop"; ///< one of rig_starts()
   FirstLine line = FirstLine::wire;
   FirstMeasure measured_by = FirstMeasure::drawing;
+  bool inches = false; ///< her bench cards are in inches, by a shop of the file; else in millimetres
   std::map<std::string, std::string, std::less<>>
       numbers; ///< those that the rig asks for, as written: "12.5 m"
 };

@@ -7,5 +7,5 @@ foreach(name IN LISTS names)
   file(READ "${FOLDER}/${name}" text)
   string(APPEND rows "    {\"${name}\", R\"text(${text})text\"},\n")
 endforeach()
-file(WRITE "${INTO}" "#include \"driver/begin/starts.hpp\"\n\nnamespace sheerpole {\n\n"
+file(WRITE "${INTO}" "#include \"service/begin/starts.hpp\"\n\nnamespace sheerpole {\n\n"
   "std::span<const StartText> start_texts() {\n  static constexpr StartText all[] = {\n" "${rows}" "  };\n  return all;\n}\n\n} // namespace sheerpole\n")

@@ -1,4 +1,4 @@
-#include "driver/begin/first_rig.hpp"
+#include "service/begin/first_rig.hpp"
 
 #include "base/code_point.hpp"
 #include "base/internal_error.hpp"
@@ -66,6 +66,8 @@ public:
     const std::string line = numbers_.line == FirstLine::wire ? "wire" : "rope";
     std::string text = "language 1\n\n" + head(line);
     text += fmt::format("boat \"{}\" {{\n}}\n\n", escaped(numbers_.boat));
+    if (numbers_.inches)
+      text += "shop bench {\n  unit: inches\n  round-to: 1/16 in\n}\n\n";
     text += lets();
     for (const std::string_view kind : {"spar", "points", "spreader", "eye-stack"})
       text += kind == "points" ? all_points() : all(kind);

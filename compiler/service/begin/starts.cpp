@@ -1,4 +1,4 @@
-#include "driver/begin/starts.hpp"
+#include "service/begin/starts.hpp"
 
 #include "base/internal_error.hpp"
 
