@@ -8,7 +8,7 @@ set(sources "${CMAKE_BINARY_DIR}/sources")
 set(headers "${CMAKE_BINARY_DIR}/headers")
 execute_process(
   COMMAND sh "${CMAKE_CURRENT_LIST_DIR}/debian_sources.sh" "${sources}"
-    antlr4-cpp-runtime coinutils coinor-osi clp coinor-cgl coinor-cbc libmd utf8proc
+    antlr4-cpp-runtime coinutils coinor-osi clp coinor-cgl coinor-cbc libmd utf8proc qr-code-generator
   COMMAND_ERROR_IS_FATAL ANY)
 
 # Never all of /usr/include: the C library's headers there are those of another machine.
@@ -54,6 +54,12 @@ set(UTF8PROC_LIBRARY sheerpole_utf8proc)
 sheerpole_foreign(sheerpole_utf8proc FILES "${sources}/utf8proc/utf8proc.c" DEFINES UTF8PROC_STATIC)
 target_include_directories(sheerpole_utf8proc SYSTEM PUBLIC "${sources}/utf8proc")
 target_compile_definitions(sheerpole_utf8proc PUBLIC UTF8PROC_STATIC)
+
+set(QRCODEGEN_LIBRARY sheerpole_qrcodegen)
+sheerpole_foreign(sheerpole_qrcodegen FILES "${sources}/qr-code-generator/cpp/qrcodegen.cpp")
+file(MAKE_DIRECTORY "${headers}/qrcodegen")
+file(CREATE_LINK "${sources}/qr-code-generator/cpp/qrcodegen.hpp" "${headers}/qrcodegen/qrcodegen.hpp" SYMBOLIC)
+set(QRCODEGEN_INCLUDE_DIR "${headers}")
 
 # The headers of COIN-OR lie in one folder when they are installed.
 file(MAKE_DIRECTORY "${headers}/coin")
