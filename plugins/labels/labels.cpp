@@ -17,6 +17,8 @@
 #include <algorithm>
 #include <array>
 #include <initializer_list>
+#include <map>
+#include <optional>
 #include <tuple>
 #include <utility>
 
@@ -266,13 +268,16 @@ void draw_bar(const PieceLabel& label, PaperPoint at, ShapeGroup& into) {
   }
 }
 
-void draw_label(const PieceLabel& label, PaperPoint corner, ShapeGroup& into) {
+/// `drawn_code` has its corner at none; nothing where it would be too fine to read.
+void draw_label(const PieceLabel& label, const std::optional<ModulesShape>& drawn_code, PaperPoint corner,
+                ShapeGroup& into) {
   const double left = corner.x + padding;
   draw_bar(label, {left, corner.y + top_padding}, into);
   const PaperPoint code{corner.x + label_width - code_side - 1.2, corner.y + 1.2};
-  if (auto drawn = qr_code(label.code, code, code_side, least_module)) {
-    drawn->title = label.code;
-    into.add(std::move(*drawn));
+  if (drawn_code) {
+    ShapeGroup group{"", label.code, "", {}};
+    group.add(*drawn_code);
+    into.add(placed(group, code, 1.0));
   }
   if (!label.length.empty() && !label.state.empty()) {
     const double width = text_width_in_ems(label.state, true);
@@ -330,6 +335,11 @@ std::vector<Drawing> label_pages(const std::vector<PieceLabel>& labels, const st
   const auto below = std::min<std::size_t>(
       labels_below, static_cast<std::size_t>((page.height() + 0.01) / label_height_on_sheet));
   const std::size_t on_a_sheet = labels_beside * below;
+  // Both ends of a piece have the same code.
+  std::map<std::string, std::optional<ModulesShape>> codes;
+  for (const PieceLabel& label : labels)
+    if (const auto [code, is_new] = codes.try_emplace(label.code); is_new)
+      code->second = qr_code(label.code, {}, code_side, least_module);
   for (std::size_t first = 0; first < labels.size(); first += on_a_sheet) {
     if (first > 0)
       page.new_page();
@@ -338,7 +348,7 @@ std::vector<Drawing> label_pages(const std::vector<PieceLabel>& labels, const st
     page.drawing(rows * label_height_on_sheet, [&](ShapeGroup& group, PaperPoint corner) {
       draw_cut_lines(corner, rows, group);
       for (std::size_t i = 0; i < count; ++i)
-        draw_label(labels[first + i],
+        draw_label(labels[first + i], codes.at(labels[first + i].code),
                    {corner.x + static_cast<double>(i % labels_beside) * label_width,
                     corner.y + static_cast<double>(i / labels_beside) * label_height_on_sheet},
                    group);

@@ -32,6 +32,11 @@ public:
     rescale(rectangle.style);
     return {std::move(rectangle)};
   }
+  DrawnNode operator()(ModulesShape modules) const {
+    move(modules.corner);
+    modules.module *= scale_;
+    return {std::move(modules)};
+  }
   DrawnNode operator()(TextShape text) const {
     move(text.at);
     text.size *= scale_;

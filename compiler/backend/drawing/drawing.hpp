@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <memory>
 #include <optional>
 #include <string>
@@ -80,6 +81,18 @@ struct RectangleShape {
   std::string id;
 };
 
+/// Black squares on a grid, as a code for readers has them: one shape, since there are hundreds of them.
+struct ModulesShape {
+  PaperPoint corner;
+  double module = 1.0;     ///< side of a square, millimetres
+  int across = 0;          ///< squares of a row
+  std::vector<bool> black; ///< row by row from the top
+
+  bool is_black(int row, int column) const {
+    return black[static_cast<std::size_t>(row * across + column)];
+  }
+};
+
 enum class TextAnchor { start, middle, end };
 
 /// One line of upright text.
@@ -111,7 +124,8 @@ struct ShapeGroup {
 
 /// A shape or a group of them.
 struct DrawnNode {
-  std::variant<LineShape, PolylineShape, PolygonShape, CircleShape, RectangleShape, TextShape, ShapeGroup>
+  std::variant<LineShape, PolylineShape, PolygonShape, CircleShape, RectangleShape, ModulesShape, TextShape,
+               ShapeGroup>
       content;
 };
 

@@ -24,39 +24,32 @@ std::vector<QrSegment> segments(std::string_view text) {
   return all;
 }
 
-/// Each run of black modules of a row as one rectangle.
-void draw_row(const QrCode& code, int row, PaperPoint corner, double module, ShapeGroup& into) {
-  const ShapeStyle black{.stroke_width = 0.0, .stroke_grey = 0.0, .dashes = {}, .fill_grey = 0.0};
-  const int size = code.getSize();
-  for (int from = 0; from < size; ++from) {
-    if (!code.getModule(from, row))
-      continue;
-    int to = from;
-    while (to < size && code.getModule(to, row))
-      ++to;
-    into.add(RectangleShape{{corner.x + module * from, corner.y + module * row, corner.x + module * to,
-                             corner.y + module * (row + 1)},
-                            black,
-                            ""});
-    from = to;
-  }
+ModulesShape modules_of(const QrCode& code) {
+  ModulesShape modules;
+  modules.across = code.getSize();
+  for (int row = 0; row < modules.across; ++row)
+    for (int column = 0; column < modules.across; ++column)
+      modules.black.push_back(code.getModule(column, row));
+  return modules;
 }
 
 } // namespace
 
-std::optional<ShapeGroup> qr_code(std::string_view text, PaperPoint at, double side, double least) {
+std::optional<ModulesShape> qr_code(std::string_view text, PaperPoint at, double side, double least) {
+  const std::vector<QrSegment> parts = segments(text);
   for (const QrCode::Ecc level : {QrCode::Ecc::QUARTILE, QrCode::Ecc::MEDIUM, QrCode::Ecc::LOW}) {
+    const auto with_mask = [&](int mask) {
+      return QrCode::encodeSegments(parts, level, QrCode::MIN_VERSION, QrCode::MAX_VERSION, mask, false);
+    };
     try {
-      const QrCode code = QrCode::encodeSegments(segments(text), level, QrCode::MIN_VERSION,
-                                                 QrCode::MAX_VERSION, -1, false);
-      const double module = side / (code.getSize() + 2 * quiet_modules);
+      // How large it becomes does not depend on its mask, and the best of the eight takes most of the work.
+      const double module = side / (with_mask(0).getSize() + 2 * quiet_modules);
       if (module < least)
         continue;
-      ShapeGroup group;
-      const PaperPoint corner{at.x + quiet_modules * module, at.y + quiet_modules * module};
-      for (int row = 0; row < code.getSize(); ++row)
-        draw_row(code, row, corner, module, group);
-      return group;
+      ModulesShape modules = modules_of(with_mask(-1));
+      modules.corner = {at.x + quiet_modules * module, at.y + quiet_modules * module};
+      modules.module = module;
+      return modules;
     } catch (const qrcodegen::data_too_long&) {
       continue; // less of it can be mended, and more fits
     }

@@ -13,7 +13,8 @@ namespace sheerpole {
 
 namespace {
 
-constexpr int figures = 3; ///< behind the point
+constexpr int figures = 3;       ///< behind the point
+constexpr int scale_figures = 5; // of a hundred modules these make a hundredth of a millimetre
 
 std::string number(double value) {
   return format_fixed(value, figures);
@@ -132,6 +133,31 @@ public:
     set(" width=\"", rectangle.box.width());
     set(" height=\"", rectangle.box.height());
     style(rectangle.style);
+    end_empty();
+  }
+
+  /// Runs of black squares, a unit each, moved and scaled to their place: whole numbers are short.
+  void operator()(const ModulesShape& modules) {
+    begin("path", {});
+    out += " transform=\"translate(";
+    append_fixed(out, modules.corner.x, figures);
+    out += ' ';
+    append_fixed(out, modules.corner.y, figures);
+    out += ") scale(";
+    append_fixed(out, modules.module, scale_figures);
+    out += ")\" d=\"";
+    for (int row = 0; row < modules.across; ++row)
+      for (int from = 0; from < modules.across; ++from) {
+        int to = from;
+        while (to < modules.across && modules.is_black(row, to))
+          ++to;
+        if (to == from)
+          continue;
+        const std::string wide = std::to_string(to - from);
+        out += 'M' + std::to_string(from) + ' ' + std::to_string(row) + 'h' + wide + "v1h-" + wide + 'z';
+        from = to;
+      }
+    out += "\" fill=\"#000000\"";
     end_empty();
   }
 

@@ -83,6 +83,42 @@ void paint_points(cairo_t* context, const pugi::xml_node& node, bool closed) {
   paint_path(context, node);
 }
 
+/// The number behind these words in a text, and in `rest` what stands behind it.
+std::optional<double> number_behind(std::string_view& rest, std::string_view words) {
+  if (!rest.starts_with(words))
+    return std::nullopt;
+  rest.remove_prefix(words.size());
+  double value = 0.0;
+  const auto [next, error] = std::from_chars(rest.data(), rest.data() + rest.size(), value);
+  if (error != std::errc{})
+    return std::nullopt;
+  rest.remove_prefix(static_cast<std::size_t>(next - rest.data()));
+  return value;
+}
+
+/// The squares of a code, as the drawing writes them: `M3 0h7v1h-7z` for each run, on a grid that is moved
+/// and scaled. False for any other path.
+bool paint_modules(cairo_t* context, const pugi::xml_node& node) {
+  std::string_view place = node.attribute("transform").value();
+  const auto x = number_behind(place, "translate(");
+  const auto y = number_behind(place, " ");
+  const auto module = number_behind(place, ") scale(");
+  if (!x || !y || !module || place != ")")
+    return false;
+  std::string_view runs = node.attribute("d").value();
+  while (!runs.empty()) {
+    const auto column = number_behind(runs, "M");
+    const auto row = number_behind(runs, " ");
+    const auto wide = number_behind(runs, "h");
+    if (!column || !row || !wide || !number_behind(runs, "v1h-") || !runs.starts_with("z"))
+      return false;
+    runs.remove_prefix(1);
+    cairo_rectangle(context, *x + *module * *column, *y + *module * *row, *module * *wide, *module);
+  }
+  paint_path(context, node);
+  return true;
+}
+
 /// The face that a text names first, as in 'Liberation Mono', monospace; the first of all where it names
 /// none; nothing where it names one that is not there.
 std::optional<std::size_t> face_of(const pugi::xml_node& node, const TextPainter& texts) {
@@ -140,6 +176,9 @@ Fault paint_node(cairo_t* context, const pugi::xml_node& node, TextPainter& text
               2.0 * std::numbers::pi);
     cairo_close_path(context);
     paint_path(context, node);
+  } else if (name == "path") {
+    if (!paint_modules(context, node))
+      return "a page has a path that is no code";
   } else if (name == "polyline" || name == "polygon") {
     paint_points(context, node, name == "polygon");
   } else if (name == "text") {

@@ -3,11 +3,8 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
-#include <cmath>
 #include <set>
 #include <string>
-#include <variant>
-#include <vector>
 
 // Whether a code is read is tried with a reader, tests/golden/back-ends/labels.test. Here is how it is
 // drawn.
@@ -15,16 +12,13 @@
 namespace sheerpole::qr_code_test {
 namespace {
 
-/// The black modules of a drawn code, by row and column; `modules` across, without the quiet zone.
-std::set<std::pair<int, int>> black_modules(const ShapeGroup& code, PaperPoint corner, double module) {
+/// The black modules of a code, by row and column.
+std::set<std::pair<int, int>> black_modules(const ModulesShape& code) {
   std::set<std::pair<int, int>> black;
-  for (const DrawnNode& node : code.children) {
-    const auto& box = std::get<RectangleShape>(node.content).box;
-    const int row = static_cast<int>(std::lround((box.top - corner.y) / module));
-    for (int column = static_cast<int>(std::lround((box.left - corner.x) / module));
-         column < static_cast<int>(std::lround((box.right - corner.x) / module)); ++column)
-      black.insert({row, column});
-  }
+  for (int row = 0; row < code.across; ++row)
+    for (int column = 0; column < code.across; ++column)
+      if (code.is_black(row, column))
+        black.insert({row, column});
   return black;
 }
 
@@ -36,10 +30,11 @@ TEST(QrCode, HasAQuietZoneAndItsThreeEyes) {
   const double side = 37.0; // one millimetre a module, were it of version 3
   const auto code = qr_code(text, {10.0, 20.0}, side, 1.0);
   ASSERT_TRUE(code);
-  const auto black = black_modules(*code, {14.0, 24.0}, 1.0);
-  for (const auto& [row, column] : black) {
-    EXPECT_TRUE(row >= 0 && row < 29 && column >= 0 && column < 29) << row << " " << column;
-  }
+  EXPECT_EQ(code->across, 29);
+  EXPECT_DOUBLE_EQ(code->module, 1.0);
+  EXPECT_DOUBLE_EQ(code->corner.x, 14.0);
+  EXPECT_DOUBLE_EQ(code->corner.y, 24.0);
+  const auto black = black_modules(*code);
   // An eye: a ring of 7, white inside it, 3 by 3 in the middle.
   for (const auto& [top, left] : {std::pair{0, 0}, {0, 22}, {22, 0}})
     for (int row = 0; row < 7; ++row)
@@ -62,7 +57,7 @@ TEST(QrCode, ATextThatIsNotAsciiNeedsALittleMore) {
   const auto ascii = qr_code("Aeroe", {}, 24.0, 0.4);
   const auto utf_8 = qr_code("\xC3\x86r\xC3\xB8", {}, 24.0, 0.4);
   ASSERT_TRUE(ascii && utf_8);
-  EXPECT_NE(ascii->children.size(), utf_8->children.size());
+  EXPECT_NE(ascii->black, utf_8->black);
 }
 
 } // namespace
