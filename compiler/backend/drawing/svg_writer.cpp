@@ -153,8 +153,15 @@ public:
           ++to;
         if (to == from)
           continue;
-        const std::string wide = std::to_string(to - from);
-        out += 'M' + std::to_string(from) + ' ' + std::to_string(row) + 'h' + wide + "v1h-" + wide + 'z';
+        out += 'M';
+        add_module_count(from);
+        out += ' ';
+        add_module_count(row);
+        out += 'h';
+        add_module_count(to - from);
+        out += "v1h-";
+        add_module_count(to - from);
+        out += 'z';
         from = to;
       }
     out += "\" fill=\"#000000\"";
@@ -271,6 +278,14 @@ private:
     out += name;
     out += value;
     out += '"';
+  }
+  /// 0 to 999, as no code has more: there are thousands of them on a sheet.
+  void add_module_count(int count) {
+    if (count >= 100)
+      out += static_cast<char>('0' + count / 100);
+    if (count >= 10)
+      out += static_cast<char>('0' + count / 10 % 10);
+    out += static_cast<char>('0' + count % 10);
   }
   void set(std::string_view name, double value) {
     out += name;
