@@ -27,9 +27,14 @@ import tempfile
 from decimal import Decimal
 
 MOVED = 25.0  # mm
-BOATS = ["pellimoor.rig", "grisolde.rig", "oddnys-wager.rig", "smidgeon.rig", "sallow.rig", "quillwort.rig"]
+BOATS = ["pellimoor.rig", "grisolde.rig", "oddnys-wager.rig", "smidgeon.rig", "sallow.rig", "quillwort.rig", "tansyholm.rig",
+         "skirlpool.rig"]
 LIBRARIES = {"parts/demo-hardware.rig": ["pellimoor.rig", "grisolde.rig"], "parts/demo-gaff-hardware.rig": ["oddnys-wager.rig"],
-             "parts/demo-trailer-hardware.rig": ["smidgeon.rig"], "parts/demo-lines.rig": ["grisolde.rig", "oddnys-wager.rig"]}
+             "parts/demo-trailer-hardware.rig": ["smidgeon.rig"], "parts/demo-lines.rig": ["grisolde.rig", "oddnys-wager.rig"],
+             "parts/demo-cruiser-hardware.rig": ["tansyholm.rig", "skirlpool.rig"]}
+# Particulars that a boat does not state and that slips are held against: her designer's plan has them.
+STATED = {"tansyholm.rig": ["sheer-at-mast: 1.430 m drawn", "foretriangle-height: 14.32 m drawn", "foretriangle-base: 4.79 m drawn"],
+          "skirlpool.rig": ["sheer-at-mast: 1.720 m drawn", "foretriangle-height: 12.28 m drawn"]}
 # Declarations of what a boat is rigged with, wherever they stand; all else is the boat.
 PARTS = {"tang", "chainplate", "turnbuckle", "lashing", "tackle", "lever", "hole-adjuster", "toggle", "terminal", "insulator", "thimble",
          "deadeye", "bush", "link", "junction", "shackle", "hook", "soft-eye", "rope", "wire", "splice", "test-splice", "tape", "cord"}
@@ -120,12 +125,18 @@ def numbers_of(text):
         offset += len(line) + 1
 
 
+def with_particulars(file, text):
+    """The boat with what STATED has of her, behind her other particulars."""
+    end = text.index("\n}\n", text.index("\nboat ")) if file in STATED else 0
+    return text[:end] + "".join(f"\n  {fact}" for fact in STATED.get(file, ())) + text[end:]
+
+
 def all_slips(examples, seed, one_in):
     """Every slip, in one order; digits and the share taken by the seed."""
     result = []
     for file, roots in [(boat, [boat]) for boat in BOATS] + list(LIBRARIES.items()):
         with open(os.path.join(examples, file), encoding="utf-8") as opened:
-            text = without_bounds(opened.read())
+            text = with_particulars(file, without_bounds(opened.read()))
         for line, start, end, sign, digits, kind, names in numbers_of(text):
             chance = random.Random(f"{seed} {file} {line} {start}")
             if chance.randrange(one_in) or Decimal(digits.replace("_", "")) == 0:

@@ -12,7 +12,7 @@ namespace sheerpole {
 
 namespace {
 
-constexpr double leans = 0.01;
+constexpr double leans = 0.02;
 
 /// A stay that begins on a mast and leads away from it.
 struct StayOnMast {

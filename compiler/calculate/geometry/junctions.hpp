@@ -32,7 +32,7 @@ inline constexpr std::array<PullDirection, 4> pull_directions{
 /// Each standing spar (mast, mizzen, topmast) in the order of the rig; one that no stay ends on has no
 /// stays. A stay counts when its end is above half of the mast's height (its length, else up to the highest
 /// stay) and its lowest part, by which it pulls on mast and spreaders together, leans that way by more than
-/// one in a hundred. A stay from a mast back to itself pulls on nothing. Source: equilibrium of mast and
+/// one in fifty. A stay from a mast back to itself pulls on nothing. Source: equilibrium of mast and
 /// spreaders as one body, exact; the numbers are choices of the project.
 std::vector<HeldDirections> held_directions(const Rig& rig);
 

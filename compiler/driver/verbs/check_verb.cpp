@@ -79,7 +79,8 @@ int run(const Options& options) {
     return code_for(count_severities(compilation.findings), options.fail_on);
   }
   print_lines(print_phase(compilation, options.print));
-  if (!compilation.findings.empty())
+  // A program that asked for a document gets one, though nothing is found.
+  if (!compilation.findings.empty() || (options.form != "text" && options.form != "lines"))
     print_error(
         show_findings(compilation, options.form, error_has_colour(), file.value().path, options.fail_on));
   return code_for(count_severities(compilation.findings), options.fail_on);

@@ -1,12 +1,13 @@
 #!/bin/sh
-# debian_sources.sh FOLDER PACKAGE...: unpacks Debian's sources of these source packages in FOLDER, each as FOLDER/PACKAGE.
+# debian_sources.sh FOLDER PACKAGE...: unpacks Debian's sources of these source packages in FOLDER, each as FOLDER/PACKAGE. Of
+# PACKAGE/upstream it is the archive of its authors alone, without what Debian changes in how it is built.
 # What is there already stays. The lists of sources are kept in FOLDER too: nothing of the system's is changed, and no root is needed.
 set -eu
 folder=$1
 shift
 missing=
 for package in "$@"; do
-  [ -d "$folder/$package" ] || missing="$missing $package"
+  [ -d "$folder/${package%/upstream}" ] || missing="$missing $package"
 done
 [ -n "$missing" ] || exit 0
 
@@ -25,8 +26,13 @@ apt update
 for package in $missing; do
   rm -rf unpack
   mkdir unpack
-  (cd unpack && apt source "$package" >log 2>&1) || { cat unpack/log >&2; exit 1; }
+  name=${package%/upstream}
+  if [ "$name" = "$package" ]; then
+    (cd unpack && apt source "$name" >log 2>&1) || { cat unpack/log >&2; exit 1; }
+  else
+    (cd unpack && apt source --tar-only "$name" >log 2>&1 && tar -xf ./*.orig.tar.*) || { cat unpack/log >&2; exit 1; }
+  fi
   # The one folder that was unpacked; the last step, so that a package that is half there is no package.
-  mv unpack/*/ "$package"
+  mv unpack/*/ "$name"
   rm -rf unpack
 done

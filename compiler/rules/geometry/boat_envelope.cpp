@@ -40,6 +40,7 @@ constexpr Bound over_length_overall{1.9, 2.2}; // height aloft, where no sail pl
 constexpr Bound over_spar{1.03, 1.1};          // along a spar, of its length
 constexpr Bound drop_to_deck{0.2, 0.1};        // of length overall, the least from aloft to deck
 constexpr Bound off_mast{0.025, 0.06};         // of the height of the mast, fore and aft or across
+constexpr Bound above_heel{0.03, -1.0};        // of the height of the mast, the least along it
 constexpr double off_mast_metres = 0.15;       // and not less than this
 constexpr Bound off_sprit{0.18, 0.4};          // of the length of the bowsprit
 constexpr Bound inboard_on_sprit{0.2, 0.11};   // the least along it
@@ -52,6 +53,8 @@ constexpr double sweeps_apart_degrees = 15.0;  // of two spreaders of one mast
 constexpr Bound along_mast_degrees{4.0, 0.3};  // the least angle of a stay from mast to deck
 constexpr Bound off_mast_degrees{45.0, 70.0};  // the most
 constexpr Bound pair_apart{0.1, 0.01};         // least distance from the centreline, of half the beam
+constexpr Bound pair_on_hulls{0.12, 0.02};     // the same, ahead on a boat of several hulls
+constexpr double multihull_beam = 0.42;        // of the length overall
 constexpr double pair_amidships = 0.3;         // the same near the mast
 constexpr double one_height_metres = 0.25;     // of fittings that sit together
 constexpr double upright = 0.5; // a mast that leans by more than 60 degrees is being raised or lowered
@@ -113,6 +116,8 @@ public:
     for (const Spar& spar : rig_.spars)
       if (spar.sort == SparSort::bowsprit && overall_) // a gaff or a boom stands on its mast
         look_at_heel(spar);
+      else if (stands(spar) && spar.sort != SparSort::topmast)
+        look_at_step(spar);
   }
 
 private:
@@ -238,6 +243,18 @@ private:
     tell(seen);
   }
 
+  /// A mast stands on the deck or below it.
+  void look_at_step(const Spar& spar) {
+    Point heel;
+    heel.name = spar.name;
+    heel.position = spar.heel;
+    heel.provenance.place = spar.place;
+    Seen seen{&heel, spar.name};
+    heights_on_deck(seen, false);
+    if (seen.how != Stands::inside)
+      tell(seen);
+  }
+
   void look_at_heel(const Spar& spar) {
     const auto off = from_mast(spar.heel.x.metres());
     if (!off)
@@ -307,8 +324,13 @@ private:
       const Spar* spar = find_spar(rig_, rig_[stay->path.front().point].spar);
       return spar != nullptr && !stands(*spar);
     });
-    if (share > 0.2 && !from_sprit)
-      return; // twin forestays stand close together at the stem
+    if (share > 0.2 && !from_sprit) {
+      // Twin forestays stand close together at the stem; of two hulls or three each has its own.
+      if (2.0 * half > multihull_beam * overall_->value.metres())
+        judge(seen, y / half, pair_on_hulls, true,
+              {P::close_pair, {Fixed{2.0 * y, 3}, Fixed{2.0 * half, 3}}}, place(beam_), {P::the_beam});
+      return;
+    }
     judge(seen, y / half,
           std::abs(share) < 0.2 && !from_sprit ? Bound{pair_amidships, pair_apart.outside} : pair_apart,
           true, {P::close_pair, {Fixed{2.0 * y, 3}, Fixed{2.0 * half, 3}}}, place(beam_), {P::the_beam});
@@ -399,6 +421,9 @@ private:
     const double height = std::max(line.height, at.along);
     if (!(height > 0.0))
       return;
+    if (!use.begins.empty() || !use.ends.empty())
+      judge(seen, at.along / height, above_heel, true,
+            {P::near_heel, {Fixed{at.along, 3}, Words{spar.name}}}, spar.place, {P::the_spar});
     const double x = at.x - line.rake * at.along;
     const double off = std::max(std::abs(x), std::abs(at.y));
     // What stays only go over, though no spreader is declared, is the tip of one.
@@ -506,14 +531,16 @@ private:
       judge(seen, y / half, over_half_beam, false, {P::wider_than_beam, {Fixed{y, 3}, Fixed{half, 3}}},
             place(beam_), {P::the_beam});
     }
+    // A jumper looks forward; nothing sweeps far aft, the strut of a diamond neither.
+    if (to_deck(use) || way.aft > 0.0)
+      judge(seen, std::abs(degrees(way.sweep())), way.aft > 0.0 ? swept_aft : swept_forward, false,
+            {P::swept_spreader, {Angle{std::abs(way.sweep())}}}, root.provenance.place, {P::the_root});
     if (!to_deck(use))
       return;
     const double length = std::hypot(way.out, way.aft, way.up);
     judge(seen, std::abs(way.up) / std::max(way.out, 0.001), spreader_rise, false,
           {P::steep_spreader, {Fixed{std::abs(way.up), 3}, Fixed{way.out, 3}}}, root.provenance.place,
           {P::the_root});
-    judge(seen, std::abs(degrees(way.sweep())), way.aft > 0.0 ? swept_aft : swept_forward, false,
-          {P::swept_spreader, {Angle{std::abs(way.sweep())}}}, root.provenance.place, {P::the_root});
     if (beam_)
       judge(seen, length / (beam_->value.metres() / 2.0), spreader_share, true,
             {P::short_spreader, {Fixed{length, 3}, Fixed{beam_->value.metres() / 2.0, 3}}}, place(beam_),

@@ -39,7 +39,12 @@ constexpr double sweep_share = 0.14; // 8 degrees of a spreader
 constexpr double of_fitting_times =
     3.0; // off the other points of one fitting, over how far these lie apart
 constexpr double of_fitting_metres = 0.15;
-constexpr double tang_times = 5.0; // of tangs on the fore side of one mast, before its line
+constexpr double two_of_fitting_metres = 0.8;
+constexpr double of_mast_thickness = 0.25;  // a tang before or behind a mast, of half its thickness
+constexpr double between_masts_share = 0.5; // of the mast, the least height of a stay from another one
+constexpr double below_step_metres = 0.4;   // a mast that is stepped on deck, below the sheer
+constexpr double alone_above_metres = 0.25; // a plate above its one neighbour and the sheer
+constexpr double tang_times = 5.0;          // of tangs on the fore side of one mast, before its line
 constexpr double tang_metres = 0.04;
 constexpr double hull_metres = 0.1;
 constexpr double multihull_beam = 0.42; // of the length overall; her bows are a pair ahead of the stem
@@ -125,6 +130,9 @@ public:
       }
       tell();
     }
+    for (const Spar& spar : rig_.spars)
+      if (stands(spar) && sheer_ && fact_text(spar.particulars, fact_names.step) == "deck")
+        look_at_step(spar);
   }
 
 private:
@@ -136,6 +144,17 @@ private:
     std::optional<Span> other = {};
     Remark label = {};
   };
+
+  void look_at_step(const Spar& spar) {
+    Point heel;
+    heel.provenance.place = spar.place;
+    seen_ = {&heel, spar.name};
+    const double z = spar.heel.z.metres();
+    judge(z < sheer_->value.metres() - below_step_metres,
+          {P::step_below_sheer, {Fixed{z, 3}, Fixed{sheer_->value.metres(), 3}}}, sheer_->provenance.place,
+          P::the_sheer);
+    tell();
+  }
 
   /// Where stays end on the hull, or on the deck.
   bool on_deck(std::size_t index) const {
@@ -231,7 +250,8 @@ private:
           (other.side == point.side || other.side == Side::centre || other.side == Side::starboard) &&
           fitting_of(other) == fitting_of(point))
         others.push_back(&other);
-    if (others.size() < 2)
+    // Of two alone the later one is told, and only when they are far apart.
+    if (others.empty() || (others.size() == 1 && others.front() > &point))
       return;
     const Vector3 centre = middle(others);
     double spread = 0.0;
@@ -239,7 +259,8 @@ private:
       for (const Point* b : others)
         spread = std::max(spread, metres_apart(a->position, b->position));
     const double off = metres_apart(point.position, centre);
-    judge(off > of_fitting_times * spread && off > of_fitting_metres,
+    judge(off > of_fitting_times * spread &&
+              off > (others.size() == 1 ? two_of_fitting_metres : of_fitting_metres),
           {P::off_its_fitting, {Fixed{off, 3}, Words{std::string(fitting_of(point))}, Fixed{spread, 3}}},
           others.front()->provenance.place, P::another_of_them);
   }
@@ -330,6 +351,12 @@ private:
             {P::height_unlike, {Fixed{z, 3}, Words{(*low)->base}, Fixed{between, 3}}},
             (*low)->provenance.place, P::another_of_them);
     }
+    if (beside.size() == 1 && !at_heel && sheer_) {
+      const double other = beside.front()->position.z.metres();
+      judge(z > std::max(other, sheer_->value.metres()) + alone_above_metres,
+            {P::height_unlike_one, {Fixed{z, 3}, Words{beside.front()->base}, Fixed{other, 3}}},
+            beside.front()->provenance.place, P::the_next_one);
+    }
     const Spar* mast = nearest_mast(point.position.x);
     if (sheer_ && mast != nullptr && std::abs((point.position.x - mast->heel.x).metres()) < beside_metres)
       judge(z < sheer_->value.metres() - below_sheer_metres && z >= told_below * sheer_->value.metres(),
@@ -364,10 +391,12 @@ private:
   /// Of two stays that lead forward from one mast, both are made fast on its fore side.
   void look_at_tangs(const Point& point, const Uses& use) {
     const Spar* mast = find_spar(rig_, point.spar);
-    if (mast == nullptr || !stands(*mast) || point.side != Side::centre || !leads_forward(use, point))
+    if (mast == nullptr || !stands(*mast) || point.side != Side::centre)
       return;
     const double own = before_mast(*mast, point);
-    if (own < 0.0)
+    look_at_thickness(*mast, point, use, own);
+    look_between_masts(*mast, point, use);
+    if (own < 0.0 || !leads_forward(use, point))
       return;
     const Point* farther = nullptr;
     for (std::size_t i = 0; i < rig_.points.size(); ++i) {
@@ -382,6 +411,47 @@ private:
     judge(own > 0.0 && others > tang_metres && tang_times * own < others,
           {P::tang_near_mast, {Fixed{own, 3}, Words{mast->name}, Words{farther->base}, Fixed{others, 3}}},
           farther->provenance.place, P::the_other_tang);
+  }
+
+  /// The tangs on the sides of a mast say how thick it is. What is stated on its line is not held against
+  /// it.
+  void look_at_thickness(const Spar& mast, const Point& point, const Uses& use, double own) {
+    if ((use.begins.empty() && use.ends.empty()) || own == 0.0)
+      return;
+    const Point* side = nullptr;
+    for (std::size_t i = 0; i < rig_.points.size(); ++i) {
+      const Point& other = rig_.points[i];
+      if (other.spar == point.spar && other.side == Side::starboard && !uses_[i].begins.empty() &&
+          !uses_[i].tip && (side == nullptr || other.position.y < side->position.y))
+        side = &other;
+    }
+    if (side == nullptr)
+      return;
+    const double half = side->position.y.metres();
+    judge(std::abs(own) < of_mast_thickness * half,
+          {P::tang_in_mast, {Fixed{std::abs(own), 3}, Words{mast.name}, Words{side->base}, Fixed{half, 3}}},
+          side->provenance.place, P::the_other_tang);
+  }
+
+  /// A stay from one mast to another holds both near their heads.
+  void look_between_masts(const Spar& mast, const Point& point, const Uses& use) {
+    const bool between = std::any_of(use.ends.begin(), use.ends.end(), [&](const Stay* stay) {
+      const Spar* other = find_spar(rig_, rig_[stay->path.front().point].spar);
+      return other != nullptr && other != &mast && stands(*other);
+    });
+    if (!between)
+      return;
+    const auto height = [&](const Point& of) { return (of.position.z - mast.heel.z).metres(); };
+    const Point* highest = nullptr;
+    for (const Point& other : rig_.points)
+      if (other.spar == point.spar && &other != &point &&
+          (highest == nullptr || height(other) > height(*highest)))
+        highest = &other;
+    if (highest != nullptr)
+      judge(height(point) < between_masts_share * height(*highest),
+            {P::between_masts_low,
+             {Fixed{height(point), 3}, Words{mast.name}, Words{highest->base}, Fixed{height(*highest), 3}}},
+            highest->provenance.place, P::the_other_tang);
   }
 
   bool leads_forward(const Uses& use, const Point& from) const {

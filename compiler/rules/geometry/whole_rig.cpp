@@ -1,5 +1,6 @@
 #include "calculate/facts.hpp"
 #include "calculate/geometry/junctions.hpp"
+#include "calculate/geometry/spar_lines.hpp"
 #include "calculate/geometry/stay_leads.hpp"
 #include "model/fact_name.hpp"
 #include "rules/check_table.hpp"
@@ -39,6 +40,31 @@ std::string held_words(const Rig& rig, const HeldDirections& held) {
   return joined(ways, Join::semicolon);
 }
 
+/// What stands on the spar and holds it nowhere may have a slip in its height, or in how far it is off.
+DiagnosticBuilder with_tangs_that_do_not_count(const Rig& rig, const HeldDirections& held,
+                                               DiagnosticBuilder finding) {
+  const Spar& spar = rig.spars[held.spar];
+  std::vector<std::string> told; // of both sides one
+  for (const Stay& stay : rig.stays) {
+    if (stay.path.size() < 2)
+      continue;
+    for (const PointId end : {stay.path.front().point, stay.path.back().point}) {
+      const Point& tang = rig[end];
+      const auto on = mast_of(rig, tang);
+      const bool counts =
+          on && on->mast == &spar &&
+          from_spar(spar_line(spar), space_point(tang.position)).along.metres() >= held.half_height_metres;
+      if (tang.spar != spar.name || counts || !tang.provenance.place ||
+          std::find(told.begin(), told.end(), tang.base) != told.end())
+        continue;
+      told.push_back(tang.base);
+      finding = std::move(finding).and_at(*tang.provenance.place,
+                                          say(rig, {P::does_not_count, {Words{tang.base}}}));
+    }
+  }
+  return finding;
+}
+
 void check_direction_not_held(const Rig& rig, const Derived& /*derived*/, CheckReport& report) {
   if (fact_text(rig.boat.particulars, fact_names.covers) != "whole-rig") {
     report.not_checked(said(Common::this_rig), {P::covers_not_stated});
@@ -60,12 +86,14 @@ void check_direction_not_held(const Rig& rig, const Derived& /*derived*/, CheckR
     if (missing.empty())
       report.pass(spar.name, held_words(rig, held));
     else
-      report.find(diagnose("direction-not-held",
-                           {{"spar", spar.name},
-                            {"missing", missing},
-                            {"height", say(rig, {P::metres, {Fixed{held.half_height_metres, 2}}})}})
-                      .at(spar.place)
-                      .about(spar.name));
+      report.find(with_tangs_that_do_not_count(
+          rig, held,
+          diagnose("direction-not-held",
+                   {{"spar", spar.name},
+                    {"missing", missing},
+                    {"height", say(rig, {P::metres, {Fixed{held.half_height_metres, 2}}})}})
+              .at(spar.place)
+              .about(spar.name)));
   }
 }
 

@@ -133,6 +133,12 @@ enum class GeometryCheckPhrase : std::uint16_t {
   swept_forward_plate_behind,
   tang_near_mast,
   the_other_tang,
+  tang_in_mast,
+  between_masts_low,
+  height_unlike_one,
+  does_not_count,
+  near_heel,
+  step_below_sheer,
 };
 
 constexpr PhraseSubject subject_of(GeometryCheckPhrase) {

@@ -254,6 +254,18 @@ std::string_view words(GeometryCheckPhrase phrase) {
     return "{} sweeps forward, and the shroud over it ends here, {} m aft of {}";
   case tang_near_mast:
     return "it stands {} m before the line of {}, and {} {} m";
+  case tang_in_mast:
+    return "it stands {} m off the line of {}, and {} {} m to the side: a tang is on the outside of a mast";
+  case between_masts_low:
+    return "it stands {} m above the heel of {}, and {} {} m: a stay from another mast ends near the head";
+  case height_unlike_one:
+    return "it stands {} m above the waterline, {} beside it at {} m";
+  case does_not_count:
+    return "{} is off its line or in its lower half, and does not count";
+  case near_heel:
+    return "it stands {} m above the heel of {}, and no stay is made fast so low";
+  case step_below_sheer:
+    return "its heel stands {} m above the waterline, and it is stepped on deck; the sheer is at {} m";
   case the_other_tang:
     return "the other tang";
   }

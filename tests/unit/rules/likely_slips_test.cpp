@@ -154,6 +154,35 @@ TEST(BoatEnvelope, APlaceInBoatAxesAmongThePointsOfAMast) {
   EXPECT_NE(found[0].message.find("boat axes"), std::string::npos) << found[0].message;
 }
 
+TEST(BoatEnvelope, AStayEndsWellAboveTheHeelAndLeadsNoFartherThanHalfARightAngle) {
+  const auto tang_at = [](double height) {
+    Rig rig = shroud_to(-300, 1400, 1000);
+    rig.points[0].position.z = mm(height);
+    Point head = rig.points[0]; // the mast is as high as before
+    head.name = head.base = "head";
+    head.position.z = mm(9000);
+    rig.points.push_back(head);
+    return found_by("point-unlikely", rig).size() + found_by("point-outside", rig).size();
+  };
+  EXPECT_EQ(tang_at(9000), 0u);
+  EXPECT_GE(tang_at(200), 1u); // 2 % of 9 m
+  Rig low = shroud_to(-4200, 1400, 1000); // 8 m up: 28 degrees
+  EXPECT_TRUE(found_by("point-unlikely", low).empty());
+  low.points[0].position.z = mm(5000); // 4 m up: more than 45 degrees
+  EXPECT_EQ(found_by("point-unlikely", low).size(), 1u);
+}
+
+TEST(BoatEnvelope, FittingsOfABoatWithTwoHullsAreOnHerHulls) {
+  const auto bow_at = [](double y) {
+    Rig rig = shroud_to(3500, y, 1000);
+    rig.boat.particulars[1] = number_fact("beam", 6);
+    return found_by("point-unlikely", rig).size();
+  };
+  EXPECT_EQ(bow_at(2700), 0u);
+  EXPECT_EQ(bow_at(600), 0u); // the middle one of three
+  EXPECT_EQ(bow_at(270), 1u);
+}
+
 TEST(BoatEnvelope, WithoutParticularsNothingIsSaid) {
   Rig rig = shroud_to(-300, 14'000, 1000);
   rig.boat.particulars.clear();

@@ -199,6 +199,82 @@ TEST(NeighbouringPoints, ASideThatIsStatedApartIsHeldAgainstTheOther) {
   EXPECT_EQ(found[0].primary->span, at(11));
 }
 
+TEST(NeighbouringPoints, OneNeighbourAndTheSheerAreEnoughForAPlateThatStandsHigh) {
+  const auto aft_at = [](double height) {
+    return Boat({{"fore", {500, 1400, 1020}}, {"aft", {-450, 1400, height}}}).found();
+  };
+  EXPECT_TRUE(aft_at(1260).empty());
+  ASSERT_EQ(aft_at(1290).size(), 1u);
+  EXPECT_EQ(aft_at(1290)[0].primary->span, at(12));
+}
+
+TEST(NeighbouringPoints, ATangIsOnTheOutsideOfAMast) {
+  const auto aft_tang_at = [](double x) {
+    Boat boat({{"plate", {-300, 1400, 1000}}}); // its tang is 60 mm to the side
+    boat.lead("backstay", boat.point("aft-tang", {x, 0, 12'000}, Side::centre, 3, "mast"),
+              boat.point("transom", {-5000, 0, 1000}, Side::centre, 11));
+    return boat.found();
+  };
+  EXPECT_TRUE(aft_tang_at(-60).empty());
+  EXPECT_TRUE(aft_tang_at(0).empty());
+  EXPECT_EQ(aft_tang_at(-6).size(), 1u);
+}
+
+TEST(NeighbouringPoints, AStayBetweenMastsEndsNearTheHead) {
+  const auto triatic_to = [](double height) {
+    Boat boat({});
+    Spar mizzen = boat.builder.rig.spars[0];
+    mizzen.name = "mizzen";
+    mizzen.sort = SparSort::mizzen;
+    mizzen.heel = {mm(-5000), mm(0), mm(1000)};
+    boat.builder.rig.spars.push_back(mizzen);
+    boat.lead("mizzen-cap", boat.point("mizzen-tang", {-5000, 60, 9000}, Side::starboard, 4, "mizzen"),
+              boat.point("mizzen-plate", {-5300, 1300, 1000}, Side::starboard, 12));
+    boat.lead("triatic", boat.point("main-aft", {-80, 0, 12'000}, Side::centre, 3, "mast"),
+              boat.point("mizzen-head", {-4920, 0, height}, Side::centre, 5, "mizzen"));
+    return boat.found();
+  };
+  EXPECT_TRUE(triatic_to(9000).empty());
+  EXPECT_TRUE(triatic_to(5200).empty()); // 4.2 m of 8.0 m above the heel
+  const auto low = triatic_to(4800);
+  ASSERT_EQ(low.size(), 1u);
+  EXPECT_EQ(low[0].primary->span, at(5));
+}
+
+TEST(NeighbouringPoints, AMastThatIsSteppedOnDeckIsNotStatedBelowIt) {
+  const auto heel_at = [](double height) {
+    Boat boat({});
+    boat.builder.rig.spars[0].heel.z = mm(height);
+    Particular step;
+    step.name = "step";
+    step.text = "deck";
+    boat.builder.rig.spars[0].particulars.push_back(step);
+    return boat.found().size();
+  };
+  EXPECT_EQ(heel_at(1400), 0u);
+  EXPECT_EQ(heel_at(620), 0u);
+  EXPECT_EQ(heel_at(580), 1u);
+}
+
+TEST(NeighbouringPoints, OfTwoPointsOfOneFittingTheLaterIsToldWhenTheyAreFarApart) {
+  const auto fore_at = [](double z) {
+    Boat boat({});
+    const auto add = [&](const std::string& name, const std::string& title, double height,
+                         std::uint32_t place) {
+      const PointId upper = boat.point(name, {0, 0, height}, Side::centre, place, "mast");
+      boat.builder.rig.points.back().title = title;
+      boat.lead("to-" + name, upper, boat.point(name + "-end", {-2000, 0, 1000}, Side::centre, 20));
+    };
+    add("aft", "Masthead, aft", 12'000, 11);
+    add("fore", "Masthead, fore", z, 12);
+    return boat.found();
+  };
+  EXPECT_TRUE(fore_at(11'300).empty());
+  const auto found = fore_at(11'100);
+  ASSERT_EQ(found.size(), 1u);
+  EXPECT_EQ(found[0].primary->span, at(12));
+}
+
 TEST(NeighbouringPoints, WhatStandsAloneIsNotChecked) {
   RigBuilder builder;
   const MaterialId line_material = builder.add(wire("wire", mm(6)));
