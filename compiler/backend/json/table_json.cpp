@@ -1,10 +1,10 @@
 #include "backend/json/table_json.hpp"
 
 #include "backend/json/json.hpp"
+#include "units/shortest_digits.hpp"
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <set>
 
 namespace sheerpole {
@@ -81,12 +81,22 @@ std::optional<double> take_number(std::string_view& text) {
   std::string_view digits = text;
   if (digits.starts_with('+'))
     digits.remove_prefix(1);
-  double value = 0.0;
-  const auto [end, error] =
-      std::from_chars(digits.data(), digits.data() + digits.size(), value, std::chars_format::fixed);
-  if (error != std::errc() || digits.find_first_of("0123456789") > 1)
+  const auto is_digit = [&](std::size_t at) {
+    return at < digits.size() && digits[at] >= '0' && digits[at] <= '9';
+  };
+  std::size_t end = digits.starts_with('-') ? 1 : 0;
+  if (!is_digit(end))
     return std::nullopt;
-  text = digits.substr(static_cast<std::size_t>(end - digits.data()));
+  while (is_digit(end))
+    ++end;
+  if (end < digits.size() && digits[end] == '.' && is_digit(end + 1))
+    for (++end; is_digit(end);)
+      ++end;
+  const ReadDigits read = read_digits(digits.substr(0, end));
+  if (read.fault != DigitsFault::none)
+    return std::nullopt;
+  const double value = read.value;
+  text = digits.substr(end);
   return value == 0.0 ? 0.0 : value; // no minus before nothing
 }
 

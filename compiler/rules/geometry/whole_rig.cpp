@@ -62,6 +62,24 @@ DiagnosticBuilder with_tangs_that_do_not_count(const Rig& rig, const HeldDirecti
                                           say(rig, {P::does_not_count, {Words{tang.base}}}));
     }
   }
+  // A stay that counts and leads straight down pulls no way at all.
+  for (std::size_t i = 0; i < rig.stays.size(); ++i) {
+    const Stay& stay = rig.stays[i];
+    if (stay.path.size() < 2 || rig[stay.path.front().point].spar != spar.name)
+      continue;
+    const Point& foot = rig[stay.path.back().point];
+    const bool leads =
+        std::any_of(held.stays_by_direction.begin(), held.stays_by_direction.end(), [&](const auto& ids) {
+          return std::find(ids.begin(), ids.end(), StayId{static_cast<std::uint32_t>(i)}) != ids.end();
+        });
+    if (leads || foot.spar == spar.name || !foot.provenance.place ||
+        std::find(told.begin(), told.end(), foot.base) != told.end() ||
+        std::find(told.begin(), told.end(), rig[stay.path.front().point].base) != told.end())
+      continue;
+    told.push_back(foot.base);
+    finding = std::move(finding).and_at(*foot.provenance.place,
+                                        say(rig, {P::leads_no_way, {Words{stay.base}, Words{foot.base}}}));
+  }
   return finding;
 }
 

@@ -137,6 +137,7 @@ enum class GeometryCheckPhrase : std::uint16_t {
   between_masts_low,
   height_unlike_one,
   does_not_count,
+  leads_no_way,
   near_heel,
   step_below_sheer,
 };

@@ -262,6 +262,8 @@ std::string_view words(GeometryCheckPhrase phrase) {
     return "it stands {} m above the waterline, {} beside it at {} m";
   case does_not_count:
     return "{} is off its line or in its lower half, and does not count";
+  case leads_no_way:
+    return "{} leads straight down to {}";
   case near_heel:
     return "it stands {} m above the heel of {}, and no stay is made fast so low";
   case step_below_sheer:
