@@ -40,7 +40,7 @@ PARTS = {"tang", "chainplate", "turnbuckle", "lashing", "tackle", "lever", "hole
          "deadeye", "bush", "link", "junction", "shackle", "hook", "soft-eye", "rope", "wire", "splice", "test-splice", "tape", "cord"}
 SLIPS = ["ten times", "a tenth", "sign lost", "digits exchanged"]
 # The largest share that may be silent, of what is stated of the boat and of the parts, and the least whose cause is named first. Digits
-# that are exchanged are not the same with each seed: with another one 25 % of the boats' and 26 % of the parts' were silent.
+# that are exchanged are not the same with each seed: with another one 28 % of the boats' and 19 % of the parts' were silent.
 BOUNDS = {("boat", ("ten times", "a tenth")): 0.02, ("boat", ("sign lost",)): 0.05, ("boat", ("digits exchanged",)): 0.25,
           ("parts", ("ten times", "a tenth")): 0.0, ("parts", ("digits exchanged",)): 0.25}
 NAMES_CAUSE = 0.95
