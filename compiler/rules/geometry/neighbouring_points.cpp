@@ -250,8 +250,9 @@ private:
           (other.side == point.side || other.side == Side::centre || other.side == Side::starboard) &&
           fitting_of(other) == fitting_of(point))
         others.push_back(&other);
-    // Of two alone the later one is told, and only when they are far apart.
-    if (others.empty() || (others.size() == 1 && others.front() > &point))
+    // Of two alone on a spar the later one is told, and only when they are far apart; on the hull the words
+    // mean a row of plates.
+    if (others.empty() || (others.size() == 1 && (others.front() > &point || point.spar.empty())))
       return;
     const Vector3 centre = middle(others);
     double spread = 0.0;

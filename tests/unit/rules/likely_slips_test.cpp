@@ -165,7 +165,7 @@ TEST(BoatEnvelope, AStayEndsWellAboveTheHeelAndLeadsNoFartherThanHalfARightAngle
     return found_by("point-unlikely", rig).size() + found_by("point-outside", rig).size();
   };
   EXPECT_EQ(tang_at(9000), 0u);
-  EXPECT_GE(tang_at(200), 1u); // 2 % of 9 m
+  EXPECT_GE(tang_at(200), 1u);            // 2 % of 9 m
   Rig low = shroud_to(-4200, 1400, 1000); // 8 m up: 28 degrees
   EXPECT_TRUE(found_by("point-unlikely", low).empty());
   low.points[0].position.z = mm(5000); // 4 m up: more than 45 degrees
