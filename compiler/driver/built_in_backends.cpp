@@ -22,12 +22,12 @@
 #include "plugins/proof-sheet/proof_sheet.hpp"
 #include "plugins/receiving-card/receiving_card.hpp"
 #include "plugins/rig-drawing/rig_drawing.hpp"
+#include "plugins/shop-order/shop_order.hpp"
 #include "plugins/sign-off/sign_off.hpp"
 #include "plugins/spool-plan/spool_plan_backend.hpp"
 #include "plugins/survey-report/survey_report.hpp"
 #include "plugins/take-up/take_up_sheet.hpp"
 #include "plugins/tune-sheet/tune_sheet.hpp"
-#include "plugins/work-order/work_order.hpp"
 
 #include <algorithm>
 #include <exception>
@@ -114,7 +114,7 @@ Backends built_in_backends() {
   result.push_back(std::make_unique<Echo>());
   result.push_back(std::make_unique<KitList>());
   result.push_back(std::make_unique<TuneSheet>());
-  result.push_back(std::make_unique<WorkOrder>());
+  result.push_back(std::make_unique<ShopOrder>());
   return result;
 }
 

@@ -36,7 +36,7 @@ function differences(folder, papers) {
 }
 
 /** `build` makes these when they are named alone. */
-const ASKED_FOR_BY_NAME = ["echo", "kit-list", "tune-sheet", "work-order"];
+const ASKED_FOR_BY_NAME = ["echo", "kit-list", "tune-sheet", "shop-order"];
 
 function usual_back_ends(core, project) {
   core.put("smallest.rig", fs.readFileSync(path.join(project, "examples/smallest.rig")));

@@ -69,7 +69,7 @@ _sheerpole() {
     build)
       case $before in
         --into) value=yes ;;
-        --only) words=$(compgen -W 'bench-card calendar change-sheet checks cord-map cut-list diagram dry-fit-card emergency-splice-card findings index labels measuring-sheet order-list proof-sheet receiving-card rig-drawing sign-off spool-plan survey-report take-up echo kit-list tune-sheet work-order' -- "$word"); value=yes ;;
+        --only) words=$(compgen -W 'bench-card calendar change-sheet checks cord-map cut-list diagram dry-fit-card emergency-splice-card findings index labels measuring-sheet order-list proof-sheet receiving-card rig-drawing sign-off spool-plan survey-report take-up echo kit-list tune-sheet shop-order' -- "$word"); value=yes ;;
         --since) value=yes ;;
         --paper) words=$(compgen -W 'a4 letter' -- "$word"); value=yes ;;
         --depends) value=yes ;;
@@ -107,7 +107,7 @@ _sheerpole() {
     fleet)
       case $before in
         --into) value=yes ;;
-        --only) words=$(compgen -W 'bench-card calendar change-sheet checks cord-map cut-list diagram dry-fit-card emergency-splice-card findings index labels measuring-sheet order-list proof-sheet receiving-card rig-drawing sign-off spool-plan survey-report take-up echo kit-list tune-sheet work-order' -- "$word"); value=yes ;;
+        --only) words=$(compgen -W 'bench-card calendar change-sheet checks cord-map cut-list diagram dry-fit-card emergency-splice-card findings index labels measuring-sheet order-list proof-sheet receiving-card rig-drawing sign-off spool-plan survey-report take-up echo kit-list tune-sheet shop-order' -- "$word"); value=yes ;;
         --paper) words=$(compgen -W 'a4 letter' -- "$word"); value=yes ;;
         --workers) nothing=yes; value=yes ;;
         --form) words=$(compgen -W 'text lines json sarif junit code-quality' -- "$word"); value=yes ;;
@@ -149,7 +149,7 @@ _sheerpole() {
         --into) value=yes ;;
         --sign-with) value=yes ;;
         --key) value=yes ;;
-        --only) words=$(compgen -W 'bench-card calendar change-sheet checks cord-map cut-list diagram dry-fit-card emergency-splice-card findings index labels measuring-sheet order-list proof-sheet receiving-card rig-drawing sign-off spool-plan survey-report take-up echo kit-list tune-sheet work-order' -- "$word"); value=yes ;;
+        --only) words=$(compgen -W 'bench-card calendar change-sheet checks cord-map cut-list diagram dry-fit-card emergency-splice-card findings index labels measuring-sheet order-list proof-sheet receiving-card rig-drawing sign-off spool-plan survey-report take-up echo kit-list tune-sheet shop-order' -- "$word"); value=yes ;;
         --paper) words=$(compgen -W 'a4 letter' -- "$word"); value=yes ;;
         --shop) nothing=yes; value=yes ;;
         --allow-folder) value=yes ;;

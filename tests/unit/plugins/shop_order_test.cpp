@@ -1,4 +1,4 @@
-#include "plugins/work-order/work_order.hpp"
+#include "plugins/shop-order/shop_order.hpp"
 
 #include "backend/card/card_piece.hpp"
 #include "unit/calculate/compiled_rig.hpp"
@@ -10,14 +10,14 @@
 
 #include <algorithm>
 
-namespace sheerpole::work_order_test {
+namespace sheerpole::shop_order_test {
 namespace {
 
 using testing::HasSubstr;
 using testing::Not;
 
 std::vector<Drawing> pages(const Compilation& boat, PaperSize size = PaperSize::a4) {
-  return WorkOrder().pages({.checked = *boat.checked, .paper = size}, boat.checked->rig().boat.title);
+  return ShopOrder().pages({.checked = *boat.checked, .paper = size}, boat.checked->rig().boat.title);
 }
 
 void add_texts(const ShapeGroup& group, std::string& text) {
@@ -36,12 +36,12 @@ std::string words_of(const Compilation& boat) {
   return text;
 }
 
-class WorkOrders : public testing::TestWithParam<const char*> {};
-INSTANTIATE_TEST_SUITE_P(Boats, WorkOrders,
+class ShopOrders : public testing::TestWithParam<const char*> {};
+INSTANTIATE_TEST_SUITE_P(Boats, ShopOrders,
                          testing::Values("pellimoor", "grisolde", "smidgeon", "oddnys-wager", "sallow",
                                          "quillwort"));
 
-TEST_P(WorkOrders, GiveEachPieceItsLengthOrNone) {
+TEST_P(ShopOrders, GiveEachPieceItsLengthOrNone) {
   const Compilation boat = test::example_with(GetParam(), "");
   ASSERT_TRUE(boat.checked);
   const std::string words = words_of(boat);
@@ -62,7 +62,7 @@ TEST_P(WorkOrders, GiveEachPieceItsLengthOrNone) {
   EXPECT_EQ(words.find("NOT YET") != std::string::npos, any_draft);
 }
 
-TEST_P(WorkOrders, AreWellSetOnBothSheets) {
+TEST_P(ShopOrders, AreWellSetOnBothSheets) {
   const Compilation boat = test::example_with(GetParam(), "");
   ASSERT_TRUE(boat.checked);
   for (const PaperSize size : {PaperSize::a4, PaperSize::letter})
@@ -101,7 +101,7 @@ stay shroud {
 }
 )";
 
-TEST(WorkOrder, WhatIsStatedIsNoBlank) {
+TEST(ShopOrder, WhatIsStatedIsNoBlank) {
   const Compilation boat = test::compiled(stays);
   ASSERT_TRUE(boat.checked);
   const std::string words = words_of(boat);
@@ -113,7 +113,7 @@ TEST(WorkOrder, WhatIsStatedIsNoBlank) {
 
 // 10 000 less twice 16 is 9968 mm at the dock; 1000 N and 100 N apart over 3300 kN stretch it by 900/3.3e6
 // of that, 2.7 mm: on the bench it measures 9965.
-TEST(WorkOrder, TheShopMeasuresUnderItsOwnPull) {
+TEST(ShopOrder, TheShopMeasuresUnderItsOwnPull) {
   std::string text = stays;
   text.insert(text.find("  line: hmpe-9"), "  dock-tension: 1000 N measured\n  bench-tension: 100 N\n");
   const Compilation boat = test::compiled(text);
@@ -123,7 +123,7 @@ TEST(WorkOrder, TheShopMeasuresUnderItsOwnPull) {
   EXPECT_THAT(words, HasSubstr("9968 mm"));
 }
 
-TEST(WorkOrder, WhatIsMadeIsNotOrderedAgain) {
+TEST(ShopOrder, WhatIsMadeIsNotOrderedAgain) {
   const Compilation boat =
       test::compiled(stays + "piece of shroud.port {\n  stage: cut\n  date: 2026-04-01\n}\n");
   ASSERT_TRUE(boat.checked);
@@ -132,7 +132,7 @@ TEST(WorkOrder, WhatIsMadeIsNotOrderedAgain) {
   EXPECT_THAT(words, HasSubstr("not part of this order: shroud.port"));
 }
 
-TEST(WorkOrder, HoldsNamesOfManyAlphabetsAndARigWithoutStays) {
+TEST(ShopOrder, HoldsNamesOfManyAlphabetsAndARigWithoutStays) {
   for (const std::string& text : {test::forty_pairs(), std::string("language 1\nboat \"Bare\" { }\n")}) {
     const Compilation boat = test::compiled(text);
     ASSERT_TRUE(boat.checked);
@@ -142,4 +142,4 @@ TEST(WorkOrder, HoldsNamesOfManyAlphabetsAndARigWithoutStays) {
 }
 
 } // namespace
-} // namespace sheerpole::work_order_test
+} // namespace sheerpole::shop_order_test

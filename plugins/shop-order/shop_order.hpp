@@ -10,8 +10,8 @@ namespace sheerpole {
 
 /// What a shop that makes the pieces has to know, and blanks for what the two have to agree on: no number
 /// to cut to stands on it of a piece that is a DRAFT, and pieces on record are not ordered again.
-struct WorkOrder final : PagesBackend {
-  WorkOrder();
+struct ShopOrder final : PagesBackend {
+  ShopOrder();
   std::vector<Drawing> pages(const BackendRequest& request, const std::string& boat) const override;
 };
 

@@ -1,4 +1,4 @@
-#include "plugins/work-order/work_order.hpp"
+#include "plugins/shop-order/shop_order.hpp"
 
 #include "backend/card/card_piece.hpp"
 #include "backend/page/page_flow.hpp"
@@ -115,12 +115,12 @@ std::vector<std::string> draft_of(const CheckedRig& checked, const std::vector<c
 
 } // namespace
 
-WorkOrder::WorkOrder()
+ShopOrder::ShopOrder()
     : PagesBackend(
-          {"work-order", "work-order", "Work order",
+          {"shop-order", "shop-order", "Work order",
            "for a shop that makes the pieces: lengths, ends, pulls, and what the two have to agree on"}) {}
 
-std::vector<Drawing> WorkOrder::pages(const BackendRequest& request, const std::string& boat) const {
+std::vector<Drawing> ShopOrder::pages(const BackendRequest& request, const std::string& boat) const {
   const CheckedRig& checked = request.checked;
   const std::vector<CardPiece> cards = card_pieces(checked);
   std::vector<const CardPiece*> wanted, made;
