@@ -3,6 +3,7 @@
 #include "model/fact_name.hpp"
 #include "rules/check_report.hpp"
 #include "rules/check_table.hpp"
+#include "rules/geometry/point_uses.hpp"
 #include "wording/checks/geometry_phrases.hpp"
 
 #include <algorithm>
@@ -54,7 +55,6 @@ constexpr Bound along_mast_degrees{4.0, 0.3};  // the least angle of a stay from
 constexpr Bound off_mast_degrees{45.0, 70.0};  // the most
 constexpr Bound pair_apart{0.1, 0.01};         // least distance from the centreline, of half the beam
 constexpr Bound pair_on_hulls{0.12, 0.02};     // the same, ahead on a boat of several hulls
-constexpr double multihull_beam = 0.42;        // of the length overall
 constexpr double pair_amidships = 0.3;         // the same near the mast
 constexpr double one_height_metres = 0.25;     // of fittings that sit together
 constexpr double upright = 0.5; // a mast that leans by more than 60 degrees is being raised or lowered
@@ -77,29 +77,10 @@ Local local(const Spar& spar, const Vector3& place) {
   return {on(0), on(1), on(2)};
 }
 
-/// What a point is for, by the stays and the spreaders.
-struct Uses {
-  std::vector<const Stay*> begins, ends, passes;
-  const Spreader* root_of = nullptr;
-  const Spreader* tip_of = nullptr;
-};
-
 class Envelope {
 public:
   Envelope(const Rig& rig, CheckReport& report)
-      : rig_(rig), report_(report), errors_(report.check() == "point-outside"), uses_(rig.points.size()) {
-    for (const Stay& stay : rig.stays) {
-      if (stay.path.size() < 2)
-        continue;
-      uses_[stay.path.front().point.index()].begins.push_back(&stay);
-      uses_[stay.path.back().point.index()].ends.push_back(&stay);
-      for (std::size_t i = 1; i + 1 < stay.path.size(); ++i)
-        uses_[stay.path[i].point.index()].passes.push_back(&stay);
-    }
-    for (const Spreader& spreader : rig.spreaders) {
-      uses_[spreader.root.index()].root_of = &spreader;
-      uses_[spreader.tip.index()].tip_of = &spreader;
-    }
+      : rig_(rig), report_(report), errors_(report.check() == "point-outside"), uses_(point_uses(rig)) {
     const auto& facts = rig.boat.particulars;
     overall_ = fact_length(facts, fact_names.length_overall);
     beam_ = fact_length(facts, fact_names.beam);
@@ -145,7 +126,7 @@ private:
 
   bool aloft(std::size_t index) const {
     const Point& point = rig_.points[index];
-    const Uses& use = uses_[index];
+    const PointUses& use = uses_[index];
     return use.tip_of == nullptr && use.ends.empty() && !use.begins.empty() &&
            (point.spar.empty() || mast(point) != nullptr) &&
            std::none_of(use.begins.begin(), use.begins.end(),
@@ -157,14 +138,14 @@ private:
   }
   /// On the hull or the deck: where stays end, and on no spar.
   bool on_deck(std::size_t index) const {
-    const Uses& use = uses_[index];
+    const PointUses& use = uses_[index];
     return rig_.points[index].spar.empty() && !use.ends.empty() && use.begins.empty() &&
            use.tip_of == nullptr && use.root_of == nullptr &&
            (!mast_of(rig_, rig_.points[index]) || low_over_sheer(rig_.points[index]));
   }
   /// Whether a stay that ends here comes down from a mast, or over a spreader: a bobstay may end at the
   /// waterline.
-  bool held_from_aloft(const Uses& use) const {
+  bool held_from_aloft(const PointUses& use) const {
     return std::any_of(use.ends.begin(), use.ends.end(), [&](const Stay* stay) {
       const PointId before = stay->path[stay->path.size() - 2].point;
       if (stay->path.size() > 2)
@@ -226,7 +207,7 @@ private:
 
   void look_at(std::size_t index) {
     const Point& point = rig_.points[index];
-    const Uses& use = uses_[index];
+    const PointUses& use = uses_[index];
     if (told_by_twin(point) || (use.begins.empty() && use.ends.empty() && use.passes.empty() &&
                                 use.tip_of == nullptr && use.root_of == nullptr))
       return;
@@ -301,7 +282,7 @@ private:
       judge(seen, z / sheer, under_sheer, true, words, place(sheer_), {P::the_sheer});
   }
 
-  void look_on_deck(Seen& seen, const Uses& use) {
+  void look_on_deck(Seen& seen, const PointUses& use) {
     const Point& point = *seen.point;
     const double y = std::abs(point.position.y.metres());
     const bool pair = point.side != Side::centre;
@@ -364,7 +345,7 @@ private:
     }
   }
 
-  void look_aloft(Seen& seen, const Uses& use, bool begins) {
+  void look_aloft(Seen& seen, const PointUses& use, bool begins) {
     const Point& point = *seen.point;
     const double z = point.position.z.metres();
     if (overall_ && begins)
@@ -396,7 +377,7 @@ private:
     }
   }
 
-  void look_on_spar(Seen& seen, const Spar& spar, const Uses& use) {
+  void look_on_spar(Seen& seen, const Spar& spar, const PointUses& use) {
     const Local at = local(spar, seen.point->position);
     const auto length = fact_length(spar.particulars, fact_names.length);
     const double along = stands(spar) ? at.along : spar.sort == SparSort::bowsprit ? at.x : -at.x;
@@ -505,7 +486,7 @@ private:
 
   /// Whether a stay goes over this tip and on to the deck: a strut of a diamond or a jumper points
   /// anywhere.
-  bool to_deck(const Uses& use) const {
+  bool to_deck(const PointUses& use) const {
     return std::any_of(use.passes.begin(), use.passes.end(),
                        [&](const Stay* stay) { return on_deck(stay->path.back().point.index()); });
   }
@@ -519,7 +500,7 @@ private:
     return {std::abs(way.y), -way.x, way.z};
   }
 
-  void look_at_tip(Seen& seen, const Uses& use) {
+  void look_at_tip(Seen& seen, const PointUses& use) {
     const Spreader& spreader = *use.tip_of;
     if (spreader.side == Side::centre)
       return;
@@ -564,7 +545,7 @@ private:
   CheckReport& report_;
   bool errors_;
   bool lowered_ = false;
-  std::vector<Uses> uses_;
+  std::vector<PointUses> uses_;
   std::optional<Sourced<Length>> overall_, beam_, sheer_, triangle_, hoist_;
 };
 

@@ -3,6 +3,7 @@
 #include "model/fact_name.hpp"
 #include "rules/check_report.hpp"
 #include "rules/check_table.hpp"
+#include "rules/geometry/point_uses.hpp"
 #include "wording/checks/geometry_phrases.hpp"
 
 #include <algorithm>
@@ -47,7 +48,6 @@ constexpr double alone_above_metres = 0.25; // a plate above its one neighbour a
 constexpr double tang_times = 5.0;          // of tangs on the fore side of one mast, before its line
 constexpr double tang_metres = 0.04;
 constexpr double hull_metres = 0.1;
-constexpr double multihull_beam = 0.42; // of the length overall; her bows are a pair ahead of the stem
 
 double metres_apart(const Vector3& a, const Vector3& b) {
   return magnitude(vector_between(space_point(a), space_point(b)));
@@ -77,27 +77,9 @@ std::optional<std::pair<std::string_view, int>> numbered(std::string_view name) 
   return std::pair(name.substr(0, dash), number);
 }
 
-/// What stays make of a point.
-struct Uses {
-  std::vector<const Stay*> begins, ends;
-  bool tip = false, root = false, passed = false;
-};
-
 class Neighbours {
 public:
-  Neighbours(const Rig& rig, CheckReport& report) : rig_(rig), report_(report), uses_(rig.points.size()) {
-    for (const Stay& stay : rig.stays) {
-      if (stay.path.size() < 2)
-        continue;
-      uses_[stay.path.front().point.index()].begins.push_back(&stay);
-      uses_[stay.path.back().point.index()].ends.push_back(&stay);
-      for (std::size_t i = 1; i + 1 < stay.path.size(); ++i)
-        uses_[stay.path[i].point.index()].passed = true;
-    }
-    for (const Spreader& spreader : rig.spreaders) {
-      uses_[spreader.root.index()].root = true;
-      uses_[spreader.tip.index()].tip = true;
-    }
+  Neighbours(const Rig& rig, CheckReport& report) : rig_(rig), report_(report), uses_(point_uses(rig)) {
     overall_ = fact_length(rig.boat.particulars, fact_names.length_overall);
     beam_ = fact_length(rig.boat.particulars, fact_names.beam);
     sheer_ = fact_length(rig.boat.particulars, fact_names.sheer_at_mast);
@@ -112,10 +94,10 @@ public:
   void look() {
     for (std::size_t i = 0; i < rig_.points.size(); ++i) {
       const Point& point = rig_.points[i];
-      const Uses& use = uses_[i];
+      const PointUses& use = uses_[i];
       const bool alone = point.overridden || !point.twin || rig_[*point.twin].overridden;
       if ((!alone && point.side == Side::port) ||
-          (use.begins.empty() && use.ends.empty() && !use.passed && !use.root))
+          (use.begins.empty() && use.ends.empty() && use.passes.empty() && use.root_of == nullptr))
         continue;
       seen_ = {&point, alone ? point.name : point.base};
       look_at_row(point);
@@ -158,9 +140,9 @@ private:
 
   /// Where stays end on the hull, or on the deck.
   bool on_deck(std::size_t index) const {
-    const Uses& use = uses_[index];
-    return rig_.points[index].spar.empty() && !use.ends.empty() && use.begins.empty() && !use.tip &&
-           !use.root;
+    const PointUses& use = uses_[index];
+    return rig_.points[index].spar.empty() && !use.ends.empty() && use.begins.empty() &&
+           use.tip_of == nullptr && use.root_of == nullptr;
   }
 
   void judge(bool odd, const Remark& words, const std::optional<Span>& other, P label) {
@@ -281,7 +263,7 @@ private:
           overall_->provenance.place, P::the_length_overall);
   }
 
-  void look_at_heights(const Point& point, const Uses& use) {
+  void look_at_heights(const Point& point, const PointUses& use) {
     const double z = point.position.z.metres();
     if (point.side != Side::centre) {
       look_at_plates(point, use, z);
@@ -311,7 +293,7 @@ private:
           P::the_stem);
   }
 
-  void look_at_bobstay(const Uses& use, double z) {
+  void look_at_bobstay(const PointUses& use, double z) {
     for (const Stay* stay : use.ends) {
       const Spar* sprit = find_spar(rig_, rig_[stay->path.front().point].spar);
       if (sprit == nullptr || sprit->sort != SparSort::bowsprit)
@@ -322,7 +304,7 @@ private:
     }
   }
 
-  void look_at_plates(const Point& point, const Uses& use, double z) {
+  void look_at_plates(const Point& point, const PointUses& use, double z) {
     if (!held_from_aloft(use)) {
       if (sheer_)
         judge(z < low_over_sheer * sheer_->value.metres(),
@@ -366,7 +348,7 @@ private:
   }
 
   /// A shroud over a spreader that sweeps aft ends behind the mast.
-  void look_at_spreader(const Point& point, const Uses& use) {
+  void look_at_spreader(const Point& point, const PointUses& use) {
     for (const Stay* stay : use.ends)
       for (const Spreader& spreader : rig_.spreaders) {
         if (spreader.side != point.side || spreader.side == Side::centre ||
@@ -390,7 +372,7 @@ private:
   }
 
   /// Of two stays that lead forward from one mast, both are made fast on its fore side.
-  void look_at_tangs(const Point& point, const Uses& use) {
+  void look_at_tangs(const Point& point, const PointUses& use) {
     const Spar* mast = find_spar(rig_, point.spar);
     if (mast == nullptr || !stands(*mast) || point.side != Side::centre)
       return;
@@ -416,14 +398,14 @@ private:
 
   /// The tangs on the sides of a mast say how thick it is. What is stated on its line is not held against
   /// it.
-  void look_at_thickness(const Spar& mast, const Point& point, const Uses& use, double own) {
+  void look_at_thickness(const Spar& mast, const Point& point, const PointUses& use, double own) {
     if ((use.begins.empty() && use.ends.empty()) || own == 0.0)
       return;
     const Point* side = nullptr;
     for (std::size_t i = 0; i < rig_.points.size(); ++i) {
       const Point& other = rig_.points[i];
       if (other.spar == point.spar && other.side == Side::starboard && !uses_[i].begins.empty() &&
-          !uses_[i].tip && (side == nullptr || other.position.y < side->position.y))
+          uses_[i].tip_of == nullptr && (side == nullptr || other.position.y < side->position.y))
         side = &other;
     }
     if (side == nullptr)
@@ -435,7 +417,7 @@ private:
   }
 
   /// A stay from one mast to another holds both near their heads.
-  void look_between_masts(const Spar& mast, const Point& point, const Uses& use) {
+  void look_between_masts(const Spar& mast, const Point& point, const PointUses& use) {
     const bool between = std::any_of(use.ends.begin(), use.ends.end(), [&](const Stay* stay) {
       const Spar* other = find_spar(rig_, rig_[stay->path.front().point].spar);
       return other != nullptr && other != &mast && stands(*other);
@@ -455,7 +437,7 @@ private:
             highest->provenance.place, P::the_other_tang);
   }
 
-  bool leads_forward(const Uses& use, const Point& from) const {
+  bool leads_forward(const PointUses& use, const Point& from) const {
     return std::any_of(use.begins.begin(), use.begins.end(), [&](const Stay* stay) {
       const Vector3& end = rig_[stay->path.back().point].position;
       return (end.x - from.position.x).metres() > 0.05 * (from.position.z - end.z).metres();
@@ -474,7 +456,7 @@ private:
     return nearest;
   }
   /// Not from a bowsprit: its stays go down to the waterline and along the topsides.
-  bool held_from_aloft(const Uses& use) const {
+  bool held_from_aloft(const PointUses& use) const {
     return std::any_of(use.ends.begin(), use.ends.end(), [&](const Stay* stay) {
       const Spar* spar = find_spar(rig_, rig_[stay->path.front().point].spar);
       return spar == nullptr || stands(*spar);
@@ -483,7 +465,7 @@ private:
 
   const Rig& rig_;
   CheckReport& report_;
-  std::vector<Uses> uses_;
+  std::vector<PointUses> uses_;
   const Point* stem_ = nullptr; ///< the foremost end of a stay on the centreline of the hull
   std::optional<Sourced<Length>> overall_, beam_, sheer_;
   Seen seen_;

@@ -11,10 +11,10 @@ import { stale_note } from "./numbers_view.js";
 /** Which paper belongs to which part of the job; what is not named stands at the end. */
 const JOB = [
   ["measure", ["index", "measuring-sheet", "cord-map"]],
-  ["order", ["order-list", "spool-plan", "receiving-card"]],
+  ["order", ["order-list", "spool-plan", "shop-order", "receiving-card"]],
   ["bench", ["bench-card", "cut-list", "labels"]],
   ["aloft", ["dry-fit-card", "take-up", "tune-sheet", "sign-off"]],
-  ["over", ["survey-report", "proof-sheet", "emergency-splice-card", "rig-drawing", "diagram", "calendar", "checks", "findings"]],
+  ["over", ["survey-report", "proof-sheet", "emergency-splice-card", "kit-list", "rig-drawing", "diagram", "calendar", "checks", "findings"]],
 ];
 /** The names of all papers; to know them each is made, so they are asked for when somebody looks. */
 const names = { of: null, all: [], asking: null };
