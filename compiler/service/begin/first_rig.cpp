@@ -1,7 +1,6 @@
 #include "service/begin/first_rig.hpp"
 
 #include "base/code_point.hpp"
-#include "base/internal_error.hpp"
 #include "service/compile.hpp"
 
 #include <fmt/format.h>
@@ -213,12 +212,12 @@ private:
                        stay, cord, tally);
   }
 
-  /// A reading of each stay and side, of the length that the points give.
+  /// A reading of each stay and side, of the length that the points give; none where they give none.
   std::string runs(const std::string& so_far) const {
     OneTextReader reader("first.rig", so_far);
     const Compilation drawn = compile("first.rig", reader, {});
-    if (!drawn.derived)
-      internal_error("the start of " + numbers_.rig + " does not compile");
+    if (!drawn.derived) // a number that no boat has: the file is looked at as a whole, and that is told
+      return {};
     std::string text;
     for (const DerivedStay& stay : drawn.derived->stays)
       text += fmt::format("reading of {} {{\n  method: tape\n"
