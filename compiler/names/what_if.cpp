@@ -34,6 +34,7 @@ struct Declared {
   std::string name;
   Sort sort = Sort::let;
   std::string kind = {};
+  std::string on = {}; ///< of a point: the spar from whose heel it is stated; empty: boat axes
 };
 
 std::vector<Declared> declared_in(const std::vector<std::shared_ptr<const SyntaxTree>>& trees) {
@@ -50,7 +51,7 @@ std::vector<Declared> declared_in(const std::vector<std::shared_ptr<const Syntax
       if (declaration->kind.text == "points") {
         for (const Entry& entry : declaration->block.entries)
           if (const auto* point = std::get_if<Property>(&entry))
-            result.push_back({point->name.text, Declared::Sort::point});
+            result.push_back({point->name.text, Declared::Sort::point, {}, declaration->on.text});
       } else if (!declaration->name.missing()) {
         result.push_back({declaration->name.text, Declared::Sort::declaration, declaration->kind.text});
       }
@@ -70,7 +71,8 @@ std::string statement(const Declared& head, const std::vector<std::string>& path
     return path.size() == 1 ? "let " + head.name + " = " + value : "";
   case Declared::Sort::point:
     if (path.size() == 1 || (path.size() == 2 && is_side(path[1])))
-      return "points { " + head.name + (path.size() == 2 ? "." + path[1] : "") + ": " + value + " }";
+      return (head.on.empty() ? "points { " : "points on " + head.on + " { ") + head.name +
+             (path.size() == 2 ? "." + path[1] : "") + ": " + value + " }";
     return "";
   case Declared::Sort::declaration:
     break;

@@ -12,7 +12,9 @@ namespace sheerpole {
 
 /// Makes a file in memory, "command line", of settings such as
 ///   mast-step=25 mm                      the value of a `let`
-///   plate-a=(0, 1.4, 1.1) m              the place of a point; plate-a.port for one side
+///   plate-a=(0, 1.4, 1.1) m              the place of a point; plate-a.port for one side. As the file
+///   states
+///                                        it: of `points on mast` from the heel of that mast
 ///   toggle-12.length=90 mm               a property of a declaration
 ///   cap-shroud.port.pin-to-pin=11 m      a property of one side of a stay
 ///   forestay.turnbuckle-12.open=60 %     how a part in the stack of a stay is set

@@ -140,8 +140,7 @@ export function tryables(answers) {
     if (entry.type === "size" || entry.type === "count" || entry.type === "quantity-list") return [];
     const value = without_source(entry.written);
     const source = entry.written.slice(value.length);
-    // A point that a spar carries is stated from its heel, and set for a trial from the waterline.
-    if (value.startsWith("(")) return entry.property === "" && !outer?.on ? of_point(entry, value, source) : [];
+    if (value.startsWith("(")) return entry.property === "" ? of_point(entry, value, source) : [];
     const name = name_of(entry, outer);
     const found = NUMBER.exec(value);
     const stay = outer?.kind === "stay" ? outer.name : "";
