@@ -79,6 +79,10 @@ std::string_view words(TunePhrase phrase) {
     return "the tension of {} is wished for, and it is not set up";
   case TunePhrase::wish_without_break_load:
     return "a share of its break load is wished for {}, and the break load of its line is not stated";
+  case TunePhrase::wished_twice:
+    return "the {1} of {0} is wished for twice: the later wish counts, and one of the command line is "
+           "later "
+           "than those of the file";
   case TunePhrase::wish_of_no_mast:
     return "something is wished of {}, which is no mast with stays";
   case TunePhrase::wish_of_no_place:

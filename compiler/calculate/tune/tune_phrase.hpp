@@ -51,6 +51,7 @@ enum class TunePhrase : std::uint16_t {
   wish_without_break_load,
   wish_of_no_mast,
   wish_of_no_place,
+  wished_twice,
   // What was taken so, and what is not in the model.
   mast_taken_not_twisting,
   left_out,

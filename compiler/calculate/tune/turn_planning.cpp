@@ -70,6 +70,20 @@ private:
     return std::nullopt;
   }
 
+  /// The later of two wishes for one quantity counts, as one on the command line does over the file's;
+  /// a plan between both would be neither.
+  void add_wish(const TuneWish& wish, FactName name) {
+    const auto same = std::ranges::find(result_.wishes, wish.quantity, &TuneWish::quantity);
+    if (same == result_.wishes.end()) {
+      result_.wishes.push_back(wish);
+      return;
+    }
+    *same = wish;
+    if (wished_twice_.emplace(wish.record, name.text).second) // both sides are told as one
+      result_.not_understood.push_back(
+          {TunePhrase::wished_twice, {Words{wish.record->of}, Words{std::string(name.text)}}});
+  }
+
   void add_tension(const Record& record) {
     const auto wished = fact_number(record.facts, fact_names.tension);
     for (const StayId id : record.stays) {
@@ -86,9 +100,10 @@ private:
       }
       const double unit = share ? *stay->break_newtons : 1.0;
       const auto number = static_cast<std::size_t>(stay - tuned_.model.stays.begin());
-      result_.wishes.push_back(
-          {&record, *quantity(Kind::tension, number), unit * wished->value,
-           wished->tolerance ? unit * *wished->tolerance : tension_within * unit * wished->value});
+      const TuneWish wish{&record, *quantity(Kind::tension, number), unit * wished->value,
+                          wished->tolerance ? unit * *wished->tolerance
+                                            : tension_within * unit * wished->value};
+      add_wish(wish, fact_names.tension);
       if (record.stays.size() < 2 && rig_[id].side != Side::centre)
         one_sided_ = true;
     }
@@ -103,9 +118,9 @@ private:
           {TunePhrase::wish_of_no_place, {Words{record.of}, Words{std::string(name.text)}}});
       return;
     }
-    result_.wishes.push_back({&record, *at,
-                              wished->value.millimetres() + (from_now ? result_.now[*at] : 0.0),
-                              wished->tolerance ? wished->tolerance->millimetres() : place_within_mm});
+    const TuneWish wish{&record, *at, wished->value.millimetres() + (from_now ? result_.now[*at] : 0.0),
+                        wished->tolerance ? wished->tolerance->millimetres() : place_within_mm};
+    add_wish(wish, name);
   }
 
   void add_mast(const Record& record) {
@@ -178,6 +193,7 @@ private:
   const TunedRig& tuned_;
   TurnPlanning result_;
   bool one_sided_ = false;
+  std::set<std::pair<const Record*, std::string_view>> wished_twice_; ///< and what of it
 };
 
 } // namespace

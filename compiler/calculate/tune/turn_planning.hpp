@@ -19,10 +19,11 @@ struct TuneWish {
 /// The turns that bring what is wished for.
 struct TurnPlanning {
   std::vector<TuneWish> wishes;
-  std::vector<Remark> not_understood; ///< wishes that speak of what is not in the model
-  std::vector<TurnedStays> screws;    ///< what is turned: pairs, or each by itself
-  statics::TurnPlan plan;             ///< by wish and screw of these
-  std::vector<double> now;            ///< by quantity of the rig
+  std::vector<Remark>
+      not_understood; ///< wishes that speak of what is not in the model, or that another takes the place of
+  std::vector<TurnedStays> screws; ///< what is turned: pairs, or each by itself
+  statics::TurnPlan plan;          ///< by wish and screw of these
+  std::vector<double> now;         ///< by quantity of the rig
   std::vector<double> after;
   /// In an order that can be followed; nothing when on the way some state does not stand.
   std::optional<std::vector<statics::PlannedTurn>> steps;
