@@ -197,7 +197,7 @@ std::string change_text(const BackendRequest& request) {
   page.wrapped("", "Stays that are not named here stay as they are. It is taken that the old pieces were "
                    "made as the old file says. One stay at a time, and hold the mast by something else "
                    "meanwhile.");
-  const std::vector<StayWords> stays = stay_words(is, change);
+  const std::vector<StayWords> stays = stay_words(was, is, change);
   if (stays.empty())
     page.wrapped("", no_stay_words(is, change));
   for (const StayWords& words : stays)

@@ -17,9 +17,16 @@ namespace sheerpole {
 
 namespace {
 
-LengthRow row_of(std::string name, const ChangedLength& length, StayChange::Kind kind) {
-  const Tenths was = Tenths::of(length.was);
-  const Tenths is = Tenths::of(length.is);
+/// What the cut list and the cards print of a length before and after, where there was and is one.
+struct PrintedBoth {
+  std::optional<Tenths> was;
+  std::optional<Tenths> is;
+};
+
+LengthRow row_of(std::string name, const ChangedLength& length, const PrintedBoth& printed,
+                 StayChange::Kind kind) {
+  const Tenths was = printed.was.value_or(Tenths::of(length.was));
+  const Tenths is = printed.is.value_or(Tenths::of(length.is));
   LengthRow row{std::move(name), format_total(length.unknown_was, was), format_total(length.unknown_is, is),
                 ""};
   if (kind == StayChange::Kind::added)
@@ -63,17 +70,46 @@ bool any_waits(const CheckedRig& is, const std::string& line) {
   return false;
 }
 
-StayWords words_of(const CheckedRig& is, const StayChange& change) {
-  StayWords words{.name = change.stay,
-                  .title = change.title,
-                  .side = {},
-                  .kind = change.kind == StayChange::Kind::added     ? "is new"
-                          : change.kind == StayChange::Kind::removed ? "is gone"
-                                                                     : "",
-                  .why = {},
-                  .lengths = {row_of("pin-to-pin", change.pin_to_pin, change.kind)},
-                  .lines = {},
-                  .change = change};
+const DerivedStay* derived_of(const CheckedRig& checked, const std::string& stay) {
+  const auto& stays = checked.derived().stays;
+  const auto found = std::ranges::find(stays, stay, [&](const DerivedStay& one) -> const std::string& {
+    return checked.rig()[one.stay].name;
+  });
+  return found == stays.end() ? nullptr : &*found;
+}
+
+std::optional<Tenths> printed_pin_to_pin(const CheckedRig& checked, const std::string& stay) {
+  const DerivedStay* derived = derived_of(checked, stay);
+  return derived == nullptr ? std::nullopt : std::optional(printed_total(derived->pin_to_pin));
+}
+
+std::optional<PieceSum> printed_piece(const CheckedRig& checked, const std::string& stay,
+                                      const std::string& piece) {
+  if (const DerivedStay* derived = derived_of(checked, stay))
+    for (const Piece& one : derived->pieces)
+      if (one.name == piece)
+        return piece_sum(checked.rig(), *derived, one);
+  return std::nullopt;
+}
+
+std::optional<Tenths> total_of(const std::optional<PieceSum>& sum, SumSection::Kind kind) {
+  return sum ? std::optional(sum->section(kind).total) : std::nullopt;
+}
+
+StayWords words_of(const CheckedRig& was, const CheckedRig& is, const StayChange& change) {
+  StayWords words{
+      .name = change.stay,
+      .title = change.title,
+      .side = {},
+      .kind = change.kind == StayChange::Kind::added     ? "is new"
+              : change.kind == StayChange::Kind::removed ? "is gone"
+                                                         : "",
+      .why = {},
+      .lengths = {row_of("pin-to-pin", change.pin_to_pin,
+                         {printed_pin_to_pin(was, change.stay), printed_pin_to_pin(is, change.stay)},
+                         change.kind)},
+      .lines = {},
+      .change = change};
   for (const ChangedInput& input : change.why)
     words.why.push_back(input_words(input));
   for (const PieceChange& piece : change.pieces) {
@@ -81,9 +117,15 @@ StayWords words_of(const CheckedRig& is, const StayChange& change) {
     const StayChange::Kind kind = piece.line_was.empty()  ? StayChange::Kind::added
                                   : piece.line_is.empty() ? StayChange::Kind::removed
                                                           : StayChange::Kind::changed;
+    const auto before = printed_piece(was, change.stay, piece.name);
+    const auto now = printed_piece(is, change.stay, piece.name);
+    const PrintedBoth body{piece.as_made ? std::nullopt : total_of(before, SumSection::Kind::body),
+                           total_of(now, SumSection::Kind::body)};
+    const PrintedBoth cut_totals{total_of(before, SumSection::Kind::cut),
+                                 total_of(now, SumSection::Kind::cut)};
     words.lengths.push_back(
-        row_of("body" + of + (piece.as_made ? ", was as it came out" : ""), piece.body, kind));
-    words.lengths.push_back(row_of("cut" + of, piece.cut, kind));
+        row_of("body" + of + (piece.as_made ? ", was as it came out" : ""), piece.body, body, kind));
+    words.lengths.push_back(row_of("cut" + of, piece.cut, cut_totals, kind));
     LengthRow& cut = words.lengths.back();
     if (piece.incomplete_was && !cut.was.empty()) {
       cut.was = not_complete;
@@ -209,11 +251,11 @@ RigChange change_of(const CheckedRig& was, const CheckedRig& is) {
                       [&was](const Piece& piece) { return !was.draft_reasons(piece).empty(); });
 }
 
-std::vector<StayWords> stay_words(const CheckedRig& is, const RigChange& change) {
+std::vector<StayWords> stay_words(const CheckedRig& was, const CheckedRig& is, const RigChange& change) {
   std::vector<StayWords> all;
   std::vector<std::vector<std::string>> prints;
   for (const StayChange& stay : change.stays) {
-    StayWords words = words_of(is, stay);
+    StayWords words = words_of(was, is, stay);
     const std::vector<std::string> print = print_of(words);
     bool alike = false;
     for (std::size_t i = 0; i < all.size() && !alike; ++i)
@@ -354,7 +396,7 @@ void add_change(const CheckedRig& was, const CheckedRig& is, Document& document)
   const std::vector<Strip> new_strips = strip_contents(is);
   if (change.stays.empty())
     document.blocks.emplace_back(DocumentText{no_stay_words(is, change)});
-  for (const StayWords& words : stay_words(is, change)) {
+  for (const StayWords& words : stay_words(was, is, change)) {
     document.blocks.emplace_back(DocumentHeading{words.name + led_by(": ", words.title) +
                                                      led_by(", ", words.side) + led_by(", ", words.kind),
                                                  3, "change-" + words.name});

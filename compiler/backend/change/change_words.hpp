@@ -34,9 +34,9 @@ struct StayWords {
   StayChange change;              ///< of the first stay
 };
 
-/// The stays of a change to the rig `is`. Of a pair that changes alike to the last word one stands for
-/// both.
-std::vector<StayWords> stay_words(const CheckedRig& is, const RigChange& change);
+/// The stays of a change from the rig `was` to the rig `is`, with the lengths that the cut lists of both
+/// print. Of a pair that changes alike to the last word one stands for both.
+std::vector<StayWords> stay_words(const CheckedRig& was, const CheckedRig& is, const RigChange& change);
 
 /// "toggle-12, length: 82 mm becomes 90 mm".
 std::string input_words(const ChangedInput& input);
