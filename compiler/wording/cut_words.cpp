@@ -76,6 +76,10 @@ std::string_view words(CutPhrase phrase) {
   case CutPhrase::eye_ways_block:
     return "the test eye round {} used {}, the shape of its seat asks for {}, more than one rope diameter "
            "apart";
+  case CutPhrase::eye_allowance_apart:
+    return "Eye round {}: the splice states {}; the shape of the seat: {}. They are {} apart: wrap the "
+           "rope "
+           "round this very part before cutting.";
   case CutPhrase::eye_ways_mend:
     return "wrap the rope round {} again, or measure diameter and throat of its rope-seat again";
   case CutPhrase::ways_far_apart:

@@ -14,21 +14,22 @@ namespace sheerpole {
 
 namespace {
 
-/// A test eye that the shape of its seat contradicts is boxed on the card; by more than a diameter of the
+/// An eye that the shape of its seat contradicts is boxed on the card; by more than a diameter of the
 /// rope it blocks.
 void compare_eye(const Rig& rig, const SplicedEnd& end, EndUse& use) {
   const auto ways = eye_ways(end);
   const auto limit = rig.limits.length(Limit::eye_ways_apart);
   if (!ways || !limit)
     return;
-  const Length apart = magnitude(ways->wrap - ways->geometry);
+  const Length apart = magnitude(ways->stated - ways->geometry);
   constexpr Length rounding = Length::millimetres(0.001);
   if (apart > *limit + rounding)
-    use.end.boxed = {CutPhrase::eye_ways_apart, {end.end.item->part, ways->wrap, ways->geometry, apart}};
-  if (apart > end.rope->diameter.value + rounding)
-    use.blocked.push_back({{CutPhrase::eye_ways_block, {end.end.item->part, ways->wrap, ways->geometry}},
+    use.end.boxed = {ways->wrapped ? CutPhrase::eye_ways_apart : CutPhrase::eye_allowance_apart,
+                     {end.end.item->part, ways->stated, ways->geometry, apart}};
+  if (ways->wrapped && apart > end.rope->diameter.value + rounding)
+    use.blocked.push_back({{CutPhrase::eye_ways_block, {end.end.item->part, ways->stated, ways->geometry}},
                            {CutPhrase::eye_ways_mend, {end.end.item->part}},
-                           end.end.part->wrap->provenance.place.value_or(end.end.part->place)});
+                           ways->place});
 }
 
 void add_eye(const LineMaterial& material, const Splice& splice, const LineEnd& end, EndUse& use) {

@@ -102,13 +102,19 @@ std::optional<EyeShape> eye_shape(const SplicedEnd& end) {
 
 std::optional<EyeWays> eye_ways(const SplicedEnd& end) {
   const auto seat = seat_of(end);
-  if (!seat || !end.end.part->wrap)
+  const auto& wrap = end.end.part->wrap;
+  const auto& allowance = end.splice->eye_allowance;
+  // So many diameters are a rule for any seat; a length was measured round one, and this may be another.
+  if (!seat || (!wrap && (!allowance || allowance->value.in_diameters)))
     return std::nullopt;
   const auto geometry = eye_allowance_from_geometry(seat->diameter->length.value / 2.0,
                                                     end.rope->diameter.value, seat->throat->length.value);
   if (!geometry)
     return std::nullopt;
-  return EyeWays{end.end.part->wrap->value, *geometry};
+  if (wrap)
+    return EyeWays{wrap->value, true, wrap->provenance.place.value_or(end.end.part->place), *geometry};
+  return EyeWays{allowance->value.at(end.rope->diameter.value), false,
+                 allowance->provenance.place.value_or(end.splice->place), *geometry};
 }
 
 } // namespace sheerpole

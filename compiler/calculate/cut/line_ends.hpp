@@ -59,12 +59,16 @@ struct EyeShape {
 /// Source: geometry (physics/rope_work.hpp).
 std::optional<EyeShape> eye_shape(const SplicedEnd& end);
 
-/// Rope that the eye uses beyond the bearing, measured by a test wrap and worked out from the seat.
+/// Rope that the eye uses beyond the bearing: as it counts for the cut, measured by a test wrap or stated
+/// by the splice, and worked out from the seat.
 struct EyeWays {
-  Length wrap;
+  Length stated;
+  bool wrapped = false; ///< by a test wrap round this very part
+  Span place;           ///< where it is stated
   Length geometry;
 };
-/// Nothing unless both are there. Source: cut/eye_allowance.hpp.
+/// Nothing unless both are there, and for an allowance in rope diameters, which is a rule and no measure.
+/// Source: cut/eye_allowance.hpp.
 std::optional<EyeWays> eye_ways(const SplicedEnd& end);
 
 } // namespace sheerpole

@@ -102,9 +102,9 @@ void check_eye_ways_differ(const Rig& rig, const Derived& derived, CheckReport& 
         const auto ways = eye_ways(end);
         if (!ways)
           return; // one way only, or none
-        const Length difference =
-            ways->wrap > ways->geometry ? ways->wrap - ways->geometry : ways->geometry - ways->wrap;
-        const Remark words = of_eye(P::two_ways, end, {ways->wrap, ways->geometry});
+        const Length difference = magnitude(ways->stated - ways->geometry);
+        const Remark words =
+            of_eye(ways->wrapped ? P::two_ways : P::stated_and_seat, end, {ways->stated, ways->geometry});
         if (difference < apart + threshold::negligible)
           of_stay.pass(words);
         else
@@ -112,8 +112,7 @@ void check_eye_ways_differ(const Rig& rig, const Derived& derived, CheckReport& 
                                                     {"words", say(rig, words)},
                                                     {"difference", length_text(difference)},
                                                     {"most", length_text(apart)}})
-                           .at(end.end.part->wrap->provenance.place.value_or(end.end.part->place),
-                               said(P::the_test_wrap))
+                           .at(ways->place, said(ways->wrapped ? P::the_test_wrap : P::the_eye_allowance))
                            .and_at(stay.stack[end.item].place, said(P::spliced_here))
                            .about(name));
       });

@@ -25,6 +25,8 @@ enum class SpliceCheckPhrase : std::uint16_t {
   legs_leave,
   bearing_to_throat,
   two_ways,
+  stated_and_seat,
+  the_eye_allowance,
   the_test_wrap,
   not_hollow,
   the_rope,

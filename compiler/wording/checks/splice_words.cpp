@@ -39,6 +39,10 @@ std::string_view words(SpliceCheckPhrase phrase) {
     return "{} round {}: {} from bearing to throat, {} times the seat of {}";
   case two_ways:
     return "{} round {}: the test wrap gives {}, the geometry of the seat {}";
+  case stated_and_seat:
+    return "{} round {}: the splice states {}, the geometry of the seat gives {}";
+  case the_eye_allowance:
+    return "the eye allowance of the splice";
   case the_test_wrap:
     return "the test wrap";
   case not_hollow:

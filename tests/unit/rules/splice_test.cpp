@@ -214,6 +214,22 @@ TEST(EyeWaysDiffer, ByMoreThanTheLimit) {
   EXPECT_TRUE(of("eye-ways-differ", {}).empty()) << "one way only";
 }
 
+// The same geometry: a length that the splice states was measured round some seat, and is held against this
+// one; so many diameters are a rule. Neither blocks.
+TEST(EyeWaysDiffer, AlsoByWhatTheSpliceStates) {
+  const auto with = [](const char* allowance) {
+    return Spliced{.splice = std::string("  eye-allowance: ") + allowance + "\n",
+                   .seat = "diameter: 28 mm, throat: 38 mm",
+                   .thimble = "  shape: pear\n"};
+  };
+  EXPECT_EQ(of("eye-ways-differ", with("92.4 mm")), Outcomes{pass});
+  EXPECT_EQ(of("eye-ways-differ", with("110 mm")), Outcomes{finding});
+  EXPECT_TRUE(of("eye-ways-differ", with("12 d")).empty());
+  const Compilation rig = with("110 mm").rig();
+  EXPECT_FALSE(rig.derived->stays[0].pieces[0].upper.boxed.empty());
+  EXPECT_TRUE(rig.derived->stays[0].pieces[0].blocked.empty());
+}
+
 // The same geometry: by more than the 9 mm of the rope it blocks, by less it is boxed on the card.
 TEST(EyeWaysDiffer, ByMoreThanTheRopeBlocks) {
   const auto piece = [](const char* wrap) {
