@@ -195,13 +195,25 @@ std::vector<std::string> junction_sentences(const Rig& rig) {
   return result;
 }
 
+namespace {
+
+std::string up_to_words(const AfterParting& after) {
+  return after.up_to
+             ? fmt::format(", up to {} m above the waterline; above that by nothing, and whether the mast "
+                           "bears that is not worked out",
+                           format_fixed(after.up_to->metres(), 1))
+             : "";
+}
+
+} // namespace
+
 std::vector<std::string> parting_words(const Rig& rig, StayId stay) {
   std::vector<std::string> result;
   for (const AfterParting& after : after_parting(rig, stay)) {
     const std::string mast = spar_words(rig.spars[after.spar]);
     if (!after.left.empty())
-      result.push_back(fmt::format("The {} is still held {} by {}.", mast, words(after.way),
-                                   joined(after.left, Join::and_word)));
+      result.push_back(fmt::format("The {} is still held {} by {}{}.", mast, words(after.way),
+                                   joined(after.left, Join::and_word), up_to_words(after)));
     else
       result.push_back(
           fmt::format("{} {} is held {} by nothing {}above half of its height: it can fall {}.",

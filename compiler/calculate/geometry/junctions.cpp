@@ -271,6 +271,42 @@ std::vector<StayId> taken_with(const Rig& rig, StayId stay) {
   return taken;
 }
 
+/// Whether nothing of the pair that a stay is of is missing among those that are left.
+bool other_side_of(const Rig& rig, StayId id, const std::vector<StayId>& pulling,
+                   const std::vector<StayId>& still) {
+  const auto of_pair = [&](const std::vector<StayId>& stays) {
+    return std::ranges::count_if(stays, [&](StayId other) { return rig[other].base == rig[id].base; });
+  };
+  return of_pair(still) == of_pair(pulling);
+}
+
+/// How high above the waterline a stay holds a mast: its higher end there; nothing when it ends elsewhere.
+std::optional<Length> holds_at(const Rig& rig, const Spar& mast, const Stay& stay) {
+  std::optional<Length> height;
+  if (stay.path.size() < 2)
+    return height;
+  for (const PathStop* stop : {&stay.path.front(), &stay.path.back()}) {
+    const Point& point = rig[stop->point];
+    if (mast_of(rig, point).value_or(MastOfPoint{}).mast == &mast)
+      height = std::max(height.value_or(point.position.z), point.position.z);
+  }
+  return height;
+}
+
+/// AfterParting::up_to
+std::optional<Length> held_up_to(const Rig& rig, const Spar& mast, StayId gone,
+                                 const std::vector<StayId>& still) {
+  constexpr double share_of_mast = 0.05; // a choice of the project: two tangs at one band are one height
+  const auto was = holds_at(rig, mast, rig[gone]);
+  std::optional<Length> is;
+  for (const StayId id : still)
+    if (const auto height = holds_at(rig, mast, rig[id]))
+      is = std::max(is.value_or(*height), *height);
+  if (!was || !is || *was - *is <= (*was - mast.heel.z) * share_of_mast)
+    return std::nullopt;
+  return is;
+}
+
 } // namespace
 
 std::vector<AfterParting> after_parting(const Rig& rig, StayId stay) {
@@ -296,9 +332,11 @@ std::vector<AfterParting> after_parting(const Rig& rig, StayId stay) {
           continue;
         AfterParting after{
             .spar = masts[i].spar, .way = pull_directions[way], .left = {}, .at_once = at_once};
-        for (const StayId id : pulling)
-          if (!is_lost(id))
-            add_once(after.left, rig[id].base);
+        std::vector<StayId> still;
+        std::ranges::copy_if(pulling, std::back_inserter(still), [&](StayId id) { return !is_lost(id); });
+        for (const StayId id : still)
+          add_once(after.left, other_side_of(rig, id, pulling, still) ? rig[id].base : rig[id].name);
+        after.up_to = held_up_to(rig, rig.spars[masts[i].spar], stay, still);
         if (!after.left.empty() && !at_once)
           continue; // it stands: no news
         told[i * pull_directions.size() + way] = true;

@@ -44,8 +44,11 @@ const Spar* rests_on(const Rig& rig, const Stay& stay, const Spar& held);
 struct AfterParting {
   std::size_t spar = 0;                       ///< in Rig::spars
   PullDirection way = PullDirection::forward; ///< to which the stay held it
-  std::vector<std::string>
-      left;            ///< what still pulls that way, by name without side; empty: it falls the other way
+  /// What still pulls that way, by name, without a side where both do; empty: it falls the other way.
+  std::vector<std::string> left;
+  /// How high above the waterline the highest of these holds it, where the stay itself held it higher by
+  /// more than a twentieth of the mast: above that nothing holds it that way.
+  std::optional<Length> up_to = std::nullopt;
   bool at_once = true; ///< the stay itself held it; else it falls because what it rested on falls
 };
 

@@ -250,6 +250,25 @@ TEST(AfterParting, WhatLeansOnAMastFallsWithIt) {
   EXPECT_TRUE(after[1].left.empty() && !after[1].at_once);
 }
 
+// What is left lower down holds the mast no higher than it is made fast.
+TEST(AfterParting, HoldsAsHighAsWhatIsLeft) {
+  RigBuilder builder;
+  builder.rig.spars.push_back(mast());
+  const PointId head = builder.point("head", 0, 0, 9'000);
+  const PointId inner = builder.point("inner", 0, 0, 6'000);
+  const Rig rig = rig_of(builder, {{"forestay", {head, builder.point("stem", 3'000, 0, 0)}},
+                                   {"inner-stay", {inner, builder.point("deck", 2'000, 0, 0)}}});
+  const auto without_forestay = after_parting(rig, StayId{0});
+  ASSERT_EQ(without_forestay.size(), 1u);
+  EXPECT_EQ(without_forestay[0].left, std::vector<std::string>{"inner-stay"});
+  ASSERT_TRUE(without_forestay[0].up_to.has_value());
+  EXPECT_NEAR(without_forestay[0].up_to->millimetres(), 6'000.0, 1e-6);
+  const auto without_inner = after_parting(rig, StayId{1});
+  ASSERT_EQ(without_inner.size(), 1u);
+  EXPECT_EQ(without_inner[0].left, std::vector<std::string>{"forestay"});
+  EXPECT_FALSE(without_inner[0].up_to.has_value());
+}
+
 struct Triangle {
   std::string boat, forestay;
   double height, base; ///< m
