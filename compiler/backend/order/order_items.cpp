@@ -263,8 +263,21 @@ private:
     return false;
   }
 
+  /// Whether the whole stay hangs, by the records of its pieces: what is in it was bought.
+  bool hangs(const DerivedStay& derived) const {
+    if (rig_.piece_records.empty() || derived.pieces.empty())
+      return false;
+    for (std::size_t i = 0; i < derived.pieces.size(); ++i) {
+      const PieceHistory history = piece_history(rig_, derived, i);
+      if (history.last(PieceStage::fitted) == nullptr && history.last(PieceStage::settled) == nullptr)
+        return false;
+    }
+    return true;
+  }
+
   void add_hardware(const DerivedStay& derived) {
     const Stay& stay = rig_[derived.stay];
+    const bool there = hangs(derived);
     for (std::size_t i = 0; i < stay.stack.size(); ++i) {
       const StackItem& entry = stay.stack[i];
       if (entry.kind == StackItem::Kind::part && is_plate_of_junction(stay, entry))
@@ -274,6 +287,10 @@ private:
       const Part& part = rig_[entry.part];
       if (part.kind == PartKind::soft_eye)
         continue; // is made of the rope itself
+      if (there) {
+        note(hardware_item(entry.part), "that of " + stay.name + " hangs, by its record, and is not in it");
+        continue;
+      }
       // Of several in a row the one beside the line is on it.
       const int on_it = !rig_.piece_records.empty() && is_on_a_made_piece(derived, i) ? 1 : 0;
       if (on_it != 0)
@@ -351,6 +368,8 @@ private:
   /// One for every pin that is known of: a ring where the file says that a ring secures it.
   void add_split_pins(const DerivedStay& derived) {
     const Stay& stay = rig_[derived.stay];
+    if (hangs(derived))
+      return; // its pins are secured
     for (const Joint& joint : derived.joints)
       if (const auto pin = pin_of(rig_, joint))
         add_split_pin(stay, *pin);
