@@ -92,6 +92,10 @@ try "zsh knows of the completion" zsh_knows
 fish_completes() { there 'fish -c "complete -C \"sheerpole che\"" | grep "^check"'; }
 try "fish completes a command" fish_completes
 
+# The page: the same in both packages and beside them, and found without being named.
+page() { there 'cd /root/examples && sheerpole page smidgeon.rig --into /root/smidgeon.html && test -s /root/smidgeon.html' && cmp "$packages/sheerpole.html" "$bare/usr/share/sheerpole/sheerpole.html"; }
+try "the offline page is there, and a boat is put into it" page
+
 # Licences: of everything that the list names there is a text, and the copyright file names it.
 licences() {
   python3 - "$bill" "$bare/usr/share/doc/sheerpole" <<'PYTHON'
