@@ -1,6 +1,7 @@
 #include "names/read_files.hpp"
 
 #include "diagnostics/load_failure_slug.hpp"
+#include "kinds/kind_row.hpp"
 #include "syntax/parse.hpp"
 
 #include <algorithm>
@@ -43,6 +44,31 @@ private:
   std::size_t left_;
   std::optional<Span> too_many_;
 };
+
+/// Whether a text is something else altogether: nothing of it is a statement of the language, and more than
+/// a slip or two is found. Hundreds of findings of a table or a page would not say so.
+bool is_no_rig_file(const ParsedText& parsed) {
+  constexpr std::size_t slips = 2; // somebody who has just begun to type
+  const auto is_of_the_language = [](const Statement& statement) {
+    if (const auto* declaration = std::get_if<Declaration>(&statement))
+      return find_kind(declaration->kind.text) != nullptr;
+    return !std::holds_alternative<ErrorEntry>(statement);
+  };
+  return parsed.findings.size() > slips &&
+         std::ranges::none_of(parsed.tree->statements, is_of_the_language);
+}
+
+/// Where the first of the findings is.
+Span first_place(const ParsedText& parsed) {
+  Span first{parsed.tree->source};
+  bool any = false;
+  for (const Diagnostic& finding : parsed.findings)
+    if (finding.primary && (!any || finding.primary->span < first)) {
+      first = finding.primary->span;
+      any = true;
+    }
+  return first;
+}
 
 class FileWalk {
 public:
@@ -94,6 +120,11 @@ public:
     const auto& tree = parsed.tree;
     words_left_ -= tree->words;
     if (report_other_version(*tree)) {
+      done_.insert(name);
+      return;
+    }
+    if (is_no_rig_file(parsed)) {
+      sink_.report(diagnose("no-rig-file", {{"file", name}}).at(first_place(parsed)));
       done_.insert(name);
       return;
     }
