@@ -6,6 +6,7 @@
 #include "service/begin/begin_request.hpp"
 #include "service/begin/first_rig.hpp"
 #include "source/file_reader.hpp"
+#include "units/scan_number.hpp"
 
 #include <algorithm>
 #include <filesystem>
@@ -39,9 +40,11 @@ constexpr std::size_t largest_table = 1'000'000;
 bool good_length(const std::string& option, const std::string& text) {
   if (service::is_first_length(text))
     return true;
+  const std::vector<std::string> readings = readings_of_digit_groups(text);
   print_error("sheerpole: " + option +
               " takes a length with its unit, such as \"12.5 m\" or \"41' 6\\\"\"" +
-              (text.empty() ? "" : "; not `" + printable(text) + "`") + "\n");
+              (text.empty() ? "" : "; not `" + printable(text) + "`") +
+              (readings.empty() ? "" : "; write " + printable(alternatives(readings))) + "\n");
   return false;
 }
 
