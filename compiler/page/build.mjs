@@ -1,12 +1,12 @@
 // node compiler/page/build.mjs [--core FOLDER] [--words english|pseudo] [--into FILE]: makes the page, one file that needs nothing
-// beside it. FOLDER holds sheerpole-core.js and, where it is not inlined there, sheerpole-core.wasm; without it the page has no
+// beside it. FOLDER holds sheerpole-core.js with its WebAssembly inside, and sheerpole-unpack.wasm; without it the page has no
 // compiler of its own, and only a test can put one beside it. The same sources make the same bytes.
 
+import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
-import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
 import { rig_pictures } from "./rig_pictures.mjs";
 
@@ -86,17 +86,44 @@ function licences() {
 const as_text = (value) => value.replaceAll("</", "< /");
 const data = (id, value) =>
   `<script type="application/json" id="${id}">${JSON.stringify(value).replaceAll("<", "\\u003c")}</script>`;
-const packed = (bytes) => gzipSync(bytes, { level: 9 }).fill(255, 9, 10).toString("base64");
+
+/** LZMA in its "alone" form, by Debian's xz-utils: a quarter smaller than what browsers unpack by themselves. */
+function packed(bytes) {
+  const result = execFileSync("xz", ["--format=lzma", "-9e", "--stdout"], { input: bytes, maxBuffer: 1 << 28 });
+  // What is read from a pipe has no size yet when its head is written.
+  result.writeBigUInt64LE(BigInt(bytes.length), 5);
+  return result;
+}
+
+/** The script of the core, and the WebAssembly that it holds as a data address. */
+function taken_apart(script) {
+  const found = /"data:application\/octet-stream;base64,([^"]*)"|'data:application\/octet-stream;base64,([^']*)'/.exec(script);
+  if (!found) return { script, binary: Buffer.alloc(0) };
+  const at = found.index;
+  return {
+    script: `${script.slice(0, at)}"data:"${script.slice(at + found[0].length)}`,
+    binary: Buffer.from(found[1] ?? found[2], "base64"),
+  };
+}
+
+/** In one piece: the length of the script in four bytes, the script, the WebAssembly. */
+function core_bytes() {
+  const { script, binary } = taken_apart(readFileSync(path.join(options.core, "sheerpole-core.js"), "utf8"));
+  const bytes = Buffer.from(script);
+  const length = Buffer.alloc(4);
+  length.writeUInt32LE(bytes.length);
+  return Buffer.concat([length, bytes, binary]);
+}
 
 async function core() {
   if (!options.core) return "";
-  const script = readFileSync(path.join(options.core, "sheerpole-core.js"));
-  const binary = path.join(options.core, "sheerpole-core.wasm");
+  const bytes = core_bytes();
+  const unpacking = path.join(options.core, "sheerpole-unpack.wasm");
   const plain = (id, text) => `<script type="text/plain" id="${id}">${text}</script>\n`;
   return (
-    plain("core-script", packed(script)) +
-    (existsSync(binary) ? plain("core-wasm", packed(readFileSync(binary))) : "") +
-    plain("core-worker", await bundled("source/core/worker.js"))
+    (existsSync(unpacking)
+      ? plain("core-packed", packed(bytes).toString("base64")) + plain("core-unpack", readFileSync(unpacking).toString("base64"))
+      : plain("core-packed", bytes.toString("base64"))) + plain("core-worker", await bundled("source/core/worker.js"))
   );
 }
 
@@ -140,6 +167,7 @@ ${styles}</style>
 <body>
 <div id="page"></div>
 <div id="said" class="vh" aria-live="polite"></div>
+${data("given", null)}
 ${data("example", example())}
 ${data("rig-pictures", rig_pictures(path.join(project, "docs/begin")))}
 <script type="text/plain" id="licences">${as_text(licences())}</script>

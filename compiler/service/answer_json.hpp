@@ -7,6 +7,7 @@
 #include "service/numbers.hpp"
 #include "service/outline.hpp"
 #include "service/papers.hpp"
+#include "service/seal.hpp"
 #include "service/trial.hpp"
 
 #include <vector>
@@ -27,6 +28,7 @@ Json numbers_json(const OpenBoat& boat, const std::vector<NumberEntry>& numbers)
 Json stays_json(const CheckedRig& checked);
 Json papers_json(const std::vector<BackendPapers>& papers, bool with_bytes);
 Json trial_json(const Trial& trial);
+Json seal_check_json(const SealCheck& check);
 /// The kinds of rig of which a first file can be made, with their words and the numbers that they ask for.
 Json starts_json();
 

@@ -200,6 +200,14 @@ Json ask_set(const Question& question) {
                                  texts_of(question.request, "settings")));
 }
 
+/// What a sealed folder says of the boat's texts, and of her papers as they are made again here.
+Json ask_verify(const Question& question) {
+  const SealedTexts texts{text_of(question.request, "sums"), text_of(question.request, "facts"),
+                          text_of(question.request, "words")};
+  return seal_check_json(check_seal(question.boat, question.reader, question.options, question.backends,
+                                    texts, texts_of(question.request, "only")));
+}
+
 struct Asked {
   std::string_view name;
   Json (*answer)(const Question& question);
@@ -249,7 +257,8 @@ constexpr std::array all_asked{Asked{"findings", ask_findings},
                                Asked{"declarations", ask_declarations},
                                Asked{"stays", ask_stays},
                                Asked{"papers", ask_papers, true},
-                               Asked{"set", ask_set}};
+                               Asked{"set", ask_set},
+                               Asked{"verify", ask_verify}};
 
 const Asked* find_asked(std::string_view name) {
   const auto found = std::find_if(all_asked.begin(), all_asked.end(),

@@ -10,7 +10,7 @@ import { fileURLToPath } from "node:url";
 import { Report } from "../report.mjs";
 import { launch, open_page } from "./open_page.mjs";
 
-const SUBJECTS = ["begins", "enters", "tries", "tryables", "texts", "keeps", "inside", "boats", "reads", "words_table"];
+const SUBJECTS = ["begins", "enters", "tries", "tryables", "texts", "keeps", "inside", "boats", "reads", "given", "watched", "words_table"];
 
 const here = path.dirname(fileURLToPath(import.meta.url));
 const project = path.resolve(here, "../../..");
@@ -61,8 +61,10 @@ try {
     folder: path.resolve(here, ".."),
     build,
     first_rig: readFileSync(begun, "utf8"),
+    built,
     planted: true,
     pseudo: rest.length === 0 || rest.includes("words_table") ? build("pseudo.html", "--words", "pseudo") : "",
+    page_file: file,
     open: (how) => open_page(browser, { file, program, docs: path.join(project, "docs/begin"), inside: core !== "", ...how }),
   };
   for (const subject of rest.length ? rest : SUBJECTS) {
