@@ -106,13 +106,36 @@ function taken_apart(script) {
   };
 }
 
-/** In one piece: the length of the script in four bytes, the script, the WebAssembly. */
+/** What is compiled into the core, by the package of Debian that its sources or headers are of. */
+const IN_THE_CORE = [
+  "libantlr4-runtime-dev",
+  ...["cbc", "cgl", "clp", "osi", "coinutils"].map((name) => `coinor-lib${name}-dev`),
+  ...["eigen3", "fast-float", "fmt", "md", "qrcodegencpp", "utf8proc", "valijson"].map((name) => `lib${name}-dev`),
+  "nlohmann-json3-dev",
+  "emscripten",
+];
+/** The licences of these as Debian tells them, each text once. */
+function core_licences() {
+  const texts = new Map();
+  for (const name of IN_THE_CORE) {
+    const file = `/usr/share/doc/${name}/copyright`;
+    if (!existsSync(file)) continue;
+    const text = readFileSync(file, "utf8").trim();
+    texts.set(text, [...(texts.get(text) ?? []), name]);
+  }
+  return [...texts].map(([text, names]) => `${names.join(", ")}\n\n${text}`).join("\n\n----\n\n");
+}
+
+/** In one piece: the script, the licences and the WebAssembly, before each its length in four bytes. */
 function core_bytes() {
   const { script, binary } = taken_apart(readFileSync(path.join(options.core, "sheerpole-core.js"), "utf8"));
-  const bytes = Buffer.from(script);
-  const length = Buffer.alloc(4);
-  length.writeUInt32LE(bytes.length);
-  return Buffer.concat([length, bytes, binary]);
+  return Buffer.concat(
+    [Buffer.from(script), Buffer.from(core_licences()), binary].flatMap((part) => {
+      const length = Buffer.alloc(4);
+      length.writeUInt32LE(part.length);
+      return [length, part];
+    }),
+  );
 }
 
 async function core() {

@@ -5,6 +5,7 @@
  * @typedef {object} Compiler
  * @property {(name: string, bytes: Uint8Array) => Promise<void>} put a text by its name
  * @property {(name: string) => Promise<void>} drop
+ * @property {() => Promise<string>} licences those of what is compiled into it
  * @property {(request: object) => Promise<any>} ask a request of version 1; the `answer` of what comes back
  */
 
@@ -32,6 +33,7 @@ function speaking(bare_call) {
   return {
     put: (name, bytes) => call("put", name, bytes),
     drop: (name) => call("drop", name),
+    licences: () => call("licences"),
     async ask(request) {
       const whole = { version: 1, ...request };
       return answer_of(whole, JSON.parse(await call("ask", JSON.stringify(whole))));
@@ -65,7 +67,7 @@ async function bare_compiler(document, window) {
   const { sheerpole_bridge } = window;
   if (!sheerpole_bridge) throw new Error("this page was built without a compiler");
   const base64 = (bytes) => btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(""));
-  return (what, name, bytes) => sheerpole_bridge(what, name, bytes ? base64(bytes) : "");
+  return async (what, name, bytes) => what === "licences" ? "" : sheerpole_bridge(what, name, bytes ? base64(bytes) : "");
 }
 
 /**

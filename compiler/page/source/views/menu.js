@@ -191,8 +191,19 @@ export function files_view() {
 export const message_dialog = ({ heading, words }) =>
   dialog_frame(heading, html`<p>${words}</p><p><button class="btn go wide" @click=${close_dialog}>${w.close}</button></p>`);
 
+let of_the_compiler = null;
 export function about_dialog() {
-  const licence = document.getElementById("licences")?.textContent ?? "";
+  if (of_the_compiler === null) {
+    of_the_compiler = "";
+    app.compiler.licences().then(
+      (text) => {
+        of_the_compiler = text;
+        redraw();
+      },
+      () => {},
+    );
+  }
+  const licence = [document.getElementById("licences")?.textContent ?? "", of_the_compiler].filter(Boolean).join("\n\n----\n\n");
   return dialog_frame(
     w.about,
     html`<p>${w.about_words}</p><p>${w.caution}</p><h3>${w.licences}</h3><pre class="licence" tabindex="0">${licence}</pre>`,
