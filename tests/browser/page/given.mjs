@@ -48,7 +48,7 @@ export default async function given({ report, open, program, project, built, pag
       ),
     );
     // From the drawing to the stay.
-    await tools.tap("css:.rig .bal:nth-of-type(2)");
+    await tools.tap("css:.rig .bal");
     const selected = await tools.page.$eval(".live button[aria-current=true]", (each) => each.dataset.live);
     await tools.tap(`css:[data-live="${selected}"]`);
     report.none(
