@@ -8,6 +8,7 @@
 #include "service/outline.hpp"
 #include "service/papers.hpp"
 #include "service/trial.hpp"
+#include "service/turns.hpp"
 
 #include <vector>
 
@@ -27,6 +28,8 @@ Json numbers_json(const OpenBoat& boat, const std::vector<NumberEntry>& numbers)
 Json stays_json(const CheckedRig& checked);
 Json papers_json(const std::vector<BackendPapers>& papers, bool with_bytes);
 Json trial_json(const Trial& trial);
+/// The rig with turns that nobody has made; `trial` is null when it does not stand without them.
+Json turns_json(const OpenBoat& boat, const TunedRig& tuned, const TurnTrial* trial);
 /// The kinds of rig of which a first file can be made, with their words and the numbers that they ask for.
 Json starts_json();
 
