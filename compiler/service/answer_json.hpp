@@ -9,6 +9,7 @@
 #include "service/papers.hpp"
 #include "service/seal.hpp"
 #include "service/trial.hpp"
+#include "service/turns.hpp"
 
 #include <vector>
 
@@ -29,6 +30,8 @@ Json stays_json(const CheckedRig& checked);
 Json papers_json(const std::vector<BackendPapers>& papers, bool with_bytes);
 Json trial_json(const Trial& trial);
 Json seal_check_json(const SealCheck& check);
+/// The rig with turns that nobody has made; `trial` is null when it does not stand without them.
+Json turns_json(const OpenBoat& boat, const TunedRig& tuned, const TurnTrial* trial);
 /// The kinds of rig of which a first file can be made, with their words and the numbers that they ask for.
 Json starts_json();
 
