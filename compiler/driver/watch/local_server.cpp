@@ -52,9 +52,10 @@ std::string field(evhttp_request* request, const char* name) {
 }
 
 WatchRequest taken(evhttp_request* request) {
-  WatchRequest result{.method = evhttp_request_get_command(request) == EVHTTP_REQ_PUT   ? "PUT"
-                                : evhttp_request_get_command(request) == EVHTTP_REQ_GET ? "GET"
-                                                                                        : "",
+  const evhttp_cmd_type command = evhttp_request_get_command(request);
+  WatchRequest result{.method = command == EVHTTP_REQ_PUT   ? WatchRequest::Method::put
+                                : command == EVHTTP_REQ_GET ? WatchRequest::Method::get
+                                                            : WatchRequest::Method::other,
                       .target = evhttp_request_get_uri(request),
                       .hosts = fields(request, "Host"),
                       .origins = fields(request, "Origin"),

@@ -70,7 +70,8 @@ bool WatchRequests::is_ours(const WatchRequest& request) const {
   if (request.hosts.size() != 1 || "http://" + request.hosts.front() != origin_)
     return false;
   // A browser says from where whenever something is to be changed, and mostly when something is asked.
-  if (request.origins.size() > 1 || (request.origins.empty() && request.method == "PUT"))
+  if (request.origins.size() > 1 ||
+      (request.origins.empty() && request.method == WatchRequest::Method::put))
     return false;
   for (const std::string& from : request.origins)
     if (from != origin_)
@@ -126,11 +127,11 @@ WatchAnswer WatchRequests::answer(const WatchRequest& request) const {
     return refused(403, "not for you");
   const std::string_view asked = target.substr(begin.size());
   constexpr std::string_view file = "file/";
-  if (request.method == "PUT") {
+  if (request.method == WatchRequest::Method::put) {
     const auto name = asked.starts_with(file) ? decoded(asked.substr(file.size())) : std::nullopt;
     return name ? save(*name, request) : refused(404, "there is nothing to write to");
   }
-  if (request.method != "GET")
+  if (request.method != WatchRequest::Method::get)
     return refused(405, "not done here");
   if (asked.empty())
     return {.type = "text/html; charset=utf-8", .body = page_};

@@ -13,7 +13,8 @@ namespace sheerpole {
 /// What a browser asks of the page's server. Header fields are those that somebody sent, each as often as
 /// it was sent.
 struct WatchRequest {
-  std::string method; ///< GET or PUT
+  enum class Method : std::uint8_t { get, put, other };
+  Method method = Method::other;
   std::string target; ///< "/token/files", as it was sent
   std::vector<std::string> hosts;
   std::vector<std::string> origins;
