@@ -34,6 +34,7 @@ LICENCES = {
     "libcli11-dev": "BSD-3-Clause",
     "libfast-float-dev": "MIT OR Apache-2.0",
     "libeigen3-dev": "MPL-2.0 AND BSD-3-Clause",
+    "libevent-dev": "BSD-3-Clause AND ISC",
     "libfmt-dev": "MIT",
     "libfreetype-dev": "FTL OR GPL-2.0-or-later",
     "libharfbuzz-dev": "MIT-Modern-Variant",

@@ -6,7 +6,7 @@
 build_packages="g++ cmake ninja-build antlr4 libantlr4-runtime-dev nlohmann-json3-dev libvalijson-dev libcli11-dev libfmt-dev
 libpugixml-dev coinor-libcbc-dev coinor-libcgl-dev coinor-libclp-dev coinor-libosi-dev coinor-libcoinutils-dev
 libeigen3-dev zlib1g-dev libgfortran-12-dev pkg-config libcairo2-dev libpango1.0-dev libfontconfig-dev libmd-dev libutf8proc-dev libqrcodegencpp-dev
-libfast-float-dev fonts-liberation fonts-dejavu-core fonts-droid-fallback"
+libfast-float-dev libevent-dev fonts-liberation fonts-dejavu-core fonts-droid-fallback"
 
 # as_root COMMAND...: runs it as root, through sudo where that is needed; exits 2 where there is no way.
 as_root() {

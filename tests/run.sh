@@ -1,23 +1,28 @@
 #!/bin/sh
 # Everything that is checked on every change, from a bare Debian 12:
-#   sh tests/run.sh [--asan] [--wasm]
-# --asan does the same with everything built under the address and undefined-behaviour sanitizers; so does CI=true.
-# --wasm builds the WebAssembly as well, and holds it against the native program.
+#   sh tests/run.sh [--asan] [--wasm | --no-wasm]
+# --asan does the same with everything built under the address and undefined-behaviour sanitizers; so does CI=true. The offline
+# page and the WebAssembly inside it are the same then as every day, so they are left out unless --wasm asks for them.
+# --no-wasm leaves them out every day, too: compiled from nothing the WebAssembly is seven minutes of processor time.
 # The last line is "N passed, N failed".
 set -eu
 project=$(CDPATH='' cd -- "$(dirname -- "$0")/.." && pwd)
 . "$project/examples/prepare.sh"
 
 preset=dev
-wasm=no
+wasm=
 [ "${CI:-}" != true ] || preset=asan
 for argument in "$@"; do
   case $argument in
     --asan) preset=asan ;;
     --wasm) wasm=yes ;;
-    *) sed -n 's/^# \{0,1\}//; 2,6p' "$0"; exit 2 ;;
+    --no-wasm) wasm=no ;;
+    *) sed -n 's/^# \{0,1\}//; 2,7p' "$0"; exit 2 ;;
   esac
 done
+if [ -z "$wasm" ]; then
+  if [ "$preset" = dev ]; then wasm=yes; else wasm=no; fi
+fi
 
 # shellcheck disable=SC2086 # a list of names
 install_missing $build_packages libgtest-dev libgmock-dev librapidcheck-dev libbenchmark-dev llvm-14-tools python3 \
@@ -90,6 +95,15 @@ run_tests() {
 npm_packages() {
   [ "$1/node_modules/.package-lock.json" -nt "$1/package-lock.json" ] ||
     (cd "$1" && npm ci --ignore-scripts --no-audit --no-fund)
+}
+
+# run_page BUILD [ARGUMENT...]: the tests of the offline page with the sheerpole of BUILD.
+run_page() {
+  npm_packages tests/browser
+  npm_packages compiler/page
+  program=$1/bin/sheerpole
+  shift
+  node tests/browser/page/run.mjs "$program" "$@"
 }
 
 # run_papers BUILD: the tests of the papers with the sheerpole of BUILD.
@@ -170,8 +184,16 @@ fi
 
 if [ "$built" = yes ] && [ "$wasm" = yes ]; then
   stage "wasm: the compiler as WebAssembly, against the native program"
+  # The page with the native compiler beside it waits for a browser mostly, so it runs beside the compiling.
+  run_page "build/$preset" >"build/$preset/page.log" 2>&1 &
+  page=$!
   sh tests/wasm/run.sh "build/$preset/bin/sheerpole" >"build/$preset/wasm.log" 2>&1 || true
   add_sum "build/$preset/wasm.log"
+  stage "page: the offline page in a browser, and with its compiler inside"
+  wait "$page" || true
+  add_sum "build/$preset/page.log"
+  run_page "build/$preset" --core build/wasm/bin size begins given >"build/$preset/page-inside.log" 2>&1 || true
+  add_sum "build/$preset/page-inside.log"
 fi
 
 stage "all"

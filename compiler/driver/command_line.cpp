@@ -36,11 +36,12 @@ constexpr std::array verbs{Verb{"begin", begin_verb::add_to},     Verb{"enter", 
                            Verb{"seal", seal_verb::add_to},       Verb{"verify", verify_verb::add_to},
                            Verb{"mend", mend_verb::add_to},       Verb{"show", show_verb::add_to},
                            Verb{"tidy", tidy_verb::add_to},       Verb{"editor", editor_verb::add_to},
+                           Verb{"watch", watch_verb::add_to},     Verb{"page", page_verb::add_to},
                            Verb{"list", list_verb::add_to},       Verb{"explain", explain_verb::add_to},
                            Verb{"help", help_verb::add_to},       Verb{"version", version_verb::add_to}};
 
 /// Those that show no findings, and so have nothing to colour.
-constexpr std::array<std::string_view, 6> without_findings{"enter",   "verify", "editor",
+constexpr std::array<std::string_view, 7> without_findings{"enter",   "verify", "editor", "watch",
                                                            "explain", "help",   "version"};
 
 /// The verb that the command line begins with; null when it begins with none, or with `help`, which is

@@ -55,6 +55,12 @@ void add_to(CLI::App& app, AskedFor& asked);
 namespace editor_verb {
 void add_to(CLI::App& app, AskedFor& asked);
 }
+namespace watch_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
+namespace page_verb {
+void add_to(CLI::App& app, AskedFor& asked);
+}
 namespace list_verb {
 void add_to(CLI::App& app, AskedFor& asked);
 }

@@ -1,12 +1,12 @@
 // node compiler/page/build.mjs [--core FOLDER] [--words english|pseudo] [--into FILE]: makes the page, one file that needs nothing
-// beside it. FOLDER holds sheerpole-core.js and, where it is not inlined there, sheerpole-core.wasm; without it the page has no
+// beside it. FOLDER holds sheerpole-core.js with its WebAssembly inside, and sheerpole-unpack.wasm; without it the page has no
 // compiler of its own, and only a test can put one beside it. The same sources make the same bytes.
 
+import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
-import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
 import { rig_pictures } from "./rig_pictures.mjs";
 
@@ -86,17 +86,67 @@ function licences() {
 const as_text = (value) => value.replaceAll("</", "< /");
 const data = (id, value) =>
   `<script type="application/json" id="${id}">${JSON.stringify(value).replaceAll("<", "\\u003c")}</script>`;
-const packed = (bytes) => gzipSync(bytes, { level: 9 }).fill(255, 9, 10).toString("base64");
+
+/** LZMA in its "alone" form, by Debian's xz-utils: a quarter smaller than what browsers unpack by themselves. */
+function packed(bytes) {
+  const result = execFileSync("xz", ["--format=lzma", "-9e", "--stdout"], { input: bytes, maxBuffer: 1 << 28 });
+  // What is read from a pipe has no size yet when its head is written.
+  result.writeBigUInt64LE(BigInt(bytes.length), 5);
+  return result;
+}
+
+/** The script of the core, and the WebAssembly that it holds as a data address. */
+function taken_apart(script) {
+  const found = /"data:application\/octet-stream;base64,([^"]*)"|'data:application\/octet-stream;base64,([^']*)'/.exec(script);
+  if (!found) return { script, binary: Buffer.alloc(0) };
+  const at = found.index;
+  return {
+    script: `${script.slice(0, at)}"data:"${script.slice(at + found[0].length)}`,
+    binary: Buffer.from(found[1] ?? found[2], "base64"),
+  };
+}
+
+/** What is compiled into the core, by the package of Debian that its sources or headers are of. */
+const IN_THE_CORE = [
+  "libantlr4-runtime-dev",
+  ...["cbc", "cgl", "clp", "osi", "coinutils"].map((name) => `coinor-lib${name}-dev`),
+  ...["eigen3", "fast-float", "fmt", "md", "qrcodegencpp", "utf8proc", "valijson"].map((name) => `lib${name}-dev`),
+  "nlohmann-json3-dev",
+  "emscripten",
+];
+/** The licences of these as Debian tells them, each text once. */
+function core_licences() {
+  const texts = new Map();
+  for (const name of IN_THE_CORE) {
+    const file = `/usr/share/doc/${name}/copyright`;
+    if (!existsSync(file)) continue;
+    const text = readFileSync(file, "utf8").trim();
+    texts.set(text, [...(texts.get(text) ?? []), name]);
+  }
+  return [...texts].map(([text, names]) => `${names.join(", ")}\n\n${text}`).join("\n\n----\n\n");
+}
+
+/** In one piece: the script, the licences and the WebAssembly, before each its length in four bytes. */
+function core_bytes() {
+  const { script, binary } = taken_apart(readFileSync(path.join(options.core, "sheerpole-core.js"), "utf8"));
+  return Buffer.concat(
+    [Buffer.from(script), Buffer.from(core_licences()), binary].flatMap((part) => {
+      const length = Buffer.alloc(4);
+      length.writeUInt32LE(part.length);
+      return [length, part];
+    }),
+  );
+}
 
 async function core() {
   if (!options.core) return "";
-  const script = readFileSync(path.join(options.core, "sheerpole-core.js"));
-  const binary = path.join(options.core, "sheerpole-core.wasm");
+  const bytes = core_bytes();
+  const unpacking = path.join(options.core, "sheerpole-unpack.wasm");
   const plain = (id, text) => `<script type="text/plain" id="${id}">${text}</script>\n`;
   return (
-    plain("core-script", packed(script)) +
-    (existsSync(binary) ? plain("core-wasm", packed(readFileSync(binary))) : "") +
-    plain("core-worker", await bundled("source/core/worker.js"))
+    (existsSync(unpacking)
+      ? plain("core-packed", packed(bytes).toString("base64")) + plain("core-unpack", readFileSync(unpacking).toString("base64"))
+      : plain("core-packed", bytes.toString("base64"))) + plain("core-worker", await bundled("source/core/worker.js"))
   );
 }
 
@@ -140,6 +190,7 @@ ${styles}</style>
 <body>
 <div id="page"></div>
 <div id="said" class="vh" aria-live="polite"></div>
+${data("given", null)}
 ${data("example", example())}
 ${data("rig-pictures", rig_pictures(path.join(project, "docs/begin")))}
 <script type="text/plain" id="licences">${as_text(licences())}</script>

@@ -293,6 +293,17 @@ Json trial_json(const Trial& trial) {
   return json;
 }
 
+Json seal_check_json(const SealCheck& check) {
+  return {{"seal", check.seal},
+          {"files", check.files},
+          {"altered", check.faults.altered},
+          {"missing", check.faults.missing},
+          {"extra", check.faults.extra},
+          {"bad_lines", check.faults.bad_lines},
+          {"not_checked", check.not_checked},
+          {"version", check.version.empty() ? Json() : Json(check.version)}};
+}
+
 Json starts_json() {
   Json result = Json::array();
   for (const RigStart& start : rig_starts()) {

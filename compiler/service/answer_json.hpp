@@ -7,7 +7,9 @@
 #include "service/numbers.hpp"
 #include "service/outline.hpp"
 #include "service/papers.hpp"
+#include "service/seal.hpp"
 #include "service/trial.hpp"
+#include "service/turns.hpp"
 
 #include <vector>
 
@@ -27,6 +29,9 @@ Json numbers_json(const OpenBoat& boat, const std::vector<NumberEntry>& numbers)
 Json stays_json(const CheckedRig& checked);
 Json papers_json(const std::vector<BackendPapers>& papers, bool with_bytes);
 Json trial_json(const Trial& trial);
+Json seal_check_json(const SealCheck& check);
+/// The rig with turns that nobody has made; `trial` is null when it does not stand without them.
+Json turns_json(const OpenBoat& boat, const TunedRig& tuned, const TurnTrial* trial);
 /// The kinds of rig of which a first file can be made, with their words and the numbers that they ask for.
 Json starts_json();
 

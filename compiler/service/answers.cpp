@@ -11,12 +11,16 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <utility>
 #include <vector>
 
 namespace sheerpole::service {
 
 namespace {
+
+/// More turns than any screw has, or millimetres than any lashing gives.
+constexpr double most_turns = 1e4;
 
 /// Why a request has no answer.
 struct Refused {
@@ -50,6 +54,7 @@ struct Question {
   FileReader& reader;
   const CompileOptions& options;
   BackendList backends;
+  std::optional<TunedRig>& tuned; ///< of the boat; nothing when nobody has asked yet
 
   SourceId file() const {
     const std::string name = request.contains("file") ? text_of(request, "file") : boat.root;
@@ -200,6 +205,41 @@ Json ask_set(const Question& question) {
                                  texts_of(question.request, "settings")));
 }
 
+/// What a sealed folder says of the boat's texts, and of her papers as they are made again here.
+Json ask_verify(const Question& question) {
+  const SealedTexts texts{text_of(question.request, "sums"), text_of(question.request, "facts"),
+                          text_of(question.request, "words")};
+  return seal_check_json(check_seal(question.boat, question.reader, question.options, question.backends,
+                                    texts, texts_of(question.request, "only")));
+}
+
+/// Turns by stay; numbers that are none of a screw are refused.
+TurnsByStay turns_of(const Json& request) {
+  TurnsByStay result;
+  if (!request.contains("turns"))
+    return result;
+  if (!request["turns"].is_object())
+    throw Refused{field_is_missing("turns")};
+  for (const auto& [stay, turns] : request["turns"].items()) {
+    if (!turns.is_number() || !(std::abs(turns.get<double>()) <= most_turns))
+      throw Refused{field_is_missing("turns")};
+    result[stay] = turns.get<double>();
+  }
+  return result;
+}
+
+Json ask_turns(const Question& question) {
+  const TurnsByStay turns = turns_of(question.request);
+  if (!question.boat.compiled.checked)
+    return nullptr;
+  if (!question.tuned)
+    question.tuned = tuned_rig(*question.boat.compiled.rig, *question.boat.compiled.derived);
+  if (!question.tuned->stands())
+    return turns_json(question.boat, *question.tuned, nullptr);
+  const TurnTrial trial = try_turns(question.boat, *question.tuned, turns);
+  return turns_json(question.boat, *question.tuned, &trial);
+}
+
 struct Asked {
   std::string_view name;
   Json (*answer)(const Question& question);
@@ -249,7 +289,9 @@ constexpr std::array all_asked{Asked{"findings", ask_findings},
                                Asked{"declarations", ask_declarations},
                                Asked{"stays", ask_stays},
                                Asked{"papers", ask_papers, true},
-                               Asked{"set", ask_set}};
+                               Asked{"set", ask_set},
+                               Asked{"verify", ask_verify},
+                               Asked{"turns", ask_turns}};
 
 const Asked* find_asked(std::string_view name) {
   const auto found = std::find_if(all_asked.begin(), all_asked.end(),
@@ -303,6 +345,7 @@ const OpenBoat& Answers::boat_of(const Json& request) {
   if (!boat_ || asked_ != key || !is_unchanged()) {
     boat_ = read_boat(root, reader_, options);
     asked_ = std::move(key);
+    tuned_.reset();
   }
   return *boat_;
 }
@@ -325,7 +368,7 @@ Json Answers::answer(const Json& request) {
       throw Refused{nothing_of_this_name_is_asked(name)};
     const OpenBoat& boat = boat_of(request);
     const CompileOptions options = options_of(request, *asked, kept_);
-    return answer_json(name, asked->answer({request, boat, reader_, options, backends_}));
+    return answer_json(name, asked->answer({request, boat, reader_, options, backends_, tuned_}));
   } catch (const Refused& refused) {
     return error_json(refused.words);
   }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "backend/json/json.hpp"
+#include "calculate/tune/tuned_rig.hpp"
 #include "service/open_boat.hpp"
 #include "service/papers.hpp"
 
@@ -29,8 +30,9 @@ private:
   FileReader& reader_;
   BackendList backends_;
   KeptTrees kept_;
-  std::optional<OpenBoat> boat_; ///< the one that was asked about last
-  std::string asked_;            ///< and how
+  std::optional<OpenBoat> boat_;  ///< the one that was asked about last
+  std::string asked_;             ///< and how
+  std::optional<TunedRig> tuned_; ///< how it stands, once somebody asked for turns
 };
 
 } // namespace sheerpole::service

@@ -35,6 +35,14 @@ std::string take_up_words(std::string_view to_tighten, std::string_view to_slack
   return "tightens " + std::string(to_tighten) + ", slackens " + std::string(to_slacken);
 }
 
+std::string tension_is_to_be_read_again() {
+  return "its tension was read before these turns: make them, then read it again";
+}
+
+std::string taken_up_is_not_stated() {
+  return "what its adjuster has taken is not stated";
+}
+
 std::string request_is_no_object() {
   return "a request is a JSON object";
 }

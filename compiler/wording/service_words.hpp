@@ -18,6 +18,10 @@ std::string mend_all_that_is_certain();
 /// The adjuster of a stay as it is set: "tightens 35 mm, slackens 40 mm".
 std::string take_up_words(std::string_view to_tighten, std::string_view to_slacken);
 
+/// Why turns are not written down as what an adjuster has taken.
+std::string tension_is_to_be_read_again();
+std::string taken_up_is_not_stated();
+
 /// Why a request was not answered.
 std::string request_is_no_object();
 std::string version_not_known(std::string_view version);

@@ -47,6 +47,8 @@ LIBRARIES = {
     "qrcodegen/": ["backend/drawing/qr_code.cpp"],
     "Eigen/": ["statics"],
     "coin/": ["calculate/cutting"],
+    "event2/": ["driver/watch/local_server.cpp"],
+    "netinet/": ["driver/watch/local_server.cpp"],
     "valijson/": ["backend/process/outside_json.cpp"],
     "cairo.h": ["driver/pdf"],
     "cairo-ft.h": ["driver/pdf"],

@@ -11,8 +11,8 @@ DISK = ["source", "driver", "editor"]
 CLOCK = ["driver", "editor"]
 ENVIRONMENT = ["driver", "editor"]
 PROCESSES = ["driver/process"]
-NETWORK = []
-CHANCE = []
+NETWORK = ["driver/watch"]
+CHANCE = ["driver/watch"]
 # Where there is none, in a page, base/in_threads does one thing after the other.
 THREADS = ["base", "driver"]
 
@@ -27,7 +27,7 @@ HEADERS = {
     "netdb.h": NETWORK,
     "netinet/in.h": NETWORK,
     "arpa/inet.h": NETWORK,
-    "random": CHANCE,
+    "random": [],
     "thread": THREADS,
     "future": THREADS,
     "stop_token": THREADS,
@@ -54,8 +54,9 @@ CALLS = {
     "posix_spawnp": [],
     "socket": NETWORK,
     "getaddrinfo": NETWORK,
-    "rand": CHANCE,
-    "srand": CHANCE,
+    "getrandom": CHANCE,
+    "rand": [],
+    "srand": [],
 }
 CALL = re.compile(r"(?<![\w.>])((?:std::)?(?:" + "|".join(name.replace("std::", "") for name in CALLS) + r"))\s*\(")
 DISK_CALL = re.compile(r"\b(filesystem::(?!path\b)\w+)")

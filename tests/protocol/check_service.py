@@ -124,17 +124,25 @@ def main():
             value = each["written"].split(" drawn")[0].split(" mirrored")[0]
             checked.ask({"ask": "set", "boat": name, "settings": [f"{each['of']}={value}"]})
         checked.ask({"ask": "papers", "boat": name, "only": ["cut-list", "diagram"], "paper": "letter"})
+        # A list of one sum that is none of hers: what is read of the boat is on no list.
+        sealed = checked.ask({"ask": "verify", "boat": name, "sums": "0" * 64 + "  rig/none.rig\nno sum\n", "facts": "{}", "words": "", "only": []})
+        if [sealed["missing"], sealed["bad_lines"]] != [["rig/none.rig"], ["no sum"]] or len(sealed["extra"]) < 3:
+            checked.faults.append(f"{name}: verify said {sealed}")
+        standing = checked.ask({"ask": "turns", "boat": name})
+        for one in (standing or {}).get("adjusters", []):
+            checked.ask({"ask": "turns", "boat": name, "turns": {one["stay"]: 1, "no-stay": 0.5}})
     for start in checked.ask({"ask": "starts"}):
         for line, measured, unit in (("wire", "cord", "inches"), ("rope", "tape", "millimetres"), ("wire", "drawing", "inches")):
             begin = {"ask": "begin", "rig": start["rig"], "line": line, "measured": measured, "name": "Second Wind", "unit": unit}
             checked.ask(begin)
             checked.ask({**begin, "numbers": {each["name"]: each["example"] for each in start["numbers"]}})
-    for wrong in ({}, {"ask": "weather", "boat": "a"}, {"ask": "hover", "boat": str(boats[0])}, {"version": 2}):
+    for wrong in ({}, {"ask": "weather", "boat": "a"}, {"ask": "hover", "boat": str(boats[0])}, {"version": 2},
+                  {"ask": "turns", "boat": str(boats[0]), "turns": {"forestay": "one"}}):
         if checked.ask(wrong, right=False) is not None:
             checked.faults.append(f"{wrong} was answered")
     for fault in checked.faults[:50]:
         print(fault)
-    missing = {*AT_PLACE, *OF_FILE, *OF_BOAT, "rename", "set", "starts", "begin", "error"} - checked.kinds
+    missing = {*AT_PLACE, *OF_FILE, *OF_BOAT, "rename", "set", "verify", "turns", "starts", "begin", "error"} - checked.kinds
     print(f"{len(boats)} boats, {len(checked.faults)} faults, never answered: {sorted(missing)}")
     return 1 if checked.faults or missing or not boats else 0
 

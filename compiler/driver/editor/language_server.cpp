@@ -18,7 +18,11 @@ constexpr int method_not_found = -32601;
 constexpr int invalid_params = -32602;
 constexpr int server_error = -32603;
 constexpr int server_not_initialized = -32002;
+constexpr int request_cancelled = -32800;
 constexpr int log_error = 1;
+constexpr std::string_view cancelling = "$/cancelRequest";
+/// A message that cancels says a method and an id; what is longer is another that speaks of it.
+constexpr std::size_t longest_cancelling = 1000;
 
 bool is_id(const Json& id) {
   return id.is_string() || id.is_number_integer();
@@ -60,7 +64,7 @@ const std::map<std::string_view, LanguageServer::Notification>& LanguageServer::
       {"workspace/didChangeWorkspaceFolders", &LanguageServer::workspace_folders_changed},
       {"workspace/didChangeConfiguration", &LanguageServer::ignore},
       {"$/setTrace", &LanguageServer::ignore},
-      {"$/cancelRequest", &LanguageServer::ignore}, // each is answered before the next is read
+      {"$/cancelRequest", &LanguageServer::cancel_request},
   };
   return all;
 }
@@ -93,6 +97,23 @@ void LanguageServer::take(std::string_view content) {
   answer_with_error(has_id ? message["id"] : Json(), invalid_request, "the message is no request");
 }
 
+void LanguageServer::hear(std::string_view content) {
+  if (content.size() > longest_cancelling || content.find(cancelling) == std::string_view::npos)
+    return;
+  const Json message = Json::parse(content, nullptr, false);
+  if (!message.is_object() || message.value("method", Json()) != Json(cancelling))
+    return;
+  const Json params = message.value("params", Json());
+  if (params.is_object() && params.contains("id") && is_id(params["id"]))
+    cancelled_.insert(params["id"].dump());
+}
+
+/// When its turn comes the request before it has been answered.
+void LanguageServer::cancel_request(const Json& params) {
+  if (params.contains("id"))
+    cancelled_.erase(params["id"].dump());
+}
+
 void LanguageServer::take_fault(const std::string& fault) {
   answer_with_error(nullptr, parse_error, fault);
 }
@@ -107,6 +128,8 @@ void LanguageServer::answer(const Json& message) {
     answer_with_error(id, server_not_initialized, "the first request is initialize");
   } else if (initialized_ && method == "initialize") {
     answer_with_error(id, invalid_request, "initialize was asked before");
+  } else if (cancelled_.contains(id.dump())) {
+    answer_with_error(id, request_cancelled, "cancelled");
   } else if (found == requests().end()) {
     answer_with_error(id, method_not_found, "there is no request " + method);
   } else {

@@ -27,6 +27,9 @@ public:
   LanguageServer(std::vector<std::string> allowed_folders, Send send);
 
   void take(std::string_view content);
+  /// To be told of each message that waits, before one is taken: a request that is cancelled by one behind
+  /// it is not worked on.
+  void hear(std::string_view content);
   /// Bytes came that are no message.
   void take_fault(const std::string& fault);
   /// Sends the findings of what has changed. Called when no message waits, so that a fast typist is told of
@@ -73,6 +76,7 @@ private:
   void did_save(const Json& params);
   void watched_files_changed(const Json& params);
   void workspace_folders_changed(const Json& params);
+  void cancel_request(const Json& params);
   void ignore(const Json& params);
 
   /// A document of a request, in the boat that it belongs to.
@@ -92,8 +96,9 @@ private:
   bool shut_down_ = false;
   bool unpublished_ = false;
   std::optional<int> exit_code_;
-  std::map<std::string, std::string> uris_;      ///< by path, as the client wrote them
-  std::map<std::string, Json> versions_;         ///< of open documents, by path
+  std::set<std::string> cancelled_;         ///< ids, as JSON, of requests that a message behind cancels
+  std::map<std::string, std::string> uris_; ///< by path, as the client wrote them
+  std::map<std::string, Json> versions_;    ///< of open documents, by path
   std::map<std::string, std::string> published_; ///< by path: the findings that the client has
   std::set<std::string> changed_;                ///< open documents whose findings are to be sent anyway
 };

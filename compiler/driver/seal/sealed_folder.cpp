@@ -74,25 +74,6 @@ Json file_json(const std::string& path, std::string_view role, const std::string
   return {{"path", path}, {"role", role}, {"bytes", bytes.size()}, {"sha256", sha256(bytes)}};
 }
 
-constexpr std::size_t digits = 64;
-
-bool is_digit(char c) {
-  return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f') || (c >= 'A' && c <= 'F');
-}
-
-bool leads_out(const std::string& name) {
-  if (name.empty() || name.front() == '/' || name.find('\\') != std::string::npos)
-    return true;
-  for (std::size_t at = 0; at <= name.size();) {
-    const std::size_t end = std::min(name.find('/', at), name.size());
-    const std::string part = name.substr(at, end - at);
-    if (part.empty() || part == "." || part == "..")
-      return true;
-    at = end + 1;
-  }
-  return false;
-}
-
 } // namespace
 
 std::vector<std::string> paths_in_seal(const std::vector<SealedSource>& sources) {
@@ -145,45 +126,6 @@ OutputBundle sealed_folder(const SealContent& content) {
     list += sum + "  " + name + "\n";
   bundle.files.push_back({std::string(seal_sums), std::move(list)});
   return bundle;
-}
-
-std::optional<std::string> digest(std::string text) {
-  if (text.size() != digits || !std::all_of(text.begin(), text.end(), is_digit))
-    return std::nullopt;
-  for (char& c : text)
-    if (c >= 'A' && c <= 'F')
-      c = static_cast<char>(c - 'A' + 'a');
-  return text;
-}
-
-SealSums read_sums(const std::string& list, std::vector<std::string>& bad_lines) {
-  SealSums sums;
-  for (std::size_t at = 0; at < list.size();) {
-    const std::size_t end = std::min(list.find('\n', at), list.size());
-    const std::string line = list.substr(at, end - at);
-    at = end + 1;
-    const bool shaped = line.size() > digits + 2 && line.compare(digits, 2, "  ") == 0 &&
-                        std::all_of(line.begin(), line.begin() + digits, is_digit);
-    const std::string name = shaped ? line.substr(digits + 2) : "";
-    if (!shaped || leads_out(name) || !sums.emplace(name, *digest(line.substr(0, digits))).second)
-      bad_lines.push_back(line);
-  }
-  return sums;
-}
-
-SealFaults compare_with_sums(const SealSums& sums, const SealSums& found) {
-  SealFaults faults;
-  for (const auto& [name, sum] : sums) {
-    const auto file = found.find(name);
-    if (file == found.end())
-      faults.missing.push_back(name);
-    else if (file->second != sum)
-      faults.altered.push_back(name);
-  }
-  for (const auto& [name, sum] : found)
-    if (!sums.contains(name))
-      faults.extra.push_back(name);
-  return faults;
 }
 
 namespace {
@@ -263,35 +205,16 @@ Result<OutputBundle, SealFailure> make_seal(const SealRequest& request) {
 
 std::optional<SealRequest> request_in(std::string_view facts_text, const SealSums& sums,
                                       const std::string& folder) {
-  const Json facts = Json::parse(facts_text, nullptr, false);
-  if (!facts.is_object())
-    return std::nullopt;
-  const Json rig = facts.value("rig", Json());
-  const Json made = facts.value("made", Json());
-  // A rig outside the folder, or one that is not on the list, is not the one that was sealed.
-  if (!rig.is_string() || !made.is_array() || !sums.contains(rig.get<std::string>()))
+  const auto how = how_sealed(facts_text, sums);
+  if (!how)
     return std::nullopt;
   SealRequest request;
-  request.file = (Path(folder) / rig.get<std::string>()).generic_string();
+  request.file = (Path(folder) / how->rig).generic_string();
   request.rig.folders = {(Path(folder) / "rig").generic_string()};
-  for (const Json& word : made) {
-    if (!word.is_string())
-      return std::nullopt;
-    const std::string text = word.get<std::string>();
-    const auto value_of = [&](std::string_view option) {
-      return text.starts_with(option) ? std::optional(text.substr(option.size())) : std::nullopt;
-    };
-    if (const auto only = value_of("--only="))
-      request.only.push_back(*only);
-    else if (const auto paper = value_of("--paper="); paper == "a4" || paper == "letter")
-      request.paper = *paper;
-    else if (const auto shop = value_of("--shop="))
-      request.rig.shop = *shop;
-    else if (text == "--pdf")
-      request.pdf = true;
-    else
-      return std::nullopt;
-  }
+  request.rig.shop = how->shop;
+  request.only = how->only;
+  request.pdf = how->pdf;
+  request.paper = how->paper;
   return request;
 }
 

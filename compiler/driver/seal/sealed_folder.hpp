@@ -4,20 +4,13 @@
 #include "base/result.hpp"
 #include "driver/terminal.hpp"
 #include "service/compile.hpp"
+#include "service/seal.hpp"
 
-#include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace sheerpole {
-
-/// Names in a sealed folder. The list of sums is what `sha256sum --check` reads.
-inline constexpr std::string_view seal_sums = "SHA256SUMS";
-inline constexpr std::string_view seal_facts = "seal.json";
-inline constexpr std::string_view seal_words = "READ-ME.txt";
-/// The signature over the list of sums, when there is one. It stands on no list: it is made of the list.
-inline constexpr std::string_view seal_signature = "SHA256SUMS.sig";
 
 /// One rig file as it lies on the disk.
 struct SealedSource {
@@ -45,29 +38,6 @@ OutputBundle sealed_folder(const SealContent& content);
 
 /// Where each source lies below rig/: its path from the folder that all of them share.
 std::vector<std::string> paths_in_seal(const std::vector<SealedSource>& sources);
-
-/// What differs between a folder and its list of sums.
-struct SealFaults {
-  std::vector<std::string> altered; ///< their sum is another
-  std::vector<std::string> missing;
-  std::vector<std::string> extra;     ///< on no list
-  std::vector<std::string> bad_lines; ///< of the list, that are no sum and name
-
-  bool none() const { return altered.empty() && missing.empty() && extra.empty() && bad_lines.empty(); }
-};
-
-/// One line of the list: the name and its sum.
-using SealSums = std::map<std::string, std::string>;
-
-/// A SHA-256 as this program writes it, from one in small or capital letters; nothing when it is none.
-std::optional<std::string> digest(std::string text);
-
-/// Reads "64 hexadecimal digits, two blanks, a name" a line. Names that lead out of the folder are bad
-/// lines.
-SealSums read_sums(const std::string& list, std::vector<std::string>& bad_lines);
-
-/// `found` holds every file of the folder but the list itself: its name and its sum.
-SealFaults compare_with_sums(const SealSums& sums, const SealSums& found);
 
 /// What is to be sealed.
 struct SealRequest {

@@ -4,8 +4,10 @@
 #include "driver/verbs/options.hpp"
 
 #include <cerrno>
+#include <deque>
 #include <poll.h>
 #include <unistd.h>
+#include <utility>
 
 namespace sheerpole::editor_verb {
 
@@ -15,6 +17,9 @@ struct Options {
   CompileOptions rig; ///< of which the folders alone are asked for
   bool stdio = false; ///< said by some editors; nothing else is spoken over
 };
+
+/// So many messages are taken in before one is worked on.
+constexpr std::size_t most_waiting = 256;
 
 /// Whether more has come already.
 bool more_waits() {
@@ -52,17 +57,28 @@ int run(const Options& options) {
   editor::LanguageServer server(options.rig.folders, [](const editor::Json& message) {
     write_all(editor::framed(message.dump(-1, ' ', false, editor::Json::error_handler_t::replace)));
   });
+  std::deque<editor::Arrived> waiting;
+  bool is_there = true;
   while (!server.exit_code()) {
-    if (const auto arrived = stream.next()) {
-      if (arrived->fault.empty())
-        server.take(arrived->content);
+    // All that has come, before the first of it is worked on: something behind may cancel it.
+    while (is_there && waiting.size() < most_waiting && more_waits())
+      is_there = read_into(stream);
+    while (auto arrived = stream.next()) {
+      server.hear(arrived->content);
+      waiting.push_back(std::move(*arrived));
+    }
+    if (!waiting.empty()) {
+      const editor::Arrived arrived = std::move(waiting.front());
+      waiting.pop_front();
+      if (arrived.fault.empty())
+        server.take(arrived.content);
       else
-        server.take_fault(arrived->fault);
+        server.take_fault(arrived.fault);
       continue;
     }
     if (server.has_to_publish() && !more_waits())
       server.publish();
-    if (!read_into(stream))
+    if (!is_there || !read_into(stream))
       return exit_errors; // the editor is gone without a word
   }
   return *server.exit_code();

@@ -108,6 +108,13 @@ void add_papers(CLI::App& verb, PaperOptions& papers, const std::string& pdf_hel
   paper->needs(needed);
 }
 
+void add_page_file(CLI::App& verb, std::string& page) {
+  verb.add_option(
+          "--page", page,
+          "the offline page, sheerpole.html; not given: the one beside the program, or in share/sheerpole")
+      ->type_name("FILE");
+}
+
 void add_workers(CLI::App& verb, unsigned& workers) {
   verb.add_option("--workers", workers, "how many boats at a time; not given: as many as processors")
       ->check(CLI::Range(1U, most_workers).description(""))

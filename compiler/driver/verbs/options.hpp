@@ -63,6 +63,9 @@ struct PaperOptions {
 void add_papers(CLI::App& verb, PaperOptions& papers, const std::string& pdf_help = "papers as PDF as well",
                 CLI::Option* needed = nullptr);
 
+/// `--page`: the offline page, where it is neither beside the program nor installed.
+void add_page_file(CLI::App& verb, std::string& page);
+
 /// `--workers`; 0 when it is not given.
 void add_workers(CLI::App& verb, unsigned& workers);
 

@@ -14,9 +14,9 @@
     said += line + "\n";
   };
 
-  // Straight from the bytes inside this file: a page that forbids every request forbids that of a data address too.
+  // From the bytes that a page hands over as `wasmBinary`, else straight from those inside this file: a page that forbids every request forbids that of a data address too.
   Module["instantiateWasm"] = (imports, receive) => {
-    WebAssembly.instantiate(tryParseAsDataURI(wasmBinaryFile), imports).then(
+    WebAssembly.instantiate(wasmBinary || tryParseAsDataURI(wasmBinaryFile), imports).then(
       ({ instance, module }) => receive(instance, module),
       (fault) => readyPromiseReject(fault),
     );

@@ -9,6 +9,7 @@ set(headers "${CMAKE_BINARY_DIR}/headers")
 execute_process(
   COMMAND sh "${CMAKE_CURRENT_LIST_DIR}/debian_sources.sh" "${sources}"
     antlr4-cpp-runtime coinutils coinor-osi clp coinor-cgl coinor-cbc libmd utf8proc qr-code-generator/upstream
+    7zip/upstream
   COMMAND_ERROR_IS_FATAL ANY)
 
 # Never all of /usr/include: the C library's headers there are those of another machine.

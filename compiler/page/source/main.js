@@ -1,7 +1,9 @@
 // Starts the page: the compiler, the boat that was open last, and the first drawing.
 
 import { start_compiler } from "./core/compiler.js";
-import { app, apply_look, connect, go, open_project, redraw, refresh } from "./state/app.js";
+import { app, apply_look, connect, go, keep_by, open_given, open_project, redraw, refresh } from "./state/app.js";
+import { is_unwritten, keep_in_folder, open_folder } from "./state/folder.js";
+import { given } from "./state/given.js";
 import { kept_project, last_project, watch_boats } from "./state/storage.js";
 import { w } from "./words/words.js";
 import { draw, take_route, TAB_OF } from "./views/page.js";
@@ -38,14 +40,26 @@ watch_boats((id) => {
   refresh();
 });
 
+app.compiler = start_compiler(document, window);
+/** What the page was made for or is served from comes before what the browser keeps. */
+const handed = given(document);
+const last = handed ? null : last_project();
+if (handed?.boat) open_given(handed);
+if (handed?.folder) {
+  keep_by(keep_in_folder);
+  addEventListener("beforeunload", (event) => is_unwritten() && event.preventDefault());
+  await open_folder().catch((fault) => (app.fault = `${w.folder.not_read} ${fault.message ?? fault}`));
+}
+if (last) open_project(last, false);
+if (handed && !location.hash) history.replaceState(null, "", handed.boat ? "#rig" : "#numbers");
+if (last && (!location.hash || location.hash.startsWith("#start"))) history.replaceState(null, "", "#numbers");
+take_route(); // something to look at, while the compiler starts
 try {
-  app.compiler = await start_compiler(document, window);
+  await app.compiler.started;
   app.begin.starts = await app.compiler.ask({ ask: "starts" });
+  redraw();
 } catch (fault) {
   app.fault = `${w.no_compiler} ${fault.message ?? fault}`;
+  redraw();
 }
-const last = last_project();
-if (last) open_project(last, false);
-if (last && (!location.hash || location.hash.startsWith("#start"))) history.replaceState(null, "", "#numbers");
-take_route();
 document.documentElement.dataset.started = "yes";

@@ -12,7 +12,7 @@ _sheerpole() {
   local words= nothing= value= given=0 at
   if [ "$COMP_CWORD" -eq 1 ]; then
     nothing=yes
-    words=$(compgen -W 'begin enter check build changes fleet find plan seal verify mend show tidy editor list explain help version -h --help --version' -- "$word")
+    words=$(compgen -W 'begin enter check build changes fleet find plan seal verify mend show tidy editor watch page list explain help version -h --help --version' -- "$word")
     __sheerpole_offer
     return
   fi
@@ -216,6 +216,29 @@ _sheerpole() {
         -*) words=$(compgen -W '-h --help --allow-folder --stdio' -- "$word") ;;
       esac
       ;;
+    watch)
+      case $before in
+        --port) nothing=yes; value=yes ;;
+        --page) value=yes ;;
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help --port --page' -- "$word") ;;
+      esac
+      ;;
+    page)
+      case $before in
+        --into) value=yes ;;
+        --seal) value=yes ;;
+        --page) value=yes ;;
+        --allow-folder) value=yes ;;
+        --color) words=$(compgen -W 'auto always never' -- "$word"); value=yes ;;
+      esac
+      [ -z "$value" ] || { __sheerpole_offer; return; }
+      case $word in
+        -*) words=$(compgen -W '-h --help --into --seal --page --allow-folder --color' -- "$word") ;;
+      esac
+      ;;
     list)
       case $before in
         --form) words=$(compgen -W 'text csv json' -- "$word"); value=yes ;;
@@ -243,7 +266,7 @@ _sheerpole() {
       [ -z "$value" ] || { __sheerpole_offer; return; }
       case $word in
         -*) words=$(compgen -W '-h --help' -- "$word") ;;
-        *) [ "$given" -gt 0 ] || words=$(compgen -W 'begin enter check build changes fleet find plan seal verify mend show tidy editor list explain help version' -- "$word") ;;
+        *) [ "$given" -gt 0 ] || words=$(compgen -W 'begin enter check build changes fleet find plan seal verify mend show tidy editor watch page list explain help version' -- "$word") ;;
       esac
       ;;
     version)

@@ -6,7 +6,9 @@ import os from "node:os";
 import path from "node:path";
 import { go, text_of } from "./tools.mjs";
 
+const BINARY = Buffer.alloc(70_000, 1).toString("base64");
 const STANDS_IN = `
+var wasmBinaryFile = "data:application/octet-stream;base64,${BINARY}";
 var SheerpoleCore = async function (options) {
   const texts = new Map();
   return {
@@ -23,7 +25,6 @@ var SheerpoleCore = async function (options) {
 export default async function inside({ report, open, build }) {
   const folder = mkdtempSync(path.join(os.tmpdir(), "sheerpole-core-"));
   writeFileSync(path.join(folder, "sheerpole-core.js"), STANDS_IN);
-  writeFileSync(path.join(folder, "sheerpole-core.wasm"), Buffer.alloc(70_000, 1));
   const tools = await open({ size: "phone", file: build("inside.html", "--core", folder), inside: true });
   await go(tools, "start/1");
   const tile = await text_of(tools.page, ".tile");

@@ -21,9 +21,10 @@ export const launch = () =>
 /**
  * @param {import("puppeteer-core").Browser} browser
  * @param {{file: string, program: string, docs: string, size: keyof typeof SIZES, look?: "light" | "dark", keep?: any}} how
- *   keep: a context to open it in once more, with what the browser keeps
+ *   keep: a context to open it in once more, with what the browser keeps; url: the page as somebody serves it, in the place of
+ *   the file
  */
-export async function open_page(browser, { file, program, docs, size, look = "light", keep, inside = false }) {
+export async function open_page(browser, { file, program, docs, size, look = "light", keep, inside = false, url = pathToFileURL(file).href }) {
   const context = keep ?? (await browser.createBrowserContext());
   const page = await context.newPage();
   const complaints = [];
@@ -36,12 +37,12 @@ export async function open_page(browser, { file, program, docs, size, look = "li
     { name: "prefers-reduced-motion", value: "reduce" },
   ]);
   if (bridge) await page.exposeFunction("sheerpole_bridge", (...values) => bridge.call(...values));
-  const url = pathToFileURL(file).href;
   const session = await page.createCDPSession();
   await session.send("Network.enable");
   session.on("Network.requestWillBeSent", ({ request }) => {
     const asked = request.url.split("#")[0];
-    if (asked !== url && !/^(data|blob|about):/.test(asked)) complaints.push(`asks for ${request.url.slice(0, 200)}`);
+    const is_its_server = url.startsWith("http:") && asked.startsWith(url);
+    if (asked !== url && !is_its_server && !/^(data|blob|about):/.test(asked)) complaints.push(`asks for ${request.url.slice(0, 200)}`);
   });
   page.on("console", (message) => ["error", "warn"].includes(message.type()) && complaints.push(`console: ${message.text()}`));
   page.on("pageerror", (fault) => complaints.push(`script: ${fault.message}`));

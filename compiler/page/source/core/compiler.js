@@ -5,6 +5,7 @@
  * @typedef {object} Compiler
  * @property {(name: string, bytes: Uint8Array) => Promise<void>} put a text by its name
  * @property {(name: string) => Promise<void>} drop
+ * @property {() => Promise<string>} licences those of what is compiled into it
  * @property {(request: object) => Promise<any>} ask a request of version 1; the `answer` of what comes back
  */
 
@@ -32,6 +33,7 @@ function speaking(bare_call) {
   return {
     put: (name, bytes) => call("put", name, bytes),
     drop: (name) => call("drop", name),
+    licences: () => call("licences"),
     async ask(request) {
       const whole = { version: 1, ...request };
       return answer_of(whole, JSON.parse(await call("ask", JSON.stringify(whole))));
@@ -39,19 +41,10 @@ function speaking(bare_call) {
   };
 }
 
-/** Bytes of a gzip text in base64. */
-async function unpacked(base64) {
-  const bytes = Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
-  const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
-  return new Uint8Array(await new Response(stream).arrayBuffer());
-}
-
 /** The core that is inlined in the page, in a worker made of what stands beside it. */
 async function in_worker(document) {
   const text = (id) => document.getElementById(id)?.textContent.trim() ?? "";
-  const script = await unpacked(text("core-script"));
-  const binary = text("core-wasm") ? await unpacked(text("core-wasm")) : undefined;
-  const worker = new Worker(URL.createObjectURL(new Blob([script, "\n", text("core-worker")], { type: "text/javascript" })));
+  const worker = new Worker(URL.createObjectURL(new Blob([text("core-worker")], { type: "text/javascript" })));
   const waiting = new Map();
   let count = 0;
   worker.onmessage = ({ data }) => {
@@ -65,18 +58,25 @@ async function in_worker(document) {
       waiting.set(++count, { done, failed });
       worker.postMessage({ id: count, what, values });
     });
-  await call("start", binary);
+  await call("start", text("core-packed"), text("core-unpack"));
   return call;
 }
 
-/**
- * Starts the compiler: the one that is inlined, else the one that a test has put beside the page.
- * @returns {Promise<Compiler>}
- */
-export async function start_compiler(document, window) {
-  if (document.getElementById("core-script")) return speaking(await in_worker(document));
+async function bare_compiler(document, window) {
+  if (document.getElementById("core-packed")) return in_worker(document);
   const { sheerpole_bridge } = window;
   if (!sheerpole_bridge) throw new Error("this page was built without a compiler");
   const base64 = (bytes) => btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(""));
-  return speaking((what, name, bytes) => sheerpole_bridge(what, name, bytes ? base64(bytes) : ""));
+  return async (what, name, bytes) => what === "licences" ? "" : sheerpole_bridge(what, name, bytes ? base64(bytes) : "");
+}
+
+/**
+ * Starts the compiler: the one that is inlined, else the one that a test has put beside the page. What is asked before it has
+ * started is answered then.
+ * @returns {Compiler & {started: Promise<any>}} started: fails when it does not
+ */
+export function start_compiler(document, window) {
+  const started = bare_compiler(document, window);
+  started.catch(() => {}); // told to whoever asks
+  return { ...speaking(async (...values) => (await started)(...values)), started };
 }

@@ -113,6 +113,9 @@ export const no_answers = () => ({
   stale: false,
 });
 
+/** Whether anything was answered of this boat yet. @param {Answers} answers */
+export const is_known = (answers) => answers.of !== undefined;
+
 /** All findings with their file, errors first. @param {Answers} answers */
 export function all_findings(answers) {
   const rank = { error: 0, warning: 1, note: 2 };

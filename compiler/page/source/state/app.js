@@ -3,6 +3,7 @@
 import { bytes_of, with_edits } from "../core/edits.js";
 import { w } from "../words/words.js";
 import { ask_all, no_answers } from "./answers.js";
+import { GIVEN_ID } from "./given.js";
 import { changed, gone_back, new_project } from "./project.js";
 import * as storage from "./storage.js";
 
@@ -32,6 +33,10 @@ export const app = {
   begin: { rig: "fractional-sloop", line: "rope", measured: "cord", name: "", starts: [] },
   file: "",
   fix: null,
+  /** @type {import("./given.js").GivenBoat | null} the boat that the page was made for */
+  given: null,
+  /** The folder that the page is served from: `boats()`, the names of its boats; `left_out`. */
+  folder: null,
 };
 
 let drawing = () => {};
@@ -137,8 +142,13 @@ export const settled = () => asking;
 
 // ---- the boat ----
 
+let keeper = storage.keep_project;
+/** Something else than this browser keeps boats. @param {(project: import("./project.js").Project) => boolean} keep_project */
+export function keep_by(keep_project) {
+  keeper = keep_project;
+}
 function keep() {
-  app.full = !storage.keep_project(app.project);
+  app.full = !keeper(app.project);
 }
 
 /** Changes texts of the boat, keeps her and asks anew. */
@@ -157,6 +167,13 @@ export function change_by(all, words) {
   const texts = {};
   for (const { file, edits } of all) texts[file] = with_edits(texts[file] ?? app.project.files[file], edits);
   return change(texts, words);
+}
+
+/** The boat that the page was made for; what is changed of her is not kept. */
+export function open_given(boat) {
+  app.given = boat;
+  keep_by((project) => project.id === GIVEN_ID || storage.keep_project(project));
+  return open_project(new_project(GIVEN_ID, boat.boat, boat.files), false);
 }
 
 export function go_back() {

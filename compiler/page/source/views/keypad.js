@@ -3,7 +3,7 @@
 import { html, nothing } from "lit-html";
 import { feet_text, likely_slip, mm_text, read_length } from "../core/lengths.js";
 import { FRACTIONS, with_key } from "../core/keypad_text.js";
-import { app, change_by, close_dialog, open_dialog, redraw, toast } from "../state/app.js";
+import { app, change_by, close_dialog, go, open_dialog, redraw, toast } from "../state/app.js";
 import { expected_length, without_source } from "../state/readings.js";
 import { write_number, write_run } from "../state/writing.js";
 import { w } from "../words/words.js";
@@ -122,6 +122,14 @@ export function keypad_dialog(dialog) {
           dialog.typed = event.target.value;
           redraw();
         }} />
+      ${
+        entry?.written && entry.place
+          ? html`<p class="sm"><button type="button" class="link" @click=${() => {
+              close_dialog();
+              go(`text/${entry.place.file}:${entry.place.begin.line + 1}`);
+            }}>${w.where_it_stands(entry.place.begin.line + 1, entry.place.file)}</button></p>`
+          : nothing
+      }
       <div class="echo" aria-live="polite">${echo(dialog, kind)}${entry?.help && kind.sort !== "length" ? html`<p class="soft sm">${entry.help} ${entry.range}</p>` : nothing}</div>
       ${
         dialog.source

@@ -2,6 +2,7 @@
 
 import { html, nothing } from "lit-html";
 import { app, go, open_dialog } from "../state/app.js";
+import { GIVEN_ID } from "../state/given.js";
 import { w } from "../words/words.js";
 import { change_html, length_html, sum_html } from "./marks.js";
 import { part_picture } from "./part_pictures.js";
@@ -25,10 +26,13 @@ function provenance_line(row) {
   return html`<small class=${WEAK.includes(source) ? "weak" : ""}>${said.join(". ")}</small>`;
 }
 
+/** A page that was made for one boat is there to be read: a tap leads to where the number stands. */
+export const is_to_be_read = () => app.project.id === GIVEN_ID;
+
 /** To the number if a form can write it, else to its place in the text. */
 function change_row(row, piece) {
   const entry = entry_of(row);
-  if (entry?.write) open_dialog({ name: "keypad", entry, title: row_title(row), piece: piece.name });
+  if (entry?.write && !is_to_be_read()) open_dialog({ name: "keypad", entry, title: row_title(row), piece: piece.name });
   else if (row.provenance.place) go(`text/${row.provenance.place.file}:${row.provenance.place.line}`);
 }
 

@@ -15,6 +15,7 @@ import {
   toast,
 } from "../state/app.js";
 import { boat_file } from "../state/boat_file.js";
+import { open_of_folder } from "../state/folder.js";
 import { add_files, missing_libraries, open_boat } from "../state/open_files.js";
 import { drop_project, kept_boats, kept_project, title_of } from "../state/storage.js";
 import { free_name, rig_name } from "../state/project.js";
@@ -73,9 +74,13 @@ export function menu_dialog() {
         ${item("back", w.go_back, last ? last.words : w.nothing_to_take_back, go_back, !last)}
       </ul><ul class="menu">
         ${item("files", w.files_and_libraries, w.count_files(Object.keys(app.project.files).length), away("files"))}
-        ${item("open", w.open_a_file, "", open_from_file)}
+        ${
+          app.folder
+            ? item("boats", w.folder.boats, w.count_boats(app.folder.boats().length), () => open_dialog({ name: "folder_boats" }))
+            : html`${item("open", w.open_a_file, "", open_from_file)}
         ${item("boats", w.boats_here, "", () => open_dialog({ name: "boats" }))}
-        ${item("fresh", w.begin_another, "", away("start/1"))}
+        ${item("fresh", w.begin_another, "", away("start/1"))}`
+        }
       </ul>
       <div class="formrow"><p class="strong">${w.lengths_in}</p>${segments(
         w.lengths_in,
@@ -106,9 +111,21 @@ export function menu_dialog() {
         (paper) => set_setting("paper", paper),
       )}</div>
       <ul class="menu">${item("about", w.about, "", () => open_dialog({ name: "about" }))}</ul>
-      <p class="soft sm">${w.stays_here}</p>`,
+      <p class="soft sm">${app.folder ? w.folder.written_there : w.stays_here}</p>`,
   );
 }
+
+/** The boats of the folder that the page is served from. */
+export const folder_boats_dialog = () =>
+  dialog_frame(
+    w.folder.boats,
+    html`<ul class="menu">${app.folder.boats().map(
+      (root) => html`<li><button aria-current=${String(root === app.project.root)} @click=${() => {
+        close_dialog();
+        open_of_folder(root);
+      }}>${icon(ICONS.boats)}<span>${title_of({ root, files: app.project.files })}<small>${root}${root === app.project.root ? `, ${w.is_open}` : ""}</small></span></button></li>`,
+    )}</ul>`,
+  );
 
 export function boats_dialog() {
   const boats = kept_boats();
@@ -152,7 +169,7 @@ export function files_view() {
         name,
       ) => html`<li class="two"><button @click=${() => go(`text/${name}:1`)}>${icon(ICONS.files)}<span>${name}<small>${name === app.project.root ? w.the_boat : w.library}</small></span>${arrow}</button>
         ${
-          name === app.project.root
+          name === app.project.root || app.folder
             ? nothing
             : html`<button class="side" aria-label=${w.take_away(name)} @click=${() => {
                 change({ [name]: null }, w.steps.removed(name));
@@ -160,6 +177,7 @@ export function files_view() {
               }}>\u00d7</button>`
         }</li>`,
     )}</ul>
+      ${app.folder?.left_out.length ? html`<p class="note"><span class="g not"></span><span><b>${w.folder.left_out}</b>${app.folder.left_out.map(({ file, why }) => html`<br />${file}: ${why}`)}</span></p>` : nothing}
       ${missing.length ? html`<p class="note"><span class="g not"></span><span><b>${w.library_missing}</b>${missing.join(", ")}</span></p>` : nothing}
       <div class="pair"><button class="btn" @click=${add}>${w.add_file}</button>
         <button class="btn quiet" @click=${() => {
@@ -173,8 +191,19 @@ export function files_view() {
 export const message_dialog = ({ heading, words }) =>
   dialog_frame(heading, html`<p>${words}</p><p><button class="btn go wide" @click=${close_dialog}>${w.close}</button></p>`);
 
+let of_the_compiler = null;
 export function about_dialog() {
-  const licence = document.getElementById("licences")?.textContent ?? "";
+  if (of_the_compiler === null) {
+    of_the_compiler = "";
+    app.compiler.licences().then(
+      (text) => {
+        of_the_compiler = text;
+        redraw();
+      },
+      () => {},
+    );
+  }
+  const licence = [document.getElementById("licences")?.textContent ?? "", of_the_compiler].filter(Boolean).join("\n\n----\n\n");
   return dialog_frame(
     w.about,
     html`<p>${w.about_words}</p><p>${w.caution}</p><h3>${w.licences}</h3><pre class="licence" tabindex="0">${licence}</pre>`,

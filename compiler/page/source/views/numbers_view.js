@@ -2,7 +2,7 @@
 
 import { html, nothing } from "lit-html";
 import { app, go, open_dialog } from "../state/app.js";
-import { first_error } from "../state/answers.js";
+import { first_error, is_known } from "../state/answers.js";
 import { missing_libraries } from "../state/open_files.js";
 import { cords_of, counted_readings } from "../state/readings.js";
 import { w } from "../words/words.js";
@@ -104,12 +104,15 @@ export function numbers_view() {
           )}</ul></section>`
         : nothing
     }
-    <section class="blk"><h2>${w.whole_boat}</h2><ul class="menu"><li>
+    ${is_known(app.answers) ? whole_boat() : nothing}`;
+}
+
+const whole_boat = () =>
+  html`<section class="blk"><h2>${w.whole_boat}</h2><ul class="menu"><li>
       <button @click=${() => open_dialog({ name: "form", piece: null })}>${mark("not")}<span>${w.assumed_numbers}<small>${w.assumed_count(
         app.answers.numbers.filter((each) => each.state === "assumed" || each.state === "missing").length,
       )}</small></span>${arrow}</button>
     </li></ul></section>`;
-}
 
 /** The one best thing to do: in words, and where. */
 export function next_step() {

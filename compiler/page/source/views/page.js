@@ -1,8 +1,10 @@
 // The whole page: bar, panes, tabs, dialogs, and what is drawn when.
 
 import { html, nothing, render } from "lit-html";
-import { all_findings, first_error } from "../state/answers.js";
+import { all_findings, first_error, is_known } from "../state/answers.js";
 import { app, close_dialog, go, go_back, hush, is_wide, open_dialog, redraw } from "../state/app.js";
+import { folder_news } from "../state/folder.js";
+import { GIVEN_ID, is_as_given } from "../state/given.js";
 import { title_of } from "../state/storage.js";
 import { w } from "../words/words.js";
 import { begin_view } from "./begin_view.js";
@@ -11,11 +13,12 @@ import { findings_dialog } from "./findings_view.js";
 import { form_dialog } from "./form_view.js";
 import { keypad_dialog } from "./keypad.js";
 import { arrow, icon } from "./marks.js";
-import { about_dialog, boats_dialog, files_view, menu_dialog, message_dialog, save_boat, sure_dialog } from "./menu.js";
+import { about_dialog, boats_dialog, files_view, folder_boats_dialog, menu_dialog, message_dialog, save_boat, sure_dialog } from "./menu.js";
 import { counts, next_step, numbers_view } from "./numbers_view.js";
 import { papers_view } from "./papers_view.js";
 import { rig_view } from "./rig_view.js";
 import { stay_view } from "./stay_view.js";
+import { seal_dialog } from "./seal_view.js";
 import { text_drawn, text_view } from "./text_view.js";
 
 const VIEWS = {
@@ -37,6 +40,7 @@ const ICONS = {
 const DIALOGS = {
   menu: menu_dialog,
   boats: boats_dialog,
+  folder_boats: folder_boats_dialog,
   sure: sure_dialog,
   about: about_dialog,
   findings: findings_dialog,
@@ -45,6 +49,7 @@ const DIALOGS = {
   on_cord: on_cord_dialog,
   form: form_dialog,
   message: message_dialog,
+  seal: seal_dialog,
 };
 
 function summary() {
@@ -58,7 +63,7 @@ function summary() {
 function bar() {
   const count = all_findings(app.answers).length;
   return html`<header class="bar"><div class="who"><b>${title_of(app.project)}</b><span>${summary()}</span></div>
-    <button id="findings" aria-haspopup="dialog" @click=${() => open_dialog({ name: "findings" })}><span>${w.findings}</span><span class="count">${count}</span></button>
+    <button id="findings" aria-haspopup="dialog" @click=${() => open_dialog({ name: "findings" })}><span>${w.findings}</span><span class="count">${is_known(app.answers) ? count : ""}</span></button>
     <button id="menu" aria-haspopup="dialog" aria-label=${w.menu} @click=${() => open_dialog({ name: "menu" })}>${icon("M4 7h16M4 12h16M4 17h16")}</button></header>`;
 }
 
@@ -77,6 +82,13 @@ function banner() {
     return html`<div class="banner" role="alert"><span class="tx"><b>${w.browser_full}</b> ${w.browser_full_words}</span><button class="btn go" @click=${save_boat}>${w.save}</button></div>`;
   if (app.fault)
     return html`<div class="banner" role="alert"><span class="tx"><b>${w.fault}</b> ${app.fault}</span><button class="btn" @click=${save_boat}>${w.save}</button></div>`;
+  const news = folder_news();
+  if (news)
+    return html`<div class="banner" role="alert"><span class="tx"><b>${news.words}</b> ${news.more}</span>${news.acts.map(
+      ([words, act]) => html`<button class="btn" @click=${act}>${words}</button>`,
+    )}</div>`;
+  if (app.given && app.project?.id === GIVEN_ID && !is_as_given(app.given, app.project))
+    return html`<div class="banner" role="status"><span class="tx"><b>${w.given_changed}</b> ${w.given_changed_words}</span><button class="btn" @click=${save_boat}>${w.save}</button></div>`;
   return nothing;
 }
 

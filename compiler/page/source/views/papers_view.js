@@ -6,6 +6,7 @@ import { first_error } from "../state/answers.js";
 import { save_file, share_file } from "./save.js";
 import { w } from "../words/words.js";
 import { icon, mark, piece_title } from "./marks.js";
+import { seal_line } from "./seal_view.js";
 import { stale_note } from "./numbers_view.js";
 
 /** Which paper belongs to which part of the job; what is not named stands at the end. */
@@ -69,7 +70,7 @@ const entry = (to, current, picture, title, small) =>
   html`<li><button data-paper=${to} aria-current=${String(current)} @click=${() => go(`papers/${to}`)}>${picture}<span class="t">${title}<small>${small}</small></span></button></li>`;
 
 function paper_list(of) {
-  return html`<nav class="plist" aria-label=${w.views.papers}>${listed().map(
+  return html`<nav class="plist" aria-label=${w.views.papers}>${seal_line()}${listed().map(
     ({ part, papers }, i) =>
       html`<h2>${i + 1}. ${w.job[part]}</h2><ul>${papers.map((paper) =>
         paper.back_end === "bench-card"

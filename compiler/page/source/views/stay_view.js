@@ -6,7 +6,7 @@ import { counted_readings, readings_of } from "../state/readings.js";
 import { write_same_knot } from "../state/writing.js";
 import { w } from "../words/words.js";
 import { asked_fields } from "./form_view.js";
-import { cord_marks, ladder } from "./ladder.js";
+import { cord_marks, is_to_be_read, ladder } from "./ladder.js";
 import { about_html, cord_picture, icon, length_html, mark, other_html, piece_title, sum_html } from "./marks.js";
 import { stale_note } from "./numbers_view.js";
 
@@ -119,7 +119,7 @@ export function stay_view(name) {
       <p class="soft sm">${piece.full_title === piece.title ? nothing : html`${piece.full_title}. `}${path ? html`${path}. ` : nothing}${piece.card?.line.title || piece.card?.line.name}</p></header>
     ${stale_note()}
     <div class="in">${head_box(piece)}</div>
-    ${piece.card ? html`<section class="blk"><h2>${w.how_it_adds_up}</h2><p class="soft sm">${w.tap_a_part}</p><div class="sheet">${ladder(piece)}</div></section>` : nothing}
+    ${piece.card ? html`<section class="blk"><h2>${w.how_it_adds_up}</h2><p class="soft sm">${is_to_be_read() ? w.tap_for_source : w.tap_a_part}</p><div class="sheet">${ladder(piece)}</div></section>` : nothing}
     ${marks === nothing || piece.state === "todo" || piece.state === "not" ? nothing : html`<section class="blk"><h2>${w.marks_on_the_cord}</h2><div class="sheet">${marks}</div></section>`}
     ${take_up(piece)}
     ${

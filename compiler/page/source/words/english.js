@@ -46,6 +46,24 @@ export const english = {
   no_compiler: "The compiler did not start:",
   browser_full: "This browser is full. Your last change is not kept.",
   browser_full_words: "Save the boat to a file now.",
+  given_changed: "She is not as this page was made.",
+  given_changed_words: "What is changed here is gone when the page is closed.",
+  folder: {
+    clash: (name) => `${name} was changed in the folder while it was changed here.`,
+    clash_words: "Nothing was written over.",
+    take_theirs: "Take the file",
+    keep_mine: "Keep mine",
+    gone: (name) => `${name} is gone from the folder.`,
+    gone_words: "Its text is still here.",
+    ended: "Nobody serves this page any more: sheerpole watch has ended.",
+    ended_unwritten: "Your last change is not in the file. Save the boat to a file.",
+    not_written: "Your last change is not in the file.",
+    not_read: "The folder cannot be read:",
+    try_again: "Try again",
+    boats: "Boats of the folder",
+    written_there: "Every change is written to the files of the folder.",
+    left_out: "Not shown:",
+  },
   stays_here: "Works without a network. Nothing leaves this device.",
 
   // ---- the list ----
@@ -99,6 +117,8 @@ export const english = {
   bench_card: "Bench card",
   how_it_adds_up: "How it adds up",
   tap_a_part: "Aloft above, deck below. Tap a part to change it.",
+  tap_for_source: "Aloft above, deck below. Tap a part to see where its number stands.",
+  where_it_stands: (line, file) => `It stands in line ${line} of ${file}`,
   marks_on_the_cord: "Marks on the cord",
   past: (end) => `past ${end}`,
   inside: (end) => `inside ${end}`,
@@ -183,6 +203,26 @@ export const english = {
   vanishes: "Gone:",
   trial_said: (value, count) => `${value}: ${times(count, "stay changes", "stays change")}`,
 
+  turns: {
+    title: "Turn a screw: what it does to the tensions",
+    tighter: "tighter",
+    slacker: "slacker",
+    turned: (count, what) => {
+      if (count === 0) return "as it is";
+      const words = { turn: ["turn", "turns"], hole: ["hole", "holes"], mm: ["mm", "mm"] }[what];
+      return `${times(Math.abs(count), ...words)} ${count > 0 ? "tighter" : "slacker"}`;
+    },
+    slack: "slack by",
+    of_break: (percent) => `${percent} % of break`,
+    head_aft: (mast) => `${mast}: head aft`,
+    beyond: (title) => `${title}: more than its thread has left.`,
+    rests_on: "These tensions rest on what nobody has measured.",
+    write_down: "Write it down as turned",
+    with_turns: "With these turns",
+    now: "As it stands",
+    does_not_stand: "Tensions are not known. Missing:",
+    lacks: (of, property) => `${of}: ${property.replaceAll("-", " ")}`,
+  },
   strip: (title) => `Strip: ${title}`,
   its_page: "Its page",
 
@@ -196,6 +236,29 @@ export const english = {
       .replace(/\.[a-z]+$/, "")
       .replaceAll("-", " ")
       .replace(/^./, (sign) => sign.toUpperCase()),
+
+  // ---- a seal ----
+  seal: {
+    well: (count) => `${times(count, "file is", "files are")} as sealed`,
+    not_well: "NOT as sealed",
+    not_looked: (fault) => `The seal was not looked at: ${fault}`,
+    revision: (revision) => `revision ${revision}`,
+    version: (version) => `sealed with version ${version}`,
+    altered: "Altered",
+    missing: "Missing",
+    extra: "On no list",
+    bad_lines: "Lines of the list that are no sum and name",
+    not_checked: "Not looked at: PDFs are drawn by another program",
+    its_digits: "The seal",
+    written_down: "The seal as you have it written down",
+    same_digits: "It is the same.",
+    other_digits: "It is another.",
+    no_digits: "A seal is 64 digits 0 to 9 and a to f.",
+    signed: "The folder has a signature. This page did not look whose it is: sheerpole verify does.",
+    not_signed: "Not signed: a sum says whether anything was altered, not who made it.",
+    proves_not:
+      "Rig files and papers were held against the list of sums, and the papers were made again here. Whoever alters this page can alter the list as well: compare the seal with one that was written down elsewhere. No sum says whether a rig is fit for use.",
+  },
 
   // ---- text, findings, files ----
   text_of_the_boat: "Text of the boat",
@@ -213,6 +276,7 @@ export const english = {
   add_file: "Add a file",
   new_library: "New library",
   take_away: (name) => `Take away ${name}`,
+  count_boats: (count) => times(count, "boat", "boats"),
   count_files: (count) => times(count, "file", "files"),
 
   // ---- menu ----

@@ -4,6 +4,8 @@ export const tables = {
   views: { numbers: "Numbers", rig: "Rig", papers: "Papers", text: "Text" },
   view_names: { side: "Side, bow to the right", front: "From astern" },
   dialogs: {
+    seal: "Seal",
+    folder_boats: "Boats of the folder",
     menu: "Menu",
     boats: "Boats",
     sure: "Take a boat off",
@@ -122,6 +124,7 @@ export const tables = {
     "rig-drawing": "as a drawing office draws it",
   },
   steps: {
+    changed_in_folder: (names) => `${names}: changed in the folder`,
     typed: (file) => `typed in ${file}`,
     put_in: (title, value) => `${title}: ${value}`,
     hoisted: (title, knots) => `${title} on a cord, knots: ${knots}`,
@@ -132,8 +135,10 @@ export const tables = {
     added: (name) => `added ${name}`,
     removed: (name) => `took away ${name}`,
     mended: (count) => `mended ${count}`,
+    turned: (count) => `turned ${count === 1 ? "one screw" : `${count} screws`}`,
   },
   toast: {
+    changed_in_folder: (names) => `${names} was changed in the folder`,
     taken_back: (words) => `Taken back: ${words}`,
     saved: (name) => `Saved: ${name}`,
     no_number: "No number yet.",
