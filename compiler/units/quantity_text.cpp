@@ -86,6 +86,24 @@ std::string trimmed_number(double value, int decimals) {
   return text;
 }
 
+std::string in_threes(std::string_view number) {
+  std::string text(number);
+  const std::size_t begin = text.starts_with('-') ? 1 : 0;
+  std::size_t end = begin;
+  while (end < text.size() && digit(text[end]))
+    ++end;
+  if (end - begin > 4)
+    for (std::size_t at = end; at > begin + 3;)
+      text.insert(at -= 3, thin_blank);
+  return text;
+}
+
+std::string without_thin_blanks(std::string text) {
+  for (std::size_t at = text.find(thin_blank); at != std::string::npos; at = text.find(thin_blank, at))
+    text.erase(at, thin_blank.size());
+  return text;
+}
+
 std::string length_text(Length length) {
   return trimmed_number(length.millimetres(), 2) + " mm";
 }

@@ -12,6 +12,17 @@ namespace sheerpole {
 /// So many decimals at the most and no idle zeros: "57.15", "9".
 std::string trimmed_number(double value, int decimals);
 
+/// The blank inside a long number: thin, and no line is broken there (U+202F).
+inline constexpr std::string_view thin_blank = "\u202f";
+
+/// A number for people: a whole part of five figures and more in threes, "12\u202f817", "-12\u202f817.5";
+/// one of four as it is. Source: the SI Brochure, 9th edition, 5.4.4 (a thin space, no commas; with four
+/// figures customarily none). The number is what the text begins with, behind a minus; the rest is kept.
+std::string in_threes(std::string_view number);
+
+/// The text without those blanks, for what is read back by a program.
+std::string without_thin_blanks(std::string text);
+
 /// A length inside a sentence: millimetres with two decimals at most, "57.15 mm", "9 mm".
 std::string length_text(Length length);
 

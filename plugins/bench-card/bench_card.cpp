@@ -108,7 +108,7 @@ void add_notes(const CardPiece& card, const CardLook& look, PageFlow& page) {
     page.text("No mark: " + unknown, {.size = look.small, .bold = true, .indent = 0.0});
   for (const std::string& line : in_hand_lines(card))
     page.text(line, small);
-  if (!card.cord)
+  if (!card.cord && !card.measure_again())
     page.text(sum_by_hand(card), {.size = look.small + 0.2, .bold = true, .indent = 0.0});
   if (const std::string words = joined(left_out(card), " "); !words.empty())
     page.text(words, small);
@@ -117,7 +117,9 @@ void add_notes(const CardPiece& card, const CardLook& look, PageFlow& page) {
 void add_work(const CardPiece& card, const CardLook& look, PageFlow& page) {
   const std::vector<CardStep> steps = card_steps(card);
   page.space(0.8);
-  page.text(cut_nothing(card) ? "Before anything is opened" : "Before the cut",
+  page.text(card.measure_again() ? "What may be done now"
+            : cut_nothing(card)  ? "Before anything is opened"
+                                 : "Before the cut",
             {.size = look.text, .bold = true, .indent = 0.0});
   int number = 0;
   for (const CardStep& step : steps) {
@@ -126,6 +128,8 @@ void add_work(const CardPiece& card, const CardLook& look, PageFlow& page) {
     else
       add_step(++number, step.text, step.write, look.text, page);
   }
+  if (card.measure_again())
+    add_second_measure(card, page);
 }
 
 void add_cautions(const CardLook& look, PageFlow& page) {
@@ -138,10 +142,13 @@ void add_cautions(const CardLook& look, PageFlow& page) {
 
 std::vector<Drawing> pages_at(const CardPiece& card, const std::string& boat, PaperSize size,
                               const CardLook& look) {
-  PageFlow page(size, {.name = "Bench card " + card.piece->name + (card.draft() ? " DRAFT" : ""),
+  PageFlow page(size, {.name = "Bench card " + card.piece->name +
+                               (card.draft()           ? " DRAFT"
+                                : card.measure_again() ? " MEASURE AGAIN"
+                                                       : ""),
                        .about = boat,
                        .draft = {},
-                       .hatched = card.draft()});
+                       .hatched = card.draft() || card.measure_again()});
   add_card_head(card, look.row_height < 4.4, page);
   add_known(card, look, page);
   if (card.draft()) {

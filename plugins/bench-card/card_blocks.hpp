@@ -42,4 +42,8 @@ void add_step(int number, const std::string& words, bool to_write, double size, 
 /// where one would give what is missing.
 void add_what_releases(const CardPiece& card, PageFlow& page);
 
+/// In place of the stop and of all that cannot be undone, on the card of a piece that was measured once:
+/// what releases the cut.
+void add_second_measure(const CardPiece& card, PageFlow& page);
+
 } // namespace sheerpole

@@ -40,9 +40,10 @@ void draw_badge(Side side, double right, double top, double width, ShapeGroup& i
 }
 
 std::string kind_words(const CardPiece& card) {
-  const char* kind = card.draft() ? "DRAFT, NOT FOR CUTTING"
-                     : card.cord  ? "BENCH CARD FROM THE CORD"
-                                  : "BENCH CARD";
+  const char* kind = card.draft()           ? "DRAFT, NOT FOR CUTTING"
+                     : card.measure_again() ? "MEASURE AGAIN, NOT FOR CUTTING"
+                     : card.cord            ? "BENCH CARD FROM THE CORD"
+                                            : "BENCH CARD";
   return fmt::format("{}   {}", kind, card.piece->name);
 }
 
@@ -114,6 +115,8 @@ std::vector<Cell> cells_of_draft(const CardPiece& card) {
 }
 
 Cell cell_of_cut(const CardPiece& card) {
+  if (card.measure_again())
+    return {"CUT", std::string(not_yet), "", 0.38, 9.4};
   const char* name = card.state == PieceState::on_record ? "ALREADY CUT, WAS"
                      : cut_nothing(card)                 ? "CUT NOTHING, USE"
                                                          : "CUT";

@@ -71,8 +71,11 @@ std::string part_words(const CardPiece& card, const PieceEnd& end) {
 std::vector<std::string> numbered_marks(const CardPiece& card, const Rows& rows) {
   const std::string& last = last_mark(rows).sign;
   return {fmt::format("Make marks 1 to {} with one tape, zero at mark 1, the cut end aloft.", last),
-          fmt::format("Check every mark from mark {}. The two columns add up to {}.", last,
-                      card.amount(card.cut))};
+          card.measure_again()
+              ? fmt::format("Check every mark from mark {}: its two columns add up to the same everywhere.",
+                            last)
+              : fmt::format("Check every mark from mark {}. The two columns add up to {}.", last,
+                            card.amount(card.cut))};
 }
 
 std::string pulled(const CardPiece& card) {
@@ -94,6 +97,8 @@ std::string lowest_mark(const CardPiece& card, const Rows& rows) {
 std::vector<std::string> cord_steps(const CardPiece& card, const Rows& rows) {
   std::vector<std::string> steps;
   const bool closed = card.closed_aloft();
+  if (closed && card.measure_again())
+    return {"Close no terminal yet. The cord is laid along the wire when its end aloft is closed."};
   if (closed)
     steps.push_back(fmt::format(
         "Close the end aloft first: mark {} on the wire from its end, put it in {} as deep as the mark, "
@@ -294,7 +299,11 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
   const std::vector<std::string> first = threaded_first(card);
   if (!first.empty())
     add("Goes on before the second end is closed: " + joined(first, ", ") + ".");
-  add(dry_fit_step(card, rows));
+  const bool closes_first = card.cord && card.closed_aloft();
+  if (!card.measure_again() || !closes_first)
+    add(dry_fit_step(card, rows));
+  if (card.measure_again())
+    return steps;
   steps.push_back({stop_words(card), true});
   add(cut_step(card, rows));
   if (card.rope()) {

@@ -167,6 +167,8 @@ std::vector<std::string> blanks_of(const CardPiece& card) {
   const auto more = [&](CardLength length) {
     return (length.parts < 0 ? "- " : "+ ") + card.amount(CardLength{false, std::abs(length.parts)});
   };
+  if (card.measure_again())
+    return {"X =", more(card.body) + " = body"};
   return {"X =", more(card.cut) + " = CUT", more(card.body) + " = body"};
 }
 

@@ -2,6 +2,8 @@
 #include "calculate/cut/line_ends.hpp"
 #include "plugins/bench-card/card_blocks.hpp"
 #include "plugins/bench-card/card_ink.hpp"
+#include "wording/length_phrases.hpp"
+#include "wording/say.hpp"
 
 #include <fmt/format.h>
 
@@ -138,6 +140,16 @@ void add_test_splice(PageFlow& page) {
 }
 
 } // namespace
+
+void add_second_measure(const CardPiece& card, PageFlow& page) {
+  page.heading("What releases the cut", 4.2);
+  add_reason({said(DraftPhrase::measured_once), said(DraftPhrase::measure_again), {}}, 0, page);
+  page.text(fmt::format("Cut nothing and {} nothing: every mark may still move. A cord that is hoisted "
+                        "again to its mark will do, and so will the dry fit: what was "
+                        "found goes into the rig file. Then print this card again.",
+                        card.rope() ? "open" : "close"),
+            {.size = 3.4, .bold = false, .indent = 0.0});
+}
 
 void add_what_releases(const CardPiece& card, PageFlow& page) {
   page.heading("What releases this card", 4.2);

@@ -82,9 +82,10 @@ std::string shortened(const std::string& text, std::size_t most) {
 /// "Pellimoor, cap-shroud.port, cut 12997 mm, rev B, rig c86b17f0": plain words, so that it is read without
 /// a network. What says which piece of which state of the rig it is stays whole as long as it can.
 std::string code_words(const PieceLabel& label, const CardPiece& card) {
-  const std::string cut = "cut " + (card.draft()           ? std::string(not_yet)
-                                    : label.length.empty() ? std::string("not on record")
-                                                           : card.amount_of_stay(card.cut));
+  const std::string cut =
+      "cut " + (card.draft()           ? std::string(not_yet)
+                : label.length.empty() ? std::string("not on record")
+                                       : without_thin_blanks(card.amount_of_stay(card.cut)));
   const std::string behind = ", " + shortened(cut, 40) + ", " + shortened(label.state_of_rig, 34);
   const std::string piece = shortened(card.piece->name, 40);
   const std::size_t left = most_in_code - std::min(most_in_code - 12, behind.size() + piece.size() + 2);

@@ -2,6 +2,7 @@
 
 #include "backend/drawing/label_text.hpp"
 #include "plugins/rig-drawing/iso_style.hpp"
+#include "units/quantity_text.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -36,13 +37,7 @@ constexpr double number_room = 12.5;
 } // namespace
 
 std::string drawn_millimetres(Length length) {
-  const long long whole = std::llround(length.millimetres());
-  std::string digits = std::to_string(whole < 0 ? -whole : whole);
-  for (std::size_t at = digits.size(); digits.size() > 4 && at > 3;) {
-    at -= 3;
-    digits.insert(at, " ");
-  }
-  return (whole < 0 ? "-" : "") + digits;
+  return in_threes(std::to_string(std::llround(length.millimetres())));
 }
 
 void draw(const LevelDimension& dimension, ShapeGroup& into) {

@@ -81,6 +81,8 @@ void add_piece(const CardPiece& card, std::size_t number, PageFlow& page) {
   if (card.draft()) {
     row("length",
         fmt::format("{}, for {}: do not make it yet", not_yet, reasons_counted(card.draft_reasons)), true);
+  } else if (card.measure_again()) {
+    row("length", fmt::format("{}, measured once: do not make it yet", not_yet), true);
   } else {
     // What the line gives on the way from the bench to the boat is not in it yet when the shop measures.
     const CardLength laid{card.body.unknown, card.body.parts + card.behaves.parts};

@@ -63,6 +63,12 @@ struct CardPiece {
 
   /// Nothing may be cut to this card.
   bool draft() const { return !draft_reasons.empty() || !complete; }
+  /// It was measured once, and the files do not say that once will do: its card goes as far as the dry fit,
+  /// which is a second way to measure it, and nothing is cut, opened or closed to it.
+  bool measure_again() const {
+    return !draft() && state == PieceState::measured_once &&
+           rig->limits.second_measure() != SecondMeasure::off;
+  }
   bool rope() const { return line->kind == LineMaterial::Kind::rope; }
   /// Whether its end aloft goes into a terminal to a known depth, mark 2, so that it can be closed first.
   bool closed_aloft() const {

@@ -64,7 +64,7 @@ std::string size_text(const CardUnit& unit, std::int64_t parts) {
     return unit.kind == CardUnit::Kind::inches ? format_inches(length, parts_of_an_inch)
                                                : format_feet_inches(length, parts_of_an_inch);
   }
-  const std::string whole = std::to_string(parts / parts_of_a_millimetre);
+  const std::string whole = in_threes(std::to_string(parts / parts_of_a_millimetre));
   return unit.step % parts_of_a_millimetre == 0
              ? whole
              : fmt::format("{}.{}", whole, parts % parts_of_a_millimetre);
@@ -136,7 +136,8 @@ std::string unit_words(const CardUnit& unit) {
 }
 
 std::string note_amount(const CardUnit& unit, Length length) {
-  return unit.kind == CardUnit::Kind::millimetres ? length_text(length) : card_amount(unit, length);
+  return unit.kind == CardUnit::Kind::millimetres ? in_threes(length_text(length))
+                                                  : card_amount(unit, length);
 }
 
 } // namespace sheerpole

@@ -42,9 +42,10 @@ struct CardUnit {
 /// used, which the remark says.
 CardUnit card_unit(const Rig& rig);
 
-/// Without the name of the unit: "12998", "X + 1003", "X"; inches bear their marks: `511 3/4"`.
+/// Without the name of the unit: "12\u202f998" with a thin blank, "X + 1003", "X"; inches bear their marks:
+/// `511 3/4"`.
 std::string card_text(const CardUnit& unit, CardLength length);
-/// For use in a sentence: "12998 mm", `42' 7 3/4"`.
+/// For use in a sentence: "12\u202f998 mm", `42' 7 3/4"`.
 std::string card_amount(const CardUnit& unit, CardLength length);
 std::string card_amount(const CardUnit& unit, Length length);
 

@@ -1,5 +1,7 @@
 #include "backend/drawing/label_text.hpp"
 
+#include "backend/drawing/text_runs.hpp"
+
 #include "base/code_point.hpp"
 #include "units/quantity_text.hpp"
 
@@ -28,12 +30,17 @@ constexpr int widest_sign = 102;
 // A bold face of the same family sets running text about a twelfth wider.
 constexpr double bold_allowance = 1.1;
 
+// A fifth of an em, as DejaVu Sans has it; Liberation Sans has none and sheerpole-pdf leaves as much.
+constexpr int thin_blank_width = 20;
+
 int width_of(char32_t code_point) {
   if (code_point >= 0x20 && code_point <= 0x7e)
     return plain_widths[code_point - 0x20];
   switch (code_point) {
   case 0x00a0: // no-break space
     return 28;
+  case 0x202f: // the blank inside a long number
+    return thin_blank_width;
   case 0x00b0: // degree
     return 40;
   case 0x00b7: // middle dot
@@ -134,7 +141,10 @@ std::size_t bytes_that_fit(std::string_view word, const LineRoom& room) {
 } // namespace
 
 double text_width_in_ems(std::string_view text, bool bold) {
-  return in_ems(plain_width(text), bold);
+  // All figures are as wide.
+  constexpr double saved = (1.0 - small_figures) * 56.0;
+  const auto small = text.find('/') == std::string_view::npos ? 0 : small_figures_in(text);
+  return in_ems(plain_width(text) - static_cast<int>(saved * static_cast<double>(small)), bold);
 }
 
 double set_width(const TextShape& text) {

@@ -1,6 +1,7 @@
 #include "backend/drawing/svg_writer.hpp"
 
 #include "backend/drawing/label_text.hpp"
+#include "backend/drawing/text_runs.hpp"
 #include "base/code_point.hpp"
 #include "units/append_fixed.hpp"
 #include "units/format_length.hpp"
@@ -186,7 +187,10 @@ public:
       set_plain(" lengthAdjust=\"", "spacingAndGlyphs");
     }
     out += '>';
-    add_xml_text(out, text.text);
+    if (text.fixed_pitch || text.text.find('/') == std::string::npos)
+      add_xml_text(out, text.text);
+    else
+      runs(text);
     out += "</text>\n";
   }
 
@@ -231,6 +235,29 @@ public:
   void close_svg() { close("svg"); }
 
 private:
+  /// Fractions of an inch in small figures, above and below the line.
+  void runs(const TextShape& text) {
+    double moved = 0.0; // from the base line, downwards
+    for (const TextRun& run : runs_of(text.text)) {
+      const bool small = run.place != TextRun::Place::on_line;
+      const double place = text.size * (run.place == TextRun::Place::above   ? -raised_by
+                                        : run.place == TextRun::Place::below ? lowered_by
+                                                                             : 0.0);
+      if (!small && place == moved) {
+        add_xml_text(out, run.text);
+        continue;
+      }
+      out += "<tspan";
+      set(" dy=\"", place - moved);
+      if (small)
+        set(" font-size=\"", text.size * small_figures);
+      out += '>';
+      add_xml_text(out, run.text);
+      out += "</tspan>";
+      moved = place;
+    }
+  }
+
   std::string_view prefix_; ///< of every id
   bool with_links_ = false;
   std::size_t depth_ = 0;

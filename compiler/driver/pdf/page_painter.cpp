@@ -135,6 +135,23 @@ std::optional<std::size_t> face_of(const pugi::xml_node& node, const TextPainter
 
 using Fault = std::optional<std::string>; ///< what went wrong, or nothing
 
+/// The words of a text, and those of its spans, each in its size and moved by all that moved before it.
+std::vector<PaintedRun> runs_of(const pugi::xml_node& text) {
+  std::vector<PaintedRun> runs;
+  const double size = number(text, "font-size");
+  double moved = 0.0;
+  for (const pugi::xml_node& child : text.children()) {
+    if (child.type() == pugi::node_pcdata) {
+      runs.push_back({child.value(), size, moved});
+      continue;
+    }
+    moved += number(child, "dy");
+    runs.push_back({child.child_value(),
+                    child.attribute("font-size").empty() ? size : number(child, "font-size"), moved});
+  }
+  return runs;
+}
+
 Fault paint_text(cairo_t* context, const pugi::xml_node& node, TextPainter& texts) {
   const auto face = face_of(node, texts);
   if (!face)
@@ -144,7 +161,7 @@ Fault paint_text(cairo_t* context, const pugi::xml_node& node, TextPainter& text
   const auto ink = colour(node, "fill");
   const auto [red, green, blue] = ink.value_or(std::array{0.0, 0.0, 0.0});
   cairo_set_source_rgb(context, red, green, blue);
-  return texts.paint(context, {.words = node.child_value(),
+  return texts.paint(context, {.runs = runs_of(node),
                                .x = number(node, "x"),
                                .y = number(node, "y"),
                                .size = number(node, "font-size"),

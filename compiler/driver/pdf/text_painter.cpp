@@ -18,10 +18,14 @@ double stretch_to(double measured, double width) {
   return measured > 0.0 && width > measured ? measured / width : 1.0;
 }
 
+/// The blank inside a long number, which Liberation Sans has not: its own blank, narrower.
+constexpr char32_t thin_blank = 0x202f;
+constexpr double thin_blank_in_ems = 0.2;
+
 /// Signs that stand beside each other as they come: no marks over others, no writing from right to left.
 bool plain(char32_t sign) {
   return sign < 0x0300 || (sign >= 0x0370 && sign < 0x0483) || (sign >= 0x048a && sign < 0x0590) ||
-         (sign >= 0x1e00 && sign < 0x200b) || (sign >= 0x2010 && sign < 0x2028) ||
+         (sign >= 0x1e00 && sign < 0x200b) || (sign >= 0x2010 && sign < 0x2028) || sign == thin_blank ||
          (sign >= 0x2030 && sign < 0x2060) || (sign >= 0x2070 && sign < 0x20d0) ||
          (sign >= 0x2100 && sign < 0x2c00) || sign == 0xfffd;
 }
@@ -34,7 +38,7 @@ struct TextPainter::Glyphs {
     double advance = 0.0;
   };
 
-  Glyphs(const std::string& file, double size) {
+  Glyphs(const std::string& file, double size) : size_(size) {
     // A pattern that names the file is taken as it is; nobody is asked for a font that is like it.
     FcPattern* pattern = FcPatternCreate();
     FcPatternAddString(pattern, FC_FILE, reinterpret_cast<const FcChar8*>(file.c_str()));
@@ -64,20 +68,27 @@ struct TextPainter::Glyphs {
     const auto [found, fresh] = known_.try_emplace(sign);
     if (fresh) {
       FT_Face face = cairo_ft_scaled_font_lock_face(scaled_);
-      found->second.index = face == nullptr ? 0 : FcFreeTypeCharIndex(face, static_cast<FcChar32>(sign));
+      const auto index_of = [&](char32_t wanted) -> unsigned long {
+        return face == nullptr ? 0 : FcFreeTypeCharIndex(face, static_cast<FcChar32>(wanted));
+      };
+      found->second.index = index_of(sign);
+      const bool narrowed = found->second.index == 0 && sign == thin_blank;
+      if (narrowed)
+        found->second.index = index_of(U' ');
       if (face != nullptr)
         cairo_ft_scaled_font_unlock_face(scaled_);
       if (found->second.index != 0) {
         const cairo_glyph_t one{found->second.index, 0.0, 0.0};
         cairo_text_extents_t extents;
         cairo_scaled_font_glyph_extents(scaled_, &one, 1, &extents);
-        found->second.advance = extents.x_advance;
+        found->second.advance = narrowed ? thin_blank_in_ems * size_ : extents.x_advance;
       }
     }
     return found->second;
   }
 
 private:
+  double size_;
   cairo_font_face_t* face_ = nullptr;
   cairo_scaled_font_t* scaled_ = nullptr;
   std::map<char32_t, Glyph> known_;
@@ -93,10 +104,18 @@ std::optional<std::size_t> TextPainter::face(std::string_view name) const {
                                : std::optional(static_cast<std::size_t>(found - faces_.begin()));
 }
 
-TextPainter::Glyphs& TextPainter::glyphs(const PaintedText& text) {
-  auto& found = sizes_[{text.face, text.bold, text.size}];
+/// The glyphs of a run, from the beginning of the line as if nothing were stretched.
+struct TextPainter::SetRun {
+  const PaintedRun* run = nullptr;
+  Glyphs* face = nullptr;
+  std::vector<cairo_glyph_t> glyphs;
+  std::vector<cairo_text_cluster_t> clusters;
+};
+
+TextPainter::Glyphs& TextPainter::glyphs(const PaintedText& text, double size) {
+  auto& found = sizes_[{text.face, text.bold, size}];
   if (!found)
-    found = std::make_unique<Glyphs>(fonts_.file(faces_[text.face], text.bold), text.size);
+    found = std::make_unique<Glyphs>(fonts_.file(faces_[text.face], text.bold), size);
   return *found;
 }
 
@@ -114,39 +133,49 @@ std::string TextPainter::drawable(std::string_view words) {
 }
 
 std::optional<std::string> TextPainter::paint(cairo_t* context, const PaintedText& text) {
-  if (text.words.empty())
-    return std::nullopt;
-  Glyphs& face = glyphs(text);
-  std::vector<cairo_glyph_t> set;
-  std::vector<cairo_text_cluster_t> clusters;
-  set.reserve(text.words.size());
-  clusters.reserve(text.words.size());
+  std::vector<SetRun> set;
+  set.reserve(text.runs.size());
   double width = 0.0;
-  for (std::string_view rest = text.words; !rest.empty();) {
-    const CodePoint sign = first_code_point(rest);
-    const Glyphs::Glyph& glyph = face.glyph(sign.value);
-    if (glyph.index == 0 || !plain(sign.value))
-      return paint_with_pango(context, text);
-    set.push_back({glyph.index, width, text.y});
-    clusters.push_back({static_cast<int>(sign.bytes), 1});
-    width += glyph.advance;
-    rest.remove_prefix(sign.bytes);
+  for (const PaintedRun& run : text.runs) {
+    SetRun& here = set.emplace_back();
+    here.run = &run;
+    here.face = &glyphs(text, run.size);
+    here.glyphs.reserve(run.words.size());
+    here.clusters.reserve(run.words.size());
+    for (std::string_view rest = run.words; !rest.empty();) {
+      const CodePoint sign = first_code_point(rest);
+      const Glyphs::Glyph& glyph = here.face->glyph(sign.value);
+      if (glyph.index == 0 || !plain(sign.value))
+        return paint_with_pango(context, text);
+      here.glyphs.push_back({glyph.index, width, text.y + run.moved});
+      here.clusters.push_back({static_cast<int>(sign.bytes), 1});
+      width += glyph.advance;
+      rest.remove_prefix(sign.bytes);
+    }
   }
   const double stretch = stretch_to(text.width, width);
   const double left = text.x - text.before * width * stretch;
-  for (cairo_glyph_t& glyph : set)
-    glyph.x = left + glyph.x * stretch;
-  cairo_set_scaled_font(context, face.scaled());
-  cairo_show_text_glyphs(context, text.words.data(), static_cast<int>(text.words.size()), set.data(),
-                         static_cast<int>(set.size()), clusters.data(), static_cast<int>(clusters.size()),
-                         static_cast<cairo_text_cluster_flags_t>(0));
+  for (SetRun& here : set) {
+    if (here.glyphs.empty())
+      continue;
+    for (cairo_glyph_t& glyph : here.glyphs)
+      glyph.x = left + glyph.x * stretch;
+    cairo_set_scaled_font(context, here.face->scaled());
+    cairo_show_text_glyphs(context, here.run->words.data(), static_cast<int>(here.run->words.size()),
+                           here.glyphs.data(), static_cast<int>(here.glyphs.size()), here.clusters.data(),
+                           static_cast<int>(here.clusters.size()),
+                           static_cast<cairo_text_cluster_flags_t>(0));
+  }
   return std::nullopt;
 }
 
 std::optional<std::string> TextPainter::paint_with_pango(cairo_t* context, const PaintedText& text) {
   if (const auto missing = fonts_.give_all_to_pango())
     return "the face " + *missing + " is not installed, and a text has signs that need it";
-  const std::string words = drawable(text.words);
+  std::string whole; // all in one size: what has other signs is set as the fonts have it
+  for (const PaintedRun& run : text.runs)
+    whole += run.words;
+  const std::string words = drawable(whole);
   PangoLayout* layout = pango_cairo_create_layout(context);
   // Millimetres are small numbers: pango would put each glyph on a whole one.
   pango_context_set_round_glyph_positions(pango_layout_get_context(layout), FALSE);

@@ -16,10 +16,17 @@
 
 namespace sheerpole {
 
+/// A stretch of one line that is set alike.
+struct PaintedRun {
+  std::string_view words; ///< UTF-8
+  double size = 1.0;      ///< em
+  double moved = 0.0;     ///< down from the base line
+};
+
 /// One line of text: where its base line begins, ends or has its middle, and how wide it is set.
 struct PaintedText {
-  std::string_view words; ///< UTF-8
-  double x = 0.0;         ///< in the units of the drawing
+  std::vector<PaintedRun> runs; ///< behind each other
+  double x = 0.0;               ///< in the units of the drawing
   double y = 0.0;
   double size = 1.0; ///< em
   bool bold = false;
@@ -50,8 +57,9 @@ public:
 
 private:
   struct Glyphs;
-  /// The face of a text in its weight and size; kept.
-  Glyphs& glyphs(const PaintedText& text);
+  struct SetRun;
+  /// The face of a text in its weight and a size; kept.
+  Glyphs& glyphs(const PaintedText& text, double size);
   std::optional<std::string> paint_with_pango(cairo_t* context, const PaintedText& text);
   /// The text with `sign_for_missing` where no font has its sign.
   std::string drawable(std::string_view words);

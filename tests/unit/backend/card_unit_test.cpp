@@ -71,6 +71,7 @@ TEST(CardUnit, RoundsOnceHalfAwayFromZero) {
   const CardUnit millimetres;
   EXPECT_EQ(card_amount(millimetres, Length::millimetres(647.5)), "648 mm");
   EXPECT_EQ(card_amount(millimetres, Length::millimetres(-0.4)), "0 mm");
+  EXPECT_EQ(card_amount(millimetres, Length::millimetres(12'998.0)), "12\u202f998 mm");
   EXPECT_EQ(card_amount(millimetres, CardLength{true, 0}), "X");
   CardUnit halves;
   halves.step = 5;

@@ -3,6 +3,7 @@
 #include <pugixml.hpp>
 
 #include <stdexcept>
+#include <string_view>
 
 namespace sheerpole {
 
@@ -29,10 +30,13 @@ void read(pugi::xml_node node, ReadSvg& svg) {
     const double y = node.attribute("y").as_double();
     const double left = anchor == "start" ? x : anchor == "middle" ? x - length / 2 : x - length;
     // Ascent and descent of usual sans-serif faces, capitals with accents included.
-    svg.texts.push_back({node.child_value(), left, y - 0.9 * size, left + length, y + 0.22 * size, size});
+    std::string words;
+    for (const pugi::xml_node child : node.children()) // its own, and those of the spans in it
+      words += child.type() == pugi::node_element ? child.child_value() : child.value();
+    svg.texts.push_back({words, left, y - 0.9 * size, left + length, y + 0.22 * size, size});
   }
   for (pugi::xml_node child : node.children())
-    if (child.type() == pugi::node_element)
+    if (child.type() == pugi::node_element && std::string_view(child.name()) != "tspan")
       read(child, svg);
 }
 

@@ -1,5 +1,7 @@
 #include "backend/drawing/svg_writer.hpp"
 
+#include "backend/drawing/label_text.hpp"
+#include "backend/drawing/text_runs.hpp"
 #include "unit/drawing/svg_reader.hpp"
 
 #include <gmock/gmock.h>
@@ -24,6 +26,41 @@ Drawing small_drawing() {
   drawing.content.add(CircleShape{{5, 6}, 0.5, {0.0, 0.0, {}, 0.0}, "dot"});
   drawing.content.add(TextShape{{7, 8}, "tip", 2.5, TextAnchor::end, true, {}});
   return drawing;
+}
+
+std::string set(const std::string& words) {
+  std::string text;
+  for (const TextRun& run : runs_of(words))
+    text += (run.place == TextRun::Place::above   ? "^"
+             : run.place == TextRun::Place::below ? "_"
+                                                  : "|") +
+            std::string(run.text);
+  return text;
+}
+
+TEST(TextRuns, AreThoseOfAFractionOfAnInch) {
+  EXPECT_EQ(set("1' 4 15/16\""), "|1' 4 ^15|/_16|\"");
+  EXPECT_EQ(set("X - 3/4\" past, 1/2 in pin"), "|X - ^3|/_4|\" past, ^1|/_2| in pin");
+  EXPECT_EQ(set("-1/64\""), "|-^1|/_64|\"");
+  // A thread, a day, a ratio, more than one, no part of an inch, a place that is no number.
+  for (const char* words : {"5/8-18 UNF", "1/2", "2/3", "9/8\"", "1/3\"", "a1/2\"", "1/1/2\"", "1/2 inside",
+                            "/2\"", "1/\"", ""})
+    EXPECT_EQ(set(words), "|" + std::string(words));
+  EXPECT_EQ(small_figures_in("1' 4 15/16\" and 1/8\""), 6u);
+}
+
+TEST(SvgWriter, SetsAFractionInSmallFiguresAndKeepsItsWords) {
+  Drawing drawing;
+  drawing.content.add(TextShape{{7, 8}, "4 15/16\"", 10.0, TextAnchor::start, false, {}});
+  const std::string svg = write_svg(drawing);
+  EXPECT_THAT(
+      svg, HasSubstr(
+               ">4 <tspan dy=\"-2.700\" font-size=\"7.400\">15</tspan><tspan dy=\"2.700\">/</tspan>"
+               "<tspan dy=\"0.800\" font-size=\"7.400\">16</tspan><tspan dy=\"-0.800\">\"</tspan></text>"));
+  EXPECT_EQ(read_svg(svg).texts.at(0).words, "4 15/16\"");
+  // Four figures of 0.56 em are 0.26 of that narrower.
+  EXPECT_NEAR(text_width_in_ems("4 15/16\"") + 0.58,
+              text_width_in_ems("4 15/16a") - text_width_in_ems("a") + text_width_in_ems("\""), 0.011);
 }
 
 // Element and attribute names from the SVG 1.1 (second edition) recommendation; the order is this project's

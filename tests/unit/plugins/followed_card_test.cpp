@@ -58,7 +58,10 @@ std::vector<Printed> texts_of(const std::string& svg) {
     for (const char* anchor : {"middle", "end"})
       if (element.find(std::string("text-anchor=\"") + anchor) != std::string::npos)
         one.anchor = anchor;
-    one.text = plain(svg.substr(end + 1, svg.find('<', end) - end - 1));
+    std::string words = svg.substr(end + 1, svg.find("</text>", end) - end - 1);
+    for (std::size_t span = words.find('<'); span != std::string::npos; span = words.find('<'))
+      words.erase(span, words.find('>', span) + 1 - span);
+    one.text = without_thin_blanks(plain(std::move(words)));
     texts.push_back(std::move(one));
   }
   return texts;
@@ -197,7 +200,8 @@ std::string mm(double value) {
 
 std::string rig_of(const Chosen& chosen) {
   // Parts of any size: what is usual is not asked for.
-  std::string text = "language 1\nboat \"Ray\" { }\nlimits {\n  size-off: off\n  size-far-off: off\n}\n";
+  std::string text = "language 1\nboat \"Ray\" { }\nlimits {\n  second-measure: off\n  size-off: off\n  "
+                     "size-far-off: off\n}\n";
   if (chosen.by_cord())
     text += "cord red { }\n";
   text += "shop own {\n  unit: " + chosen.unit + (chosen.metric() ? "\n}\n" : "\n  round-to: 1/32 in\n}\n");

@@ -8,6 +8,7 @@
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/calculate/reference_rows.hpp"
 #include "unit/page/page_boxes.hpp"
+#include "unit/plugins/example_boat.hpp"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -27,9 +28,11 @@ using testing::Not;
 
 constexpr double inch = 25.4;
 
+/// Each of her cords was hoisted once; here that will do, so that the cards go on to the cut.
+constexpr const char* once_will_do = "\nlimits {\n  second-measure: off\n}\n";
+
 Compilation quillwort() {
-  DiskFileReader reader;
-  return compile(std::string(SHEERPOLE_EXAMPLES_DIR) + "/quillwort.rig", reader);
+  return test::example_with("quillwort", once_will_do);
 }
 
 const CardPiece* card_of(const std::vector<CardPiece>& cards, const std::string& piece) {
@@ -173,7 +176,7 @@ Compilation quillwort_in_millimetres() {
     EXPECT_NE(text.find(inches), std::string::npos) << inches;
     text.replace(text.find(inches), inches.size(), millimetres);
   }
-  return test::compiled(text);
+  return test::compiled(text + once_will_do);
 }
 
 // 31 3/4 in are 806.45 mm: the marks of the two ends come out as 806 and 807, in tenths here.
@@ -298,6 +301,40 @@ TEST(FromTheCord, SaysWhatLiesOutsideTheBearings) {
     else
       EXPECT_THAT(text, Not(HasSubstr("outside the bearings")));
   }
+}
+
+/// The words of all pages of a card.
+std::string words_of(const CardPiece& card) {
+  std::string text;
+  for (const Drawing& page : card_pages(card, "Quillwort", PaperSize::a4))
+    for (const LabelBox& box : set_boxes(page.content))
+      text += box.text + "\n";
+  return text;
+}
+
+TEST(FromTheCord, APieceThatWasMeasuredOnceIsNotForCutting) {
+  const Compilation boat = test::example_with("quillwort", "");
+  ASSERT_TRUE(boat.checked);
+  const auto cards = card_pieces(*boat.checked);
+  for (const char* piece : {"cap-shroud.port", "forestay"}) {
+    const CardPiece* card = card_of(cards, piece);
+    ASSERT_NE(card, nullptr);
+    const std::string text = words_of(*card);
+    EXPECT_THAT(text, HasSubstr("MEASURE AGAIN, NOT FOR CUTTING"));
+    EXPECT_THAT(text, HasSubstr("CUT\nNOT YET\n"));
+    EXPECT_THAT(text, HasSubstr("it was measured once\nmeasure it a second time, or by a second way\n"));
+    for (const char* sign :
+         {"STOP", "signed", "by, day", "Cut at", "= CUT", "Bury from", "Lock ", "close it", "X + 39 1/2\""})
+      EXPECT_THAT(text, Not(HasSubstr(sign))) << piece;
+    for (const CardStep& step : card_steps(*card))
+      EXPECT_FALSE(step.stop);
+  }
+  // The rope may be laid out, seized and hung: that is a second measure. A wire would have to be closed.
+  EXPECT_THAT(words_of(*card_of(cards, "cap-shroud.port")),
+              HasSubstr("seize both eyes. Dry fit, nothing cut"));
+  EXPECT_THAT(words_of(*card_of(cards, "forestay")), HasSubstr("Close no terminal yet."));
+  EXPECT_THAT(words_of(*card_of(cards, "forestay")), Not(HasSubstr("Dry fit, nothing")));
+  EXPECT_TRUE(card_pages(*card_of(cards, "forestay"), "Quillwort", PaperSize::a4).size() == 1);
 }
 
 } // namespace

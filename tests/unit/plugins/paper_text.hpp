@@ -25,8 +25,11 @@ inline std::string words_of_markup(const std::string& bytes) {
     for (const char* hidden : {"style", "script"})
       if (bytes.compare(at + 1, std::char_traits<char>::length(hidden), hidden) == 0)
         at = std::min(bytes.find(std::string("</") + hidden, at), bytes.size());
+    // What is set small within a line parts no words.
+    const bool within = bytes.compare(at, 6, "<tspan") == 0 || bytes.compare(at, 7, "</tspan") == 0;
     at = std::min(bytes.find('>', at), bytes.size());
-    text += ' ';
+    if (!within)
+      text += ' ';
   }
   for (const auto& [code, sign] :
        {std::pair{"&quot;", "\""}, {"&lt;", "<"}, {"&gt;", ">"}, {"&amp;", "&"}, {"&#39;", "'"}})
