@@ -6,6 +6,7 @@
 #include "units/format_length.hpp"
 #include "wording/model_words.hpp"
 #include "wording/papers/papers_words.hpp"
+#include "wording/papers/rig_words.hpp"
 #include "wording/state_words.hpp"
 
 #include <algorithm>
@@ -45,6 +46,40 @@ std::string who_and_when(const TensionEstimate& estimate) {
 
 namespace {
 
+/// A state within a sentence.
+PhraseText name_in_words(PieceState state) {
+  switch (state) {
+  case PieceState::not_measured:
+    return say(RigPhrase::state_not_measured);
+  case PieceState::not_yet:
+    return say(RigPhrase::state_not_yet);
+  case PieceState::measured_once:
+    return say(RigPhrase::state_measured_once);
+  case PieceState::ready:
+    return say(RigPhrase::state_ready);
+  case PieceState::on_record:
+    break;
+  }
+  return say(RigPhrase::state_on_record);
+}
+
+/// A state in a box of its own.
+PhraseText stamp_of(PieceState state) {
+  switch (state) {
+  case PieceState::not_measured:
+    return say(RigPhrase::stamp_not_measured);
+  case PieceState::not_yet:
+    return say(PapersPhrase::not_yet);
+  case PieceState::measured_once:
+    return say(RigPhrase::stamp_measured_once);
+  case PieceState::ready:
+    return say(RigPhrase::stamp_ready);
+  case PieceState::on_record:
+    break;
+  }
+  return say(RigPhrase::on_record);
+}
+
 bool own_length(const CheckedRig& checked, const Piece& piece) {
   const Stay& stay = checked.rig()[piece.stay];
   const std::vector<std::size_t> lines = lines_of(stay);
@@ -67,10 +102,7 @@ std::string state_stamp(const CheckedRig& checked, const Piece& piece) {
   const PieceState state = checked.state(piece);
   if (state == PieceState::not_measured && checked.from_drawing(piece))
     return say(PapersPhrase::from_drawing);
-  std::string words(name_of(state));
-  std::transform(words.begin(), words.end(), words.begin(),
-                 [](unsigned char sign) { return static_cast<char>(std::toupper(sign)); });
-  return words;
+  return stamp_of(state);
 }
 
 std::string states_of_pieces(const CheckedRig& checked) {
@@ -91,9 +123,9 @@ std::string states_of_pieces(const CheckedRig& checked) {
   };
   for (const PieceState state :
        {PieceState::on_record, PieceState::ready, PieceState::measured_once, PieceState::not_yet})
-    add(counts[static_cast<std::size_t>(state)], name_of(state));
+    add(counts[static_cast<std::size_t>(state)], name_in_words(state));
   add(drawn, say(PapersPhrase::not_measured_cut_from_drawing));
-  add(counts[static_cast<std::size_t>(PieceState::not_measured)], name_of(PieceState::not_measured));
+  add(counts[static_cast<std::size_t>(PieceState::not_measured)], name_in_words(PieceState::not_measured));
   return words;
 }
 

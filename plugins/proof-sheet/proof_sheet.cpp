@@ -16,6 +16,21 @@ namespace sheerpole {
 
 namespace {
 
+/// By what a tension was read.
+PhraseText by_method(TensionMethod method) {
+  switch (method) {
+  case TensionMethod::swing:
+    return say(ProofSheetPhrase::by_a_swing);
+  case TensionMethod::pulse:
+    return say(ProofSheetPhrase::by_a_pulse);
+  case TensionMethod::stretch:
+    return say(ProofSheetPhrase::by_a_stretch);
+  case TensionMethod::gauge:
+    break;
+  }
+  return say(ProofSheetPhrase::by_a_gauge);
+}
+
 constexpr std::size_t bound_name_width = 29;
 constexpr std::size_t bound_width = 10;
 constexpr std::size_t shown_shares = 5;
@@ -189,15 +204,14 @@ void print_tensions(const Rig& rig, const DerivedStay& stay, TextPage& page) {
   heading(say(ProofSheetPhrase::tension), page);
   for (const TensionEstimate& estimate : stay.tensions) {
     if (!estimate.tension) {
-      row(say(ProofSheetPhrase::by_a, name_of(estimate.method)), say(ProofSheetPhrase::not_checked),
-          say(rig, estimate.not_checked), page);
+      row(by_method(estimate.method), say(ProofSheetPhrase::not_checked), say(rig, estimate.not_checked),
+          page);
       continue;
     }
     std::string words = say(rig, estimate.how);
     if (estimate.share_of_break)
       words += say(ProofSheetPhrase::break_load, format_fixed(*estimate.share_of_break * 100.0, 1));
-    row(say(ProofSheetPhrase::by_a, name_of(estimate.method)),
-        format_fixed(estimate.tension->kilonewtons(), 2) + " kN",
+    row(by_method(estimate.method), format_fixed(estimate.tension->kilonewtons(), 2) + " kN",
         words + led_by("; ", who_and_when(estimate)), page);
   }
   if (stay.sag) {

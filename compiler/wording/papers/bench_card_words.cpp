@@ -6,7 +6,7 @@ std::string_view words(BenchCardPhrase phrase) {
   using enum BenchCardPhrase;
   switch (phrase) {
   case accuracy_unknown_no_bound_is:
-    return "Accuracy unknown: no bound is stated for what it rests on.";
+    return "Accuracy unknown: no tolerances given.";
   case at_worst:
     return "{} / +{} at worst";
   case known_to:
@@ -16,7 +16,7 @@ std::string_view words(BenchCardPhrase phrase) {
   case and_more:
     return " and {} more";
   case accuracy_unknown_no_bound_for:
-    return "Accuracy unknown: no bound for {}{}. The rest is known to {}.";
+    return "Accuracy unknown: no tolerance given for {}{}. The rest is known to {}.";
   case from_aloft:
     return "From aloft";
   case from_aloft_to_below:
@@ -50,10 +50,9 @@ std::string_view words(BenchCardPhrase phrase) {
   case before_the_cut:
     return "Before the cut";
   case loaded_line_and_loaded_terminal:
-    return "A loaded line and a loaded terminal can maim. One stay at a time, and hold the mast by "
-           "something else meanwhile. This card follows from the rig file and nothing else: nobody has "
-           "judged whether the rig is strong enough. Local codes and a licensed professional rigger come "
-           "before it.";
+    return "A loaded line or terminal can maim. Replace one stay at a time, and hold the mast by something "
+           "else meanwhile. This card follows from the rig file alone: nobody has judged whether the rig "
+           "is strong enough. Local codes and a licensed professional rigger come before it.";
   case draft:
     return " DRAFT";
   case bench_card:
@@ -93,7 +92,7 @@ std::string_view words(BenchCardPhrase phrase) {
   case it_waits_for:
     return "It waits, for {}.";
   case what_settles_each_is_named:
-    return "What settles each is named below. No length of it is to be cut to.";
+    return "What settles each is named below. Cut nothing to its lengths.";
   case already_cut_was:
     return "ALREADY CUT, WAS";
   case cut_nothing_use:
@@ -147,8 +146,8 @@ std::string_view words(BenchCardPhrase phrase) {
   case its_terminal:
     return "its terminal";
   case close_end_aloft_first_mark:
-    return "Close the end aloft first: mark {} on the wire from its end, put it in {} as deep as the mark, "
-           "close it, and see that the mark has gone in. From now on its mouth counts, mark 2.";
+    return "Close the end aloft first. Mark {} on the wire from its end, push it into {} up to the mark, "
+           "close it, and see that the mark has gone in. From now on measure from its mouth, mark 2.";
   case at_u:
     return "at U";
   case mouth_closed_terminal:
@@ -239,7 +238,7 @@ std::string_view words(BenchCardPhrase phrase) {
   case below_begins:
     return "Below";
   case no_part_is_named_end:
-    return "{}: no part is named, the end stays bare.";
+    return "{}: no part named, leave the end bare.";
   case close_on_it:
     return "{}: close {} on it.";
   case put_wire_into_to_mark:
@@ -335,10 +334,10 @@ std::string_view words(BenchCardPhrase phrase) {
   case and_word:
     return "and";
   case more_apart_than_that_shift:
-    return "More apart than that: shift the line by half of it. Both longer or both shorter: X or what is "
-           "in hand is another. Stop, measure again.";
+    return "More apart than that: shift the line by half of it. Both longer or both shorter: X or the rope "
+           "in hand is not what the file says. Stop and measure again.";
   case more_than_otherwise_mark_was:
-    return "More than {} otherwise: a mark was laid from the wrong end, or by another knot. Lay out again.";
+    return "More than {} out: a mark was laid from the wrong end, or by another knot. Lay out again.";
   case when_x_has_been_measured:
     return "When X has been measured";
   case cut_capitals:
@@ -368,7 +367,7 @@ std::string_view words(BenchCardPhrase phrase) {
   case outside:
     return "outside";
   case what_line_stretches_is_laid:
-    return "What the line stretches is laid out at the end below: {} {} its bearing.";
+    return "Stretch of the line is laid out at the end below: {} {} its bearing.";
   case laid_out_by_day:
     return "laid out by, day";
   case second_pass_by_day:

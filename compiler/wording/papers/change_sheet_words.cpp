@@ -16,7 +16,7 @@ std::string_view words(ChangeSheetPhrase phrase) {
   case of:
     return " of {}";
   case was_as_it_came_out:
-    return ", was as it came out";
+    return ", was as made";
   case body:
     return "body{}{}";
   case cut:
@@ -28,7 +28,7 @@ std::string_view words(ChangeSheetPhrase phrase) {
   case because:
     return "Because";
   case what_is_stated_otherwise:
-    return "what is stated otherwise";
+    return "what the file now says";
   case lengths_mm:
     return "Lengths, mm";
   case length:
@@ -120,13 +120,13 @@ std::string_view words(ChangeSheetPhrase phrase) {
   case new_rig_begins:
     return "Of the new rig {}.";
   case one_stay_at_time_and:
-    return "One stay at a time, and hold the mast by something else meanwhile. Measure a piece at its "
-           "tension before a splice is opened or a terminal cut off: afterwards it cannot be measured.";
+    return "One stay at a time, and hold the mast by something else meanwhile. Measure a piece under its "
+           "tension before you open a splice or cut off a terminal: afterwards you cannot.";
   case what_changes:
     return "What changes";
   case stays_that_are_not_named:
-    return "Stays that are not named here stay as they are. It is taken that the old pieces were made as "
-           "the old file says. Local codes and a licensed professional rigger come before this sheet.";
+    return "Stays that are not named here stay as they are. The old pieces are taken to be as the old file "
+           "says. Local codes and a licensed professional rigger come before this sheet.";
   case change_sheet:
     return "Change sheet";
   case new_rig_of:
@@ -140,8 +140,8 @@ std::string_view words(ChangeSheetPhrase phrase) {
   case to:
     return "to    ";
   case stays_that_are_not_named_here:
-    return "Stays that are not named here stay as they are. It is taken that the old pieces were made as "
-           "the old file says. One stay at a time, and hold the mast by something else meanwhile.";
+    return "Stays that are not named here stay as they are. The old pieces are taken to be as the old file "
+           "says. One stay at a time, and hold the mast by something else meanwhile.";
   case measure_again_place_moved_under:
     return "Measure again: a place moved under a stay that was measured";
   case against_another_rig_stays_that:

@@ -140,12 +140,12 @@ std::string_view words(CutListPhrase phrase) {
   case known_to:
     return "   known to   ";
   case mm_law_propagation_to_mm:
-    return "+-{} mm (95 %, law of propagation), {} to {} mm (95 % of the draws), at worst {} to {} mm; the "
-           "proof sheet says of what";
+    return "+-{} mm (95 %, law of propagation), {} to {} mm (95 % of the draws), {} to {} mm at worst; see "
+           "the proof sheet";
   case adjuster_reaches_in_before_creep:
     return "the adjuster reaches in {}, before creep and cold";
   case draft_nothing_that_waits_here:
-    return "DRAFT: nothing that waits here may be cut, for {}";
+    return "DRAFT: cut nothing that waits here, for {}";
   case holds_back:
     return "      holds back  ";
   case to_do:
@@ -194,10 +194,9 @@ std::string_view words(CutListPhrase phrase) {
   case incomplete:
     return "incomplete";
   case not_in_it_whose_length:
-    return "not in it: {}, whose length is {}";
+    return "left out: {}, length {}";
   case each_is_sum_printed_cut:
-    return "Each is the sum of the printed cut lengths. Spare, loss at the saw and whole spools are not in "
-           "it.";
+    return "Each is the sum of the printed cut lengths, without spare, loss at the saw or whole spools.";
   case marks_behind:
     return "   marks         ";
   case none_while_it_is_draft:

@@ -30,7 +30,7 @@ std::string_view words(DryFitCardPhrase phrase) {
            "before the mast goes up. Nobody goes aloft for it.";
   case aloft_two_lines_harness_second:
     return "Aloft: two lines, a harness, a second person on deck, nobody below. One stay at a time, and "
-           "only when something else holds the mast. No pin of a loaded stay is drawn.";
+           "only when something else holds the mast. Never pull the pin of a loaded stay.";
   case eyes_formed_at_their_marks:
     return "eyes formed at their marks and seized, tails outside";
   case terminals_laid_beside_it_at:
@@ -70,7 +70,7 @@ std::string_view words(DryFitCardPhrase phrase) {
     return "Spliced: {} at first fit, {} after setting; the splices give {} back as they set, and until "
            "then the adjuster gives it out.";
   case lengths_wait_for_what_is:
-    return "The lengths wait for what is missing above; hang it all the same and write down what you find.";
+    return "The lengths wait for what is missing above. Hang it all the same and write down what you find.";
   case while_it_is_off_or:
     return "While it is off, or if it parts: {}";
   case held_meanwhile_by:
@@ -78,7 +78,7 @@ std::string_view words(DryFitCardPhrase phrase) {
   case swings_free_both_ways_fore:
     return "{} swings free both ways, fore and aft and athwart.";
   case nothing_is_stated_that_swings:
-    return "nothing is stated that swings both ways: move it fore and aft and athwart, and see what binds.";
+    return "no toggle is given: move it fore and aft and athwart, and see what binds.";
   case hardware_follows_line_both_ways:
     return "the hardware follows the line both ways, fore and aft and athwart, and nothing binds.";
   case at_both_ends:
@@ -92,7 +92,7 @@ std::string_view words(DryFitCardPhrase phrase) {
   case found_colon:
     return "{}; found:";
   case look_at:
-    return "Look at";
+    return "Check";
   case every_pin_goes_in_by:
     return "Every pin goes in by hand to its head, and its split pin or ring through it.";
   case look_along_stay_and_from:
@@ -107,12 +107,12 @@ std::string_view words(DryFitCardPhrase phrase) {
   case pull_temperature_afloat_or_ashore:
     return "Pull, temperature, afloat or ashore, wind:";
   case hung_by_looked_at_second:
-    return "Hung by; looked at a second time by; day:";
+    return "Hung by; checked by; day:";
   case this_card_follows_from_rig:
     return "This card follows from the rig file and nothing else. Local rules and a licensed professional "
            "rigger come before it.";
   case when_it_does_not_come:
-    return "When it does not come where it should";
+    return "When it hangs wrong";
   case nothing_is_cut_so_all:
     return "Nothing is cut, so all can still be mended. ";
   case look_for_cause_before_you:
@@ -126,7 +126,7 @@ std::string_view words(DryFitCardPhrase phrase) {
   case with_whole_bury:
     return ", with the whole bury";
   case pressed_terminal_is_cut_off:
-    return "; a pressed terminal is cut off and not used again";
+    return "; cut off a pressed terminal and do not use it again";
   case after_cutting_too_long_beyond:
     return "After cutting. {} Too long beyond that: one end is made again{}. Too short beyond that: a "
            "toggle or a link may fill the gap if it is strong enough and its pins fit; else a new piece. "
@@ -134,13 +134,13 @@ std::string_view words(DryFitCardPhrase phrase) {
   case dry_fit_begins:
     return "Dry fit {}";
   case there_is_nothing_to_hang:
-    return "There is nothing to hang yet: the eyes are seized, or the terminals laid, at marks that may "
-           "still move. Look at tang, chainplate and pins, and read the stay in place. When all of the "
-           "above is in the rig file, print this card again.";
+    return "There is nothing to hang yet: the marks for eyes and terminals may still move. Check tang, "
+           "chainplate and pins, and measure the stay in place. When all of the above is in the rig file, "
+           "print this card again.";
   case dry_fit_of:
     return "Dry fit of {}";
   case what_to_hang_before_anything:
-    return "What to hang before anything is cut, where its bearings should come, what to look at.";
+    return "What to hang before anything is cut, where its bearings should be, what to check.";
   case dry_fit_cards:
     return "Dry-fit cards";
   case page_for_each_stay_what:

@@ -38,8 +38,8 @@ std::string_view words(EmergencyCardPhrase phrase) {
   case shorter:
     return "shorter";
   case it_came_out_than_this:
-    return " It came out {} {} than this body, so it hangs with {} set {} than stated; take the body with "
-           "it set as stated.";
+    return " It was made {} {} than this body and hangs with {} set {} than stated. Take the body with it "
+           "set as stated.";
   case bodies_bearing_to_bearing_stays:
     return "Bodies, bearing to bearing, of the stays of this line";
   case stay:
@@ -51,7 +51,7 @@ std::string_view words(EmergencyCardPhrase phrase) {
   case below:
     return "below";
   case pin_to_pin_no_reading:
-    return "pin to pin, no reading states it yet";
+    return "pin to pin, not measured yet";
   case from_upper_end_u_cord:
     return "From the upper end U of a cord to its knot L: {}.";
   case marks_aloft_made_at_home:
@@ -100,16 +100,16 @@ std::string_view words(EmergencyCardPhrase phrase) {
            "carry two of them with what their maker says they need: cones, sealing, spanners. The file "
            "does not say it.";
   case where_nothing_can_be_spliced:
-    return "Where nothing can be spliced or closed: what is tied, lashed or clamped then is the judgement "
-           "of who is there, and of a rigger ashore. The file says nothing of what it would hold. Sail as "
-           "little as you can, on the other side, to the nearest shelter.";
+    return "If you can neither splice nor close anything, what you tie, lash or clamp is your own "
+           "judgement; ask a rigger ashore. The file does not say what it would hold. Sail as little as "
+           "you can, on the other tack, to the nearest shelter.";
   case this_card_follows_from_rig:
     return "This card follows from the rig file and nothing else. A stay made aboard is looked over by a "
            "licensed professional rigger before it is sailed on again; local rules come before this card.";
   case order_this_line:
     return "Order {} of this line.";
   case no_estimate_its_length_is:
-    return "No estimate of its length is stated.";
+    return "No estimate of its length is given.";
   case cut_nothing_to_it_carry:
     return "{} Cut nothing to it. Carry the spare in one length with fid or terminals and their tools. "
            "When all of the above is in the rig file, print this card again.";
@@ -170,7 +170,7 @@ std::string_view words(EmergencyCardPhrase phrase) {
   case and_a:
     return " and a ";
   case whip_other_end_bag_it:
-    return "Whip the other end. Bag it dry and dark with fid, needle, twine, knife, marker, rule, a "
+    return "Whip the other end. Bag it dry and dark. With it: fid, needle, twine, knife, marker, rule, a "
            "messenger cord that does not stretch, this card{}.";
   case mark_end_below_from_bearing:
     return "Mark the end below from the bearing of the first eye. A second person measures again. Cut "
@@ -178,7 +178,7 @@ std::string_view words(EmergencyCardPhrase phrase) {
   case hang_it_pin_it_secure:
     return "Hang it, pin it, secure the pins, haul tight by hand. Only now trim what is left over.";
   case load_it_little_by_little:
-    return "Load it little by little. Look at the throats after minutes and after an hour, and haul tight "
+    return "Load it little by little. Check the throats after minutes and after an hour, and haul tight "
            "again: a new splice beds in.";
   case cut_same_wire_and_bind:
     return "Cut {} of the same wire, {} {}, and bind its ends.";
@@ -187,8 +187,8 @@ std::string_view words(EmergencyCardPhrase phrase) {
   case close_end_aloft_first_try:
     return "Close the end aloft first: {}. Try the whole job once on a short end.";
   case coil_it_large_and_bound:
-    return "Coil it large and bound in four places, with the terminals, spanners, cutter or saw for this "
-           "wire, a messenger cord that does not stretch, gloves and this card.";
+    return "Coil it large and bind it in four places. With it: terminals, spanners, a cutter or saw for "
+           "this wire, a messenger cord that does not stretch, gloves, this card.";
   case as_terminal_below_asks:
     return "as the terminal below asks";
   case end_aloft_is_closed_its:
@@ -198,7 +198,7 @@ std::string_view words(EmergencyCardPhrase phrase) {
   case bind_wire_on_both_sides:
     return "Bind the wire on both sides of the cut. Gloves and goggles: cut wire springs.";
   case mark_depth_on_wire_close:
-    return "Mark the depth on the wire, close the terminal as its maker says, and see that the mark has "
+    return "Mark the depth on the wire. Close the terminal as its maker says, and see that the mark has "
            "gone in.";
   case hang_it_pin_it_secure_pins:
     return "Hang it, pin it, secure the pins and the screw, and load it little by little.";

@@ -139,7 +139,7 @@ std::string_view words(IndexPhrase phrase) {
   case which_sheet_is_used_when:
     return "Which sheet is used when, and how far each stay is.";
   case what_every_check_came_to:
-    return "what every check came to, and every joint with its play";
+    return "the result of every check, and every joint with its play";
   case warnings_and_notes_about_rig:
     return "the warnings and notes about the rig, each with its place and reason";
   case rig_and_all_that_was:
@@ -149,18 +149,18 @@ std::string_view words(IndexPhrase phrase) {
   case retune_after_it_was_fitted:
     return "Retune {}, {} after it was fitted";
   case fitted_on_take_up_what:
-    return "Fitted on {}. Take up what bedding-in and creep have taken, and look at the adjuster: the "
+    return "Fitted on {}. Take up what bedding-in and creep have let out, and check the adjuster: the "
            "take-up sheet says what should be left. One stay at a time; do not undo a pin of a loaded "
            "stay.";
   case look_at:
-    return "Look at {}";
+    return "Inspect {}";
   case last_looked_at_on_owners:
-    return "Last looked at on {}; the owner's limit is {}. Aloft: two lines, a harness and a second "
+    return "Last inspected on {}; the owner's limit is {}. Aloft: two lines, a harness and a second "
            "person.";
   case line_reaches_owners_limit_age:
     return "The line of {} reaches the owner's limit of age";
   case installed_on_owners_limit_is:
-    return "Installed on {}; the owner's limit is {}. It is no measure of strength: have it looked at, or "
+    return "Installed on {}; the owner's limit is {}. Age is no measure of strength: have it inspected, or "
            "replace it.";
   case port_and_starboard:
     return ", port and starboard";
@@ -171,7 +171,7 @@ std::string_view words(IndexPhrase phrase) {
   case waived_by:
     return "Waived by {}: {}";
   case days_for_retunes_looks_ages:
-    return "days for retunes, looks, ages and waivers, for any calendar program";
+    return "days for retunes, inspections, ages and waivers, for any calendar program";
   case rig_of:
     return "Rig of {}";
   }

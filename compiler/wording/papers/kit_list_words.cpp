@@ -10,7 +10,7 @@ std::string_view words(KitListPhrase phrase) {
   case or_as_long_as_x:
     return ", or as long as X";
   case what_takes_most_all:
-    return "what {} takes, the most of all";
+    return "what {} needs, the longest";
   case or_if_it_is_longer:
     return "; or, if it is longer, ";
   case x_and_its_ends:
@@ -65,9 +65,9 @@ std::string_view words(KitListPhrase phrase) {
     return "A mast that has lost a stay falls when it is asked for more. Take the load off first: turn, "
            "sheet out, set up what holds it. Going aloft then can kill.";
   case to_make_it:
-    return "To make it of";
+    return "Line and parts";
   case rig_file_states_nothing_that:
-    return "The rig file states nothing that a stay is made of.";
+    return "The rig file has no line or parts for a stay.";
   case tools:
     return "Tools";
   case gone_through_by_day:

@@ -34,7 +34,7 @@ std::string_view words(MeasuringSheetPhrase phrase) {
   case little_knots_in_its_tail:
     return "little knots in its tail";
   case adjuster_stands_at:
-    return "adjuster stands at";
+    return "adjuster set at";
   case lashing_gap_passes:
     return "lashing: gap, passes";
   case turns_still_to_take:
@@ -50,8 +50,8 @@ std::string_view words(MeasuringSheetPhrase phrase) {
   case measuring_sheet:
     return "MEASURING SHEET   {}";
   case measure_each_stay_twice_from:
-    return "Measure each stay twice, from the middle of the pin aloft to the middle of the pin below, with "
-           "its adjuster where it sails. Write the unit behind every number; mm, or feet and inches.";
+    return "Measure each stay twice, from pin centre aloft to pin centre below, with its adjuster set as "
+           "it sails. Write the unit after every number: mm, or feet and inches.";
   case tape_pull_it_as_hard:
     return "Tape: pull it as hard each time, and write how hard. Cord: hoist it as hard, knot it at the "
            "pin, keep the cord; it is the length. Two readings more than 5 mm apart: take both again.";

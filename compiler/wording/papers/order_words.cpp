@@ -105,7 +105,7 @@ std::string_view words(OrderPhrase phrase) {
            "say; the spool plan adds the cuts up in whole millimetres and says what has to lie in one "
            "length.";
   case nothing_is_to_be_ordered:
-    return "Nothing is to be ordered.";
+    return "Nothing to order.";
   case order_list_of:
     return "Order list of {}\n";
   case draft_not_to_be_cut:
@@ -117,7 +117,7 @@ std::string_view words(OrderPhrase phrase) {
   case supplier_not_stated:
     return "Supplier not stated";
   case rig_file_states_nothing_to:
-    return "\nThe rig file states nothing to order.\n";
+    return "\nThe rig file has nothing to order.\n";
   case inch_sizes_and_metric_sizes:
     return "{}\nInch sizes and metric sizes that look alike are two things: 5/16 in is not 8 mm.\n\n{}\n";
   case order_list:
@@ -133,13 +133,13 @@ std::string_view words(OrderPhrase phrase) {
   case account_deliver_to_wanted_by:
     return "Account, deliver to, wanted by:";
   case rig_file_states_nothing_to_order:
-    return "The rig file states nothing to order.";
+    return "The rig file has nothing to order.";
   case order_list_of_begins:
     return "Order list of {}";
   case lines_hardware_and_small_parts:
     return "Lines, hardware and small parts to buy.";
   case what_is_to_be_bought:
-    return "what is to be bought: lines, hardware and small parts, less what is in hand";
+    return "what to buy: lines, hardware and small parts, less what is in hand";
   case in_hand_by_stock_file:
     return "in hand by the stock of the file; the spool plan says whether the pieces fit on it";
   case cut_lacks_input:

@@ -18,9 +18,9 @@ std::string_view words(PapersPhrase phrase) {
   case the_length:
     return "the length";
   case check_by_halves_nothing_buried:
-    return "Check by halves, nothing buried: past the bearings lie {} aloft and {} below, {}. Where they "
-           "differ by more, shift the line by half of that. Where both are longer or both shorter, {} or "
-           "what is in hand is another: stop and measure again.";
+    return "Check by halves, nothing buried: past the bearings lie {} aloft and {} below, {}. If they "
+           "differ by more, shift the line by half of that. If both are longer or both shorter, {} or the "
+           "rope in hand is not what the file says: stop and measure again.";
   case in_hand_more_than_least:
     return "In hand: {} more than the least cut";
   case in_hand_more_than_least_cut:
@@ -52,10 +52,10 @@ std::string_view words(PapersPhrase phrase) {
   case cut_to:
     return "Cut to {}.";
   case in_hand_cut_lacks_input:
-    return "In hand: {}. The cut lacks an input, so nothing is shared out yet.";
+    return "In hand: {}. The cut is not known yet, so nothing is shared out.";
   case in_hand_it_is_enough:
-    return "In hand: {}. It is enough while X is no more than {}. What is over is not known: lay the least "
-           "cut out by the cord, measure what is left and state it as in-hand-over.";
+    return "In hand: {}. It is enough while X is no more than {}. How much is left over is not known: lay "
+           "the least cut out by the cord, measure the rest and state it as in-hand-over.";
   case in_hand_too_short_by:
     return "In hand: {}, TOO SHORT by {} for this cut.";
   case at:
@@ -108,7 +108,7 @@ std::string_view words(PapersPhrase phrase) {
   case meanwhile:
     return "Meanwhile";
   case more_than_one_shop_is:
-    return "More than one shop is stated, and each has a unit: `--shop NAME` says whose is meant.";
+    return "Several shops are given, each with a unit: choose one with `--shop NAME`.";
   case shop_rounds_to_which_is:
     return "The shop {} rounds to {}, which is no step of this unit.";
   case millimetres:

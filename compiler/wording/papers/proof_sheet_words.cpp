@@ -26,7 +26,7 @@ std::string_view words(ProofSheetPhrase phrase) {
   case and_more_smaller_share:
     return "      and {} more of smaller share";
   case no_bound_is_stated_for:
-    return "No bound is stated for these; the ranges above take them as exact";
+    return "No bound given for these; the ranges above take them as exact";
   case used_there_is_no_other:
     return "used; there is no other";
   case used_there_is_no_reading:
@@ -83,8 +83,6 @@ std::string_view words(ProofSheetPhrase phrase) {
     return "not counted";
   case tension:
     return "Tension";
-  case by_a:
-    return "by a {}";
   case not_checked:
     return "not checked";
   case break_load:
@@ -116,7 +114,7 @@ std::string_view words(ProofSheetPhrase phrase) {
   case not_checked_behind:
     return "  not checked: ";
   case no_bound_is_stated_for_anything:
-    return "no bound is stated for anything that it follows";
+    return "no bounds given";
   case how_well_it_is_known_cut:
     return "How well it is known: the cut without burys and tails, which move no bearing";
   case by_how_much_it_may:
@@ -147,9 +145,9 @@ std::string_view words(ProofSheetPhrase phrase) {
   case proof_sheet:
     return "PROOF SHEET";
   case how_every_length_came_about:
-    return "How every length came about, so that it can be checked with a pencil. Each row is rounded to "
-           "0.1 mm; each total is the sum of its rows as printed. Sheerpole works out and reports; it does "
-           "not judge a rig.";
+    return "How every length was worked out, to be checked with a pencil. Each row is rounded to 0.1 mm; "
+           "each total is the sum of its rows as printed. Sheerpole works out and reports; it does not "
+           "judge a rig.";
   case there_is_nothing_to_prove:
     return "There is nothing to prove: the rig has no stays.";
   case proof_sheet_begins:
@@ -197,7 +195,7 @@ std::string_view words(ProofSheetPhrase phrase) {
   case moves_cut_by_so_much:
     return "Moves the cut: by so much when the input is off by its bound, upwards.";
   case inputs_without_bound_come_last:
-    return "Inputs without a bound come last; nobody knows what they do to the range. Of a stay without "
+    return "Inputs without a bound come last: their effect on the range is not known. In a stay without "
            "any bound they are ranked by what 1 mm, 1 degree or 1 % of them does.";
   case not_known:
     return "not known";
@@ -215,6 +213,14 @@ std::string_view words(ProofSheetPhrase phrase) {
            "row is what the way does.";
   case no_stay_has_path_or:
     return "No stay has a path or parts.";
+  case by_a_swing:
+    return "by a swing";
+  case by_a_pulse:
+    return "by a pulse";
+  case by_a_stretch:
+    return "by a stretch";
+  case by_a_gauge:
+    return "by a gauge";
   }
   return {};
 }

@@ -45,7 +45,6 @@ enum class ProofSheetPhrase : std::uint16_t {
   missing,
   not_counted,
   tension,
-  by_a,
   not_checked,
   break_load,
   sag_longest_run,
@@ -107,6 +106,10 @@ enum class ProofSheetPhrase : std::uint16_t {
   each_row_alone_worked_out,
   counts_no_means_that_length,
   no_stay_has_path_or,
+  by_a_swing,
+  by_a_pulse,
+  by_a_stretch,
+  by_a_gauge,
 };
 
 constexpr std::string_view table_of(ProofSheetPhrase) {

@@ -6,7 +6,7 @@ std::string_view words(ReceivingCardPhrase phrase) {
   using enum ReceivingCardPhrase;
   switch (phrase) {
   case what_length_is_made_up:
-    return "What the length is made up of stands on the order list";
+    return "See the order list for what makes up the length";
   case label_construction:
     return "label: construction";
   case label_size:
@@ -60,8 +60,8 @@ std::string_view words(ReceivingCardPhrase phrase) {
   case receiving_card:
     return "RECEIVING CARD   {}";
   case measure_what_came_in_before:
-    return "Measure what came in before it is paid for, cut into or fitted. A dash stands where the rig "
-           "file does not say what is wanted: write down what you find, and put it into the file.";
+    return "Measure deliveries before you pay, cut or fit them. A dash: the rig file does not say what was "
+           "ordered. Write down what you find, and put it into the file.";
   case lengths_are_in_millimetres:
     return "Lengths are in millimetres";
   case lengths_are_in_inches_and:
@@ -94,11 +94,11 @@ std::string_view words(ReceivingCardPhrase phrase) {
   case receiving_card_begins:
     return "Receiving card";
   case rig_file_states_nothing_that:
-    return "The rig file states nothing that is to come in.";
+    return "The rig file orders nothing.";
   case received_by_day:
     return "Received by, day:";
   case measured_second_time_by_day:
-    return "Measured a second time by, day:";
+    return "Measured again by, day:";
   case this_card_follows_from_rig:
     return "This card follows from the rig file and nothing else. Nobody has judged whether what was "
            "ordered is strong enough: local rules and a licensed professional rigger come before it. What "
@@ -106,9 +106,9 @@ std::string_view words(ReceivingCardPhrase phrase) {
   case receiving_card_of:
     return "Receiving card of {}";
   case what_comes_in_for_rig:
-    return "What comes in for the rig, held against what the rig file asks for.";
+    return "Deliveries for the rig, against what the rig file asks for.";
   case what_comes_in_against_what:
-    return "what comes in against what the file asks for: sizes, threads, counts, boxes to tick";
+    return "deliveries against what the file asks for: sizes, threads, counts, boxes to tick";
   }
   return {};
 }

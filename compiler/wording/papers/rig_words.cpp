@@ -194,7 +194,7 @@ std::string_view words(RigPhrase phrase) {
   case on:
     return " on {}";
   case confirmed_cord_came_to_same:
-    return "confirmed: the cord came to the same mark{}";
+    return "confirmed: the cord gave the same mark{}";
   case confirmed_by:
     return "confirmed by {}{}{}";
   case from_drawing_not_measured_in:
@@ -222,7 +222,7 @@ std::string_view words(RigPhrase phrase) {
   case an_older_one:
     return "an older one";
   case another_one_is_stated_to:
-    return "another one is stated to count";
+    return "another is stated to count";
   case agrees_with_one_used:
     return "agrees with the one used";
   case contradicts_one_used_no_date:
@@ -261,6 +261,22 @@ std::string_view words(RigPhrase phrase) {
     return " or ";
   case a_thing:
     return "a {}";
+  case state_not_measured:
+    return "not measured";
+  case state_not_yet:
+    return "not yet";
+  case state_measured_once:
+    return "measured once";
+  case state_ready:
+    return "ready";
+  case state_on_record:
+    return "on record";
+  case stamp_not_measured:
+    return "NOT MEASURED";
+  case stamp_measured_once:
+    return "MEASURED ONCE";
+  case stamp_ready:
+    return "READY";
   }
   return {};
 }

@@ -134,6 +134,14 @@ enum class RigPhrase : std::uint16_t {
   and_word,
   or_word,
   a_thing,
+  state_not_measured,
+  state_not_yet,
+  state_measured_once,
+  state_ready,
+  state_on_record,
+  stamp_not_measured,
+  stamp_measured_once,
+  stamp_ready,
 };
 
 constexpr std::string_view table_of(RigPhrase) {

@@ -52,9 +52,9 @@ std::string_view words(SignOffPhrase phrase) {
   case not_reached_or_not_seen:
     return "Not reached or not seen, and why:";
   case looked_at_by_day:
-    return "Looked at by, day:";
+    return "Checked by, day:";
   case looked_at_second_time_by:
-    return "Looked at a second time by, day:";
+    return "Checked again by, day:";
   case aloft:
     return "aloft";
   case below:
@@ -97,9 +97,9 @@ std::string_view words(SignOffPhrase phrase) {
     return "joints";
   case every_joint_and_thread_from:
     return "Every joint and thread from aloft to deck, by the height of its end of the stay above the "
-           "waterline. Tick what you have seen with your own eyes; what you did not reach stays open. "
-           "Where there is a blank the file does not say: measure the pin, write its size. A joint that "
-           "the file does not describe counts as an unknown pin.";
+           "waterline. Tick what you have seen with your own eyes; leave open what you did not reach. A "
+           "blank: the file does not say. Measure the pin and write its size. A joint that the file does "
+           "not describe counts as an unknown pin.";
   case aloft_two_lines_harness_second:
     return "Aloft: two lines, a harness, a second person on deck, and nobody below. Sharp ends of split "
            "pins cut hands and sails. Do not undo a pin of a loaded stay.";
@@ -117,13 +117,13 @@ std::string_view words(SignOffPhrase phrase) {
   case one_stay_at_time_capitals:
     return "ONE STAY AT A TIME";
   case number_stays_in_order_in:
-    return "Number the stays in the order in which you will replace them, and write what holds the mast "
-           "while each is off. Go on to the next only when this one is pinned, secured and hand-tight. "
-           "This sheet is no calculation of what the mast stands: a rigger decides the order on the boat.";
+    return "Number the stays in the order in which you will replace them. Write what holds the mast while "
+           "each is off. Go on to the next only when this one is pinned, secured and hand-tight. This "
+           "sheet does not work out what the mast can take: a rigger decides the order on the boat.";
   case mast_that_has_lost_one:
-    return "A mast that has lost one stay stands by what you put in its place. Two halyards, made off and "
-           "tight, before the pin comes out; nobody aloft on a mast whose stays are being changed; no boat "
-           "passing close by. Never two stays at once.";
+    return "A mast that has lost one stay is held by what you put in its place. Set up two halyards, "
+           "tight, before the pin comes out. Nobody goes aloft while stays are being changed; no boat "
+           "passes close by. Never two stays at once.";
   case order:
     return "order";
   case held_meanwhile_by:
@@ -137,7 +137,7 @@ std::string_view words(SignOffPhrase phrase) {
   case pinned:
     return "pinned";
   case rig_file_states_no_stays:
-    return "The rig file states no stays.";
+    return "The rig file has no stays.";
   case compare_each_old_stay_with:
     return "Compare each old stay with the new one before it goes up: bearing to bearing, at the same "
            "pull.";

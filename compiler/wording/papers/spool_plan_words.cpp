@@ -54,16 +54,15 @@ std::string_view words(SpoolPlanPhrase phrase) {
     return "Whole millimetres. A piece is the cut of the cut list with the spare that is stated, rounded "
            "up; what is in hand is rounded down. Every sum is the sum of the rows as printed.";
   case positions_run_from_free_end:
-    return "Positions run from the free end of the stock to the cut, each piece with its kerf behind it; "
-           "feet and inches are the same position to the nearest 1/16 in. Measure from the free end anew "
-           "for each stock, cut in this order, and check each piece against the cut list before you cut.";
+    return "Positions run from the free end of the stock to the cut, each piece with its kerf behind it. "
+           "Feet and inches are the same position to the nearest 1/16 in. Measure from the free end of "
+           "each stock, cut in this order, and check each piece against the cut list before you cut.";
   case as_little_as_can_be:
-    return "As little as can be is cut off spools and coils, so offcuts go first, the shorter ones where "
-           "that is alike, and are filled as far as they can be. A rest that is too short to be kept is "
-           "waste.";
+    return "Offcuts go first, the shorter ones before the longer, and as little as possible is cut off "
+           "spools and coils. A rest too short to keep is waste.";
   case plan_knows_kind_size_and:
-    return "The plan knows kind, size and length of what is in hand and nothing of its age or state. Look "
-           "at it before you use it.";
+    return "The plan knows the kind, size and length of what is in hand, not its age or state. Inspect it "
+           "before you use it.";
   case summary:
     return "Summary";
   case pieces_from_stock_mm_to:

@@ -75,7 +75,7 @@ std::string_view words(TablesPhrase phrase) {
   case temperature_what_each_stay_gains:
     return "Temperature: what each stay gains or loses, from how it is set up";
   case slack_above_nothing_stay_hangs:
-    return "Slack above nothing: the stay hangs slacker. Below nothing: it is tighter.";
+    return "Slack, positive: slacker. Negative: tighter.";
   case take_up_slack_against_what:
     return "Of the take-up: slack against what can be tightened, tightening against what can be slackened.";
   case spars_grow_along_their_axis:
@@ -91,12 +91,12 @@ std::string_view words(TablesPhrase phrase) {
   case pass_findings_not_checked_waived:
     return "{} pass, {} findings, {} not checked, {} waived.";
   case checks_how_often_each_passed:
-    return "Checks: how often each passed, found something or could not look";
+    return "Checks: how often each passed, found something or was not checked";
   case not_checked_something_is_not:
     return "Not checked: something is not stated, which is no pass. A check that is not listed had nothing "
-           "to look at.";
+           "to check.";
   case results_what_every_check_came:
-    return "Results: what every check came to about every thing";
+    return "Results of every check, one row for each thing checked";
   case limits_thresholds_checks:
     return "Limits: the thresholds of the checks";
   case rig_file_sets_limit_or:
@@ -211,7 +211,7 @@ std::string_view words(TablesPhrase phrase) {
   case sister_ship_of:
     return "sister ship of {}";
   case nothing_is_stated_over_anything:
-    return "Nothing is stated over anything else.";
+    return "No value is stated over another.";
   case not_stated_colon:
     return "not stated: ";
   case weakest_known:
@@ -241,8 +241,7 @@ std::string_view words(TablesPhrase phrase) {
   case pass_findings_not_checked:
     return "{} pass, {} findings, {} not checked.";
   case not_checked_dimension_is_not:
-    return "Not checked: a dimension is not stated, which is no pass. A play below nothing is what is "
-           "lacking.";
+    return "Not checked: a dimension is not stated, which is no pass. Negative play: so much is lacking.";
   case thread_engaged_at_longest_of:
     return "thread engaged at longest of {}";
   case contraction_given_back_of:
@@ -334,9 +333,9 @@ std::string_view words(TablesPhrase phrase) {
   case shows_loads:
     return "loads of shrouds and mast by named screening methods";
   case shows_checks:
-    return "how often each check passed, found something or could not look";
+    return "how often each check passed, found something or was not checked";
   case shows_results:
-    return "what every check came to about every thing";
+    return "the result of every check, one row for each thing checked";
   case shows_limits:
     return "the thresholds of the checks, what they rest on and what this rig sets";
   case shows_stack:

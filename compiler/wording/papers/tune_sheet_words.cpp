@@ -36,8 +36,8 @@ std::string_view words(TuneSheetPhrase phrase) {
   case what_one_turn_does:
     return "What one turn does";
   case no_bound_is_stated_stiffness:
-    return "No bound is stated of a stiffness, a reading or what was taken up: how far these numbers may "
-           "be off is not known.";
+    return "No bound is given for a stiffness, a reading or a take-up: how far these numbers may be off is "
+           "not known.";
   case turns_for_what_is_wished:
     return "The turns for what is wished for";
   case other_days:
@@ -85,14 +85,14 @@ std::string_view words(TuneSheetPhrase phrase) {
   case after_about:
     return ", after about {}";
   case pre_tension_at_dock_alone:
-    return "Pre-tension at the dock alone: no sail, no wind, no sea. It tells how this model of the rig "
-           "stands and what turns do to it, and gives no verdict on the rig.";
+    return "Pre-tension at the dock only: no sail, no wind, no sea. It shows how this model of the rig "
+           "stands and what turns do to it. It gives no verdict on the rig.";
   case ask_spars_maker_for_its:
     return "Ask the spar's maker for its stiffness, bend and pre-tension, and follow the maker where this "
-           "differs. Where rules ask for a licensed rigger, one has to set it up.";
+           "differs. Where rules ask for a licensed rigger, have one set it up.";
   case not_in_model_sag_and:
-    return "Not in the model: sag and weight of stays, friction at tips, chocks, shear of spars, a hull "
-           "that gives where no give is stated.";
+    return "Not in the model: sag and weight of stays, friction at tips, chocks, shear of spars, and a "
+           "hull whose give is not stated.";
   case what_balance_rig_rests_on:
     return "What the balance of the rig rests on";
   case not_stated:
@@ -176,7 +176,7 @@ std::string_view words(TuneSheetPhrase phrase) {
   case beyond:
     return " beyond";
   case cannot_be_had_is_what:
-    return "CANNOT BE HAD: {} is {}{}{} what is wished for.";
+    return "OUT OF REACH: {} is {}{}{} what is wished for.";
   case at_end_its_thread_where:
     return "At the end of its thread where more would help: {}.";
   case no_thread_is_in_way:
@@ -191,10 +191,10 @@ std::string_view words(TuneSheetPhrase phrase) {
   case no_plan_was_found:
     return "No plan was found.";
   case these_turns_in_all_but:
-    return "These turns in all, but no order of them was found in which the rig stands all the way: turn "
-           "nothing by it.";
+    return "These turns in all, but in no order of them does the rig stay up all the way: turn nothing by "
+           "it.";
   case it_stands_as_wished_there:
-    return "It stands as wished: there is nothing to turn.";
+    return "The rig is as wished: there is nothing to turn.";
   case turn_loaded_screw_by_small:
     return "Turn a loaded screw by small steps with the thread greased, both sides in turn, and lock it "
            "again. Look up the mast and read the tensions after each step; stop where they differ. Fewer "

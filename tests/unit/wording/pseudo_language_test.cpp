@@ -1,9 +1,12 @@
 #include "base/translator.hpp"
+#include "diagnostics/catalogue.hpp"
 #include "driver/built_in_backends.hpp"
 #include "kinds/kind_row.hpp"
 #include "service/compile.hpp"
 #include "source/file_reader.hpp"
 #include "unit/plugins/paper_text.hpp"
+#include "wording/language_words.hpp"
+#include "wording/phrase.hpp"
 #include "wording/say.hpp"
 
 #include <gmock/gmock.h>
@@ -80,6 +83,7 @@ SaidInFiles said_in_files(const Compilation& compilation) {
   SaidInFiles said;
   for (std::uint32_t i = 0; i < compilation.sources->size(); ++i) {
     const std::string_view text = (*compilation.sources)[SourceId{i}].bytes();
+    add_words((*compilation.sources)[SourceId{i}].name(), said.words);
     bool quoted = false;
     bool comment = false;
     std::string plain;
@@ -112,53 +116,88 @@ SaidInFiles said_in_files(const Compilation& compilation) {
     add_words(end.name, said.words);
     add_properties(end.dimensions);
   }
+  for (const Keyword& keyword : keywords())
+    add_words(keyword.word, said.words);
+  // Provenance that elaboration notes, and the units and letters of a drawing.
+  said.texts += "from the range of\n";
   add_words("mm kN deg degC kg ft in N m lbf GPa kNm rad UNF UNC X U L A B C", said.words);
   return said;
 }
 
-/// The runs of words of the text that neither a table nor the files have: each with the words beside it.
-std::vector<std::string> left_in_code(const std::string& text, const SaidInFiles& said) {
-  std::vector<std::string> left;
-  std::size_t at = 0;
-  while (at < text.size()) {
-    if (!is_letter(text[at])) {
-      ++at;
+/// The pieces of a text that are letters and blanks alone.
+std::vector<std::vector<std::string>> runs_of_words(const std::string& text) {
+  std::vector<std::vector<std::string>> runs(1);
+  std::string word;
+  for (std::size_t at = 0; at <= text.size(); ++at) {
+    const char sign = at < text.size() ? text[at] : '\n';
+    if (is_letter(sign)) {
+      word += sign;
       continue;
     }
-    const std::size_t begin = at;
-    while (at < text.size() &&
-           (is_letter(text[at]) || (text[at] == ' ' && at + 1 < text.size() && is_letter(text[at + 1]))))
-      ++at;
-    const std::string run = text.substr(begin, at - begin);
-    if (said.texts.find(run) != std::string::npos)
-      continue;
-    std::set<std::string, std::less<>> words;
-    add_words(run, words);
-    const bool known = std::all_of(words.begin(), words.end(), [&](const std::string& word) {
-      return said.words.contains(word) || (word.size() > 2 && said.texts.find(word) != std::string::npos);
-    });
-    // One letter beside a marked one or a number is a letter of a drawing, a size or part of a word.
-    if (!known && run.size() > 1)
-      left.push_back(run);
+    if (!word.empty())
+      runs.back().push_back(std::move(word));
+    word.clear();
+    if (sign != ' ' && !runs.back().empty())
+      runs.emplace_back();
+  }
+  return runs;
+}
+
+/// How many words from `first` on the files have, one behind the other: as a text in quotes, as a word of
+/// their own, or as one that a narrow cell has broken. None: 0.
+std::size_t known_words(const std::vector<std::string>& run, std::size_t first, const SaidInFiles& said) {
+  for (std::size_t count = run.size() - first; count > 0; --count) {
+    std::string text;
+    std::string broken;
+    for (std::size_t i = first; i < first + count; ++i) {
+      text += (text.empty() ? "" : " ") + run[i];
+      broken += run[i];
+    }
+    if ((text.size() > 2 && said.texts.find(text) != std::string::npos) || said.words.contains(broken))
+      return count;
+  }
+  return 0;
+}
+
+/// The words of the text that neither a table nor the files have, each with those beside it.
+std::vector<std::string> left_in_code(const std::string& text, const SaidInFiles& said) {
+  std::vector<std::string> left;
+  for (const std::vector<std::string>& run : runs_of_words(text)) {
+    std::string unknown;
+    for (std::size_t i = 0; i < run.size();) {
+      const std::size_t known = known_words(run, i, said);
+      // One letter beside a marked one or a number is that of a mark, of a size or of a thread.
+      if (known == 0 && run[i].size() > 1)
+        unknown += (unknown.empty() ? "" : " ") + run[i];
+      i += std::max<std::size_t>(known, 1);
+    }
+    if (!unknown.empty())
+      left.push_back(std::move(unknown));
   }
   return left;
 }
 
-/// What stands beside the words of a paper and is none: names of files, the program and its back ends, the
-/// marks of iCalendar.
-std::string without_names(std::string text) {
+/// What stands beside the words of a paper and is none: names of files and of findings, blanks of markup,
+/// the digest of the rig.
+std::string without_names(std::string text, const CheckedRig& checked) {
   static const std::vector<std::string> names = [] {
-    std::vector<std::string> all;
+    std::vector<std::string> all{"&nbsp;"};
     for (const auto& backend : built_in_backends()) {
       const BackendDescription description = backend->describe();
       for (const auto* files : {&description.outputs, &description.sometimes, &description.papers})
         all.insert(all.end(), files->begin(), files->end());
     }
+    for (const CatalogueEntry* entry : all_entries())
+      all.emplace_back("(" + std::string(entry->slug) + ")");
     return all;
   }();
-  for (const std::string& name : names)
+  const auto take_out = [&](const std::string& name) {
     for (std::size_t at = text.find(name); at != std::string::npos; at = text.find(name, at))
-      text.erase(at, name.size());
+      text.replace(at, name.size(), "|");
+  };
+  for (const std::string& name : names)
+    take_out(name);
+  take_out(std::string(checked.digest()));
   return text;
 }
 
@@ -170,6 +209,7 @@ const std::map<std::string, std::string, std::less<>> not_moved{
     {"diagram", "strips and legends"},
     {"checks", "headings of its tables, which are those of its CSV"},
     {"tune-sheet", "headings of its tables, which are those of its CSV"},
+    {"change-sheet", "the strips of its drawing"},
     {"findings", "what stands around a finding in a terminal"},
     {"echo", "JSON alone"},
 };
@@ -206,14 +246,16 @@ TEST_P(PseudoLanguage, NoTextOfAPaperIsLeftInCode) {
       if (!markup && !file.name.ends_with(".txt"))
         continue;
       const std::string text = markup ? test::words_of_markup(file.bytes) : file.bytes;
-      for (std::string& run : left_in_code(without_names(test::one_blank_between(text)), said))
+      for (std::string& run :
+           left_in_code(without_names(test::one_blank_between(text), *compilation.checked), said))
         left[name].insert(std::move(run));
     }
     for (const PagedFile& file : bundle.papers)
       for (const Drawing& drawing : file.pages) {
         test::PaperPage page;
         test::read_group(drawing.content, page);
-        for (std::string& run : left_in_code(without_names(test::one_blank_between(page.words)), said))
+        for (std::string& run :
+             left_in_code(without_names(test::one_blank_between(page.words), *compilation.checked), said))
           left[name].insert(std::move(run));
       }
   }
