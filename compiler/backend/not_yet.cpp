@@ -2,6 +2,7 @@
 
 #include "backend/paper_words.hpp"
 #include "units/format_length.hpp"
+#include "wording/papers/papers_words.hpp"
 
 #include <fmt/format.h>
 
@@ -27,7 +28,7 @@ std::vector<Awaited> awaited(const std::vector<DraftReason>& reasons) {
 
 std::string reasons_counted(const std::vector<DraftReason>& reasons) {
   const std::size_t count = awaited(reasons).size();
-  return fmt::format("{} {}", count, count == 1 ? "reason" : "reasons");
+  return fmt::format("{} {}", count, count == 1 ? say(PapersPhrase::reason) : say(PapersPhrase::reasons));
 }
 
 std::vector<std::string> draft_lines(const std::vector<DraftReason>& reasons) {
@@ -56,14 +57,15 @@ std::string waiting_words(const CheckedRig& checked) {
   if (pieces.empty())
     return {};
   const std::string reasons = reasons_counted(checked.draft_reasons());
-  return fmt::format("{} {}, for {}; the cut list names {}", pieces.size(),
-                     pieces.size() == 1 ? "piece waits" : "pieces wait", reasons,
-                     reasons == "1 reason" ? "it" : "them");
+  const bool one = awaited(checked.draft_reasons()).size() == 1;
+  return say(PapersPhrase::for_cut_list_names, pieces.size(),
+             pieces.size() == 1 ? say(PapersPhrase::piece_waits) : say(PapersPhrase::pieces_wait), reasons,
+             one ? say(PapersPhrase::it) : say(PapersPhrase::them));
 }
 
 std::string about_metres(Length length) {
   constexpr double noise = 1e-6;
-  return fmt::format("about {} m", format_fixed(std::ceil(length.metres() * 10.0 - noise) / 10.0, 1));
+  return say(PapersPhrase::about_m, format_fixed(std::ceil(length.metres() * 10.0 - noise) / 10.0, 1));
 }
 
 } // namespace sheerpole

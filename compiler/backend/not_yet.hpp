@@ -1,6 +1,7 @@
 #pragma once
 
 #include "results/checked_rig.hpp"
+#include "wording/papers/papers_words.hpp"
 
 #include <cstddef>
 #include <string>
@@ -13,7 +14,9 @@ namespace sheerpole {
 // NOT YET, and why, in the same words and the same count on all of them.
 
 /// In place of a number that nobody may cut to.
-inline constexpr std::string_view not_yet = "NOT YET";
+inline PhraseText not_yet() {
+  return say(PapersPhrase::not_yet);
+}
 
 /// One thing that has to be known before anything is cut, and the pieces that wait for it.
 struct Awaited {

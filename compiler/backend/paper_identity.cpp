@@ -5,6 +5,7 @@
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
+#include "wording/papers/papers_words.hpp"
 
 namespace sheerpole {
 
@@ -15,13 +16,14 @@ std::string identity_words(const CheckedRig& checked) {
 std::string edition_words(const CheckedRig& checked) {
   const Boat& boat = checked.rig().boat;
   const std::string revision = fact_text(boat.particulars, fact_names.revision);
-  return "revision " + (revision.empty() ? "not stated" : revision) + ", " +
-         (boat.report_date.empty() ? "report date not stated" : boat.report_date) +
-         led_by(", ", layer_words(checked.rig().edition)) + ", rig " + checked.digest();
+  return say(PapersPhrase::revision_rig, (revision.empty() ? say(PapersPhrase::not_stated) : revision),
+             (boat.report_date.empty() ? say(PapersPhrase::report_date_not_stated) : boat.report_date),
+             led_by(", ", layer_words(checked.rig().edition)), checked.digest());
 }
 
 std::string layer_words(const Edition& edition) {
-  return led_by("as ", edition.layer) + (edition.layer.empty() ? "" : led_by(" ", edition.date));
+  return led_by(say(PapersPhrase::as), edition.layer) +
+         (edition.layer.empty() ? "" : led_by(" ", edition.date));
 }
 
 std::string layer_after(const Rig& rig, const Stay& stay, const std::string& date) {

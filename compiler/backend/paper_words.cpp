@@ -5,6 +5,8 @@
 #include "model/fact_name.hpp"
 #include "units/format_length.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/papers_words.hpp"
+#include "wording/papers/rig_words.hpp"
 #include "wording/state_words.hpp"
 
 #include <algorithm>
@@ -16,12 +18,12 @@ namespace sheerpole {
 
 std::string boat_title(const CheckedRig& checked) {
   const std::string& title = checked.rig().boat.title;
-  return title.empty() ? "Boat without a name" : title;
+  return title.empty() ? say(PapersPhrase::boat_without_name) : title;
 }
 
 std::string boat_and_revision(const CheckedRig& checked) {
-  return boat_title(checked) +
-         led_by(", revision ", fact_text(checked.rig().boat.particulars, fact_names.revision));
+  return boat_title(checked) + led_by(say(PapersPhrase::revision),
+                                      fact_text(checked.rig().boat.particulars, fact_names.revision));
 }
 
 void add_words(std::string& text, std::string_view between, std::string_view more) {
@@ -44,6 +46,40 @@ std::string who_and_when(const TensionEstimate& estimate) {
 
 namespace {
 
+/// A state within a sentence.
+PhraseText name_in_words(PieceState state) {
+  switch (state) {
+  case PieceState::not_measured:
+    return say(RigPhrase::state_not_measured);
+  case PieceState::not_yet:
+    return say(RigPhrase::state_not_yet);
+  case PieceState::measured_once:
+    return say(RigPhrase::state_measured_once);
+  case PieceState::ready:
+    return say(RigPhrase::state_ready);
+  case PieceState::on_record:
+    break;
+  }
+  return say(RigPhrase::state_on_record);
+}
+
+/// A state in a box of its own.
+PhraseText stamp_of(PieceState state) {
+  switch (state) {
+  case PieceState::not_measured:
+    return say(RigPhrase::stamp_not_measured);
+  case PieceState::not_yet:
+    return say(PapersPhrase::not_yet);
+  case PieceState::measured_once:
+    return say(RigPhrase::stamp_measured_once);
+  case PieceState::ready:
+    return say(RigPhrase::stamp_ready);
+  case PieceState::on_record:
+    break;
+  }
+  return say(RigPhrase::on_record);
+}
+
 bool own_length(const CheckedRig& checked, const Piece& piece) {
   const Stay& stay = checked.rig()[piece.stay];
   const std::vector<std::size_t> lines = lines_of(stay);
@@ -65,11 +101,8 @@ std::string state_line(const CheckedRig& checked, const Piece& piece,
 std::string state_stamp(const CheckedRig& checked, const Piece& piece) {
   const PieceState state = checked.state(piece);
   if (state == PieceState::not_measured && checked.from_drawing(piece))
-    return "FROM DRAWING";
-  std::string words(name_of(state));
-  std::transform(words.begin(), words.end(), words.begin(),
-                 [](unsigned char sign) { return static_cast<char>(std::toupper(sign)); });
-  return words;
+    return say(PapersPhrase::from_drawing);
+  return stamp_of(state);
 }
 
 std::string states_of_pieces(const CheckedRig& checked) {
@@ -90,9 +123,9 @@ std::string states_of_pieces(const CheckedRig& checked) {
   };
   for (const PieceState state :
        {PieceState::on_record, PieceState::ready, PieceState::measured_once, PieceState::not_yet})
-    add(counts[static_cast<std::size_t>(state)], name_of(state));
-  add(drawn, "not measured, cut from the drawing");
-  add(counts[static_cast<std::size_t>(PieceState::not_measured)], name_of(PieceState::not_measured));
+    add(counts[static_cast<std::size_t>(state)], name_in_words(state));
+  add(drawn, say(PapersPhrase::not_measured_cut_from_drawing));
+  add(counts[static_cast<std::size_t>(PieceState::not_measured)], name_in_words(PieceState::not_measured));
   return words;
 }
 
@@ -100,32 +133,33 @@ std::string source_words(const Provenance& provenance) {
   std::string words(name_of(provenance.source_class));
   words += led_by(", ", note_words(provenance));
   if (!provenance.written.empty() && !provenance.written.ends_with("mm"))
-    words += ", written " + provenance.written;
+    words += say(PapersPhrase::written, provenance.written);
   // For an assumed number the class says it all.
   if (provenance.source_class == SourceClass::assumed || provenance.assumptions.empty())
     return words;
-  return words + "; rests on assumed " + joined(provenance.assumptions, ", ");
+  return say(PapersPhrase::rests_on_assumed, words, joined(provenance.assumptions, ", "));
 }
 
 std::string_view route_words(LengthRoute route) {
   switch (route) {
   case LengthRoute::reading:
-    return "a reading";
+    return say(PapersPhrase::a_reading);
   case LengthRoute::stated:
-    return "the stated length";
+    return say(PapersPhrase::the_stated_length);
   case LengthRoute::path:
-    return "the points of its path";
+    return say(PapersPhrase::points_its_path);
   case LengthRoute::unknown:
     break;
   }
-  return "not known as a number";
+  return say(PapersPhrase::not_known_as_number);
 }
 
 std::string length_or_range(const Part& part) {
   if (part.length)
     return format_tenths(part.length->value);
   if (part.shortest && part.longest)
-    return format_tenths(part.shortest->value) + " to " + format_tenths(part.longest->value);
+    return say(PapersPhrase::to_of, format_tenths(part.shortest->value),
+               format_tenths(part.longest->value));
   return {};
 }
 
@@ -163,14 +197,16 @@ std::string grouped(std::size_t number) {
 
 std::string trials_words(double share, std::size_t draws) {
   const auto count = static_cast<std::size_t>(std::llround(share * static_cast<double>(draws)));
-  const std::string of = " of " + grouped(draws) + " draws";
-  return count == draws ? "all" + of : count == 0 ? "none" + of : grouped(count) + of;
+  const std::string of = say(PapersPhrase::of_draws, grouped(draws));
+  return count == draws ? say(PapersPhrase::all, of)
+         : count == 0   ? say(PapersPhrase::none, of)
+                        : grouped(count) + of;
 }
 
 std::string variance_words(double share) {
   if (share < 0.0005)
-    return "under 0.1 %";
-  return share >= 0.9995 ? "all of it" : format_fixed(share * 100.0, 1) + " %";
+    return say(PapersPhrase::under);
+  return share >= 0.9995 ? say(PapersPhrase::all_of_it) : format_fixed(share * 100.0, 1) + " %";
 }
 
 } // namespace sheerpole

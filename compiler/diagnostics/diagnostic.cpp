@@ -1,6 +1,7 @@
 #include "diagnostics/diagnostic.hpp"
 
 #include "base/internal_error.hpp"
+#include "base/translator.hpp"
 #include "diagnostics/catalogue.hpp"
 
 #include <utility>
@@ -36,6 +37,16 @@ std::string fill(std::string_view text, const std::vector<Argument>& arguments) 
   return result;
 }
 
+/// What the catalogue says, in the language that is spoken; `text` is the number of the text in its entry.
+enum class EntryText : std::uint16_t { message, why, passes, not_checked };
+std::string said(const CatalogueEntry& entry, EntryText text, const std::vector<Argument>& arguments) {
+  const std::string_view texts[] = {entry.message, entry.why, entry.passes, entry.not_checked};
+  const auto number = static_cast<std::uint16_t>(text);
+  const Translator* other = spoken_language();
+  return fill(other == nullptr ? texts[number] : other->phrase(entry.slug, number, texts[number]),
+              arguments);
+}
+
 const CatalogueEntry& entry_of(std::string_view slug) {
   const CatalogueEntry* entry = find_entry(slug);
   if (entry == nullptr)
@@ -44,28 +55,29 @@ const CatalogueEntry& entry_of(std::string_view slug) {
   return *entry;
 }
 
-std::string filled(std::string_view slug, std::string_view text, const std::vector<Argument>& arguments) {
-  if (text.empty())
+std::string came_to(std::string_view slug, EntryText text, const std::vector<Argument>& arguments) {
+  std::string words = said(entry_of(slug), text, arguments);
+  if (words.empty())
     internal_error("the finding " + std::string(slug) + " does not say what its check came to");
-  return fill(text, arguments);
+  return words;
 }
 
 } // namespace
 
 std::string passed(std::string_view slug, const std::vector<Argument>& arguments) {
-  return filled(slug, entry_of(slug).passes, arguments);
+  return came_to(slug, EntryText::passes, arguments);
 }
 
 std::string not_seen(std::string_view slug, const std::vector<Argument>& arguments) {
-  return filled(slug, entry_of(slug).not_checked, arguments);
+  return came_to(slug, EntryText::not_checked, arguments);
 }
 
 DiagnosticBuilder::DiagnosticBuilder(std::string_view slug, std::vector<Argument> arguments) {
   const CatalogueEntry& entry = entry_of(slug);
   diagnostic_.slug = slug;
   diagnostic_.severity = entry.severity;
-  diagnostic_.message = fill(entry.message, arguments);
-  diagnostic_.why = fill(entry.why, arguments);
+  diagnostic_.message = said(entry, EntryText::message, arguments);
+  diagnostic_.why = said(entry, EntryText::why, arguments);
 }
 
 DiagnosticBuilder DiagnosticBuilder::at(Span span, std::string label) && {

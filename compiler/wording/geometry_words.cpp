@@ -1,6 +1,7 @@
 #include "base/internal_error.hpp"
 #include "calculate/geometry/geometry_phrases.hpp"
 #include "calculate/geometry/junctions.hpp"
+#include "wording/papers/rig_words.hpp"
 #include "wording/phrase_table.hpp"
 
 namespace sheerpole {
@@ -28,13 +29,13 @@ std::string_view words(GeometryPhrase phrase) {
 std::string_view words(PullDirection direction) {
   switch (direction) {
   case PullDirection::forward:
-    return "forward";
+    return say(RigPhrase::forward);
   case PullDirection::aft:
-    return "aft";
+    return say(RigPhrase::aft);
   case PullDirection::to_port:
-    return "to port";
+    return say(RigPhrase::to_port);
   case PullDirection::to_starboard:
-    return "to starboard";
+    return say(RigPhrase::to_starboard);
   }
   internal_error("a direction that has no words");
 }

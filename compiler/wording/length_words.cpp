@@ -5,6 +5,7 @@
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 #include "wording/length_phrases.hpp"
+#include "wording/papers/rig_words.hpp"
 #include "wording/say.hpp"
 
 #include <variant>
@@ -15,12 +16,12 @@ namespace {
 
 std::string runs_name(const Term& term) {
   const std::size_t count = std::get<Runs>(term.of).count;
-  return count == 1 ? "one run" : "mean of " + std::to_string(count) + " runs";
+  return count == 1 ? say(RigPhrase::one_run) : say(RigPhrase::mean_of_runs, count);
 }
 
 std::string leg_name(const Rig& rig, const Term& term) {
   const PathLeg& leg = std::get<PathLeg>(term.of);
-  return rig[leg.from].base + " to " + rig[leg.to].base;
+  return say(RigPhrase::to, rig[leg.from].base, rig[leg.to].base);
 }
 
 std::string part_name(const Rig& rig, const TakenPart& taken) {
@@ -31,16 +32,17 @@ std::string setting_name(const Rig& rig, const Term& term) {
   const TakenPart& taken = std::get<TakenPart>(term.of);
   const std::string name = part_name(rig, taken);
   if (taken.open)
-    return name + ", " + percent_text(*taken.open) + " open";
+    return say(RigPhrase::open, name, percent_text(*taken.open));
   const std::string& written = term.provenance.written;
   const std::string amount =
       written.empty() ? length_text(magnitude(term.amount) / static_cast<double>(taken.count)) : written;
-  return name + (rig[taken.part].kind == PartKind::lashing ? ", gap " : ", set to ") + amount;
+  return name + (rig[taken.part].kind == PartKind::lashing ? say(RigPhrase::gap) : say(RigPhrase::set_to)) +
+         amount;
 }
 
 std::string line_name(const Term& term) {
   const LineOfStack& line = std::get<LineOfStack>(term.of);
-  return "line " + std::to_string(line.number) + " of " + std::to_string(line.of);
+  return say(RigPhrase::line_of, line.number, line.of);
 }
 
 std::string at_end(std::string_view what, const Term& term) {
@@ -54,25 +56,25 @@ std::string term_name(const Rig& rig, const Term& term) {
   case TermKind::runs:
     return runs_name(term);
   case TermKind::tape_standard:
-    return "tape standard";
+    return say(RigPhrase::tape_standard);
   case TermKind::tape_temperature:
-    return "tape temperature";
+    return say(RigPhrase::tape_temperature);
   case TermKind::tape_pull:
-    return "tape pull";
+    return say(RigPhrase::tape_pull);
   case TermKind::tape_sag:
-    return "tape sag";
+    return say(RigPhrase::tape_sag);
   case TermKind::hook_offset:
-    return "hook offset";
+    return say(RigPhrase::hook_offset);
   case TermKind::hoist_offset:
-    return "hoist offset";
+    return say(RigPhrase::hoist_offset);
   case TermKind::old_stretch:
-    return "stretch of the old stay";
+    return say(RigPhrase::stretch_old_stay);
   case TermKind::knot:
-    return "mark of the knot";
+    return say(RigPhrase::mark_knot);
   case TermKind::below_knot:
-    return "below the knot";
+    return say(RigPhrase::below_the_knot);
   case TermKind::pins_as_stated:
-    return "pin-to-pin as stated";
+    return say(RigPhrase::pin_to_pin_as_stated);
   case TermKind::leg:
     return leg_name(rig, term);
   case TermKind::pin_to_pin:
@@ -82,35 +84,35 @@ std::string term_name(const Rig& rig, const Term& term) {
   case TermKind::setting:
     return setting_name(rig, term);
   case TermKind::line_as_stated:
-    return "length as stated";
+    return say(RigPhrase::length_as_stated);
   case TermKind::other_line:
     return line_name(term);
   case TermKind::body:
-    return "body";
+    return say(RigPhrase::body);
   case TermKind::stretch:
-    return "stretch from bench to dock";
+    return say(RigPhrase::stretch_from_bench_to_dock);
   case TermKind::stretch_spliced:
-    return "less stretch where it is spliced";
+    return say(RigPhrase::less_stretch_where_it_is);
   case TermKind::bedding:
-    return "bedding to come";
+    return say(RigPhrase::bedding_to_come);
   case TermKind::eye_allowance:
-    return at_end("eye allowance", term);
+    return at_end(say(RigPhrase::eye_allowance), term);
   case TermKind::bury:
-    return at_end("bury", term);
+    return at_end(say(RigPhrase::bury), term);
   case TermKind::spare_bury:
-    return at_end("spare bury", term);
+    return at_end(say(RigPhrase::spare_bury), term);
   case TermKind::tail_to_trim:
-    return at_end("tail to trim", term);
+    return at_end(say(RigPhrase::tail_to_trim), term);
   case TermKind::contraction:
-    return at_end("contraction", term);
+    return at_end(say(RigPhrase::contraction), term);
   case TermKind::contraction_of_spare:
-    return at_end("contraction over the spare bury", term);
+    return at_end(say(RigPhrase::contraction_over_spare_bury), term);
   case TermKind::contraction_given_back:
-    return at_end("contraction given back", term);
+    return at_end(say(RigPhrase::contraction_given_back), term);
   case TermKind::inserted:
-    return at_end("inserted", term);
+    return at_end(say(RigPhrase::inserted), term);
   case TermKind::rounding:
-    return "rounding of the rows";
+    return say(RigPhrase::rounding_rows);
   }
   return {};
 }
@@ -159,19 +161,19 @@ std::string mark_name(const BenchMark& mark) {
   const std::string end(word_of(mark.end));
   switch (mark.kind) {
   case MarkKind::cut_end:
-    return "cut end " + end;
+    return say(RigPhrase::cut_end, end);
   case MarkKind::mouth_of_terminal:
-    return "mouth of the terminal " + end;
+    return say(RigPhrase::mouth_terminal, end);
   case MarkKind::trim_of_tail:
-    return "trim the tail " + end;
+    return say(RigPhrase::trim_the_tail, end);
   case MarkKind::taper_begins:
-    return "taper begins " + end;
+    return say(RigPhrase::taper_begins, end);
   case MarkKind::throat_on_tail:
-    return "throat " + end + ", on the tail";
+    return say(RigPhrase::throat_on_tail, end);
   case MarkKind::throat_on_standing_part:
-    return "throat " + end + ", on the standing part";
+    return say(RigPhrase::throat_on_standing_part, end);
   case MarkKind::tail_comes_out:
-    return "tail comes out " + end;
+    return say(RigPhrase::tail_comes_out, end);
   }
   return {};
 }
@@ -193,19 +195,19 @@ std::string_view name_of(TensionMethod method) {
 std::string_view name_of(LineFate fate) {
   switch (fate) {
   case LineFate::stays:
-    return "stays as it is";
+    return say(RigPhrase::stays_as_it_is);
   case LineFate::hangs:
-    return "hangs as it is";
+    return say(RigPhrase::hangs_as_it_is);
   case LineFate::remade:
-    return "can be remade";
+    return say(RigPhrase::can_be_remade);
   case LineFate::replaced:
-    return "is to be replaced";
+    return say(RigPhrase::is_to_be_replaced);
   case LineFate::new_piece:
-    return "is new";
+    return say(RigPhrase::is_new);
   case LineFate::taken_off:
-    return "comes off";
+    return say(RigPhrase::comes_off);
   case LineFate::not_checked:
-    return "not checked";
+    return say(RigPhrase::not_checked);
   }
   return {};
 }
@@ -213,19 +215,19 @@ std::string_view name_of(LineFate fate) {
 std::string_view name_of(SmallChange change) {
   switch (change) {
   case SmallChange::forward:
-    return "10 mm forward";
+    return say(RigPhrase::mm_forward);
   case SmallChange::to_starboard:
-    return "10 mm to starboard";
+    return say(RigPhrase::mm_to_starboard);
   case SmallChange::up:
-    return "10 mm up";
+    return say(RigPhrase::mm_up);
   case SmallChange::further_aft:
-    return "1 deg further aft";
+    return say(RigPhrase::deg_further_aft);
   case SmallChange::further_up:
-    return "1 deg further up";
+    return say(RigPhrase::deg_further_up);
   case SmallChange::longer:
-    return "10 mm longer";
+    return say(RigPhrase::mm_longer);
   case SmallChange::set_longer:
-    return "set 10 mm longer";
+    return say(RigPhrase::set_mm_longer);
   }
   return {};
 }
@@ -234,9 +236,10 @@ std::string least_engagement_words(const Rig& rig, const Part& part) {
   const Limit limit = engagement_limit(part);
   const StatedLimit* stated = rig.limits.find(limit);
   if (stated == nullptr)
-    return limit == Limit::thread_engaged ? "one diameter"
-                                          : format_number(*row_of(limit).value) + " diameters";
-  return stated->value ? percent_text(*stated->value) + " of the diameter" : "no least engagement";
+    return limit == Limit::thread_engaged ? say(RigPhrase::one_diameter)
+                                          : say(RigPhrase::diameters, format_number(*row_of(limit).value));
+  return stated->value ? say(RigPhrase::of_the_diameter, percent_text(*stated->value))
+                       : say(RigPhrase::no_least_engagement);
 }
 
 std::string_view words(LengthPhrase phrase) {

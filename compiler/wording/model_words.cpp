@@ -7,10 +7,9 @@
 #include "units/quantity_text.hpp"
 #include "units/si_factors.hpp"
 #include "wording/length_phrases.hpp"
+#include "wording/papers/rig_words.hpp"
 #include "wording/phrase_table.hpp"
 #include "wording/say.hpp"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
@@ -19,13 +18,13 @@
 namespace sheerpole {
 
 std::string_view name_of(SourceClass source_class) {
-  return source_class == SourceClass::unstated ? "no source given" : word_of(source_class);
+  return source_class == SourceClass::unstated ? say(RigPhrase::no_source_given) : word_of(source_class);
 }
 
 std::string_view name_of(Part::Role role) {
   switch (role) {
   case Part::Role::boat_fitting:
-    return "boat fitting";
+    return say(RigPhrase::boat_fitting);
   case Part::Role::fixed:
     return "fixed";
   case Part::Role::worn:
@@ -148,7 +147,7 @@ std::string place_words(const Rig& rig, const Point& point) {
   const auto on = mast_of(rig, point);
   const auto standing = std::count_if(rig.spars.begin(), rig.spars.end(), stands);
   if (on && standing > 1 && !names_mast(place, *on->mast))
-    place += " of the " + spar_words(*on->mast);
+    place += say(RigPhrase::of_the, spar_words(*on->mast));
   if (point.side != Side::centre)
     place += ", " + std::string(name_of(point.side));
   return place;
@@ -158,7 +157,7 @@ std::string where_words(const Rig& rig, const Stay& stay, WhichEnd where) {
   if (stay.path.size() < 2)
     return std::string(word_of(where));
   const PathStop& stop = where == WhichEnd::upper ? stay.path.front() : stay.path.back();
-  return "at the " + place_words(rig, rig[stop.point]);
+  return say(RigPhrase::at_the, place_words(rig, rig[stop.point]));
 }
 
 std::string_view end_word(const Rig& rig, const Stay& stay, WhichEnd where) {
@@ -166,16 +165,16 @@ std::string_view end_word(const Rig& rig, const Stay& stay, WhichEnd where) {
   if (!stay.stack.empty()) {
     const StackItem& item = upper ? stay.stack.front() : stay.stack.back();
     if (item.kind == StackItem::Kind::part && rig[item.part].kind == PartKind::junction)
-      return "plate";
+      return say(RigPhrase::plate);
   }
   if (stay.path.size() >= 2) {
     const Point& point = rig[upper ? stay.path.front().point : stay.path.back().point];
     if (mast_of(rig, point))
-      return "aloft";
+      return say(RigPhrase::aloft);
     if (!point.spar.empty())
-      return "spar";
+      return say(RigPhrase::spar);
   }
-  return upper ? "aloft" : "deck";
+  return upper ? say(RigPhrase::aloft) : say(RigPhrase::deck);
 }
 
 std::vector<std::string> junction_sentences(const Rig& rig) {
@@ -184,13 +183,11 @@ std::vector<std::string> junction_sentences(const Rig& rig) {
     std::vector<std::string> legs;
     for (const JunctionLeg& leg : balance.loaded)
       if (leg.share)
-        legs.push_back(fmt::format("{} at {} deg carries {}", rig[leg.stay].name,
-                                   format_fixed(leg.angle_radians / degree, 1),
-                                   format_fixed(*leg.share, 2)));
+        legs.push_back(say(RigPhrase::at_deg_carries, rig[leg.stay].name,
+                           format_fixed(leg.angle_radians / degree, 1), format_fixed(*leg.share, 2)));
     if (!legs.empty())
-      result.push_back(fmt::format("At the {}, of the tension of {}: {}.",
-                                   place_words(rig, rig[balance.at]), rig[balance.single].name,
-                                   joined(legs, Join::comma)));
+      result.push_back(say(RigPhrase::at_tension, place_words(rig, rig[balance.at]),
+                           rig[balance.single].name, joined(legs, Join::comma)));
   }
   return result;
 }
@@ -198,11 +195,7 @@ std::vector<std::string> junction_sentences(const Rig& rig) {
 namespace {
 
 std::string up_to_words(const AfterParting& after) {
-  return after.up_to
-             ? fmt::format(", up to {} m above the waterline; above that by nothing, and whether the mast "
-                           "bears that is not worked out",
-                           format_fixed(after.up_to->metres(), 1))
-             : "";
+  return after.up_to ? say(RigPhrase::up_to_above_waterline, format_fixed(after.up_to->metres(), 1)) : "";
 }
 
 } // namespace
@@ -212,13 +205,13 @@ std::vector<std::string> parting_words(const Rig& rig, StayId stay) {
   for (const AfterParting& after : after_parting(rig, stay)) {
     const std::string mast = spar_words(rig.spars[after.spar]);
     if (!after.left.empty())
-      result.push_back(fmt::format("The {} is still held {} by {}{}.", mast, words(after.way),
-                                   joined(after.left, Join::and_word), up_to_words(after)));
+      result.push_back(say(RigPhrase::is_still_held_by, mast, words(after.way),
+                           joined(after.left, Join::and_word), up_to_words(after)));
     else
-      result.push_back(
-          fmt::format("{} {} is held {} by nothing {}above half of its height: it can fall {}.",
-                      after.at_once ? "The" : "Then the", mast, words(after.way),
-                      after.at_once ? "else " : "", opposite(after.way)));
+      result.push_back(say(RigPhrase::is_held_by_nothing_above,
+                           after.at_once ? say(RigPhrase::the) : say(RigPhrase::then_the), mast,
+                           words(after.way), after.at_once ? say(RigPhrase::else_word) : "",
+                           opposite(after.way)));
   }
   return result;
 }
@@ -233,8 +226,8 @@ std::string force_text(const Sourced<Force>& force) {
 std::string limit_text(const Limits& limits, Limit limit) {
   const StatedLimit* stated = limits.find(limit);
   if (stated != nullptr)
-    return stated->value ? stated->provenance.written : "off";
-  return row_of(limit).value ? std::string(row_of(limit).written()) : "none stated";
+    return stated->value ? stated->provenance.written : say(RigPhrase::off);
+  return row_of(limit).value ? std::string(row_of(limit).written()) : say(RigPhrase::none_stated);
 }
 
 DifferenceWords words_of(const Difference& difference) {
@@ -245,24 +238,24 @@ DifferenceWords words_of(const Difference& difference) {
                         .is = difference.is};
   switch (difference.origin) {
   case Difference::Origin::layer:
-    words.by = "layer " + difference.origin_name;
+    words.by = say(RigPhrase::layer, difference.origin_name);
     break;
   case Difference::Origin::sister_ship:
-    words.by = "sister ship";
+    words.by = say(RigPhrase::sister_ship);
     break;
   case Difference::Origin::command_line:
-    words.by = "command line";
+    words.by = say(RigPhrase::command_line);
     break;
   case Difference::Origin::shop:
-    words.by = "shop " + difference.origin_name;
+    words.by = say(RigPhrase::shop, difference.origin_name);
     break;
   }
   if (difference.of_bench_cards()) {
-    words.of = "bench cards";
+    words.of = say(RigPhrase::bench_cards);
     if (words.is.empty())
-      words.is = "millimetres";
+      words.is = say(RigPhrase::millimetres);
     if (!difference.rounded_to.empty())
-      words.is += ", rounded to " + difference.rounded_to;
+      words.is += say(RigPhrase::rounded_to, difference.rounded_to);
   }
   return words;
 }

@@ -10,10 +10,13 @@
 #include "wording/checks/splice_phrases.hpp"
 #include "wording/checks/strength_phrases.hpp"
 #include "wording/length_phrases.hpp"
+#include "wording/phrase.hpp"
 
 namespace sheerpole {
 
-std::string_view phrase_of(const Remark& remark) {
+namespace {
+
+std::string_view english_of(const Remark& remark) {
   switch (remark.subject()) {
   case PhraseSubject::none:
     return {};
@@ -69,6 +72,73 @@ std::string_view phrase_of(const Remark& remark) {
     return words(static_cast<OwnRulePhrase>(remark.number()));
   }
   internal_error("a phrase of a subject without a table");
+}
+
+/// The name of a subject's table, for those who look a phrase up in another language.
+std::string_view table_of(PhraseSubject subject) {
+  switch (subject) {
+  case PhraseSubject::none:
+    return {};
+  case PhraseSubject::derivation:
+    return "derivation";
+  case PhraseSubject::reading:
+    return "reading";
+  case PhraseSubject::length:
+    return "length";
+  case PhraseSubject::cut:
+    return "cut";
+  case PhraseSubject::bench:
+    return "bench";
+  case PhraseSubject::hang:
+    return "hang";
+  case PhraseSubject::adjuster:
+    return "adjuster";
+  case PhraseSubject::behaviour:
+    return "behaviour";
+  case PhraseSubject::geometry:
+    return "geometry";
+  case PhraseSubject::joint:
+    return "joint";
+  case PhraseSubject::strength:
+    return "strength";
+  case PhraseSubject::uncertainty:
+    return "uncertainty";
+  case PhraseSubject::change:
+    return "change";
+  case PhraseSubject::stock:
+    return "stock";
+  case PhraseSubject::tune:
+    return "tune";
+  case PhraseSubject::draft:
+    return "draft";
+  case PhraseSubject::any_check:
+    return "any-check";
+  case PhraseSubject::length_check:
+    return "length-check";
+  case PhraseSubject::securing_check:
+    return "securing-check";
+  case PhraseSubject::adjuster_check:
+    return "adjuster-check";
+  case PhraseSubject::splice_check:
+    return "splice-check";
+  case PhraseSubject::geometry_check:
+    return "geometry-check";
+  case PhraseSubject::strength_check:
+    return "strength-check";
+  case PhraseSubject::evidence_check:
+    return "evidence-check";
+  case PhraseSubject::own_rule:
+    return "own-rule";
+  }
+  internal_error("a subject without a table");
+}
+
+} // namespace
+
+std::string_view phrase_of(const Remark& remark) {
+  const std::string_view english = english_of(remark);
+  const Translator* other = spoken_language();
+  return other == nullptr ? english : other->phrase(table_of(remark.subject()), remark.number(), english);
 }
 
 } // namespace sheerpole

@@ -3,6 +3,7 @@
 #include "base/internal_error.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/papers/rig_words.hpp"
 #include "wording/phrase_table.hpp"
 
 #include <algorithm>
@@ -37,7 +38,8 @@ public:
   std::string operator()(Temperature temperature) const { return temperature_text(temperature.kelvin); }
   std::string operator()(const Words& words) const { return words.text; }
   std::string operator()(const OneOf& one) const {
-    return (one.kind.find_first_of("aeiou") == 0 ? "an " : "a ") + one.kind;
+    return one.kind.find_first_of("aeiou") == 0 ? say(RigPhrase::an, one.kind)
+                                                : say(RigPhrase::a_thing, one.kind);
   }
   template <class Thing>
   std::string operator()(Id<Thing> id) const {
@@ -111,6 +113,10 @@ std::vector<std::string> say_each(const Rig& rig, const std::vector<Remark>& rem
   return texts;
 }
 
+std::string_view word_of(WhichEnd end) {
+  return end == WhichEnd::upper ? say(RigPhrase::aloft) : say(RigPhrase::below);
+}
+
 std::string joined(const std::vector<std::string>& texts, Join join) {
   std::vector<const std::string*> said;
   for (const std::string& text : texts)
@@ -122,8 +128,8 @@ std::string joined(const std::vector<std::string>& texts, Join join) {
     if (i > 0)
       result += join == Join::semicolon          ? "; "
                 : join == Join::plus             ? " + "
-                : last && join == Join::and_word ? " and "
-                : last && join == Join::or_word  ? " or "
+                : last && join == Join::and_word ? say(RigPhrase::and_word)
+                : last && join == Join::or_word  ? say(RigPhrase::or_word)
                                                  : ", ";
     result += *said[i];
   }

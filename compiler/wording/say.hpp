@@ -2,6 +2,7 @@
 
 #include "model/remark.hpp"
 #include "model/rig.hpp"
+#include "wording/phrase_table.hpp"
 
 #include <functional>
 #include <string>
@@ -18,9 +19,7 @@ std::string say(const Rig& rig, const Remark& remark);
 std::string say(const Remark& remark);
 
 /// The word for an end of a line: "aloft", "below".
-constexpr std::string_view word_of(WhichEnd end) {
-  return end == WhichEnd::upper ? "aloft" : "below";
-}
+std::string_view word_of(WhichEnd end);
 
 /// The same with each length as `length_words` writes it.
 std::string say(const Rig& rig, const Remark& remark,
@@ -34,8 +33,8 @@ std::vector<std::string> say_each(const Rig& rig, const std::vector<Remark>& rem
 
 /// The words of a phrase that nothing fills in.
 template <class Phrase>
-std::string said(Phrase phrase) {
-  return std::string(words(phrase));
+requires std::is_enum_v<Phrase> std::string said(Phrase phrase) {
+  return std::string(phrase_of(Remark(phrase)));
 }
 
 /// "a, b and c", as `join` says; empty texts are left out.

@@ -5,9 +5,11 @@
 #include "model/kind_words.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/papers/rig_words.hpp"
 #include "wording/say.hpp"
 
 #include <cmath>
+#include <utility>
 
 namespace sheerpole {
 
@@ -16,12 +18,12 @@ namespace {
 /// "the cord", "tape"; of a reading that does not say how, "a reading".
 std::string method_words(const Reading& reading) {
   if (reading.method == ReadingMethod::messenger)
-    return "the cord";
+    return say(RigPhrase::the_cord);
   if (reading.method == ReadingMethod::old_stay)
-    return "the old stay";
+    return say(RigPhrase::the_old_stay);
   if (reading.method != ReadingMethod::unstated)
     return std::string(name_of(reading.method));
-  return reading.is_mark_alone() ? "the cord" : "a reading";
+  return reading.is_mark_alone() ? say(RigPhrase::the_cord) : say(RigPhrase::a_reading);
 }
 
 /// Whole millimetres, up: what agrees to 1.5 mm agrees to 2 mm and not to 1.
@@ -50,17 +52,17 @@ std::string measured_words(const Rig& rig, const DerivedStay& stay) {
   case MeasuredBy::nothing:
     return {};
   case MeasuredBy::statement:
-    return "as stated";
+    return say(RigPhrase::as_stated);
   case MeasuredBy::points:
-    return "by measured points";
+    return say(RigPhrase::by_measured_points);
   case MeasuredBy::reading:
     break;
   }
   // A stay put together without its readings says no more than that there was one.
   if (!stay.readings.taken)
-    return "in place";
+    return say(RigPhrase::in_place);
   const Reading& reading = rig[stay.stay].readings[*stay.readings.taken];
-  return with_day("by " + method_words(reading), reading);
+  return with_day(say(RigPhrase::by, method_words(reading)), reading);
 }
 
 std::string confirmed_words(const Rig& rig, const DerivedStay& stay,
@@ -70,28 +72,29 @@ std::string confirmed_words(const Rig& rig, const DerivedStay& stay,
     return {};
   std::string to;
   if (found->within)
-    to = " to " + (length_words ? length_words(*found->within) : whole_up(*found->within) + " mm");
+    to = say(RigPhrase::to_behind,
+             (length_words ? length_words(*found->within) : whole_up(*found->within) + " mm"));
   switch (found->by) {
   case ConfirmedBy::second_run:
-    return "confirmed by a second run" + to;
+    return say(RigPhrase::confirmed_by_second_run, to);
   case ConfirmedBy::statement:
-    return "confirmed by the stated length" + to;
+    return say(RigPhrase::confirmed_by_stated_length, to);
   case ConfirmedBy::points:
-    return "confirmed by measured points" + to;
+    return say(RigPhrase::confirmed_by_measured_points, to);
   case ConfirmedBy::dry_fit: {
     const FoundHang* hung = stay.hoisted_fit ? stay.hoisted_fit->latest() : nullptr;
-    return "confirmed by the dry fit" +
-           (hung == nullptr || hung->date.empty() ? "" : " of " + hung->date + ",") + to;
+    return say(RigPhrase::confirmed_by_dry_fit,
+               (hung == nullptr || hung->date.empty() ? "" : say(RigPhrase::of, hung->date)), to);
   }
   case ConfirmedBy::reading:
     break;
   }
   const Reading& reading = rig[stay.stay].readings[*found->reading];
   if (!found->within)
-    return "confirmed: the cord came to the same mark" +
-           (reading.date.empty() ? "" : " on " + reading.date);
-  return "confirmed by " + with_day(method_words(reading), reading) + (reading.date.empty() ? "" : ",") +
-         to;
+    return say(RigPhrase::confirmed_cord_came_to_same,
+               (reading.date.empty() ? "" : say(RigPhrase::on, reading.date)));
+  return say(RigPhrase::confirmed_by, with_day(method_words(reading), reading),
+             (reading.date.empty() ? "" : ","), to);
 }
 
 std::string state_words(const Rig& rig, const DerivedStay& stay, PieceState state, bool own_length,
@@ -100,54 +103,58 @@ std::string state_words(const Rig& rig, const DerivedStay& stay, PieceState stat
   switch (state) {
   case PieceState::not_measured:
     if (stay.measurement.from_drawing)
-      return "FROM DRAWING: not measured in place; " + *stay.measurement.from_drawing;
-    return "NOT MEASURED: nothing was read in place; order by it and cut nothing";
+      return say(RigPhrase::from_drawing_not_measured_in) + *stay.measurement.from_drawing;
+    return say(RigPhrase::not_measured_nothing_was_read);
   case PieceState::not_yet:
-    return "NOT YET: this is a DRAFT, cut nothing" +
-           (stay.measurement.from_drawing ? "; FROM DRAWING, " + *stay.measurement.from_drawing : "");
+    return say(RigPhrase::not_yet_this_is_draft,
+               (stay.measurement.from_drawing
+                    ? say(RigPhrase::from_drawing) + *stay.measurement.from_drawing
+                    : ""));
   case PieceState::on_record:
-    return "ON RECORD: cut no second one";
+    return say(RigPhrase::on_record_cut_no_second);
   case PieceState::measured_once:
-    return "MEASURED ONCE: " + by + "; measure again before you cut";
+    return say(RigPhrase::measured_once_measure_again_before, by);
   case PieceState::ready:
     break;
   }
   if (own_length)
-    return "READY: a length of its own, as stated";
-  return "READY: measured " + by + "; " + confirmed_words(rig, stay, length_words);
+    return say(RigPhrase::ready_length_its_own_as);
+  return say(RigPhrase::ready_measured, by, confirmed_words(rig, stay, length_words));
 }
 
 std::string record_words(const Rig& rig, const DerivedStay& stay, std::size_t piece,
                          const std::function<std::string(Length)>& length_words) {
   const PieceHistory history = piece_history(rig, stay, piece);
-  std::string words = "ON RECORD";
+  std::string words = say(RigPhrase::on_record);
+  const char* before = ": ";
   for (const PieceEntry& entry : history.entries) {
     const PieceRecord& record = *entry.record;
-    words += (words == "ON RECORD" ? ": " : "; ") + std::string(name_of(record.stage));
+    words += std::exchange(before, "; ") + std::string(name_of(record.stage));
     if (!record.date.empty())
       words += " " + record.date;
     if (record.body)
-      words += ", " + (length_words ? length_words(record.body->value) : length_text(record.body->value)) +
-               " from bearing to bearing";
+      words += say(RigPhrase::from_bearing_to_bearing,
+                   (length_words ? length_words(record.body->value) : length_text(record.body->value)));
   }
-  return words + ". Cut no second one";
+  return say(RigPhrase::cut_no_second_one, words);
 }
 
 std::string passed_over_words(const Rig& rig, const DerivedStay& stay, const OtherReading& other) {
   switch (other.why) {
   case PassedOver::older:
-    return "an older one";
+    return say(RigPhrase::an_older_one);
   case PassedOver::counted_out:
-    return "another one is stated to count";
+    return say(RigPhrase::another_one_is_stated_to);
   case PassedOver::agrees:
-    return "agrees with the one used";
+    return say(RigPhrase::agrees_with_one_used);
   case PassedOver::contradicts:
-    return "CONTRADICTS the one used: no date tells which is later";
+    return say(RigPhrase::contradicts_one_used_no_date);
   case PassedOver::not_comparable:
     break;
   }
   const bool of_this = rig[stay.stay].readings[other.reading].is_mark_alone();
-  return std::string("cannot be compared: ") + (of_this ? "this cord" : "the cord used") + " has no number";
+  return say(RigPhrase::cannot_be_compared_has_no,
+             (of_this ? say(RigPhrase::this_cord) : say(RigPhrase::the_cord_used)));
 }
 
 } // namespace sheerpole

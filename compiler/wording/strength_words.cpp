@@ -2,6 +2,7 @@
 
 #include "base/internal_error.hpp"
 #include "calculate/strength/strength_phrases.hpp"
+#include "wording/papers/rig_words.hpp"
 #include "wording/phrase_table.hpp"
 #include "wording/say.hpp"
 
@@ -208,7 +209,7 @@ std::string_view words(StrengthPhrase phrase) {
 namespace {
 
 std::string of_words(const Rig& rig, const UnstatedStrength& lacking) {
-  return say(rig, lacking.property) + " of " + say(rig, lacking.of);
+  return say(RigPhrase::of_of, say(rig, lacking.property), say(rig, lacking.of));
 }
 
 } // namespace
@@ -235,7 +236,7 @@ std::string unknown_words(const Rig& rig, const StayChain& chain) {
     }
   std::vector<std::string> all;
   for (const auto& [property, owners] : by_property)
-    all.push_back(say(rig, property) + " of " + joined(owners, Join::comma));
+    all.push_back(say(RigPhrase::of_of, say(rig, property), joined(owners, Join::comma)));
   return joined(all, Join::semicolon);
 }
 

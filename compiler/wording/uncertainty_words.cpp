@@ -1,6 +1,7 @@
 #include "base/internal_error.hpp"
 #include "calculate/uncertainty/uncertainty.hpp"
 #include "calculate/uncertainty/uncertainty_phrases.hpp"
+#include "wording/papers/rig_words.hpp"
 #include "wording/phrase_table.hpp"
 
 namespace sheerpole {
@@ -54,13 +55,13 @@ std::string_view words(UncertaintyPhrase phrase) {
 std::string_view words(Distribution distribution) {
   switch (distribution) {
   case Distribution::rectangular:
-    return "rectangular";
+    return say(RigPhrase::rectangular);
   case Distribution::triangular:
-    return "triangular";
+    return say(RigPhrase::triangular);
   case Distribution::normal_at_two:
-    return "normal, the bound two standard uncertainties";
+    return say(RigPhrase::normal_bound_two_standard);
   case Distribution::student:
-    return "mean of repeated readings";
+    return say(RigPhrase::mean_repeated_readings);
   }
   internal_error("a distribution that has no words");
 }

@@ -5,9 +5,8 @@
 #include "backend/paper_words.hpp"
 #include "plugins/bench-card/card_blocks.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/bench_card_words.hpp"
 #include "wording/say.hpp"
-
-#include <fmt/format.h>
 
 #include <cstdlib>
 #include <utility>
@@ -20,27 +19,26 @@ namespace {
 std::string known_to(const CardPiece& card) {
   const auto& found = card.of_stay->uncertainty;
   if (!found || card.stay->stack[card.item].line_length)
-    return "Accuracy unknown: no bound is stated for what it rests on.";
+    return say(BenchCardPhrase::accuracy_unknown_no_bound_is);
   const std::string worst =
-      fmt::format("{} / +{} at worst", card_text(card.unit, card.unit.round_outwards(found->worst_low)),
-                  card.amount(card.unit.round_outwards(found->worst_high)));
+      say(BenchCardPhrase::at_worst, card_text(card.unit, card.unit.round_outwards(found->worst_low)),
+          card.amount(card.unit.round_outwards(found->worst_high)));
   if (found->without_bound.empty())
-    return "Known to " + worst + ".";
+    return say(BenchCardPhrase::known_to, worst);
   const std::size_t others = found->without_bound.size() - 1;
-  return fmt::format("Accuracy unknown: no bound for {}{}. The rest is known to {}.",
-                     card.spoken(found->without_bound.front()),
-                     others == 0   ? std::string()
-                     : others == 1 ? " and one more"
-                                   : fmt::format(" and {} more", others),
-                     worst);
+  return say(BenchCardPhrase::accuracy_unknown_no_bound_for, card.spoken(found->without_bound.front()),
+             others == 0   ? std::string()
+             : others == 1 ? say(BenchCardPhrase::and_one_more)
+                           : say(BenchCardPhrase::and_more, others),
+             worst);
 }
 
 /// "From aloft, at the main masthead, to below, at the stem".
 std::string from_where(const CardPiece& card) {
   if (card.stay->path.size() < 2)
-    return "From aloft";
-  return fmt::format("From aloft, {}, to below, {}", where_words(*card.rig, *card.stay, WhichEnd::upper),
-                     where_words(*card.rig, *card.stay, WhichEnd::lower));
+    return say(BenchCardPhrase::from_aloft);
+  return say(BenchCardPhrase::from_aloft_to_below, where_words(*card.rig, *card.stay, WhichEnd::upper),
+             where_words(*card.rig, *card.stay, WhichEnd::lower));
 }
 
 /// What else there is to know of an end, in the unit of the card; what stands in a box is left out.
@@ -56,21 +54,21 @@ std::string notes_words(const CardPiece& card, const PieceEnd& end) {
 std::vector<std::string> left_out(const CardPiece& card) {
   std::vector<std::string> words;
   if (!card.piece->not_counted.empty())
-    words.push_back("Not in the cut: " + joined(card.spoken(card.piece->not_counted), Join::semicolon) +
-                    ".");
-  if (!card.of_stay->not_corrected.empty())
     words.push_back(
-        (card.cord ? "Not counted in how well X is known: " : "The reading is not corrected for: ") +
-        joined(card.spoken(card.of_stay->not_corrected), Join::semicolon) + ".");
+        say(BenchCardPhrase::not_in_cut, joined(card.spoken(card.piece->not_counted), Join::semicolon)));
+  if (!card.of_stay->not_corrected.empty())
+    words.push_back((card.cord ? say(BenchCardPhrase::not_counted_in_how_well)
+                               : say(BenchCardPhrase::reading_is_not_corrected_for)) +
+                    joined(card.spoken(card.of_stay->not_corrected), Join::semicolon) + ".");
   std::vector<std::string> eyes;
   const std::string aloft = notes_words(card, card.piece->upper);
   const std::string below = notes_words(card, card.piece->lower);
   if (!aloft.empty())
-    eyes.push_back((aloft == below ? "both, " : "aloft, ") + aloft);
+    eyes.push_back((aloft == below ? say(BenchCardPhrase::both) : say(BenchCardPhrase::aloft)) + aloft);
   if (!below.empty() && aloft != below)
-    eyes.push_back("below, " + below);
+    eyes.push_back(say(BenchCardPhrase::below, below));
   if (!eyes.empty())
-    words.push_back("Eyes: " + joined(eyes, "; ") + ".");
+    words.push_back(say(BenchCardPhrase::eyes, joined(eyes, "; ")));
   return words;
 }
 
@@ -81,17 +79,17 @@ std::string added_words(const CardPiece& card, CardLength length) {
 
 /// The cut in three numbers that can be added up by hand.
 std::string sum_by_hand(const CardPiece& card) {
-  return fmt::format("By hand: body {} {} for the ends{} = {}.", card.amount(card.body),
-                     added_words(card, card.ends),
-                     card.behaves.parts == 0 ? "" : " " + added_words(card, card.behaves) + " for the line",
-                     card.amount(card.cut));
+  return say(BenchCardPhrase::by_hand_body_for_ends, card.amount(card.body), added_words(card, card.ends),
+             card.behaves.parts == 0 ? ""
+                                     : say(BenchCardPhrase::for_the_line, added_words(card, card.behaves)),
+             card.amount(card.cut));
 }
 
 /// In which unit the lengths are, and where the columns begin.
 std::string unit_sentence(const CardPiece& card) {
-  return fmt::format("Lengths in {}{}.{}{}", unit_words(card.unit),
-                     card.cord ? "" : "; zero at the cut end aloft", card.unit.remark.empty() ? "" : " ",
-                     card.unit.remark);
+  return say(BenchCardPhrase::lengths_in, unit_words(card.unit),
+             card.cord ? "" : say(BenchCardPhrase::zero_at_cut_end_aloft),
+             card.unit.remark.empty() ? "" : " ", card.unit.remark);
 }
 
 void add_known(const CardPiece& card, const CardLook& look, PageFlow& page) {
@@ -105,7 +103,7 @@ void add_known(const CardPiece& card, const CardLook& look, PageFlow& page) {
 void add_notes(const CardPiece& card, const CardLook& look, PageFlow& page) {
   const TextLook small{.size = look.small, .bold = false, .indent = 0.0};
   for (const std::string& unknown : card.spoken(card.piece->bench.not_known))
-    page.text("No mark: " + unknown, {.size = look.small, .bold = true, .indent = 0.0});
+    page.text(say(BenchCardPhrase::no_mark, unknown), {.size = look.small, .bold = true, .indent = 0.0});
   for (const std::string& line : in_hand_lines(card))
     page.text(line, small);
   if (!card.cord && !card.measure_again())
@@ -117,9 +115,9 @@ void add_notes(const CardPiece& card, const CardLook& look, PageFlow& page) {
 void add_work(const CardPiece& card, const CardLook& look, PageFlow& page) {
   const std::vector<CardStep> steps = card_steps(card);
   page.space(0.8);
-  page.text(card.measure_again() ? "What may be done now"
-            : cut_nothing(card)  ? "Before anything is opened"
-                                 : "Before the cut",
+  page.text(card.measure_again() ? say(BenchCardPhrase::what_may_be_done_now)
+            : cut_nothing(card)  ? say(BenchCardPhrase::before_anything_is_opened)
+                                 : say(BenchCardPhrase::before_the_cut),
             {.size = look.text, .bold = true, .indent = 0.0});
   int number = 0;
   for (const CardStep& step : steps) {
@@ -133,19 +131,16 @@ void add_work(const CardPiece& card, const CardLook& look, PageFlow& page) {
 }
 
 void add_cautions(const CardLook& look, PageFlow& page) {
-  page.text(
-      "A loaded line and a loaded terminal can maim. One stay at a time, and hold the mast by something "
-      "else meanwhile. This card follows from the rig file and nothing else: nobody has judged whether "
-      "the rig is strong enough. Local codes and a licensed professional rigger come before it.",
-      {.size = look.small - 0.1, .bold = false, .indent = 0.0});
+  page.text(say(BenchCardPhrase::loaded_line_and_loaded_terminal),
+            {.size = look.small - 0.1, .bold = false, .indent = 0.0});
 }
 
 std::vector<Drawing> pages_at(const CardPiece& card, const std::string& boat, PaperSize size,
                               const CardLook& look) {
-  PageFlow page(size, {.name = "Bench card " + card.piece->name +
-                               (card.draft()           ? " DRAFT"
-                                : card.measure_again() ? " MEASURE AGAIN"
-                                                       : ""),
+  PageFlow page(size, {.name = say(BenchCardPhrase::bench_card, card.piece->name,
+                                   (card.draft()           ? say(BenchCardPhrase::draft)
+                                    : card.measure_again() ? say(BenchCardPhrase::measure_again)
+                                                           : "")),
                        .about = boat,
                        .draft = {},
                        .hatched = card.draft() || card.measure_again()});
@@ -164,8 +159,8 @@ std::vector<Drawing> pages_at(const CardPiece& card, const std::string& boat, Pa
   if (!card.draft() && card.state != PieceState::on_record)
     add_work(card, look, page);
   add_cautions(look, page);
-  return page.pages("Bench card of " + card.piece->name,
-                    "What to mark on this piece, in which order to make it, and where to sign.");
+  return page.pages(say(BenchCardPhrase::bench_card_of, card.piece->name),
+                    say(BenchCardPhrase::what_to_mark_on_this));
 }
 
 } // namespace
@@ -186,8 +181,8 @@ std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, 
 }
 
 BenchCard::BenchCard()
-    : PagesBackend({"bench-card", "bench-cards", "Bench cards",
-                    "a page for each piece: marks from one zero, the order of work, where to sign"}) {}
+    : PagesBackend({"bench-card", "bench-cards", say(BenchCardPhrase::bench_cards),
+                    say(BenchCardPhrase::page_for_each_piece_marks)}) {}
 
 std::vector<Drawing> BenchCard::pages(const BackendRequest& request, const std::string&) const {
   const std::string boat = identity_words(request.checked);

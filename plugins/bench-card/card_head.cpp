@@ -6,6 +6,7 @@
 #include "model/fact_name.hpp"
 #include "plugins/bench-card/card_blocks.hpp"
 #include "plugins/bench-card/card_ink.hpp"
+#include "wording/papers/bench_card_words.hpp"
 
 #include <fmt/format.h>
 
@@ -22,7 +23,9 @@ constexpr double inside = 3.0;
 constexpr double cells_height = 16.4;
 
 std::string badge_words(Side side) {
-  return side == Side::port ? "PORT" : side == Side::starboard ? "STARBOARD" : "CENTRELINE";
+  return side == Side::port        ? say(BenchCardPhrase::port)
+         : side == Side::starboard ? say(BenchCardPhrase::starboard)
+                                   : say(BenchCardPhrase::centreline);
 }
 
 /// Port is white on black, starboard black in a heavy frame.
@@ -40,17 +43,17 @@ void draw_badge(Side side, double right, double top, double width, ShapeGroup& i
 }
 
 std::string kind_words(const CardPiece& card) {
-  const char* kind = card.draft()           ? "DRAFT, NOT FOR CUTTING"
-                     : card.measure_again() ? "MEASURE AGAIN, NOT FOR CUTTING"
-                     : card.cord            ? "BENCH CARD FROM THE CORD"
-                                            : "BENCH CARD";
+  const PhraseText kind = card.draft()           ? say(BenchCardPhrase::draft_not_for_cutting)
+                          : card.measure_again() ? say(BenchCardPhrase::measure_again_not_for_cutting)
+                          : card.cord            ? say(BenchCardPhrase::bench_card_from_cord)
+                                                 : say(BenchCardPhrase::bench_card_capitals);
   return fmt::format("{}   {}", kind, card.piece->name);
 }
 
 std::string title_words(const CardPiece& card) {
   std::string words = card.stay->title.empty() ? card.piece->name : card.stay->title;
   if (card.piece->of > 1)
-    words += fmt::format(", piece {} of {} from aloft", card.piece->number, card.piece->of);
+    words += say(BenchCardPhrase::piece_from_aloft, card.piece->number, card.piece->of);
   return words;
 }
 
@@ -70,8 +73,9 @@ std::vector<Entry> entries(const CardPiece& card) {
   std::string job = made == nullptr ? "" : made->record->job;
   if (job.empty())
     job = fact_text(card.stay->particulars, fact_names.job);
-  return {Entry{"spool", stock_of(*card.rig, *card.of_stay, number)},
-          Entry{"batch", batch_of(*card.rig, *card.of_stay, number)}, Entry{"job", std::move(job)}};
+  return {Entry{say(BenchCardPhrase::spool), stock_of(*card.rig, *card.of_stay, number)},
+          Entry{say(BenchCardPhrase::batch), batch_of(*card.rig, *card.of_stay, number)},
+          Entry{say(BenchCardPhrase::job), std::move(job)}};
 }
 
 void draw_entry(const Entry& entry, PaperPoint at, double width, ShapeGroup& into) {
@@ -109,43 +113,48 @@ struct Cell {
 };
 
 std::vector<Cell> cells_of_draft(const CardPiece& card) {
-  return {{"CUT", std::string(not_yet), "", 0.4, 9.4},
-          {"DRAFT", fmt::format("It waits, for {}.", reasons_counted(card.draft_reasons)),
-           "What settles each is named below. No length of it is to be cut to.", 0.6, 4.4}};
+  return {{say(BenchCardPhrase::cut), not_yet(), "", 0.4, 9.4},
+          {say(BenchCardPhrase::draft_capitals),
+           say(BenchCardPhrase::it_waits_for, reasons_counted(card.draft_reasons)),
+           say(BenchCardPhrase::what_settles_each_is_named), 0.6, 4.4}};
 }
 
 Cell cell_of_cut(const CardPiece& card) {
   if (card.measure_again())
-    return {"CUT", std::string(not_yet), "", 0.38, 9.4};
-  const char* name = card.state == PieceState::on_record ? "ALREADY CUT, WAS"
-                     : cut_nothing(card)                 ? "CUT NOTHING, USE"
-                                                         : "CUT";
+    return {say(BenchCardPhrase::cut), std::string(not_yet()), "", 0.38, 9.4};
+  const PhraseText name = card.state == PieceState::on_record ? say(BenchCardPhrase::already_cut_was)
+                          : cut_nothing(card)                 ? say(BenchCardPhrase::cut_nothing_use)
+                                                              : say(BenchCardPhrase::cut);
   return {name, card.amount(card.cut), "", 0.38, 9.4};
 }
 
 Cell cell_of_dry_fit(const CardPiece& card) {
-  const char* nothing = card.rope() ? "dry fit, nothing buried" : "dry fit, nothing closed";
+  const PhraseText nothing = card.rope() ? say(BenchCardPhrase::dry_fit_nothing_buried)
+                             : card.cord && card.closed_aloft()
+                                 ? say(BenchCardPhrase::dry_fit_end_below_not_closed)
+                                 : say(BenchCardPhrase::dry_fit_nothing_closed);
   if (!card.has_dry_fit)
-    return {nothing, "not known", "", 0.22};
+    return {nothing, say(BenchCardPhrase::not_known), "", 0.22};
   const CardLength to_go = card.dry_fit - card.body;
-  const std::string below = to_go.parts == 0 ? "as long as the body"
-                            : to_go.parts > 0
-                                ? card.amount(to_go) + " to go in the splices"
-                                : card.amount(CardLength{false, -to_go.parts}) + " to come by stretch";
+  const std::string below = to_go.parts == 0  ? say(BenchCardPhrase::as_long_as_body)
+                            : to_go.parts > 0 ? say(BenchCardPhrase::to_go_in_splices, card.amount(to_go))
+                                              : say(BenchCardPhrase::to_come_by_stretch,
+                                                    card.amount(CardLength{false, -to_go.parts}));
   return {nothing, card.amount(card.dry_fit), below, 0.22};
 }
 
 std::vector<Cell> cells_of(const CardPiece& card) {
   if (card.draft())
     return cells_of_draft(card);
-  const std::string beyond = card.behaves.parts == 0
-                                 ? added(card, card.ends) + " for the ends"
-                                 : added(card, card.ends) + " ends, " + added(card, card.behaves) + " line";
+  const std::string beyond =
+      card.behaves.parts == 0
+          ? say(BenchCardPhrase::for_the_ends, added(card, card.ends))
+          : say(BenchCardPhrase::ends_line, added(card, card.ends), added(card, card.behaves));
   return {cell_of_cut(card),
-          {"body, bearing to bearing", card.amount(card.body), beyond, 0.22},
+          {say(BenchCardPhrase::body_bearing_to_bearing), card.amount(card.body), beyond, 0.22},
           cell_of_dry_fit(card),
-          {"state", card.stamp.empty() ? "READY" : card.stamp, "", 0.18, 3.8,
-           card.state == PieceState::measured_once || card.state == PieceState::not_measured}};
+          {say(BenchCardPhrase::state), card.stamp.empty() ? say(BenchCardPhrase::ready) : card.stamp, "",
+           0.18, 3.8, card.state == PieceState::measured_once || card.state == PieceState::not_measured}};
 }
 
 void draw_cell(const Cell& cell, const PaperBox& box, ShapeGroup& into) {

@@ -7,6 +7,7 @@
 #include "plugins/bench-card/bench_card.hpp"
 #include "plugins/bench-card/mark_rows.hpp"
 #include "units/format_length.hpp"
+#include "wording/papers/bench_card_words.hpp"
 #include "wording/say.hpp"
 
 #include <fmt/format.h>
@@ -25,8 +26,8 @@ using Rows = std::vector<MarkRow>;
 
 std::string bench_tension(const CardPiece& card) {
   const auto tension = fact_force(card.stay->particulars, fact_names.bench_tension);
-  return tension ? fmt::format("under {} N", format_fixed(tension->value.newtons(), 0))
-                 : std::string("straight and hand-tight");
+  return tension ? say(BenchCardPhrase::under_n, format_fixed(tension->value.newtons(), 0))
+                 : say(BenchCardPhrase::straight_and_hand_tight);
 }
 
 /// How the splices are loaded before the piece is measured again: of the last test splice on this rope that
@@ -41,9 +42,8 @@ std::string setting(const CardPiece& card) {
         latest = std::move(one);
   }
   if (latest)
-    return fmt::format("Set the splices at {} kN, as the test splice was. Load and time:",
-                       format_fixed(latest->second.kilonewtons(), 1));
-  return "Load the splices as the test splice was loaded: no setting load is given. Load and time:";
+    return say(BenchCardPhrase::set_splices_at_kn_as, format_fixed(latest->second.kilonewtons(), 1));
+  return say(BenchCardPhrase::load_splices_as_test_splice);
 }
 
 const MarkRow& first_mark(const Rows& rows) {
@@ -70,18 +70,16 @@ std::string part_words(const CardPiece& card, const PieceEnd& end) {
 
 std::vector<std::string> numbered_marks(const CardPiece& card, const Rows& rows) {
   const std::string& last = last_mark(rows).sign;
-  return {fmt::format("Make marks 1 to {} with one tape, zero at mark 1, the cut end aloft.", last),
+  return {say(BenchCardPhrase::make_marks_to_with_one, last),
           card.measure_again()
-              ? fmt::format("Check every mark from mark {}: its two columns add up to the same everywhere.",
-                            last)
-              : fmt::format("Check every mark from mark {}. The two columns add up to {}.", last,
-                            card.amount(card.cut))};
+              ? say(BenchCardPhrase::check_every_mark_alike, last)
+              : say(BenchCardPhrase::check_every_mark_from_mark, last, card.amount(card.cut))};
 }
 
 std::string pulled(const CardPiece& card) {
   return card.cord->pull
-             ? fmt::format("pulled with {} N, as it was aloft", format_fixed(card.cord->pull->newtons(), 0))
-             : std::string("pulled as hard as it was aloft");
+             ? say(BenchCardPhrase::pulled_with_n_as_it, format_fixed(card.cord->pull->newtons(), 0))
+             : say(BenchCardPhrase::pulled_as_hard_as_it);
 }
 
 /// Where L is on the line: "mark 10 is 197 mm past it". The lowest mark has its pin from the first pass.
@@ -89,9 +87,9 @@ std::string lowest_mark(const CardPiece& card, const Rows& rows) {
   const MarkRow& lowest = last_mark(rows);
   const auto parts = lowest.from_l.parts;
   if (parts == 0)
-    return fmt::format("at mark {}", lowest.sign);
-  return fmt::format("mark {} is {} {} it", lowest.sign, card.amount(CardLength{false, std::abs(parts)}),
-                     parts < 0 ? "past" : "inside");
+    return say(BenchCardPhrase::at_mark, lowest.sign);
+  return say(BenchCardPhrase::mark_is_it, lowest.sign, card.amount(CardLength{false, std::abs(parts)}),
+             parts < 0 ? say(BenchCardPhrase::past) : say(BenchCardPhrase::inside));
 }
 
 std::vector<std::string> cord_steps(const CardPiece& card, const Rows& rows) {
@@ -100,24 +98,22 @@ std::vector<std::string> cord_steps(const CardPiece& card, const Rows& rows) {
   if (closed && card.measure_again())
     return {"Close no terminal yet. The cord is laid along the wire when its end aloft is closed."};
   if (closed)
-    steps.push_back(fmt::format(
-        "Close the end aloft first: mark {} on the wire from its end, put it in {} as deep as the mark, "
-        "close it, and see that the mark has gone in. From now on its mouth counts, mark 2.",
-        card.amount(card.marks[1].from_upper),
-        card.piece->upper.bare() ? "its terminal" : part_words(card, card.piece->upper)));
+    steps.push_back(say(BenchCardPhrase::close_end_aloft_first_mark, card.amount(card.marks[1].from_upper),
+                        card.piece->upper.bare() ? say(BenchCardPhrase::its_terminal)
+                                                 : part_words(card, card.piece->upper)));
   const CardLength first = card.marks[closed ? 1 : 0].from_u;
   const std::string where =
-      first.parts == 0 ? "at U"
-                       : fmt::format("{} {} U", card.amount(CardLength{false, std::abs(first.parts)}),
-                                     first.parts < 0 ? "past" : "inside");
-  steps.push_back(fmt::format("Lay the cord along it, {}. Pin {} {}.", pulled(card),
-                              closed ? "the mouth of the closed terminal" : "mark 1, the cut end aloft,",
-                              where));
-  steps.push_back("Pass 1: every mark from the bold column, from U or from L. A pin in each.");
+      first.parts == 0
+          ? say(BenchCardPhrase::at_u)
+          : fmt::format("{} {} U", card.amount(CardLength{false, std::abs(first.parts)}),
+                        first.parts < 0 ? say(BenchCardPhrase::past) : say(BenchCardPhrase::inside));
   steps.push_back(
-      fmt::format("Pass 2: take the cord up, pin L first ({}), lay out again. More than {} apart: a third "
-                  "pass, the middle one counts.",
-                  lowest_mark(card, rows), card.amount(apart_at_most(card))));
+      say(BenchCardPhrase::lay_cord_along_it_pin, pulled(card),
+          closed ? say(BenchCardPhrase::mouth_closed_terminal) : say(BenchCardPhrase::mark_cut_end_aloft),
+          where));
+  steps.push_back(say(BenchCardPhrase::pass_every_mark_from_bold));
+  steps.push_back(say(BenchCardPhrase::pass_take_cord_up_pin, lowest_mark(card, rows),
+                      card.amount(apart_at_most(card))));
   return steps;
 }
 
@@ -130,55 +126,54 @@ std::string seizing(const CardPiece& card, const Rows& rows) {
     const MarkRow* on_tail = row_of(rows, MarkKind::throat_on_tail, by_upper);
     const MarkRow* standing = row_of(rows, MarkKind::throat_on_standing_part, by_upper);
     if (on_tail != nullptr && standing != nullptr)
-      eyes.push_back(fmt::format("{} to {}", on_tail->sign, standing->sign));
+      eyes.push_back(say(BenchCardPhrase::to, on_tail->sign, standing->sign));
   }
-  const std::string check = card.cord ? "Check the halves. " : "";
+  const std::string check = card.cord ? say(BenchCardPhrase::check_the_halves) : "";
   if (eyes.empty())
-    return check + "Seize the eyes.";
-  return fmt::format("{}Bring {}, seize {}.", check, joined(eyes, Join::and_word),
-                     eyes.size() == 2 ? "both eyes" : "the eyes");
+    return say(BenchCardPhrase::seize_the_eyes, check);
+  return say(BenchCardPhrase::bring_seize, check, joined(eyes, Join::and_word),
+             eyes.size() == 2 ? say(BenchCardPhrase::both_eyes) : say(BenchCardPhrase::the_eyes));
 }
 
 std::string dry_fit_step(const CardPiece& card, const Rows& rows) {
   const std::string eyes = card.rope() ? seizing(card, rows) + " " : "";
-  const char* nothing = card.rope()                        ? "nothing cut or buried"
-                        : card.cord && card.closed_aloft() ? "nothing cut, the end below not closed"
-                                                           : "nothing cut or closed";
+  const PhraseText nothing = card.rope() ? say(BenchCardPhrase::nothing_cut_or_buried)
+                             : card.cord && card.closed_aloft()
+                                 ? say(BenchCardPhrase::nothing_cut_end_below_not)
+                                 : say(BenchCardPhrase::nothing_cut_or_closed);
   if (!card.has_dry_fit)
-    return eyes + fmt::format("Dry fit, {}. Hang it: dry-fit card.", nothing);
-  return eyes + fmt::format("Dry fit, {}: {} from bearing to bearing. Hang it: dry-fit "
-                            "card.",
-                            nothing, card.amount(card.dry_fit));
+    return say(BenchCardPhrase::dry_fit_hang_it_dry, eyes, nothing);
+  return say(BenchCardPhrase::dry_fit_from_bearing_to, eyes, nothing, card.amount(card.dry_fit));
 }
 
 std::string stop_words(const CardPiece& card) {
   if (cut_nothing(card))
-    return "Open nothing until all three are signed.";
+    return say(BenchCardPhrase::open_nothing_until_all_three);
   if (card.cord && card.closed_aloft())
-    return "Cut nothing and close nothing more until all three are signed.";
-  return card.rope() ? "Cut nothing and open nothing until all three are signed."
-                     : "Cut nothing and close nothing until all three are signed.";
+    return say(BenchCardPhrase::cut_nothing_and_close_nothing);
+  return card.rope() ? say(BenchCardPhrase::cut_nothing_and_open_nothing)
+                     : say(BenchCardPhrase::cut_nothing_and_close_nothing_until);
 }
 
 // ---- Made ----
 
 std::string cut_step(const CardPiece& card, const Rows& rows) {
   if (card.cord && card.closed_aloft())
-    return fmt::format("Cut at mark {}, {} from the mouth of the closed end.", last_mark(rows).sign,
-                       card.amount(card.cut - (card.marks[1].from_u - card.marks[0].from_u)));
+    return say(BenchCardPhrase::cut_at_mark_from_mouth, last_mark(rows).sign,
+               card.amount(card.cut - (card.marks[1].from_u - card.marks[0].from_u)));
   if (cut_nothing(card))
     return cut_step_words(card);
-  return fmt::format("Cut at {} and at {}: {}.{}", first_mark(rows).sign, last_mark(rows).sign,
-                     card.amount(card.cut), card.rope() ? " Take off the seizings." : "");
+  return say(BenchCardPhrase::cut_at_and_at, first_mark(rows).sign, last_mark(rows).sign,
+             card.amount(card.cut), card.rope() ? say(BenchCardPhrase::take_off_seizings) : "");
 }
 
 std::string taper_sentence(const Splice& splice, const MarkRow* begins) {
   if (!holds_by_bury(splice))
-    return splice.taper.empty() ? "" : " Taper: " + splice.taper + ".";
+    return splice.taper.empty() ? "" : say(BenchCardPhrase::taper, splice.taper);
   if (begins != nullptr)
-    return fmt::format(" Taper from {}{}.", begins->sign, led_by(": ", splice.taper));
-  return splice.taper.empty() ? " Taper not given: follow the rope maker."
-                              : " Taper: " + splice.taper + ".";
+    return say(BenchCardPhrase::taper_from, begins->sign, led_by(": ", splice.taper));
+  return splice.taper.empty() ? say(BenchCardPhrase::taper_not_given_follow_rope)
+                              : say(BenchCardPhrase::taper, splice.taper);
 }
 
 /// "Aloft: long-bury round thimble-16. Bring 3 to 4. Bury from 4, out at 5. Taper from 2: last third."
@@ -186,11 +181,11 @@ std::string splice_step(const CardPiece& card, const Rows& rows, WhichEnd where)
   const PieceEnd& end = end_of(card, where);
   const bool upper = where == WhichEnd::upper;
   const Splice* splice = splice_of_end(card, where);
-  std::string text = upper ? "Aloft:" : "Below:";
+  std::string text = upper ? say(BenchCardPhrase::aloft_colon) : say(BenchCardPhrase::below_colon);
   if (splice != nullptr)
     text += " " + splice->name;
   if (!end.bare())
-    text += " round " + part_words(card, end);
+    text += say(BenchCardPhrase::round, part_words(card, end));
   text += ".";
   if (splice == nullptr)
     return text;
@@ -198,21 +193,18 @@ std::string splice_step(const CardPiece& card, const Rows& rows, WhichEnd where)
   const MarkRow* standing = row_of(rows, MarkKind::throat_on_standing_part, upper);
   const MarkRow* out = row_of(rows, MarkKind::tail_comes_out, upper);
   if (on_tail != nullptr && standing != nullptr)
-    text += fmt::format(" Bring {} to {}.", on_tail->sign, standing->sign);
+    text += say(BenchCardPhrase::bring_to, on_tail->sign, standing->sign);
   if (standing != nullptr && out != nullptr)
-    text += fmt::format(" Bury from {}, out at {}.", standing->sign, out->sign);
+    text += say(BenchCardPhrase::bury_from_out_at, standing->sign, out->sign);
   else if (on_tail != nullptr)
-    text += fmt::format(" Throat at {}, then {}.", on_tail->sign, bury_words(card, where));
+    text += say(BenchCardPhrase::throat_at_then, on_tail->sign, bury_words(card, where));
   text += taper_sentence(*splice, row_of(rows, MarkKind::taper_begins, upper));
   if (const std::string throat = fact_text(splice->particulars, fact_names.throat); !throat.empty())
-    text += " Throat: " + throat + ".";
+    text += say(BenchCardPhrase::throat, throat);
   if (const MarkRow* trim = row_of(rows, MarkKind::trim_of_tail, upper))
-    text += fmt::format(" Trim the tail at {}.", trim->sign);
+    text += say(BenchCardPhrase::trim_tail_at, trim->sign);
   return text;
 }
-
-constexpr std::string_view nothing_locks = "nothing locks it";
-constexpr std::string_view no_lock = "No method is given: follow the rope maker";
 
 /// What locks the throat of one end; nothing for a splice that does not hold by its bury and states none.
 std::optional<std::string> lock_of(const CardPiece& card, WhichEnd where) {
@@ -221,42 +213,46 @@ std::optional<std::string> lock_of(const CardPiece& card, WhichEnd where) {
     return std::nullopt;
   const std::string locking = fact_text(splice->particulars, fact_names.locking);
   if (locking.empty())
-    return holds_by_bury(*splice) ? std::optional<std::string>(no_lock) : std::nullopt;
-  return read_stated(locking).answer == Answer::nothing ? std::string(nothing_locks) : locking;
+    return holds_by_bury(*splice)
+               ? std::optional<std::string>(say(BenchCardPhrase::no_method_is_given_follow))
+               : std::nullopt;
+  return read_stated(locking).answer == Answer::nothing
+             ? std::string(say(BenchCardPhrase::nothing_locks_it))
+             : locking;
 }
 
 std::string lock_step(std::string_view which, const std::string& how) {
-  return fmt::format("{} {}{} {}.", how == nothing_locks ? "At" : "Lock", which, how == no_lock ? "." : ":",
-                     how);
+  return fmt::format("{} {}{} {}.",
+                     how == say(BenchCardPhrase::nothing_locks_it) ? say(BenchCardPhrase::at)
+                                                                   : say(BenchCardPhrase::lock),
+                     which, how == say(BenchCardPhrase::no_method_is_given_follow) ? "." : ":", how);
 }
 
 std::vector<std::string> lock_steps(const CardPiece& card) {
   const auto aloft = lock_of(card, WhichEnd::upper);
   const auto below = lock_of(card, WhichEnd::lower);
   if (aloft && below && *aloft == *below)
-    return {lock_step("both throats", *aloft)};
+    return {lock_step(say(BenchCardPhrase::both_throats), *aloft)};
   std::vector<std::string> steps;
   if (aloft)
-    steps.push_back(lock_step("the throat aloft", *aloft));
+    steps.push_back(lock_step(say(BenchCardPhrase::the_throat_aloft), *aloft));
   if (below)
-    steps.push_back(lock_step("the throat below", *below));
+    steps.push_back(lock_step(say(BenchCardPhrase::the_throat_below), *below));
   return steps;
 }
 
 std::string terminal_step(const CardPiece& card, const Rows& rows, WhichEnd where) {
   const bool upper = where == WhichEnd::upper;
   const PieceEnd& end = end_of(card, where);
-  const char* word = upper ? "Aloft" : "Below";
+  const PhraseText word = upper ? say(BenchCardPhrase::aloft_begins) : say(BenchCardPhrase::below_begins);
   if (end.bare())
-    return fmt::format("{}: no part is named, the end stays bare.", word);
+    return say(BenchCardPhrase::no_part_is_named_end, word);
   const MarkRow* mouth = row_of(rows, MarkKind::mouth_of_terminal, upper);
   if (mouth == nullptr)
-    return fmt::format("{}: close {} on it.", word, part_words(card, end));
+    return say(BenchCardPhrase::close_on_it, word, part_words(card, end));
   const CardMark& mark = upper ? card.marks[1] : card.marks[card.marks.size() - 2];
-  return fmt::format(
-      "{}: put the wire into {} to mark {}, {} deep. Hold it at the mark while the terminal is "
-      "closed.",
-      word, part_words(card, end), mouth->sign, card.amount(upper ? mark.from_upper : mark.from_lower));
+  return say(BenchCardPhrase::put_wire_into_to_mark, word, part_words(card, end), mouth->sign,
+             card.amount(upper ? mark.from_upper : mark.from_lower));
 }
 
 } // namespace
@@ -290,15 +286,14 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
     for (std::string& text : texts)
       add(std::move(text));
   };
-  add(fmt::format("Read the label of the line: {}, {}. Fill in spool and batch. Lay it out {}.",
-                  card.line->construction.text, card.line->size.name, bench_tension(card)));
+  add(say(BenchCardPhrase::read_label_line_fill_in, card.line->construction.text, card.line->size.name,
+          bench_tension(card)));
   if (!eyes_that_disagree(card).empty())
-    add("Wrap the eyes again. Another length than the box says: put it in the rig file and print this card "
-        "again.");
+    add(say(BenchCardPhrase::wrap_eyes_again_another_length));
   add_all(card.cord ? cord_steps(card, rows) : numbered_marks(card, rows));
   const std::vector<std::string> first = threaded_first(card);
   if (!first.empty())
-    add("Goes on before the second end is closed: " + joined(first, ", ") + ".");
+    add(say(BenchCardPhrase::goes_on_before_second_end, joined(first, ", ")));
   const bool closes_first = card.cord && card.closed_aloft();
   if (!card.measure_again() || !closes_first)
     add(dry_fit_step(card, rows));
@@ -316,10 +311,10 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
       add(terminal_step(card, rows, WhichEnd::upper));
     add(terminal_step(card, rows, WhichEnd::lower));
   }
-  add_to_write(fmt::format("Measure again{}: {} from bearing to bearing{}. As made, temperature, day:",
-                           card.rope() ? " under the pull that set the splices" : "",
-                           card.amount(card.body),
-                           card.rope() && card.behaves.parts != 0 ? ", at the dock tension" : ""));
+  add_to_write(say(BenchCardPhrase::measure_again_from_bearing_to,
+                   card.rope() ? say(BenchCardPhrase::under_pull_that_set_splices) : "",
+                   card.amount(card.body),
+                   card.rope() && card.behaves.parts != 0 ? say(BenchCardPhrase::at_dock_tension) : ""));
   return steps;
 }
 

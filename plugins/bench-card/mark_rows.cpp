@@ -5,8 +5,7 @@
 #include "calculate/cut/line_ends.hpp"
 #include "calculate/length/body.hpp"
 #include "calculate/length/path_length.hpp"
-
-#include <fmt/format.h>
+#include "wording/papers/bench_card_words.hpp"
 
 #include <algorithm>
 #include <cstdlib>
@@ -28,7 +27,8 @@ MarkRow place_row(std::string sign, std::string name, CardLength inside, bool by
 
 /// "throat, on the tail" of "throat aloft, on the tail".
 std::string without_its_end(std::string name) {
-  for (const std::string_view end : {" aloft", " below"})
+  for (const std::string_view end :
+       {say(BenchCardPhrase::aloft_behind), say(BenchCardPhrase::below_behind)})
     if (const std::size_t at = name.find(end); at != std::string::npos)
       return name.erase(at, end.size());
   return name;
@@ -55,7 +55,7 @@ std::string eye_taken(const CardPiece& card, const PieceEnd& end) {
   for (const Term& term : card.piece->cut.terms)
     if (term.kind == TermKind::eye_allowance && term.is_of(where))
       return card.amount(term.amount);
-  return "nothing";
+  return say(BenchCardPhrase::nothing);
 }
 
 std::string eye_words(const CardPiece& card, const PieceEnd& end) {
@@ -66,7 +66,7 @@ std::string eye_words(const CardPiece& card, const PieceEnd& end) {
     if (eye_disagrees(card, note))
       words.push_back(card.spoken(note));
   return words.empty() ? std::string()
-                       : fmt::format("{} taken; {}.", eye_taken(card, end), joined(words, "; "));
+                       : say(BenchCardPhrase::taken, eye_taken(card, end), joined(words, "; "));
 }
 
 /// Where a taper would be marked if the splice said over how much of the tail it goes.
@@ -84,11 +84,11 @@ void add_not_given(const CardPiece& card, std::vector<MarkRow>& rows, bool by_up
                                    [](const MarkRow& row) { return row.kind == MarkKind::throat_on_tail; });
   if (throat == rows.end() || !lacks_its_taper(card, by_upper ? WhichEnd::upper : WhichEnd::lower))
     return;
-  MarkRow row{.sort = MarkRow::Sort::not_given, .sign = "", .name = "taper begins"};
+  MarkRow row{.sort = MarkRow::Sort::not_given, .sign = "", .name = say(BenchCardPhrase::taper_begins)};
   row.by_upper = by_upper;
   const PieceEnd& end = by_upper ? card.piece->upper : card.piece->lower;
   if (const std::string& taper = (*card.rig)[*end.splice].taper; !taper.empty()) {
-    row.name = "taper: " + taper;
+    row.name = say(BenchCardPhrase::taper_of, taper);
     row.in_words = true;
   }
   rows.insert(by_upper ? throat : std::next(throat), std::move(row));
@@ -117,15 +117,19 @@ std::vector<MarkRow> mark_rows(const CardPiece& card) {
   if (card.cord) {
     const CardCord& cord = *card.cord;
     const bool aloft_at_end = cord.upper.parts == 0;
-    upper.push_back(place_row(
-        "U", aloft_at_end ? "end of the cord, bearing aloft" : "upper end of the cord", {}, true));
+    upper.push_back(place_row("U",
+                              aloft_at_end ? say(BenchCardPhrase::end_cord_bearing_aloft)
+                                           : say(BenchCardPhrase::upper_end_cord),
+                              {}, true));
     if (!aloft_at_end)
-      upper.push_back(place_row("A", "bearing aloft", cord.upper, true));
+      upper.push_back(place_row("A", say(BenchCardPhrase::bearing_aloft), cord.upper, true));
     const bool below_at_knot = cord.lower.parts == 0;
     if (!below_at_knot)
-      lower.push_back(place_row("B", "bearing below", cord.lower, false));
-    lower.push_back(
-        place_row("L", below_at_knot ? "knot of the cord, bearing below" : "knot of the cord", {}, false));
+      lower.push_back(place_row("B", say(BenchCardPhrase::bearing_below), cord.lower, false));
+    lower.push_back(place_row("L",
+                              below_at_knot ? say(BenchCardPhrase::knot_cord_bearing_below)
+                                            : say(BenchCardPhrase::knot_cord),
+                              {}, false));
     std::stable_sort(upper.begin(), upper.end(),
                      [](const MarkRow& a, const MarkRow& b) { return a.from_u.parts < b.from_u.parts; });
     std::stable_sort(lower.begin(), lower.end(),
@@ -145,7 +149,7 @@ std::string cord_place(const CardUnit& unit, CardLength place) {
   if (place.unknown || place.parts == 0)
     return card_text(unit, place);
   return card_text(unit, CardLength{false, std::abs(place.parts)}) +
-         (place.parts < 0 ? " past" : " inside");
+         (place.parts < 0 ? say(BenchCardPhrase::past_behind) : say(BenchCardPhrase::inside_behind));
 }
 
 CardLength apart_at_most(const CardPiece& card) {
@@ -169,12 +173,12 @@ std::vector<std::string> eyes_that_disagree(const CardPiece& card) {
   const std::string aloft = eye_words(card, card.piece->upper);
   const std::string below = eye_words(card, card.piece->lower);
   if (aloft == below)
-    return aloft.empty() ? std::vector<std::string>{} : std::vector{"Both ends: " + aloft};
+    return aloft.empty() ? std::vector<std::string>{} : std::vector{say(BenchCardPhrase::both_ends, aloft)};
   std::vector<std::string> words;
   if (!aloft.empty())
-    words.push_back("Aloft: " + aloft);
+    words.push_back(say(BenchCardPhrase::aloft_of, aloft));
   if (!below.empty())
-    words.push_back("Below: " + below);
+    words.push_back(say(BenchCardPhrase::below_of, below));
   return words;
 }
 

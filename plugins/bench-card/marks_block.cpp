@@ -3,6 +3,7 @@
 #include "backend/paper_words.hpp"
 #include "plugins/bench-card/card_blocks.hpp"
 #include "plugins/bench-card/card_ink.hpp"
+#include "wording/papers/bench_card_words.hpp"
 #include "wording/say.hpp"
 
 #include <fmt/format.h>
@@ -30,7 +31,8 @@ struct Places {
 
 Places places_of(const CardPiece& card, const MarkRow& row) {
   if (row.sort == MarkRow::Sort::not_given) {
-    const std::string words(row.in_words ? "in words" : "not given");
+    const std::string words(row.in_words ? say(BenchCardPhrase::in_words)
+                                         : say(BenchCardPhrase::not_given));
     return {row.by_upper ? words : "", row.by_upper ? "" : words, false};
   }
   if (card.cord)
@@ -40,14 +42,19 @@ Places places_of(const CardPiece& card, const MarkRow& row) {
 
 /// The words above the columns, in two lines.
 struct Headings {
-  std::pair<const char*, const char*> first, second, tick, write;
+  std::pair<PhraseText, PhraseText> first, second, tick, write;
 };
 
 Headings headings_of(const CardPiece& card) {
   if (card.cord)
-    return {
-        {"from U,", "upper end"}, {"from L,", "its knot"}, {"pass 1", "pinned"}, {"pass 2", "apart by"}};
-  return {{"from", "aloft"}, {"from", "below"}, {"", "done"}, {"", "as made"}};
+    return {{say(BenchCardPhrase::from_u), say(BenchCardPhrase::upper_end)},
+            {say(BenchCardPhrase::from_l), say(BenchCardPhrase::its_knot)},
+            {say(BenchCardPhrase::pass), say(BenchCardPhrase::pinned)},
+            {say(BenchCardPhrase::pass_word), say(BenchCardPhrase::apart_by)}};
+  return {{say(BenchCardPhrase::from), say(BenchCardPhrase::aloft_word)},
+          {say(BenchCardPhrase::from), say(BenchCardPhrase::below_word)},
+          {"", say(BenchCardPhrase::done)},
+          {"", say(BenchCardPhrase::as_made)}};
 }
 
 /// Columns of the table of marks: where each begins, or ends where its texts stand to the right.
@@ -110,11 +117,11 @@ void draw_table(const CardPiece& card, const std::vector<MarkRow>& rows, double 
                 PaperPoint at, ShapeGroup& into) {
   const Columns to = columns_of(card, rows, at, width);
   const Headings words = headings_of(card);
-  const auto heading = [&](double x, const std::pair<const char*, const char*>& lines, TextAnchor anchor) {
+  const auto heading = [&](double x, const std::pair<PhraseText, PhraseText>& lines, TextAnchor anchor) {
     write(into, {x, at.y + 2.9}, lines.first, 2.7, true, anchor);
     write(into, {x, at.y + 6.4}, lines.second, 2.7, true, anchor);
   };
-  write(into, {to.name, at.y + 6.4}, "mark", 2.7, true);
+  write(into, {to.name, at.y + 6.4}, say(BenchCardPhrase::mark), 2.7, true);
   heading(to.first, words.first, TextAnchor::end);
   heading(to.second, words.second, TextAnchor::end);
   heading(to.tick, words.tick, TextAnchor::middle);
@@ -136,31 +143,25 @@ double draw_halves(const CardPiece& card, const std::vector<MarkRow>& rows, doub
                    ShapeGroup& into) {
   const CardHalves parts = card_halves(card);
   SideBox box(into, at, width);
-  box.head("HALVES CHECK");
+  box.head(say(BenchCardPhrase::halves_check));
   const auto place = [&](std::string_view sign, std::string_view else_sign) {
     const bool there =
         std::any_of(rows.begin(), rows.end(), [&](const MarkRow& row) { return row.sign == sign; });
     return there ? sign : else_sign;
   };
-  box.row(fmt::format("{} to rope end 1", place("A", "U")), card.amount(parts.upper));
+  box.row(say(BenchCardPhrase::to_rope_end, place("A", "U")), card.amount(parts.upper));
   const auto last =
       std::find_if(rows.rbegin(), rows.rend(), [](const MarkRow& row) { return row.is_mark(); });
-  box.row(fmt::format("{} to rope end {}", place("B", "L"), last == rows.rend() ? "" : last->sign),
+  box.row(say(BenchCardPhrase::to_rope_end_of, place("B", "L"), last == rows.rend() ? "" : last->sign),
           card.amount(parts.lower));
-  box.two_blanks("found", "and");
+  box.two_blanks(say(BenchCardPhrase::found), say(BenchCardPhrase::and_word));
   box.words(halves_differ_words(card), true);
-  box.words(
-      cut_nothing(card)
-          ? "More apart than that: shift the line by half of it. Both longer or both shorter: X or what "
-            "is in hand is another. Stop, measure again."
-          : fmt::format("More than {} otherwise: a mark was laid from the wrong end, or by another "
-                        "knot. Lay out again.",
-                        card.amount(apart_at_most(card))),
-      false);
+  box.words(cut_nothing(card)
+                ? say(BenchCardPhrase::more_apart_than_that_shift)
+                : say(BenchCardPhrase::more_than_otherwise_mark_was, card.amount(apart_at_most(card))),
+            false);
   return box.close();
 }
-
-constexpr const char* when_measured = "When X has been measured";
 
 /// For a cord that is measured after all: "X =", "+ 1003 mm = CUT", "- 610 mm = body".
 std::vector<std::string> blanks_of(const CardPiece& card) {
@@ -168,13 +169,14 @@ std::vector<std::string> blanks_of(const CardPiece& card) {
     return (length.parts < 0 ? "- " : "+ ") + card.amount(CardLength{false, std::abs(length.parts)});
   };
   if (card.measure_again())
-    return {"X =", more(card.body) + " = body"};
-  return {"X =", more(card.cut) + " = CUT", more(card.body) + " = body"};
+    return {"X =", say(BenchCardPhrase::body, more(card.body))};
+  return {"X =", say(BenchCardPhrase::cut_capitals, more(card.cut)),
+          say(BenchCardPhrase::body, more(card.body))};
 }
 
 double draw_blanks(const CardPiece& card, double width, PaperPoint at, ShapeGroup& into) {
   SideBox box(into, at, width);
-  box.words(when_measured, true);
+  box.words(say(BenchCardPhrase::when_x_has_been_measured), true);
   for (const std::string& words : blanks_of(card))
     box.blank(words, true);
   return box.close();
@@ -182,21 +184,21 @@ double draw_blanks(const CardPiece& card, double width, PaperPoint at, ShapeGrou
 
 double draw_eyes(const std::vector<std::string>& eyes, double width, PaperPoint at, ShapeGroup& into) {
   SideBox box(into, at, width);
-  box.head("EYES DISAGREE: WRAP AGAIN");
+  box.head(say(BenchCardPhrase::eyes_disagree_wrap_again));
   for (const std::string& words : eyes)
     box.words(words, false);
-  box.two_blanks("aloft", "below");
+  box.two_blanks(say(BenchCardPhrase::aloft_word), say(BenchCardPhrase::below_word));
   return box.close();
 }
 
 double draw_tip_table(const CardPiece& card, const std::vector<TipRow>& tips, double width, PaperPoint at,
                       ShapeGroup& into) {
   SideBox box(into, at, width);
-  box.words("Tips, from the bearings", true);
+  box.words(say(BenchCardPhrase::tips_from_bearings), true);
   for (const TipRow& tip : tips) {
     box.words(tip.sign + "  " + tip.name, false);
-    box.two_amounts("aloft", card_text(card.unit, tip.from_aloft), "below",
-                    card_text(card.unit, tip.from_below));
+    box.two_amounts(say(BenchCardPhrase::aloft_word), card_text(card.unit, tip.from_aloft),
+                    say(BenchCardPhrase::below_word), card_text(card.unit, tip.from_below));
   }
   return box.close();
 }
@@ -223,12 +225,12 @@ std::vector<ReflowBlock> narrow_marks(const CardPiece& card, const std::vector<M
   for (const std::string& eyes : eyes_that_disagree(card))
     blocks.emplace_back(ReflowText{ReflowText::Kind::notice, eyes, true});
   const Headings words = headings_of(card);
-  const auto both = [](const std::pair<const char*, const char*>& lines) {
-    return *lines.first == '\0' ? std::string(lines.second)
-                                : fmt::format("{} {}", lines.first, lines.second);
+  const auto both = [](const std::pair<PhraseText, PhraseText>& lines) {
+    return lines.first.empty() ? std::string(lines.second)
+                               : fmt::format("{} {}", lines.first, lines.second);
   };
-  FlowTable table{.columns = {{"no."},
-                              {"mark"},
+  FlowTable table{.columns = {{say(BenchCardPhrase::no)},
+                              {say(BenchCardPhrase::mark)},
                               {both(words.first)},
                               {both(words.second)},
                               {both(words.tick)},
@@ -236,7 +238,8 @@ std::vector<ReflowBlock> narrow_marks(const CardPiece& card, const std::vector<M
   for (const MarkRow& row : rows) {
     const Places places = places_of(card, row);
     std::vector<FlowCell> cells{{.text = row.sign, .bold = true},
-                                {.text = row.name + (row.by_upper ? ", end aloft" : ", end below")},
+                                {.text = row.name + (row.by_upper ? say(BenchCardPhrase::end_aloft)
+                                                                  : say(BenchCardPhrase::end_below))},
                                 {.text = places.first, .bold = places.first_is_bold},
                                 {.text = places.second, .bold = !places.first_is_bold}};
     cells.push_back(row.is_mark() ? cell_to_tick : FlowCell{});
@@ -245,21 +248,21 @@ std::vector<ReflowBlock> narrow_marks(const CardPiece& card, const std::vector<M
   }
   blocks.emplace_back(std::move(table));
   for (const TipRow& tip : tip_rows(card))
-    blocks.emplace_back(
-        ReflowText{ReflowText::Kind::text,
-                   fmt::format("{} {}: {} from aloft, {} from below, on the finished piece", tip.sign,
-                               tip.name, card.amount(tip.from_aloft), card.amount(tip.from_below)),
-                   false});
+    blocks.emplace_back(ReflowText{ReflowText::Kind::text,
+                                   say(BenchCardPhrase::from_aloft_from_below_on, tip.sign, tip.name,
+                                       card.amount(tip.from_aloft), card.amount(tip.from_below)),
+                                   false});
   if (card.cord && card.rope()) {
     const CardHalves parts = card_halves(card);
-    blocks.emplace_back(ReflowText{
-        ReflowText::Kind::notice,
-        fmt::format("Halves check: {} past the bearing aloft, {} past the bearing below. {}",
-                    card.amount(parts.upper), card.amount(parts.lower), halves_differ_words(card)),
-        true});
+    blocks.emplace_back(
+        ReflowText{ReflowText::Kind::notice,
+                   say(BenchCardPhrase::halves_check_past_bearing_aloft, card.amount(parts.upper),
+                       card.amount(parts.lower), halves_differ_words(card)),
+                   true});
   }
   if (card.cord) {
-    blocks.emplace_back(ReflowText{ReflowText::Kind::text, when_measured, true});
+    blocks.emplace_back(
+        ReflowText{ReflowText::Kind::text, say(BenchCardPhrase::when_x_has_been_measured), true});
     for (const std::string& words : blanks_of(card))
       blocks.emplace_back(ReflowText{ReflowText::Kind::to_write, words, false});
   }
@@ -273,18 +276,17 @@ std::string drawn_in_words(const CardPiece& card) {
   const CardCord& cord = *card.cord;
   std::vector<std::string> parts;
   if (cord.drawn_in_upper.parts != 0)
-    parts.push_back(card.amount(cord.drawn_in_upper) + " aloft");
+    parts.push_back(say(BenchCardPhrase::aloft_each, card.amount(cord.drawn_in_upper)));
   if (cord.drawn_in_lower.parts != 0)
-    parts.push_back(card.amount(cord.drawn_in_lower) + " below");
+    parts.push_back(say(BenchCardPhrase::below_each, card.amount(cord.drawn_in_lower)));
   std::string words;
   if (!parts.empty())
-    words =
-        "Rope that the splices draw in lies outside the bearings: " + joined(parts, Join::and_word) + ".";
+    words = say(BenchCardPhrase::rope_that_splices_draw_in, joined(parts, Join::and_word));
   if (cord.behaves.parts != 0)
     add_words(words, " ",
-              fmt::format("What the line stretches is laid out at the end below: {} {} its bearing.",
-                          card.amount(CardLength{false, std::abs(cord.behaves.parts)}),
-                          cord.behaves.parts < 0 ? "inside" : "outside"));
+              say(BenchCardPhrase::what_line_stretches_is_laid,
+                  card.amount(CardLength{false, std::abs(cord.behaves.parts)}),
+                  cord.behaves.parts < 0 ? say(BenchCardPhrase::inside) : say(BenchCardPhrase::outside)));
   return words;
 }
 
@@ -342,11 +344,14 @@ void add_stop(const CardPiece& card, const std::string& words, PageFlow& page) {
   constexpr double high = 14.8;
   constexpr double black = 24.0;
   const std::vector<std::string> signed_for =
-      card.cord ? std::vector<std::string>{"laid out by, day", "second pass by, day", "dry fit passed, day"}
-                : std::vector<std::string>{"marked by, day", "checked from the other end by, day",
-                                           "dry fit passed, day"};
+      card.cord ? std::vector<std::string>{say(BenchCardPhrase::laid_out_by_day),
+                                           say(BenchCardPhrase::second_pass_by_day),
+                                           say(BenchCardPhrase::dry_fit_passed_day)}
+                : std::vector<std::string>{say(BenchCardPhrase::marked_by_day),
+                                           say(BenchCardPhrase::checked_from_other_end_by),
+                                           say(BenchCardPhrase::dry_fit_passed_day)};
   std::vector<ReflowBlock> narrow;
-  narrow.emplace_back(ReflowText{ReflowText::Kind::notice, "STOP. " + words, true});
+  narrow.emplace_back(ReflowText{ReflowText::Kind::notice, say(BenchCardPhrase::stop, words), true});
   for (const std::string& name : signed_for)
     narrow.emplace_back(ReflowText{ReflowText::Kind::to_write, name, false});
   page.space(0.5);
@@ -355,8 +360,8 @@ void add_stop(const CardPiece& card, const std::string& words, PageFlow& page) {
       [&](ShapeGroup& into, PaperPoint at) {
         const double right = at.x + page.width();
         black_box(into, {at.x, at.y, at.x + black, at.y + high});
-        write_white(into, {at.x + black / 2.0, at.y + high / 2.0 + 2.2}, "STOP", 6.2, true,
-                    TextAnchor::middle);
+        write_white(into, {at.x + black / 2.0, at.y + high / 2.0 + 2.2},
+                    say(BenchCardPhrase::stop_capitals), 6.2, true, TextAnchor::middle);
         into.add(RectangleShape{{at.x, at.y, right, at.y + high}, ink(0.9), ""});
         const double left = at.x + black + 4.0;
         write(into, {left, at.y + 5.0}, words, fitted(words, 3.8, true, right - left - 3.0), true);

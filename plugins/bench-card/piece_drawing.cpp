@@ -7,6 +7,7 @@
 #include "plugins/bench-card/card_blocks.hpp"
 #include "plugins/bench-card/card_ink.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/bench_card_words.hpp"
 
 #include <fmt/format.h>
 
@@ -186,10 +187,10 @@ void draw_straight(const CardPiece& card, const std::vector<MarkRow>& all, doubl
   const double right =
       at.x + width - (ends_with_tally ? std::max(margin, tally_begins + tally_apart * tally) : margin);
   const double middle = (left + right) / 2.0;
-  write(into, {at.x, at.y + 3.2}, "ALOFT", 3.2, true);
-  write(into, {at.x + width, at.y + 3.2}, "BELOW", 3.2, true, TextAnchor::end);
+  write(into, {at.x, at.y + 3.2}, say(BenchCardPhrase::aloft_capitals), 3.2, true);
+  write(into, {at.x + width, at.y + 3.2}, say(BenchCardPhrase::below_capitals), 3.2, true, TextAnchor::end);
   write(into, {middle, at.y + 3.2},
-        card.cord ? "not to scale; past: outside the cord, inside: towards its other end" : "not to scale",
+        card.cord ? say(BenchCardPhrase::not_to_scale_past_outside) : say(BenchCardPhrase::not_to_scale),
         2.6, false, TextAnchor::middle);
   const std::vector<double> xs = places_on_drawing(rows, left, right);
   draw_line(card, left, middle - 1.5, rope, into);
@@ -276,7 +277,7 @@ void draw_zigzag(const EndPlace& at, ShapeGroup& into) {
   into.add(PolylineShape{std::move(points), ink(0.5), ""});
 }
 
-void write_below(const EndPlace& at, double from, double to, const char* words, ShapeGroup& into) {
+void write_below(const EndPlace& at, double from, double to, PhraseText words, ShapeGroup& into) {
   write(into, {(at.at(from) + at.at(to)) / 2.0, at.y + 7.6}, words, 2.6, false, TextAnchor::middle);
 }
 
@@ -306,12 +307,12 @@ void draw_bury(const EndPlace& at, const std::vector<MarkRow>& rows, double to_m
   const bool locked = !locked_by(at).empty();
   if (locked) {
     draw_zigzag(at, into);
-    write_below(at, throat + 1.0, throat + 9.0, "lock", into);
+    write_below(at, throat + 1.0, throat + 9.0, say(BenchCardPhrase::lock_word), into);
   }
-  write_below(at, locked ? throat + 9.0 : throat, tapers, "bury", into);
+  write_below(at, locked ? throat + 9.0 : throat, tapers, say(BenchCardPhrase::bury), into);
   if (taper_stated) {
     draw_arrow(into, std::min(at.at(tapers), at.at(out)), std::max(at.at(tapers), at.at(out)), at.y + 4.4);
-    write_below(at, tapers, out, "taper", into);
+    write_below(at, tapers, out, say(BenchCardPhrase::taper_word), into);
   }
 }
 
@@ -405,7 +406,7 @@ void draw_terminal(const EndPlace& at, const std::vector<MarkRow>& rows, double 
           LineShape{{at.at(x), at.y - 4.4}, {at.at(x), at.y - (row == end ? 0.7 : 2.4)}, ink(0.25), ""});
     }
   draw_arrow(into, std::min(at.at(deep), at.at(throat)), std::max(at.at(deep), at.at(throat)), at.y + 4.4);
-  write_below(at, deep, throat, "in", into);
+  write_below(at, deep, throat, say(BenchCardPhrase::in), into);
 }
 
 /// "inside from 4 to 5", where the marks are known.
@@ -414,22 +415,24 @@ std::string inside_words(const EndPlace& at, const std::vector<MarkRow>& rows) {
   const MarkRow* comes_out = row_of(rows, MarkKind::tail_comes_out, at.upper());
   return standing == nullptr || comes_out == nullptr
              ? std::string()
-             : fmt::format(", inside from {} to {}", standing->sign, comes_out->sign);
+             : say(BenchCardPhrase::inside_from_to, standing->sign, comes_out->sign);
 }
 
 std::string taper_words(const EndPlace& at, const std::vector<MarkRow>& rows) {
   const MarkRow* begins = row_of(rows, MarkKind::taper_begins, at.upper());
   const std::string& stated = splice_of(at)->taper;
   if (begins == nullptr)
-    return stated.empty() ? "taper not given" : "taper " + stated;
-  return fmt::format("taper from {}{}", begins->sign, stated.empty() ? "" : " (" + stated + ")");
+    return stated.empty() ? say(BenchCardPhrase::taper_not_given)
+                          : say(BenchCardPhrase::taper_each, stated);
+  return say(BenchCardPhrase::taper_from_of, begins->sign, stated.empty() ? "" : " (" + stated + ")");
 }
 
 std::string lock_words(const EndPlace& at) {
   const std::string stated = fact_text(splice_of(at)->particulars, fact_names.locking);
   if (stated.empty())
-    return "lock not given";
-  return locked_by(at).empty() ? "nothing locks it" : "locked: " + stated;
+    return say(BenchCardPhrase::lock_not_given);
+  return locked_by(at).empty() ? say(BenchCardPhrase::nothing_locks_it)
+                               : say(BenchCardPhrase::locked, stated);
 }
 
 /// What stands below one end: its part and where that is, then its splice or terminal.
@@ -440,17 +443,18 @@ std::vector<std::string> words_of_end(const EndPlace& at, const std::vector<Mark
   const std::string where = of_stay && card.stay->path.size() > 1
                                 ? ", " + where_words(*card.rig, *card.stay, at.end)
                                 : std::string();
-  words.push_back((at.made().bare() ? "no part named" : at.made().part_name(*card.rig)) + where);
+  words.push_back(
+      (at.made().bare() ? say(BenchCardPhrase::no_part_named) : at.made().part_name(*card.rig)) + where);
   if (const Splice* splice = splice_of(at)) {
     words.push_back(bury_words(card, at.end) + inside_words(at, rows));
     if (holds_by_bury(*splice))
       words.push_back(taper_words(at, rows) + "; " + lock_words(at));
   } else if (const MarkRow* mouth = row_of(rows, MarkKind::mouth_of_terminal, at.upper())) {
     const CardMark& mark = at.upper() ? card.marks[1] : card.marks[card.marks.size() - 2];
-    words.push_back(fmt::format("wire {} inside, to mark {}",
-                                card.amount(at.upper() ? mark.from_upper : mark.from_lower), mouth->sign));
+    words.push_back(say(BenchCardPhrase::wire_inside_to_mark,
+                        card.amount(at.upper() ? mark.from_upper : mark.from_lower), mouth->sign));
   } else if (!card.rope() && !at.made().bare()) {
-    words.push_back("how deep the wire goes in: not given");
+    words.push_back(say(BenchCardPhrase::how_deep_wire_goes_in));
   }
   return words;
 }
@@ -475,9 +479,10 @@ void write_burys(const CardPiece& card, double middle, double y, double room, Sh
   const std::string below = bury_words(card, WhichEnd::lower);
   std::vector<std::string> lines;
   if (aloft == below)
-    lines.push_back(led_by("both ends: ", aloft));
+    lines.push_back(led_by(say(BenchCardPhrase::both_ends_colon), aloft));
   else
-    lines = {led_by("aloft: ", aloft), led_by("below: ", below)};
+    lines = {led_by(say(BenchCardPhrase::aloft_before), aloft),
+             led_by(say(BenchCardPhrase::below_before), below)};
   for (const std::string& line : lines) {
     y += 3.4;
     write(into, {middle, y + 1.6}, line, fitted(line, 2.6, true, room), true, TextAnchor::middle);
@@ -528,7 +533,9 @@ void add_piece_drawings(const CardPiece& card, const CardLook& look, PageFlow& p
                [&](ShapeGroup& into, PaperPoint at) { draw_straight(card, rows, page.width(), at, into); });
   if (look.finished == CardLook::Finished::in_words) {
     for (const WhichEnd end : {WhichEnd::upper, WhichEnd::lower})
-      page.text(fmt::format("{}: {}.", end == WhichEnd::upper ? "Aloft" : "Below",
+      page.text(fmt::format("{}: {}.",
+                            end == WhichEnd::upper ? say(BenchCardPhrase::aloft_begins)
+                                                   : say(BenchCardPhrase::below_begins),
                             joined(words_of_end({card, end}, rows), "; ")),
                 {.size = look.small, .bold = false, .indent = 0.0});
     return;

@@ -3,9 +3,8 @@
 #include "plugins/bench-card/card_blocks.hpp"
 #include "plugins/bench-card/card_ink.hpp"
 #include "wording/length_phrases.hpp"
+#include "wording/papers/bench_card_words.hpp"
 #include "wording/say.hpp"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
@@ -88,7 +87,7 @@ void draw_band(ShapeGroup& into, double left, double right, double y) {
     into.add(LineShape{{x, y + 0.5}, {x + 1.4, y - 0.5}, ink(0.18), ""});
 }
 
-void draw_way(ShapeGroup& into, double left, double right, double y, const char* words) {
+void draw_way(ShapeGroup& into, double left, double right, double y, PhraseText words) {
   into.add(LineShape{{left, y}, {right, y}, ink(0.25), ""});
   for (const double x : {left, right})
     into.add(LineShape{{x, y - 1.5}, {x, y + 1.5}, ink(0.25), ""});
@@ -100,8 +99,8 @@ void draw_test_splice(double width, PaperPoint at, ShapeGroup& into) {
   draw_band(into, at.x + 3.0, at.x + width - 3.0, straight);
   draw_letter(into, "p", at.x + 0.25 * width, straight);
   draw_letter(into, "q", at.x + 0.70 * width, straight);
-  draw_way(into, at.x + 0.25 * width, at.x + 0.70 * width, straight + 6.0, "BEFORE");
-  write(into, {at.x + 3.0, straight + 5.4}, "rope end", 2.7);
+  draw_way(into, at.x + 0.25 * width, at.x + 0.70 * width, straight + 6.0, say(BenchCardPhrase::before));
+  write(into, {at.x + 3.0, straight + 5.4}, say(BenchCardPhrase::rope_end), 2.7);
   const double made = at.y + 28.0;
   const double p = at.x + 0.25 * width;
   const double comes_out = at.x + 0.50 * width;
@@ -119,53 +118,42 @@ void draw_test_splice(double width, PaperPoint at, ShapeGroup& into) {
   draw_band(into, comes_out, at.x + width - 3.0, made);
   draw_letter(into, "p", p, made);
   draw_letter(into, "q", at.x + 0.66 * width, made);
-  draw_way(into, p, at.x + 0.66 * width, made + 6.6, "AFTER");
+  draw_way(into, p, at.x + 0.66 * width, made + 6.6, say(BenchCardPhrase::after));
 }
 
 void add_test_splice(PageFlow& page) {
-  page.heading("The test splice: same rope, same part in the eye, same hands", 3.8, 60.0);
+  page.heading(say(BenchCardPhrase::test_splice_same_rope_same), 3.8, 60.0);
   page.drawing(38.0, [&](ShapeGroup& into, PaperPoint at) { draw_test_splice(page.width(), at, into); });
   const TextLook look{.size = 3.3, .bold = false, .indent = 0.0};
-  page.text(
-      "1  Lay the rope straight. Mark p where the throat of the eye will be, q well inside the place where "
-      "the tail comes out. Measure p to q.",
-      look);
-  page.text("2  Wrap the eye. Measure how much rope it takes beyond its crown.", look);
-  page.text(
-      "3  Splice as the stay will be spliced, throat at p. Pull as you will pull the stay. Measure p to q "
-      "again.",
-      look);
-  for (const char* words : {"eye takes:", "p to q before:", "p to q after:", "pull, by, day:"})
+  page.text(say(BenchCardPhrase::lay_rope_straight_mark_p), look);
+  page.text(say(BenchCardPhrase::wrap_eye_measure_how_much), look);
+  page.text(say(BenchCardPhrase::splice_as_stay_will_be), look);
+  for (const PhraseText words : {say(BenchCardPhrase::eye_takes), say(BenchCardPhrase::p_to_q_before),
+                                 say(BenchCardPhrase::p_to_q_after), say(BenchCardPhrase::pull_by_day)})
     page.to_write(words, {.size = 3.2, .bold = false, .indent = 0.0});
 }
 
 } // namespace
 
 void add_second_measure(const CardPiece& card, PageFlow& page) {
-  page.heading("What releases the cut", 4.2);
+  page.heading(say(BenchCardPhrase::what_releases_the_cut), 4.2);
   add_reason({said(DraftPhrase::measured_once), said(DraftPhrase::measure_again), {}}, 0, page);
-  page.text(fmt::format("Cut nothing and {} nothing: every mark may still move. A cord that is hoisted "
-                        "again to its mark will do, and so will the dry fit: what was "
-                        "found goes into the rig file. Then print this card again.",
-                        card.rope() ? "open" : "close"),
+  page.text(say(BenchCardPhrase::cut_nothing_and_open_or_close,
+                card.rope() ? say(BenchCardPhrase::open_word) : say(BenchCardPhrase::close_word)),
             {.size = 3.4, .bold = false, .indent = 0.0});
 }
 
 void add_what_releases(const CardPiece& card, PageFlow& page) {
-  page.heading("What releases this card", 4.2);
+  page.heading(say(BenchCardPhrase::what_releases_this_card), 4.2);
   std::size_t number = 0;
   for (const Awaited& one : awaited(card.draft_reasons))
     add_reason(one, number++, page);
   if (a_test_splice_tells(card))
     add_test_splice(page);
-  page.heading("Meanwhile", 4.2);
+  page.heading(say(BenchCardPhrase::meanwhile), 4.2);
   const TextLook look{.size = 3.4, .bold = false, .indent = 0.0};
-  page.text("You may measure the stay in place, order line and parts, make tang and chainplate ready.",
-            look);
-  page.text(
-      "Leave knife and fid alone: every mark may still move. When all of the above is in the rig file, "
-      "print this card again.",
-      look);
+  page.text(say(BenchCardPhrase::you_may_measure_stay_in), look);
+  page.text(say(BenchCardPhrase::leave_knife_and_fid_alone), look);
 }
 
 } // namespace sheerpole

@@ -6,8 +6,7 @@
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "wording/model_words.hpp"
-
-#include <fmt/format.h>
+#include "wording/papers/index_words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -56,17 +55,13 @@ void add_retunes(const Rig& rig, const Stay& stay, std::vector<DueDay>& days) {
     return;
   for (const auto& [seconds, written] : retune_times(rig)) {
     const std::string time =
-        written.empty() ? fmt::format("{} days", std::lround(seconds / seconds_of_day)) : written;
+        written.empty() ? say(IndexPhrase::days, std::lround(seconds / seconds_of_day)) : written;
     const auto due = after(*fitted, seconds);
     if (!due)
       continue;
-    days.push_back(
-        {*due, "retune-" + hyphenated(time) + "-" + stay.name,
-         "Retune " + stay.name + ", " + time + " after it was fitted",
-         "Fitted on " + installed +
-             ". Take up what bedding-in and creep have taken, and look at "
-             "the adjuster: the take-up sheet says what should be left. One stay at a time; do not "
-             "undo a pin of a loaded stay."});
+    days.push_back({*due, "retune-" + hyphenated(time) + "-" + stay.name,
+                    say(IndexPhrase::retune_after_it_was_fitted, stay.name, time),
+                    say(IndexPhrase::fitted_on_take_up_what, installed)});
   }
 }
 
@@ -84,10 +79,9 @@ void add_look(const Rig& rig, StayId id, std::vector<DueDay>& days) {
   const auto last = last_look(rig, id);
   const auto due = limit && last ? after(*last, *limit) : std::nullopt;
   if (due)
-    days.push_back({*due, "look-" + rig[id].name, "Look at " + rig[id].name,
-                    "Last looked at on " + format_day(*last) + "; the owner's limit is " +
-                        limit_text(rig.limits, Limit::inspection_age) +
-                        ". Aloft: two lines, a harness and a second person."});
+    days.push_back({*due, "look-" + rig[id].name, say(IndexPhrase::look_at, rig[id].name),
+                    say(IndexPhrase::last_looked_at_on_owners, format_day(*last),
+                        limit_text(rig.limits, Limit::inspection_age))});
 }
 
 void add_age(const Rig& rig, const Stay& stay, std::vector<DueDay>& days) {
@@ -99,9 +93,8 @@ void add_age(const Rig& rig, const Stay& stay, std::vector<DueDay>& days) {
   const auto due = most && fitted ? after(*fitted, *most) : std::nullopt;
   if (due)
     days.push_back(
-        {*due, "age-" + stay.name, "The line of " + stay.name + " reaches the owner's limit of age",
-         "Installed on " + installed + "; the owner's limit is " + limit_text(rig.limits, limit) +
-             ". It is no measure of strength: have it looked at, or replace it."});
+        {*due, "age-" + stay.name, say(IndexPhrase::line_reaches_owners_limit_age, stay.name),
+         say(IndexPhrase::installed_on_owners_limit_is, installed, limit_text(rig.limits, limit))});
 }
 
 /// "20260502"
@@ -144,8 +137,8 @@ void join_twins(std::vector<DueDay>& days) {
     if (twin == days.end())
       continue;
     due.id = replaced(due.id, port, "");
-    due.summary = replaced(due.summary, port, ", port and starboard");
-    due.note = replaced(due.note, port, ", port and starboard");
+    due.summary = replaced(due.summary, port, say(IndexPhrase::port_and_starboard));
+    due.note = replaced(due.note, port, say(IndexPhrase::port_and_starboard));
     const auto at = static_cast<std::size_t>(twin - days.begin());
     days.erase(twin);
     i -= at < i ? 1 : 0;
@@ -194,10 +187,10 @@ std::vector<DueDay> due_days(const CheckedRig& checked) {
   }
   for (const Waiver& waiver : rig.waivers)
     if (const auto day = parse_day(waiver.until))
-      days.push_back(
-          {*day, "waiver-" + waiver.slug + (waiver.stay.empty() ? "" : "-" + waiver.stay),
-           "Last day of the waiver of " + waiver.slug + (waiver.stay.empty() ? "" : " for " + waiver.stay),
-           "Waived by " + waiver.by + ": " + waiver.reason});
+      days.push_back({*day, "waiver-" + waiver.slug + (waiver.stay.empty() ? "" : "-" + waiver.stay),
+                      say(IndexPhrase::last_day_waiver, waiver.slug,
+                          (waiver.stay.empty() ? "" : say(IndexPhrase::for_word, waiver.stay))),
+                      say(IndexPhrase::waived_by, waiver.by, waiver.reason)});
   std::stable_sort(days.begin(), days.end(),
                    [](const DueDay& a, const DueDay& b) { return a.day.count < b.day.count; });
   join_twins(days);
@@ -206,7 +199,7 @@ std::vector<DueDay> due_days(const CheckedRig& checked) {
 
 BackendDescription Calendar::describe() const {
   return {.name = "calendar",
-          .summary = "days for retunes, looks, ages and waivers, for any calendar program",
+          .summary = say(IndexPhrase::days_for_retunes_looks_ages),
           .outputs = {},
           .sometimes = {"calendar.ics"}};
 }
@@ -223,7 +216,7 @@ OutputBundle Calendar::generate(const BackendRequest& request) const {
   const std::string stamp = today ? basic_date(*today) : "19700101";
   std::string text = ical_line("BEGIN:VCALENDAR") + ical_line("VERSION:2.0") +
                      ical_line("PRODID:-//Sheerpole//Rig calendar//EN") +
-                     ical_line("NAME:" + ical_text("Rig of " + name));
+                     ical_line("NAME:" + ical_text(say(IndexPhrase::rig_of, name)));
   for (const DueDay& due : days)
     text += event_of(due, name, stamp);
   return {{{"calendar.ics", text + ical_line("END:VCALENDAR")}}};

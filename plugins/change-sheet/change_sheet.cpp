@@ -10,6 +10,7 @@
 #include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
 #include "wording/length_words.hpp"
+#include "wording/papers/change_sheet_words.hpp"
 #include "wording/say.hpp"
 
 #include <algorithm>
@@ -25,14 +26,15 @@ void print_stay(const StayWords& words, TextPage& page) {
   page.rule('-');
   page.ends(words.name + led_by("   ", words.title), words.side.empty() ? words.kind : words.side);
   for (const std::string& why : words.why)
-    page.wrapped("  because  ", why);
-  page.line("  " + padded("mm", name_width) + padded_left("was", amount_width) +
-            padded_left("is", amount_width) + padded_left("change", amount_width));
+    page.wrapped(say(ChangeSheetPhrase::because_before), why);
+  page.line("  " + padded("mm", name_width) + padded_left(say(ChangeSheetPhrase::was), amount_width) +
+            padded_left(say(ChangeSheetPhrase::is), amount_width) +
+            padded_left(say(ChangeSheetPhrase::change), amount_width));
   for (const LengthRow& row : words.lengths)
     page.line("  " + padded(row.name, name_width) + padded_left(row.was, amount_width) +
               padded_left(row.is, amount_width) + padded_left(row.change, amount_width));
   for (const std::string& line : words.lines)
-    page.wrapped("  line     ", line);
+    page.wrapped(say(ChangeSheetPhrase::line_behind), line);
 }
 
 void print_list(std::string_view heading, const std::vector<std::string>& lines, TextPage& page) {
@@ -140,21 +142,15 @@ Json changed_json(const std::vector<FindingsChange::Changed>& findings) {
 
 Document change_document(const BackendRequest& request) {
   Document document;
-  document.title = "Change sheet of " + boat_title(request.checked);
-  document.about = "From " + request.previous_name + " to " + request.name;
-  document.foot = "New rig: " + identity_words(request.checked);
+  document.title = say(ChangeSheetPhrase::change_sheet_of, boat_title(request.checked));
+  document.about = say(ChangeSheetPhrase::from_to, request.previous_name, request.name);
+  document.foot = say(ChangeSheetPhrase::new_rig, identity_words(request.checked));
   if (const std::string waiting = waiting_words(request.checked); !waiting.empty())
-    document.draft = {"Of the new rig " + waiting + "."};
-  document.blocks.emplace_back(DocumentNotice{
-      "One stay at a time, and hold the mast by something else meanwhile. Measure a piece at its tension "
-      "before a splice is opened or a terminal cut off: afterwards it cannot be measured."});
-  document.blocks.emplace_back(DocumentHeading{"What changes", 2, "changes"});
+    document.draft = {say(ChangeSheetPhrase::new_rig_begins, waiting)};
+  document.blocks.emplace_back(DocumentNotice{say(ChangeSheetPhrase::one_stay_at_time_and)});
+  document.blocks.emplace_back(DocumentHeading{say(ChangeSheetPhrase::what_changes), 2, "changes"});
   add_change(*request.previous, request.checked, document);
-  document.blocks.emplace_back(
-      DocumentText{"Stays that are not named here stay as they are. It is taken that the old pieces were "
-                   "made as the old "
-                   "file says. Local codes and a licensed professional rigger come before this sheet.",
-                   true});
+  document.blocks.emplace_back(DocumentText{say(ChangeSheetPhrase::stays_that_are_not_named), true});
   return document;
 }
 
@@ -179,7 +175,9 @@ Drawing change_drawing(const CheckedRig& checked, const Document& document, cons
     y += 8.0;
   }
   sheet.height = y + margin + sheet_foot_height;
-  draw_sheet_foot("Change sheet", "new rig: " + identity_words(checked), edition_words(checked), "", sheet);
+  draw_sheet_foot(say(ChangeSheetPhrase::change_sheet),
+                  say(ChangeSheetPhrase::new_rig_of, identity_words(checked)), edition_words(checked), "",
+                  sheet);
   return sheet;
 }
 
@@ -190,29 +188,28 @@ std::string change_text(const BackendRequest& request) {
   const CheckedRig& is = request.checked;
   const RigChange change = change_of(was, is);
   TextPage page;
-  page.ends("CHANGE SHEET   " + boat_title(is), is.draft_reasons().empty() ? "" : "DRAFT");
-  page.wrapped("from  ", request.previous_name);
-  page.wrapped("to    ", request.name);
+  page.ends(say(ChangeSheetPhrase::change_sheet_capitals, boat_title(is)),
+            is.draft_reasons().empty() ? "" : say(ChangeSheetPhrase::draft));
+  page.wrapped(say(ChangeSheetPhrase::from), request.previous_name);
+  page.wrapped(say(ChangeSheetPhrase::to), request.name);
   page.rule('=');
-  page.wrapped("", "Stays that are not named here stay as they are. It is taken that the old pieces were "
-                   "made as the old file says. One stay at a time, and hold the mast by something else "
-                   "meanwhile.");
+  page.wrapped("", say(ChangeSheetPhrase::stays_that_are_not_named_here));
   const std::vector<StayWords> stays = stay_words(was, is, change);
   if (stays.empty())
     page.wrapped("", no_stay_words(is, change));
   for (const StayWords& words : stays)
     print_stay(words, page);
-  print_list("Measure again: a place moved under a stay that was measured", outdated_words(change), page);
+  print_list(say(ChangeSheetPhrase::measure_again_place_moved_under), outdated_words(change), page);
   std::vector<std::string> unmoved;
   for (const ChangedInput& input : change.without_move)
     unmoved.push_back(input_words(input));
-  print_list("Stated otherwise, and moves no length", unmoved, page);
-  print_list("Parts", parts_words(change), page);
-  print_list("Line to order", order_words(is, change), page);
+  print_list(say(ChangeSheetPhrase::stated_otherwise_and_moves_no), unmoved, page);
+  print_list(say(ChangeSheetPhrase::parts), parts_words(change), page);
+  print_list(say(ChangeSheetPhrase::line_to_order), order_words(is, change), page);
   const FindingsChange findings = findings_change(was, is);
-  print_list("Findings that say something else", changed_messages(findings), page);
-  print_list("Findings that are new", messages(findings.appeared), page);
-  print_list("Findings that are gone", messages(findings.gone), page);
+  print_list(say(ChangeSheetPhrase::findings_that_say_something_else), changed_messages(findings), page);
+  print_list(say(ChangeSheetPhrase::findings_that_are_new), messages(findings.appeared), page);
+  print_list(say(ChangeSheetPhrase::findings_that_are_gone), messages(findings.gone), page);
   return page.text();
 }
 
@@ -259,7 +256,7 @@ std::string change_json(const BackendRequest& request) {
 
 BackendDescription ChangeSheet::describe() const {
   return {.name = "change-sheet",
-          .summary = "against another rig: the stays that change, why, and what becomes of their lines",
+          .summary = say(ChangeSheetPhrase::against_another_rig_stays_that),
           .outputs = {},
           .sometimes = {"change-sheet.txt", "change-sheet.json", "change-sheet.svg", "change-sheet.html"},
           .papers = {"change-sheet.pdf"}};
@@ -273,7 +270,8 @@ OutputBundle ChangeSheet::generate(const BackendRequest& request) const {
   const RigChange change = change_of(was, request.checked);
   OutputBundle bundle;
   bundle.files.push_back(
-      {"change-sheet.txt", with_foot(change_text(request), "New rig: " + identity_words(request.checked))});
+      {"change-sheet.txt",
+       with_foot(change_text(request), say(ChangeSheetPhrase::new_rig, identity_words(request.checked)))});
   bundle.files.push_back({"change-sheet.json", change_json(request)});
   bundle.files.push_back(
       {"change-sheet.svg", write_svg(change_drawing(request.checked, document, change))});

@@ -1,12 +1,13 @@
 #include "plugins/checks/checks.hpp"
 
 #include "backend/table/rig_tables.hpp"
+#include "wording/papers/index_words.hpp"
 
 namespace sheerpole {
 
 BackendDescription Checks::describe() const {
   return {.name = "checks",
-          .summary = "what every check came to, and every joint with its play",
+          .summary = say(IndexPhrase::what_every_check_came_to),
           .outputs = {"checks.txt", "results.csv", "joints.txt", "joints.csv"}};
 }
 

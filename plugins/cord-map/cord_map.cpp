@@ -9,6 +9,7 @@
 #include "calculate/reading/reading_length.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
+#include "wording/papers/cord_map_words.hpp"
 
 #include <fmt/format.h>
 
@@ -45,7 +46,7 @@ std::string title_of(const CordKnot& knot) {
   std::string before;
   for (const KnottedStay& one : knot.stays) {
     const std::string name = one.stay->title.empty() ? one.stay->base : one.stay->title;
-    add_words(words, name == before ? " and " : "; ",
+    add_words(words, name == before ? say(CordMapPhrase::and_word) : "; ",
               name == before ? side_words(one.stay->side) : name + ", " + side_words(one.stay->side));
     before = name;
   }
@@ -69,7 +70,7 @@ std::string between(const Rig& rig, const CordKnot& knot) {
     const Stay& stay = *one.stay;
     std::string words = stay.name;
     if (stay.path.size() > 1)
-      words += ": " + rig[stay.path.front().point].base + " to " + rig[stay.path.back().point].base;
+      words += say(CordMapPhrase::to, rig[stay.path.front().point].base, rig[stay.path.back().point].base);
     return words;
   });
 }
@@ -84,7 +85,7 @@ std::string of_readings(const CordKnot& knot, const Words& words) {
       all.push_back(text);
   }
   const std::string text = joined(all, "; ");
-  return text.empty() ? "not stated" : text;
+  return text.empty() ? say(CordMapPhrase::not_stated) : text;
 }
 
 /// What lies between an end of the cord and a pin: said once where it is so of all stays of the knot, else
@@ -107,9 +108,9 @@ std::vector<std::string> offset_lines(const CardUnit& unit, const CordKnot& knot
   };
   add("offset", &Reading::offset);
   add("hoist-offset", &Reading::hoist_offset);
-  add("below the knot", &Reading::below_knot);
+  add(say(CordMapPhrase::below_the_knot), &Reading::below_knot);
   if (words.empty())
-    words.emplace_back("none");
+    words.emplace_back(say(CordMapPhrase::none));
   // A line each, so that no length is broken; there is room for two.
   while (words.size() > 2) {
     words[words.size() - 2] += ", " + words.back();
@@ -129,7 +130,8 @@ void draw_entry(const Rig& rig, const CardUnit& unit, const CordKnot& knot, Pape
   into.add(CircleShape{{room.left + 3.2, room.top + 3.4}, 3.0, stroke(0.35), ""});
   write(into, {room.left + 3.2, room.top + 4.5}, knot.tally ? std::to_string(*knot.tally) : "?", 3.0, true,
         TextAnchor::middle);
-  const std::string expected = knot.expected ? "expected " + card_amount(unit, *knot.expected) : "";
+  const std::string expected =
+      knot.expected ? say(CordMapPhrase::expected, card_amount(unit, *knot.expected)) : "";
   const double title_width = room.right - text_left - (expected.empty() ? 0.0 : 38.0);
   write_fitted(into, {text_left, room.top + 4.8}, title_of(knot), 4.0, 2.0, title_width, true);
   write(into, {room.right, room.top + 4.6}, expected, 2.7, false, TextAnchor::end);
@@ -139,20 +141,22 @@ void draw_entry(const Rig& rig, const CardUnit& unit, const CordKnot& knot, Pape
     write(into, {text_left + x, room.top + 12.4}, name, 2.3);
     write_fitted(into, {text_left + x, room.top + 15.9}, value, 2.8, 1.6, width, true);
   };
-  field(0.0, "day", of_readings(knot, [](const Reading& reading) { return reading.date; }), 24.0);
-  field(25.0, "pull", of_readings(knot, pull_words), 20.0);
-  field(46.0, "by", of_readings(knot, [](const Reading& reading) { return reading.by; }), 24.0);
-  write(into, {text_left + 71.0, room.top + 12.4}, "between the ends and the pins", 2.3);
+  field(0.0, say(CordMapPhrase::day),
+        of_readings(knot, [](const Reading& reading) { return reading.date; }), 24.0);
+  field(25.0, say(CordMapPhrase::pull), of_readings(knot, pull_words), 20.0);
+  field(46.0, say(CordMapPhrase::by), of_readings(knot, [](const Reading& reading) { return reading.by; }),
+        24.0);
+  write(into, {text_left + 71.0, room.top + 12.4}, say(CordMapPhrase::between_ends_and_pins), 2.3);
   double base = room.top + 15.8;
   for (const std::string& line : offset_lines(unit, knot)) {
     write_fitted(into, {text_left + 71.0, base}, line, 2.6, 1.8, room.right - text_left - 71.0, true);
     base += 3.3;
   }
   box_to_tick(into, {text_left, room.top + 20.2});
-  write(into, {text_left + 5.5, room.top + 23.4}, "laid out on the rope", 2.6);
+  write(into, {text_left + 5.5, room.top + 23.4}, say(CordMapPhrase::laid_out_on_rope), 2.6);
   box_to_tick(into, {text_left + 42.0, room.top + 20.2});
-  write(into, {text_left + 47.5, room.top + 23.4}, "second pass", 2.6);
-  write(into, {text_left + 72.0, room.top + 23.4}, "by, day", 2.6);
+  write(into, {text_left + 47.5, room.top + 23.4}, say(CordMapPhrase::second_pass), 2.6);
+  write(into, {text_left + 72.0, room.top + 23.4}, say(CordMapPhrase::by_day), 2.6);
   into.add(LineShape{{text_left + 84.0, room.top + 24.0}, {room.right, room.top + 24.0}, stroke(0.2), ""});
 }
 
@@ -186,7 +190,7 @@ void draw_map(const Rig& rig, const std::vector<CordKnot>& knots, double width, 
   into.add(LineShape{{x, top}, {x, top + length + 4.0}, stroke(0.9), ""});
   into.add(CircleShape{{x, top}, 1.8, filled(1.0), ""});
   write(into, {x - 4.0, top + 1.1}, "U", 3.2, true, TextAnchor::end);
-  write(into, {x + 4.0, top + 1.1}, "upper end", 2.6);
+  write(into, {x + 4.0, top + 1.1}, say(CordMapPhrase::upper_end), 2.6);
   for (std::size_t i = 0; i < knots.size(); ++i) {
     const double y = top + places[i];
     const double entry = at.y + above_entries + entry_height * static_cast<double>(i);
@@ -209,23 +213,24 @@ void draw_map(const Rig& rig, const std::vector<CordKnot>& knots, double width, 
 /// A number of the cord with its source and bound as written.
 std::string fact_words(const Record& cord, std::string_view name) {
   const Particular* fact = find_fact(cord.facts, name);
-  return fact == nullptr ? "not stated" : fact->text;
+  return fact == nullptr ? say(CordMapPhrase::not_stated) : fact->text;
 }
 
 void add_head(const Rig& rig, const CordOfRig& cord, PageFlow& page) {
   const Record& record = *cord.record;
   const CardUnit unit = card_unit(rig);
-  page.text("CORD MAP", {.size = 3.8, .bold = true, .indent = 0.0});
+  page.text(say(CordMapPhrase::cord_map), {.size = 3.8, .bold = true, .indent = 0.0});
   page.text(record.name, {.size = 7.0, .bold = true, .indent = 0.0});
   if (!record.title.empty())
     page.text(record.title, {.size = 3.6, .bold = false, .indent = 0.0});
   page.space(1.0);
   const auto width = fact_length(record.facts, fact_names.knot_width);
   const std::string cells[][2] = {
-      {"knots", std::to_string(cord.knots.size())},
-      {"one mark is good to", width ? "± " + card_amount(unit, unit.round_outwards(width->value / 2.0))
-                                    : std::string("not stated")},
-      {"stretch at the pull used", fact_words(record, fact_names.stretch)},
+      {say(CordMapPhrase::knots), std::to_string(cord.knots.size())},
+      {say(CordMapPhrase::one_mark_is_good_to),
+       width ? "± " + card_amount(unit, unit.round_outwards(width->value / 2.0))
+             : say(CordMapPhrase::not_stated)},
+      {say(CordMapPhrase::stretch_at_pull_used), fact_words(record, fact_names.stretch)},
   };
   const double shares[] = {0.16, 0.30, 0.54};
   page.drawing(14.5, [&](ShapeGroup& into, PaperPoint at) {
@@ -252,9 +257,8 @@ std::vector<std::string> warnings(const Rig& rig, const std::vector<CordKnot>& k
     const CordKnot& one = knots[i - 1];
     const CordKnot& next = knots[i];
     if (one.tally && next.tally && one.expected && next.expected && *one.tally > *next.tally)
-      words.push_back(
-          fmt::format("Knot {} comes before knot {}, {} apart: count the tally before you pinch.",
-                      *one.tally, *next.tally, card_amount(unit, *next.expected - *one.expected)));
+      words.push_back(say(CordMapPhrase::knot_comes_before_knot_apart, *one.tally, *next.tally,
+                          card_amount(unit, *next.expected - *one.expected)));
   }
   return words;
 }
@@ -303,13 +307,14 @@ std::vector<CordOfRig> cords_of(const CheckedRig& checked) {
 
 std::vector<Drawing> cord_map_pages(const Rig& rig, const CordOfRig& cord, const std::string& boat,
                                     PaperSize size) {
-  PageFlow page(size, {.name = "Cord map " + cord.record->name, .about = boat, .draft = {}});
+  PageFlow page(
+      size, {.name = say(CordMapPhrase::cord_map_begins, cord.record->name), .about = boat, .draft = {}});
   add_head(rig, cord, page);
   const bool to_scale = std::all_of(cord.knots.begin(), cord.knots.end(),
                                     [](const CordKnot& knot) { return knot.expected.has_value(); });
-  page.text(cord.knots.empty() ? "No reading names this cord."
-            : to_scale         ? "The cord, its knots where they are expected"
-                       : "The cord, not to scale: not every length is expected from a path or an estimate",
+  page.text(cord.knots.empty() ? say(CordMapPhrase::no_reading_names_this_cord)
+            : to_scale         ? say(CordMapPhrase::cord_its_knots_where_they)
+                               : say(CordMapPhrase::cord_not_to_scale_not),
             {.size = 2.8, .bold = true, .indent = 0.0});
   const auto on_a_page = static_cast<std::size_t>((page.height() - 60.0 - above_entries) / entry_height);
   for (std::size_t from = 0; from < cord.knots.size(); from += on_a_page) {
@@ -321,20 +326,16 @@ std::vector<Drawing> cord_map_pages(const Rig& rig, const CordOfRig& cord, const
   }
   page.rule();
   constexpr TextLook small{.size = 2.8, .bold = false, .indent = 0.0};
-  page.text("Each knot has its own X: from U, which hung aloft, to the knot. What is expected comes from "
-            "the path, a "
-            "stated length or an estimate. It helps to find a wrong knot; it is never cut by.",
-            small);
+  page.text(say(CordMapPhrase::each_knot_has_its_own), small);
   for (const std::string& warning : warnings(rig, cord.knots))
     page.text(warning, {.size = 3.0, .bold = true, .indent = 0.0});
-  return page.pages("Cord map of " + cord.record->name,
-                    "The knots of one messenger cord and the stays whose lengths they keep.");
+  return page.pages(say(CordMapPhrase::cord_map_of, cord.record->name),
+                    say(CordMapPhrase::knots_one_messenger_cord_and));
 }
 
 BackendDescription CordMap::describe() const {
   return {.name = "cord-map",
-          .summary = "a page for each messenger cord: its knots, whose length each keeps, what to tick "
-                     "when it is laid out",
+          .summary = say(CordMapPhrase::page_for_each_messenger_cord),
           .outputs = {},
           .sometimes = {"cord-maps.html"},
           .papers = {"cord-maps.pdf"}};
@@ -348,7 +349,7 @@ OutputBundle CordMap::generate(const BackendRequest& request) const {
   if (cords.empty())
     return bundle;
   add_pages(
-      "cord-maps", "Cord maps of " + boat_title(request.checked),
+      "cord-maps", say(CordMapPhrase::cord_maps_of, boat_title(request.checked)),
       pages_of_each(cords,
                     [&](const CordOfRig& cord) { return cord_map_pages(rig, cord, boat, request.paper); }),
       bundle);

@@ -1,6 +1,7 @@
 #include "plugins/cut-list/cut_list.hpp"
 
 #include "wording/length_words.hpp"
+#include "wording/papers/cut_list_words.hpp"
 #include "wording/say.hpp"
 
 #include <fmt/format.h>
@@ -17,9 +18,9 @@ constexpr std::size_t amount_width = 13;
 
 std::string_view side_words(Side side) {
   if (side == Side::centre)
-    return "on the centreline";
-  return side == Side::port ? "port side (left when looking forward)"
-                            : "starboard side (right when looking forward)";
+    return say(CutListPhrase::on_the_centreline);
+  return side == Side::port ? say(CutListPhrase::port_side_left_when_looking)
+                            : say(CutListPhrase::starboard_side_right_when_looking);
 }
 
 void field(std::string_view label, const std::string& text, TextPage& page) {
@@ -40,22 +41,22 @@ std::string line_words(const LineMaterial& line) {
 
 std::string path_words(const Rig& rig, const Stay& stay) {
   if (stay.path.empty())
-    return "not given";
+    return say(CutListPhrase::not_given);
   std::string words;
   for (const PathStop& stop : stay.path) {
     words += (words.empty() ? "" : " > ") + rig[stop.point].base;
     if (stop.passage != Passage::end)
-      words += stop.passage == Passage::free ? " (runs free)" : " (clamped)";
+      words += stop.passage == Passage::free ? say(CutListPhrase::runs_free) : say(CutListPhrase::clamped);
   }
   return words;
 }
 
 std::string end_words(const Rig& rig, const PieceEnd& end) {
   if (end.bare())
-    return "bare end";
+    return say(CutListPhrase::bare_end);
   std::string words = quoted_title(end.part_name(rig), end.part_title(rig));
   if (end.splice)
-    words += ", splice " + end.splice_name(rig);
+    words += say(CutListPhrase::splice, end.splice_name(rig));
   for (const std::string& note : say_each(rig, end.notes))
     words += "; " + note;
   return words;
@@ -63,22 +64,22 @@ std::string end_words(const Rig& rig, const PieceEnd& end) {
 
 std::string travel_words(Length travel, const TakeUp& adjuster) {
   const std::string turns = format_turns(travel, adjuster.travel_per_turn);
-  return format_tenths(travel) + " mm" + (turns.empty() ? "" : " = " + turns + " turns");
+  return format_tenths(travel) + " mm" + (turns.empty() ? "" : say(CutListPhrase::turns, turns));
 }
 
 std::vector<std::string> take_up_lines(const Rig& rig, const DerivedStay& stay) {
   std::vector<std::string> lines;
   for (const TakeUp& adjuster : stay.adjusters) {
     lines.push_back(
-        fmt::format("{} set to {} mm", rig[adjuster.part].name, format_tenths(adjuster.set.value)));
-    lines.push_back(fmt::format("to tighten {}, to slacken {}", travel_words(adjuster.to_tighten, adjuster),
-                                travel_words(adjuster.to_slacken, adjuster)));
+        say(CutListPhrase::set_to_mm, rig[adjuster.part].name, format_tenths(adjuster.set.value)));
+    lines.push_back(say(CutListPhrase::to_tighten_to_slacken, travel_words(adjuster.to_tighten, adjuster),
+                        travel_words(adjuster.to_slacken, adjuster)));
     if (!adjuster.engaged)
       continue;
-    std::string thread = fmt::format("thread engaged {} mm each stud", format_tenths(*adjuster.engaged));
+    std::string thread = say(CutListPhrase::thread_engaged_mm_each_stud, format_tenths(*adjuster.engaged));
     if (adjuster.least_engagement)
-      thread += fmt::format(" ({} is {} mm)", least_engagement_words(rig, rig[adjuster.part]),
-                            format_tenths(*adjuster.least_engagement));
+      thread += say(CutListPhrase::is_mm, least_engagement_words(rig, rig[adjuster.part]),
+                    format_tenths(*adjuster.least_engagement));
     lines.push_back(std::move(thread));
   }
   return lines;
@@ -113,8 +114,8 @@ std::vector<std::string> bury_lines(const ListedPiece& listed) {
     const Tenths bury = Tenths::of(found.bury);
     const Tenths spare = Tenths::of(found.spare);
     if (spare != Tenths{})
-      lines.push_back(fmt::format("{} {} mm + spare {} mm = {} mm", word_of(end), format_tenths(bury),
-                                  format_tenths(spare), format_tenths(bury + spare)));
+      lines.push_back(say(CutListPhrase::mm_spare_mm_mm, word_of(end), format_tenths(bury),
+                          format_tenths(spare), format_tenths(bury + spare)));
   }
   return lines;
 }
@@ -125,36 +126,35 @@ std::vector<std::string> in_hand_lines(const ListedPiece& listed) {
   const InHand& there = *listed.piece->in_hand;
   const std::string have = format_tenths(there.stated.value) + " mm";
   if (there.incomplete)
-    return {have + "; the cut lacks an input, so nothing is shared out yet"};
+    return {say(CutListPhrase::cut_lacks_input_so_nothing, have)};
   if (listed.draft() && !there.too_short())
-    return {have + "; nothing is shared out while it is a DRAFT"};
+    return {say(CutListPhrase::nothing_is_shared_out_while, have)};
   if (there.longest_x)
-    return {fmt::format("{}; enough while X is no more than {} mm", have, format_tenths(*there.longest_x))};
+    return {say(CutListPhrase::enough_while_x_is_no, have, format_tenths(*there.longest_x))};
   if (there.too_short())
-    return {fmt::format("{}, TOO SHORT by {} mm", have, format_tenths(-there.over))};
+    return {say(CutListPhrase::too_short_by_mm, have, format_tenths(-there.over))};
   return {fmt::format("{}{}",
-                      there.beyond ? have + " over the least cut"
-                                   : have + ", " + format_tenths(there.over) + " mm over the least cut",
-                      there.cut_nothing() ? "; CUT NOTHING, all of it goes into the piece"
-                                          : "; " + format_tenths(there.cut_away) + " mm is cut away")};
+                      there.beyond ? say(CutListPhrase::over_least_cut, have)
+                                   : say(CutListPhrase::mm_over_least_cut, have, format_tenths(there.over)),
+                      there.cut_nothing()
+                          ? say(CutListPhrase::cut_nothing_all_it_goes)
+                          : say(CutListPhrase::mm_is_cut_away, format_tenths(there.cut_away)))};
 }
 
 std::vector<std::string> route_lines(const Rig& rig, const ListedPiece& listed) {
   // A line with a length of its own does not come from the pins.
   if (listed.sum.sections.front().kind != SumSection::Kind::pin_to_pin)
-    return {"the length that the stack states for this line"};
+    return {say(CutListPhrase::length_that_stack_states_for)};
   std::vector<std::string> lines{std::string(route_words(listed.derived->route))};
   for (const RouteComparison& other : listed.derived->other_routes)
-    lines.push_back(
-        other.expected_x
-            ? fmt::format("{} gives {} mm, so X is expected at {} mm; for ordering, not to cut by ({})",
-                          route_words(other.other), format_tenths(other.length),
-                          format_tenths(*other.expected_x), source_words(other.provenance))
-            : fmt::format("{}, not used, gives {} mm; the one used differs by {} mm ({})",
-                          route_words(other.other), format_tenths(other.length),
-                          format_signed(other.difference), source_words(other.provenance)));
+    lines.push_back(other.expected_x ? say(CutListPhrase::gives_mm_so_x_is, route_words(other.other),
+                                           format_tenths(other.length), format_tenths(*other.expected_x),
+                                           source_words(other.provenance))
+                                     : say(CutListPhrase::not_used_gives_mm_one, route_words(other.other),
+                                           format_tenths(other.length), format_signed(other.difference),
+                                           source_words(other.provenance)));
   for (const std::string& missing : say_each(rig, listed.derived->not_corrected))
-    lines.push_back("not corrected: " + missing);
+    lines.push_back(say(CutListPhrase::not_corrected, missing));
   return lines;
 }
 
@@ -175,16 +175,16 @@ void print_sum(const Rig& rig, const ListedPiece& listed, bool draft, TextPage& 
     for (const SumRow& row : section.rows)
       print_row(term_name(rig, *row.term), format_signed(row.amount), how_known(rig, *row.term), page);
     const bool is_cut = section.kind == SumSection::Kind::cut;
-    std::string name = "= " + std::string(is_cut ? "CUT" : name_of(section.kind));
+    std::string name = "= " + std::string(is_cut ? say(CutListPhrase::cut) : name_of(section.kind));
     if (is_cut && draft) {
-      print_row(name, std::string(not_yet),
-                section.complete ? "the sum of the rows above; not to be cut to"
-                                 : "the rows above are INCOMPLETE",
+      print_row(name, not_yet(),
+                section.complete ? say(CutListPhrase::sum_rows_above_not_to)
+                                 : say(CutListPhrase::rows_above_are_incomplete),
                 page);
       continue;
     }
     if (!section.complete)
-      name += " so far, INCOMPLETE";
+      name += say(CutListPhrase::so_far_incomplete);
     print_row(name, format_total(sum.unknown, section.total, x),
               "= " + format_total_feet_inches(sum.unknown, section.total, x), page);
   }
@@ -192,38 +192,39 @@ void print_sum(const Rig& rig, const ListedPiece& listed, bool draft, TextPage& 
 
 void print_sum_heading(std::string_view what, TextPage& page) {
   page.blank();
-  page.line("   " + padded(what, name_width) + padded_left("mm", amount_width) + "   how it is known");
+  page.line(say(CutListPhrase::how_it_is_known, padded(what, name_width),
+                padded_left(say(CutListPhrase::mm), amount_width)));
   page.line("   " + std::string(name_width, '-') + "  " + std::string(amount_width - 2, '-') + "   " +
             std::string(TextPage::width - 3 - name_width - amount_width - 3, '-'));
 }
 
 std::string cut_words(const ListedPiece& listed) {
   if (!listed.may_be_cut())
-    return fmt::format("{}, {}; see DRAFT below", not_yet, reasons_counted(listed.draft_reasons));
-  return fmt::format("{} mm = {}", format_total(listed.sum.unknown, listed.sum.cut(), listed.x()),
-                     format_total_feet_inches(listed.sum.unknown, listed.sum.cut(), listed.x()));
+    return say(CutListPhrase::see_draft_below, not_yet(), reasons_counted(listed.draft_reasons));
+  return say(CutListPhrase::mm_of, format_total(listed.sum.unknown, listed.sum.cut(), listed.x()),
+             format_total_feet_inches(listed.sum.unknown, listed.sum.cut(), listed.x()));
 }
 
 void print_identity(const CheckedRig& checked, const CutListBlock& block, TextPage& page) {
   const ListedPiece& first = block.pieces.front();
   if (block.pieces.size() == 1) {
-    field("number off", "1: " + first.piece->name, page);
-    field("CUT", cut_words(first), page);
+    field(say(CutListPhrase::number_off), "1: " + first.piece->name, page);
+    field(say(CutListPhrase::cut), cut_words(first), page);
     return;
   }
   const ListedPiece& second = block.pieces.back();
-  field("number off",
-        fmt::format("2 off: {}, {} (equal within the stated {})", first.piece->name, second.piece->name,
-                    length_text(checked.rig().boat.pair_tolerance->value)),
+  field(say(CutListPhrase::number_off),
+        say(CutListPhrase::off_equal_within_stated, first.piece->name, second.piece->name,
+            length_text(checked.rig().boat.pair_tolerance->value)),
         page);
   if (block.same_rows) {
-    field("CUT", cut_words(first) + " (each)", page);
+    field(say(CutListPhrase::cut), say(CutListPhrase::each, cut_words(first)), page);
     return;
   }
   std::vector<std::string> lines;
   for (const ListedPiece& listed : block.pieces)
     lines.push_back(fmt::format("{}: {}", name_of(listed.stay->side), cut_words(listed)));
-  fields("CUT", lines, page);
+  fields(say(CutListPhrase::cut), lines, page);
 }
 
 } // namespace
@@ -234,31 +235,33 @@ void print_block(const CheckedRig& checked, const CutListBlock& block, int numbe
   const LineMaterial& line = rig[first.piece->material];
   std::string heading = first.stay->title.empty() ? first.stay->base : first.stay->title;
   if (first.piece->of > 1)
-    heading += fmt::format(", piece {} of {} from aloft", first.piece->number, first.piece->of);
+    heading += say(CutListPhrase::piece_from_aloft, first.piece->number, first.piece->of);
   heading += ", ";
-  heading += block.pieces.size() == 2 ? "one for each side" : side_words(first.stay->side);
+  heading +=
+      block.pieces.size() == 2 ? say(CutListPhrase::one_for_each_side) : side_words(first.stay->side);
 
   page.rule('=');
-  page.ends(fmt::format("{}.  {}", number, heading), block.draft() ? "DRAFT" : "");
+  page.ends(fmt::format("{}.  {}", number, heading), block.draft() ? say(CutListPhrase::draft) : "");
   page.blank();
   print_identity(checked, block, page);
   both_sides(
-      block, "state", [](const ListedPiece& listed) { return std::vector<std::string>{listed.state}; },
-      page);
-  field("line", line_words(line), page);
-  field("size", line.size.name, page);
-  field("path", path_words(rig, *first.stay), page);
+      block, say(CutListPhrase::state),
+      [](const ListedPiece& listed) { return std::vector<std::string>{listed.state}; }, page);
+  field(say(CutListPhrase::line), line_words(line), page);
+  field(say(CutListPhrase::size), line.size.name, page);
+  field(say(CutListPhrase::path), path_words(rig, *first.stay), page);
   both_sides(
-      block, "length from", [&](const ListedPiece& listed) { return route_lines(rig, listed); }, page);
-  field("upper end", end_words(rig, first.piece->upper), page);
-  field("lower end", end_words(rig, first.piece->lower), page);
-  both_sides(block, "buried", bury_lines, page);
-  both_sides(block, "in hand", in_hand_lines, page);
+      block, say(CutListPhrase::length_from),
+      [&](const ListedPiece& listed) { return route_lines(rig, listed); }, page);
+  field(say(CutListPhrase::upper_end), end_words(rig, first.piece->upper), page);
+  field(say(CutListPhrase::lower_end), end_words(rig, first.piece->lower), page);
+  both_sides(block, say(CutListPhrase::buried), bury_lines, page);
+  both_sides(block, say(CutListPhrase::in_hand), in_hand_lines, page);
   both_sides(
-      block, "take-up", [&](const ListedPiece& listed) { return take_up_lines(rig, *listed.derived); },
-      page);
+      block, say(CutListPhrase::take_up),
+      [&](const ListedPiece& listed) { return take_up_lines(rig, *listed.derived); }, page);
   both_sides(
-      block, "DRAFT since",
+      block, say(CutListPhrase::draft_since),
       [](const ListedPiece& listed) {
         std::vector<std::string> lines;
         for (const DraftReason& reason : listed.draft_reasons)
@@ -267,12 +270,12 @@ void print_block(const CheckedRig& checked, const CutListBlock& block, int numbe
       },
       page);
   if (block.same_rows) {
-    print_sum_heading("the sum", page);
+    print_sum_heading(say(CutListPhrase::the_sum), page);
     print_sum(rig, first, block.draft() || !first.complete(), page);
     print_bench(checked, first, false, page);
   } else {
     for (const ListedPiece& listed : block.pieces) {
-      print_sum_heading(fmt::format("the sum, {}", name_of(listed.stay->side)), page);
+      print_sum_heading(say(CutListPhrase::the_sum_of, name_of(listed.stay->side)), page);
       print_sum(rig, listed, !listed.may_be_cut(), page);
       print_bench(checked, listed, block.pieces.size() > 1, page);
     }

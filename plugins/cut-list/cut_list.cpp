@@ -3,6 +3,7 @@
 #include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
 #include "wording/length_words.hpp"
+#include "wording/papers/cut_list_words.hpp"
 #include "wording/say.hpp"
 
 #include <algorithm>
@@ -129,7 +130,7 @@ std::vector<LineTotal> line_totals(const CheckedRig& checked, const std::vector<
 
 BackendDescription CutList::describe() const {
   return {.name = "cut-list",
-          .summary = "every piece to cut with its length as a worked sum, ends and take-up",
+          .summary = say(CutListPhrase::every_piece_to_cut_with),
           .outputs = {"cut-list.txt", "cut-list.csv", "cut-list.json"},
           .papers = {"cut-list.pdf"}};
 }
@@ -139,13 +140,13 @@ OutputBundle CutList::generate(const BackendRequest& request) const {
   const std::string text = cut_list_text(request.checked, blocks);
   const std::string identity = identity_words(request.checked);
   OutputBundle bundle;
-  bundle.files = {{"cut-list.txt", with_foot(text, "Cut list, " + identity)},
+  bundle.files = {{"cut-list.txt", with_foot(text, say(CutListPhrase::cut_list, identity))},
                   {"cut-list.csv", cut_list_csv(request.checked, blocks)},
                   {"cut-list.json", cut_list_json(request.checked, blocks)}};
   // The first page names what is a draft, and so does each piece that is one: the others may be cut.
   if (request.printed)
     bundle.papers.push_back(text_paper({.file = "cut-list.pdf",
-                                        .name = "Cut list",
+                                        .name = say(CutListPhrase::cut_list_begins),
                                         .boat = boat_title(request.checked),
                                         .about = identity},
                                        text, request.paper));

@@ -4,6 +4,7 @@
 #include "backend/text_page.hpp"
 #include "plugins/cut-list/cut_list.hpp"
 #include "wording/length_words.hpp"
+#include "wording/papers/cut_list_words.hpp"
 #include "wording/say.hpp"
 
 #include <fmt/format.h>
@@ -25,8 +26,11 @@ void print_marks(const Rig& rig, const ListedPiece& listed, TextPage& page) {
   const BenchMarks& bench = listed.piece->bench;
   if (bench.marks.size() <= 2 && bench.not_known.empty())
     return; // a bare piece has its two ends and nothing to mark
-  page.line("   " + padded(listed.sum.unknown ? "marks, where X is" : "marks", mark_width) +
-            padded_left("from aloft mm", place_width) + padded_left("from below mm", place_width));
+  page.line("   " +
+            padded(listed.sum.unknown ? say(CutListPhrase::marks_where_x_is) : say(CutListPhrase::marks),
+                   mark_width) +
+            padded_left(say(CutListPhrase::from_aloft_mm), place_width) +
+            padded_left(say(CutListPhrase::from_below_mm), place_width));
   if (listed.sum.unknown) // two columns of its whole name would be too wide
     page.line("   " + listed.x());
   for (const BenchMark& mark : bench.marks) {
@@ -36,7 +40,7 @@ void print_marks(const Rig& rig, const ListedPiece& listed, TextPage& page) {
               padded_left(place(printed.from_lower), place_width));
   }
   for (const std::string& unknown : say_each(rig, bench.not_known))
-    page.wrapped("   no mark: ", unknown);
+    page.wrapped(say(CutListPhrase::no_mark), unknown);
 }
 
 void print_check_row(std::string_view name, const std::string& amount, TextPage& page) {
@@ -53,52 +57,45 @@ void print_hand_check(const ListedPiece& listed, TextPage& page) {
       line += row.amount;
       any = true;
     }
-  page.line("   by hand");
-  print_check_row("body", format_total(sum.unknown, sum.body(), listed.x()), page);
-  print_check_row("what the ends use", format_signed(sum.cut() - sum.body() - line), page);
+  page.line(say(CutListPhrase::by_hand));
+  print_check_row(say(CutListPhrase::body), format_total(sum.unknown, sum.body(), listed.x()), page);
+  print_check_row(say(CutListPhrase::what_ends_use), format_signed(sum.cut() - sum.body() - line), page);
   if (any)
-    print_check_row("what the line does", format_signed(line), page);
-  print_check_row("= CUT", format_total(sum.unknown, sum.cut(), listed.x()), page);
+    print_check_row(say(CutListPhrase::what_line_does), format_signed(line), page);
+  print_check_row(say(CutListPhrase::cut_capitals), format_total(sum.unknown, sum.cut(), listed.x()), page);
 }
 
 void print_range(const Derived& derived, const Uncertainty& found, TextPage& page) {
-  page.wrapped("   known to   ",
-               "+-" + format_tenths(found.expanded) + " mm (95 %, law of propagation), " +
-                   format_signed(found.drawn_low) + " to " + format_signed(found.drawn_high) +
-                   " mm (95 % of the draws), at worst " + format_signed(found.worst_low) + " to " +
-                   format_signed(found.worst_high) + " mm; the proof sheet says of what");
+  page.wrapped(say(CutListPhrase::known_to),
+               say(CutListPhrase::to_mm_of_draws_at_worst, format_signed(found.drawn_low),
+                   format_signed(found.drawn_high), format_signed(found.worst_low),
+                   format_signed(found.worst_high)));
   if (found.reaches)
-    page.wrapped("              ", "the adjuster reaches in " +
-                                       trials_words(*found.reaches, derived.draws) +
-                                       ", before creep and cold");
+    page.wrapped("              ", say(CutListPhrase::adjuster_reaches_in_before_creep,
+                                       trials_words(*found.reaches, derived.draws)));
 }
 
 void print_draft(const CheckedRig& checked, TextPage& page) {
   if (checked.draft_reasons().empty())
     return;
   page.rule('*');
-  page.line("DRAFT: nothing that waits here may be cut, for " + reasons_counted(checked.draft_reasons()));
+  page.line(say(CutListPhrase::draft_nothing_that_waits_here, reasons_counted(checked.draft_reasons())));
   for (const Awaited& one : awaited(checked.draft_reasons())) {
     page.wrapped("  * ", one.reason);
-    page.wrapped("      holds back  ", joined(one.pieces, ", "));
+    page.wrapped(say(CutListPhrase::holds_back), joined(one.pieces, ", "));
     if (!one.mend.empty())
-      page.wrapped("      to do       ", one.mend);
+      page.wrapped(say(CutListPhrase::to_do), one.mend);
   }
   page.rule('*');
   page.blank();
 }
 
 void print_cautions(TextPage& page) {
-  page.line("Before you begin");
+  page.line(say(CutListPhrase::before_you_begin));
   for (const std::string_view caution :
-       {"These lengths follow from the rig file and nothing else. Nobody has judged whether the rig is "
-        "strong "
-        "enough.",
-        "Work aloft and work on loaded rigging can maim and kill. Take the load off before you undo "
-        "anything.",
-        "Replace one stay at a time, and hold the mast in its place by something else meanwhile.",
-        "Dry-fit every piece on the boat before you cut it. What is cut off cannot be put back.",
-        "Local codes and a licensed professional rigger come before this list."})
+       {say(CutListPhrase::these_lengths_follow_from_rig), say(CutListPhrase::work_aloft_and_work_on),
+        say(CutListPhrase::replace_one_stay_at_time), say(CutListPhrase::dry_fit_every_piece_on),
+        say(CutListPhrase::local_codes_and_licensed_professional)})
     page.wrapped("  - ", caution);
   page.blank();
 }
@@ -109,19 +106,11 @@ bool any_x(const std::vector<CutListBlock>& blocks) {
 }
 
 void print_rules(const std::vector<CutListBlock>& blocks, TextPage& page) {
-  page.line("How to read it");
-  page.wrapped(
-      "  - ",
-      "Pin-to-pin runs from pin centre to pin centre, body from bearing to bearing; cut is the piece "
-      "to cut off.");
-  page.wrapped(
-      "  - ",
-      "Each row is rounded to 0.1 mm, halves away from zero. Each total is the sum of the rows above "
-      "it as printed. Feet and inches are the total rounded to the nearest 1/16 in.");
+  page.line(say(CutListPhrase::how_to_read_it));
+  page.wrapped("  - ", say(CutListPhrase::pin_to_pin_runs_from));
+  page.wrapped("  - ", say(CutListPhrase::each_row_is_rounded_to));
   if (any_x(blocks))
-    page.wrapped("  - ",
-                 "X(STAY) is the length of that stay, which is not known as a number. Each stay has "
-                 "its own, the two of a pair too; the first row of its sum says what keeps it.");
+    page.wrapped("  - ", say(CutListPhrase::x_stay_is_length_that));
   page.blank();
 }
 
@@ -141,15 +130,15 @@ void print_summary_row(int number, std::string_view off, const ListedPiece& list
     return;
   }
   page.wrapped(padded_left(std::to_string(number), 3) + padded_left(off, 8) +
-                   padded_left(shown ? format_total(sum.unknown, sum.cut()) : std::string(not_yet), 14) +
-                   "  " + padded(shown ? format_total_feet_inches(sum.unknown, sum.cut()) : "", 20) +
-                   padded(draft ? "DRAFT" : "", 7),
+                   padded_left(shown ? format_total(sum.unknown, sum.cut()) : not_yet(), 14) + "  " +
+                   padded(shown ? format_total_feet_inches(sum.unknown, sum.cut()) : "", 20) +
+                   padded(draft ? say(CutListPhrase::draft) : "", 7),
                what);
 }
 
 void print_summary(const CheckedRig& checked, const std::vector<CutListBlock>& blocks, TextPage& page) {
-  page.line("Summary");
-  page.line("no.     off        cut mm  cut ft in           draft  piece; line, size");
+  page.line(say(CutListPhrase::summary));
+  page.line(say(CutListPhrase::no_off_cut_mm_cut));
   page.line("---  ------  ------------  ------------------  -----  " + std::string(46, '-'));
   int number = 0;
   for (const CutListBlock& block : blocks) {
@@ -162,38 +151,36 @@ void print_summary(const CheckedRig& checked, const std::vector<CutListBlock>& b
       continue;
     }
     for (const ListedPiece& listed : block.pieces)
-      print_summary_row(number, block.pieces.size() == 2 ? "1 of 2" : "1", listed, listed.piece->name,
-                        listed.draft(), line, page);
+      print_summary_row(number, block.pieces.size() == 2 ? say(CutListPhrase::of) : "1", listed,
+                        listed.piece->name, listed.draft(), line, page);
   }
   page.blank();
 }
 
 void print_totals(const CheckedRig& checked, const std::vector<CutListBlock>& blocks, TextPage& page) {
   page.rule('=');
-  page.line("Lines, before spare");
+  page.line(say(CutListPhrase::lines_before_spare));
   for (const LineTotal& total : line_totals(checked, blocks)) {
     const std::string line = fmt::format("{} {}, {}", name_of(total.line->kind), total.line->name,
                                          kept_together(total.line->size.name));
     if (total.pieces > 0 && total.drafts > 0) // some of it is not to be cut to, so all is to order by
       page.wrapped(fmt::format("  {}     ", padded_left(about_metres(total.length.length()), 14)),
-                   fmt::format("{}: {} {}, {} of them DRAFT; to order by, not to cut to", line,
-                               total.pieces, total.pieces == 1 ? "piece" : "pieces", total.drafts));
+                   say(CutListPhrase::them_draft_to_order_by, line, total.pieces,
+                       total.pieces == 1 ? say(CutListPhrase::piece) : say(CutListPhrase::pieces),
+                       total.drafts));
     else if (total.pieces == 0)
-      page.wrapped(std::string(18, ' '), line + ": no piece of known length");
+      page.wrapped(std::string(18, ' '), say(CutListPhrase::no_piece_known_length, line));
     else
       page.wrapped(fmt::format("  {}  ", padded_left(format_tenths(total.length) + " mm", 14)),
                    fmt::format("{} m, {}: {}, {} {}", format_fixed(total.length.length().metres(), 2),
                                format_feet_inches(total.length.length()), line, total.pieces,
-                               total.pieces == 1 ? "piece" : "pieces"));
+                               total.pieces == 1 ? say(CutListPhrase::piece) : say(CutListPhrase::pieces)));
     for (const ListedPiece* listed : total.not_summed)
       page.wrapped("                  ",
-                   fmt::format("not in it: {}, whose length is {}", listed->piece->name,
-                               listed->sum.unknown ? listed->x() : "incomplete"));
+                   say(CutListPhrase::not_in_it_whose_length, listed->piece->name,
+                       listed->sum.unknown ? listed->x() : say(CutListPhrase::incomplete)));
   }
-  page.wrapped(
-      "  ",
-      "Each is the sum of the printed cut lengths. Spare, loss at the saw and whole spools are not in "
-      "it.");
+  page.wrapped("  ", say(CutListPhrase::each_is_sum_printed_cut));
 }
 
 } // namespace
@@ -205,16 +192,17 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
     page.line("   " + piece.name);
   // Marks are what a knife goes by: there are none while the piece is a draft.
   if (!listed.may_be_cut())
-    page.wrapped("   marks         ", "none while it is a DRAFT");
+    page.wrapped(say(CutListPhrase::marks_behind), say(CutListPhrase::none_while_it_is_draft));
   else
     print_marks(checked.rig(), listed, page);
   if (piece.bench.dry_fit && listed.may_be_cut()) {
     const bool spliced = piece.upper.splice || piece.lower.splice;
     page.wrapped(
-        "   dry fit    ",
-        format_total(piece.bench.dry_fit->unknown, printed_dry_fit(listed.sum, piece), listed.x()) +
-            " mm bearing to bearing, " +
-            (spliced ? "eyes formed and nothing buried" : "the ends laid beside the line at their marks"));
+        say(CutListPhrase::dry_fit),
+        say(CutListPhrase::mm_bearing_to_bearing,
+            format_total(piece.bench.dry_fit->unknown, printed_dry_fit(listed.sum, piece), listed.x()),
+            (spliced ? say(CutListPhrase::eyes_formed_and_nothing_buried)
+                     : say(CutListPhrase::ends_laid_beside_line_at))));
   }
   if (listed.may_be_cut())
     print_hand_check(listed, page);
@@ -222,16 +210,17 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
     print_range(checked.derived(), *found, page);
   if (piece.not_counted.empty())
     return;
-  page.wrapped("   not in it  ", joined(say_each(checked.rig(), piece.not_counted), Join::semicolon));
+  page.wrapped(say(CutListPhrase::not_in_it),
+               joined(say_each(checked.rig(), piece.not_counted), Join::semicolon));
 }
 
 std::string cut_list_text(const CheckedRig& checked, const std::vector<CutListBlock>& blocks) {
   TextPage page;
-  begin_text("CUT LIST", checked, page);
+  begin_text(say(CutListPhrase::cut_list_capitals), checked, page);
   print_draft(checked, page);
   print_cautions(page);
   if (blocks.empty()) {
-    page.line("There is nothing to cut: no stay of this rig has a line.");
+    page.line(say(CutListPhrase::there_is_nothing_to_cut));
     return page.text();
   }
   print_rules(blocks, page);

@@ -8,6 +8,7 @@
 #include "calculate/joints/articulation.hpp"
 #include "model/fact_name.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/dry_fit_card_words.hpp"
 
 #include <fmt/format.h>
 
@@ -31,13 +32,16 @@ std::string position_words(const StayFit& fit, const TakeUp& adjuster, Position 
   const bool closed = position == Position::closed;
   const Length travel = closed ? adjuster.to_tighten : adjuster.to_slacken;
   if (const std::string turns = format_turns(travel, adjuster.travel_per_turn); !turns.empty())
-    words += fmt::format(", {} turns {}", turns, closed ? "in" : "out");
+    words += say(DryFitCardPhrase::turns, turns,
+                 closed ? say(DryFitCardPhrase::in) : say(DryFitCardPhrase::out));
   return words;
 }
 
 FitRow fit_row(const StayFit& fit, Position position) {
   FitRow row;
-  row.position = position == Position::set ? "as set" : position == Position::closed ? "closed" : "open";
+  row.position = position == Position::set      ? say(DryFitCardPhrase::as_set)
+                 : position == Position::closed ? say(DryFitCardPhrase::closed)
+                                                : say(DryFitCardPhrase::open);
   row.adjusters = joined(fit.of_stay->adjusters, "; ",
                          [&](const TakeUp& adjuster) { return position_words(fit, adjuster, position); });
   const CardPiece& card = fit.free();
@@ -79,37 +83,39 @@ bool rigged_lying(const Stay& stay) {
   return fact_text(stay.particulars, fact_names.rigged) == "mast-down";
 }
 
+/// Whether its bench card closes the end aloft before the cord is laid along it.
+bool closed_first(const CardPiece& card) {
+  return card.cord && card.closed_aloft();
+}
+
 void add_head(const StayFit& fit, PageFlow& page) {
   const CardPiece& card = fit.free();
-  page.text("DRY FIT   " + fit.stay->name, {.size = 6.5, .bold = true, .indent = 0.0});
+  page.text(say(DryFitCardPhrase::dry_fit, fit.stay->name), {.size = 6.5, .bold = true, .indent = 0.0});
   page.text(fmt::format("{}{}: {}", fit.stay->title.empty() ? "" : fit.stay->title + ", ",
                         side_words(fit.stay->side), card.stamp),
             {.size = 4.2, .bold = true, .indent = 0.0});
   if (fit.draft())
-    add_not_yet("HANG", fit.draft_reasons, page, 9.0);
-  page.text(fmt::format("{} Lengths in {}.{}{}",
-                        card.state == PieceState::on_record ? card.state_line + "."
-                                                            : "Nothing is cut, pressed or buried yet.",
-                        unit_words(card.unit), card.unit.remark.empty() ? "" : " ", card.unit.remark),
+    add_not_yet(say(DryFitCardPhrase::hang), fit.draft_reasons, page, 9.0);
+  page.text(say(DryFitCardPhrase::lengths_in,
+                card.state == PieceState::on_record ? card.state_line + "."
+                : closed_first(card)                ? say(DryFitCardPhrase::end_aloft_is_closed_first)
+                                                    : say(DryFitCardPhrase::nothing_is_cut_pressed_or),
+                unit_words(card.unit), card.unit.remark.empty() ? "" : " ", card.unit.remark),
             plain);
   if (rigged_lying(*fit.stay)) {
-    page.notice(
-        "Made with the mast down: lay the mast on trestles, hang the stay on it there and set it up before "
-        "the mast goes up. Nobody goes aloft for it.",
-        {.size = 3.0, .bold = true, .indent = 0.0});
+    page.notice(say(DryFitCardPhrase::made_with_mast_down_lay), {.size = 3.0, .bold = true, .indent = 0.0});
     return;
   }
-  page.notice(
-      "Aloft: two lines, a harness, a second person on deck, nobody below. One stay at a time, and only "
-      "when something else holds the mast. No pin of a loaded stay is drawn.",
-      {.size = 3.0, .bold = true, .indent = 0.0});
+  page.notice(say(DryFitCardPhrase::aloft_two_lines_harness_second),
+              {.size = 3.0, .bold = true, .indent = 0.0});
 }
 
 std::string line_words(const CardPiece& card) {
   return fmt::format("{}: {}, {}; {}{}", card.piece->name, card.line->construction.text,
                      card.line->size.name,
-                     card.rope() ? "eyes formed at their marks and seized, tails outside"
-                                 : "terminals laid beside it at their marks, nothing pressed",
+                     card.rope()          ? say(DryFitCardPhrase::eyes_formed_at_their_marks)
+                     : closed_first(card) ? say(DryFitCardPhrase::closed_aloft_laid_below)
+                                          : say(DryFitCardPhrase::terminals_laid_beside_it_at),
                      led_by(": ", tails_words(card)));
 }
 
@@ -120,19 +126,23 @@ std::string end_of(const StayFit& fit, WhichEnd where) {
 
 void add_stack(const StayFit& fit, PageFlow& page) {
   page.heading(fit.stay->path.size() < 2
-                   ? std::string("Hang, from aloft to deck")
-                   : fmt::format("Hang, from the {} to the {}",
-                                 place_words(*fit.rig, (*fit.rig)[fit.stay->path.front().point]),
-                                 place_words(*fit.rig, (*fit.rig)[fit.stay->path.back().point])),
+                   ? say(DryFitCardPhrase::hang_from_aloft_to_deck)
+                   : say(DryFitCardPhrase::hang_from_to,
+                         place_words(*fit.rig, (*fit.rig)[fit.stay->path.front().point]),
+                         place_words(*fit.rig, (*fit.rig)[fit.stay->path.back().point])),
                4.0);
-  FlowTable table{.columns = {{"what", 6.0}, {"set to", 1.7}, {"in", 0.6}, {"fast", 0.9}},
+  FlowTable table{.columns = {{say(DryFitCardPhrase::what), 6.0},
+                              {say(DryFitCardPhrase::set_to), 1.7},
+                              {say(DryFitCardPhrase::in), 0.6},
+                              {say(DryFitCardPhrase::fast), 0.9}},
                   .size = 3.0,
                   .gutter = card_gutter};
   std::size_t piece = 0;
   for (const StackItem& item : fit.stay->stack) {
     const FlowCell tick{.text = "", .bold = false, .tick = true, .rule = false};
     if (item.kind == StackItem::Kind::line) {
-      const std::string words = piece < fit.pieces.size() ? line_words(fit.pieces[piece]) : "line";
+      const std::string words =
+          piece < fit.pieces.size() ? line_words(fit.pieces[piece]) : say(DryFitCardPhrase::line);
       ++piece;
       table.rows.push_back({{.text = words, .bold = true}, {.text = ""}, tick, {.text = ""}});
       continue;
@@ -147,44 +157,62 @@ void add_stack(const StayFit& fit, PageFlow& page) {
   page.table(table);
 }
 
+/// How much longer the line hangs than it will be: what its splices take when they are buried.
+std::optional<CardLength> to_be_buried(const StayFit& fit) {
+  const CardPiece& card = fit.free();
+  if (!card.rope() || !card.has_dry_fit)
+    return std::nullopt;
+  const CardLength more = card.dry_fit - card.body;
+  return more.parts > 0 ? std::optional(more) : std::nullopt;
+}
+
 void add_bearings(const StayFit& fit, PageFlow& page) {
   const CardUnit& unit = fit.free().unit;
-  page.heading("From bearing to bearing of the line, hand-tight", 4.0);
-  FlowTable table{.columns = {{"adjuster", 1.2}, {"its length", 3.2}, {"line", 2.0, true}, {"found", 2.2}},
+  const auto slack = to_be_buried(fit);
+  page.heading(slack ? say(DryFitCardPhrase::from_bearing_to_bearing_pulled)
+                     : say(DryFitCardPhrase::from_bearing_to_bearing_line),
+               4.0);
+  FlowTable table{.columns = {{say(DryFitCardPhrase::adjuster), 1.2},
+                              {say(DryFitCardPhrase::its_length), 3.2},
+                              {say(DryFitCardPhrase::line), 2.0, true},
+                              {say(DryFitCardPhrase::found), 2.2}},
                   .size = 3.4,
                   .gutter = card_gutter};
   const FlowCell rule{.text = "", .bold = false, .tick = false, .rule = true};
   for (const FitRow& row : fit.rows)
     table.rows.push_back(
-        {{.text = fit.of_stay->adjusters.empty() ? "none" : row.position},
+        {{.text = fit.of_stay->adjusters.empty() ? say(DryFitCardPhrase::none) : row.position},
          {.text = row.adjusters},
-         {.text = row.of_bearings ? card_amount(unit, *row.of_bearings) : "not known", .bold = true},
+         {.text = row.of_bearings ? card_amount(unit, *row.of_bearings) : say(DryFitCardPhrase::not_known),
+          .bold = true},
          rule});
   for (const CardPiece& card : fit.pieces)
     if (&card != &fit.free())
-      table.rows.push_back({{.text = fmt::format("piece {} of {}", card.piece->number, card.piece->of)},
-                            {.text = "has a length of its own"},
-                            {.text = card.has_dry_fit ? card.amount(card.dry_fit) : "not known"},
-                            rule});
+      table.rows.push_back(
+          {{.text = say(DryFitCardPhrase::piece_of, card.piece->number, card.piece->of)},
+           {.text = say(DryFitCardPhrase::has_length_its_own)},
+           {.text = card.has_dry_fit ? card.amount(card.dry_fit) : say(DryFitCardPhrase::not_known)},
+           rule});
   page.table(table);
+  if (slack) {
+    const std::string amount = card_amount(unit, *slack);
+    page.text(fit.of_stay->adjusters.empty() ? say(DryFitCardPhrase::hangs_slack, amount)
+                                             : say(DryFitCardPhrase::hangs_slack_with_adjuster, amount),
+              {.size = 3.2, .bold = true, .indent = 0.0});
+  }
   if (!fit.of_stay->adjusters.empty())
-    page.text(
-        "Each row: the line that just hangs with the adjuster so. Longer than \"closed\" it cannot be made "
-        "tight; under \"open\" it does not reach.",
-        small);
+    page.text(slack ? say(DryFitCardPhrase::each_row_line_when_buried, card_amount(unit, *slack))
+                    : std::string(say(DryFitCardPhrase::each_row_line_that_just)),
+              small);
   if (fit.free().cut.unknown)
     page.text(joined(x_words(fit.free()), " "), small);
   if (const auto& first = fit.of_stay->first_fit; first && first->short_by)
-    page.text(
-        fmt::format("Spliced: {} at first fit, {} after setting; the splices give {} back as they set, "
-                    "and until then the adjuster gives it out.",
-                    card_amount(unit, fit.free().body - unit.round(*first->short_by)),
-                    card_amount(unit, fit.free().body), card_amount(unit, unit.round(*first->short_by))),
-        small);
-  if (!fit.free().has_dry_fit)
-    page.text("The lengths wait for what is missing above; hang it all the same and write down what you "
-              "find.",
+    page.text(say(DryFitCardPhrase::spliced_at_first_fit_after,
+                  card_amount(unit, fit.free().body - unit.round(*first->short_by)),
+                  card_amount(unit, fit.free().body), card_amount(unit, unit.round(*first->short_by))),
               small);
+  if (!fit.free().has_dry_fit)
+    page.text(say(DryFitCardPhrase::lengths_wait_for_what_is), small);
 }
 
 /// What the stay holds, and what can fall while it is off.
@@ -192,19 +220,18 @@ void add_parting(const StayFit& fit, PageFlow& page) {
   const std::vector<std::string> words = parting_words(*fit.rig, fit.of_stay->stay);
   if (words.empty())
     return;
-  page.text("While it is off, or if it parts: " + joined(words, " "), plain);
-  page.to_write("Held meanwhile by:", plain);
+  page.text(say(DryFitCardPhrase::while_it_is_off_or, joined(words, " ")), plain);
+  page.to_write(say(DryFitCardPhrase::held_meanwhile_by), plain);
 }
 
 /// What swings at one end: "toggle-12 swings free both ways, fore and aft and athwart."
 std::string swing_words(const StayFit& fit, WhichEnd where) {
   const auto found = articulation(*fit.rig, *fit.stay, where);
   if (found && found->swings)
-    return *found->swings + " swings free both ways, fore and aft and athwart.";
+    return say(DryFitCardPhrase::swings_free_both_ways_fore, *found->swings);
   if (found)
-    return "nothing is stated that swings both ways: move it fore and aft and athwart, and see what "
-           "binds.";
-  return "the hardware follows the line both ways, fore and aft and athwart, and nothing binds.";
+    return say(DryFitCardPhrase::nothing_is_stated_that_swings);
+  return say(DryFitCardPhrase::hardware_follows_line_both_ways);
 }
 
 /// To look at what swings at each end, in one sentence where the same is said of both.
@@ -216,7 +243,7 @@ void add_swings(const StayFit& fit, PageFlow& page) {
   const std::string upper = swing_words(fit, WhichEnd::upper);
   const std::string lower = swing_words(fit, WhichEnd::lower);
   if (upper == lower)
-    return tick("at both ends", upper);
+    return tick(say(DryFitCardPhrase::at_both_ends), upper);
   tick(end_of(fit, WhichEnd::upper), upper);
   tick(end_of(fit, WhichEnd::lower), lower);
 }
@@ -225,70 +252,57 @@ std::string screw_words(const StayFit& fit, const TakeUp& adjuster) {
   const CardPiece& card = fit.free();
   const std::string& name = (*fit.rig)[adjuster.part].name;
   if (!adjuster.engaged)
-    return name + ", thread left in the body, each stud (not stated); found:";
+    return say(DryFitCardPhrase::thread_left_in_body_each, name);
   std::string words =
-      fmt::format("{}, thread left in the body, each stud: {}", name, card.amount(*adjuster.engaged));
+      say(DryFitCardPhrase::thread_left_in_body_each_stud, name, card.amount(*adjuster.engaged));
   if (adjuster.least_engagement)
-    words += fmt::format(", at least {}", card.amount(*adjuster.least_engagement));
-  return words + "; found:";
+    words += say(DryFitCardPhrase::at_least, card.amount(*adjuster.least_engagement));
+  return say(DryFitCardPhrase::found_colon, words);
 }
 
 void add_looks(const StayFit& fit, PageFlow& page) {
-  page.heading("Look at", 4.0);
-  page.tick("Every pin goes in by hand to its head, and its split pin or ring through it.", plain);
-  page.tick(
-      fmt::format(
-          "Look along the stay {} and {}, from ahead and from the side: it pulls in line with what it "
-          "is pinned to, and bends neither.",
-          end_of(fit, WhichEnd::upper), end_of(fit, WhichEnd::lower)),
-      plain);
+  page.heading(say(DryFitCardPhrase::look_at), 4.0);
+  page.tick(say(DryFitCardPhrase::every_pin_goes_in_by), plain);
+  page.tick(say(DryFitCardPhrase::look_along_stay_and_from, end_of(fit, WhichEnd::upper),
+                end_of(fit, WhichEnd::lower)),
+            plain);
   add_swings(fit, page);
   if (fit.stay->path.size() > 2)
-    page.tick("At each tip it lies where it will lie, with nothing under it and nothing sharp beside it.",
-              plain);
+    page.tick(say(DryFitCardPhrase::at_each_tip_it_lies), plain);
   if (fit.free().rope())
-    page.tick("Each eye lies in its seat all round, and its throat is clear of the edge.", plain);
+    page.tick(say(DryFitCardPhrase::each_eye_lies_in_its), plain);
   for (const TakeUp& adjuster : fit.of_stay->adjusters)
     if (adjuster.travel_per_turn)
       page.to_write(screw_words(fit, adjuster), plain);
 }
 
-void add_found(PageFlow& page) {
-  page.to_write("Adjuster when hand-tight: length, or turns from closed:", plain);
-  page.to_write("Pull, temperature, afloat or ashore, wind:", plain);
-  page.to_write("Hung by; looked at a second time by; day:", plain);
+void add_found(const StayFit& fit, PageFlow& page) {
+  page.to_write(to_be_buried(fit) ? say(DryFitCardPhrase::line_pulled_straight_and_slack)
+                                  : say(DryFitCardPhrase::adjuster_when_hand_tight_length),
+                plain);
+  page.to_write(say(DryFitCardPhrase::pull_temperature_afloat_or_ashore), plain);
+  page.to_write(say(DryFitCardPhrase::hung_by_looked_at_second), plain);
 }
 
 void add_last_words(PageFlow& page) {
-  page.text("This card follows from the rig file and nothing else. Local rules and a licensed professional "
-            "rigger come before it.",
-            {.size = 2.8, .bold = false, .indent = 0.0});
+  page.text(say(DryFitCardPhrase::this_card_follows_from_rig), {.size = 2.8, .bold = false, .indent = 0.0});
 }
 
 void add_mends(const StayFit& fit, PageFlow& page) {
   const CardPiece& card = fit.free();
-  page.heading("When it does not come where it should", 4.0);
+  page.heading(say(DryFitCardPhrase::when_it_does_not_come), 4.0);
   constexpr TextLook look{.size = 2.8, .bold = false, .indent = 0.0};
-  page.text(std::string(
-                card.state == PieceState::on_record ? "" : "Nothing is cut, so all can still be mended. ") +
-                "Look for the cause before you move a mark: a part that was left out or put in twice, an "
-                "adjuster "
-                "set otherwise, another hole, the reading. Put the number right in the rig file and print "
-                "the cards "
-                "again.",
+  page.text(say(DryFitCardPhrase::look_for_cause_before_you,
+                card.state == PieceState::on_record ? "" : say(DryFitCardPhrase::nothing_is_cut_so_all)),
             look);
   const std::string left = fit.of_stay->adjusters.empty()
-                               ? "The stay has no adjuster."
-                               : fmt::format("From its setting the adjuster takes up {} and gives out {}.",
-                                             card.amount(fit.to_tighten), card.amount(fit.to_slacken));
-  page.text(
-      fmt::format("After cutting. {} Too long beyond that: one end is made again{}. Too short beyond "
-                  "that: a toggle or a link may fill the gap if it is strong enough and its pins fit; "
-                  "else a new piece. Nothing is spliced or joined in.",
-                  left,
-                  card.rope() ? ", with the whole bury"
-                              : "; a pressed terminal is cut off and not used again"),
-      look);
+                               ? say(DryFitCardPhrase::stay_has_no_adjuster)
+                               : say(DryFitCardPhrase::from_its_setting_adjuster_takes,
+                                     card.amount(fit.to_tighten), card.amount(fit.to_slacken));
+  page.text(say(DryFitCardPhrase::after_cutting_too_long_beyond, left,
+                card.rope() ? say(DryFitCardPhrase::with_whole_bury)
+                            : say(DryFitCardPhrase::pressed_terminal_is_cut_off)),
+            look);
   add_last_words(page);
 }
 
@@ -313,18 +327,13 @@ std::vector<StayFit> stay_fits(const CheckedRig& checked) {
 }
 
 std::vector<Drawing> fit_pages(const StayFit& fit, const std::string& boat, PaperSize size) {
-  PageFlow page(size, {.name = "Dry fit " + fit.stay->name,
+  PageFlow page(size, {.name = say(DryFitCardPhrase::dry_fit_begins, fit.stay->name),
                        .about = boat,
                        .draft = draft_lines(fit.draft_reasons),
                        .hatched = fit.draft()});
   add_head(fit, page);
   if (fit.draft()) {
-    add_release(
-        fit.draft_reasons,
-        "There is nothing to hang yet: the eyes are seized, or the terminals laid, at marks that may "
-        "still move. Look at tang, chainplate and pins, and read the stay in place. When all of the "
-        "above is in the rig file, print this card again.",
-        page);
+    add_release(fit.draft_reasons, say(DryFitCardPhrase::there_is_nothing_to_hang), page);
     add_parting(fit, page);
     add_last_words(page);
   } else {
@@ -332,18 +341,16 @@ std::vector<Drawing> fit_pages(const StayFit& fit, const std::string& boat, Pape
     add_bearings(fit, page);
     add_looks(fit, page);
     add_parting(fit, page);
-    add_found(page);
+    add_found(fit, page);
     add_mends(fit, page);
   }
-  return page.pages(
-      "Dry fit of " + fit.stay->name,
-      "What to hang before anything is cut, where its bearings should come, what to look at.");
+  return page.pages(say(DryFitCardPhrase::dry_fit_of, fit.stay->name),
+                    say(DryFitCardPhrase::what_to_hang_before_anything));
 }
 
 DryFitCard::DryFitCard()
-    : PagesBackend(
-          {"dry-fit-card", "dry-fit-cards", "Dry-fit cards",
-           "a page for each stay: what to hang before cutting, where it should come, what to see"}) {}
+    : PagesBackend({"dry-fit-card", "dry-fit-cards", say(DryFitCardPhrase::dry_fit_cards),
+                    say(DryFitCardPhrase::page_for_each_stay_what)}) {}
 
 std::vector<Drawing> DryFitCard::pages(const BackendRequest& request, const std::string&) const {
   const std::string boat = identity_words(request.checked);

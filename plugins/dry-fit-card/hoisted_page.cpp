@@ -3,6 +3,7 @@
 #include "backend/drawing/label_text.hpp"
 #include "backend/paper_words.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/dry_fit_card_words.hpp"
 #include "wording/say.hpp"
 
 #include <fmt/format.h>
@@ -97,48 +98,52 @@ std::string where_words(const StayFit& fit, const HoistedFit& hang, const HangBa
   const CardPiece& card = fit.free();
   if (const auto at = printed_height(fit, hang)) {
     const auto height = [&](Length high) { return card.amount(*at + card.unit.round(high)); };
-    return !band.from ? "under " + height(*band.to)
-           : !band.to ? "over " + height(*band.from)
-                      : height(*band.from) + " to " + height(*band.to);
+    return !band.from ? say(DryFitCardPhrase::under, height(*band.to))
+           : !band.to ? say(DryFitCardPhrase::over, height(*band.from))
+                      : say(DryFitCardPhrase::to, height(*band.from), height(*band.to));
   }
   if (band.mend == HangMend::right)
-    return "within " + card.amount(*band.to);
+    return say(DryFitCardPhrase::within, card.amount(*band.to));
   const bool lower = !band.from || *band.from < Length{};
   const auto& nearer = lower ? band.to : band.from;
   const auto& farther = lower ? band.from : band.to;
-  return (farther ? card.amount(magnitude(*nearer)) + " to " + card.amount(magnitude(*farther))
-                  : "over " + card.amount(magnitude(*nearer))) +
-         (lower ? " lower" : " higher");
+  return (farther
+              ? say(DryFitCardPhrase::to, card.amount(magnitude(*nearer)), card.amount(magnitude(*farther)))
+              : say(DryFitCardPhrase::over, card.amount(magnitude(*nearer)))) +
+         (lower ? say(DryFitCardPhrase::lower) : say(DryFitCardPhrase::higher));
 }
 
 std::string off_words(const StayFit& fit, const HangBand& band) {
   if (band.mend == HangMend::right)
-    return "RIGHT";
+    return say(DryFitCardPhrase::right);
   if (!band.from)
-    return "over " + on_card(fit, magnitude(*band.to)) + " long";
+    return say(DryFitCardPhrase::over_long, on_card(fit, magnitude(*band.to)));
   if (!band.to)
-    return "over " + on_card(fit, *band.from) + " short";
+    return say(DryFitCardPhrase::over_short, on_card(fit, *band.from));
   const bool is_short = *band.from >= Length{};
-  return "up to " + on_card(fit, is_short ? *band.to : magnitude(*band.from)) +
-         (is_short ? " short" : " long");
+  return say(DryFitCardPhrase::up_to, on_card(fit, is_short ? *band.to : magnitude(*band.from)),
+             (is_short ? say(DryFitCardPhrase::short_word) : say(DryFitCardPhrase::long_word)));
 }
 
 SideTable answers(const StayFit& fit, const HoistedFit& hang) {
   SideTable table({31.0, 27.0, column_width - 58.0});
-  table.heading({hang.hangs_at() ? "IT HANGS AT" : "IT HANGS", "SO IT IS", "DO"});
+  table.heading({hang.hangs_at() ? say(DryFitCardPhrase::it_hangs_at) : say(DryFitCardPhrase::it_hangs),
+                 say(DryFitCardPhrase::so_it_is), say(DryFitCardPhrase::do_word)});
   for (const HangBand& band : hang.bands)
     table.row({where_words(fit, hang, band), off_words(fit, band),
-               band.mend == HangMend::right ? "Sign below." : capital(say(*fit.rig, words_of(band))) + "."},
+               band.mend == HangMend::right ? say(DryFitCardPhrase::sign_below)
+                                            : capital(say(*fit.rig, words_of(band))) + "."},
               band.mend == HangMend::right);
   return table;
 }
 
 SideTable likely_slips(const StayFit& fit, const HoistedFit& hang) {
   SideTable table({20.0, column_width - 20.0});
-  table.heading({"OFF BY", "LIKELY SLIP"});
+  table.heading({say(DryFitCardPhrase::off_by), say(DryFitCardPhrase::likely_slip)});
   for (std::size_t i = 0; i < hang.slips.size() && i < most_slips; ++i)
     table.row({on_card(fit, hang.slips[i].off), capital(say(*fit.rig, hang.slips[i].words))});
-  table.row({"any other", capital(say(*fit.rig, HangPhrase::other_knot)) + ", or another stay's"});
+  table.row({say(DryFitCardPhrase::any_other),
+             say(DryFitCardPhrase::or_another_stays, capital(say(*fit.rig, HangPhrase::other_knot)))});
   return table;
 }
 
@@ -150,10 +155,8 @@ ShapeGroup sketch(const StayFit& fit, const HoistedFit& hang, double width, doub
   const ShapeStyle thin = line_of(0.3);
   const ShapeStyle later{.stroke_width = 0.4, .stroke_grey = 0.0, .dashes = {2.0, 1.0}, .fill_grey = {}};
   ShapeGroup group{.id = "",
-                   .title = "The hoisted dry fit",
-                   .description =
-                       "The piece on its halyard beside the pin aloft, its lower bearing above the "
-                       "pin below. Not to scale.",
+                   .title = say(DryFitCardPhrase::hoisted_dry_fit),
+                   .description = say(DryFitCardPhrase::piece_on_its_halyard_beside),
                    .children = {}};
   const double pins = 6.0;
   const double rope = width * 0.45;
@@ -176,21 +179,21 @@ ShapeGroup sketch(const StayFit& fit, const HoistedFit& hang, double width, doub
   group.add(LineShape{{pins, 4.0}, {pins, pin_below + 4.0}, thin, ""});
   pin(pins + 8.0, pin_aloft);
   group.add(LineShape{{pins, pin_aloft}, {pins + 8.0, pin_aloft}, heavy, ""});
-  group.add(text_at({pins + 2.0, pin_aloft - 3.0}, "pin aloft", size));
+  group.add(text_at({pins + 2.0, pin_aloft - 3.0}, say(DryFitCardPhrase::pin_aloft), size));
   group.add(LineShape{{pins + 10.0, pin_aloft}, {rope + 16.0, pin_aloft}, thin, ""});
   group.add(LineShape{{rope, 2.0}, {rope, hook}, heavy, ""});
-  group.add(text_at({rope + 2.0, 5.0}, "halyard", size));
+  group.add(text_at({rope + 2.0, 5.0}, say(DryFitCardPhrase::halyard), size));
   pin(rope, hook);
   eye(hook, bearing);
   group.add(LineShape{{rope - 3.0, hook + 10.0}, {rope + 3.0, hook + 10.0}, heavy, ""});
-  group.add(text_at({rope + 6.0, hook + 11.0}, "seizing", size));
+  group.add(text_at({rope + 6.0, hook + 11.0}, say(DryFitCardPhrase::seizing), size));
   group.add(LineShape{{rope, hook + 9.0}, {rope, bearing - 9.0}, heavy, ""});
   group.add(
       LineShape{{rope + 4.0, hook + 11.0}, {rope + 4.0, std::min(hook + 30.0, bearing - 13.0)}, later, ""});
-  group.add(
-      text_at({rope + 6.0, std::min(hook + 24.0, (hook + bearing) / 2.0 + 1.0)}, "tail, outside", size));
+  group.add(text_at({rope + 6.0, std::min(hook + 24.0, (hook + bearing) / 2.0 + 1.0)},
+                    say(DryFitCardPhrase::tail_outside), size));
   group.add(LineShape{{rope - 3.0, bearing - 10.0}, {rope + 3.0, bearing - 10.0}, heavy, ""});
-  group.add(text_at({rope + 6.0, bearing - 9.0}, "seizing", size));
+  group.add(text_at({rope + 6.0, bearing - 9.0}, say(DryFitCardPhrase::seizing), size));
   eye(bearing, hook);
   pin(rope, bearing);
   // The two amounts.
@@ -199,20 +202,21 @@ ShapeGroup sketch(const StayFit& fit, const HoistedFit& hang, double width, doub
   group.add(LineShape{{rope + 5.0, hook}, {rope + 16.0, hook}, thin, ""});
   group.add(
       text_at({measure + 2.0, hook - 5.5}, hang.gap ? on_card(fit, hang.gap->value) : "____", 4.0, true));
-  group.add(text_at({measure + 2.0, hook - 1.2}, "hoist gap", size));
+  group.add(text_at({measure + 2.0, hook - 1.2}, say(DryFitCardPhrase::hoist_gap), size));
   group.add(LineShape{{rope + 5.0, bearing}, {rope + 16.0, bearing}, thin, ""});
   group.add(LineShape{{measure, bearing}, {measure, pin_below}, thin, ""});
   group.add(LineShape{{pins + 10.0, pin_below}, {rope + 16.0, pin_below}, thin, ""});
   const auto at = printed_height(fit, hang);
   group.add(text_at({measure + 2.0, (bearing + pin_below) / 2.0}, at ? fit.free().amount(*at) : "____", 5.0,
                     true));
-  group.add(text_at({measure + 2.0, (bearing + pin_below) / 2.0 + 4.6}, "hangs at", size));
+  group.add(
+      text_at({measure + 2.0, (bearing + pin_below) / 2.0 + 4.6}, say(DryFitCardPhrase::hangs_at), size));
   // Where the hardware will stand, and the deck.
   group.add(RectangleShape{{pins + 12.0, bearing - 10.0, pins + 17.0, pin_below}, later, ""});
-  group.add(text_at({pins + 1.0, bearing - 13.0}, "hardware below", size));
+  group.add(text_at({pins + 1.0, bearing - 13.0}, say(DryFitCardPhrase::hardware_below), size));
   pin(rope, pin_below);
   group.add(LineShape{{0.0, pin_below + 4.0}, {width, pin_below + 4.0}, later, ""});
-  group.add(text_at({pins + 2.0, pin_below + 8.6}, "pin below; not to scale", size));
+  group.add(text_at({pins + 2.0, pin_below + 8.6}, say(DryFitCardPhrase::pin_below_not_to_scale), size));
   return group;
 }
 
@@ -230,13 +234,13 @@ void add_height(const StayFit& fit, const HoistedFit& hang, PageFlow& page) {
     box.add(RectangleShape{{0.0, 0.0, width, height}, line_of(0.9), ""});
     box.add(LineShape{{second - 3.0, 0.0}, {second - 3.0, height}, line_of(0.4), ""});
     box.add(LineShape{{third - 3.0, 0.0}, {third - 3.0, height}, line_of(0.4), ""});
-    box.add(text_at({3.0, 6.0}, "LOWER BEARING HANGS AT", 3.2, true));
+    box.add(text_at({3.0, 6.0}, say(DryFitCardPhrase::lower_bearing_hangs_at), 3.2, true));
     box.add(text_at({3.0, 16.0},
                     hangs              ? fit.free().amount(*hangs)
-                    : hang.without_gap ? "see the sum"
-                                       : "not known",
+                    : hang.without_gap ? say(DryFitCardPhrase::see_the_sum)
+                                       : say(DryFitCardPhrase::not_known),
                     8.0, true));
-    box.add(text_at({3.0, 21.5}, "from the pin below up to where the rope bears", 3.0));
+    box.add(text_at({3.0, 21.5}, say(DryFitCardPhrase::from_pin_below_up_to), 3.0));
     double y = 6.0;
     const auto sum_row = [&](const std::string& name, const std::string& amount, bool bold) {
       box.add(text_at({second, y}, name, sum_size, bold));
@@ -257,13 +261,15 @@ void add_height(const StayFit& fit, const HoistedFit& hang, PageFlow& page) {
       first = false;
     }
     if (!hang.gap)
-      sum_row("less the hoist gap", "____", false);
+      sum_row(say(DryFitCardPhrase::less_hoist_gap), "____", false);
     box.add(LineShape{{second, y - sum_size * 1.1}, {third - 6.0, y - sum_size * 1.1}, line_of(0.3), ""});
     y += 0.8;
-    sum_row("hangs at", hangs ? card_amount(unit, *hangs) : "____", true);
-    box.add(text_at({third, 6.0}, "Found", 3.2, true));
+    sum_row(say(DryFitCardPhrase::hangs_at), hangs ? card_amount(unit, *hangs) : "____", true);
+    box.add(text_at({third, 6.0}, say(DryFitCardPhrase::found_begins), 3.2, true));
     for (const double line : {13.0, 20.0}) {
-      box.add(text_at({third, line}, line < 14.0 ? "hoist gap" : "hangs at", 3.0));
+      box.add(text_at({third, line},
+                      line < 14.0 ? say(DryFitCardPhrase::hoist_gap) : say(DryFitCardPhrase::hangs_at),
+                      3.0));
       box.add(LineShape{{third + 15.0, line + 0.5}, {width - 2.0, line + 0.5}, line_of(0.2), ""});
     }
     into.add(placed(box, at, 1.0));
@@ -287,59 +293,44 @@ void add_two_columns(const StayFit& fit, const HoistedFit& hang, PageFlow& page)
 void add_notes(const StayFit& fit, const HoistedFit& hang, PageFlow& page) {
   const CardPiece& card = fit.free();
   if (card.cut.unknown)
-    page.text("X has no number, and this card needs none: both ends hang by the boat's own pins.",
-              note_look);
+    page.text(say(DryFitCardPhrase::x_has_no_number_and), note_look);
   if (!hang.not_known.empty())
-    page.text("Not known: " + card.spoken(hang.not_known) + ".", note_look);
+    page.text(say(DryFitCardPhrase::not_known_begins, card.spoken(hang.not_known)), note_look);
   if (!hang.gap)
-    page.text(
-        "Measure the hoist gap as it hangs, from the pin aloft down to the halyard's hold, and take it "
-        "off.",
-        note_look);
-  page.text(
-      fmt::format("Hung with all its hardware aloft. Within {} it is right{}. From its setting the "
-                  "adjuster takes up {} and gives out {}; what the dry fit uses of it is gone for later.",
-                  on_card(fit, hang.right),
-                  hang.gap && hang.gap->tolerance ? ", since the gap itself is known to no better" : "",
-                  card.amount(fit.to_tighten), card.amount(fit.to_slacken)),
-      note_look);
+    page.text(say(DryFitCardPhrase::measure_hoist_gap_as_it), note_look);
+  page.text(say(DryFitCardPhrase::hung_with_all_its_hardware, on_card(fit, hang.right),
+                hang.gap && hang.gap->tolerance ? say(DryFitCardPhrase::since_gap_itself_is_known) : "",
+                card.amount(fit.to_tighten), card.amount(fit.to_slacken)),
+            note_look);
   if (const auto& first = fit.of_stay->first_fit)
-    page.text(
-        first->short_by
-            ? fmt::format("Spliced, the stay has two lengths: at first fit {} short, after setting as "
-                          "worked out. The adjuster gives out {}.",
-                          on_card(fit, *first->short_by), on_card(fit, first->to_slacken))
-            : "Spliced, the stay is short at first fit until its splices have set; no test splice says "
-              "by how much.",
-        note_look);
+    page.text(first->short_by ? say(DryFitCardPhrase::spliced_stay_has_two_lengths,
+                                    on_card(fit, *first->short_by), on_card(fit, first->to_slacken))
+                              : say(DryFitCardPhrase::spliced_stay_is_short_at),
+              note_look);
 }
 
 void add_release(const StayFit& fit, const HoistedFit& hang, PageFlow& page) {
   constexpr TextLook loud{.size = 3.8, .bold = true, .indent = 0.0};
   if (const FoundHang* found = hang.latest())
-    page.notice(fmt::format("Dry fit{}{}: hung at {}, {} worked out. {}. {}",
-                            found->date.empty() ? "" : " of " + found->date,
-                            found->by.empty() ? "" : " by " + found->by, on_card(fit, found->hung),
-                            on_card(fit, found->should_hang), capital(say(*fit.rig, words_of(found->band))),
-                            !found->releases() ? std::string("NOT RELEASED: do not open the weave.")
-                            : fit.draft()
-                                ? fmt::format("NOT RELEASED: it waits, for {}: do not open the weave.",
-                                              reasons_counted(fit.draft_reasons))
-                                : std::string("RELEASED.")),
-                loud);
+    page.notice(
+        say(DryFitCardPhrase::dry_fit_hung_at_worked,
+            found->date.empty() ? "" : say(DryFitCardPhrase::of, found->date),
+            found->by.empty() ? "" : say(DryFitCardPhrase::by, found->by), on_card(fit, found->hung),
+            on_card(fit, found->should_hang), capital(say(*fit.rig, words_of(found->band))),
+            !found->releases() ? say(DryFitCardPhrase::not_released_do_not_open)
+            : fit.draft()
+                ? say(DryFitCardPhrase::not_released_it_waits_for, reasons_counted(fit.draft_reasons))
+                : say(DryFitCardPhrase::released)),
+        loud);
   else
-    page.notice("STOP. Open the weave only when it hangs right.", loud);
-  page.table({.columns = {{"hoisted by, day", 1.0},
-                          {"seen by a second person, day", 1.0},
-                          {"pull, temperature, wind", 1.0}},
+    page.notice(say(DryFitCardPhrase::stop_open_weave_only_when), loud);
+  page.table({.columns = {{say(DryFitCardPhrase::hoisted_by_day), 1.0},
+                          {say(DryFitCardPhrase::seen_by_second_person_day), 1.0},
+                          {say(DryFitCardPhrase::pull_temperature_wind), 1.0}},
               .rows = {{cell_to_write, cell_to_write, cell_to_write}},
               .size = 3.2,
               .gutter = card_gutter});
-  page.text(
-      "Before this: mark the piece by its bench card. After this: cut and splice by it. This card says "
-      "nothing of whether the rig is strong enough. Local rules and a licensed professional rigger come "
-      "before it.",
-      {.size = 2.8, .bold = false, .indent = 0.0});
+  page.text(say(DryFitCardPhrase::before_this_mark_piece_by), {.size = 2.8, .bold = false, .indent = 0.0});
 }
 
 } // namespace
@@ -348,38 +339,30 @@ std::vector<Drawing> hoisted_pages(const StayFit& fit, const std::string& boat, 
   if (!fit.of_stay->hoisted_fit || !fit.free().rope())
     return {};
   const HoistedFit& hang = *fit.of_stay->hoisted_fit;
-  PageFlow page(size, {.name = "Dry fit, hoisted " + fit.stay->name,
+  PageFlow page(size, {.name = say(DryFitCardPhrase::dry_fit_hoisted, fit.stay->name),
                        .about = boat,
                        .draft = draft_lines(fit.draft_reasons),
                        .hatched = fit.draft()});
-  page.text("DRY FIT, HOISTED   " + fit.stay->name, {.size = 6.0, .bold = true, .indent = 0.0});
+  page.text(say(DryFitCardPhrase::dry_fit_hoisted_capitals, fit.stay->name),
+            {.size = 6.0, .bold = true, .indent = 0.0});
   page.text(fmt::format("{}{}", fit.stay->title.empty() ? "" : fit.stay->title + ", ",
                         side_words(fit.stay->side)),
             {.size = 4.2, .bold = true, .indent = 0.0});
   if (fit.stay->path.size() >= 2)
-    page.text(fmt::format("The pin aloft is {}, the pin below {}.",
-                          where_words(*fit.rig, *fit.stay, WhichEnd::upper),
-                          where_words(*fit.rig, *fit.stay, WhichEnd::lower)),
+    page.text(say(DryFitCardPhrase::pin_aloft_is_pin_below,
+                  where_words(*fit.rig, *fit.stay, WhichEnd::upper),
+                  where_words(*fit.rig, *fit.stay, WhichEnd::lower)),
               line_look);
-  page.text(fmt::format(
-                "Eyes seized with their hardware in them. Nothing is cut, opened or buried. Lengths in {}.",
-                unit_words(fit.free().unit)),
-            line_look);
+  page.text(say(DryFitCardPhrase::eyes_seized_with_their_hardware, unit_words(fit.free().unit)), line_look);
   page.space(1.0);
   add_height(fit, hang, page);
   add_notes(fit, hang, page);
   page.space(2.0);
   add_two_columns(fit, hang, page);
-  page.notice(
-      "While it hangs: the old stay holds the mast and stays until the new one is loaded. One stay at a "
-      "time. Nobody below the piece: a seizing that slips drops all of it. Aloft: two lines, a harness, "
-      "a second person on deck.",
-      {.size = 3.0, .bold = true, .indent = 0.0});
+  page.notice(say(DryFitCardPhrase::while_it_hangs_old_stay), {.size = 3.0, .bold = true, .indent = 0.0});
   add_release(fit, hang, page);
-  return page.pages(
-      "Hoisted dry fit of " + fit.stay->name,
-      "How high the lower bearing should hang before the line is opened, and what it means when "
-      "it does not.");
+  return page.pages(say(DryFitCardPhrase::hoisted_dry_fit_begins, fit.stay->name),
+                    say(DryFitCardPhrase::how_high_lower_bearing_should));
 }
 
 } // namespace sheerpole

@@ -1,12 +1,11 @@
 #include "plugins/echo/echo.hpp"
 
 #include "backend/json/json.hpp"
+#include "wording/papers/index_words.hpp"
 namespace sheerpole {
 
 BackendDescription Echo::describe() const {
-  return {.name = "echo",
-          .summary = "the rig and all that was calculated, as a back end receives it",
-          .outputs = {"echo.json"}};
+  return {.name = "echo", .summary = say(IndexPhrase::rig_and_all_that_was), .outputs = {"echo.json"}};
 }
 
 OutputBundle Echo::generate(const BackendRequest& request) const {

@@ -6,6 +6,7 @@
 #include "backend/paper_words.hpp"
 #include "backend/tenths.hpp"
 #include "calculate/adjust/piece_history.hpp"
+#include "wording/papers/emergency_card_words.hpp"
 #include "wording/say.hpp"
 
 #include <fmt/format.h>
@@ -22,15 +23,10 @@ void add_not_compared(const SpareLine& spare, PageFlow& page) {
   if (spare.not_compared.empty() || spare.pieces.size() == 1)
     return;
   const std::string names = joined(spare.not_compared, ", ");
-  page.notice(
-      spare.none_compared()
-          ? fmt::format("Which is the longest is not known: {} are each X, without an estimate. Lay the "
-                        "cords side by side and carry for the longest X.",
-                        names)
-          : fmt::format("Not compared: {}. Each is X, without an estimate: lay its cord beside that of "
-                        "{} and carry for the longer.",
-                        names, spare.longest.piece->name),
-      {.size = 3.1, .bold = true, .indent = 0.0});
+  page.notice(spare.none_compared()
+                  ? say(EmergencyCardPhrase::which_is_longest_is_not, names)
+                  : say(EmergencyCardPhrase::not_compared_each_is_x, names, spare.longest.piece->name),
+              {.size = 3.1, .bold = true, .indent = 0.0});
 }
 
 /// Other pieces that are drafts: what is carried may be too short for them.
@@ -39,37 +35,35 @@ void add_others_waiting(const SpareLine& spare, PageFlow& page) {
     return card.draft() && card.piece != spare.longest.piece ? card.piece->name : std::string();
   });
   if (!names.empty())
-    page.notice(fmt::format("{} to be cut, and not compared: {}. See the bench cards.", not_yet, names),
+    page.notice(say(EmergencyCardPhrase::to_be_cut_and_not, not_yet(), names),
                 {.size = 3.1, .bold = true, .indent = 0.0});
 }
 
 void add_head(const SpareLine& spare, PageFlow& page) {
   const CardPiece& card = spare.longest;
-  page.text("EMERGENCY   " + card.line->name, {.size = 6.5, .bold = true, .indent = 0.0});
-  page.text(fmt::format("{}, {}, for any stay of it; made for {}, {}", card.line->construction.text,
-                        card.line->size.name,
-                        spare.none_compared()        ? "one of them"
-                        : spare.not_compared.empty() ? "the longest"
-                                                     : "the longest that is known",
-                        card.piece->name),
+  page.text(say(EmergencyCardPhrase::emergency, card.line->name),
+            {.size = 6.5, .bold = true, .indent = 0.0});
+  page.text(say(EmergencyCardPhrase::for_any_stay_it_made, card.line->construction.text,
+                card.line->size.name,
+                spare.none_compared()        ? say(EmergencyCardPhrase::one_of_them)
+                : spare.not_compared.empty() ? say(EmergencyCardPhrase::the_longest)
+                                             : say(EmergencyCardPhrase::longest_that_is_known),
+                card.piece->name),
             {.size = 3.8, .bold = true, .indent = 0.0});
   if (card.draft()) {
-    add_not_yet("CARRY", card.draft_reasons, page, 7.5);
+    add_not_yet(say(EmergencyCardPhrase::carry), card.draft_reasons, page, 7.5);
   } else {
-    page.text(fmt::format("CARRY  {}", card.amount_of_stay(spare.to_carry)),
+    page.text(say(EmergencyCardPhrase::carry_capitals, card.amount_of_stay(spare.to_carry)),
               {.size = 7.5, .bold = true, .indent = 0.0});
-    page.text(fmt::format("{} for {} and {} to make one end twice. Lengths in {}.{}{}",
-                          card.amount_of_stay(card.cut), card.piece->name, card.amount(spare.end_again),
-                          unit_words(card.unit), card.unit.remark.empty() ? "" : " ", card.unit.remark),
+    page.text(say(EmergencyCardPhrase::for_and_to_make_one, card.amount_of_stay(card.cut), card.piece->name,
+                  card.amount(spare.end_again), unit_words(card.unit), card.unit.remark.empty() ? "" : " ",
+                  card.unit.remark),
               plain);
   }
   add_not_compared(spare, page);
   add_others_waiting(spare, page);
-  page.notice(
-      "First the mast: halyards to the rail or the plates, sheets eased, nobody under it. A stay that "
-      "carries load is not opened. Going aloft at sea can kill; whether anyone goes is the skipper's "
-      "to decide.",
-      {.size = 3.1, .bold = true, .indent = 0.0});
+  page.notice(say(EmergencyCardPhrase::first_mast_halyards_to_rail),
+              {.size = 3.1, .bold = true, .indent = 0.0});
 }
 
 /// What hangs there is as long as it came out; a spare is made to the body in the table.
@@ -77,22 +71,24 @@ std::string on_record_words(const CardPiece& card) {
   std::string words = fmt::format("{}: {}.", card.piece->name, card.state_line);
   if (const auto out = came_out(*card.rig, *card.of_stay))
     words +=
-        fmt::format(" It came out {} {} than this body, so it hangs with {} set {} than stated; take the "
-                    "body with it set as stated.",
-                    card.amount(magnitude(out->longer)), out->longer > Length{} ? "longer" : "shorter",
-                    (*card.rig)[card.of_stay->adjusters.front().part].name,
-                    out->longer > Length{} ? "shorter" : "longer");
+        say(EmergencyCardPhrase::it_came_out_than_this, card.amount(magnitude(out->longer)),
+            out->longer > Length{} ? say(EmergencyCardPhrase::longer) : say(EmergencyCardPhrase::shorter),
+            (*card.rig)[card.of_stay->adjusters.front().part].name,
+            out->longer > Length{} ? say(EmergencyCardPhrase::shorter) : say(EmergencyCardPhrase::longer));
   return words;
 }
 
 void add_pieces(const SpareLine& spare, PageFlow& page) {
-  page.heading("Bodies, bearing to bearing, of the stays of this line", 3.8);
-  FlowTable table{.columns = {{"stay", 2.4}, {"body", 3.2, true}, {"aloft", 2.0}, {"below", 2.0}},
+  page.heading(say(EmergencyCardPhrase::bodies_bearing_to_bearing_stays), 3.8);
+  FlowTable table{.columns = {{say(EmergencyCardPhrase::stay), 2.4},
+                              {say(EmergencyCardPhrase::body), 3.2, true},
+                              {say(EmergencyCardPhrase::aloft), 2.0},
+                              {say(EmergencyCardPhrase::below), 2.0}},
                   .size = 2.7,
                   .gutter = card_gutter};
   for (const CardPiece& card : spare.pieces)
     table.rows.push_back({{.text = card.piece->name, .bold = card.piece == spare.longest.piece},
-                          {.text = card.draft() ? std::string(not_yet) : card.amount_of_stay(card.body)},
+                          {.text = card.draft() ? not_yet() : card.amount_of_stay(card.body)},
                           {.text = card.piece->upper.part_name(*card.rig)},
                           {.text = card.piece->lower.part_name(*card.rig)}});
   page.table(table);
@@ -105,10 +101,10 @@ void add_pieces(const SpareLine& spare, PageFlow& page) {
     return x_of_stay(card.stay->name) + " = " +
            (card.cord && reading_of_x(*card.stay, *card.of_stay) != nullptr
                 ? card.cord->where
-                : "pin to pin, no reading states it yet");
+                : say(EmergencyCardPhrase::pin_to_pin_no_reading));
   });
   if (!kept.empty())
-    page.text("From the upper end U of a cord to its knot L: " + kept + ".", small);
+    page.text(say(EmergencyCardPhrase::from_upper_end_u_cord, kept), small);
 }
 
 void add_second_end(const SpareLine& spare, FlowTable& table) {
@@ -121,11 +117,11 @@ void add_second_end(const SpareLine& spare, FlowTable& table) {
 
 void add_marks(const SpareLine& spare, PageFlow& page) {
   const CardPiece& card = spare.longest;
-  page.heading("Marks: aloft, made at home, from its cut end; below, aboard, from the first bearing", 3.8);
-  FlowTable table{.columns = {{"mark", 4.0},
-                              {"from the cut end", 2.2, true},
-                              {"from the bearing", 2.2, true},
-                              {"done", 0.9}},
+  page.heading(say(EmergencyCardPhrase::marks_aloft_made_at_home), 3.8);
+  FlowTable table{.columns = {{say(EmergencyCardPhrase::mark), 4.0},
+                              {say(EmergencyCardPhrase::from_cut_end), 2.2, true},
+                              {say(EmergencyCardPhrase::from_the_bearing), 2.2, true},
+                              {say(EmergencyCardPhrase::done), 0.9}},
                   .size = 3.0,
                   .gutter = card_gutter};
   for (const CardMark& mark : spare.first)
@@ -135,46 +131,44 @@ void add_marks(const SpareLine& spare, PageFlow& page) {
                           cell_to_tick});
   add_second_end(spare, table);
   page.table(table);
-  page.text("The body is the length from bearing to bearing by the messenger cord, with the adjuster as "
-            "stated. The "
-            "marks of the end below are for the parts of the longest stay; other parts have other marks.",
-            small);
+  page.text(say(EmergencyCardPhrase::body_is_length_from_bearing), small);
   for (const std::string& unknown : say_each(*card.rig, card.piece->bench.not_known))
-    page.text("No mark: " + unknown, small);
+    page.text(say(EmergencyCardPhrase::no_mark, unknown), small);
   if (const std::string tails = tails_words(card); !tails.empty())
-    page.text("Buried: " + tails + ".", small);
+    page.text(say(EmergencyCardPhrase::buried, tails), small);
   if (cut_nothing(card))
-    page.text("The stay itself is made of all that was in hand, and nothing was cut off. The spare has the "
-              "same burys.",
-              small);
+    page.text(say(EmergencyCardPhrase::stay_itself_is_made_all), small);
 }
 
 /// A wire that is closed at one end already is measured from that mouth.
 void add_wire_marks(const SpareLine& spare, PageFlow& page) {
   if (spare.second.empty())
     return;
-  page.heading("Marks of the end below, from the mouth of the closed end", 3.8);
-  FlowTable table{.columns = {{"mark", 4.0}, {"", 0.2}, {"from the mouth aloft", 3.0, true}, {"done", 0.9}},
+  page.heading(say(EmergencyCardPhrase::marks_end_below_from_mouth), 3.8);
+  FlowTable table{.columns = {{say(EmergencyCardPhrase::mark), 4.0},
+                              {"", 0.2},
+                              {say(EmergencyCardPhrase::from_mouth_aloft), 3.0, true},
+                              {say(EmergencyCardPhrase::done), 0.9}},
                   .size = 3.0,
                   .gutter = card_gutter};
   add_second_end(spare, table);
   page.table(table);
 }
 
-void add_steps(const char* heading, const std::vector<std::string>& steps, PageFlow& page) {
+void add_steps(PhraseText heading, const std::vector<std::string>& steps, PageFlow& page) {
   page.heading(heading, 3.8);
   for (const std::string& step : steps)
     page.tick(step, plain);
 }
 
 void add_terminals(const SpareLine& spare, PageFlow& page) {
-  page.heading("Terminals of this file that take this wire", 3.8);
-  FlowTable table{.columns = {{"part", 4.4},
-                              {"wire", 1.6},
-                              {"goes in", 1.3, true},
-                              {"thread", 1.7},
-                              {"in hand", 0.9, true},
-                              {"closed by hand", 1.5}},
+  page.heading(say(EmergencyCardPhrase::terminals_this_file_that_take), 3.8);
+  FlowTable table{.columns = {{say(EmergencyCardPhrase::part), 4.4},
+                              {say(EmergencyCardPhrase::wire), 1.6},
+                              {say(EmergencyCardPhrase::goes_in), 1.3, true},
+                              {say(EmergencyCardPhrase::thread), 1.7},
+                              {say(EmergencyCardPhrase::in_hand), 0.9, true},
+                              {say(EmergencyCardPhrase::closed_by_hand), 1.5}},
                   .size = 2.7,
                   .gutter = card_gutter};
   for (const SpareTerminal& terminal : spare_terminals(spare))
@@ -185,24 +179,15 @@ void add_terminals(const SpareLine& spare, PageFlow& page) {
                           {.text = terminal.in_hand},
                           cell_to_tick});
   if (table.rows.empty())
-    page.text("The file states none.", small);
+    page.text(say(EmergencyCardPhrase::file_states_none), small);
   else
     page.table(table);
-  page.text(
-      "A terminal that needs a press cannot be closed aboard. Tick those that close by hand, and carry "
-      "two of them with what their maker says they need: cones, sealing, spanners. The file does not "
-      "say it.",
-      small);
+  page.text(say(EmergencyCardPhrase::terminal_that_needs_press_cannot), small);
 }
 
 void add_last_words(PageFlow& page) {
-  page.text(
-      "Where nothing can be spliced or closed: what is tied, lashed or clamped then is the judgement of "
-      "who is there, and of a rigger ashore. The file says nothing of what it would hold. Sail as little "
-      "as you can, on the other side, to the nearest shelter.",
-      small);
-  page.text("This card follows from the rig file and nothing else. A stay made aboard is looked over by a "
-            "licensed professional rigger before it is sailed on again; local rules come before this card.",
+  page.text(say(EmergencyCardPhrase::where_nothing_can_be_spliced), small);
+  page.text(say(EmergencyCardPhrase::this_card_follows_from_rig),
             {.size = 2.7, .bold = false, .indent = 0.0});
 }
 
@@ -210,10 +195,9 @@ void add_last_words(PageFlow& page) {
 void add_waiting(const SpareLine& spare, PageFlow& page) {
   const std::optional<Length> about = spare.about_to_carry;
   add_release(spare.longest.draft_reasons,
-              fmt::format("{} Cut nothing to it. Carry the spare in one length with fid or terminals and "
-                          "their tools. When all of the above is in the rig file, print this card again.",
-                          about ? fmt::format("Order {} of this line.", about_metres(*about))
-                                : std::string("No estimate of its length is stated.")),
+              say(EmergencyCardPhrase::cut_nothing_to_it_carry,
+                  about ? say(EmergencyCardPhrase::order_this_line, about_metres(*about))
+                        : say(EmergencyCardPhrase::no_estimate_its_length_is)),
               page);
 }
 
@@ -221,7 +205,7 @@ void add_waiting(const SpareLine& spare, PageFlow& page) {
 
 std::vector<Drawing> spare_pages(const SpareLine& spare, const std::string& boat, PaperSize size) {
   const std::string& line = spare.longest.line->name;
-  PageFlow page(size, {.name = "Emergency splice card " + line,
+  PageFlow page(size, {.name = say(EmergencyCardPhrase::emergency_splice_card, line),
                        .about = boat,
                        .draft = draft_lines(spare.longest.draft_reasons),
                        .hatched = spare.longest.draft()});
@@ -231,32 +215,32 @@ std::vector<Drawing> spare_pages(const SpareLine& spare, const std::string& boat
     add_waiting(spare, page);
   } else if (spare.longest.rope()) {
     add_marks(spare, page);
-    add_steps("At home", rope_at_home(spare), page);
-    add_steps("Aboard, when a stay is gone", rope_aboard(spare), page);
+    add_steps(say(EmergencyCardPhrase::at_home), rope_at_home(spare), page);
+    add_steps(say(EmergencyCardPhrase::aboard_when_stay_is_gone), rope_aboard(spare), page);
   } else {
     add_wire_marks(spare, page);
     add_terminals(spare, page);
-    add_steps("At home", wire_at_home(spare), page);
-    add_steps("Aboard, when a stay is gone", wire_aboard(spare), page);
+    add_steps(say(EmergencyCardPhrase::at_home), wire_at_home(spare), page);
+    add_steps(say(EmergencyCardPhrase::aboard_when_stay_is_gone), wire_aboard(spare), page);
   }
   add_last_words(page);
-  return page.pages("Emergency splice card of " + line,
-                    "The spare length to carry, and how a stay is made of it aboard.");
+  return page.pages(say(EmergencyCardPhrase::emergency_splice_card_begins, line),
+                    say(EmergencyCardPhrase::spare_length_to_carry_and));
 }
 
 std::vector<Drawing> nothing_to_carry(const std::string& boat, PaperSize size) {
-  PageFlow page(size, {.name = "Emergency splice card", .about = boat, .draft = {}});
-  page.text("EMERGENCY   " + boat, {.size = 6.5, .bold = true, .indent = 0.0});
-  page.text(
-      "The rig file states no stay of rope or wire. Rod and chain are not made up aboard: ask a rigger "
-      "what to carry.");
-  return page.pages("Emergency splice card of " + boat, "There is nothing of rope or wire.");
+  PageFlow page(size,
+                {.name = say(EmergencyCardPhrase::emergency_splice_card_word), .about = boat, .draft = {}});
+  page.text(say(EmergencyCardPhrase::emergency, boat), {.size = 6.5, .bold = true, .indent = 0.0});
+  page.text(say(EmergencyCardPhrase::rig_file_states_no_stay));
+  return page.pages(say(EmergencyCardPhrase::emergency_splice_card_begins, boat),
+                    say(EmergencyCardPhrase::there_is_nothing_rope_or));
 }
 
 EmergencySpliceCard::EmergencySpliceCard()
-    : PagesBackend(
-          {"emergency-splice-card", "emergency-splice-cards", "Emergency splice cards",
-           "for each rope and wire: the spare length to carry, and how a stay is made of it aboard"}) {}
+    : PagesBackend({"emergency-splice-card", "emergency-splice-cards",
+                    say(EmergencyCardPhrase::emergency_splice_cards),
+                    say(EmergencyCardPhrase::for_each_rope_and_wire)}) {}
 
 std::vector<Drawing> EmergencySpliceCard::pages(const BackendRequest& request,
                                                 const std::string& boat) const {

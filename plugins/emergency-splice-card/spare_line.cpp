@@ -8,8 +8,7 @@
 #include "model/kind_words.hpp"
 #include "model/stated.hpp"
 #include "wording/length_words.hpp"
-
-#include <fmt/format.h>
+#include "wording/papers/emergency_card_words.hpp"
 
 #include <algorithm>
 #include <optional>
@@ -68,44 +67,36 @@ std::string shown_part(const CardPiece& card, const PieceEnd& end) {
 }
 
 std::string round_words(const CardPiece& card, const PieceEnd& end) {
-  return end.bare() ? "" : " round " + shown_part(card, end);
+  return end.bare() ? "" : say(EmergencyCardPhrase::round, shown_part(card, end));
 }
 
 /// "lashing-260 set to 160 mm"; of several each.
 std::string adjusters(const CardPiece& card) {
   const std::string words = joined(card.of_stay->adjusters, ", ", [&](const TakeUp& adjuster) {
-    return (*card.rig)[adjuster.part].name + " at " + card.amount(adjuster.set.value);
+    return say(EmergencyCardPhrase::at, (*card.rig)[adjuster.part].name, card.amount(adjuster.set.value));
   });
-  return words.empty() ? "the parts hung as they will hang" : words;
+  return words.empty() ? say(EmergencyCardPhrase::parts_hung_as_they_will) : words;
 }
 
 std::string cord_words(const CardPiece& card) {
-  return fmt::format(
-      "Take the body with the messenger cord from bearing to bearing, pulled straight, with {}. "
-      "Compare it with the table: a large difference is a slip, or the mast has moved.",
-      adjusters(card));
+  return say(EmergencyCardPhrase::take_body_with_messenger_cord, adjusters(card));
 }
 
 /// The numbers by which the second eye is made.
 std::vector<std::string> splice_steps(const CardPiece& card) {
   const Splice* splice = splice_of(card, card.piece->lower);
   if (splice == nullptr)
-    return {"Splice the second eye. The file names no splice for it: follow the maker of the rope."};
+    return {say(EmergencyCardPhrase::splice_second_eye_file_names)};
   std::vector<std::string> steps;
-  steps.push_back(splice->taper.empty()
-                      ? "Taper the tail. The file does not say how: follow the maker of the rope."
-                      : "Taper the tail: " + splice->taper + ".");
-  steps.push_back(
-      fmt::format("Lead the tail{}, throat mark to throat mark, into the standing part, and bury "
-                  "all of it: {}. A short bury slips.",
-                  round_words(card, card.piece->lower), bury_words(card, WhichEnd::lower)));
-  steps.push_back("Smooth the cover from the throat outwards until no slack is left in it.");
+  steps.push_back(splice->taper.empty() ? say(EmergencyCardPhrase::taper_tail_file_does_not)
+                                        : say(EmergencyCardPhrase::taper_the_tail, splice->taper));
+  steps.push_back(say(EmergencyCardPhrase::lead_tail_throat_mark_to, round_words(card, card.piece->lower),
+                      bury_words(card, WhichEnd::lower)));
+  steps.push_back(say(EmergencyCardPhrase::smooth_cover_from_throat_outwards));
   const std::string locking = fact_text(splice->particulars, fact_names.locking);
-  steps.push_back(
-      read_stated(locking).answer != Answer::stated
-          ? "Lock it before it is slack again: a bury that is not under load works out. The file "
-            "does not say how."
-          : "Lock it: " + locking + ".");
+  steps.push_back(read_stated(locking).answer != Answer::stated
+                      ? say(EmergencyCardPhrase::lock_it_before_it_is)
+                      : say(EmergencyCardPhrase::lock_it, locking));
   return steps;
 }
 
@@ -113,9 +104,10 @@ std::vector<std::string> splice_steps(const CardPiece& card) {
 
 std::string of_body(const CardUnit& unit, CardLength beyond) {
   if (beyond.parts == 0)
-    return "body";
+    return say(EmergencyCardPhrase::body);
   const CardLength more{false, beyond.parts < 0 ? -beyond.parts : beyond.parts};
-  return (beyond.parts < 0 ? "body - " : "body + ") + card_amount(unit, more);
+  return (beyond.parts < 0 ? say(EmergencyCardPhrase::body_before) : say(EmergencyCardPhrase::body_word)) +
+         card_amount(unit, more);
 }
 
 std::vector<SpareLine> spare_lines(const CheckedRig& checked) {
@@ -137,57 +129,45 @@ std::vector<SpareLine> spare_lines(const CheckedRig& checked) {
 std::vector<std::string> rope_at_home(const SpareLine& spare) {
   const CardPiece& card = spare.longest;
   std::vector<std::string> steps;
-  steps.push_back(fmt::format("Cut {} of the same rope, of a batch that a test splice was made of.",
-                              card.amount_of_stay(spare.to_carry)));
+  steps.push_back(say(EmergencyCardPhrase::cut_same_rope_batch_that, card.amount_of_stay(spare.to_carry)));
   const std::string splice = splice_words(card, card.piece->upper);
-  steps.push_back(fmt::format("Make the eye aloft{}{}. Load it as its bench card says.",
-                              round_words(card, card.piece->upper), led_by(": ", splice)));
-  steps.push_back(
-      fmt::format("Whip the other end. Bag it dry and dark with fid, needle, twine, knife, marker, "
-                  "rule, a messenger cord that does not stretch, this card{}.",
-                  led_by(" and a ", card.piece->lower.part_name(*card.rig))));
+  steps.push_back(say(EmergencyCardPhrase::make_eye_aloft_load_it, round_words(card, card.piece->upper),
+                      led_by(": ", splice)));
+  steps.push_back(say(EmergencyCardPhrase::whip_other_end_bag_it,
+                      led_by(say(EmergencyCardPhrase::and_a), card.piece->lower.part_name(*card.rig))));
   return steps;
 }
 
 std::vector<std::string> rope_aboard(const SpareLine& spare) {
   const CardPiece& card = spare.longest;
-  std::vector<std::string> steps{cord_words(card),
-                                 "Mark the end below from the bearing of the first eye. A second person "
-                                 "measures again. Cut nothing yet."};
+  std::vector<std::string> steps{cord_words(card), say(EmergencyCardPhrase::mark_end_below_from_bearing)};
   for (std::string& step : splice_steps(card))
     steps.push_back(std::move(step));
-  steps.push_back("Hang it, pin it, secure the pins, haul tight by hand. Only now trim what is left over.");
-  steps.push_back("Load it little by little. Look at the throats after minutes and after an hour, and haul "
-                  "tight again: a new splice beds in.");
+  steps.push_back(say(EmergencyCardPhrase::hang_it_pin_it_secure));
+  steps.push_back(say(EmergencyCardPhrase::load_it_little_by_little));
   return steps;
 }
 
 std::vector<std::string> wire_at_home(const SpareLine& spare) {
   const CardPiece& card = spare.longest;
-  return {
-      fmt::format("Cut {} of the same wire, {} {}, and bind its ends.", card.amount_of_stay(spare.to_carry),
-                  card.line->construction.text, card.line->size.name),
-      fmt::format("Close the end aloft first: {}. Try the whole job once on a short end.",
-                  card.piece->upper.bare() ? "the file names no part"
-                                           : shown_part(card, card.piece->upper)),
-      "Coil it large and bound in four places, with the terminals, spanners, cutter or saw for this wire, "
-      "a messenger cord that does not stretch, gloves and this card."};
+  return {say(EmergencyCardPhrase::cut_same_wire_and_bind, card.amount_of_stay(spare.to_carry),
+              card.line->construction.text, card.line->size.name),
+          say(EmergencyCardPhrase::close_end_aloft_first_try,
+              card.piece->upper.bare() ? say(EmergencyCardPhrase::file_names_no_part)
+                                       : shown_part(card, card.piece->upper)),
+          say(EmergencyCardPhrase::coil_it_large_and_bound)};
 }
 
 std::vector<std::string> wire_aboard(const SpareLine& spare) {
   const CardPiece& card = spare.longest;
   return {cord_words(card),
-          fmt::format(
-              "The end aloft is closed: its mouth is the zero. Lay the cord along the wire from there and "
-              "mark the mouth below and the cut end, {}, by the depth of the terminal of {}; another "
-              "terminal takes another depth. A second person measures again before the cut.",
-              spare.second.empty() ? "as the terminal below asks"
+          say(EmergencyCardPhrase::end_aloft_is_closed_its,
+              spare.second.empty() ? say(EmergencyCardPhrase::as_terminal_below_asks)
                                    : of_body(card.unit, spare.second.back().beyond_body),
               card.piece->name),
-          "Bind the wire on both sides of the cut. Gloves and goggles: cut wire springs.",
-          "Mark the depth on the wire, close the terminal as its maker says, and see that the mark has "
-          "gone in.",
-          "Hang it, pin it, secure the pins and the screw, and load it little by little."};
+          say(EmergencyCardPhrase::bind_wire_on_both_sides),
+          say(EmergencyCardPhrase::mark_depth_on_wire_close),
+          say(EmergencyCardPhrase::hang_it_pin_it_secure_pins)};
 }
 
 std::vector<SpareTerminal> spare_terminals(const SpareLine& spare) {
@@ -201,7 +181,7 @@ std::vector<SpareTerminal> spare_terminals(const SpareLine& spare) {
     if (socket == nullptr || (size == nullptr ? !of_stays : size->text != card.line->size.name))
       continue;
     SpareTerminal terminal{.name = shown(part.name, part.title),
-                           .wire = size == nullptr ? "not stated" : size->text,
+                           .wire = size == nullptr ? say(EmergencyCardPhrase::not_stated) : size->text,
                            .inserted = {},
                            .thread = part.screw ? part.screw->thread.designation : "",
                            .in_hand = {}};

@@ -1,10 +1,11 @@
 #include "plugins/findings/findings.hpp"
+#include "wording/papers/index_words.hpp"
 
 namespace sheerpole {
 
 BackendDescription Findings::describe() const {
   return {.name = "findings",
-          .summary = "the warnings and notes about the rig, each with its place and reason",
+          .summary = say(IndexPhrase::warnings_and_notes_about_rig),
           .outputs = {"findings.txt", "findings.json", "findings.sarif"}};
 }
 

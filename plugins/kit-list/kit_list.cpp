@@ -4,8 +4,7 @@
 #include "backend/not_yet.hpp"
 #include "backend/page/page_flow.hpp"
 #include "backend/paper_words.hpp"
-
-#include <fmt/format.h>
+#include "wording/papers/kit_list_words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -29,8 +28,8 @@ std::string reach_of_longest(const CheckedRig& checked) {
       longest = stay.pin_to_pin.known();
   }
   if (!longest)
-    return "as long as the longest stay";
-  return about_metres(*longest) + (open ? ", or as long as X" : "");
+    return say(KitListPhrase::as_long_as_longest_stay);
+  return about_metres(*longest) + (open ? say(KitListPhrase::or_as_long_as_x) : "");
 }
 
 /// As much as the stay that takes most of this line; of a length that is X what is known of it.
@@ -40,12 +39,13 @@ KitItem longest_of(const OrderItem& line) {
                                      [](const auto& a, const auto& b) { return a.second < b.second; });
   if (most != line.stays.end() && most->second > 0) {
     item.amount = amount_text(line, most->second);
-    item.why = "what " + most->first + " takes, the most of all";
+    item.why = say(KitListPhrase::what_takes_most_all, most->first);
   }
   for (const OpenLength& open : line.open)
-    add_words(item.why, "; or, if it is longer, ", "X(" + open.of + ") and its ends");
+    add_words(item.why, say(KitListPhrase::or_if_it_is_longer),
+              say(KitListPhrase::x_and_its_ends, open.of));
   if (item.amount.empty())
-    item.amount = "as long as the longest";
+    item.amount = say(KitListPhrase::as_long_as_longest);
   return item;
 }
 
@@ -58,13 +58,13 @@ std::vector<KitItem> kit_of_rig(const CheckedRig& checked) {
     if (item.in_metres)
       kit.push_back(longest_of(item));
     else if (item.group == "Hardware")
-      kit.push_back({what, "1", fmt::format("{} in the rig", item.needed)});
+      kit.push_back({what, "1", say(KitListPhrase::in_the_rig, item.needed)});
     else
-      kit.push_back({what, "2", item.needed > 0 ? fmt::format("{} in the rig", item.needed) : ""});
+      kit.push_back({what, "2", item.needed > 0 ? say(KitListPhrase::in_the_rig, item.needed) : ""});
   }
   if (!checked.derived().stays.empty())
-    kit.push_back({"messenger cord that hardly stretches, its own colour", reach_of_longest(checked),
-                   "from pin to pin of the longest stay, and a metre to tie"});
+    kit.push_back({say(KitListPhrase::messenger_cord_that_hardly_stretches), reach_of_longest(checked),
+                   say(KitListPhrase::from_pin_to_pin_longest)});
   return kit;
 }
 
@@ -80,19 +80,18 @@ std::vector<KitItem> kit_of_tools(const CheckedRig& checked) {
       continue;
     const std::string size = line->size.name;
     if (line->kind == LineMaterial::Kind::rope)
-      kit.push_back({"fid or splicing needle for " + size, "1", item.name});
+      kit.push_back({say(KitListPhrase::fid_or_splicing_needle_for, size), "1", item.name});
     else
-      kit.push_back(
-          {"cutter that goes through " + item.what + led_by(", ", size) + ", tried on a piece of it", "1",
-           item.name});
+      kit.push_back({say(KitListPhrase::cutter_that_goes_through_tried, item.what, led_by(", ", size)), "1",
+                     item.name});
   }
   if (!checked.derived().stays.empty())
-    kit.push_back({"tape", reach_of_longest(checked), "longer than the longest stay"});
-  for (const char* tool : {"marker, sharp knife, whipping twine and needle, tape to seize an end",
-                           "goggles and gloves, before a wire is cut or let go",
-                           "rope, blocks and clips to hold the mast meanwhile",
-                           "spanners for the screws and their locks, split pins, pliers",
-                           "these papers, and the rig file on something that is not the phone"})
+    kit.push_back({say(KitListPhrase::tape), reach_of_longest(checked),
+                   say(KitListPhrase::longer_than_longest_stay)});
+  for (const PhraseText tool :
+       {say(KitListPhrase::marker_sharp_knife_whipping_twine),
+        say(KitListPhrase::goggles_and_gloves_before_wire), say(KitListPhrase::rope_blocks_and_clips_to),
+        say(KitListPhrase::spanners_for_screws_and_their), say(KitListPhrase::these_papers_and_rig_file)})
     kit.push_back({tool, "", ""});
   return kit;
 }
@@ -100,10 +99,13 @@ std::vector<KitItem> kit_of_tools(const CheckedRig& checked) {
 namespace {
 
 void add_kit(const std::vector<KitItem>& kit, PageFlow& page) {
-  FlowTable table{
-      .columns = {{"", 0.4}, {"what", 4.4}, {"at least", 1.9}, {"because", 2.8}, {"where it lies", 1.9}},
-      .size = 3.0,
-      .gutter = card_gutter};
+  FlowTable table{.columns = {{"", 0.4},
+                              {say(KitListPhrase::what), 4.4},
+                              {say(KitListPhrase::at_least), 1.9},
+                              {say(KitListPhrase::because), 2.8},
+                              {say(KitListPhrase::where_it_lies), 1.9}},
+                  .size = 3.0,
+                  .gutter = card_gutter};
   for (const KitItem& item : kit)
     table.rows.push_back({cell_to_tick,
                           {.text = item.what},
@@ -116,38 +118,29 @@ void add_kit(const std::vector<KitItem>& kit, PageFlow& page) {
 } // namespace
 
 KitList::KitList()
-    : PagesBackend({"kit-list", "kit-list", "Kit list",
-                    "what to keep aboard so that a stay can be made again: line, parts, cord, tools"}) {}
+    : PagesBackend({"kit-list", "kit-list", say(KitListPhrase::kit_list),
+                    say(KitListPhrase::what_to_keep_aboard_so)}) {}
 
 std::vector<Drawing> KitList::pages(const BackendRequest& request, const std::string& boat) const {
-  PageFlow page(request.paper, {.name = "Kit list", .about = identity_words(request.checked), .draft = {}});
-  page.text("KIT LIST   " + boat, {.size = 6.5, .bold = true, .indent = 0.0});
-  page.text("What a stay that goes can be made of again, far from a shop. Tick it before a passage, and "
-            "write where it "
-            "lies. How to make the piece is on the emergency splice card.",
-            plain);
-  page.text(
-      "Lengths are to stow by and not to cut to. How many to take is common practice, without a source.",
-      small);
-  page.notice("A mast that has lost a stay falls when it is asked for more. Take the load off first: turn, "
-              "sheet out, set "
-              "up what holds it. Going aloft then can kill.",
-              {.size = 3.2, .bold = true, .indent = 0.0});
-  page.heading("To make it of", 4.2);
+  PageFlow page(
+      request.paper,
+      {.name = say(KitListPhrase::kit_list), .about = identity_words(request.checked), .draft = {}});
+  page.text(say(KitListPhrase::kit_list_capitals, boat), {.size = 6.5, .bold = true, .indent = 0.0});
+  page.text(say(KitListPhrase::what_stay_that_goes_can), plain);
+  page.text(say(KitListPhrase::lengths_are_to_stow_by), small);
+  page.notice(say(KitListPhrase::mast_that_has_lost_stay), {.size = 3.2, .bold = true, .indent = 0.0});
+  page.heading(say(KitListPhrase::to_make_it), 4.2);
   const std::vector<KitItem> kit = kit_of_rig(request.checked);
   if (kit.empty())
-    page.text("The rig file states nothing that a stay is made of.");
+    page.text(say(KitListPhrase::rig_file_states_nothing_that));
   else
     add_kit(kit, page);
-  page.heading("Tools", 4.2);
+  page.heading(say(KitListPhrase::tools), 4.2);
   add_kit(kit_of_tools(request.checked), page);
   page.space(2.0);
-  page.to_write("Gone through by, day:", plain);
-  page.text("This list follows from the rig file and nothing else. Nobody has judged whether what is made "
-            "of it is strong "
-            "enough: get to a licensed professional rigger.",
-            {.size = 2.8, .bold = false, .indent = 0.0});
-  return page.pages("Kit list of " + boat, "What to keep aboard so that a stay can be made again.");
+  page.to_write(say(KitListPhrase::gone_through_by_day), plain);
+  page.text(say(KitListPhrase::this_list_follows_from_rig), {.size = 2.8, .bold = false, .indent = 0.0});
+  return page.pages(say(KitListPhrase::kit_list_of, boat), say(KitListPhrase::what_to_keep_aboard_so_that));
 }
 
 } // namespace sheerpole

@@ -11,6 +11,7 @@
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/labels_words.hpp"
 
 #include <fmt/format.h>
 
@@ -27,7 +28,9 @@ namespace sheerpole {
 namespace {
 
 std::string_view side_word(Side side) {
-  return side == Side::port ? "PORT" : side == Side::starboard ? "STARBOARD" : "CENTRELINE";
+  return side == Side::port        ? say(LabelsPhrase::port)
+         : side == Side::starboard ? say(LabelsPhrase::starboard)
+                                   : say(LabelsPhrase::centreline);
 }
 
 /// What lies beyond the part of an end: "to the cap tang, port", "to lashing-260", "to piece 2". Empty
@@ -37,7 +40,7 @@ std::string neighbour_words(const CardPiece& card, WhichEnd which) {
   const bool of_stay = upper ? card.piece->number == 1 : card.piece->number == card.piece->of;
   if (of_stay && card.stay->path.size() > 1) {
     const PathStop& stop = upper ? card.stay->path.front() : card.stay->path.back();
-    return "to the " + place_words(*card.rig, (*card.rig)[stop.point]);
+    return say(LabelsPhrase::to_the, place_words(*card.rig, (*card.rig)[stop.point]));
   }
   const std::vector<StackItem>& stack = card.stay->stack;
   const PieceEnd& made = upper ? card.piece->upper : card.piece->lower;
@@ -47,8 +50,8 @@ std::string neighbour_words(const CardPiece& card, WhichEnd which) {
     return {};
   const StackItem& next = stack[upper ? card.item - past : card.item + past];
   if (next.kind == StackItem::Kind::line)
-    return fmt::format("to piece {}", upper ? card.piece->number - 1 : card.piece->number + 1);
-  return "to " + (*card.rig)[next.part].name;
+    return say(LabelsPhrase::to_piece, upper ? card.piece->number - 1 : card.piece->number + 1);
+  return say(LabelsPhrase::to, (*card.rig)[next.part].name);
 }
 
 /// Where an end goes, its part, and the spare bury that is kept in it.
@@ -57,14 +60,15 @@ std::string end_words(const CardPiece& card, WhichEnd which) {
   std::string words = neighbour_words(card, which);
   add_words(words, ": ", made.part_name(*card.rig));
   if (const CardBury bury = card_bury(card, which); bury.spare.parts != 0)
-    add_words(words, ", ", "spare bury " + card.amount(bury.spare));
+    add_words(words, ", ", say(LabelsPhrase::spare_bury, card.amount(bury.spare)));
   return words;
 }
 
 /// "rev B, rig c86b17f0"
 std::string state_of_rig(const CheckedRig& checked) {
   const std::string revision = fact_text(checked.rig().boat.particulars, fact_names.revision);
-  return fmt::format("rev {}, rig {}", revision.empty() ? "not stated" : revision, checked.digest());
+  return say(LabelsPhrase::rev_rig, revision.empty() ? say(LabelsPhrase::not_stated) : revision,
+             checked.digest());
 }
 
 constexpr std::size_t most_in_code = 110; ///< bytes that a code of this size has room for
@@ -83,9 +87,9 @@ std::string shortened(const std::string& text, std::size_t most) {
 /// a network. What says which piece of which state of the rig it is stays whole as long as it can.
 std::string code_words(const PieceLabel& label, const CardPiece& card) {
   const std::string cut =
-      "cut " + (card.draft()           ? std::string(not_yet)
-                : label.length.empty() ? std::string("not on record")
-                                       : without_thin_blanks(card.amount_of_stay(card.cut)));
+      say(LabelsPhrase::cut, (card.draft()           ? not_yet()
+                              : label.length.empty() ? say(LabelsPhrase::not_on_record)
+                                                     : without_thin_blanks(card.amount_of_stay(card.cut))));
   const std::string behind = ", " + shortened(cut, 40) + ", " + shortened(label.state_of_rig, 34);
   const std::string piece = shortened(card.piece->name, 40);
   const std::size_t left = most_in_code - std::min(most_in_code - 12, behind.size() + piece.size() + 2);
@@ -108,11 +112,10 @@ std::string first_stated(std::initializer_list<std::string> texts) {
 PieceLabel label_of(const CheckedRig& checked, const CardPiece& card, bool aloft) {
   const std::vector<Particular>& of_stay = card.stay->particulars;
   PieceLabel label;
-  label.stay =
-      card.stay->base +
-      (card.piece->of > 1 ? fmt::format(", piece {} of {}", card.piece->number, card.piece->of) : "");
+  label.stay = card.stay->base +
+               (card.piece->of > 1 ? say(LabelsPhrase::piece_of, card.piece->number, card.piece->of) : "");
   label.side = card.stay->side;
-  label.end = aloft ? "ALOFT" : "BELOW";
+  label.end = aloft ? say(LabelsPhrase::aloft) : say(LabelsPhrase::below);
   label.to = end_words(card, aloft ? WhichEnd::upper : WhichEnd::lower);
   label.boat = boat_title(checked);
   label.state_of_rig = state_of_rig(checked);
@@ -129,20 +132,20 @@ PieceLabel label_of(const CheckedRig& checked, const CardPiece& card, bool aloft
   // What was measured of the piece itself is its length, whatever it was to be; the state says how well
   // that is known which it was to be.
   if (const PieceEntry* measured = history.last_measured()) {
-    label.length = fmt::format("body {}, {}{}", card.amount(measured->record->body->value),
-                               name_of(measured->record->stage), led_by(" ", measured->record->date));
+    label.length = say(LabelsPhrase::body, card.amount(measured->record->body->value),
+                       name_of(measured->record->stage), led_by(" ", measured->record->date));
     label.state.clear();
   } else if (const std::string later =
                  label.made.empty() ? "" : layer_after(*card.rig, *card.stay, label.made);
              !later.empty())
-    label.waits = fmt::format("length as made not on record; the file is {}", later);
+    label.waits = say(LabelsPhrase::length_as_made_not_on, later);
   // A draft may still change, so its number is no record of what was made.
   else if (card.draft())
     label.waits =
-        fmt::format("{}: cut nothing; {}, on its bench card", not_yet, reasons_counted(card.draft_reasons));
+        say(LabelsPhrase::cut_nothing_on_its_bench, not_yet(), reasons_counted(card.draft_reasons));
   else
     label.length =
-        fmt::format("cut {}, body {}", card.amount_of_stay(card.cut), card.amount_of_stay(card.body));
+        say(LabelsPhrase::cut_body, card.amount_of_stay(card.cut), card.amount_of_stay(card.body));
   label.code = code_words(label, card);
   return label;
 }
@@ -227,8 +230,7 @@ std::vector<Lines> fitted_texts(const PieceLabel& label) {
 }
 
 /// What is written by hand where the file does not say it: words, and a line to write on or the value.
-void draw_entry(const char* words, const std::string& value, PaperPoint at, double width,
-                ShapeGroup& into) {
+void draw_entry(PhraseText words, const std::string& value, PaperPoint at, double width, ShapeGroup& into) {
   TextShape text{at, words, 2.6, TextAnchor::start, false, ""};
   if (value.empty()) {
     const double from = label_box(text).right + 0.5;
@@ -298,10 +300,10 @@ void draw_label(const PieceLabel& label, const std::optional<ModulesShape>& draw
   const double half = inside / 2.0;
   const double lower = corner.y + label_height_on_sheet - padding - 0.8;
   const double upper = lower - foot_row;
-  draw_entry("made:", label.made, {left, upper}, half, into);
-  draw_entry("by:", label.made_by, {left + half, upper}, half, into);
-  draw_entry("job:", label.job, {left, lower}, half, into);
-  draw_entry("batch:", label.batch, {left + half, lower}, half, into);
+  draw_entry(say(LabelsPhrase::made), label.made, {left, upper}, half, into);
+  draw_entry(say(LabelsPhrase::by), label.made_by, {left + half, upper}, half, into);
+  draw_entry(say(LabelsPhrase::job), label.job, {left, lower}, half, into);
+  draw_entry(say(LabelsPhrase::batch), label.batch, {left + half, lower}, half, into);
 }
 
 void draw_cut_lines(PaperPoint corner, int rows, ShapeGroup& into) {
@@ -331,7 +333,7 @@ std::vector<PieceLabel> piece_labels(const CheckedRig& checked) {
 
 std::vector<Drawing> label_pages(const std::vector<PieceLabel>& labels, const std::string& boat,
                                  const std::string& identity, PaperSize size) {
-  PageFlow page(size, {.name = "Labels of 90 x 40 mm, print at full size", .about = identity, .draft = {}});
+  PageFlow page(size, {.name = say(LabelsPhrase::labels_x_mm_print_at), .about = identity, .draft = {}});
   // A long name of the boat takes more lines of the foot, and a row of labels from the sheet.
   const auto below = std::min<std::size_t>(
       labels_below, static_cast<std::size_t>((page.height() + 0.01) / label_height_on_sheet));
@@ -356,14 +358,13 @@ std::vector<Drawing> label_pages(const std::vector<PieceLabel>& labels, const st
     });
   }
   if (labels.empty())
-    page.text("The rig file states no line to put a label on.");
-  return page.pages("Labels of " + boat, "Labels to cut apart, one for each end of each piece of line.");
+    page.text(say(LabelsPhrase::rig_file_states_no_line));
+  return page.pages(say(LabelsPhrase::labels_of, boat), say(LabelsPhrase::labels_to_cut_apart_one));
 }
 
 Labels::Labels()
-    : PagesBackend(
-          {"labels", "labels", "Labels",
-           "labels to cut apart, one for each end of each piece: what it is, when and by whom made"}) {}
+    : PagesBackend({"labels", "labels", say(LabelsPhrase::labels),
+                    say(LabelsPhrase::labels_to_cut_apart_one_for)}) {}
 
 std::vector<Drawing> Labels::pages(const BackendRequest& request, const std::string& boat) const {
   return label_pages(piece_labels(request.checked), boat, identity_words(request.checked), request.paper);

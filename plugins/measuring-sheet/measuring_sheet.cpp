@@ -5,6 +5,7 @@
 #include "backend/page/paper_files.hpp"
 #include "backend/table/table.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/measuring_sheet_words.hpp"
 
 #include <fmt/format.h>
 
@@ -46,9 +47,9 @@ void draw_stay(const Rig& rig, const Stay& stay, double width, PaperPoint at, Sh
   const double left = at.x + 4.0;
   const double right = at.x + width - 4.0;
   const double middle = (left + right) / 2.0;
-  write(into, {at.x, at.y + 3.2}, "ALOFT", 3.2, true);
-  write(into, {at.x + width, at.y + 3.2}, "BELOW", 3.2, true, TextAnchor::end);
-  write(into, {middle, at.y + 3.2}, "from the middle of one pin to the middle of the other", 2.8, false,
+  write(into, {at.x, at.y + 3.2}, say(MeasuringSheetPhrase::aloft), 3.2, true);
+  write(into, {at.x + width, at.y + 3.2}, say(MeasuringSheetPhrase::below), 3.2, true, TextAnchor::end);
+  write(into, {middle, at.y + 3.2}, say(MeasuringSheetPhrase::from_middle_one_pin_to), 2.8, false,
         TextAnchor::middle);
   into.add(LineShape{{left, y}, {right, y}, heavy, {}});
   for (const double x : {left, right}) {
@@ -64,7 +65,7 @@ void draw_stay(const Rig& rig, const Stay& stay, double width, PaperPoint at, Sh
     add_words(tips, ", ", rig[stay.path[i].point].base);
   }
   if (!tips.empty())
-    write(into, {middle, y + 5.6}, "over " + tips, 2.8, false, TextAnchor::middle);
+    write(into, {middle, y + 5.6}, say(MeasuringSheetPhrase::over, tips), 2.8, false, TextAnchor::middle);
 }
 
 FlowCell asked(const std::string& text) {
@@ -75,15 +76,16 @@ FlowCell asked(const std::string& text) {
 FlowTable blanks(bool rope) {
   FlowTable table{
       .columns = {{"", 1.8}, {"", 1.5}, {"", 1.8}, {"", 1.5}}, .size = 3.0, .gutter = card_gutter};
-  const auto row = [&](const char* first, const char* second) {
+  const auto row = [&](PhraseText first, PhraseText second) {
     table.rows.push_back({asked(first), cell_to_write, asked(second), cell_to_write});
   };
-  row("length, first", "length, second");
-  row("by tape, cord, laser or old stay", "pull on it");
-  row("temperature", "hook or cord end to pin aloft");
-  row("hoisted lower than the pin by", "knot to pin below");
-  row("cord, its colour", "little knots in its tail");
-  row("adjuster stands at", rope ? "lashing: gap, passes" : "turns still to take");
+  row(say(MeasuringSheetPhrase::length_first), say(MeasuringSheetPhrase::length_second));
+  row(say(MeasuringSheetPhrase::by_tape_cord_laser_or), say(MeasuringSheetPhrase::pull_on_it));
+  row(say(MeasuringSheetPhrase::temperature), say(MeasuringSheetPhrase::hook_or_cord_end_to));
+  row(say(MeasuringSheetPhrase::hoisted_lower_than_pin_by), say(MeasuringSheetPhrase::knot_to_pin_below));
+  row(say(MeasuringSheetPhrase::cord_its_colour), say(MeasuringSheetPhrase::little_knots_in_its_tail));
+  row(say(MeasuringSheetPhrase::adjuster_stands_at), rope ? say(MeasuringSheetPhrase::lashing_gap_passes)
+                                                          : say(MeasuringSheetPhrase::turns_still_to_take));
   return table;
 }
 
@@ -99,37 +101,28 @@ void add_stay(const Rig& rig, const Stay& stay, PageFlow& page) {
   page.drawing(17.0,
                [&](ShapeGroup& into, PaperPoint at) { draw_stay(rig, stay, page.width(), at, into); });
   for (const WhichEnd where : {WhichEnd::upper, WhichEnd::lower})
-    page.text(fmt::format("{}: {}{}.", where == WhichEnd::upper ? "Aloft" : "Below",
+    page.text(fmt::format("{}: {}{}.",
+                          where == WhichEnd::upper ? say(MeasuringSheetPhrase::aloft_begins)
+                                                   : say(MeasuringSheetPhrase::below_begins),
                           where_words(rig, stay, where), led_by(", ", part_at(rig, stay, where))),
               small);
   page.table(blanks(ends_in_rope(rig, stay)));
-  page.to_write("Pin aloft and what secures it:", small);
-  page.tick("Seen aloft: no crack, no worn hole, no broken wire or strand.", small);
+  page.to_write(say(MeasuringSheetPhrase::pin_aloft_and_what_secures), small);
+  page.tick(say(MeasuringSheetPhrase::seen_aloft_no_crack_no), small);
   page.space(2.0);
 }
 
 void add_head(const std::string& boat, const CardUnit& unit, PageFlow& page) {
-  page.text("MEASURING SHEET   " + boat, {.size = 6.5, .bold = true, .indent = 0.0});
-  page.text(
-      "Measure each stay twice, from the middle of the pin aloft to the middle of the pin below, with its "
-      "adjuster where it sails. Write the unit behind every number; mm, or feet and inches.",
-      plain);
-  page.text("Tape: pull it as hard each time, and write how hard. Cord: hoist it as hard, knot it at the "
-            "pin, keep the "
-            "cord; it is the length. Two readings more than 5 mm apart: take both again.",
-            plain);
-  page.text("Fill in measuring-sheet.csv with the same words, and `sheerpole enter BOAT.rig --from "
-            "measuring-sheet.csv` "
-            "puts the readings into the rig file.",
-            small);
+  page.text(say(MeasuringSheetPhrase::measuring_sheet, boat), {.size = 6.5, .bold = true, .indent = 0.0});
+  page.text(say(MeasuringSheetPhrase::measure_each_stay_twice_from), plain);
+  page.text(say(MeasuringSheetPhrase::tape_pull_it_as_hard), plain);
+  page.text(say(MeasuringSheetPhrase::fill_in_measuring_sheet_csv), small);
   if (!unit.shop.empty())
-    page.text("Cards are in " + unit_words(unit) + ".", small);
-  page.notice(
-      "Going aloft and loaded rigging can kill. A second line and somebody at the winch; hold the mast by "
-      "something else before a stay is let go, one stay at a time.",
-      {.size = 3.2, .bold = true, .indent = 0.0});
-  page.to_write("Day, by:", plain);
-  page.to_write("Afloat or ashore, wind, temperature:", plain);
+    page.text(say(MeasuringSheetPhrase::cards_are_in, unit_words(unit)), small);
+  page.notice(say(MeasuringSheetPhrase::going_aloft_and_loaded_rigging),
+              {.size = 3.2, .bold = true, .indent = 0.0});
+  page.to_write(say(MeasuringSheetPhrase::day_by), plain);
+  page.to_write(say(MeasuringSheetPhrase::afloat_or_ashore_wind_temperature), plain);
 }
 
 } // namespace
@@ -149,20 +142,21 @@ std::string measuring_table(const Rig& rig) {
 
 std::vector<Drawing> measuring_pages(const CheckedRig& checked, const std::string& boat, PaperSize size) {
   const Rig& rig = checked.rig();
-  PageFlow page(size, {.name = "Measuring sheet", .about = identity_words(checked), .draft = {}});
+  PageFlow page(size, {.name = say(MeasuringSheetPhrase::measuring_sheet_begins),
+                       .about = identity_words(checked),
+                       .draft = {}});
   add_head(boat, card_unit(rig), page);
   for (const Stay& stay : rig.stays)
     add_stay(rig, stay, page);
   if (rig.stays.empty())
-    page.text("The rig file states no stay.");
-  return page.pages("Measuring sheet of " + boat,
-                    "Blanks for two readings of each stay, and where its pins are.");
+    page.text(say(MeasuringSheetPhrase::rig_file_states_no_stay));
+  return page.pages(say(MeasuringSheetPhrase::measuring_sheet_of, boat),
+                    say(MeasuringSheetPhrase::blanks_for_two_readings_each));
 }
 
 BackendDescription MeasuringSheet::describe() const {
   return {.name = "measuring-sheet",
-          .summary = "a blank form for measuring: where the pins are, two readings of each stay, and a "
-                     "table to fill in",
+          .summary = say(MeasuringSheetPhrase::blank_form_for_measuring_where),
           .outputs = {"measuring-sheet.html", "measuring-sheet.csv"},
           .papers = {"measuring-sheet.pdf"}};
 }
@@ -170,7 +164,7 @@ BackendDescription MeasuringSheet::describe() const {
 OutputBundle MeasuringSheet::generate(const BackendRequest& request) const {
   const std::string boat = boat_title(request.checked);
   OutputBundle bundle;
-  add_pages("measuring-sheet", "Measuring sheet of " + boat,
+  add_pages("measuring-sheet", say(MeasuringSheetPhrase::measuring_sheet_of, boat),
             measuring_pages(request.checked, boat, request.paper), bundle);
   bundle.files.push_back({"measuring-sheet.csv", measuring_table(request.checked.rig())});
   return bundle;

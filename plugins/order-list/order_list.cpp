@@ -4,6 +4,7 @@
 #include "backend/page/page_flow.hpp"
 #include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
+#include "wording/papers/order_words.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -19,6 +20,13 @@ std::vector<std::string> waiting_lines(const CheckedRig& checked) {
   return words.empty() ? std::vector<std::string>{} : std::vector{words};
 }
 
+/// Above the items of a group, which CSV has by its English name.
+PhraseText heading_of(const std::string& group) {
+  return group == "Lines"      ? say(OrderPhrase::lines)
+         : group == "Hardware" ? say(OrderPhrase::hardware)
+                               : say(OrderPhrase::small_parts);
+}
+
 /// The items of one group from one supplier.
 void add_group(const std::vector<OrderItem>& items, const std::string& supplier, const std::string& group,
                PageFlow& page) {
@@ -26,14 +34,14 @@ void add_group(const std::vector<OrderItem>& items, const std::string& supplier,
   const bool in_words = std::any_of(items.begin(), items.end(), [&](const OrderItem& item) {
     return item.group == group && item.supplier == supplier && !item.open.empty();
   });
-  FlowTable table{.columns = {{"item", in_words ? 2.2 : 2.6},
-                              {"what", in_words ? 1.9 : 3.0},
-                              {"size", in_words ? 1.3 : 2.4},
-                              {"needed", in_words ? 2.7 : 1.1, true},
-                              {"in hand", 1.1, true},
-                              {"to order", in_words ? 2.9 : 1.2, true},
-                              {"their no.", in_words ? 1.0 : 1.4},
-                              {"here", 0.7}},
+  FlowTable table{.columns = {{say(OrderPhrase::item), in_words ? 2.2 : 2.6},
+                              {say(OrderPhrase::what), in_words ? 1.9 : 3.0},
+                              {say(OrderPhrase::size), in_words ? 1.3 : 2.4},
+                              {say(OrderPhrase::needed), in_words ? 2.7 : 1.1, true},
+                              {say(OrderPhrase::in_hand), 1.1, true},
+                              {say(OrderPhrase::to_order), in_words ? 2.9 : 1.2, true},
+                              {say(OrderPhrase::their_no), in_words ? 1.0 : 1.4},
+                              {say(OrderPhrase::here), 0.7}},
                   .size = 3.0};
   std::vector<std::string> notes;
   for (const OrderItem& item : items) {
@@ -52,16 +60,11 @@ void add_group(const std::vector<OrderItem>& items, const std::string& supplier,
   }
   if (table.rows.empty())
     return;
-  page.heading(group, 4.2);
+  page.heading(heading_of(group), 4.2);
   page.table(table);
   for (const std::string& note : notes)
     page.text(note, small);
 }
-
-/// Why a line here and in the spool plan are not one number.
-constexpr const char* rounding_words =
-    "Line is ordered in tenths of a metre, each piece rounded up, with spare and what the notes say; the "
-    "spool plan adds the cuts up in whole millimetres and says what has to lie in one length.";
 
 bool orders_line(const std::vector<OrderItem>& items) {
   return std::any_of(items.begin(), items.end(), [](const OrderItem& item) {
@@ -75,7 +78,7 @@ std::string stays_text(const OrderItem& item) {
 }
 
 Table table_of(const std::vector<OrderItem>& items) {
-  Table table{.title = "Order list",
+  Table table{.title = say(OrderPhrase::order_list),
               .columns = {{"group"},
                           {"item"},
                           {"what"},
@@ -95,7 +98,11 @@ Table table_of(const std::vector<OrderItem>& items) {
 
 /// The order to one supplier, without what is in hand.
 Table order_to(const std::vector<OrderItem>& items, const std::string& supplier, std::string title) {
-  Table table{.title = std::move(title), .columns = {{"to order", true}, {"item"}, {"size"}, {"what"}}};
+  Table table{.title = std::move(title),
+              .columns = {{say(OrderPhrase::to_order), true},
+                          {say(OrderPhrase::item)},
+                          {say(OrderPhrase::size)},
+                          {say(OrderPhrase::what)}}};
   for (const OrderItem& item : items) {
     if (item.supplier != supplier)
       continue;
@@ -105,65 +112,64 @@ Table order_to(const std::vector<OrderItem>& items, const std::string& supplier,
       table.notes.push_back(item.name + ": " + note + ".");
   }
   if (table.rows.empty())
-    table.notes.insert(table.notes.begin(), "Nothing is to be ordered.");
+    table.notes.insert(table.notes.begin(), say(OrderPhrase::nothing_is_to_be_ordered));
   return table;
 }
 
 /// What is to be ordered and nothing else, as a message to whoever sells it.
 std::string order_text(const CheckedRig& checked, const std::vector<OrderItem>& items,
                        const std::string& boat) {
-  std::string text = "Order list of " + boat + "\n";
+  std::string text = say(OrderPhrase::order_list_of, boat);
   if (const std::string waiting = waiting_words(checked); !waiting.empty())
-    text += "DRAFT, not to be cut to: " + waiting + ".\n";
+    text += say(OrderPhrase::draft_not_to_be_cut, waiting);
   if (const std::string states = states_of_pieces(checked); !states.empty())
-    text += "Pieces of line: " + states + ".\n";
+    text += say(OrderPhrase::pieces_of_line, states);
   const std::vector<std::string> suppliers = suppliers_of(items);
   for (const std::string& supplier : suppliers) {
-    const std::string title = !supplier.empty()      ? "From " + supplier
-                              : suppliers.size() > 1 ? "Supplier not stated"
+    const std::string title = !supplier.empty()      ? say(OrderPhrase::from, supplier)
+                              : suppliers.size() > 1 ? say(OrderPhrase::supplier_not_stated)
                                                      : std::string();
     text += "\n" + render_text(order_to(items, supplier, title));
   }
   if (items.empty())
-    text += "\nThe rig file states nothing to order.\n";
+    text += say(OrderPhrase::rig_file_states_nothing_to);
   if (orders_line(items))
-    text += "\n" + std::string(rounding_words) + "\n";
-  return text + "\nInch sizes and metric sizes that look alike are two things: 5/16 in is not 8 mm.\n\n" +
-         identity_words(checked) + "\n";
+    text += "\n" + say(OrderPhrase::line_is_ordered_in_tenths) + "\n";
+  return say(OrderPhrase::inch_sizes_and_metric_sizes, text, identity_words(checked));
 }
 
 } // namespace
 
 std::vector<Drawing> order_pages(const CheckedRig& checked, const std::vector<OrderItem>& items,
                                  const std::string& boat, PaperSize size) {
-  PageFlow page(size,
-                {.name = "Order list", .about = identity_words(checked), .draft = waiting_lines(checked)});
-  page.text("ORDER LIST   " + boat, {.size = 7.0, .bold = true, .indent = 0.0});
-  page.text(
-      "An inch size and a metric size that look alike are two things: 5/16 in is not 8 mm. What belongs to "
-      "the boat, tangs and chainplates, is not ordered here; measure it, do not copy it from old parts.",
-      small);
+  PageFlow page(size, {.name = say(OrderPhrase::order_list),
+                       .about = identity_words(checked),
+                       .draft = waiting_lines(checked)});
+  page.text(say(OrderPhrase::order_list_capitals, boat), {.size = 7.0, .bold = true, .indent = 0.0});
+  page.text(say(OrderPhrase::inch_size_and_metric_size), small);
   if (const std::string states = states_of_pieces(checked); !states.empty())
-    page.text("Pieces of line: " + states + ".", {.size = 3.4, .bold = true, .indent = 0.0});
-  page.to_write("Account, deliver to, wanted by:");
+    page.text(say(OrderPhrase::pieces_of_line_begins, states), {.size = 3.4, .bold = true, .indent = 0.0});
+  page.to_write(say(OrderPhrase::account_deliver_to_wanted_by));
   const std::vector<std::string> suppliers = suppliers_of(items);
   for (const std::string& supplier : suppliers) {
     // Where nobody names a supplier, or all name the same, nothing is said of it or it is said once.
     if (suppliers.size() > 1 || !supplier.empty())
-      page.heading(supplier.empty() ? "Supplier not stated" : "From " + supplier, 5.2);
+      page.heading(
+          supplier.empty() ? say(OrderPhrase::supplier_not_stated) : say(OrderPhrase::from, supplier), 5.2);
     for (const char* group : {"Lines", "Hardware", "Small parts"})
       add_group(items, supplier, group, page);
   }
   if (items.empty())
-    page.text("The rig file states nothing to order.");
+    page.text(say(OrderPhrase::rig_file_states_nothing_to_order));
   if (orders_line(items))
-    page.text(rounding_words, small);
-  return page.pages("Order list of " + boat, "Lines, hardware and small parts to buy.");
+    page.text(say(OrderPhrase::line_is_ordered_in_tenths), small);
+  return page.pages(say(OrderPhrase::order_list_of_begins, boat),
+                    say(OrderPhrase::lines_hardware_and_small_parts));
 }
 
 BackendDescription OrderList::describe() const {
   return {.name = "order-list",
-          .summary = "what is to be bought: lines, hardware and small parts, less what is in hand",
+          .summary = say(OrderPhrase::what_is_to_be_bought),
           .outputs = {"order-list.txt", "order-list.html", "order-list.csv"},
           .papers = {"order-list.pdf"}};
 }
@@ -173,8 +179,8 @@ OutputBundle OrderList::generate(const BackendRequest& request) const {
   const std::vector<OrderItem> items = order_items(request.checked);
   OutputBundle bundle;
   bundle.files.push_back({"order-list.txt", order_text(request.checked, items, boat)});
-  add_pages("order-list", "Order list of " + boat, order_pages(request.checked, items, boat, request.paper),
-            bundle);
+  add_pages("order-list", say(OrderPhrase::order_list_of_begins, boat),
+            order_pages(request.checked, items, boat, request.paper), bundle);
   bundle.files.push_back({"order-list.csv", render_csv(table_of(items))});
   return bundle;
 }

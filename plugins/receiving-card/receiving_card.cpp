@@ -5,6 +5,7 @@
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
+#include "wording/papers/receiving_card_words.hpp"
 
 #include <fmt/format.h>
 
@@ -50,26 +51,30 @@ public:
     Goods goods{.name = item.name, .what = line.construction.text, .line = true, .notes = item.notes};
     // One unit on a card: how much of it is for what is an order's, in metres.
     if (unit_.kind != CardUnit::Kind::millimetres && !goods.notes.empty())
-      goods.notes = {"What the length is made up of stands on the order list"};
-    add(goods, "label: construction", line.construction.text);
-    add(goods, "label: size", line.size.name);
+      goods.notes = {say(ReceivingCardPhrase::what_length_is_made_up)};
+    add(goods, say(ReceivingCardPhrase::label_construction), line.construction.text);
+    add(goods, say(ReceivingCardPhrase::label_size), line.size.name);
     if (line.kind != LineMaterial::Kind::rope)
-      add(goods, "label: grade", line.grade);
-    add(goods, line.kind == LineMaterial::Kind::rope ? "label: break load, spliced" : "label: break load",
+      add(goods, say(ReceivingCardPhrase::label_grade), line.grade);
+    add(goods,
+        line.kind == LineMaterial::Kind::rope ? say(ReceivingCardPhrase::label_break_load_spliced)
+                                              : say(ReceivingCardPhrase::label_break_load),
         line.break_load ? format_fixed(line.break_load->value.kilonewtons(), 1) + " kN" : "");
-    add(goods, "label: batch", fact_text(line.particulars, fact_names.batch));
-    for (const char* place : {"first", "second", "third"})
-      add(goods, fmt::format("diameter, {} place, pulled by hand", place),
+    add(goods, say(ReceivingCardPhrase::label_batch), fact_text(line.particulars, fact_names.batch));
+    for (const PhraseText place : {say(ReceivingCardPhrase::first), say(ReceivingCardPhrase::second),
+                                   say(ReceivingCardPhrase::third)})
+      add(goods, say(ReceivingCardPhrase::diameter_place_pulled_by_hand, place),
           gauge_text(unit_, line.diameter.value));
-    add(goods, "length on the spool or coil", "at least " + length_in_metres_or_feet(item));
+    add(goods, say(ReceivingCardPhrase::length_on_spool_or_coil),
+        say(ReceivingCardPhrase::at_least, length_in_metres_or_feet(item)));
     return goods;
   }
 
   Goods part(const OrderItem& item) const {
     Goods goods{.name = item.name, .what = item.what, .line = false, .notes = item.notes};
-    add(goods, "count",
+    add(goods, say(ReceivingCardPhrase::count),
         std::to_string(item.to_order()) +
-            (item.in_hand > 0 ? fmt::format(" ({} needed, {} in hand)", item.needed, item.in_hand) : ""));
+            (item.in_hand > 0 ? say(ReceivingCardPhrase::needed_in_hand, item.needed, item.in_hand) : ""));
     for (const PartId id : item.parts)
       add_part(goods, rig_[id], item.parts.size() == 1 ? "" : rig_[id].name + ", ");
     return goods;
@@ -79,13 +84,14 @@ private:
   /// `of` leads each row where one plate is several parts of the file.
   void add_part(Goods& goods, const Part& part, const std::string& of) const {
     add_sizes(goods, part, of);
-    add_end(goods, of + "upper end", part.upper);
-    add_end(goods, of + "lower end", part.lower);
+    add_end(goods, say(ReceivingCardPhrase::upper_end, of), part.upper);
+    add_end(goods, say(ReceivingCardPhrase::lower_end, of), part.lower);
     if (part.role != Part::Role::worn && !part.upper.stated() && !part.lower.stated())
-      add(goods, of + "its ends: pin, gap, hole", "");
+      add(goods, say(ReceivingCardPhrase::its_ends_pin_gap_hole, of), "");
     if (part.screw) {
-      add(goods, of + "thread", part.screw->thread.designation);
-      add(goods, of + "hands of the thread", part.screw->pair ? "right and left" : "one");
+      add(goods, say(ReceivingCardPhrase::thread_of, of), part.screw->thread.designation);
+      add(goods, say(ReceivingCardPhrase::hands_thread, of),
+          part.screw->pair ? say(ReceivingCardPhrase::right_and_left) : say(ReceivingCardPhrase::one));
     }
     for (const char* text : {"size", "metal", "batch"})
       if (const std::string stated = fact_text(part.particulars, text);
@@ -99,11 +105,13 @@ private:
 
   void add_sizes(Goods& goods, const Part& part, const std::string& of) const {
     if (part.length && part.kind != PartKind::bush && part.kind != PartKind::pin)
-      add(goods, of + "length, bearing to bearing", gauge_text(unit_, part.length->value));
+      add(goods, say(ReceivingCardPhrase::length_bearing_to_bearing, of),
+          gauge_text(unit_, part.length->value));
     if (part.shortest)
-      add(goods, of + "shortest, closed", gauge_text(unit_, part.shortest->value));
+      add(goods, say(ReceivingCardPhrase::shortest_closed, of), gauge_text(unit_, part.shortest->value));
     if (part.longest)
-      add(goods, of + "longest, at the last thread or hole", gauge_text(unit_, part.longest->value));
+      add(goods, say(ReceivingCardPhrase::longest_at_last_thread_or, of),
+          gauge_text(unit_, part.longest->value));
   }
 
   void add_end(Goods& goods, const std::string& where, const End& end) const {
@@ -129,7 +137,7 @@ private:
     if (unit_.kind == CardUnit::Kind::millimetres || !item.open.empty())
       return to_order_text(item);
     const Length length = Length::millimetres(100.0 * static_cast<double>(item.to_order()));
-    return format_fixed(std::ceil(length.inches() / 12.0 - 1e-6), 0) + " ft";
+    return say(ReceivingCardPhrase::ft, format_fixed(std::ceil(length.inches() / 12.0 - 1e-6), 0));
   }
 
   const LineMaterial& named_line(const std::string& name) const {
@@ -152,29 +160,27 @@ constexpr TextLook small{.size = 3.0, .bold = false, .indent = 0.0};
 constexpr TextLook plain{.size = 3.2, .bold = false, .indent = 0.0};
 
 void add_head(const std::string& boat, const CardUnit& unit, PageFlow& page) {
-  page.text("RECEIVING CARD   " + boat, {.size = 6.5, .bold = true, .indent = 0.0});
-  page.text("Measure what came in before it is paid for, cut into or fitted. A dash stands where the rig "
-            "file does "
-            "not say what is wanted: write down what you find, and put it into the file.",
-            plain);
+  page.text(say(ReceivingCardPhrase::receiving_card, boat), {.size = 6.5, .bold = true, .indent = 0.0});
+  page.text(say(ReceivingCardPhrase::measure_what_came_in_before), plain);
   const bool metric = unit.kind == CardUnit::Kind::millimetres;
-  page.text(
-      std::string(metric ? "Lengths are in millimetres" : "Lengths are in inches and decimals") +
-          ", as callipers read them; sizes are the names by which things are sold. An inch size and a "
-          "metric size that look alike are two things.",
-      small);
-  page.notice(
-      "A coil of wire springs open when its bands are cut, and its ends cut hands: gloves, goggles, "
-      "one band at a time, and hold both ends.",
-      {.size = 3.2, .bold = true, .indent = 0.0});
-  page.to_write("From, invoice, day:", plain);
+  page.text(say(ReceivingCardPhrase::as_callipers_read_them_sizes,
+                metric ? say(ReceivingCardPhrase::lengths_are_in_millimetres)
+                       : say(ReceivingCardPhrase::lengths_are_in_inches_and)),
+            small);
+  page.notice(say(ReceivingCardPhrase::coil_wire_springs_open_when),
+              {.size = 3.2, .bold = true, .indent = 0.0});
+  page.to_write(say(ReceivingCardPhrase::from_invoice_day), plain);
 }
 
 void add_goods(const Goods& one, PageFlow& page) {
   // What belongs together stays on one sheet where it can: about so much a row, and the lines around them.
   page.room_for(std::min(170.0, 26.0 + 6.5 * static_cast<double>(one.rows.size())));
   page.heading(one.name + led_by(": ", one.what), 3.8);
-  FlowTable table{.columns = {{"what", 4.4}, {"wanted", 2.9}, {"found", 2.6}, {"ok", 0.6}, {"not ok", 0.9}},
+  FlowTable table{.columns = {{say(ReceivingCardPhrase::what), 4.4},
+                              {say(ReceivingCardPhrase::wanted), 2.9},
+                              {say(ReceivingCardPhrase::found), 2.6},
+                              {say(ReceivingCardPhrase::ok), 0.6},
+                              {say(ReceivingCardPhrase::not_ok), 0.9}},
                   .size = 3.0,
                   .gutter = card_gutter};
   for (const GoodsRow& row : one.rows)
@@ -186,12 +192,10 @@ void add_goods(const Goods& one, PageFlow& page) {
   page.table(table);
   for (const std::string& note : one.notes)
     page.text(note + ".", small);
-  page.tick(one.line
-                ? "Looked over from end to end: no kink, no broken wire or strand, no rust, no chafe."
-                : "Looked over: no crack, no dent, no burr in holes and threads; a screw turns by hand "
-                  "over all its length.",
+  page.tick(one.line ? say(ReceivingCardPhrase::looked_over_from_end_to)
+                     : say(ReceivingCardPhrase::looked_over_no_crack_no),
             small);
-  page.to_write("Batch, number on it, invoice:", small);
+  page.to_write(say(ReceivingCardPhrase::batch_number_on_it_invoice), small);
 }
 
 std::vector<std::string> draft_lines_of(const CheckedRig& checked, const std::vector<Goods>& all) {
@@ -230,30 +234,26 @@ std::vector<Goods> goods(const CheckedRig& checked) {
 
 std::vector<Drawing> goods_pages(const CheckedRig& checked, const std::string& boat, PaperSize size) {
   const std::vector<Goods> all = goods(checked);
-  PageFlow page(
-      size,
-      {.name = "Receiving card", .about = identity_words(checked), .draft = draft_lines_of(checked, all)});
+  PageFlow page(size, {.name = say(ReceivingCardPhrase::receiving_card_begins),
+                       .about = identity_words(checked),
+                       .draft = draft_lines_of(checked, all)});
   add_head(boat, card_unit(checked.rig()), page);
   for (const Goods& one : all)
     add_goods(one, page);
   if (all.empty())
-    page.text("The rig file states nothing that is to come in.");
+    page.text(say(ReceivingCardPhrase::rig_file_states_nothing_that));
   page.space(2.0);
-  page.to_write("Received by, day:", plain);
-  page.to_write("Measured a second time by, day:", plain);
-  page.text(
-      "This card follows from the rig file and nothing else. Nobody has judged whether what was ordered "
-      "is strong enough: local rules and a licensed professional rigger come before it. What is not ok "
-      "is not fitted.",
-      {.size = 2.8, .bold = false, .indent = 0.0});
-  return page.pages("Receiving card of " + boat,
-                    "What comes in for the rig, held against what the rig file asks for.");
+  page.to_write(say(ReceivingCardPhrase::received_by_day), plain);
+  page.to_write(say(ReceivingCardPhrase::measured_second_time_by_day), plain);
+  page.text(say(ReceivingCardPhrase::this_card_follows_from_rig),
+            {.size = 2.8, .bold = false, .indent = 0.0});
+  return page.pages(say(ReceivingCardPhrase::receiving_card_of, boat),
+                    say(ReceivingCardPhrase::what_comes_in_for_rig));
 }
 
 ReceivingCard::ReceivingCard()
-    : PagesBackend(
-          {"receiving-card", "receiving-card", "Receiving card",
-           "what comes in against what the file asks for: sizes, threads, counts, boxes to tick"}) {}
+    : PagesBackend({"receiving-card", "receiving-card", say(ReceivingCardPhrase::receiving_card_begins),
+                    say(ReceivingCardPhrase::what_comes_in_against_what)}) {}
 
 std::vector<Drawing> ReceivingCard::pages(const BackendRequest& request, const std::string& boat) const {
   return goods_pages(request.checked, boat, request.paper);

@@ -53,7 +53,7 @@ std::string pins(const CardUnit& unit, const DerivedStay& derived) {
 
 std::string cut_of(const CardPiece& card) {
   if (card.draft())
-    return std::string(not_yet);
+    return not_yet();
   if (card.unit.kind == CardUnit::Kind::millimetres && !card.cut.unknown)
     return drawn_millimetres(card.unit.part() * static_cast<double>(card.cut.parts));
   return card.amount(card.cut);

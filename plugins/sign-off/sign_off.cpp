@@ -8,6 +8,7 @@
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/sign_off_words.hpp"
 
 #include <fmt/format.h>
 
@@ -77,12 +78,13 @@ private:
     one.known = pin.size.has_value();
     const std::string size = pin.size ? pin.size->text : std::string(blank);
     one.what = pin.own              ? pin.part->name + ", " + size
-               : pin.jaw != nullptr ? "pin " + size
-                                    : "pin of the shackle, " + size;
+               : pin.jaw != nullptr ? say(SignOffPhrase::pin, size)
+                                    : say(SignOffPhrase::pin_shackle, size);
     one.secured = fact(pin.part, fact_names.secured);
     if (pin.jaw != nullptr)
       if (const EndDimension* split = pin.jaw->find(EndDimensionName::split_pin))
-        add_words(one.secured, ", ", one.secured.empty() ? "split pin " + split->text : split->text);
+        add_words(one.secured, ", ",
+                  one.secured.empty() ? say(SignOffPhrase::split_pin, split->text) : split->text);
     list_.push_back(std::move(one));
   }
 
@@ -98,36 +100,37 @@ private:
     const StackItem& lower = stay_.stack[joint.lower];
     switch (joined_by(rig_, joint)) {
     case JoinedBy::thread:
-      one.what = "stud in its thread";
+      one.what = say(SignOffPhrase::stud_in_its_thread);
       one.secured = fact(part_at(joint.lower), fact_names.locked);
       if (one.secured.empty())
         one.secured = fact(part_at(joint.upper), fact_names.locked);
       break;
     case JoinedBy::hook:
-      one.what = "hook";
+      one.what = say(SignOffPhrase::hook);
       break;
     case JoinedBy::tee:
-      one.what = "tee in its slot";
+      one.what = say(SignOffPhrase::tee_in_its_slot);
       break;
     case JoinedBy::lashing: {
       const std::optional<int>& passes = upper.passes ? upper.passes : lower.passes;
-      one.what = passes ? "lashing, passes " + std::to_string(*passes)
-                        : "lashing or lanyard, passes " + std::string(blank);
+      one.what = passes ? say(SignOffPhrase::lashing_passes, *passes)
+                        : say(SignOffPhrase::lashing_or_lanyard_passes, blank);
       break;
     }
     case JoinedBy::rope_eye: {
       const std::optional<SpliceId>& splice = upper.splice ? upper.splice : lower.splice;
-      one.what = splice ? "eye, " + rig_[*splice].name : "eye, spliced or seized: " + std::string(blank);
+      one.what = splice ? say(SignOffPhrase::eye, rig_[*splice].name)
+                        : say(SignOffPhrase::eye_spliced_or_seized, blank);
       if (splice)
         one.secured = fact_text(rig_[*splice].particulars, fact_names.locking);
       break;
     }
     case JoinedBy::terminal:
-      one.what = "terminal: look for a crack, a broken wire";
-      one.secured = "nothing to secure";
+      one.what = say(SignOffPhrase::terminal_look_for_crack_broken);
+      one.secured = say(SignOffPhrase::nothing_to_secure);
       break;
     case JoinedBy::shackle:
-      one.what = "bow of the shackle";
+      one.what = say(SignOffPhrase::bow_shackle);
       break;
     case JoinedBy::pin:
     case JoinedBy::not_stated:
@@ -138,7 +141,7 @@ private:
   }
 
   static void add_unknown(Fastening& one) {
-    one.what = "not stated; pin " + std::string(blank);
+    one.what = say(SignOffPhrase::not_stated_pin, blank);
     one.pin = true;
     one.known = false;
   }
@@ -173,18 +176,19 @@ private:
       return; // a fitting of the boat, or a junction
     Fastening one = placed(outer ? outer->item : item);
     one.aloft = upper;
-    const std::string name = outer ? outer->part->name : "line";
-    one.joint = upper ? "what it hangs on to " + name : name + " to what holds it";
+    const std::string name = outer ? outer->part->name : say(SignOffPhrase::line);
+    one.joint =
+        upper ? say(SignOffPhrase::what_it_hangs_on_to, name) : say(SignOffPhrase::to_what_holds_it, name);
     if (outer && outer->pin) {
       add_pin(std::move(one), *outer->pin);
       return;
     }
     if (outer && outer->part->kind == PartKind::shackle && upper)
-      one.what = "bow of the shackle";
+      one.what = say(SignOffPhrase::bow_shackle);
     else if (outer && outer->part->kind == PartKind::soft_eye)
-      one.what = "soft eye round what it lies on";
+      one.what = say(SignOffPhrase::soft_eye_round_what_it);
     else if (outer && outer->part->kind == PartKind::lashing)
-      one.what = "lashing or lanyard";
+      one.what = say(SignOffPhrase::lashing_or_lanyard);
     else
       add_unknown(one);
     list_.push_back(std::move(one));
@@ -194,9 +198,9 @@ private:
     const Part& part = rig_[adjuster.part];
     Fastening thread = placed(adjuster.item);
     thread.joint = part.name;
-    thread.what = part.screw ? "thread " + part.screw->thread.designation +
-                                   (part.screw->pair ? ", right and left hand" : "")
-                             : "thread " + std::string(blank);
+    thread.what = part.screw ? say(SignOffPhrase::thread, part.screw->thread.designation,
+                                   (part.screw->pair ? say(SignOffPhrase::right_and_left_hand) : ""))
+                             : say(SignOffPhrase::thread_of, blank);
     thread.secured = fact_text(part.particulars, fact_names.locked);
     thread.screw = true;
     list_.push_back(std::move(thread));
@@ -218,28 +222,28 @@ void add_head(std::string_view name, const std::string& boat, PageFlow& page) {
 void add_signatures(PageFlow& page) {
   page.room_for(40.0);
   page.space(3.0);
-  page.to_write("Not reached or not seen, and why:");
+  page.to_write(say(SignOffPhrase::not_reached_or_not_seen));
   page.to_write("");
-  page.to_write("Looked at by, day:");
-  page.to_write("Looked at a second time by, day:");
+  page.to_write(say(SignOffPhrase::looked_at_by_day));
+  page.to_write(say(SignOffPhrase::looked_at_second_time_by));
 }
 
 std::string shown_place(const Fastening& fastening) {
   if (!fastening.height)
-    return fastening.aloft ? "aloft" : "below";
+    return fastening.aloft ? say(SignOffPhrase::aloft) : say(SignOffPhrase::below);
   return format_fixed(fastening.height->metres(), 1) + " m, " + fastening.place;
 }
 
 /// The table of one mast, under its name where there are several.
 void add_mast(const std::vector<Fastening>& of_mast, bool several, PageFlow& page) {
-  FlowTable table{.columns = {{"place", 2.2},
-                              {"stay", 2.1},
-                              {"joint", 3.0},
-                              {"what", 2.1},
-                              {"secured by", 2.0},
-                              {"in", 0.6},
-                              {"secured", 1.1},
-                              {"again", 0.9}},
+  FlowTable table{.columns = {{say(SignOffPhrase::place), 2.2},
+                              {say(SignOffPhrase::stay), 2.1},
+                              {say(SignOffPhrase::joint), 3.0},
+                              {say(SignOffPhrase::what), 2.1},
+                              {say(SignOffPhrase::secured_by), 2.0},
+                              {say(SignOffPhrase::in), 0.6},
+                              {say(SignOffPhrase::secured), 1.1},
+                              {say(SignOffPhrase::again), 0.9}},
                   .size = 2.9};
   for (const Fastening& one : of_mast)
     table.rows.push_back({{.text = shown_place(one)},
@@ -252,9 +256,11 @@ void add_mast(const std::vector<Fastening>& of_mast, bool several, PageFlow& pag
                           cell_to_tick});
   if (several) {
     const std::string& mast = of_mast.front().mast;
-    page.heading(fmt::format("{}: {}", mast.empty() ? "On no mast of the file" : "The " + mast,
-                             pins_counted(of_mast)),
-                 4.4, page.head_height(table));
+    page.heading(
+        fmt::format("{}: {}",
+                    mast.empty() ? say(SignOffPhrase::on_no_mast_file) : say(SignOffPhrase::the, mast),
+                    pins_counted(of_mast)),
+        4.4, page.head_height(table));
   }
   page.table(table);
 }
@@ -288,34 +294,30 @@ std::string pins_counted(const std::vector<Fastening>& all) {
   const auto pins = std::count_if(all.begin(), all.end(), [](const Fastening& one) { return one.pin; });
   const auto unknown =
       std::count_if(all.begin(), all.end(), [](const Fastening& one) { return one.pin && !one.known; });
-  return fmt::format("{} {}, {} of them unknown", pins, pins == 1 ? "pin" : "pins",
-                     unknown == 0 ? "none" : std::to_string(unknown));
+  return say(SignOffPhrase::of_them_unknown, pins,
+             pins == 1 ? say(SignOffPhrase::pin_word) : say(SignOffPhrase::pins),
+             unknown == 0 ? say(SignOffPhrase::none) : std::to_string(unknown));
 }
 
 std::vector<Drawing> sign_off_pages(const CheckedRig& checked, const std::string& boat, PaperSize size) {
-  PageFlow page(size,
-                {.name = "Sign-off, joints and threads", .about = identity_words(checked), .draft = {}});
-  add_head("SIGN-OFF", boat, page);
+  PageFlow page(size, {.name = say(SignOffPhrase::sign_off_joints_and_threads),
+                       .about = identity_words(checked),
+                       .draft = {}});
+  add_head(say(SignOffPhrase::sign_off), boat, page);
   if (const std::string states = states_of_pieces(checked); !states.empty())
-    page.text("Pieces of line: " + states + ".", {.size = 3.4, .bold = true, .indent = 0.0});
+    page.text(say(SignOffPhrase::pieces_of_line, states), {.size = 3.4, .bold = true, .indent = 0.0});
   const std::vector<Fastening> all = fastenings(checked);
   const auto joints =
       std::count_if(all.begin(), all.end(), [](const Fastening& one) { return !one.screw; });
-  page.text(fmt::format("{} {}; {}.", joints, joints == 1 ? "joint" : "joints", pins_counted(all)),
+  page.text(fmt::format("{} {}; {}.", joints,
+                        joints == 1 ? say(SignOffPhrase::joint) : say(SignOffPhrase::joints),
+                        pins_counted(all)),
             {.size = 3.8, .bold = true, .indent = 0.0});
-  page.text("Every joint and thread from aloft to deck, by the height of its end of the stay above the "
-            "waterline. Tick what you have seen with your own eyes; what you did not reach stays open. "
-            "Where there is a blank the file does not say: measure the pin, write its size. A joint that "
-            "the file does not describe counts as an unknown pin.",
-            small);
-  page.notice(
-      "Aloft: two lines, a harness, a second person on deck, and nobody below. Sharp ends of split pins "
-      "cut hands and sails. Do not undo a pin of a loaded stay.",
-      {.size = 3.4, .bold = true, .indent = 0.0});
+  page.text(say(SignOffPhrase::every_joint_and_thread_from), small);
+  page.notice(say(SignOffPhrase::aloft_two_lines_harness_second),
+              {.size = 3.4, .bold = true, .indent = 0.0});
   if (all.empty())
-    page.text(
-        "The rig file states no joint. Write down what you find: every pin, seizing and knot by which a "
-        "stay hangs.");
+    page.text(say(SignOffPhrase::rig_file_states_no_joint));
   for (std::size_t from = 0; from < all.size();) {
     std::size_t to = from;
     while (to < all.size() && all[to].mast == all[from].mast)
@@ -326,32 +328,25 @@ std::vector<Drawing> sign_off_pages(const CheckedRig& checked, const std::string
     from = to;
   }
   if (!all.empty())
-    page.text("A line in place of what secures it: the rig file does not say; write what you find.", small);
+    page.text(say(SignOffPhrase::line_in_place_what_secures), small);
   add_signatures(page);
-  return page.pages("Sign-off of " + boat, "Every joint and thread with boxes to tick.");
+  return page.pages(say(SignOffPhrase::sign_off_of, boat), say(SignOffPhrase::every_joint_and_thread_with));
 }
 
 std::vector<Drawing> replacement_pages(const CheckedRig& checked, const std::string& boat, PaperSize size) {
-  PageFlow page(size, {.name = "One stay at a time", .about = identity_words(checked), .draft = {}});
-  add_head("ONE STAY AT A TIME", boat, page);
-  page.text(
-      "Number the stays in the order in which you will replace them, and write what holds the mast while "
-      "each is off. Go on to the next only when this one is pinned, secured and hand-tight. This sheet is "
-      "no calculation of what the mast stands: a rigger decides the order on the boat.",
-      small);
-  page.notice(
-      "A mast that has lost one stay stands by what you put in its place. Two halyards, made off and "
-      "tight, before the pin comes out; nobody aloft on a mast whose stays are being changed; no boat "
-      "passing close by. Never two stays at once.",
-      {.size = 3.4, .bold = true, .indent = 0.0});
-  FlowTable table{.columns = {{"order", 0.9},
-                              {"stay", 2.6},
-                              {"held meanwhile by", 3.2},
-                              {"tight", 0.8},
-                              {"old off", 0.9},
-                              {"new on", 0.9},
-                              {"pinned", 0.95},
-                              {"secured", 1.05}},
+  PageFlow page(
+      size, {.name = say(SignOffPhrase::one_stay_at_time), .about = identity_words(checked), .draft = {}});
+  add_head(say(SignOffPhrase::one_stay_at_time_capitals), boat, page);
+  page.text(say(SignOffPhrase::number_stays_in_order_in), small);
+  page.notice(say(SignOffPhrase::mast_that_has_lost_one), {.size = 3.4, .bold = true, .indent = 0.0});
+  FlowTable table{.columns = {{say(SignOffPhrase::order), 0.9},
+                              {say(SignOffPhrase::stay), 2.6},
+                              {say(SignOffPhrase::held_meanwhile_by), 3.2},
+                              {say(SignOffPhrase::tight), 0.8},
+                              {say(SignOffPhrase::old_off), 0.9},
+                              {say(SignOffPhrase::new_on), 0.9},
+                              {say(SignOffPhrase::pinned), 0.95},
+                              {say(SignOffPhrase::secured), 1.05}},
                   .size = 3.2};
   for (const Stay& stay : checked.rig().stays)
     table.rows.push_back({cell_to_write,
@@ -363,22 +358,18 @@ std::vector<Drawing> replacement_pages(const CheckedRig& checked, const std::str
                           cell_to_tick,
                           cell_to_tick});
   if (table.rows.empty())
-    page.text("The rig file states no stays.");
+    page.text(say(SignOffPhrase::rig_file_states_no_stays));
   else
     page.table(table);
-  page.text(
-      "Compare each old stay with the new one before it goes up: bearing to bearing, at the same pull.",
-      small);
-  page.text("Local codes and a licensed professional rigger come before this sheet.", small);
+  page.text(say(SignOffPhrase::compare_each_old_stay_with), small);
+  page.text(say(SignOffPhrase::local_codes_and_licensed_professional), small);
   add_signatures(page);
-  return page.pages("Replacing the stays of " + boat, "One stay at a time, with boxes to tick.");
+  return page.pages(say(SignOffPhrase::replacing_stays, boat), say(SignOffPhrase::one_stay_at_time_with));
 }
 
 SignOff::SignOff()
-    : PagesBackend(
-          {"sign-off", "sign-off", "Sign-off",
-           "every joint and thread to be ticked, by mast, aloft to deck; a sheet for one stay at a time"}) {
-}
+    : PagesBackend({"sign-off", "sign-off", say(SignOffPhrase::sign_off_begins),
+                    say(SignOffPhrase::every_joint_and_thread_to)}) {}
 
 std::vector<Drawing> SignOff::pages(const BackendRequest& request, const std::string& boat) const {
   std::vector<Drawing> drawn = sign_off_pages(request.checked, boat, request.paper);

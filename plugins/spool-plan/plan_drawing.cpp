@@ -5,6 +5,7 @@
 #include "backend/drawing/svg_writer.hpp"
 #include "backend/page/foot.hpp"
 #include "plugins/spool-plan/stock_bar.hpp"
+#include "wording/papers/spool_plan_words.hpp"
 
 #include <fmt/format.h>
 
@@ -36,7 +37,7 @@ double draw_scale_bar(double scale, PaperPoint at, ShapeGroup& into) {
   const double width = metres * 1000.0 * scale;
   ShapeGroup group;
   group.id = "scale-bar";
-  group.title = "Scale bar of " + format_number(metres) + " m";
+  group.title = say(SpoolPlanPhrase::scale_bar, format_number(metres));
   const double y = at.y + 2.0;
   group.add(LineShape{{at.x, y}, {at.x + width, y}, {0.5, 0.0, {}, {}}, {}});
   for (const double x : {at.x, at.x + width})
@@ -54,20 +55,20 @@ double draw_scale_bar(double scale, PaperPoint at, ShapeGroup& into) {
 struct Sample {
   BarPattern pattern;
   bool draft;
-  const char* words;
+  PhraseText words;
 };
 
 /// What the patterns mean, on one row.
 double draw_legend(PaperPoint at, ShapeGroup& into) {
   ShapeGroup group;
   group.id = "legend";
-  group.title = "What the patterns mean";
+  group.title = say(SpoolPlanPhrase::what_the_patterns_mean);
   double x = at.x;
-  for (const Sample& sample :
-       {Sample{BarPattern::plain, false, "piece"}, Sample{BarPattern::plain, true, "piece that is a DRAFT"},
-        Sample{BarPattern::slant, false, "left and kept"},
-        Sample{BarPattern::upright, false, "kept back as spare"},
-        Sample{BarPattern::crossed, false, "waste"}}) {
+  for (const Sample& sample : {Sample{BarPattern::plain, false, say(SpoolPlanPhrase::piece)},
+                               Sample{BarPattern::plain, true, say(SpoolPlanPhrase::piece_that_is_draft)},
+                               Sample{BarPattern::slant, false, say(SpoolPlanPhrase::left_and_kept)},
+                               Sample{BarPattern::upright, false, say(SpoolPlanPhrase::kept_back_as_spare)},
+                               Sample{BarPattern::crossed, false, say(SpoolPlanPhrase::waste)}}) {
     const PaperBox box{x, at.y, x + 12.0, at.y + 4.5};
     draw_pattern(box, sample.pattern, group);
     if (sample.draft)
@@ -80,24 +81,22 @@ double draw_legend(PaperPoint at, ShapeGroup& into) {
     group.add(words);
   }
   group.add(LineShape{{x + 2.0, at.y - 0.5}, {x + 2.0, at.y + 4.5}, {0.3, 0.0, {}, {}}, {}});
-  group.add(TextShape{{x + 4.0, at.y + 3.2}, "cut", plan_text_size, TextAnchor::start, false, {}});
+  group.add(TextShape{
+      {x + 4.0, at.y + 3.2}, say(SpoolPlanPhrase::cut), plan_text_size, TextAnchor::start, false, {}});
   into.add(std::move(group));
   return at.y + 5.0;
 }
 
 double draw_head(const FleetBoats& fleet, const SpoolPlan& plan, double scale, std::size_t number,
                  std::size_t of, ShapeGroup& into) {
-  double y = draw_words("Spool plan", {margin, margin}, plan_title_size, bar_room, true, into);
+  double y =
+      draw_words(say(SpoolPlanPhrase::spool_plan), {margin, margin}, plan_title_size, bar_room, true, into);
   y = draw_words(fleet.titles, {margin, y}, plan_text_size, bar_room, true, into);
-  y = draw_words(fmt::format("Sheet {} of {}. Each bar is a stock from its free end, left; all bars are to "
-                             "one scale, and a long rest is broken off. Millimetres.",
-                             number, of),
-                 {margin, y}, plan_text_size, bar_room, false, into);
+  y = draw_words(say(SpoolPlanPhrase::sheet_each_bar_is_stock, number, of), {margin, y}, plan_text_size,
+                 bar_room, false, into);
   if (any_draft(plan))
-    y = draw_words("DRAFT: some pieces rest on numbers that are assumed or estimated; spool-plan.txt says "
-                   "which. They come last on their stock, and room is kept for them: they have no place to "
-                   "be cut at yet.",
-                   {margin, y}, plan_text_size, bar_room, true, into);
+    y = draw_words(say(SpoolPlanPhrase::draft_some_pieces_rest_on), {margin, y}, plan_text_size, bar_room,
+                   true, into);
   if (scale > 0.0) {
     y = draw_legend({margin, y + 1.5}, into);
     y = draw_scale_bar(scale, {margin, y + 1.5}, into);
@@ -109,15 +108,15 @@ void add_line(const LinePlan& plan, std::size_t place, double scale, std::vector
   const LineOrder& line = plan.order;
   std::vector<std::string> words;
   if (plan.searched)
-    words.push_back("Bound: " + proof_words(plan) + ".");
+    words.push_back(say(SpoolPlanPhrase::bound, proof_words(plan)));
   if (line.stocks.empty())
-    words.emplace_back("Nothing of it is in stock.");
+    words.emplace_back(say(SpoolPlanPhrase::nothing_it_is_in_stock));
   if (!plan.short_pieces.empty())
-    words.push_back("To buy: " + to_buy_words(plan) + ".");
+    words.push_back(say(SpoolPlanPhrase::to_buy, to_buy_words(plan)));
   if (!line.unplanned.empty())
-    words.push_back(
-        fmt::format("Not planned: {}; spool-plan.txt says why.",
-                    counted(static_cast<std::int64_t>(line.unplanned.size()), "piece", "pieces")));
+    words.push_back(say(SpoolPlanPhrase::not_planned_spool_plan_txt,
+                        counted(static_cast<std::int64_t>(line.unplanned.size()),
+                                say(SpoolPlanPhrase::piece), say(SpoolPlanPhrase::pieces))));
   const auto heading = [&line, words](double y, ShapeGroup& into) {
     y = draw_words(line_words(line), {margin, y}, plan_heading_size, bar_room, true, into);
     y = draw_words(cutting_words(line), {margin, y}, plan_text_size, bar_room, false, into);
@@ -153,7 +152,8 @@ std::vector<Drawing> plan_drawing(const FleetBoats& fleet, const SpoolPlan& plan
       add_line(plan.lines[i], i, scale, blocks);
   if (blocks.empty())
     blocks.emplace_back([](double y, ShapeGroup& into) {
-      return draw_words("There is nothing to cut.", {margin, y}, plan_text_size, bar_room, false, into);
+      return draw_words(say(SpoolPlanPhrase::there_is_nothing_to_cut), {margin, y}, plan_text_size,
+                        bar_room, false, into);
     });
 
   const Drawing usual; // A3 landscape
@@ -175,17 +175,16 @@ std::vector<Drawing> plan_drawing(const FleetBoats& fleet, const SpoolPlan& plan
   std::vector<Drawing> drawings;
   for (std::size_t i = 0; i < sheets.size(); ++i) {
     Drawing drawing;
-    drawing.title = fmt::format("Spool plan for {}, sheet {} of {}", fleet.titles, i + 1, sheets.size());
-    drawing.description = "Each spool, coil or offcut that is begun as a bar with the pieces that are cut "
-                          "from it, in the order of cutting.";
+    drawing.title = say(SpoolPlanPhrase::spool_plan_for_sheet, fleet.titles, i + 1, sheets.size());
+    drawing.description = say(SpoolPlanPhrase::each_spool_coil_or_offcut);
     drawing.content.id = "sheet";
     y = draw_head(fleet, plan, scale, i + 1, sheets.size(), drawing.content);
     for (const Block* block : sheets[i])
       y = (*block)(y, drawing.content) + block_gap;
     // A block higher than the sheet stands alone on it, and the sheet grows.
     drawing.height = std::max(drawing.height, y - block_gap + sheet_foot_height + margin);
-    draw_sheet_foot("Spool plan", fleet.identity, fleet.edition,
-                    "Sheerpole reports what the rig files state; it has not seen the line.", drawing);
+    draw_sheet_foot(say(SpoolPlanPhrase::spool_plan), fleet.identity, fleet.edition,
+                    say(SpoolPlanPhrase::sheerpole_reports_what_rig_files), drawing);
     drawings.push_back(std::move(drawing));
   }
   number_pages(drawings);

@@ -3,6 +3,7 @@
 #include "backend/drawing/svg_writer.hpp"
 #include "backend/page/foot.hpp"
 #include "backend/page/paper_files.hpp"
+#include "wording/papers/spool_plan_words.hpp"
 
 #include <fmt/format.h>
 
@@ -64,7 +65,7 @@ FleetBoats fleet_boats(const BackendRequest& request) {
   for (const FleetRig& rig : rigs) {
     fleet.boats.push_back(boat_of(rig));
     if (fleet.boats.back().title.empty())
-      fleet.boats.back().title = rig.file.empty() ? "boat without a name" : rig.file;
+      fleet.boats.back().title = rig.file.empty() ? say(SpoolPlanPhrase::boat_without_name) : rig.file;
   }
   std::vector<SpoolBoat> as_titled = fleet.boats;
   for (std::size_t i = 0; i < rigs.size(); ++i)
@@ -80,7 +81,7 @@ FleetBoats fleet_boats(const BackendRequest& request) {
   return fleet;
 }
 
-std::string counted(std::int64_t count, const char* one, const char* several) {
+std::string counted(std::int64_t count, PhraseText one, PhraseText several) {
   return std::to_string(count) + " " + (count == 1 ? one : several);
 }
 
@@ -103,10 +104,10 @@ std::string stock_words(const LineOrder& line, const SpoolUse& use) {
   const StockInHand& stock = line.stocks[use.stock];
   std::string words = stock.name;
   if (stock.pieces > 1)
-    words += fmt::format(" no. {} of {}", use.ordinal, stock.pieces);
-  words += fmt::format(", {} of {} mm", name_of(stock.sort), stock.length_mm);
+    words += say(SpoolPlanPhrase::no_of, use.ordinal, stock.pieces);
+  words += say(SpoolPlanPhrase::of_mm, name_of(stock.sort), stock.length_mm);
   if (!stock.batch.empty())
-    words += ", batch " + stock.batch;
+    words += say(SpoolPlanPhrase::batch, stock.batch);
   return words;
 }
 
@@ -114,22 +115,22 @@ std::string rest_words(const LineOrder& line, const SpoolUse& use) {
   const StockInHand& stock = line.stocks[use.stock];
   switch (use.fate) {
   case RestFate::nothing:
-    return "nothing";
+    return say(SpoolPlanPhrase::nothing);
   case RestFate::waste:
-    return fmt::format("{} mm are waste", use.rest_mm);
+    return say(SpoolPlanPhrase::mm_are_waste, use.rest_mm);
   case RestFate::stays:
   case RestFate::offcut:
     break;
   }
   std::string words = fmt::format("{} mm ", use.rest_mm);
   if (use.fate == RestFate::offcut)
-    words += "are kept as the offcut " + use.rest_name;
+    words += say(SpoolPlanPhrase::are_kept_as_offcut, use.rest_name);
   else
-    words += "stay on the " + std::string(name_of(stock.sort)) +
-             (use.rest_name == stock.name ? "" : ", which is " + use.rest_name + " from then on");
+    words += say(
+        SpoolPlanPhrase::stay_on_the, name_of(stock.sort),
+        (use.rest_name == stock.name ? "" : say(SpoolPlanPhrase::which_is_from_then_on, use.rest_name)));
   if (stock.kept_back_mm > 0)
-    words += fmt::format(", {} mm of them the spare that is kept back",
-                         std::min(stock.kept_back_mm, use.rest_mm));
+    words += say(SpoolPlanPhrase::mm_them_spare_that_is, std::min(stock.kept_back_mm, use.rest_mm));
   return words;
 }
 
@@ -143,60 +144,59 @@ std::string planned_words(std::int64_t mm, bool draft) {
 
 std::string proof_words(const LinePlan& plan) {
   const bool draft = any_draft(plan.order);
-  const char* what = "";
-  const char* less = "";
+  PhraseText what = "";
+  PhraseText less = "";
   switch (plan.measure) {
   case SpoolMeasure::uncut:
-    what = "of pieces find no place in the stock";
-    less = "leaves";
+    what = say(SpoolPlanPhrase::pieces_find_no_place_in);
+    less = say(SpoolPlanPhrase::leaves);
     break;
   case SpoolMeasure::cut_off:
-    what = "are cut off spools and coils";
-    less = "cuts off";
+    what = say(SpoolPlanPhrase::are_cut_off_spools_and);
+    less = say(SpoolPlanPhrase::cuts_off);
     break;
   case SpoolMeasure::offcuts_begun:
-    what = "of offcuts are begun";
-    less = "begins";
+    what = say(SpoolPlanPhrase::offcuts_are_begun);
+    less = say(SpoolPlanPhrase::begins);
     break;
   }
   std::string words =
-      plan.proven ? fmt::format("{} {}, and no plan {} less: proven", planned_words(plan.counted_mm, draft),
-                                what, less)
-                  : fmt::format("{} {}; no plan {} less than {}: not proven, the search came to its limit",
-                                planned_words(plan.counted_mm, draft), what, less,
-                                planned_words(plan.bound_mm, draft));
+      plan.proven
+          ? say(SpoolPlanPhrase::and_no_plan_less_proven, planned_words(plan.counted_mm, draft), what, less)
+          : say(SpoolPlanPhrase::no_plan_less_than_not, planned_words(plan.counted_mm, draft), what, less,
+                planned_words(plan.bound_mm, draft));
   const bool too_long =
       std::any_of(plan.short_pieces.begin(), plan.short_pieces.end(), [](const ShortPiece& piece) {
         return piece.reason == UncutReason::longer_than_every_stock;
       });
-  return too_long ? words + ". It speaks of the pieces that are not longer than every stock" : words;
+  return too_long ? say(SpoolPlanPhrase::it_speaks_pieces_that_are, words) : words;
 }
 
 std::string cutting_words(const LineOrder& line) {
   std::vector<std::string> greatest;
-  std::string words = fmt::format("kerf {} mm", line.kerf_mm.value);
+  std::string words = say(SpoolPlanPhrase::kerf_mm, line.kerf_mm.value);
   if (!line.kerf_mm.stated)
-    words += " (not stated)";
+    words += say(SpoolPlanPhrase::not_stated);
   if (line.least_offcut_mm.stated)
-    words += fmt::format("; a rest of {} mm or more is kept", line.least_offcut_mm.value);
+    words += say(SpoolPlanPhrase::rest_mm_or_more_is, line.least_offcut_mm.value);
   else
-    words += "; every rest is kept (no least offcut is stated)";
+    words += say(SpoolPlanPhrase::every_rest_is_kept_no);
   if (line.spare.stated)
-    words += "; spare on each piece " + percent_text(line.spare.value);
+    words += say(SpoolPlanPhrase::spare_on_each_piece, percent_text(line.spare.value));
   else
-    words += "; no spare on the pieces";
+    words += say(SpoolPlanPhrase::no_spare_on_pieces);
   if (line.sold_in_mm.stated)
-    words += fmt::format("; sold in spools of {} mm", line.sold_in_mm.value);
+    words += say(SpoolPlanPhrase::sold_in_spools_mm, line.sold_in_mm.value);
   if (line.kerf_mm.differs)
-    greatest.emplace_back("kerf");
+    greatest.emplace_back(say(SpoolPlanPhrase::kerf_word));
   if (line.least_offcut_mm.differs)
-    greatest.emplace_back("least offcut");
+    greatest.emplace_back(say(SpoolPlanPhrase::least_offcut));
   if (line.spare.differs)
-    greatest.emplace_back("spare");
+    greatest.emplace_back(say(SpoolPlanPhrase::spare));
   if (line.sold_in_mm.differs)
-    greatest.emplace_back("spool as it is sold");
+    greatest.emplace_back(say(SpoolPlanPhrase::spool_as_it_is_sold));
   for (std::size_t i = 0; i < greatest.size(); ++i)
-    words += (i == 0 ? "; the files state differently, and the greatest counts, of " : ", ") + greatest[i];
+    words += (i == 0 ? say(SpoolPlanPhrase::files_state_differently_and_greatest) : ", ") + greatest[i];
   return words;
 }
 
@@ -212,21 +212,22 @@ std::string to_buy_words(const LinePlan& plan) {
   }
   const auto count = static_cast<std::int64_t>(plan.short_pieces.size());
   std::string words =
-      (draft ? about_metres(Length::millimetres(static_cast<double>(plan.to_buy_mm))) + " at the least"
-             : fmt::format(
-                   "at least {} mm ({} m)", plan.to_buy_mm,
+      (draft ? say(SpoolPlanPhrase::at_the_least,
+                   about_metres(Length::millimetres(static_cast<double>(plan.to_buy_mm))))
+             : say(SpoolPlanPhrase::at_least_mm_m, plan.to_buy_mm,
                    format_fixed(Length::millimetres(static_cast<double>(plan.to_buy_mm)).metres(), 2))) +
-      ": " + counted(count, "piece", "pieces");
+      ": " + counted(count, say(SpoolPlanPhrase::piece), say(SpoolPlanPhrase::pieces));
   if (plan.order.kerf_mm.value > 0)
-    words += fmt::format(" with a kerf of {} mm{}", plan.order.kerf_mm.value, count == 1 ? "" : " each");
-  words += count == 1 ? ", in one length"
-                      : fmt::format(". The longest is {}; no piece can be made of two lengths",
-                                    planned_words(longest, draft));
+    words += say(SpoolPlanPhrase::with_kerf_mm, plan.order.kerf_mm.value,
+                 count == 1 ? "" : say(SpoolPlanPhrase::each));
+  words += count == 1 ? say(SpoolPlanPhrase::in_one_length)
+                      : say(SpoolPlanPhrase::longest_is_no_piece_can, planned_words(longest, draft));
   if (!plan.order.sold_in_mm.stated)
     return words;
   const auto spools = spools_to_buy(plan);
-  return words + (spools ? ". That is " + counted(*spools, "whole spool", "whole spools")
-                         : ". A piece is longer than a whole spool as it is sold");
+  return words + (spools ? say(SpoolPlanPhrase::that_is, counted(*spools, say(SpoolPlanPhrase::whole_spool),
+                                                                 say(SpoolPlanPhrase::whole_spools)))
+                         : say(SpoolPlanPhrase::piece_is_longer_than_whole));
 }
 
 bool any_draft(const LineOrder& line) {
@@ -241,7 +242,7 @@ bool any_draft(const SpoolPlan& plan) {
 
 BackendDescription SpoolPlanBackend::describe() const {
   return {.name = "spool-plan",
-          .summary = "what to cut from which spool, coil or offcut, what is left, and what is to be bought",
+          .summary = say(SpoolPlanPhrase::what_to_cut_from_which),
           .outputs = {"spool-plan.txt", "spool-plan.csv", "spool-plan.svg"},
           .sometimes = {"new-stock.rig", "cut-pieces.rig"},
           .papers = {"spool-plan.pdf"}};
@@ -252,16 +253,19 @@ OutputBundle SpoolPlanBackend::generate(const BackendRequest& request) const {
   const SpoolPlan plan = plan_spools(fleet.boats);
   OutputBundle bundle;
   const std::string text = plan_text(fleet, plan);
-  bundle.files.push_back({"spool-plan.txt", with_foot(text, "Spool plan, " + fleet.identity)});
+  bundle.files.push_back(
+      {"spool-plan.txt", with_foot(text, say(SpoolPlanPhrase::spool_plan_begins, fleet.identity))});
   bundle.files.push_back({"spool-plan.csv", plan_csv(plan)});
   std::vector<Drawing> sheets = plan_drawing(fleet, plan);
   for (std::size_t i = 0; i < sheets.size(); ++i)
     bundle.files.push_back(
         {i == 0 ? "spool-plan.svg" : fmt::format("spool-plan-{}.svg", i + 1), write_svg(sheets[i])});
   if (request.printed) {
-    PagedFile paper = text_paper_of_lengths(
-        {.file = "spool-plan.pdf", .name = "Spool plan", .boat = fleet.titles, .about = fleet.identity},
-        text, request);
+    PagedFile paper = text_paper_of_lengths({.file = "spool-plan.pdf",
+                                             .name = say(SpoolPlanPhrase::spool_plan),
+                                             .boat = fleet.titles,
+                                             .about = fleet.identity},
+                                            text, request);
     std::move(sheets.begin(), sheets.end(), std::back_inserter(paper.pages));
     number_pages(paper.pages);
     bundle.papers.push_back(std::move(paper));

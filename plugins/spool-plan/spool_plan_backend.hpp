@@ -56,7 +56,7 @@ std::string to_buy_words(const LinePlan& plan);
 /// Pieces that rest on an assumed or estimated number.
 bool any_draft(const SpoolPlan& plan);
 
-std::string counted(std::int64_t count, const char* one, const char* several);
+std::string counted(std::int64_t count, PhraseText one, PhraseText several);
 
 /// For people, at most 100 columns wide as long as no single name is wider.
 std::string plan_text(const FleetBoats& fleet, const SpoolPlan& plan);

@@ -2,8 +2,7 @@
 
 #include "backend/drawing/label_text.hpp"
 #include "plugins/spool-plan/spool_plan_backend.hpp"
-
-#include <fmt/format.h>
+#include "wording/papers/spool_plan_words.hpp"
 
 #include <algorithm>
 
@@ -70,9 +69,8 @@ double draw_leaders(const std::vector<NumberLabel>& labels, double left, double 
     all += width;
   }
   if (all > bar_room)
-    return draw_words("The numbers of the short pieces have no room here; the list has them from the free "
-                      "end on.",
-                      {left, bottom + 1.0}, plan_small_size, bar_room, false, into);
+    return draw_words(say(SpoolPlanPhrase::numbers_short_pieces_have_no), {left, bottom + 1.0},
+                      plan_small_size, bar_room, false, into);
   const std::vector<double> middles = spread_apart(wanted, widths, left, left + bar_room);
   for (std::size_t i = 0; i < labels.size(); ++i) {
     into.add(LineShape{
@@ -126,11 +124,9 @@ void draw_rest(const StockInHand& stock, const SpoolUse& use, double scale, doub
 std::string entry_words(const LineOrder& line, const SpoolCut& cut, std::size_t number) {
   const WantedPiece& piece = line.pieces[cut.piece];
   if (!piece.draft())
-    return fmt::format("{}. {} mm, cut at {} mm: {}", number, piece.length_mm, cut.end_mm,
-                       piece_words(piece));
-  return fmt::format("{}. {} kept for it, {} to be cut: {}; DRAFT{}", number,
-                     planned_words(piece.length_mm, true), not_yet, piece_words(piece),
-                     piece.estimated ? ", its X estimated" : "");
+    return say(SpoolPlanPhrase::mm_cut_at_mm, number, piece.length_mm, cut.end_mm, piece_words(piece));
+  return say(SpoolPlanPhrase::kept_for_it_to_be, number, planned_words(piece.length_mm, true), not_yet(),
+             piece_words(piece), piece.estimated ? say(SpoolPlanPhrase::its_x_estimated) : "");
 }
 
 /// In columns, read downwards. Returns the y below the longest.
@@ -204,10 +200,10 @@ double draw_bar(const LineOrder& line, const SpoolUse& use, std::size_t first_nu
     entries.push_back(entry_words(line, use.cuts[i], first_number + i));
     group.description += (i == 0 ? "" : "; ") + entries.back();
   }
-  group.description += ". Left: " + rest_words(line, use) + ".";
+  group.description += say(SpoolPlanPhrase::left_of, rest_words(line, use));
 
-  const double top = draw_words(group.title + ". Left: " + rest_words(line, use) + ".", top_left,
-                                plan_text_size, bar_room, true, group) +
+  const double top = draw_words(say(SpoolPlanPhrase::left_each, group.title, rest_words(line, use)),
+                                top_left, plan_text_size, bar_room, true, group) +
                      1.0;
   std::vector<NumberLabel> outside;
   for (std::size_t i = 0; i < use.cuts.size(); ++i) {

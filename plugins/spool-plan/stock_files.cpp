@@ -4,8 +4,7 @@
 #include "model/kind_words.hpp"
 #include "units/dimension.hpp"
 #include "wording/model_words.hpp"
-
-#include <fmt/format.h>
+#include "wording/papers/spool_plan_words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -167,10 +166,7 @@ std::string fate_word(RestFate fate) {
 
 std::string new_stock_text(const FleetBoats& fleet, const SpoolPlan& plan, std::size_t file) {
   std::string text = "language 1\n\n";
-  const std::string what = "Stock as it is when the spool plan for " + fleet.titles +
-                           " has been carried out. It takes the place of what " + plan.files[file].name +
-                           " states of stock: use the one or the other. Measure what is left before you "
-                           "plan with it again.";
+  const std::string what = say(SpoolPlanPhrase::stock_as_it_is_when, fleet.titles, plan.files[file].name);
   for (const std::string& line : wrap_text(what, 98))
     text += "# " + line + "\n";
   text += shops_text(fleet, plan.files[file]);
@@ -191,15 +187,15 @@ std::string new_stock_text(const FleetBoats& fleet, const SpoolPlan& plan, std::
 namespace {
 
 std::string piece_record_text(const WantedPiece& piece, const StockInHand& stock) {
-  std::string text = "\npiece of " + piece.stay;
+  std::string text = say(SpoolPlanPhrase::piece_of, piece.stay);
   if (piece.side != Side::centre)
     text += "." + std::string(name_of(piece.side));
   text += " {\n  stage: cut\n";
   if (piece.of > 1)
-    text += "  number: " + std::to_string(piece.number) + "\n";
-  text += "  stock: " + in_quotes(stock.name) + "\n";
+    text += say(SpoolPlanPhrase::number, piece.number);
+  text += say(SpoolPlanPhrase::stock, in_quotes(stock.name));
   if (!stock.batch.empty())
-    text += "  batch: " + in_quotes(stock.batch) + "\n";
+    text += say(SpoolPlanPhrase::batch_behind, in_quotes(stock.batch));
   return text + "}\n";
 }
 
@@ -216,11 +212,7 @@ std::string cut_pieces_text(const FleetBoats& fleet, const SpoolPlan& plan, std:
   if (records.empty())
     return {};
   std::string text = "language 1\n\n";
-  const std::string what =
-      "Pieces of " + fleet.boats[boat].title +
-      " that the spool plan cuts, each with the stock it is of. Take those that were cut "
-      "into the file of the boat, with the day: labels, order list and records then say "
-      "where they are from, and they are not planned again.";
+  const std::string what = say(SpoolPlanPhrase::pieces_that_spool_plan_cuts, fleet.boats[boat].title);
   for (const std::string& line : wrap_text(what, 98))
     text += "# " + line + "\n";
   return text + records;

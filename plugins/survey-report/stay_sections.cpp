@@ -242,7 +242,7 @@ void add_sum(const CheckedRig& checked, const DerivedStay& derived, Document& do
       const bool waits = section.kind == SumSection::Kind::cut && !checked.draft_reasons(piece).empty();
       table.rows.push_back(
           {"= " + std::string(name_of(section.kind)),
-           waits ? std::string(not_yet) : format_total(sum.unknown, section.total, x),
+           waits ? not_yet() : format_total(sum.unknown, section.total, x),
            section.complete ? "sum of the rows above" : "incomplete: something is not stated"});
     }
     for (const MissingInput& missing : piece.missing)

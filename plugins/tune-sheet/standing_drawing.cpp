@@ -1,6 +1,7 @@
 #include "plugins/tune-sheet/standing_drawing.hpp"
 
 #include "backend/table/tune_words.hpp"
+#include "wording/papers/tune_sheet_words.hpp"
 
 #include <algorithm>
 #include <array>
@@ -43,10 +44,8 @@ public:
     Drawing drawing;
     drawing.width = sheet_width;
     drawing.height = sheet_height;
-    drawing.title = "How the rig stands";
-    drawing.description =
-        "The rig from starboard and from astern, as drawn and as it stands, with the tension of "
-        "each stay.";
+    drawing.title = say(TuneSheetPhrase::how_rig_stands);
+    drawing.description = say(TuneSheetPhrase::rig_from_starboard_and_from);
     double left = edge;
     for (const bool from_astern : {false, true}) {
       View view = extent(from_astern);
@@ -108,7 +107,8 @@ private:
 
   void draw_view(const View& view, ShapeGroup& group) const {
     group.add(TextShape{.at = {view.left, head_room - 3.5},
-                        .text = view.from_astern ? "From astern" : "From starboard",
+                        .text = view.from_astern ? say(TuneSheetPhrase::from_astern)
+                                                 : say(TuneSheetPhrase::from_starboard),
                         .size = 3.0,
                         .anchor = TextAnchor::start,
                         .bold = true,
@@ -199,7 +199,7 @@ private:
       const bool right = view.from_astern ? side == Side::starboard : at.x > middle;
       labels[right ? 1 : 0].push_back(
           {at, std::to_string(number + 1) + ": " +
-                   (newtons > 0.0 ? format_kilonewtons(newtons) : std::string("slack"))});
+                   (newtons > 0.0 ? format_kilonewtons(newtons) : say(TuneSheetPhrase::slack))});
     }
   }
 

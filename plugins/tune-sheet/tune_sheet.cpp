@@ -4,6 +4,7 @@
 #include "backend/table/tune_tables.hpp"
 #include "backend/table/tune_words.hpp"
 #include "plugins/tune-sheet/standing_drawing.hpp"
+#include "wording/papers/tune_sheet_words.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -57,9 +58,10 @@ void add_in_parts(const Table& table, std::size_t stays, Document& document) {
   constexpr std::size_t named = 2;
   for (std::size_t from = 0; from < stays; from += columns_across)
     document.blocks.emplace_back(columns_of(table, named, named + from,
-                                            named + std::min(from + columns_across, stays), false, ", kN"));
+                                            named + std::min(from + columns_across, stays), false,
+                                            say(TuneSheetPhrase::kn)));
   document.blocks.emplace_back(
-      columns_of(table, named, named + stays, table.columns.size(), true, ", mm of the mast"));
+      columns_of(table, named, named + stays, table.columns.size(), true, say(TuneSheetPhrase::mm_mast)));
 }
 
 void add_heading(const std::string& text, Document& document) {
@@ -72,8 +74,10 @@ void add_bends(const CheckedRig& checked, const TunedRig& tuned, Document& docum
       continue;
     const std::string& name = checked.rig().spars[spar.spar].name;
     DocumentTable table;
-    table.caption = "Bend of " + name + " from the straight line between heel and head, mm";
-    table.columns = {{"from the heel, mm", 1.0, true}, {"forward", 1.0, true}, {"to starboard", 1.0, true}};
+    table.caption = say(TuneSheetPhrase::bend_from_straight_line_between, name);
+    table.columns = {{say(TuneSheetPhrase::from_heel_mm), 1.0, true},
+                     {say(TuneSheetPhrase::forward), 1.0, true},
+                     {say(TuneSheetPhrase::to_starboard), 1.0, true}};
     const auto& places = tuned.state.spars[spar.element.index()].places;
     double told = -told_apart_mm;
     for (std::size_t i = 0; i < places.size(); ++i) {
@@ -90,60 +94,56 @@ void add_bends(const CheckedRig& checked, const TunedRig& tuned, Document& docum
 }
 
 void add_report(const CheckedRig& checked, const TuneReport& report, Document& document) {
-  add_heading("As she stands", document);
+  add_heading(say(TuneSheetPhrase::as_she_stands), document);
   document.blocks.emplace_back(document_table(without_empty_columns(standing_table(checked, report)),
                                               {2.0, 2.0, 1.2, 0.8, 1.0, 1.6}));
   StandingDrawing standing = standing_drawing(checked, report.tuned);
-  document.blocks.emplace_back(DocumentFigure{std::move(standing.drawing),
-                                              "Dashed as drawn, solid as it stands with every movement " +
-                                                  format_fixed(standing.exaggeration, 0) +
-                                                  " times as large; kN in the leg at the deck. Stays: " +
-                                                  numbered_stays(checked, report.tuned.model) + "."});
+  document.blocks.emplace_back(
+      DocumentFigure{std::move(standing.drawing),
+                     say(TuneSheetPhrase::dashed_as_drawn_solid_as, format_fixed(standing.exaggeration, 0),
+                         numbered_stays(checked, report.tuned.model))});
   add_bends(checked, report.tuned, document);
-  add_heading("What one turn does", document);
+  add_heading(say(TuneSheetPhrase::what_one_turn_does), document);
   add_in_parts(turn_table(checked, report), report.tuned.model.stays.size(), document);
   const Table doubt = turn_doubt_table(checked, report);
   if (doubt.rows.empty()) {
-    document.blocks.emplace_back(DocumentText{
-        "No bound is stated of a stiffness, a reading or what was taken up: how far these numbers may "
-        "be off is not known."});
+    document.blocks.emplace_back(DocumentText{say(TuneSheetPhrase::no_bound_is_stated_stiffness)});
   } else {
     add_in_parts(doubt, report.tuned.model.stays.size(), document);
   }
   if (!report.planning.wishes.empty() || !report.planning.not_understood.empty()) {
-    add_heading("The turns for what is wished for", document);
+    add_heading(say(TuneSheetPhrase::turns_for_what_is_wished), document);
     document.blocks.emplace_back(document_table(wish_table(checked, report), {2.6}));
     document.blocks.emplace_back(
         document_table(turn_plan_table(checked, report), {0.4, 2.0, 1.6, 1.2, 1.6, 1.0, 1.0}));
   }
-  add_heading("Other days", document);
+  add_heading(say(TuneSheetPhrase::other_days), document);
   document.blocks.emplace_back(document_table(later_table(checked, report), {1.6, 2.0}));
 }
 
 Document document_of(const CheckedRig& checked, const TuneReport& report) {
-  Document document{.title = "Tune sheet of " + boat_title(checked),
-                    .name = "Tune sheet",
-                    .about = "What one turn does, at the dock",
+  Document document{.title = say(TuneSheetPhrase::tune_sheet_of, boat_title(checked)),
+                    .name = say(TuneSheetPhrase::tune_sheet),
+                    .about = say(TuneSheetPhrase::what_one_turn_does_at),
                     .foot = identity_words(checked),
                     .draft = {},
                     .blocks = {}};
   // What is a draft here is turned by, not cut to.
   if (const std::string draft = joined(tune_draft_words(checked, report.tuned.model), ". ");
       !draft.empty()) {
-    document.foot = "DRAFT, " + document.foot;
-    document.blocks.emplace_back(DocumentNotice{"DRAFT: turn nothing by it alone. " + draft + "."});
+    document.foot = say(TuneSheetPhrase::draft, document.foot);
+    document.blocks.emplace_back(DocumentNotice{say(TuneSheetPhrase::draft_turn_nothing_by_it, draft)});
   }
   for (const std::string& caution : tune_cautions())
     document.blocks.emplace_back(DocumentNotice{caution});
   if (report.tuned.stands()) {
     add_report(checked, report, document);
   } else {
-    add_heading("Not worked out", document);
-    document.blocks.emplace_back(
-        DocumentText{"State these in the rig file; nothing is taken in their place."});
+    add_heading(say(TuneSheetPhrase::not_worked_out), document);
+    document.blocks.emplace_back(DocumentText{say(TuneSheetPhrase::state_these_in_rig_file)});
     document.blocks.emplace_back(document_table(tune_lacking_table(checked, report.tuned), {1.0, 3.0}));
   }
-  add_heading("Inputs", document);
+  add_heading(say(TuneSheetPhrase::inputs), document);
   document.blocks.emplace_back(
       document_table(tune_inputs_table(checked, report.tuned.model), {1.5, 1.6, 1.2, 2.0}));
   return document;
@@ -153,7 +153,7 @@ Document document_of(const CheckedRig& checked, const TuneReport& report) {
 
 BackendDescription TuneSheet::describe() const {
   return {.name = "tune-sheet",
-          .summary = "how the rig stands at the dock, what one turn does, the turns for what is wished for",
+          .summary = say(TuneSheetPhrase::how_rig_stands_at_dock),
           .outputs = {"tune-sheet.html", "tune-sheet.csv"},
           .papers = {"tune-sheet.pdf"}};
 }

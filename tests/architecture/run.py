@@ -30,6 +30,7 @@ import lone_files
 import number_text
 import output_words
 import outside_world
+import paper_words
 import self_test
 import test_namespaces
 import type_names
@@ -55,6 +56,7 @@ CHECKS = [
     typed_words,
     used_names,
     english_words,
+    paper_words,
     type_names,
     generated_code,
     test_namespaces,

@@ -39,7 +39,11 @@ RIGHT = {
     "compiler/names/resolve.cpp": '#include "syntax/parse.hpp"\n#include <filesystem>\nstd::filesystem::path path;\n',
     "compiler/driver/built_in_backends.cpp": '#include "plugins/echo/echo.hpp"\n',
     "plugins/echo/echo.hpp": '#pragma once\n#include "backend/backend.hpp"\n#include "model/rig.hpp"\n',
-    "plugins/echo/echo.cpp": '#include "plugins/echo/echo.hpp"\n',
+    "plugins/echo/echo.cpp": '#include "plugins/echo/echo.hpp"\n#include "wording/papers/echo_words.hpp"\n'
+    "int say(EchoPhrase phrase, int heard);\nint said = say(EchoPhrase::heard, 1);\n",
+    "compiler/wording/papers/echo_words.hpp": "#pragma once\nenum class EchoPhrase {\n  heard,\n  unheard,\n};\n",
+    "compiler/wording/papers/echo_words.cpp": '#include "wording/papers/echo_words.hpp"\nconst char *words(EchoPhrase phrase) {\n'
+    '  switch (phrase) {\n  case EchoPhrase::heard:\n    return "it heard {}";\n  }\n  return nullptr;\n}\n',
     "plugins/echo/main.cpp": '#include "driver/outside/plugin_main.hpp"\n#include "plugins/echo/echo.hpp"\n',
     "compiler/driver/outside/plugin_main.hpp": "#pragma once\n",
     "compiler/driver/process/run_program.hpp": "#pragma once\n",
@@ -119,6 +123,22 @@ WRONG = {
     "no English outside wording": [
         ("compiler/calculate/say.cpp", 'auto how = " is not stated";\n', "is English"),
         ("compiler/model/say.cpp", 'auto how = "from the file";\n', "is English"),
+    ],
+    "the words of papers stand in tables": [
+        ("plugins/echo/says.cpp", 'auto how = "is not stated";\n', "is said by a paper"),
+        ("compiler/backend/says.cpp", 'auto how = "Lengths of it";\n', "is said by a paper"),
+        (
+            "plugins/echo/lacks.cpp",
+            '#include "wording/papers/echo_words.hpp"\nint say(EchoPhrase phrase);\nint said = say(EchoPhrase::heard);\n',
+            "asks for 1 arguments, here are 0",
+        ),
+        (
+            "compiler/wording/papers/echo_words.cpp",
+            '#include "wording/papers/echo_words.hpp"\nconst char *words(EchoPhrase phrase) {\n  switch (phrase) {\n'
+            '  case EchoPhrase::heard:\n    return "it heard {}";\n  case EchoPhrase::unheard:\n    return "nothing";\n  }\n'
+            "  return nullptr;\n}\n",
+            "nobody says EchoPhrase::unheard",
+        ),
     ],
     "files are concepts": [
         (f"compiler/units/dust_{number}.hpp", "#pragma once\n", "headers under 25 lines") for number in range(61)

@@ -2,6 +2,7 @@
 
 #include "backend/paper_words.hpp"
 #include "units/format_length.hpp"
+#include "wording/papers/papers_words.hpp"
 #include "wording/say.hpp"
 
 #include <fmt/format.h>
@@ -25,27 +26,26 @@ const Splice* splice_at(const CardPiece& card, WhichEnd end) {
 std::string halves_words(const CardPiece& card) {
   const auto [upper, lower] = card_halves(card);
   const CardLength more{false, std::abs(upper.parts - lower.parts)};
-  const std::string differ = more.parts == 0 ? "alike"
-                                             : fmt::format("{} more {}", card.amount(more),
-                                                           upper.parts > lower.parts ? "aloft" : "below");
-  return fmt::format(
-      "Check by halves, nothing buried: past the bearings lie {} aloft and {} below, {}. Where "
-      "they differ by more, shift the line by half of that. Where both are longer or both "
-      "shorter, {} or what is in hand is another: stop and measure again.",
-      card.amount(upper), card.amount(lower), differ, card.piece->cut.unknown ? "X" : "the length");
+  const std::string differ = more.parts == 0 ? say(PapersPhrase::alike)
+                                             : say(PapersPhrase::more, card.amount(more),
+                                                   upper.parts > lower.parts ? say(PapersPhrase::aloft)
+                                                                             : say(PapersPhrase::below));
+  return say(PapersPhrase::check_by_halves_nothing_buried, card.amount(upper), card.amount(lower), differ,
+             card.piece->cut.unknown ? "X" : say(PapersPhrase::the_length));
 }
 
 std::string state_words(const CardPiece& card, const InHand& there) {
   const std::string have = there.beyond
-                               ? fmt::format("In hand: {} more than the least cut", card.amount(there.over))
-                               : fmt::format("In hand: {}, {} more than the least cut",
-                                             card.amount(there.stated.value), card.amount(there.over));
+                               ? say(PapersPhrase::in_hand_more_than_least, card.amount(there.over))
+                               : say(PapersPhrase::in_hand_more_than_least_cut,
+                                     card.amount(there.stated.value), card.amount(there.over));
   const std::string stock = there.stock.empty() ? "" : fmt::format(" ({})", there.stock);
   const bool keeps = there.kept > Length{};
   if (there.cut_nothing())
-    return fmt::format("{}{}. Cut nothing{}.", have, stock, keeps ? ": it goes into longer burys" : "");
-  return fmt::format("{}{}.{} {} is cut away.", have, stock, keeps ? " It goes into longer burys, and" : "",
-                     card.amount(there.cut_away));
+    return say(PapersPhrase::cut_nothing, have, stock,
+               keeps ? say(PapersPhrase::it_goes_into_longer_burys) : "");
+  return say(PapersPhrase::is_cut_away, have, stock,
+             keeps ? say(PapersPhrase::it_goes_into_longer_burys_and) : "", card.amount(there.cut_away));
 }
 
 /// How far the tails may be tapered where they are longer than the splice says; ends alike in one sentence.
@@ -56,13 +56,10 @@ std::vector<std::string> taper_lines(const CardPiece& card, const InHand& there)
     if (there.at(end).more > Length{})
       if (const auto taper = longest_taper(*card.rig, *card.piece, end))
         tapers.emplace_back(end, card.unit.round(*taper));
-  constexpr const char* words =
-      "may be tapered over up to {}; what is tapered is no rope for a later length.";
   if (tapers.size() == 2 && tapers[0].second.parts == tapers[1].second.parts)
-    return {"Both tails " + fmt::format(fmt::runtime(words), card.amount(tapers[0].second))};
+    return {say(PapersPhrase::both_tails_may_be_tapered, card.amount(tapers[0].second))};
   for (const auto& [end, taper] : tapers)
-    lines.push_back(fmt::format("The tail {} ", word_of(end)) +
-                    fmt::format(fmt::runtime(words), card.amount(taper)));
+    lines.push_back(say(PapersPhrase::tail_may_be_tapered_over, word_of(end), card.amount(taper)));
   return lines;
 }
 
@@ -82,11 +79,11 @@ std::string bury_words(const CardPiece& card, WhichEnd end) {
   if (splice == nullptr)
     return {};
   const CardBury found = card_bury(card, end);
-  std::string words = "bury " + card.amount(found.bury);
+  std::string words = say(PapersPhrase::bury, card.amount(found.bury));
   if (splice->bury.value.in_diameters)
     words += fmt::format(" ({} d)", format_number(splice->bury.value.amount));
   if (found.spare.parts != 0)
-    words += fmt::format(" + spare {} = {}", card.amount(found.spare), card.amount(found.total));
+    words += say(PapersPhrase::spare, card.amount(found.spare), card.amount(found.total));
   return words;
 }
 
@@ -110,11 +107,11 @@ std::string halves_differ_words(const CardPiece& card) {
   const auto [upper, lower] = card_halves(card);
   const CardLength more{false, std::abs(upper.parts - lower.parts)};
   if (more.parts == 0)
-    return "They must be alike.";
+    return say(PapersPhrase::they_must_be_alike);
   if (more.parts <= card.unit.step)
-    return fmt::format("They must be alike; {} is of rounding.", card.amount(more));
-  return fmt::format("{} more must lie {}.", card.amount(more),
-                     upper.parts > lower.parts ? "aloft" : "below");
+    return say(PapersPhrase::they_must_be_alike_is, card.amount(more));
+  return say(PapersPhrase::more_must_lie, card.amount(more),
+             upper.parts > lower.parts ? say(PapersPhrase::aloft) : say(PapersPhrase::below));
 }
 
 bool cut_nothing(const CardPiece& card) {
@@ -123,8 +120,8 @@ bool cut_nothing(const CardPiece& card) {
 
 std::string cut_step_words(const CardPiece& card) {
   if (cut_nothing(card))
-    return fmt::format("Cut nothing: all that is in hand, {}, goes into the piece.", card.amount(card.cut));
-  return fmt::format("Cut to {}.", card.amount(card.cut));
+    return say(PapersPhrase::cut_nothing_all_that_is, card.amount(card.cut));
+  return say(PapersPhrase::cut_to, card.amount(card.cut));
 }
 
 std::vector<std::string> in_hand_lines(const CardPiece& card) {
@@ -132,16 +129,13 @@ std::vector<std::string> in_hand_lines(const CardPiece& card) {
     return {};
   const InHand& there = *card.piece->in_hand;
   if (there.incomplete)
-    return {fmt::format("In hand: {}. The cut lacks an input, so nothing is shared out yet.",
-                        card.amount(there.stated.value))};
+    return {say(PapersPhrase::in_hand_cut_lacks_input, card.amount(there.stated.value))};
   if (there.longest_x)
-    return {
-        fmt::format("In hand: {}. It is enough while X is no more than {}. What is over is not known: lay "
-                    "the least cut out by the cord, measure what is left and state it as in-hand-over.",
-                    card.amount(there.stated.value), card.amount(*there.longest_x))};
+    return {say(PapersPhrase::in_hand_it_is_enough, card.amount(there.stated.value),
+                card.amount(*there.longest_x))};
   if (there.too_short())
-    return {fmt::format("In hand: {}, TOO SHORT by {} for this cut.", card.amount(there.stated.value),
-                        card.amount(-there.over))};
+    return {
+        say(PapersPhrase::in_hand_too_short_by, card.amount(there.stated.value), card.amount(-there.over))};
   std::vector<std::string> lines{state_words(card, there)};
   if (card.rope() && there.cut_nothing() && !card.cord)
     lines.push_back(halves_words(card));

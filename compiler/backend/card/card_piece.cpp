@@ -11,6 +11,7 @@
 #include "units/format_length.hpp"
 #include "wording/length_words.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/papers_words.hpp"
 #include "wording/say.hpp"
 
 #include <fmt/format.h>
@@ -98,9 +99,9 @@ std::size_t line_item(const Stay& stay, int number) {
 /// "35 mm inside U", "12 mm past L", "at U".
 std::string from_end(const CardPiece& card, CardLength inside, std::string_view end) {
   if (inside.parts == 0)
-    return fmt::format("at {}", end);
+    return say(PapersPhrase::at, end);
   return fmt::format("{} {} {}", card.amount(CardLength{false, std::abs(inside.parts)}),
-                     inside.parts > 0 ? "inside" : "past", end);
+                     inside.parts > 0 ? say(PapersPhrase::inside) : say(PapersPhrase::past), end);
 }
 
 CardPiece card_piece(const CheckedRig& checked, const CardUnit& unit, const DerivedStay& of_stay,
@@ -179,22 +180,20 @@ std::vector<std::string> x_words(const CardPiece& card) {
   if (!card.cord)
     return words;
   const CardCord& cord = *card.cord;
-  words.push_back(
-      reading_of_x(*card.stay, *card.of_stay) == nullptr
-          ? "X = pin to pin. No reading states it yet: the upper end U of a cord goes to the pin "
-            "aloft, its knot L to the pin below."
-          : fmt::format("X = {}: from its upper end U to its knot L.", cord.where));
+  words.push_back(reading_of_x(*card.stay, *card.of_stay) == nullptr
+                      ? say(PapersPhrase::x_pin_to_pin_no)
+                      : say(PapersPhrase::x_from_its_upper_end, cord.where));
   if (cord.pins_upper.parts != 0)
-    words.push_back(fmt::format("The pin aloft is {}.", from_end(card, cord.pins_upper, "U")));
+    words.push_back(say(PapersPhrase::pin_aloft_is, from_end(card, cord.pins_upper, "U")));
   if (cord.pins_lower.parts != 0)
-    words.push_back(fmt::format("The pin below is {}.", from_end(card, cord.pins_lower, "L")));
+    words.push_back(say(PapersPhrase::pin_below_is, from_end(card, cord.pins_lower, "L")));
   return words;
 }
 
 std::string side_words(Side side) {
   if (side == Side::centre)
-    return "centreline";
-  return side == Side::port ? "PORT side" : "STARBOARD side";
+    return say(PapersPhrase::centreline);
+  return side == Side::port ? say(PapersPhrase::port_side) : say(PapersPhrase::starboard_side);
 }
 
 std::string shown(const std::string& name, const std::string& title) {
@@ -204,9 +203,10 @@ std::string shown(const std::string& name, const std::string& title) {
 std::string stack_words(const CardPiece& card) {
   return joined(card.stay->stack, "  >  ", [&](const StackItem& item) {
     if (item.kind == StackItem::Kind::line)
-      return std::string(&item == &card.stay->stack[card.item] ? "THIS PIECE" : "line");
+      return std::string(&item == &card.stay->stack[card.item] ? say(PapersPhrase::this_piece)
+                                                               : say(PapersPhrase::line));
     return (item.count > 1 ? std::to_string(item.count) + " x " : "") + (*card.rig)[item.part].name +
-           (item.set_length ? " set to " + card.amount(item.set_length->value) : "");
+           (item.set_length ? say(PapersPhrase::set_to, card.amount(item.set_length->value)) : "");
   });
 }
 
@@ -218,16 +218,17 @@ std::string splice_words(const CardPiece& card, const PieceEnd& end) {
   std::string text = splice->name + ", " + bury_words(card, where);
   const Particular* over = find_fact(splice->particulars, fact_names.taper_over);
   if (!splice->taper.empty())
-    text += ", taper " + splice->taper;
+    text += say(PapersPhrase::taper, splice->taper);
   else if (over != nullptr)
-    text += ", tapered over " + over->value.provenance.written;
+    text += say(PapersPhrase::tapered_over, over->value.provenance.written);
   else if (holds_by_bury(*splice))
-    text += ", taper not stated";
-  text += led_by(", throat ", fact_text(splice->particulars, fact_names.throat));
+    text += say(PapersPhrase::taper_not_stated);
+  text += led_by(say(PapersPhrase::throat), fact_text(splice->particulars, fact_names.throat));
   if (const std::string locking = fact_text(splice->particulars, fact_names.locking); !locking.empty())
-    text += read_stated(locking).answer == Answer::nothing ? ", nothing locks it" : ", " + locking;
+    text += read_stated(locking).answer == Answer::nothing ? say(PapersPhrase::nothing_locks_it)
+                                                           : ", " + locking;
   else if (holds_by_bury(*splice))
-    text += ", locking not stated";
+    text += say(PapersPhrase::locking_not_stated);
   return text;
 }
 

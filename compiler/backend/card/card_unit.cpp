@@ -6,6 +6,7 @@
 #include "model/kind_words.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/papers/papers_words.hpp"
 
 #include <fmt/format.h>
 
@@ -94,7 +95,7 @@ CardUnit card_unit(const Rig& rig) {
   bool in_doubt = false;
   const Record* shop = shop_in_use(rig, in_doubt);
   if (in_doubt)
-    unit.remark = "More than one shop is stated, and each has a unit: `--shop NAME` says whose is meant.";
+    unit.remark = say(PapersPhrase::more_than_one_shop_is);
   if (shop == nullptr)
     return unit;
   unit.shop = shop->name;
@@ -107,8 +108,8 @@ CardUnit card_unit(const Rig& rig) {
     if (const auto parts = whole_parts(round_to->value, unit.part()))
       unit.step = *parts;
     else
-      unit.remark = fmt::format("The shop {} rounds to {}, which is no step of this unit.", shop->name,
-                                find_fact(shop->facts, fact_names.round_to)->text);
+      unit.remark = say(PapersPhrase::shop_rounds_to_which_is, shop->name,
+                        find_fact(shop->facts, fact_names.round_to)->text);
   }
   return unit;
 }
@@ -128,11 +129,11 @@ std::string card_amount(const CardUnit& unit, Length length) {
 }
 
 std::string unit_words(const CardUnit& unit) {
-  const std::string name = unit.kind == CardUnit::Kind::millimetres ? "millimetres"
+  const std::string name = unit.kind == CardUnit::Kind::millimetres ? say(PapersPhrase::millimetres)
                            : unit.kind == CardUnit::Kind::inches    ? "inches"
-                                                                    : "feet and inches";
-  return fmt::format("{} to {}{}", name, card_amount(unit, CardLength{false, unit.step}),
-                     unit.shop.empty() ? "" : " (shop " + unit.shop + ")");
+                                                                    : say(PapersPhrase::feet_and_inches);
+  return say(PapersPhrase::to, name, card_amount(unit, CardLength{false, unit.step}),
+             unit.shop.empty() ? "" : say(PapersPhrase::shop, unit.shop));
 }
 
 std::string note_amount(const CardUnit& unit, Length length) {

@@ -7,6 +7,7 @@
 #include "calculate/change/stay_inputs.hpp"
 #include "units/format_length.hpp"
 #include "wording/length_words.hpp"
+#include "wording/papers/change_sheet_words.hpp"
 #include "wording/say.hpp"
 
 #include <algorithm>
@@ -40,7 +41,6 @@ LengthRow row_of(std::string name, const ChangedLength& length, const PrintedBot
 }
 
 /// In place of a sum that lacks an input.
-constexpr std::string_view not_complete = "not complete";
 
 std::string tenths(Length length) {
   return format_tenths(length);
@@ -101,11 +101,11 @@ StayWords words_of(const CheckedRig& was, const CheckedRig& is, const StayChange
       .name = change.stay,
       .title = change.title,
       .side = {},
-      .kind = change.kind == StayChange::Kind::added     ? "is new"
-              : change.kind == StayChange::Kind::removed ? "is gone"
+      .kind = change.kind == StayChange::Kind::added     ? say(ChangeSheetPhrase::is_new)
+              : change.kind == StayChange::Kind::removed ? say(ChangeSheetPhrase::is_gone)
                                                          : "",
       .why = {},
-      .lengths = {row_of("pin-to-pin", change.pin_to_pin,
+      .lengths = {row_of(say(ChangeSheetPhrase::pin_to_pin), change.pin_to_pin,
                          {printed_pin_to_pin(was, change.stay), printed_pin_to_pin(is, change.stay)},
                          change.kind)},
       .lines = {},
@@ -113,7 +113,7 @@ StayWords words_of(const CheckedRig& was, const CheckedRig& is, const StayChange
   for (const ChangedInput& input : change.why)
     words.why.push_back(input_words(input));
   for (const PieceChange& piece : change.pieces) {
-    const std::string of = change.pieces.size() > 1 ? " of " + piece.name : "";
+    const std::string of = change.pieces.size() > 1 ? say(ChangeSheetPhrase::of, piece.name) : "";
     const StayChange::Kind kind = piece.line_was.empty()  ? StayChange::Kind::added
                                   : piece.line_is.empty() ? StayChange::Kind::removed
                                                           : StayChange::Kind::changed;
@@ -123,16 +123,17 @@ StayWords words_of(const CheckedRig& was, const CheckedRig& is, const StayChange
                            total_of(now, SumSection::Kind::body)};
     const PrintedBoth cut_totals{total_of(before, SumSection::Kind::cut),
                                  total_of(now, SumSection::Kind::cut)};
-    words.lengths.push_back(
-        row_of("body" + of + (piece.as_made ? ", was as it came out" : ""), piece.body, body, kind));
-    words.lengths.push_back(row_of("cut" + of, piece.cut, cut_totals, kind));
+    words.lengths.push_back(row_of(
+        say(ChangeSheetPhrase::body, of, (piece.as_made ? say(ChangeSheetPhrase::was_as_it_came_out) : "")),
+        piece.body, body, kind));
+    words.lengths.push_back(row_of(say(ChangeSheetPhrase::cut, of), piece.cut, cut_totals, kind));
     LengthRow& cut = words.lengths.back();
     if (piece.incomplete_was && !cut.was.empty()) {
-      cut.was = not_complete;
+      cut.was = say(ChangeSheetPhrase::not_complete);
       cut.change.clear();
     }
     if (!cut.is.empty() && waits(is, piece.name)) {
-      cut.is = not_yet;
+      cut.is = not_yet();
       cut.change.clear();
     }
     const std::string& line = piece.line_is.empty() ? piece.line_was : piece.line_is;
@@ -142,10 +143,10 @@ StayWords words_of(const CheckedRig& was, const CheckedRig& is, const StayChange
     words.lines.push_back(std::move(said));
   }
   if (change.range_was || change.range_is) {
-    words.lengths.push_back(
-        range_row("to tighten", change.range_was, change.range_is, &AdjusterRange::to_tighten));
-    words.lengths.push_back(
-        range_row("to slacken", change.range_was, change.range_is, &AdjusterRange::to_slacken));
+    words.lengths.push_back(range_row(say(ChangeSheetPhrase::to_tighten), change.range_was, change.range_is,
+                                      &AdjusterRange::to_tighten));
+    words.lengths.push_back(range_row(say(ChangeSheetPhrase::to_slacken), change.range_was, change.range_is,
+                                      &AdjusterRange::to_slacken));
   }
   return words;
 }
@@ -203,14 +204,17 @@ const Strip* strip_of(const CheckedRig& checked, const std::vector<Strip>& strip
 }
 
 void add_stay(const StayWords& words, Document& document) {
-  DocumentTable why{.caption = "Because", .columns = {{"what is stated otherwise", 1.0}}};
+  DocumentTable why{.caption = say(ChangeSheetPhrase::because),
+                    .columns = {{say(ChangeSheetPhrase::what_is_stated_otherwise), 1.0}}};
   for (const std::string& one : words.why)
     why.rows.push_back({one});
   if (!why.rows.empty())
     document.blocks.emplace_back(std::move(why));
-  DocumentTable lengths{
-      .caption = "Lengths, mm",
-      .columns = {{"length", 2.0}, {"was", 1.0, true}, {"is", 1.0, true}, {"change", 1.0, true}}};
+  DocumentTable lengths{.caption = say(ChangeSheetPhrase::lengths_mm),
+                        .columns = {{say(ChangeSheetPhrase::length), 2.0},
+                                    {say(ChangeSheetPhrase::was), 1.0, true},
+                                    {say(ChangeSheetPhrase::is), 1.0, true},
+                                    {say(ChangeSheetPhrase::change), 1.0, true}}};
   for (const LengthRow& row : words.lengths)
     lengths.rows.push_back({row.name, row.was, row.is, row.change});
   document.blocks.emplace_back(std::move(lengths));
@@ -240,10 +244,10 @@ std::vector<std::string> messages(const std::vector<const Diagnostic*>& findings
 std::string input_words(const ChangedInput& input) {
   const std::string what = say(input.subject) + ", " + say(input.property) + ": ";
   if (input.was.empty())
-    return what + input.is + " is added";
+    return say(ChangeSheetPhrase::is_added, what, input.is);
   if (input.is.empty())
-    return what + input.was + " is left out";
-  return what + input.was + " becomes " + input.is;
+    return say(ChangeSheetPhrase::is_left_out, what, input.was);
+  return say(ChangeSheetPhrase::becomes, what, input.was, input.is);
 }
 
 RigChange change_of(const CheckedRig& was, const CheckedRig& is) {
@@ -262,7 +266,7 @@ std::vector<StayWords> stay_words(const CheckedRig& was, const CheckedRig& is, c
       if (all[i].side.empty() && all[i].change.stay != stay.stay &&
           base_of(all[i].change.stay) == base_of(stay.stay) && prints[i] == print) {
         all[i].name = base_of(stay.stay);
-        all[i].side = "port and starboard alike";
+        all[i].side = say(ChangeSheetPhrase::port_and_starboard_alike);
         for (std::vector<std::string>* texts : {&all[i].why, &all[i].lines})
           for (std::string& text : *texts)
             text = without_sides(std::move(text));
@@ -279,12 +283,12 @@ std::vector<StayWords> stay_words(const CheckedRig& was, const CheckedRig& is, c
 std::vector<std::string> outdated_words(const RigChange& change) {
   std::vector<std::string> words;
   for (const OutdatedMeasurement& one : change.outdated) {
-    const std::string what = one.stated             ? "the stated length"
-                             : one.measured.empty() ? "the reading"
-                                                    : "the reading of " + one.measured;
-    words.push_back(one.stay + ": expect " + format_signed(one.expected) + " mm by the points; " + what +
-                    " is older than the change, measure again" +
-                    led_by("; because ", joined(one.why, "; ", input_words)));
+    const std::string what = one.stated             ? say(ChangeSheetPhrase::the_stated_length)
+                             : one.measured.empty() ? say(ChangeSheetPhrase::the_reading)
+                                                    : say(ChangeSheetPhrase::the_reading_of, one.measured);
+    words.push_back(
+        say(ChangeSheetPhrase::expect_mm_by_points_is, one.stay, format_signed(one.expected), what,
+            led_by(say(ChangeSheetPhrase::because_behind), joined(one.why, "; ", input_words))));
   }
   return words;
 }
@@ -321,11 +325,9 @@ std::vector<std::string> idle_settings(const Rig& rig) {
 
 std::string no_stay_words(const CheckedRig& is, const RigChange& change) {
   if (const std::vector<std::string> idle = idle_settings(is.rig()); !idle.empty())
-    return "No stay rests on " + joined(idle, ", ") + ", so what was set there can change none.";
-  return change.outdated.empty()
-             ? "No stay has to be made or set otherwise."
-             : "What has to be made or set otherwise is known when the stays below have "
-               "been measured again.";
+    return say(ChangeSheetPhrase::no_stay_rests_on_so, joined(idle, ", "));
+  return change.outdated.empty() ? say(ChangeSheetPhrase::no_stay_has_to_be)
+                                 : say(ChangeSheetPhrase::what_has_to_be_made);
 }
 
 std::vector<std::string> parts_words(const RigChange& change) {
@@ -333,8 +335,8 @@ std::vector<std::string> parts_words(const RigChange& change) {
   for (const PartCount& part : change.parts) {
     const int more = part.is - part.was;
     const std::string name = part.part + led_by(", ", part.title);
-    words.push_back(more > 0 ? std::to_string(more) + " more of " + name
-                             : std::to_string(-more) + " left over of " + name);
+    words.push_back(more > 0 ? say(ChangeSheetPhrase::more_of, more, name)
+                             : say(ChangeSheetPhrase::left_over_of, -more, name));
   }
   return words;
 }
@@ -342,11 +344,12 @@ std::vector<std::string> parts_words(const RigChange& change) {
 std::vector<std::string> order_words(const CheckedRig& is, const RigChange& change) {
   std::vector<std::string> words;
   for (const LineToOrder& line : change.lines)
-    words.push_back(line.line + led_by(", ", line.title) + ": " + std::to_string(line.pieces) +
-                    (line.pieces == 1 ? " piece, " : " pieces, together ") +
-                    (any_waits(is, line.line) ? about_metres(line.cut) + ", not to be cut to"
-                                              : format_tenths(line.cut) + " mm to cut") +
-                    (line.complete ? "" : " as far as it is known"));
+    words.push_back(
+        line.line + led_by(", ", line.title) + ": " + std::to_string(line.pieces) +
+        (line.pieces == 1 ? say(ChangeSheetPhrase::piece) : say(ChangeSheetPhrase::pieces_together)) +
+        (any_waits(is, line.line) ? say(ChangeSheetPhrase::not_to_be_cut_to, about_metres(line.cut))
+                                  : say(ChangeSheetPhrase::mm_to_cut, format_tenths(line.cut))) +
+        (line.complete ? "" : say(ChangeSheetPhrase::as_far_as_it_is)));
   return words;
 }
 
@@ -385,7 +388,7 @@ FindingsChange findings_change(const CheckedRig& was, const CheckedRig& is) {
 std::vector<std::string> changed_messages(const FindingsChange& findings) {
   std::vector<std::string> lines;
   for (const FindingsChange::Changed& one : findings.changed)
-    lines.push_back(one.is->message + "; it was: " + one.was->message + " (" + one.is->slug + ")");
+    lines.push_back(say(ChangeSheetPhrase::it_was, one.is->message, one.was->message, one.is->slug));
   return lines;
 }
 
@@ -401,22 +404,29 @@ void add_change(const CheckedRig& was, const CheckedRig& is, Document& document)
                                                      led_by(", ", words.side) + led_by(", ", words.kind),
                                                  3, "change-" + words.name});
     add_stay(words, document);
-    for (const auto& [strip, word] : {std::pair(strip_of(was, old_strips, words.change.stay), "WAS"),
-                                      std::pair(strip_of(is, new_strips, words.change.stay), "IS")})
+    for (const auto& [strip, word] :
+         {std::pair(strip_of(was, old_strips, words.change.stay), say(ChangeSheetPhrase::was_capitals)),
+          std::pair(strip_of(is, new_strips, words.change.stay), say(ChangeSheetPhrase::is_capitals))})
       if (strip != nullptr)
         document.blocks.emplace_back(DocumentFigure{strip_drawing(*strip, strip_width, word), ""});
   }
-  add_list("Measure again", "a place moved under a stay that was measured", outdated_words(change),
-           document);
+  add_list(say(ChangeSheetPhrase::measure_again), say(ChangeSheetPhrase::place_moved_under_stay_that),
+           outdated_words(change), document);
   std::vector<std::string> unmoved;
   for (const ChangedInput& input : change.without_move)
     unmoved.push_back(input_words(input));
-  add_list("Stated otherwise, and moves no length", "what", unmoved, document);
-  add_list("Parts", "more or fewer", parts_words(change), document);
-  add_list("Line to order", "line", order_words(is, change), document);
-  add_list("Findings that say something else", "finding", changed_messages(findings), document);
-  add_list("Findings that are new", "finding", messages(findings.appeared), document);
-  add_list("Findings that are gone", "finding", messages(findings.gone), document);
+  add_list(say(ChangeSheetPhrase::stated_otherwise_and_moves_no), say(ChangeSheetPhrase::what), unmoved,
+           document);
+  add_list(say(ChangeSheetPhrase::parts), say(ChangeSheetPhrase::more_or_fewer), parts_words(change),
+           document);
+  add_list(say(ChangeSheetPhrase::line_to_order), say(ChangeSheetPhrase::line), order_words(is, change),
+           document);
+  add_list(say(ChangeSheetPhrase::findings_that_say_something_else), say(ChangeSheetPhrase::finding),
+           changed_messages(findings), document);
+  add_list(say(ChangeSheetPhrase::findings_that_are_new), say(ChangeSheetPhrase::finding),
+           messages(findings.appeared), document);
+  add_list(say(ChangeSheetPhrase::findings_that_are_gone), say(ChangeSheetPhrase::finding),
+           messages(findings.gone), document);
 }
 
 } // namespace sheerpole

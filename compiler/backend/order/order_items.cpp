@@ -13,6 +13,7 @@
 #include "model/trade_words.hpp"
 #include "units/format_length.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/order_words.hpp"
 
 #include <fmt/format.h>
 
@@ -109,7 +110,7 @@ private:
       found.in_hand = in_stock(line);
       found.supplier = fact_text(line.particulars, fact_names.supplier);
       if (found.in_hand > 0)
-        note(found, "in hand by the stock of the file; the spool plan says whether the pieces fit on it");
+        note(found, say(OrderPhrase::in_hand_by_stock_file));
     }
     return found;
   }
@@ -127,23 +128,22 @@ private:
       OrderItem& ordered = line_item(line);
       const PieceSum sum = piece_sum(rig_, stay, piece);
       if (!sum.body_complete || !sum.cut_complete)
-        note(ordered, "the cut of " + piece.name + " lacks an input");
+        note(ordered, say(OrderPhrase::cut_lacks_input, piece.name));
       if (is_on_record(rig_, piece)) {
-        note(ordered,
-             piece.name + " is on record as cut" +
-                 led_by(" from ", stock_of(rig_, stay, static_cast<std::size_t>(piece.number - 1))) +
-                 " and is not in it");
+        note(ordered, say(OrderPhrase::is_on_record_as_cut, piece.name,
+                          led_by(say(OrderPhrase::from_behind),
+                                 stock_of(rig_, stay, static_cast<std::size_t>(piece.number - 1)))));
         continue;
       }
       if (made_of_what_is_there(piece)) {
-        note(ordered, piece.name + " is made of what is in hand for it and is not in it");
+        note(ordered, say(OrderPhrase::is_made_what_is_in, piece.name));
         continue;
       }
       if (piece.in_hand && piece.in_hand->too_short())
-        note(ordered, "what is in hand for " + piece.name + " is too short, so it is in it");
+        note(ordered, say(OrderPhrase::what_is_in_hand_for, piece.name));
       const double spare = spare_share(line);
       if (spare > 0.0)
-        note(ordered, fmt::format("with {} % spare on each piece", format_number(spare * 100.0)));
+        note(ordered, say(OrderPhrase::with_spare_on_each_piece, format_number(spare * 100.0)));
       const OrderLength length = order_length(rig_, stay, piece);
       const auto whole = length.whole();
       if (!whole) {
@@ -167,13 +167,11 @@ private:
         return;
       }
     ordered.open.push_back({stay.name, 1, plus_mm});
-    note(ordered, x_of_stay(stay.base) +
-                      " is the cord of the stay and has no number yet: measure it, or state "
-                      "`estimate` in the stay");
+    note(ordered, say(OrderPhrase::is_cord_stay_and_has, x_of_stay(stay.base)));
   }
 
   static void note_estimate(OrderItem& ordered, const Stay& stay, const OrderLength& length) {
-    note(ordered, x_taken_words(stay.name, length) + ", to order by; nothing is cut to it");
+    note(ordered, say(OrderPhrase::to_order_by_nothing_is, x_taken_words(stay.name, length)));
   }
 
   /// What is ordered on top of what the pieces of a line need.
@@ -186,8 +184,8 @@ private:
         rope_for_test_splice(rig_, MaterialId{static_cast<std::uint32_t>(line - rig_.materials.begin())});
     if (trial) {
       ordered.test_splice = tenths_up(*trial);
-      note(ordered, fmt::format("with {} for a test splice, since none of this rope is on record",
-                                amount_text(ordered, ordered.test_splice)));
+      note(ordered,
+           say(OrderPhrase::with_for_test_splice_since, amount_text(ordered, ordered.test_splice)));
     }
     const Record* cutting = last_record_of(rig_, RecordKind::cutting, line->name);
     const Particular* stated =
@@ -199,9 +197,9 @@ private:
     ordered.margin =
         static_cast<long>(std::ceil(static_cast<double>(ordered.needed) * ordered.margin_share - 1e-6));
     if (ordered.margin_share > 0.0)
-      note(ordered, twice ? "ordered twice, by the order-margin"
-                          : fmt::format("with {} % more, by the order-margin",
-                                        format_number(ordered.margin_share * 100.0)));
+      note(ordered, twice ? say(OrderPhrase::ordered_twice_by_order_margin)
+                          : say(OrderPhrase::with_more_by_order_margin,
+                                format_number(ordered.margin_share * 100.0)));
   }
 
   std::string sizes_of(const Part& part) const {
@@ -212,16 +210,17 @@ private:
     };
     for (const End* end : {&part.upper, &part.lower}) {
       if (const EndDimension* pin = end->find(EndDimensionName::pin))
-        add("pin " + pin->text);
+        add(say(OrderPhrase::pin, pin->text));
       if (const EndDimension* size = end->find(EndDimensionName::size))
-        add("wire " + size->text);
+        add(say(OrderPhrase::wire, size->text));
       if (const EndDimension* thread = end->find(EndDimensionName::thread)) {
         const EndDimension* hand = end->find(EndDimensionName::hand);
-        add(thread->text + (hand == nullptr ? ", hand not stated" : ", " + hand->text + " hand"));
+        add(thread->text +
+            (hand == nullptr ? say(OrderPhrase::hand_not_stated) : say(OrderPhrase::hand, hand->text)));
       }
     }
     if (part.screw)
-      add(part.screw->thread.designation + (part.screw->pair ? ", right and left hand" : ""));
+      add(part.screw->thread.designation + (part.screw->pair ? say(OrderPhrase::right_and_left_hand) : ""));
     add(fact_text(part.particulars, fact_names.size));
     return joined(sizes, "; ");
   }
@@ -232,14 +231,14 @@ private:
       std::vector<std::string> names;
       for (const PartId part : junction.parts)
         names.push_back(rig_[part].name);
-      OrderItem& ordered = hardware_item(junction.parts, joined(names, " with "));
+      OrderItem& ordered = hardware_item(junction.parts, joined(names, say(OrderPhrase::with)));
       need(ordered, rig_[junction.single].name, 1);
       note(ordered,
-           fmt::format("one plate at the {}, for {} and {} {}", place_words(rig_, rig_[junction.at]),
-                       rig_[junction.single].name, junction.legs.size(),
-                       junction.legs.size() == 1 ? "other stay" : "other stays"));
+           say(OrderPhrase::one_plate_at_for_and, place_words(rig_, rig_[junction.at]),
+               rig_[junction.single].name, junction.legs.size(),
+               junction.legs.size() == 1 ? say(OrderPhrase::other_stay) : say(OrderPhrase::other_stays)));
       if (names.size() > 1)
-        note(ordered, "the parts are the holes of the same plate: " + joined(names, ", "));
+        note(ordered, say(OrderPhrase::parts_are_holes_same_plate, joined(names, ", ")));
     }
   }
 
@@ -294,7 +293,7 @@ private:
       // Of several in a row the one beside the line is on it.
       const int on_it = !rig_.piece_records.empty() && is_on_a_made_piece(derived, i) ? 1 : 0;
       if (on_it != 0)
-        note(hardware_item(entry.part), "that on the made piece of " + stay.name + " is not in it");
+        note(hardware_item(entry.part), say(OrderPhrase::that_on_made_piece_is, stay.name));
       if (entry.count > on_it)
         need(hardware_item(entry.part), stay.name, entry.count - on_it);
     }
@@ -318,9 +317,9 @@ private:
       // It is one thing, by whichever of its names it was counted.
       ordered.in_hand = std::max(ordered.in_hand, counted_in_hand(part) + spares_named(part));
     }
-    ordered.what = joined(titles, " with ");
+    ordered.what = joined(titles, say(OrderPhrase::with));
     ordered.size = joined(sizes, "; ");
-    ordered.supplier = joined(suppliers, " or ");
+    ordered.supplier = joined(suppliers, say(OrderPhrase::or_word));
     return ordered;
   }
 
@@ -356,11 +355,10 @@ private:
       for (const auto& [id, count] : way.parts) {
         OrderItem& ordered = hardware_item(id);
         need(ordered, stay, count);
-        note(ordered, fmt::format("{} of them to make the line in hand fit {}", count, stay));
+        note(ordered, say(OrderPhrase::them_to_make_line_in, count, stay));
       }
       for (const auto& [id, count] : way.out)
-        note(hardware_item(id),
-             fmt::format("{} of them comes out where the line in hand is made to fit {}", count, stay));
+        note(hardware_item(id), say(OrderPhrase::them_comes_out_where_line, count, stay));
       return;
     }
   }
@@ -388,12 +386,12 @@ private:
     const std::string secured = fact_text(pin.part->particulars, fact_names.secured);
     const std::vector<std::string> words = words_in_text(secured); // a spring clip is no ring
     const bool ring = std::find(words.begin(), words.end(), "ring") != words.end();
-    const std::string what = ring ? "ring" : "split pin";
+    const std::string what = ring ? say(OrderPhrase::ring) : say(OrderPhrase::split_pin);
     const std::string name = size != nullptr ? what + " " + size->text
-                             : pin.size      ? what + " for a pin of " + pin.size->text
-                                             : what + " for a pin of no stated size";
+                             : pin.size      ? say(OrderPhrase::for_pin, what, pin.size->text)
+                                             : say(OrderPhrase::for_pin_no_stated_size, what);
     OrderItem& ordered = item("Small parts", name);
-    ordered.size = size != nullptr ? size->text : "not stated";
+    ordered.size = size != nullptr ? size->text : say(OrderPhrase::not_stated);
     need(ordered, stay.name, 1);
   }
 
@@ -412,7 +410,7 @@ private:
       if (line == rig_.materials.end())
         continue;
       OrderItem& ordered = item("Small parts", line->name);
-      ordered.what = line->construction.text + ", cord of lashings";
+      ordered.what = say(OrderPhrase::cord_of_lashings, line->construction.text);
       ordered.size = line->size.name;
       ordered.in_metres = true;
       ordered.supplier = fact_text(line->particulars, fact_names.supplier);
@@ -422,7 +420,7 @@ private:
       });
       if (!of_stays)
         ordered.in_hand = in_stock(*line);
-      note(ordered, "gap x passes x 2; turns round the seats and tails are not in it");
+      note(ordered, say(OrderPhrase::gap_x_passes_x_turns));
       need(ordered, stay.name, tenths_up(entry.set_length->value * (2.0 * *entry.passes * entry.count)));
     }
   }
@@ -455,51 +453,50 @@ std::string open_words(const OpenLength& open) {
   const std::string size = format_fixed(static_cast<double>(std::abs(open.plus_mm)) / 1000.0, 3) + " m";
   std::string words = with_x(true, open.plus_mm, size, x_of_stay(open.of));
   if (open.times == 2)
-    words += ", twice";
+    words += say(OrderPhrase::twice);
   else if (open.times > 2)
-    words += fmt::format(", {} times", open.times);
+    words += say(OrderPhrase::times, open.times);
   return words;
 }
 
 std::string_view estimate_words(EstimateBy by) {
   switch (by) {
   case EstimateBy::path:
-    return "the points of its path";
+    return say(OrderPhrase::points_its_path);
   case EstimateBy::stated:
-    return "its stated length";
+    return say(OrderPhrase::its_stated_length);
   case EstimateBy::statement:
   case EstimateBy::nothing:
     break;
   }
-  return "the estimate of the stay";
+  return say(OrderPhrase::estimate_stay);
 }
 
 std::string x_taken_words(const std::string& stay, const OrderLength& length) {
-  return fmt::format("{}: X taken as {} m by {}",
-                     open_words({stay, 1, static_cast<long>(std::ceil(length.plus.millimetres() - 1e-6))}),
-                     format_fixed(length.x.metres(), 2), estimate_words(length.by));
+  return say(OrderPhrase::x_taken_as_m_by,
+             open_words({stay, 1, static_cast<long>(std::ceil(length.plus.millimetres() - 1e-6))}),
+             format_fixed(length.x.metres(), 2), estimate_words(length.by));
 }
 
 std::string needed_text(const OrderItem& item) {
-  const std::string open = joined(item.open, " and ", open_words);
+  const std::string open = joined(item.open, say(OrderPhrase::and_word), open_words);
   if (item.needed == 0)
-    return open.empty() ? "nothing" : open;
-  return amount_text(item, item.needed) + led_by(" and ", open);
+    return open.empty() ? say(OrderPhrase::nothing) : open;
+  return amount_text(item, item.needed) + led_by(say(OrderPhrase::and_word), open);
 }
 
 std::string to_order_text(const OrderItem& item) {
   if (item.nothing_to_order())
-    return "nothing";
-  std::string open = joined(item.open, " and ", open_words);
+    return say(OrderPhrase::nothing);
+  std::string open = joined(item.open, say(OrderPhrase::and_word), open_words);
   if (!open.empty() && item.margin_share > 0.0)
-    open += item.margin_share == 1.0
-                ? std::string(", and the same again")
-                : fmt::format(", and {} % more", format_number(item.margin_share * 100.0));
+    open += item.margin_share == 1.0 ? say(OrderPhrase::and_same_again)
+                                     : say(OrderPhrase::and_more, format_number(item.margin_share * 100.0));
   if (!open.empty() && item.in_hand > item.wanted())
-    open += ", less " + amount_text(item, item.in_hand - item.wanted());
+    open += say(OrderPhrase::less, amount_text(item, item.in_hand - item.wanted()));
   if (item.to_order() == 0)
     return open;
-  return amount_text(item, item.to_order()) + led_by(" and ", open);
+  return amount_text(item, item.to_order()) + led_by(say(OrderPhrase::and_word), open);
 }
 
 std::string amount_text(const OrderItem& item, long amount) {

@@ -1,6 +1,7 @@
 #include "backend/page/foot.hpp"
 
 #include "backend/drawing/label_text.hpp"
+#include "wording/papers/papers_words.hpp"
 
 namespace sheerpole {
 
@@ -11,7 +12,7 @@ constexpr std::string_view number_id = "page-number";
 constexpr double number_width = 13.5;
 
 std::string number_words(std::size_t number, std::size_t of) {
-  return "page " + std::to_string(number) + " of " + std::to_string(of);
+  return say(PapersPhrase::page_of, number, of);
 }
 
 } // namespace

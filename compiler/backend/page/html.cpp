@@ -5,6 +5,7 @@
 #include "base/byte_text.hpp"
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/papers/papers_words.hpp"
 
 #include <fmt/format.h>
 
@@ -65,15 +66,17 @@ constexpr std::string_view style_rules =
     "  input { width: 100%; box-sizing: border-box; font-size: 16px; }\n"
     "}\n";
 
-/// Offers a field that leaves in the tables only rows that hold its words. Nothing is lost without it.
-constexpr std::string_view narrowing_script =
-    "(function () {\n"
-    "  'use strict';\n"
-    "  var place = document.getElementById('narrow');\n"
-    "  var label = document.createElement('label');\n"
-    "  var field = document.createElement('input');\n"
-    "  field.type = 'search';\n"
-    "  label.append('Show only rows of tables that hold: ', field);\n"
+/// Offers a field that leaves in the tables only rows that hold its words. Nothing is lost without it. The
+/// words before the field stand between both parts.
+constexpr std::string_view narrowing_script_begins = "(function () {\n"
+                                                     "  'use strict';\n"
+                                                     "  var place = document.getElementById('narrow');\n"
+                                                     "  var label = document.createElement('label');\n"
+                                                     "  var field = document.createElement('input');\n"
+                                                     "  field.type = 'search';\n"
+                                                     "  label.append('";
+constexpr std::string_view narrowing_script_ends =
+    "', field);\n"
     "  place.append(label);\n"
     "  field.addEventListener('input', function () {\n"
     "    var words = field.value.toLowerCase();\n"
@@ -228,7 +231,9 @@ std::string contents(const Document& document) {
       list +=
           fmt::format("<li{}><a href=\"#{}\">{}</a></li>\n", heading->level == 2 ? "" : " class=\"deeper\"",
                       html_text(heading->id), html_text(heading->text));
-  return list.empty() ? list : "<nav aria-label=\"Contents\">\n<ul>\n" + list + "</ul>\n</nav>\n";
+  return list.empty() ? list
+                      : "<nav aria-label=\"" + html_text(say(PapersPhrase::contents)) + "\">\n<ul>\n" +
+                            list + "</ul>\n</nav>\n";
 }
 
 /// What a policy calls a text that stands in the file: CSP level 3, 2.3.1 (from memory).
@@ -244,7 +249,9 @@ std::string source_hash(std::string_view text) {
 std::string html_head(const std::string& title, const std::string& style, std::string_view script = {}) {
   const std::string scripts = script.empty() ? "" : " script-src " + source_hash(script) + ";";
   return "<!DOCTYPE html>\n"
-         "<html lang=\"en\">\n"
+         "<html lang=\"" +
+         say(PapersPhrase::language_tag) +
+         "\">\n"
          "<head>\n"
          "<meta charset=\"utf-8\">\n"
          "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src " +
@@ -387,7 +394,7 @@ std::string html_of_document(const Document& document, PaperSize paper) {
   const PaperExtent extent = paper_of(paper);
   HtmlWriter body;
   if (!document.draft.empty()) {
-    std::string words = "DRAFT: do not cut to it.";
+    std::string words = say(PapersPhrase::draft_do_not_cut_to);
     for (const std::string& reason : document.draft)
       words += " " + reason;
     body(DocumentNotice{words});
@@ -402,7 +409,10 @@ std::string html_of_document(const Document& document, PaperSize paper) {
       fmt::format("@page {{ size: {}mm {}mm; margin: {}mm; }}\n", format_number(extent.width),
                   format_number(extent.height), format_number(page_margin)) +
       std::string(style_rules) + widths;
-  const std::string script = "\n" + std::string(narrowing_script);
+  std::string script = "\n";
+  script += narrowing_script_begins;
+  script += say(PapersPhrase::show_only_rows);
+  script += narrowing_script_ends;
   std::string html = html_head(document.title, style, script);
   html += "<body>\n<main>\n<h1>" + html_text(document.title) + "</h1>\n<p>" + html_text(document.about);
   html += "</p>\n";

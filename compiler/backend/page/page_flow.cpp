@@ -3,8 +3,7 @@
 #include "backend/drawing/label_text.hpp"
 #include "backend/page/foot.hpp"
 #include "base/code_point.hpp"
-
-#include <fmt/format.h>
+#include "wording/papers/papers_words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -105,7 +104,7 @@ void PageFlow::begin_page() {
     add_hatched_border(paper_, page_.content);
   if (frame_.draft.empty())
     return;
-  std::string words = "DRAFT: do not cut to it.";
+  std::string words = say(PapersPhrase::draft_do_not_cut_to);
   for (const std::string& reason : frame_.draft)
     words += " " + reason + (reason.ends_with('.') ? "" : ".");
   notice(words, {.size = 4.2, .bold = true, .indent = 0.0});
@@ -382,7 +381,7 @@ std::vector<Drawing> PageFlow::pages(const std::string& title, const std::string
   for (std::size_t i = 0; i < done_.size(); ++i) {
     Drawing& page = done_[i];
     add_foot(foot_, page_margin, page);
-    page.title = title + (done_.size() > 1 ? fmt::format(", page {} of {}", i + 1, done_.size()) : "");
+    page.title = title + (done_.size() > 1 ? say(PapersPhrase::page_of_behind, i + 1, done_.size()) : "");
     page.description = description;
   }
   number_pages(done_);

@@ -4,6 +4,7 @@
 #include "backend/page/foot.hpp"
 #include "backend/page/html.hpp"
 #include "base/code_point.hpp"
+#include "wording/papers/papers_words.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -110,8 +111,9 @@ PagedFile text_paper(const TextPaper& paper, std::string_view text, PaperSize pa
       page.space(gap);
     }
   }
-  const std::string title = paper.name + " of " + (paper.boat.empty() ? paper.about : paper.boat);
-  return {paper.file, title, page.pages(title, "The text of the file of this name, as pages.")};
+  const std::string title =
+      say(PapersPhrase::of, paper.name, (paper.boat.empty() ? paper.about : paper.boat));
+  return {paper.file, title, page.pages(title, say(PapersPhrase::text_file_this_name_as))};
 }
 
 PagedFile text_paper_of_lengths(TextPaper paper, std::string_view text, const BackendRequest& request) {
@@ -127,8 +129,9 @@ PagedFile text_paper_of_lengths(TextPaper paper, std::string_view text, const Ba
 
 void begin_text(const std::string& name, const CheckedRig& checked, TextPage& page) {
   const std::string& boat = checked.rig().boat.title;
-  page.ends(name + "   " + (boat.empty() ? "(boat without a name)" : boat_and_revision(checked)),
-            checked.draft_reasons().empty() ? "" : "DRAFT");
+  page.ends(name + "   " +
+                (boat.empty() ? say(PapersPhrase::boat_without_name_word) : boat_and_revision(checked)),
+            checked.draft_reasons().empty() ? "" : say(PapersPhrase::draft));
   page.rule('=');
   page.blank();
 }
@@ -149,7 +152,7 @@ BackendDescription PagesBackend::describe() const {
 
 OutputBundle PagesBackend::generate(const BackendRequest& request) const {
   const std::string boat = boat_title(request.checked);
-  const std::string title = about_.title + " of " + boat;
+  const std::string title = say(PapersPhrase::of, about_.title, boat);
   OutputBundle bundle;
   add_pages(about_.file, title, pages(request, boat), bundle);
   return bundle;

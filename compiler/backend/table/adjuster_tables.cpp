@@ -4,6 +4,7 @@
 #include "backend/tenths.hpp"
 #include "units/format_length.hpp"
 #include "wording/length_words.hpp"
+#include "wording/papers/tables_words.hpp"
 #include "wording/say.hpp"
 
 namespace sheerpole {
@@ -34,23 +35,21 @@ bool states_engagement(const Rig& rig) {
 } // namespace
 
 Table take_up_table(const CheckedRig& checked) {
-  Table table{
-      .title = "Take-up: how far every adjuster can go from where it is set",
-      .columns = {{"stay"},
-                  {"part"},
-                  {"set mm", true},
-                  {"to tighten mm", true},
-                  {"tighten turns", true},
-                  {"to slacken mm", true},
-                  {"slacken turns", true},
-                  {"mm per turn", true},
-                  {"thread engaged mm", true},
-                  {"least engaged mm", true}},
-      .notes = {"A negative amount: the adjuster is set beyond its range.",
-                states_engagement(checked.rig())
-                    ? "How much thread is to be engaged is stated in the rig's own limits."
-                    : "Least engaged: one diameter of thread; 1.25 of stainless, bronze and titanium, "
-                      "2 of aluminium, where the part states its metal (common practice, no source)."}};
+  Table table{.title = say(TablesPhrase::take_up_how_far_every),
+              .columns = {{"stay"},
+                          {"part"},
+                          {"set mm", true},
+                          {"to tighten mm", true},
+                          {"tighten turns", true},
+                          {"to slacken mm", true},
+                          {"slacken turns", true},
+                          {"mm per turn", true},
+                          {"thread engaged mm", true},
+                          {"least engaged mm", true}},
+              .notes = {say(TablesPhrase::negative_amount_adjuster_is_set),
+                        states_engagement(checked.rig())
+                            ? say(TablesPhrase::how_much_thread_is_to)
+                            : say(TablesPhrase::least_engaged_one_diameter_thread)}};
   for (const DerivedStay& stay : checked.derived().stays)
     for (const TakeUp& adjuster : stay.adjusters)
       table.rows.push_back(
@@ -64,31 +63,30 @@ Table take_up_table(const CheckedRig& checked) {
 }
 
 Table account_table(const CheckedRig& checked) {
-  Table table{
-      .title = "The account of every adjuster",
-      .columns = {{"stay"},
-                  {"entry"},
-                  {"to tighten mm", true},
-                  {"tighten turns", true},
-                  {"to slacken mm", true},
-                  {"slacken turns", true},
-                  {"how"}},
-      .notes = {"Of creep the amount of that date counts, of the coldest and the warmest day the worse.",
-                "What has stretched is not counted as room to slacken: it may not have come yet.",
-                "INCOMPLETE: an entry is not known and counts as nothing, so less may be left."}};
+  Table table{.title = say(TablesPhrase::account_every_adjuster),
+              .columns = {{"stay"},
+                          {"entry"},
+                          {"to tighten mm", true},
+                          {"tighten turns", true},
+                          {"to slacken mm", true},
+                          {"slacken turns", true},
+                          {"how"}},
+              .notes = {say(TablesPhrase::creep_amount_that_date_counts),
+                        say(TablesPhrase::what_has_stretched_is_not),
+                        say(TablesPhrase::incomplete_entry_is_not_known)}};
   const Rig& rig = checked.rig();
   for (const DerivedStay& stay : checked.derived().stays) {
     const Account& account = stay.account;
     if (account.entries.empty())
       continue;
     const std::string& name = checked.rig()[stay.stay].name;
-    table.rows.push_back({name, "as set", format_tenths(account.to_tighten),
+    table.rows.push_back({name, say(TablesPhrase::as_set), format_tenths(account.to_tighten),
                           account_turns(stay, account.to_tighten), format_tenths(account.to_slacken),
                           account_turns(stay, account.to_slacken), ""});
     for (const AccountEntry& entry : account.entries) {
       if (!entry.not_checked.empty())
-        table.rows.push_back(
-            {name, say(rig, entry.name), "", "", "", "", "not checked: " + say(rig, entry.not_checked)});
+        table.rows.push_back({name, say(rig, entry.name), "", "", "", "",
+                              say(TablesPhrase::not_checked, say(rig, entry.not_checked))});
       else if (entry.tightens == Length{} && entry.slackens == Length{})
         table.rows.push_back({name, say(rig, entry.name), "0.0", "", "0.0", "", say(rig, entry.how)});
       else
@@ -97,16 +95,18 @@ Table account_table(const CheckedRig& checked) {
     }
     if (const auto& first = account.at_first_fit) {
       const PrintedLeft printed = printed_at_first_fit(account);
-      table.rows.push_back({name, "left at first fit", format_tenths(printed.to_tighten),
+      table.rows.push_back({name, say(TablesPhrase::left_at_first_fit), format_tenths(printed.to_tighten),
                             account_turns(stay, first->to_tighten), format_tenths(printed.to_slacken),
-                            account_turns(stay, first->to_slacken), first->complete ? "" : "INCOMPLETE"});
+                            account_turns(stay, first->to_slacken),
+                            first->complete ? "" : say(TablesPhrase::incomplete)});
     }
     for (std::size_t i = 0; i < account.left.size(); ++i) {
       const AccountLeft& left = account.left[i];
       const PrintedLeft printed = printed_left(account, i);
-      table.rows.push_back({name, "left after " + say(rig, left.after), format_tenths(printed.to_tighten),
-                            account_turns(stay, left.to_tighten), format_tenths(printed.to_slacken),
-                            account_turns(stay, left.to_slacken), left.complete ? "" : "INCOMPLETE"});
+      table.rows.push_back({name, say(TablesPhrase::left_after, say(rig, left.after)),
+                            format_tenths(printed.to_tighten), account_turns(stay, left.to_tighten),
+                            format_tenths(printed.to_slacken), account_turns(stay, left.to_slacken),
+                            left.complete ? "" : say(TablesPhrase::incomplete)});
     }
   }
   return table;
@@ -123,40 +123,40 @@ std::vector<std::string> changed_joint_words(const Rig& rig, const ChangedStack&
   for (const NewJoint& joint : stack.joints) {
     const std::string name = say(rig, joint.name);
     const std::string found = say(rig, joint.words);
-    const std::string unknown = led_by("not checked: ", say(rig, joint.not_checked));
+    const std::string unknown = led_by(say(TablesPhrase::not_checked_colon), say(rig, joint.not_checked));
     if (joint.without_pin)
-      words.push_back(name + " has no pin");
+      words.push_back(say(TablesPhrase::has_no_pin, name));
     else if (joint.result == JointResult::finding)
-      words.push_back(name + " does not fit" + led_by(": ", found));
+      words.push_back(say(TablesPhrase::does_not_fit, name, led_by(": ", found)));
     else if (joint.result == JointResult::not_checked)
       words.push_back(name + " " + unknown);
     else
-      words.push_back(name + " fits" + led_by(": ", found) + led_by("; ", unknown));
+      words.push_back(say(TablesPhrase::fits, name, led_by(": ", found), led_by("; ", unknown)));
   }
   for (const WhichEnd end : stack.stiff)
-    words.push_back("nothing swings both ways " + std::string(word_of(end)));
+    words.push_back(say(TablesPhrase::nothing_swings_both_ways, word_of(end)));
   return words;
 }
 
 std::string changed_stack_words(const Rig& rig, const ChangedStack& stack) {
-  std::string words = counts_words(rig, stack.out, " and ");
+  std::string words = counts_words(rig, stack.out, say(TablesPhrase::and_word));
   if (!words.empty())
-    words += " out";
-  add_words(words, ", ", counts_words(rig, stack.in, " and "));
+    words += say(TablesPhrase::out);
+  add_words(words, ", ", counts_words(rig, stack.in, say(TablesPhrase::and_word)));
   if (!stack.in.empty())
-    words += " more";
-  return words.empty() ? "by the adjuster alone" : words;
+    words += say(TablesPhrase::more);
+  return words.empty() ? say(TablesPhrase::by_adjuster_alone) : words;
 }
 
 Table play_table(const CheckedRig& checked) {
-  Table table{.title = "Play: what taking parts out and putting parts in adds to the adjusters",
+  Table table{.title = say(TablesPhrase::play_what_taking_parts_out),
               .columns = {{"stay"},
                           {"stack"},
                           {"to tighten mm", true},
                           {"to slacken mm", true},
                           {"in all mm", true},
                           {"joints"}},
-              .notes = {"From how the stay is set now. A row whose joints do not fit is not in the sum."}};
+              .notes = {say(TablesPhrase::from_how_stay_is_set)}};
   const Rig& rig = checked.rig();
   for (const DerivedStay& stay : checked.derived().stays) {
     if (stay.play.rows.empty())
@@ -166,14 +166,15 @@ Table play_table(const CheckedRig& checked) {
       table.rows.push_back({name, changed_stack_words(rig, row.stack), format_tenths(row.to_tighten),
                             format_tenths(row.to_slacken), format_tenths(row.to_tighten + row.to_slacken),
                             joined(changed_joint_words(rig, row.stack), "; ")});
-    table.rows.push_back({name, "all of them", "", "", format_tenths(stay.play.in_all), ""});
+    table.rows.push_back(
+        {name, say(TablesPhrase::all_of_them), "", "", format_tenths(stay.play.in_all), ""});
   }
   return table;
 }
 
 Table fits_table(const CheckedRig& checked) {
   Table table{
-      .title = "Lines in hand: which parts and which setting make them fit",
+      .title = say(TablesPhrase::lines_in_hand_which_parts),
       .columns = {{"stay"},
                   {"line mm", true},
                   {"to fill mm", true},
@@ -183,33 +184,32 @@ Table fits_table(const CheckedRig& checked) {
                   {"open", true, "%"},
                   {"note"},
                   {"take out"}},
-      .notes = {"To fill: by the added parts and the adjuster together. Fewest parts first, then "
-                "the setting nearest the middle of the wanted band.",
-                "What the stacks use is not in hand any more, and what one stay takes is not offered "
-                "to the next."}};
+      .notes = {say(TablesPhrase::to_fill_by_added_parts), say(TablesPhrase::what_stacks_use_is_not)}};
   const Rig& rig = checked.rig();
   for (const DerivedStay& stay : checked.derived().stays) {
     const std::string& name = checked.rig()[stay.stay].name;
     for (const Fit& fit : stay.fits) {
       const std::string line = format_tenths(fit.line);
       if (!fit.not_checked.empty()) {
-        table.rows.push_back(
-            {name, line, "", "", "", "", "", "not checked: " + say(rig, fit.not_checked), ""});
+        table.rows.push_back({name, line, "", "", "", "", "",
+                              say(TablesPhrase::not_checked, say(rig, fit.not_checked)), ""});
         continue;
       }
       const std::string gap = format_tenths(fit.gap);
       for (const FitWay& way : fit.ways) {
         const std::string parts = counts_words(rig, way.parts, ", ");
-        table.rows.push_back(
-            {name, line, gap, parts.empty() ? "nothing" : parts, checked.rig()[fit.adjuster].name,
-             format_tenths(way.adjuster), format_fixed(way.open * 100.0, 0) + " %",
-             joined(changed_joint_words(rig, way.stack), "; "), counts_words(rig, way.out, ", ")});
+        table.rows.push_back({name, line, gap, parts.empty() ? say(TablesPhrase::nothing) : parts,
+                              checked.rig()[fit.adjuster].name, format_tenths(way.adjuster),
+                              format_fixed(way.open * 100.0, 0) + " %",
+                              joined(changed_joint_words(rig, way.stack), "; "),
+                              counts_words(rig, way.out, ", ")});
       }
       if (fit.ways.empty())
         table.rows.push_back({name, line, gap, "", checked.rig()[fit.adjuster].name, "", "",
-                              "none fits; the nearest is " +
-                                  format_tenths(fit.short_by > Length{} ? fit.short_by : -fit.short_by) +
-                                  (fit.short_by > Length{} ? " mm too short" : " mm too long"),
+                              say(TablesPhrase::none_fits_nearest_is,
+                                  format_tenths(fit.short_by > Length{} ? fit.short_by : -fit.short_by),
+                                  (fit.short_by > Length{} ? say(TablesPhrase::mm_too_short)
+                                                           : say(TablesPhrase::mm_too_long))),
                               ""});
     }
   }
@@ -217,19 +217,17 @@ Table fits_table(const CheckedRig& checked) {
 }
 
 Table temperature_table(const CheckedRig& checked) {
-  Table table{
-      .title = "Temperature: what each stay gains or loses, from how it is set up",
-      .columns = {{"stay"},
-                  {"degC", true},
-                  {"line mm", true},
-                  {"path mm", true},
-                  {"slack mm", true},
-                  {"of the take-up", true, "%"},
-                  {"note"}},
-      .notes = {
-          "Slack above nothing: the stay hangs slacker. Below nothing: it is tighter.",
-          "Of the take-up: slack against what can be tightened, tightening against what can be slackened.",
-          "Spars grow along their axis from the heel; hull and hardware are left as they are."}};
+  Table table{.title = say(TablesPhrase::temperature_what_each_stay_gains),
+              .columns = {{"stay"},
+                          {"degC", true},
+                          {"line mm", true},
+                          {"path mm", true},
+                          {"slack mm", true},
+                          {"of the take-up", true, "%"},
+                          {"note"}},
+              .notes = {say(TablesPhrase::slack_above_nothing_stay_hangs),
+                        say(TablesPhrase::take_up_slack_against_what),
+                        say(TablesPhrase::spars_grow_along_their_axis)}};
   for (const DerivedStay& stay : checked.derived().stays) {
     const std::string& name = checked.rig()[stay.stay].name;
     for (const ThermalRow& row : stay.thermal.rows)
@@ -237,13 +235,13 @@ Table temperature_table(const CheckedRig& checked) {
                             format_signed(row.path), format_signed(row.slack()),
                             share_of_take_up(stay.account, row.slack()), ""});
     for (const std::string& why : say_each(checked.rig(), stay.thermal.not_checked))
-      table.rows.push_back({name, "", "", "", "", "", "not checked: " + why});
+      table.rows.push_back({name, "", "", "", "", "", say(TablesPhrase::not_checked, why)});
   }
   return table;
 }
 
 Table tension_table(const CheckedRig& checked) {
-  Table table{.title = "Tension as read, and sag at the dock tension",
+  Table table{.title = say(TablesPhrase::tension_as_read_and_sag),
               .columns = {{"stay"},
                           {"by"},
                           {"kN", true},
@@ -251,23 +249,24 @@ Table tension_table(const CheckedRig& checked) {
                           {"of break", true, "%"},
                           {"how"},
                           {"who and when"}},
-              .notes = {"A swing or a pulse reads high in a short or stiff line; its error counts twice."}};
+              .notes = {say(TablesPhrase::swing_or_pulse_reads_high)}};
   for (const DerivedStay& stay : checked.derived().stays) {
     const std::string& name = checked.rig()[stay.stay].name;
     for (const TensionEstimate& estimate : stay.tensions)
       table.rows.push_back(
           {name, std::string(name_of(estimate.method)),
-           estimate.tension ? format_fixed(estimate.tension->kilonewtons(), 2) : "not checked",
+           estimate.tension ? format_fixed(estimate.tension->kilonewtons(), 2)
+                            : say(TablesPhrase::not_checked_word),
            estimate.tolerance ? format_fixed(estimate.tolerance->kilonewtons(), 2) : "",
            estimate.share_of_break ? format_fixed(*estimate.share_of_break * 100.0, 1) + " %" : "",
            say(checked.rig(), estimate.tension ? estimate.how : estimate.not_checked),
            who_and_when(estimate)});
     if (stay.sag)
-      table.rows.push_back({name, "sag", format_fixed(stay.sag->tension.kilonewtons(), 2), "", "",
-                            format_fixed(stay.sag->depth.millimetres(), 2) + " mm deep over " +
-                                format_tenths(stay.sag->span) + " mm, " +
-                                format_fixed(stay.sag->extra_length.millimetres(), 2) + " mm longer",
-                            ""});
+      table.rows.push_back(
+          {name, "sag", format_fixed(stay.sag->tension.kilonewtons(), 2), "", "",
+           say(TablesPhrase::mm_deep_over_mm_mm, format_fixed(stay.sag->depth.millimetres(), 2),
+               format_tenths(stay.sag->span), format_fixed(stay.sag->extra_length.millimetres(), 2)),
+           ""});
   }
   return table;
 }

@@ -1,6 +1,7 @@
 #include "backend/paper_words.hpp"
 #include "backend/table/rig_tables.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/tables_words.hpp"
 
 #include <map>
 #include <utility>
@@ -42,14 +43,14 @@ std::string checks_of(const CheckedRig& checked, Limit limit) {
 }
 
 std::string in_all(const CheckTotals& totals) {
-  return std::to_string(totals.passed) + " pass, " + std::to_string(totals.found) + " findings, " +
-         std::to_string(totals.not_checked) + " not checked, " + std::to_string(totals.waived) + " waived.";
+  return say(TablesPhrase::pass_findings_not_checked_waived, totals.passed, totals.found,
+             totals.not_checked, totals.waived);
 }
 
 } // namespace
 
 Table checks_table(const CheckedRig& checked) {
-  Table table{.title = "Checks: how often each passed, found something or could not look",
+  Table table{.title = say(TablesPhrase::checks_how_often_each_passed),
               .columns = {{"check"},
                           {"pass", true},
                           {"finding", true},
@@ -60,14 +61,12 @@ Table checks_table(const CheckedRig& checked) {
     table.rows.push_back({check, std::to_string(totals.passed), std::to_string(totals.found),
                           std::to_string(totals.not_checked), std::to_string(totals.waived),
                           limits_of(checked, check)});
-  table.notes = {in_all(count_results(checked.results())),
-                 "Not checked: something is not stated, which is no pass. A check that is not listed had "
-                 "nothing to look at."};
+  table.notes = {in_all(count_results(checked.results())), say(TablesPhrase::not_checked_something_is_not)};
   return table;
 }
 
 Table results_table(const CheckedRig& checked) {
-  Table table{.title = "Results: what every check came to about every thing",
+  Table table{.title = say(TablesPhrase::results_what_every_check_came),
               .columns = {{"check"}, {"about"}, {"result"}, {"what"}},
               .notes = {in_all(count_results(checked.results()))}};
   for (const CheckResult& result : checked.results())
@@ -78,10 +77,10 @@ Table results_table(const CheckedRig& checked) {
 
 Table limits_table(const CheckedRig& checked) {
   const Limits& limits = checked.rig().limits;
-  Table table{.title = "Limits: the thresholds of the checks",
-              .columns = {{"limit"}, {"here"}, {"usually"}, {"class"}, {"disputed"}, {"used by"}},
-              .notes = {"A rig file sets a limit, or switches it off, in its block `limits`.",
-                        "Sources and meanings are in docs/calculations/thresholds.md."}};
+  Table table{
+      .title = say(TablesPhrase::limits_thresholds_checks),
+      .columns = {{"limit"}, {"here"}, {"usually"}, {"class"}, {"disputed"}, {"used by"}},
+      .notes = {say(TablesPhrase::rig_file_sets_limit_or), say(TablesPhrase::sources_and_meanings_are_in)}};
   for (const LimitRow& row : all_limits())
     table.rows.push_back({std::string(row.name), limit_text(limits, row.limit),
                           row.value ? std::string(row.written()) : "none",

@@ -4,6 +4,7 @@
 #include "backend/tenths.hpp"
 #include "units/format_length.hpp"
 #include "wording/length_words.hpp"
+#include "wording/papers/tables_words.hpp"
 #include "wording/say.hpp"
 
 namespace sheerpole {
@@ -23,7 +24,7 @@ Tenths hardware_of(const DerivedStay& stay) {
 std::string state_of(const CheckedRig& checked, const Piece& piece, const PieceSum& sum) {
   if (checked.draft_reasons(piece).empty())
     return "";
-  return sum.complete() ? "DRAFT" : "DRAFT, incomplete";
+  return sum.complete() ? say(TablesPhrase::draft) : say(TablesPhrase::draft_incomplete);
 }
 
 std::string place(const PrintedPlace& printed, const std::string& x) {
@@ -41,7 +42,7 @@ std::string kilograms(const std::optional<double>& value) {
 } // namespace
 
 Table lengths_table(const CheckedRig& checked) {
-  Table table{.title = "Lengths of the stays, by each way",
+  Table table{.title = say(TablesPhrase::lengths_stays_by_each_way),
               .columns = {{"stay"},
                           {"way"},
                           {"used"},
@@ -50,7 +51,7 @@ Table lengths_table(const CheckedRig& checked) {
                           {"body mm", true, "", true},
                           {"used less this mm", true},
                           {"source"}},
-              .notes = {"Each row of a sum is rounded to 0.1 mm; a total is the sum of its rounded rows."}};
+              .notes = {say(TablesPhrase::each_row_sum_is_rounded)}};
   for (const DerivedStay& stay : checked.derived().stays) {
     const std::string& name = checked.rig()[stay.stay].name;
     const bool unknown = stay.pin_to_pin.unknown;
@@ -74,7 +75,7 @@ Table lengths_table(const CheckedRig& checked) {
 }
 
 Table pieces_table(const CheckedRig& checked) {
-  Table table{.title = "Pieces to cut",
+  Table table{.title = say(TablesPhrase::pieces_to_cut),
               .columns = {{"piece"},
                           {"line"},
                           {"size"},
@@ -83,7 +84,7 @@ Table pieces_table(const CheckedRig& checked) {
                           {"cut ft in", true},
                           {"draft"},
                           {"state"}},
-              .notes = {"Each row of a sum is rounded to 0.1 mm; a total is the sum of its rounded rows."}};
+              .notes = {say(TablesPhrase::each_row_sum_is_rounded)}};
   for (const DerivedStay& stay : checked.derived().stays)
     for (const Piece& piece : stay.pieces) {
       const LineMaterial& line = checked.rig()[piece.material];
@@ -94,25 +95,26 @@ Table pieces_table(const CheckedRig& checked) {
                             format_total_feet_inches(sum.unknown, sum.cut(), x),
                             state_of(checked, piece, sum),
                             std::string(name_of(checked.state(piece))) +
-                                (checked.from_drawing(piece) ? ", from drawing" : "")});
+                                (checked.from_drawing(piece) ? say(TablesPhrase::from_drawing) : "")});
     }
   return table;
 }
 
 Table marks_table(const CheckedRig& checked) {
-  Table table{.title = "Marks on the bench, from one zero and from the other end",
+  Table table{.title = say(TablesPhrase::marks_on_bench_from_one),
               .columns = {{"piece"},
                           {"mark"},
                           {"from aloft mm", true, "", true},
                           {"from below mm", true, "", true},
                           {"note"}},
-              .notes = {"The line lies straight under its bench tension, before anything is opened.",
-                        "Dry fit: bearing to bearing with both eyes formed and nothing buried."}};
+              .notes = {say(TablesPhrase::line_lies_straight_under_its),
+                        say(TablesPhrase::dry_fit_bearing_to_bearing)}};
   for (const DerivedStay& stay : checked.derived().stays)
     for (const Piece& piece : stay.pieces) {
       const std::string draft = checked.draft_reasons(piece).empty() ? ""
-                                : piece.missing.empty()              ? "DRAFT: not to be cut to"
-                                                        : "DRAFT, incomplete: the cut lacks an input";
+                                : piece.missing.empty()
+                                    ? say(TablesPhrase::draft_not_to_be_cut)
+                                    : say(TablesPhrase::draft_incomplete_cut_lacks_input);
       const PieceSum sum = piece_sum(checked.rig(), stay, piece);
       const Tenths cut = sum.cut();
       const std::string x = x_on_sheet(checked.rig(), checked.rig()[stay.stay]);
@@ -122,18 +124,18 @@ Table marks_table(const CheckedRig& checked) {
                               place(printed.from_lower, x), draft});
       }
       if (const auto& dry = piece.bench.dry_fit)
-        table.rows.push_back(
-            {piece.name, "dry fit", format_total(dry->unknown, printed_dry_fit(sum, piece), x), "", ""});
+        table.rows.push_back({piece.name, say(TablesPhrase::dry_fit),
+                              format_total(dry->unknown, printed_dry_fit(sum, piece), x), "", ""});
       for (const std::string& unknown : say_each(checked.rig(), piece.bench.not_known))
-        table.rows.push_back({piece.name, "not known", "", "", unknown});
+        table.rows.push_back({piece.name, say(TablesPhrase::not_known), "", "", unknown});
     }
   return table;
 }
 
 Table readings_table(const CheckedRig& checked) {
-  Table table{.title = "Readings: what became of what was read",
+  Table table{.title = say(TablesPhrase::readings_what_became_what_was),
               .columns = {{"stay"}, {"term"}, {"mm", true}, {"how"}, {"source"}},
-              .notes = {"The total is the sum of its rows as printed."}};
+              .notes = {say(TablesPhrase::total_is_sum_its_rows)}};
   for (const DerivedStay& stay : checked.derived().stays) {
     if (stay.route != LengthRoute::reading)
       continue;
@@ -145,20 +147,20 @@ Table readings_table(const CheckedRig& checked) {
       table.rows.push_back({name, term_name(checked.rig(), term), format_signed(amount),
                             say(checked.rig(), term.how), source_words(term.provenance)});
     }
-    table.rows.push_back({name, "= pin-to-pin", format_tenths(total), "", ""});
+    table.rows.push_back({name, say(TablesPhrase::pin_to_pin), format_tenths(total), "", ""});
     for (const std::string& missing : say_each(checked.rig(), stay.not_corrected))
-      table.rows.push_back({name, "not corrected", "", missing, ""});
+      table.rows.push_back({name, say(TablesPhrase::not_corrected), "", missing, ""});
     for (const RouteComparison& other : stay.other_routes)
       for (const LikelySlip& slip : other.slips)
-        table.rows.push_back({name, "likely slip", format_signed(other.difference),
+        table.rows.push_back({name, say(TablesPhrase::likely_slip), format_signed(other.difference),
                               say(checked.rig(), slip.words),
-                              "leaves " + format_tenths(slip.unexplained) + " mm"});
+                              say(TablesPhrase::leaves_mm, format_tenths(slip.unexplained))});
   }
   return table;
 }
 
 Table replaced_table(const CheckedRig& checked) {
-  Table table{.title = "The line of each stay against the one before",
+  Table table{.title = say(TablesPhrase::line_each_stay_against_one),
               .columns = {{"stay"},
                           {"line"},
                           {"before"},
@@ -169,8 +171,7 @@ Table replaced_table(const CheckedRig& checked) {
                           {"kg before", true},
                           {"kg m less", true},
                           {"not checked"}},
-              .notes = {"Ratios: the new over the old. kg m less: moment that is gone, about the lowest "
-                        "point of the path."}};
+              .notes = {say(TablesPhrase::ratios_new_over_old_kg)}};
   for (const DerivedStay& stay : checked.derived().stays) {
     if (!stay.replacement)
       continue;

@@ -4,6 +4,7 @@
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
+#include "wording/papers/tables_words.hpp"
 
 #include <string>
 #include <vector>
@@ -26,7 +27,7 @@ std::string batch_on_record(const Rig& rig, const PieceRecord& record) {
 
 Table made_table(const CheckedRig& checked) {
   const Rig& rig = checked.rig();
-  Table table{.title = "What became of the pieces, bearing to bearing in mm",
+  Table table{.title = say(TablesPhrase::what_became_pieces_bearing_to),
               .columns = {{"piece"},
                           {"stage"},
                           {"date"},
@@ -54,15 +55,11 @@ Table made_table(const CheckedRig& checked) {
         pull_lost = pull_lost || entry.pull_not_counted;
       }
   if (table.rows.empty())
-    table.notes.push_back("Nothing has been written down of any piece.");
+    table.notes.push_back(say(TablesPhrase::nothing_has_been_written_down));
   else
-    table.notes.push_back(
-        "Wanted: what the piece was to be at that stage. On the bench it is shorter by what the line "
-        "stretches on the boat; before it has settled, by what its splices give back later.");
+    table.notes.push_back(say(TablesPhrase::wanted_what_piece_was_to));
   if (pull_lost)
-    table.notes.push_back(
-        "* under a pull that is not counted: the stiffness of the line or its tension is not "
-        "stated.");
+    table.notes.push_back(say(TablesPhrase::under_pull_that_is_not));
   return table;
 }
 

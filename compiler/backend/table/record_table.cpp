@@ -2,6 +2,7 @@
 #include "backend/table/rig_tables.hpp"
 #include "kinds/kind_row.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/tables_words.hpp"
 
 #include <fmt/format.h>
 
@@ -32,7 +33,7 @@ private:
   }
   void things(const Boat& boat) {
     of_boat_ = true;
-    meet("boat", "the boat", boat);
+    meet("boat", say(TablesPhrase::the_boat), boat);
     of_boat_ = false;
   }
   void things(const Spar& spar) {
@@ -47,24 +48,26 @@ private:
   void things(const Stay& stay) {
     named("stay", stay);
     for (const Reading& reading : stay.readings)
-      meet("reading", "reading of " + stay.name, reading);
+      meet("reading", say(TablesPhrase::reading_of, stay.name), reading);
   }
   void things(const State& state) {
     named("state", state);
     for (const StatePosition& position : state.positions)
-      meet("position", "position of " + rig_[position.stay].name + " in " + state.name, position);
+      meet("position", say(TablesPhrase::position_of_in, rig_[position.stay].name, state.name), position);
   }
   void things(const Record& record) {
     // A record without a name is told by what it is of.
     const std::string kind(name_of(record.kind));
-    meet(kind, record.name == kind ? kind + led_by(" of ", record.of) : kind + " " + record.name, record);
+    meet(kind,
+         record.name == kind ? kind + led_by(say(TablesPhrase::of), record.of) : kind + " " + record.name,
+         record);
   }
   void things(const Inspection& inspection) {
     const std::string stays = joined(inspection.stays, ", ", [&](StayId stay) { return rig_[stay].name; });
-    meet("finding", "finding of " + stays + ", " + inspection.date, inspection);
+    meet("finding", say(TablesPhrase::finding_of, stays, inspection.date), inspection);
   }
   void things(const PieceRecord& piece) {
-    meet("piece", "piece of " + rig_[piece.stay].name + " as " + std::string(name_of(piece.stage)), piece);
+    meet("piece", say(TablesPhrase::piece_of_as, rig_[piece.stay].name, name_of(piece.stage)), piece);
   }
   template <class Thing>
   void things(const Thing&) {} // states nothing for the record
@@ -119,9 +122,9 @@ std::vector<RecordedFact> recorded_facts(const CheckedRig& checked) {
 }
 
 Table record_table(const CheckedRig& checked) {
-  Table table{.title = "Stated for the record",
+  Table table{.title = say(TablesPhrase::stated_for_record),
               .columns = {{"stated of"}, {"what"}, {"as stated"}, {"known by"}, {"place"}},
-              .notes = {"No length, check or order rests on these."}};
+              .notes = {say(TablesPhrase::no_length_check_or_order)}};
   for (const RecordedFact& fact : recorded_facts(checked)) {
     const SourceText& text = checked.sources()[fact.place.source];
     std::string what = fact.property;
@@ -134,7 +137,7 @@ Table record_table(const CheckedRig& checked) {
                           fmt::format("{}:{}", text.name(), text.position(fact.place.begin).line)});
   }
   if (table.rows.empty())
-    table.notes = {"Nothing is stated for the record alone."};
+    table.notes = {say(TablesPhrase::nothing_is_stated_for_record)};
   return table;
 }
 

@@ -2,6 +2,7 @@
 
 #include "backend/table/table.hpp"
 #include "results/checked_rig.hpp"
+#include "wording/papers/tables_words.hpp"
 
 #include <string>
 #include <string_view>
@@ -11,8 +12,8 @@ namespace sheerpole {
 
 /// A table about the rig that can be asked for by name.
 struct NamedTable {
-  std::string_view name;    ///< `take-up`
-  std::string_view summary; ///< one line, in a rigger's words
+  std::string_view name; ///< `take-up`
+  TablesPhrase summary;  ///< one line, in a rigger's words
   Table (*build)(const CheckedRig& checked);
 };
 

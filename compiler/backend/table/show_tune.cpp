@@ -2,6 +2,7 @@
 #include "backend/table/rig_tables.hpp"
 #include "backend/table/tune_tables.hpp"
 #include "model/fact_name.hpp"
+#include "wording/papers/tune_sheet_words.hpp"
 #include "wording/say.hpp"
 
 namespace sheerpole {
@@ -14,7 +15,7 @@ Table shown(const CheckedRig& checked, TuneReport& report,
   Table table = report.tuned.stands() ? without_empty_columns(build(checked, report))
                                       : tune_lacking_table(checked, report.tuned);
   for (const std::string& reason : tune_draft_words(checked, report.tuned.model))
-    table.notes.insert(table.notes.begin(), "DRAFT: " + reason);
+    table.notes.insert(table.notes.begin(), say(TuneSheetPhrase::draft_capitals, reason));
   table.notes.insert(table.notes.end(), tune_cautions().begin(), tune_cautions().end());
   return table;
 }
@@ -31,7 +32,7 @@ std::vector<std::string> wishes_as_written(const CheckedRig& checked) {
         add_words(words, ", ",
                   fact.name + " " +
                       (fact.value.provenance.written.empty() ? fact.text : fact.value.provenance.written));
-    result.push_back("Wished of " + record.of + ": " + words + ".");
+    result.push_back(say(TuneSheetPhrase::wished_of, record.of, words));
   }
   return result;
 }
@@ -68,8 +69,8 @@ Table show_turns(const CheckedRig& checked) {
     Table table = turn_plan_table(rig, made);
     const Table wishes = wish_table(rig, made);
     for (const auto& row : wishes.rows)
-      table.notes.push_back(row[0] + ": now " + row[1] + ", wished " + row[2] + " ± " + row[3] +
-                            led_by(", with these turns ", row[4]));
+      table.notes.push_back(say(TuneSheetPhrase::now_wished, row[0], row[1], row[2], row[3],
+                                led_by(say(TuneSheetPhrase::with_these_turns), row[4])));
     table.notes.insert(table.notes.end(), wishes.notes.begin(), wishes.notes.end());
     return table;
   });

@@ -5,6 +5,7 @@
 #include "units/format_length.hpp"
 #include "units/quantity_text.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/tables_words.hpp"
 
 #include <fmt/format.h>
 
@@ -20,18 +21,18 @@ namespace source_rows {
 /// What is said before the name of a thing, where the name of its member does not say it.
 struct Lead {
   std::string_view member;
-  std::string_view words;
+  TablesPhrase words; ///< with the thing it is of
 };
-constexpr std::array leads{Lead{"engaged_at_longest", "thread engaged at longest of"},
-                           Lead{"recovered", "contraction given back of"},
-                           Lead{"stated_pin_to_pin", "pin-to-pin of"},
-                           Lead{"screw", "thread of"},
-                           Lead{"open", "opening of"},
-                           Lead{"set_length", "setting of"},
-                           Lead{"line_length", "length of"},
-                           Lead{"spare_bury", "spare bury at"},
-                           Lead{"in_hand", "rope in hand for"},
-                           Lead{"in_hand_over", "rope in hand beyond the cut of"}};
+constexpr std::array leads{Lead{"engaged_at_longest", TablesPhrase::thread_engaged_at_longest_of},
+                           Lead{"recovered", TablesPhrase::contraction_given_back_of},
+                           Lead{"stated_pin_to_pin", TablesPhrase::pin_to_pin_of},
+                           Lead{"screw", TablesPhrase::thread_of},
+                           Lead{"open", TablesPhrase::opening_of},
+                           Lead{"set_length", TablesPhrase::setting_of},
+                           Lead{"line_length", TablesPhrase::length_of},
+                           Lead{"spare_bury", TablesPhrase::spare_bury_at},
+                           Lead{"in_hand", TablesPhrase::rope_in_hand_for},
+                           Lead{"in_hand_over", TablesPhrase::rope_in_hand_beyond_the_cut_of}};
 
 /// What stands in a thing and is no number of the rig files with a source of its own.
 template <class Member>
@@ -62,9 +63,9 @@ private:
   void thing(const Thing& one) {
     members(one, one.name);
   }
-  void thing(const Boat& boat) { members(boat, "the boat"); }
+  void thing(const Boat& boat) { members(boat, say(TablesPhrase::the_boat)); }
   void thing(const Point& point) {
-    add("point " + point.name,
+    add(say(TablesPhrase::point, point.name),
         fmt::format("({}, {}, {}) mm", format_tenths(point.position.x), format_tenths(point.position.y),
                     format_tenths(point.position.z)),
         point.provenance);
@@ -73,22 +74,24 @@ private:
   void thing(const Record& record) {
     members(record, std::string(name_of(record.kind)) + led_by(" ", record.name));
   }
-  void thing(const UserRule& rule) { members(rule, "rule " + rule.name); }
+  void thing(const UserRule& rule) { members(rule, say(TablesPhrase::rule, rule.name)); }
   void thing(const Limits& limits) {
     for (const StatedLimit& limit : limits.stated())
-      add("limit " + std::string(row_of(limit.limit).name), limit_text(limits, limit.limit),
+      add(say(TablesPhrase::limit, row_of(limit.limit).name), limit_text(limits, limit.limit),
           limit.provenance);
     if (const auto& second = limits.stated_second_measure())
       add("limit second-measure", second->provenance.written, second->provenance);
   }
   void thing(const Expectation& expected) {
     for (const StayId stay : expected.stays)
-      members(expected, "the " + expected.quantity + " expected of " + rig_[stay].name);
+      members(expected, say(TablesPhrase::the_expected_of, expected.quantity, rig_[stay].name));
   }
   void thing(const Waiver& waiver) { members(waiver, waiver.slug); }
-  void thing(const Inspection& inspection) { members(inspection, "finding of " + inspection.date); }
+  void thing(const Inspection& inspection) {
+    members(inspection, say(TablesPhrase::finding_of_of, inspection.date));
+  }
   void thing(const PieceRecord& piece) {
-    members(piece, "piece of " + rig_[piece.stay].name + " as " + std::string(name_of(piece.stage)));
+    members(piece, say(TablesPhrase::piece_of_as, rig_[piece.stay].name, name_of(piece.stage)));
   }
   void thing(const Edition&) {}     // what layers there are, not what they state
   void thing(const Difference&) {}  // stands in the files as what it is, and as what it was no more
@@ -107,7 +110,7 @@ private:
   void recorded(const FieldOf& field, const std::string& of, const Member& member) {
     if constexpr (std::same_as<Member, std::string>)
       if (field.role == FieldRole::for_record && !member.empty())
-        add(std::string(field.property) + " of " + of, member, {});
+        add(say(TablesPhrase::of_of, field.property, of), member, {});
   }
 
   template <WithoutNumber Member>
@@ -146,26 +149,26 @@ private:
     add(called(member, of), quantity.provenance.written, quantity.provenance);
   }
   void number(std::string_view, const std::string& of, const Particular& fact) {
-    add(std::string(fact.name) + " of " + of, fact.text, fact.value.provenance);
+    add(say(TablesPhrase::of_of, fact.name, of), fact.text, fact.value.provenance);
   }
   void number(std::string_view member, const std::string& of, const Screw& screw) {
     add(called(member, of), screw.thread.designation, screw.provenance);
   }
   void number(std::string_view which, const std::string& of, const End& end) {
     for (const EndDimension& dimension : end.dimensions) {
-      const std::string what = fmt::format("{} of {} end of {}", name_of(dimension.name), which, of);
+      const std::string what = say(TablesPhrase::of_end_of, name_of(dimension.name), which, of);
       add(what, dimension.text.empty() ? format_tenths(dimension.length.value) + " mm" : dimension.text,
           dimension.length.provenance);
     }
   }
   void number(std::string_view, const std::string&, const PathStop&) {}
   void number(std::string_view, const std::string& of, const Reading& reading) {
-    const std::string what = "reading of " + of;
+    const std::string what = say(TablesPhrase::reading_of, of);
     for (std::size_t i = 0; i < reading.runs.size(); ++i)
-      add(fmt::format("{}, run {}", what, i + 1), format_tenths(reading.runs[i].value) + " mm",
+      add(say(TablesPhrase::run, what, i + 1), format_tenths(reading.runs[i].value) + " mm",
           reading.runs[i].provenance);
     for (std::size_t i = 0; i < reading.cord_lengths.size(); ++i)
-      add(fmt::format("{}, cord on the bench {}", what, i + 1),
+      add(say(TablesPhrase::cord_on_bench, what, i + 1),
           format_tenths(reading.cord_lengths[i].value) + " mm", reading.cord_lengths[i].provenance);
     visit_fields(reading, [&](const auto& field, const auto& member) {
       if constexpr (std::same_as<decltype(member), const std::optional<Sourced<Length>>&>) {
@@ -179,22 +182,23 @@ private:
   }
   void number(std::string_view, const std::string& of, const StackItem& item) {
     const std::string what =
-        fmt::format("{} in {}", item.kind == StackItem::Kind::line ? "line" : rig_[item.part].name, of);
+        say(TablesPhrase::in,
+            item.kind == StackItem::Kind::line ? say(TablesPhrase::line) : rig_[item.part].name, of);
     visit_fields(item, [&](const auto& field, const auto& member) {
       if (field.name != "set_length" || !item.open) // it was written as an opening
         number(field.name, what, member);
     });
   }
   void number(std::string_view, const std::string& of, const StatePosition& position) {
-    members(position, rig_[position.stay].name + " as " + of);
+    members(position, say(TablesPhrase::as, rig_[position.stay].name, of));
   }
 
   /// "eye allowance of long-bury".
   static std::string called(std::string_view member, const std::string& of) {
     for (const Lead& lead : leads)
       if (lead.member == member)
-        return std::string(lead.words) + " " + of;
-    return in_words(member) + " of " + of;
+        return say(lead.words, of);
+    return say(TablesPhrase::of_of, in_words(member), of);
   }
   static std::string in_words(std::string_view member) {
     std::string words(member);
@@ -221,7 +225,7 @@ private:
 } // namespace source_rows
 
 Table sources_table(const CheckedRig& checked) {
-  Table table{.title = "Every number of the rig files and where it is from",
+  Table table{.title = say(TablesPhrase::every_number_rig_files_and),
               .columns = {{"number"}, {"value", true}, {"as written"}, {"source"}, {"note"}, {"place"}}};
   source_rows::Rows(checked, table).run();
   return table;

@@ -7,6 +7,7 @@
 #include "units/format_length.hpp"
 #include "units/si_factors.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/tables_words.hpp"
 
 #include <fmt/format.h>
 
@@ -37,9 +38,10 @@ std::string degrees_words(double radians) {
 std::string lowering_words(const LoweredStay& lowered) {
   std::string words;
   if (lowered.tightest > Length{})
-    words = "too short by " + format_tenths(lowered.tightest) + " at " + degrees_words(lowered.tightest_at);
+    words = say(TablesPhrase::too_short_by_at, format_tenths(lowered.tightest),
+                degrees_words(lowered.tightest_at));
   if (lowered.slack > Length{})
-    add_words(words, "; ", "slack from " + degrees_words(lowered.slack_from));
+    add_words(words, "; ", say(TablesPhrase::slack_from, degrees_words(lowered.slack_from)));
   return words;
 }
 
@@ -57,7 +59,7 @@ std::vector<std::vector<std::string>> stack_rows(const CheckedRig& checked, cons
   for (const StackItem& item : stay.stack) {
     std::vector<std::string> row{std::to_string(++number)};
     if (item.kind == StackItem::Kind::line) {
-      row.insert(row.end(), {"line", rig[stay.material].name, "1"});
+      row.insert(row.end(), {say(TablesPhrase::line), rig[stay.material].name, "1"});
       if (line >= derived.pieces.size()) {
         distance.lost = true;
         row.push_back("?");
@@ -89,7 +91,7 @@ std::vector<std::vector<std::string>> stack_rows(const CheckedRig& checked, cons
 
 Table points_table(const CheckedRig& checked) {
   Table table{
-      .title = "Points, boat axes from the waterline under the mast",
+      .title = say(TablesPhrase::points_boat_axes_from_waterline),
       .columns = {
           {"point"}, {"x forward mm", true}, {"y to starboard mm", true}, {"z up mm", true}, {"source"}}};
   for (const Point& point : checked.rig().points)
@@ -99,7 +101,7 @@ Table points_table(const CheckedRig& checked) {
 }
 
 Table parts_table(const CheckedRig& checked) {
-  Table table{.title = "Parts",
+  Table table{.title = say(TablesPhrase::parts),
               .columns = {{"kind"},
                           {"part"},
                           {"length or range mm", true},
@@ -113,7 +115,7 @@ Table parts_table(const CheckedRig& checked) {
 }
 
 Table stack_table(const CheckedRig& checked) {
-  Table table{.title = "Stacks, from aloft to deck",
+  Table table{.title = say(TablesPhrase::stacks_from_aloft_to_deck),
               .columns = {{"stay"},
                           {"no.", true},
                           {"kind"},
@@ -121,7 +123,7 @@ Table stack_table(const CheckedRig& checked) {
                           {"times", true},
                           {"length mm", true, "", true},
                           {"from upper pin mm", true, "", true}},
-              .notes = {"Fittings of the boat take no length: pin-to-pin begins and ends at their pins."}};
+              .notes = {say(TablesPhrase::fittings_boat_take_no_length)}};
   for (const DerivedStay& derived : checked.derived().stays) {
     const Stay& stay = checked.rig()[derived.stay];
     for (std::vector<std::string>& row : stack_rows(checked, derived, x_on_sheet(checked.rig(), stay))) {
@@ -134,21 +136,19 @@ Table stack_table(const CheckedRig& checked) {
 
 Table states_table(const CheckedRig& checked) {
   const Rig& rig = checked.rig();
-  Table table{
-      .title =
-          "States of the rig: adjusters that move, stays that are made off elsewhere or lowered, in mm",
-      .columns = {{"state"},
-                  {"stay"},
-                  {"adjuster"},
-                  {"set", true, "mm"},
-                  {"longer by", true, "mm"},
-                  {"to tighten", true, "mm"},
-                  {"to slacken", true, "mm"},
-                  {"stowed at"},
-                  {"needs", true, "mm"},
-                  {"slack", true, "mm"},
-                  {"on the way"}},
-      .notes = {}};
+  Table table{.title = say(TablesPhrase::states_rig_adjusters_that_move),
+              .columns = {{"state"},
+                          {"stay"},
+                          {"adjuster"},
+                          {"set", true, "mm"},
+                          {"longer by", true, "mm"},
+                          {"to tighten", true, "mm"},
+                          {"to slacken", true, "mm"},
+                          {"stowed at"},
+                          {"needs", true, "mm"},
+                          {"slack", true, "mm"},
+                          {"on the way"}},
+              .notes = {}};
   const std::vector<StowedStay> stowed = stowed_stays(rig, checked.derived());
   for (const DerivedPosition& derived : checked.derived().positions) {
     const State& state = rig.states[derived.state];
@@ -157,7 +157,7 @@ Table states_table(const CheckedRig& checked) {
     if (position.stowed_at)
       made_off[0] = rig[*position.stowed_at].name;
     if (position.stowed_at && !state.lowers.empty())
-      made_off[3] = "let go";
+      made_off[3] = say(TablesPhrase::let_go);
     for (const StowedStay& one : stowed)
       if (one.state == derived.state && one.position == derived.position)
         made_off = {made_off[0], format_tenths(one.needs),
@@ -177,37 +177,36 @@ Table states_table(const CheckedRig& checked) {
     table.rows.push_back({rig.states[lowered.state].name, rig[lowered.stay].name, "", "", "", "", "", "",
                           "", format_signed(lowered.slack), lowering_words(lowered)});
   if (table.rows.empty())
-    table.notes.push_back("No state moves anything.");
+    table.notes.push_back(say(TablesPhrase::no_state_moves_anything));
   else
-    table.notes.push_back(
-        "Needs: straight from its upper pin to where it is made off. Slack: what hangs loose, with a "
-        "lowered spar at the end of its way; a minus says that it is too short.");
+    table.notes.push_back(say(TablesPhrase::needs_straight_from_its_upper));
   return table;
 }
 
 Table inspections_table(const CheckedRig& checked) {
   const Rig& rig = checked.rig();
-  Table table{.title = "Inspection log, in the order of the files",
+  Table table{.title = say(TablesPhrase::inspection_log_in_order_files),
               .columns = {{"date"}, {"stay"}, {"where"}, {"condition"}, {"by"}, {"note"}}};
   for (const Inspection& inspection : rig.inspections) {
     const std::string where = joined(inspection.between, ", ", [&](PartId part) { return rig[part].name; });
     for (const StayId stay : inspection.stays)
-      table.rows.push_back({inspection.date, rig[stay].name, where.empty() ? "whole stay" : where,
+      table.rows.push_back({inspection.date, rig[stay].name,
+                            where.empty() ? say(TablesPhrase::whole_stay) : where,
                             std::string(name_of(inspection.condition)), inspection.by, inspection.note});
   }
   if (table.rows.empty())
-    table.notes.push_back("Nothing has been written down.");
+    table.notes.push_back(say(TablesPhrase::nothing_has_been_written_down_begins));
   return table;
 }
 
 Table differences_table(const CheckedRig& checked) {
-  Table table{.title = "Values stated over others, in the order in which they take effect",
+  Table table{.title = say(TablesPhrase::values_stated_over_others_in),
               .columns = {{"by"}, {"of"}, {"what"}, {"was"}, {"is"}, {"place"}}};
   for (const Difference& difference : checked.rig().differences) {
     const SourceText& text = checked.sources()[difference.place.source];
     const DifferenceWords words = words_of(difference);
-    table.rows.push_back({words.by, words.of, words.what, words.was.empty() ? "not stated" : words.was,
-                          words.is,
+    table.rows.push_back({words.by, words.of, words.what,
+                          words.was.empty() ? say(TablesPhrase::not_stated) : words.was, words.is,
                           fmt::format("{}:{}", text.name(), text.position(difference.place.begin).line)});
   }
   for (const Record& layer : checked.rig().records)
@@ -215,11 +214,11 @@ Table differences_table(const CheckedRig& checked) {
       if (const std::string words =
               joined(layer.facts, ", ", [](const Particular& fact) { return fact.name + " " + fact.text; });
           !words.empty())
-        table.notes.push_back("layer " + layer.name + ": " + words);
+        table.notes.push_back(say(TablesPhrase::layer, layer.name, words));
   if (!checked.rig().boat.sister_of.empty())
-    table.notes.push_back("sister ship of " + checked.rig().boat.sister_of);
+    table.notes.push_back(say(TablesPhrase::sister_ship_of, checked.rig().boat.sister_of));
   if (table.rows.empty())
-    table.notes.push_back("Nothing is stated over anything else.");
+    table.notes.push_back(say(TablesPhrase::nothing_is_stated_over_anything));
   return table;
 }
 

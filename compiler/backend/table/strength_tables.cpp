@@ -5,6 +5,7 @@
 #include "units/format_length.hpp"
 #include "units/unit.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/tables_words.hpp"
 #include "wording/say.hpp"
 #include "wording/strength_words.hpp"
 
@@ -36,13 +37,13 @@ std::string kilonewtons(Force force) {
 }
 
 std::string lacking(const Rig& rig, const ChainLink& link) {
-  return led_by("not stated: ", lacking_words(rig, link));
+  return led_by(say(TablesPhrase::not_stated_colon), lacking_words(rig, link));
 }
 
 std::string remark(const StayChain& chain, std::size_t i) {
   const ChainLink& link = chain.links[i];
-  std::string words = chain.weakest == i ? "weakest known" : "";
-  add_words(words, "; ", led_by("meant to be: ", link.meant));
+  std::string words = chain.weakest == i ? say(TablesPhrase::weakest_known) : "";
+  add_words(words, "; ", led_by(say(TablesPhrase::meant_to_be), link.meant));
   return words;
 }
 
@@ -60,14 +61,13 @@ void add_stay(const Rig& rig, const DerivedStay& derived, Table& table) {
                           link.break_load ? source_words(link.provenance) : "", remark(chain, i)});
   }
   if (const auto load = load_of(rig, StayId{static_cast<std::uint32_t>(&stay - rig.stays.data())}))
-    table.rows.push_back({stay.name, "load", kilonewtons(load->value),
-                          load->provenance.derivation.empty() ? "as stated" : note_words(load->provenance),
-                          source_words(load->provenance),
-                          chain.weakest
-                              ? "the weakest known holds " +
-                                    format_fixed(*chain.links[*chain.weakest].break_load / load->value, 2) +
-                                    " times it"
-                              : ""});
+    table.rows.push_back(
+        {stay.name, "load", kilonewtons(load->value),
+         load->provenance.derivation.empty() ? say(TablesPhrase::as_stated) : note_words(load->provenance),
+         source_words(load->provenance),
+         chain.weakest ? say(TablesPhrase::weakest_known_holds_times_it,
+                             format_fixed(*chain.links[*chain.weakest].break_load / load->value, 2))
+                       : ""});
 }
 
 void note(Table& table, std::string words) {
@@ -82,46 +82,46 @@ void add_screening(const Rig& rig, const LoadScreening& screening, Table& table)
                           say(rig, input.how), source_words(input.provenance)});
   for (const ScreeningNumber& result : screening.results)
     table.rows.push_back({screening.of, method, say(rig, result.name), quantity_words(result.value),
-                          say(rig, result.how), "worked out"});
+                          say(rig, result.how), say(TablesPhrase::worked_out)});
   for (const Remark& why : screening.not_checked)
-    table.rows.push_back({screening.of, method, "not checked", "", say(rig, why), ""});
+    table.rows.push_back(
+        {screening.of, method, say(TablesPhrase::not_checked_word), "", say(rig, why), ""});
   note(table, method + ": " + say(rig, publication_of(screening.method)) + ".");
   for (const Remark& one : screening.notes)
     note(table, method + ": " + say(rig, one) + ".");
 }
 
 std::string_view words(JointResult result) {
-  return result == JointResult::pass ? "pass" : result == JointResult::finding ? "finding" : "not checked";
+  return result == JointResult::pass      ? "pass"
+         : result == JointResult::finding ? "finding"
+                                          : say(TablesPhrase::not_checked_word);
 }
 
 } // namespace
 
 Table strength_table(const CheckedRig& checked) {
-  Table table{
-      .title = "Strength: what each link of a stay holds, from aloft to deck",
-      .columns = {{"stay"}, {"link"}, {"kN", true}, {"how"}, {"source"}, {"remark"}},
-      .notes = {"A stay holds no more than its weakest link. What is not stated is never taken for "
-                "strong.",
-                "Threads, the cheeks of jaws and the bend of a rope round its seat are not in it."}};
+  Table table{.title = say(TablesPhrase::strength_what_each_link_stay),
+              .columns = {{"stay"}, {"link"}, {"kN", true}, {"how"}, {"source"}, {"remark"}},
+              .notes = {say(TablesPhrase::stay_holds_no_more_than),
+                        say(TablesPhrase::threads_cheeks_jaws_and_bend)}};
   for (const DerivedStay& stay : checked.derived().stays)
     add_stay(checked.rig(), stay, table);
   return table;
 }
 
 Table loads_table(const CheckedRig& checked) {
-  Table table{.title = "Loads by screening: no rig is sized by them",
+  Table table{.title = say(TablesPhrase::loads_by_screening_no_rig),
               .columns = {{"of"}, {"method"}, {"what"}, {"value", true}, {"how"}, {"source"}},
-              .notes = {"This screens and does not size a rig: what it has to carry is for licensed "
-                        "practice to decide."}};
+              .notes = {say(TablesPhrase::this_screens_and_does_not)}};
   for (const LoadScreening& screening : checked.derived().load_screenings)
     add_screening(checked.rig(), screening, table);
   if (table.rows.empty())
-    note(table, "No load-screening is stated.");
+    note(table, say(TablesPhrase::no_load_screening_is_stated));
   return table;
 }
 
 Table joints_table(const CheckedRig& checked) {
-  Table table{.title = "Joints: what was compared where two things meet",
+  Table table{.title = say(TablesPhrase::joints_what_was_compared_where),
               .columns = {{"stay"}, {"joint"}, {"compared"}, {"play mm", true}, {"result"}, {"what"}}};
   const Rig& rig = checked.rig();
   std::size_t pass = 0;
@@ -138,10 +138,8 @@ Table joints_table(const CheckedRig& checked) {
                               check.play ? format_tenths(*check.play) : std::string(),
                               std::string(words(check.result)), say(rig, check.words)});
       }
-  table.notes.push_back(std::to_string(pass) + " pass, " + std::to_string(found) + " findings, " +
-                        std::to_string(unknown) + " not checked.");
-  table.notes.push_back(
-      "Not checked: a dimension is not stated, which is no pass. A play below nothing is what is lacking.");
+  table.notes.push_back(say(TablesPhrase::pass_findings_not_checked, pass, found, unknown));
+  table.notes.push_back(say(TablesPhrase::not_checked_dimension_is_not));
   return table;
 }
 

@@ -4,6 +4,7 @@
 #include "backend/table/rig_tables.hpp"
 #include "backend/table/tune_words.hpp"
 #include "units/format_length.hpp"
+#include "wording/papers/tune_sheet_words.hpp"
 #include "wording/say.hpp"
 
 #include <algorithm>
@@ -22,11 +23,11 @@ std::string break_share(const TuneStay& stay, double newtons) {
 std::string known_by(const TuneStay& stay) {
   switch (stay.known_by) {
   case LengthKnownBy::reading:
-    return "a reading";
+    return say(TuneSheetPhrase::a_reading);
   case LengthKnownBy::taken_up:
-    return "what was taken up";
+    return say(TuneSheetPhrase::what_was_taken_up);
   case LengthKnownBy::dock_tension:
-    return "dock-tension, not read";
+    return say(TuneSheetPhrase::dock_tension_not_read);
   case LengthKnownBy::nothing:
     break;
   }
@@ -43,17 +44,17 @@ void add_stay(const CheckedRig& checked, const TuneReport& report, std::size_t n
   const std::string& name = rig[stay.stay].name;
   const auto& state = report.tuned.state.stays;
   const statics::StayState& deck = state[stay.at_deck().index()];
-  std::vector<std::string> row{name,
-                               stay.legs.size() > 1 ? "tension at deck" : "tension",
-                               deck.tension_newtons > 0.0
-                                   ? format_kilonewtons(deck.tension_newtons) + " kN"
-                                   : "slack by " + format_fixed(deck.slack_mm, 1) + " mm",
-                               doubt_words(report, number, true),
-                               break_share(stay, deck.tension_newtons),
-                               known_by(stay),
-                               "",
-                               "",
-                               ""};
+  std::vector<std::string> row{
+      name,
+      stay.legs.size() > 1 ? say(TuneSheetPhrase::tension_at_deck) : say(TuneSheetPhrase::tension),
+      deck.tension_newtons > 0.0 ? format_kilonewtons(deck.tension_newtons) + " kN"
+                                 : say(TuneSheetPhrase::slack_by_mm, format_fixed(deck.slack_mm, 1)),
+      doubt_words(report, number, true),
+      break_share(stay, deck.tension_newtons),
+      known_by(stay),
+      "",
+      "",
+      ""};
   for (const TuneSlip& slip : report.slips)
     if (slip.stay == number) {
       row[6] = slip.read_newtons > 0.0 ? format_kilonewtons(slip.read_newtons) : "";
@@ -64,9 +65,10 @@ void add_stay(const CheckedRig& checked, const TuneReport& report, std::size_t n
   for (std::size_t i = 0; i + 1 < stay.legs.size(); ++i) {
     const double newtons = state[stay.legs[i].index()].tension_newtons;
     table.rows.push_back({name,
-                          stay.legs.size() > 2 ? "tension, leg " + std::to_string(i + 1) : "tension aloft",
-                          newtons > 0.0 ? format_kilonewtons(newtons) + " kN" : "slack", "",
-                          break_share(stay, newtons), "", "", "", ""});
+                          stay.legs.size() > 2 ? say(TuneSheetPhrase::tension_leg, i + 1)
+                                               : say(TuneSheetPhrase::tension_aloft),
+                          newtons > 0.0 ? format_kilonewtons(newtons) + " kN" : say(TuneSheetPhrase::slack),
+                          "", break_share(stay, newtons), "", "", "", ""});
   }
 }
 
@@ -90,13 +92,13 @@ std::string slack_words(const CheckedRig& checked, const TuneReport& report, con
     return checked.rig()[report.tuned.model.stays[stay].stay].name;
   };
   if (!effect.went_slack.empty())
-    return joined(effect.went_slack, ", ", name) + " is slack";
+    return say(TuneSheetPhrase::is_slack, joined(effect.went_slack, ", ", name));
   if (!effect.first_slack)
-    return "none";
+    return say(TuneSheetPhrase::none);
   const double turns = effect.slack_after_turns;
-  return name(*effect.first_slack) + (turns > 50.0
-                                          ? ", after more than 50"
-                                          : ", after about " + format_fixed(turns, turns < 10.0 ? 1 : 0));
+  return name(*effect.first_slack) +
+         (turns > 50.0 ? say(TuneSheetPhrase::after_more_than)
+                       : say(TuneSheetPhrase::after_about, format_fixed(turns, turns < 10.0 ? 1 : 0)));
 }
 
 /// Where a value is from; it stands beside it as written.
@@ -130,16 +132,9 @@ std::vector<std::pair<std::string, std::string>> by_reason(const CheckedRig& che
 } // namespace
 
 const std::vector<std::string>& tune_cautions() {
-  static const std::vector<std::string> cautions{
-      "Pre-tension at the dock alone: no sail, no wind, no sea. It tells how this model of the rig stands "
-      "and "
-      "what turns do to it, and gives no verdict on the rig.",
-      "Ask the spar's maker for its stiffness, bend and pre-tension, and follow the maker where this "
-      "differs. "
-      "Where rules ask for a licensed rigger, one has to set it up.",
-      "Not in the model: sag and weight of stays, friction at tips, chocks, shear of spars, a hull that "
-      "gives "
-      "where no give is stated."};
+  static const std::vector<std::string> cautions{say(TuneSheetPhrase::pre_tension_at_dock_alone),
+                                                 say(TuneSheetPhrase::ask_spars_maker_for_its),
+                                                 say(TuneSheetPhrase::not_in_model_sag_and)};
   return cautions;
 }
 
@@ -159,23 +154,24 @@ std::vector<std::string> tune_draft_words(const CheckedRig& checked, const TuneM
 }
 
 Table tune_inputs_table(const CheckedRig& checked, const TuneModel& model) {
-  Table table{.title = "What the balance of the rig rests on",
+  Table table{.title = say(TuneSheetPhrase::what_balance_rig_rests_on),
               .columns = {{"of"}, {"property"}, {"value"}, {"source"}}};
   for (const TuneInput& input : model.inputs)
     table.rows.push_back({say(checked.rig(), input.of), input.property,
-                          input.value.empty() ? "NOT STATED" : input.value, source_of(input)});
+                          input.value.empty() ? say(TuneSheetPhrase::not_stated) : input.value,
+                          source_of(input)});
   for (const Remark& lacking : model.lacking)
-    table.rows.push_back({"", "", "LACKING", say(checked.rig(), lacking)});
+    table.rows.push_back({"", "", say(TuneSheetPhrase::lacking), say(checked.rig(), lacking)});
   table.notes = say_each(checked.rig(), model.notes);
   return table;
 }
 
 Table tune_lacking_table(const CheckedRig& checked, const TunedRig& tuned) {
   const Rig& rig = checked.rig();
-  Table table{.title = "What is in the way", .columns = {{"of"}, {"what is in the way"}}};
+  Table table{.title = say(TuneSheetPhrase::what_is_in_way), .columns = {{"of"}, {"what is in the way"}}};
   for (const TuneInput& input : tuned.model.inputs)
     if (input.value.empty())
-      table.rows.push_back({say(rig, input.of), input.property + " is not stated"});
+      table.rows.push_back({say(rig, input.of), say(TuneSheetPhrase::is_not_stated, input.property)});
   for (const Remark& lacking : tuned.model.lacking)
     table.rows.push_back({"", say(rig, lacking)});
   for (const Remark& trouble : tuned.trouble)
@@ -185,7 +181,7 @@ Table tune_lacking_table(const CheckedRig& checked, const TunedRig& tuned) {
 
 Table standing_table(const CheckedRig& checked, const TuneReport& report) {
   const Rig& rig = checked.rig();
-  Table table{.title = "How the rig stands at the dock",
+  Table table{.title = say(TuneSheetPhrase::how_rig_stands_at_dock_begins),
               .columns = {{"of"},
                           {"what"},
                           {"now", true},
@@ -211,13 +207,11 @@ Table standing_table(const CheckedRig& checked, const TuneReport& report) {
     double most = 0.0;
     for (const double newtons : state.compression_newtons)
       most = std::max(most, newtons);
-    table.rows.push_back({rig.spars[spar.spar].name, "greatest push along it",
+    table.rows.push_back({rig.spars[spar.spar].name, say(TuneSheetPhrase::greatest_push_along_it),
                           format_kilonewtons(most) + " kN", "", "", "", "", "", ""});
   }
   table.notes = margin_words(checked, report);
-  table.notes.push_back(
-      "Head from its drawn place; bend from the straight line between heel and head, beyond "
-      "the drawn one.");
+  table.notes.push_back(say(TuneSheetPhrase::head_from_its_drawn_place));
   return table;
 }
 
@@ -230,8 +224,7 @@ std::vector<std::string> margin_words(const CheckedRig& checked, const TuneRepor
     for (const statics::StayId leg : stay.legs) {
       const statics::StayState& state = report.tuned.state.stays[leg.index()];
       if (stay.break_newtons && state.tension_newtons > *stay.break_newtons)
-        result.push_back("BEYOND ITS BREAK LOAD: " + rig[stay.stay].name +
-                         ". A number has a slip in it, or the rig must not be set up so.");
+        result.push_back(say(TuneSheetPhrase::beyond_its_break_load_number, rig[stay.stay].name));
       if (state.tension_newtons > 0.0 &&
           (least == nullptr || state.tension_newtons < (1.0 - 1e-6) * newtons)) {
         least = &stay;
@@ -239,12 +232,12 @@ std::vector<std::string> margin_words(const CheckedRig& checked, const TuneRepor
       }
     }
   if (least != nullptr)
-    result.push_back("Least tension of a stay that pulls: " + format_kilonewtons(newtons) + " kN in " +
-                     rig[least->stay].name + ".");
+    result.push_back(say(TuneSheetPhrase::least_tension_stay_that_pulls, format_kilonewtons(newtons),
+                         rig[least->stay].name));
   if (report.tuned.state.softest && report.tuned.state.softest->node)
-    result.push_back(
-        "Softest motion: " + name_of_node(rig, report.tuned.model, *report.tuned.state.softest->node) +
-        " moves 1 mm for " + format_fixed(report.tuned.state.softest->stiffness_newtons_per_mm, 2) + " N.");
+    result.push_back(say(TuneSheetPhrase::softest_motion_moves_mm_for,
+                         name_of_node(rig, report.tuned.model, *report.tuned.state.softest->node),
+                         format_fixed(report.tuned.state.softest->stiffness_newtons_per_mm, 2)));
   return result;
 }
 
@@ -256,7 +249,7 @@ std::string numbered_stays(const CheckedRig& checked, const TuneModel& model) {
 }
 
 Table turn_table(const CheckedRig& checked, const TuneReport& report) {
-  Table table = turn_matrix(checked, report, "What one turn tighter does");
+  Table table = turn_matrix(checked, report, say(TuneSheetPhrase::what_one_turn_tighter_does));
   table.columns.push_back({"goes slack first"});
   const auto shown = shown_quantities(report.tuned);
   for (std::size_t e = 0; e < report.effects.size(); ++e) {
@@ -268,19 +261,16 @@ Table turn_table(const CheckedRig& checked, const TuneReport& report) {
     row.push_back(effect.trouble.empty() ? slack_words(checked, report, effect)
                                          : joined(say_each(checked.rig(), effect.trouble), "; "));
     if (effect.beyond_thread)
-      row.back() += "; no whole turn is left";
+      row.back() += say(TuneSheetPhrase::no_whole_turn_is_left);
     table.rows.push_back(std::move(row));
   }
-  table.notes = {
-      "Columns: kN on " + numbered_stays(checked, report.tuned.model) +
-          "; then mm of mast: head aft, head to starboard, bend forward.",
-      "Of this state only: turn, look again, work it out anew. A stay's own change need not be the "
-      "greatest in its row."};
+  table.notes = {say(TuneSheetPhrase::columns_kn_on_then_mm, numbered_stays(checked, report.tuned.model)),
+                 say(TuneSheetPhrase::this_state_only_turn_look)};
   return table;
 }
 
 Table turn_doubt_table(const CheckedRig& checked, const TuneReport& report) {
-  Table table = turn_matrix(checked, report, "How far each change may be off, ±");
+  Table table = turn_matrix(checked, report, say(TuneSheetPhrase::how_far_each_change_may));
   const auto shown = shown_quantities(report.tuned);
   if (report.doubt.inputs == 0)
     return table;
@@ -294,18 +284,14 @@ Table turn_doubt_table(const CheckedRig& checked, const TuneReport& report) {
     }
     table.rows.push_back(std::move(row));
   }
-  table.notes = {
-      std::to_string(report.doubt.inputs) +
-      " stated bounds of stiffness, readings and what was taken up, each put in once, to the first "
-      "order; the root of the sum of squares. What is stated once moves together. Bounds of places and "
-      "lengths are not in it, and nothing of what is not in the model."};
+  table.notes = {say(TuneSheetPhrase::stated_bounds_stiffness_readings_and, report.doubt.inputs)};
   for (const std::string& trouble : say_each(checked.rig(), report.doubt.trouble))
     table.notes.push_back(trouble);
   return table;
 }
 
 Table turn_list(const CheckedRig& checked, const TuneReport& report) {
-  Table table{.title = "What one turn tighter does",
+  Table table{.title = say(TuneSheetPhrase::what_one_turn_tighter_does),
               .columns = {{"one turn tighter"},
                           {"takes mm", true},
                           {"of"},
@@ -342,7 +328,7 @@ Table turn_list(const CheckedRig& checked, const TuneReport& report) {
 }
 
 Table later_table(const CheckedRig& checked, const TuneReport& report) {
-  Table table{.title = "On other days and after times, nothing turned",
+  Table table{.title = say(TuneSheetPhrase::on_other_days_and_after),
               .columns = {{"of"}, {"what"}, {"now", true}}};
   for (const TuneLater& later : report.later)
     table.columns.push_back({say(checked.rig(), later.when), true});
@@ -351,24 +337,26 @@ Table later_table(const CheckedRig& checked, const TuneReport& report) {
     const TuneQuantity& quantity = report.tuned.quantities[q];
     const bool tension = quantity.kind == Kind::tension;
     const auto number = [&](double value) {
-      return tension ? (value > 0.0 ? format_kilonewtons(value) : std::string("slack"))
+      return tension ? (value > 0.0 ? format_kilonewtons(value) : say(TuneSheetPhrase::slack))
                      : format_signed(value, 1);
     };
     std::vector<std::string> row{
         tension ? checked.rig()[report.tuned.model.stays[quantity.number].stay].name
                 : checked.rig().spars[report.tuned.model.spars[quantity.number].spar].name,
-        quantity_words(checked, report.tuned, q) + (tension ? ", kN" : ", mm"), number(now[q])};
+        quantity_words(checked, report.tuned, q) +
+            (tension ? say(TuneSheetPhrase::kn) : say(TuneSheetPhrase::mm)),
+        number(now[q])};
     for (const TuneLater& later : report.later)
-      row.push_back(nothing_known(report, later) ? "not checked"
-                    : later.values.empty()       ? "does not stand"
+      row.push_back(nothing_known(report, later) ? say(TuneSheetPhrase::not_checked)
+                    : later.values.empty()       ? say(TuneSheetPhrase::does_not_stand)
                                                  : number(later.values[q]));
     table.rows.push_back(std::move(row));
   }
   for (const TuneLater& later : report.later)
     for (const auto& [why, stays] : by_reason(checked, later))
       table.notes.push_back(say(checked.rig(), later.when) + ": " +
-                            (nothing_known(report, later) ? "" : "taken as they are: ") + stays + ": " +
-                            why + ".");
+                            (nothing_known(report, later) ? "" : say(TuneSheetPhrase::taken_as_they_are)) +
+                            stays + ": " + why + ".");
   return table;
 }
 

@@ -2,6 +2,7 @@
 
 #include "backend/table/tune_tables.hpp"
 #include "units/format_length.hpp"
+#include "wording/papers/tune_sheet_words.hpp"
 #include "wording/say.hpp"
 
 #include <cmath>
@@ -15,10 +16,10 @@ using Kind = TuneQuantity::Kind;
 std::string unsigned_turns(const TuneStay& stay, double turns) {
   const std::string number = format_fixed(turns, turns == std::round(turns) ? 0 : 1);
   if (stay.by_turns)
-    return number + (turns == 1.0 ? " turn" : " turns");
+    return number + (turns == 1.0 ? say(TuneSheetPhrase::turn) : say(TuneSheetPhrase::turns));
   if (stay.step_mm == 1.0)
     return number + " mm";
-  return number + (turns == 1.0 ? " hole" : " holes");
+  return number + (turns == 1.0 ? say(TuneSheetPhrase::hole) : say(TuneSheetPhrase::holes));
 }
 
 } // namespace
@@ -35,7 +36,7 @@ std::string format_signed(double value, int decimals) {
 
 std::string turned_words(const CheckedRig& checked, const TuneModel& model, const TurnedStays& turned) {
   const Stay& stay = checked.rig()[model.stays[turned.stays.front()].stay];
-  return turned.stays.size() > 1 ? stay.base + ", both" : stay.name;
+  return turned.stays.size() > 1 ? say(TuneSheetPhrase::both, stay.base) : stay.name;
 }
 
 std::string step_words(const TuneModel& model, const TurnedStays& turned) {
@@ -45,26 +46,27 @@ std::string step_words(const TuneModel& model, const TurnedStays& turned) {
 
 std::string turns_words(const TuneModel& model, const TurnedStays& turned, double turns) {
   const TuneStay& stay = model.stays[turned.stays.front()];
-  return unsigned_turns(stay, std::abs(turns)) + (turns < 0.0 ? " slacker" : " tighter");
+  return unsigned_turns(stay, std::abs(turns)) +
+         (turns < 0.0 ? say(TuneSheetPhrase::slacker) : say(TuneSheetPhrase::tighter));
 }
 
 std::string quantity_words(const CheckedRig& checked, const TunedRig& tuned, std::size_t number) {
   const TuneQuantity& quantity = tuned.quantities[number];
   const auto at_spreader = [&] {
     const Point& point = checked.rig()[tuned.model.spars[quantity.number].spreaders[quantity.place].root];
-    return " at " + point.base;
+    return say(TuneSheetPhrase::at, point.base);
   };
   switch (quantity.kind) {
   case Kind::tension:
-    return "tension";
+    return say(TuneSheetPhrase::tension);
   case Kind::head_aft:
-    return "head aft";
+    return say(TuneSheetPhrase::head_aft);
   case Kind::head_starboard:
-    return "head to starboard";
+    return say(TuneSheetPhrase::head_to_starboard);
   case Kind::bend_forward:
-    return "bend forward" + at_spreader();
+    return say(TuneSheetPhrase::bend_forward, at_spreader());
   case Kind::bend_starboard:
-    return "bend to starboard" + at_spreader();
+    return say(TuneSheetPhrase::bend_to_starboard, at_spreader());
   }
   return {};
 }
@@ -80,15 +82,15 @@ std::string column_words(const CheckedRig& checked, const TunedRig& tuned, std::
       masts > 1 ? checked.rig().spars[tuned.model.spars[quantity.number].spar].name + " " : "";
   switch (quantity.kind) {
   case Kind::head_aft:
-    return of + "aft";
+    return say(TuneSheetPhrase::aft, of);
   case Kind::head_starboard:
-    return of + "stb";
+    return say(TuneSheetPhrase::stb, of);
   case Kind::bend_forward:
   case Kind::bend_starboard:
-    return of + "bend" +
-           (tuned.model.spars[quantity.number].spreaders.size() > 1
-                ? " " + std::to_string(quantity.place + 1)
-                : std::string());
+    return say(TuneSheetPhrase::bend, of,
+               (tuned.model.spars[quantity.number].spreaders.size() > 1
+                    ? " " + std::to_string(quantity.place + 1)
+                    : std::string()));
   case Kind::tension:
     break;
   }

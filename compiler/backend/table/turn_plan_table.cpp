@@ -3,6 +3,7 @@
 #include "backend/table/tune_tables.hpp"
 #include "backend/table/tune_words.hpp"
 #include "units/format_length.hpp"
+#include "wording/papers/tune_sheet_words.hpp"
 #include "wording/say.hpp"
 
 #include <algorithm>
@@ -38,18 +39,17 @@ std::vector<std::string> unmet_words(const CheckedRig& checked, const TuneReport
   const TurnPlanning& planning = report.planning;
   for (const statics::TurnPlan::Unmet& unmet : planning.plan.unmet) {
     const std::size_t quantity = planning.wishes[unmet.wish].quantity;
-    result.push_back("CANNOT BE HAD: " + of_words(checked, report.tuned, quantity) + " is " +
-                     within_words(report.tuned, quantity, std::abs(unmet.off)) +
-                     (report.tuned.quantities[quantity].kind == Kind::tension ? " kN" : " mm") +
-                     (unmet.off < 0.0 ? " short of" : " beyond") + " what is wished for.");
+    result.push_back(
+        say(TuneSheetPhrase::cannot_be_had_is_what, of_words(checked, report.tuned, quantity),
+            within_words(report.tuned, quantity, std::abs(unmet.off)),
+            (report.tuned.quantities[quantity].kind == Kind::tension ? " kN" : " mm"),
+            (unmet.off < 0.0 ? say(TuneSheetPhrase::short_of) : say(TuneSheetPhrase::beyond))));
   }
   for (const std::size_t screw : planning.plan.at_end)
-    result.push_back("At the end of its thread where more would help: " +
-                     turned_words(checked, report.tuned.model, planning.screws[screw]) + ".");
+    result.push_back(say(TuneSheetPhrase::at_end_its_thread_where,
+                         turned_words(checked, report.tuned.model, planning.screws[screw])));
   if (!planning.plan.unmet.empty() && planning.plan.at_end.empty())
-    result.push_back(
-        "No thread is in the way: the wishes pull against each other, or lie between two steps of "
-        "a screw.");
+    result.push_back(say(TuneSheetPhrase::no_thread_is_in_way));
   return result;
 }
 
@@ -57,7 +57,7 @@ std::vector<std::string> unmet_words(const CheckedRig& checked, const TuneReport
 
 Table wish_table(const CheckedRig& checked, const TuneReport& report) {
   Table table{
-      .title = "What is wished for",
+      .title = say(TuneSheetPhrase::what_is_wished_for),
       .columns = {{"of"}, {"now", true}, {"wished", true}, {"within ±", true}, {"with these turns", true}}};
   const TurnPlanning& planning = report.planning;
   for (std::size_t i = 0; i < planning.wishes.size(); ++i) {
@@ -77,7 +77,7 @@ Table wish_table(const CheckedRig& checked, const TuneReport& report) {
 }
 
 Table turn_plan_table(const CheckedRig& checked, const TuneReport& report) {
-  Table table{.title = "Plan of turns",
+  Table table{.title = say(TuneSheetPhrase::plan_of_turns),
               .columns = {{"", true},
                           {"turn"},
                           {"by"},
@@ -88,11 +88,11 @@ Table turn_plan_table(const CheckedRig& checked, const TuneReport& report) {
   const TurnPlanning& planning = report.planning;
   const TuneModel& model = report.tuned.model;
   if (planning.wishes.empty()) {
-    table.notes = {"Nothing is wished for: state a tension-wish or a mast-wish."};
+    table.notes = {say(TuneSheetPhrase::nothing_is_wished_for_state)};
     return table;
   }
   if (planning.plan.outcome == statics::PlanOutcome::no_state) {
-    table.notes = {"No plan was found."};
+    table.notes = {say(TuneSheetPhrase::no_plan_was_found)};
     return table;
   }
   // Sides that are turned alike are alike.
@@ -108,9 +108,7 @@ Table turn_plan_table(const CheckedRig& checked, const TuneReport& report) {
     return format_fixed(least, 1);
   };
   if (!planning.steps) {
-    table.notes = {
-        "These turns in all, but no order of them was found in which the rig stands all the way: turn "
-        "nothing by it."};
+    table.notes = {say(TuneSheetPhrase::these_turns_in_all_but)};
     for (std::size_t k = 0; k < planning.screws.size(); ++k)
       if (planning.plan.turns[k] != 0.0)
         table.rows.push_back({"", turned_words(checked, model, planning.screws[k]),
@@ -135,11 +133,8 @@ Table turn_plan_table(const CheckedRig& checked, const TuneReport& report) {
                           left(planning.screws[step.screw], done[step.screw], false)});
   }
   if (planning.steps->empty())
-    table.notes.push_back("It stands as wished: there is nothing to turn.");
-  table.notes.push_back(
-      "Turn a loaded screw by small steps with the thread greased, both sides in turn, and lock it "
-      "again. Look up the mast and read the tensions after each step; stop where they differ. "
-      "Fewer turns may do: that is not proven.");
+    table.notes.push_back(say(TuneSheetPhrase::it_stands_as_wished_there));
+  table.notes.push_back(say(TuneSheetPhrase::turn_loaded_screw_by_small));
   return table;
 }
 

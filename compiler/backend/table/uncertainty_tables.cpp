@@ -5,6 +5,7 @@
 #include "calculate/change/sensitivity.hpp"
 #include "units/format_length.hpp"
 #include "wording/length_words.hpp"
+#include "wording/papers/proof_sheet_words.hpp"
 #include "wording/phrase_table.hpp"
 #include "wording/say.hpp"
 
@@ -22,7 +23,7 @@ std::string signed_hundredths(Length length) {
 Table uncertainty_table(const CheckedRig& checked) {
   const Derived& derived = checked.derived();
   Table table{
-      .title = "How well each cut is known",
+      .title = say(ProofSheetPhrase::how_well_each_cut_is),
       .columns = {{"stay"},
                   {"worst -", true, "mm"},
                   {"worst +", true, "mm"},
@@ -33,25 +34,23 @@ Table uncertainty_table(const CheckedRig& checked) {
                   {"drawn +", true, "mm"},
                   {"adjuster reaches"},
                   {"no bound stated", true}},
-      .notes = {
-          "All in mm, of the cut without burys and tails, which move no bearing. Worst: every input at "
-          "its bound.",
-          "Standard, k and 95 %: law of propagation, JCGM 100:2008. Drawn: 95 % of " +
-              grouped(derived.draws) + " draws, seed " + std::to_string(derived.seed) + ", JCGM 101:2008.",
-          "Inputs without a bound are not in these ranges: sheerpole show measure-next names them."}};
+      .notes = {say(ProofSheetPhrase::all_in_mm_cut_without),
+                say(ProofSheetPhrase::standard_k_and_law_propagation, grouped(derived.draws), derived.seed),
+                say(ProofSheetPhrase::inputs_without_bound_are_not)}};
   for (const DerivedStay& stay : derived.stays) {
     const std::string& name = checked.rig()[stay.stay].name;
     if (!stay.uncertainty) {
-      table.rows.push_back({name, "", "", "", "", "", "", "", "not checked: no bound is stated", ""});
+      table.rows.push_back(
+          {name, "", "", "", "", "", "", "", say(ProofSheetPhrase::not_checked_no_bound_is), ""});
       continue;
     }
     const Uncertainty& found = *stay.uncertainty;
-    table.rows.push_back({name, format_signed(found.worst_low), format_signed(found.worst_high),
-                          format_tenths(found.standard), format_fixed(found.coverage_factor, 2),
-                          format_tenths(found.expanded), format_signed(found.drawn_low),
-                          format_signed(found.drawn_high),
-                          found.reaches ? "in " + trials_words(*found.reaches, derived.draws) : "",
-                          std::to_string(found.without_bound.size())});
+    table.rows.push_back(
+        {name, format_signed(found.worst_low), format_signed(found.worst_high),
+         format_tenths(found.standard), format_fixed(found.coverage_factor, 2),
+         format_tenths(found.expanded), format_signed(found.drawn_low), format_signed(found.drawn_high),
+         found.reaches ? say(ProofSheetPhrase::in, trials_words(*found.reaches, derived.draws)) : "",
+         std::to_string(found.without_bound.size())});
   }
   return table;
 }
@@ -73,23 +72,25 @@ std::string step_words(SmallStep step) {
 std::string input_words(const StepOfInput& input) {
   switch (input.thing) {
   case MeasuredThing::reading:
-    return "what was read in place";
+    return say(ProofSheetPhrase::what_was_read_in_place_word);
   case MeasuredThing::pin_to_pin:
-    return "the stated pin-to-pin length";
+    return say(ProofSheetPhrase::stated_pin_to_pin_length);
   case MeasuredThing::cord:
-    return "X, on its cord";
+    return say(ProofSheetPhrase::x_on_its_cord);
   case MeasuredThing::place:
-    return "place of " + input.name;
+    return say(ProofSheetPhrase::place_of, input.name);
   case MeasuredThing::lean:
-    return "lean of " + input.name;
+    return say(ProofSheetPhrase::lean_of, input.name);
   case MeasuredThing::height:
-    return "height of " + input.name;
+    return say(ProofSheetPhrase::height_of, input.name);
   case MeasuredThing::part:
-    return "length of " + input.name;
+    return say(ProofSheetPhrase::length_of, input.name);
   case MeasuredThing::contraction:
-    return "contraction of " + input.name + (input.end == WhichEnd::upper ? " aloft" : " below");
+    return say(
+        ProofSheetPhrase::contraction_of, input.name,
+        (input.end == WhichEnd::upper ? say(ProofSheetPhrase::aloft) : say(ProofSheetPhrase::below)));
   case MeasuredThing::nothing:
-    return "its length: no way to it is stated";
+    return say(ProofSheetPhrase::its_length_no_way_to);
   }
   return {};
 }
@@ -98,11 +99,10 @@ std::string input_words(const StepOfInput& input) {
 
 Table shares_table(const CheckedRig& checked) {
   Table table{
-      .title = "What to measure next: inputs by their share of the variance of the cut",
+      .title = say(ProofSheetPhrase::what_to_measure_next_inputs_by),
       .columns = {{"stay"}, {"input"}, {"share", true, "%"}, {"moves the cut mm", true}, {"read as"}},
-      .notes = {"Moves the cut: by so much when the input is off by its bound, upwards.",
-                "Inputs without a bound come last; nobody knows what they do to the range. Of a stay "
-                "without any bound they are ranked by what 1 mm, 1 degree or 1 % of them does."}};
+      .notes = {say(ProofSheetPhrase::moves_cut_by_so_much),
+                say(ProofSheetPhrase::inputs_without_bound_come_last)}};
   const Derived& derived = checked.derived();
   std::vector<Sensitivity> all;
   for (const DerivedStay& stay : derived.stays) {
@@ -111,9 +111,10 @@ Table shares_table(const CheckedRig& checked) {
       if (all.empty())
         all = sensitivities(checked.rig(), derived);
       for (const StepOfInput& step : steps_of_inputs(checked.rig(), stay, all))
-        table.rows.push_back({name, input_words(step), "not known",
-                              format_fixed(step.moves.millimetres(), 2) + " for " + step_words(step.step),
-                              "no bound is stated"});
+        table.rows.push_back({name, input_words(step), say(ProofSheetPhrase::not_known),
+                              say(ProofSheetPhrase::for_word, format_fixed(step.moves.millimetres(), 2),
+                                  step_words(step.step)),
+                              say(ProofSheetPhrase::no_bound_is_stated)});
       continue;
     }
     for (const UncertaintyShare& share : stay.uncertainty->shares) {
@@ -122,25 +123,24 @@ Table shares_table(const CheckedRig& checked) {
                             format_signed(share.per_bound), std::string(words(input.distribution))});
     }
     for (const Remark& input : stay.uncertainty->without_bound)
-      table.rows.push_back({name, say(checked.rig(), input), "not known", "", "no bound is stated"});
+      table.rows.push_back({name, say(checked.rig(), input), say(ProofSheetPhrase::not_known), "",
+                            say(ProofSheetPhrase::no_bound_is_stated)});
   }
   return table;
 }
 
 Table sensitivity_table(const CheckedRig& checked) {
   Table table{
-      .title = "Sensitivity: how far each stay moves when one thing does",
+      .title = say(ProofSheetPhrase::sensitivity_how_far_each_stay),
       .columns = {{"stay"}, {"what"}, {"by"}, {"pin-to-pin mm", true}, {"body mm", true}, {"counts"}},
-      .notes = {"Each row alone, worked out whole; forward, to starboard and up in boat axes. What "
-                "moves a stay by less than 0.005 mm is left out.",
-                "Counts: no means that the length is read or stated, so that it stays what it was "
-                "read as; the row is what the way does."}};
+      .notes = {say(ProofSheetPhrase::each_row_alone_worked_out),
+                say(ProofSheetPhrase::counts_no_means_that_length)}};
   for (const Sensitivity& one : sensitivities(checked.rig(), checked.derived()))
     table.rows.push_back({checked.rig()[one.stay].name, one.what, std::string(name_of(one.by)),
                           signed_hundredths(one.pin_to_pin), signed_hundredths(one.body),
                           one.counts ? "yes" : "no"});
   if (table.rows.empty())
-    table.notes.push_back("No stay has a path or parts.");
+    table.notes.push_back(say(ProofSheetPhrase::no_stay_has_path_or));
   return table;
 }
 

@@ -127,7 +127,7 @@ int list_backends(const Options& options) {
 Table tables_table() {
   Table table = two_columns("table", "what it shows");
   for (const NamedTable& named : rig_tables())
-    table.rows.push_back({std::string(named.name), std::string(named.summary)});
+    table.rows.push_back({std::string(named.name), say(named.summary)});
   return table;
 }
 

@@ -46,7 +46,7 @@ TEST(CutListText, IsThisText) {
 ====================================================================================================
 
 ****************************************************************************************************
-DRAFT: nothing that waits here may be cut, for 1 reason
+DRAFT: cut nothing that waits here, for 1 reason
   * contraction of splice long-bury is assumed
       holds back  cap-shroud.port
       to do       make a test splice on this rope; or, as it is heat-set, state contraction-rule:
@@ -111,7 +111,7 @@ no.     off        cut mm  cut ft in           draft  piece; line, size
 ====================================================================================================
 Lines, before spare
     about 13.0 m     rope hmpe-9, 9 mm: 1 piece, 1 of them DRAFT; to order by, not to cut to
-  Each is the sum of the printed cut lengths. Spare, loss at the saw and whole spools are not in it.
+  Each is the sum of the printed cut lengths, without spare, loss at the saw or whole spools.
 ----------------------------------------------------------------------------------------------------
 Cut list, Pellimoor, revision not stated, report date not stated, rig 40f7ec6a
 )");
@@ -190,7 +190,7 @@ TEST(CutListText, ShowsTheUnknownAsXPlusSomething) {
   EXPECT_THAT(text, HasSubstr("  1       1  X(forestay) + 32.0 mm\n"));
   EXPECT_THAT(text, HasSubstr("   CUT           X(forestay) + 32.0 mm = X(forestay) + 1 1/4\"\n"));
   EXPECT_THAT(text, HasSubstr("wire wire-6, 6 mm: no piece of known length\n"
-                              "                  not in it: forestay, whose length is X(forestay)\n"));
+                              "                  left out: forestay, length X(forestay)\n"));
 }
 
 TEST(CutListText, GivesNoCutForAnIncompletePiece) {
@@ -208,7 +208,7 @@ TEST(CutListText, GivesNoCutForAnIncompletePiece) {
       HasSubstr(
           "   = CUT                                       NOT YET   the rows above are INCOMPLETE\n"));
   EXPECT_THAT(text, HasSubstr("   DRAFT since   contraction of splice long-bury is missing\n"));
-  EXPECT_THAT(text, HasSubstr("not in it: cap-shroud.port, whose length is incomplete\n"));
+  EXPECT_THAT(text, HasSubstr("left out: cap-shroud.port, length incomplete\n"));
 }
 
 TEST(CutListText, SaysTakeUpInTurnsAndThread) {

@@ -148,7 +148,7 @@ Looked expect_no_cut(const CheckedRig& checked, const std::string& what) {
       const bool dry_fit = (page.title + ",").starts_with("Dry fit of " + card.stay->name + ",");
       if (!bench && !dry_fit)
         continue;
-      EXPECT_NE(page.words.find(not_yet), std::string::npos) << what << ": " << page.title;
+      EXPECT_NE(page.words.find(not_yet()), std::string::npos) << what << ": " << page.title;
       EXPECT_EQ(page.boxes, 0u) << what << ": " << page.title << " has boxes to tick";
       for (const char* step :
            {"Cut to ", "Cut at ", "Splice the end", "Splice both ends", "STOP.", "Make every mark"})

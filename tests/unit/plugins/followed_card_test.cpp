@@ -387,7 +387,7 @@ Made follow_wire(const Card& card, const Chosen& chosen) {
 
 void expect_draft(const Card& card) {
   RC_ASSERT(card.words.find("DRAFT, NOT FOR CUTTING") != std::string::npos);
-  RC_ASSERT(card.words.find(std::string(not_yet)) != std::string::npos);
+  RC_ASSERT(card.words.find(not_yet()) != std::string::npos);
   RC_ASSERT(card.words.find("contraction of splice") != std::string::npos); // what would release it
   RC_ASSERT(card.marks.empty());
   for (const char* step : {"STOP", "Cut at ", "Bury from", "Make marks"})

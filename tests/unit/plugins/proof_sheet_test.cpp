@@ -73,7 +73,7 @@ TEST(ProofSheet, SaysWhenNothingIsKnown) {
   const std::string text = text_of(sample);
   EXPECT_THAT(text, HasSubstr("not known as a number       X(forestay) - 20.0   used; there is no other"));
   EXPECT_THAT(text, HasSubstr("= CUT                       X(forestay) + 32.0   = X(forestay) + 1 1/4\""));
-  EXPECT_THAT(text, HasSubstr("not checked: no bound is stated for anything that it follows"));
+  EXPECT_THAT(text, HasSubstr("not checked: no bounds given"));
 }
 
 TEST(ProofSheet, ListsTensionsAndTheLineBefore) {

@@ -98,7 +98,7 @@ TEST(PieceState, ASecondRunOrASecondWayMakesItReady) {
       {rig_of("", tape("11_648 mm") + tape("11_645 mm", "2026-04-02")),
        "READY: measured by tape, 2026-05-02; confirmed by tape, 2026-04-02, to 3 mm"},
       {rig_of("", cord("2026-05-02") + cord("2026-05-09")),
-       "READY: measured by the cord, 2026-05-09; confirmed: the cord came to the same mark on 2026-05-02"},
+       "READY: measured by the cord, 2026-05-09; confirmed: the cord gave the same mark on 2026-05-02"},
       {rig_of("",
               tape("11_648 mm", "2026-05-09") +
                   "reading of forestay { method: messenger  cord-length: 11_644 mm  date: 2026-05-02 }\n"),
