@@ -29,8 +29,8 @@ export default async function turned({ report, open, project }) {
     const tension = async (title) =>
       newtons_of(
         await page.$$eval(
-          ".tensions li",
-          (all, words) => all.find((each) => each.innerText.startsWith(words))?.querySelector(".v").firstChild.parentElement.innerText ?? "",
+          ".turns li",
+          (all, words) => all.find((each) => each.innerText.startsWith(words))?.querySelector(".v").innerText ?? "",
           title,
         ),
       );
@@ -45,7 +45,7 @@ export default async function turned({ report, open, project }) {
     report.none(`${size}: a turn tighter, and the forestay pulls more`, with_turn > before ? [] : [`${before} N, then ${with_turn} N`]);
     report.none(
       `${size}: what changes is lit`,
-      (await page.$$(".tensions li.lit")).length > 1 ? [] : ["it is not"],
+      (await page.$$(".turns li.lit")).length > 1 ? [] : ["it is not"],
     );
     report.none(`${size}: nothing is in the file`, (await kept_text(page)) === text ? [] : ["it is"]);
     report.none(
