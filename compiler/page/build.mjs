@@ -95,6 +95,27 @@ function packed(bytes) {
   return result;
 }
 
+/**
+ * Bytes as text that is a quarter longer, where base 64 makes a third of it: four bytes are five signs of 85, the last fewer. The
+ * signs are those from # to x without <, so that nothing in them ends an element.
+ */
+function in_base_85(bytes) {
+  const sign = (digit) => String.fromCharCode(digit + 35 + (digit + 35 >= 60 ? 1 : 0));
+  let text = "";
+  for (let at = 0; at < bytes.length; at += 4) {
+    const count = Math.min(4, bytes.length - at);
+    let value = 0;
+    for (let i = 0; i < 4; ++i) value = value * 256 + (i < count ? bytes[at + i] : 0);
+    const signs = Array(5);
+    for (let i = 4; i >= 0; --i) {
+      signs[i] = sign(value % 85);
+      value = Math.floor(value / 85);
+    }
+    text += signs.slice(0, count + 1).join("");
+  }
+  return text;
+}
+
 /** The script of the core, and the WebAssembly that it holds as a data address. */
 function taken_apart(script) {
   const found = /"data:application\/octet-stream;base64,([^"]*)"|'data:application\/octet-stream;base64,([^']*)'/.exec(script);
@@ -145,8 +166,8 @@ async function core() {
   const plain = (id, text) => `<script type="text/plain" id="${id}">${text}</script>\n`;
   return (
     (existsSync(unpacking)
-      ? plain("core-packed", packed(bytes).toString("base64")) + plain("core-unpack", readFileSync(unpacking).toString("base64"))
-      : plain("core-packed", bytes.toString("base64"))) + plain("core-worker", await bundled("source/core/worker.js"))
+      ? plain("core-packed", in_base_85(packed(bytes))) + plain("core-unpack", in_base_85(readFileSync(unpacking)))
+      : plain("core-packed", in_base_85(bytes))) + plain("core-worker", await bundled("source/core/worker.js"))
   );
 }
 

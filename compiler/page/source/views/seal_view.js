@@ -71,7 +71,7 @@ export function seal_dialog(dialog) {
   const typed = dialog.typed.trim().toLowerCase();
   return dialog_frame(
     w.dialogs.seal,
-    html`${facts_line(seal)}<p class="strong" role="status">${verdict(found)}</p>
+    html`<div class="seal">${facts_line(seal)}<p class="strong" role="status">${verdict(found)}</p>
       ${
         found
           ? html`${faults_of(found).map(([key, names]) =>
@@ -87,6 +87,6 @@ export function seal_dialog(dialog) {
           : nothing
       }
       <p>${seal.signed ? w.seal.signed : w.seal.not_signed}</p>
-      <p>${w.seal.proves_not}</p>`,
+      <p>${w.seal.proves_not}</p></div>`,
   );
 }

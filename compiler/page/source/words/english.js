@@ -218,8 +218,6 @@ export const english = {
     beyond: (title) => `${title}: more than its thread has left.`,
     rests_on: "These tensions rest on what nobody has measured.",
     write_down: "Write it down as turned",
-    with_turns: "With these turns",
-    now: "As it stands",
     does_not_stand: "Tensions are not known. Missing:",
     lacks: (of, property) => `${of}: ${property.replaceAll("-", " ")}`,
   },
