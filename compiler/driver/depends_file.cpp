@@ -42,6 +42,13 @@ void add_files(std::vector<std::string>& paths, const SourceSet& sources) {
   }
 }
 
+void add_files(std::vector<std::string>& paths, const Compilation& compilation) {
+  add_files(paths, *compilation.sources);
+  for (const Photograph& photograph : *compilation.photographs)
+    if (std::find(paths.begin(), paths.end(), photograph.path) == paths.end())
+      paths.push_back(photograph.path);
+}
+
 std::optional<std::string> write_dependencies(const Dependencies& dependencies) {
   std::string text;
   for (const std::string& output : dependencies.outputs) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "service/compile.hpp"
 #include "source/source_set.hpp"
 
 #include <optional>
@@ -16,6 +17,9 @@ struct Dependencies {
 
 /// Puts the paths of the files that were read behind those that are there, each once.
 void add_files(std::vector<std::string>& paths, const SourceSet& sources);
+
+/// The same with the pictures that they name.
+void add_files(std::vector<std::string>& paths, const Compilation& compilation);
 
 /// A rule of make: `outputs: inputs`, one name a line, and each input but the first once more as a rule
 /// without inputs, so that make goes on when a library is gone. Blanks and # are escaped by a backslash, $

@@ -14,6 +14,7 @@
 #include <iterator>
 #include <map>
 #include <optional>
+#include <set>
 #include <string_view>
 #include <utility>
 
@@ -34,14 +35,17 @@ std::string one_line(std::string text) {
 }
 
 std::string input_of(const std::vector<PagedFile>& papers, const std::string& date) {
-  std::string input = "sheerpole-pdf 3\n";
+  std::set<std::string> names;
+  for (const PagedFile& paper : papers)
+    names.insert(paper.name);
+  std::string input = "sheerpole-pdf 4\n";
   for (const std::string_view face : faces)
     input += "face " + std::string(face) + "\n";
   for (const PagedFile& paper : papers) {
     input += "document " + one_line(paper.title) + "\ndate" +
              (date.empty() ? "" : " " + date + "T00:00:00Z") + "\n";
     for (const Drawing& page : paper.pages) {
-      const std::string svg = write_svg(page);
+      const std::string svg = write_tagged_svg(page, names);
       input += "page " + format_number(page.width) + " " + format_number(page.height) + " " +
                std::to_string(svg.size()) + "\n" + svg + "\n";
     }

@@ -97,6 +97,7 @@ public:
 
   /// The text of a value as written, without its source.
   std::string written(const Value& value) const;
+  std::string written(Span span) const { return std::string(sources_[span.source].text(span)); }
 
   /// Puts the source that stands behind a value over the one that it is worked out to have. What was set on
   /// the command line stays an assumption whatever source stands behind a value that rests on it.

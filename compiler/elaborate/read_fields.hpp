@@ -83,10 +83,12 @@ inline void read_into(Elaboration& elaboration, const StatedProperty& stated,
 /// A text, a date, a word of a choice, or the name of a declaration that is kept as written.
 void read_into(Elaboration& elaboration, const StatedProperty& stated, std::string& member);
 
-/// Words of a choice.
+/// Words of a choice, or texts.
 inline void read_into(Elaboration& elaboration, const StatedProperty& stated,
                       std::vector<std::string>& member) {
-  member = elaboration.read.words(stated.value());
+  member = stated.row().type == ValueType::text_list
+               ? elaboration.read.texts(stated.value(), stated.row(), stated.owner)
+               : elaboration.read.words(stated.value());
 }
 
 template <NamedWord Word>

@@ -66,7 +66,7 @@ bool ValueReader::single(const Value& value, const PropertyRow& row, const std::
     return false;
   }
   const bool may_be_list = row.type == ValueType::quantity_list || row.type == ValueType::choice_list ||
-                           row.type == ValueType::reference_list;
+                           row.type == ValueType::reference_list || row.type == ValueType::text_list;
   if (may_be_list && value.shape == ValueShape::list)
     return no_passage(value, what, sink_);
   return one_value(value, what, sink_);
@@ -205,14 +205,18 @@ std::optional<Sourced<int>> ValueReader::count(const Value& value, const Propert
 std::optional<std::string> ValueReader::text(const Value& value, const PropertyRow& row,
                                              const std::string& owner) {
   const Expression* one = one_expression(value, row, owner);
-  if (one == nullptr)
+  return one == nullptr ? std::nullopt : text_of(*one, row, owner);
+}
+
+std::optional<std::string> ValueReader::text_of(const Expression& expression, const PropertyRow& row,
+                                                const std::string& owner) {
+  if (expression.kind == ExpressionKind::error)
     return std::nullopt;
-  const Expression& expression = *one;
   if (expression.kind != ExpressionKind::text) {
     auto builder =
         diagnose("text-wanted", {{"what", property_of(row, owner)}, {"example", std::string(row.example)}})
             .at(expression.span);
-    const std::string quoted = "\"" + written(value) + "\"";
+    const std::string quoted = "\"" + evaluator_.written(expression.span) + "\"";
     if (expression.kind == ExpressionKind::name || expression.kind == ExpressionKind::number)
       builder = std::move(builder).edit(expression.span, quoted, "write `" + quoted + "`");
     sink_.report(std::move(builder));
@@ -297,6 +301,17 @@ std::optional<std::string> ValueReader::word(const Value& value, const PropertyR
   if (!single(value, row, owner))
     return std::nullopt;
   return value.expression().text;
+}
+
+std::vector<std::string> ValueReader::texts(const Value& value, const PropertyRow& row,
+                                            const std::string& owner) {
+  std::vector<std::string> result;
+  if (!single(value, row, owner))
+    return result;
+  for (const Stop& stop : value.stops)
+    if (const auto read = text_of(stop.expression, row, owner))
+      result.push_back(*read);
+  return result;
 }
 
 std::vector<std::string> ValueReader::words(const Value& value) {

@@ -50,6 +50,8 @@ public:
   /// The word of a choice that resolve() has found good.
   std::optional<std::string> word(const Value& value, const PropertyRow& row, const std::string& owner);
   std::vector<std::string> words(const Value& value);
+  /// Each of a list of texts.
+  std::vector<std::string> texts(const Value& value, const PropertyRow& row, const std::string& owner);
 
   /// The place in boat axes that a property of a block of points states for the point `name`.
   std::optional<Evaluated> position(const Property& property, const std::string& name);
@@ -74,6 +76,8 @@ public:
   std::string written(const Value& value) const { return evaluator_.written(value); }
 
 private:
+  std::optional<std::string> text_of(const Expression& expression, const PropertyRow& row,
+                                     const std::string& owner);
   /// Reports what does not belong behind this kind of value: a list, `mirrored`, `free`.
   bool single(const Value& value, const PropertyRow& row, const std::string& owner);
   /// The one expression of a value; nothing when there are several or it could not be read, which has been

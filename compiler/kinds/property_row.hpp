@@ -15,6 +15,7 @@ enum class ValueType {
   number,         ///< a plain number without unit
   count,          ///< a whole number, at least 1
   text,           ///< a string
+  text_list,      ///< one or several of these, with commas
   word,           ///< one word, or a string: what a rule holds against what is stated elsewhere
   size,           ///< a named size: "5/16 in"
   thread,         ///< a thread designation: "1/2-20 UNF"

@@ -98,6 +98,11 @@ constexpr PropertyRow inspection[] = {
     text_row("by", Need::required, "\"owner\"", "who looked"),
     choice_row("condition", Need::required, conditions, "good", "what was found"),
     text_row("note", Need::optional, "\"pin polished on one side\"", "what was seen"),
+    {.name = "photo",
+     .type = text_list,
+     .example = "\"photographs/forestay-tang.jpg\"",
+     .help = "pictures of it, JPEG or PNG, in the folder of the file or below it; the survey report shows "
+             "them"},
 };
 
 constexpr std::string_view stages[] = {"cut", "made", "fitted", "settled"};

@@ -168,6 +168,7 @@ struct Inspection {
   std::string by;
   InspectionCondition condition = InspectionCondition::unstated;
   std::string note;
+  std::vector<std::string> photos; ///< paths from the folder of the file that states them
   Span place;
 };
 
@@ -179,6 +180,7 @@ constexpr auto fields_of(const Inspection*) {
                     field("by", "by", &Inspection::by, evidence),
                     field("condition", "condition", &Inspection::condition, evidence),
                     field("note", "note", &Inspection::note, for_record),
+                    field("photos", "photo", &Inspection::photos, for_record),
                     field("place", "", &Inspection::place, identity));
 }
 static_assert(all_members_are_listed<Inspection>());

@@ -121,12 +121,11 @@ std::vector<DraftReason> reasons_of(const Rig& rig, const DerivedStay& stay, con
 
 } // namespace
 
-std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sources,
-                                           std::shared_ptr<const Rig> rig,
-                                           std::shared_ptr<const Derived> derived,
-                                           std::vector<Diagnostic> findings,
-                                           std::shared_ptr<const std::vector<CheckResult>> results,
-                                           std::vector<LimitUse> limit_uses) {
+std::optional<CheckedRig>
+CheckedRig::make(std::shared_ptr<const SourceSet> sources, std::shared_ptr<const Rig> rig,
+                 std::shared_ptr<const Derived> derived, std::vector<Diagnostic> findings,
+                 std::shared_ptr<const std::vector<CheckResult>> results, std::vector<LimitUse> limit_uses,
+                 std::shared_ptr<const std::vector<Photograph>> photographs) {
   const auto is_error = [](const Diagnostic& finding) { return finding.severity == Severity::error; };
   if (std::any_of(findings.begin(), findings.end(), is_error))
     return std::nullopt;
@@ -137,6 +136,8 @@ std::optional<CheckedRig> CheckedRig::make(std::shared_ptr<const SourceSet> sour
   checked.findings_ = std::move(findings);
   checked.results_ = results ? std::move(results) : std::make_shared<const std::vector<CheckResult>>();
   checked.limit_uses_ = std::move(limit_uses);
+  checked.photographs_ =
+      photographs ? std::move(photographs) : std::make_shared<const std::vector<Photograph>>();
   checked.digest_ = std::make_shared<Digest>();
   for (const DerivedStay& stay : checked.derived_->stays) {
     checked.first_of_stay_.push_back(checked.draft_reasons_.size());

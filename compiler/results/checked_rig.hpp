@@ -5,6 +5,7 @@
 #include "diagnostics/diagnostic.hpp"
 #include "limits/limit.hpp"
 #include "model/piece_state.hpp"
+#include "source/photograph.hpp"
 #include "source/source_set.hpp"
 
 #include <cstddef>
@@ -33,12 +34,16 @@ public:
   static std::optional<CheckedRig>
   make(std::shared_ptr<const SourceSet> sources, std::shared_ptr<const Rig> rig,
        std::shared_ptr<const Derived> derived, std::vector<Diagnostic> findings,
-       std::shared_ptr<const std::vector<CheckResult>> results = {}, std::vector<LimitUse> limit_uses = {});
+       std::shared_ptr<const std::vector<CheckResult>> results = {}, std::vector<LimitUse> limit_uses = {},
+       std::shared_ptr<const std::vector<Photograph>> photographs = {});
 
   const SourceSet& sources() const { return *sources_; }
   const Rig& rig() const { return *rig_; }
   const Derived& derived() const { return *derived_; }
   const std::vector<Diagnostic>& findings() const { return findings_; }
+
+  /// Pictures that the inspection log names and that could be read, in the order of the files.
+  const std::vector<Photograph>& photographs() const { return *photographs_; }
 
   /// What every check came to about every thing, check by check.
   const std::vector<CheckResult>& results() const { return *results_; }
@@ -84,6 +89,7 @@ private:
   std::vector<Diagnostic> findings_;
   std::shared_ptr<const std::vector<CheckResult>> results_;
   std::vector<LimitUse> limit_uses_;
+  std::shared_ptr<const std::vector<Photograph>> photographs_;
   std::vector<DraftReason> draft_reasons_; ///< in the order of the stays
   std::vector<std::size_t> first_of_stay_; ///< where those of each stay begin, and where the last ones end
   std::shared_ptr<Digest> digest_;         ///< of this rig and its copies

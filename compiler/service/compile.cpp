@@ -10,6 +10,7 @@
 #include "names/what_if.hpp"
 #include "rules/check.hpp"
 #include "rules/check_table.hpp"
+#include "service/read_photographs.hpp"
 
 #include <filesystem>
 #include <utility>
@@ -76,15 +77,17 @@ void run(Compilation& compilation, const std::string& path, FileReader& reader,
     compilation.rig = std::make_shared<const Rig>(std::move(rig));
     return;
   }
+  compilation.photographs = std::make_shared<const std::vector<Photograph>>(
+      read_photographs(*compilation.names, *compilation.sources, path, reader, sink));
   compilation.rig = std::make_shared<const Rig>(std::move(rig));
   compilation.derived = std::make_shared<const Derived>(
       calculate(*compilation.rig, options.threads,
                 options.wanted == Wanted::counts ? DoubtFor::checks : DoubtFor::papers));
   compilation.results = std::make_shared<const std::vector<CheckResult>>(
       check(*compilation.rig, *compilation.derived, sink, options.wanted));
-  compilation.checked =
-      CheckedRig::make(named_from_rig_folder(*compilation.sources, path), compilation.rig,
-                       compilation.derived, sink.sorted(), compilation.results, limit_uses());
+  compilation.checked = CheckedRig::make(named_from_rig_folder(*compilation.sources, path), compilation.rig,
+                                         compilation.derived, sink.sorted(), compilation.results,
+                                         limit_uses(), compilation.photographs);
 }
 
 } // namespace

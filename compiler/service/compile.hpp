@@ -9,6 +9,7 @@
 #include "results/checked_rig.hpp"
 #include "rules/check_report.hpp"
 #include "source/file_reader.hpp"
+#include "source/photograph.hpp"
 #include "source/source_set.hpp"
 #include "syntax/syntax_tree.hpp"
 
@@ -26,6 +27,8 @@ struct Compilation {
   std::vector<std::shared_ptr<const SyntaxTree>> trees;
   std::optional<ResolvedTree> names;
   std::shared_ptr<const Rig> rig;
+  /// Pictures that the files name; none where only the rig was asked for.
+  std::shared_ptr<const std::vector<Photograph>> photographs = std::make_shared<std::vector<Photograph>>();
   std::shared_ptr<const Derived> derived;
   std::optional<CheckedRig> checked;
   std::vector<Diagnostic> findings; ///< in the order of file and place

@@ -259,6 +259,7 @@ private:
     case ValueType::choice_list:
     case ValueType::date:
     case ValueType::text:
+    case ValueType::text_list:
     case ValueType::word:
     case ValueType::size:
       break;

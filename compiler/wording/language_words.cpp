@@ -62,6 +62,8 @@ std::string_view type_word(ValueType type) {
     return "count";
   case ValueType::text:
     return "text";
+  case ValueType::text_list:
+    return "text-list";
   case ValueType::word:
     return "word";
   case ValueType::size:
@@ -102,6 +104,8 @@ std::string value_words(const PropertyRow& row) {
     return "a whole number, 1 or more";
   case ValueType::text:
     return "a text in quotes";
+  case ValueType::text_list:
+    return "a text in quotes, or several with commas";
   case ValueType::word:
     return "a word, or a text in quotes";
   case ValueType::size:

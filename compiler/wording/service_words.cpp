@@ -88,4 +88,24 @@ std::string numbers_make_no_rig(std::string_view error) {
   return "these numbers make no rig: " + std::string(error);
 }
 
+std::string_view service_words(PhotoFault fault) {
+  switch (fault) {
+  case PhotoFault::outside:
+    return "it is not in the folder of the rig file or below it";
+  case PhotoFault::not_found:
+    return "there is no such file";
+  case PhotoFault::not_readable:
+    return "it cannot be read";
+  case PhotoFault::too_large:
+    return "it has more than 8 MB";
+  case PhotoFault::no_picture:
+    return "it is no JPEG and no PNG of at most 64 million pixels";
+  case PhotoFault::too_many:
+    return "60 pictures are shown already, and no more are";
+  case PhotoFault::too_much:
+    return "the pictures have more than 64 MB together";
+  }
+  return {};
+}
+
 } // namespace sheerpole

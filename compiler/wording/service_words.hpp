@@ -38,4 +38,8 @@ std::string number_is_no_length(std::string_view number, std::string_view writte
 /// `error`: what the compiler says of the file.
 std::string numbers_make_no_rig(std::string_view error);
 
+/// Why a picture is not shown; behind "cannot be shown:".
+enum class PhotoFault { outside, not_found, not_readable, too_large, no_picture, too_many, too_much };
+std::string_view service_words(PhotoFault fault);
+
 } // namespace sheerpole

@@ -189,7 +189,7 @@ constexpr double notes_width = 96.0;
 double right_column_height(const Content& content) {
   return table_height(content.stays) + 5.0 +
          std::max(notes_height(content.notes, notes_width), table_height(content.measures) + 8.0) + 4.0 +
-         title_block_height;
+         title_block_height + revisions_height(*content.checked);
 }
 
 /// A sheet and a scale with the room that the views take on it.
@@ -414,6 +414,7 @@ Drawing rig_drawing_sheet(const CheckedRig& checked) {
   sheet.content.id = "sheet";
   draw_frame(plan.size, checked, sheet);
   draw_title_block(plan.size, checked, any_path(rig) ? plan.scale : 0.0, sheet.content);
+  draw_revisions(plan.size, checked, sheet.content);
 
   const PaperBox frame = plan.size.frame();
   const double column = frame.right - title_block_width;
@@ -489,7 +490,7 @@ BackendDescription RigDrawing::describe() const {
           .summary = "the rig as a drawing office draws it: profile, from astern, deck plan, numbered "
                      "stays and their table",
           .outputs = {"rig-drawing.svg"},
-          .papers = {"rig-drawing.pdf"}};
+          .papers = {"rig-drawing.pdf", "rig-drawing-tiles.pdf"}};
 }
 
 OutputBundle RigDrawing::generate(const BackendRequest& request) const {
@@ -497,8 +498,13 @@ OutputBundle RigDrawing::generate(const BackendRequest& request) const {
   Drawing sheet = rig_drawing_sheet(request.checked);
   bundle.files.push_back({"rig-drawing.svg", write_svg(sheet)});
   constexpr double longest_page = 5000.0; // of a PDF: 14 400 units of 1/72 in, with some to spare
-  if (sheet.width <= longest_page && sheet.height <= longest_page)
-    bundle.papers.push_back({"rig-drawing.pdf", sheet.title, {std::move(sheet)}});
+  if (sheet.width <= longest_page && sheet.height <= longest_page) {
+    std::vector<Drawing> tiles = request.printed ? tiles_of(sheet, request.paper) : std::vector<Drawing>{};
+    const std::string title = sheet.title;
+    bundle.papers.push_back({"rig-drawing.pdf", title, {std::move(sheet)}});
+    if (!tiles.empty())
+      bundle.papers.push_back({"rig-drawing-tiles.pdf", title + ", in pieces", std::move(tiles)});
+  }
   return bundle;
 }
 

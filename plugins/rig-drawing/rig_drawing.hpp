@@ -1,6 +1,9 @@
 #pragma once
 
 #include "backend/backend.hpp"
+#include "backend/page/paper.hpp"
+
+#include <vector>
 
 namespace sheerpole {
 
@@ -13,5 +16,10 @@ struct RigDrawing final : Backend {
 
 /// The sheet; one without views when the file states no points of stays.
 Drawing rig_drawing_sheet(const CheckedRig& checked);
+
+/// The sheet in pieces at full size for a printer that takes no larger paper, in rows from above, each with
+/// marks at which it is joined to its neighbours; empty when one page holds it. The paper lies on its long
+/// side where that makes fewer.
+std::vector<Drawing> tiles_of(const Drawing& sheet, PaperSize paper);
 
 } // namespace sheerpole

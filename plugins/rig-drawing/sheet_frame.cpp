@@ -204,6 +204,54 @@ double draw_table(const DrawnTable& table, PaperPoint at, const std::string& id,
 
 namespace {
 
+/// "3 values stated over the file; after the first season"
+std::string layer_words(const Rig& rig, const Record& layer) {
+  const auto values =
+      std::count_if(rig.differences.begin(), rig.differences.end(), [&](const Difference& one) {
+        return one.origin == Difference::Origin::layer && one.origin_name == layer.name;
+      });
+  std::string words = values == 0   ? "states nothing over the file"
+                      : values == 1 ? "1 value stated anew"
+                                    : fmt::format("{} values stated anew", values);
+  return words + led_by("; ", fact_text(layer.facts, fact_names.note));
+}
+
+DrawnTable revisions(const CheckedRig& checked) {
+  const Rig& rig = checked.rig();
+  DrawnTable table{{"Revision", "What", "Date", "By"}, {28.0, 88.0, 30.0, 34.0}, {}};
+  for (const Record& layer : rig.records)
+    if (layer.kind == RecordKind::layer)
+      table.rows.push_back({"as " + layer.name, layer_words(rig, layer),
+                            fact_text(layer.facts, fact_names.date),
+                            fact_text(layer.facts, fact_names.by)});
+  const std::string now = fact_text(rig.boat.particulars, fact_names.revision);
+  if (!now.empty())
+    table.rows.push_back({now, "this drawing", rig.boat.report_date, ""});
+  return table;
+}
+
+constexpr double above_title_block = 1.0;
+
+} // namespace
+
+double revisions_height(const CheckedRig& checked) {
+  const DrawnTable table = revisions(checked);
+  return table.rows.empty() ? 0.0 : table_height(table) + above_title_block;
+}
+
+void draw_revisions(const SheetSize& size, const CheckedRig& checked, ShapeGroup& into) {
+  const DrawnTable table = revisions(checked);
+  if (table.rows.empty())
+    return;
+  const PaperBox frame = size.frame();
+  draw_table(
+      table,
+      {frame.right - title_block_width, frame.bottom - title_block_height - revisions_height(checked)},
+      "revisions", into);
+}
+
+namespace {
+
 constexpr double number_column = 7.0;
 
 } // namespace

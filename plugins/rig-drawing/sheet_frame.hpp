@@ -27,6 +27,12 @@ void draw_frame(const SheetSize& size, const CheckedRig& checked, Drawing& sheet
 /// `scale` is the denominator; 0: no view.
 void draw_title_block(const SheetSize& size, const CheckedRig& checked, double scale, ShapeGroup& into);
 
+/// On top of the title block what became of the design since: each layer that the file states with its day,
+/// by whom, its note and how many values it states over others, then the revision that is drawn. Nothing
+/// where the file states neither.
+double revisions_height(const CheckedRig& checked);
+void draw_revisions(const SheetSize& size, const CheckedRig& checked, ShapeGroup& into);
+
 /// A table with a rule under each row, heading bold; texts are wrapped, and broken where they
 /// have a line feed. `widths` add up to its width.
 /// Returns the y below it.

@@ -276,15 +276,22 @@ void add_history(const RowsByStay& rows, const DerivedStay& derived, Document& d
   }
 }
 
-void add_log(const Rig& rig, const Stay& stay, Document& document) {
+void add_log(const CheckedRig& checked, const Stay& stay, Document& document) {
+  const Rig& rig = checked.rig();
   DocumentTable table{
       .caption = "Inspection log",
       .columns = {{"date", 0.9}, {"where", 1.6}, {"condition", 1.0}, {"by", 1.0}, {"note", 2.4}}};
+  const bool with_pictures = std::any_of(rig.inspections.begin(), rig.inspections.end(),
+                                         [](const Inspection& one) { return !one.photos.empty(); });
+  if (with_pictures)
+    table.columns.push_back({"photographs", 1.1});
   for (const Inspection& inspection : rig.inspections)
     for (const StayId id : inspection.stays)
       if (&rig[id] == &stay) {
         table.rows.push_back({inspection.date, where_looked(rig, inspection),
                               std::string(name_of(inspection.condition)), inspection.by, inspection.note});
+        if (with_pictures)
+          table.rows.back().push_back(photograph_numbers(checked, inspection));
       }
   if (table.rows.empty())
     table.caption = "Inspection log: no entry";
@@ -355,7 +362,7 @@ void add_stays(const CheckedRig& checked, Document& document) {
     add_strength(rig, tables.strength, stay, derived, document);
     add_sum(checked, derived, document);
     add_history(tables.made, derived, document);
-    add_log(rig, stay, document);
+    add_log(checked, stay, document);
   }
 }
 

@@ -186,6 +186,8 @@ void add_sources(const CheckedRig& checked, Document& document) {
     const SourceText& text = checked.sources()[SourceId{static_cast<std::uint32_t>(i)}];
     table.rows.push_back({text.name(), std::to_string(text.line_count()), sha256(text.file_bytes())});
   }
+  for (const Photograph& photograph : checked.photographs())
+    table.rows.push_back({photograph.name, "", photograph.digest});
   document.blocks.emplace_back(std::move(table));
   const Table differences = differences_table(checked);
   if (differences.rows.empty())
@@ -232,6 +234,7 @@ Document report_document(const BackendRequest& request) {
   add_findings(checked, document);
   add_changes(request, document);
   add_stays(checked, document);
+  add_photographs(checked, document);
   add_assumptions(checked, document);
   add_checks(checked, document);
   add_record(checked, document);

@@ -36,6 +36,9 @@ std::string section_of(const Stay& stay);
 
 /// What of a stay was looked at: "toggle-12 to chainplate-8", "the whole stay".
 std::string where_looked(const Rig& rig, const Inspection& inspection);
+/// The numbers of the pictures of an entry of the log: "1, 2"; of one that is not shown "forestay.jpg not
+/// shown". Empty when it names none.
+std::string photograph_numbers(const CheckedRig& checked, const Inspection& inspection);
 /// A fact as written with how it is known; a text alone.
 std::string shown_fact(const Particular& fact);
 
@@ -44,6 +47,7 @@ void add_identity(const CheckedRig& checked, Document& document);
 void add_scope(const CheckedRig& checked, Document& document);
 void add_views(const CheckedRig& checked, Document& document);
 void add_findings(const CheckedRig& checked, Document& document);
+void add_photographs(const CheckedRig& checked, Document& document);
 void add_stays(const CheckedRig& checked, Document& document);
 void add_assumptions(const CheckedRig& checked, Document& document);
 void add_checks(const CheckedRig& checked, Document& document);

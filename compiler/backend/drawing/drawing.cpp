@@ -37,6 +37,12 @@ public:
     modules.module *= scale_;
     return {std::move(modules)};
   }
+  DrawnNode operator()(PictureShape picture) const {
+    PaperBox& box = picture.box;
+    box = {at_.x + box.left * scale_, at_.y + box.top * scale_, at_.x + box.right * scale_,
+           at_.y + box.bottom * scale_};
+    return {std::move(picture)};
+  }
   DrawnNode operator()(TextShape text) const {
     move(text.at);
     text.size *= scale_;

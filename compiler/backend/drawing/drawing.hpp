@@ -93,6 +93,13 @@ struct ModulesShape {
   }
 };
 
+/// A picture, drawn as wide and high as its box.
+struct PictureShape {
+  PaperBox box;
+  std::shared_ptr<const std::string> bytes; ///< of a JPEG or a PNG; not null
+  bool jpeg = true;
+};
+
 enum class TextAnchor { start, middle, end };
 
 /// One line of upright text.
@@ -117,6 +124,10 @@ struct ShapeGroup {
   std::vector<DrawnNode> children;
   /// Where a reader gets to who follows the group: "#stay-forestay". Written in pages only; empty: nowhere.
   std::string link = {};
+  /// What the group is to whoever has a PDF read aloud: an element of its structure by its standard name
+  /// (ISO 32000-1, 14.8.4), "H2", "P", "Table", "TR", "TH", "TD", "Figure". Written for PDFs only; empty:
+  /// nothing.
+  std::string tag = {};
 
   template <class Shape>
   void add(Shape shape);
@@ -124,8 +135,8 @@ struct ShapeGroup {
 
 /// A shape or a group of them.
 struct DrawnNode {
-  std::variant<LineShape, PolylineShape, PolygonShape, CircleShape, RectangleShape, ModulesShape, TextShape,
-               ShapeGroup>
+  std::variant<LineShape, PolylineShape, PolygonShape, CircleShape, RectangleShape, ModulesShape,
+               PictureShape, TextShape, ShapeGroup>
       content;
 };
 

@@ -2,12 +2,14 @@
 
 #include "backend/drawing/label_text.hpp"
 #include "backend/drawing/text_runs.hpp"
+#include "base/byte_text.hpp"
 #include "base/code_point.hpp"
 #include "units/append_fixed.hpp"
 #include "units/format_length.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 #include <utility>
 
 namespace sheerpole {
@@ -102,6 +104,8 @@ class SvgWriter {
 public:
   explicit SvgWriter(std::string_view prefix = "", bool with_links = false)
       : prefix_(prefix), with_links_(with_links) {}
+  /// For a PDF beside these others.
+  explicit SvgWriter(const std::set<std::string>& papers) : with_links_(true), papers_(&papers) {}
 
   std::string out;
 
@@ -169,6 +173,20 @@ public:
     end_empty();
   }
 
+  /// Its bytes are in the drawing: nothing is loaded from elsewhere. SVG 1.1 calls what leads to them
+  /// xlink:href; browsers and sheerpole-pdf read href, and no drawing with a picture is a file of its own.
+  void operator()(const PictureShape& picture) {
+    begin("image", {});
+    set(" x=\"", picture.box.left);
+    set(" y=\"", picture.box.top);
+    set(" width=\"", picture.box.width());
+    set(" height=\"", picture.box.height());
+    out += picture.jpeg ? " href=\"data:image/jpeg;base64," : " href=\"data:image/png;base64,";
+    out += to_base64(*picture.bytes);
+    out += '"';
+    end_empty();
+  }
+
   void operator()(const TextShape& text) {
     begin("text", text.id);
     set(" x=\"", text.at.x);
@@ -195,11 +213,21 @@ public:
   }
 
   void operator()(const ShapeGroup& group) {
-    const bool follows = with_links_ && !group.link.empty();
-    const char* name = follows ? "a" : "g";
+    const std::string link = with_links_ ? link_of(group) : std::string();
+    const bool tagged = papers_ != nullptr && !group.tag.empty();
+    // A group that is only there for its tag is none where there are no tags.
+    const bool plain = group.id.empty() && group.title.empty() && group.description.empty() && link.empty();
+    if (plain && !tagged && !group.tag.empty()) {
+      for (const DrawnNode& child : group.children)
+        std::visit(*this, child.content);
+      return;
+    }
+    const char* name = link.empty() ? "g" : "a";
     begin(name, group.id);
-    if (follows)
-      set(" href=\"", group.link);
+    if (!link.empty())
+      set(" href=\"", link);
+    if (tagged)
+      set(" class=\"", group.tag);
     if (group.title.empty() && group.description.empty() && group.children.empty()) {
       end_empty();
       return;
@@ -235,6 +263,16 @@ public:
   void close_svg() { close("svg"); }
 
 private:
+  /// Where a group leads to. In a PDF that is a place in it or another PDF beside it: what is a page of
+  /// HTML is there under the same name.
+  std::string link_of(const ShapeGroup& group) const {
+    constexpr std::string_view html = ".html";
+    if (papers_ == nullptr || group.link.starts_with('#') || !group.link.ends_with(html))
+      return group.link;
+    const std::string paper = group.link.substr(0, group.link.size() - html.size()) + ".pdf";
+    return papers_->contains(paper) ? paper : std::string();
+  }
+
   /// Fractions of an inch in small figures, above and below the line.
   void runs(const TextShape& text) {
     double moved = 0.0; // from the base line, downwards
@@ -260,6 +298,7 @@ private:
 
   std::string_view prefix_; ///< of every id
   bool with_links_ = false;
+  const std::set<std::string>* papers_ = nullptr; ///< null: no PDF
   std::size_t depth_ = 0;
 
   void begin(const char* name, const std::string& id) {
@@ -373,8 +412,9 @@ std::string element_id(std::string_view name) {
   return id;
 }
 
-std::string write_svg(const Drawing& drawing) {
-  SvgWriter writer;
+namespace {
+
+std::string whole_file(SvgWriter writer, const Drawing& drawing) {
   writer.out = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
                "<!DOCTYPE svg PUBLIC \"-//W3C//DTD SVG 1.1//EN\" "
                "\"http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd\">\n";
@@ -384,6 +424,16 @@ std::string write_svg(const Drawing& drawing) {
   writer(drawing.content);
   writer.close_svg();
   return std::move(writer.out);
+}
+
+} // namespace
+
+std::string write_svg(const Drawing& drawing) {
+  return whole_file(SvgWriter(), drawing);
+}
+
+std::string write_tagged_svg(const Drawing& drawing, const std::set<std::string>& papers) {
+  return whole_file(SvgWriter(papers), drawing);
 }
 
 std::string write_svg_element(const Drawing& drawing, const std::string& prefix) {

@@ -2,6 +2,7 @@
 
 #include "backend/drawing/drawing.hpp"
 
+#include <set>
 #include <string>
 #include <string_view>
 
@@ -17,6 +18,10 @@ std::string element_id(std::string_view name);
 /// become <title> and <desc>, which screen readers read. Every text carries textLength, so that it keeps to
 /// its set width in any face.
 std::string write_svg(const Drawing& drawing);
+
+/// The same for a PDF: each group with a tag has it as its class, and links are written, to places in it
+/// and to the PDFs of these names beside it.
+std::string write_tagged_svg(const Drawing& drawing, const std::set<std::string>& papers);
 
 /// The same as an element to stand in an HTML page: no declaration, no paper under it. Ids are put behind
 /// `prefix`, so that several drawings can stand in one page.

@@ -14,6 +14,9 @@ constexpr double facts_share = 0.3;
 constexpr double kept_below_heading = 35.0;
 /// Between the edges of a page and its inside stand margins and the foot.
 constexpr double foot_room = 14.0;
+/// Of a picture, millimetres.
+constexpr double widest_picture = 150.0;
+constexpr double highest_picture = 98.0;
 
 class PageWriter {
 public:
@@ -28,7 +31,7 @@ public:
     constexpr double deeper = 4.0;
     if (heading.level == 2)
       page_.space(3.0);
-    page_.heading(heading.text, heading.level == 2 ? level_two : deeper, kept_below_heading);
+    page_.heading(heading.text, heading.level == 2 ? level_two : deeper, kept_below_heading, heading.id);
   }
   void operator()(const DocumentText& text) {
     page_.text(text.text, {.size = text.small ? 2.8 : 3.3});
@@ -63,11 +66,33 @@ public:
   void operator()(const DocumentFigure& figure) {
     const Drawing& drawing = figure.drawing;
     const double scale = std::min({1.0, page_.width() / drawing.width, height_ / drawing.height});
-    page_.drawing(drawing.height * scale,
-                  [&](ShapeGroup& group, PaperPoint at) { group.add(placed(drawing.content, at, scale)); });
+    page_.drawing(drawing.height * scale, [&](ShapeGroup& group, PaperPoint at) {
+      ShapeGroup shown = placed(drawing.content, at, scale);
+      if (shown.title.empty()) { // said for it where it cannot be seen
+        shown.title = drawing.title;
+        shown.description = drawing.description;
+      }
+      group.add(std::move(shown));
+    });
     if (!figure.caption.empty())
       page_.text(figure.caption, {.size = 2.8});
     page_.space(2.0);
+  }
+  void operator()(const DocumentPicture& picture) {
+    // Two to a page where they are upright, and none wider than what shows a strand.
+    const double scale = std::min(widest_picture / picture.width, highest_picture / picture.height);
+    const double high = picture.height * scale;
+    page_.room_for(high + 12.0);
+    page_.drawing(high, [&](ShapeGroup& group, PaperPoint at) {
+      ShapeGroup shown;
+      shown.title = picture.words;
+      shown.add(PictureShape{
+          {at.x, at.y, at.x + picture.width * scale, at.y + high}, picture.bytes, picture.jpeg});
+      group.add(std::move(shown));
+    });
+    page_.space(1.0);
+    page_.text(picture.caption, {.size = 2.8});
+    page_.space(3.0);
   }
   void operator()(const DocumentToWrite& lines) {
     for (const std::string& words : lines.words)

@@ -3,6 +3,7 @@
 #include "backend/drawing/drawing.hpp"
 #include "backend/page/paper.hpp"
 
+#include <memory>
 #include <string>
 #include <utility>
 #include <variant>
@@ -52,13 +53,24 @@ struct DocumentFigure {
   std::string caption;
 };
 
+/// A picture with words below it.
+struct DocumentPicture {
+  std::shared_ptr<const std::string> bytes; ///< of a JPEG or a PNG; not null
+  bool jpeg = true;
+  int width = 1; ///< pixels
+  int height = 1;
+  std::string words; ///< for whoever cannot see it
+  std::string caption;
+  std::string id = {};
+};
+
 /// Words with a line to write on behind them.
 struct DocumentToWrite {
   std::vector<std::string> words;
 };
 
 using DocumentBlock = std::variant<DocumentHeading, DocumentText, DocumentNotice, DocumentFacts,
-                                   DocumentTable, DocumentFigure, DocumentToWrite>;
+                                   DocumentTable, DocumentFigure, DocumentPicture, DocumentToWrite>;
 
 /// A text to be read on a screen and on paper alike.
 struct Document {

@@ -46,6 +46,8 @@ constexpr std::string_view style_rules =
     "figure { margin: 0.6em 0; break-inside: avoid; }\n"
     "figcaption { font-size: 9pt; }\n"
     "svg { display: block; max-width: 100%; height: auto; }\n"
+    "img { display: block; max-width: 100%; max-height: 98mm; width: auto; height: auto; "
+    "image-orientation: none; }\n"
     "svg a:hover, svg a:focus { text-decoration: underline; outline: 2px solid #000000; }\n"
     "a { color: #000000; }\n"
     "nav ul { columns: 2; padding-left: 1.2em; margin: 0.3em 0; }\n"
@@ -197,6 +199,14 @@ public:
       html += fmt::format("<figcaption>{}</figcaption>\n", html_words(figure.caption));
     html += "</figure>\n";
   }
+  void operator()(const DocumentPicture& picture) {
+    html +=
+        fmt::format("<figure{}>\n<img width=\"{}\" height=\"{}\" alt=\"{}\" src=\"data:image/{};base64,",
+                    picture.id.empty() ? "" : fmt::format(" id=\"{}\"", html_text(picture.id)),
+                    picture.width, picture.height, html_text(picture.words), picture.jpeg ? "jpeg" : "png");
+    html += to_base64(*picture.bytes);
+    html += "\">\n" + fmt::format("<figcaption>{}</figcaption>\n</figure>\n", html_words(picture.caption));
+  }
   void operator()(const DocumentToWrite& lines) {
     for (const std::string& words : lines.words)
       html += fmt::format("<p>{}<span class=\"line\">&nbsp;</span></p>\n", html_words(words));
@@ -246,8 +256,10 @@ std::string source_hash(std::string_view text) {
 }
 
 /// The head, with its style. The page may run and load nothing but what stands in it.
-std::string html_head(const std::string& title, const std::string& style, std::string_view script = {}) {
-  const std::string scripts = script.empty() ? "" : " script-src " + source_hash(script) + ";";
+std::string html_head(const std::string& title, const std::string& style, std::string_view script = {},
+                      bool pictures = false) {
+  const std::string scripts = (script.empty() ? "" : " script-src " + source_hash(script) + ";") +
+                              (pictures ? std::string(" img-src data:;") : std::string());
   return "<!DOCTYPE html>\n"
          "<html lang=\"" +
          say(PapersPhrase::language_tag) +
@@ -413,7 +425,11 @@ std::string html_of_document(const Document& document, PaperSize paper) {
   script += narrowing_script_begins;
   script += say(PapersPhrase::show_only_rows);
   script += narrowing_script_ends;
-  std::string html = html_head(document.title, style, script);
+  const bool pictures =
+      std::any_of(document.blocks.begin(), document.blocks.end(), [](const DocumentBlock& block) {
+        return std::holds_alternative<DocumentPicture>(block);
+      });
+  std::string html = html_head(document.title, style, script, pictures);
   html += "<body>\n<main>\n<h1>" + html_text(document.title) + "</h1>\n<p>" + html_text(document.about);
   html += "</p>\n";
   html += body.html;

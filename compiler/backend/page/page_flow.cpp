@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <memory>
 #include <numeric>
 #include <utility>
@@ -129,27 +130,59 @@ void PageFlow::room_for(double millimetres) {
   fresh_ = false;
 }
 
-void PageFlow::lines(const std::vector<std::string>& lines, double left, TextLook look) {
+void PageFlow::tag(const char* name, std::size_t since) {
+  std::vector<DrawnNode>& all = page_.content.children;
+  if (since >= all.size())
+    return;
+  ShapeGroup group;
+  group.tag = name;
+  const auto from = all.begin() + static_cast<std::ptrdiff_t>(since);
+  group.children.assign(std::make_move_iterator(from), std::make_move_iterator(all.end()));
+  all.erase(from, all.end());
+  page_.content.add(std::move(group));
+}
+
+void PageFlow::tag_table(std::size_t since) {
+  std::vector<DrawnNode>& all = page_.content.children;
+  const auto rules = std::stable_partition(
+      all.begin() + static_cast<std::ptrdiff_t>(since), all.end(),
+      [](const DrawnNode& node) { return !std::holds_alternative<ShapeGroup>(node.content); });
+  tag("Table", static_cast<std::size_t>(rules - all.begin()));
+}
+
+void PageFlow::lines(const std::vector<std::string>& lines, double left, TextLook look, const char* name) {
   const double step = look.size * line_spacing;
+  std::size_t since = drawn();
   for (const std::string& line : lines) {
-    room_for(step);
+    if (y_ + step > bottom() && !fresh_) {
+      tag(name, since);
+      new_page();
+      since = drawn();
+    }
+    fresh_ = false;
     page_.content.add(TextShape{{left, y_ + look.size}, line, look.size, TextAnchor::start, look.bold, ""});
     y_ += step;
   }
+  tag(name, since);
 }
 
-void PageFlow::heading(std::string_view text, double size, double kept_below) {
+void PageFlow::heading(std::string_view text, double size, double kept_below, std::string id) {
   const auto broken = wrap_to(text, size, width(), true);
   room_for(size * line_spacing * static_cast<double>(broken.size()) + kept_below);
   if (y_ > page_margin + 1.0)
     y_ += size * 0.5;
-  lines(broken, page_margin, {.size = size, .bold = true, .indent = 0.0});
+  constexpr double of_section = 4.6; // smaller ones are below it
+  lines(broken, page_margin, {.size = size, .bold = true, .indent = 0.0}, size < of_section ? "H3" : "H2");
+  if (!id.empty())
+    std::get<ShapeGroup>(page_.content.children.back().content).id = std::move(id);
   y_ += size * 0.25;
   note(ReflowText::Kind::heading, text, {.size = size, .bold = true});
 }
 
 void PageFlow::text(std::string_view text, TextLook look) {
-  lines(wrap_to(text, look.size, width() - look.indent, look.bold), page_margin + look.indent, look);
+  constexpr double of_title = 6.0;
+  lines(wrap_to(text, look.size, width() - look.indent, look.bold), page_margin + look.indent, look,
+        look.bold && look.size >= of_title ? "H1" : "P");
   note(ReflowText::Kind::text, text, look);
 }
 
@@ -172,7 +205,9 @@ void PageFlow::to_write(std::string_view words, TextLook look) {
                         TextAnchor::start,
                         look.bold,
                         ""};
+  const std::size_t since = drawn();
   page_.content.add(shape);
+  tag("P", since);
   const double from = words.empty() ? page_margin + look.indent : label_box(shape).right + look.size * 0.4;
   const double base = y_ + height - look.size * 0.2;
   if (from < paper_.width - page_margin)
@@ -199,9 +234,10 @@ void PageFlow::notice(std::string_view text, TextLook look) {
   note(ReflowText::Kind::notice, text, look);
 }
 
-void PageFlow::fixed(std::string_view line, double size) {
+void PageFlow::fixed(std::string_view line, double size, bool begins) {
   const double step = size * line_spacing;
   room_for(step);
+  const std::size_t since = drawn();
   // Viewers draw a row of blanks as one, so each run of words stands at a place of its own.
   std::size_t column = 0;
   while (!line.empty()) {
@@ -222,6 +258,7 @@ void PageFlow::fixed(std::string_view line, double size) {
     column += screen_columns(run);
     line.remove_prefix(run.size());
   }
+  tag(begins ? "H2" : "P", since);
   y_ += step;
 }
 
@@ -290,10 +327,21 @@ void PageFlow::draw_cell(const FlowTable& table, const SetRow& row, std::size_t 
 
 void PageFlow::draw_row(const FlowTable& table, const SetRow& row, bool heading) {
   double left = page_margin;
+  const std::size_t since = drawn();
   for (std::size_t i = 0; i < row.lines.size(); ++i) {
+    const std::size_t cell = drawn();
     draw_cell(table, row, i, left);
+    const char* name = heading ? "TH" : "TD";
+    if (drawn() > cell) {
+      tag(name, cell);
+    } else { // an empty one is a cell all the same
+      ShapeGroup empty;
+      empty.tag = name;
+      page_.content.add(std::move(empty));
+    }
     left += column_width(table, i);
   }
+  tag("TR", since);
   y_ += row.height;
   page_.content.add(
       LineShape{{page_margin, y_}, {paper_.width - page_margin, y_}, outline(heading ? 0.5 : 0.15), ""});
@@ -325,6 +373,7 @@ void PageFlow::table(const FlowTable& table) {
   const auto most_lines =
       static_cast<std::size_t>(std::max(1.0, (most - 2.0 * cell_padding) / (table.size * line_spacing)));
   bool begun = false;
+  std::size_t since = drawn();
   for (const std::vector<FlowCell>& cells : table.rows) {
     SetRow row = set_row(table, cells);
     while (true) {
@@ -340,11 +389,14 @@ void PageFlow::table(const FlowTable& table) {
       row.measure(table.size);
       if (!begun) {
         room_for(head_height + row.height);
+        since = drawn();
         if (!headings.empty())
           draw_row(table, head, true);
         begun = true;
       } else if (y_ + row.height > bottom()) {
+        tag_table(since);
         new_page();
+        since = drawn();
         fresh_ = false;
         if (!headings.empty())
           draw_row(table, head, true);
@@ -358,8 +410,11 @@ void PageFlow::table(const FlowTable& table) {
   }
   if (!begun && !headings.empty()) {
     room_for(head_height);
+    since = drawn();
     draw_row(table, head, true);
   }
+  if (begun || !headings.empty())
+    tag_table(since);
   y_ += table.size * 0.5;
 }
 

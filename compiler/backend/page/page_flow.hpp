@@ -38,7 +38,8 @@ public:
   PageFlow(PaperSize size, PageFrame frame);
 
   /// Keeps so much room below it on its page, so that it does not stand alone at the foot.
-  void heading(std::string_view text, double size = 5.0, double kept_below = 12.0);
+  /// `id`: a link of the document leads here.
+  void heading(std::string_view text, double size = 5.0, double kept_below = 12.0, std::string id = {});
   void text(std::string_view text, TextLook look = {});
   /// A box to tick and what it is for.
   void tick(std::string_view text, TextLook look = {});
@@ -46,7 +47,8 @@ public:
   void to_write(std::string_view words, TextLook look = {});
   /// One line of a text that is laid out by blanks, in a face of fixed pitch, so that what stands under
   /// each other in the text does so here. It is not broken: the caller takes a size at which it fits.
-  void fixed(std::string_view line, double size);
+  /// `begins`: a section begins with it.
+  void fixed(std::string_view line, double size, bool begins = false);
   void table(const FlowTable& table);
   /// Height of its headings with the first row: what must not be torn from the words above a table.
   double head_height(const FlowTable& table) const;
@@ -61,16 +63,12 @@ public:
     draw(alone.content, PaperPoint{});
     std::vector<ReflowBlock> narrow;
     narrow.emplace_back(ReflowDrawing{std::move(alone)});
-    drawing(height, draw, std::move(narrow));
+    place(height, draw, std::move(narrow), "Figure");
   }
   /// The same where the drawing is of words: `narrow` says them on a narrow screen.
   template <class Draw>
   void drawing(double height, Draw&& draw, std::vector<ReflowBlock> narrow) {
-    room_for(height);
-    draw(page_.content, PaperPoint{page_margin, y_});
-    y_ += height;
-    for (ReflowBlock& block : narrow)
-      reflow_.blocks.push_back(std::move(block));
+    place(height, draw, std::move(narrow), "P");
   }
   void space(double millimetres);
   void rule();
@@ -89,7 +87,29 @@ public:
 private:
   void begin_page();
   double bottom() const;
-  void lines(const std::vector<std::string>& lines, double left, TextLook look);
+  /// How much is drawn on this page, to be given to tag().
+  std::size_t drawn() const { return page_.content.children.size(); }
+  /// What was drawn since is one element of the structure of a PDF (ShapeGroup::tag).
+  void tag(const char* name, std::size_t since);
+  /// The same of a table: its rows are in it, the rules between them are not.
+  void tag_table(std::size_t since);
+  template <class Draw>
+  void place(double height, Draw&& draw, std::vector<ReflowBlock> narrow, const char* name) {
+    room_for(height);
+    const std::size_t since = drawn();
+    draw(page_.content, PaperPoint{page_margin, y_});
+    // What the caller has tagged itself is not one figure.
+    bool tagged = false;
+    for (std::size_t i = since; i < drawn(); ++i)
+      if (const auto* group = std::get_if<ShapeGroup>(&page_.content.children[i].content))
+        tagged = tagged || !group->tag.empty();
+    if (!tagged)
+      tag(name, since);
+    y_ += height;
+    for (ReflowBlock& block : narrow)
+      reflow_.blocks.push_back(std::move(block));
+  }
+  void lines(const std::vector<std::string>& lines, double left, TextLook look, const char* name = "P");
   /// A row with its texts broken into lines.
   struct SetRow {
     const std::vector<FlowCell>* cells = nullptr;

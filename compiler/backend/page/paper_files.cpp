@@ -103,11 +103,11 @@ PagedFile text_paper(const TextPaper& paper, std::string_view text, PaperSize pa
         kept += std::min(height(section[i + 1]), 4.0 * step);
       if (kept <= page.height())
         page.room_for(kept);
-      for (const std::string& line : block)
-        if (is_rule(line))
+      for (std::size_t l = 0; l < block.size(); ++l)
+        if (is_rule(block[l]))
           page.rule();
         else
-          page.fixed(line, size);
+          page.fixed(block[l], size, i == 0 && l == 1 && is_rule(block[0]));
       page.space(gap);
     }
   }

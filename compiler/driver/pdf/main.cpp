@@ -2,22 +2,25 @@
 // libraries that draw (cairo, pango, fontconfig) are loaded when a PDF is asked for and at no other time.
 //
 // Input, in this order, each head on a line of its own:
-//   sheerpole-pdf 3
+//   sheerpole-pdf 4
 //   face NAME                      once a face that must be there; texts that name none are in the first
 //   document TITLE                 once a PDF
 //   date 2026-11-01T00:00:00Z      of the document, or `date` alone
 //   page WIDTH-MM HEIGHT-MM BYTES  followed by that many bytes of SVG and a newline; once a page
-// Output, once a document: `missing CODE-POINT PAGE` for each sign that no font has, in hexadecimal digits
-// and with the first page on which it stands, each on a line of its own; then `pdf BYTES`, a newline, that
-// many bytes and a newline.
+// A group of a page whose class is an element of the structure of a PDF (H1, P, Table, TR, TD, Figure ...)
+// is one there; headings are bookmarks. Output, once a document: `missing CODE-POINT PAGE` for each sign
+// that no font has, in hexadecimal digits and with the first page on which it stands, each on a line of its
+// own; then `pdf BYTES`, a newline, that many bytes and a newline.
 //
 // The fonts are those of pdf/paper_fonts.cpp below /usr/share/fonts, or below the folder that is given as
 // the one argument. Nothing else is read: no other file, no environment, no clock. The same input gives the
 // same bytes with the same libraries and fonts.
-#include "driver/pdf/text_painter.hpp"
+#include "driver/pdf/finish_pdf.hpp"
+#include "driver/pdf/page_painter.hpp"
 
 #include <cairo-pdf.h>
 
+#include <algorithm>
 #include <charconv>
 #include <cstdint>
 #include <cstdio>
@@ -99,29 +102,75 @@ cairo_status_t append(void* closure, const unsigned char* data, unsigned int len
   return CAIRO_STATUS_SUCCESS;
 }
 
-/// Draws one page; what went wrong, or nothing.
-std::optional<std::string> draw(cairo_surface_t* surface, const Page& page, std::string_view svg,
-                                sheerpole::TextPainter& texts) {
-  cairo_pdf_surface_set_size(surface, page.width * points_per_millimetre,
-                             page.height * points_per_millimetre);
-  cairo_t* context = cairo_create(surface);
-  cairo_scale(context, points_per_millimetre, points_per_millimetre);
-  auto fault = sheerpole::paint_page(context, svg, texts);
-  cairo_show_page(context);
-  cairo_destroy(context);
-  return fault;
-}
-
 struct Drawn {
   std::string pdf;
   std::map<char32_t, std::size_t> missing; ///< signs without a glyph, and the first page of each
   std::optional<std::string> fault;
 };
 
+constexpr const char* whole = "Document"; ///< the element that holds all others
+
+/// Draws one page; what went wrong, or nothing.
+std::optional<std::string> draw(cairo_surface_t* surface, const Page& page, std::size_t number,
+                                sheerpole::PagePainter& painter) {
+  cairo_pdf_surface_set_size(surface, page.width * points_per_millimetre,
+                             page.height * points_per_millimetre);
+  cairo_t* context = cairo_create(surface);
+  if (number == 1)
+    cairo_tag_begin(context, whole, nullptr);
+  cairo_scale(context, points_per_millimetre, points_per_millimetre);
+  auto fault = painter.paint(context, number);
+  if (number == painter.pages())
+    cairo_tag_end(context, whole);
+  cairo_show_page(context);
+  if (const cairo_status_t status = cairo_status(context); !fault && status != CAIRO_STATUS_SUCCESS)
+    fault = cairo_status_to_string(status);
+  cairo_destroy(context);
+  return fault;
+}
+
+/// Each below the last one that is less deep.
+void add_bookmarks(cairo_surface_t* surface, const std::vector<sheerpole::Bookmark>& bookmarks) {
+  std::vector<std::pair<int, int>> above; // level, and what cairo calls it
+  for (const sheerpole::Bookmark& one : bookmarks) {
+    while (!above.empty() && above.back().first >= one.level)
+      above.pop_back();
+    const double y = std::max(0.0, one.y) * points_per_millimetre;
+    const std::string place =
+        "page=" + std::to_string(one.page) + " pos=[0 " + std::to_string(static_cast<long>(y)) + "]";
+    const int id = cairo_pdf_surface_add_outline(
+        surface, above.empty() ? CAIRO_PDF_OUTLINE_ROOT : above.back().second, one.words.c_str(),
+        place.c_str(),
+        above.empty() ? CAIRO_PDF_OUTLINE_FLAG_OPEN : static_cast<cairo_pdf_outline_flags_t>(0));
+    above.emplace_back(one.level, id);
+  }
+}
+
+/// The pages up to the next document, read before any is drawn.
+std::optional<std::string> take_pages(Input& input, sheerpole::PagePainter& painter,
+                                      std::vector<Page>& pages) {
+  while (!input.at_end() && !input.next_is("document")) {
+    const auto words = input.line("page");
+    const auto page = words ? read_page(*words) : std::nullopt;
+    const auto svg = page ? input.bytes(page->bytes) : std::nullopt;
+    if (!svg)
+      return "a page is not as it should be";
+    if (auto fault = painter.take(*svg))
+      return fault;
+    pages.push_back(*page);
+  }
+  return std::nullopt;
+}
+
 /// The pages up to the next document.
 Drawn draw_document(const std::string& title, const std::string& date, Input& input,
                     sheerpole::TextPainter& texts) {
   Drawn result;
+  sheerpole::PagePainter painter(texts);
+  std::vector<Page> pages;
+  result.fault = take_pages(input, painter, pages);
+  if (result.fault)
+    return result;
   cairo_surface_t* surface = cairo_pdf_surface_create_for_stream(append, &result.pdf, 595, 842);
   cairo_pdf_surface_restrict_to_version(surface, CAIRO_PDF_VERSION_1_5);
   cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_TITLE, title.c_str());
@@ -129,19 +178,20 @@ Drawn draw_document(const std::string& title, const std::string& date, Input& in
   // Without a date cairo asks the clock.
   cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_CREATE_DATE,
                                  date.empty() ? "1970-01-01T00:00:00Z" : date.c_str());
-  for (std::size_t number = 1; !input.at_end() && !result.fault && !input.next_is("document"); ++number) {
-    const auto words = input.line("page");
-    const auto page = words ? read_page(*words) : std::nullopt;
-    const auto svg = page ? input.bytes(page->bytes) : std::nullopt;
-    result.fault = svg ? draw(surface, *page, *svg, texts) : "a page is not as it should be";
+  for (std::size_t i = 0; i < pages.size() && !result.fault; ++i) {
+    result.fault = draw(surface, pages[i], i + 1, painter);
     for (const char32_t sign : texts.take_missing())
-      result.missing.try_emplace(sign, number);
+      result.missing.try_emplace(sign, i + 1);
   }
+  if (!result.fault)
+    add_bookmarks(surface, painter.bookmarks());
   cairo_surface_finish(surface);
   if (const cairo_status_t status = cairo_surface_status(surface);
       !result.fault && status != CAIRO_STATUS_SUCCESS)
     result.fault = cairo_status_to_string(status);
   cairo_surface_destroy(surface);
+  if (!result.fault)
+    result.fault = sheerpole::finish_pdf(result.pdf, "en", painter.figures());
   return result;
 }
 
@@ -163,8 +213,8 @@ std::string answer(const Drawn& drawn) {
 
 int run(std::string_view text, sheerpole::PaperFonts& fonts) {
   Input input(text);
-  if (const auto version = input.line("sheerpole-pdf"); !version || *version != "3")
-    return fail("the input is not of version 3");
+  if (const auto version = input.line("sheerpole-pdf"); !version || *version != "4")
+    return fail("the input is not of version 4");
   std::vector<std::string> faces;
   while (const auto face = input.line("face")) {
     faces.emplace_back(*face);

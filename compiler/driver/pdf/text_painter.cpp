@@ -106,8 +106,8 @@ std::optional<std::size_t> TextPainter::face(std::string_view name) const {
 
 /// The glyphs of a run, from the beginning of the line as if nothing were stretched.
 struct TextPainter::SetRun {
-  const PaintedRun* run = nullptr;
   Glyphs* face = nullptr;
+  std::string words; ///< as a reader of the PDF gets them: of a thin blank the blank that is drawn
   std::vector<cairo_glyph_t> glyphs;
   std::vector<cairo_text_cluster_t> clusters;
 };
@@ -138,7 +138,6 @@ std::optional<std::string> TextPainter::paint(cairo_t* context, const PaintedTex
   double width = 0.0;
   for (const PaintedRun& run : text.runs) {
     SetRun& here = set.emplace_back();
-    here.run = &run;
     here.face = &glyphs(text, run.size);
     here.glyphs.reserve(run.words.size());
     here.clusters.reserve(run.words.size());
@@ -148,7 +147,10 @@ std::optional<std::string> TextPainter::paint(cairo_t* context, const PaintedTex
       if (glyph.index == 0 || !plain(sign.value))
         return paint_with_pango(context, text);
       here.glyphs.push_back({glyph.index, width, text.y + run.moved});
-      here.clusters.push_back({static_cast<int>(sign.bytes), 1});
+      // A blank whose sign is another would be said in a span of its own, at which readers break off.
+      const std::size_t before = here.words.size();
+      here.words += sign.value == thin_blank ? std::string_view(" ") : rest.substr(0, sign.bytes);
+      here.clusters.push_back({static_cast<int>(here.words.size() - before), 1});
       width += glyph.advance;
       rest.remove_prefix(sign.bytes);
     }
@@ -158,10 +160,16 @@ std::optional<std::string> TextPainter::paint(cairo_t* context, const PaintedTex
   for (SetRun& here : set) {
     if (here.glyphs.empty())
       continue;
+    if (const auto blank = here.face->glyph(U' ').index;
+        text.goes_on && &here == &set.back() && blank != 0) {
+      here.words += ' ';
+      here.glyphs.push_back({blank, width, text.y + text.runs.back().moved});
+      here.clusters.push_back({1, 1});
+    }
     for (cairo_glyph_t& glyph : here.glyphs)
       glyph.x = left + glyph.x * stretch;
     cairo_set_scaled_font(context, here.face->scaled());
-    cairo_show_text_glyphs(context, here.run->words.data(), static_cast<int>(here.run->words.size()),
+    cairo_show_text_glyphs(context, here.words.data(), static_cast<int>(here.words.size()),
                            here.glyphs.data(), static_cast<int>(here.glyphs.size()), here.clusters.data(),
                            static_cast<int>(here.clusters.size()),
                            static_cast<cairo_text_cluster_flags_t>(0));

@@ -33,6 +33,7 @@ struct PaintedText {
   std::size_t face = 0; ///< of those of the painter
   double width = 0.0;   ///< that it is set to; 0: as wide as the face makes it
   double before = 0.0;  ///< share of the width that lies left of x: 0 start, 0.5 middle, 1 end
+  bool goes_on = false; ///< a blank is put behind it, so that it does not run into what is read next
 };
 
 /// Draws texts in the faces that it is given. What the face has is set glyph by glyph, each gap wider or
@@ -69,10 +70,5 @@ private:
   std::set<char32_t> missing_;
   std::map<std::tuple<std::size_t, bool, double>, std::unique_ptr<Glyphs>> sizes_;
 };
-
-/// Draws a page that backend/drawing/svg_writer.cpp wrote: groups, lines, polylines, polygons, circles,
-/// rectangles and texts in millimetres. That is all of SVG which our drawings use; anything else is refused
-/// and never left out silently. Returns what went wrong, or nothing.
-std::optional<std::string> paint_page(cairo_t* context, std::string_view svg, TextPainter& texts);
 
 } // namespace sheerpole

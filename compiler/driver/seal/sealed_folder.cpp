@@ -96,7 +96,12 @@ OutputBundle sealed_folder(const SealContent& content) {
     const bool first = content.sources[i].path == content.root;
     if (first)
       root = paths[i];
-    files.push_back(file_json(paths[i], first ? "rig" : "library", content.sources[i].bytes));
+    const SealedSource& source = content.sources[i];
+    files.push_back(file_json(paths[i],
+                              first            ? "rig"
+                              : source.picture ? "photograph"
+                                               : "library",
+                              source.bytes));
     bundle.files.push_back({paths[i], content.sources[i].bytes});
   }
   for (const OutputFile& output : content.outputs) {
@@ -167,6 +172,8 @@ Result<OutputBundle, SealFailure> make_seal(const SealRequest& request) {
     return SealFailure{exit_errors};
   }
   std::vector<SealedSource> sources = sources_of(*compilation.sources);
+  for (const Photograph& photograph : *compilation.photographs)
+    sources.push_back({photograph.path, *photograph.bytes, true});
   for (const std::string& path : paths_in_seal(sources))
     if (leads_out(path) || printable(path) != path) {
       print_error(

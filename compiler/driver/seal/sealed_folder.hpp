@@ -14,8 +14,9 @@ namespace sheerpole {
 
 /// One rig file as it lies on the disk.
 struct SealedSource {
-  std::string path;  ///< as it was opened
-  std::string bytes; ///< as they lie there
+  std::string path;     ///< as it was opened
+  std::string bytes;    ///< as they lie there
+  bool picture = false; ///< that the inspection log names
 };
 
 /// What a sealed folder is made of.

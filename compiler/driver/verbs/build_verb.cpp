@@ -98,7 +98,7 @@ int run(const Options& options) {
   print_error(pdfs.fault);
   fault = fault || !pdfs.fault.empty();
   Dependencies made;
-  add_files(made.inputs, *compilation.sources);
+  add_files(made.inputs, compilation);
   if (previous.sources)
     add_files(made.inputs, *previous.sources);
   made.inputs.insert(made.inputs.end(), options.outside.programs.begin(), options.outside.programs.end());

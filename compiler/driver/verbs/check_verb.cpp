@@ -24,7 +24,7 @@ int write_depends_of_check(const Compilation& compilation, const std::string& fi
   constexpr std::string_view ending = ".d";
   Dependencies made;
   made.outputs.push_back(file.substr(0, file.size() - ending.size()));
-  add_files(made.inputs, *compilation.sources);
+  add_files(made.inputs, compilation);
   return write_depends(made, file);
 }
 

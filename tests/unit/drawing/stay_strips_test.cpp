@@ -34,10 +34,11 @@ Strip strip_named(const CheckedRig& checked, const std::string& name) {
 TEST(StripContents, RunsFromTheUpperPinToTheLower) {
   const Strip cap = strip_named(pellimoor(), "cap-shroud");
   EXPECT_EQ(cap.sides, "port and starboard alike");
-  EXPECT_EQ(cap.pin_to_pin, "11642");
+  EXPECT_EQ(cap.pin_to_pin, "11\u202f642");
   ASSERT_EQ(cap.cells.size(), 7U);
-  EXPECT_EQ(cap.cells[2].length, "11382 mm");
-  EXPECT_THAT(cap.distances, ElementsAre("", "0", "16", "11398", "11436", "11596", "11642", ""));
+  EXPECT_EQ(cap.cells[2].length, "11\u202f382 mm");
+  EXPECT_THAT(cap.distances,
+              ElementsAre("", "0", "16", "11\u202f398", "11\u202f436", "11\u202f596", "11\u202f642", ""));
 }
 
 // Grisolde's table: backstay upper leg as three wires of 455, 11019 and 1025 between insulators of 150.
@@ -47,8 +48,8 @@ TEST(StripContents, ShowsEachPieceOfACutWire) {
   for (const StripCell& cell : leg.cells)
     if (cell.line)
       pieces.push_back(cell.length);
-  EXPECT_THAT(pieces, ElementsAre("455 mm", "11019 mm", "1025 mm"));
-  EXPECT_EQ(leg.distances[leg.distances.size() - 2], "12969");
+  EXPECT_THAT(pieces, ElementsAre("455 mm", "11\u202f019 mm", "1025 mm"));
+  EXPECT_EQ(leg.distances[leg.distances.size() - 2], "12\u202f969");
 }
 
 // A turnbuckle of 320 to 470 set to its middle, 395: 75 each way (Grisolde's hardware table).
@@ -173,7 +174,7 @@ TEST(PartSymbol, KeepsToItsHeightAndDrawsSomethingForEveryKind) {
   for (const std::string_view kind : part_kind_names)
     for (const bool turned : {false, true}) {
       ShapeGroup drawn;
-      draw_part_symbol(find_word<PartKind>(kind).value(), {10, 43, 50, turned}, drawn);
+      draw_part_symbol({.kind = find_word<PartKind>(kind).value()}, {10, 43, 50, turned}, drawn);
       EXPECT_THAT(drawn.children, Not(IsEmpty())) << kind;
       double above = 0;
       extent_of(drawn, 50, above);

@@ -27,10 +27,12 @@ std::vector<Drawing> pages_of(const std::string& text, PaperSize size = PaperSiz
       .pages;
 }
 
-/// The text of fixed pitch on a page as it stands in columns again, from where its runs were set.
-std::string text_again(const Drawing& page) {
-  std::map<double, std::string> lines; // by height on the page
-  for (const DrawnNode& node : page.content.children) {
+using LinesByHeight = std::map<double, std::string>;
+
+void read_lines(const ShapeGroup& group, LinesByHeight& lines) {
+  for (const DrawnNode& node : group.children) {
+    if (const auto* inner = std::get_if<ShapeGroup>(&node.content)) // a line is an element of the structure
+      read_lines(*inner, lines);
     const auto* text = std::get_if<TextShape>(&node.content);
     if (text == nullptr || !text->fixed_pitch)
       continue;
@@ -39,6 +41,12 @@ std::string text_again(const Drawing& page) {
     EXPECT_NEAR(column, std::round(column), 1e-6) << text->text;
     line = padded(line, static_cast<std::size_t>(std::lround(column))) + text->text;
   }
+}
+
+/// The text of fixed pitch on a page as it stands in columns again, from where its runs were set.
+std::string text_again(const Drawing& page) {
+  LinesByHeight lines;
+  read_lines(page.content, lines);
   std::string all;
   for (const auto& [y, line] : lines)
     all += line + "\n";

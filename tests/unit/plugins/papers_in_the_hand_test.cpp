@@ -86,6 +86,17 @@ void texts_of(const ShapeGroup& group, std::vector<TextShape>& texts) {
       texts.push_back(*text);
 }
 
+/// The texts that are no part of a drawing: those of the elements of the structure.
+void texts_of_structure(const ShapeGroup& group, std::vector<TextShape>& texts) {
+  for (const DrawnNode& node : group.children)
+    if (const auto* inner = std::get_if<ShapeGroup>(&node.content)) {
+      if (!inner->tag.empty())
+        texts_of_structure(*inner, texts);
+    } else if (const auto* text = std::get_if<TextShape>(&node.content)) {
+      texts.push_back(*text);
+    }
+}
+
 /// Two lines of one text: the second begins where the first does, one line below.
 bool goes_on(const TextShape& above, const TextShape& below) {
   return !above.fixed_pitch && above.anchor == below.anchor && above.size == below.size &&
@@ -142,9 +153,7 @@ TEST(PapersInTheHand, ColumnsOfCardsAreFiveMillimetresApart) {
         for (const Drawing& page : file.pages) {
           std::vector<TextShape>
               texts; // of tables alone: drawings are groups of their own or have their own rules
-          for (const DrawnNode& node : page.content.children)
-            if (const auto* text = std::get_if<TextShape>(&node.content))
-              texts.push_back(*text);
+          texts_of_structure(page.content, texts);
           for (std::size_t i = 0; i + 1 < texts.size(); ++i) {
             const TextShape& left = texts[i];
             const TextShape& right = texts[i + 1];

@@ -46,8 +46,12 @@ StripAdjuster adjuster_of(const TakeUp& take_up) {
   return adjuster;
 }
 
-/// A line and a lashing are not joined by a pin.
+/// A line and a lashing are not joined by a pin, nor is a bar with the plate that it hangs behind, nor a
+/// rope that lies round a spar.
 bool are_pinned(const StripCell& above, const StripCell& below) {
+  if ((above.look.slot && below.look.tee) || (above.look.tee && below.look.slot) ||
+      above.kind == PartKind::soft_eye || below.kind == PartKind::soft_eye)
+    return false;
   return !above.line && !below.line && above.kind != PartKind::lashing && below.kind != PartKind::lashing;
 }
 
@@ -134,6 +138,7 @@ private:
     const Part& part = rig_[item.part];
     StripCell cell;
     cell.kind = part.kind;
+    cell.look = look_of(part, item);
     cell.count = std::max(item.count, 1);
     cell.title = part.title.empty() ? part.name : part.title;
     if (part.role == Part::Role::boat_fitting) {
@@ -175,7 +180,11 @@ bool print_the_same(const Strip& a, const Strip& b) {
 std::string printed_distance(bool unknown, Length known) {
   const std::string number = format_millimetres(known);
   const bool negative = number.front() == '-';
-  return with_x(unknown, negative ? -1 : number == "0" ? 0 : 1, negative ? number.substr(1) : number);
+  return with_x(unknown,
+                negative        ? -1
+                : number == "0" ? 0
+                                : 1,
+                in_threes(negative ? number.substr(1) : number));
 }
 
 std::string printed_sum(const LengthSum& sum) {
@@ -185,7 +194,7 @@ std::string printed_sum(const LengthSum& sum) {
 std::string printed_part(Length length) {
   const double millimetres = length.millimetres();
   const bool whole = std::abs(millimetres - std::round(millimetres)) < 0.05;
-  return format_millimetres(length, whole ? 0 : 1);
+  return in_threes(format_millimetres(length, whole ? 0 : 1));
 }
 
 std::vector<Strip> strip_contents(const CheckedRig& checked) {

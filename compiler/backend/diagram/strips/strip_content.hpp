@@ -1,6 +1,7 @@
 #pragma once
 
 #include "backend/backend.hpp"
+#include "backend/diagram/symbols/part_symbol.hpp"
 
 #include <optional>
 #include <string>
@@ -8,8 +9,8 @@
 
 namespace sheerpole {
 
-/// A derived length in whole millimetres: "11382"; with an unknown X: "X", "X + 12", "X - 260". Rounded
-/// once, here.
+/// A derived length in whole millimetres, with thin blanks: "11\u202f382"; with an unknown X: "X", "X +
+/// 12", "X - 260". Rounded once, here.
 std::string printed_distance(bool unknown, Length known);
 std::string printed_sum(const LengthSum& sum);
 
@@ -29,6 +30,7 @@ struct StripAdjuster {
 /// One item of the stack.
 struct StripCell {
   std::optional<PartKind> kind; ///< nothing for a piece of line
+  PartLook look = {};           ///< of a part: what its symbol shows
   int count = 1;
   bool boat_fitting = false;
   bool line = false;

@@ -154,7 +154,7 @@ void draw_row(const Strip& strip, const StripRow& row, PaperPoint at, ShapeGroup
       draw_broken_line(cell, left, right, axis, into);
     for (int n = 0; n < (cell.line ? 0 : cell.count); ++n) {
       const double one = width / cell.count;
-      draw_part_symbol(*cell.kind,
+      draw_part_symbol(cell.look,
                        {left + n * one, left + (n + 1) * one, axis, is_turned(strip, row.first + i)}, into);
       if (n > 0)
         pins.add(CircleShape{{left + n * one, axis}, 1.0, {0.3, 0.0, {}, 0.0}, {}});
