@@ -15,7 +15,7 @@ import tree
 NAME = "files are concepts"
 
 # A room that is added brings its files; growth without one is dust.
-MOST_FILES = 920
+MOST_FILES = 960
 MOST_SHORT_HEADERS = 60
 SHORT_HEADER = 25  # lines
 MOST_IN_RULES = 80
