@@ -140,7 +140,7 @@ std::string_view words(CutListPhrase phrase) {
   case known_to:
     return "   known to   ";
   case mm_law_propagation_to_mm:
-    return "+-{} mm (95 %, law of propagation), {} to {} mm (95 % of the draws), {} to {} mm at worst; see "
+    return "+-{} mm (95 %, law of propagation), {} to {} mm (95 % of the draws), at worst {} to {} mm; see "
            "the proof sheet";
   case adjuster_reaches_in_before_creep:
     return "the adjuster reaches in {}, before creep and cold";
