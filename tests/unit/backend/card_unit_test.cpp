@@ -42,7 +42,7 @@ TEST(CardUnit, OfSeveralShopsIsThatOfTheOneThatIsNamed) {
   const CardUnit nobody_said = unit_with(two);
   EXPECT_EQ(nobody_said.kind, CardUnit::Kind::millimetres);
   EXPECT_EQ(nobody_said.shop, "");
-  EXPECT_NE(nobody_said.remark.find("More than one shop"), std::string::npos);
+  EXPECT_NE(nobody_said.remark.find("Several shops"), std::string::npos);
   // The one that is named states no unit; the other's is not taken for it.
   EXPECT_EQ(unit_with(shop("loft", "  unit: inches\n") + shop("yard", ""), "yard").kind,
             CardUnit::Kind::millimetres);

@@ -91,7 +91,7 @@ TEST(DryFitCard, SaysWhatWouldHangAtBothEndsOfTheScrew) {
   EXPECT_THAT(html, HasSubstr("11280 mm"));
   // 15 mm at the longest and half of the 95 mm that it is shorter: 62.5 mm, rounded.
   EXPECT_THAT(html, HasSubstr("thread left in the body, each stud: 63 mm"));
-  EXPECT_THAT(html, HasSubstr("At both ends: nothing is stated that swings both ways"));
+  EXPECT_THAT(html, HasSubstr("At both ends: no toggle is given"));
   EXPECT_THAT(html, Not(HasSubstr("DRAFT")));
 }
 

@@ -14,6 +14,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cctype>
 #include <map>
 #include <set>
 #include <string>
@@ -99,6 +100,12 @@ SaidInFiles said_in_files(const Compilation& compilation) {
       plain += quoted ? ' ' : c;
     }
     add_words(plain, said.words);
+    // A name that begins a sentence has a capital.
+    const std::set<std::string, std::less<>> names = said.words;
+    for (std::string name : names) {
+      name.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(name.front())));
+      said.words.insert(std::move(name));
+    }
   }
   const auto add_properties = [&](std::span<const PropertyRow> rows) {
     for (const PropertyRow& row : rows) {
