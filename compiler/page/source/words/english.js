@@ -203,24 +203,6 @@ export const english = {
   vanishes: "Gone:",
   trial_said: (value, count) => `${value}: ${times(count, "stay changes", "stays change")}`,
 
-  turns: {
-    title: "Turn a screw: what it does to the tensions",
-    tighter: "tighter",
-    slacker: "slacker",
-    turned: (count, what) => {
-      if (count === 0) return "as it is";
-      const words = { turn: ["turn", "turns"], hole: ["hole", "holes"], mm: ["mm", "mm"] }[what];
-      return `${times(Math.abs(count), ...words)} ${count > 0 ? "tighter" : "slacker"}`;
-    },
-    slack: "slack by",
-    of_break: (percent) => `${percent} % of break`,
-    head_aft: (mast) => `${mast}: head aft`,
-    beyond: (title) => `${title}: more than its thread has left.`,
-    rests_on: "These tensions rest on what nobody has measured.",
-    write_down: "Write it down as turned",
-    does_not_stand: "Tensions are not known. Missing:",
-    lacks: (of, property) => `${of}: ${property.replaceAll("-", " ")}`,
-  },
   strip: (title) => `Strip: ${title}`,
   its_page: "Its page",
 
