@@ -135,7 +135,6 @@ export const tables = {
     added: (name) => `added ${name}`,
     removed: (name) => `took away ${name}`,
     mended: (count) => `mended ${count}`,
-    turned: (count) => `turned ${count === 1 ? "one screw" : `${count} screws`}`,
   },
   toast: {
     changed_in_folder: (names) => `${names} was changed in the folder`,
