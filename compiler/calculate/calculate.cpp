@@ -15,7 +15,7 @@ namespace sheerpole {
 
 namespace {
 
-/// Lengths, pieces and adjusters: what a trial of the uncertainty works out again and again.
+/// Lengths, pieces and adjusters.
 DerivedStay lengths_of(const Rig& rig, StayId id) {
   const Stay& stay = rig[id];
   PinToPin length = pin_to_pin(rig, stay);
@@ -41,17 +41,25 @@ DerivedStay lengths_of(const Rig& rig, StayId id) {
 /// The cut of the piece that takes what the others leave, less what is only marked off on it: a bury that
 /// is longer by a hand moves no bearing, and is no doubt about the stay.
 Length cut_of(const Rig& rig, StayId id) {
-  const DerivedStay stay = lengths_of(rig, id);
-  const std::vector<std::size_t> lines = lines_of(rig[id]);
-  for (std::size_t i = 0; i < stay.pieces.size(); ++i)
-    if (!rig[id].stack[lines[i]].line_length) {
-      Length sum;
-      for (const Term& term : stay.pieces[i].cut.terms)
+  // Trials come here by the thousand, so nothing else of the stay is worked out.
+  const Stay& stay = rig[id];
+  const LengthSum pins = pin_to_pin(rig, stay).sum;
+  const Hardware parts = hardware(rig, stay);
+  const std::vector<std::size_t> lines = lines_of(stay);
+  const bool has_rest = std::any_of(lines.begin(), lines.end(),
+                                    [&](std::size_t line) { return !stay.stack[line].line_length; });
+  if (!has_rest)
+    return body(pins, parts).known();
+  const std::vector<Piece> pieces = pieces_of(rig, id, pins, parts);
+  Length sum;
+  for (std::size_t i = 0; i < pieces.size(); ++i)
+    if (!stay.stack[lines[i]].line_length) {
+      for (const Term& term : pieces[i].cut.terms)
         if (!term.marked_off())
           sum += term.amount;
-      return sum;
+      break;
     }
-  return stay.body.known();
+  return sum;
 }
 
 /// Nothing is cut to a length of which two ways say something else altogether.
@@ -121,6 +129,7 @@ std::vector<DerivedPosition> positions_of(const Rig& rig) {
 
 Derived calculate(const Rig& rig, unsigned threads, DoubtFor reader) {
   Derived derived;
+  derived.stays.reserve(rig.stays.size());
   for (std::size_t i = 0; i < rig.stays.size(); ++i)
     derived.stays.push_back(lengths_of(rig, StayId{static_cast<std::uint32_t>(i)}));
   LooseParts loose(rig);

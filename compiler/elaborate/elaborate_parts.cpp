@@ -3,6 +3,8 @@
 
 #include "kinds/kind_row.hpp"
 
+#include <algorithm>
+
 namespace sheerpole {
 
 namespace {
@@ -182,8 +184,14 @@ void add_part(Elaboration& elaboration, const ResolvedDeclaration& declaration) 
 } // namespace
 
 void elaborate_parts(Elaboration& elaboration) {
-  for (const ResolvedDeclaration& declaration : elaboration.tree.declarations)
-    if (declaration.kind->category == Category::part && declaration.symbol != poison_symbol)
+  const auto is_part = [](const ResolvedDeclaration& declaration) {
+    return declaration.kind->category == Category::part && declaration.symbol != poison_symbol;
+  };
+  const auto& declarations = elaboration.tree.declarations;
+  elaboration.rig.parts.reserve(
+      static_cast<std::size_t>(std::count_if(declarations.begin(), declarations.end(), is_part)));
+  for (const ResolvedDeclaration& declaration : declarations)
+    if (is_part(declaration))
       add_part(elaboration, declaration);
 }
 

@@ -29,6 +29,7 @@ public:
 
   std::vector<StackItem> run() {
     silent_ = stack_.incomplete;
+    items_.reserve(stack_.items.size());
     for (const ResolvedItem& item : stack_.items) {
       const std::size_t before = items_.size();
       read_item(item);

@@ -158,6 +158,8 @@ void apply_waivers(const Rig& rig, DiagnosticSink& sink, std::vector<CheckResult
 std::vector<CheckResult> check(const Rig& rig, const Derived& derived, DiagnosticSink& sink,
                                Wanted wanted) {
   std::vector<CheckResult> results;
+  // Most checks come to one result a stay; memory that is not written to costs nothing.
+  results.reserve(all_checks().size() * (rig.stays.size() + 1));
   say_switched_off(rig.limits, sink);
   for (const CheckRow& row : all_checks()) {
     CheckReport report(row.slug, rig, sink, results, wanted);

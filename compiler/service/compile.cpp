@@ -35,6 +35,17 @@ std::shared_ptr<const SourceSet> named_from_rig_folder(const SourceSet& sources,
   return result;
 }
 
+/// Trees of a boat with hundreds of stays are a quarter of all memory. Those of a usual one go with the
+/// program, which costs nothing.
+constexpr std::size_t worth_letting_go = std::size_t{1} << 17U;
+
+std::size_t bytes_of(const SourceSet& sources) {
+  std::size_t sum = 0;
+  for (std::uint32_t i = 0; i < sources.size(); ++i)
+    sum += sources[SourceId{i}].bytes().size();
+  return sum;
+}
+
 /// False when the rig can not be restated, which has been reported.
 bool restate(Rig& rig, const std::string& shop, DiagnosticSink& sink) {
   const ShopFault fault = restate_for_shop(rig, shop);
@@ -71,6 +82,10 @@ void run(Compilation& compilation, const std::string& path, FileReader& reader,
   Rig rig = elaborate(*compilation.names, *compilation.sources, sink);
   if (sink.has_errors())
     return;
+  if (options.rig_alone && bytes_of(*compilation.sources) > worth_letting_go) {
+    compilation.names.reset();
+    compilation.trees.clear();
+  }
   if (!options.shop.empty() && !restate(rig, options.shop, sink))
     return;
   if (options.rig_only) {

@@ -47,7 +47,8 @@ struct CompileOptions {
   unsigned threads = 0;                 ///< for what is worked out in parts; 0: as many as processors
   bool rig_only = false;                ///< nothing is calculated and checked
   Wanted wanted = Wanted::words;        ///< counts: what checks read, too little for a paper
-  KeptTrees* kept = nullptr;            ///< of texts that were read before; may be null
+  bool rig_alone = false;    ///< nobody asks for the trees and the names behind it: large ones are let go
+  KeptTrees* kept = nullptr; ///< of texts that were read before; may be null
 };
 
 /// Takes a rig file through all phases. A phase is not begun when one before it has reported an error, so

@@ -1,8 +1,8 @@
 #include "units/format_length.hpp"
 
 #include "base/internal_error.hpp"
-#include "units/append_fixed.hpp"
 #include "units/shortest_digits.hpp"
+#include "units/write_fixed.hpp"
 
 #include <fmt/format.h>
 
@@ -59,47 +59,69 @@ std::string write(const DecimalDigits& decimal, int decimals) {
   return text;
 }
 
-/// A number as it is written, at the end of its buffer.
-struct WrittenNumber {
-  std::array<char, 16> buffer;
-  std::size_t begin = 16;
+/// "000", "001" … "999".
+constexpr std::array<char, 3000> three_digits = [] {
+  std::array<char, 3000> digits{};
+  for (std::size_t number = 0; number < 1000; ++number) {
+    digits[3 * number] = static_cast<char>('0' + number / 100);
+    digits[3 * number + 1] = static_cast<char>('0' + number / 10 % 10);
+    digits[3 * number + 2] = static_cast<char>('0' + number % 10);
+  }
+  return digits;
+}();
 
-  void put(char sign) { buffer[--begin] = sign; }
-  std::string_view text() const { return {buffer.data() + begin, buffer.size() - begin}; }
-};
+/// The last `count` of the three digits of a number below 1000.
+char* write_last(char* at, std::uint32_t number, std::size_t count) {
+  const char* const digits = three_digits.data() + 3 * static_cast<std::size_t>(number);
+  return std::copy(digits + 3 - count, digits + 3, at);
+}
+
+/// Below 10^9.
+char* write_whole(char* at, std::uint32_t number) {
+  const auto own_digits = [](std::uint32_t below_thousand) {
+    return std::size_t{1} + (below_thousand >= 10 ? 1U : 0U) + (below_thousand >= 100 ? 1U : 0U);
+  };
+  if (number < 1000)
+    return write_last(at, number, own_digits(number));
+  if (number < 1'000'000)
+    return write_last(write_last(at, number / 1000, own_digits(number / 1000)), number % 1000, 3);
+  at = write_last(at, number / 1'000'000, own_digits(number / 1'000'000));
+  return write_last(write_last(at, number / 1000 % 1000, 3), number % 1000, 3);
+}
 
 /// The same as by the shortest decimal, and much faster, for nearly all numbers of a paper: those of a
-/// usual size that do not lie close to the middle between two roundings. False for any other.
-bool write_by_integers(double value, int decimals, WrittenNumber& written) {
+/// usual size that do not lie close to the middle between two roundings. Null for any other; else where it
+/// ends.
+char* write_by_integers(char* at, double value, int decimals) {
   constexpr std::array scales{1.0, 10.0, 100.0, 1000.0};
-  if (static_cast<std::size_t>(decimals) >= scales.size())
-    return false;
-  const double parts = std::abs(value) * scales[static_cast<std::size_t>(decimals)];
+  constexpr std::array<std::uint32_t, 4> parts_of_one{1, 10, 100, 1000};
+  const auto places = static_cast<std::size_t>(decimals);
+  if (places >= scales.size())
+    return nullptr;
+  const double parts = std::abs(value) * scales[places];
   // Below this a product is off by less than a ten-millionth.
-  if (!(parts < 1e9))
-    return false;
+  if (!(parts < 1e9 - 1.0))
+    return nullptr;
   const auto whole = static_cast<std::uint32_t>(parts);
   const double rest = parts - whole;
   if (std::abs(rest - 0.5) < 1e-6)
-    return false;
-  std::uint32_t count = whole + (rest > 0.5 ? 1U : 0U);
-  const bool negative = value < 0.0 && count != 0;
-  const auto next_digit = [&] {
-    written.put(static_cast<char>('0' + count % 10));
-    count /= 10;
-  };
-  if (decimals > 0) {
-    for (int place = 0; place < decimals; ++place)
-      next_digit();
-    written.put('.');
+    return nullptr;
+  const std::uint32_t count = whole + (rest > 0.5 ? 1U : 0U);
+  if (value < 0.0 && count != 0)
+    *at++ = '-';
+  if (places == 0)
+    return write_whole(at, count);
+  if (places == 3) { // as nearly all are, and then the divisions are by a number that is known
+    at = write_whole(at, count / 1000);
+    *at++ = '.';
+    return write_last(at, count % 1000, 3);
   }
-  do
-    next_digit();
-  while (count != 0);
-  if (negative)
-    written.put('-');
-  return true;
+  at = write_whole(at, count / parts_of_one[places]);
+  *at++ = '.';
+  return write_last(at, count % parts_of_one[places], places);
 }
+
+using Written = std::array<char, most_fixed_signs>;
 
 /// Whole inches and the fraction in lowest terms: `7 3/8`, `3/8`, `0`.
 std::string mixed_inches(std::int64_t whole, std::int64_t numerator, std::int64_t denominator) {
@@ -129,25 +151,24 @@ constexpr double inches_per_foot = 12.0;
 std::string format_fixed(double value, int decimals) {
   if (decimals < 0)
     internal_error("a negative number of decimals");
-  if (WrittenNumber written; write_by_integers(value, decimals, written))
-    return std::string(written.text());
+  Written written;
+  if (const char* const end = write_by_integers(written.data(), value, decimals))
+    return std::string(written.data(), static_cast<std::size_t>(end - written.data()));
   DecimalDigits decimal = shortest_decimal(value);
   round_to(decimal, decimals);
   return write(decimal, decimals);
 }
 
-void append_fixed(std::string& text, double value, int decimals) {
-  if (WrittenNumber written; decimals >= 0 && write_by_integers(value, decimals, written))
-    text += written.text();
-  else
-    text += format_fixed(value, decimals);
+char* write_fixed(char* at, double value, int decimals) {
+  return decimals < 0 ? nullptr : write_by_integers(at, value, decimals);
 }
 
 std::string format_millimetres(Length length, int decimals) {
   if (decimals < 0)
     internal_error("a negative number of decimals");
-  if (WrittenNumber written; write_by_integers(length.metres() * 1000.0, decimals, written))
-    return std::string(written.text());
+  Written written;
+  if (const char* const end = write_by_integers(written.data(), length.metres() * 1000.0, decimals))
+    return std::string(written.data(), static_cast<std::size_t>(end - written.data()));
   DecimalDigits decimal = shortest_decimal(length.metres());
   decimal.point += 3; // by moving the point, since multiplying by 1000 could push a half off its place
   // A sum of lengths carries a few last bits of noise. What is less than a millionth of a micrometre

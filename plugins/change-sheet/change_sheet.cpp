@@ -275,7 +275,7 @@ OutputBundle ChangeSheet::generate(const BackendRequest& request) const {
   bundle.files.push_back({"change-sheet.json", change_json(request)});
   bundle.files.push_back(
       {"change-sheet.svg", write_svg(change_drawing(request.checked, document, change))});
-  add_document("change-sheet", document, request.paper, bundle);
+  add_document("change-sheet", document, request, bundle);
   return bundle;
 }
 

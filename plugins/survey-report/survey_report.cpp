@@ -252,7 +252,7 @@ BackendDescription SurveyReport::describe() const {
 
 OutputBundle SurveyReport::generate(const BackendRequest& request) const {
   OutputBundle bundle;
-  add_document("survey-report", report_document(request), request.paper, bundle);
+  add_document("survey-report", report_document(request), request, bundle);
   return bundle;
 }
 

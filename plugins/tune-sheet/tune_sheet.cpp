@@ -161,7 +161,7 @@ BackendDescription TuneSheet::describe() const {
 OutputBundle TuneSheet::generate(const BackendRequest& request) const {
   const TuneReport report = tune_report(request.checked.rig(), request.checked.derived());
   OutputBundle bundle;
-  add_document("tune-sheet", document_of(request.checked, report), request.paper, bundle);
+  add_document("tune-sheet", document_of(request.checked, report), request, bundle);
   bundle.files.push_back(
       {"tune-sheet.csv",
        render_csv(report.tuned.stands() ? turn_list(request.checked, report)

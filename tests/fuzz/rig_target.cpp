@@ -3,7 +3,6 @@
 #include "driver/terminal.hpp"
 #include "fuzz/targets.hpp"
 #include "service/compile.hpp"
-#include "syntax/tidy.hpp"
 
 #include <pugixml.hpp>
 
@@ -12,17 +11,6 @@ namespace sheerpole::fuzz {
 namespace {
 
 constexpr const char* name = "boat.rig";
-
-/// What is tidy stays as it is.
-void look_at_layout(const SourceText& source) {
-  DiagnosticSink sink;
-  const auto once = tidy(source, sink);
-  if (!once)
-    return;
-  const SourceText tidied(SourceId{0}, name, *once);
-  const auto twice = tidy(tidied, sink);
-  promise(twice && *twice == *once, "a tidy text is tidied again");
-}
 
 /// All phases, the findings in every form, and the layout.
 Compilation read_text(const std::string& text) {

@@ -1,7 +1,7 @@
 #!/bin/sh
 # Tries what is read from strangers, guided by what each input reaches (clang, libFuzzer, sanitizers), by hand:
 #   sh tests/fuzz/run.sh [--seconds N] [TARGET...]
-# Targets are text, rig, service, editor, table, reply and seal; all of them when none is named, N seconds (60) each. Inputs that reach something
+# Targets are parse, text, rig, service, editor, table, reply and seal; all of them when none is named, N seconds (60) each. Inputs that reach something
 # new are kept in build/fuzz/corpus, so that the next run goes on from there; what breaks a promise lies in
 # build/fuzz/found. The last line is "N passed, N failed".
 set -eu
@@ -13,18 +13,18 @@ targets=
 while [ $# -gt 0 ]; do
   case $1 in
     --seconds) seconds=${2:?}; shift ;;
-    text | rig | service | editor | table | reply | seal) targets="$targets $1" ;;
+    parse | text | rig | service | editor | table | reply | seal) targets="$targets $1" ;;
     *) sed -n 's/^# \{0,1\}//; 2,6p' "$0"; exit 2 ;;
   esac
   shift
 done
-targets=${targets:-text rig service editor table reply seal}
+targets=${targets:-parse text rig service editor table reply seal}
 
 # Clang brings libFuzzer and its sanitizers in libclang-rt-16-dev; clang 14, Debian's first choice, does not read what
 # is C++20 in the library of g++ 12. The tests are configured with the targets, so
 # their libraries are needed as well.
 # shellcheck disable=SC2086 # a list of names
-install_missing $build_packages clang-16 libclang-rt-16-dev libgtest-dev libgmock-dev librapidcheck-dev python3
+install_missing $build_packages clang-16 lld-16 libclang-rt-16-dev libgtest-dev libgmock-dev librapidcheck-dev python3
 
 cd "$project"
 mkdir -p build
@@ -40,12 +40,14 @@ passed=0
 failed=0
 for target in $targets; do
   mkdir -p "build/fuzz/corpus/$target" build/fuzz/found
+  longest=32768
   seeds="tests/fuzz/corpus/$target"
   case $target in
-    text | rig | service) seeds="tests/fuzz/corpus/rig tests/golden/inputs" ;;
+    parse | text | rig | service) seeds="tests/fuzz/corpus/rig tests/golden/inputs" ;;
+    reply | seal | table) longest=2048 ;; # what these read is short, and short inputs are tried more often
   esac
   # shellcheck disable=SC2086 # a list of folders
-  if "build/fuzz/bin/fuzz-$target" -seed=1 -max_len=32768 -timeout=60 -rss_limit_mb=2048 -max_total_time="$seconds" \
+  if "build/fuzz/bin/fuzz-$target" -seed=1 -max_len=$longest -timeout=60 -rss_limit_mb=2048 -max_total_time="$seconds" \
     -print_final_stats=1 -artifact_prefix="build/fuzz/found/$target-" "build/fuzz/corpus/$target" $seeds \
     >"build/fuzz/$target.log" 2>&1; then
     passed=$((passed + 1))

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "fuzz/mutate.hpp"
+#include "source/source_text.hpp"
 
 #include <cstddef>
 #include <cstdint>
@@ -14,6 +15,7 @@ namespace sheerpole::fuzz {
 /// As `LLVMFuzzerTestOneInput` wants it; returns 0.
 using Try = int (*)(const std::uint8_t* data, std::size_t size);
 
+int try_parse(const std::uint8_t* data, std::size_t size);   ///< rig text: its tree and its layout, no more
 int try_text(const std::uint8_t* data, std::size_t size);    ///< rig text: all phases, findings, tidy
 int try_rig(const std::uint8_t* data, std::size_t size);     ///< the same with every paper, so far slower
 int try_table(const std::uint8_t* data, std::size_t size);   ///< a table of lengths: it makes no error
@@ -25,6 +27,9 @@ int try_editor(const std::uint8_t* data, std::size_t size);  ///< what an editor
 /// What rig texts are made of: the words of the language, the examples of the findings, declarations by the
 /// tables of kinds.
 Material rig_material();
+
+/// The layout of a text that can be read: what is tidy stays as it is.
+void look_at_layout(const SourceText& source);
 
 struct Target {
   std::string_view name;

@@ -7,8 +7,6 @@
 #include "service/compile.hpp"
 
 #include <algorithm>
-#include <cstdio>
-#include <cstdlib>
 #include <iterator>
 
 namespace sheerpole::fuzz {
@@ -60,13 +58,6 @@ std::string any_row(Dice& dice) {
 
 } // namespace
 
-void promise(bool holds, std::string_view words) {
-  if (holds)
-    return;
-  std::fprintf(stderr, "broken promise: %.*s\n", static_cast<int>(words.size()), words.data());
-  std::abort();
-}
-
 int try_table(const std::uint8_t* data, std::size_t size) {
   const auto rig = lengths_rig(text_of(data, size), "lengths.csv", "Demo", FirstLine::rope);
   if (!rig.ok()) {
@@ -117,6 +108,7 @@ int try_seal(const std::uint8_t* data, std::size_t size) {
 
 const std::vector<Target>& targets() {
   static const std::vector<Target> all{
+      {"parse", try_parse, ".rig", {"tests/fuzz/corpus/rig", "tests/golden/inputs"}, rig_material()},
       {"text", try_text, ".rig", {"tests/fuzz/corpus/rig", "tests/golden/inputs"}, rig_material()},
       {"rig", try_rig, ".rig", {"tests/fuzz/corpus/rig", "tests/golden/inputs"}, rig_material()},
       {"service", try_service, ".rig", {"tests/fuzz/corpus/rig", "tests/golden/inputs"}, rig_material()},

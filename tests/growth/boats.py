@@ -57,6 +57,37 @@ def reading(stay_name, number):
     return f'reading of {stay_name} {{\n  method: tape\n  runs: {9000 + number % 7} mm\n  by: "me"\n}}\n'
 
 
+def own_fittings(i, mast=""):
+    """A stay between a tang and a plate that no other one has: places that lie beside each other, in numbered rows."""
+    at = i * 0.0005
+    return (f'tang t-{i} {{ lower: eye (hole: 12 mm, width: 18 mm) }}\nchainplate c-{i} {{ upper: eye (hole: 10.3 mm, thickness: 8 mm) }}\n'
+            f'points{mast} {{\n  aloft-{i} "Tang band, {i}": (-0.05 m, 0.07 m, {9 + at:.4f} m) drawn\n}}\n'
+            f'points {{\n  plate-{i} "Plate {i}": ({-0.6 - at:.4f} m, 1.4 m, 1.1 m) drawn\n}}\n'
+            f'stay s{i} {{\n  path: aloft-{i} > plate-{i}\n  line: wire-6\n  stack {{\n    t-{i}\n    eye\n    line\n'
+            f'    screw (open: 50 %)\n    c-{i}\n  }}\n}}\n')
+
+
+MAST = "spar mast { sort: mast\n  heel: (0 m, 0 m, 1 m) drawn\n  length: 14 m drawn\n  step: deck\n}\n"
+
+
+def layer(inside):
+    return f"layer made {{\n  date: 2026-05-02\n{inside}}}\n"
+
+
+def tuned(count):
+    """A mast that stands by so many pairs of shrouds of known stiffness."""
+    mast = MAST.replace("step: deck", 'step: deck\n  hold: pinned\n  axial-stiffness: 150_000 kN\n  bending-stiffness: 620 kNm2\n'
+                        "  bending-stiffness-across: 380 kNm2")
+    def pair(i):
+        z, x = 4 + i * 9 / count, -3 + i * 6 / count
+        return (f"points on mast {{\n  m-{i}: (0 m, 0.07 m, {z:.4f} m) mirrored drawn\n}}\n"
+                f"points {{\n  d-{i}: ({x:.4f} m, 1.4 m, 1.1 m) mirrored drawn\n}}\n"
+                f"stay s{i} {{\n  sides: port, starboard\n  path: m-{i} > d-{i}\n  line: wire-6\n  taken-up: {3 + i % 3} mm\n"
+                f"  stack {{\n    eye\n    line\n    screw (open: 50 %)\n  }}\n}}\n")
+    wire = PARTS.replace('size: "6 mm"', 'size: "6 mm"\n  stiffness: 2_330 kN', 1)
+    return {"boat.rig": HEAD + wire + mast + many(count, pair)}
+
+
 def rule(number, more=""):
     return f'rule r{number} {{\n  quantity: body\n{more}  at-most: 20 m\n  severity: warning\n  message: "long"\n}}\n'
 
@@ -87,6 +118,9 @@ DIMENSIONS = {
     "items of a stack": (lambda n: boat(stay("fore", f"{9 + n // 50} m", "    short-link\n" * n)), CHECK),
     "counted items": (lambda n: boat(many(n // 100, lambda i: stay(f"s{i}", items="    100 x short-link\n"))), CHECK),
     "counted items, many each": (lambda n: boat(many(8, lambda i: stay(f"s{i}", f"{9 + n // 50} m", f"    {n} x short-link\n"))), CHECK),
+    "tangs, plates and points": (lambda n: boat(MAST + many(n, lambda i: own_fittings(i, " on mast"))), CHECK),
+    "parts that a layer states anew": (lambda n: boat(stay("fore") + many(n, lambda i: f"link l{i} {{ length: {i % 90 + 1} mm }}\n") + layer(many(n, lambda i: f"  link l{i} {{ length: {i % 90 + 2} mm measured }}\n"))), CHECK),
+    "stays of a mast that is tuned": (lambda n: tuned(n // 50), "show tune boat.rig"),
     "lines": (lambda n: boat(many(n, lambda i: f'wire w{i} {{\n  construction: "1x19"\n  size: "6 mm"\n}}\n') + stay("fore")), CHECK),
     "splices": (lambda n: boat(many(n, lambda i: f"splice e{i} {{\n  bury: 72 d\n}}\n") + stay("fore")), CHECK),
     "lets": (lambda n: boat(many(n, lambda i: f"let a{i} = {i % 90 + 1} mm\n") + stay("fore")), CHECK),

@@ -9,6 +9,7 @@
 #include <array>
 #include <cmath>
 #include <cstddef>
+#include <cstdint>
 #include <numeric>
 #include <utility>
 
@@ -68,18 +69,29 @@ void collect(const ShapeGroup& group, std::vector<LabelBox>& found) {
   }
 }
 
+/// width_of() each ASCII character; nothing of a byte that is a part of another one.
+constexpr std::array<std::uint8_t, 256> widths_of_bytes = [] {
+  std::array<std::uint8_t, 256> widths{};
+  for (std::size_t sign = 0; sign < 0x80; ++sign)
+    widths[sign] =
+        static_cast<std::uint8_t>(sign >= 0x20 && sign <= 0x7e ? plain_widths[sign - 0x20] : widest_sign);
+  return widths;
+}();
+
 /// Hundredths of an em, not bold.
 int plain_width(std::string_view text) {
   int sum = 0;
-  while (!text.empty()) {
-    if (const auto sign = static_cast<unsigned char>(text.front()); sign < 0x80) {
-      sum += width_of(sign);
-      text.remove_prefix(1);
+  std::size_t at = 0;
+  while (at < text.size()) {
+    // Every text of every paper comes here, and nearly all of it is ASCII.
+    if (const std::uint8_t width = widths_of_bytes[static_cast<unsigned char>(text[at])]; width != 0) {
+      sum += width;
+      ++at;
       continue;
     }
-    const CodePoint next = first_code_point(text);
+    const CodePoint next = first_code_point(text.substr(at));
     sum += width_of(next.value);
-    text.remove_prefix(next.bytes);
+    at += next.bytes;
   }
   return sum;
 }
@@ -171,8 +183,11 @@ std::vector<LabelBox> label_boxes(const Drawing& drawing) {
 
 std::vector<std::string> wrap_label(std::string_view text, double size, double width, bool bold) {
   const LineRoom room{size, width, bold};
-  // Most texts go on one line as they are, and need not be taken apart.
-  if (single_blanks_only(text) && room.holds(plain_width(text)))
+  // Most texts go on one line as they are, and need not be taken apart. Of a long one a few bytes tell that
+  // it does not.
+  constexpr std::size_t least_sign = 20; // hundredths of an em, of the narrowest in four bytes at the most
+  const bool too_long = !room.holds(static_cast<int>(text.size() / 4 * least_sign));
+  if (!too_long && room.holds(plain_width(text)) && single_blanks_only(text))
     return {std::string(text)};
   std::vector<std::string> lines;
   std::string line;

@@ -1,5 +1,7 @@
 #include "backend/drawing/qr_code.hpp"
 
+#include "backend/drawing/qr_mask.hpp"
+
 #include <qrcodegen/qrcodegen.hpp>
 
 #include <algorithm>
@@ -24,13 +26,10 @@ std::vector<QrSegment> segments(std::string_view text) {
   return all;
 }
 
-ModulesShape modules_of(const QrCode& code) {
-  ModulesShape modules;
-  modules.across = code.getSize();
-  for (int row = 0; row < modules.across; ++row)
-    for (int column = 0; column < modules.across; ++column)
-      modules.black.push_back(code.getModule(column, row));
-  return modules;
+QrLevel level_of(QrCode::Ecc level) {
+  return level == QrCode::Ecc::QUARTILE ? QrLevel::quartile
+         : level == QrCode::Ecc::MEDIUM ? QrLevel::medium
+                                        : QrLevel::low;
 }
 
 } // namespace
@@ -38,15 +37,17 @@ ModulesShape modules_of(const QrCode& code) {
 std::optional<ModulesShape> qr_code(std::string_view text, PaperPoint at, double side, double least) {
   const std::vector<QrSegment> parts = segments(text);
   for (const QrCode::Ecc level : {QrCode::Ecc::QUARTILE, QrCode::Ecc::MEDIUM, QrCode::Ecc::LOW}) {
-    const auto with_mask = [&](int mask) {
-      return QrCode::encodeSegments(parts, level, QrCode::MIN_VERSION, QrCode::MAX_VERSION, mask, false);
-    };
     try {
-      // How large it becomes does not depend on its mask, and the best of the eight takes most of the work.
-      const double module = side / (with_mask(0).getSize() + 2 * quiet_modules);
+      // Under one mask, since the library takes ten times as long to find the best of them.
+      const QrCode code =
+          QrCode::encodeSegments(parts, level, QrCode::MIN_VERSION, QrCode::MAX_VERSION, 0, false);
+      const double module = side / (code.getSize() + 2 * quiet_modules);
       if (module < least)
         continue;
-      ModulesShape modules = modules_of(with_mask(-1));
+      ModulesShape modules;
+      modules.across = code.getSize();
+      modules.black = best_masked(modules.across, level_of(level),
+                                  [&](int row, int column) { return code.getModule(column, row); });
       modules.corner = {at.x + quiet_modules * module, at.y + quiet_modules * module};
       modules.module = module;
       return modules;

@@ -1,13 +1,14 @@
 #include "backend/drawing/svg_writer.hpp"
 
 #include "backend/drawing/label_text.hpp"
+#include "backend/drawing/markup_buffer.hpp"
 #include "backend/drawing/text_runs.hpp"
 #include "base/byte_text.hpp"
 #include "base/code_point.hpp"
-#include "units/append_fixed.hpp"
 #include "units/format_length.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <set>
 #include <utility>
@@ -21,15 +22,6 @@ constexpr int scale_figures = 5; // of a hundred modules these make a hundredth 
 
 std::string number(double value) {
   return format_fixed(value, figures);
-}
-
-/// "#808080" of a level from 0 to 1.
-std::string grey(double value) {
-  constexpr std::string_view digits = "0123456789abcdef";
-  const auto level = static_cast<unsigned>(std::lround(value * 255.0));
-  const char high = digits[(level >> 4U) & 0x0fU];
-  const char low = digits[level & 0x0fU];
-  return {'#', high, low, high, low, high, low};
 }
 
 bool is_plain_ascii(char c) {
@@ -54,11 +46,11 @@ std::string xml_text(std::string_view text) {
 }
 
 /// A character inside an attribute or a text as XML has it.
-void add_escaped(std::string& out, std::string_view text, bool attribute) {
+void add_escaped(MarkupBuffer& out, std::string_view text, bool attribute) {
   std::size_t written = 0; // what needs no escape is written in one go
   const auto put = [&](std::size_t at, std::string_view instead) {
-    out.append(text, written, at - written);
-    out += instead;
+    out.put(text.substr(written, at - written));
+    out.put(instead);
     written = at + 1;
   };
   for (std::size_t at = 0; at < text.size(); ++at)
@@ -87,11 +79,11 @@ void add_escaped(std::string& out, std::string_view text, bool attribute) {
     default:
       break;
     }
-  out.append(text, written);
+  out.put(text.substr(written));
 }
 
 /// The text of an element.
-void add_xml_text(std::string& out, std::string_view text) {
+void add_xml_text(MarkupBuffer& out, std::string_view text) {
   // Most texts of a drawing are plain, and need not be looked at by code point.
   if (std::all_of(text.begin(), text.end(), is_plain_ascii))
     add_escaped(out, text, false);
@@ -107,7 +99,7 @@ public:
   /// For a PDF beside these others.
   explicit SvgWriter(const std::set<std::string>& papers) : with_links_(true), papers_(&papers) {}
 
-  std::string out;
+  MarkupBuffer out;
 
   void operator()(const LineShape& line) {
     begin("line", line.id);
@@ -144,13 +136,13 @@ public:
   /// Runs of black squares, a unit each, moved and scaled to their place: whole numbers are short.
   void operator()(const ModulesShape& modules) {
     begin("path", {});
-    out += " transform=\"translate(";
-    append_fixed(out, modules.corner.x, figures);
-    out += ' ';
-    append_fixed(out, modules.corner.y, figures);
-    out += ") scale(";
-    append_fixed(out, modules.module, scale_figures);
-    out += ")\" d=\"";
+    out.put(" transform=\"translate(");
+    out.put_fixed(modules.corner.x, figures);
+    out.put(' ');
+    out.put_fixed(modules.corner.y, figures);
+    out.put(") scale(");
+    out.put_fixed(modules.module, scale_figures);
+    out.put(")\" d=\"");
     for (int row = 0; row < modules.across; ++row)
       for (int from = 0; from < modules.across; ++from) {
         int to = from;
@@ -158,18 +150,10 @@ public:
           ++to;
         if (to == from)
           continue;
-        out += 'M';
-        add_module_count(from);
-        out += ' ';
-        add_module_count(row);
-        out += 'h';
-        add_module_count(to - from);
-        out += "v1h-";
-        add_module_count(to - from);
-        out += 'z';
+        put_run(row, from, to - from);
         from = to;
       }
-    out += "\" fill=\"#000000\"";
+    out.put("\" fill=\"#000000\"");
     end_empty();
   }
 
@@ -181,9 +165,10 @@ public:
     set(" y=\"", picture.box.top);
     set(" width=\"", picture.box.width());
     set(" height=\"", picture.box.height());
-    out += picture.jpeg ? " href=\"data:image/jpeg;base64," : " href=\"data:image/png;base64,";
-    out += to_base64(*picture.bytes);
-    out += '"';
+    out.put(std::string_view(picture.jpeg ? " href=\"data:image/jpeg;base64,"
+                                          : " href=\"data:image/png;base64,"));
+    out.put(std::string_view(to_base64(*picture.bytes)));
+    out.put('"');
     end_empty();
   }
 
@@ -193,23 +178,25 @@ public:
     set(" y=\"", text.at.y);
     set(" font-size=\"", text.size);
     if (text.fixed_pitch)
-      set_plain(" font-family=\"", "'Liberation Mono', monospace");
+      out.put(" font-family=\"'Liberation Mono', monospace\"");
     if (text.grey > 0.0)
-      set_plain(" fill=\"", grey(text.grey));
+      set_grey(" fill=\"", text.grey);
     if (text.bold)
-      set_plain(" font-weight=\"", "bold");
-    if (text.anchor != TextAnchor::start)
-      set_plain(" text-anchor=\"", text.anchor == TextAnchor::middle ? "middle" : "end");
+      out.put(" font-weight=\"bold\"");
+    if (text.anchor == TextAnchor::middle)
+      out.put(" text-anchor=\"middle\"");
+    else if (text.anchor == TextAnchor::end)
+      out.put(" text-anchor=\"end\"");
     if (!text.text.empty()) {
       set(" textLength=\"", set_width(text));
-      set_plain(" lengthAdjust=\"", "spacingAndGlyphs");
+      out.put(" lengthAdjust=\"spacingAndGlyphs\"");
     }
-    out += '>';
+    out.put('>');
     if (text.fixed_pitch || text.text.find('/') == std::string::npos)
       add_xml_text(out, text.text);
     else
       runs(text);
-    out += "</text>\n";
+    out.put("</text>\n");
   }
 
   void operator()(const ShapeGroup& group) {
@@ -222,7 +209,7 @@ public:
         std::visit(*this, child.content);
       return;
     }
-    const char* name = link.empty() ? "g" : "a";
+    const std::string_view name = link.empty() ? "g" : "a";
     begin(name, group.id);
     if (!link.empty())
       set(" href=\"", link);
@@ -249,14 +236,11 @@ public:
   /// The element that holds the drawing, open.
   void open_svg(const Drawing& drawing) {
     begin("svg", "");
-    set_plain(" xmlns=\"", "http://www.w3.org/2000/svg");
-    set_plain(" version=\"", "1.1");
-    set_plain(" width=\"", number(drawing.width) + "mm");
-    set_plain(" height=\"", number(drawing.height) + "mm");
-    set_plain(" viewBox=\"", "0 0 " + number(drawing.width) + " " + number(drawing.height));
-    // The metrics by which texts are measured are those of this face.
-    set_plain(" font-family=\"", "'Liberation Sans', sans-serif");
-    set_plain(" stroke-linejoin=\"", "round");
+    // The metrics by which texts are measured are those of the face.
+    out.put(" xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"" + number(drawing.width) +
+            "mm\" height=\"" + number(drawing.height) + "mm\" viewBox=\"0 0 " + number(drawing.width) +
+            " " + number(drawing.height) +
+            "\" font-family=\"'Liberation Sans', sans-serif\" stroke-linejoin=\"round\"");
     open();
     words(drawing.title, drawing.description);
   }
@@ -285,13 +269,13 @@ private:
         add_xml_text(out, run.text);
         continue;
       }
-      out += "<tspan";
+      out.put("<tspan");
       set(" dy=\"", place - moved);
       if (small)
         set(" font-size=\"", text.size * small_figures);
-      out += '>';
+      out.put('>');
       add_xml_text(out, run.text);
-      out += "</tspan>";
+      out.put("</tspan>");
       moved = place;
     }
   }
@@ -301,95 +285,127 @@ private:
   const std::set<std::string>* papers_ = nullptr; ///< null: no PDF
   std::size_t depth_ = 0;
 
-  void begin(const char* name, const std::string& id) {
-    out.append(2 * depth_, ' ');
-    out += '<';
-    out += name;
+  void begin(std::string_view name, std::string_view id) {
+    out.indent(2 * depth_);
+    out.put('<');
+    out.put(name);
     if (!id.empty()) {
-      out += " id=\"";
+      out.put(" id=\"");
       add_escaped(out, prefix_, true);
       add_escaped(out, id, true);
-      out += '"';
+      out.put('"');
     }
   }
   void open() {
-    out += ">\n";
+    out.put(">\n");
     ++depth_;
   }
-  void end_empty() { out += " />\n"; }
-  void close(const char* name) {
+  void end_empty() { out.put(" />\n"); }
+  void close(std::string_view name) {
     --depth_;
-    out.append(2 * depth_, ' ');
-    out += "</";
-    out += name;
-    out += ">\n";
+    out.indent(2 * depth_);
+    out.put("</");
+    out.put(name);
+    out.put(">\n");
   }
-  void element_with_text(const char* name, const std::string& text) {
+  void element_with_text(std::string_view name, const std::string& text) {
     begin(name, "");
-    out += '>';
+    out.put('>');
     add_xml_text(out, text);
-    out += "</";
-    out += name;
-    out += ">\n";
+    out.put("</");
+    out.put(name);
+    out.put(">\n");
   }
 
   /// An attribute whose value may be any text; its name with the blank before it and with `="`.
-  void set(std::string_view name, std::string_view value) {
-    out += name;
+  template <std::size_t Size>
+  void set(const char (&name)[Size], const std::string& value) {
+    out.put(name);
     add_escaped(out, value, true);
-    out += '"';
+    out.put('"');
   }
-  /// One whose value has nothing to escape.
-  void set_plain(std::string_view name, std::string_view value) {
-    out += name;
-    out += value;
-    out += '"';
+  template <std::size_t Size>
+  void set(const char (&name)[Size], double value) {
+    out.put(name);
+    out.put_fixed(value, figures);
+    out.put('"');
   }
-  /// 0 to 999, as no code has more: there are thousands of them on a sheet.
-  void add_module_count(int count) {
-    if (count >= 100)
-      out += static_cast<char>('0' + count / 100);
-    if (count >= 10)
-      out += static_cast<char>('0' + count / 10 % 10);
-    out += static_cast<char>('0' + count % 10);
+  /// "#808080" of a level from 0 to 1.
+  template <std::size_t Size>
+  void set_grey(const char (&name)[Size], double value) {
+    constexpr std::string_view digits = "0123456789abcdef";
+    const auto level = static_cast<unsigned>(std::lround(value * 255.0));
+    const char high = digits[(level >> 4U) & 0x0fU];
+    const char low = digits[level & 0x0fU];
+    const char signs[] = {'#', high, low, high, low, high, low, '"', '\0'};
+    out.put(name);
+    out.put(signs);
   }
-  void set(std::string_view name, double value) {
-    out += name;
-    append_fixed(out, value, figures);
-    out += '"';
+
+  /// Black squares side by side. No count has more than three digits, and there are thousands on a sheet.
+  void put_run(int row, int from, int length) {
+    std::array<char, 24> run;
+    char* at = run.data();
+    const auto put = [&](std::string_view signs) { at = std::copy(signs.begin(), signs.end(), at); };
+    const auto count = [&](int number) {
+      if (number >= 100)
+        *at++ = static_cast<char>('0' + number / 100);
+      if (number >= 10)
+        *at++ = static_cast<char>('0' + number / 10 % 10);
+      *at++ = static_cast<char>('0' + number % 10);
+    };
+    put("M");
+    count(from);
+    put(" ");
+    count(row);
+    put("h");
+    count(length);
+    put("v1h-");
+    count(length);
+    put("z");
+    out.put(std::string_view(run.data(), static_cast<std::size_t>(at - run.data())));
+  }
+
+  void put_points(const std::vector<PaperPoint>& points) {
+    bool first = true;
+    for (const PaperPoint& point : points) {
+      if (!first)
+        out.put(' ');
+      first = false;
+      out.put_fixed(point.x, figures);
+      out.put(',');
+      out.put_fixed(point.y, figures);
+    }
   }
 
   template <class Shape>
-  void outline(const char* name, const Shape& shape) {
+  void outline(std::string_view name, const Shape& shape) {
     begin(name, shape.id);
-    std::string list;
-    for (const PaperPoint& point : shape.points) {
-      if (!list.empty())
-        list += ' ';
-      append_fixed(list, point.x, figures);
-      list += ',';
-      append_fixed(list, point.y, figures);
-    }
-    set_plain(" points=\"", list);
+    out.put(" points=\"");
+    put_points(shape.points);
+    out.put('"');
     style(shape.style);
     end_empty();
   }
 
   void style(const ShapeStyle& style) {
-    set_plain(" fill=\"", style.fill_grey ? grey(*style.fill_grey) : std::string("none"));
+    if (style.fill_grey)
+      set_grey(" fill=\"", *style.fill_grey);
+    else
+      out.put(" fill=\"none\"");
     if (style.stroke_width <= 0.0)
       return;
-    set_plain(" stroke=\"", grey(style.stroke_grey));
+    set_grey(" stroke=\"", style.stroke_grey);
     set(" stroke-width=\"", style.stroke_width);
     if (style.dashes.empty())
       return;
-    std::string list;
-    for (const double dash : style.dashes) {
-      if (!list.empty())
-        list += ' ';
-      append_fixed(list, dash, figures);
+    out.put(" stroke-dasharray=\"");
+    for (std::size_t i = 0; i < style.dashes.size(); ++i) {
+      if (i > 0)
+        out.put(' ');
+      out.put_fixed(style.dashes[i], figures);
     }
-    set_plain(" stroke-dasharray=\"", list);
+    out.put('"');
   }
 };
 
@@ -415,15 +431,15 @@ std::string element_id(std::string_view name) {
 namespace {
 
 std::string whole_file(SvgWriter writer, const Drawing& drawing) {
-  writer.out = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-               "<!DOCTYPE svg PUBLIC \"-//W3C//DTD SVG 1.1//EN\" "
-               "\"http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd\">\n";
+  writer.out.put("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+                 "<!DOCTYPE svg PUBLIC \"-//W3C//DTD SVG 1.1//EN\" "
+                 "\"http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd\">\n");
   writer.open_svg(drawing);
   ShapeStyle paper{.stroke_width = 0.0, .stroke_grey = 0.0, .dashes = {}, .fill_grey = 1.0};
   writer(RectangleShape{{0.0, 0.0, drawing.width, drawing.height}, std::move(paper), ""});
   writer(drawing.content);
   writer.close_svg();
-  return std::move(writer.out);
+  return writer.out.take();
 }
 
 } // namespace
@@ -441,7 +457,7 @@ std::string write_svg_element(const Drawing& drawing, const std::string& prefix)
   writer.open_svg(drawing);
   writer(drawing.content);
   writer.close_svg();
-  return std::move(writer.out);
+  return writer.out.take();
 }
 
 } // namespace sheerpole

@@ -118,9 +118,7 @@ void add_html_text(std::string& html, std::string_view text) {
 
 /// A text in which no quantity is broken over two lines. Blanks stay blanks, so that it is found by its
 /// words.
-std::string html_words(std::string_view text) {
-  std::string html;
-  html.reserve(text.size());
+void add_html_words(std::string& html, std::string_view text) {
   std::size_t written = 0;
   for (std::size_t word = 0; word < text.size();) {
     const std::size_t first = std::min(text.find(' ', word), text.size());
@@ -137,6 +135,12 @@ std::string html_words(std::string_view text) {
     word = end + 1;
   }
   add_html_text(html, text.substr(written));
+}
+
+std::string html_words(std::string_view text) {
+  std::string html;
+  html.reserve(text.size());
+  add_html_words(html, text);
   return html;
 }
 
@@ -173,16 +177,16 @@ public:
         html +=
             fmt::format("<th scope=\"col\"{}>{}</th>", number_class(column), html_words(column.heading));
       html += "</tr>\n</thead>\n<tbody>\n";
+      std::vector<std::string> begins; // of a cell, by column
+      for (const DocumentColumn& column : table.columns)
+        begins.push_back((begins.empty() ? std::string("<th scope=\"row\"")
+                                         : "<td data-head=\"" + html_text(column.heading) + "\"") +
+                         std::string(number_class(column)) + ">");
       for (const std::vector<std::string>& row : table.rows) {
         html += "<tr>";
         for (std::size_t i = 0; i < row.size(); ++i) {
-          if (i == 0)
-            html += "<th scope=\"row\"";
-          else
-            html += "<td data-head=\"" + html_text(table.columns[i].heading) + "\"";
-          html += number_class(table.columns[i]);
-          html += '>';
-          html += html_words(row[i]);
+          html += begins[i];
+          add_html_words(html, row[i]);
           html += i == 0 ? "</th>" : "</td>";
         }
         html += "</tr>\n";
@@ -304,8 +308,8 @@ constexpr std::string_view reflow_rules =
 /// A paper as it is on a narrow screen: one text below the other, cells of a table too.
 class ReflowWriter {
 public:
-  explicit ReflowWriter(std::string prefix) : prefix_(std::move(prefix)) {}
-  std::string html;
+  ReflowWriter(std::string prefix, std::string& into) : html(into), prefix_(std::move(prefix)) {}
+  std::string& html; ///< what is written stands at its end
 
   void operator()(const ReflowText& text) {
     const std::string words = html_words(text.text);
@@ -327,23 +331,36 @@ public:
     }
   }
   void operator()(const FlowTable& table) {
+    std::vector<std::string> headings;
+    for (const FlowColumn& column : table.columns)
+      headings.push_back(column.heading.empty() ? "<dt>&nbsp;</dt><dd>"
+                                                : "<dt>" + html_words(column.heading) + "</dt><dd>");
     for (const std::vector<FlowCell>& row : table.rows) {
-      std::string cells;
+      const std::size_t before = html.size();
+      html += "<dl class=\"row\">";
+      bool empty = true;
       for (std::size_t i = 0; i < row.size(); ++i) {
         const FlowCell& cell = row[i];
         if (cell.text.empty() && !cell.tick && !cell.rule)
           continue;
-        const std::string& heading = table.columns[i].heading;
-        std::string words = html_words(cell.text);
-        if (!cell.link.empty())
-          words = "<a href=\"" + html_text(cell.link) + "\">" + words + "</a>";
-        cells += (heading.empty() ? "<dt>&nbsp;</dt>" : "<dt>" + html_words(heading) + "</dt>") +
-                 std::string("<dd>") + (cell.tick ? "<span class=\"box\"></span>" : "") +
-                 (cell.rule ? "<span class=\"line\">&nbsp;</span>" : "") +
-                 (cell.bold ? "<strong>" + words + "</strong>" : words) + "</dd>";
+        empty = false;
+        html += headings[i];
+        html += cell.tick ? "<span class=\"box\"></span>" : "";
+        html += cell.rule ? "<span class=\"line\">&nbsp;</span>" : "";
+        html += cell.bold ? "<strong>" : "";
+        if (!cell.link.empty()) {
+          html += "<a href=\"";
+          add_html_text(html, cell.link);
+          html += "\">";
+        }
+        add_html_words(html, cell.text);
+        html += cell.link.empty() ? "" : "</a>";
+        html += cell.bold ? "</strong></dd>" : "</dd>";
       }
-      if (!cells.empty())
-        html += "<dl class=\"row\">" + cells + "</dl>\n";
+      if (empty)
+        html.resize(before);
+      else
+        html += "</dl>\n";
     }
   }
   void operator()(const ReflowDrawing& one) {
@@ -356,12 +373,14 @@ private:
   int drawings_ = 0;
 };
 
-std::string narrow_section(const Drawing& page, std::size_t number) {
-  ReflowWriter writer(fmt::format("narrow-{}-", number));
+void add_narrow_section(std::string& html, const Drawing& page, std::size_t number) {
+  html += "<section class=\"narrow\">\n";
+  ReflowWriter writer(fmt::format("narrow-{}-", number), html);
   for (const ReflowBlock& block : page.reflow->blocks)
     std::visit(writer, block);
-  return "<section class=\"narrow\">\n" + writer.html + "<p class=\"foot\">" +
-         html_words(page.reflow->foot) + "</p>\n</section>\n";
+  html += "<p class=\"foot\">";
+  add_html_words(html, page.reflow->foot);
+  html += "</p>\n</section>\n";
 }
 
 } // namespace
@@ -397,7 +416,7 @@ std::string html_of_pages(const std::string& title, const std::vector<Drawing>& 
   }
   for (std::size_t i = 0; i < pages.size(); ++i)
     if (pages[i].reflow != nullptr)
-      html += narrow_section(pages[i], i + 1);
+      add_narrow_section(html, pages[i], i + 1);
   html += "</main>\n</body>\n</html>\n";
   return html;
 }

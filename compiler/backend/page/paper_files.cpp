@@ -165,9 +165,11 @@ void add_pages(const std::string& name, const std::string& title, std::vector<Dr
   bundle.papers.push_back({name + ".pdf", title, std::move(pages)});
 }
 
-void add_document(const std::string& name, const Document& document, PaperSize size, OutputBundle& bundle) {
-  bundle.files.push_back({name + ".html", html_of_document(document, size)});
-  bundle.papers.push_back({name + ".pdf", document.title, pages_of_document(document, size)});
+void add_document(const std::string& name, const Document& document, const BackendRequest& request,
+                  OutputBundle& bundle) {
+  bundle.files.push_back({name + ".html", html_of_document(document, request.paper)});
+  if (request.printed) // its pages are not those of the file
+    bundle.papers.push_back({name + ".pdf", document.title, pages_of_document(document, request.paper)});
 }
 
 } // namespace sheerpole

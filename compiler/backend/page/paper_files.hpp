@@ -70,7 +70,8 @@ private:
 void add_pages(const std::string& name, const std::string& title, std::vector<Drawing> pages,
                OutputBundle& bundle);
 
-/// A document as one HTML file and as a PDF, behind what is in the bundle.
-void add_document(const std::string& name, const Document& document, PaperSize size, OutputBundle& bundle);
+/// A document as one HTML file and, for those who ask, as a PDF, behind what is in the bundle.
+void add_document(const std::string& name, const Document& document, const BackendRequest& request,
+                  OutputBundle& bundle);
 
 } // namespace sheerpole

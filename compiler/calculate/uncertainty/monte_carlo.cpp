@@ -4,11 +4,13 @@
 
 #include <algorithm>
 #include <array>
+#include <bit>
 #include <cmath>
 #include <map>
 #include <memory>
+#include <optional>
 #include <span>
-#include <tuple>
+#include <utility>
 
 namespace sheerpole {
 
@@ -71,31 +73,12 @@ void in_lanes(std::span<const double> values, const Add& add) {
     add(0, values[i]);
 }
 
-/// Which requests are alike but for their limits.
-struct Alike {
-  std::vector<const Response*> responses; ///< each once, in the order of the requests
-  std::vector<std::size_t> of_request;    ///< its place among them, by request
-};
-
-Alike alike(std::span<const DrawRequest> requests) {
-  const auto less = [](const Response* a, const Response* b) {
-    return std::tie(a->linear, a->products) < std::tie(b->linear, b->products);
-  };
-  std::map<const Response*, std::size_t, decltype(less)> places(less);
-  Alike found;
-  for (const DrawRequest& request : requests) {
-    const auto [place, fresh] = places.try_emplace(request.response, found.responses.size());
-    if (fresh)
-      found.responses.push_back(request.response);
-    found.of_request.push_back(place->second);
-  }
-  return found;
-}
-
 /// Of a list of values those before and behind which `n` others come in ascending order.
 struct Tails {
   double low = 0.0;
   double high = 0.0;
+  double least = 0.0; ///< of all
+  double most = 0.0;
 };
 
 std::ptrdiff_t step_to(std::size_t place) {
@@ -153,16 +136,27 @@ Tails tails(std::span<const double> values, std::size_t n) {
     highs.assign(values.begin(), values.end());
   place_low(lows, n);
   place_high(highs, n);
-  return {lows[n], highs[highs.size() - 1 - n]};
+  const auto from_high = highs.end() - step_to(n + 1);
+  return {lows[n], *from_high, *std::min_element(lows.begin(), lows.begin() + step_to(n + 1)),
+          *std::max_element(from_high, highs.end())};
 }
+
+/// How the draws of a response lie, whatever the limits of the request.
+struct Spread {
+  double mean = 0.0;
+  double standard = 0.0;
+  double low = 0.0;
+  double high = 0.0;
+  double least = 0.0; ///< of all draws
+  double most = 0.0;
+};
 
 class Trial {
 public:
-  Trial(std::span<const DrawRequest> requests, std::span<const UncertainInput> inputs, std::size_t draws,
-        std::uint64_t seed)
-      : requests_(requests), inputs_(inputs), draws_(draws), seed_(seed), used_(inputs.size(), false),
-        alike_(alike(requests)) {
-    for (const Response* response : alike_.responses) {
+  Trial(std::span<const Response* const> responses, std::span<const UncertainInput> inputs,
+        std::size_t draws, std::uint64_t seed)
+      : responses_(responses), inputs_(inputs), draws_(draws), seed_(seed), used_(inputs.size(), false) {
+    for (const Response* response : responses_) {
       // Not filled with anything: each is written before it is read.
       results_.push_back(std::unique_ptr<double[]>(new double[draws]));
       for (const Response::Linear& term : response->linear)
@@ -181,27 +175,16 @@ public:
     });
   }
 
-  std::vector<Drawn> spread(unsigned threads) {
-    // The limits may differ where the responses do not; mostly those of all are the same.
-    std::vector<const DrawRequest*> first(alike_.responses.size(), nullptr);
-    for (std::size_t i = 0; i < requests_.size(); ++i)
-      if (first[alike_.of_request[i]] == nullptr)
-        first[alike_.of_request[i]] = &requests_[i];
-    std::vector<Drawn> of_response(first.size());
-    in_turn(threads, first.size(), [&](std::size_t begin, std::size_t step, std::size_t count) {
+  std::vector<Spread> spread(unsigned threads) const {
+    std::vector<Spread> result(responses_.size());
+    in_turn(threads, result.size(), [&](std::size_t begin, std::size_t step, std::size_t count) {
       for (std::size_t i = begin; i < count; i += step)
-        of_response[i] = spread_of(values(i), *first[i]);
+        result[i] = spread_of(values(i));
     });
-    std::vector<Drawn> result;
-    result.reserve(requests_.size());
-    for (std::size_t i = 0; i < requests_.size(); ++i) {
-      const std::size_t response = alike_.of_request[i];
-      result.push_back(of_response[response]);
-      if (requests_[i].least != first[response]->least || requests_[i].most != first[response]->most)
-        result.back().within = share_within(values(response), requests_[i]);
-    }
     return result;
   }
+
+  std::span<const double> values(std::size_t response) const { return {results_[response].get(), draws_}; }
 
 private:
   /// Calls `work(first, step, count)` once a thread, so that thread t does t, t + step and so on.
@@ -217,14 +200,14 @@ private:
         draw(inputs_[i], RandomStream(seed_, i, block), drawn[i]);
     const std::size_t from = block * block_size;
     const std::size_t count = std::min(block_size, draws_ - from);
-    for (std::size_t r = 0; r < alike_.responses.size(); ++r) {
+    for (std::size_t r = 0; r < responses_.size(); ++r) {
       Block sum{};
-      for (const Response::Linear& term : alike_.responses[r]->linear) {
+      for (const Response::Linear& term : responses_[r]->linear) {
         const Block& z = drawn[term.input];
         for (std::size_t k = 0; k < block_size; ++k)
           sum[k] += term.amount * z[k];
       }
-      for (const Response::Product& term : alike_.responses[r]->products) {
+      for (const Response::Product& term : responses_[r]->products) {
         const Block& a = drawn[term.first];
         const Block& b = drawn[term.second];
         for (std::size_t k = 0; k < block_size; ++k)
@@ -234,50 +217,130 @@ private:
     }
   }
 
-  std::span<const double> values(std::size_t response) const { return {results_[response].get(), draws_}; }
-
-  /// 1 or 0.
-  static std::size_t is_within(double value, const DrawRequest& request) {
-    return static_cast<std::size_t>(value >= request.least) &
-           static_cast<std::size_t>(value <= request.most);
-  }
-
-  static double share_within(std::span<const double> values, const DrawRequest& request) {
-    std::size_t within = 0;
-    for (const double value : values)
-      within += is_within(value, request);
-    return static_cast<double>(within) / static_cast<double>(values.size());
-  }
-
-  static Drawn spread_of(std::span<const double> values, const DrawRequest& request) {
-    Drawn result;
+  static Spread spread_of(std::span<const double> values) {
+    Spread result;
     const auto count = static_cast<double>(values.size());
     FourSums sums{};
     in_lanes(values, [&](std::size_t lane, double value) { sums[lane] += value; });
-    const double mean = whole(sums) / count;
+    result.mean = whole(sums) / count;
     FourSums squares{};
-    std::size_t within = 0;
     in_lanes(values, [&](std::size_t lane, double value) {
-      squares[lane] += (value - mean) * (value - mean);
-      within += is_within(value, request);
+      squares[lane] += (value - result.mean) * (value - result.mean);
     });
-    result.mean = mean;
     result.standard = std::sqrt(whole(squares) / (count - 1.0));
-    result.within = static_cast<double>(within) / count;
-    const auto below = static_cast<std::size_t>(std::floor(0.025 * count));
-    const Tails found = tails(values, below);
+    const Tails found = tails(values, static_cast<std::size_t>(std::floor(0.025 * count)));
     result.low = found.low;
     result.high = found.high;
+    result.least = found.least;
+    result.most = found.most;
     return result;
   }
 
-  std::span<const DrawRequest> requests_;
+  std::span<const Response* const> responses_;
   std::span<const UncertainInput> inputs_;
   std::size_t draws_;
   std::uint64_t seed_;
   std::vector<char> used_;
-  Alike alike_;
-  std::vector<std::unique_ptr<double[]>> results_; ///< by response of alike_: of each draw
+  std::vector<std::unique_ptr<double[]>> results_; ///< by response: of each draw
+};
+
+/// A response of one input is drawn for one bound, and goes with its amount: multiplying keeps the order.
+bool is_of_one_input(const Response& response) {
+  return response.linear.size() == 1 && response.products.empty();
+}
+
+Spread times(const Spread& one, double amount) {
+  Spread result{amount * one.mean,  std::fabs(amount) * one.standard,
+                amount * one.low,   amount * one.high,
+                amount * one.least, amount * one.most};
+  if (amount < 0.0) {
+    std::swap(result.low, result.high);
+    std::swap(result.least, result.most);
+  }
+  return result;
+}
+
+/// What the draws of a response follow from, and nothing else: two boats that are alike in it share them.
+using DrawKey = std::vector<std::uint64_t>;
+
+DrawKey key_of(const Response& response, std::span<const UncertainInput> inputs, std::size_t draws,
+               std::uint64_t seed) {
+  DrawKey key{draws, seed};
+  const auto add = [&](std::size_t input) {
+    key.push_back(input); // which stream of random numbers it is
+    key.push_back(static_cast<std::uint64_t>(inputs[input].distribution));
+    key.push_back(inputs[input].freedom);
+  };
+  for (const Response::Linear& term : response.linear) {
+    add(term.input);
+    key.push_back(std::bit_cast<std::uint64_t>(term.amount));
+  }
+  for (const Response::Product& term : response.products) {
+    add(term.first);
+    add(term.second);
+    key.push_back(std::bit_cast<std::uint64_t>(term.amount));
+  }
+  key.push_back(response.linear.size());
+  return key;
+}
+
+/// Spreads that this thread has drawn, for the next boat of a fleet and for the next key of an editor.
+constexpr std::size_t most_kept = 4096;
+thread_local std::map<DrawKey, Spread> kept_spreads;
+
+/// The share of draws that lie between the limits of a request.
+double share_within(std::span<const double> values, double amount, const DrawRequest& request) {
+  std::size_t count = 0; // without a branch
+  for (const double value : values)
+    count += static_cast<std::size_t>(amount * value >= request.least) &
+             static_cast<std::size_t>(amount * value <= request.most);
+  return static_cast<double>(count) / static_cast<double>(values.size());
+}
+
+/// A request with what is drawn for it: its response, or, of a single input, that for one bound, and by
+/// what to multiply.
+struct Asked {
+  Response response;
+  double amount = 1.0;
+  DrawKey key;
+};
+
+Asked asked(const DrawRequest& request, std::span<const UncertainInput> inputs, std::size_t draws,
+            std::uint64_t seed) {
+  Asked result{*request.response, 1.0, {}};
+  if (is_of_one_input(result.response))
+    result.amount = std::exchange(result.response.linear.front().amount, 1.0);
+  result.key = key_of(result.response, inputs, draws, seed);
+  return result;
+}
+
+/// Those that have not been drawn before, each once.
+class FreshDraws {
+public:
+  FreshDraws(const std::vector<Asked>& all, std::span<const UncertainInput> inputs, std::size_t draws,
+             std::uint64_t seed, unsigned threads) {
+    for (const Asked& one : all)
+      if (!kept_spreads.contains(one.key) && places_.try_emplace(one.key, responses_.size()).second)
+        responses_.push_back(&one.response);
+    if (responses_.empty())
+      return;
+    trial_.emplace(responses_, inputs, draws, seed);
+    trial_->run(threads);
+    const std::vector<Spread> spreads = trial_->spread(threads);
+    for (const auto& [key, place] : places_)
+      kept_spreads.emplace(key, spreads[place]);
+  }
+
+  /// Its draws; nothing when they were drawn before and are not there any more.
+  std::optional<std::span<const double>> values(const Asked& one) const {
+    const auto found = places_.find(one.key);
+    return found == places_.end() ? std::nullopt : std::optional(trial_->values(found->second));
+  }
+
+private:
+  std::map<DrawKey, std::size_t> places_; ///< in responses_
+  std::vector<const Response*> responses_;
+  std::optional<Trial> trial_;
 };
 
 } // namespace
@@ -285,11 +348,32 @@ private:
 std::vector<Drawn> monte_carlo(std::span<const DrawRequest> requests,
                                std::span<const UncertainInput> inputs, std::size_t draws,
                                std::uint64_t seed, unsigned threads) {
-  if (requests.empty())
-    return {};
-  Trial trial(requests, inputs, std::max<std::size_t>(draws, 40), seed);
-  trial.run(threads);
-  return trial.spread(threads);
+  draws = std::max<std::size_t>(draws, 40);
+  if (kept_spreads.size() > most_kept)
+    kept_spreads.clear();
+  std::vector<Asked> all;
+  all.reserve(requests.size());
+  for (const DrawRequest& request : requests)
+    all.push_back(asked(request, inputs, draws, seed));
+  const FreshDraws fresh(all, inputs, draws, seed, threads);
+  std::vector<Drawn> result;
+  result.reserve(requests.size());
+  for (std::size_t i = 0; i < requests.size(); ++i) {
+    const Spread spread = times(kept_spreads.at(all[i].key), all[i].amount);
+    Drawn drawn{spread.mean, spread.standard, spread.low, spread.high, 0.0};
+    if (spread.least >= requests[i].least && spread.most <= requests[i].most) {
+      drawn.within = 1.0;
+    } else if (const auto values = fresh.values(all[i])) {
+      drawn.within = share_within(*values, all[i].amount, requests[i]);
+    } else if (spread.most >= requests[i].least && spread.least <= requests[i].most) {
+      const Response* const response = &all[i].response;
+      Trial again({&response, 1}, inputs, draws, seed);
+      again.run(threads);
+      drawn.within = share_within(again.values(0), all[i].amount, requests[i]);
+    }
+    result.push_back(drawn);
+  }
+  return result;
 }
 
 } // namespace sheerpole

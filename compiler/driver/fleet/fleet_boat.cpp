@@ -95,6 +95,7 @@ FleetOutcome do_boat(const std::string& file, const std::string& folder, const F
     CompileOptions rig = work.rig;
     if (!work.write && work.form != "junit")
       rig.wanted = Wanted::counts;
+    rig.rig_alone = true;
     Compilation compilation = compile(argument.value().path, *argument.value().reader, rig);
     if (compilation.has_errors)
       worsen(outcome, exit_errors);

@@ -69,6 +69,7 @@ int run(const Options& options) {
   CompileOptions rig = options.rig;
   if (options.print.empty() && options.form != "junit") // which says what each check lacks
     rig.wanted = Wanted::counts;
+  rig.rig_alone = options.print.empty();
   const Compilation& compilation = until_the_end(compile(file.value().path, *file.value().reader, rig));
   if (!options.depends.empty())
     if (const int code = write_depends_of_check(compilation, options.depends); code != exit_clean)

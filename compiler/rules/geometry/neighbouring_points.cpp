@@ -3,11 +3,12 @@
 #include "model/fact_name.hpp"
 #include "rules/check_report.hpp"
 #include "rules/check_table.hpp"
+#include "rules/geometry/point_rows.hpp"
 #include "rules/geometry/point_uses.hpp"
 #include "wording/checks/geometry_phrases.hpp"
 
 #include <algorithm>
-#include <charconv>
+#include <array>
 #include <cmath>
 #include <map>
 #include <string_view>
@@ -41,6 +42,7 @@ constexpr double of_fitting_times =
     3.0; // off the other points of one fitting, over how far these lie apart
 constexpr double of_fitting_metres = 0.15;
 constexpr double two_of_fitting_metres = 0.8;
+constexpr std::size_t most_of_fitting = 64; // to port and to starboard; more are no one fitting
 constexpr double of_mast_thickness = 0.25;  // a tang before or behind a mast, of half its thickness
 constexpr double between_masts_share = 0.5; // of the mast, the least height of a stay from another one
 constexpr double below_step_metres = 0.4;   // a mast that is stepped on deck, below the sheer
@@ -48,10 +50,6 @@ constexpr double alone_above_metres = 0.25; // a plate above its one neighbour a
 constexpr double tang_times = 5.0;          // of tangs on the fore side of one mast, before its line
 constexpr double tang_metres = 0.04;
 constexpr double hull_metres = 0.1;
-
-double metres_apart(const Vector3& a, const Vector3& b) {
-  return magnitude(vector_between(space_point(a), space_point(b)));
-}
 
 Vector3 mirrored(const Vector3& place) {
   return {place.x, -place.y, place.z};
@@ -65,21 +63,10 @@ Vector3 middle(const std::vector<const Point*>& points) {
   return {(1.0 / n) * sum.x, (1.0 / n) * sum.y, (1.0 / n) * sum.z};
 }
 
-/// `channel-2` without its number, and the number. Nothing of a name without one.
-std::optional<std::pair<std::string_view, int>> numbered(std::string_view name) {
-  const std::size_t dash = name.rfind('-');
-  int number = 0;
-  if (dash == std::string_view::npos ||
-      std::from_chars(name.data() + dash + 1, name.data() + name.size(), number).ptr !=
-          name.data() + name.size() ||
-      dash + 1 == name.size())
-    return std::nullopt;
-  return std::pair(name.substr(0, dash), number);
-}
-
 class Neighbours {
 public:
-  Neighbours(const Rig& rig, CheckReport& report) : rig_(rig), report_(report), uses_(point_uses(rig)) {
+  Neighbours(const Rig& rig, CheckReport& report)
+      : rig_(rig), report_(report), uses_(point_uses(rig)), rows_(rig) {
     overall_ = fact_length(rig.boat.particulars, fact_names.length_overall);
     beam_ = fact_length(rig.boat.particulars, fact_names.beam);
     sheer_ = fact_length(rig.boat.particulars, fact_names.sheer_at_mast);
@@ -89,6 +76,7 @@ public:
           (stem_ == nullptr || point.position.x > stem_->position.x))
         stem_ = &point;
     }
+    gather();
   }
 
   void look() {
@@ -171,41 +159,58 @@ private:
 
   bool same_side(const Point& a, const Point& b) const { return a.side == b.side && a.spar == b.spar; }
 
+  /// What is looked for beside many points is found once.
+  void gather() {
+    std::array<std::vector<std::size_t>, 2> plates;
+    for (std::size_t i = 0; i < rig_.points.size(); ++i) {
+      const Point& point = rig_.points[i];
+      if (point.side != Side::centre && on_deck(i) && held_from_aloft(uses_[i]))
+        plates[point.side == Side::port ? 0 : 1].push_back(i);
+      if (const auto fitting = fitting_of(point))
+        fittings_[{point.spar, *fitting}].push_back(&point);
+      if (const Spar* mast = find_spar(rig_, point.spar))
+        add_to_mast(*mast, point, uses_[i]);
+    }
+    for (const std::vector<std::size_t>& side : plates)
+      plates_.emplace_back(rig_, side, beside_metres);
+    spreaders_at_.resize(rig_.points.size());
+    for (const Spreader& spreader : rig_.spreaders)
+      spreaders_at_[spreader.tip.index()].push_back(&spreader);
+  }
+
+  /// What is known of the points of one mast.
+  struct OnMast {
+    const Point* farthest = nullptr;          ///< before it, of those on its centreline that lead forward
+    const Point* side = nullptr;              ///< the nearest tang to starboard
+    std::array<const Point*, 2> highest = {}; ///< and the next below
+  };
+  void add_to_mast(const Spar& mast, const Point& point, const PointUses& use) {
+    OnMast& known = masts_[&mast];
+    if (point.side == Side::centre && leads_forward(use, point) &&
+        (known.farthest == nullptr || before_mast(mast, point) > before_mast(mast, *known.farthest)))
+      known.farthest = &point;
+    if (point.side == Side::starboard && !use.begins.empty() && use.tip_of == nullptr &&
+        (known.side == nullptr || point.position.y < known.side->position.y))
+      known.side = &point;
+    const auto above = [&](const Point* other) {
+      return other == nullptr || height_on(mast, point) > height_on(mast, *other);
+    };
+    if (above(known.highest[0]))
+      known.highest = {&point, known.highest[0]};
+    else if (above(known.highest[1]))
+      known.highest[1] = &point;
+  }
+  static double height_on(const Spar& mast, const Point& point) {
+    return (point.position.z - mast.heel.z).metres();
+  }
+
   /// Of three or more with one name and numbers: how far from the next, held against the others.
   void look_at_row(const Point& point) {
-    const auto own = numbered(point.base);
-    if (!own)
-      return;
-    std::map<int, const Point*> row;
-    for (const Point& other : rig_.points)
-      if (const auto name = numbered(other.base);
-          name && name->first == own->first && same_side(point, other))
-        row.emplace(name->second, &other);
-    if (row.size() < 3)
-      return;
-    std::optional<double> next;   // to the nearest of the two beside it
-    std::optional<double> others; // the widest gap of the row without it, for each step of the numbers
-    const Point* beside = nullptr;
-    std::pair<int, const Point*> before{0, nullptr};
-    for (const auto& [number, other] : row) {
-      if (other == &point)
-        continue;
-      if (std::abs(number - own->second) == 1) {
-        const double apart = metres_apart(point.position, other->position);
-        if (!next || apart < *next) {
-          next = apart;
-          beside = other;
-        }
-      }
-      if (before.second != nullptr)
-        others = std::max(others.value_or(0.0), metres_apart(before.second->position, other->position) /
-                                                    static_cast<double>(number - before.first));
-      before = {number, other};
-    }
-    if (next && others)
-      judge(*next > row_unevenness * *others && *next > *others + row_metres,
-            {P::row_uneven, {Fixed{*next, 3}, Words{beside->base}, Fixed{*others, 3}}},
-            beside->provenance.place, P::the_next_one);
+    const auto gaps = rows_.gaps_of(point);
+    if (gaps && gaps->next && gaps->others)
+      judge(*gaps->next > row_unevenness * *gaps->others && *gaps->next > *gaps->others + row_metres,
+            {P::row_uneven, {Fixed{*gaps->next, 3}, Words{gaps->beside->base}, Fixed{*gaps->others, 3}}},
+            gaps->beside->provenance.place, P::the_next_one);
   }
 
   void look_at_twin(const Point& point) {
@@ -219,19 +224,23 @@ private:
   }
 
   /// Points whose titles are the same up to a comma belong to one fitting.
+  static std::optional<std::string_view> fitting_of(const Point& point) {
+    const std::string_view title = point.title;
+    const std::size_t comma = title.find(',');
+    return comma == std::string_view::npos ? std::nullopt : std::optional(title.substr(0, comma));
+  }
   void look_at_fitting(const Point& point) {
-    const auto fitting_of = [](const Point& of) {
-      const std::string_view title = of.title;
-      return title.substr(0, std::min(title.find(','), title.size()));
-    };
-    if (point.title.find(',') == std::string::npos)
+    const auto fitting = fitting_of(point);
+    if (!fitting)
       return;
+    const std::vector<const Point*>& all = fittings_.at({point.spar, *fitting});
+    if (all.size() > most_of_fitting)
+      return; // these words are said of more than one
     std::vector<const Point*> others;
-    for (const Point& other : rig_.points)
-      if (&other != &point && other.base != point.base && other.spar == point.spar &&
-          (other.side == point.side || other.side == Side::centre || other.side == Side::starboard) &&
-          fitting_of(other) == fitting_of(point))
-        others.push_back(&other);
+    for (const Point* other : all)
+      if (other != &point && other->base != point.base &&
+          (other->side == point.side || other->side == Side::centre || other->side == Side::starboard))
+        others.push_back(other);
     // Of two alone on a spar the later one is told, and only when they are far apart; on the hull the words
     // mean a row of plates.
     if (others.empty() || (others.size() == 1 && (others.front() > &point || point.spar.empty())))
@@ -244,7 +253,7 @@ private:
     const double off = metres_apart(point.position, centre);
     judge(off > of_fitting_times * spread &&
               off > (others.size() == 1 ? two_of_fitting_metres : of_fitting_metres),
-          {P::off_its_fitting, {Fixed{off, 3}, Words{std::string(fitting_of(point))}, Fixed{spread, 3}}},
+          {P::off_its_fitting, {Fixed{off, 3}, Words{std::string(*fitting)}, Fixed{spread, 3}}},
           others.front()->provenance.place, P::another_of_them);
   }
 
@@ -312,33 +321,25 @@ private:
               sheer_->provenance.place, P::the_sheer);
       return;
     }
-    std::vector<const Point*> beside;
-    for (std::size_t i = 0; i < rig_.points.size(); ++i) {
-      const Point& other = rig_.points[i];
-      if (&other != &point && other.base != point.base && other.side == point.side && on_deck(i) &&
-          held_from_aloft(uses_[i]) &&
-          std::abs((other.position.x - point.position.x).metres()) < beside_metres)
-        beside.push_back(&other);
-    }
+    const PointsBeside::Beside beside =
+        plates_[point.side == Side::port ? 0 : 1].of(static_cast<std::size_t>(&point - rig_.points.data()));
     // A pivot in line with the hinge of a mast stands as high as that.
     const bool at_heel = std::any_of(rig_.spars.begin(), rig_.spars.end(), [&](const Spar& spar) {
       return stands(spar) && std::abs((spar.heel.z - point.position.z).metres()) < 0.05;
     });
-    if (beside.size() > 1 && !at_heel) {
-      const auto [low, high] = std::minmax_element(
-          beside.begin(), beside.end(), [](auto* a, auto* b) { return a->position.z < b->position.z; });
-      const double between = ((*low)->position.z + (*high)->position.z).metres() / 2.0;
-      const double spread = ((*high)->position.z - (*low)->position.z).metres();
+    if (beside.count > 1 && !at_heel) {
+      const double between = (beside.low->position.z + beside.high->position.z).metres() / 2.0;
+      const double spread = (beside.high->position.z - beside.low->position.z).metres();
       judge(spread < height_metres &&
                 std::abs(z - between) > std::max(least_height_metres, height_spreads * spread),
-            {P::height_unlike, {Fixed{z, 3}, Words{(*low)->base}, Fixed{between, 3}}},
-            (*low)->provenance.place, P::another_of_them);
+            {P::height_unlike, {Fixed{z, 3}, Words{beside.low->base}, Fixed{between, 3}}},
+            beside.low->provenance.place, P::another_of_them);
     }
-    if (beside.size() == 1 && !at_heel && sheer_) {
-      const double other = beside.front()->position.z.metres();
+    if (beside.count == 1 && !at_heel && sheer_) {
+      const double other = beside.low->position.z.metres();
       judge(z > std::max(other, sheer_->value.metres()) + alone_above_metres,
-            {P::height_unlike_one, {Fixed{z, 3}, Words{beside.front()->base}, Fixed{other, 3}}},
-            beside.front()->provenance.place, P::the_next_one);
+            {P::height_unlike_one, {Fixed{z, 3}, Words{beside.low->base}, Fixed{other, 3}}},
+            beside.low->provenance.place, P::the_next_one);
     }
     const Spar* mast = nearest_mast(point.position.x);
     if (sheer_ && mast != nullptr && std::abs((point.position.x - mast->heel.x).metres()) < beside_metres)
@@ -347,13 +348,23 @@ private:
             sheer_->provenance.place, P::the_sheer);
   }
 
+  /// In the order of the file, each once.
+  std::vector<const Spreader*> spreaders_under(const Stay& stay) const {
+    std::vector<const Spreader*> found;
+    for (const PathStop& stop : stay.path)
+      found.insert(found.end(), spreaders_at_[stop.point.index()].begin(),
+                   spreaders_at_[stop.point.index()].end());
+    std::sort(found.begin(), found.end());
+    found.erase(std::unique(found.begin(), found.end()), found.end());
+    return found;
+  }
+
   /// A shroud over a spreader that sweeps aft ends behind the mast.
   void look_at_spreader(const Point& point, const PointUses& use) {
     for (const Stay* stay : use.ends)
-      for (const Spreader& spreader : rig_.spreaders) {
-        if (spreader.side != point.side || spreader.side == Side::centre ||
-            std::none_of(stay->path.begin(), stay->path.end(),
-                         [&](const PathStop& stop) { return stop.point == spreader.tip; }))
+      for (const Spreader* over : spreaders_under(*stay)) {
+        const Spreader& spreader = *over;
+        if (spreader.side != point.side || spreader.side == Side::centre)
           continue;
         const Point& tip = rig_[spreader.tip];
         const Point& root = rig_[spreader.root];
@@ -377,17 +388,11 @@ private:
     if (mast == nullptr || !stands(*mast) || point.side != Side::centre)
       return;
     const double own = before_mast(*mast, point);
-    look_at_thickness(*mast, point, use, own);
+    look_at_thickness(*mast, use, own);
     look_between_masts(*mast, point, use);
     if (own < 0.0 || !leads_forward(use, point))
       return;
-    const Point* farther = nullptr;
-    for (std::size_t i = 0; i < rig_.points.size(); ++i) {
-      const Point& other = rig_.points[i];
-      if (other.spar == point.spar && other.side == Side::centre && leads_forward(uses_[i], other) &&
-          (farther == nullptr || before_mast(*mast, other) > before_mast(*mast, *farther)))
-        farther = &other;
-    }
+    const Point* farther = masts_.at(mast).farthest;
     if (farther == nullptr || farther == &point)
       return;
     const double others = before_mast(*mast, *farther);
@@ -398,16 +403,10 @@ private:
 
   /// The tangs on the sides of a mast say how thick it is. What is stated on its line is not held against
   /// it.
-  void look_at_thickness(const Spar& mast, const Point& point, const PointUses& use, double own) {
+  void look_at_thickness(const Spar& mast, const PointUses& use, double own) {
     if ((use.begins.empty() && use.ends.empty()) || own == 0.0)
       return;
-    const Point* side = nullptr;
-    for (std::size_t i = 0; i < rig_.points.size(); ++i) {
-      const Point& other = rig_.points[i];
-      if (other.spar == point.spar && other.side == Side::starboard && !uses_[i].begins.empty() &&
-          uses_[i].tip_of == nullptr && (side == nullptr || other.position.y < side->position.y))
-        side = &other;
-    }
+    const Point* side = masts_.at(&mast).side;
     if (side == nullptr)
       return;
     const double half = side->position.y.metres();
@@ -424,16 +423,13 @@ private:
     });
     if (!between)
       return;
-    const auto height = [&](const Point& of) { return (of.position.z - mast.heel.z).metres(); };
-    const Point* highest = nullptr;
-    for (const Point& other : rig_.points)
-      if (other.spar == point.spar && &other != &point &&
-          (highest == nullptr || height(other) > height(*highest)))
-        highest = &other;
+    const auto& two = masts_.at(&mast).highest;
+    const Point* highest = two[0] == &point ? two[1] : two[0];
     if (highest != nullptr)
-      judge(height(point) < between_masts_share * height(*highest),
+      judge(height_on(mast, point) < between_masts_share * height_on(mast, *highest),
             {P::between_masts_low,
-             {Fixed{height(point), 3}, Words{mast.name}, Words{highest->base}, Fixed{height(*highest), 3}}},
+             {Fixed{height_on(mast, point), 3}, Words{mast.name}, Words{highest->base},
+              Fixed{height_on(mast, *highest), 3}}},
             highest->provenance.place, P::the_other_tang);
   }
 
@@ -468,6 +464,11 @@ private:
   std::vector<PointUses> uses_;
   const Point* stem_ = nullptr; ///< the foremost end of a stay on the centreline of the hull
   std::optional<Sourced<Length>> overall_, beam_, sheer_;
+  PointRows rows_;
+  std::vector<PointsBeside> plates_; ///< to port, to starboard
+  std::map<std::pair<std::string_view, std::string_view>, std::vector<const Point*>> fittings_; ///< by spar
+  std::map<const Spar*, OnMast> masts_;
+  std::vector<std::vector<const Spreader*>> spreaders_at_; ///< by point
   Seen seen_;
 };
 

@@ -15,6 +15,10 @@
 #include <cmath>
 #include <cstdlib>
 #include <iterator>
+#include <map>
+#include <optional>
+#include <string_view>
+#include <tuple>
 #include <vector>
 
 /// Sizes of parts and splices over the line that they are for. One table says what is usual; one look goes
@@ -273,25 +277,31 @@ Remark words(const Row& row, const Size& size) {
            Decimal{row.least, 1}, Decimal{row.most, 1}}};
 }
 
-bool same(const Size& a, const Size& b) {
-  return a.ratio == b.ratio && a.of == b.of && a.place == b.place;
+/// What is one number in the file, on however many lines it is: by what it is of and where it stands.
+using OneNumber = std::tuple<Ratio, std::string_view, std::optional<Span>>;
+
+OneNumber number_behind(const Size& size) {
+  return {size.ratio, size.of, size.place};
 }
 
 void check_sizes(const Rig& rig, const Derived& /*derived*/, CheckReport& report) {
   const bool errors = report.check() == "size-far-off";
   const auto off = rig.limits.value(Limit::size_off);
   const auto far_off = rig.limits.value(Limit::size_far_off);
-  std::vector<Size> sizes = Sizes(rig).all;
-  for (std::size_t i = 0; i < sizes.size(); ++i) {
-    const Row* row = row_of(sizes[i]);
-    if (row == nullptr || std::any_of(sizes.begin(), sizes.begin() + static_cast<std::ptrdiff_t>(i),
-                                      [&](const Size& earlier) { return same(earlier, sizes[i]); }))
+  const std::vector<Size> sizes = Sizes(rig).all;
+  std::map<OneNumber, std::vector<const Size*>> alike;
+  for (const Size& size : sizes)
+    alike[number_behind(size)].push_back(&size);
+  for (const Size& first : sizes) {
+    const Row* row = row_of(first);
+    const std::vector<const Size*>& all = alike.at(number_behind(first));
+    if (row == nullptr || all.front() != &first)
       continue;
     // A part that is on several lines is usual when it is on one of them.
-    const Size* nearest = &sizes[i];
-    for (const Size& size : sizes)
-      if (same(size, sizes[i]) && times_off(*row, size) < times_off(*row, *nearest))
-        nearest = &size;
+    const Size* nearest = &first;
+    for (const Size* size : all)
+      if (times_off(*row, *size) < times_off(*row, *nearest))
+        nearest = size;
     const double times = times_off(*row, *nearest);
     const Remark remark = words(*row, *nearest);
     const bool is_far = far_off && is_below(*far_off, times);
@@ -366,12 +376,13 @@ void check_names(const Rig& rig, const Derived& /*derived*/, CheckReport& report
     if (line.size.system == NamedSize::System::metric)
       look_at_name(rig, {line.name, line.diameter, P::its_diameter_is}, {}, report);
   const std::vector<Size> sizes = Sizes(rig).all;
+  std::map<std::string_view, std::vector<double>> stated; // millimetres, by what they are of
+  for (const Size& size : sizes)
+    if (size.ratio != Ratio::range)
+      stated[size.of].push_back(
+          (size.ratio == Ratio::pin || size.ratio == Ratio::thread ? size.value : size.over) * 1000.0);
   for (const Part& part : rig.parts) {
-    std::vector<double> others;
-    for (const Size& size : sizes)
-      if (size.of == part.name && size.ratio != Ratio::range)
-        others.push_back(
-            (size.ratio == Ratio::pin || size.ratio == Ratio::thread ? size.value : size.over) * 1000.0);
+    const std::vector<double>& others = stated[part.name];
     if (part.length && part.length->value > Length{})
       look_at_name(rig, {part.name, *part.length, P::its_length_is}, others, report);
     else if (part.longest &&

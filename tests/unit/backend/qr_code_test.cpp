@@ -1,8 +1,10 @@
 #include "backend/drawing/qr_code.hpp"
 
 #include <gtest/gtest.h>
+#include <qrcodegen/qrcodegen.hpp>
 
 #include <algorithm>
+#include <cstdint>
 #include <set>
 #include <string>
 
@@ -58,6 +60,30 @@ TEST(QrCode, ATextThatIsNotAsciiNeedsALittleMore) {
   const auto utf_8 = qr_code("\xC3\x86r\xC3\xB8", {}, 24.0, 0.4);
   ASSERT_TRUE(ascii && utf_8);
   EXPECT_NE(ascii->black, utf_8->black);
+}
+
+// The mask is chosen here and not by the library: it is to be the same that the library finds, module by
+// module, by the penalties of ISO/IEC 18004, 7.8.3.
+TEST(QrCode, HasTheMaskThatTheLibraryFinds) {
+  std::uint64_t seed = 1;
+  for (std::size_t length = 1; length < 1200; length += 1 + length / 6)
+    for (const char first : {' ', 'a', '0'}) {
+      std::string text;
+      for (std::size_t i = 0; i < length; ++i) {
+        seed = seed * 6364136223846793005U + 1442695040888963407U;
+        text += static_cast<char>(first + static_cast<char>(seed >> 60U));
+      }
+      const auto found = qr_code(text, {}, 1e6, 0.1);
+      const auto wanted = qrcodegen::QrCode::encodeSegments(
+          {qrcodegen::QrSegment::makeBytes(std::vector<std::uint8_t>(text.begin(), text.end()))},
+          qrcodegen::QrCode::Ecc::QUARTILE, 1, 40, -1, false);
+      ASSERT_TRUE(found);
+      ASSERT_EQ(found->across, wanted.getSize());
+      for (int row = 0; row < found->across; ++row)
+        for (int column = 0; column < found->across; ++column)
+          ASSERT_EQ(found->is_black(row, column), wanted.getModule(column, row))
+              << text << " " << wanted.getMask() << " " << row << " " << column;
+    }
 }
 
 } // namespace

@@ -1,5 +1,5 @@
-#include "units/append_fixed.hpp"
 #include "units/format_length.hpp"
+#include "units/write_fixed.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -10,6 +10,7 @@
 #include <cstdio>
 #include <limits>
 #include <string>
+#include <string_view>
 
 namespace sheerpole::rounding_test {
 namespace {
@@ -45,9 +46,9 @@ RC_GTEST_PROP(Rounding, IsThatOfTheCLibraryWhereNothingLiesInTheMiddle, (unsigne
     if (text.find_first_not_of("-0.") == std::string::npos)
       std::erase(text, '-');
     RC_ASSERT(format_fixed(value, decimals) == text);
-    std::string appended = "1,";
-    append_fixed(appended, value, decimals);
-    RC_ASSERT(appended == "1," + text);
+    std::array<char, most_fixed_signs> written{};
+    if (const char* const end = write_fixed(written.data(), value, decimals))
+      RC_ASSERT(std::string_view(written.data(), static_cast<std::size_t>(end - written.data())) == text);
   }
 }
 

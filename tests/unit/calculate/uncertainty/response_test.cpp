@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <thread>
 
 namespace sheerpole::response_test {
 namespace {
@@ -28,6 +29,23 @@ Drawn drawn(const Response& response, const std::vector<UncertainInput>& inputs,
             std::size_t draws = 1'000'000, std::uint64_t seed = 1) {
   const DrawRequest request{&response, 0.0, 0.0};
   return monte_carlo(std::span(&request, 1), inputs, draws, seed, 2).front();
+}
+
+/// In a thread of its own, which has kept nothing from before.
+std::vector<Drawn> drawn_afresh(std::span<const DrawRequest> requests,
+                                const std::vector<UncertainInput>& inputs, std::size_t draws,
+                                std::uint64_t seed, unsigned threads) {
+  std::vector<Drawn> result;
+  std::thread([&] { result = monte_carlo(requests, inputs, draws, seed, threads); }).join();
+  return result;
+}
+
+void expect_same(const Drawn& a, const Drawn& b) {
+  EXPECT_EQ(a.mean, b.mean);
+  EXPECT_EQ(a.standard, b.standard);
+  EXPECT_EQ(a.low, b.low);
+  EXPECT_EQ(a.high, b.high);
+  EXPECT_EQ(a.within, b.within);
 }
 
 // JCGM 101:2008, 9.2.2: four normal inputs of standard deviation 1: u = 2.0, 95 % interval +-3.92 (exactly
@@ -137,16 +155,40 @@ TEST(MonteCarlo, IsTheSameOnOneThreadAndOnMany) {
   const std::vector<UncertainInput> inputs(5, input(Distribution::rectangular, 1.0));
   const Response response = sum_of(inputs);
   const DrawRequest requests[] = {{&response, -1.0, 1.0}, {&response, -2.0, 2.0}};
-  const std::vector<Drawn> one = monte_carlo(requests, inputs, 10'001, 42, 1);
-  const std::vector<Drawn> many = monte_carlo(requests, inputs, 10'001, 42, 5);
+  const std::vector<Drawn> one = drawn_afresh(requests, inputs, 10'001, 42, 1);
+  const std::vector<Drawn> many = drawn_afresh(requests, inputs, 10'001, 42, 5);
   ASSERT_EQ(one.size(), 2u);
-  for (std::size_t i = 0; i < 2; ++i) {
-    EXPECT_EQ(one[i].mean, many[i].mean);
-    EXPECT_EQ(one[i].low, many[i].low);
-    EXPECT_EQ(one[i].high, many[i].high);
-    EXPECT_EQ(one[i].within, many[i].within);
-  }
+  for (std::size_t i = 0; i < 2; ++i)
+    expect_same(one[i], many[i]);
   EXPECT_NE(monte_carlo(requests, inputs, 10'001, 43, 1)[0].mean, one[0].mean);
+}
+
+// The next boat of a fleet is told what was drawn for the one before, where the two are alike: the same as
+// if nothing had been kept, with other limits too, and the other way round for an amount below nothing.
+TEST(MonteCarlo, WhatWasKeptIsAsIfDrawnAnew) {
+  const std::vector<UncertainInput> inputs{input(Distribution::rectangular, 1.0),
+                                           input(Distribution::student, 1.0, 3)};
+  const Response both = sum_of(inputs);
+  const Response one{{{1, 0.7}}, {}};
+  const Response longer{{{1, 1.4}}, {}};
+  const Response shorter{{{1, -0.7}}, {}};
+  const DrawRequest first[] = {{&both, -1.0, 1.0}, {&one, -1.0, 1.5}};
+  const DrawRequest second[] = {{&both, -0.5, 2.0},    {&one, -1.0, 0.5},  {&longer, -2.0, 1.0},
+                                {&shorter, -1.0, 1.5}, {&both, -1e3, 1e3}, {&both, 1e3, 2e3}};
+  std::vector<Drawn> kept;
+  std::thread([&] {
+    monte_carlo(first, inputs, 20'001, 9, 1);
+    kept = monte_carlo(second, inputs, 20'001, 9, 1);
+  }).join();
+  const std::vector<Drawn> afresh = drawn_afresh(second, inputs, 20'001, 9, 1);
+  for (std::size_t i = 0; i < kept.size(); ++i) {
+    SCOPED_TRACE(i);
+    expect_same(kept[i], afresh[i]);
+  }
+  EXPECT_DOUBLE_EQ(kept[2].high, 2.0 * kept[1].high);
+  EXPECT_EQ(kept[3].high, -kept[1].low);
+  EXPECT_EQ(kept[4].within, 1.0);
+  EXPECT_EQ(kept[5].within, 0.0);
 }
 
 // Port and starboard mostly respond alike and are drawn once: each is to have what it would have alone.
@@ -160,12 +202,8 @@ TEST(MonteCarlo, WhatRespondsAlikeIsAsIfDrawnAlone) {
       {&port, -1.0, 1.0}, {&other, -1.0, 1.0}, {&starboard, -0.5, 2.0}, {&port, -1.0, 1.0}};
   const std::vector<Drawn> together = monte_carlo(requests, inputs, 10'001, 42, 2);
   for (std::size_t i = 0; i < together.size(); ++i) {
-    const Drawn alone = monte_carlo(std::span(&requests[i], 1), inputs, 10'001, 42, 1).front();
-    EXPECT_EQ(together[i].mean, alone.mean) << i;
-    EXPECT_EQ(together[i].standard, alone.standard) << i;
-    EXPECT_EQ(together[i].low, alone.low) << i;
-    EXPECT_EQ(together[i].high, alone.high) << i;
-    EXPECT_EQ(together[i].within, alone.within) << i;
+    SCOPED_TRACE(i);
+    expect_same(together[i], drawn_afresh(std::span(&requests[i], 1), inputs, 10'001, 42, 1).front());
   }
   EXPECT_NE(together[0].within, together[2].within);
   EXPECT_NE(together[0].standard, together[1].standard);
