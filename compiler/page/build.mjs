@@ -121,7 +121,7 @@ const policy = [
   "base-uri 'none'",
   "form-action 'none'",
 ].join("; ");
-const styles = ["frame", "numbers", "rig", "text", "papers", "begin", "dialogs", "wide", "print"]
+const styles = ["frame", "numbers", "rig", "turns", "text", "papers", "begin", "dialogs", "wide", "print"]
   .map((name) => read(`styles/${name}.css`))
   .join("\n");
 

@@ -10,7 +10,7 @@ import { fileURLToPath } from "node:url";
 import { Report } from "../report.mjs";
 import { launch, open_page } from "./open_page.mjs";
 
-const SUBJECTS = ["begins", "enters", "tries", "tryables", "texts", "keeps", "inside", "boats", "reads", "words_table"];
+const SUBJECTS = ["begins", "enters", "tries", "turns", "tryables", "texts", "keeps", "inside", "boats", "reads", "words_table"];
 
 const here = path.dirname(fileURLToPath(import.meta.url));
 const project = path.resolve(here, "../../..");

@@ -9,6 +9,7 @@ import { stale_note } from "./numbers_view.js";
 import { about_html, change_html, length_html, length_words, mark, piece_title, sum_html } from "./marks.js";
 import { strip } from "./strip.js";
 import { bounds, view_drawing, views_of } from "./rig_drawing.js";
+import { turns_panel } from "./turns_panel.js";
 
 function tried_title(each) {
   const stay = each.group === "setting" && app.answers.pieces.find((piece) => piece.stay.split(".")[0] === each.stay);
@@ -154,6 +155,7 @@ export function rig_view() {
           : stale_note()
     }
     ${all.length && calculated ? slider(all) : nothing}
+    ${turns_panel()}
     ${strip(app.answers.pieces.find((piece) => piece.name === app.selected))}
     <ul class="live">${app.answers.pieces.map(live_row)}</ul>`;
 }

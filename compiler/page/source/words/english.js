@@ -183,6 +183,45 @@ export const english = {
   vanishes: "Gone:",
   trial_said: (value, count) => `${value}: ${times(count, "stay changes", "stays change")}`,
 
+  turns: {
+    title: "Turns",
+    together: "Turn both sides alike",
+    both_sides: "both sides",
+    count: (turned, value) => {
+      const size = Math.abs(value);
+      if (size === 0) return "not turned";
+      const one = { turn: size <= 1 ? "turn" : "turns", hole: size === 1 ? "hole" : "holes", mm: "mm" }[turned];
+      return `${size} ${one} ${value > 0 ? "tighter" : "slacker"}`;
+    },
+    left: (turned, tighten, slacken) => {
+      const unit = { turn: "turns", hole: "holes", mm: "mm" }[turned];
+      return `Left: ${tighten} ${unit} to tighten, ${slacken} to slacken`;
+    },
+    tighter: (title) => `${title}: tighter`,
+    slacker: (title) => `${title}: slacker`,
+    tensions: "Tension at the dock, kN",
+    movements: "Movement of the mast, mm",
+    now: "now",
+    with_turns: "with turns",
+    change: "change",
+    slack: "slack",
+    slack_by: (mm) => `slack by ${mm} mm`,
+    beyond_break: "beyond its break load",
+    head_aft: "Head aft of where it is drawn",
+    head_starboard: "Head to starboard of it",
+    bend_at: (point) => `Bend forward at ${point}`,
+    does_not_stand: "With these turns she does not stand:",
+    beyond_thread: "More turns than there is thread.",
+    draft: "A draft:",
+    state_these: "What turns do cannot be worked out. State these in the file; nothing is taken in their place.",
+    reset: "Put all back",
+    write: "Write as settings",
+    step: (count) => `turns written as settings: ${count}`,
+    written: "Written as what the adjusters have taken.",
+    not_written: (stay) => `Not written for ${stay}:`,
+    said: (trouble) => (trouble ? `With these turns she does not stand: ${trouble}` : "Tensions worked out with these turns."),
+  },
+
   strip: (title) => `Strip: ${title}`,
   its_page: "Its page",
 
