@@ -43,7 +43,7 @@ export default async function turns({ report, open, project }) {
     );
     const wide = await page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth);
     report.none(`${size}: nothing is too wide`, wide ? ["it is"] : []);
-    if (process.env.SHEERPOLE_PICTURES) await page.screenshot({ path: `${process.env.SHEERPOLE_PICTURES}/turns-${size}.png`, fullPage: true });
+    if (process.env.SHEERPOLE_PICTURES) await (await page.$(".turns")).screenshot({ path: `${process.env.SHEERPOLE_PICTURES}/turns-${size}.png` });
     await tools.tap("Put all back");
     await tools.settle();
     report.none(`${size}: put back, nothing is lit`, (await page.$$(".turns .lit")).length === 0 ? [] : ["something is"]);

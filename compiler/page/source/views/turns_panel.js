@@ -40,7 +40,7 @@ const row_title = (row) => (row.side === "centre" ? row.title : `${row.title}, $
 const kilonewtons = (newtons) => (newtons / 1000).toFixed(2);
 const signed = (value, decimals) => {
   const digits = Math.abs(value).toFixed(decimals);
-  return Number(digits) === 0 ? digits : `${value < 0 ? "\u2212" : "+"} ${digits}`;
+  return Number(digits) === 0 ? digits : `${value < 0 ? "\u2212" : "+"}${digits}`;
 };
 
 function slider_row(row) {
@@ -61,11 +61,11 @@ function stay_row(stay) {
   const { now, with: then } = stay.newtons;
   const title = `${stay.title || stay.base}${/\.(port|starboard)$/.test(stay.name) ? `, ${w.sides[/[a-z]+$/.exec(stay.name)[0]]}` : ""}`;
   if (then === null) return html`<tr><th scope="row">${title}</th><td>${kilonewtons(now)}</td><td></td><td></td></tr>`;
-  const slack = then > 0 ? nothing : html`<b>${w.turns.slack_by(stay.slack_mm.with.toFixed(1))}</b>`;
+  const slack = then > 0 ? nothing : html`<b class="words">${w.turns.slack_by(stay.slack_mm.with.toFixed(1))}</b>`;
   const beyond = stay.break_newtons !== null && then > stay.break_newtons;
   return html`<tr data-pull=${stay.name} class=${Math.abs(then - now) >= 5 ? "lit" : ""}><th scope="row">${title}</th>
     <td>${now > 0 ? kilonewtons(now) : w.turns.slack}</td>
-    <td>${then > 0 ? html`<b>${kilonewtons(then)}</b>` : slack}${beyond ? html` <b>${w.turns.beyond_break}</b>` : nothing}</td>
+    <td>${then > 0 ? html`<b>${kilonewtons(then)}</b>` : slack}${beyond ? html` <b class="words">${w.turns.beyond_break}</b>` : nothing}</td>
     <td>${signed((then - now) / 1000, 2)}</td></tr>`;
 }
 
