@@ -100,6 +100,9 @@ void add_report(const CheckedRig& checked, const TuneReport& report, Document& d
                                                   " times as large; kN in the leg at the deck. Stays: " +
                                                   numbered_stays(checked, report.tuned.model) + "."});
   add_bends(checked, report.tuned, document);
+  if (report.doubt.inputs > 0)
+    document.blocks.emplace_back(
+        document_table(tune_doubt_table(checked, report), {1.8, 2.0, 1.0, 1.0, 1.0, 1.2, 1.0, 1.0}));
   add_heading("What one turn does", document);
   add_in_parts(turn_table(checked, report), report.tuned.model.stays.size(), document);
   const Table doubt = turn_doubt_table(checked, report);

@@ -1,6 +1,7 @@
 #include "backend/table/table.hpp"
 
 #include "backend/table/rig_tables.hpp"
+#include "backend/table/tune_tables.hpp"
 #include "base/code_point.hpp"
 
 #include <algorithm>
@@ -138,6 +139,8 @@ const std::vector<NamedTable>& rig_tables() {
       {"turns", "the turns that bring what is wished for, in order", show_turns},
       {"days", "tension on the coldest and the warmest day, and after bedding-in and creep", show_days},
       {"tune-inputs", "what the balance of the rig rests on, and what is lacking for it", show_tune_inputs},
+      {"tune-doubt", "how far each number of `standing` may be off: worst case, law of propagation, draws",
+       show_tune_doubt},
       {"replaced", "the line of each stay against the one before", replaced_table},
       {"fits", "parts in hand and a setting with which a line fits", fits_table},
       {"play", "what parts that can be taken out or put in add to the adjusters", play_table},
