@@ -43,6 +43,7 @@ const std::vector<CheckRow>& every_row() {
                                       &line_behaviour::checks,
                                       &line_numbers::checks,
                                       &mast_loads::checks,
+                                      &standing_rig::checks,
                                       &readings::checks,
                                       &cord_checks::checks,
                                       &sources::checks,

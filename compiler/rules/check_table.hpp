@@ -148,6 +148,10 @@ extern const CheckTable checks;
 namespace mast_loads {
 extern const CheckTable checks;
 }
+// tune/
+namespace standing_rig {
+extern const CheckTable checks;
+}
 // evidence/
 namespace readings {
 extern const CheckTable checks;

@@ -2,6 +2,7 @@
 
 #include "kinds/glossary.hpp"
 #include "service/cursor.hpp"
+#include "service/turns.hpp"
 #include "units/unit.hpp"
 #include "wording/language_words.hpp"
 #include "wording/length_words.hpp"
@@ -37,6 +38,7 @@ void add_lengths(const OpenBoat& boat, const std::string& stay, std::vector<std:
   if (!boat.compiled.derived)
     return;
   const Rig& rig = *boat.compiled.rig;
+  const std::map<StayId, std::string> pulls = pull_words(boat);
   for (const DerivedStay& derived : boat.compiled.derived->stays) {
     const Stay& each = rig[derived.stay];
     if (each.base != stay)
@@ -45,6 +47,8 @@ void add_lengths(const OpenBoat& boat, const std::string& stay, std::vector<std:
     for (const LengthSum* sum : {&derived.pin_to_pin, &derived.body})
       line +=
           (sum == &derived.body ? ", " : " ") + std::string(name_of(sum->kind)) + " " + sum_text(rig, *sum);
+    if (const auto pull = pulls.find(derived.stay); pull != pulls.end())
+      line += ", " + pull->second;
     lines.push_back(std::move(line));
   }
 }

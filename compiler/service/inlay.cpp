@@ -1,5 +1,6 @@
 #include "service/inlay.hpp"
 
+#include "service/turns.hpp"
 #include "units/format_length.hpp"
 #include "wording/length_words.hpp"
 #include "wording/service_words.hpp"
@@ -19,7 +20,8 @@ struct Said {
 
 class Inlays {
 public:
-  Inlays(const OpenBoat& boat, SourceId source) : boat_(boat), rig_(*boat.compiled.rig), source_(source) {}
+  Inlays(const OpenBoat& boat, SourceId source)
+      : boat_(boat), rig_(*boat.compiled.rig), source_(source), pulls_(pull_words(boat)) {}
 
   std::vector<Inlay> run() {
     for (const DerivedStay& stay : boat_.compiled.derived->stays)
@@ -37,8 +39,11 @@ private:
     std::string bodies;
     for (const Piece& piece : derived.pieces)
       bodies += (bodies.empty() ? "" : " + ") + sum_text(rig_, piece.body);
-    if (!bodies.empty())
-      say(stay.place, side, std::string(name_of(SumKind::body)) + " " + bodies);
+    std::string words = bodies.empty() ? "" : std::string(name_of(SumKind::body)) + " " + bodies;
+    if (const auto pull = pulls_.find(derived.stay); pull != pulls_.end())
+      words += (words.empty() ? "" : ", ") + pull->second;
+    if (!words.empty())
+      say(stay.place, side, std::move(words));
     for (const TakeUp& adjuster : derived.adjusters)
       say(stay.stack[adjuster.item].place, side,
           take_up_words(format_millimetres(adjuster.to_tighten) + " mm",
@@ -62,6 +67,7 @@ private:
   const OpenBoat& boat_;
   const Rig& rig_;
   SourceId source_;
+  std::map<StayId, std::string> pulls_;
   std::map<Span, std::vector<Said>> said_;
 };
 

@@ -1,6 +1,7 @@
 #include "service/turns.hpp"
 
 #include "calculate/facts.hpp"
+#include "calculate/tune/standing_at_dock.hpp"
 #include "model/fact_name.hpp"
 #include "units/format_length.hpp"
 #include "units/unit.hpp"
@@ -150,6 +151,17 @@ private:
 };
 
 } // namespace
+
+std::map<StayId, std::string> pull_words(const OpenBoat& boat) {
+  std::map<StayId, std::string> words;
+  if (!boat.compiled.derived)
+    return words;
+  if (const auto standing = standing_at_dock(*boat.compiled.rig, *boat.compiled.derived))
+    for (const StandingAtDock::Stay& one : standing->stays)
+      words[one.stay] = one.newtons > 0.0 ? pulls_at_dock(format_fixed(one.newtons / 1000.0, 2) + " kN")
+                                          : slack_at_dock(format_fixed(one.slack_mm, 1) + " mm");
+  return words;
+}
 
 TurnTrial try_turns(const OpenBoat& boat, const TunedRig& tuned, const TurnsByStay& turns) {
   const Rig& rig = *boat.compiled.rig;

@@ -35,6 +35,14 @@ std::string take_up_words(std::string_view to_tighten, std::string_view to_slack
   return "tightens " + std::string(to_tighten) + ", slackens " + std::string(to_slacken);
 }
 
+std::string pulls_at_dock(std::string_view tension) {
+  return std::string(tension) + " at the dock";
+}
+
+std::string slack_at_dock(std::string_view slack) {
+  return "slack by " + std::string(slack) + " at the dock";
+}
+
 std::string tension_is_to_be_read_again() {
   return "its tension was read before these turns: make them, then read it again";
 }

@@ -18,6 +18,10 @@ std::string mend_all_that_is_certain();
 /// The adjuster of a stay as it is set: "tightens 35 mm, slackens 40 mm".
 std::string take_up_words(std::string_view to_tighten, std::string_view to_slacken);
 
+/// How a stay stands by its file: "4.78 kN at the dock".
+std::string pulls_at_dock(std::string_view tension);
+std::string slack_at_dock(std::string_view slack);
+
 /// Why turns are not written down as what an adjuster has taken.
 std::string tension_is_to_be_read_again();
 std::string taken_up_is_not_stated();

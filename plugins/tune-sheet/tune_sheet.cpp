@@ -103,6 +103,9 @@ void add_report(const CheckedRig& checked, const TuneReport& report, Document& d
                      say(TuneSheetPhrase::dashed_as_drawn_solid_as, format_fixed(standing.exaggeration, 0),
                          numbered_stays(checked, report.tuned.model))});
   add_bends(checked, report.tuned, document);
+  if (report.doubt.inputs > 0)
+    document.blocks.emplace_back(
+        document_table(tune_doubt_table(checked, report), {1.8, 2.0, 1.0, 1.0, 1.0, 1.2, 1.0, 1.0}));
   add_heading(say(TuneSheetPhrase::what_one_turn_does), document);
   add_in_parts(turn_table(checked, report), report.tuned.model.stays.size(), document);
   const Table doubt = turn_doubt_table(checked, report);

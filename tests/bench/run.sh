@@ -46,6 +46,10 @@ for rig in examples/pellimoor.rig "$scratch/thousand.rig"; do
   command time -f "%M KiB at most, %e s: check $(basename "$rig")" "$sheerpole" check "$rig" 2>&1 >/dev/null | tail -n 1
 done | tee "$figures/memory.txt"
 
+# How masts stand, against CalculiX on the same boats with as many elements in each panel, in one run; the last lines say how many
+# times as fast, and whether both say the same.
+sh tests/statics/run.sh bench 20 | tee "$figures/statics.txt"
+
 # From a key to its findings, in an editor.
 python3 tests/bench/keystrokes.py "$sheerpole" | tee "$figures/keystrokes.txt"
 

@@ -86,8 +86,17 @@ Table show_days(const CheckedRig& checked) {
   return shown(checked, report, later_table);
 }
 
+Table show_tune_doubt(const CheckedRig& checked) {
+  TuneReport report = standing(checked);
+  if (report.tuned.stands())
+    report.doubt = tune_doubt(checked.rig(), checked.derived(), report.tuned, {});
+  return shown(checked, report, tune_doubt_table);
+}
+
 Table show_tune_inputs(const CheckedRig& checked) {
-  return tune_inputs_table(checked, tune_model(checked.rig(), checked.derived()));
+  Table table = tune_inputs_table(checked, tune_model(checked.rig(), checked.derived()));
+  table.notes.insert(table.notes.end(), tune_cautions().begin(), tune_cautions().end());
+  return table;
 }
 
 } // namespace sheerpole

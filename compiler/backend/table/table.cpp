@@ -1,6 +1,7 @@
 #include "backend/table/table.hpp"
 
 #include "backend/table/rig_tables.hpp"
+#include "backend/table/tune_tables.hpp"
 #include "base/code_point.hpp"
 
 #include <algorithm>
@@ -135,6 +136,7 @@ const std::vector<NamedTable>& rig_tables() {
       {"turns", TablesPhrase::shows_turns, show_turns},
       {"days", TablesPhrase::shows_days, show_days},
       {"tune-inputs", TablesPhrase::shows_tune_inputs, show_tune_inputs},
+      {"tune-doubt", TablesPhrase::shows_tune_doubt, show_tune_doubt},
       {"replaced", TablesPhrase::shows_replaced, replaced_table},
       {"fits", TablesPhrase::shows_fits, fits_table},
       {"play", TablesPhrase::shows_play, play_table},

@@ -49,7 +49,7 @@ void add_stay(const CheckedRig& checked, const TuneReport& report, std::size_t n
       stay.legs.size() > 1 ? say(TuneSheetPhrase::tension_at_deck) : say(TuneSheetPhrase::tension),
       deck.tension_newtons > 0.0 ? format_kilonewtons(deck.tension_newtons) + " kN"
                                  : say(TuneSheetPhrase::slack_by_mm, format_fixed(deck.slack_mm, 1)),
-      doubt_words(report, number, true),
+      doubt_words(report, number),
       break_share(stay, deck.tension_newtons),
       known_by(stay),
       "",
@@ -200,7 +200,7 @@ Table standing_table(const CheckedRig& checked, const TuneReport& report) {
       continue;
     table.rows.push_back({rig.spars[report.tuned.model.spars[quantity.number].spar].name,
                           quantity_words(checked, report.tuned, q), format_signed(now[q], 1) + " mm",
-                          doubt_words(report, q, true), "", "", "", "", ""});
+                          doubt_words(report, q), "", "", "", "", ""});
   }
   for (const TuneSpar& spar : report.tuned.model.spars) {
     const statics::SparState& state = report.tuned.state.spars[spar.element.index()];
@@ -278,7 +278,7 @@ Table turn_doubt_table(const CheckedRig& checked, const TuneReport& report) {
     std::vector<std::string> row{turned_words(checked, report.tuned.model, report.effects[e].turned),
                                  step_words(report.tuned.model, report.effects[e].turned)};
     for (const std::size_t q : shown) {
-      const double off = report.doubt.of_change[e][q];
+      const double off = report.doubt.of_change[e][q].expanded;
       row.push_back(report.tuned.quantities[q].kind == Kind::tension ? format_fixed(off / 1000.0, 2)
                                                                      : format_fixed(off, 1));
     }
@@ -312,16 +312,16 @@ Table turn_list(const CheckedRig& checked, const TuneReport& report) {
       const double unit = tension ? 1000.0 : 1.0;
       const int decimals = tension ? 3 : 2;
       const bool bounds = report.doubt.inputs > 0;
-      table.rows.push_back({turned_words(checked, report.tuned.model, effect.turned),
-                            format_fixed(report.tuned.model.stays[effect.turned.stays.front()].step_mm, 3),
-                            tension
-                                ? checked.rig()[report.tuned.model.stays[quantity.number].stay].name
-                                : checked.rig().spars[report.tuned.model.spars[quantity.number].spar].name,
-                            quantity_words(checked, report.tuned, q), tension ? "kN" : "mm",
-                            format_fixed(now[q] / unit, decimals),
-                            bounds ? format_fixed(report.doubt.of_value[q] / unit, decimals) : "",
-                            format_signed(effect.change[q] / unit, decimals),
-                            bounds ? format_fixed(report.doubt.of_change[e][q] / unit, decimals) : ""});
+      table.rows.push_back(
+          {turned_words(checked, report.tuned.model, effect.turned),
+           format_fixed(report.tuned.model.stays[effect.turned.stays.front()].step_mm, 3),
+           tension ? checked.rig()[report.tuned.model.stays[quantity.number].stay].name
+                   : checked.rig().spars[report.tuned.model.spars[quantity.number].spar].name,
+           quantity_words(checked, report.tuned, q), tension ? "kN" : "mm",
+           format_fixed(now[q] / unit, decimals),
+           bounds ? format_fixed(report.doubt.of_value[q].expanded / unit, decimals) : "",
+           format_signed(effect.change[q] / unit, decimals),
+           bounds ? format_fixed(report.doubt.of_change[e][q].expanded / unit, decimals) : ""});
     }
   }
   return table;

@@ -24,6 +24,11 @@ Table standing_table(const CheckedRig& checked, const TuneReport& report);
 Table turn_table(const CheckedRig& checked, const TuneReport& report);
 /// The same, how far each number may be off.
 Table turn_doubt_table(const CheckedRig& checked, const TuneReport& report);
+/// How far each number of how it stands may be off: at worst, by propagation, by draws. Without rows where
+/// no bound is stated.
+Table tune_doubt_table(const CheckedRig& checked, const TuneReport& report);
+/// The same as `sheerpole show` asks for it.
+Table show_tune_doubt(const CheckedRig& checked);
 /// The same in one row for each adjuster and thing that it changes, for a spreadsheet.
 Table turn_list(const CheckedRig& checked, const TuneReport& report);
 /// The turns for what is wished for, in order.

@@ -97,10 +97,10 @@ std::string column_words(const CheckedRig& checked, const TunedRig& tuned, std::
   return {};
 }
 
-std::string doubt_words(const TuneReport& report, std::size_t quantity, bool of_value) {
+std::string doubt_words(const TuneReport& report, std::size_t quantity) {
   if (report.doubt.inputs == 0)
     return "";
-  const double off = of_value ? report.doubt.of_value[quantity] : report.doubt.of_value_at_worst[quantity];
+  const double off = report.doubt.of_value[quantity].expanded;
   return report.tuned.quantities[quantity].kind == Kind::tension ? format_kilonewtons(off)
                                                                  : format_fixed(off, 1);
 }

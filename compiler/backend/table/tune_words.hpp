@@ -23,8 +23,8 @@ std::string turns_words(const TuneModel& model, const TurnedStays& turned, doubl
 std::string quantity_words(const CheckedRig& checked, const TunedRig& tuned, std::size_t quantity);
 /// Its short heading: the number of a stay, "aft", "stb", "bend 1", with the mast where there are several.
 std::string column_words(const CheckedRig& checked, const TunedRig& tuned, std::size_t quantity);
-/// "0.12", empty when no bound moves it.
-std::string doubt_words(const TuneReport& report, std::size_t quantity, bool of_value);
+/// "0.12", half of the 95 % range by propagation; empty when no bound moves anything.
+std::string doubt_words(const TuneReport& report, std::size_t quantity);
 /// What the tables of turns show: tensions, heads, bends forward.
 std::vector<std::size_t> shown_quantities(const TunedRig& tuned);
 

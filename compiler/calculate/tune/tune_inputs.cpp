@@ -39,7 +39,7 @@ std::optional<double> TuneInputs::needed(const Remark& of, const std::vector<Par
   input.value = stated->provenance.written.empty() ? fact.text : stated->provenance.written;
   input.provenance = stated->provenance;
   input.in_bounds = stated->tolerance.has_value();
-  return raised(stated->value, stated->influences);
+  return moved(stated->value, stated->influences);
 }
 
 std::string TuneInputs::needed_word(const Remark& of, const std::vector<Particular>& facts, FactName name) {
@@ -65,11 +65,12 @@ std::optional<double> TuneInputs::axial_stiffness(MaterialId line) {
   return *modulus * *area;
 }
 
-double TuneInputs::raised(double value, const Influences& influences) {
+double TuneInputs::moved(double value, const Influences& influences) {
   for (const Influence& influence : influences) {
     bounds.insert(influence.bound);
-    if (raised_ && influence.bound == *raised_)
-      value += influence.amount;
+    for (const MovedBound& moved : moved_)
+      if (influence.bound == moved.bound)
+        value += moved.by * influence.amount;
   }
   return value;
 }

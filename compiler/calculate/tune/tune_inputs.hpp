@@ -7,6 +7,7 @@
 #include <optional>
 #include <set>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace sheerpole {
@@ -22,12 +23,19 @@ struct TuneInput {
   bool in_bounds = false;  ///< a `±` of it is stated
 };
 
+/// Bounds that are put in, each by how many of itself upwards.
+struct MovedBound {
+  BoundId bound;
+  double by = 1.0;
+};
+using MovedBounds = std::vector<MovedBound>;
+
 /// Reads what the balance of a rig rests on, keeps account of it and of what is lacking. Values are in
-/// coherent SI units. With a bound that is raised every value is what it would be if that input were off by
-/// its whole bound upwards.
+/// coherent SI units. With bounds that are moved every value is what it would be if these inputs were off
+/// so.
 class TuneInputs {
 public:
-  TuneInputs(const Rig& rig, std::optional<BoundId> raised) : rig_(rig), raised_(raised) {}
+  TuneInputs(const Rig& rig, MovedBounds moved) : rig_(rig), moved_(std::move(moved)) {}
 
   /// A number that is needed; nothing, and listed as not stated, when it is not there.
   std::optional<double> needed(const Remark& of, const std::vector<Particular>& facts, FactName name);
@@ -39,8 +47,8 @@ public:
   bool needed_word(const Remark& of, FactName name, const std::string& word);
   /// EA of a line in newtons: as stated, else modulus times metallic area.
   std::optional<double> axial_stiffness(MaterialId line);
-  /// A value as it is with the raised bound.
-  double raised(double value, const Influences& influences);
+  /// A value as it is with the moved bounds.
+  double moved(double value, const Influences& influences);
 
   /// What cannot be mended by stating one property.
   void lacks(Remark what);
@@ -56,7 +64,7 @@ private:
   TuneInput& listed(const Remark& of, FactName name);
 
   const Rig& rig_;
-  std::optional<BoundId> raised_;
+  MovedBounds moved_;
 };
 
 } // namespace sheerpole

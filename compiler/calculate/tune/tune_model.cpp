@@ -30,8 +30,8 @@ bool is_seized_under_tension(const Stay& stay) {
 
 class Maker {
 public:
-  Maker(const Rig& rig, const Derived& derived, std::optional<BoundId> raised, bool tips_free)
-      : rig_(rig), derived_(derived), inputs_(rig, raised), tips_free_(tips_free) {}
+  Maker(const Rig& rig, const Derived& derived, const MovedBounds& moved, bool tips_free)
+      : rig_(rig), derived_(derived), inputs_(rig, moved), tips_free_(tips_free) {}
 
   TuneModel make() {
     TuneFrame frame(rig_, inputs_, model_);
@@ -125,7 +125,7 @@ private:
       if (!(bound > 0.0))
         inputs_.note({TunePhrase::reading_without_bound, {derived.stay}});
       const double newtons = estimate.tension->newtons();
-      made.readings.push_back({inputs_.raised(newtons, estimate.influences),
+      made.readings.push_back({inputs_.moved(newtons, estimate.influences),
                                bound > 0.0 ? bound : std::max(weighs_as * newtons, 1.0), bound > 0.0});
     }
     if (const auto dock = inputs_.if_stated(of, stay.particulars, fact_names.dock_tension))
@@ -325,12 +325,12 @@ bool TuneModel::complete() const {
          std::ranges::none_of(inputs, [](const TuneInput& input) { return input.value.empty(); });
 }
 
-TuneModel tune_model(const Rig& rig, const Derived& derived, std::optional<BoundId> raised) {
-  return Maker(rig, derived, raised, false).make();
+TuneModel tune_model(const Rig& rig, const Derived& derived, const MovedBounds& moved) {
+  return Maker(rig, derived, moved, false).make();
 }
 
-TuneModel tune_model_before_seizing(const Rig& rig, const Derived& derived, std::optional<BoundId> raised) {
-  return Maker(rig, derived, raised, true).make();
+TuneModel tune_model_before_seizing(const Rig& rig, const Derived& derived, const MovedBounds& moved) {
+  return Maker(rig, derived, moved, true).make();
 }
 
 } // namespace sheerpole

@@ -82,14 +82,13 @@ struct TuneModel {
 /// The structure of a rig. A stay is as long unstressed as its drawn path less what its adjuster has taken,
 /// or, where its tension was read or only its dock tension is stated, as that tension asks for on its drawn
 /// path, to be fitted. Its EA is that of its lines over the part of it that is line: hardware does not
-/// stretch. Fittings off the line of a spar stand on arms ten times as stiff as the spar. With `raised`
-/// every number is what it would be if that input were off by its whole bound upwards. Nothing that carries
+/// stretch. Fittings off the line of a spar stand on arms ten times as stiff as the spar. With `moved`
+/// every number is what it would be if these inputs were off so. Nothing that carries
 /// has a default; what is not stated is listed. Sources: Hooke's law; the rest is geometry and choices of
 /// the project (docs/calculations/tune.md).
-TuneModel tune_model(const Rig& rig, const Derived& derived, std::optional<BoundId> raised = {});
+TuneModel tune_model(const Rig& rig, const Derived& derived, const MovedBounds& moved = {});
 
 /// The same with each line that was seized under tension still free to run over its tips: one element.
-TuneModel tune_model_before_seizing(const Rig& rig, const Derived& derived,
-                                    std::optional<BoundId> raised = {});
+TuneModel tune_model_before_seizing(const Rig& rig, const Derived& derived, const MovedBounds& moved = {});
 
 } // namespace sheerpole

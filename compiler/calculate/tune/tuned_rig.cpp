@@ -110,9 +110,9 @@ std::vector<double> seized_lengths(const TuneModel& free, const statics::State& 
 
 class StateSearch {
 public:
-  StateSearch(const Rig& rig, const Derived& derived, std::optional<BoundId> raised)
-      : rig_(rig), derived_(derived), raised_(raised) {
-    result_.model = tune_model(rig, derived, raised);
+  StateSearch(const Rig& rig, const Derived& derived, const MovedBounds& moved)
+      : rig_(rig), derived_(derived), moved_(moved) {
+    result_.model = tune_model(rig, derived, moved);
   }
 
   TunedRig find() {
@@ -125,7 +125,7 @@ public:
     if (!seized) {
       result_.state = fitted(result_.model, *result_.solver);
     } else {
-      const TuneModel free = tune_model_before_seizing(rig_, derived_, raised_);
+      const TuneModel free = tune_model_before_seizing(rig_, derived_, moved_);
       auto solver = statics::Solver::make(free.structure);
       if (!solver) {
         result_.trouble.push_back(TunePhrase::cannot_be_worked);
@@ -185,7 +185,7 @@ private:
 
   const Rig& rig_;
   const Derived& derived_;
-  std::optional<BoundId> raised_;
+  MovedBounds moved_;
   TunedRig result_;
 };
 
@@ -242,8 +242,8 @@ Remark trouble_of(const Rig& rig, const TuneModel& model, const statics::State& 
   return TunePhrase::no_balance;
 }
 
-TunedRig tuned_rig(const Rig& rig, const Derived& derived, std::optional<BoundId> raised) {
-  return StateSearch(rig, derived, raised).find();
+TunedRig tuned_rig(const Rig& rig, const Derived& derived, const MovedBounds& moved) {
+  return StateSearch(rig, derived, moved).find();
 }
 
 } // namespace sheerpole

@@ -43,7 +43,7 @@ struct TunedRig {
 /// or to the dock tensions where nothing else is known (statics/measured_state.hpp). A line that was seized
 /// under tension is looked at free to run first; then each leg keeps the length that it has there. Takes
 /// some milliseconds; nothing asks for it but the tune sheet and its tables.
-TunedRig tuned_rig(const Rig& rig, const Derived& derived, std::optional<BoundId> raised = {});
+TunedRig tuned_rig(const Rig& rig, const Derived& derived, const MovedBounds& moved = {});
 
 /// Why a search for a state did not end in one; empty when it did.
 Remark trouble_of(const Rig& rig, const TuneModel& model, const statics::State& state);

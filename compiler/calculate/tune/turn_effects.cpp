@@ -14,19 +14,6 @@ bool are_alike(const TuneStay& a, const TuneStay& b) {
   return a.adjuster && b.adjuster && a.by_turns == b.by_turns && a.step_mm == b.step_mm;
 }
 
-/// Tightening one turn changes the quantities so, by the tangent.
-std::vector<double> by_tangent(const TunedRig& tuned, const statics::Influence& influence,
-                               const TurnedStays& turned) {
-  std::vector<double> result(tuned.quantities.size(), 0.0);
-  for (const std::size_t i : turned.stays) {
-    const TuneStay& stay = tuned.model.stays[i];
-    for (std::size_t q = 0; q < result.size(); ++q)
-      result[q] += stay.step_mm * statics::change_of(tuned.model.structure, tuned.quantities[q].what,
-                                                     influence, stay.legs[stay.screwed]);
-  }
-  return result;
-}
-
 void find_slack(const TunedRig& tuned, const std::vector<double>& now, const std::vector<double>& after,
                 TurnEffect& effect) {
   double least = std::numeric_limits<double>::infinity();
@@ -103,40 +90,6 @@ std::vector<TurnEffect> turn_effects(const Rig& rig, const TunedRig& tuned) {
     result.push_back(std::move(effect));
   }
   return result;
-}
-
-TuneDoubt tune_doubt(const Rig& rig, const Derived& derived, const TunedRig& tuned,
-                     const std::vector<TurnEffect>& effects) {
-  const std::size_t count = tuned.quantities.size();
-  TuneDoubt doubt;
-  doubt.of_value.assign(count, 0.0);
-  doubt.of_value_at_worst.assign(count, 0.0);
-  doubt.of_change.assign(effects.size(), std::vector<double>(count, 0.0));
-  const std::vector<double> now = tuned.values(tuned.state);
-  const auto influence = tuned.solver->influence(tuned.state);
-  if (!influence)
-    return doubt;
-  for (const BoundId bound : tuned.model.bounds) {
-    const TunedRig other = tuned_rig(rig, derived, bound);
-    const auto there = other.stands() ? other.solver->influence(other.state) : std::nullopt;
-    if (!there || other.quantities.size() != count) {
-      doubt.trouble.push_back({TunePhrase::does_not_stand_with, {Words{rig[bound].name}}});
-      continue;
-    }
-    ++doubt.inputs;
-    const std::vector<double> values = other.values(other.state);
-    for (std::size_t q = 0; q < count; ++q) {
-      doubt.of_value[q] = std::hypot(doubt.of_value[q], values[q] - now[q]);
-      doubt.of_value_at_worst[q] += std::abs(values[q] - now[q]);
-    }
-    for (std::size_t e = 0; e < effects.size(); ++e) {
-      const std::vector<double> before = by_tangent(tuned, *influence, effects[e].turned);
-      const std::vector<double> after = by_tangent(other, *there, effects[e].turned);
-      for (std::size_t q = 0; q < count; ++q)
-        doubt.of_change[e][q] = std::hypot(doubt.of_change[e][q], after[q] - before[q]);
-    }
-  }
-  return doubt;
 }
 
 } // namespace sheerpole

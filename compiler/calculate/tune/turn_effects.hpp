@@ -39,18 +39,29 @@ std::vector<double> taken_by(const TunedRig& tuned, const TurnedStays& turned, d
 /// The turned things of a rig: pairs whose adjusters are alike, then each adjuster by itself.
 std::vector<TurnedStays> turned_stays(const Rig& rig, const TuneModel& model);
 
-/// How far each quantity, and its change by each turn, may be off by what has a bound.
-struct TuneDoubt {
-  std::size_t inputs = 0;                     ///< how many bounds move anything
-  std::vector<double> of_value;               ///< by quantity: the root of the sum of squares
-  std::vector<double> of_value_at_worst;      ///< by quantity: all bounds at their worst together
-  std::vector<std::vector<double>> of_change; ///< [effect][quantity], the root of the sum of squares
-  std::vector<Remark> trouble;                ///< bounds with which the rig does not stand
+/// How far a number may be off by what has a bound, in three ways, as lengths are (uncertainty.hpp). N or
+/// mm.
+struct TuneRange {
+  double worst_low = 0.0, worst_high = 0.0; ///< every input at its worst together: not over 0, not below 0
+  double expanded = 0.0;                    ///< half of the 95 % range by the law of propagation
+  double drawn_low = 0.0, drawn_high = 0.0; ///< 95 % range of draws, less the number as worked out
 };
 
-/// Each stated bound of a stiffness, a tension read and what was taken up is put in once, upwards, the rig
-/// fitted and worked out anew, and what is stated once moves together. To the first order: changes by a
-/// turn are those of the tangent. Bounds of places and lengths are not in it.
+/// How far each quantity, and its change by each turn, may be off by what has a bound.
+struct TuneDoubt {
+  std::size_t inputs = 0;                        ///< how many bounds move anything
+  std::size_t draws = 0;                         ///< of the Monte Carlo method
+  std::vector<TuneRange> of_value;               ///< by quantity
+  std::vector<std::vector<TuneRange>> of_change; ///< [effect][quantity]
+  std::vector<Remark> trouble;                   ///< bounds with which the rig does not stand
+};
+
+/// Each stated bound of a stiffness, a tension read and what was taken up is put in upwards and downwards,
+/// the rig fitted and worked out anew each time; what is stated once moves together. That is the first
+/// order of each input and the second of each by itself, and what two do together beyond that is not in it;
+/// changes by a turn are those of the tangent. Of it the worst case, the law of propagation and draws are
+/// made with the distribution and the seed of the lengths, and a tenth of their draws. Bounds of places and
+/// lengths are not in it. Source: JCGM 100:2008, 5.1.2 and JCGM 101:2008, 7.
 TuneDoubt tune_doubt(const Rig& rig, const Derived& derived, const TunedRig& tuned,
                      const std::vector<TurnEffect>& effects);
 

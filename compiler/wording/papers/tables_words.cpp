@@ -320,6 +320,8 @@ std::string_view words(TablesPhrase phrase) {
     return "tension on the coldest and the warmest day, and after bedding-in and creep";
   case shows_tune_inputs:
     return "what the balance of the rig rests on, and what is lacking for it";
+  case shows_tune_doubt:
+    return "how far each number of `standing` may be off: worst case, law of propagation, draws";
   case shows_replaced:
     return "the line of each stay against the one before";
   case shows_fits:

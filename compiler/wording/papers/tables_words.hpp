@@ -160,6 +160,7 @@ enum class TablesPhrase : std::uint16_t {
   shows_turns,
   shows_days,
   shows_tune_inputs,
+  shows_tune_doubt,
   shows_replaced,
   shows_fits,
   shows_play,

@@ -128,9 +128,19 @@ std::string_view words(TuneSheetPhrase phrase) {
   case how_far_each_change_may:
     return "How far each change may be off, ±";
   case stated_bounds_stiffness_readings_and:
-    return "{} stated bounds of stiffness, readings and what was taken up, each put in once, to the first "
-           "order; the root of the sum of squares. What is stated once moves together. Bounds of places "
-           "and lengths are not in it, and nothing of what is not in the model.";
+    return "{} stated bounds of stiffness, readings and what was taken up, each put in both ways; 95 % by "
+           "the law of propagation. What is stated once moves together. Bounds of places and lengths are "
+           "not "
+           "in it, and nothing of what is not in the model.";
+  case how_far_each_number_may_be_off:
+    return "How far each number may be off, in three ways";
+  case no_bound_is_stated:
+    return "No bound is stated of a stiffness, a reading or what was taken up: how far these numbers may "
+           "be off is not known.";
+  case stated_bounds_put_in_both_ways:
+    return "{} stated bounds of stiffness, readings and what was taken up, each put in both ways; what is "
+           "stated once moves together. At worst: all of them at once. {} draws, the same each time. "
+           "Bounds of places and lengths are not in it, and nothing of what is not in the model.";
   case on_other_days_and_after:
     return "On other days and after times, nothing turned";
   case mm:

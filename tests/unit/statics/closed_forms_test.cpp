@@ -206,6 +206,48 @@ TEST(ClosedForms, ColumnsBuckleAtEulersLoad) {
   expect_buckles_at(0.25 * pinned, true, false);
 }
 
+// A column in two steps, built in below and free above: tan(k1 l1) tan(k2 l2) = k1 / k2 with k = sqrt(P /
+// EI), 1 the upper part. Source: Timoshenko and Gere, Theory of Elastic Stability, bars with changes of
+// cross section; worked out again from the two sines that meet at the step.
+TEST(ClosedForms, SteppedColumnBuckles) {
+  const double upper = 2000.0, lower = 4000.0, thin = 0.6e11, thick = 2e11;
+  double low = 0.0, high = 0.25 * pi * pi * thick / (6000.0 * 6000.0);
+  for (int i = 0; i < 80; ++i) {
+    const double push = 0.5 * (low + high);
+    const double k1 = std::sqrt(push / thin), k2 = std::sqrt(push / thick);
+    (std::tan(k1 * upper) * std::tan(k2 * lower) < k1 / k2 && k1 * upper < 0.5 * pi ? low : high) = push;
+  }
+  for (const double share : {0.998, 1.002}) {
+    Structure column;
+    column.nodes = {{{0, 0, 0}}, {{0, 0, lower}}, {{0, 0, upper + lower}}};
+    const statics::Section below{1e10, thick, 3.0 * thick, 1e11}, above{1e10, thin, 3.0 * thin, 1e11};
+    column.spars.push_back(
+        {{id(0), id(1), id(2)}, {{0.0, below}, {lower, below}, {lower, above}}, {1, 0, 0}, {}, 8});
+    column.supports = {fixed_point(id(0))};
+    column.supports[0].turning = Turning::held;
+    column.loads = {{id(2), {0, 0, -share * low}}};
+    EXPECT_EQ(settled(column).outcome, share < 1.0 ? Outcome::equilibrium : Outcome::unstable) << share;
+  }
+}
+
+// A cantilever whose EI falls evenly to half at its tip, P at the tip: P l^3 / EI0 times the integral of
+// (1 - u)^2 / (1 - u / 2), which is 2 ln 2 - 1; of a straight one it is 1/3. Source: the unit load, of
+// textbooks of strength of materials; the integral worked out here.
+TEST(ClosedForms, TaperedCantilever) {
+  Structure cantilever;
+  cantilever.nodes = {{{0, 0, 0}}, {{0, 0, 6000}}};
+  cantilever.spars.push_back({{id(0), id(1)},
+                              {{0.0, {1e10, 2e11, 2e11, 1e11}}, {6000.0, {1e10, 1e11, 1e11, 1e11}}},
+                              {1, 0, 0},
+                              {},
+                              16});
+  cantilever.supports = {fixed_point(id(0))};
+  cantilever.supports[0].turning = Turning::held;
+  cantilever.loads = {{id(1), {1.0, 0, 0}}};
+  const double expected = std::pow(6000.0, 3) / 2e11 * (2.0 * std::log(2.0) - 1.0);
+  EXPECT_NEAR(settled(cantilever).moved_mm[1].x, expected, 1e-3 * expected);
+}
+
 // Of a column pushed by P and loaded aside by Q at mid-length: Q l^3 / (48 EI) times 3 (tan u - u) / u^3, u
 // = l/2 sqrt(P / EI). Source: Timoshenko and Gere, Theory of Elastic Stability, beam-columns; from memory.
 TEST(ClosedForms, BeamColumn) {

@@ -1,6 +1,7 @@
 // From what a file states to how the rig stands: what is lacking is named, what is absurd is said, and what
 // is worked out is finite.
 
+#include "calculate/tune/standing_at_dock.hpp"
 #include "calculate/tune/tune_report.hpp"
 #include "unit/calculate/tune/changed_file.hpp"
 #include "wording/say.hpp"
@@ -174,6 +175,51 @@ TEST(TunedRig, SaysWhatIsAbsurd) {
     for (const TuneLater& later : report.later)
       for (const double value : later.values)
         EXPECT_TRUE(std::isfinite(value));
+  }
+}
+
+/// A boat of which nothing of her tune is stated is not looked at; dock tensions and tensions that were
+/// read serve other checks as well.
+TEST(StandingAtDock, IsAskedForByWhatTheFileStates) {
+  for (const char* name : {"grisolde", "oddnys-wager", "sallow", "pellimoor", "tansyholm", "skirlpool"}) {
+    const Compilation compiled =
+        test::with_changes(std::string(SHEERPOLE_EXAMPLES_DIR) + "/" + name + ".rig", {});
+    ASSERT_TRUE(compiled.derived) << name;
+    EXPECT_FALSE(standing_at_dock(*compiled.rig, *compiled.derived)) << name;
+  }
+  const Compilation compiled = test::with_changes(case_a, {});
+  const auto standing = standing_at_dock(*compiled.rig, *compiled.derived);
+  ASSERT_TRUE(standing);
+  EXPECT_TRUE(standing->stands());
+  EXPECT_EQ(standing->stays.size(), 8u);
+}
+
+/// What is stated once for both sides is asked for once.
+TEST(StandingAtDock, AsksForEachThingOnce) {
+  const Compilation compiled = test::with_changes(case_a, {{"  droop: hinged\n", ""},
+                                                           {"  axial-stiffness: 28000 kN\n", ""},
+                                                           {"stiffness: 4140 kN", "size: \"8 mm\""}});
+  const auto standing = standing_at_dock(*compiled.rig, *compiled.derived);
+  ASSERT_TRUE(standing);
+  std::vector<std::string> asked;
+  for (const StandingAtDock::Missing& missing : standing->missing)
+    asked.push_back(say(*compiled.rig, missing.of) + ": " + missing.property);
+  EXPECT_THAT(asked, testing::UnorderedElementsAre("spreader.port: droop", "spreader.port: axial-stiffness",
+                                                   "line-1: stiffness"));
+}
+
+/// Turns of a metre, and adjusters run out to their ends: each row says what it does, or why it cannot be
+/// told.
+TEST(TunedRig, ATurnOfAMetreIsSaid) {
+  Boat made = boat(case_a);
+  for (TuneStay& stay : made.tuned.model.stays)
+    stay.step_mm = 1000.0;
+  ASSERT_TRUE(made.tuned.stands());
+  for (const TurnEffect& effect : turn_effects(*made.compiled.rig, made.tuned)) {
+    EXPECT_TRUE(effect.beyond_thread);
+    EXPECT_TRUE(!effect.trouble.empty() || !effect.went_slack.empty() || !effect.change.empty());
+    for (const double change : effect.change)
+      EXPECT_TRUE(std::isfinite(change));
   }
 }
 

@@ -1,6 +1,8 @@
 // What turns do, which turns are planned, and what the slip may be.
 
+#include "calculate/tune/standing_at_dock.hpp"
 #include "calculate/tune/tune_report.hpp"
+#include "calculate/uncertainty/random_numbers.hpp"
 #include "unit/calculate/tune/changed_file.hpp"
 #include "wording/say.hpp"
 
@@ -133,10 +135,47 @@ TEST_F(Turns, FindTheTurnThatWasMiscounted) {
 TEST_F(Turns, EachBoundMovesWhatRestsOnIt) {
   work_out(larkwhin);
   EXPECT_GT(report_.doubt.inputs, 5u);
-  // The reading of the caps is ± 0.3 kN, and it alone says what they pull with.
-  EXPECT_NEAR(report_.doubt.of_value[stay("cap-shroud.port")], 300.0, 60.0);
+  // The reading of the caps is ± 0.3 kN, and it alone says what they pull with: evenly within that bound,
+  // its standard deviation is 0.3 kN / sqrt 3, and 95 % of draws are within 0.95 of it (JCGM 100:2008,
+  // 4.3.7).
+  const TuneRange& caps = report_.doubt.of_value[stay("cap-shroud.port")];
+  EXPECT_NEAR(caps.expanded, 1.96 * 300.0 / std::sqrt(3.0), 60.0);
+  EXPECT_NEAR(caps.drawn_high, 0.95 * 300.0, 60.0);
+  EXPECT_NEAR(caps.drawn_low, -caps.drawn_high, 20.0);
+  EXPECT_GE(caps.worst_high, caps.drawn_high);
+  EXPECT_LE(caps.worst_low, caps.drawn_low);
+  EXPECT_EQ(report_.doubt.of_change.size(), report_.effects.size());
   work_out(case_a);
   EXPECT_EQ(report_.doubt.inputs, 0u);
+}
+
+/// The draws are of a series. Here the rig itself is fitted and worked out anew with all inputs drawn
+/// together, each evenly within its bound: its spread is that of the series, as well as 60 draws tell it.
+TEST_F(Turns, DrawsSpreadAsTheRigItselfDoes) {
+  work_out(larkwhin);
+  const TuneDoubt again = tune_doubt(rig(), *compiled_.derived, report_.tuned, {});
+  RandomStream stream(7, 0, 0);
+  std::vector<double> sums(report_.tuned.quantities.size(), 0.0), squares = sums;
+  constexpr int draws = 60;
+  for (int draw = 0; draw < draws; ++draw) {
+    MovedBounds moved;
+    for (const BoundId bound : report_.tuned.model.bounds)
+      moved.push_back({bound, 2.0 * stream.uniform() - 1.0});
+    const TunedRig other = tuned_rig(rig(), *compiled_.derived, moved);
+    ASSERT_TRUE(other.stands());
+    const std::vector<double> values = other.values(other.state);
+    for (std::size_t q = 0; q < values.size(); ++q) {
+      sums[q] += values[q];
+      squares[q] += values[q] * values[q];
+    }
+  }
+  for (const char* name : {"cap-shroud.port", "forestay", "fore-lower.port"}) {
+    const std::size_t q = stay(name);
+    const double spread = std::sqrt((squares[q] - sums[q] * sums[q] / draws) / (draws - 1));
+    EXPECT_NEAR(again.of_value[q].expanded / 1.96, spread, 0.3 * spread) << name;
+    // The same seed makes the same draws.
+    EXPECT_EQ(again.of_value[q].drawn_low, report_.doubt.of_value[q].drawn_low);
+  }
 }
 
 /// On a cold day steel on an aluminium mast is slacker.
