@@ -26,7 +26,7 @@ TEST(RigTables, AreListedByNameWithAWordAboutEach) {
   std::vector<std::string_view> names;
   for (const NamedTable& table : rig_tables()) {
     names.push_back(table.name);
-    EXPECT_FALSE(table.summary.empty()) << table.name;
+    EXPECT_FALSE(say(table.summary).empty()) << table.name;
   }
   EXPECT_THAT(names,
               ElementsAre("points", "lengths", "pieces", "take-up", "marks", "readings", "uncertainty",
