@@ -204,11 +204,17 @@ public:
       set(" textLength=\"", set_width(text));
       set_plain(" lengthAdjust=\"", "spacingAndGlyphs");
     }
+    const std::vector<TextRun> parts = text.fixed_pitch || text.text.find('/') == std::string::npos
+                                           ? std::vector<TextRun>{{text.text}}
+                                           : runs_of(text.text);
+    // Else a blank beside a span is left out by some.
+    if (parts.size() > 1)
+      set_plain(" xml:space=\"", "preserve");
     out += '>';
-    if (text.fixed_pitch || text.text.find('/') == std::string::npos)
+    if (parts.size() == 1)
       add_xml_text(out, text.text);
     else
-      runs(text);
+      runs(parts, text.size);
     out += "</text>\n";
   }
 
@@ -274,13 +280,13 @@ private:
   }
 
   /// Fractions of an inch in small figures, above and below the line.
-  void runs(const TextShape& text) {
+  void runs(const std::vector<TextRun>& parts, double size) {
     double moved = 0.0; // from the base line, downwards
-    for (const TextRun& run : runs_of(text.text)) {
+    for (const TextRun& run : parts) {
       const bool small = run.place != TextRun::Place::on_line;
-      const double place = text.size * (run.place == TextRun::Place::above   ? -raised_by
-                                        : run.place == TextRun::Place::below ? lowered_by
-                                                                             : 0.0);
+      const double place = size * (run.place == TextRun::Place::above   ? -raised_by
+                                   : run.place == TextRun::Place::below ? lowered_by
+                                                                        : 0.0);
       if (!small && place == moved) {
         add_xml_text(out, run.text);
         continue;
@@ -288,7 +294,7 @@ private:
       out += "<tspan";
       set(" dy=\"", place - moved);
       if (small)
-        set(" font-size=\"", text.size * small_figures);
+        set(" font-size=\"", size * small_figures);
       out += '>';
       add_xml_text(out, run.text);
       out += "</tspan>";
