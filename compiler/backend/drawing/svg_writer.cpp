@@ -191,11 +191,17 @@ public:
       set(" textLength=\"", set_width(text));
       out.put(" lengthAdjust=\"spacingAndGlyphs\"");
     }
+    const std::vector<TextRun> parts = text.fixed_pitch || text.text.find('/') == std::string::npos
+                                           ? std::vector<TextRun>{{text.text}}
+                                           : runs_of(text.text);
+    // Else a blank beside a span is left out by some.
+    if (parts.size() > 1)
+      out.put(" xml:space=\"preserve\"");
     out.put('>');
-    if (text.fixed_pitch || text.text.find('/') == std::string::npos)
+    if (parts.size() == 1)
       add_xml_text(out, text.text);
     else
-      runs(text);
+      runs(parts, text.size);
     out.put("</text>\n");
   }
 
@@ -258,13 +264,13 @@ private:
   }
 
   /// Fractions of an inch in small figures, above and below the line.
-  void runs(const TextShape& text) {
+  void runs(const std::vector<TextRun>& parts, double size) {
     double moved = 0.0; // from the base line, downwards
-    for (const TextRun& run : runs_of(text.text)) {
+    for (const TextRun& run : parts) {
       const bool small = run.place != TextRun::Place::on_line;
-      const double place = text.size * (run.place == TextRun::Place::above   ? -raised_by
-                                        : run.place == TextRun::Place::below ? lowered_by
-                                                                             : 0.0);
+      const double place = size * (run.place == TextRun::Place::above   ? -raised_by
+                                   : run.place == TextRun::Place::below ? lowered_by
+                                                                        : 0.0);
       if (!small && place == moved) {
         add_xml_text(out, run.text);
         continue;
@@ -272,7 +278,7 @@ private:
       out.put("<tspan");
       set(" dy=\"", place - moved);
       if (small)
-        set(" font-size=\"", text.size * small_figures);
+        set(" font-size=\"", size * small_figures);
       out.put('>');
       add_xml_text(out, run.text);
       out.put("</tspan>");

@@ -55,7 +55,8 @@ TEST(SvgWriter, SetsAFractionInSmallFiguresAndKeepsItsWords) {
   const std::string svg = write_svg(drawing);
   EXPECT_THAT(
       svg, HasSubstr(
-               ">4 <tspan dy=\"-2.700\" font-size=\"7.400\">15</tspan><tspan dy=\"2.700\">/</tspan>"
+               " xml:space=\"preserve\">4 <tspan dy=\"-2.700\" font-size=\"7.400\">15</tspan><tspan "
+               "dy=\"2.700\">/</tspan>"
                "<tspan dy=\"0.800\" font-size=\"7.400\">16</tspan><tspan dy=\"-0.800\">\"</tspan></text>"));
   EXPECT_EQ(read_svg(svg).texts.at(0).words, "4 15/16\"");
   // Four figures of 0.56 em are 0.26 of that narrower.

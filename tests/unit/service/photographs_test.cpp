@@ -19,7 +19,7 @@ using namespace std::string_literals;
 const std::string small_png = "\x89PNG\r\n\x1a\n\0\0\0\x0dIHDR\0\0\0\x02\0\0\0\x03\x08\0\0\0\0"s;
 
 std::string rig_with(const std::string& photo) {
-  return "language 1\nwire wire-6 {  construction: \"1x19\"  size: \"6 mm\"  }\n"
+  return "language 1\nwire wire-6 {\n  construction: \"1x19\"\n  size: \"6 mm\"\n}\n"
          "stay forestay {\n  pin-to-pin: 11_650 mm measured\n  line: wire-6\n  stack {\n    line\n  }\n}\n"
          "finding of forestay {\n  date: 2026-05-02\n  by: \"owner\"\n  condition: watch\n  photo: " +
          photo + "\n}\n";
