@@ -118,12 +118,12 @@ function in_base_85(bytes) {
 
 /** The script of the core, and the WebAssembly that it holds as a data address. */
 function taken_apart(script) {
-  const found = /"data:application\/octet-stream;base64,([^"]*)"|'data:application\/octet-stream;base64,([^']*)'/.exec(script);
+  const found = /(["'])data:application\/octet-stream;base64,([A-Za-z0-9+\/=]+)\1/.exec(script);
   if (!found) return { script, binary: Buffer.alloc(0) };
   const at = found.index;
   return {
-    script: `${script.slice(0, at)}"data:"${script.slice(at + found[0].length)}`,
-    binary: Buffer.from(found[1] ?? found[2], "base64"),
+    script: `${script.slice(0, at)}"data:application/octet-stream;base64,"${script.slice(at + found[0].length)}`,
+    binary: Buffer.from(found[2], "base64"),
   };
 }
 
