@@ -48,8 +48,8 @@ struct TurnTrial {
 /// millisecond or two of a boat with fifteen stays.
 TurnTrial try_turns(const OpenBoat& boat, const TunedRig& tuned, const TurnsByStay& turns);
 
-/// By stay "4.78 kN at the dock" or "slack by 3.1 mm at the dock"; empty when the boat states nothing of her
-/// tune, or does not stand. A search for the state, some milliseconds.
+/// By stay "4.78 kN at the dock" or "slack by 3.1 mm at the dock"; empty when the boat states nothing of
+/// her tune, or does not stand. A search for the state, some milliseconds.
 std::map<StayId, std::string> pull_words(const OpenBoat& boat);
 
 } // namespace sheerpole::service

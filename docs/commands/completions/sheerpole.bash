@@ -194,7 +194,7 @@ _sheerpole() {
       [ -z "$value" ] || { __sheerpole_offer; return; }
       case $word in
         -*) words=$(compgen -W '-h --help --form --wish --set --as-of --shop --allow-folder --color' -- "$word") ;;
-        *) [ "$given" -gt 0 ] || words=$(compgen -W 'points lengths pieces take-up marks readings uncertainty measure-next sensitivity temperature account tension standing tune turns days tune-inputs replaced fits play joints strength loads checks results limits stack parts states differences made inspections record sources' -- "$word") ;;
+        *) [ "$given" -gt 0 ] || words=$(compgen -W 'points lengths pieces take-up marks readings uncertainty measure-next sensitivity temperature account tension standing tune turns days tune-inputs tune-doubt replaced fits play joints strength loads checks results limits stack parts states differences made inspections record sources' -- "$word") ;;
       esac
       ;;
     tidy)

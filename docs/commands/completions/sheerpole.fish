@@ -111,7 +111,7 @@ complete -c sheerpole -n '__fish_seen_subcommand_from show' -l as-of -x -a 'desi
 complete -c sheerpole -n '__fish_seen_subcommand_from show' -l shop -x -d 'restate every length for the way this shop of the file delivers its screws'
 complete -c sheerpole -n '__fish_seen_subcommand_from show' -l allow-folder -r -F -d 'a folder beside the rig file'\''s own from which `use` may read; may be given again'
 complete -c sheerpole -n '__fish_seen_subcommand_from show' -l color -x -a 'auto always never' -d 'colours in findings: auto unless said, which is on a terminal and where neither NO_COLOR nor TERM=dumb forbids it; always or never'
-complete -c sheerpole -n '__fish_seen_subcommand_from show' -a 'points lengths pieces take-up marks readings uncertainty measure-next sensitivity temperature account tension standing tune turns days tune-inputs replaced fits play joints strength loads checks results limits stack parts states differences made inspections record sources'
+complete -c sheerpole -n '__fish_seen_subcommand_from show' -a 'points lengths pieces take-up marks readings uncertainty measure-next sensitivity temperature account tension standing tune turns days tune-inputs tune-doubt replaced fits play joints strength loads checks results limits stack parts states differences made inspections record sources'
 complete -c sheerpole -n __fish_use_subcommand -f -a tidy -d 'lay the text of rig files out in one way'
 complete -c sheerpole -n '__fish_seen_subcommand_from tidy' -s h -l help -d 'show this page'
 complete -c sheerpole -n '__fish_seen_subcommand_from tidy' -l look -d 'write nothing; say which files are not tidy'

@@ -13,7 +13,7 @@
 #include <iterator>
 #include <string>
 
-namespace sheerpole::service_turns_test {
+namespace sheerpole::turns_asked_test {
 namespace {
 
 using namespace service;
@@ -207,4 +207,4 @@ TEST_F(TurnsOfTheService, AnswersWhileASliderMoves) {
 }
 
 } // namespace
-} // namespace sheerpole::service_turns_test
+} // namespace sheerpole::turns_asked_test
