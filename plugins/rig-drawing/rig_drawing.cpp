@@ -499,7 +499,8 @@ OutputBundle RigDrawing::generate(const BackendRequest& request) const {
   bundle.files.push_back({"rig-drawing.svg", write_svg(sheet)});
   constexpr double longest_page = 5000.0; // of a PDF: 14 400 units of 1/72 in, with some to spare
   if (sheet.width <= longest_page && sheet.height <= longest_page) {
-    std::vector<Drawing> tiles = request.printed ? tiles_of(sheet, request.paper) : std::vector<Drawing>{};
+    std::vector<Drawing> tiles =
+        request.printed ? tiles_of(sheet, request.checked, request.paper) : std::vector<Drawing>{};
     const std::string title = sheet.title;
     bundle.papers.push_back({"rig-drawing.pdf", title, {std::move(sheet)}});
     if (!tiles.empty())

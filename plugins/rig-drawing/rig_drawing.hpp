@@ -20,6 +20,6 @@ Drawing rig_drawing_sheet(const CheckedRig& checked);
 /// The sheet in pieces at full size for a printer that takes no larger paper, in rows from above, each with
 /// marks at which it is joined to its neighbours; empty when one page holds it. The paper lies on its long
 /// side where that makes fewer.
-std::vector<Drawing> tiles_of(const Drawing& sheet, PaperSize paper);
+std::vector<Drawing> tiles_of(const Drawing& sheet, const CheckedRig& checked, PaperSize paper);
 
 } // namespace sheerpole

@@ -1,4 +1,5 @@
 #include "backend/drawing/label_text.hpp"
+#include "backend/page/foot.hpp"
 #include "plugins/rig-drawing/iso_style.hpp"
 #include "plugins/rig-drawing/rig_drawing.hpp"
 
@@ -19,7 +20,7 @@ using namespace rig_drawing;
 /// What two neighbours both show, so that paper may be glued on paper.
 constexpr double shared = 10.0;
 /// Below the piece: what it is, and a length to measure.
-constexpr double foot_height = 8.0;
+constexpr double piece_foot = 14.0;
 
 /// How the sheet is cut.
 struct Cut {
@@ -35,7 +36,7 @@ int pieces(double whole, double one) {
 }
 
 Cut cut_on(const Drawing& sheet, double width, double height) {
-  Cut cut{width, height, width - 2.0 * page_margin, height - 2.0 * page_margin - foot_height, 1, 1};
+  Cut cut{width, height, width - 2.0 * page_margin, height - 2.0 * page_margin - piece_foot, 1, 1};
   cut.across = pieces(sheet.width, cut.width);
   cut.down = pieces(sheet.height, cut.height);
   return cut;
@@ -152,7 +153,7 @@ void draw_marks(const Cut& cut, Piece piece, ShapeGroup& into) {
 }
 
 void draw_foot(const Drawing& sheet, const Cut& cut, Piece piece, ShapeGroup& into) {
-  const double base = cut.page_height - page_margin - 0.5;
+  const double base = cut.page_height - page_margin - 9.5;
   const int number = piece.row * cut.across + piece.column + 1;
   into.add(TextShape{
       {page_margin, base},
@@ -174,7 +175,7 @@ void draw_foot(const Drawing& sheet, const Cut& cut, Piece piece, ShapeGroup& in
 
 } // namespace
 
-std::vector<Drawing> tiles_of(const Drawing& sheet, PaperSize paper) {
+std::vector<Drawing> tiles_of(const Drawing& sheet, const CheckedRig& checked, PaperSize paper) {
   const PaperExtent extent = paper_of(paper);
   const Cut standing = cut_on(sheet, extent.width, extent.height);
   const Cut lying = cut_on(sheet, extent.height, extent.width);
@@ -196,8 +197,11 @@ std::vector<Drawing> tiles_of(const Drawing& sheet, PaperSize paper) {
           {page_margin, page_margin, page_margin + cut.width, page_margin + cut.height}, solid(0.1), ""});
       draw_marks(cut, {column, row}, tile.content);
       draw_foot(sheet, cut, {column, row}, tile.content);
+      const std::string whose = "Rig drawing, " + identity_words(checked);
+      add_foot(foot_lines(whose, cut.page_width - 2.0 * page_margin), page_margin, tile);
       tiles.push_back(std::move(tile));
     }
+  number_pages(tiles);
   return tiles;
 }
 

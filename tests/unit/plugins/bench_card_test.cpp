@@ -156,7 +156,8 @@ TEST(BenchCard, TheTailComesOutAsFarInsideTheThroatAsItIsLong) {
 // What the splice does not state is said where it would be.
 TEST(BenchCard, WhatTheSpliceDoesNotStateIsNotGiven) {
   const Compilation boat = test::compiled(
-      "language 1\nrope hmpe-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n}\n"
+      "language 1\nlimits {\n  second-measure: off\n}\nrope hmpe-9 {\n  construction: \"12-strand\"\n  "
+      "size: \"9 mm\"\n}\n"
       "splice bury {\n  bury: 72 d\n  eye-allowance: 12 d\n  contraction: 8 %\n}\nthimble ring {\n"
       "  length: 30 mm\n  lower: rope-seat (diameter: 28 mm, throat: 38 mm)\n}\n"
       "stay cap {\n  pin-to-pin: 10_000 mm measured\n  line: hmpe-9\n  stack {\n"
@@ -226,7 +227,8 @@ TEST(BenchCard, ALockingOfNoneLocksNothing) {
   for (const auto& [locking, says, not_said] : {std::tuple{"None", "nothing locks it", "None"},
                                                 {"lock stitch", "lock stitch", "nothing locks it"}}) {
     const Compilation boat = test::compiled(
-        "language 1\nrope hmpe-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n}\n"
+        "language 1\nlimits {\n  second-measure: off\n}\nrope hmpe-9 {\n  construction: \"12-strand\"\n  "
+        "size: \"9 mm\"\n}\n"
         "splice bury {\n  bury: 72 d\n  eye-allowance: 12 d\n  contraction: 8 %\n  locking: \"" +
         std::string(locking) +
         "\"\n}\nthimble ring {\n  length: 30 mm\n}\n"

@@ -4,6 +4,7 @@
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/page/page_boxes.hpp"
 #include "unit/plugins/example_boat.hpp"
+#include "unit/plugins/paper_text.hpp"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -87,7 +88,7 @@ TEST(DryFitCard, SaysWhatWouldHangAtBothEndsOfTheScrew) {
   EXPECT_EQ(fit.rows[1].of_bearings->parts, 113'150);
   EXPECT_EQ(fit.rows[2].adjusters, "395 mm, 37.4 turns out");
   EXPECT_EQ(fit.rows[2].of_bearings->parts, 111'850);
-  const std::string html = DryFitCard().generate({*boat.checked}).files.front().bytes;
+  const std::string html = test::plainly_set(DryFitCard().generate({*boat.checked}).files.front().bytes);
   EXPECT_THAT(html, HasSubstr("11280 mm"));
   // 15 mm at the longest and half of the 95 mm that it is shorter: 62.5 mm, rounded.
   EXPECT_THAT(html, HasSubstr("thread left in the body, each stud: 63 mm"));
@@ -108,7 +109,7 @@ TEST(DryFitCard, IsInTheUnitOfTheShop) {
   const Compilation boat =
       test::example_with("grisolde", "shop loft {\n  delivered-open: 50 %\n  unit: inches\n}\n");
   ASSERT_TRUE(boat.checked);
-  const std::string html = DryFitCard().generate({*boat.checked}).files.front().bytes;
+  const std::string html = test::plainly_set(DryFitCard().generate({*boat.checked}).files.front().bytes);
   EXPECT_THAT(html, HasSubstr("Lengths in inches to 1/16\" (shop loft)."));
   // 395 mm, as the turnbuckle is set: 15.551 in.
   EXPECT_THAT(html, HasSubstr(">15 9/16\"<"));
@@ -136,7 +137,7 @@ std::string worked(const std::string& more) {
 TEST(HoistedPage, SaysTheHeightAndWhatTakesUpADifference) {
   const Compilation boat = test::compiled(worked(""));
   ASSERT_TRUE(boat.checked);
-  const std::string html = DryFitCard().generate({*boat.checked}).files.front().bytes;
+  const std::string html = test::plainly_set(DryFitCard().generate({*boat.checked}).files.front().bytes);
   EXPECT_THAT(html, HasSubstr(">20\"<"));
   for (const char* words :
        {"over 24 3/4\"", "22 1/2\" to 24 3/4\"", "15 1/4\" to 17 1/2\"", "13\" to 15 1/4\"", "under 13\"",

@@ -93,7 +93,7 @@ TEST(EmergencySpliceCard, HasTheNumbersOfTheSplice) {
   const SpareLine& spare = spares.front();
   EXPECT_EQ(spare.longest.piece->name, "cap");
   EXPECT_EQ(spare.pieces.size(), 2u);
-  EXPECT_EQ(card_amount({}, spare.to_carry), "12364 mm");
+  EXPECT_EQ(card_amount({}, spare.to_carry), "12\u202f364 mm");
   EXPECT_EQ(spare.end_again.parts, 8080);
   ASSERT_EQ(spare.second.size(), 4u);
   EXPECT_EQ(of_body({}, spare.second[0].beyond_body), "body - 648 mm"); // the tail comes out

@@ -69,7 +69,7 @@ TEST(Labels, SayWhatTheFileStatesAndLeaveALineForTheRest) {
   EXPECT_EQ(labels[1].end, "BELOW");
   EXPECT_EQ(labels[0].to, "ring"); // the file names nothing beyond it
   // 10 000 less two rings of 30; twice 648 buried, 108 round the eye and 8 % of 648 that the bury takes up.
-  EXPECT_EQ(labels[0].length, "cut 11556 mm, body 9940 mm");
+  EXPECT_EQ(labels[0].length, "cut 11\u202f556 mm, body 9940 mm");
   EXPECT_EQ(labels[0].state, "MEASURED ONCE");
   EXPECT_EQ(labels[0].made, "2026-11-20");
   EXPECT_EQ(labels[0].made_by, "north shed");

@@ -4,6 +4,7 @@
 #include "driver/built_in_backends.hpp"
 #include "service/compile.hpp"
 #include "source/file_reader.hpp"
+#include "units/quantity_text.hpp"
 
 #include <cmath>
 #include <string>
@@ -36,6 +37,14 @@ inline std::string words_of_markup(const std::string& bytes) {
     for (std::size_t at = text.find(code); at != std::string::npos; at = text.find(code, at + 1))
       text.replace(at, std::char_traits<char>::length(code), sign);
   return text;
+}
+
+/// Markup in which fractions are set as the rest and long numbers have no blanks.
+inline std::string plainly_set(std::string markup) {
+  for (const char* span : {"<tspan", "</tspan"})
+    for (std::size_t at = markup.find(span); at != std::string::npos; at = markup.find(span, at))
+      markup.erase(at, markup.find('>', at) + 1 - at);
+  return without_thin_blanks(std::move(markup));
 }
 
 inline std::string one_blank_between(const std::string& text) {

@@ -8,6 +8,7 @@
 #include "plugins/labels/labels.hpp"
 #include "plugins/order-list/order_list.hpp"
 #include "unit/calculate/compiled_rig.hpp"
+#include "units/quantity_text.hpp"
 
 #include <fmt/format.h>
 #include <gtest/gtest.h>
@@ -27,7 +28,7 @@ std::string read(const Backend& backend, const CheckedRig& checked, const std::s
       continue;
     std::string text;
     bool inside = false;
-    for (const char c : one.bytes) {
+    for (const char c : without_thin_blanks(one.bytes)) {
       if (c == '<')
         inside = true;
       else if (c == '>' && inside) {
@@ -113,7 +114,8 @@ std::string text_of(const Given& given) {
                        spare == 0 ? "" : fmt::format(", spare-bury: {} mm measured", spare));
   };
   std::string text = fmt::format(
-      "language 1\nboat \"Ray\" {{ }}\nrope cord {{\n  construction: \"12-strand HMPE heat-set\"\n  size: "
+      "language 1\nboat \"Ray\" {{ }}\nlimits {{\n  second-measure: off\n}}\nrope cord {{\n  construction: "
+      "\"12-strand HMPE heat-set\"\n  size: "
       "\"{} mm\"\n}}\n"
       "splice eye {{\n  bury: {} d measured\n  contraction: {} % measured\n{}}}\n"
       "thimble ring {{\n  length: 20 mm measured\n  wrap: {} mm measured\n}}\n"

@@ -236,13 +236,13 @@ TEST(RigDrawing, ADraftHasNoNumberToCutTo) {
   for (const auto& row : rig_drawing::stay_rows(*boat.checked))
     cuts[row.base] = row.cut;
   EXPECT_EQ(cuts["inner-stay"], "NOT YET");
-  EXPECT_EQ(cuts["forestay"], "15 250");
+  EXPECT_EQ(cuts["forestay"], "15\u202f250");
 }
 
 TEST(DrawnMillimetres, HaveABlankFromFiveFiguresOn) {
   EXPECT_EQ(rig_drawing::drawn_millimetres(Length::millimetres(9114.4)), "9114");
-  EXPECT_EQ(rig_drawing::drawn_millimetres(Length::millimetres(12'997)), "12 997");
-  EXPECT_EQ(rig_drawing::drawn_millimetres(Length::millimetres(-1'234'567)), "-1 234 567");
+  EXPECT_EQ(rig_drawing::drawn_millimetres(Length::millimetres(12'997)), "12\u202f997");
+  EXPECT_EQ(rig_drawing::drawn_millimetres(Length::millimetres(-1'234'567)), "-1\u202f234\u202f567");
 }
 
 TEST(HullOutline, HasTheLengthAndTheBeamThatAreStated) {
