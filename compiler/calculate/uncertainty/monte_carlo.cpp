@@ -299,15 +299,15 @@ double share_within(std::span<const double> values, double amount, const DrawReq
 
 /// A request with what is drawn for it: its response, or, of a single input, that for one bound, and by
 /// what to multiply.
-struct Asked {
+struct DrawTask {
   Response response;
   double amount = 1.0;
   DrawKey key;
 };
 
-Asked asked(const DrawRequest& request, std::span<const UncertainInput> inputs, std::size_t draws,
-            std::uint64_t seed) {
-  Asked result{*request.response, 1.0, {}};
+DrawTask task_of(const DrawRequest& request, std::span<const UncertainInput> inputs, std::size_t draws,
+                 std::uint64_t seed) {
+  DrawTask result{*request.response, 1.0, {}};
   if (is_of_one_input(result.response))
     result.amount = std::exchange(result.response.linear.front().amount, 1.0);
   result.key = key_of(result.response, inputs, draws, seed);
@@ -317,9 +317,9 @@ Asked asked(const DrawRequest& request, std::span<const UncertainInput> inputs, 
 /// Those that have not been drawn before, each once.
 class FreshDraws {
 public:
-  FreshDraws(const std::vector<Asked>& all, std::span<const UncertainInput> inputs, std::size_t draws,
+  FreshDraws(const std::vector<DrawTask>& all, std::span<const UncertainInput> inputs, std::size_t draws,
              std::uint64_t seed, unsigned threads) {
-    for (const Asked& one : all)
+    for (const DrawTask& one : all)
       if (!kept_spreads.contains(one.key) && places_.try_emplace(one.key, responses_.size()).second)
         responses_.push_back(&one.response);
     if (responses_.empty())
@@ -332,7 +332,7 @@ public:
   }
 
   /// Its draws; nothing when they were drawn before and are not there any more.
-  std::optional<std::span<const double>> values(const Asked& one) const {
+  std::optional<std::span<const double>> values(const DrawTask& one) const {
     const auto found = places_.find(one.key);
     return found == places_.end() ? std::nullopt : std::optional(trial_->values(found->second));
   }
@@ -351,10 +351,10 @@ std::vector<Drawn> monte_carlo(std::span<const DrawRequest> requests,
   draws = std::max<std::size_t>(draws, 40);
   if (kept_spreads.size() > most_kept)
     kept_spreads.clear();
-  std::vector<Asked> all;
+  std::vector<DrawTask> all;
   all.reserve(requests.size());
   for (const DrawRequest& request : requests)
-    all.push_back(asked(request, inputs, draws, seed));
+    all.push_back(task_of(request, inputs, draws, seed));
   const FreshDraws fresh(all, inputs, draws, seed, threads);
   std::vector<Drawn> result;
   result.reserve(requests.size());
