@@ -96,7 +96,7 @@ std::vector<std::string> cord_steps(const CardPiece& card, const Rows& rows) {
   std::vector<std::string> steps;
   const bool closed = card.closed_aloft();
   if (closed && card.measure_again())
-    return {"Close no terminal yet. The cord is laid along the wire when its end aloft is closed."};
+    return {say(BenchCardPhrase::close_no_terminal_yet)};
   if (closed)
     steps.push_back(say(BenchCardPhrase::close_end_aloft_first_mark, card.amount(card.marks[1].from_upper),
                         card.piece->upper.bare() ? say(BenchCardPhrase::its_terminal)

@@ -20,9 +20,10 @@ NO_PAPERS = (
 )
 # Two words with a blank between them, or a word that begins a sentence.
 WORDS = re.compile(r"(?:^|[^\w])(?!(?:mm|kN|deg|degC)\b)[A-Za-z]{2,},? (?!(?:mm|kN|deg|degC)\b)[A-Za-z]{2,}|^\s*[A-Z][a-z]{2,}\b")
-# The words of iCalendar and of rig files that are written, and of CSV: group and headings of a table are read by programs.
+# The words of iCalendar and of rig files that are written, and of CSV: group and headings of a table are read by programs. So are
+# the elements of a tagged PDF (ISO 32000-1, 14.8.4).
 INTERFACES = re.compile(
-    r"BEGIN:|END:|VERSION:|PRODID:|TRANSP:|\\n|mm computed|^(Lines|Hardware|Small parts)$|^Liberation |^[a-z0-9 ,%+-]+(kN)?$"
+    r"BEGIN:|END:|VERSION:|PRODID:|TRANSP:|\\n|mm computed|^(Lines|Hardware|Small parts)$|^Liberation |^(Table|Figure)$|^[a-z0-9 ,%+±-]+(kN)?$"
 )
 # What is said to contributors, of a fault of the compiler itself.
 FAULT = re.compile(r"\b(internal_error|static_assert|std::logic_error)\b")

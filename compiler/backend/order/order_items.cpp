@@ -287,7 +287,7 @@ private:
       if (part.kind == PartKind::soft_eye)
         continue; // is made of the rope itself
       if (there) {
-        note(hardware_item(entry.part), "that of " + stay.name + " hangs, by its record, and is not in it");
+        note(hardware_item(entry.part), say(OrderPhrase::that_hangs_by_its_record, stay.name));
         continue;
       }
       // Of several in a row the one beside the line is on it.

@@ -158,6 +158,8 @@ std::string_view words(BenchCardPhrase phrase) {
   case close_end_aloft_first_mark:
     return "Close the end aloft first. Mark {} on the wire from its end, push it into {} up to the mark, "
            "close it, and see that the mark has gone in. From now on measure from its mouth, mark 2.";
+  case close_no_terminal_yet:
+    return "Close no terminal yet. The cord is laid along the wire when its end aloft is closed.";
   case at_u:
     return "at U";
   case mouth_closed_terminal:

@@ -81,6 +81,7 @@ enum class BenchCardPhrase : std::uint16_t {
   mark_is_it,
   its_terminal,
   close_end_aloft_first_mark,
+  close_no_terminal_yet,
   at_u,
   mouth_closed_terminal,
   mark_cut_end_aloft,

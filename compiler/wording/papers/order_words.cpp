@@ -188,6 +188,8 @@ std::string_view words(OrderPhrase phrase) {
     return "the parts are the holes of the same plate: {}";
   case that_on_made_piece_is:
     return "that on the made piece of {} is not in it";
+  case that_hangs_by_its_record:
+    return "that of {} hangs, by its record, and is not in it";
   case or_word:
     return " or ";
   case them_to_make_line_in:

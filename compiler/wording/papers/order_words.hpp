@@ -94,6 +94,7 @@ enum class OrderPhrase : std::uint16_t {
   one_plate_at_for_and,
   parts_are_holes_same_plate,
   that_on_made_piece_is,
+  that_hangs_by_its_record,
   or_word,
   them_to_make_line_in,
   them_comes_out_where_line,
