@@ -253,13 +253,12 @@ public:
   void close_svg() { close("svg"); }
 
 private:
-  /// Where a group leads to. In a PDF that is a place in it or another PDF beside it: what is a page of
-  /// HTML is there under the same name.
+  /// Where a group leads to. In a PDF that is a place in it or another PDF beside it: the file of the same
+  /// name, whatever its ending is on a screen. One that is not made beside it is no link.
   std::string link_of(const ShapeGroup& group) const {
-    constexpr std::string_view html = ".html";
-    if (papers_ == nullptr || group.link.starts_with('#') || !group.link.ends_with(html))
+    if (papers_ == nullptr || group.link.empty() || group.link.starts_with('#'))
       return group.link;
-    const std::string paper = group.link.substr(0, group.link.size() - html.size()) + ".pdf";
+    const std::string paper = group.link.substr(0, group.link.rfind('.')) + ".pdf";
     return papers_->contains(paper) ? paper : std::string();
   }
 
