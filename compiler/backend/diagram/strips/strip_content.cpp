@@ -49,8 +49,8 @@ StripAdjuster adjuster_of(const TakeUp& take_up) {
 /// A line and a lashing are not joined by a pin, nor is a bar with the plate that it hangs behind, nor a
 /// rope that lies round a spar.
 bool are_pinned(const StripCell& above, const StripCell& below) {
-  if ((above.look.slot && below.look.tee) || (above.look.tee && below.look.slot) ||
-      above.kind == PartKind::soft_eye || below.kind == PartKind::soft_eye)
+  if (above.look.tee || below.look.tee || above.kind == PartKind::soft_eye ||
+      below.kind == PartKind::soft_eye)
     return false;
   return !above.line && !below.line && above.kind != PartKind::lashing && below.kind != PartKind::lashing;
 }

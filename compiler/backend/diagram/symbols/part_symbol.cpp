@@ -311,7 +311,8 @@ constexpr Symbol symbols[] = {
 PartLook look_of(const Part& part, const StackItem& item) {
   PartLook look{.kind = part.kind};
   const auto either = [&](EndType type) { return part.upper.type == type || part.lower.type == type; };
-  look.tee = either(EndType::tee);
+  // A hook on a terminal bears behind its plate as a bar does.
+  look.tee = either(EndType::tee) || (part.kind == PartKind::terminal && either(EndType::hook));
   look.slot = either(EndType::slot);
   const std::string toggled = fact_text(part.particulars, fact_names.toggle);
   look.toggle_upper = toggled == "upper" || toggled == "both";
