@@ -201,8 +201,8 @@ void add_bearings(const StayFit& fit, PageFlow& page) {
               {.size = 3.2, .bold = true, .indent = 0.0});
   }
   if (!fit.of_stay->adjusters.empty())
-    page.text(slack ? say(DryFitCardPhrase::each_row_line_when_buried, card_amount(unit, *slack))
-                    : std::string(say(DryFitCardPhrase::each_row_line_that_just)),
+    page.text(slack ? say(DryFitCardPhrase::each_row_line_when_buried)
+                    : say(DryFitCardPhrase::each_row_line_that_just),
               small);
   if (fit.free().cut.unknown)
     page.text(joined(x_words(fit.free()), " "), small);

@@ -74,13 +74,12 @@ std::string_view words(DryFitCardPhrase phrase) {
     return "Each row: the line that just hangs with the adjuster so. Longer than \"closed\" it cannot be "
            "made tight; under \"open\" it does not reach.";
   case each_row_line_when_buried:
-    return "Each row: the line as it is now, to hang with the adjuster so when the splices have taken {}. "
-           "Longer than \"closed\" it cannot be made tight then; under \"open\" it does not reach.";
+    return "Each row: the line now, for the adjuster so when all is buried. Longer than \"closed\" it "
+           "cannot be made tight; under \"open\" it does not reach.";
   case hangs_slack_with_adjuster:
-    return "Hung with the adjuster as set it is {} slack, and that is right: the splices take it. Do not "
-           "take it up with the adjuster.";
+    return "As set it hangs {} slack now: the splices take that. Do not take it up with the adjuster.";
   case hangs_slack:
-    return "Hung now it is {} slack, and that is right: the splices take it.";
+    return "It hangs {} slack now: the splices take that.";
   case spliced_at_first_fit_after:
     return "Spliced: {} at first fit, {} after setting; the splices give {} back as they set, and until "
            "then the adjuster gives it out.";

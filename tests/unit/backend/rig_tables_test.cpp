@@ -31,9 +31,9 @@ TEST(RigTables, AreListedByNameWithAWordAboutEach) {
   EXPECT_THAT(names,
               ElementsAre("points", "lengths", "pieces", "take-up", "marks", "readings", "uncertainty",
                           "measure-next", "sensitivity", "temperature", "account", "tension", "standing",
-                          "tune", "turns", "days", "tune-inputs", "replaced", "fits", "play", "joints",
-                          "strength", "loads", "checks", "results", "limits", "stack", "parts", "states",
-                          "differences", "made", "inspections", "record", "sources"));
+                          "tune", "turns", "days", "tune-inputs", "tune-doubt", "replaced", "fits", "play",
+                          "joints", "strength", "loads", "checks", "results", "limits", "stack", "parts",
+                          "states", "differences", "made", "inspections", "record", "sources"));
 }
 
 TEST(RigTables, HaveRowsAsLongAsTheirHeadings) {

@@ -338,8 +338,7 @@ TEST(CutListText, AddsTheCutUpInThreeNumbersAndSaysHowWellItIsKnown) {
    what the ends use                             +1615.6
    what the line does                               -6.6
    = CUT                                         12991.0
-   known to   +-7.3 mm (95 %, law of propagation), -6.8 to +6.9 mm (95 % of the draws), at worst
-              -13.3 to +13.2 mm; see the proof sheet
+   known to   -6.8 to +6.9 mm (95 % of the draws), at worst -13.3 to +13.2 mm; see the proof sheet
               the adjuster reaches in 50 000 of 100 000 draws, before creep and cold
    not in it  creep; bedding
 )"));
