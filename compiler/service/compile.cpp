@@ -82,6 +82,9 @@ void run(Compilation& compilation, const std::string& path, FileReader& reader,
   Rig rig = elaborate(*compilation.names, *compilation.sources, sink);
   if (sink.has_errors())
     return;
+  if (!options.rig_only && options.photographs)
+    compilation.photographs = std::make_shared<const std::vector<Photograph>>(
+        read_photographs(*compilation.names, *compilation.sources, path, reader, sink));
   if (options.rig_alone && bytes_of(*compilation.sources) > worth_letting_go) {
     compilation.names.reset();
     compilation.trees.clear();
@@ -92,8 +95,6 @@ void run(Compilation& compilation, const std::string& path, FileReader& reader,
     compilation.rig = std::make_shared<const Rig>(std::move(rig));
     return;
   }
-  compilation.photographs = std::make_shared<const std::vector<Photograph>>(
-      read_photographs(*compilation.names, *compilation.sources, path, reader, sink));
   compilation.rig = std::make_shared<const Rig>(std::move(rig));
   compilation.derived = std::make_shared<const Derived>(
       calculate(*compilation.rig, options.threads,

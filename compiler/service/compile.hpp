@@ -48,6 +48,7 @@ struct CompileOptions {
   bool rig_only = false;                ///< nothing is calculated and checked
   Wanted wanted = Wanted::words;        ///< counts: what checks read, too little for a paper
   bool rig_alone = false;    ///< nobody asks for the trees and the names behind it: large ones are let go
+  bool photographs = true;   ///< false: the pictures that the rig names are left alone, and not missed
   KeptTrees* kept = nullptr; ///< of texts that were read before; may be null
 };
 

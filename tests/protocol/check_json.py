@@ -30,6 +30,7 @@ MEASURED_IN = re.compile(
 PLAIN_NUMBERS = {
     "value", "share", "share_of_break", "share_of_take_up", "open", "stiffness", "strength", "mass", "coverage_factor",
     "degrees_of_freedom", "moves", "reaches", "bound", "adjuster_reaches",
+    "least", "most", "turns",  # of an adjuster: turns of its screw, or holes
 }  # fmt: skip
 
 
@@ -130,7 +131,8 @@ def of_schema(path):
     jsonschema.Draft7Validator.check_schema(schema)
     faults = []
 
-    def walk(inside):
+    def walk(inside, named=False):
+        """`named`: what stands here is said by the name of what holds it, as in `slack_mm: {now, with}`."""
         if isinstance(inside, list):
             for each in inside:
                 walk(each)
@@ -139,13 +141,17 @@ def of_schema(path):
             for name, member in members.items():
                 kinds = member.get("type", []) if isinstance(member, dict) else []
                 kinds = [kinds] if isinstance(kinds, str) else kinds
-                if "number" in kinds and not MEASURED_IN.search(name) and name not in PLAIN_NUMBERS:
+                if "number" in kinds and not named and not MEASURED_IN.search(name) and name not in PLAIN_NUMBERS:
                     faults.append(f"{path.name}: {name} does not say what it is measured in")
             for older, spelled in (("plus_x", "unknown"), ("x_of", "unknown"), ("plus_mm", "known_mm"), ("was_plus_x", "was"), ("is_plus_x", "is")):
                 if older in members and spelled not in members:
                     faults.append(f"{path.name}: {older} without {spelled}")
-            for each in inside.values():
-                walk(each)
+            for key, each in inside.items():
+                if key == "properties":
+                    for name, member in each.items():
+                        walk(member, bool(MEASURED_IN.search(name)))
+                else:
+                    walk(each)
 
     walk(schema)
     return faults

@@ -22,6 +22,8 @@ public:
     ++used_;
   }
   void put(std::string_view piece) {
+    if (piece.empty())
+      return; // it may point nowhere
     std::memcpy(room(piece.size()), piece.data(), piece.size());
     used_ += piece.size();
   }
