@@ -352,6 +352,7 @@ inline std::vector<std::string> other_values(const BoatText& boat, const Propert
       add(number_moved(value, factor, row.type == ValueType::count));
     break;
   case ValueType::text:
+  case ValueType::text_list:
   case ValueType::word:
     for (const char* other : {"terminal", "rod", "\"other words\"", "\"none\"", "\"1x19\"",
                               "\"3-strand polyester\"", "toggle", "wire", "secured"})
