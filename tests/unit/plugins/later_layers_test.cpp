@@ -93,7 +93,7 @@ TEST(LaterLayers, LeaveALabelTheLengthOnRecord) {
                                           "  date: 2026-04-02\n  batch: \"lot 3\"\n}\n");
   ASSERT_TRUE(boat.checked);
   const PieceLabel label = piece_labels(*boat.checked).front();
-  EXPECT_EQ(label.length, "body 11641 mm, made 2026-04-02");
+  EXPECT_EQ(label.length, "body 11\u202f641 mm, made 2026-04-02");
   EXPECT_EQ(label.made, "2026-04-02");
   EXPECT_EQ(label.batch, "lot 3");
 }
