@@ -49,8 +49,9 @@ public:
   std::string take() { return {bytes_.get(), std::exchange(used_, 0)}; }
 
 private:
-  std::unique_ptr<char[]> bytes_; ///< not filled with anything
-  std::size_t size_ = 0;
+  static constexpr std::size_t first_size = std::size_t{1} << 14U;
+  std::unique_ptr<char[]> bytes_{new char[first_size]}; ///< not filled with anything, and never null
+  std::size_t size_ = first_size;
   std::size_t used_ = 0;
 
   char* room(std::size_t more) {
@@ -59,11 +60,9 @@ private:
     return bytes_.get() + used_;
   }
   [[gnu::noinline]] void grow(std::size_t more) {
-    constexpr std::size_t first = std::size_t{1} << 14U;
-    size_ = std::max({first, 2 * size_, used_ + more});
+    size_ = std::max(2 * size_, used_ + more);
     std::unique_ptr<char[]> larger(new char[size_]);
-    if (used_ > 0)
-      std::memcpy(larger.get(), bytes_.get(), used_);
+    std::memcpy(larger.get(), bytes_.get(), used_);
     bytes_ = std::move(larger);
   }
 };
