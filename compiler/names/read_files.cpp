@@ -47,7 +47,10 @@ private:
 
 /// Whether a text is something else altogether: nothing of it is a statement of the language, and more than
 /// a slip or two is found. Hundreds of findings of a table or a page would not say so.
-bool is_no_rig_file(const ParsedText& parsed) {
+bool is_no_rig_file(const ParsedText& parsed, std::string_view text) {
+  // Of a text with very many slips no statement is kept.
+  if (text.starts_with("language ") || text.find("\nlanguage ") != std::string_view::npos)
+    return false;
   constexpr std::size_t slips = 2; // somebody who has just begun to type
   const auto is_of_the_language = [](const Statement& statement) {
     if (const auto* declaration = std::get_if<Declaration>(&statement))
@@ -123,7 +126,7 @@ public:
       done_.insert(name);
       return;
     }
-    if (is_no_rig_file(parsed)) {
+    if (is_no_rig_file(parsed, source.bytes())) {
       sink_.report(diagnose("no-rig-file", {{"file", name}}).at(first_place(parsed)));
       done_.insert(name);
       return;
