@@ -18,10 +18,10 @@ function unit_of(words) {
   return unit;
 }
 
-/** "12998", `42' 7 3/4"`, `3/8"` as parts of the unit: whole numbers, so that sums close exactly. */
+/** "12\u202f998", `42' 7 3/4"`, `3/8"` as parts of the unit: whole numbers, so that sums close exactly. */
 function parts_of(unit, text) {
   if (unit.kind === "millimetres") {
-    const found = text.match(/^(\d+)(?:\.(\d))?$/);
+    const found = text.replace(/(\d)\s(?=\d{3}(?!\d))/g, "$1").match(/^(\d+)(?:\.(\d))?$/);
     if (found === null) throw new Error(`no length in millimetres: ${text}`);
     return Number(found[1]) * 10 + Number(found[2] ?? 0);
   }
@@ -87,6 +87,12 @@ export function card_complaints(piece, sheets) {
   const words = sheets.map(words_of).join(" ");
   // A draft has no length of its own to be read in a unit.
   if (piece.draft) return draft_complaints(words, marks_of(sheets, { kind: "millimetres", part: 0.1, step: 10 }));
+  // One that was measured once has marks, up to the dry fit, and nothing to cut by.
+  if (words.includes("MEASURE AGAIN"))
+    return [
+      ...(/\bCUT [X0-9]/.test(words) ? ["what was measured once has a cut"] : []),
+      ...(/Cut (?:to|at) /.test(words) ? ["what was measured once says where to cut"] : []),
+    ];
   const unit = unit_of(words);
   const complaints = [];
   const expect = (what, printed, x, mm) => {

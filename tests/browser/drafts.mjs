@@ -151,7 +151,7 @@ export default async function drafts({ report, boats, browser, sheerpole, into }
     writeFileSync(whole, text);
   };
   await plant("bench-cards.html", /DRAFT/g, "", /bench card: .* is a draft and does not say so/);
-  await plant("bench-cards.html", ">15250 mm<", ">15250 mm, DRAFT<", /bench card: forestay says DRAFT/);
+  await plant("bench-cards.html", ">15\u202f250 mm<", ">15\u202f250 mm, DRAFT<", /bench card: forestay says DRAFT/);
   await plant("dry-fit-cards.html", "DRAFT", "", /dry-fit card: .* does not say so/);
   await plant("order-list.html", "DRAFT", "", /order list: .* does not say so/);
   await plant("survey-report.html", "DRAFT: do not", "Do not", /survey report/);
