@@ -12,9 +12,8 @@ namespace sheerpole {
 
 /// Makes a file in memory, "command line", of settings such as
 ///   mast-step=25 mm                      the value of a `let`
-///   plate-a=(0, 1.4, 1.1) m              the place of a point; plate-a.port for one side. As the file
-///   states
-///                                        it: of `points on mast` from the heel of that mast
+///   plate-a=(0, 1.4, 1.1) m              the place of a point; plate-a.port for one side;
+///                                        of `points on mast` from its heel, as in the file
 ///   plate-a.z=1.08 m                     one coordinate of it, the others as they are
 ///   toggle-12.length=90 mm               a property of a declaration
 ///   cap-shroud.port.pin-to-pin=11 m      a property of one side of a stay

@@ -272,8 +272,8 @@ std::vector<StayId> taken_with(const Rig& rig, StayId stay) {
 }
 
 /// Whether nothing of the pair that a stay is of is missing among those that are left.
-bool other_side_of(const Rig& rig, StayId id, const std::vector<StayId>& pulling,
-                   const std::vector<StayId>& still) {
+bool whole_pair_left(const Rig& rig, StayId id, const std::vector<StayId>& pulling,
+                     const std::vector<StayId>& still) {
   const auto of_pair = [&](const std::vector<StayId>& stays) {
     return std::ranges::count_if(stays, [&](StayId other) { return rig[other].base == rig[id].base; });
   };
@@ -335,7 +335,7 @@ std::vector<AfterParting> after_parting(const Rig& rig, StayId stay) {
         std::vector<StayId> still;
         std::ranges::copy_if(pulling, std::back_inserter(still), [&](StayId id) { return !is_lost(id); });
         for (const StayId id : still)
-          add_once(after.left, other_side_of(rig, id, pulling, still) ? rig[id].base : rig[id].name);
+          add_once(after.left, whole_pair_left(rig, id, pulling, still) ? rig[id].base : rig[id].name);
         after.up_to = held_up_to(rig, rig.spars[masts[i].spar], stay, still);
         if (!after.left.empty() && !at_once)
           continue; // it stands: no news

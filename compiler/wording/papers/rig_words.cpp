@@ -28,7 +28,8 @@ std::string_view words(RigPhrase phrase) {
   case is_still_held_by:
     return "The {} is still held {} by {}{}.";
   case up_to_above_waterline:
-    return ", up to {} m above the waterline. Above that nothing holds it; whether the mast bears that is "
+    return ", up to {} m above the waterline. Above that nothing holds it that way; whether the mast bears "
+           "that is "
            "not worked out";
   case the:
     return "The";
