@@ -25,7 +25,7 @@ const examples = readdirSync(path.join(project, "examples"))
   .filter((name) => name.endsWith(".rig"))
   .map((name) => name.replace(/\.rig$/, ""))
   .filter((name) => asked.length === 0 || asked.includes(name));
-const per_sheet = 60;
+const per_sheet = 16; // four rows of four, large enough to read what stands on each
 const widths_of_terminal = [60, 80, 120];
 
 const browser = await puppeteer.launch({
@@ -90,7 +90,7 @@ function pdf_pages(files) {
   const cells = [];
   for (const file of files.filter((one) => one.endsWith(".pdf"))) {
     const stem = file.replace(/\.pdf$/, "-page");
-    execFileSync("pdftoppm", ["-r", "40", "-png", file, stem]);
+    execFileSync("pdftoppm", ["-r", "58", "-png", file, stem]);
     const drawn = readdirSync(path.dirname(file)).filter((one) => one.startsWith(`${path.basename(stem)}-`));
     if (drawn.length === 0) throw new Error(`${file} has no page`);
     for (const one of drawn.sort()) {
@@ -119,9 +119,10 @@ function terminal(name) {
 }
 
 const style =
-  "body{margin:8px;font:12px sans-serif}figure{display:inline-block;margin:4px;width:236px;vertical-align:top}" +
-  "img{width:234px;max-height:332px;object-fit:contain;object-position:top;border:1px solid #707070}" +
-  ".text{width:auto}pre{font:7px/1.2 'Liberation Mono',monospace;border:1px solid #707070;margin:0;white-space:pre;overflow:hidden}b{background:#ddd}";
+  "body{margin:8px;font:14px sans-serif}figure{display:inline-block;margin:4px;width:482px;vertical-align:top}" +
+  "img{width:480px;max-height:680px;object-fit:cover;object-position:top;border:1px solid #707070}" +
+  ".phone figure{width:242px}.phone img{width:240px;max-height:none}" +
+  ".text{width:auto}pre{font:9px/1.2 'Liberation Mono',monospace;border:1px solid #707070;margin:0;white-space:pre;overflow:hidden}b{background:#ddd}";
 
 const written = [];
 
@@ -130,8 +131,8 @@ async function write_sheets(page, name, kind, cells) {
     const stem = `contact-${name}-${kind}${cells.length > per_sheet ? `-${number}` : ""}`;
     const html = path.join(folder, `${stem}.html`);
     const some = cells.slice(from, from + per_sheet);
-    writeFileSync(html, `<!DOCTYPE html><meta charset="utf-8"><title>${stem}</title><style>${style}</style>${some.join("")}`);
-    await page.setViewport({ width: 1500, height: 1000 });
+    writeFileSync(html, `<!DOCTYPE html><meta charset="utf-8"><title>${stem}</title><style>${style}</style><body class="${kind}">${some.join("")}`);
+    await page.setViewport({ width: 2000, height: 1000 });
     await page.goto(pathToFileURL(html).href, { waitUntil: "load" });
     await page.screenshot({ path: path.join(folder, `${stem}.png`), fullPage: true });
     rmSync(html);
@@ -163,7 +164,7 @@ try {
 }
 writeFileSync(
   path.join(folder, "index.html"),
-  `<!DOCTYPE html><meta charset="utf-8"><title>Contact sheets</title>${written.map((stem) => `<p>${stem}<br><img src="${stem}.png" width="1500"></p>`).join("")}`,
+  `<!DOCTYPE html><meta charset="utf-8"><title>Contact sheets</title>${written.map((stem) => `<p>${stem}<br><img src="${stem}.png" width="2000"></p>`).join("")}`,
 );
 console.log(`${pictures} pictures on ${written.length} sheets of ${examples.length} boats`);
 process.exitCode = pictures > 0 ? 0 : 1;
