@@ -31,6 +31,7 @@ import number_text
 import output_words
 import outside_world
 import paper_words
+import range_algorithms
 import self_test
 import test_namespaces
 import type_names
@@ -46,6 +47,7 @@ CHECKS = [
     outside_world,
     doc_links,
     number_text,
+    range_algorithms,
     output_words,
     finding_slugs,
     finding_examples,

@@ -24,6 +24,9 @@ RIGHT = {
     "compiler/units/report.cpp": 'void diagnose(const char *slug);\n'
     'void report() { diagnose("missing-unit"); }\nauto slug = "too-long";\n',
     "compiler/model/rig.hpp": '#pragma once\n#include "units/length.hpp"\n',
+    "compiler/driver/web/missing/algorithm": "constexpr bool all_of(int range) {\n  return range > 0;\n}\n",
+    "compiler/model/reefed.cpp": "#include <algorithm>\n#include <vector>\nbool reefed(const std::vector<int> &all) {\n"
+    "  return std::ranges::all_of(all, [](int one) { return one > 0; });\n}\n",
     "compiler/model/knot.hpp": "#pragma once\nnamespace sheerpole {\nstruct Knot {\n  int turns = 0;\n};\n} // namespace sheerpole\n",
     "compiler/results/checked_rig.hpp": '#pragma once\n#include "model/rig.hpp"\n',
     "compiler/backend/backend.hpp": '#pragma once\n#include "results/checked_rig.hpp"\n',
@@ -172,6 +175,10 @@ WRONG = {
         ("compiler/calculate/now.cpp", "auto now = std::time(nullptr);\n", "std::time"),
         ("compiler/rules/dice.cpp", "std::random_device dice;\n", "random_device"),
         ("compiler/model/open.cpp", 'auto file = fopen("rig", "r");\n', "fopen"),
+    ],
+    "the page's library has the algorithms over ranges": [
+        ("compiler/units/counts.cpp", "#include <algorithm>\n#include <vector>\nauto odd(std::vector<int>& all) {\n"
+         "  return std::ranges::count_if(all, [](int one) { return one % 2 == 1; });\n}\n", "count_if"),
     ],
     "numbers without locale": [
         ("compiler/units/read.cpp", "double x = std::stod(text);\n", "stod"),

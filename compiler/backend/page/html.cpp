@@ -301,6 +301,7 @@ constexpr std::string_view reflow_rules =
     "  .line { display: block; border-bottom: 1px solid #000000; min-height: 45px; }\n"
     "  .row { border-top: 2px solid #000000; padding: 8px 0; margin: 0; min-height: 45px; }\n"
     "  .row dt { float: left; clear: left; padding-right: 8px; } .row dt::after { content: ':'; }\n"
+    "  .row .unnamed::after { content: none; }\n"
     "  .row dd { margin: 0; padding: 2px 0; }\n"
     "  .foot { font-size: 14px; border-top: 1px solid #000000; padding-top: 8px; }\n"
     "}\n";
@@ -331,31 +332,32 @@ public:
     }
   }
   void operator()(const FlowTable& table) {
-    std::vector<std::string> headings;
-    for (const FlowColumn& column : table.columns)
-      headings.push_back(column.heading.empty() ? "<dt>&nbsp;</dt><dd>"
-                                                : "<dt>" + html_words(column.heading) + "</dt><dd>");
     for (const std::vector<FlowCell>& row : table.rows) {
       const std::size_t before = html.size();
       html += "<dl class=\"row\">";
       bool empty = true;
       for (std::size_t i = 0; i < row.size(); ++i) {
-        const FlowCell& cell = row[i];
-        if (cell.text.empty() && !cell.tick && !cell.rule)
+        if (is_blank(row[i]))
           continue;
         empty = false;
-        html += headings[i];
-        html += cell.tick ? "<span class=\"box\"></span>" : "";
-        html += cell.rule ? "<span class=\"line\">&nbsp;</span>" : "";
-        html += cell.bold ? "<strong>" : "";
-        if (!cell.link.empty()) {
-          html += "<a href=\"";
-          add_html_text(html, cell.link);
-          html += "\">";
+        const std::string& heading = table.columns[i].heading;
+        if (!heading.empty()) {
+          html += "<dt>";
+          add_html_words(html, heading);
+          html += "</dt>";
+        } else if (i + 1 < row.size() && table.columns[i + 1].heading.empty() && !is_blank(row[i + 1])) {
+          // Where columns have no headings the first of two cells says what the second is.
+          const bool named = !row[i].tick && !row[i].rule;
+          html += named ? "<dt>" : "<dt class=\"unnamed\">";
+          add_cell(row[i]);
+          html += "</dt>";
+          ++i;
+        } else {
+          html += "<dt class=\"unnamed\">&nbsp;</dt>";
         }
-        add_html_words(html, cell.text);
-        html += cell.link.empty() ? "" : "</a>";
-        html += cell.bold ? "</strong></dd>" : "</dd>";
+        html += "<dd>";
+        add_cell(row[i]);
+        html += "</dd>";
       }
       if (empty)
         html.resize(before);
@@ -369,6 +371,22 @@ public:
   void operator()(const ReflowRule&) { html += "<hr>\n"; }
 
 private:
+  static bool is_blank(const FlowCell& cell) { return cell.text.empty() && !cell.tick && !cell.rule; }
+
+  void add_cell(const FlowCell& cell) {
+    html += cell.tick ? "<span class=\"box\"></span>" : "";
+    html += cell.rule ? "<span class=\"line\">&nbsp;</span>" : "";
+    html += cell.bold ? "<strong>" : "";
+    if (!cell.link.empty()) {
+      html += "<a href=\"";
+      add_html_text(html, cell.link);
+      html += "\">";
+    }
+    add_html_words(html, cell.text);
+    html += cell.link.empty() ? "" : "</a>";
+    html += cell.bold ? "</strong>" : "";
+  }
+
   std::string prefix_;
   int drawings_ = 0;
 };

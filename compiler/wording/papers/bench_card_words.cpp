@@ -304,7 +304,7 @@ std::string_view words(BenchCardPhrase phrase) {
   case below_of:
     return "Below: {}";
   case in_words:
-    return "in words";
+    return "no number";
   case not_given:
     return "not given";
   case from_u:
