@@ -2,8 +2,8 @@
 
 #include "base/edit_distance.hpp"
 #include "kinds/kind_row.hpp"
+#include "names/point_setting.hpp"
 #include "syntax/parse.hpp"
-#include "units/unit.hpp"
 
 #include <algorithm>
 #include <optional>
@@ -37,8 +37,6 @@ struct Declared {
   std::string name;
   Sort sort = Sort::let;
   std::string kind = {};
-  std::string on = {};             ///< of a point: the spar from whose heel it is stated; empty: boat axes
-  const Property* point = nullptr; ///< its statement for one place or for both sides, if there is one
 };
 
 std::vector<Declared> declared_in(const std::vector<std::shared_ptr<const SyntaxTree>>& trees) {
@@ -54,17 +52,8 @@ std::vector<Declared> declared_in(const std::vector<std::shared_ptr<const Syntax
         result.push_back({"boat", Declared::Sort::declaration, "boat"});
       if (declaration->kind.text == "points") {
         for (const Entry& entry : declaration->block.entries)
-          if (const auto* point = std::get_if<Property>(&entry)) {
-            const auto before =
-                std::ranges::find(result, std::pair(point->name.text, Declared::Sort::point),
-                                  [](const Declared& one) { return std::pair(one.name, one.sort); });
-            if (point->side.missing() || before == result.end())
-              result.push_back({point->name.text,
-                                Declared::Sort::point,
-                                {},
-                                declaration->on.text,
-                                point->side.missing() ? point : nullptr});
-          }
+          if (const auto* point = std::get_if<Property>(&entry))
+            result.push_back({point->name.text, Declared::Sort::point});
       } else if (!declaration->name.missing()) {
         result.push_back({declaration->name.text, Declared::Sort::declaration, declaration->kind.text});
       }
@@ -72,66 +61,14 @@ std::vector<Declared> declared_in(const std::vector<std::shared_ptr<const Syntax
   return result;
 }
 
-bool is_side(const std::string& word) {
-  return word == "port" || word == "starboard";
-}
-
-/// Whether a place that is set says nothing of the sides, though the file states both in one.
-bool lacks_mirrored(const Declared& head, const std::string& value) {
-  return head.point != nullptr && head.point->value.mirrored && value.starts_with('(') &&
-         value.find("mirrored") == std::string::npos;
-}
-
-/// "mirrored" stands behind the place and its unit, before what it is known by.
-std::string with_mirrored(const std::string& value) {
-  const std::size_t close = value.rfind(')');
-  std::size_t at = close == std::string::npos ? value.size() : close + 1;
-  const std::size_t unit = value.find_first_not_of(' ', at);
-  if (unit != std::string::npos) {
-    const std::size_t end = std::min(value.find(' ', unit), value.size());
-    if (find_unit(value.substr(unit, end - unit)) != nullptr)
-      at = end;
-  }
-  return value.substr(0, at) + " mirrored" + value.substr(at);
-}
-
-/// The place of a point with another x, y or z; empty when the file does not state it as three numbers.
-std::string with_coordinate(const Declared& head, const std::string& axis, const std::string& value,
-                            const SourceSet& sources) {
-  constexpr std::string_view axes = "xyz";
-  if (head.point == nullptr || axis.size() != 1 || axes.find(axis) == std::string_view::npos)
-    return {};
-  const Expression& place = head.point->value.expression();
-  if (place.kind != ExpressionKind::vector || place.operands.size() != 3)
-    return {};
-  std::string text;
-  for (std::size_t i = 0; i < 3; ++i)
-    text += (i == 0 ? "(" : ", ") +
-            (axes[i] == axis.front()
-                 ? value
-                 : std::string(sources[place.operands[i].span.source].text(place.operands[i].span)));
-  return text + ")" + (place.unit.missing() ? "" : " " + place.unit.text) +
-         (head.point->value.mirrored ? " mirrored" : "");
-}
-
 /// The declaration that says the same; empty when the path does not fit what its head is.
 std::string statement(const Declared& head, const std::vector<std::string>& path, const std::string& value,
-                      const SourceSet& sources) {
+                      PointSettings& points) {
   switch (head.sort) {
   case Declared::Sort::let:
     return path.size() == 1 ? "let " + head.name + " = " + value : "";
-  case Declared::Sort::point: {
-    const std::string begin = (head.on.empty() ? "points { " : "points on " + head.on + " { ") + head.name;
-    if (path.size() == 2 && !is_side(path[1])) {
-      const std::string place = with_coordinate(head, path[1], value, sources);
-      return place.empty() ? "" : begin + ": " + place + " }";
-    }
-    if (path.size() == 1 && lacks_mirrored(head, value))
-      return begin + ": " + with_mirrored(value) + " }";
-    if (path.size() <= 2)
-      return begin + (path.size() == 2 ? "." + path[1] : "") + ": " + value + " }";
-    return "";
-  }
+  case Declared::Sort::point:
+    return points.statements(path, value);
   case Declared::Sort::declaration:
     break;
   }
@@ -167,13 +104,15 @@ std::string wish_statement(const std::string& wish) {
 std::shared_ptr<const SyntaxTree> read_what_if(const std::vector<std::string>& settings,
                                                const std::vector<std::string>& wishes,
                                                const std::vector<std::shared_ptr<const SyntaxTree>>& trees,
-                                               SourceSet& sources, DiagnosticSink& sink) {
+                                               SourceSet& sources, DiagnosticSink& sink,
+                                               const std::string& as_of) {
   if (settings.empty() && wishes.empty())
     return nullptr;
   const std::vector<Declared> known = declared_in(trees);
   std::vector<std::string> names;
   for (const Declared& each : known)
     names.push_back(each.name);
+  PointSettings points(trees, sources, as_of);
   std::string text = "language 1\n";
   bool good = true;
   for (const std::string& setting : settings) {
@@ -195,7 +134,7 @@ std::shared_ptr<const SyntaxTree> read_what_if(const std::vector<std::string>& s
       reason = "no boat is declared";
     else if (head == nullptr)
       reason = "nothing of the name " + parts.front() + " is declared";
-    else if ((line = statement(*head, parts, value, sources)).empty())
+    else if ((line = statement(*head, parts, value, points)).empty())
       reason = "nothing at that path can be set";
     if (head == nullptr && reason.starts_with("nothing"))
       if (const auto near = nearest_name(parts.front(), names))

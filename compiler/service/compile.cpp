@@ -74,8 +74,8 @@ void run(Compilation& compilation, const std::string& path, FileReader& reader,
   // A name that stands in a broken line would look unknown elsewhere; findings of the text come alone.
   if (sink.has_errors())
     return;
-  const auto what_if =
-      read_what_if(options.settings, options.wishes, compilation.trees, *compilation.sources, sink);
+  const auto what_if = read_what_if(options.settings, options.wishes, compilation.trees,
+                                    *compilation.sources, sink, options.as_of);
   if (sink.has_errors())
     return;
   compilation.names = resolve(compilation.trees, what_if, sink, options.as_of);

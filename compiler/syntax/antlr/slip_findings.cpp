@@ -158,7 +158,14 @@ bool SlipFindings::fraction_behind_unit(std::size_t found) {
 void SlipFindings::left_over(std::size_t found) {
   if (fraction_behind_unit(found))
     return;
-  report_.add(diagnose("left-over", {{"found", description(found)}}).at(place_of(found)));
+  auto finding = diagnose("left-over", {{"found", description(found)}}).at(place_of(found));
+  // The next property of the block, on the line of the one before it.
+  const bool of_side = tokens_.type_at(found + 1) == RigLexer::DOT;
+  if (found > 0 && tokens_.type_at(found + (of_side ? 3 : 1)) == RigLexer::COLON) {
+    const Span blank{span(found).source, span(found - 1).end, span(found).begin};
+    finding = std::move(finding).edit(blank, "\n  ", "put " + text(found) + " on a line of its own");
+  }
+  report_.add(std::move(finding));
 }
 
 void SlipFindings::path_and_list(std::size_t sign) {

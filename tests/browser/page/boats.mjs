@@ -6,7 +6,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import os from "node:os";
 import path from "node:path";
 import { too_wide } from "./reads.mjs";
-import { go, open_files } from "./tools.mjs";
+import { go, open_files, two_stays } from "./tools.mjs";
 
 const STATES = { todo: "not measured", drawn: "not measured", not: "not yet", once: "measured once", ready: "ready", record: "on record" };
 
@@ -39,5 +39,12 @@ export default async function boats({ report, open, program, project }) {
       report.none(`${boat} ${view}`, [...(await too_wide(page)), ...tools.complaints.splice(0)]);
     }
   }
+  // A stay without a title is called by its name, on each side.
+  const untitled = two_stays.replace(/^(stay [\w-]+) "[^"]*"/gm, "$1");
+  await open_files(tools, { "untitled.rig": untitled });
+  await go(tools, "numbers");
+  const called = await page.$$eval(".row", (all) => all.map((each) => [each.dataset.piece, each.textContent]));
+  const nameless = called.filter(([piece, shown]) => !shown.includes(piece.replace(/\.(port|starboard)$/, "")));
+  report.none("a stay without a title has its name", untitled === two_stays || called.length === 0 ? ["nothing was looked at"] : nameless);
   await tools.close();
 }

@@ -4,6 +4,8 @@
 
 #include <gtest/gtest.h>
 
+#include <array>
+#include <cmath>
 #include <map>
 #include <string>
 #include <vector>
@@ -113,6 +115,87 @@ TEST(WhatIf, TurnbucklesForLashingsShortenTheBody) {
       EXPECT_NEAR(adjuster.to_slacken.millimetres(), 55.0, 1e-6);
     }
   }
+}
+
+/// Where a point lies, in millimetres: x, y, z; NaN where there is none.
+std::array<double, 3> place_of(const Compilation& compilation, const std::string& name) {
+  for (const Point& point : compilation.rig->points)
+    if (point.name == name)
+      return {point.position.x.millimetres(), point.position.y.millimetres(),
+              point.position.z.millimetres()};
+  return {NAN, NAN, NAN};
+}
+
+void expect_place(const Compilation& compilation, const std::string& name,
+                  const std::array<double, 3>& millimetres) {
+  const std::array<double, 3> found = place_of(compilation, name);
+  for (std::size_t i = 0; i < 3; ++i)
+    EXPECT_NEAR(found[i], millimetres[i], 1e-6) << name << " "
+                                                << "xyz"[i];
+}
+
+/// A boat with a plate that was measured on one side by a layer, and set from outside.
+Compilation measured_to_port(std::vector<std::string> settings, std::string as_of = {}) {
+  OneTextReader reader("boat.rig", R"(language 1
+boat "Tern" { }
+points {
+  tang: (-40, 65, 5400) mm mirrored
+  plate: (-620, 1430, 1100) mm mirrored drawn
+  stem: (4, 0, 1) m
+}
+layer fitted {
+  date: 2026-05-02
+  points {
+    plate.port: (-622, -1431, 1103) mm measured "tape"
+    stem: (4010, 0, 1000) mm measured
+  }
+}
+)");
+  return compile(
+      "boat.rig", reader,
+      {.settings = std::move(settings), .folders = {}, .as_of = std::move(as_of), .rig_only = true});
+}
+
+// What was measured of the other two coordinates stays, on each side.
+TEST(WhatIf, ACoordinateLeavesTheOthersAsLayersHaveThem) {
+  const Compilation both = measured_to_port({"plate.z=1.2 m"});
+  ASSERT_TRUE(both.rig);
+  expect_place(both, "plate.port", {-622, -1431, 1200});
+  expect_place(both, "plate.starboard", {-620, 1430, 1200});
+  const Compilation port = measured_to_port({"plate.port.z=1.2 m"});
+  ASSERT_TRUE(port.rig);
+  expect_place(port, "plate.port", {-622, -1431, 1200});
+  expect_place(port, "plate.starboard", {-620, 1430, 1100});
+  const Compilation starboard = measured_to_port({"plate.starboard.z=1.2 m"});
+  ASSERT_TRUE(starboard.rig);
+  expect_place(starboard, "plate.port", {-622, -1431, 1103});
+  expect_place(starboard, "plate.starboard", {-620, 1430, 1200});
+  const Compilation stem = measured_to_port({"stem.z=1.1 m"});
+  ASSERT_TRUE(stem.rig);
+  expect_place(stem, "stem", {4010, 0, 1100});
+}
+
+TEST(WhatIf, CoordinatesOfOnePointAreSetOneAfterTheOther) {
+  const Compilation tang = measured_to_port({"tang.z=5500 mm", "tang.x=-50 mm", "plate.port.x=-1 m"});
+  ASSERT_TRUE(tang.rig);
+  expect_place(tang, "tang.port", {-50, -65, 5500});
+  expect_place(tang, "tang.starboard", {-50, 65, 5500});
+  expect_place(tang, "plate.port", {-1000, -1431, 1103});
+  const Compilation one = measured_to_port({"tang.port.z=5500 mm"});
+  ASSERT_TRUE(one.rig);
+  expect_place(one, "tang.port", {-40, -65, 5500});
+  expect_place(one, "tang.starboard", {-40, 65, 5400});
+}
+
+TEST(WhatIf, BeforeALayerItIsAsItWasThen) {
+  const Compilation designed = measured_to_port({"plate.z=1.2 m"}, "designed");
+  ASSERT_TRUE(designed.rig);
+  expect_place(designed, "plate.port", {-620, -1430, 1200});
+}
+
+TEST(WhatIf, OfAPointThatIsNotThereNothingIsSet) {
+  for (const char* setting : {"plate.w=1 m", "plate.port.z.x=1 m", "stem.port.z=1 m"})
+    EXPECT_FALSE(measured_to_port({setting}).rig) << setting;
 }
 
 } // namespace

@@ -138,6 +138,13 @@ TEST(SyntaxSlip, LinesThatGoOnTooLongOrBeginWrong) {
   expect_slip_in_block("beam: 3 m on deck",
                        "2:11 left-over: the word on is left over: what stands before it is complete", "on",
                        "");
+  // Two properties on one line: the second begins a line.
+  expect_slip_in_block("beam: 3 m draft: 2 m",
+                       "2:11 left-over: the word draft is left over: what stands before it is complete",
+                       "draft", "beam: 3 m\n  draft: 2 m");
+  expect_slip_in_block("a: (1, 2, 3) m b.port: (1, 2, 3) m",
+                       "2:16 left-over: the word b is left over: what stands before it is complete", "b",
+                       "a: (1, 2, 3) m\n  b.port: (1, 2, 3) m");
   expect_slip_in_block("a: (1, 2, 3) m 4",
                        "2:16 left-over: the number 4 is left over: what stands before it is complete", "4",
                        "");

@@ -44,6 +44,12 @@ async function of_lengths(ask, paper) {
  * @property {number} number of its stay, the same for both sides
  */
 
+/** The name of a stay without its side: `cap-shroud` of `cap-shroud.port`. */
+const base_of = (stay) => stay.name.replace(/\.(port|starboard)$/, "");
+
+/** What a stay is called: by its title, else by its name, as on the papers. */
+const called = (stay) => stay.title || base_of(stay);
+
 /** A title without what only tells more of the same stay, as long as no other stay is called so. */
 function short_title(title, titles) {
   const short = title.split(",")[0];
@@ -62,18 +68,18 @@ const STATES = {
 function pieces_of(lengths) {
   const cards = new Map(lengths.cut_list.pieces.map((card) => [card.name, card]));
   const numbers = new Map();
-  const titles = lengths.stays.map((stay) => stay.title);
+  const titles = lengths.stays.map(called);
   return lengths.stays.flatMap((stay) => {
-    const base = stay.name.replace(/\.(port|starboard)$/, "");
+    const base = base_of(stay);
     if (!numbers.has(base)) numbers.set(base, numbers.size + 1);
     return stay.pieces.map((piece) => ({
       ...piece,
       stay: stay.name,
       title:
         stay.pieces.length > 1
-          ? `${short_title(stay.title, titles)} (${piece.name.replace(/^.* (\d+ of \d+)$/, "$1")})`
-          : short_title(stay.title, titles),
-      full_title: stay.title,
+          ? `${short_title(called(stay), titles)} (${piece.name.replace(/^.* (\d+ of \d+)$/, "$1")})`
+          : short_title(called(stay), titles),
+      full_title: called(stay),
       side: /\.(port|starboard)$/.exec(stay.name)?.[1] ?? "centre",
       state: piece.state === "not measured" && piece.reasons.length === 0 ? "drawn" : (STATES[piece.state] ?? "not"),
       card: cards.get(piece.name),
