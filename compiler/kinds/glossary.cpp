@@ -66,7 +66,10 @@ constexpr GlossaryRow rows[] = {
     {"dry fit", "", "the piece hung in place, or beside what it was measured by, before anything is cut",
      "dry-fit"},
     {"eye", "", "the closed loop at the end of a line, or a plate with one hole", "eye, soft-eye"},
-    {"eye allowance", "", "the rope round the thimble, from throat to throat along its centre line", ""},
+    {"eye allowance", "",
+     "rope that an eye takes beyond the crown of its seat: once round the thimble from throat to throat, "
+     "less the way from crown to throat",
+     ""},
     {"first fit", "", "the first time that a new stay hangs, before it has settled", ""},
     {"forestay", "headstay", "the stay from the masthead or the hounds to the stem", "stay"},
     {"fork", "", "the end of a part with two cheeks, between which an eye stands", "jaw"},

@@ -30,9 +30,19 @@ constexpr PropertyRow plane_of_chainplate[] = {
                "which way the plate stands; not stated: fore and aft"),
 };
 
-constexpr PropertyRow fixed_part[] = {
+constexpr PropertyRow length_of_part[] = {
     length_row("length", Need::required, 0.0, 20.0, "82 mm",
-               "from bearing to bearing, pin centre to pin centre"),
+               "from bearing to bearing: between the centres of its pins, of a terminal from the centre of "
+               "its pin to where the wire comes out"),
+};
+
+constexpr PropertyRow length_of_thimble[] = {
+    length_row("length", Need::required, -0.5, 20.0, "16 mm",
+               "from the centre of its pin towards the line, to the crown of the eye; negative where the "
+               "crown lies beyond the pin, as on a pin that the eye goes round"),
+};
+
+constexpr PropertyRow fixed_part[] = {
     end_row("upper", "jaw (gap: 17 mm, pin: \"5/8 in\")", "its end towards aloft, as usually fitted"),
     end_row("lower", "wire-socket (inserted: 62 mm)", "its end towards the deck, as usually fitted"),
     length_row("wrap", Need::optional, 0.0, 5.0, "159 mm",
@@ -176,7 +186,8 @@ constexpr auto pinned_rows =
 constexpr auto metal_rows = joined(pinned_rows, buying_of_part);
 constexpr auto fitting_rows = joined(boat_fitting, pinned_rows, origin_of_fitting);
 constexpr auto chainplate_rows = joined(fitting_rows, plane_of_chainplate);
-constexpr auto fixed_rows = joined(fixed_part, metal_rows);
+constexpr auto fixed_rows = joined(joined(length_of_part, fixed_part), metal_rows);
+constexpr auto thimble_rows = joined(joined(length_of_thimble, fixed_part), metal_rows);
 constexpr auto screw_rows = joined(screw_part, metal_rows);
 constexpr auto range_rows = joined(range_part, metal_rows);
 constexpr auto hole_rows = joined(hole_part, metal_rows);
@@ -290,7 +301,11 @@ constexpr KindRow kinds[] = {
     fitting_kind("chainplate", chainplate_rows, "fitting on the hull; pin-to-pin ends at its pin"),
     fixed_kind("toggle", "a joint that lets the stay swing in two planes"),
     fixed_kind("terminal", "fitting on the end of a wire or a rod"),
-    fixed_kind("thimble", "round or pear-shaped seat for a rope eye"),
+    {.name = "thimble",
+     .category = Category::part,
+     .group = "Hardware",
+     .properties = thimble_rows,
+     .help = "round or pear-shaped seat for a rope eye"},
     {.name = "soft-eye",
      .category = Category::part,
      .group = "Hardware",

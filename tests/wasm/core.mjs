@@ -30,10 +30,10 @@ export class Core {
     return JSON.parse(this.made.ask(JSON.stringify({ version: 1, ...request })));
   }
 
-  /** Puts all rig files below a folder, by `prefix` and their paths from there. */
+  /** Puts all rig files below a folder, and the photographs that they name, by `prefix` and their paths from there. */
   put_folder(folder, prefix = "") {
     for (const each of fs.readdirSync(folder, { withFileTypes: true, recursive: true })) {
-      if (!each.isFile() || !each.name.endsWith(".rig")) continue;
+      if (!each.isFile() || !/\.(rig|jpe?g|png)$/.test(each.name)) continue;
       const file = path.join(each.parentPath ?? each.path, each.name);
       this.put(prefix + path.relative(folder, file), fs.readFileSync(file));
     }

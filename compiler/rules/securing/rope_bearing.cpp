@@ -197,10 +197,18 @@ const Part* thimble_without_length(const Rig& rig, const Stay& stay, const Joint
   for (const std::size_t item : {joint.upper, joint.lower})
     if (stay.stack[item].kind == StackItem::Kind::part) {
       const Part& part = rig[stay.stack[item].part];
-      if (part.kind == PartKind::thimble && part.length && part.length->value < threshold::negligible)
+      if (part.kind == PartKind::thimble && part.length && abs(part.length->value) < threshold::negligible)
         return &part;
     }
   return nullptr;
+}
+
+/// How a pin plays in its hole at this joint, or in the bush that fills it; null when that is not known.
+const JointCheck* pin_in_hole(const Joint& joint) {
+  const auto pin = std::find_if(joint.checks.begin(), joint.checks.end(), [](const JointCheck& check) {
+    return check.finding == JointFinding::pin_too_big;
+  });
+  return pin == joint.checks.end() || !pin->play ? nullptr : &*pin;
 }
 
 void look_at_bearing(const Rig& rig, const Stay& stay, const std::string& name, const Joint& joint,
@@ -208,11 +216,8 @@ void look_at_bearing(const Rig& rig, const Stay& stay, const std::string& name, 
   const Part* thimble = thimble_without_length(rig, stay, joint);
   if (thimble == nullptr || upper_end(rig, joint) == nullptr || lower_end(rig, joint) == nullptr)
     return;
-  // What the pin has in its hole, or in the bush that fills it.
-  const auto pin = std::find_if(joint.checks.begin(), joint.checks.end(), [](const JointCheck& check) {
-    return check.finding == JointFinding::pin_too_big;
-  });
-  if (pin == joint.checks.end() || !pin->play) {
+  const JointCheck* pin = pin_in_hole(joint);
+  if (pin == nullptr) {
     report.not_checked({P::bore_not_stated, {Remarks{{joint.name}}, Words{thimble->name}}});
     return;
   }
@@ -240,6 +245,64 @@ void check_bearing_offset_zero(const Rig& rig, const Derived& derived, CheckRepo
                 });
 }
 
+/// A rope goes round the far side of the pin that its thimble hangs on, so the crown lies beyond the pin
+/// and the length of the thimble, counted towards the line, is negative: half the seat less half the play.
+/// Plane geometry.
+void look_at_crown(const Rig& rig, const Stay& stay, const std::string& name, const Joint& joint,
+                   StayReport& report) {
+  const auto is_thimble = [&](std::size_t item) {
+    return stay.stack[item].kind == StackItem::Kind::part &&
+           rig[stay.stack[item].part].kind == PartKind::thimble;
+  };
+  const End* above = upper_end(rig, joint);
+  const End* below = lower_end(rig, joint);
+  if (above == nullptr || below == nullptr || is_thimble(joint.upper) == is_thimble(joint.lower))
+    return;
+  const bool upper = is_thimble(joint.upper);
+  const Part& part = rig[stay.stack[upper ? joint.upper : joint.lower].part];
+  const End& pinned = upper ? *above : *below;
+  const std::optional<End>& seat = &pinned == &*part.lower ? part.upper : part.lower;
+  if (!part.length || pinned.type != EndType::eye || !seat || seat->type != EndType::rope_seat)
+    return;
+  const Remarks at{{joint.name}};
+  if (part.length->provenance.source_class != SourceClass::measured) {
+    report.not_checked({P::length_not_measured, {at, Words{part.name}}});
+    return;
+  }
+  const EndDimension* diameter = seat->find(EndDimensionName::diameter);
+  const JointCheck* pin = pin_in_hole(joint);
+  if (diameter == nullptr || pin == nullptr) {
+    report.not_checked(
+        {diameter == nullptr ? P::seat_not_stated : P::bore_not_stated, {at, Words{part.name}}});
+    return;
+  }
+  const Length beyond = diameter->length.value / 2.0 - *pin->play / 2.0;
+  const Remark words(P::crown_beyond_pin, {Words{part.name}, beyond, part.length->value});
+  if (part.length->value < threshold::negligible) {
+    report.pass(words);
+    return;
+  }
+  const std::string length = length_text(Length() - beyond);
+  auto finding = diagnose("crown-beyond-pin", {{"stay", name},
+                                               {"words", say(rig, words)},
+                                               {"short", length_text(part.length->value + beyond)}})
+                     .at(part.length->provenance.place.value_or(part.place), said(P::its_length))
+                     .and_at(stay.stack[joint.lower].place, said(P::this_joint))
+                     .about(name);
+  if (const auto& place = part.length->provenance.place)
+    finding =
+        std::move(finding).edit(*place, length, say(rig, {P::write_negative_length, {Words{length}}}));
+  find_once(report, std::move(finding));
+}
+
+void check_crown_beyond_pin(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
+                  for (const Joint& joint : stay.joints)
+                    look_at_crown(rig, rig[stay.stay], name, joint, of_stay);
+                });
+}
+
 } // namespace
 
 const CheckTable checks{
@@ -247,6 +310,7 @@ const CheckTable checks{
     CheckRow{"thimble-for-wire", check_thimble_for_wire},
     CheckRow{"no-chafe-gear", check_no_chafe_gear},
     CheckRow{"bearing-offset-zero", check_bearing_offset_zero},
+    CheckRow{"crown-beyond-pin", check_crown_beyond_pin},
 };
 
 } // namespace sheerpole::rope_bearing

@@ -38,6 +38,10 @@ enum class SecuringCheckPhrase : std::uint16_t {
   on_a_part_made_for,
   at_the_tip_of,
   bore_not_stated,
+  length_not_measured,
+  seat_not_stated,
+  crown_beyond_pin,
+  write_negative_length,
   its_length,
   this_joint,
 };

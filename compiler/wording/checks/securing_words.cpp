@@ -65,6 +65,14 @@ std::string_view words(SecuringCheckPhrase phrase) {
     return "at the tip of {}";
   case bore_not_stated:
     return "{}: the pin or the bore of {} is not stated";
+  case length_not_measured:
+    return "{}: the length of {} is not measured";
+  case seat_not_stated:
+    return "{}: the diameter of the seat of {} is not stated";
+  case crown_beyond_pin:
+    return "by the shape of {} the crown lies {} beyond the pin; its length is {}";
+  case write_negative_length:
+    return "write {}: the crown lies beyond the pin";
   case its_length:
     return "its length";
   case this_joint:

@@ -297,6 +297,26 @@ TEST(BearingOffsetZero, IsHalfWhatThePinHasInTheBore) {
   EXPECT_EQ(outcomes("bearing-offset-zero", rope.rig()), Outcomes{not_checked});
 }
 
+// Plane geometry: a seat of 28 mm round a pin of 12 mm in a bore of 12.5 mm. The crown lies 14 mm from the
+// centre of the seat, which hangs 0.25 mm towards the line.
+TEST(CrownBeyondPin, IsHalfTheSeatLessHalfThePlay) {
+  Rope rope;
+  EXPECT_EQ(outcomes("crown-beyond-pin", rope.rig()), Outcomes{not_checked}) << "it is not measured";
+  const std::string shape = "  upper: eye (hole: 12.5 mm)\n  lower: rope-seat (diameter: 28 mm)\n";
+  rope.thimble = "  length: 14 mm measured\n" + shape;
+  const Compilation towards = rope.rig();
+  ASSERT_EQ(count(towards, "crown-beyond-pin"), 1u);
+  EXPECT_TRUE(std::any_of(towards.findings.begin(), towards.findings.end(), [](const Diagnostic& one) {
+    return one.slug == "crown-beyond-pin" &&
+           one.message.find("lies 13.75 mm beyond") != std::string::npos &&
+           one.why.find("27.75 mm short") != std::string::npos;
+  }));
+  rope.thimble = "  length: -13.75 mm measured\n" + shape;
+  EXPECT_EQ(outcomes("crown-beyond-pin", rope.rig()), Outcomes{pass});
+  rope.thimble = "  length: 14 mm measured\n  upper: eye (hole: 12.5 mm)\n";
+  EXPECT_TRUE(outcomes("crown-beyond-pin", rope.rig()).empty()) << "its seat is not described";
+}
+
 TEST(Held, AWordThatSaysNoneIsNeverAPass) {
   for (const char* none : {"none", "None", "no", "nothing", " NONE."}) {
     Wire wire;
