@@ -1,3 +1,4 @@
+#include "backend/not_yet.hpp"
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
 #include "backend/table/rig_tables.hpp"
@@ -23,8 +24,14 @@ Tenths hardware_of(const DerivedStay& stay) {
 
 std::string state_of(const CheckedRig& checked, const Piece& piece, const PieceSum& sum) {
   if (checked.draft_reasons(piece).empty())
-    return "";
+    return checked.measure_again(piece) ? std::string(say(TablesPhrase::measure_again)) : "";
   return sum.complete() ? say(TablesPhrase::draft) : say(TablesPhrase::draft_incomplete);
+}
+
+/// Whether its cut is shown as a number, as on the cards. What is only tried out on the command line is a
+/// DRAFT too, but who tries it out asks for the number; no card has it.
+bool shows_cut(const CheckedRig& checked, const Piece& piece) {
+  return checked.held_by(piece).size() <= checked.rig()[piece.stay].trials.size();
 }
 
 std::string place(const PrintedPlace& printed, const std::string& x) {
@@ -90,9 +97,10 @@ Table pieces_table(const CheckedRig& checked) {
       const LineMaterial& line = checked.rig()[piece.material];
       const PieceSum sum = piece_sum(checked.rig(), stay, piece);
       const std::string x = x_on_sheet(checked.rig(), checked.rig()[stay.stay]);
+      const bool cut = shows_cut(checked, piece);
       table.rows.push_back({piece.name, line.name, line.size.name, format_total(sum.unknown, sum.body(), x),
-                            format_total(sum.unknown, sum.cut(), x),
-                            format_total_feet_inches(sum.unknown, sum.cut(), x),
+                            cut ? format_total(sum.unknown, sum.cut(), x) : std::string(not_yet()),
+                            cut ? format_total_feet_inches(sum.unknown, sum.cut(), x) : "",
                             state_of(checked, piece, sum),
                             std::string(name_of(checked.state(piece))) +
                                 (checked.from_drawing(piece) ? say(TablesPhrase::from_drawing) : "")});
@@ -111,19 +119,23 @@ Table marks_table(const CheckedRig& checked) {
                         say(TablesPhrase::dry_fit_bearing_to_bearing)}};
   for (const DerivedStay& stay : checked.derived().stays)
     for (const Piece& piece : stay.pieces) {
-      const std::string draft = checked.draft_reasons(piece).empty() ? ""
-                                : piece.missing.empty()
-                                    ? say(TablesPhrase::draft_not_to_be_cut)
-                                    : say(TablesPhrase::draft_incomplete_cut_lacks_input);
+      const bool is_draft = !checked.draft_reasons(piece).empty();
+      const bool hidden = is_draft && !shows_cut(checked, piece);
+      const std::string note =
+          !is_draft && checked.measure_again(piece) ? say(TablesPhrase::measure_again_not_to_be_cut)
+          : !is_draft                               ? ""
+          : piece.missing.empty()                   ? say(TablesPhrase::draft_not_to_be_cut)
+                                                    : say(TablesPhrase::draft_incomplete_cut_lacks_input);
       const PieceSum sum = piece_sum(checked.rig(), stay, piece);
       const Tenths cut = sum.cut();
       const std::string x = x_on_sheet(checked.rig(), checked.rig()[stay.stay]);
       for (const BenchMark& mark : piece.bench.marks) {
         const PrintedMark printed = printed_mark(mark, cut);
-        table.rows.push_back({piece.name, mark_name(mark), place(printed.from_upper, x),
-                              place(printed.from_lower, x), draft});
+        table.rows.push_back({piece.name, mark_name(mark),
+                              hidden ? std::string(not_yet()) : place(printed.from_upper, x),
+                              hidden ? std::string(not_yet()) : place(printed.from_lower, x), note});
       }
-      if (const auto& dry = piece.bench.dry_fit)
+      if (const auto& dry = piece.bench.dry_fit; dry && !hidden)
         table.rows.push_back({piece.name, say(TablesPhrase::dry_fit),
                               format_total(dry->unknown, printed_dry_fit(sum, piece), x), "", ""});
       for (const std::string& unknown : say_each(checked.rig(), piece.bench.not_known))

@@ -107,6 +107,8 @@ std::string_view words(TablesPhrase phrase) {
     return "DRAFT";
   case draft_incomplete:
     return "DRAFT, incomplete";
+  case measure_again:
+    return "measure again";
   case lengths_stays_by_each_way:
     return "Lengths of the stays, by each way";
   case each_row_sum_is_rounded:
@@ -125,6 +127,8 @@ std::string_view words(TablesPhrase phrase) {
     return "DRAFT: not to be cut to";
   case draft_incomplete_cut_lacks_input:
     return "DRAFT, incomplete: the cut lacks an input";
+  case measure_again_not_to_be_cut:
+    return "MEASURE AGAIN: for the dry fit, not to be cut to";
   case dry_fit:
     return "dry fit";
   case not_known:
