@@ -24,11 +24,11 @@ Tenths hardware_of(const DerivedStay& stay) {
 
 std::string state_of(const CheckedRig& checked, const Piece& piece, const PieceSum& sum) {
   if (checked.draft_reasons(piece).empty())
-    return checked.measure_again(piece) ? std::string(say(TablesPhrase::measure_again)) : "";
+    return "";
   return sum.complete() ? say(TablesPhrase::draft) : say(TablesPhrase::draft_incomplete);
 }
 
-/// Whether its cut is shown as a number, as on the cards. What is only tried out on the command line is a
+/// Whether people see its cut as a number, as on the cards. What is only tried out on the command line is a
 /// DRAFT too, but who tries it out asks for the number; no card has it.
 bool shows_cut(const CheckedRig& checked, const Piece& piece) {
   return checked.held_by(piece).size() <= checked.rig()[piece.stay].trials.size();
@@ -82,6 +82,7 @@ Table lengths_table(const CheckedRig& checked) {
 }
 
 Table pieces_table(const CheckedRig& checked) {
+  constexpr std::size_t cut_column = 4; // in millimetres; behind it in feet and inches
   Table table{.title = say(TablesPhrase::pieces_to_cut),
               .columns = {{"piece"},
                           {"line"},
@@ -97,10 +98,13 @@ Table pieces_table(const CheckedRig& checked) {
       const LineMaterial& line = checked.rig()[piece.material];
       const PieceSum sum = piece_sum(checked.rig(), stay, piece);
       const std::string x = x_on_sheet(checked.rig(), checked.rig()[stay.stay]);
-      const bool cut = shows_cut(checked, piece);
+      if (!shows_cut(checked, piece)) {
+        table.held.push_back({table.rows.size(), cut_column, not_yet()});
+        table.held.push_back({table.rows.size(), cut_column + 1, ""});
+      }
       table.rows.push_back({piece.name, line.name, line.size.name, format_total(sum.unknown, sum.body(), x),
-                            cut ? format_total(sum.unknown, sum.cut(), x) : std::string(not_yet()),
-                            cut ? format_total_feet_inches(sum.unknown, sum.cut(), x) : "",
+                            format_total(sum.unknown, sum.cut(), x),
+                            format_total_feet_inches(sum.unknown, sum.cut(), x),
                             state_of(checked, piece, sum),
                             std::string(name_of(checked.state(piece))) +
                                 (checked.from_drawing(piece) ? say(TablesPhrase::from_drawing) : "")});
@@ -109,6 +113,7 @@ Table pieces_table(const CheckedRig& checked) {
 }
 
 Table marks_table(const CheckedRig& checked) {
+  constexpr std::size_t from_aloft_column = 2; // from below behind it
   Table table{.title = say(TablesPhrase::marks_on_bench_from_one),
               .columns = {{"piece"},
                           {"mark"},
@@ -131,13 +136,18 @@ Table marks_table(const CheckedRig& checked) {
       const std::string x = x_on_sheet(checked.rig(), checked.rig()[stay.stay]);
       for (const BenchMark& mark : piece.bench.marks) {
         const PrintedMark printed = printed_mark(mark, cut);
-        table.rows.push_back({piece.name, mark_name(mark),
-                              hidden ? std::string(not_yet()) : place(printed.from_upper, x),
-                              hidden ? std::string(not_yet()) : place(printed.from_lower, x), note});
+        for (const std::size_t column : {from_aloft_column, from_aloft_column + 1})
+          if (hidden)
+            table.held.push_back({table.rows.size(), column, not_yet()});
+        table.rows.push_back({piece.name, mark_name(mark), place(printed.from_upper, x),
+                              place(printed.from_lower, x), note});
       }
-      if (const auto& dry = piece.bench.dry_fit; dry && !hidden)
+      if (const auto& dry = piece.bench.dry_fit) {
+        if (hidden)
+          table.held.push_back({table.rows.size(), from_aloft_column, not_yet()});
         table.rows.push_back({piece.name, say(TablesPhrase::dry_fit),
                               format_total(dry->unknown, printed_dry_fit(sum, piece), x), "", ""});
+      }
       for (const std::string& unknown : say_each(checked.rig(), piece.bench.not_known))
         table.rows.push_back({piece.name, say(TablesPhrase::not_known), "", "", unknown});
     }

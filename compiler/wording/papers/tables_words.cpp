@@ -107,8 +107,6 @@ std::string_view words(TablesPhrase phrase) {
     return "DRAFT";
   case draft_incomplete:
     return "DRAFT, incomplete";
-  case measure_again:
-    return "measure again";
   case lengths_stays_by_each_way:
     return "Lengths of the stays, by each way";
   case each_row_sum_is_rounded:

@@ -55,7 +55,6 @@ enum class TablesPhrase : std::uint16_t {
   sources_and_meanings_are_in,
   draft,
   draft_incomplete,
-  measure_again,
   lengths_stays_by_each_way,
   each_row_sum_is_rounded,
   pieces_to_cut,
