@@ -87,7 +87,19 @@ bool own_length(const CheckedRig& checked, const Piece& piece) {
   return at < lines.size() && stay.stack[lines[at]].line_length.has_value();
 }
 
+/// Whether another way to the length of a piece that was measured gives something else.
+bool is_disputed(const CheckedRig& checked, const Piece& piece) {
+  const PieceState state = checked.state(piece);
+  return (state == PieceState::ready || state == PieceState::measured_once) &&
+         !own_length(checked, piece) &&
+         checked.derived().stays[piece.stay.index()].measurement.ways_differ();
+}
+
 } // namespace
+
+bool is_settled(const CheckedRig& checked, const Piece& piece) {
+  return checked.state(piece) == PieceState::ready && !is_disputed(checked, piece);
+}
 
 std::string state_line(const CheckedRig& checked, const Piece& piece,
                        const std::function<std::string(Length)>& length_words) {
@@ -102,17 +114,22 @@ std::string state_stamp(const CheckedRig& checked, const Piece& piece) {
   const PieceState state = checked.state(piece);
   if (state == PieceState::not_measured && checked.from_drawing(piece))
     return say(PapersPhrase::from_drawing);
+  if (is_disputed(checked, piece))
+    return say(RigPhrase::stamp_ways_differ);
   return stamp_of(state);
 }
 
 std::string states_of_pieces(const CheckedRig& checked) {
   std::array<std::size_t, piece_state_names.size()> counts{};
   std::size_t drawn = 0;
+  std::size_t disputed = 0;
   for (const DerivedStay& stay : checked.derived().stays)
     for (const Piece& piece : stay.pieces) {
       const PieceState state = checked.state(piece);
       if (state == PieceState::not_measured && checked.from_drawing(piece))
         ++drawn;
+      else if (is_disputed(checked, piece))
+        ++disputed;
       else
         ++counts[static_cast<std::size_t>(state)];
     }
@@ -124,6 +141,7 @@ std::string states_of_pieces(const CheckedRig& checked) {
   for (const PieceState state :
        {PieceState::on_record, PieceState::ready, PieceState::measured_once, PieceState::not_yet})
     add(counts[static_cast<std::size_t>(state)], name_in_words(state));
+  add(disputed, say(RigPhrase::state_ways_differ));
   add(drawn, say(PapersPhrase::not_measured_cut_from_drawing));
   add(counts[static_cast<std::size_t>(PieceState::not_measured)], name_in_words(PieceState::not_measured));
   return words;

@@ -44,8 +44,12 @@ std::string who_and_when(const TensionEstimate& estimate);
 std::string state_line(const CheckedRig& checked, const Piece& piece,
                        const std::function<std::string(Length)>& length_words = {});
 
-/// The same in two words, for a label: "MEASURED ONCE", "FROM DRAWING", "NOT YET".
+/// The same in two words, for a label: "MEASURED ONCE", "FROM DRAWING", "NOT YET", "WAYS DIFFER".
 std::string state_stamp(const CheckedRig& checked, const Piece& piece);
+
+/// Whether a piece is READY and nothing about its length is open: neither a second measuring nor another
+/// way that gives something else.
+bool is_settled(const CheckedRig& checked, const Piece& piece);
 
 /// How many pieces are in which state: "1 ready, 2 measured once, 2 not measured (from drawing)". Empty
 /// when there is no piece.

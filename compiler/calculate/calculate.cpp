@@ -106,7 +106,7 @@ void add_behaviour(const Rig& rig, LooseParts& loose, DerivedStay& derived) {
   // Hung in its place it was held against the pins themselves.
   const FoundHang* hung = derived.hoisted_fit ? derived.hoisted_fit->latest() : nullptr;
   Measurement& measured = derived.measurement;
-  if (measured.in_place() && !measured.confirmed && hung != nullptr && hung->band.mend == HangMend::right)
+  if (measured.in_place() && !measured.settled() && hung != nullptr && hung->band.mend == HangMend::right)
     measured.confirmed = Confirmation{ConfirmedBy::dry_fit, {}, magnitude(hung->high)};
 }
 

@@ -79,6 +79,26 @@ const Expression* ValueReader::one_expression(const Value& value, const Property
   return &value.expression();
 }
 
+namespace {
+
+/// "12.646 mm" as "12.646 m": three figures behind the point are metres, or thousands of millimetres, which
+/// is the same length. Empty for anything else.
+std::string in_metres_instead(const std::string& written) {
+  constexpr std::string_view unit = " mm";
+  constexpr std::size_t decimals = 3;
+  if (!written.ends_with(unit))
+    return {};
+  const std::string number = written.substr(0, written.size() - unit.size());
+  const std::size_t point = number.find('.');
+  const bool figures = std::all_of(number.begin(), number.end(),
+                                   [](char sign) { return sign == '.' || (sign >= '0' && sign <= '9'); });
+  if (!figures || point == std::string::npos || point == 0 || number.size() - point - 1 != decimals)
+    return {};
+  return number + " m";
+}
+
+} // namespace
+
 std::optional<Sourced<Quantity>> ValueReader::checked(const Value& value, const PropertyRow& row,
                                                       const std::string& owner) {
   const std::string what = property_of(row, owner);
@@ -98,12 +118,18 @@ std::optional<Sourced<Quantity>> ValueReader::checked(const Value& value, const 
   }
   if (found.si < row.least || found.si > row.most) {
     const bool below = found.si < row.least;
-    sink_.report(
+    DiagnosticBuilder finding =
         diagnose("value-out-of-range", {{"what", what},
                                         {"written", evaluated->provenance.written},
                                         {"bound", below ? "at least" : "at most"},
                                         {"limit", shown_like_example(below ? row.least : row.most, row)}})
-            .at(expression.span));
+            .at(expression.span);
+    const std::string metres = in_metres_instead(evaluator_.written(expression.span));
+    constexpr double in_a_metre = 1000.0;
+    if (!metres.empty() && found.si * in_a_metre >= row.least && found.si * in_a_metre <= row.most)
+      finding =
+          std::move(finding).edit(expression.span, metres, "if metres are meant, write `" + metres + "`");
+    sink_.report(std::move(finding));
     return std::nullopt;
   }
   Sourced<Quantity> result;

@@ -52,6 +52,13 @@ bool hangs_on_pins(const Rig& rig, const Piece& piece) {
   return at >= lines.size() || !stay.stack[lines[at]].line_length;
 }
 
+/// Why a piece that was read in place is to be measured again.
+DraftReason not_settled(const Measurement& measurement, const Piece& piece) {
+  if (measurement.confirmed)
+    return {piece.name, said(DraftPhrase::ways_differ), said(DraftPhrase::find_out_which)};
+  return {piece.name, said(DraftPhrase::measured_once), said(DraftPhrase::measure_again)};
+}
+
 /// What the measuring of its stay leaves open.
 void add_measuring(const Rig& rig, const DerivedStay& stay, const Piece& piece,
                    std::vector<DraftReason>& reasons) {
@@ -63,9 +70,9 @@ void add_measuring(const Rig& rig, const DerivedStay& stay, const Piece& piece,
              {piece.name, said(DraftPhrase::nothing_read_in_place), said(DraftPhrase::read_it_in_place)});
   if (stay.readings.contradiction() != nullptr)
     add_once(reasons, {piece.name, said(DraftPhrase::readings_contradict), said(DraftPhrase::say_which)});
-  if (measurement.in_place() && !measurement.confirmed &&
+  if (measurement.in_place() && !measurement.settled() &&
       rig.limits.second_measure() == SecondMeasure::draft)
-    add_once(reasons, {piece.name, said(DraftPhrase::measured_once), said(DraftPhrase::measure_again)});
+    add_once(reasons, not_settled(measurement, piece));
 }
 
 constexpr std::size_t signs_of_digest = 8;
@@ -186,7 +193,18 @@ PieceState CheckedRig::state(const Piece& piece) const {
     return measurement.from_drawing && draft ? PieceState::not_yet : PieceState::not_measured;
   if (draft)
     return PieceState::not_yet;
-  return measurement.confirmed ? PieceState::ready : PieceState::measured_once;
+  return measurement.settled() ? PieceState::ready : PieceState::measured_once;
+}
+
+bool CheckedRig::measure_again(const Piece& piece) const {
+  return state(piece) == PieceState::measured_once && rig_->limits.second_measure() != SecondMeasure::off;
+}
+
+std::vector<DraftReason> CheckedRig::held_by(const Piece& piece) const {
+  std::vector<DraftReason> reasons = draft_reasons(piece);
+  if (reasons.empty() && measure_again(piece))
+    reasons.push_back(not_settled(derived_->stays[piece.stay.index()].measurement, piece));
+  return reasons;
 }
 
 std::optional<std::string> CheckedRig::from_drawing(const Piece& piece) const {

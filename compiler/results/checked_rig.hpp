@@ -65,10 +65,18 @@ public:
   std::vector<DraftReason> draft_reasons(const Piece& piece,
                                          const std::function<std::string(Length)>& length_words) const;
 
+  /// Nothing is cut to it yet though it is no DRAFT: it was measured once, or another measurement gives
+  /// something else, and the files do not say that once will do (`second-measure: off`).
+  bool measure_again(const Piece& piece) const;
+  /// What keeps the piece from the knife: why it is a DRAFT, else why it is to be measured again. Where it
+  /// is not empty no paper shows the cut as a number.
+  std::vector<DraftReason> held_by(const Piece& piece) const;
+
   /// How far the piece is from the knife. A piece that nobody has measured is `not_measured` whatever else
   /// it lacks. Where it may be cut from the drawing it stays `not_measured` as well, and is `not_yet` while
   /// something else is missing; a line with a length of its own is chosen and
   /// not measured, so it is ready when nothing of it is a draft.
+  /// What two measurements give differently is `measured_once`, as if the second had not been made.
   PieceState state(const Piece& piece) const;
   /// Why the piece may be cut though nobody has measured it; nothing where it was measured or may not be.
   std::optional<std::string> from_drawing(const Piece& piece) const;

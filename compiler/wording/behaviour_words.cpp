@@ -13,7 +13,7 @@ std::string_view words(BehaviourPhrase phrase) {
   case BehaviourPhrase::no_path:
     return "there is no path through points";
   case BehaviourPhrase::no_point_on_spar:
-    return "none of its points stands on a spar (points on SPAR, or carries)";
+    return "none of its points is on a spar (points on SPAR, or carries)";
   case BehaviourPhrase::no_reference_temperature:
     return "reference-temperature of the boat is not stated";
   case BehaviourPhrase::no_creep_temperature:

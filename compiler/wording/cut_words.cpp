@@ -114,7 +114,7 @@ std::string_view words(CutPhrase phrase) {
   case CutPhrase::bedding_mend:
     return "state bedding from its maker, or say bedding-from: adjuster";
   case CutPhrase::buries_stretch_less:
-    return "buries stretch less than plain rope: it may stand up to {} mm short";
+    return "buries stretch less than plain rope: it may be up to {} mm short";
   case CutPhrase::stretch_not_counted:
     return "stretch from bench to dock: dock-tension is not stated";
   }

@@ -19,7 +19,7 @@ std::string_view words(GeometryPhrase phrase) {
   case GeometryPhrase::no_other_stay:
     return "no other stay begins at {}";
   case GeometryPhrase::too_many_stays:
-    return "{} stays meet at {}; three are looked at";
+    return "{} stays meet at {}; three are compared";
   case GeometryPhrase::ends_in_one_line:
     return "the ends of its stays lie in one line";
   }

@@ -29,6 +29,8 @@ enum class DraftPhrase : std::uint16_t {
   say_which,
   measured_once,
   measure_again,
+  ways_differ,
+  find_out_which,
   in_hand_short,
   take_another_piece,
 };

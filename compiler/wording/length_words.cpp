@@ -304,8 +304,12 @@ std::string_view words(DraftPhrase phrase) {
     return "it was measured once";
   case measure_again:
     return "measure it a second time, or by a second way";
+  case ways_differ:
+    return "two ways to its length differ";
+  case find_out_which:
+    return "measure it again, and correct the one that is wrong";
   case in_hand_short:
-    return "what is in hand is {} too short";
+    return "the line in hand is {} too short";
   case take_another_piece:
     return "give up spare bury or take another piece";
   }

@@ -90,7 +90,7 @@ std::string_view words(ReadingPhrase phrase) {
   case ReadingPhrase::other_side:
     return "it was measured on the other side of the boat";
   case ReadingPhrase::factor_of_ten:
-    return "the point of one stands a digit off, a factor of 10";
+    return "the decimal point of one is a digit off, a factor of 10";
   case ReadingPhrase::inches_and_millimetres:
     return "inches stand for millimetres, a factor of 25.4";
   case ReadingPhrase::inches_and_centimetres:

@@ -11,7 +11,7 @@ std::string quoted(std::string_view word) {
 } // namespace
 
 std::string nothing_to_rename() {
-  return "no name of a rig file stands here";
+  return "there is no name of a rig file here";
 }
 
 std::string no_name_of_the_language(std::string_view name) {
@@ -24,7 +24,7 @@ std::string name_is_taken(std::string_view name) {
 }
 
 std::string would_mean_something_else(std::string_view name) {
-  return quoted(name) + " would be read as something else where the name stands now";
+  return quoted(name) + " would be read as something else where the name is now";
 }
 
 std::string mend_all_that_is_certain() {

@@ -31,6 +31,24 @@ std::string whole_up(Length length) {
   return format_millimetres(Length::millimetres(std::ceil((length - rounding_of_sums).millimetres())), 0);
 }
 
+/// "the stated length gives 90 mm less": what the other ways say of a length that was taken. Empty when
+/// none differs.
+std::string dispute_words(const Measurement& measurement,
+                          const std::function<std::string(Length)>& length_words) {
+  std::string words;
+  if (!measurement.ways_differ())
+    return words;
+  for (const Dispute& dispute : measurement.disputes) {
+    const Length apart = magnitude(dispute.difference);
+    words += words.empty() ? "" : "; ";
+    words +=
+        say(dispute.way == LengthRoute::path ? RigPhrase::its_points_give : RigPhrase::stated_length_gives,
+            length_words ? length_words(apart) : whole_up(apart) + " mm",
+            say(dispute.difference < Length{} ? RigPhrase::more : RigPhrase::less));
+  }
+  return words;
+}
+
 std::string with_day(std::string words, const Reading& reading) {
   return reading.date.empty() ? words : words + ", " + reading.date;
 }
@@ -100,10 +118,12 @@ std::string confirmed_words(const Rig& rig, const DerivedStay& stay,
 std::string state_words(const Rig& rig, const DerivedStay& stay, PieceState state, bool own_length,
                         const std::function<std::string(Length)>& length_words) {
   const std::string by = measured_words(rig, stay);
+  const std::string differs = dispute_words(stay.measurement, length_words);
   switch (state) {
   case PieceState::not_measured:
     if (stay.measurement.from_drawing)
-      return say(RigPhrase::from_drawing_not_measured_in) + *stay.measurement.from_drawing;
+      return say(RigPhrase::from_drawing_not_measured_in) + *stay.measurement.from_drawing +
+             (differs.empty() ? "" : "; " + differs);
     return say(RigPhrase::not_measured_nothing_was_read);
   case PieceState::not_yet:
     return say(RigPhrase::not_yet_this_is_draft,
@@ -113,13 +133,16 @@ std::string state_words(const Rig& rig, const DerivedStay& stay, PieceState stat
   case PieceState::on_record:
     return say(RigPhrase::on_record_cut_no_second);
   case PieceState::measured_once:
-    return say(RigPhrase::measured_once_measure_again_before, by);
+    return differs.empty() ? say(RigPhrase::measured_once_measure_again_before, by)
+                           : say(RigPhrase::ways_differ_measure_again, by, differs);
   case PieceState::ready:
     break;
   }
   if (own_length)
     return say(RigPhrase::ready_length_its_own_as);
-  return say(RigPhrase::ready_measured, by, confirmed_words(rig, stay, length_words));
+  const std::string confirmed = confirmed_words(rig, stay, length_words);
+  return differs.empty() ? say(RigPhrase::ready_measured, by, confirmed)
+                         : say(RigPhrase::ways_differ_find_out_why, by, confirmed, differs);
 }
 
 std::string record_words(const Rig& rig, const DerivedStay& stay, std::size_t piece,

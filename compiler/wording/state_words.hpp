@@ -22,6 +22,8 @@ std::string confirmed_words(const Rig& rig, const DerivedStay& stay,
 /// The line that says the state of a piece, on every paper: "NOT MEASURED: nothing was read in place, order
 /// by it and cut nothing", "FROM DRAWING: not measured in place; new mast, built to the drawing", "MEASURED
 /// ONCE: by tape, 2026-05-02", "READY: by tape, 2026-05-02; confirmed by a second run to 2 mm".
+/// Where another way gives another length the line says so and READY is not in it: "WAYS DIFFER: by tape,
+/// 2026-05-02; the stated length gives 90 mm less. Measure again before you cut".
 /// `own_length`: a line with a length of its own, which follows from no measurement. `length_words` writes
 /// the lengths of a paper that has one unit; without it they are whole millimetres, rounded up.
 std::string state_words(const Rig& rig, const DerivedStay& stay, PieceState state, bool own_length,

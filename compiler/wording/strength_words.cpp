@@ -136,7 +136,7 @@ std::string_view words(StrengthPhrase phrase) {
   case StrengthPhrase::spreader_swept:
     return "{} is swept by {}; the method holds for spreaders in line with the mast";
   case StrengthPhrase::off_the_line:
-    return "{} is {} from the middle and {} {}; the method wants all on one line up the mast";
+    return "{} is {} from the middle and {} {}; the method needs all on one line up the mast";
   case StrengthPhrase::no_diagonal:
     return "no shroud leads from the mast at {} to {}";
   case StrengthPhrase::diagonal_fore_or_aft:

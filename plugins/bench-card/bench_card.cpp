@@ -93,8 +93,7 @@ std::string unit_sentence(const CardPiece& card) {
 }
 
 void add_known(const CardPiece& card, const CardLook& look, PageFlow& page) {
-  page.text(card.state_line,
-            {.size = look.small + 0.4, .bold = card.state != PieceState::ready, .indent = 0.0});
+  page.text(card.state_line, {.size = look.small + 0.4, .bold = !card.settled, .indent = 0.0});
   if (card.draft())
     return;
   page.text(known_to(card) + " " + unit_sentence(card), {.size = look.small, .bold = false, .indent = 0.0});

@@ -154,7 +154,8 @@ std::vector<Cell> cells_of(const CardPiece& card) {
           {say(BenchCardPhrase::body_bearing_to_bearing), card.amount(card.body), beyond, 0.22},
           cell_of_dry_fit(card),
           {say(BenchCardPhrase::state), card.stamp.empty() ? say(BenchCardPhrase::ready) : card.stamp, "",
-           0.18, 3.8, card.state == PieceState::measured_once || card.state == PieceState::not_measured}};
+           0.18, 3.8,
+           !card.settled && card.state != PieceState::on_record && card.state != PieceState::not_yet}};
 }
 
 void draw_cell(const Cell& cell, const PaperBox& box, ShapeGroup& into) {

@@ -137,7 +137,9 @@ void add_test_splice(PageFlow& page) {
 
 void add_second_measure(const CardPiece& card, PageFlow& page) {
   page.heading(say(BenchCardPhrase::what_releases_the_cut), 4.2);
-  add_reason({said(DraftPhrase::measured_once), said(DraftPhrase::measure_again), {}}, 0, page);
+  std::size_t number = 0;
+  for (const DraftReason& one : card.held_by)
+    add_reason({one.reason, one.mend, {}}, number++, page);
   page.text(say(BenchCardPhrase::cut_nothing_and_open_or_close,
                 card.rope() ? say(BenchCardPhrase::open_word) : say(BenchCardPhrase::close_word)),
             {.size = 3.4, .bold = false, .indent = 0.0});

@@ -53,15 +53,32 @@ std::string title_of(const CordKnot& knot) {
   return words;
 }
 
-/// A text at the largest size, of those down to `least`, at which it stands on one line; else in lines of
-/// that.
-void write_fitted(ShapeGroup& into, PaperPoint at, const std::string& text, double size, double least,
-                  double width, bool bold) {
+/// A text in the room that it has.
+struct Fitted {
+  std::vector<std::string> lines;
+  double size = 0.0; ///< em, millimetres
+  bool whole = true; ///< else it is broken off
+};
+
+/// At the largest size, of those down to `least`, at which it stands on one line; else in lines of that,
+/// and broken off behind the last of `most`.
+Fitted fitted(const std::string& text, double size, double least, double width, bool bold,
+              std::size_t most) {
   while (size - 0.1 > least && wrap_label(text, size, width, bold).size() > 1)
     size -= 0.1;
-  const std::vector<std::string> lines = wrap_label(text, size, width, bold);
-  for (std::size_t i = 0; i < lines.size(); ++i)
-    write(into, {at.x, at.y + size * line_spacing * static_cast<double>(i)}, lines[i], size, bold);
+  Fitted set{wrap_label(text, size, width, bold), size};
+  if (set.lines.size() > most) {
+    set.lines.resize(most);
+    set.lines.back() = broken_off(set.lines.back());
+    set.whole = false;
+  }
+  return set;
+}
+
+void write_fitted(ShapeGroup& into, PaperPoint at, const Fitted& set, bool bold) {
+  for (std::size_t i = 0; i < set.lines.size(); ++i)
+    write(into, {at.x, at.y + set.size * line_spacing * static_cast<double>(i)}, set.lines[i], set.size,
+          bold);
 }
 
 /// "cap-tang to plate-a" where the stay has a path, else its name.
@@ -124,22 +141,34 @@ std::string pull_words(const Reading& reading) {
   return pull ? format_fixed(pull->value.newtons(), 0) + " N" : "";
 }
 
+constexpr double beside_number = 9.0;
+
+std::string expected_words(const CardUnit& unit, const CordKnot& knot) {
+  return knot.expected ? say(CordMapPhrase::expected, card_amount(unit, *knot.expected)) : "";
+}
+
+/// Whose knot it is, on one line of an entry so wide.
+Fitted fitted_title(const CardUnit& unit, const CordKnot& knot, double width) {
+  const double expected = expected_words(unit, knot).empty() ? 0.0 : 38.0;
+  return fitted(title_of(knot), 4.0, 2.0, width - beside_number - expected, true, 1);
+}
+
+Fitted fitted_between(const Rig& rig, const CordKnot& knot, double width) {
+  return fitted(between(rig, knot), 2.6, 1.8, width - beside_number, false, 1);
+}
+
 void draw_entry(const Rig& rig, const CardUnit& unit, const CordKnot& knot, PaperBox room,
                 ShapeGroup& into) {
-  const double text_left = room.left + 9.0;
+  const double text_left = room.left + beside_number;
   into.add(CircleShape{{room.left + 3.2, room.top + 3.4}, 3.0, stroke(0.35), ""});
   write(into, {room.left + 3.2, room.top + 4.5}, knot.tally ? std::to_string(*knot.tally) : "?", 3.0, true,
         TextAnchor::middle);
-  const std::string expected =
-      knot.expected ? say(CordMapPhrase::expected, card_amount(unit, *knot.expected)) : "";
-  const double title_width = room.right - text_left - (expected.empty() ? 0.0 : 38.0);
-  write_fitted(into, {text_left, room.top + 4.8}, title_of(knot), 4.0, 2.0, title_width, true);
-  write(into, {room.right, room.top + 4.6}, expected, 2.7, false, TextAnchor::end);
-  write_fitted(into, {text_left, room.top + 8.8}, between(rig, knot), 2.6, 1.8, room.right - text_left,
-               false);
+  write_fitted(into, {text_left, room.top + 4.8}, fitted_title(unit, knot, room.width()), true);
+  write(into, {room.right, room.top + 4.6}, expected_words(unit, knot), 2.7, false, TextAnchor::end);
+  write_fitted(into, {text_left, room.top + 8.8}, fitted_between(rig, knot, room.width()), false);
   const auto field = [&](double x, const std::string& name, const std::string& value, double width) {
     write(into, {text_left + x, room.top + 12.4}, name, 2.3);
-    write_fitted(into, {text_left + x, room.top + 15.9}, value, 2.8, 1.6, width, true);
+    write_fitted(into, {text_left + x, room.top + 15.9}, fitted(value, 2.8, 1.6, width, true, 2), true);
   };
   field(0.0, say(CordMapPhrase::day),
         of_readings(knot, [](const Reading& reading) { return reading.date; }), 24.0);
@@ -149,7 +178,8 @@ void draw_entry(const Rig& rig, const CardUnit& unit, const CordKnot& knot, Pape
   write(into, {text_left + 71.0, room.top + 12.4}, say(CordMapPhrase::between_ends_and_pins), 2.3);
   double base = room.top + 15.8;
   for (const std::string& line : offset_lines(unit, knot)) {
-    write_fitted(into, {text_left + 71.0, base}, line, 2.6, 1.8, room.right - text_left - 71.0, true);
+    write_fitted(into, {text_left + 71.0, base},
+                 fitted(line, 2.6, 1.8, room.right - text_left - 71.0, true, 1), true);
     base += 3.3;
   }
   box_to_tick(into, {text_left, room.top + 20.2});
@@ -241,11 +271,25 @@ void add_head(const Rig& rig, const CordOfRig& cord, PageFlow& page) {
       if (i > 0)
         into.add(LineShape{{left, at.y}, {left, at.y + 13.0}, stroke(0.35), ""});
       write(into, {left + 2.5, at.y + 4.2}, cells[i][0], 2.6);
-      write(into, {left + 2.5, at.y + 10.2}, wrap_label(cells[i][1], 4.0, room - 5.0, true).front(), 4.0,
-            true);
+      write_fitted(into, {left + 2.5, at.y + 10.2}, fitted(cells[i][1], 4.0, 2.0, room - 5.0, true, 1),
+                   true);
       left += room;
     }
   });
+}
+
+/// What was broken off in the entries, in full.
+std::vector<std::string> names_in_full(const Rig& rig, const std::vector<CordKnot>& knots, double width) {
+  const CardUnit unit = card_unit(rig);
+  std::vector<std::string> words;
+  for (const CordKnot& knot : knots) {
+    const double room = width - entries_at;
+    if (fitted_title(unit, knot, room).whole && fitted_between(rig, knot, room).whole)
+      continue;
+    words.push_back(say(CordMapPhrase::knot_in_full, knot.tally ? std::to_string(*knot.tally) : "?",
+                        title_of(knot), between(rig, knot)));
+  }
+  return words;
 }
 
 /// Knots whose tallies do not follow each other along the cord: where the next knot is easily the wrong
@@ -326,6 +370,8 @@ std::vector<Drawing> cord_map_pages(const Rig& rig, const CordOfRig& cord, const
   }
   page.rule();
   constexpr TextLook small{.size = 2.8, .bold = false, .indent = 0.0};
+  for (const std::string& name : names_in_full(rig, cord.knots, page.width()))
+    page.text(name, small);
   page.text(say(CordMapPhrase::each_knot_has_its_own), small);
   for (const std::string& warning : warnings(rig, cord.knots))
     page.text(warning, {.size = 3.0, .bold = true, .indent = 0.0});

@@ -200,7 +200,10 @@ void print_sum_heading(std::string_view what, TextPage& page) {
 
 std::string cut_words(const ListedPiece& listed) {
   if (!listed.may_be_cut())
-    return say(CutListPhrase::see_draft_below, not_yet(), reasons_counted(listed.draft_reasons));
+    return listed.draft() || !listed.complete()
+               ? say(CutListPhrase::see_draft_below, not_yet(), reasons_counted(listed.draft_reasons))
+               : fmt::format("{}: {}; {}", not_yet(), listed.held_by.front().reason,
+                             listed.held_by.front().mend);
   return say(CutListPhrase::mm_of, format_total(listed.sum.unknown, listed.sum.cut(), listed.x()),
              format_total_feet_inches(listed.sum.unknown, listed.sum.cut(), listed.x()));
 }
@@ -271,7 +274,7 @@ void print_block(const CheckedRig& checked, const CutListBlock& block, int numbe
       page);
   if (block.same_rows) {
     print_sum_heading(say(CutListPhrase::the_sum), page);
-    print_sum(rig, first, block.draft() || !first.complete(), page);
+    print_sum(rig, first, !block.may_be_cut(), page);
     print_bench(checked, first, false, page);
   } else {
     for (const ListedPiece& listed : block.pieces) {

@@ -68,6 +68,11 @@ bool CutListBlock::draft() const {
   return std::any_of(pieces.begin(), pieces.end(), [](const ListedPiece& piece) { return piece.draft(); });
 }
 
+bool CutListBlock::may_be_cut() const {
+  return std::all_of(pieces.begin(), pieces.end(),
+                     [](const ListedPiece& piece) { return piece.may_be_cut(); });
+}
+
 std::vector<CutListBlock> cut_list_blocks(const CheckedRig& checked) {
   const Rig& rig = checked.rig();
   std::vector<CutListBlock> blocks;
@@ -79,7 +84,8 @@ std::vector<CutListBlock> cut_list_blocks(const CheckedRig& checked) {
                          piece_sum(rig, derived, piece),
                          checked.draft_reasons(piece),
                          state_line(checked, piece),
-                         state_stamp(checked, piece)};
+                         state_stamp(checked, piece),
+                         checked.held_by(piece)};
       CutListBlock* twin = nullptr;
       if (rig.boat.pair_tolerance)
         for (CutListBlock& block : blocks)
@@ -117,6 +123,7 @@ std::vector<LineTotal> line_totals(const CheckedRig& checked, const std::vector<
         if (listed.has_length()) {
           ++total.pieces;
           total.drafts += listed.draft() ? 1 : 0;
+          total.held += listed.may_be_cut() ? 0 : 1;
           total.length += listed.sum.cut();
         } else {
           total.not_summed.push_back(&listed);

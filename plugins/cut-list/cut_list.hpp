@@ -16,15 +16,16 @@ struct ListedPiece {
   const Piece* piece = nullptr;
   PieceSum sum;
   std::vector<DraftReason> draft_reasons;
-  std::string state = {}; ///< the line that says it
-  std::string stamp = {}; ///< the same in two words
+  std::string state = {};                ///< the line that says it
+  std::string stamp = {};                ///< the same in two words
+  std::vector<DraftReason> held_by = {}; ///< CheckedRig::held_by()
 
   /// How the list calls its X: "X(cap-shroud.port)".
   std::string x() const { return x_of_stay(stay->name); }
   bool draft() const { return !draft_reasons.empty(); }
   bool complete() const { return sum.complete(); }
   /// Else no paper shows its cut.
-  bool may_be_cut() const { return !draft() && complete(); }
+  bool may_be_cut() const { return held_by.empty() && complete(); }
   /// A number that can be added up: neither X nor incomplete.
   bool has_length() const { return complete() && !sum.unknown; }
 };
@@ -36,6 +37,7 @@ struct CutListBlock {
   bool same_rows = true;           ///< two: both print the same rows, totals and ranges
 
   bool draft() const;
+  bool may_be_cut() const; ///< each of them
 };
 
 /// The pieces in the order of the rig. A pair is one block only when the boat states a pair tolerance, both
@@ -52,6 +54,7 @@ struct LineTotal {
   const LineMaterial* line = nullptr;
   int pieces = 0; ///< that are in the sum
   int drafts = 0; ///< of them
+  int held = 0;   ///< of them, NOT YET to be cut: drafts and what is to be measured again
   Tenths length;
   std::vector<const ListedPiece*> not_summed; ///< of unknown or incomplete length
 };

@@ -163,11 +163,11 @@ void print_totals(const CheckedRig& checked, const std::vector<CutListBlock>& bl
   for (const LineTotal& total : line_totals(checked, blocks)) {
     const std::string line = fmt::format("{} {}, {}", name_of(total.line->kind), total.line->name,
                                          kept_together(total.line->size.name));
-    if (total.pieces > 0 && total.drafts > 0) // some of it is not to be cut to, so all is to order by
+    if (total.pieces > 0 && total.held > 0) // some of it is not to be cut to, so all is to order by
       page.wrapped(fmt::format("  {}     ", padded_left(about_metres(total.length.length()), 14)),
                    say(CutListPhrase::them_draft_to_order_by, line, total.pieces,
                        total.pieces == 1 ? say(CutListPhrase::piece) : say(CutListPhrase::pieces),
-                       total.drafts));
+                       total.held, total.held == total.drafts ? say(CutListPhrase::draft) : not_yet()));
     else if (total.pieces == 0)
       page.wrapped(std::string(18, ' '), say(CutListPhrase::no_piece_known_length, line));
     else
@@ -192,7 +192,9 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
     page.line("   " + piece.name);
   // Marks are what a knife goes by: there are none while the piece is a draft.
   if (!listed.may_be_cut())
-    page.wrapped(say(CutListPhrase::marks_behind), say(CutListPhrase::none_while_it_is_draft));
+    page.wrapped(say(CutListPhrase::marks_behind), listed.draft() || !listed.complete()
+                                                       ? say(CutListPhrase::none_while_it_is_draft)
+                                                       : say(CutListPhrase::none_until_it_is_settled));
   else
     print_marks(checked.rig(), listed, page);
   if (piece.bench.dry_fit && listed.may_be_cut()) {

@@ -3,6 +3,7 @@
 #include "backend/diagram/rig_diagram.hpp"
 #include "backend/diagram/stay_strips.hpp"
 #include "backend/drawing/svg_writer.hpp"
+#include "wording/papers/diagram_words.hpp"
 
 #include <fmt/format.h>
 
@@ -28,12 +29,10 @@ void add_paper(const std::string& name, std::vector<Drawing> sheets, OutputBundl
 } // namespace
 
 BackendDescription DiagramBackend::describe() const {
-  return {
-      .name = "diagram",
-      .summary =
-          "the rig in three views to one scale, and each stay as a strip of its parts from aloft to deck",
-      .outputs = {"rig-diagram.svg", "stay-strips.svg"},
-      .papers = {"rig-diagram.pdf", "stay-strips.pdf"}};
+  return {.name = "diagram",
+          .summary = say(DiagramPhrase::rig_three_views_one_scale),
+          .outputs = {"rig-diagram.svg", "stay-strips.svg"},
+          .papers = {"rig-diagram.pdf", "stay-strips.pdf"}};
 }
 
 OutputBundle DiagramBackend::generate(const BackendRequest& request) const {

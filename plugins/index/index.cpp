@@ -55,7 +55,7 @@ FlowTable stays_table(const CheckedRig& checked) {
                                                  joined(draft_lines(card.draft_reasons), "; "))
                                            : card.state_line;
     table.rows.push_back({{.text = card.piece->name + led_by(", ", card.stay->title), .bold = true},
-                          {.text = card.draft() ? not_yet() : card.amount(card.cut), .bold = true},
+                          {.text = card.may_be_cut() ? card.amount(card.cut) : not_yet(), .bold = true},
                           {.text = state},
                           {.text = say(IndexPhrase::bench_card), .link = bench_cards},
                           {.text = say(IndexPhrase::dry_fit_card), .link = "dry-fit-cards.html"}});
@@ -108,7 +108,7 @@ std::string next_words(const CheckedRig& checked) {
     return say(IndexPhrase::next, waiting.front().reason, led_by("; ", waiting.front().mend));
   const std::vector<CardPiece> cards = card_pieces(checked);
   const auto first = std::find_if(cards.begin(), cards.end(), [](const CardPiece& card) {
-    return card.state != PieceState::ready && card.state != PieceState::on_record;
+    return !card.settled && card.state != PieceState::on_record;
   });
   if (first != cards.end())
     return say(IndexPhrase::next_begins, first->piece->name, first->state_line);

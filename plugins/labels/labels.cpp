@@ -87,7 +87,7 @@ std::string shortened(const std::string& text, std::size_t most) {
 /// a network. What says which piece of which state of the rig it is stays whole as long as it can.
 std::string code_words(const PieceLabel& label, const CardPiece& card) {
   const std::string cut =
-      say(LabelsPhrase::cut, (card.draft()           ? not_yet()
+      say(LabelsPhrase::cut, (!card.may_be_cut()     ? not_yet()
                               : label.length.empty() ? say(LabelsPhrase::not_on_record)
                                                      : without_thin_blanks(card.amount_of_stay(card.cut))));
   const std::string behind = ", " + shortened(cut, 40) + ", " + shortened(label.state_of_rig, 34);
@@ -139,10 +139,9 @@ PieceLabel label_of(const CheckedRig& checked, const CardPiece& card, bool aloft
                  label.made.empty() ? "" : layer_after(*card.rig, *card.stay, label.made);
              !later.empty())
     label.waits = say(LabelsPhrase::length_as_made_not_on, later);
-  // A draft may still change, so its number is no record of what was made.
-  else if (card.draft())
-    label.waits =
-        say(LabelsPhrase::cut_nothing_on_its_bench, not_yet(), reasons_counted(card.draft_reasons));
+  // What may still change is no record of what was made.
+  else if (!card.may_be_cut())
+    label.waits = say(LabelsPhrase::cut_nothing_on_its_bench, not_yet(), reasons_counted(card.held_by));
   else
     label.length =
         say(LabelsPhrase::cut_body, card.amount_of_stay(card.cut), card.amount_of_stay(card.body));
@@ -174,17 +173,6 @@ struct Lines {
 
 std::vector<std::string> wrapped(const std::string& text, double size, double width, bool bold) {
   return wrap_label(text, size, width * wide_face_allowance, bold);
-}
-
-std::string broken_off(std::string line) {
-  // Whole characters: what follows the first byte of one goes with it.
-  for (int i = 0; i < 2 && !line.empty(); ++i) {
-    while (!line.empty() && (static_cast<unsigned char>(line.back()) & 0xC0) == 0x80)
-      line.pop_back();
-    if (!line.empty())
-      line.pop_back();
-  }
-  return line + "…";
 }
 
 double height_of(const std::vector<Lines>& texts) {

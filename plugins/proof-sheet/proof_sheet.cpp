@@ -174,7 +174,7 @@ void print_piece(const CheckedRig& checked, const DerivedStay& stay, const Piece
   heading(say(ProofSheetPhrase::the_sum, (piece.of > 1 ? ", " + piece.name : std::string())), page);
   if (sum.unknown)
     row(x, "", source_words(sum.unknown_source), page);
-  const std::vector<DraftReason> waiting = checked.draft_reasons(piece);
+  const std::vector<DraftReason> waiting = checked.held_by(piece);
   for (const SumSection& section : sum.sections) {
     print_rows(checked, section.rows, page);
     if (section.kind == SumSection::Kind::cut && !waiting.empty()) {

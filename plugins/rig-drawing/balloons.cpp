@@ -1,6 +1,7 @@
 #include "plugins/rig-drawing/balloons.hpp"
 
 #include "plugins/rig-drawing/iso_style.hpp"
+#include "wording/papers/rig_drawing_words.hpp"
 
 #include <algorithm>
 #include <array>
@@ -110,7 +111,7 @@ std::vector<std::size_t> draw_balloons(const std::vector<NumberedPath>& paths, O
     const double reach = distance(place->site, place->centre);
     const PaperPoint edge{place->centre.x + (place->site.x - place->centre.x) * balloon_radius / reach,
                           place->centre.y + (place->site.y - place->centre.y) * balloon_radius / reach};
-    ShapeGroup group{path.id, "Number " + std::to_string(path.number), {}, {}};
+    ShapeGroup group{path.id, say(RigDrawingPhrase::number, path.number), {}, {}};
     group.add(LineShape{place->site, edge, leader_style(), {}});
     group.add(CircleShape{place->site, 0.5, {0.0, 0.0, {}, 0.0}, {}});
     group.add(CircleShape{place->centre, balloon_radius, {0.25, 0.0, {}, 1.0}, {}});

@@ -3,6 +3,7 @@
 #include "backend/drawing/label_text.hpp"
 #include "plugins/rig-drawing/iso_style.hpp"
 #include "units/quantity_text.hpp"
+#include "wording/papers/rig_drawing_words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -112,7 +113,7 @@ void draw_ladder(std::vector<HeightMark> marks, double x, double top, double bot
     wanted.push_back(mark.y);
   const std::vector<double> at =
       spread_apart(wanted, std::vector<double>(marks.size(), text_row), top, bottom);
-  ShapeGroup group{std::string(id), "Heights above the waterline, millimetres", {}, {}};
+  ShapeGroup group{std::string(id), say(RigDrawingPhrase::heights_above_waterline_millimetres), {}, {}};
   if (!marks.empty())
     group.add(LineShape{{x, marks.front().y}, {x, marks.back().y}, dimension_style(), {}});
   for (std::size_t i = 0; i < marks.size(); ++i) {

@@ -4,6 +4,7 @@
 #include "calculate/geometry/deck_outline.hpp"
 #include "calculate/geometry/spar_lines.hpp"
 #include "model/fact_name.hpp"
+#include "wording/papers/rig_drawing_words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -156,17 +157,17 @@ std::vector<std::string> undrawn_of_hull(const Rig& rig, const std::optional<Hul
   std::vector<std::string> result;
   if (!hull) {
     result.push_back(metres_of(rig, fact_names.length_overall)
-                         ? "Hull not drawn: no stay comes down to it."
-                         : "Hull not drawn: neither length overall nor the edge of the deck is given.");
+                         ? say(RigDrawingPhrase::hull_not_drawn_no_stay)
+                         : say(RigDrawingPhrase::hull_not_drawn_neither_length));
     return result;
   }
   if (hull->sheer.empty())
-    result.push_back("Sheer not drawn: no height of the deck is given.");
+    result.push_back(say(RigDrawingPhrase::sheer_not_drawn_no_height));
   if (hull->deck.empty())
-    result.push_back(hull->half_beam ? "Hulls not drawn in plan: their shape is not given."
-                                     : "Hull not drawn in plan: its beam is not given.");
+    result.push_back(hull->half_beam ? say(RigDrawingPhrase::hulls_not_drawn_plan_their)
+                                     : say(RigDrawingPhrase::hull_not_drawn_plan_beam));
   else if (!hull->deck_as_stated)
-    result.push_back("Hull: outline only. Length and beam are as given; the shape is not.");
+    result.push_back(say(RigDrawingPhrase::hull_outline_only_length_beam));
   return result;
 }
 

@@ -15,8 +15,7 @@
 #include "plugins/rig-drawing/sheet_frame.hpp"
 #include "plugins/rig-drawing/stay_rows.hpp"
 #include "wording/model_words.hpp"
-
-#include <fmt/format.h>
+#include "wording/papers/rig_drawing_words.hpp"
 
 #include <algorithm>
 #include <array>
@@ -88,7 +87,7 @@ std::vector<HeightMark> heights_of(const Rig& rig, const Projection& on) {
   std::vector<HeightMark> result;
   for (const auto& [key, mark] : marks)
     result.push_back(mark);
-  result.push_back({on.at(0, 0, 0).y, "0", "waterline"});
+  result.push_back({on.at(0, 0, 0).y, "0", say(RigDrawingPhrase::waterline)});
   return result;
 }
 
@@ -99,15 +98,13 @@ bool any_path(const Rig& rig) {
 
 std::vector<std::string> notes_of(const Content& content) {
   const Rig& rig = content.checked->rig();
-  std::vector<std::string> notes{
-      "Millimetres, heights from the waterline. Take no length from the drawing: a view "
-      "shows a stay shorter than it is."};
+  std::vector<std::string> notes{say(RigDrawingPhrase::millimetres_heights_from_waterline_take)};
   if (!any_path(rig))
-    notes.push_back("The rig file gives no points of stays, so there is no view.");
+    notes.push_back(say(RigDrawingPhrase::rig_file_gives_no_points));
   else if (sides_coincide(content.profile))
-    notes.push_back("Port and starboard lie on one line in the profile.");
+    notes.push_back(say(RigDrawingPhrase::port_starboard_lie_on_one));
   else
-    notes.push_back("Port and starboard do not lie on one line in the profile.");
+    notes.push_back(say(RigDrawingPhrase::port_starboard_do_not_lie));
   for (const std::string& words : undrawn_of_hull(rig, content.hull))
     notes.push_back(words);
   std::string undrawn;
@@ -115,29 +112,27 @@ std::vector<std::string> notes_of(const Content& content) {
     if (!end_of(rig, spar))
       add_words(undrawn, ", ", spar.name);
   if (!undrawn.empty())
-    notes.push_back("Not drawn, its length is not given: " + undrawn + ".");
+    notes.push_back(say(RigDrawingPhrase::not_drawn_length_not_given, undrawn));
   if (rig.spars.empty())
-    notes.push_back("No spar is given, so none is drawn.");
+    notes.push_back(say(RigDrawingPhrase::no_spar_given_so_none));
   else
-    notes.push_back("Spars are as thick as their girth says, where it is given.");
+    notes.push_back(say(RigDrawingPhrase::spars_as_thick_as_their));
   undrawn.clear();
   for (const Stay& stay : rig.stays)
     if (stay.path.size() < 2)
       add_words(undrawn, ", ", stay.name);
   if (!undrawn.empty())
-    notes.push_back("Not drawn, no path is given: " + undrawn + ".");
+    notes.push_back(say(RigDrawingPhrase::not_drawn_no_path_given, undrawn));
   if (std::any_of(content.stays.rows.begin(), content.stays.rows.end(),
                   [](const auto& cells) { return cells[3].find('X') != std::string::npos; }))
-    notes.push_back(
-        "X is the pin-to-pin length of the stay in its row, which the cord has and the file does "
-        "not; each stay has its own.");
+    notes.push_back(say(RigDrawingPhrase::x_pin_pin_length_stay));
+  if (const auto triangle = foretriangle(rig); triangle && triangle->base && !triangle->by_girth)
+    notes.push_back(say(RigDrawingPhrase::base_from_below_pin));
   for (const std::string& junction : junction_sentences(rig))
     notes.push_back(junction);
   if (const std::string waiting = waiting_words(*content.checked); !waiting.empty())
-    notes.push_back("DRAFT: do not cut to it. " + waiting + ".");
-  notes.push_back(
-      "Nobody has judged from this whether the rig is strong enough. Local codes and a licensed "
-      "professional rigger come first.");
+    notes.push_back(say(RigDrawingPhrase::draft_do_not_cut, waiting));
+  notes.push_back(say(RigDrawingPhrase::nobody_has_judged_from_whether));
   return notes;
 }
 
@@ -163,11 +158,14 @@ Content content_of(const CheckedRig& checked) {
     content.astern.push_back(std::move(astern));
   };
   if (masts.size() < 2)
-    add(std::make_shared<Rig>(rig), "", "FROM ASTERN");
+    add(std::make_shared<Rig>(rig), "", say(RigDrawingPhrase::from_astern));
   else
     for (const Spar* mast : masts)
-      add(std::make_shared<Rig>(rig_of_mast(rig, *mast)), mast->name, "FROM ASTERN, " + spar_words(*mast));
-  content.stays = {{"No.", "Stay", "Line", "Pin to pin", "Cut", "Adjuster"},
+      add(std::make_shared<Rig>(rig_of_mast(rig, *mast)), mast->name,
+          say(RigDrawingPhrase::mast_from_astern, spar_words(*mast)));
+  content.stays = {{say(RigDrawingPhrase::no), say(RigDrawingPhrase::stay), say(RigDrawingPhrase::line),
+                    say(RigDrawingPhrase::pin_pin), say(RigDrawingPhrase::cut),
+                    say(RigDrawingPhrase::adjuster)},
                    {8.5, 41.5, 28.0, 27.0, 33.0, 42.0},
                    {},
                    {true, false, false, false, true, false},
@@ -262,7 +260,7 @@ Plan plan_sheet(const Content& content) {
       std::find_if(denominators.begin(), denominators.end(), [&](double d) { return d >= denominator; });
   Plan plan =
       plan_at(content, sheet_sizes().back(), nice == denominators.end() ? denominators.back() : *nice);
-  plan.size.name = "none of ISO 216";
+  plan.size.name = say(RigDrawingPhrase::no_size_of_paper);
   plan.size.width = std::max(plan.size.width, plan.width + title_block_width + 60.0);
   plan.size.height = std::max({plan.size.height, plan.height + 40.0, content.right_column + 40.0});
   return plan;
@@ -309,8 +307,8 @@ void add_texts(const Drawing& sheet, Obstacles& obstacles) {
 
 void draw_legend(const Content& content, const Plan& plan, PaperPoint at, ShapeGroup& into) {
   const Rig& rig = content.checked->rig();
-  ShapeGroup group{"shown", "What the lines mean", {}, {}};
-  head(group, {at.x, at.y + 3.5}, "SHOWN");
+  ShapeGroup group{"shown", say(RigDrawingPhrase::what_lines_mean), {}, {}};
+  head(group, {at.x, at.y + 3.5}, say(RigDrawingPhrase::shown));
   double x = at.x;
   double y = at.y + 9.0;
   int rows = 0;
@@ -330,21 +328,21 @@ void draw_legend(const Content& content, const Plan& plan, PaperPoint at, ShapeG
                           LineMaterial::Kind::chain})
     if (std::any_of(rig.stays.begin(), rig.stays.end(),
                     [&](const Stay& stay) { return rig[stay.material].kind == kind; }))
-      line(stay_style(kind),
-           fmt::format("{}, {} mm", name_of(kind), format_number(stay_style(kind).stroke_width)));
+      line(stay_style(kind), std::string(name_of(kind)));
   group.add(CircleShape{{x + 6.5, y}, 0.5, {0.25, 0.0, {}, 1.0}, {}});
-  words("pin");
-  line(axis_style(), "waterline, centreline");
+  words(say(RigDrawingPhrase::pin));
+  line(axis_style(), say(RigDrawingPhrase::waterline_centreline));
   if (content.hull && !(content.hull->sheer.empty() && content.hull->deck.empty()))
-    line(outline_style(), "hull, no part of the rig");
+    line(outline_style(), say(RigDrawingPhrase::hull_no_part_rig));
   into.add(std::move(group));
   const double bars = at.x + 126.0;
-  into.add(TextShape{{bars, at.y + 3.5},
-                     fmt::format("1:{} at full size on {}", format_number(plan.scale), plan.size.name),
-                     plain_size,
-                     TextAnchor::start,
-                     false,
-                     {}});
+  into.add(
+      TextShape{{bars, at.y + 3.5},
+                say(RigDrawingPhrase::to_scale_at_full_size_on, format_number(plan.scale), plan.size.name),
+                plain_size,
+                TextAnchor::start,
+                false,
+                {}});
   into.add(scale_bar(ScaleBarUnit::metres, 1000.0 / plan.scale, 60.0, {bars, at.y + 7.0}, plain_size));
   into.add(scale_bar(ScaleBarUnit::feet, 1000.0 / plan.scale, 60.0, {bars, at.y + 16.0}, plain_size));
 }
@@ -361,7 +359,8 @@ void draw_dimensions(const Content& content, const Projection& on, double first_
       const double right = on.at(triangle->foot.x.metres(), 0.0, 0.0).x;
       const double left = right - triangle->base->metres() * on.millimetres_per_metre;
       draw(LevelDimension{left, right, on.origin.y + 1.0, y,
-                          "base of foretriangle " + drawn_millimetres(*triangle->base), "dimension-base"},
+                          say(RigDrawingPhrase::base_foretriangle, drawn_millimetres(*triangle->base)),
+                          "dimension-base"},
            into);
       y += dimension_row;
     }
@@ -373,7 +372,8 @@ void draw_dimensions(const Content& content, const Projection& on, double first_
                             at + triangle->height->metres() * on.millimetres_per_metre,
                             on.at(top).x + 1.5,
                             x,
-                            {"height of", "foretriangle", drawn_millimetres(*triangle->height)},
+                            {say(RigDrawingPhrase::height), say(RigDrawingPhrase::foretriangle),
+                             drawn_millimetres(*triangle->height)},
                             height_words_inside(content, on.millimetres_per_metre),
                             "dimension-height"},
            into);
@@ -382,7 +382,8 @@ void draw_dimensions(const Content& content, const Projection& on, double first_
   if (content.hull && content.hull->waterline.size() == 2) {
     if (const auto length = stated(fact_names.waterline_length)) {
       draw(LevelDimension{on.at(content.hull->waterline[1]).x, on.at(content.hull->waterline[0]).x,
-                          on.origin.y + 1.0, y, "waterline " + drawn_millimetres(length->value),
+                          on.origin.y + 1.0, y,
+                          say(RigDrawingPhrase::waterline_measured, drawn_millimetres(length->value)),
                           "dimension-waterline"},
            into);
       y += dimension_row;
@@ -392,7 +393,8 @@ void draw_dimensions(const Content& content, const Projection& on, double first_
     if (const auto length = stated(fact_names.length_overall);
         length && std::abs(length->value.metres() - (content.hull->bow - content.hull->stern)) < 0.005)
       draw(LevelDimension{on.at(content.hull->stern, 0, 0).x, on.at(content.hull->bow, 0, 0).x,
-                          on.origin.y + 1.0, y, "length overall " + drawn_millimetres(length->value),
+                          on.origin.y + 1.0, y,
+                          say(RigDrawingPhrase::length_overall, drawn_millimetres(length->value)),
                           "dimension-length"},
            into);
 }
@@ -408,9 +410,8 @@ Drawing rig_drawing_sheet(const CheckedRig& checked) {
   Drawing sheet;
   sheet.width = plan.size.width;
   sheet.height = plan.size.height;
-  sheet.title = "Rig drawing of " + boat_title(checked);
-  sheet.description = "Profile from starboard, view from astern of each mast and deck plan of the standing "
-                      "rigging to one scale, with a table of its stays.";
+  sheet.title = say(RigDrawingPhrase::rig_drawing, boat_title(checked));
+  sheet.description = say(RigDrawingPhrase::profile_from_starboard_view_from);
   sheet.content.id = "sheet";
   draw_frame(plan.size, checked, sheet);
   draw_title_block(plan.size, checked, any_path(rig) ? plan.scale : 0.0, sheet.content);
@@ -422,8 +423,12 @@ Drawing rig_drawing_sheet(const CheckedRig& checked) {
   draw_notes(content.notes, {column, y}, notes_width, sheet.content);
   const double measures_x = column + notes_width + 6.0;
   if (!content.measures.rows.empty()) {
-    sheet.content.add(
-        TextShape{{measures_x, y + plain_size}, "MEASURES", plain_size, TextAnchor::start, true, {}});
+    sheet.content.add(TextShape{{measures_x, y + plain_size},
+                                say(RigDrawingPhrase::measures),
+                                plain_size,
+                                TextAnchor::start,
+                                true,
+                                {}});
     sheet.content.add(LineShape{{measures_x, y + line_spacing * plain_size + 1.0},
                                 {frame.right, y + line_spacing * plain_size + 1.0},
                                 solid(0.5),
@@ -444,7 +449,7 @@ Drawing rig_drawing_sheet(const CheckedRig& checked) {
   Projection& profile = content.profile.projection;
   profile = {
       View::profile, s, {area.left + room_for_balloons - content.profile_extent.left * s, waterline}};
-  head(sheet.content, {area.left, area.top + 6.5}, "PROFILE, FROM STARBOARD");
+  head(sheet.content, {area.left, area.top + 6.5}, say(RigDrawingPhrase::profile_from_starboard));
   draw_view(content.profile, content.profile_extent, sheet.content);
   const double below = waterline + content.profile_extent.bottom * s;
   draw_dimensions(content, profile, below + dimension_row + 1.0, sheet.content);
@@ -464,7 +469,7 @@ Drawing rig_drawing_sheet(const CheckedRig& checked) {
 
   const double plan_top = below + dimension_rows + heading_room;
   content.plan.projection = {View::plan, s, {profile.origin.x, plan_top - content.plan_extent.top * s}};
-  head(sheet.content, {area.left, plan_top - 5.0}, "DECK PLAN, FROM ABOVE");
+  head(sheet.content, {area.left, plan_top - 5.0}, say(RigDrawingPhrase::deck_plan_from_above));
   draw_view(content.plan, content.plan_extent, sheet.content);
   draw_legend(content, plan, {area.left, area.bottom - legend_height + 4.0}, sheet.content);
 
@@ -487,8 +492,7 @@ Drawing rig_drawing_sheet(const CheckedRig& checked) {
 
 BackendDescription RigDrawing::describe() const {
   return {.name = "rig-drawing",
-          .summary = "the rig as a drawing office draws it: profile, from astern, deck plan, numbered "
-                     "stays and their table",
+          .summary = say(RigDrawingPhrase::rig_as_drawing_office_draws),
           .outputs = {"rig-drawing.svg"},
           .papers = {"rig-drawing.pdf", "rig-drawing-tiles.pdf"}};
 }
@@ -504,7 +508,8 @@ OutputBundle RigDrawing::generate(const BackendRequest& request) const {
     const std::string title = sheet.title;
     bundle.papers.push_back({"rig-drawing.pdf", title, {std::move(sheet)}});
     if (!tiles.empty())
-      bundle.papers.push_back({"rig-drawing-tiles.pdf", title + ", in pieces", std::move(tiles)});
+      bundle.papers.push_back(
+          {"rig-drawing-tiles.pdf", say(RigDrawingPhrase::pieces, title), std::move(tiles)});
   }
   return bundle;
 }

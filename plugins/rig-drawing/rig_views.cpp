@@ -5,8 +5,7 @@
 #include "calculate/geometry/spar_lines.hpp"
 #include "model/fact_name.hpp"
 #include "plugins/rig-drawing/iso_style.hpp"
-
-#include <fmt/format.h>
+#include "wording/papers/rig_drawing_words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -71,7 +70,7 @@ void draw_hull(const RigView& view, ShapeGroup& into) {
   if (!view.hull)
     return;
   const HullOutline& hull = *view.hull;
-  ShapeGroup group{view.id("hull", ""), "Hull, outline only", {}, {}};
+  ShapeGroup group{view.id("hull", ""), say(RigDrawingPhrase::hull_outline_only), {}, {}};
   const auto add = [&](std::vector<PaperPoint> points) {
     group.add(PolylineShape{std::move(points), outline_style(), {}});
   };

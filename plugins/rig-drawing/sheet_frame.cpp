@@ -5,8 +5,7 @@
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
 #include "plugins/rig-drawing/iso_style.hpp"
-
-#include <fmt/format.h>
+#include "wording/papers/rig_drawing_words.hpp"
 
 #include <algorithm>
 #include <string_view>
@@ -68,7 +67,7 @@ void field(ShapeGroup& into, PaperBox box, const std::string& name, const std::s
 
 /// The sign of first-angle projection: a cut cone from the side, and from its small end on the right.
 void draw_first_angle(PaperPoint centre, ShapeGroup& into) {
-  ShapeGroup group{"first-angle", "First-angle projection", {}, {}};
+  ShapeGroup group{"first-angle", say(RigDrawingPhrase::first_angle_projection), {}, {}};
   const double x = centre.x;
   const double y = centre.y;
   group.add(
@@ -82,7 +81,7 @@ void draw_first_angle(PaperPoint centre, ShapeGroup& into) {
 }
 
 std::string or_not_given(const std::string& text) {
-  return text.empty() ? "not given" : text;
+  return text.empty() ? say(RigDrawingPhrase::not_given) : text;
 }
 
 } // namespace
@@ -106,12 +105,14 @@ void draw_frame(const SheetSize& size, const CheckedRig& checked, Drawing& sheet
   constexpr double margin = 4.0;
   constexpr double foot = plain_size;
   std::vector<std::string> lines =
-      foot_lines("Rig drawing, " + identity_words(checked) + ". Sheerpole reports; it does not size a rig.",
+      foot_lines(say(RigDrawingPhrase::rig_drawing_sheerpole_reports_does, identity_words(checked)),
                  size.width - 2.0 * margin, foot);
   if (lines.size() > 1)
-    lines = foot_lines("Rig drawing, " + identity_words(checked), size.width - 2.0 * margin, foot);
+    lines = foot_lines(say(RigDrawingPhrase::rig_drawing_begins, identity_words(checked)),
+                       size.width - 2.0 * margin, foot);
   if (lines.size() > 1)
-    lines = foot_lines("Rig drawing, " + edition_words(checked), size.width - 2.0 * margin, foot);
+    lines = foot_lines(say(RigDrawingPhrase::rig_drawing_begins, edition_words(checked)),
+                       size.width - 2.0 * margin, foot);
   add_foot(lines, margin, sheet, foot);
 }
 
@@ -120,38 +121,42 @@ void draw_title_block(const SheetSize& size, const CheckedRig& checked, double s
   const double left = frame.right - title_block_width;
   const double top = frame.bottom - title_block_height;
   const Rig& rig = checked.rig();
-  ShapeGroup block{"title-block", "Title block", {}, {}};
+  ShapeGroup block{"title-block", say(RigDrawingPhrase::title_block), {}, {}};
   const auto box = [&](double x, double y, double width, double height) {
     return PaperBox{left + x, top + y, left + x + width, top + y + height};
   };
-  field(block, box(0, 0, 60, 11), "Owner", or_not_given(fact_text(rig.boat.particulars, fact_names.owner)));
-  field(block, box(60, 0, 40, 11), "Drawn by", "");
-  field(block, box(100, 0, 40, 11), "Checked by", "");
+  field(block, box(0, 0, 60, 11), say(RigDrawingPhrase::owner),
+        or_not_given(fact_text(rig.boat.particulars, fact_names.owner)));
+  field(block, box(60, 0, 40, 11), say(RigDrawingPhrase::drawn_by), "");
+  field(block, box(100, 0, 40, 11), say(RigDrawingPhrase::checked_by), "");
   const bool draft = !checked.draft_reasons().empty();
-  field(block, box(140, 0, 40, 11), "Status", draft ? "DRAFT" : "as the file states", draft);
+  field(block, box(140, 0, 40, 11), say(RigDrawingPhrase::status),
+        draft ? say(RigDrawingPhrase::draft) : say(RigDrawingPhrase::as_file_states), draft);
   const std::string boat = boat_title(checked);
   constexpr double inside = 140.0 - 2.0 * cell_room;
   double title = title_size;
   for (const double smaller : {heading_size, plain_size})
     if (wrap_label(boat, title, inside * wide_face_allowance, true).size() > 1)
       title = smaller;
-  field(block, box(0, 11, 140, 21), "Title", "");
+  field(block, box(0, 11, 140, 21), say(RigDrawingPhrase::title), "");
   const auto boat_lines = wrap_label(boat, title, inside * wide_face_allowance, true);
   write(block, {left + cell_room, top + 11 + plain_size + 1.5 + title * 0.9}, boat_lines.front(), title,
         true);
-  write(block, {left + cell_room, top + 11 + 18.5}, "Rig drawing: standing rigging, general arrangement",
-        plain_size);
-  field(block, box(140, 11, 40, 21), "First angle", "");
+  write(block, {left + cell_room, top + 11 + 18.5},
+        say(RigDrawingPhrase::rig_drawing_standing_rigging_general), plain_size);
+  field(block, box(140, 11, 40, 21), say(RigDrawingPhrase::first_angle), "");
   draw_first_angle({left + 160, top + 23.5}, block);
-  field(block, box(0, 32, 30, 12), "Scale", scale > 0.0 ? "1:" + format_number(scale) : "none", true);
-  field(block, box(30, 32, 50, 12), "Digest", "rig " + checked.digest().substr(0, 8));
-  field(block, box(80, 32, 60, 12), "Date of the report", or_not_given(rig.boat.report_date));
-  field(block, box(140, 32, 40, 12), "Revision",
+  field(block, box(0, 32, 30, 12), say(RigDrawingPhrase::scale),
+        scale > 0.0 ? "1:" + format_number(scale) : say(RigDrawingPhrase::none), true);
+  field(block, box(30, 32, 50, 12), say(RigDrawingPhrase::digest),
+        say(RigDrawingPhrase::rig, checked.digest().substr(0, 8)));
+  field(block, box(80, 32, 60, 12), say(RigDrawingPhrase::date_report), or_not_given(rig.boat.report_date));
+  field(block, box(140, 32, 40, 12), say(RigDrawingPhrase::revision),
         or_not_given(fact_text(rig.boat.particulars, fact_names.revision)), true);
-  field(block, box(0, 44, 30, 12), "Size", size.name);
-  field(block, box(30, 44, 50, 12), "Unit", "mm");
-  field(block, box(80, 44, 60, 12), "Language", "en");
-  field(block, box(140, 44, 40, 12), "Sheet", "1 of 1");
+  field(block, box(0, 44, 30, 12), say(RigDrawingPhrase::size), size.name);
+  field(block, box(30, 44, 50, 12), say(RigDrawingPhrase::unit), "mm");
+  field(block, box(80, 44, 60, 12), say(RigDrawingPhrase::language), say(RigDrawingPhrase::language_code));
+  field(block, box(140, 44, 40, 12), say(RigDrawingPhrase::sheet), say(RigDrawingPhrase::one_of_one));
   block.add(RectangleShape{{left, top, frame.right, frame.bottom}, solid(0.7), {}});
   into.add(std::move(block));
 }
@@ -210,23 +215,26 @@ std::string layer_words(const Rig& rig, const Record& layer) {
       std::count_if(rig.differences.begin(), rig.differences.end(), [&](const Difference& one) {
         return one.origin == Difference::Origin::layer && one.origin_name == layer.name;
       });
-  std::string words = values == 0   ? "states nothing over the file"
-                      : values == 1 ? "1 value stated anew"
-                                    : fmt::format("{} values stated anew", values);
+  std::string words = values == 0   ? say(RigDrawingPhrase::changes_nothing_in_file)
+                      : values == 1 ? say(RigDrawingPhrase::one_value_changed)
+                                    : say(RigDrawingPhrase::values_changed, values);
   return words + led_by("; ", fact_text(layer.facts, fact_names.note));
 }
 
 DrawnTable revisions(const CheckedRig& checked) {
   const Rig& rig = checked.rig();
-  DrawnTable table{{"Revision", "What", "Date", "By"}, {28.0, 88.0, 30.0, 34.0}, {}};
+  DrawnTable table{{say(RigDrawingPhrase::revision), say(RigDrawingPhrase::what),
+                    say(RigDrawingPhrase::date), say(RigDrawingPhrase::by)},
+                   {28.0, 88.0, 30.0, 34.0},
+                   {}};
   for (const Record& layer : rig.records)
     if (layer.kind == RecordKind::layer)
-      table.rows.push_back({"as " + layer.name, layer_words(rig, layer),
+      table.rows.push_back({say(RigDrawingPhrase::as_layer, layer.name), layer_words(rig, layer),
                             fact_text(layer.facts, fact_names.date),
                             fact_text(layer.facts, fact_names.by)});
   const std::string now = fact_text(rig.boat.particulars, fact_names.revision);
   if (!now.empty())
-    table.rows.push_back({now, "this drawing", rig.boat.report_date, ""});
+    table.rows.push_back({now, say(RigDrawingPhrase::drawing), rig.boat.report_date, ""});
   return table;
 }
 
@@ -264,8 +272,8 @@ double notes_height(const std::vector<std::string>& notes, double width) {
 }
 
 double draw_notes(const std::vector<std::string>& notes, PaperPoint at, double width, ShapeGroup& into) {
-  ShapeGroup group{"notes", "Notes", {}, {}};
-  write(group, {at.x, at.y + plain_size}, "NOTES", plain_size, true);
+  ShapeGroup group{"notes", say(RigDrawingPhrase::notes), {}, {}};
+  write(group, {at.x, at.y + plain_size}, say(RigDrawingPhrase::notes_capitals), plain_size, true);
   double y = at.y + text_row + 1.0;
   group.add(LineShape{{at.x, y}, {at.x + width, y}, solid(0.5), {}});
   y += 1.5;

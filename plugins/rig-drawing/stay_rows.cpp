@@ -7,8 +7,7 @@
 #include "plugins/rig-drawing/dimensions.hpp"
 #include "units/quantity_text.hpp"
 #include "wording/model_words.hpp"
-
-#include <fmt/format.h>
+#include "wording/papers/rig_drawing_words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -48,11 +47,11 @@ std::string pins(const CardUnit& unit, const DerivedStay& derived) {
   const LengthSum& sum = derived.pin_to_pin;
   if (sum.unknown)
     return "X";
-  return sum.terms.empty() ? "not given" : in_unit(unit, sum.known());
+  return sum.terms.empty() ? say(RigDrawingPhrase::not_given) : in_unit(unit, sum.known());
 }
 
 std::string cut_of(const CardPiece& card) {
-  if (card.draft())
+  if (!card.may_be_cut())
     return not_yet();
   if (card.unit.kind == CardUnit::Kind::millimetres && !card.cut.unknown)
     return drawn_millimetres(card.unit.part() * static_cast<double>(card.cut.parts));
@@ -67,10 +66,10 @@ std::string adjusters_of(const Rig& rig, const Stay& stay, const CardUnit& unit)
     const Part& part = rig[item.part];
     if (part.shortest && part.longest)
       add_words(text, ", ",
-                fmt::format("{} ({} to {})", part.name, in_unit(unit, part.shortest->value),
-                            in_unit(unit, part.longest->value)));
+                say(RigDrawingPhrase::from_shortest_to_longest, part.name,
+                    in_unit(unit, part.shortest->value), in_unit(unit, part.longest->value)));
   }
-  return text.empty() ? "none" : text;
+  return text.empty() ? say(RigDrawingPhrase::none) : text;
 }
 
 std::string name_without_side(const std::string& name) {
@@ -107,7 +106,7 @@ std::vector<StayRow> stay_rows(const CheckedRig& checked) {
       if (each.base != stay.base)
         continue;
       if (each.side != Side::centre)
-        add_words(sides, " and ", each.side == Side::port ? "P" : "S");
+        add_words(sides, say(RigDrawingPhrase::and_word), each.side == Side::port ? "P" : "S");
       lengths.emplace_back(each.side, pins(unit, derived));
       std::string cut;
       for (const CardPiece& card : cards)
@@ -116,7 +115,7 @@ std::vector<StayRow> stay_rows(const CheckedRig& checked) {
           if (lines.insert(card.line->name).second)
             add_words(row.line, ", ", card.line->name + led_by(", ", card.line->size.name));
         }
-      cuts.emplace_back(each.side, cut.empty() ? "none" : cut);
+      cuts.emplace_back(each.side, cut.empty() ? say(RigDrawingPhrase::none) : cut);
     }
     row.title += led_by(", ", sides);
     row.pin_to_pin = of_sides(lengths);
@@ -130,26 +129,27 @@ std::vector<Measure> measures(const CheckedRig& checked) {
   const Rig& rig = checked.rig();
   const CardUnit unit = card_unit(rig);
   std::vector<Measure> result;
-  const auto stated = [&](const char* words, std::string_view fact) {
+  const auto stated = [&](PhraseText words, std::string_view fact) {
     if (const auto length = fact_length(rig.boat.particulars, fact))
-      result.push_back({words, in_unit(unit, length->value)});
+      result.push_back({std::string(words), in_unit(unit, length->value)});
   };
-  stated("Length overall", fact_names.length_overall);
-  stated("Waterline", fact_names.waterline_length);
-  stated("Beam", fact_names.beam);
-  stated("Sheer at the mast", fact_names.sheer_at_mast);
-  stated("Foretriangle, height", fact_names.foretriangle_height);
-  stated("Foretriangle, base", fact_names.foretriangle_base);
-  stated("Mainsail, hoist", fact_names.mainsail_hoist);
-  stated("Mainsail, foot", fact_names.mainsail_foot);
-  stated("Mizzen, hoist", fact_names.mizzen_hoist);
-  stated("Mizzen, foot", fact_names.mizzen_foot);
+  stated(say(RigDrawingPhrase::length_overall_begins), fact_names.length_overall);
+  stated(say(RigDrawingPhrase::waterline_begins), fact_names.waterline_length);
+  stated(say(RigDrawingPhrase::beam), fact_names.beam);
+  stated(say(RigDrawingPhrase::sheer_mast), fact_names.sheer_at_mast);
+  stated(say(RigDrawingPhrase::foretriangle_height), fact_names.foretriangle_height);
+  stated(say(RigDrawingPhrase::foretriangle_base), fact_names.foretriangle_base);
+  stated(say(RigDrawingPhrase::mainsail_hoist), fact_names.mainsail_hoist);
+  stated(say(RigDrawingPhrase::mainsail_foot), fact_names.mainsail_foot);
+  stated(say(RigDrawingPhrase::mizzen_hoist), fact_names.mizzen_hoist);
+  stated(say(RigDrawingPhrase::mizzen_foot), fact_names.mizzen_foot);
   for (const Spar& spar : rig.spars) {
     const auto length = fact_length(spar.particulars, fact_names.length);
     const double lean = std::atan2(-spar.axes[2][0], spar.axes[2][2]);
-    std::string value = length ? in_unit(unit, length->value) : "length not given";
+    std::string value = length ? in_unit(unit, length->value) : say(RigDrawingPhrase::length_not_given);
     if (stands(spar))
-      value += std::abs(lean) < 1e-4 ? ", upright" : fmt::format(", rake {}", angle(lean));
+      value +=
+          std::abs(lean) < 1e-4 ? say(RigDrawingPhrase::upright) : say(RigDrawingPhrase::rake, angle(lean));
     result.push_back({spar.title.empty() ? spar.name : spar.title, value});
   }
   std::set<std::string> done;
@@ -162,10 +162,9 @@ std::vector<Measure> measures(const CheckedRig& checked) {
     const double x = (tip.x - root.x).metres(), y = (tip.y - root.y).metres(),
                  z = (tip.z - root.z).metres();
     const double out = std::abs(y);
-    result.push_back(
-        {name,
-         fmt::format("{}, aft {}, up {}", in_unit(unit, Length::metres(std::sqrt(x * x + y * y + z * z))),
-                     angle(std::atan2(-x, out)), angle(std::atan2(z, std::hypot(x, y))))});
+    result.push_back({name, say(RigDrawingPhrase::aft_up,
+                                in_unit(unit, Length::metres(std::sqrt(x * x + y * y + z * z))),
+                                angle(std::atan2(-x, out)), angle(std::atan2(z, std::hypot(x, y))))});
   }
   return result;
 }

@@ -2,8 +2,7 @@
 #include "backend/page/foot.hpp"
 #include "plugins/rig-drawing/iso_style.hpp"
 #include "plugins/rig-drawing/rig_drawing.hpp"
-
-#include <fmt/format.h>
+#include "wording/papers/rig_drawing_words.hpp"
 
 #include <algorithm>
 #include <array>
@@ -155,15 +154,13 @@ void draw_marks(const Cut& cut, Piece piece, ShapeGroup& into) {
 void draw_foot(const Drawing& sheet, const Cut& cut, Piece piece, ShapeGroup& into) {
   const double base = cut.page_height - page_margin - 9.5;
   const int number = piece.row * cut.across + piece.column + 1;
-  into.add(TextShape{
-      {page_margin, base},
-      fmt::format("{}: piece {} of {}, row {} of {}, column {} of {}. Print at full size; lay "
-                  "mark on mark.",
-                  sheet.title, number, cut.pages(), piece.row + 1, cut.down, piece.column + 1, cut.across),
-      2.6,
-      TextAnchor::start,
-      false,
-      ""});
+  into.add(TextShape{{page_margin, base},
+                     say(RigDrawingPhrase::piece_row_column_print_full, sheet.title, number, cut.pages(),
+                         piece.row + 1, cut.down, piece.column + 1, cut.across),
+                     2.6,
+                     TextAnchor::start,
+                     false,
+                     ""});
   // A length by which whoever prints it sees that nothing was made smaller.
   constexpr double length = 50.0;
   const double end = cut.page_width - page_margin;
@@ -188,8 +185,8 @@ std::vector<Drawing> tiles_of(const Drawing& sheet, const CheckedRig& checked, P
       Drawing tile;
       tile.width = cut.page_width;
       tile.height = cut.page_height;
-      tile.title = fmt::format("{}, row {}, column {}", sheet.title, row + 1, column + 1);
-      tile.description = "A piece of the sheet at full size, with marks to join it to the others.";
+      tile.title = say(RigDrawingPhrase::row_column, sheet.title, row + 1, column + 1);
+      tile.description = say(RigDrawingPhrase::piece_sheet_full_size_with);
       tile.content.add(placed(kept_in(sheet.content, {left, top, left + cut.width, top + cut.height}),
                               {page_margin - left, page_margin - top}, 1.0));
       cover_margins(cut, tile.content);
@@ -197,7 +194,7 @@ std::vector<Drawing> tiles_of(const Drawing& sheet, const CheckedRig& checked, P
           {page_margin, page_margin, page_margin + cut.width, page_margin + cut.height}, solid(0.1), ""});
       draw_marks(cut, {column, row}, tile.content);
       draw_foot(sheet, cut, {column, row}, tile.content);
-      const std::string whose = "Rig drawing, " + identity_words(checked);
+      const std::string whose = say(RigDrawingPhrase::rig_drawing_begins, identity_words(checked));
       add_foot(foot_lines(whose, cut.page_width - 2.0 * page_margin), page_margin, tile);
       tiles.push_back(std::move(tile));
     }

@@ -95,7 +95,7 @@ void add_piece(const CardPiece& card, std::size_t number, PageFlow& page) {
     row("X", say(OrderPhrase::cord_goes_with_this_order, card.cord->where), true);
   row(say(OrderPhrase::aloft), end_words_of(card, WhichEnd::upper));
   row(say(OrderPhrase::below), end_words_of(card, WhichEnd::lower));
-  if (!card.draft() && card.state != PieceState::ready)
+  if (!card.draft() && !card.settled)
     row(say(OrderPhrase::known), card.state_line);
   page.table(table);
   FlowTable blanks = pairs();

@@ -24,7 +24,7 @@ std::vector<PieceNote> notes_of(const CheckedRig& checked) {
       note.piece = piece.name;
       note.complete = sum.body_complete && sum.cut_complete;
       note.listed_cut = sum.cut().length();
-      for (const DraftReason& reason : checked.draft_reasons(piece))
+      for (const DraftReason& reason : checked.held_by(piece))
         note.draft_reasons.push_back(reason.reason);
       notes.push_back(std::move(note));
     }

@@ -1,5 +1,6 @@
 #include "backend/paper_words.hpp"
 #include "plugins/survey-report/survey_report.hpp"
+#include "wording/papers/survey_report_words.hpp"
 
 #include <fmt/format.h>
 
@@ -28,7 +29,7 @@ std::size_t number_of(const CheckedRig& checked, const Photograph& photograph) {
 
 /// "Photograph 3", as every part of the report calls it.
 std::string name_of_picture(std::size_t number) {
-  return fmt::format("Photograph {}", number);
+  return say(SurveyReportPhrase::photograph, number);
 }
 
 std::string stays_of(const Rig& rig, const Inspection& inspection) {
@@ -53,7 +54,8 @@ bool shows(const CheckedRig& checked, const Inspection& inspection, const Photog
 std::string photograph_numbers(const CheckedRig& checked, const Inspection& inspection) {
   return joined(inspection.photos, ", ", [&](const std::string& stated) {
     const Photograph* found = picture(checked, inspection, stated);
-    return found == nullptr ? stated + " not shown" : std::to_string(number_of(checked, *found));
+    return found == nullptr ? say(SurveyReportPhrase::not_shown, stated)
+                            : std::to_string(number_of(checked, *found));
   });
 }
 
@@ -63,15 +65,13 @@ void add_photographs(const CheckedRig& checked, Document& document) {
                                [](const Inspection& inspection) { return !inspection.photos.empty(); });
   if (!any)
     return;
-  document.blocks.emplace_back(DocumentHeading{"Photographs", 2, "photographs"});
-  document.blocks.emplace_back(DocumentText{
-      "The pictures that the inspection log names, as they lie beside the rig file. Nothing is read from "
-      "them "
-      "and nothing taken out: a picture may hold the place and the hour at which it was taken. Look before "
-      "you "
-      "hand this report on. They are shown as stored; turn a picture before it is named here."});
-  DocumentTable list{.caption = "List of photographs",
-                     .columns = {{"no.", 0.4, true}, {"what", 3.2}, {"file", 2.0}, {"SHA-256", 0.9}}};
+  document.blocks.emplace_back(DocumentHeading{say(SurveyReportPhrase::photographs), 2, "photographs"});
+  document.blocks.emplace_back(DocumentText{say(SurveyReportPhrase::pictures_inspection_log_names_as)});
+  DocumentTable list{.caption = say(SurveyReportPhrase::list_photographs),
+                     .columns = {{say(SurveyReportPhrase::no), 0.4, true},
+                                 {say(SurveyReportPhrase::what), 3.2},
+                                 {say(SurveyReportPhrase::file), 2.0},
+                                 {say(SurveyReportPhrase::sha_256), 0.9}}};
   std::vector<DocumentPicture> pictures;
   for (const Photograph& photograph : checked.photographs()) {
     std::vector<std::string> entries;
@@ -89,7 +89,7 @@ void add_photographs(const CheckedRig& checked, Document& document) {
     shown.height = photograph.head.height;
     shown.words = name_of_picture(number) + led_by(": ", what);
     shown.caption =
-        fmt::format("{}. {}. File {}, SHA-256 {}.", name_of_picture(number), what, photograph.name, digest);
+        say(SurveyReportPhrase::file_sha_256, name_of_picture(number), what, photograph.name, digest);
     shown.id = fmt::format("photograph-{}", number);
     pictures.push_back(std::move(shown));
   }
@@ -99,9 +99,9 @@ void add_photographs(const CheckedRig& checked, Document& document) {
       if (picture(checked, inspection, stated) == nullptr)
         add_words(missing, ", ", stated);
   if (!missing.empty())
-    list.notes.push_back("Named and not shown: " + missing + ". The findings say why.");
+    list.notes.push_back(say(SurveyReportPhrase::named_not_shown_findings_say, missing));
   if (list.rows.empty())
-    list.caption = "No photograph could be shown";
+    list.caption = say(SurveyReportPhrase::no_photograph_could_be_shown);
   document.blocks.emplace_back(std::move(list));
   for (DocumentPicture& shown : pictures)
     document.blocks.emplace_back(std::move(shown));

@@ -10,6 +10,10 @@
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
+#include "units/quantity_text.hpp"
+#include "wording/papers/survey_report_words.hpp"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
@@ -41,25 +45,30 @@ const Record* last_survey(const Rig& rig) {
 }
 
 void add_changes(const BackendRequest& request, Document& document) {
-  document.blocks.emplace_back(DocumentHeading{"Changes since the previous version", 2, "changes"});
+  document.blocks.emplace_back(
+      DocumentHeading{say(SurveyReportPhrase::changes_since_previous_version), 2, "changes"});
   if (request.previous == nullptr) {
-    document.blocks.emplace_back(
-        DocumentText{"No previous version was given to compare with; that nothing changed is not said."});
+    document.blocks.emplace_back(DocumentText{say(SurveyReportPhrase::no_previous_version_was_given)});
     return;
   }
-  document.blocks.emplace_back(DocumentText{"From " + request.previous_name + " to " + request.name + "."});
+  document.blocks.emplace_back(
+      DocumentText{say(SurveyReportPhrase::from, request.previous_name, request.name)});
   add_change(*request.previous, request.checked, document);
 }
 
 } // namespace
 
 std::string where_looked(const Rig& rig, const Inspection& inspection) {
-  return inspection.between.empty()
-             ? "the whole stay"
-             : joined(inspection.between, " to ", [&](PartId part) { return rig[part].name; });
+  return inspection.between.empty() ? say(SurveyReportPhrase::whole_stay)
+                                    : joined(inspection.between, say(SurveyReportPhrase::from_part_to_part),
+                                             [&](PartId part) { return rig[part].name; });
 }
 
 std::string shown_fact(const Particular& fact) {
+  const bool counted =
+      std::any_of(fact.text.begin(), fact.text.end(), [](char c) { return c >= '0' && c <= '9'; });
+  if (!counted && fact.value.value.dimension == Dimension{.length = 1}) // a name stands for the number
+    return fmt::format("{} ({})", length_text(Length::metres(fact.value.value.si)), fact.text);
   Provenance provenance = fact.value.provenance;
   provenance.written.clear(); // the text is what was written
   const bool says = provenance.source_class != SourceClass::unstated;
@@ -68,11 +77,11 @@ std::string shown_fact(const Particular& fact) {
 
 void add_identity(const CheckedRig& checked, Document& document) {
   const Boat& boat = checked.rig().boat;
-  document.blocks.emplace_back(DocumentHeading{"The boat", 2, "the-boat"});
+  document.blocks.emplace_back(DocumentHeading{say(SurveyReportPhrase::the_boat), 2, "the-boat"});
   DocumentFacts facts;
-  facts.rows.emplace_back("name", boat.title);
+  facts.rows.emplace_back(say(SurveyReportPhrase::name), boat.title);
   if (!boat.sister_of.empty())
-    facts.rows.emplace_back("sister ship of", boat.sister_of);
+    facts.rows.emplace_back(say(SurveyReportPhrase::sister_ship), boat.sister_of);
   for (const std::string_view name : identity) {
     const Particular* fact = find_fact(boat.particulars, name);
     facts.rows.emplace_back(words_of(name), fact == nullptr ? "" : shown_fact(*fact));
@@ -84,20 +93,15 @@ void add_identity(const CheckedRig& checked, Document& document) {
     std::string words = spar.title.empty() ? std::string(name_of(spar.sort)) : spar.title;
     for (const Particular& fact : spar.particulars)
       words += "; " + words_of(fact.name) + " " + shown_fact(fact);
-    facts.rows.emplace_back("spar " + spar.name, words);
+    facts.rows.emplace_back(say(SurveyReportPhrase::spar, spar.name), words);
   }
   document.blocks.emplace_back(std::move(facts));
 }
 
 void add_scope(const CheckedRig& checked, Document& document) {
   const Rig& rig = checked.rig();
-  document.blocks.emplace_back(DocumentHeading{"Scope and limits", 2, "scope"});
-  document.blocks.emplace_back(
-      DocumentText{"This report is made from the text of the rig files that are named at its end, and from "
-                   "nothing else. "
-                   "Sheerpole works out lengths and compares what is stated; it has seen no boat and "
-                   "judges none. A thing "
-                   "that is not stated is not checked, and what is not checked has not passed."});
+  document.blocks.emplace_back(DocumentHeading{say(SurveyReportPhrase::scope_limits), 2, "scope"});
+  document.blocks.emplace_back(DocumentText{say(SurveyReportPhrase::report_made_from_text_rig)});
   const Record* survey = last_survey(rig);
   DocumentFacts facts;
   for (const std::string_view name : of_survey) {
@@ -105,15 +109,17 @@ void add_scope(const CheckedRig& checked, Document& document) {
     facts.rows.emplace_back(words_of(name), std::move(text));
   }
   if (survey != nullptr && !fact_text(survey->facts, fact_names.note).empty())
-    facts.rows.emplace_back("note", fact_text(survey->facts, fact_names.note));
+    facts.rows.emplace_back(say(SurveyReportPhrase::note), fact_text(survey->facts, fact_names.note));
   document.blocks.emplace_back(DocumentText{survey == nullptr
-                                                ? "No day of looking her over is stated; to be filled in:"
-                                                : "The last time that she was looked over:"});
+                                                ? say(SurveyReportPhrase::no_inspection_recorded)
+                                                : say(SurveyReportPhrase::last_inspection)});
   document.blocks.emplace_back(std::move(facts));
 
-  document.blocks.emplace_back(DocumentHeading{"What was not seen", 3, "not-seen"});
-  DocumentTable table{.caption = "Stays and joints that nobody is recorded to have looked at",
-                      .columns = {{"stay", 2.4}, {"what", 1.4}, {"record", 2.4}}};
+  document.blocks.emplace_back(DocumentHeading{say(SurveyReportPhrase::what_was_not_seen), 3, "not-seen"});
+  DocumentTable table{.caption = say(SurveyReportPhrase::stays_joints_not_inspected),
+                      .columns = {{say(SurveyReportPhrase::stay), 2.4},
+                                  {say(SurveyReportPhrase::what), 1.4},
+                                  {say(SurveyReportPhrase::record), 2.4}}};
   std::string nobody;
   for (const Stay& stay : rig.stays) {
     bool looked_at = false;
@@ -125,32 +131,30 @@ void add_scope(const CheckedRig& checked, Document& document) {
         looked_at = true;
         continue;
       }
-      table.rows.push_back(
-          {stay.name, where_looked(rig, inspection),
-           "not accessible on " + inspection.date + ", " + inspection.by + led_by(": ", inspection.note)});
+      table.rows.push_back({stay.name, where_looked(rig, inspection),
+                            say(SurveyReportPhrase::not_accessible_on, inspection.date, inspection.by) +
+                                led_by(": ", inspection.note)});
     }
     if (!looked_at)
       add_words(nobody, ", ", stay.name);
   }
   if (!nobody.empty())
-    table.rows.push_back({nobody, "the whole stay", "no entry says that anybody looked at it"});
+    table.rows.push_back(
+        {nobody, say(SurveyReportPhrase::whole_stay), say(SurveyReportPhrase::no_inspection_of_it)});
   if (table.rows.empty())
-    table.caption = "Every stay has an entry of somebody who looked at it.";
+    table.caption = say(SurveyReportPhrase::every_stay_inspected);
   document.blocks.emplace_back(std::move(table));
 }
 
 void add_views(const CheckedRig& checked, Document& document) {
   constexpr double width = 180.0;
   constexpr double height = 225.0;
-  document.blocks.emplace_back(DocumentHeading{"Drawings", 2, "drawings"});
+  document.blocks.emplace_back(DocumentHeading{say(SurveyReportPhrase::drawings), 2, "drawings"});
   if (checked.rig().points.empty()) {
-    document.blocks.emplace_back(
-        DocumentText{"The rig files state no points, so there is no view to draw."});
+    document.blocks.emplace_back(DocumentText{say(SurveyReportPhrase::rig_files_state_no_points)});
     return;
   }
-  document.blocks.emplace_back(DocumentText{"On a screen the line or the name of a stay leads to its "
-                                            "section. Do not take lengths from a drawing: "
-                                            "a view shows a stay shorter than it is."});
+  document.blocks.emplace_back(DocumentText{say(SurveyReportPhrase::on_screen_line_or_name)});
   for (const ViewKind kind : {ViewKind::side, ViewKind::front, ViewKind::deck})
     document.blocks.emplace_back(DocumentFigure{
         view_sheet(checked, kind, width, height, [](const Stay& stay) { return "#" + section_of(stay); }),
@@ -158,30 +162,31 @@ void add_views(const CheckedRig& checked, Document& document) {
 }
 
 void add_record(const CheckedRig& checked, Document& document) {
-  document.blocks.emplace_back(DocumentHeading{"Stated for the record", 2, "record"});
-  document.blocks.emplace_back(DocumentText{
-      "What the rig files say besides, as they say it. No length, check or order rests on it. What is "
-      "stated of the boat and her spars stands at the head of this report."});
+  document.blocks.emplace_back(DocumentHeading{say(SurveyReportPhrase::stated_for_record), 2, "record"});
+  document.blocks.emplace_back(DocumentText{say(SurveyReportPhrase::what_rig_files_say_besides)});
   const Table record = record_table(checked);
   const std::vector<RecordedFact> facts = recorded_facts(checked);
-  DocumentTable table{
-      .caption = "As stated",
-      .columns = {
-          {"stated of", 1.8}, {"what", 1.0}, {"as stated", 3.0}, {"known by", 1.2}, {"place", 1.2}}};
+  DocumentTable table{.caption = say(SurveyReportPhrase::as_stated),
+                      .columns = {{say(SurveyReportPhrase::stated), 1.8},
+                                  {say(SurveyReportPhrase::what), 1.0},
+                                  {say(SurveyReportPhrase::as_stated_column), 3.0},
+                                  {say(SurveyReportPhrase::known_by), 1.2},
+                                  {say(SurveyReportPhrase::place), 1.2}}};
   for (std::size_t i = 0; i < facts.size(); ++i)
     if (!facts[i].of_boat)
       table.rows.push_back(record.rows[i]);
   if (table.rows.empty())
-    table.caption = "Nothing else is stated for the record.";
+    table.caption = say(SurveyReportPhrase::nothing_else_stated_for_record);
   document.blocks.emplace_back(std::move(table));
 }
 
 void add_sources(const CheckedRig& checked, Document& document) {
-  document.blocks.emplace_back(DocumentHeading{"Files", 2, "files"});
-  DocumentTable table{.caption = "What this report was made from",
-                      .columns = {{"file", 1.6}, {"lines", 0.5, true}, {"SHA-256", 3.6}},
-                      .notes = {"Whoever has a file can tell by its SHA-256 (FIPS 180-4) whether it is the "
-                                "one that was used: sha256sum FILE."}};
+  document.blocks.emplace_back(DocumentHeading{say(SurveyReportPhrase::files), 2, "files"});
+  DocumentTable table{.caption = say(SurveyReportPhrase::what_report_was_made_from),
+                      .columns = {{say(SurveyReportPhrase::file), 1.6},
+                                  {say(SurveyReportPhrase::lines), 0.5, true},
+                                  {say(SurveyReportPhrase::sha_256), 3.6}},
+                      .notes = {say(SurveyReportPhrase::whoever_has_file_can_tell)}};
   for (std::size_t i = 0; i < checked.sources().size(); ++i) {
     const SourceText& text = checked.sources()[SourceId{static_cast<std::uint32_t>(i)}];
     table.rows.push_back({text.name(), std::to_string(text.line_count()), sha256(text.file_bytes())});
@@ -200,17 +205,13 @@ void add_sources(const CheckedRig& checked, Document& document) {
 }
 
 void add_signatures(const CheckedRig&, Document& document) {
-  document.blocks.emplace_back(DocumentHeading{"Sign-off", 2, "sign-off"});
-  document.blocks.emplace_back(DocumentNotice{
-      "Work aloft and on loaded rigging can kill. One stay at a time; hold the mast by something else "
-      "meanwhile; look again at every pin before the boat sails. Local codes and a licensed professional "
-      "come before this report."});
-  document.blocks.emplace_back(
-      DocumentText{"This report is for whoever it is addressed to and for nobody else. It speaks of the "
-                   "day on which the "
-                   "boat was looked at; it is no promise of what the rigging will stand."});
-  document.blocks.emplace_back(DocumentToWrite{{"Looked at by, qualification:", "For:", "Place, day:",
-                                                "Recommendations, in order:", "", "", "Signature:"}});
+  document.blocks.emplace_back(DocumentHeading{say(SurveyReportPhrase::sign_off), 2, "sign-off"});
+  document.blocks.emplace_back(DocumentNotice{say(SurveyReportPhrase::work_aloft_on_loaded_rigging)});
+  document.blocks.emplace_back(DocumentText{say(SurveyReportPhrase::report_for_whoever_addressed_for)});
+  document.blocks.emplace_back(DocumentToWrite{
+      {say(SurveyReportPhrase::inspected_by_qualification), say(SurveyReportPhrase::for_word),
+       say(SurveyReportPhrase::place_day), say(SurveyReportPhrase::recommendations_order), "", "",
+       say(SurveyReportPhrase::signature)}});
 }
 
 std::string section_of(const Stay& stay) {
@@ -221,11 +222,11 @@ Document report_document(const BackendRequest& request) {
   const CheckedRig& checked = request.checked;
   const std::string boat = boat_title(checked);
   Document document;
-  document.title = "Standing rigging of " + boat;
-  document.about = "Report on the rigging of " + boat_and_revision(checked);
+  document.title = say(SurveyReportPhrase::standing_rigging, boat);
+  document.about = say(SurveyReportPhrase::report_on_rigging, boat_and_revision(checked));
   if (!checked.rig().boat.report_date.empty())
     document.about += ", " + checked.rig().boat.report_date;
-  document.foot = "Survey report, " + identity_words(checked);
+  document.foot = say(SurveyReportPhrase::survey_report, identity_words(checked));
   if (const std::string waiting = waiting_words(checked); !waiting.empty())
     document.draft = {waiting + "."};
   add_identity(checked, document);
@@ -245,7 +246,7 @@ Document report_document(const BackendRequest& request) {
 
 BackendDescription SurveyReport::describe() const {
   return {.name = "survey-report",
-          .summary = "the whole rig for a surveyor: what is up there, how it is known, what was found",
+          .summary = say(SurveyReportPhrase::whole_rig_for_surveyor_what),
           .outputs = {"survey-report.html"},
           .papers = {"survey-report.pdf"}};
 }

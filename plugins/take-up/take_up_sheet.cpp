@@ -5,6 +5,7 @@
 #include "backend/printed_sums.hpp"
 #include "backend/table/rig_tables.hpp"
 #include "units/format_length.hpp"
+#include "wording/papers/take_up_sheet_words.hpp"
 #include "wording/say.hpp"
 
 #include <algorithm>
@@ -39,9 +40,10 @@ void print_entries(const Rig& rig, const Account& account, const Columns& column
   for (const AccountEntry& entry : account.entries) {
     const std::string name = say(rig, entry.name);
     const bool unknown = !entry.not_checked.empty();
-    std::string words = unknown ? "not checked: " + say(rig, entry.not_checked) : say(rig, entry.how);
+    std::string words =
+        unknown ? say(TakeUpSheetPhrase::not_checked, say(rig, entry.not_checked)) : say(rig, entry.how);
     if (!words.empty() && words == above)
-      words = unknown ? "not checked, as above" : "as above";
+      words = unknown ? say(TakeUpSheetPhrase::not_checked_as_above) : say(TakeUpSheetPhrase::as_above);
     else
       above = words;
     if (unknown)
@@ -56,11 +58,11 @@ void print_entries(const Rig& rig, const Account& account, const Columns& column
 std::string left_words(const PrintedLeft& left, bool complete) {
   std::string words;
   if (left.to_tighten < Tenths{})
-    words = "SPENT: it cannot tighten so far";
+    words = say(TakeUpSheetPhrase::spent_cannot_tighten_so_far);
   if (left.to_slacken < Tenths{})
-    add_words(words, "; ", "SPENT: it cannot slacken so far");
+    add_words(words, "; ", say(TakeUpSheetPhrase::spent_cannot_slacken_so_far));
   if (!complete)
-    add_words(words, "; ", "INCOMPLETE");
+    add_words(words, "; ", say(TakeUpSheetPhrase::incomplete));
   return words;
 }
 
@@ -70,32 +72,33 @@ std::string millimetres(Length length) {
 
 /// "add 2 x toggle-24", "take out 1 x toggle-12", "add nothing".
 std::string parts_words(const Rig& rig, const FitWay& way) {
-  std::string words = led_by("add ", counts_words(rig, way.parts, " and "));
-  add_words(words, ", ", led_by("take out ", counts_words(rig, way.out, " and ")));
-  return words.empty() ? "add nothing" : words;
+  const std::string in = counts_words(rig, way.parts, say(TakeUpSheetPhrase::and_word));
+  const std::string out = counts_words(rig, way.out, say(TakeUpSheetPhrase::and_word));
+  std::string words = in.empty() ? in : say(TakeUpSheetPhrase::add, in);
+  add_words(words, ", ", out.empty() ? out : say(TakeUpSheetPhrase::take_out, out));
+  return words.empty() ? say(TakeUpSheetPhrase::add_nothing) : words;
 }
 
 void print_fit(const Rig& rig, const Fit& fit, TextPage& page) {
-  const std::string lead = "  line of " + millimetres(fit.line) + ": ";
+  const std::string lead = say(TakeUpSheetPhrase::line_of, millimetres(fit.line));
   if (!fit.not_checked.empty()) {
-    page.wrapped(lead, "not checked: " + say(rig, fit.not_checked));
+    page.wrapped(lead, say(TakeUpSheetPhrase::not_checked, say(rig, fit.not_checked)));
     return;
   }
   const std::string& adjuster = rig[fit.adjuster].name;
-  page.wrapped(lead, millimetres(fit.gap) + " to fill with parts and " + adjuster +
-                         ", which shall be set to " + millimetres(fit.shortest) + " to " +
-                         millimetres(fit.longest));
+  page.wrapped(lead, say(TakeUpSheetPhrase::fill_with_parts_shall_be, millimetres(fit.gap), adjuster,
+                         millimetres(fit.shortest), millimetres(fit.longest)));
   for (std::size_t i = 0; i < fit.ways.size(); ++i)
     page.wrapped("  " + padded_left(std::to_string(i + 1) + ". ", 6),
-                 parts_words(rig, fit.ways[i]) + ", set " + adjuster + " to " +
-                     millimetres(fit.ways[i].adjuster) + " (" + format_fixed(fit.ways[i].open * 100.0, 0) +
-                     " % open)" + led_by("; ", joined(changed_joint_words(rig, fit.ways[i].stack), "; ")));
+                 say(TakeUpSheetPhrase::set_open, parts_words(rig, fit.ways[i]), adjuster,
+                     millimetres(fit.ways[i].adjuster), format_fixed(fit.ways[i].open * 100.0, 0)) +
+                     led_by("; ", joined(changed_joint_words(rig, fit.ways[i].stack), "; ")));
   if (!fit.ways.empty())
     return;
   const bool too_short = fit.short_by > Length{};
-  page.wrapped("      ", "none fits with the parts in hand: the nearest is " +
-                             millimetres(too_short ? fit.short_by : -fit.short_by) +
-                             (too_short ? " too short" : " too long"));
+  page.wrapped("      ", too_short
+                             ? say(TakeUpSheetPhrase::none_fits_too_short, millimetres(fit.short_by))
+                             : say(TakeUpSheetPhrase::none_fits_too_long, millimetres(-fit.short_by)));
 }
 
 /// The rows of a table that are about one stay, without its name.
@@ -140,20 +143,18 @@ void print_play(const Rig& rig, const DerivedStay& stay, TextPage& page) {
   if (play.rows.empty())
     return;
   page.blank();
-  page.line("With parts out or in, from how it is set now");
+  page.line(say(TakeUpSheetPhrase::with_parts_out_or_from));
   constexpr std::size_t stack_width = 34;
-  page.line("  " + padded("", stack_width) + padded_left("to tighten", amount_width) +
-            padded_left("to slacken", amount_width));
+  page.line("  " + padded("", stack_width) + padded_left(say(TakeUpSheetPhrase::tighten), amount_width) +
+            padded_left(say(TakeUpSheetPhrase::slacken), amount_width));
   for (const PlayRow& row : play.rows)
     page.wrapped("  " + padded(changed_stack_words(rig, row.stack), stack_width) +
                      padded_left(format_tenths(row.to_tighten), amount_width) +
                      padded_left(format_tenths(row.to_slacken), amount_width) + "   ",
                  joined(changed_joint_words(rig, row.stack), "; "));
-  page.wrapped("  ",
-               "From the shortest to the longest: " + millimetres(play.by_adjusters) + " = " +
-                   format_inches(play.by_adjusters, 16) + " by the adjuster alone, " +
-                   millimetres(play.in_all) + " = " + format_inches(play.in_all, 16) +
-                   " with the rows whose joints fit or are not checked. No pin of a loaded stay is drawn.");
+  page.wrapped("  ", say(TakeUpSheetPhrase::from_shortest_longest_by_adjuster,
+                         millimetres(play.by_adjusters), format_inches(play.by_adjusters, 16),
+                         millimetres(play.in_all), format_inches(play.in_all, 16)));
 }
 
 void print_temperature(const Rig& rig, const Table& all, const DerivedStay& stay, const std::string& name,
@@ -161,12 +162,11 @@ void print_temperature(const Rig& rig, const Table& all, const DerivedStay& stay
   if (!stay.thermal.not_checked.empty()) {
     page.blank();
     for (const std::string& why : say_each(rig, stay.thermal.not_checked))
-      page.wrapped("  temperature not checked: ", why);
+      page.wrapped(say(TakeUpSheetPhrase::temperature_not_checked), why);
     return;
   }
-  print_table("Temperature: slack above nothing, tighter below", of_stay(all, name), page);
-  page.wrapped("  ", "Of the take-up: slack against what can be tightened, tightening against what can be "
-                     "slackened.");
+  print_table(say(TakeUpSheetPhrase::temperature_slack_above_nothing_tighter), of_stay(all, name), page);
+  page.wrapped("  ", say(TakeUpSheetPhrase::take_up_slack_against_what));
 }
 
 } // namespace
@@ -174,28 +174,31 @@ void print_temperature(const Rig& rig, const Table& all, const DerivedStay& stay
 void print_account(const CheckedRig& checked, const DerivedStay& stay, TextPage& page) {
   const Account& account = stay.account;
   for (const TakeUp& adjuster : stay.adjusters)
-    page.line("  " + checked.rig()[adjuster.part].name + " set to " + format_tenths(adjuster.set.value) +
-              " mm");
+    page.line(say(TakeUpSheetPhrase::set_mm, checked.rig()[adjuster.part].name,
+                  format_tenths(adjuster.set.value)));
   page.blank();
   Columns columns;
   columns.turns = !account_turns(stay, account.to_tighten).empty();
-  columns.row("", "to tighten", "turns", "to slacken", "turns", "how", page);
-  columns.row("as set", format_tenths(account.to_tighten), account_turns(stay, account.to_tighten),
-              format_tenths(account.to_slacken), account_turns(stay, account.to_slacken), "", page);
+  columns.row("", say(TakeUpSheetPhrase::tighten), say(TakeUpSheetPhrase::turns),
+              say(TakeUpSheetPhrase::slacken), say(TakeUpSheetPhrase::turns), say(TakeUpSheetPhrase::how),
+              page);
+  columns.row(say(TakeUpSheetPhrase::as_set), format_tenths(account.to_tighten),
+              account_turns(stay, account.to_tighten), format_tenths(account.to_slacken),
+              account_turns(stay, account.to_slacken), "", page);
   print_entries(checked.rig(), account, columns, page);
   if (account.at_first_fit) {
     const PrintedLeft left = printed_at_first_fit(account);
-    columns.row("= left at first fit", format_tenths(left.to_tighten),
+    columns.row(say(TakeUpSheetPhrase::left_first_fit), format_tenths(left.to_tighten),
                 account_turns(stay, left.to_tighten.length()), format_tenths(left.to_slacken),
                 account_turns(stay, left.to_slacken.length()),
                 left_words(left, account.at_first_fit->complete), page);
   }
   for (std::size_t i = 0; i < account.left.size(); ++i) {
     const PrintedLeft left = printed_left(account, i);
-    columns.row("= left after " + say(checked.rig(), account.left[i].after), format_tenths(left.to_tighten),
-                account_turns(stay, left.to_tighten.length()), format_tenths(left.to_slacken),
-                account_turns(stay, left.to_slacken.length()), left_words(left, account.left[i].complete),
-                page);
+    columns.row(say(TakeUpSheetPhrase::left_after, say(checked.rig(), account.left[i].after)),
+                format_tenths(left.to_tighten), account_turns(stay, left.to_tighten.length()),
+                format_tenths(left.to_slacken), account_turns(stay, left.to_slacken.length()),
+                left_words(left, account.left[i].complete), page);
   }
 }
 
@@ -203,15 +206,14 @@ void print_fits(const CheckedRig& checked, const DerivedStay& stay, TextPage& pa
   if (stay.fits.empty())
     return;
   page.blank();
-  page.line("Lines in hand: fewest parts first");
+  page.line(say(TakeUpSheetPhrase::lines_hand_fewest_parts_first));
   for (const Fit& fit : stay.fits)
     print_fit(checked.rig(), fit, page);
 }
 
 BackendDescription TakeUpSheet::describe() const {
   return {.name = "take-up",
-          .summary =
-              "what each adjuster has, what bedding-in, creep, cold and doubt draw on it, what is left",
+          .summary = say(TakeUpSheetPhrase::what_each_adjuster_has_what),
           .outputs = {"take-up.txt", "take-up.csv"},
           .papers = {"take-up.pdf"}};
 }
@@ -219,14 +221,9 @@ BackendDescription TakeUpSheet::describe() const {
 OutputBundle TakeUpSheet::generate(const BackendRequest& request) const {
   const CheckedRig& checked = request.checked;
   TextPage page;
-  begin_text("TAKE-UP", checked, page);
-  page.wrapped("",
-               "Millimetres. Of creep the amount of that date counts, of the coldest and the warmest day "
-               "the worse. What has stretched is not counted as room to slacken. What is not checked "
-               "counts as nothing, so less may be left than the account says: such a row says INCOMPLETE.");
-  page.wrapped("",
-               "Slacken and tighten a loaded stay by small steps, one stay at a time, with the mast held "
-               "by something else; keep the thread engaged and lock it again.");
+  begin_text(say(TakeUpSheetPhrase::take_up), checked, page);
+  page.wrapped("", say(TakeUpSheetPhrase::millimetres_creep_amount_date_counts));
+  page.wrapped("", say(TakeUpSheetPhrase::slacken_tighten_loaded_stay_by));
   const Table temperatures = temperature_table(checked);
   for (const DerivedStay& stay : checked.derived().stays) {
     const Stay& stated = checked.rig()[stay.stay];
@@ -238,7 +235,7 @@ OutputBundle TakeUpSheet::generate(const BackendRequest& request) const {
         page.wrapped("  ", led_by("", piece.of > 1 ? piece.name + ": " : "") +
                                state_line(checked, piece, millimetres));
     if (stay.account.entries.empty())
-      page.line("  There is nothing to set in this stay.");
+      page.line(say(TakeUpSheetPhrase::there_nothing_set_stay));
     else
       print_account(checked, stay, page);
     print_play(checked.rig(), stay, page);
@@ -246,11 +243,12 @@ OutputBundle TakeUpSheet::generate(const BackendRequest& request) const {
     print_fits(checked, stay, page);
   }
   OutputBundle bundle;
-  bundle.files = {{"take-up.txt", with_foot(page.text(), "Take-up, " + identity_words(checked))},
-                  {"take-up.csv", render_csv(account_table(checked))}};
+  bundle.files = {
+      {"take-up.txt", with_foot(page.text(), say(TakeUpSheetPhrase::take_up_of, identity_words(checked)))},
+      {"take-up.csv", render_csv(account_table(checked))}};
   if (request.printed)
     bundle.papers.push_back(text_paper_of_lengths({.file = "take-up.pdf",
-                                                   .name = "Take-up",
+                                                   .name = say(TakeUpSheetPhrase::take_up_begins),
                                                    .boat = boat_title(checked),
                                                    .about = identity_words(checked)},
                                                   page.text(), request));

@@ -122,6 +122,8 @@ CardPiece card_piece(const CheckedRig& checked, const CardUnit& unit, const Deri
   card.state_line = state_line(
       checked, piece, [&](Length length) { return card_amount(unit, unit.round_outwards(length)); });
   card.stamp = state_stamp(checked, piece);
+  card.settled = is_settled(checked, piece);
+  card.held_by = checked.held_by(piece);
   const PieceSum sum = piece_sum(rig, of_stay, piece);
   card.complete = sum.complete();
   card.cut = unit.round(piece.cut.known(), piece.cut.unknown);

@@ -58,17 +58,18 @@ struct CardPiece {
   std::optional<CardCord> cord; ///< of a piece whose length is X
   std::vector<DraftReason> draft_reasons;
   PieceState state = PieceState::not_yet;
-  std::string state_line = {}; ///< what is said of it
-  std::string stamp = {};      ///< the same in two words
+  std::string state_line = {};           ///< what is said of it
+  std::string stamp = {};                ///< the same in two words
+  bool settled = false;                  ///< READY, with nothing open about its length
+  std::vector<DraftReason> held_by = {}; ///< CheckedRig::held_by()
 
   /// Nothing may be cut to this card.
   bool draft() const { return !draft_reasons.empty() || !complete; }
-  /// It was measured once, and the files do not say that once will do: its card goes as far as the dry fit,
-  /// which is a second way to measure it, and nothing is cut, opened or closed to it.
-  bool measure_again() const {
-    return !draft() && state == PieceState::measured_once &&
-           rig->limits.second_measure() != SecondMeasure::off;
-  }
+  /// CheckedRig::measure_again(): its card goes as far as the dry fit, which is a second way to measure it,
+  /// and nothing is cut, opened or closed to it.
+  bool measure_again() const { return !draft() && !held_by.empty(); }
+  /// Else no paper shows its cut as a number.
+  bool may_be_cut() const { return !draft() && held_by.empty(); }
   bool rope() const { return line->kind == LineMaterial::Kind::rope; }
   /// Whether its end aloft goes into a terminal to a known depth, mark 2, so that it can be closed first.
   bool closed_aloft() const {

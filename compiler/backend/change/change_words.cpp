@@ -56,10 +56,12 @@ LengthRow range_row(std::string name, const std::optional<AdjusterRange>& was,
 }
 
 /// Whether a piece of the new rig waits for something: its cut is no number then.
-bool waits(const CheckedRig& is, const std::string& piece) {
-  const std::vector<DraftReason>& reasons = is.draft_reasons();
-  return std::any_of(reasons.begin(), reasons.end(),
-                     [&](const DraftReason& reason) { return reason.subject == piece; });
+bool waits(const CheckedRig& is, const std::string& name) {
+  for (const DerivedStay& stay : is.derived().stays)
+    for (const Piece& piece : stay.pieces)
+      if (piece.name == name)
+        return !is.held_by(piece).empty();
+  return false;
 }
 
 bool any_waits(const CheckedRig& is, const std::string& line) {

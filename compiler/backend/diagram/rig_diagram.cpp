@@ -10,6 +10,7 @@
 #include "backend/paper_words.hpp"
 #include "units/format_length.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/diagram_words.hpp"
 
 #include <fmt/format.h>
 
@@ -24,19 +25,18 @@ namespace {
 /// What the sheet must say of stays that the views can not show.
 std::string undrawn_text(const Rig& rig) {
   if (rig.stays.empty())
-    return "No stays are stated in the rig file.";
+    return say(DiagramPhrase::no_stays_stated_rig_file);
   std::string names;
   for (const Stay& stay : rig.stays)
     if (stay.path.size() < 2)
       add_words(names, ", ", stay.name);
-  return names.empty() ? "" : "Not drawn, because no path is stated: " + names + ".";
+  return names.empty() ? names : say(DiagramPhrase::not_drawn_because_no_path, names);
 }
 
 std::string description_of(const Rig& rig) {
-  std::string words =
-      "Side view, view from astern and deck view of the standing rigging to one scale. Stays: ";
   if (rig.stays.empty())
-    return words + "none.";
+    return say(DiagramPhrase::side_view_view_from_astern);
+  std::string words = say(DiagramPhrase::side_view_view_from_astern_begins);
   for (std::size_t i = 0; i < rig.stays.size(); ++i) {
     const Stay& stay = rig.stays[i];
     words += (i == 0 ? "" : "; ") + (stay.title.empty() ? stay.name : stay.title);
@@ -49,16 +49,14 @@ std::string description_of(const Rig& rig) {
 
 Drawing sheet_without_views(const CheckedRig& checked) {
   Drawing drawing;
-  drawing.title = "Rig diagram of " + boat_title(checked);
-  drawing.description = "The rig file states no points, so there is no view to draw.";
+  drawing.title = say(DiagramPhrase::rig_diagram, boat_title(checked));
+  drawing.description = say(DiagramPhrase::rig_file_states_no_points);
   drawing.content.id = "sheet";
   draw_sheet_head(checked,
-                  "Rig diagram. The rig file states no points, so there is no view to draw. " +
-                      std::string(checked.rig().stays.empty()
-                                      ? "No stays are stated either."
-                                      : "The strips show each stay from aloft to deck."),
+                  checked.rig().stays.empty() ? say(DiagramPhrase::rig_diagram_rig_file_states)
+                                              : say(DiagramPhrase::rig_diagram_rig_file_states_begins),
                   drawing.width, drawing.content);
-  draw_sheet_foot("Rig diagram", checked, drawing);
+  draw_sheet_foot(say(DiagramPhrase::rig_diagram_begins), checked, drawing);
   return drawing;
 }
 
@@ -110,14 +108,12 @@ Drawing rig_diagram(const CheckedRig& checked) {
     return sheet_without_views(checked);
 
   const auto subtitle = [&](const PagePlan& plan) {
-    const std::string sheet = plan.paper.empty() ? "" : " on " + plan.paper;
-    std::string words =
-        fmt::format("Rig diagram. {} views, 1:{} when printed at full size{}. Do not take lengths "
-                    "from this sheet: a view shows a stay shorter than it is.",
-                    plan.fronts.size() < 2    ? "Three"
-                    : plan.fronts.size() == 2 ? "Four"
-                                              : std::to_string(plan.fronts.size() + 2),
-                    format_number(plan.scale), sheet);
+    const std::string sheet = plan.paper.empty() ? plan.paper : say(DiagramPhrase::on_paper, plan.paper);
+    std::string words = say(DiagramPhrase::rig_diagram_views_1_when,
+                            plan.fronts.size() < 2    ? say(DiagramPhrase::three)
+                            : plan.fronts.size() == 2 ? say(DiagramPhrase::four)
+                                                      : std::to_string(plan.fronts.size() + 2),
+                            format_number(plan.scale), sheet);
     for (const std::string& junction : junction_sentences(rig))
       words += " " + junction;
     if (const std::string undrawn = undrawn_text(rig); !undrawn.empty())
@@ -136,7 +132,7 @@ Drawing rig_diagram(const CheckedRig& checked) {
   Drawing drawing;
   drawing.width = plan.width;
   drawing.height = plan.height;
-  drawing.title = "Rig diagram of " + boat_title(checked);
+  drawing.title = say(DiagramPhrase::rig_diagram, boat_title(checked));
   drawing.description = description_of(rig);
   drawing.content.id = "sheet";
   draw_sheet_head(checked, subtitle(plan), plan.width, drawing.content);
@@ -155,7 +151,7 @@ Drawing rig_diagram(const CheckedRig& checked) {
   }
   draw_view(rig, plan.deck, {x, room.head}, drawing.content);
   drawing.content.add(view_key(checked.rig(), plan.scale, {x, plan.height - room.foot - room.key_height}));
-  draw_sheet_foot("Rig diagram", checked, drawing);
+  draw_sheet_foot(say(DiagramPhrase::rig_diagram_begins), checked, drawing);
   return drawing;
 }
 
@@ -171,9 +167,9 @@ Drawing view_sheet(const CheckedRig& checked, ViewKind kind, double width, doubl
   }
   drawing.width = std::max(width, block->width());
   drawing.height = std::max(needed_height(*block), 1.0);
-  drawing.title = view_caption(rig, *block).front() + " of " + boat_title(checked);
-  drawing.description = fmt::format("To the scale 1:{} when printed at full size.",
-                                    format_fixed(1000.0 / block->millimetres_per_metre, 0));
+  drawing.title = say(DiagramPhrase::view_of, view_caption(rig, *block).front(), boat_title(checked));
+  drawing.description =
+      say(DiagramPhrase::scale_1_when_printed_full, format_fixed(1000.0 / block->millimetres_per_metre, 0));
   draw_view(rig, *block, {(drawing.width - block->width()) / 2.0, 0.0}, drawing.content);
 
   std::map<std::string, const Stay*> stays;

@@ -2,6 +2,7 @@
 
 #include "backend/drawing/label_text.hpp"
 #include "backend/page/foot.hpp"
+#include "wording/papers/diagram_words.hpp"
 
 namespace sheerpole {
 
@@ -24,7 +25,7 @@ double draw_sheet_head(const CheckedRig& checked, const std::string& subtitle, d
   double y = block(boat_title(checked), sheet_margin, boat_title_size, true);
   y = block(subtitle, y, plain_text_size, false);
   if (const std::string waiting = waiting_words(checked); !waiting.empty())
-    y = block("DRAFT: do not cut to it. " + waiting + ".", y, plain_text_size, true);
+    y = block(say(DiagramPhrase::draft_do_not_cut, waiting), y, plain_text_size, true);
   return y;
 }
 
@@ -42,7 +43,7 @@ void draw_sheet_foot(const std::string& name, const std::string& identity, const
 
 void draw_sheet_foot(const std::string& name, const CheckedRig& checked, Drawing& sheet) {
   draw_sheet_foot(name, identity_words(checked), edition_words(checked),
-                  "Sheerpole reports what the rig file states; it does not size a rig.", sheet);
+                  say(DiagramPhrase::sheerpole_reports_what_rig_file), sheet);
 }
 
 ShapeStyle line_style(LineMaterial::Kind kind) {

@@ -5,8 +5,7 @@
 #include "backend/drawing/label_text.hpp"
 #include "backend/drawing/svg_writer.hpp"
 #include "backend/page/foot.hpp"
-
-#include <fmt/format.h>
+#include "wording/papers/diagram_words.hpp"
 
 #include <algorithm>
 
@@ -36,11 +35,11 @@ void widen(const Strip& strip, StripRow& row, double spare) {
 
 std::string heading_of(const Strip& strip) {
   std::string heading = strip.title + led_by(", ", strip.sides);
-  return strip.draft ? heading + " (DRAFT)" : heading;
+  return strip.draft ? say(DiagramPhrase::draft, heading) : heading;
 }
 
 std::string summary_of(const Strip& strip) {
-  return strip.name + ": pin-to-pin " + strip.pin_to_pin + " mm, " + strip.summary;
+  return say(DiagramPhrase::pin_pin_summary, strip.name, strip.pin_to_pin, strip.summary);
 }
 
 /// Title and summary on one line where they fit, else below each other. Returns the y below them.
@@ -63,11 +62,6 @@ double draw_heading(const Strip& strip, PaperPoint at, double width, ShapeGroup&
   return at.y + line_spacing * heading_size;
 }
 
-constexpr std::string_view not_to_scale =
-    "Its parts from the upper end, left, to the lower end, right. Not to scale. "
-    "Millimetres; the numbers under the ticks are "
-    "distances from the upper pin.";
-
 constexpr double strip_gap = 4.0;
 
 struct PlacedStrip {
@@ -76,10 +70,7 @@ struct PlacedStrip {
 };
 
 std::string subtitle_of(std::size_t number, std::size_t of) {
-  return fmt::format(
-      "Strips of the stays, sheet {} of {}. Not to scale. Millimetres. The numbers under the ticks are "
-      "distances from the upper pin, each rounded by itself.",
-      number, of);
+  return say(DiagramPhrase::strips_stays_sheet_not_scale, number, of);
 }
 
 } // namespace
@@ -124,8 +115,8 @@ Drawing strip_drawing(const Strip& strip, double width, const std::string& word)
   const StripLayout layout = lay_out_strip(strip, width);
   Drawing drawing;
   drawing.width = width;
-  drawing.title = "Strip of " + strip.name + led_by(", ", word);
-  drawing.description = not_to_scale;
+  drawing.title = say(DiagramPhrase::strip, strip.name) + led_by(", ", word);
+  drawing.description = say(DiagramPhrase::parts_from_upper_end_left);
   double y = 0.0;
   ShapeGroup group;
   if (!word.empty()) {
@@ -174,16 +165,12 @@ std::vector<Drawing> stay_strips(const CheckedRig& checked) {
   std::vector<Drawing> drawings;
   for (std::size_t i = 0; i < sheets.size(); ++i) {
     Drawing drawing;
-    drawing.title =
-        fmt::format("Strips of the stays of {}, sheet {} of {}", boat_title(checked), i + 1, sheets.size());
-    drawing.description =
-        sheets[i].empty()
-            ? "The rig file states no stays."
-            : "Each stay as a row of its parts from the upper end, left, to the lower end, right.";
+    drawing.title = say(DiagramPhrase::strips_stays_sheet, boat_title(checked), i + 1, sheets.size());
+    drawing.description = sheets[i].empty() ? say(DiagramPhrase::rig_file_states_no_stays)
+                                            : say(DiagramPhrase::each_stay_as_row_parts);
     drawing.content.id = "sheet";
-    const std::string subtitle = sheets[i].empty()
-                                     ? "Strips of the stays. No stays are stated in the rig file."
-                                     : subtitle_of(i + 1, sheets.size());
+    const std::string subtitle = sheets[i].empty() ? say(DiagramPhrase::strips_stays_no_stays_stated)
+                                                   : subtitle_of(i + 1, sheets.size());
     draw_sheet_head(checked, subtitle, drawing.width, drawing.content);
     double strip_top = top;
     for (const PlacedStrip& placed : sheets[i]) {
@@ -192,7 +179,7 @@ std::vector<Drawing> stay_strips(const CheckedRig& checked) {
     }
     // A strip higher than the sheet stands alone on it, and the sheet grows.
     drawing.height = std::max(drawing.height, strip_top - strip_gap + sheet_foot_height + sheet_margin);
-    draw_sheet_foot("Stay strips", checked, drawing);
+    draw_sheet_foot(say(DiagramPhrase::stay_strips), checked, drawing);
     drawings.push_back(std::move(drawing));
   }
   number_pages(drawings);

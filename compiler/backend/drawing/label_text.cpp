@@ -181,6 +181,17 @@ std::vector<LabelBox> label_boxes(const Drawing& drawing) {
   return found;
 }
 
+std::string broken_off(std::string line) {
+  // Whole characters: what follows the first byte of one goes with it.
+  for (int i = 0; i < 2 && !line.empty(); ++i) {
+    while (!line.empty() && (static_cast<unsigned char>(line.back()) & 0xC0) == 0x80)
+      line.pop_back();
+    if (!line.empty())
+      line.pop_back();
+  }
+  return line + "…";
+}
+
 std::vector<std::string> wrap_label(std::string_view text, double size, double width, bool bold) {
   const LineRoom room{size, width, bold};
   // Most texts go on one line as they are, and need not be taken apart. Of a long one a few bytes tell that

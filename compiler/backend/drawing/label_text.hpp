@@ -48,6 +48,9 @@ std::vector<LabelBox> label_boxes(const Drawing& drawing);
 /// text; no text is lost but the blanks at the breaks. A single character wider than a line stands alone.
 std::vector<std::string> wrap_label(std::string_view text, double size, double width, bool bold = false);
 
+/// A line of which there is no room for the rest: "…" in place of its last two characters.
+std::string broken_off(std::string line);
+
 /// For each site the index of the port that it is joined to by a straight line, so that no two of the lines
 /// cross. Ports all have the same x and different y. Any pair that crosses is exchanged; each exchange
 /// makes the sum of the lengths smaller (triangle inequality), so this ends.

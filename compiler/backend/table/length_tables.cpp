@@ -1,3 +1,4 @@
+#include "backend/not_yet.hpp"
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
 #include "backend/table/rig_tables.hpp"
@@ -25,6 +26,12 @@ std::string state_of(const CheckedRig& checked, const Piece& piece, const PieceS
   if (checked.draft_reasons(piece).empty())
     return "";
   return sum.complete() ? say(TablesPhrase::draft) : say(TablesPhrase::draft_incomplete);
+}
+
+/// Whether people see its cut as a number, as on the cards. What is only tried out on the command line is a
+/// DRAFT too, but who tries it out asks for the number; no card has it.
+bool shows_cut(const CheckedRig& checked, const Piece& piece) {
+  return checked.held_by(piece).size() <= checked.rig()[piece.stay].trials.size();
 }
 
 std::string place(const PrintedPlace& printed, const std::string& x) {
@@ -75,6 +82,7 @@ Table lengths_table(const CheckedRig& checked) {
 }
 
 Table pieces_table(const CheckedRig& checked) {
+  constexpr std::size_t cut_column = 4; // in millimetres; behind it in feet and inches
   Table table{.title = say(TablesPhrase::pieces_to_cut),
               .columns = {{"piece"},
                           {"line"},
@@ -90,6 +98,10 @@ Table pieces_table(const CheckedRig& checked) {
       const LineMaterial& line = checked.rig()[piece.material];
       const PieceSum sum = piece_sum(checked.rig(), stay, piece);
       const std::string x = x_on_sheet(checked.rig(), checked.rig()[stay.stay]);
+      if (!shows_cut(checked, piece)) {
+        table.held.push_back({table.rows.size(), cut_column, not_yet()});
+        table.held.push_back({table.rows.size(), cut_column + 1, ""});
+      }
       table.rows.push_back({piece.name, line.name, line.size.name, format_total(sum.unknown, sum.body(), x),
                             format_total(sum.unknown, sum.cut(), x),
                             format_total_feet_inches(sum.unknown, sum.cut(), x),
@@ -101,6 +113,7 @@ Table pieces_table(const CheckedRig& checked) {
 }
 
 Table marks_table(const CheckedRig& checked) {
+  constexpr std::size_t from_aloft_column = 2; // from below behind it
   Table table{.title = say(TablesPhrase::marks_on_bench_from_one),
               .columns = {{"piece"},
                           {"mark"},
@@ -111,21 +124,30 @@ Table marks_table(const CheckedRig& checked) {
                         say(TablesPhrase::dry_fit_bearing_to_bearing)}};
   for (const DerivedStay& stay : checked.derived().stays)
     for (const Piece& piece : stay.pieces) {
-      const std::string draft = checked.draft_reasons(piece).empty() ? ""
-                                : piece.missing.empty()
-                                    ? say(TablesPhrase::draft_not_to_be_cut)
-                                    : say(TablesPhrase::draft_incomplete_cut_lacks_input);
+      const bool is_draft = !checked.draft_reasons(piece).empty();
+      const bool hidden = is_draft && !shows_cut(checked, piece);
+      const std::string note =
+          !is_draft && checked.measure_again(piece) ? say(TablesPhrase::measure_again_not_to_be_cut)
+          : !is_draft                               ? ""
+          : piece.missing.empty()                   ? say(TablesPhrase::draft_not_to_be_cut)
+                                                    : say(TablesPhrase::draft_incomplete_cut_lacks_input);
       const PieceSum sum = piece_sum(checked.rig(), stay, piece);
       const Tenths cut = sum.cut();
       const std::string x = x_on_sheet(checked.rig(), checked.rig()[stay.stay]);
       for (const BenchMark& mark : piece.bench.marks) {
         const PrintedMark printed = printed_mark(mark, cut);
+        for (const std::size_t column : {from_aloft_column, from_aloft_column + 1})
+          if (hidden)
+            table.held.push_back({table.rows.size(), column, not_yet()});
         table.rows.push_back({piece.name, mark_name(mark), place(printed.from_upper, x),
-                              place(printed.from_lower, x), draft});
+                              place(printed.from_lower, x), note});
       }
-      if (const auto& dry = piece.bench.dry_fit)
+      if (const auto& dry = piece.bench.dry_fit) {
+        if (hidden)
+          table.held.push_back({table.rows.size(), from_aloft_column, not_yet()});
         table.rows.push_back({piece.name, say(TablesPhrase::dry_fit),
                               format_total(dry->unknown, printed_dry_fit(sum, piece), x), "", ""});
+      }
       for (const std::string& unknown : say_each(checked.rig(), piece.bench.not_known))
         table.rows.push_back({piece.name, say(TablesPhrase::not_known), "", "", unknown});
     }

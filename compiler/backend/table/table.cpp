@@ -83,13 +83,16 @@ void append_record(std::string& out, const std::vector<std::string>& cells) {
 } // namespace
 
 std::string render_text(const Table& table) {
+  std::vector<std::vector<std::string>> rows = table.rows;
+  for (const HeldCell& cell : table.held)
+    rows[cell.row][cell.column] = cell.shown;
   std::vector<std::string> headings;
   std::vector<std::string> rules;
   std::vector<std::size_t> widths;
   for (std::size_t i = 0; i < table.columns.size(); ++i) {
     headings.push_back(table.columns[i].heading);
     std::size_t width = screen_columns(headings.back());
-    for (const std::vector<std::string>& row : table.rows)
+    for (const std::vector<std::string>& row : rows)
       width = std::max(width, screen_columns(row[i]));
     widths.push_back(width);
     rules.emplace_back(width, '-');
@@ -99,7 +102,7 @@ std::string render_text(const Table& table) {
     out += table.title + '\n';
   append_row(out, headings, table.columns, widths);
   append_row(out, rules, table.columns, widths);
-  for (const std::vector<std::string>& row : table.rows)
+  for (const std::vector<std::string>& row : rows)
     append_row(out, row, table.columns, widths);
   for (const std::string& note : table.notes)
     out += note + '\n';

@@ -21,6 +21,10 @@ bool measured_points(const Rig& rig, const Stay& stay) {
          });
 }
 
+bool measured_way(const Rig& rig, const Stay& stay, const RouteComparison& other) {
+  return other.other == LengthRoute::path ? measured_points(rig, stay) : measured(other.provenance);
+}
+
 MeasuredBy measured_by(const Rig& rig, const Stay& stay, const PinToPin& length) {
   if (length.readings.taken)
     return is_assumed(stay.readings[*length.readings.taken]) ? MeasuredBy::nothing : MeasuredBy::reading;
@@ -80,12 +84,20 @@ std::optional<Confirmation> confirmation(const Rig& rig, const Stay& stay, const
     if (other.apart)
       agreement.consider(ConfirmedBy::reading, other.reading, *other.apart);
   for (const RouteComparison& other : length.other_routes) {
-    if (other.other == LengthRoute::stated && measured(other.provenance))
+    if (other.other == LengthRoute::stated && measured_way(rig, stay, other))
       agreement.consider(ConfirmedBy::statement, {}, other.difference);
-    if (other.other == LengthRoute::path && measured_points(rig, stay))
+    if (other.other == LengthRoute::path && measured_way(rig, stay, other))
       agreement.consider(ConfirmedBy::points, {}, other.difference);
   }
   return agreement.nearest();
+}
+
+std::vector<Dispute> disputes(const Rig& rig, const Stay& stay, const PinToPin& length) {
+  std::vector<Dispute> found;
+  for (const RouteComparison& other : length.other_routes)
+    if (ways_differ(rig, other))
+      found.push_back({other.other, other.difference, measured_way(rig, stay, other)});
+  return found;
 }
 
 /// The reason for cutting from the drawing; nothing where neither stay nor boat gives leave.
@@ -101,6 +113,7 @@ std::optional<std::string> from_drawing(const Rig& rig, const Stay& stay) {
 Measurement measurement_of(const Rig& rig, const Stay& stay, const PinToPin& length) {
   Measurement result;
   result.by = measured_by(rig, stay, length);
+  result.disputes = disputes(rig, stay, length);
   if (result.in_place())
     result.confirmed = confirmation(rig, stay, length);
   else

@@ -3,10 +3,12 @@
 #include "calculate/length/pin_to_pin.hpp"
 #include "model/rig.hpp"
 
+#include <algorithm>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace sheerpole {
 
@@ -29,6 +31,13 @@ struct Confirmation {
   std::optional<Length> within; ///< spread of the runs, or what the two ways differ; nothing of two marks
 };
 
+/// Another way to the same length that gives something else, beyond the limit `routes-apart`.
+struct Dispute {
+  LengthRoute way = LengthRoute::path;
+  Length difference; ///< the way taken less this one
+  bool measured = false;
+};
+
 /// How well the length of a stay is measured, before anything is said of its parts and splices.
 struct Measurement {
   MeasuredBy by = MeasuredBy::nothing;
@@ -37,7 +46,19 @@ struct Measurement {
   /// is measured: what was read in place stands above a drawing.
   std::optional<std::string> from_drawing;
 
+  std::vector<Dispute> disputes = {}; ///< in the order of the ways
+
   bool in_place() const { return by != MeasuredBy::nothing; }
+  /// What is still open about the length. A stay that hung right in its place settles it.
+  bool ways_differ() const {
+    return !disputes.empty() && !(confirmed && confirmed->by == ConfirmedBy::dry_fit);
+  }
+  /// Confirmed, and no other measurement says something else. A drawing that differs is open and no
+  /// measurement.
+  bool settled() const {
+    return confirmed && !(ways_differ() && std::any_of(disputes.begin(), disputes.end(),
+                                                       [](const Dispute& one) { return one.measured; }));
+  }
 };
 
 /// A reading of what is assumed measures nothing. Points that are drawn, computed or assumed make a length

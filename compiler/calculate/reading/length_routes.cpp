@@ -148,6 +148,12 @@ void other_side(const Rig& rig, const Stay& stay, Suspicion& suspicion) {
 
 } // namespace
 
+bool ways_differ(const Rig& rig, const RouteComparison& other) {
+  const auto allowed = rig.limits.length(Limit::routes_apart);
+  return allowed && other.other != LengthRoute::reading && !other.expected_x &&
+         other.provenance.assumptions.empty() && magnitude(other.difference) > *allowed + rounding_of_sums;
+}
+
 bool far_apart(const Rig& rig, Length one, Length other) {
   const auto share = rig.limits.value(Limit::routes_far_apart);
   return share && magnitude(one - other) > std::max(magnitude(one), magnitude(other)) * *share;

@@ -38,6 +38,11 @@ struct RouteComparison {
   }
 };
 
+/// Whether two ways to one length differ by more than the limit `routes-apart`. Readings are held against
+/// each other by `readings-contradict`, X has no number to compare, and what nobody knows is no witness
+/// against what somebody read.
+bool ways_differ(const Rig& rig, const RouteComparison& other);
+
 /// The slips of measuring that would explain why two ways to the pin-to-pin length of a stay differ: a part
 /// of the stack counted twice or left out, the offset taken off twice or not at all, the tape held at its
 /// first decimetre, foot or inch, a whole metre or foot miscounted, the next hole, the other side of the

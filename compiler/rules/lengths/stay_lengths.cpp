@@ -204,14 +204,6 @@ bool ways_far_apart(const Rig& rig, const DerivedStay& stay, const RouteComparis
   return other.speaks_of_now() && far_apart(rig, stay.pin_to_pin.known(), other.length);
 }
 
-bool ways_apart(const Rig& rig, const RouteComparison& other) {
-  // What readings are to each other is told by `readings-contradict`; X has no number to compare.
-  if (other.other == LengthRoute::reading || other.expected_x)
-    return false;
-  const Length difference = magnitude(other.difference);
-  return difference > *rig.limits.length(Limit::routes_apart) + threshold::negligible;
-}
-
 /// A run of a reading that lies apart from the others: its slip takes the mean along with it.
 const Sourced<Length>* run_apart(const Rig& rig, const Stay& stay) {
   const auto allowed = rig.limits.length(Limit::routes_apart);
@@ -260,7 +252,7 @@ void check_routes_differ(const Rig& rig, const Derived& derived, CheckReport& re
             of_stay.not_checked({P::other_way_assumed, {Words{labelled(rig, other.other, other.length)}}});
           else if (ways_far_apart(rig, stay, other))
             continue; // routes-far-apart tells it
-          else if (ways_apart(rig, other))
+          else if (ways_differ(rig, other))
             of_stay.find(route_finding(rig, stay, rig[stay.stay], other, name, "routes-differ"));
           else if (other.other != LengthRoute::reading)
             of_stay.pass({P::two_ways,

@@ -42,7 +42,7 @@ std::string_view words(EvidenceCheckPhrase phrase) {
   case and_more:
     return "{} and {} more";
   case no_source_behind:
-    return "no source stands behind it";
+    return "it has no source";
   case nor_here:
     return "nor here";
   case no_limit:

@@ -52,15 +52,15 @@ std::string_view words(GeometryCheckPhrase phrase) {
   case angle_from:
     return "{} from {}";
   case stands_upright:
-    return "which stands upright";
+    return "which is upright";
   case leans_outboard:
     return "which leans outboard by {}";
   case leans_inboard:
     return "which leans inboard by {}";
   case leans_forward:
-    return "which stands athwartships and leans forward by {}";
+    return "which is set athwartships and leans forward by {}";
   case leans_aft:
-    return "which stands athwartships and leans aft by {}";
+    return "which is set athwartships and leans aft by {}";
   case out_of_plane:
     return "{} out of its plane";
   case the_plate:
@@ -72,9 +72,9 @@ std::string_view words(GeometryCheckPhrase phrase) {
   case plane_of_ends:
     return "the plane through the ends of its three stays";
   case stands_off:
-    return "it stands {} mm off {}";
+    return "it is {} mm off {}";
   case would_push:
-    return "one of its legs would have to push to hold it where it stands";
+    return "one of its legs would have to push to hold it where it is";
   case on_its_line:
     return "{}: {} mm off {}; {}";
   case each_leg:
@@ -114,7 +114,7 @@ std::string_view words(GeometryCheckPhrase phrase) {
   case clear_of:
     return "clear of {}";
   case too_many_spreaders:
-    return "so many stays and spreaders lie close together that not all were looked at";
+    return "so many stays and spreaders lie close together that not all were checked";
   case no_deck_edge:
     return "the edge of the deck is not stated (deck-edge of the boat)";
   case on_the_way:
@@ -152,25 +152,25 @@ std::string_view words(GeometryCheckPhrase phrase) {
   case points_metres:
     return "from points {} m";
   case nothing_to_hold_against:
-    return "nothing that is stated of the boat says where it can stand";
+    return "nothing that is stated of the boat says where it can be";
   case inside_the_boat:
-    return "it stands where it can";
+    return "it is where it can be";
   case before_mast:
-    return "it stands {} m before the nearest mast, and the boat is {} m long";
+    return "it is {} m before the nearest mast, and the boat is {} m long";
   case behind_mast:
-    return "it stands {} m behind the nearest mast, and the boat is {} m long";
+    return "it is {} m behind the nearest mast, and the boat is {} m long";
   case the_length_overall:
     return "the length overall";
   case height_and_sheer:
-    return "it stands {} m above the waterline, and the sheer is at {} m";
+    return "it is {} m above the waterline, and the sheer is at {} m";
   case the_sheer:
     return "the sheer";
   case wider_than_beam:
-    return "it stands {} m off the centreline, and half the beam is {} m";
+    return "it is {} m off the centreline, and half the beam is {} m";
   case the_beam:
     return "the beam";
   case close_pair:
-    return "port and starboard stand {} m apart, and the beam is {} m";
+    return "port and starboard are {} m apart, and the beam is {} m";
   case lies_along:
     return "{} comes off {} at {} alone";
   case its_upper_end:
@@ -182,30 +182,30 @@ std::string_view words(GeometryCheckPhrase phrase) {
   case length_of_spar:
     return "its length";
   case low_aloft:
-    return "it stands {} m above the waterline, and {} goes from it down to {} at {} m";
+    return "it is {} m above the waterline, and {} goes from it down to {} at {} m";
   case above_hoist:
-    return "it stands {} m above the waterline, and a mainsail of {} m hoist is set above a sheer of {} m";
+    return "it is {} m above the waterline, and a mainsail of {} m hoist is set above a sheer of {} m";
   case above_triangle:
-    return "it stands {} m above the waterline, and the foretriangle is {} m high above a sheer of {} m";
+    return "it is {} m above the waterline, and the foretriangle is {} m high above a sheer of {} m";
   case stated_here_too:
     return "the other fact";
   case high_for_length:
-    return "it stands {} m above the waterline, and the boat is {} m long";
+    return "it is {} m above the waterline, and the boat is {} m long";
   case beyond_spar:
-    return "it stands on {}, {} m from its heel, and the spar is {} m long";
+    return "it is on {}, {} m from its heel, and the spar is {} m long";
   case inboard_on_spar:
-    return "it stands on {}, {} m from its heel, and the spar is {} m long: a stay goes to its outer end";
+    return "it is on {}, {} m from its heel, and the spar is {} m long: a stay goes to its outer end";
   case off_spar:
-    return "it stands {} m off the line of {}";
+    return "it is {} m off the line of {}";
   case off_spar_in_boat_axes:
-    return "it stands {} m off the line of {}; its numbers are those of boat axes, and points on a spar "
+    return "it is {} m off the line of {}; its numbers are those of boat axes, and points on a spar "
            "are counted from its heel";
   case the_spar:
     return "the spar";
   case fore_face_leads_aft:
-    return "it stands {} m before the line of {}, and {} leads aft from it to {}";
+    return "it is {} m before the line of {}, and {} leads aft from it to {}";
   case aft_face_leads_forward:
-    return "it stands {} m behind the line of {}, and {} leads forward from it to {}";
+    return "it is {} m behind the line of {}, and {} leads forward from it to {}";
   case steep_spreader:
     return "its spreader goes {} m up or down on {} m outwards";
   case the_root:
@@ -221,53 +221,53 @@ std::string_view words(GeometryCheckPhrase phrase) {
   case leads_off:
     return "{} leads off {} by {}";
   case nothing_beside:
-    return "no point beside it says where it can stand";
+    return "no point beside it says where it can be";
   case agrees_with_neighbours:
     return "it agrees with the points beside it";
   case row_uneven:
-    return "it stands {} m from {}, and the others of its row stand {} m apart";
+    return "it is {} m from {}, and the others of its row are {} m apart";
   case the_next_one:
     return "the next one";
   case sides_unlike:
-    return "it stands {} m from where {} is on the other side";
+    return "it is {} m from where {} is on the other side";
   case the_other_side:
     return "the other side";
   case off_its_fitting:
-    return "it stands {} m from the other points of {}, which lie within {} m";
+    return "it is {} m from the other points of {}, which lie within {} m";
   case another_of_them:
     return "one of the others";
   case ahead_of_stem:
-    return "it stands {} m ahead of {}, and the hull has no width there";
+    return "it is {} m ahead of {}, and the hull has no width there";
   case behind_stern:
-    return "it stands {} m aft of {}, and the boat is {} m long";
+    return "it is {} m aft of {}, and the boat is {} m long";
   case the_stem:
     return "the foremost fitting";
   case below_deck_line:
-    return "it stands {} m above the waterline; from the sheer to {} the deck is at {} m there";
+    return "it is {} m above the waterline; from the sheer to {} the deck is at {} m there";
   case bobstay_high:
-    return "it stands {} m above the waterline, and the heel of {} only at {} m";
+    return "it is {} m above the waterline, and the heel of {} only at {} m";
   case height_unlike:
-    return "it stands {} m above the waterline, {} and the others beside it at {} m";
+    return "it is {} m above the waterline, {} and the others beside it at {} m";
   case swept_aft_plate_ahead:
     return "{} sweeps aft, and the shroud over it ends here, {} m ahead of {}";
   case swept_forward_plate_behind:
     return "{} sweeps forward, and the shroud over it ends here, {} m aft of {}";
   case tang_near_mast:
-    return "it stands {} m before the line of {}, and {} {} m";
+    return "it is {} m before the line of {}, and {} {} m";
   case tang_in_mast:
-    return "it stands {} m off the line of {}, and {} {} m to the side: a tang is on the outside of a mast";
+    return "it is {} m off the line of {}, and {} {} m to the side: a tang is on the outside of a mast";
   case between_masts_low:
-    return "it stands {} m above the heel of {}, and {} {} m: a stay from another mast ends near the head";
+    return "it is {} m above the heel of {}, and {} {} m: a stay from another mast ends near the head";
   case height_unlike_one:
-    return "it stands {} m above the waterline, {} beside it at {} m";
+    return "it is {} m above the waterline, {} beside it at {} m";
   case does_not_count:
     return "{} is off its line or in its lower half, and does not count";
   case leads_no_way:
     return "{} leads straight down to {}";
   case near_heel:
-    return "it stands {} m above the heel of {}, and no stay is made fast so low";
+    return "it is {} m above the heel of {}, and no stay is made fast so low";
   case step_below_sheer:
-    return "its heel stands {} m above the waterline, and it is stepped on deck; the sheer is at {} m";
+    return "its heel is {} m above the waterline, and it is stepped on deck; the sheer is at {} m";
   case the_other_tang:
     return "the other tang";
   }

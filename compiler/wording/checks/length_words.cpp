@@ -52,7 +52,7 @@ std::string_view words(LengthCheckPhrase phrase) {
   case or_if:
     return ", or if {}";
   case x_expected:
-    return "its length is X, which ought to come to {}: {}";
+    return "its length is X, which should be {}: {}";
   case other_way_assumed:
     return "{}: it rests on what is assumed";
   case one_way:

@@ -40,9 +40,9 @@ std::string_view words(SecuringCheckPhrase phrase) {
   case closed_with_holes:
     return "{}: closed body with witness holes";
   case can_be_looked_at:
-    return "{}: can be looked at";
+    return "{}: can be inspected";
   case foil_not_stated:
-    return "whether the pins inside the foil and its drum can be looked at is not stated";
+    return "whether the pins inside the foil and its drum can be inspected is not stated";
   case tip_of:
     return "the tip of {}";
   case edge_of:

@@ -114,7 +114,7 @@ std::string_view words(SpliceCheckPhrase phrase) {
   case write_less_spare:
     return "if the spare bury is given up, write `spare-bury: {}`";
   case longer_piece_takes:
-    return "if a longer piece is to be had, it takes `{}`";
+    return "if you can get a longer piece, it takes `{}`";
   case other_stock_is_longer:
     return "{} is long enough, and nothing is made of it yet";
   }

@@ -22,7 +22,7 @@ std::string_view words(StrengthCheckPhrase phrase) {
   case than_this:
     return "than this";
   case none_known_weaker:
-    return "none of what is known is weaker than {}";
+    return "nothing that is known is weaker than {}";
   case nothing_weaker:
     return "nothing is weaker than {}";
   case no_break_load:
@@ -104,7 +104,7 @@ std::string_view words(StrengthCheckPhrase phrase) {
   case screening_of:
     return "load-screening of {}";
   case no_spar:
-    return "none of its points stands on a spar (points on SPAR, or carries)";
+    return "none of its points is on a spar (points on SPAR, or carries)";
   case no_lowest_panel:
     return "where its lowest panel begins is not stated (heel, or partners of a mast that stands on the "
            "keel)";

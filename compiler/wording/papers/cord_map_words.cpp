@@ -51,6 +51,8 @@ std::string_view words(CordMapPhrase phrase) {
     return "The cord, its knots where they are expected";
   case cord_not_to_scale_not:
     return "The cord, not to scale: not every length is expected from a path or an estimate";
+  case knot_in_full:
+    return "Knot {}: {}; {}";
   case each_knot_has_its_own:
     return "Each knot has its own X: from U, which hung aloft, to the knot. What is expected comes from "
            "the path, a stated length or an estimate. It helps to find a wrong knot; it is never cut by.";

@@ -29,6 +29,7 @@ enum class CordMapPhrase : std::uint16_t {
   no_reading_names_this_cord,
   cord_its_knots_where_they,
   cord_not_to_scale_not,
+  knot_in_full,
   each_knot_has_its_own,
   cord_map_of,
   knots_one_messenger_cord_and,

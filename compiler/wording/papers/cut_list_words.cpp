@@ -187,7 +187,7 @@ std::string_view words(CutListPhrase phrase) {
   case pieces:
     return "pieces";
   case them_draft_to_order_by:
-    return "{}: {} {}, {} of them DRAFT; to order by, not to cut to";
+    return "{}: {} {}, {} of them {}; to order by, not to cut to";
   case no_piece_known_length:
     return "{}: no piece of known length";
   case incomplete:
@@ -200,6 +200,8 @@ std::string_view words(CutListPhrase phrase) {
     return "   marks         ";
   case none_while_it_is_draft:
     return "none while it is a DRAFT";
+  case none_until_it_is_settled:
+    return "none until its length is settled; the bench card has those for the dry fit";
   case dry_fit:
     return "   dry fit    ";
   case eyes_formed_and_nothing_buried:

@@ -101,6 +101,7 @@ enum class CutListPhrase : std::uint16_t {
   each_is_sum_printed_cut,
   marks_behind,
   none_while_it_is_draft,
+  none_until_it_is_settled,
   dry_fit,
   eyes_formed_and_nothing_buried,
   ends_laid_beside_line_at,

@@ -39,7 +39,7 @@ std::string_view words(OrderPhrase phrase) {
   case for_do_not_make_it:
     return "{}, for {}: do not make it yet";
   case measured_once_do_not_make_it:
-    return "{}, measured once: do not make it yet";
+    return "{}: measure again first, do not make it yet";
   case bearing_to_bearing:
     return "{}, bearing to bearing, {}";
   case on_the_boat:
@@ -151,7 +151,7 @@ std::string_view words(OrderPhrase phrase) {
   case is_on_record_as_cut:
     return "{} is on record as cut{} and is not in it";
   case is_made_what_is_in:
-    return "{} is made of what is in hand for it and is not in it";
+    return "{} is made of the line in hand for it and is not counted here";
   case what_is_in_hand_for:
     return "what is in hand for {} is too short, so it is in it";
   case with_spare_on_each_piece:

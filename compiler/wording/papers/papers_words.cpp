@@ -34,9 +34,9 @@ std::string_view words(PapersPhrase phrase) {
   case is_cut_away:
     return "{}{}.{} {} is cut away.";
   case both_tails_may_be_tapered:
-    return "Both tails may be tapered over up to {}; what is tapered is no rope for a later length.";
+    return "Both tails may be tapered over up to {}; tapered rope cannot be used for a new length.";
   case tail_may_be_tapered_over:
-    return "The tail {} may be tapered over up to {}; what is tapered is no rope for a later length.";
+    return "The tail {} may be tapered over up to {}; tapered rope cannot be used for a new length.";
   case bury:
     return "bury {}";
   case spare:

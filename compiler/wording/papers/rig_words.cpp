@@ -213,10 +213,22 @@ std::string_view words(RigPhrase phrase) {
     return "ON RECORD: cut no second one";
   case measured_once_measure_again_before:
     return "MEASURED ONCE: {}; measure again before you cut";
+  case ways_differ_measure_again:
+    return "WAYS DIFFER: {}; {}. Measure again before you cut";
   case ready_length_its_own_as:
     return "READY: a length of its own, as stated";
   case ready_measured:
     return "READY: measured {}; {}";
+  case ways_differ_find_out_why:
+    return "WAYS DIFFER: measured {}; {}; {}. Find out why before you cut";
+  case stated_length_gives:
+    return "the stated length gives {} {}";
+  case its_points_give:
+    return "its points give {} {}";
+  case more:
+    return "more";
+  case less:
+    return "less";
   case on_record:
     return "ON RECORD";
   case from_bearing_to_bearing:
@@ -273,6 +285,8 @@ std::string_view words(RigPhrase phrase) {
     return "measured once";
   case state_ready:
     return "ready";
+  case state_ways_differ:
+    return "whose ways differ";
   case state_on_record:
     return "on record";
   case stamp_not_measured:
@@ -281,6 +295,8 @@ std::string_view words(RigPhrase phrase) {
     return "MEASURED ONCE";
   case stamp_ready:
     return "READY";
+  case stamp_ways_differ:
+    return "WAYS DIFFER";
   }
   return {};
 }

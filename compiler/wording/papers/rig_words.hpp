@@ -109,8 +109,14 @@ enum class RigPhrase : std::uint16_t {
   not_yet_this_is_draft,
   on_record_cut_no_second,
   measured_once_measure_again_before,
+  ways_differ_measure_again,
   ready_length_its_own_as,
   ready_measured,
+  ways_differ_find_out_why,
+  stated_length_gives,
+  its_points_give,
+  more,
+  less,
   on_record,
   from_bearing_to_bearing,
   cut_no_second_one,
@@ -139,10 +145,12 @@ enum class RigPhrase : std::uint16_t {
   state_not_yet,
   state_measured_once,
   state_ready,
+  state_ways_differ,
   state_on_record,
   stamp_not_measured,
   stamp_measured_once,
   stamp_ready,
+  stamp_ways_differ,
 };
 
 constexpr std::string_view table_of(RigPhrase) {

@@ -8,7 +8,7 @@ std::string_view words(SpoolPlanPhrase phrase) {
   case piece:
     return "piece";
   case piece_that_is_draft:
-    return "piece that is a DRAFT";
+    return "piece NOT YET to be cut";
   case left_and_kept:
     return "left and kept";
   case kept_back_as_spare:
@@ -45,7 +45,7 @@ std::string_view words(SpoolPlanPhrase phrase) {
   case sheerpole_reports_what_rig_files:
     return "Sheerpole reports what the rig files state; it has not seen the line.";
   case draft:
-    return "; DRAFT";
+    return "; NOT YET";
   case not_to_be_cut_to:
     return "; {}, not to be cut to";
   case how_to_read_it:
@@ -72,7 +72,7 @@ std::string_view words(SpoolPlanPhrase phrase) {
   case length_is_x_planned_by:
     return "the length is X, planned by {}: before it is cut X is laid out by its cord, or known";
   case draft_not_to_be_cut:
-    return "   DRAFT - do not cut by this plan yet";
+    return "   NOT YET - do not cut these by this plan";
   case holds_back:
     return "         holds back  ";
   case no_from_mm_to_mm:
@@ -228,7 +228,7 @@ std::string_view words(SpoolPlanPhrase phrase) {
   case its_x_estimated:
     return ", its X estimated";
   case kept_for_it_to_be:
-    return "{}. {} kept for it, {} to be cut: {}; DRAFT{}";
+    return "{}. {} kept for it, {} to be cut: {}; NOT YET{}";
   case left_of:
     return ". Left: {}.";
   case left_each:

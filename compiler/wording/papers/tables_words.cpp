@@ -125,6 +125,8 @@ std::string_view words(TablesPhrase phrase) {
     return "DRAFT: not to be cut to";
   case draft_incomplete_cut_lacks_input:
     return "DRAFT, incomplete: the cut lacks an input";
+  case measure_again_not_to_be_cut:
+    return "MEASURE AGAIN: for the dry fit, not to be cut to";
   case dry_fit:
     return "dry fit";
   case not_known:

@@ -64,6 +64,7 @@ enum class TablesPhrase : std::uint16_t {
   dry_fit_bearing_to_bearing,
   draft_not_to_be_cut,
   draft_incomplete_cut_lacks_input,
+  measure_again_not_to_be_cut,
   dry_fit,
   not_known,
   readings_what_became_what_was,

@@ -79,6 +79,12 @@ TEST(RigTables, ShowPieces) {
   EXPECT_THAT(row(table, 1),
               ElementsAre("forestay", "wire-6", "6 mm", "X(forestay) - 20.0", "X(forestay) + 32.0",
                           "X(forestay) + 1 1/4\"", "DRAFT, incomplete", "not yet"));
+  // Programs have the numbers with their state; people have NOT YET, as on the cards.
+  const std::string text = render_text(table);
+  EXPECT_THAT(text, testing::ContainsRegex("11382.0 +NOT YET +DRAFT  "));
+  EXPECT_THAT(text, testing::Not(testing::HasSubstr("12997.6")));
+  EXPECT_THAT(text, testing::Not(testing::HasSubstr("+ 32.0")));
+  EXPECT_THAT(render_csv(table), testing::HasSubstr("12997.6"));
 }
 
 // 1/2-20 UNF in a right- and left-handed pair moves 2 x 25.4 / 20 = 2.54 mm a turn; 65 mm are 25.6 turns.

@@ -126,7 +126,7 @@ TEST(StackFindings, AFittingOfTheBoatIsAtOneEndOnly) {
                   "  if it is the one meant, write `tang-10` -> tang-10"));
   EXPECT_THAT(
       stack("line\ntang-10\ntoggle-12").findings(),
-      ElementsAre("25:1 `tang-10` boat-fitting-inside: tang-10, a tang, stands in the middle of forestay"));
+      ElementsAre("25:1 `tang-10` boat-fitting-inside: tang-10, a tang, is in the middle of forestay"));
 }
 
 TEST(StackFindings, WhatIsSaidOfASpliceStandsWhereTheRopeEnds) {
@@ -219,7 +219,7 @@ TEST(PathFindings, TheWayPastAPointIsStated) {
 
 TEST(PathFindings, AtItsEndsNothingIsPassed) {
   EXPECT_THAT(path("tang-pin free > plate-pin").findings(),
-              ElementsAre("22:18 `free` passage-at-end: `free` stands at an end of the path of shroud"));
+              ElementsAre("22:18 `free` passage-at-end: `free` is at an end of the path of shroud"));
   EXPECT_THAT(
       path("tang-pin > tip ends > plate-pin").findings(),
       ElementsAre(

@@ -41,10 +41,9 @@ TEST(Units, AMassIsNoForce) {
   const std::string rope = "language 1\nrope cord {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n";
   EXPECT_THAT(
       Understood(rope + "  break-load: 200 kg\n}\n").findings(),
-      ElementsAre(
-          "5:15 `200 kg` mass-for-force: the break-load of cord is a force, and a mass stands here; "
-          "the weight of a mass is written in kgf\n"
-          "  write `200 kgf` ->   break-load: 200 kgf"));
+      ElementsAre("5:15 `200 kg` mass-for-force: the break-load of cord is a force, and this is a mass; "
+                  "the weight of a mass is written in kgf\n"
+                  "  write `200 kgf` ->   break-load: 200 kgf"));
   EXPECT_THAT(
       Understood(rope + "  break-load: 20_000 lb\n}\n").findings(),
       ElementsAre("5:15 `20_000 lb` mass-for-force: the break-load of cord is a force, and a mass stands "
@@ -117,6 +116,24 @@ TEST(Numbers, OutOfBoundsShowTheBound) {
   EXPECT_THAT(toggle("length: -82 mm"),
               ElementsAre("3:9 `-82 mm` value-out-of-range: the length of toggle-12 is -82 "
                           "mm; it can be 0 mm at least"));
+}
+
+// Three figures behind the point are metres, or a point where thousands are parted: the same length.
+TEST(Numbers, MillimetresThatAreMetresAreToldSo) {
+  const auto stay = [](const std::string& length) {
+    return Understood("language 1\nwire w {\n  construction: \"1x19\"\n  size: \"6 mm\"\n}\nstay s {\n"
+                      "  pin-to-pin: " +
+                      length + "\n  line: w\n  stack {\n    line\n  }\n}\n")
+        .findings();
+  };
+  EXPECT_THAT(
+      stay("12.646 mm"),
+      ElementsAre("7:15 `12.646 mm` value-out-of-range: the pin-to-pin of s is 12.646 mm; it can be "
+                  "50 mm at least\n"
+                  "  if metres are meant, write `12.646 m` -> pin-to-pin: 12.646 m"));
+  // Nothing tells what these are.
+  for (const char* other : {"12.6 mm", "12 mm", "0.001 mm"})
+    EXPECT_THAT(stay(other), ElementsAre(testing::Not(testing::HasSubstr("write")))) << other;
 }
 
 TEST(Circles, AreToldOnceWhereTheyClose) {

@@ -105,7 +105,7 @@ TEST(LanguageLine, AnotherVersionIsRefused) {
 TEST(LanguageLine, StandsFirstAndOnce) {
   EXPECT_THAT(
       Understood("let drop = 12 mm\nlanguage 1\n").findings(),
-      ElementsAre("2:1 `language 1` language-line-not-first: the language line stands below other lines"));
+      ElementsAre("2:1 `language 1` language-line-not-first: the language line is below other lines"));
   EXPECT_THAT(
       Understood("language 1\nlanguage 1\n").findings(),
       ElementsAre("2:1 `language 1` language-line-twice: the file says twice which language version it is "

@@ -127,10 +127,10 @@ TEST(KindFindings, ADimensionOfAnotherEndIsNamedWithThoseThatThereAre) {
 
 TEST(KindFindings, BlocksItemsAndOfHaveTheirPlaces) {
   EXPECT_THAT(found_in("stack { \n line \n }\n"),
-              ElementsAre("2:1 `stack` block-not-here: a stack cannot stand here"));
+              ElementsAre("2:1 `stack` block-not-here: a stack does not belong here"));
   EXPECT_THAT(
       found_in("toggle toggle-12 {\n  length: 82 mm\n  wrap\n}\n"),
-      ElementsAre("4:3 `wrap` item-not-here: wrap stands alone in a toggle, without a colon and a value"));
+      ElementsAre("4:3 `wrap` item-not-here: wrap is alone in a toggle, without a colon and a value"));
   EXPECT_THAT(found_in("toggle toggle-12 of stay-1 {\n  length: 82 mm\n}\n"),
               ElementsAre("2:21 `stay-1` of-not-here: a toggle is not of anything"));
   EXPECT_THAT(

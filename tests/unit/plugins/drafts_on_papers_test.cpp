@@ -5,6 +5,7 @@
 // the ways in which papers write a length.
 #include "backend/card/card_piece.hpp"
 #include "backend/printed_sums.hpp"
+#include "backend/table/rig_tables.hpp"
 #include "calculate/length/body.hpp"
 #include "driver/built_in_backends.hpp"
 #include "unit/calculate/compiled_rig.hpp"
@@ -88,7 +89,7 @@ std::set<std::string> forbidden(const CardPiece& card, const std::vector<CardPie
     for (const LengthSum& reach : reaches(other))
       for (const std::string& word : written(other, reach))
         words.erase(word);
-    if (!other.draft())
+    if (other.may_be_cut())
       for (const std::string& word : written(other, other.piece->cut))
         words.erase(word);
   }
@@ -256,6 +257,49 @@ std::string any_draft() {
                      known ? fmt::format("  pin-to-pin: {} mm measured\n", length) : "",
                      fmt::format("  pin-to-pin: {} mm measured\n", length + 1234),
                      known ? "" : "reading of shroud {\n  method: messenger\n  mark: \"red\"\n}\n");
+}
+
+// A piece that is to be measured again has NOT YET wherever a number would be cut to, and not on its bench
+// card alone. Its marks are on the bench card, for the dry fit.
+TEST(DraftsOnPapers, NoPaperHasTheCutOfAPieceThatIsToBeMeasuredAgain) {
+  const std::set<std::string, std::less<>> papers_to_cut_by{
+      "cut-list.txt",    "index.html",      "labels.html",        "order-list.html", "proof-sheet.txt",
+      "rig-drawing.svg", "shop-order.html", "survey-report.html", "spool-plan.txt",  "spool-plan.svg"};
+  std::size_t again = 0;
+  std::set<std::string> read;
+  for (const char* name : {"pellimoor", "quillwort", "sallow", "tansyholm"}) {
+    DiskFileReader reader;
+    const Compilation boat = compile(std::string(SHEERPOLE_EXAMPLES_DIR) + "/" + name + ".rig", reader);
+    ASSERT_TRUE(boat.checked) << name;
+    const std::vector<CardPiece> cards = card_pieces(*boat.checked);
+    const std::vector<PaperText> papers = papers_of(*boat.checked);
+    for (const CardPiece& card : cards) {
+      if (!card.measure_again())
+        continue;
+      ++again;
+      const std::set<std::string> words = forbidden(card, cards);
+      for (const PaperText& paper : papers) {
+        if (!papers_to_cut_by.contains(paper.name))
+          continue;
+        read.insert(paper.name);
+        for (const std::string& word : words)
+          EXPECT_FALSE(stands_in(paper.words, word))
+              << name << ": " << paper.name << " shows the cut of " << card.piece->name << ", " << word;
+      }
+      const Table pieces = pieces_table(*boat.checked);
+      const auto row = std::find_if(pieces.rows.begin(), pieces.rows.end(),
+                                    [&](const auto& cells) { return cells.front() == card.piece->name; });
+      ASSERT_NE(row, pieces.rows.end());
+      const auto number = static_cast<std::size_t>(row - pieces.rows.begin());
+      EXPECT_TRUE(std::any_of(pieces.held.begin(), pieces.held.end(),
+                              [&](const HeldCell& cell) {
+                                return cell.row == number && cell.column == 4 && cell.shown == not_yet();
+                              }))
+          << name << ": " << card.piece->name;
+    }
+  }
+  EXPECT_GT(again, 3u);
+  EXPECT_EQ(read.size(), papers_to_cut_by.size()) << "a paper has another name";
 }
 
 RC_GTEST_PROP(DraftsOnPapers, NoRigAtRandomShowsACutThatMayStillChange, ()) {

@@ -65,7 +65,7 @@ TEST(SpoolPlanBackEnd, OneRowACutThatAddsUp) {
 TEST(SpoolPlanBackEnd, TheTextMarksDraftsAndSaysWhatIsProven) {
   const std::string text = file_of(planned(usual()), "spool-plan.txt");
   EXPECT_NE(text.find("DRAFT\n"), std::string::npos);
-  EXPECT_NE(text.find("Demo: three; DRAFT"), std::string::npos);
+  EXPECT_NE(text.find("Demo: three; NOT YET"), std::string::npos);
   EXPECT_NE(text.find("* pin-to-pin of three is assumed"), std::string::npos);
   // The offcut of 3900 mm holds 2000 + 3 + 1500 + 3 and not 3000 + 3 + 1500: 3003 mm come off the spool.
   EXPECT_NE(text.find("about 3.1 m are cut off spools and coils, and no plan cuts off less: proven"),
@@ -84,7 +84,7 @@ TEST(SpoolPlanBackEnd, ADraftHasRoomAndNoPlace) {
   EXPECT_NE(text.find("       1         0      3000  9' 10 1/8\""), std::string::npos) << text;
   EXPECT_NE(
       text.find(
-          "       2   not yet   not yet                     not yet        0  Demo: hung; DRAFT; X(hung)"),
+          "       2   not yet   not yet                     not yet        0  Demo: hung; NOT YET; X(hung)"),
       std::string::npos)
       << text;
   EXPECT_NE(text.find("planned by the estimate of the stay"), std::string::npos);

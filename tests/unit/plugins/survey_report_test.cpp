@@ -181,7 +181,7 @@ finding of forestay {
   EXPECT_THAT(html, HasSubstr("not accessible on 2026-05-02, surveyor: under a cover"));
   EXPECT_THAT(
       html, testing::ContainsRegex("<th scope=\"row\">forestay, backstay</th><td [^>]*>the whole stay</td>"
-                                   "<td [^>]*>no entry says that anybody looked at it</td>"));
+                                   "<td [^>]*>no inspection recorded</td>"));
 }
 
 TEST(SurveyReport, HoldsStaysWithLongNamesOfManyAlphabets) {

@@ -44,11 +44,11 @@ TEST(TakeUpSheet, SaysWhatIsNotCheckedAndWhatIsSpent) {
   Account& account = sample.derived.stays[0].account;
   account.entries[0].tightens = Length::millimetres(90.0);
   account.entries[3].tightens = {};
-  account.entries[3].not_checked = SampleRig::saying("none of its points stands on a spar");
+  account.entries[3].not_checked = SampleRig::saying("none of its points is on a spar");
   account.left[0].complete = false;
   const std::string text = text_of(sample);
   EXPECT_THAT(text,
-              HasSubstr("coldest day                  not checked: none of its points stands on a spar\n"));
+              HasSubstr("coldest day                  not checked: none of its points is on a spar\n"));
   // 100 - 90 - 1 - 7.3 = 1.7; with 4 of creep -1.3
   EXPECT_THAT(text, HasSubstr("= left after 1 year                 1.7        87.7   INCOMPLETE\n"));
   EXPECT_THAT(text,
@@ -65,7 +65,7 @@ TEST(TakeUpSheet, ShowsSlackByTemperature) {
 // 2 x 24 + 160 = 208.
 TEST(TakeUpSheet, ProposesPartsOrSaysByHowMuchNoneFits) {
   const std::string text = text_of(measured_shroud());
-  EXPECT_THAT(text, HasSubstr("line of 11350.0 mm: 208.0 mm to fill with parts and lashing-4"));
+  EXPECT_THAT(text, HasSubstr("line of 11350.0 mm: fill 208.0 mm with parts and lashing-4"));
   EXPECT_THAT(text, HasSubstr("1. add 2 x link-24, set lashing-4 to 160.0 mm (50 % open)\n"));
   EXPECT_THAT(text, HasSubstr("none fits with the parts in hand: the nearest is 202.0 mm too long\n"));
 }
@@ -73,7 +73,7 @@ TEST(TakeUpSheet, ProposesPartsOrSaysByHowMuchNoneFits) {
 TEST(TakeUpSheet, HasNothingToSetWithoutAnAdjuster) {
   SampleRig sample;
   sample.add_unknown_stay(20.0);
-  EXPECT_THAT(text_of(sample), HasSubstr("There is nothing to set in this stay."));
+  EXPECT_THAT(text_of(sample), HasSubstr("This stay has nothing to set."));
 }
 
 TEST(TakeUpSheet, IsATableForPrograms) {

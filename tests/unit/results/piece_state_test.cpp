@@ -119,6 +119,38 @@ TEST(PieceState, ASecondRunOrASecondWayMakesItReady) {
   }
 }
 
+// What was read twice and is contradicted by another measurement is no more measured than what was read
+// once; where a drawing says something else nothing is READY that does not say so.
+TEST(PieceState, WaysThatDifferAreNotReady) {
+  const std::string twice = tape("11_700 mm, 11_702 mm");
+  const std::string measured = "pin-to-pin: 11_650 mm measured";
+  const Stood against_measured = stood(rig_of(measured, twice));
+  EXPECT_EQ(against_measured.state, PieceState::measured_once);
+  EXPECT_EQ(against_measured.line, "WAYS DIFFER: by tape, 2026-05-02; the stated length gives 51 mm less. "
+                                   "Measure again before you cut");
+  const Stood against_drawn = stood(rig_of(path, twice));
+  EXPECT_EQ(against_drawn.state, PieceState::ready);
+  EXPECT_EQ(against_drawn.line,
+            "WAYS DIFFER: measured by tape, 2026-05-02; confirmed by a second run to 2 mm; "
+            "its points give 51 mm less. Find out why before you cut");
+  EXPECT_TRUE(stood(rig_of(path, twice, "", "assumed")).line.starts_with("READY: "))
+      << "what is assumed is no witness";
+  EXPECT_TRUE(stood(rig_of(path, twice, "limits { routes-apart: 60 mm }\n")).line.starts_with("READY: "));
+
+  const Compilation two = compiled(rig_of(path, twice) + "stay inner {\n  " + measured +
+                                   "\n  line: wire-6\n  stack {\n    line\n  }\n}\nreading of inner {\n"
+                                   "  method: tape\n  runs: 11_700 mm, 11_702 mm\n  date: 2026-05-02\n}\n");
+  ASSERT_TRUE(two.checked);
+  EXPECT_EQ(states_of_pieces(*two.checked), "2 whose ways differ");
+  const Piece& drawn = two.checked->derived().stays.at(0).pieces.at(0);
+  const Piece& contradicted = two.checked->derived().stays.at(1).pieces.at(0);
+  EXPECT_EQ(state_stamp(*two.checked, drawn), "WAYS DIFFER");
+  EXPECT_FALSE(is_settled(*two.checked, drawn));
+  EXPECT_TRUE(two.checked->held_by(drawn).empty()) << "a warning names it, a person decides";
+  ASSERT_EQ(two.checked->held_by(contradicted).size(), 1u);
+  EXPECT_EQ(two.checked->held_by(contradicted).front().reason, "two ways to its length differ");
+}
+
 TEST(PieceState, NotYetIsADraftOfWhatWasMeasured) {
   EXPECT_EQ(
       stood(rig_of("", tape("11_648 mm") + "reading of forestay { method: laser  runs: 11_670 mm }\n"))

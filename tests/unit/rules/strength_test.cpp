@@ -63,7 +63,7 @@ TEST(WeakestPart, IsNotCheckedWithoutTheLineOrAPart) {
   EXPECT_EQ(no_pin.outcome, CheckOutcome::not_checked);
   EXPECT_EQ(
       no_pin.words,
-      "none of what is known is weaker than wire-6 30 kN; not stated: pin-stress or pin-break-load of "
+      "nothing that is known is weaker than wire-6 30 kN; not stated: pin-stress or pin-break-load of "
       "eye-62");
 }
 

@@ -97,7 +97,7 @@ TEST(SyntaxSlip, ValuesThatAreMissing) {
                        "2:7 missing-value: behind b: a value is missing; there is the sign ,", ",", "");
   expect_slip_in_block(
       "v: hoist/reefs",
-      "2:4 division-without-blanks: hoist/reefs stands where a value belongs; a division has blanks "
+      "2:4 division-without-blanks: hoist/reefs is where a value belongs; a division has blanks "
       "round its stroke",
       "hoist/reefs", "v: hoist / reefs");
 }
@@ -126,7 +126,7 @@ TEST(SyntaxSlip, SettingsAndItems) {
   expect_slip_in_stack("a (b: 1 2 mm, c: 3)", "2:7 unreadable-number: 1 2 is not a number that can be read",
                        "1 2 mm", "");
   expect_slip_in_stack("a (b: 1 mm 2 mm, c: 3)",
-                       "2:12 left-over: the number 2 is left over: what stands before it is complete", "2",
+                       "2:12 left-over: the number 2 is left over: the words before it are complete", "2",
                        "");
   expect_slip_in_stack("2 toggle", "2:2 missing-times: between 2 and toggle an x is missing", "",
                        "2 x toggle");
@@ -136,7 +136,7 @@ TEST(SyntaxSlip, SettingsAndItems) {
 
 TEST(SyntaxSlip, LinesThatGoOnTooLongOrBeginWrong) {
   expect_slip_in_block("beam: 3 m on deck",
-                       "2:11 left-over: the word on is left over: what stands before it is complete", "on",
+                       "2:11 left-over: the word on is left over: the words before it are complete", "on",
                        "");
   // Two properties on one line: the second begins a line.
   expect_slip_in_block("beam: 3 m draft: 2 m",
@@ -146,10 +146,10 @@ TEST(SyntaxSlip, LinesThatGoOnTooLongOrBeginWrong) {
                        "2:16 left-over: the word b is left over: what stands before it is complete", "b",
                        "a: (1, 2, 3) m\n  b.port: (1, 2, 3) m");
   expect_slip_in_block("a: (1, 2, 3) m 4",
-                       "2:16 left-over: the number 4 is left over: what stands before it is complete", "4",
+                       "2:16 left-over: the number 4 is left over: the words before it are complete", "4",
                        "");
   expect_slip("let a = 1 m oops\n",
-              "1:13 left-over: the word oops is left over: what stands before it is complete", "oops", "");
+              "1:13 left-over: the word oops is left over: the words before it are complete", "oops", "");
   expect_slip_in_block("p: a > b, c", "2:9 path-and-list: > and commas are mixed in one value", ",", "");
   expect_slip_in_block("p: [a, b > c]", "2:10 path-and-list: > and commas are mixed in one value", ">", "");
   expect_slip_in_block("> a", "2:1 unreadable-entry: a line in a block cannot begin with the sign >", ">",
@@ -166,18 +166,18 @@ TEST(SyntaxSlip, LinesThatGoOnTooLongOrBeginWrong) {
 }
 
 TEST(SyntaxSlip, FirstLines) {
-  expect_slip("use parts/demo.rig\n", "1:5 quotes-missing: the name of the file stands in quotes",
+  expect_slip("use parts/demo.rig\n", "1:5 quotes-missing: the name of the file belongs in quotes",
               "parts/demo.rig", "use \"parts/demo.rig\"\n");
   expect_slip("use\n", "1:4 missing-name: the file in quotes is missing; there is the end of the line", "",
               "");
   expect_slip(
       "language one\n",
-      "1:10 language-number: behind language stands its number, as in language 1; there is the word one",
+      "1:10 language-number: language is followed by its number, as in language 1; there is the word one",
       "one", "");
-  expect_slip("beam: 3 m\n", "1:1 property-outside-block: the property beam stands outside of any block",
-              "beam", "");
+  expect_slip("beam: 3 m\n", "1:1 property-outside-block: the property beam is outside any block", "beam",
+              "");
   expect_slip("stay a \"A\"\n",
-              "1:1 missing-block: stay a \"A\" has no block: what it is made of stands behind it in braces",
+              "1:1 missing-block: stay a \"A\" has no block: what it is made of follows it in braces",
               "stay a \"A\"", "stay a \"A\" {\n}\n");
   expect_slip("boat: \"A\" {\n  beam: 3 m\n}\n",
               "1:5 heading-unreadable: the sign : does not belong in the first line of a block", ":", "");
@@ -242,15 +242,16 @@ TEST(SyntaxSlip, Texts) {
                        "a: \"5/8\\\"\"");
   expect_slip_in_block(
       "a: “b”",
-      "2:4 other-quotes: “b” stands in quotes of another kind; a text stands in straight double quotes",
+      "2:4 other-quotes: “b” is in quotes of another kind; a text is written in straight double quotes",
       "“b”", "a: \"b\"");
   expect_slip_in_block(
       "a: 'b'",
-      "2:4 other-quotes: 'b' stands in quotes of another kind; a text stands in straight double quotes",
+      "2:4 other-quotes: 'b' is in quotes of another kind; a text is written in straight double quotes",
       "'b'", "a: \"b\"");
-  expect_slip("use \"a\\b.rig\"\n",
-              "1:7 stray-backslash: a backslash in a text stands only before a quote or another backslash",
-              "\\", "use \"a\\\\b.rig\"\n");
+  expect_slip(
+      "use \"a\\b.rig\"\n",
+      "1:7 stray-backslash: a backslash in a text is allowed only before a quote or another backslash",
+      "\\", "use \"a\\\\b.rig\"\n");
 }
 
 TEST(SyntaxSlip, Numbers) {
@@ -273,25 +274,25 @@ TEST(SyntaxSlip, Numbers) {
   expect_slip_in_block("a: 11\u00A0642 mm",
                        "2:4 spaced-number: 11\u00A0642 has a blank inside the number; is 11_642 mm meant?",
                        "11\u00A0642 mm", "a: 11_642 mm");
-  expect_slip_in_block("a: .5 m", "2:4 malformed-number: .5 is no number as it stands; is 0.5 m meant?",
-                       ".5 m", "a: 0.5 m");
-  expect_slip_in_block("a: 5. m", "2:4 malformed-number: 5. is no number as it stands; is 5 m meant?",
-                       "5. m", "a: 5 m");
-  expect_slip_in_block("a: 1__2 m", "2:4 malformed-number: 1__2 is no number as it stands; is 12 m meant?",
-                       "1__2 m", "a: 12 m");
+  expect_slip_in_block("a: .5 m", "2:4 malformed-number: .5 is not a number; is 0.5 m meant?", ".5 m",
+                       "a: 0.5 m");
+  expect_slip_in_block("a: 5. m", "2:4 malformed-number: 5. is not a number; is 5 m meant?", "5. m",
+                       "a: 5 m");
+  expect_slip_in_block("a: 1__2 m", "2:4 malformed-number: 1__2 is not a number; is 12 m meant?", "1__2 m",
+                       "a: 12 m");
   expect_slip_in_block("a: 38-7-3/8",
-                       "2:4 malformed-number: 38-7-3/8 is no number as it stands; is 38' 7-3/8\" meant?",
-                       "38-7-3/8", "a: 38' 7-3/8\"");
+                       "2:4 malformed-number: 38-7-3/8 is not a number; is 38' 7-3/8\" meant?", "38-7-3/8",
+                       "a: 38' 7-3/8\"");
   expect_slip_in_block("a: 2026-5-2",
-                       "2:4 malformed-number: 2026-5-2 is no number as it stands; is 2026-05-02 meant?",
-                       "2026-5-2", "a: 2026-05-02");
+                       "2:4 malformed-number: 2026-5-2 is not a number; is 2026-05-02 meant?", "2026-5-2",
+                       "a: 2026-05-02");
   expect_slip_in_block("a: 1/2/3 m", "2:4 unreadable-number: 1/2/3 is not a number that can be read",
                        "1/2/3 m", "");
   expect_slip_in_block("a: (1, 2) m", "2:4 place-needs-three-numbers: a place has three numbers, not 2",
                        "(1, 2) m", "");
   expect_slip_in_block(
       "a: (1 m + 2) m",
-      "2:14 unit-behind-parenthesis: the unit m stands behind a sum in parentheses; each number has "
+      "2:14 unit-behind-parenthesis: the unit m is behind a sum in parentheses; each number has "
       "its own",
       "m", "");
 }

@@ -4,8 +4,7 @@
 #include "model/kind_words.hpp"
 #include "units/format_length.hpp"
 #include "wording/model_words.hpp"
-
-#include <fmt/format.h>
+#include "wording/papers/diagram_words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -26,13 +25,19 @@ struct RunningDistance {
 std::string turns_text(Length travel, const std::optional<Length>& per_turn) {
   if (!per_turn || per_turn->si() <= 0.0)
     return "";
-  return fmt::format(", {} turns", format_fixed(travel / *per_turn, 1));
+  return say(DiagramPhrase::turns, format_fixed(travel / *per_turn, 1));
 }
 
-std::string way_left(const char* way, Length travel, const std::optional<Length>& per_turn) {
+std::string tighten_left(Length travel, const std::optional<Length>& per_turn) {
   if (travel.si() < 0.0)
-    return fmt::format("{} nothing: {} mm past the range", way, format_millimetres(-travel));
-  return fmt::format("{} {} mm{}", way, format_millimetres(travel), turns_text(travel, per_turn));
+    return say(DiagramPhrase::cannot_tighten, format_millimetres(-travel));
+  return say(DiagramPhrase::tighten_mm, format_millimetres(travel), turns_text(travel, per_turn));
+}
+
+std::string slacken_left(Length travel, const std::optional<Length>& per_turn) {
+  if (travel.si() < 0.0)
+    return say(DiagramPhrase::cannot_slacken, format_millimetres(-travel));
+  return say(DiagramPhrase::slacken_mm, format_millimetres(travel), turns_text(travel, per_turn));
 }
 
 StripAdjuster adjuster_of(const TakeUp& take_up) {
@@ -41,8 +46,8 @@ StripAdjuster adjuster_of(const TakeUp& take_up) {
   adjuster.share = range.si() > 0.0 ? std::clamp(take_up.to_tighten / range, 0.0, 1.0) : 0.0;
   adjuster.shortest = format_millimetres(take_up.set.value - take_up.to_tighten);
   adjuster.longest = format_millimetres(take_up.set.value + take_up.to_slacken);
-  adjuster.tighten = way_left("to tighten", take_up.to_tighten, take_up.travel_per_turn);
-  adjuster.slacken = way_left("to slacken", take_up.to_slacken, take_up.travel_per_turn);
+  adjuster.tighten = tighten_left(take_up.to_tighten, take_up.travel_per_turn);
+  adjuster.slacken = slacken_left(take_up.to_slacken, take_up.travel_per_turn);
   return adjuster;
 }
 
@@ -74,17 +79,17 @@ public:
       strip_.sides = name_of(stay_.side);
     strip_.pin_to_pin = printed_sum(derived_.pin_to_pin);
     const LineMaterial& material = rig_[stay_.material];
-    strip_.summary = fmt::format("body {} mm, {} {}", printed_sum(derived_.body),
-                                 material.construction.text, material.size.name);
+    strip_.summary = say(DiagramPhrase::body_mm, printed_sum(derived_.body), material.construction.text,
+                         material.size.name);
     if (derived_.pin_to_pin.unknown)
-      strip_.summary += ". X of this stay: " + (note_words(derived_.pin_to_pin.unknown_source).empty()
-                                                    ? "length not known yet"
-                                                    : note_words(derived_.pin_to_pin.unknown_source));
+      strip_.summary += say(DiagramPhrase::x_stay, note_words(derived_.pin_to_pin.unknown_source).empty()
+                                                       ? say(DiagramPhrase::length_not_known_yet)
+                                                       : note_words(derived_.pin_to_pin.unknown_source));
     strip_.upper_end = end_word(rig_, stay_, WhichEnd::upper);
     strip_.lower_end = end_word(rig_, stay_, WhichEnd::lower);
     if (stay_.path.size() >= 2)
-      strip_.summary += fmt::format(". From the {} to the {}", end_of_path(stay_.path.front()),
-                                    end_of_path(stay_.path.back()));
+      strip_.summary +=
+          say(DiagramPhrase::from, end_of_path(stay_.path.front()), end_of_path(stay_.path.back()));
     for (const Piece& piece : derived_.pieces)
       strip_.draft = strip_.draft || !checked_.draft_reasons(piece).empty();
     for (std::size_t i = 0; i < stay_.stack.size(); ++i)
@@ -122,12 +127,13 @@ private:
     cell.line_kind =
         rig_[pieces_ < derived_.pieces.size() ? derived_.pieces[pieces_].material : stay_.material].kind;
     if (pieces_ >= derived_.pieces.size()) {
-      cell.length = "length not known";
+      cell.length = say(DiagramPhrase::length_not_known);
       distance_.lost = true;
       return cell;
     }
     const Piece& piece = derived_.pieces[pieces_++];
-    cell.title = piece.of > 1 ? fmt::format("body, {} of {}", piece.number, piece.of) : "body";
+    cell.title =
+        piece.of > 1 ? say(DiagramPhrase::body_of, piece.number, piece.of) : say(DiagramPhrase::body);
     cell.length = printed_sum(piece.body) + " mm";
     distance_.unknown = distance_.unknown || piece.body.unknown;
     distance_.known += piece.body.known();
@@ -146,7 +152,7 @@ private:
       return cell;
     }
     if (part.role == Part::Role::worn) {
-      cell.length = "adds no length";
+      cell.length = say(DiagramPhrase::adds_no_length);
       return cell;
     }
     for (const TakeUp& take_up : derived_.adjusters)
@@ -154,7 +160,7 @@ private:
         cell.adjuster = adjuster_of(take_up);
     const std::optional<Length> taken = taken_length(rig_, item);
     if (!taken) {
-      cell.length = "length not stated";
+      cell.length = say(DiagramPhrase::length_not_stated);
       distance_.lost = true;
       return cell;
     }
@@ -162,9 +168,9 @@ private:
     const Length one = whole / static_cast<double>(cell.count);
     cell.length = cell.count == 1
                       ? printed_part(whole) + " mm"
-                      : fmt::format("{} x {} = {} mm", cell.count, printed_part(one), printed_part(whole));
+                      : say(DiagramPhrase::x_mm, cell.count, printed_part(one), printed_part(whole));
     if (part.role == Part::Role::adjuster)
-      cell.length = "set to " + cell.length;
+      cell.length = say(DiagramPhrase::set_to, cell.length);
     distance_.known += whole;
     return cell;
   }
@@ -208,7 +214,7 @@ std::vector<Strip> strip_contents(const CheckedRig& checked) {
     for (std::size_t i = 0; i < strips.size() && !alike; ++i)
       if (of[i]->base == stay.base && of[i]->side != stay.side && print_the_same(strips[i], strip)) {
         strips[i].name = stay.base;
-        strips[i].sides = "port and starboard alike";
+        strips[i].sides = say(DiagramPhrase::port_starboard_alike);
         alike = true;
       }
     if (alike)

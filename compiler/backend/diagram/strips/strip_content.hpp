@@ -51,8 +51,8 @@ struct Strip {
   std::string summary; ///< "body 11382 mm, 12-strand HMPE heat-set 9 mm"; with an unknown X also what X is
   std::string pin_to_pin;
   bool draft = false;
-  std::string upper_end = "aloft"; ///< one word for each end
-  std::string lower_end = "deck";
+  std::string upper_end = {}; ///< one word for each end
+  std::string lower_end = {};
   std::vector<StripCell> cells;
   std::vector<std::string>
       distances; ///< from the upper pin, before the first cell, then after each; "" where none is printed

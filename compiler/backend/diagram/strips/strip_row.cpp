@@ -3,6 +3,7 @@
 #include "backend/diagram/sheet.hpp"
 #include "backend/diagram/symbols/part_symbol.hpp"
 #include "backend/drawing/label_text.hpp"
+#include "wording/papers/diagram_words.hpp"
 
 #include <algorithm>
 
@@ -91,7 +92,7 @@ void draw_dimension(const Strip& strip, double left, double right, double top, S
   for (const double x : {left, right})
     into.add(LineShape{{x, y - 1.5}, {x, top + axis_below_top - 2.0}, {0.13, 0.35, {}, {}}, {}});
   into.add(TextShape{{(left + right) / 2, y - 1.0},
-                     "pin-to-pin " + strip.pin_to_pin + " mm",
+                     say(DiagramPhrase::pin_pin_mm, strip.pin_to_pin),
                      plain_text_size,
                      TextAnchor::middle,
                      true,
@@ -196,14 +197,14 @@ void draw_row(const Strip& strip, const StripRow& row, PaperPoint at, ShapeGroup
   constexpr double beside_eye = 4.2;
   into.add(
       TextShape{{edges.front() - (first_row ? beside_fitting : beside_eye), axis + 0.35 * plain_text_size},
-                first_row ? strip.upper_end : "above",
+                first_row ? strip.upper_end : say(DiagramPhrase::above),
                 first_row ? plain_text_size : small_text_size,
                 TextAnchor::end,
                 first_row,
                 {}});
   into.add(
       TextShape{{edges.back() + (last_row ? beside_fitting : beside_eye), axis + 0.35 * plain_text_size},
-                last_row ? strip.lower_end : "below",
+                last_row ? strip.lower_end : say(DiagramPhrase::below),
                 last_row ? plain_text_size : small_text_size,
                 TextAnchor::start,
                 last_row,

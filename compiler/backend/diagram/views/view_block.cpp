@@ -7,8 +7,7 @@
 #include "backend/drawing/svg_writer.hpp"
 #include "units/format_length.hpp"
 #include "wording/model_words.hpp"
-
-#include <fmt/format.h>
+#include "wording/papers/diagram_words.hpp"
 
 #include <algorithm>
 
@@ -21,10 +20,8 @@ constexpr double narrowest_view = 40.0; // the word above the centreline must fi
 
 /// Tells a program where a place of the boat lies on the sheet.
 std::string place_text(const ViewFrame& frame) {
-  return fmt::format(
-      "1 m of the boat is {} mm of the sheet. The origin of the boat's axes is at x {} mm, y {} mm.",
-      format_fixed(frame.millimetres_per_metre, 4), format_fixed(frame.origin.x, 3),
-      format_fixed(frame.origin.y, 3));
+  return say(DiagramPhrase::one_metre_of_boat_is, format_fixed(frame.millimetres_per_metre, 4),
+             format_fixed(frame.origin.x, 3), format_fixed(frame.origin.y, 3));
 }
 
 std::vector<LabelRequest> shifted(std::vector<LabelRequest> requests, PaperPoint by) {
@@ -47,8 +44,8 @@ std::string pairs_text(const Rig& rig, const ViewBlock& block) {
               !near_each_other(frame.at(point.position), frame.at(rig[*point.twin].position), coincident);
     }
   return !pairs  ? ""
-         : apart ? "Where port and starboard differ, both are drawn."
-                 : "Port and starboard coincide: one line stands for both.";
+         : apart ? say(DiagramPhrase::where_port_starboard_differ_both)
+                 : say(DiagramPhrase::port_starboard_coincide_one_line);
 }
 
 } // namespace
@@ -130,11 +127,11 @@ void draw_view(const Rig& rig, const ViewBlock& block, PaperPoint at, ShapeGroup
 ViewHeadings view_headings(ViewKind kind) {
   switch (kind) {
   case ViewKind::side:
-    return {"AFT", "", "FORWARD"};
+    return {say(DiagramPhrase::aft), "", say(DiagramPhrase::forward)};
   case ViewKind::front:
-    return {"PORT", "centreline", "STARBOARD"};
+    return {say(DiagramPhrase::port), say(DiagramPhrase::centreline), say(DiagramPhrase::starboard)};
   case ViewKind::deck:
-    return {"PORT", "centreline, bow", "STARBOARD"};
+    return {say(DiagramPhrase::port), say(DiagramPhrase::centreline_bow), say(DiagramPhrase::starboard)};
   }
   return {};
 }
@@ -143,22 +140,22 @@ std::vector<std::string> view_caption(const Rig& rig, const ViewBlock& block) {
   std::vector<std::string> caption;
   switch (block.kind) {
   case ViewKind::side:
-    caption = {"Side view, seen from starboard, bow to the right", pairs_text(rig, block)};
+    caption = {say(DiagramPhrase::side_view_seen_from_starboard), pairs_text(rig, block)};
     break;
   case ViewKind::front:
-    caption = {block.mast.empty() ? std::string("Seen from astern, looking forward")
-                                  : "The " + block.mast_words + ", seen from astern"};
+    caption = {block.mast.empty() ? say(DiagramPhrase::seen_from_astern_looking_forward)
+                                  : say(DiagramPhrase::seen_from_astern, block.mast_words)};
     break;
   case ViewKind::deck:
-    caption = {"Deck view, seen from above, bow up"};
+    caption = {say(DiagramPhrase::deck_view_seen_from_above)};
     break;
   }
   if (block.labels.port_left_out)
-    caption.emplace_back("Labels to starboard hold for port too.");
+    caption.emplace_back(say(DiagramPhrase::labels_starboard_hold_for_port));
   if (block.labels.too_many)
-    caption.emplace_back("Too many stays and points to name here; the strips name each stay.");
+    caption.emplace_back(say(DiagramPhrase::too_many_stays_points_name));
   if (block.labels.crowded)
-    caption.emplace_back("Points too close together here are named in the other views.");
+    caption.emplace_back(say(DiagramPhrase::points_too_close_together_here));
   caption.erase(std::remove(caption.begin(), caption.end(), std::string()), caption.end());
   return caption;
 }

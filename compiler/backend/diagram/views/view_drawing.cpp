@@ -4,6 +4,7 @@
 #include "backend/diagram/views/view_frame.hpp"
 #include "backend/drawing/svg_writer.hpp"
 #include "units/format_length.hpp"
+#include "wording/papers/diagram_words.hpp"
 
 #include <fmt/format.h>
 
@@ -46,7 +47,7 @@ void draw_spreaders(const Rig& rig, const ViewFrame& frame, ShapeGroup& into) {
 void draw_stays(const Rig& rig, const ViewFrame& frame, ShapeGroup& into) {
   for (const DrawnStay& drawn : drawn_stays(rig, frame)) {
     const Stay& stay = *drawn.stay;
-    const std::string sides = drawn.both_sides            ? ", port and starboard"
+    const std::string sides = drawn.both_sides            ? say(DiagramPhrase::port_starboard)
                               : stay.side == Side::centre ? ""
                                                           : fmt::format(", {}", name_of(stay.side));
     ShapeGroup group{id_in(frame, "stay", stay.name), shown_name(stay) + sides, {}, {}};
@@ -107,7 +108,8 @@ ShapeGroup scale_bar(ScaleBarUnit unit, double millimetres_per_metre, double lon
   const double field = total * one / fields;
   const char* symbol = metric ? "m" : "ft";
   ShapeGroup bar{metric ? "scale-bar-metres" : "scale-bar-feet",
-                 fmt::format("Scale bar of {} {}", format_number(total), metric ? "metres" : "feet"),
+                 metric ? say(DiagramPhrase::scale_bar_metres, format_number(total))
+                        : say(DiagramPhrase::scale_bar_feet, format_number(total)),
                  {},
                  {}};
   for (int i = 0; i < fields; ++i)
@@ -135,34 +137,34 @@ double view_key_height(const Rig& rig) {
 
 ShapeGroup view_key(const Rig& rig, double scale, PaperPoint at) {
   constexpr double sample = 18.0;
-  ShapeGroup key{"key", "Key to the lines", {}, {}};
+  ShapeGroup key{"key", say(DiagramPhrase::key_lines), {}, {}};
   double y = at.y + 2.0;
-  const auto words = [&](const char* text) {
+  const auto words = [&](std::string text) {
     key.add(TextShape{{at.x + sample + 3.0, y + 0.35 * plain_text_size},
-                      text,
+                      std::move(text),
                       plain_text_size,
                       TextAnchor::start,
                       false,
                       {}});
     y += key_row_height;
   };
-  const auto row = [&](const ShapeStyle& style, const char* text) {
+  const auto row = [&](const ShapeStyle& style, std::string text) {
     key.add(LineShape{{at.x, y}, {at.x + sample, y}, style, {}});
-    words(text);
+    words(std::move(text));
   };
-  row(line_style(LineMaterial::Kind::wire), "wire");
-  row(line_style(LineMaterial::Kind::rope), "rope");
+  row(line_style(LineMaterial::Kind::wire), say(DiagramPhrase::wire));
+  row(line_style(LineMaterial::Kind::rope), say(DiagramPhrase::rope));
   for (const auto kind : rare_kinds)
     if (uses(rig, kind))
-      row(line_style(kind), name_of(kind).data());
-  row(spreader_style(), "spreader");
-  row(reference_line_style(), "waterline or centreline, no part of the rig");
+      row(line_style(kind), std::string(name_of(kind)));
+  row(spreader_style(), say(DiagramPhrase::spreader));
+  row(reference_line_style(), say(DiagramPhrase::waterline_or_centreline_no_part));
   key.add(point_mark({at.x + sample / 2, y}, {}));
-  words("point, as named in the rig file");
+  words(say(DiagramPhrase::point_as_named_rig_file));
 
   const double millimetres_per_metre = 1000.0 / scale;
   key.add(TextShape{{at.x, y + 3.4},
-                    fmt::format("Scale 1:{}", format_number(scale)),
+                    say(DiagramPhrase::scale_1, format_number(scale)),
                     plain_text_size,
                     TextAnchor::start,
                     true,

@@ -236,7 +236,7 @@ TEST(LoadScreening, SaysWhatTheMethodDoesNotHoldFor) {
             "no shroud leads from the mast at root-1 to plate");
   EXPECT_EQ(reason("plate: (0, 1.25", "plate: (-1, 1.25").substr(0, 28), "from tip-1 to plate it leads");
   EXPECT_EQ(reason("root-1: (0, 0, 6.700000) m", "root-1: (0, 0.1, 6.700000) m mirrored"),
-            "root-1 is 100 mm from the middle and top 0 mm; the method wants all on one line up the mast");
+            "root-1 is 100 mm from the middle and top 0 mm; the method needs all on one line up the mast");
   EXPECT_EQ(reason("sides: port, starboard\n line: wire-6\n path: top > tip-1 free > plate",
                    "line: wire-6\n path: top > root-1"),
             "a stay on the centreline holds nothing sideways");

@@ -1,0 +1,91 @@
+#pragma once
+
+#include "wording/phrase.hpp"
+
+namespace sheerpole {
+
+/// What the rig diagram and the strips of the stays say.
+enum class DiagramPhrase : std::uint16_t {
+  rig_three_views_one_scale,
+  no_stays_stated_rig_file,
+  not_drawn_because_no_path,
+  side_view_view_from_astern,
+  side_view_view_from_astern_begins,
+  rig_diagram,
+  rig_file_states_no_points,
+  rig_diagram_rig_file_states,
+  rig_diagram_rig_file_states_begins,
+  rig_diagram_begins,
+  on_paper,
+  rig_diagram_views_1_when,
+  three,
+  four,
+  view_of,
+  scale_1_when_printed_full,
+  draft_do_not_cut,
+  sheerpole_reports_what_rig_file,
+  draft,
+  pin_pin_summary,
+  strips_stays_sheet_not_scale,
+  strip,
+  parts_from_upper_end_left,
+  strips_stays_sheet,
+  rig_file_states_no_stays,
+  each_stay_as_row_parts,
+  strips_stays_no_stays_stated,
+  stay_strips,
+  turns,
+  cannot_tighten,
+  tighten_mm,
+  cannot_slacken,
+  slacken_mm,
+  body_mm,
+  x_stay,
+  length_not_known_yet,
+  from,
+  length_not_known,
+  body_of,
+  body,
+  adds_no_length,
+  length_not_stated,
+  x_mm,
+  set_to,
+  port_starboard_alike,
+  pin_pin_mm,
+  above,
+  below,
+  one_metre_of_boat_is,
+  where_port_starboard_differ_both,
+  port_starboard_coincide_one_line,
+  aft,
+  forward,
+  port,
+  centreline,
+  starboard,
+  centreline_bow,
+  side_view_seen_from_starboard,
+  seen_from_astern_looking_forward,
+  seen_from_astern,
+  deck_view_seen_from_above,
+  labels_starboard_hold_for_port,
+  too_many_stays_points_name,
+  points_too_close_together_here,
+  port_starboard,
+  scale_bar_metres,
+  scale_bar_feet,
+  key_lines,
+  wire,
+  rope,
+  spreader,
+  waterline_or_centreline_no_part,
+  point_as_named_rig_file,
+  scale_1,
+};
+
+constexpr std::string_view table_of(DiagramPhrase) {
+  return "diagram";
+}
+
+std::string_view words(DiagramPhrase phrase);
+
+} // namespace sheerpole
