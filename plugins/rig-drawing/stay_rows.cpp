@@ -1,8 +1,10 @@
 #include "plugins/rig-drawing/stay_rows.hpp"
 
 #include "backend/card/card_piece.hpp"
+#include "backend/tenths.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/geometry/spar_lines.hpp"
+#include "calculate/length/length_sum.hpp"
 #include "model/fact_name.hpp"
 #include "plugins/rig-drawing/dimensions.hpp"
 #include "units/quantity_text.hpp"
@@ -45,8 +47,10 @@ std::string of_sides(const std::vector<std::pair<Side, std::string>>& sides) {
 
 std::string pins(const CardUnit& unit, const DerivedStay& derived) {
   const LengthSum& sum = derived.pin_to_pin;
-  if (sum.unknown)
-    return "X";
+  if (sum.unknown) { // of a cord: what its end was from the pin counts beside it
+    const Length beside = sum.known();
+    return with_x(true, std::llround(beside.millimetres()), in_unit(unit, magnitude(beside)));
+  }
   return sum.terms.empty() ? say(RigDrawingPhrase::not_given) : in_unit(unit, sum.known());
 }
 

@@ -13,6 +13,7 @@ namespace sheerpole {
 namespace {
 
 constexpr double leans = 0.02;
+constexpr double tenth_of_pull = 0.1;
 
 /// A stay that begins on a mast and leads away from it.
 struct StayOnMast {
@@ -70,13 +71,13 @@ HeldDirections held_directions_of(const Rig& rig, std::size_t spar, const std::v
   for (const StayOnMast& on : stays) {
     if (on.height_metres < held.half_height_metres)
       continue;
-    const std::array<bool, 4> ways{on.pull.x > leans, on.pull.x < -leans,
-                                   on.pull.y<-leans, on.pull.y> leans};
-    for (std::size_t way = 0; way < ways.size(); ++way)
-      if (ways[way]) {
+    const std::array<double, 4> shares{on.pull.x, -on.pull.x, -on.pull.y, on.pull.y};
+    for (std::size_t way = 0; way < shares.size(); ++way)
+      if (shares[way] > leans) {
         add_once(held.by_direction[way], on.stay->base);
         held.stays_by_direction[way].push_back(
             StayId{static_cast<std::uint32_t>(on.stay - rig.stays.data())});
+        held.shares_by_direction[way].push_back(shares[way]);
       }
   }
   return held;
@@ -333,7 +334,13 @@ std::vector<AfterParting> after_parting(const Rig& rig, StayId stay) {
         AfterParting after{
             .spar = masts[i].spar, .way = pull_directions[way], .left = {}, .at_once = at_once};
         std::vector<StayId> still;
-        std::ranges::copy_if(pulling, std::back_inserter(still), [&](StayId id) { return !is_lost(id); });
+        double most = 0.0;
+        for (std::size_t k = 0; k < pulling.size(); ++k)
+          if (!is_lost(pulling[k])) {
+            still.push_back(pulling[k]);
+            most = std::max(most, masts[i].shares_by_direction[way][k]);
+          }
+        after.weakly = !still.empty() && most < tenth_of_pull;
         for (const StayId id : still)
           add_once(after.left, whole_pair_left(rig, id, pulling, still) ? rig[id].base : rig[id].name);
         after.up_to = held_up_to(rig, rig.spars[masts[i].spar], stay, still);

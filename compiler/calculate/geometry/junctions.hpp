@@ -24,6 +24,8 @@ struct HeldDirections {
   std::array<std::vector<std::string>, 4> by_direction;
   /// The same, each side for itself.
   std::array<std::vector<StayId>, 4> stays_by_direction = {};
+  /// Of each of these, which share of its pull goes that way.
+  std::array<std::vector<double>, 4> shares_by_direction = {};
 };
 
 inline constexpr std::array<PullDirection, 4> pull_directions{
@@ -46,6 +48,9 @@ struct AfterParting {
   PullDirection way = PullDirection::forward; ///< to which the stay held it
   /// What still pulls that way, by name, without a side where both do; empty: it falls the other way.
   std::vector<std::string> left;
+  /// Of none of these a tenth of the pull goes that way (a choice of the project): they lead along the
+  /// mast.
+  bool weakly = false;
   /// How high above the waterline the highest of these holds it, where the stay itself held it higher by
   /// more than a twentieth of the mast: above that nothing holds it that way.
   std::optional<Length> up_to = std::nullopt;

@@ -37,7 +37,9 @@ std::string_view words(DryFitCardPhrase phrase) {
   case eyes_formed_at_their_marks:
     return "eyes formed at their marks and seized, tails outside";
   case terminals_laid_beside_it_at:
-    return "terminals laid beside it at their marks, nothing pressed";
+    return "held up by a gripping hitch on a halyard, its marks against the pins; terminals laid beside "
+           "it, "
+           "nothing pressed";
   case closed_aloft_laid_below:
     return "closed aloft; the terminal below laid beside it at its mark, not pressed";
   case hang_from_aloft_to_deck:
@@ -136,15 +138,15 @@ std::string_view words(DryFitCardPhrase phrase) {
            "adjuster set otherwise, another hole, the reading. Put the number right in the rig file and "
            "print the cards again.";
   case stay_has_no_adjuster:
-    return "The stay has no adjuster.";
+    return "The stay has no adjuster of its own. Too long:";
   case from_its_setting_adjuster_takes:
-    return "From its setting the adjuster takes up {} and gives out {}.";
+    return "From its setting the adjuster takes up {} and gives out {}. Too long beyond that:";
   case with_whole_bury:
     return ", with the whole bury";
   case pressed_terminal_is_cut_off:
     return "; cut off a pressed terminal and do not use it again";
   case after_cutting_too_long_beyond:
-    return "After cutting. {} Too long beyond that: one end is made again{}. Too short beyond that: a "
+    return "After cutting. {} one end is made again{}. Too short: a "
            "toggle or a link may fill the gap if it is strong enough and its pins fit; else a new piece. "
            "Nothing is spliced or joined in.";
   case dry_fit_begins:

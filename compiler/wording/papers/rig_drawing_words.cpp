@@ -41,8 +41,9 @@ std::string_view words(RigDrawingPhrase phrase) {
   case not_drawn_no_path_given:
     return "Not drawn, no path is given: {}.";
   case x_pin_pin_length_stay:
-    return "X is the pin-to-pin length of the stay in its row: the cord has it, the file does not. Each "
-           "stay has its own.";
+    return "X is the length of the cord of the stay in its row, from end to mark: the cord has it, the "
+           "file "
+           "does not. Each stay has its own, and so has each side.";
   case draft_do_not_cut:
     return "DRAFT: do not cut to it. {}.";
   case nobody_has_judged_from_whether:

@@ -17,6 +17,7 @@ enum class RigPhrase : std::uint16_t {
   at_deg_carries,
   at_tension,
   is_still_held_by,
+  little_of_their_pull,
   up_to_above_waterline,
   the,
   then_the,

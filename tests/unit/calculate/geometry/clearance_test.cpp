@@ -269,6 +269,24 @@ TEST(AfterParting, HoldsAsHighAsWhatIsLeft) {
   EXPECT_FALSE(without_inner[0].up_to.has_value());
 }
 
+// A shroud whose plate is 0.3 m aft of a head 9 m up leads 1 in 30 aft, a backstay 3 m aft 1 in 3.2.
+TEST(AfterParting, ALeadAlongTheMastHoldsLittle) {
+  RigBuilder builder;
+  builder.rig.spars.push_back(mast());
+  const PointId head = builder.point("head", 0, 0, 9'000);
+  const PointId stern = builder.point("stern", -3'000, 0, 0);
+  const Rig rig = rig_of(
+      builder, {{"backstay", {head, stern}}, {"shroud", {head, builder.point("plate", -300, 1'300, 0)}}});
+  const auto shroud_left = after_parting(rig, StayId{0});
+  ASSERT_EQ(shroud_left.size(), 1u);
+  EXPECT_EQ(shroud_left[0].left, std::vector<std::string>{"shroud"});
+  EXPECT_TRUE(shroud_left[0].weakly);
+  const auto backstay_left = after_parting(rig, StayId{1});
+  ASSERT_FALSE(backstay_left.empty());
+  EXPECT_EQ(backstay_left[0].left, std::vector<std::string>{"backstay"});
+  EXPECT_FALSE(backstay_left[0].weakly);
+}
+
 struct Triangle {
   std::string boat, forestay;
   double height, base; ///< m
