@@ -257,11 +257,12 @@ constexpr PropertyRow hole_settings[] = {
     spare_setting,
 };
 
-constexpr KindRow fixed_kind(std::string_view name, std::string_view help) {
+constexpr KindRow fixed_kind(std::string_view name, std::string_view help,
+                             std::span<const PropertyRow> rows = fixed_rows) {
   return {.name = name,
           .category = Category::part,
           .group = "Hardware",
-          .properties = fixed_rows,
+          .properties = rows,
           .settings = part_settings,
           .help = help};
 }
@@ -301,11 +302,7 @@ constexpr KindRow kinds[] = {
     fitting_kind("chainplate", chainplate_rows, "fitting on the hull; pin-to-pin ends at its pin"),
     fixed_kind("toggle", "a joint that lets the stay swing in two planes"),
     fixed_kind("terminal", "fitting on the end of a wire or a rod"),
-    {.name = "thimble",
-     .category = Category::part,
-     .group = "Hardware",
-     .properties = thimble_rows,
-     .help = "round or pear-shaped seat for a rope eye"},
+    fixed_kind("thimble", "round or pear-shaped seat for a rope eye", thimble_rows),
     {.name = "soft-eye",
      .category = Category::part,
      .group = "Hardware",

@@ -197,7 +197,8 @@ const Part* thimble_without_length(const Rig& rig, const Stay& stay, const Joint
   for (const std::size_t item : {joint.upper, joint.lower})
     if (stay.stack[item].kind == StackItem::Kind::part) {
       const Part& part = rig[stay.stack[item].part];
-      if (part.kind == PartKind::thimble && part.length && abs(part.length->value) < threshold::negligible)
+      if (part.kind == PartKind::thimble && part.length &&
+          magnitude(part.length->value) < threshold::negligible)
         return &part;
     }
   return nullptr;
@@ -261,15 +262,15 @@ void look_at_crown(const Rig& rig, const Stay& stay, const std::string& name, co
   const bool upper = is_thimble(joint.upper);
   const Part& part = rig[stay.stack[upper ? joint.upper : joint.lower].part];
   const End& pinned = upper ? *above : *below;
-  const std::optional<End>& seat = &pinned == &*part.lower ? part.upper : part.lower;
-  if (!part.length || pinned.type != EndType::eye || !seat || seat->type != EndType::rope_seat)
+  const End& seat = &pinned == &part.lower ? part.upper : part.lower;
+  if (!part.length || pinned.type != EndType::eye || seat.type != EndType::rope_seat)
     return;
   const Remarks at{{joint.name}};
   if (part.length->provenance.source_class != SourceClass::measured) {
     report.not_checked({P::length_not_measured, {at, Words{part.name}}});
     return;
   }
-  const EndDimension* diameter = seat->find(EndDimensionName::diameter);
+  const EndDimension* diameter = seat.find(EndDimensionName::diameter);
   const JointCheck* pin = pin_in_hole(joint);
   if (diameter == nullptr || pin == nullptr) {
     report.not_checked(
