@@ -86,8 +86,9 @@ std::string shortened(const std::string& text, std::size_t most) {
 /// "Pellimoor, cap-shroud.port, cut 12997 mm, rev B, rig c86b17f0": plain words, so that it is read without
 /// a network. What says which piece of which state of the rig it is stays whole as long as it can.
 std::string code_words(const PieceLabel& label, const CardPiece& card) {
+  const bool waits = !card.may_be_cut() && (card.draft() || label.made.empty());
   const std::string cut =
-      say(LabelsPhrase::cut, (!card.may_be_cut()     ? not_yet()
+      say(LabelsPhrase::cut, (waits                  ? not_yet()
                               : label.length.empty() ? say(LabelsPhrase::not_on_record)
                                                      : without_thin_blanks(card.amount_of_stay(card.cut))));
   const std::string behind = ", " + shortened(cut, 40) + ", " + shortened(label.state_of_rig, 34);
@@ -139,8 +140,8 @@ PieceLabel label_of(const CheckedRig& checked, const CardPiece& card, bool aloft
                  label.made.empty() ? "" : layer_after(*card.rig, *card.stay, label.made);
              !later.empty())
     label.waits = say(LabelsPhrase::length_as_made_not_on, later);
-  // What may still change is no record of what was made.
-  else if (!card.may_be_cut())
+  // What may still change is no record of what was made. A piece that is said to be made was cut to it.
+  else if (!card.may_be_cut() && (card.draft() || label.made.empty()))
     label.waits = say(LabelsPhrase::cut_nothing_on_its_bench, not_yet(), reasons_counted(card.held_by));
   else
     label.length =

@@ -82,10 +82,9 @@ TEST(SpoolPlanBackEnd, ADraftHasRoomAndNoPlace) {
                                           .stock("drum", "spool", 20'000));
   const std::string text = file_of(bundle, "spool-plan.txt");
   EXPECT_NE(text.find("       1         0      3000  9' 10 1/8\""), std::string::npos) << text;
-  EXPECT_NE(
-      text.find(
-          "       2   not yet   not yet                     not yet        0  Demo: hung; NOT YET; X(hung)"),
-      std::string::npos)
+  EXPECT_NE(text.find("       2   not yet   not yet                     not yet        0  Demo: hung; NOT "
+                      "YET; X(hung)"),
+            std::string::npos)
       << text;
   EXPECT_NE(text.find("planned by the estimate of the stay"), std::string::npos);
   const std::string svg = file_of(bundle, "spool-plan.svg");
