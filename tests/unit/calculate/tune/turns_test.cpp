@@ -163,11 +163,12 @@ TEST_F(Turns, NameTheSlipThatWasPutIn) {
     for (const TuneSlip& slip : report_.slips)
       if (!slip.likeliest.empty()) {
         told.push_back(rig()[report_.tuned.model.stays[slip.stay].stay].name);
-        if (told.back() == put_in.stay)
+        if (told.back() == put_in.stay) {
           EXPECT_EQ(say(rig(), slip.likeliest.front()),
                     "turns miscounted: it stands as with " +
                         std::to_string(static_cast<int>(std::abs(put_in.turns))) +
                         (put_in.turns > 0.0 ? " more" : " fewer"));
+        }
       }
     EXPECT_EQ(told, put_in.told);
   }
@@ -184,8 +185,9 @@ TEST_F(Turns, AReadingOfBeforeTheTurnsIsLeftOut) {
   EXPECT_EQ(left_out, report_.tuned.model.stays.size());
   for (const TuneSlip& slip : report_.slips) {
     const std::string& name = rig()[report_.tuned.model.stays[slip.stay].stay].name;
-    if (name == "cap-shroud.port")
+    if (name == "cap-shroud.port") {
       EXPECT_NEAR(slip.read_newtons, 7400.0, 1e-6);
+    }
     if (name != "fore-lower.starboard") {
       EXPECT_TRUE(slip.likeliest.empty()) << name;
       continue;
