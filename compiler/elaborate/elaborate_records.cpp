@@ -23,10 +23,13 @@ void add_record(Elaboration& elaboration, const ResolvedDeclaration& declaration
                                            declaration.syntax->of.span);
   // Of several records without a name, such as test splices, each is told by what it is of.
   const bool told_by_of = declaration.syntax->name.missing() && !declaration.syntax->of.missing();
-  record.facts = elaboration.particulars(declaration, {},
-                                         told_by_of ? std::string(declaration.kind->name) + " of " +
-                                                          declaration.syntax->of.text
-                                                    : record.name);
+  std::string owner =
+      told_by_of ? std::string(declaration.kind->name) + " of " + declaration.syntax->of.text : record.name;
+  // A spar has several, each at its place.
+  if (const ResolvedProperty* at = declaration.find("from-heel");
+      at != nullptr && record.kind == RecordKind::spar_station)
+    owner += " at " + elaboration.read.written(at->syntax->value);
+  record.facts = elaboration.particulars(declaration, {}, owner);
   record.place = elaboration.place_of(declaration);
   elaboration.rig.records.push_back(std::move(record));
 }
@@ -356,6 +359,7 @@ void elaborate_records(Elaboration& elaboration) {
       elaboration.rig.piece_records.begin(), elaboration.rig.piece_records.end(),
       [](const PieceRecord& a, const PieceRecord& b) { return a.stay.index() < b.stay.index(); });
   add_edition(elaboration);
+  elaborate_spar_stations(elaboration);
   for (const ResolvedExpect& expect : elaboration.tree.expectations)
     add_expectation(elaboration, expect);
   for (const Override& override : elaboration.tree.overrides)

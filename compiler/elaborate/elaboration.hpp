@@ -106,6 +106,8 @@ void elaborate_eye_stacks(Elaboration& elaboration);
 void elaborate_states(Elaboration& elaboration);
 /// Shops, stock, limits, rules, waivers, expectations, the inspection log, differences.
 void elaborate_records(Elaboration& elaboration);
+/// What the stations of tapered spars say against each other, against their order or against their spar.
+void elaborate_spar_stations(Elaboration& elaboration);
 /// One rule of the file's own.
 void elaborate_rule(Elaboration& elaboration, const ResolvedDeclaration& declaration);
 

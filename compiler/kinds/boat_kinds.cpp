@@ -97,7 +97,18 @@ constexpr PropertyRow boat[] = {
     note_row("\"invented boat for the examples\"", "anything a reader should know"),
 };
 
-constexpr PropertyRow spar[] = {
+/// What a spar has for all of its length, and a station of it at one place.
+constexpr PropertyRow stiffnesses[] = {
+    force_row("axial-stiffness", "112_000 kN", "EA: force over the share by which it gets shorter"),
+    quantity_row("bending-stiffness", dimension::bending_stiffness, 0.0, "310 kNm2",
+                 "EI, fore and aft; of a bowsprit up and down"),
+    quantity_row("bending-stiffness-across", dimension::bending_stiffness, 0.0, "210 kNm2",
+                 "EI, athwartships"),
+    quantity_row("twisting-stiffness", dimension::bending_stiffness, 0.0, "190 kNm2",
+                 "GJ, against twist about its own length; needed where spreaders are fixed"),
+};
+
+constexpr PropertyRow spar_before_stiffness[] = {
     choice_row("sort", Need::required, spar_sorts, "mast",
                "what it is; on a boomkin points lie aft of the heel"),
     {.name = "heel",
@@ -125,13 +136,8 @@ constexpr PropertyRow spar[] = {
         "gives", dimension::give, 0.0, "0.1 mm/kN",
         "how far the hull gives under its heel, along the spar, for each kilonewton; not stated: a "
         "stiff hull"),
-    force_row("axial-stiffness", "112_000 kN", "EA: force over the share by which it gets shorter"),
-    quantity_row("bending-stiffness", dimension::bending_stiffness, 0.0, "310 kNm2",
-                 "EI, fore and aft; of a bowsprit up and down"),
-    quantity_row("bending-stiffness-across", dimension::bending_stiffness, 0.0, "210 kNm2",
-                 "EI, athwartships"),
-    quantity_row("twisting-stiffness", dimension::bending_stiffness, 0.0, "190 kNm2",
-                 "GJ, against twist about its own length; needed where spreaders are fixed"),
+};
+constexpr PropertyRow spar_behind_stiffness[] = {
     quantity_row("thermal", dimension::per_kelvin, -1.0, "24 ppm/K",
                  "coefficient of thermal expansion along it"),
     list_row(
@@ -140,6 +146,17 @@ constexpr PropertyRow spar[] = {
     recorded(text_row("material", Need::optional, "\"aluminium\"", "what it is made of")),
     note_row("\"keel-stepped\"", "anything a reader should know"),
 };
+
+constexpr auto spar = joined(spar_before_stiffness, stiffnesses, spar_behind_stiffness);
+
+constexpr PropertyRow place_of_station[] = {
+    length_row("from-heel", Need::required, 0.0, longest, "9.20 m",
+               "where it is, along the spar from its heel"),
+};
+constexpr PropertyRow note_of_station[] = {
+    note_row("\"as the maker's drawing has it\"", "anything a reader should know"),
+};
+constexpr auto spar_station = joined(place_of_station, stiffnesses, note_of_station);
 
 constexpr PropertyRow spreader[] = {
     {.name = "root",
@@ -197,6 +214,13 @@ constexpr KindRow kinds[] = {
      .group = "The boat",
      .properties = spar,
      .help = "a mast, bowsprit, boomkin or gaff; gives points on it a frame of its own"},
+    {.name = "spar-station",
+     .category = Category::record,
+     .group = "The boat",
+     .naming = Naming::none,
+     .of = Category::spar,
+     .properties = spar_station,
+     .help = "how stiff a tapered spar is at one place; between two stations it changes evenly"},
     {.name = "points",
      .category = Category::points,
      .group = "The boat",

@@ -188,6 +188,7 @@ struct FactNames {
   FactName went{"went"};
   FactName where{"where"};
   FactName witness_hole{"witness-hole"};
+  FactName from_heel{"from-heel"};
 };
 inline constexpr FactNames fact_names;
 

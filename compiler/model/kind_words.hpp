@@ -88,14 +88,15 @@ enum class RecordKind : std::uint8_t {
   dry_fit,
   tension_wish,
   mast_wish,
-  layer ///< what a layer states of itself
+  layer, ///< what a layer states of itself
+  spar_station
 };
 
-inline constexpr std::array<std::string_view, 18> record_kind_names{
-    "shop",    "stock",        "survey",    "tape", "test-splice",    "creep-rate", "tension-reading",
-    "take-up", "uncertainty",  "cutting",   "fit",  "load-screening", "in-hand",    "cord",
-    "dry-fit", "tension-wish", "mast-wish", "layer"};
-static_assert(record_kind_names.size() == static_cast<std::size_t>(RecordKind::layer) + 1);
+inline constexpr std::array<std::string_view, 19> record_kind_names{
+    "shop",    "stock",        "survey",    "tape",  "test-splice",    "creep-rate", "tension-reading",
+    "take-up", "uncertainty",  "cutting",   "fit",   "load-screening", "in-hand",    "cord",
+    "dry-fit", "tension-wish", "mast-wish", "layer", "spar-station"};
+static_assert(record_kind_names.size() == static_cast<std::size_t>(RecordKind::spar_station) + 1);
 
 constexpr const auto& names_of(const RecordKind*) {
   return record_kind_names;

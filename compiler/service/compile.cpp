@@ -10,6 +10,7 @@
 #include "names/what_if.hpp"
 #include "rules/check.hpp"
 #include "rules/check_table.hpp"
+#include "service/missing_values.hpp"
 #include "service/read_photographs.hpp"
 
 #include <filesystem>
@@ -114,6 +115,9 @@ Compilation compile(const std::string& path, FileReader& reader, const CompileOp
   DiagnosticSink sink;
   run(compilation, path, reader, options, sink);
   compilation.findings = sink.sorted();
+  if (compilation.derived)
+    suggest_missing_values(*compilation.rig, *compilation.derived, compilation.trees, *compilation.sources,
+                           compilation.findings);
   compilation.has_errors = sink.has_errors();
   return compilation;
 }

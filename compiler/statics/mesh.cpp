@@ -11,23 +11,6 @@ namespace {
 /// A hold against twisting is so many times as stiff as the piece of spar that it holds.
 constexpr double twist_hold_over_piece = 1e4;
 
-double between(double a, double b, double share) {
-  return a + share * (b - a);
-}
-
-Section section_at(const std::vector<Station>& stations, double at_mm) {
-  const auto above = std::ranges::find_if(stations, [&](const Station& s) { return s.at_mm > at_mm; });
-  if (above == stations.begin())
-    return stations.front().section;
-  if (above == stations.end())
-    return stations.back().section;
-  const Station& low = *(above - 1);
-  const double share = (at_mm - low.at_mm) / (above->at_mm - low.at_mm);
-  const auto mix = [&](auto member) { return between(low.section.*member, above->section.*member, share); };
-  return {mix(&Section::axial_stiffness_newtons), mix(&Section::bending_in_side_newton_mm2),
-          mix(&Section::bending_square_newton_mm2), mix(&Section::torsion_newton_mm2)};
-}
-
 } // namespace
 
 Mesh::Mesh(const Structure& structure) : loads_(structure.loads) {

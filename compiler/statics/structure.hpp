@@ -46,6 +46,9 @@ struct Station {
   Section section;
 };
 
+/// What it is there; beyond the ends as at the ends. One station or more, by rising place.
+Section section_at(const std::vector<Station>& stations, double at_mm);
+
 /// How the first node of a spar holds it.
 struct RootJoint {
   bool swings_in_side = false; ///< hinged: may turn in the plane of the spar and its `side`

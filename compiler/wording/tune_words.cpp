@@ -10,6 +10,8 @@ std::string_view words(TunePhrase phrase) {
   case TunePhrase::stay:
   case TunePhrase::line:
     return "{}";
+  case TunePhrase::station:
+    return "{} at {}";
   case TunePhrase::no_path:
     return "{} has no path: nobody knows where it pulls";
   case TunePhrase::no_mast:
@@ -17,7 +19,13 @@ std::string_view words(TunePhrase phrase) {
   case TunePhrase::no_stay:
     return "no stay holds {} above its heel";
   case TunePhrase::sort_not_in_model:
-    return "{} carries a stay: topmasts, gaffs and booms are not worked with yet";
+    return "{} carries a stay: gaffs and booms are not worked with";
+  case TunePhrase::stands_on_spar:
+    return "{} stands on {}, and how its heel and the cap hold it cannot be stated";
+  case TunePhrase::no_station_at_heel:
+    return "the lowest spar-station of {} is at {}, and none is at its heel";
+  case TunePhrase::no_station_at_head:
+    return "the highest spar-station of {} is at {}, and none is at its head, {} from the heel";
   case TunePhrase::root_on_no_spar:
     return "the root of {} is on no mast";
   case TunePhrase::places_are_one:
@@ -90,6 +98,8 @@ std::string_view words(TunePhrase phrase) {
   case TunePhrase::mast_taken_not_twisting:
     return "{} is taken not to twist, since twisting-stiffness is not stated and no spreader of it is "
            "fixed";
+  case TunePhrase::tapered_evenly:
+    return "between two stations of {} its stiffness is taken to change evenly";
   case TunePhrase::left_out:
     return "{} is taken as let go: no tension of it is stated";
   case TunePhrase::wedged_in_partners:
@@ -101,10 +111,19 @@ std::string_view words(TunePhrase phrase) {
            "they let it";
   case TunePhrase::reading_without_bound:
     return "a reading of {} has no bound; against others it weighs as one of 5 %, and no ± comes of it";
+  case TunePhrase::earlier_reading:
+    return "the reading of {} of {} is left out: it was read again on {}";
+  case TunePhrase::readings_of_several_days:
+    return "the stays were read on several days, {} to {}: they tell one state only if nothing was turned "
+           "between";
   case TunePhrase::hardware_is_rigid:
     return "hardware does not stretch; the hull is stiff but where gives is stated";
   case TunePhrase::rests_on_assumed:
     return "{} of {} is assumed";
+  case TunePhrase::put_in_with_value:
+    return "put in `{}:` and write its value behind it";
+  case TunePhrase::if_end_is_meant:
+    return "if that end is meant, write `{}`";
   case TunePhrase::fore_and_aft:
     return "fore and aft";
   case TunePhrase::athwart:

@@ -95,13 +95,14 @@ void add_bends(const CheckedRig& checked, const TunedRig& tuned, Document& docum
 
 void add_report(const CheckedRig& checked, const TuneReport& report, Document& document) {
   add_heading(say(TuneSheetPhrase::as_she_stands), document);
-  document.blocks.emplace_back(document_table(without_empty_columns(standing_table(checked, report)),
-                                              {2.0, 2.0, 1.2, 0.8, 1.0, 1.6}));
+  // The drawing first: it takes half of a page, and a table goes on over the page's end.
   StandingDrawing standing = standing_drawing(checked, report.tuned);
   document.blocks.emplace_back(
       DocumentFigure{std::move(standing.drawing),
                      say(TuneSheetPhrase::dashed_as_drawn_solid_as, format_fixed(standing.exaggeration, 0),
                          numbered_stays(checked, report.tuned.model))});
+  document.blocks.emplace_back(document_table(without_empty_columns(standing_table(checked, report)),
+                                              {2.0, 2.0, 1.2, 0.8, 1.0, 1.6}));
   add_bends(checked, report.tuned, document);
   if (report.doubt.inputs > 0)
     document.blocks.emplace_back(

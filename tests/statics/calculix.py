@@ -22,6 +22,19 @@ def unit(a):
     return [x / size for x in a]
 
 
+def at_station(spar, metres):
+    """EA, EIx and EIy of a mast so far from its heel: between two stations they change evenly."""
+    keys = ("EA_N", "EIx_Nm2", "EIy_Nm2")
+    stations = spar.get("stations")
+    if not stations:
+        return [spar[key] for key in keys]
+    for low, high in zip(stations, stations[1:]):
+        if metres <= high["at_m"]:
+            share = max(0.0, (metres - low["at_m"]) / (high["at_m"] - low["at_m"]))
+            return [low[key] + share * (high[key] - low[key]) for key in keys]
+    return [stations[-1][key] for key in keys]
+
+
 def row(numbers):
     return ", ".join(f"{number:.9f}" for number in numbers)
 
@@ -29,8 +42,9 @@ def row(numbers):
 class Deck:
     """The input file of one run. `moved` is how much unstressed length is moved into the leg above each free tip, in mm."""
 
-    def __init__(self, boat, moved):
+    def __init__(self, boat, moved, pieces=PIECES_MAST):
         self.boat = boat
+        self.pieces = pieces  # of each panel of a tapered mast
         self.names = list(boat["nodes"])
         self.places = [[1000.0 * x for x in boat["nodes"][name]] for name in self.names]
         self.numbers = {name: i + 1 for i, name in enumerate(self.names)}
@@ -65,14 +79,26 @@ class Deck:
         self.sections.append((name, modulus, axis, unit(square), thick_across, thick_other))
 
     def add_spar(self, spar):
-        ea = spar["EA_N"]
-        if spar["kind"] == "mast":
-            thick_x = math.sqrt(12 * spar["EIx_Nm2"] * 1e6 / ea)
-            thick_y = math.sqrt(12 * spar["EIy_Nm2"] * 1e6 / ea)
+        if spar["kind"] != "spreader":
+            # EIx bends a mast fore and aft, a bowsprit up and down.
+            across = [0, 0, 1] if spar["kind"] == "bowsprit" else [1, 0, 0]
+            from_heel = 0.0
             for first, last in zip(spar["nodes"], spar["nodes"][1:]):
-                self.add_beam(spar["name"], self.numbers[first], self.numbers[last], PIECES_MAST, [1, 0, 0], thick_x, thick_y,
-                              ea / thick_x / thick_y)
+                begin, end = self.places[self.numbers[first] - 1], self.places[self.numbers[last] - 1]
+                panel = math.dist(begin, end) / 1000.0
+                if "stations" not in spar:
+                    self.add_mast_piece(spar["name"], self.numbers[first], self.numbers[last], PIECES_MAST, across, at_station(spar, 0.0))
+                else:
+                    below = self.numbers[first]
+                    for i in range(self.pieces):
+                        share = (i + 1) / self.pieces
+                        above = self.numbers[last] if i + 1 == self.pieces else self.point([b + (e - b) * share for b, e in zip(begin, end)])
+                        middle = from_heel + panel * (i + 0.5) / self.pieces
+                        self.add_mast_piece(f"{spar['name']}-{last}-{i}", below, above, 1, across, at_station(spar, middle))
+                        below = above
+                from_heel += panel
             return
+        ea = spar["EA_N"]
         root, tip = self.numbers[spar["root"]], self.numbers[spar["tip"]]
         begin, end = self.places[root - 1], self.places[tip - 1]
         if spar["fixity"] == "pinned":
@@ -89,6 +115,11 @@ class Deck:
             self.add_beam(spar["name"] + "-hinge", root, hinge, 1, sideways, wide, thin, modulus * high / thin)
             root = hinge
         self.add_beam(spar["name"], root, tip, PIECES_SPREADER, sideways, wide, high, modulus)
+
+    def add_mast_piece(self, name, first, last, pieces, across, stiffness):
+        ea, in_x, in_y = stiffness
+        thick_x, thick_y = (math.sqrt(12 * bending * 1e6 / ea) for bending in (in_x, in_y))
+        self.add_beam(name, first, last, pieces, across, thick_x, thick_y, ea / thick_x / thick_y)
 
     def add_spring(self, first, last, table):
         self.count += 1
@@ -134,9 +165,9 @@ class Deck:
         out.append("*BOUNDARY")
         out += [f"{self.numbers[name]}, 1, 3" for name in self.boat["supports"]["fixed"]]
         for spar in self.boat["spars"]:
-            if spar["kind"] == "mast":
-                heel = self.numbers[spar["heel"]]
-                out += [f"{heel}, 1, 3", f"{heel}, 6, 6"]
+            if spar["kind"] != "spreader":
+                heel, about = self.numbers[spar["heel"]], 4 if spar["kind"] == "bowsprit" else 6
+                out += [f"{heel}, 1, 3", f"{heel}, {about}, {about}"]
                 if spar["partners"]:
                     out.append(f"{self.numbers[spar['partners']]}, 1, 2")
         out.append("*NSET, NSET=NOUT")

@@ -1,5 +1,7 @@
 """Boats by chance, in the form of tests/reference/statics."""
 
+import math
+
 
 def boat(chance):
     """One boat; `chance` is a random.Random. Sizes, stiffness and turns as on boats from 7 to 16 m of mast."""
@@ -30,6 +32,17 @@ def boat(chance):
     across = fore * between(0.5, 0.8)
     spars = [{"name": "mast", "kind": "mast", "nodes": mast, "EIx_Nm2": fore, "EIy_Nm2": across, "EA_N": between(6e7, 1.2e8), "heel": "heel",
               "heel_fixity": "pinned", "partners": "partners" if partners else None, "GJ_Nm2": 10 * (fore + across)}]
+    # Some masts taper, from half of their height or from lower down, to as little as a third of their EI.
+    if chance.random() < 0.3:
+        mast_of = spars[0]
+        thin, from_heel = between(0.35, 0.9), height * between(0.3, 0.6)
+        rise = height * math.hypot(1.0, rake)
+
+        def station(at, share):
+            return {"at_m": at, "EA_N": mast_of["EA_N"] * math.sqrt(share), "EIx_Nm2": fore * share, "EIy_Nm2": across * share,
+                    "GJ_Nm2": mast_of["GJ_Nm2"]}
+
+        mast_of["stations"] = [station(0.0, 1.0), station(from_heel, 1.0), station(rise, thin)]
     stays, fixed = [], []
 
     def anchor(name, x, y):

@@ -40,8 +40,9 @@ def softened(boat, own):
     for spar in other["spars"]:
         if spar["kind"] == "mast":
             share = 3.0 * own["compression_N"] / spar["EA_N"]
-            spar["EIx_Nm2"] *= 1.0 - share
-            spar["EIy_Nm2"] *= 1.0 - share
+            for station in spar.get("stations", [spar]):
+                station["EIx_Nm2"] *= 1.0 - share
+                station["EIy_Nm2"] *= 1.0 - share
     return other
 
 

@@ -20,6 +20,10 @@ struct StandingAtDock {
     std::string property; ///< a property, by its name
     Remark words;         ///< what else is in the way
     Span place;           ///< of what it is missing of
+    /// Of a spar whose stations do not reach its heel or its head: where the nearest of them says how far
+    /// it is from the heel, and how far that end is.
+    std::optional<Span> station{};
+    double station_ought_mm = 0.0;
   };
   struct Stay {
     StayId stay;
@@ -38,8 +42,8 @@ struct StandingAtDock {
 };
 
 /// Whether the file says that the boat is to be tuned by it: a wish, what an adjuster has taken, EA of a
-/// spar or a spreader. Tensions that are read, dock tensions and the stretch of a line serve other checks
-/// as well, and say nothing of that.
+/// spar or a spreader, a station of a spar. Tensions that are read, dock tensions and the stretch of a line
+/// serve other checks as well, and say nothing of that.
 bool states_tune(const Rig& rig);
 
 /// Nothing unless `states_tune`. One search for the state, a few milliseconds.

@@ -2,6 +2,7 @@
 
 #include "calculate/facts.hpp"
 #include "calculate/geometry/spar_lines.hpp"
+#include "calculate/tune/spar_sections.hpp"
 #include "model/kind_words.hpp"
 
 #include <algorithm>
@@ -15,18 +16,15 @@ namespace {
 using statics::NodeId;
 using statics::Vector;
 
-constexpr double mm2_per_m2 = 1e6;
 constexpr double mm_per_newton = 1000.0; ///< of m/N
-/// Fittings nearer to each other along a spar than this share a place on its line.
-constexpr double same_height_mm = 5.0;
 /// A fitting nearer to the line of a spar than this is on it.
 constexpr double on_the_line_mm = 0.5;
 /// An arm from the line of a spar to a fitting is as much stiffer than the spar: it is a plate or a
 /// section's own width. A choice of the project; 10 and 100 come to the same.
 constexpr double stiffer_arm = 10.0;
-/// Where twist carries nothing of account a spar is taken as this much stiffer against it than against
-/// bending.
-constexpr double not_twisting = 100.0;
+/// Elements in each stretch of a tapered spar between two fittings: each has one section, so twice as many
+/// as of a spar that is alike all along (tests/unit/calculate/tune/tapered_spar_test.cpp).
+constexpr std::size_t pieces_when_tapered = 8;
 /// What is near a mast only, and not stated to be on it, is on the hull below this height.
 constexpr double foot_of_mast_m = 1.0;
 
@@ -41,6 +39,23 @@ bool is_in_model(SparSort sort) {
 
 Vector unit(Vector a) {
   return (1.0 / statics::length(a)) * a;
+}
+
+/// The mast on which a spar is stepped or fidded, by its sort or by where its heel is; null when it stands
+/// in the boat.
+const Spar* stepped_on(const Rig& rig, const Spar& spar) {
+  if (const Spar& carrier = carrier_of(rig, spar); &carrier != &spar)
+    return &carrier;
+  if (!stands(spar))
+    return nullptr;
+  for (const Spar& other : rig.spars) {
+    if (&other == &spar || !stands(other))
+      continue;
+    const FromSpar heel = from_spar(spar_line(other), space_point(spar.heel));
+    if (heel.off.metres() <= fitting_from_mast_metres && heel.along.metres() >= foot_of_mast_m)
+      return &other;
+  }
+  return nullptr;
 }
 
 /// The one of the directions that is most square to a spar.
@@ -160,6 +175,10 @@ std::optional<double> TuneFrame::partners_mm(const Spar& spar, const Remark& of,
 void TuneFrame::make_spar(std::size_t number, std::vector<OnSpar>& fittings) {
   const Spar& spar = rig_.spars[number];
   const Remark of{TunePhrase::spar, {Words{spar.name}}};
+  if (const Spar* below = stepped_on(rig_, spar)) {
+    inputs_.lacks({TunePhrase::stands_on_spar, {Words{spar.name}, Words{below->name}}});
+    return;
+  }
   if (!is_in_model(spar.sort)) {
     inputs_.lacks({TunePhrase::sort_not_in_model, {Words{spar.name}}});
     return;
@@ -174,22 +193,13 @@ void TuneFrame::make_spar(std::size_t number, std::vector<OnSpar>& fittings) {
     head = length->value.millimetres();
   const std::optional<double> partners = partners_mm(spar, of, along, head);
 
-  const auto axial = inputs_.needed(of, spar.particulars, fact_names.axial_stiffness);
-  const auto in_side = inputs_.needed(of, spar.particulars, fact_names.bending_stiffness);
-  const auto square = inputs_.needed(of, spar.particulars, fact_names.bending_stiffness_across);
-  auto twisting = carries_fixed_spreader(number)
-                      ? inputs_.needed(of, spar.particulars, fact_names.twisting_stiffness)
-                      : inputs_.if_stated(of, spar.particulars, fact_names.twisting_stiffness);
-  if (!twisting && !carries_fixed_spreader(number) && in_side && square) {
-    twisting = not_twisting * (*in_side + *square);
-    inputs_.note({TunePhrase::mast_taken_not_twisting, {Words{spar.name}}});
-  }
-
   statics::Spar made;
   made.side = stands(spar) ? axis_of(spar, 0) : axis_of(spar, 2);
-  statics::Section section{axial.value_or(0.0), mm2_per_m2 * in_side.value_or(0.0),
-                           mm2_per_m2 * square.value_or(0.0), mm2_per_m2 * twisting.value_or(0.0)};
-  made.stations = {{0.0, section}};
+  made.stations = spar_sections(rig_, spar, carries_fixed_spreader(number), head, inputs_);
+  if (made.stations.size() > 1) {
+    made.pieces_a_panel = pieces_when_tapered;
+    inputs_.note({TunePhrase::tapered_evenly, {Words{spar.name}}});
+  }
   made.nodes = {new_node(heel)};
   hold_heel(spar, of, made.nodes.front(), along);
 
@@ -207,6 +217,7 @@ void TuneFrame::make_spar(std::size_t number, std::vector<OnSpar>& fittings) {
                  .starboard = axis_of(spar, 1)};
   struct Arm {
     NodeId from, to;
+    statics::Section section;
   };
   std::vector<Arm> arms;
   std::optional<NodeId> at_partners;
@@ -223,7 +234,7 @@ void TuneFrame::make_spar(std::size_t number, std::vector<OnSpar>& fittings) {
     if (statics::length(off) > on_the_line_mm) {
       // The twin on the other side, or a fitting of the same place, has a node of its own.
       node = new_node(place);
-      arms.push_back({on_line, node});
+      arms.push_back({on_line, node, statics::section_at(made.stations, at.back())});
     }
     nodes_[fitting.point] = node;
     tuned.fittings.emplace_back(fitting.point, on_line);
@@ -247,7 +258,7 @@ void TuneFrame::make_spar(std::size_t number, std::vector<OnSpar>& fittings) {
     const Vector way =
         model_.structure.nodes[arm.to.index()].place_mm - model_.structure.nodes[arm.from.index()].place_mm;
     model_.structure.spars.push_back({.nodes = {arm.from, arm.to},
-                                      .stations = {{0.0, times(stiffer_arm, section)}},
+                                      .stations = {{0.0, times(stiffer_arm, arm.section)}},
                                       .side = squarest(way, {along, axis_of(spar, 0), axis_of(spar, 1)}),
                                       .root = {},
                                       .pieces_a_panel = 1});
@@ -265,13 +276,17 @@ void TuneFrame::make_spreader(const Spreader& spreader) {
   }
   inputs_.needed_word(of, fact_names.hold, spreader.hold);
   const bool swings = spreader.hold == "swinging";
-  const bool droops = inputs_.needed_word(of, spreader.particulars, fact_names.droop) == "hinged";
+  const std::string droop = inputs_.needed_word(of, spreader.particulars, fact_names.droop);
+  const bool droops = droop == "hinged";
   const auto axial = inputs_.needed(of, spreader.particulars, fact_names.axial_stiffness);
-  const auto level = swings ? inputs_.if_stated(of, spreader.particulars, fact_names.bending_stiffness)
-                            : inputs_.needed(of, spreader.particulars, fact_names.bending_stiffness);
+  // While nobody says how its root holds it, nobody knows which stiffness is needed.
+  const auto level = spreader.hold == "fixed"
+                         ? inputs_.needed(of, spreader.particulars, fact_names.bending_stiffness)
+                         : inputs_.if_stated(of, spreader.particulars, fact_names.bending_stiffness);
   const auto upright =
-      droops ? inputs_.if_stated(of, spreader.particulars, fact_names.bending_stiffness_upright)
-             : inputs_.needed(of, spreader.particulars, fact_names.bending_stiffness_upright);
+      droop == "built-in"
+          ? inputs_.needed(of, spreader.particulars, fact_names.bending_stiffness_upright)
+          : inputs_.if_stated(of, spreader.particulars, fact_names.bending_stiffness_upright);
   if (!root)
     return;
   const NodeId tip = new_node(millimetres_of(rig_[spreader.tip].position));

@@ -28,6 +28,15 @@ bool is_seized_under_tension(const Stay& stay) {
   return fact_text(stay.particulars, fact_names.seized) == "under-tension";
 }
 
+/// The day of the last dated reading of a stay; empty without one. ISO 8601 days are in order.
+std::string latest_reading(const DerivedStay& derived) {
+  std::string latest;
+  for (const TensionEstimate& estimate : derived.tensions)
+    if (estimate.tension)
+      latest = std::max(latest, estimate.date);
+  return latest;
+}
+
 class Maker {
 public:
   Maker(const Rig& rig, const Derived& derived, const MovedBounds& moved, bool tips_free)
@@ -45,6 +54,7 @@ public:
     frame.make();
     for (const StayId id : taken)
       add_stay(derived_.stays[id.index()], frame);
+    note_days();
     if (!inputs_.incomplete())
       add_faults();
     inputs_.note(TunePhrase::hardware_is_rigid);
@@ -57,6 +67,18 @@ public:
   }
 
 private:
+  /// Stays that were read on several days may have been turned between them.
+  void note_days() {
+    std::string first, last;
+    for (const DerivedStay& stay : derived_.stays)
+      if (const std::string day = latest_reading(stay); !day.empty()) {
+        first = first.empty() ? day : std::min(first, day);
+        last = std::max(last, day);
+      }
+    if (first != last)
+      inputs_.note({TunePhrase::readings_of_several_days, {Words{first}, Words{last}}});
+  }
+
   /// Whether the stay is set up at the dock.
   bool takes_part(const DerivedStay& derived) {
     const Stay& stay = rig_[derived.stay];
@@ -118,9 +140,15 @@ private:
   void read_tension(const DerivedStay& derived, TuneStay& made) {
     const Stay& stay = rig_[derived.stay];
     const Remark of{TunePhrase::stay, {derived.stay}};
+    const std::string latest = latest_reading(derived);
     for (const TensionEstimate& estimate : derived.tensions) {
       if (!estimate.tension)
         continue;
+      // What was read before the last turns is of another state.
+      if (!estimate.date.empty() && estimate.date < latest) {
+        inputs_.note({TunePhrase::earlier_reading, {derived.stay, Words{estimate.date}, Words{latest}}});
+        continue;
+      }
       const double bound = estimate.tolerance ? estimate.tolerance->newtons() : 0.0;
       if (!(bound > 0.0))
         inputs_.note({TunePhrase::reading_without_bound, {derived.stay}});

@@ -1,4 +1,5 @@
 #include "calculate/tune/standing_at_dock.hpp"
+#include "calculate/tune/tune_phrase.hpp"
 #include "rules/check_table.hpp"
 #include "units/format_length.hpp"
 #include "wording/checks/any_check_phrases.hpp"
@@ -6,6 +7,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 
 /// How a boat that is to be tuned by her file stands at the dock: whether all is stated that it rests on,
 /// whether she stands, and which stay is slack or beyond what it breaks at. Of a boat that states nothing
@@ -52,6 +54,16 @@ const StandingAtDock* stands(const Rig& rig, const Derived& derived) {
   return standing && standing->stands() ? &*standing : nullptr;
 }
 
+/// Of stations that do not reach an end of their spar the nearest may be meant to be there.
+DiagnosticBuilder with_edit(const Rig& rig, const StandingAtDock::Missing& missing,
+                            DiagnosticBuilder&& finding) {
+  if (!missing.station)
+    return std::move(finding);
+  const std::string end = format_fixed(missing.station_ought_mm, 0) + " mm";
+  return std::move(finding).edit(*missing.station, end,
+                                 say(rig, {TunePhrase::if_end_is_meant, {Words{end}}}));
+}
+
 void check_inputs(const Rig& rig, const Derived& derived, CheckReport& report) {
   looked() = {}; // what was at this place in memory before may be another boat
   const auto& standing = standing_of(rig, derived);
@@ -59,13 +71,14 @@ void check_inputs(const Rig& rig, const Derived& derived, CheckReport& report) {
     return;
   for (const StandingAtDock::Missing& missing : standing->missing) {
     const bool property = missing.words.empty();
-    report.find(
+    auto finding =
         diagnose("tune-input-missing",
                  {{"words", say(rig, property ? Remark(AnyCheckPhrase::of_not_stated,
                                                        {Words{missing.property}, Remarks{{missing.of}}})
                                               : missing.words)}})
             .at(missing.place)
-            .about(property ? say(rig, missing.of) : said(AnyCheckPhrase::this_rig)));
+            .about(property ? say(rig, missing.of) : said(AnyCheckPhrase::this_rig));
+    report.find(with_edit(rig, missing, std::move(finding)));
   }
   if (standing->missing.empty())
     report.pass(said(AnyCheckPhrase::this_rig), passed("tune-input-missing"));

@@ -31,8 +31,8 @@ std::string_view words(TuneSheetPhrase phrase) {
   case as_she_stands:
     return "As she stands";
   case dashed_as_drawn_solid_as:
-    return "Dashed as drawn, solid as it stands with every movement {} times as large; kN in the leg at "
-           "the deck. Stays: {}.";
+    return "Dashed: spars as drawn. Solid: the rig as it stands, every movement {} times as large; a slack "
+           "stay is dotted. kN in the leg at the deck. Stays: {}.";
   case what_one_turn_does:
     return "What one turn does";
   case no_bound_is_stated_stiffness:

@@ -230,6 +230,41 @@ TEST(ClosedForms, SteppedColumnBuckles) {
   }
 }
 
+// A column pinned at both ends whose EI falls evenly to half at its head: with z = EI / EI0 the deflection
+// is sqrt(z) times a sum of J1 and Y1 of a sqrt(z), a = 4 l sqrt(P / EI0), and 0 at z = 1 and 1/2. Source:
+// Timoshenko and Gere, Theory of Elastic Stability, bars of variable cross section; worked out again from
+// Bessel's equation.
+TEST(ClosedForms, TaperedColumnBuckles) {
+  const double length = 6000.0, stout = 2e11, thin = 1e11;
+  const auto off = [](double a) {
+    const double b = a * std::sqrt(0.5);
+    return std::cyl_bessel_j(1, a) * std::cyl_neumann(1, b) -
+           std::cyl_neumann(1, a) * std::cyl_bessel_j(1, b);
+  };
+  double low = 8.0, high = 13.0; // of a: pi^2 times half of EI0 and all of it lie within
+  ASSERT_LT(off(low) * off(high), 0.0);
+  for (int i = 0; i < 80; ++i) {
+    const double middle = 0.5 * (low + high);
+    (off(low) * off(middle) > 0.0 ? low : high) = middle;
+  }
+  const double buckles = stout * std::pow(low / (4.0 * length), 2);
+  EXPECT_GT(buckles, pi * pi * thin / (length * length));
+  EXPECT_LT(buckles, pi * pi * stout / (length * length));
+  for (const double share : {0.998, 1.002}) {
+    Structure column;
+    column.nodes = {{{0, 0, 0}}, {{0, 0, length}}};
+    column.spars.push_back(
+        {{id(0), id(1)},
+         {{0.0, {1e10, stout, 3.0 * stout, 1e11}}, {length, {1e10, thin, 3.0 * thin, 1e11}}},
+         {1, 0, 0},
+         {},
+         16});
+    column.supports = {pinned_heel(id(0)), held_along(id(1), true, true, false)};
+    column.loads = {{id(1), {0, 0, -share * buckles}}};
+    EXPECT_EQ(settled(column).outcome, share < 1.0 ? Outcome::equilibrium : Outcome::unstable) << share;
+  }
+}
+
 // A cantilever whose EI falls evenly to half at its tip, P at the tip: P l^3 / EI0 times the integral of
 // (1 - u)^2 / (1 - u / 2), which is 2 ln 2 - 1; of a straight one it is 1/3. Source: the unit load, of
 // textbooks of strength of materials; the integral worked out here.

@@ -56,6 +56,17 @@ inline statics::Section section_of(const nlohmann::json& spar, const char* in_si
           mm2_of_m2 * spar.value(square, 0.0), mm2_of_m2 * spar.value("GJ_Nm2", 0.0)};
 }
 
+/// One section of a mast that is alike all along, else those of its stations, in metres from the heel.
+inline std::vector<statics::Station> stations_of(const nlohmann::json& mast) {
+  if (!mast.contains("stations"))
+    return {{0.0, section_of(mast, "EIx_Nm2", "EIy_Nm2")}};
+  std::vector<statics::Station> result;
+  for (const nlohmann::json& station : mast.at("stations"))
+    result.push_back(
+        {1000.0 * station.at("at_m").get<double>(), section_of(station, "EIx_Nm2", "EIy_Nm2")});
+  return result;
+}
+
 inline void add_spars(ReferenceCase& boat, bool spreaders_rigid) {
   for (const nlohmann::json& given : boat.json.at("spars")) {
     statics::Spar spar;
@@ -63,7 +74,7 @@ inline void add_spars(ReferenceCase& boat, bool spreaders_rigid) {
       for (const nlohmann::json& name : given.at("nodes"))
         spar.nodes.push_back(boat.node(name));
       spar.side = {1.0, 0.0, 0.0};
-      spar.stations = {{0.0, section_of(given, "EIx_Nm2", "EIy_Nm2")}};
+      spar.stations = stations_of(given);
       boat.structure.supports.push_back(statics::pinned_heel(boat.node(given.at("heel"))));
       if (!given.at("partners").is_null())
         boat.structure.supports.push_back({boat.node(given.at("partners")),

@@ -132,6 +132,71 @@ TEST_F(Turns, FindTheTurnThatWasMiscounted) {
   }
 }
 
+/// One screw of case A turned once more or once less than is stated, the tensions of that state as the
+/// readings of both sides: the slip that is told is the one that was put in. Turns of one cap move the
+/// other as well, so tensions tell only that it is one of the two.
+TEST_F(Turns, NameTheSlipThatWasPutIn) {
+  struct PutIn {
+    const char* stay;
+    double turns;
+    std::vector<std::string> told;
+  };
+  const PutIn all[] = {{"lower-fwd.starboard", 1.0, {"lower-fwd.starboard"}},
+                       {"lower-fwd.port", -1.0, {"lower-fwd.port"}},
+                       {"lower-aft.port", 1.0, {"lower-aft.port"}},
+                       {"backstay", 2.0, {"backstay"}},
+                       {"forestay", -2.0, {"forestay"}},
+                       {"cap.port", 1.0, {"cap.port", "cap.starboard"}}};
+  for (const PutIn& put_in : all) {
+    SCOPED_TRACE(put_in.stay);
+    work_out(case_a);
+    const TurnedStays turned{{stay(put_in.stay)}};
+    const statics::State state = state_with(report_.tuned, taken_by(report_.tuned, turned, put_in.turns));
+    ASSERT_EQ(state.outcome, statics::Outcome::equilibrium);
+    const std::vector<double> values = report_.tuned.values(state);
+    std::string readings;
+    for (std::size_t i = 0; i < report_.tuned.model.stays.size(); ++i)
+      readings += "tension-reading of " + rig()[report_.tuned.model.stays[i].stay].name +
+                  " { tension: " + std::to_string(values[i] / 1000.0) + " kN ± 0.03 kN }\n";
+    work_out(case_a, {{"tang tang-1 { }", readings + "tang tang-1 { }"}});
+    std::vector<std::string> told;
+    for (const TuneSlip& slip : report_.slips)
+      if (!slip.likeliest.empty()) {
+        told.push_back(rig()[report_.tuned.model.stays[slip.stay].stay].name);
+        if (told.back() == put_in.stay) {
+          EXPECT_EQ(say(rig(), slip.likeliest.front()),
+                    "turns miscounted: it stands as with " +
+                        std::to_string(static_cast<int>(std::abs(put_in.turns))) +
+                        (put_in.turns > 0.0 ? " more" : " fewer"));
+        }
+      }
+    EXPECT_EQ(told, put_in.told);
+  }
+}
+
+/// A boat that was read, turned and read again: what was read before the turns is of another state, so it
+/// neither moves a tension nor hides the slip.
+TEST_F(Turns, AReadingOfBeforeTheTurnsIsLeftOut) {
+  work_out(std::string(SHEERPOLE_EXAMPLES_DIR) + "/larkwhin-turned.rig");
+  std::size_t left_out = 0;
+  for (const Remark& note : report_.tuned.model.notes)
+    if (note.is(TunePhrase::earlier_reading))
+      ++left_out;
+  EXPECT_EQ(left_out, report_.tuned.model.stays.size());
+  for (const TuneSlip& slip : report_.slips) {
+    const std::string& name = rig()[report_.tuned.model.stays[slip.stay].stay].name;
+    if (name == "cap-shroud.port") {
+      EXPECT_NEAR(slip.read_newtons, 7400.0, 1e-6);
+    }
+    if (name != "fore-lower.starboard") {
+      EXPECT_TRUE(slip.likeliest.empty()) << name;
+      continue;
+    }
+    ASSERT_EQ(slip.likeliest.size(), 1u);
+    EXPECT_EQ(say(rig(), slip.likeliest.front()), "turns miscounted: it stands as with 1 more");
+  }
+}
+
 TEST_F(Turns, EachBoundMovesWhatRestsOnIt) {
   work_out(larkwhin);
   EXPECT_GT(report_.doubt.inputs, 5u);
