@@ -58,16 +58,29 @@ constexpr double longest_metres = 1000.0;
 
 using Cell = std::array<std::int32_t, 3>;
 
+/// A piece in a cell. There are some for each metre of each line, so both halves are one number that sorts
+/// as its parts do.
 struct Entry {
-  Cell cell;
-  std::size_t group = 0;
-  std::size_t piece = 0;
+  std::uint64_t cell = 0;    ///< number_of()
+  std::uint64_t of_cell = 0; ///< the group in the upper half, the piece in the lower
+
+  std::size_t group() const { return of_cell >> 32U; }
+  std::size_t piece() const { return of_cell & 0xffffffffU; }
 
   friend bool operator<(const Entry& a, const Entry& b) {
-    return std::tie(a.cell, a.group, a.piece) < std::tie(b.cell, b.group, b.piece);
+    return a.cell != b.cell ? a.cell < b.cell : a.of_cell < b.of_cell;
   }
-  friend bool operator==(const Entry& a, const Entry& b) { return a.cell == b.cell && a.piece == b.piece; }
+  friend bool operator==(const Entry& a, const Entry& b) = default;
 };
+
+/// Of each coordinate 21 bits: cells lie within a thousand kilometres, see fits().
+std::uint64_t number_of(const Cell& cell) {
+  constexpr std::int32_t middle = 1 << 20;
+  std::uint64_t number = 0;
+  for (const std::int32_t coordinate : cell)
+    number = number << 21U | static_cast<std::uint64_t>(coordinate + middle);
+  return number;
+}
 
 bool fits(const SpacePoint& place) {
   const double far = 1e6;
@@ -91,7 +104,7 @@ void add_part(std::vector<Entry>& entries, const SpacePoint& from, const SpacePo
   for (std::int32_t x = least[0]; x <= most[0]; ++x)
     for (std::int32_t y = least[1]; y <= most[1]; ++y)
       for (std::int32_t z = least[2]; z <= most[2]; ++z)
-        entries.push_back({{x, y, z}, group, piece});
+        entries.push_back({number_of({x, y, z}), std::uint64_t{group} << 32U | piece});
 }
 
 std::vector<Entry> entries_of(const std::vector<LinePiece>& pieces, double reach) {
@@ -126,15 +139,15 @@ PiecePairs near_pieces(const std::vector<LinePiece>& pieces, Length reach, std::
       ++end;
     // Within a cell entries stand group by group: a piece is held against all behind its own group.
     for (std::size_t i = begin, next_group = begin; i < end; ++i) {
-      while (next_group < end && entries[next_group].group <= entries[i].group)
+      while (next_group < end && entries[next_group].group() <= entries[i].group())
         ++next_group;
       for (std::size_t k = next_group; k < end; ++k) {
         if (result.pairs.size() >= most) {
           result.complete = false;
           break;
         }
-        const std::size_t a = entries[i].piece;
-        const std::size_t b = entries[k].piece;
+        const std::size_t a = entries[i].piece();
+        const std::size_t b = entries[k].piece();
         if (pieces[a].line != pieces[b].line)
           result.pairs.push_back({std::min(a, b), std::max(a, b)});
       }
