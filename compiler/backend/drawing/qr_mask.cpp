@@ -2,9 +2,8 @@
 
 #include <algorithm>
 #include <array>
-#include <bit>
+#include <bitset>
 #include <cstddef>
-#include <cstdint>
 #include <cstdlib>
 #include <limits>
 
@@ -16,61 +15,8 @@ namespace {
 // zone is: four modules on either side are what the penalties look at.
 constexpr std::size_t margin = 4;
 constexpr std::size_t most_across = 177;
-
-/// So many bits as one number. The penalties are some thirty shifts of every row and column under every
-/// mask, nearly all by a few bits that the compiler knows: a std::bitset takes three times as long for
-/// them.
-class Line {
-public:
-  static constexpr std::size_t size = 192;
-
-  bool test(std::size_t bit) const { return (words_[bit / 64] >> bit % 64 & 1U) != 0; }
-  void set(std::size_t bit, bool on = true) {
-    const std::uint64_t one = std::uint64_t{1} << bit % 64;
-    words_[bit / 64] = on ? words_[bit / 64] | one : words_[bit / 64] & ~one;
-  }
-  void reset(std::size_t bit) { set(bit, false); }
-  /// The lowest bits, that many of them.
-  static Line lowest(std::size_t count) {
-    Line line;
-    for (std::size_t bit = 0; bit < count; ++bit)
-      line.set(bit);
-    return line;
-  }
-
-  bool any() const { return (words_[0] | words_[1] | words_[2]) != 0; }
-  long count() const {
-    return std::popcount(words_[0]) + std::popcount(words_[1]) + std::popcount(words_[2]);
-  }
-
-  friend Line operator~(const Line& a) { return {~a.words_[0], ~a.words_[1], ~a.words_[2]}; }
-  friend Line operator&(const Line& a, const Line& b) {
-    return {a.words_[0] & b.words_[0], a.words_[1] & b.words_[1], a.words_[2] & b.words_[2]};
-  }
-  friend Line operator|(const Line& a, const Line& b) {
-    return {a.words_[0] | b.words_[0], a.words_[1] | b.words_[1], a.words_[2] | b.words_[2]};
-  }
-  friend Line operator^(const Line& a, const Line& b) {
-    return {a.words_[0] ^ b.words_[0], a.words_[1] ^ b.words_[1], a.words_[2] ^ b.words_[2]};
-  }
-  /// By 1 to 63 bits.
-  friend Line operator<<(const Line& a, unsigned by) {
-    return {a.words_[0] << by, a.words_[1] << by | a.words_[0] >> (64 - by),
-            a.words_[2] << by | a.words_[1] >> (64 - by)};
-  }
-  friend Line operator>>(const Line& a, unsigned by) {
-    return {a.words_[0] >> by | a.words_[1] << (64 - by), a.words_[1] >> by | a.words_[2] << (64 - by),
-            a.words_[2] >> by};
-  }
-
-  Line() = default;
-
-private:
-  std::array<std::uint64_t, 3> words_{};
-
-  Line(std::uint64_t low, std::uint64_t middle, std::uint64_t high) : words_{low, middle, high} {}
-};
-static_assert(margin + most_across + margin <= Line::size);
+using Line = std::bitset<192>;
+static_assert(margin + most_across + margin <= Line{}.size());
 
 // Penalties: ISO/IEC 18004, table 11 (from memory).
 constexpr long for_run = 3;
@@ -121,7 +67,7 @@ std::vector<int> alignment_places(int across) {
 /// version.
 std::vector<Line> data_modules(int across) {
   const auto size = static_cast<std::size_t>(across);
-  std::vector<Line> rows(size, Line::lowest(size) << margin);
+  std::vector<Line> rows(size, (Line{}.set() >> (Line{}.size() - size)) << margin);
   const auto take = [&](int top, int left, int height, int width) {
     for (int row = top; row < top + height; ++row)
       for (int column = left; column < left + width; ++column)
@@ -193,11 +139,16 @@ Pattern pattern_of(int mask) {
   Pattern pattern;
   for (std::size_t row = 0; row < period; ++row)
     for (std::size_t column = 0; column < period; ++column)
-      if (turns_over(mask, static_cast<int>(row), static_cast<int>(column)))
-        for (std::size_t again = margin; again < margin + most_across; again += period) {
-          pattern.rows[row].set(again + column);
-          pattern.columns[column].set(again + row);
-        }
+      if (turns_over(mask, static_cast<int>(row), static_cast<int>(column))) {
+        pattern.rows[row].set(column);
+        pattern.columns[column].set(row);
+      }
+  for (auto* lines : {&pattern.rows, &pattern.columns})
+    for (Line& line : *lines) {
+      for (std::size_t wide = period; wide < most_across; wide *= 2)
+        line |= line << wide;
+      line <<= margin;
+    }
   return pattern;
 }
 
@@ -248,7 +199,7 @@ long finders(const Line& line, int across) {
     const Line behind = light >> 7;
     const Line long_before = before & light << 2 & light << 3 & light << 4;
     const Line long_behind = behind & light >> 8 & light >> 9 & light >> 10;
-    found += (one & long_before & behind).count() + (one & long_behind & before).count();
+    found += static_cast<long>((one & long_before & behind).count() + (one & long_behind & before).count());
   }
   // A dark run of six at least, with two light modules before and behind.
   const Line two_dark = line & line >> 1;
@@ -265,7 +216,8 @@ long penalty_of_lines(const std::vector<Line>& lines, const std::vector<Line>& a
   for (std::size_t i = 0; i < lines.size(); ++i) {
     const Line two = alike[i] & alike[i] >> 1;
     const Line five = two & two >> 2; // here and at the next four
-    penalty += five.count() + (for_run - 1) * (five & ~(five << 1)).count();
+    penalty +=
+        static_cast<long>(five.count()) + (for_run - 1) * static_cast<long>((five & ~(five << 1)).count());
     penalty += for_finder * finders(lines[i], static_cast<int>(lines.size()));
   }
   return penalty;
@@ -273,7 +225,7 @@ long penalty_of_lines(const std::vector<Line>& lines, const std::vector<Line>& a
 
 /// Where a module and the next of its line are of one colour.
 std::vector<Line> alike_neighbours(const std::vector<Line>& lines) {
-  const Line pairs = Line::lowest(lines.size() - 1) << margin;
+  const Line pairs = (Line{}.set() >> (Line{}.size() - lines.size() + 1)) << margin;
   std::vector<Line> alike;
   alike.reserve(lines.size());
   for (const Line& line : lines)
@@ -287,9 +239,10 @@ long penalty_of(const std::vector<Line>& rows, const std::vector<Line>& columns,
   long penalty = penalty_of_lines(rows, alike);
   long dark = 0;
   for (std::size_t i = 0; i < rows.size(); ++i) {
-    dark += rows[i].count();
+    dark += static_cast<long>(rows[i].count());
     if (i > 0) // two by two of one colour
-      penalty += for_block * (alike[i - 1] & alike[i] & ~(rows[i - 1] ^ rows[i])).count();
+      penalty +=
+          for_block * static_cast<long>((alike[i - 1] & alike[i] & ~(rows[i - 1] ^ rows[i])).count());
   }
   if (penalty >= least)
     return penalty;
@@ -320,8 +273,8 @@ std::vector<bool> best_masked(int across, QrLevel level,
       const Pattern& off = patterns()[static_cast<std::size_t>(mask - 1)];
       const Pattern& on = patterns()[static_cast<std::size_t>(mask)];
       for (std::size_t i = 0; i < size; ++i) {
-        rows[i] = rows[i] ^ ((off.rows[i % period] ^ on.rows[i % period]) & data[i]);
-        columns[i] = columns[i] ^ ((off.columns[i % period] ^ on.columns[i % period]) & data_columns[i]);
+        rows[i] ^= (off.rows[i % period] ^ on.rows[i % period]) & data[i];
+        columns[i] ^= (off.columns[i % period] ^ on.columns[i % period]) & data_columns[i];
       }
       write_format(rows, columns, level, mask);
     }
