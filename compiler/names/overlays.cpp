@@ -81,7 +81,8 @@ int Overlays::rank(const Overlay& overlay) const {
 }
 
 int Overlays::rank_of_layer(std::string_view name) {
-  const auto names = find_kind("layer")->name_choices;
+  static const KindRow* const layer = find_kind("layer");
+  const auto names = layer->name_choices;
   return 2 + static_cast<int>(std::find(names.begin(), names.end(), name) - names.begin());
 }
 
@@ -92,8 +93,11 @@ bool Overlays::left_out(const Overlay& overlay) const {
 
 void Overlays::apply() {
   record_sister();
-  std::stable_sort(overlays_.begin(), overlays_.end(),
-                   [&](const Overlay& a, const Overlay& b) { return rank(a) < rank(b); });
+  last_of_.clear();
+  const auto before = [&](const Overlay& a, const Overlay& b) { return rank(a) < rank(b); };
+  // Mostly they are: one layer states all that differs, and what it states is long.
+  if (!std::is_sorted(overlays_.begin(), overlays_.end(), before))
+    std::stable_sort(overlays_.begin(), overlays_.end(), before);
   for (const Overlay& overlay : overlays_)
     if (!left_out(overlay))
       apply(overlay);
@@ -200,15 +204,15 @@ void Overlays::apply_point(const Overlay& overlay) {
 }
 
 ResolvedDeclaration* Overlays::target_of(const Overlay& overlay) {
-  ResolvedDeclaration* found = nullptr;
-  for (ResolvedDeclaration& candidate : tree_.declarations) {
-    if (candidate.kind != overlay.declaration.kind)
-      continue;
-    // The boat need not have a name: it is the last one, of which no other is made.
-    if (candidate.kind->category == Category::boat || candidate.symbol == overlay.symbol)
-      found = &candidate;
-  }
-  return found;
+  // The boat need not have a name: it is the last one, of which no other is made.
+  const auto key = [](const KindRow* kind, SymbolId symbol) {
+    return std::pair(kind, kind->category == Category::boat ? poison_symbol : symbol);
+  };
+  if (last_of_.empty())
+    for (ResolvedDeclaration& declaration : tree_.declarations)
+      last_of_[key(declaration.kind, declaration.symbol)] = &declaration;
+  const auto found = last_of_.find(key(overlay.declaration.kind, overlay.symbol));
+  return found == last_of_.end() ? nullptr : found->second;
 }
 
 const ResolvedProperty* Overlays::stated(const ResolvedDeclaration& declaration, std::string_view name) {

@@ -3,6 +3,7 @@
 #include "diagnostics/sink.hpp"
 #include "names/resolved_tree.hpp"
 
+#include <map>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -61,6 +62,8 @@ private:
   DiagnosticSink& sink_;
   std::string as_of_;
   std::vector<Overlay> overlays_;
+  /// The last declaration of a kind by its symbol; of boats by none. Made when it is first asked for.
+  std::map<std::pair<const KindRow*, SymbolId>, ResolvedDeclaration*> last_of_;
 };
 
 } // namespace sheerpole

@@ -10,6 +10,7 @@
 #include <array>
 #include <cmath>
 #include <cstdint>
+#include <cstring>
 #include <numeric>
 #include <optional>
 #include <string_view>
@@ -59,9 +60,9 @@ std::string write(const DecimalDigits& decimal, int decimals) {
   return text;
 }
 
-/// "000", "001" … "999".
-constexpr std::array<char, 3000> three_digits = [] {
-  std::array<char, 3000> digits{};
+/// "000", "001" … "999", and room behind them: three signs are read from any place in it.
+constexpr std::array<char, 3002> three_digits = [] {
+  std::array<char, 3002> digits{};
   for (std::size_t number = 0; number < 1000; ++number) {
     digits[3 * number] = static_cast<char>('0' + number / 100);
     digits[3 * number + 1] = static_cast<char>('0' + number / 10 % 10);
@@ -70,10 +71,11 @@ constexpr std::array<char, 3000> three_digits = [] {
   return digits;
 }();
 
-/// The last `count` of the three digits of a number below 1000.
+/// The last `count` of the three digits of a number below 1000. Three signs are written whatever the count,
+/// since a copy of a length that is known is no call; what comes next is written over the rest.
 char* write_last(char* at, std::uint32_t number, std::size_t count) {
-  const char* const digits = three_digits.data() + 3 * static_cast<std::size_t>(number);
-  return std::copy(digits + 3 - count, digits + 3, at);
+  std::memcpy(at, three_digits.data() + 3 * static_cast<std::size_t>(number) + 3 - count, 3);
+  return at + count;
 }
 
 /// Below 10^9.

@@ -53,18 +53,18 @@ bool reaches(const DrawnNode& node, const PaperBox& box) {
             std::max(of.bottom, one.y)};
     return meets(of.left, of.top, of.right, of.bottom);
   };
-  if (const auto* line = std::get_if<LineShape>(&node.content))
+  if (const auto* line = std::get_if<LineShape>(&node.content()))
     return points({line->from, line->to});
-  if (const auto* polyline = std::get_if<PolylineShape>(&node.content))
+  if (const auto* polyline = std::get_if<PolylineShape>(&node.content()))
     return points(polyline->points);
-  if (const auto* polygon = std::get_if<PolygonShape>(&node.content))
+  if (const auto* polygon = std::get_if<PolygonShape>(&node.content()))
     return points(polygon->points);
-  if (const auto* circle = std::get_if<CircleShape>(&node.content))
+  if (const auto* circle = std::get_if<CircleShape>(&node.content()))
     return meets(circle->centre.x - circle->radius, circle->centre.y - circle->radius,
                  circle->centre.x + circle->radius, circle->centre.y + circle->radius);
-  if (const auto* rectangle = std::get_if<RectangleShape>(&node.content))
+  if (const auto* rectangle = std::get_if<RectangleShape>(&node.content()))
     return meets(rectangle->box.left, rectangle->box.top, rectangle->box.right, rectangle->box.bottom);
-  if (const auto* text = std::get_if<TextShape>(&node.content)) {
+  if (const auto* text = std::get_if<TextShape>(&node.content())) {
     const PaperBox of = label_box(*text);
     return meets(of.left, of.top, of.right, of.bottom);
   }
@@ -76,7 +76,7 @@ ShapeGroup kept_in(const ShapeGroup& group, const PaperBox& box) {
   ShapeGroup kept;
   kept.title = group.title;
   for (const DrawnNode& node : group.children) {
-    if (const auto* inner = std::get_if<ShapeGroup>(&node.content)) {
+    if (const auto* inner = std::get_if<ShapeGroup>(&node.content())) {
       if (ShapeGroup some = kept_in(*inner, box); !some.children.empty())
         kept.add(std::move(some));
     } else if (reaches(node, box)) {

@@ -96,7 +96,7 @@ void link_stays(ShapeGroup& group, const std::map<std::string, const Stay*>& sta
       group.title = shown_name(*found->second);
   }
   for (DrawnNode& child : group.children)
-    if (auto* inner = std::get_if<ShapeGroup>(&child.content))
+    if (auto* inner = std::get_if<ShapeGroup>(&child.content()))
       link_stays(*inner, stays, link);
 }
 

@@ -126,7 +126,7 @@ Drawing strip_drawing(const Strip& strip, double width, const std::string& word)
   }
   draw_strip(strip, layout, {0.0, y}, width, group);
   if (!word.empty())
-    if (auto* drawn = std::get_if<ShapeGroup>(&group.children.back().content))
+    if (auto* drawn = std::get_if<ShapeGroup>(&group.children.back().content()))
       drawn->id += "-" + word;
   drawing.content = std::move(group);
   drawing.height = y + layout.height;

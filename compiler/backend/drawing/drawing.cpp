@@ -7,51 +7,39 @@ namespace sheerpole {
 
 namespace {
 
+/// Moves shapes where they lie.
 class Placing {
 public:
   Placing(PaperPoint at, double scale) : at_(at), scale_(scale) {}
 
-  DrawnNode operator()(LineShape line) const {
+  void operator()(LineShape& line) const {
     move(line.from);
     move(line.to);
     rescale(line.style);
-    return {std::move(line)};
   }
-  DrawnNode operator()(PolylineShape polyline) const { return of_points(std::move(polyline)); }
-  DrawnNode operator()(PolygonShape polygon) const { return of_points(std::move(polygon)); }
-  DrawnNode operator()(CircleShape circle) const {
+  void operator()(PolylineShape& polyline) const { move_points(polyline); }
+  void operator()(PolygonShape& polygon) const { move_points(polygon); }
+  void operator()(CircleShape& circle) const {
     move(circle.centre);
     circle.radius *= scale_;
     rescale(circle.style);
-    return {std::move(circle)};
   }
-  DrawnNode operator()(RectangleShape rectangle) const {
-    PaperBox& box = rectangle.box;
-    box = {at_.x + box.left * scale_, at_.y + box.top * scale_, at_.x + box.right * scale_,
-           at_.y + box.bottom * scale_};
+  void operator()(RectangleShape& rectangle) const {
+    move(rectangle.box);
     rescale(rectangle.style);
-    return {std::move(rectangle)};
   }
-  DrawnNode operator()(ModulesShape modules) const {
+  void operator()(ModulesShape& modules) const {
     move(modules.corner);
     modules.module *= scale_;
-    return {std::move(modules)};
   }
-  DrawnNode operator()(PictureShape picture) const {
-    PaperBox& box = picture.box;
-    box = {at_.x + box.left * scale_, at_.y + box.top * scale_, at_.x + box.right * scale_,
-           at_.y + box.bottom * scale_};
-    return {std::move(picture)};
-  }
-  DrawnNode operator()(TextShape text) const {
+  void operator()(PictureShape& picture) const { move(picture.box); }
+  void operator()(TextShape& text) const {
     move(text.at);
     text.size *= scale_;
-    return {std::move(text)};
   }
-  DrawnNode operator()(ShapeGroup group) const {
+  void operator()(ShapeGroup& group) const {
     for (DrawnNode& child : group.children)
-      child = std::visit(*this, std::move(child.content));
-    return {std::move(group)};
+      std::visit(*this, child.content());
   }
 
 private:
@@ -59,17 +47,20 @@ private:
   double scale_;
 
   void move(PaperPoint& point) const { point = {at_.x + point.x * scale_, at_.y + point.y * scale_}; }
+  void move(PaperBox& box) const {
+    box = {at_.x + box.left * scale_, at_.y + box.top * scale_, at_.x + box.right * scale_,
+           at_.y + box.bottom * scale_};
+  }
   void rescale(ShapeStyle& style) const {
     style.stroke_width *= scale_;
     for (double& dash : style.dashes)
       dash *= scale_;
   }
   template <class Shape>
-  DrawnNode of_points(Shape shape) const {
+  void move_points(Shape& shape) const {
     for (PaperPoint& point : shape.points)
       move(point);
     rescale(shape.style);
-    return {std::move(shape)};
   }
 };
 
@@ -104,7 +95,9 @@ PaperPoint place_on_path(const std::vector<PaperPoint>& path, double share) {
 }
 
 ShapeGroup placed(const ShapeGroup& group, PaperPoint at, double scale) {
-  return std::get<ShapeGroup>(Placing(at, scale)(group).content);
+  ShapeGroup moved = group;
+  Placing(at, scale)(moved);
+  return moved;
 }
 
 } // namespace sheerpole

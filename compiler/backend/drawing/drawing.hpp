@@ -1,9 +1,11 @@
 #pragma once
 
+#include <concepts>
 #include <cstddef>
 #include <memory>
 #include <optional>
 #include <string>
+#include <type_traits>
 #include <utility>
 #include <variant>
 #include <vector>
@@ -46,6 +48,8 @@ struct ShapeStyle {
   double stroke_grey = 0.0;
   std::vector<double> dashes; ///< ink, gap, ink, gap …; empty: solid
   std::optional<double> fill_grey;
+
+  friend bool operator==(const ShapeStyle& a, const ShapeStyle& b) = default;
 };
 
 struct LineShape {
@@ -114,7 +118,7 @@ struct TextShape {
   double grey = 0.0;        ///< 1: white, on black
 };
 
-struct DrawnNode;
+class DrawnNode;
 
 /// Shapes that belong together, with words for whoever can not see them.
 struct ShapeGroup {
@@ -130,19 +134,37 @@ struct ShapeGroup {
   std::string tag = {};
 
   template <class Shape>
-  void add(Shape shape);
+  void add(Shape&& shape);
 };
 
-/// A shape or a group of them.
-struct DrawnNode {
-  std::variant<LineShape, PolylineShape, PolygonShape, CircleShape, RectangleShape, ModulesShape,
-               PictureShape, TextShape, ShapeGroup>
-      content;
+using DrawnContent = std::variant<LineShape, PolylineShape, PolygonShape, CircleShape, RectangleShape,
+                                  ModulesShape, PictureShape, TextShape, ShapeGroup>;
+
+/// A shape or a group of them. It lies where it was made, since shapes are moved a dozen times until a page
+/// is done: into a growing list, into the element of a structure, into that of the table round it. A copy
+/// is whole; nothing may be asked of one that was moved away.
+class DrawnNode {
+public:
+  template <class Shape>
+  requires(!std::same_as<std::remove_cvref_t<Shape>, DrawnNode>) explicit DrawnNode(Shape&& shape)
+      : content_(std::make_unique<DrawnContent>(std::in_place_type<std::remove_cvref_t<Shape>>,
+                                                std::forward<Shape>(shape))) {}
+  DrawnNode(const DrawnNode& other) : content_(std::make_unique<DrawnContent>(*other.content_)) {}
+  DrawnNode(DrawnNode&&) noexcept = default;
+  DrawnNode& operator=(const DrawnNode& other) { return *this = DrawnNode(other); }
+  DrawnNode& operator=(DrawnNode&&) noexcept = default;
+  ~DrawnNode() = default;
+
+  const DrawnContent& content() const { return *content_; }
+  DrawnContent& content() { return *content_; }
+
+private:
+  std::unique_ptr<DrawnContent> content_;
 };
 
 template <class Shape>
-void ShapeGroup::add(Shape shape) {
-  children.push_back(DrawnNode{std::move(shape)});
+void ShapeGroup::add(Shape&& shape) {
+  children.emplace_back(std::forward<Shape>(shape));
 }
 
 struct Reflow;

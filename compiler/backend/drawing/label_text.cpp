@@ -62,9 +62,9 @@ int width_of(char32_t code_point) {
 
 void collect(const ShapeGroup& group, std::vector<LabelBox>& found) {
   for (const DrawnNode& node : group.children) {
-    if (const auto* text = std::get_if<TextShape>(&node.content))
+    if (const auto* text = std::get_if<TextShape>(&node.content()))
       found.push_back({text->text, text->size, label_box(*text)});
-    else if (const auto* inner = std::get_if<ShapeGroup>(&node.content))
+    else if (const auto* inner = std::get_if<ShapeGroup>(&node.content()))
       collect(*inner, found);
   }
 }

@@ -26,6 +26,11 @@ std::vector<QrSegment> segments(std::string_view text) {
   return all;
 }
 
+/// ISO/IEC 18004, 6.3.1 (from memory).
+int modules_across(int version) {
+  return 17 + 4 * version;
+}
+
 QrLevel level_of(QrCode::Ecc level) {
   return level == QrCode::Ecc::QUARTILE ? QrLevel::quartile
          : level == QrCode::Ecc::MEDIUM ? QrLevel::medium
@@ -36,11 +41,14 @@ QrLevel level_of(QrCode::Ecc level) {
 
 std::optional<ModulesShape> qr_code(std::string_view text, PaperPoint at, double side, double least) {
   const std::vector<QrSegment> parts = segments(text);
+  // The largest whose modules are not too small: what does not fit into it need not be encoded to see that.
+  int most = QrCode::MAX_VERSION;
+  while (most > QrCode::MIN_VERSION && side / (modules_across(most) + 2 * quiet_modules) < least)
+    --most;
   for (const QrCode::Ecc level : {QrCode::Ecc::QUARTILE, QrCode::Ecc::MEDIUM, QrCode::Ecc::LOW}) {
     try {
       // Under one mask, since the library takes ten times as long to find the best of them.
-      const QrCode code =
-          QrCode::encodeSegments(parts, level, QrCode::MIN_VERSION, QrCode::MAX_VERSION, 0, false);
+      const QrCode code = QrCode::encodeSegments(parts, level, QrCode::MIN_VERSION, most, 0, false);
       const double module = side / (code.getSize() + 2 * quiet_modules);
       if (module < least)
         continue;

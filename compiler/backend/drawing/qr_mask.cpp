@@ -5,7 +5,7 @@
 #include <bitset>
 #include <cstddef>
 #include <cstdlib>
-#include <optional>
+#include <limits>
 
 namespace sheerpole {
 
@@ -152,6 +152,17 @@ Pattern pattern_of(int mask) {
   return pattern;
 }
 
+/// Of each mask, for all codes.
+const std::array<Pattern, masks>& patterns() {
+  static const std::array<Pattern, masks> all = [] {
+    std::array<Pattern, masks> made;
+    for (int mask = 0; mask < masks; ++mask)
+      made[static_cast<std::size_t>(mask)] = pattern_of(mask);
+    return made;
+  }();
+  return all;
+}
+
 /// Sequences that look like a finder, of modules that are wider than one: dark n, light n, dark 3 n, light
 /// n, dark n, with light on both sides, 4 n of it on one. There are next to none, so this may take its
 /// time.
@@ -222,10 +233,10 @@ std::vector<Line> alike_neighbours(const std::vector<Line>& lines) {
   return alike;
 }
 
-long penalty_of(const std::vector<Line>& rows, const std::vector<Line>& columns) {
+/// Of no use once it is as much as `least`: then some of it is left out.
+long penalty_of(const std::vector<Line>& rows, const std::vector<Line>& columns, long least) {
   const std::vector<Line> alike = alike_neighbours(rows);
   long penalty = penalty_of_lines(rows, alike);
-  penalty += penalty_of_lines(columns, alike_neighbours(columns));
   long dark = 0;
   for (std::size_t i = 0; i < rows.size(); ++i) {
     dark += static_cast<long>(rows[i].count());
@@ -233,6 +244,9 @@ long penalty_of(const std::vector<Line>& rows, const std::vector<Line>& columns)
       penalty +=
           for_block * static_cast<long>((alike[i - 1] & alike[i] & ~(rows[i - 1] ^ rows[i])).count());
   }
+  if (penalty >= least)
+    return penalty;
+  penalty += penalty_of_lines(columns, alike_neighbours(columns));
   // By how many steps of five hundredths the dark ones are more or less than half.
   const long all = static_cast<long>(rows.size() * rows.size());
   return penalty + ((std::labs(dark * 20 - all * 10) + all - 1) / all - 1) * for_balance;
@@ -252,20 +266,19 @@ std::vector<bool> best_masked(int across, QrLevel level,
   std::vector<Line> columns = turned(rows);
   const std::vector<Line> data_columns = turned(data);
   std::vector<Line> best;
-  std::optional<long> least;
-  Pattern off = pattern_of(0);
+  long least = std::numeric_limits<long>::max();
   for (int mask = 0; mask < masks; ++mask) {
     // The mask before is taken off by the same exchange that puts this one on.
     if (mask > 0) {
-      const Pattern on = pattern_of(mask);
+      const Pattern& off = patterns()[static_cast<std::size_t>(mask - 1)];
+      const Pattern& on = patterns()[static_cast<std::size_t>(mask)];
       for (std::size_t i = 0; i < size; ++i) {
         rows[i] ^= (off.rows[i % period] ^ on.rows[i % period]) & data[i];
         columns[i] ^= (off.columns[i % period] ^ on.columns[i % period]) & data_columns[i];
       }
       write_format(rows, columns, level, mask);
-      off = on;
     }
-    if (const long penalty = penalty_of(rows, columns); !least || penalty < *least) {
+    if (const long penalty = penalty_of(rows, columns, least); penalty < least) {
       least = penalty;
       best = rows;
     }

@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <cstring>
 #include <set>
 #include <utility>
 
@@ -94,12 +95,13 @@ void add_xml_text(MarkupBuffer& out, std::string_view text) {
 /// Writes forward, element by element: most of a paper is drawn, so no tree of it is kept beside.
 class SvgWriter {
 public:
-  explicit SvgWriter(std::string_view prefix = "", bool with_links = false)
-      : prefix_(prefix), with_links_(with_links) {}
+  explicit SvgWriter(MarkupBuffer& into, std::string_view prefix = "", bool with_links = false)
+      : out(into), prefix_(prefix), with_links_(with_links) {}
   /// For a PDF beside these others.
-  explicit SvgWriter(const std::set<std::string>& papers) : with_links_(true), papers_(&papers) {}
+  SvgWriter(MarkupBuffer& into, const std::set<std::string>& papers)
+      : out(into), with_links_(true), papers_(&papers) {}
 
-  MarkupBuffer out;
+  MarkupBuffer& out; ///< what is written stands at its end
 
   void operator()(const LineShape& line) {
     begin("line", line.id);
@@ -180,7 +182,7 @@ public:
     if (text.fixed_pitch)
       out.put(" font-family=\"'Liberation Mono', monospace\"");
     if (text.grey > 0.0)
-      set_grey(" fill=\"", text.grey);
+      put_grey(" fill=\"", text.grey, out);
     if (text.bold)
       out.put(" font-weight=\"bold\"");
     if (text.anchor == TextAnchor::middle)
@@ -191,17 +193,17 @@ public:
       set(" textLength=\"", set_width(text));
       out.put(" lengthAdjust=\"spacingAndGlyphs\"");
     }
-    const std::vector<TextRun> parts = text.fixed_pitch || text.text.find('/') == std::string::npos
-                                           ? std::vector<TextRun>{{text.text}}
-                                           : runs_of(text.text);
+    std::vector<TextRun> parts; // empty: one, as for nearly all
+    if (!text.fixed_pitch && text.text.find('/') != std::string::npos)
+      parts = runs_of(text.text);
     // Else a blank beside a span is left out by some.
     if (parts.size() > 1)
       out.put(" xml:space=\"preserve\"");
     out.put('>');
-    if (parts.size() == 1)
-      add_xml_text(out, text.text);
-    else
+    if (parts.size() > 1)
       runs(parts, text.size);
+    else
+      add_xml_text(out, text.text);
     out.put("</text>\n");
   }
 
@@ -212,7 +214,7 @@ public:
     const bool plain = group.id.empty() && group.title.empty() && group.description.empty() && link.empty();
     if (plain && !tagged && !group.tag.empty()) {
       for (const DrawnNode& child : group.children)
-        std::visit(*this, child.content);
+        std::visit(*this, child.content());
       return;
     }
     const std::string_view name = link.empty() ? "g" : "a";
@@ -228,7 +230,7 @@ public:
     open();
     words(group.title, group.description);
     for (const DrawnNode& child : group.children)
-      std::visit(*this, child.content);
+      std::visit(*this, child.content());
     close(name);
   }
 
@@ -331,27 +333,24 @@ private:
   }
   template <std::size_t Size>
   void set(const char (&name)[Size], double value) {
-    out.put(name);
-    out.put_fixed(value, figures);
-    out.put('"');
+    out.put_attribute(name, value, figures);
   }
   /// "#808080" of a level from 0 to 1.
   template <std::size_t Size>
-  void set_grey(const char (&name)[Size], double value) {
+  static void put_grey(const char (&name)[Size], double value, MarkupBuffer& into) {
     constexpr std::string_view digits = "0123456789abcdef";
     const auto level = static_cast<unsigned>(std::lround(value * 255.0));
     const char high = digits[(level >> 4U) & 0x0fU];
     const char low = digits[level & 0x0fU];
     const char signs[] = {'#', high, low, high, low, high, low, '"', '\0'};
-    out.put(name);
-    out.put(signs);
+    into.put(name);
+    into.put(signs);
   }
 
   /// Black squares side by side. No count has more than three digits, and there are thousands on a sheet.
   void put_run(int row, int from, int length) {
     std::array<char, 24> run;
     char* at = run.data();
-    const auto put = [&](std::string_view signs) { at = std::copy(signs.begin(), signs.end(), at); };
     const auto count = [&](int number) {
       if (number >= 100)
         *at++ = static_cast<char>('0' + number / 100);
@@ -359,15 +358,16 @@ private:
         *at++ = static_cast<char>('0' + number / 10 % 10);
       *at++ = static_cast<char>('0' + number % 10);
     };
-    put("M");
+    *at++ = 'M';
     count(from);
-    put(" ");
+    *at++ = ' ';
     count(row);
-    put("h");
+    *at++ = 'h';
     count(length);
-    put("v1h-");
+    std::memcpy(at, "v1h-", 4);
+    at += 4;
     count(length);
-    put("z");
+    *at++ = 'z';
     out.put(std::string_view(run.data(), static_cast<std::size_t>(at - run.data())));
   }
 
@@ -394,23 +394,37 @@ private:
   }
 
   void style(const ShapeStyle& style) {
+    // Shapes one behind the other mostly have one style.
+    if (style_words_.empty() || style != style_) {
+      style_ = style;
+      MarkupBuffer words;
+      write_style(style, words);
+      style_words_ = words.take();
+    }
+    out.put(std::string_view(style_words_));
+  }
+
+  ShapeStyle style_;        ///< the one written last
+  std::string style_words_; ///< its attributes; empty: none was written
+
+  static void write_style(const ShapeStyle& style, MarkupBuffer& into) {
     if (style.fill_grey)
-      set_grey(" fill=\"", *style.fill_grey);
+      put_grey(" fill=\"", *style.fill_grey, into);
     else
-      out.put(" fill=\"none\"");
+      into.put(" fill=\"none\"");
     if (style.stroke_width <= 0.0)
       return;
-    set_grey(" stroke=\"", style.stroke_grey);
-    set(" stroke-width=\"", style.stroke_width);
+    put_grey(" stroke=\"", style.stroke_grey, into);
+    into.put_attribute(" stroke-width=\"", style.stroke_width, figures);
     if (style.dashes.empty())
       return;
-    out.put(" stroke-dasharray=\"");
+    into.put(" stroke-dasharray=\"");
     for (std::size_t i = 0; i < style.dashes.size(); ++i) {
       if (i > 0)
-        out.put(' ');
-      out.put_fixed(style.dashes[i], figures);
+        into.put(' ');
+      into.put_fixed(style.dashes[i], figures);
     }
-    out.put('"');
+    into.put('"');
   }
 };
 
@@ -435,7 +449,7 @@ std::string element_id(std::string_view name) {
 
 namespace {
 
-std::string whole_file(SvgWriter writer, const Drawing& drawing) {
+void write_file(SvgWriter& writer, const Drawing& drawing) {
   writer.out.put("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
                  "<!DOCTYPE svg PUBLIC \"-//W3C//DTD SVG 1.1//EN\" "
                  "\"http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd\">\n");
@@ -444,25 +458,35 @@ std::string whole_file(SvgWriter writer, const Drawing& drawing) {
   writer(RectangleShape{{0.0, 0.0, drawing.width, drawing.height}, std::move(paper), ""});
   writer(drawing.content);
   writer.close_svg();
-  return writer.out.take();
 }
 
 } // namespace
 
 std::string write_svg(const Drawing& drawing) {
-  return whole_file(SvgWriter(), drawing);
+  MarkupBuffer buffer;
+  SvgWriter writer(buffer);
+  write_file(writer, drawing);
+  return buffer.take();
 }
 
 std::string write_tagged_svg(const Drawing& drawing, const std::set<std::string>& papers) {
-  return whole_file(SvgWriter(papers), drawing);
+  MarkupBuffer buffer;
+  SvgWriter writer(buffer, papers);
+  write_file(writer, drawing);
+  return buffer.take();
 }
 
-std::string write_svg_element(const Drawing& drawing, const std::string& prefix) {
-  SvgWriter writer(prefix, true);
+void add_svg_element(const Drawing& drawing, const std::string& prefix, MarkupBuffer& into) {
+  SvgWriter writer(into, prefix, true);
   writer.open_svg(drawing);
   writer(drawing.content);
   writer.close_svg();
-  return writer.out.take();
+}
+
+std::string write_svg_element(const Drawing& drawing, const std::string& prefix) {
+  MarkupBuffer buffer;
+  add_svg_element(drawing, prefix, buffer);
+  return buffer.take();
 }
 
 } // namespace sheerpole

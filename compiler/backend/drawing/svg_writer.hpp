@@ -8,6 +8,8 @@
 
 namespace sheerpole {
 
+class MarkupBuffer;
+
 /// A name as part of an XML id: letters, digits, `.`, `-` and `_` stay; any other byte becomes `_` and its
 /// two hexadecimal digits, and `_` itself `__`, so that two names never make one id. The id as a whole must
 /// begin with a letter: put a word before it.
@@ -26,5 +28,7 @@ std::string write_tagged_svg(const Drawing& drawing, const std::set<std::string>
 /// The same as an element to stand in an HTML page: no declaration, no paper under it. Ids are put behind
 /// `prefix`, so that several drawings can stand in one page.
 std::string write_svg_element(const Drawing& drawing, const std::string& prefix);
+/// The same at the end of a page.
+void add_svg_element(const Drawing& drawing, const std::string& prefix, MarkupBuffer& into);
 
 } // namespace sheerpole

@@ -49,7 +49,7 @@ void add_foot(const std::vector<std::string>& lines, double margin, Drawing& pag
 void number_pages(std::vector<Drawing>& pages) {
   for (std::size_t i = 0; i < pages.size(); ++i)
     for (DrawnNode& node : pages[i].content.children)
-      if (auto* text = std::get_if<TextShape>(&node.content); text != nullptr && text->id == number_id)
+      if (auto* text = std::get_if<TextShape>(&node.content()); text != nullptr && text->id == number_id)
         text->text = number_words(i + 1, pages.size());
 }
 

@@ -1,5 +1,6 @@
 #include "backend/page/html.hpp"
 
+#include "backend/drawing/markup_buffer.hpp"
 #include "backend/drawing/svg_writer.hpp"
 #include "backend/page/reflow.hpp"
 #include "base/byte_text.hpp"
@@ -88,11 +89,11 @@ constexpr std::string_view narrowing_script_ends =
     "  });\n"
     "}());\n";
 
-void add_html_text(std::string& html, std::string_view text) {
+void add_html_text(MarkupBuffer& html, std::string_view text) {
   std::size_t written = 0; // what stays as it is is written in one go
   const auto put = [&](std::size_t at, std::string_view instead) {
-    html.append(text, written, at - written);
-    html += instead;
+    html.put(text.substr(written, at - written));
+    html.put(instead);
     written = at + 1;
   };
   for (std::size_t at = 0; at < text.size(); ++at)
@@ -113,12 +114,12 @@ void add_html_text(std::string& html, std::string_view text) {
       if (static_cast<unsigned char>(text[at]) < 0x20)
         put(at, " ");
     }
-  html.append(text, written);
+  html.put(text.substr(written));
 }
 
 /// A text in which no quantity is broken over two lines. Blanks stay blanks, so that it is found by its
 /// words.
-void add_html_words(std::string& html, std::string_view text) {
+void add_html_words(MarkupBuffer& html, std::string_view text) {
   std::size_t written = 0;
   for (std::size_t word = 0; word < text.size();) {
     const std::size_t first = std::min(text.find(' ', word), text.size());
@@ -127,9 +128,9 @@ void add_html_words(std::string& html, std::string_view text) {
       end = std::min(text.find(' ', end + 1), text.size());
     if (end != first) { // what stands before goes in one piece
       add_html_text(html, text.substr(written, word - written));
-      html += "<span class=\"whole\">";
+      html.put("<span class=\"whole\">");
       add_html_text(html, text.substr(word, end - word));
-      html += "</span>";
+      html.put("</span>");
       written = end;
     }
     word = end + 1;
@@ -138,82 +139,89 @@ void add_html_words(std::string& html, std::string_view text) {
 }
 
 std::string html_words(std::string_view text) {
-  std::string html;
-  html.reserve(text.size());
+  MarkupBuffer html;
   add_html_words(html, text);
-  return html;
+  return html.take();
 }
 
 class HtmlWriter {
 public:
-  std::string html;
+  MarkupBuffer html;
   std::set<int> widths; ///< of columns, percent
 
   void operator()(const DocumentHeading& heading) {
-    html += fmt::format("<h{0}{1}>{2}</h{0}>\n", heading.level,
-                        heading.id.empty() ? "" : fmt::format(" id=\"{}\"", html_text(heading.id)),
-                        html_words(heading.text));
+    html.put(fmt::format("<h{0}{1}>{2}</h{0}>\n", heading.level,
+                         heading.id.empty() ? "" : fmt::format(" id=\"{}\"", html_text(heading.id)),
+                         html_words(heading.text)));
   }
   void operator()(const DocumentText& text) {
-    html += fmt::format("<p{}>{}</p>\n", text.small ? " class=\"small\"" : "", html_words(text.text));
+    html.put(fmt::format("<p{}>{}</p>\n", text.small ? " class=\"small\"" : "", html_words(text.text)));
   }
   void operator()(const DocumentNotice& notice) {
-    html += fmt::format("<p class=\"notice\">{}</p>\n", html_words(notice.text));
+    html.put(fmt::format("<p class=\"notice\">{}</p>\n", html_words(notice.text)));
   }
   void operator()(const DocumentFacts& facts) {
-    html += "<dl>\n";
-    for (const auto& [words, value] : facts.rows)
-      html += fmt::format("<dt>{}</dt>\n<dd>{}</dd>\n", html_words(words),
-                          value.empty() ? "<span class=\"line\">&nbsp;</span>" : html_words(value));
-    html += "</dl>\n";
+    html.put("<dl>\n");
+    for (const auto& [words, value] : facts.rows) {
+      html.put("<dt>");
+      add_html_words(html, words);
+      html.put("</dt>\n<dd>");
+      if (value.empty())
+        html.put("<span class=\"line\">&nbsp;</span>");
+      else
+        add_html_words(html, value);
+      html.put("</dd>\n");
+    }
+    html.put("</dl>\n");
   }
   void operator()(const DocumentTable& table) {
     if (table.rows.empty()) {
-      html += fmt::format("<p><strong>{}</strong></p>\n", html_words(table.caption));
+      html.put(fmt::format("<p><strong>{}</strong></p>\n", html_words(table.caption)));
     } else {
-      html += fmt::format("<table>\n<caption>{}</caption>\n{}<thead>\n<tr>", html_words(table.caption),
-                          column_group(table));
+      html.put(fmt::format("<table>\n<caption>{}</caption>\n{}<thead>\n<tr>", html_words(table.caption),
+                           column_group(table)));
       for (const DocumentColumn& column : table.columns)
-        html +=
-            fmt::format("<th scope=\"col\"{}>{}</th>", number_class(column), html_words(column.heading));
-      html += "</tr>\n</thead>\n<tbody>\n";
+        html.put(
+            fmt::format("<th scope=\"col\"{}>{}</th>", number_class(column), html_words(column.heading)));
+      html.put("</tr>\n</thead>\n<tbody>\n");
       std::vector<std::string> begins; // of a cell, by column
       for (const DocumentColumn& column : table.columns)
         begins.push_back((begins.empty() ? std::string("<th scope=\"row\"")
                                          : "<td data-head=\"" + html_text(column.heading) + "\"") +
                          std::string(number_class(column)) + ">");
       for (const std::vector<std::string>& row : table.rows) {
-        html += "<tr>";
+        html.put("<tr>");
         for (std::size_t i = 0; i < row.size(); ++i) {
-          html += begins[i];
+          html.put(begins[i]);
           add_html_words(html, row[i]);
-          html += i == 0 ? "</th>" : "</td>";
+          html.put(i == 0 ? "</th>" : "</td>");
         }
-        html += "</tr>\n";
+        html.put("</tr>\n");
       }
-      html += "</tbody>\n</table>\n";
+      html.put("</tbody>\n</table>\n");
     }
     for (const std::string& note : table.notes)
-      html += fmt::format("<p class=\"small\">{}</p>\n", html_words(note));
+      html.put(fmt::format("<p class=\"small\">{}</p>\n", html_words(note)));
   }
   void operator()(const DocumentFigure& figure) {
-    html += "<figure>\n";
-    html += write_svg_element(figure.drawing, fmt::format("figure-{}-", ++figures_));
+    html.put("<figure>\n");
+    add_svg_element(figure.drawing, fmt::format("figure-{}-", ++figures_), html);
     if (!figure.caption.empty())
-      html += fmt::format("<figcaption>{}</figcaption>\n", html_words(figure.caption));
-    html += "</figure>\n";
+      html.put(fmt::format("<figcaption>{}</figcaption>\n", html_words(figure.caption)));
+    html.put("</figure>\n");
   }
   void operator()(const DocumentPicture& picture) {
-    html +=
-        fmt::format("<figure{}>\n<img width=\"{}\" height=\"{}\" alt=\"{}\" src=\"data:image/{};base64,",
-                    picture.id.empty() ? "" : fmt::format(" id=\"{}\"", html_text(picture.id)),
-                    picture.width, picture.height, html_text(picture.words), picture.jpeg ? "jpeg" : "png");
-    html += to_base64(*picture.bytes);
-    html += "\">\n" + fmt::format("<figcaption>{}</figcaption>\n</figure>\n", html_words(picture.caption));
+    html.put(fmt::format(
+        "<figure{}>\n<img width=\"{}\" height=\"{}\" alt=\"{}\" src=\"data:image/{};base64,",
+        picture.id.empty() ? "" : fmt::format(" id=\"{}\"", html_text(picture.id)), picture.width,
+        picture.height, html_text(picture.words), picture.jpeg ? "jpeg" : "png"));
+    html.put(to_base64(*picture.bytes));
+    html.put("\">\n" +
+             fmt::format("<figcaption>{}</figcaption>\n</figure>\n", html_words(picture.caption)));
   }
   void operator()(const DocumentToWrite& lines) {
     for (const std::string& words : lines.words)
-      html += fmt::format("<p>{}<span class=\"line\">&nbsp;</span></p>\n", html_words(words));
+      html.put(fmt::format("<p>{}<span class=\"line\">&nbsp;</span></p>\n", html_words(words)));
   }
 
 private:
@@ -309,104 +317,103 @@ constexpr std::string_view reflow_rules =
 /// A paper as it is on a narrow screen: one text below the other, cells of a table too.
 class ReflowWriter {
 public:
-  ReflowWriter(std::string prefix, std::string& into) : html(into), prefix_(std::move(prefix)) {}
-  std::string& html; ///< what is written stands at its end
+  ReflowWriter(std::string prefix, MarkupBuffer& into) : html(into), prefix_(std::move(prefix)) {}
+  MarkupBuffer& html; ///< what is written stands at its end
 
   void operator()(const ReflowText& text) {
-    const std::string words = html_words(text.text);
     switch (text.kind) {
     case ReflowText::Kind::heading:
-      html += "<h2>" + words + "</h2>\n";
-      return;
+      return element("<h2>", text, "</h2>\n");
     case ReflowText::Kind::notice:
-      html += "<p class=\"notice\">" + words + "</p>\n";
-      return;
+      return element("<p class=\"notice\">", text, "</p>\n");
     case ReflowText::Kind::tick:
-      html += "<p><span class=\"box\"></span>" + words + "</p>\n";
-      return;
+      return element("<p><span class=\"box\"></span>", text, "</p>\n");
     case ReflowText::Kind::to_write:
-      html += "<p>" + words + "<span class=\"line\">&nbsp;</span></p>\n";
-      return;
+      return element("<p>", text, "<span class=\"line\">&nbsp;</span></p>\n");
     case ReflowText::Kind::text:
-      html += fmt::format("<p{}>{}</p>\n", text.bold ? " class=\"strong\"" : "", words);
+      return element(text.bold ? "<p class=\"strong\">" : "<p>", text, "</p>\n");
     }
   }
   void operator()(const FlowTable& table) {
     for (const std::vector<FlowCell>& row : table.rows) {
-      const std::size_t before = html.size();
-      html += "<dl class=\"row\">";
       bool empty = true;
       for (std::size_t i = 0; i < row.size(); ++i) {
         if (is_blank(row[i]))
           continue;
+        if (empty)
+          html.put("<dl class=\"row\">");
         empty = false;
         const std::string& heading = table.columns[i].heading;
         if (!heading.empty()) {
-          html += "<dt>";
+          html.put("<dt>");
           add_html_words(html, heading);
-          html += "</dt>";
+          html.put("</dt>");
         } else if (i + 1 < row.size() && table.columns[i + 1].heading.empty() && !is_blank(row[i + 1])) {
           // Where columns have no headings the first of two cells says what the second is.
           const bool named = !row[i].tick && !row[i].rule;
-          html += named ? "<dt>" : "<dt class=\"unnamed\">";
+          html.put(named ? "<dt>" : "<dt class=\"unnamed\">");
           add_cell(row[i]);
-          html += "</dt>";
+          html.put("</dt>");
           ++i;
         } else {
-          html += "<dt class=\"unnamed\">&nbsp;</dt>";
+          html.put("<dt class=\"unnamed\">&nbsp);</dt>";
         }
-        html += "<dd>";
+        html.put("<dd>");
         add_cell(row[i]);
-        html += "</dd>";
+        html.put("</dd>");
       }
-      if (empty)
-        html.resize(before);
-      else
-        html += "</dl>\n";
+      if (!empty)
+        html.put("</dl>\n");
     }
   }
   void operator()(const ReflowDrawing& one) {
-    html += write_svg_element(one.drawing, fmt::format("{}{}-", prefix_, ++drawings_));
+    add_svg_element(one.drawing, fmt::format("{}{}-", prefix_, ++drawings_), html);
   }
-  void operator()(const ReflowRule&) { html += "<hr>\n"; }
+  void operator()(const ReflowRule&) { html.put("<hr>\n"); }
 
 private:
   static bool is_blank(const FlowCell& cell) { return cell.text.empty() && !cell.tick && !cell.rule; }
 
   void add_cell(const FlowCell& cell) {
-    html += cell.tick ? "<span class=\"box\"></span>" : "";
-    html += cell.rule ? "<span class=\"line\">&nbsp;</span>" : "";
-    html += cell.bold ? "<strong>" : "";
+    html.put(cell.tick ? "<span class=\"box\"></span>" : "");
+    html.put(cell.rule ? "<span class=\"line\">&nbsp);</span>" : "";
+    html.put(cell.bold ? "<strong>" : "");
     if (!cell.link.empty()) {
-      html += "<a href=\"";
+      html.put("<a href=\"");
       add_html_text(html, cell.link);
-      html += "\">";
+      html.put("\">");
     }
     add_html_words(html, cell.text);
-    html += cell.link.empty() ? "" : "</a>";
-    html += cell.bold ? "</strong>" : "";
+    html.put(cell.link.empty() ? "" : "</a>");
+    html.put(cell.bold ? "</strong>" : "");
   }
 
   std::string prefix_;
   int drawings_ = 0;
+
+  void element(std::string_view begins, const ReflowText& text, std::string_view ends) {
+    html.put(begins);
+    add_html_words(html, text.text);
+    html.put(ends);
+  }
 };
 
-void add_narrow_section(std::string& html, const Drawing& page, std::size_t number) {
-  html += "<section class=\"narrow\">\n";
+void add_narrow_section(MarkupBuffer& html, const Drawing& page, std::size_t number) {
+  html.put("<section class=\"narrow\">\n");
   ReflowWriter writer(fmt::format("narrow-{}-", number), html);
   for (const ReflowBlock& block : page.reflow->blocks)
     std::visit(writer, block);
-  html += "<p class=\"foot\">";
+  html.put("<p class=\"foot\">");
   add_html_words(html, page.reflow->foot);
-  html += "</p>\n</section>\n";
+  html.put("</p>\n</section>\n");
 }
 
 } // namespace
 
 std::string html_text(std::string_view text) {
-  std::string result;
+  MarkupBuffer result;
   add_html_text(result, text);
-  return result;
+  return result.take();
 }
 
 std::string html_of_pages(const std::string& title, const std::vector<Drawing>& pages) {
@@ -425,18 +432,19 @@ std::string html_of_pages(const std::string& title, const std::vector<Drawing>& 
                   "98vw; }} }}\n",
                   html_text(title), format_number(width), format_number(height)) +
       std::string(reflows ? reflow_rules : "");
-  std::string html = html_head(title, style) + "<body>\n<main>\n<h1>" + html_text(title) + "</h1>\n";
+  MarkupBuffer html;
+  html.put(html_head(title, style) + "<body>\n<main>\n<h1>" + html_text(title) + "</h1>\n");
   for (std::size_t i = 0; i < pages.size(); ++i) {
-    html += reflows ? "<section class=\"sheet\" aria-label=\"" : "<section aria-label=\"";
-    html += html_text(pages[i].title) + "\">\n";
-    html += write_svg_element(pages[i], fmt::format("page-{}-", i + 1));
-    html += "</section>\n";
+    html.put(reflows ? "<section class=\"sheet\" aria-label=\"" : "<section aria-label=\"");
+    html.put(html_text(pages[i].title) + "\">\n");
+    add_svg_element(pages[i], fmt::format("page-{}-", i + 1), html);
+    html.put("</section>\n");
   }
   for (std::size_t i = 0; i < pages.size(); ++i)
     if (pages[i].reflow != nullptr)
       add_narrow_section(html, pages[i], i + 1);
-  html += "</main>\n</body>\n</html>\n";
-  return html;
+  html.put("</main>\n</body>\n</html>\n");
+  return html.take();
 }
 
 std::string html_of_document(const Document& document, PaperSize paper) {
@@ -448,7 +456,7 @@ std::string html_of_document(const Document& document, PaperSize paper) {
       words += " " + reason;
     body(DocumentNotice{words});
   }
-  body.html += contents(document) + "<div id=\"narrow\"></div>\n";
+  body.html.put(contents(document) + "<div id=\"narrow\"></div>\n");
   for (const DocumentBlock& block : document.blocks)
     std::visit(body, block);
   std::string widths;
@@ -466,15 +474,16 @@ std::string html_of_document(const Document& document, PaperSize paper) {
       std::any_of(document.blocks.begin(), document.blocks.end(), [](const DocumentBlock& block) {
         return std::holds_alternative<DocumentPicture>(block);
       });
-  std::string html = html_head(document.title, style, script, pictures);
-  html += "<body>\n<main>\n<h1>" + html_text(document.title) + "</h1>\n<p>" + html_text(document.about);
-  html += "</p>\n";
-  html += body.html;
-  html += "</main>\n<footer>\n<p class=\"small\">" + html_words(document.foot);
-  html += "</p>\n</footer>\n<script>";
-  html += script;
-  html += "</script>\n</body>\n</html>\n";
-  return html;
+  MarkupBuffer html;
+  html.put(html_head(document.title, style, script, pictures));
+  html.put("<body>\n<main>\n<h1>" + html_text(document.title) + "</h1>\n<p>" + html_text(document.about));
+  html.put("</p>\n");
+  html.put(std::move(body.html));
+  html.put("</main>\n<footer>\n<p class=\"small\">" + html_words(document.foot));
+  html.put("</p>\n</footer>\n<script>");
+  html.put(script);
+  html.put("</script>\n</body>\n</html>\n");
+  return html.take();
 }
 
 } // namespace sheerpole

@@ -146,7 +146,7 @@ void PageFlow::tag_table(std::size_t since) {
   std::vector<DrawnNode>& all = page_.content.children;
   const auto rules = std::stable_partition(
       all.begin() + static_cast<std::ptrdiff_t>(since), all.end(),
-      [](const DrawnNode& node) { return !std::holds_alternative<ShapeGroup>(node.content); });
+      [](const DrawnNode& node) { return !std::holds_alternative<ShapeGroup>(node.content()); });
   tag("Table", static_cast<std::size_t>(rules - all.begin()));
 }
 
@@ -174,7 +174,7 @@ void PageFlow::heading(std::string_view text, double size, double kept_below, st
   constexpr double of_section = 4.6; // smaller ones are below it
   lines(broken, page_margin, {.size = size, .bold = true, .indent = 0.0}, size < of_section ? "H3" : "H2");
   if (!id.empty())
-    std::get<ShapeGroup>(page_.content.children.back().content).id = std::move(id);
+    std::get<ShapeGroup>(page_.content.children.back().content()).id = std::move(id);
   y_ += size * 0.25;
   note(ReflowText::Kind::heading, text, {.size = size, .bold = true});
 }

@@ -101,7 +101,7 @@ private:
     // What the caller has tagged itself is not one figure.
     bool tagged = false;
     for (std::size_t i = since; i < drawn(); ++i)
-      if (const auto* group = std::get_if<ShapeGroup>(&page_.content.children[i].content))
+      if (const auto* group = std::get_if<ShapeGroup>(&page_.content.children[i].content()))
         tagged = tagged || !group->tag.empty();
     if (!tagged)
       tag(name, since);

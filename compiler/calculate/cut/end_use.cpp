@@ -87,6 +87,9 @@ EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const Line
   }
   const Splice& splice = rig[*end.item->splice];
   use.end.splice = end.item->splice;
+  // Eye, bury, spare, tail, and the contraction with what of it is the spare's and what is given back: cuts
+  // are worked out by the thousand in trials, and terms are long.
+  use.terms.reserve(7);
 
   add_eye(material, splice, end, use);
   compare_eye(rig, {.rope = &material, .end = end, .splice = &splice}, use);

@@ -32,6 +32,7 @@ void add(Piece& piece, std::vector<Term>& terms, std::vector<MissingInput>& miss
 /// and the marks of `piece`, whose body is known already.
 void add_ends(Piece& piece, const CordBearings& bearings, EndUse upper, EndUse lower, LineStretch stretch) {
   piece.cut = {SumKind::cut, piece.body.unknown, {}, piece.body.unknown_source};
+  piece.cut.terms.reserve(1 + stretch.terms.size() + upper.terms.size() + lower.terms.size());
   piece.cut.terms.push_back(term_of(piece.body));
   add(piece, stretch.terms, stretch.missing);
   piece.not_counted = std::move(stretch.not_counted);

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <cstdint>
 #include <tuple>
+#include <utility>
 
 namespace sheerpole {
 
@@ -58,21 +59,39 @@ constexpr double longest_metres = 1000.0;
 
 using Cell = std::array<std::int32_t, 3>;
 
+/// A piece in a cell. There are some for each metre of each line, so both halves are one number that sorts
+/// as its parts do.
 struct Entry {
-  Cell cell;
-  std::size_t group = 0;
-  std::size_t piece = 0;
+  std::uint64_t cell = 0;    ///< number_of()
+  std::uint64_t of_cell = 0; ///< the group in the upper half, the piece in the lower
+
+  std::size_t group() const { return of_cell >> 32U; }
+  std::size_t piece() const { return of_cell & 0xffffffffU; }
 
   friend bool operator<(const Entry& a, const Entry& b) {
-    return std::tie(a.cell, a.group, a.piece) < std::tie(b.cell, b.group, b.piece);
+    return a.cell != b.cell ? a.cell < b.cell : a.of_cell < b.of_cell;
   }
-  friend bool operator==(const Entry& a, const Entry& b) { return a.cell == b.cell && a.piece == b.piece; }
+  friend bool operator==(const Entry& a, const Entry& b) = default;
 };
+
+/// Of each coordinate 21 bits: cells lie within a thousand kilometres, see fits().
+std::uint64_t number_of(const Cell& cell) {
+  constexpr std::int32_t middle = 1 << 20;
+  std::uint64_t number = 0;
+  for (const std::int32_t coordinate : cell)
+    number = number << 21U | static_cast<std::uint64_t>(coordinate + middle);
+  return number;
+}
 
 bool fits(const SpacePoint& place) {
   const double far = 1e6;
   return std::abs(place.x.metres()) < far && std::abs(place.y.metres()) < far &&
          std::abs(place.z.metres()) < far;
+}
+
+/// Whether a piece is looked at: a longer one would lie in too many cells.
+bool fits(const SpaceSegment& segment) {
+  return fits(segment.from) && fits(segment.to) && length_of(segment).metres() <= longest_metres;
 }
 
 /// The cells that a ball of `reach` round some place of the part from one place to another can touch.
@@ -91,18 +110,16 @@ void add_part(std::vector<Entry>& entries, const SpacePoint& from, const SpacePo
   for (std::int32_t x = least[0]; x <= most[0]; ++x)
     for (std::int32_t y = least[1]; y <= most[1]; ++y)
       for (std::int32_t z = least[2]; z <= most[2]; ++z)
-        entries.push_back({{x, y, z}, group, piece});
+        entries.push_back({number_of({x, y, z}), std::uint64_t{group} << 32U | piece});
 }
 
 std::vector<Entry> entries_of(const std::vector<LinePiece>& pieces, double reach) {
   std::vector<Entry> entries;
   for (std::size_t i = 0; i < pieces.size(); ++i) {
     const SpaceSegment& segment = pieces[i].segment;
-    if (!fits(segment.from) || !fits(segment.to))
+    if (!fits(segment))
       continue;
     const double length = length_of(segment).metres();
-    if (length > longest_metres)
-      continue;
     const int steps = std::max(1, static_cast<int>(std::ceil(length / cell_metres)));
     for (int step = 0; step < steps; ++step)
       add_part(entries, place_along(segment, static_cast<double>(step) / steps),
@@ -113,10 +130,58 @@ std::vector<Entry> entries_of(const std::vector<LinePiece>& pieces, double reach
   return entries;
 }
 
+/// What lies between two places along each axis, metres.
+struct Box {
+  std::array<double, 3> least;
+  std::array<double, 3> most;
+};
+
+Box box_of(const SpaceSegment& segment) {
+  Box box{{segment.from.x.metres(), segment.from.y.metres(), segment.from.z.metres()},
+          {segment.to.x.metres(), segment.to.y.metres(), segment.to.z.metres()}};
+  for (std::size_t i = 0; i < 3; ++i)
+    if (box.least[i] > box.most[i])
+      std::swap(box.least[i], box.most[i]);
+  return box;
+}
+
+bool within(const Box& a, const Box& b, double reach) {
+  for (std::size_t i = 0; i < 3; ++i)
+    if (a.least[i] - b.most[i] > reach || b.least[i] - a.most[i] > reach)
+      return false;
+  return true;
+}
+
+/// Of a boat as she is, each two pieces are looked at sooner than the cells that they lie in.
+std::vector<PiecePair> pairs_of_few(const std::vector<LinePiece>& pieces, double reach) {
+  std::vector<PiecePair> pairs;
+  std::vector<Box> boxes;
+  std::vector<std::size_t> looked_at;
+  boxes.reserve(pieces.size());
+  looked_at.reserve(pieces.size());
+  for (std::size_t i = 0; i < pieces.size(); ++i)
+    if (fits(pieces[i].segment)) {
+      looked_at.push_back(i);
+      boxes.push_back(box_of(pieces[i].segment));
+    }
+  for (std::size_t a = 0; a < looked_at.size(); ++a)
+    for (std::size_t b = a + 1; b < looked_at.size(); ++b) {
+      const LinePiece& first = pieces[looked_at[a]];
+      const LinePiece& second = pieces[looked_at[b]];
+      if (first.line != second.line && first.group != second.group && within(boxes[a], boxes[b], reach))
+        pairs.push_back({looked_at[a], looked_at[b]});
+    }
+  return pairs;
+}
+
 } // namespace
 
 PiecePairs near_pieces(const std::vector<LinePiece>& pieces, Length reach, std::size_t most_pairs_a_piece) {
   PiecePairs result;
+  if (pieces.size() <= most_pairs_a_piece) { // then no piece has more pairs than may be taken
+    result.pairs = pairs_of_few(pieces, reach.metres());
+    return result;
+  }
   // Half the reach on either side of both: what comes nearer than the reach shares a cell.
   const std::vector<Entry> entries = entries_of(pieces, reach.metres() / 2.0);
   const std::size_t most = most_pairs_a_piece * (pieces.size() + 1);
@@ -126,15 +191,15 @@ PiecePairs near_pieces(const std::vector<LinePiece>& pieces, Length reach, std::
       ++end;
     // Within a cell entries stand group by group: a piece is held against all behind its own group.
     for (std::size_t i = begin, next_group = begin; i < end; ++i) {
-      while (next_group < end && entries[next_group].group <= entries[i].group)
+      while (next_group < end && entries[next_group].group() <= entries[i].group())
         ++next_group;
       for (std::size_t k = next_group; k < end; ++k) {
         if (result.pairs.size() >= most) {
           result.complete = false;
           break;
         }
-        const std::size_t a = entries[i].piece;
-        const std::size_t b = entries[k].piece;
+        const std::size_t a = entries[i].piece();
+        const std::size_t b = entries[k].piece();
         if (pieces[a].line != pieces[b].line)
           result.pairs.push_back({std::min(a, b), std::max(a, b)});
       }

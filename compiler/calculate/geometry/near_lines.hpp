@@ -47,10 +47,10 @@ struct PiecePairs {
   bool complete = true;         ///< false: so many lie close together that not all were taken
 };
 
-/// The pairs of pieces of different lines and groups of which parts lie in one cell of space: every pair
-/// that comes nearer than `reach` is among them. Near-linear in the number of pieces as long as they lie
-/// spread out; at most `most_pairs_a_piece` pairs are taken for each piece on the whole. Pieces of more
-/// than a kilometre are left out.
+/// The pairs of pieces of different lines and groups that may lie near each other: every pair that comes
+/// nearer than `reach` is among them. Near-linear in the number of many pieces as long as they lie spread
+/// out; at most `most_pairs_a_piece` pairs are taken for each piece on the whole. Pieces of more than a
+/// kilometre are left out.
 PiecePairs near_pieces(const std::vector<LinePiece>& pieces, Length reach,
                        std::size_t most_pairs_a_piece = 200);
 

@@ -154,17 +154,17 @@ void extent_of(const ShapeGroup& group, double axis, double& above) {
     above = std::max(above, std::abs(p.y - axis) + more);
   };
   for (const DrawnNode& node : group.children) {
-    if (const auto* circle = std::get_if<CircleShape>(&node.content))
+    if (const auto* circle = std::get_if<CircleShape>(&node.content()))
       reach(circle->centre, circle->radius);
-    if (const auto* line = std::get_if<LineShape>(&node.content)) {
+    if (const auto* line = std::get_if<LineShape>(&node.content())) {
       reach(line->from, 0);
       reach(line->to, 0);
     }
-    if (const auto* box = std::get_if<RectangleShape>(&node.content)) {
+    if (const auto* box = std::get_if<RectangleShape>(&node.content())) {
       reach({box->box.left, box->box.top}, 0);
       reach({box->box.left, box->box.bottom}, 0);
     }
-    if (const auto* polygon = std::get_if<PolygonShape>(&node.content))
+    if (const auto* polygon = std::get_if<PolygonShape>(&node.content()))
       for (const PaperPoint p : polygon->points)
         reach(p, 0);
   }

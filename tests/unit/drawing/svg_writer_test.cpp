@@ -1,6 +1,7 @@
 #include "backend/drawing/svg_writer.hpp"
 
 #include "backend/drawing/label_text.hpp"
+#include "backend/drawing/markup_buffer.hpp"
 #include "backend/drawing/text_runs.hpp"
 #include "unit/drawing/svg_reader.hpp"
 
@@ -9,6 +10,10 @@
 #include <rapidcheck/gtest.h>
 
 #include <clocale>
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
 
 namespace sheerpole::svg_writer_test {
 namespace {
@@ -106,6 +111,65 @@ TEST(SvgWriter, WritesNoCharacterThatXmlForbids) {
   const ReadSvg svg = read_svg(write_svg(drawing));
   EXPECT_EQ(svg.texts.back().words, "a\xef\xbf\xbd\xef\xbf\xbd"
                                     "b\x7f<\"&");
+}
+
+// Against a text that grows by itself: blocks are longer than some pieces and shorter than others.
+RC_GTEST_PROP(MarkupBuffer, HoldsItsPiecesInOrder, (const std::vector<std::string>& pieces)) {
+  constexpr std::size_t longer_than_a_block = 100'000;
+  std::string expected;
+  MarkupBuffer all;
+  for (const std::string& piece : pieces) {
+    const std::string many(*rc::gen::element<std::size_t>(1, 70, longer_than_a_block), '=');
+    MarkupBuffer part;
+    part.put(piece);
+    part.put('|');
+    all.put("<g>");
+    all.put(std::move(part));
+    all.put(many);
+    expected += "<g>" + piece + "|" + many;
+  }
+  RC_ASSERT(all.take() == expected);
+  RC_ASSERT(all.take().empty());
+}
+
+TEST(MarkupBuffer, WritesNumbersLikeOneThatStandsAlone) {
+  for (const double value : {0.0, -0.0004, 2.5, 999.9995, -1234567.125, 1e12, -4.5e300}) {
+    MarkupBuffer buffer;
+    buffer.put_attribute(" x=\"", value, 3);
+    EXPECT_EQ(buffer.take(), " x=\"" + format_fixed(value, 3) + "\"");
+  }
+}
+
+TEST(SvgWriter, WritesAStyleAgainAfterAnother) {
+  Drawing drawing;
+  const ShapeStyle thin{.stroke_width = 0.2, .stroke_grey = 0.0, .dashes = {}, .fill_grey = {}};
+  const ShapeStyle dashed{.stroke_width = 0.2, .stroke_grey = 0.0, .dashes = {3, 1}, .fill_grey = {}};
+  for (const ShapeStyle& style : {thin, thin, dashed, thin})
+    drawing.content.add(LineShape{{1, 2}, {3, 4}, style, ""});
+  std::string dashes;
+  const std::string svg = write_svg(drawing);
+  for (std::size_t at = svg.find("<line"); at != std::string::npos; at = svg.find("<line", at + 1))
+    dashes += svg.substr(at, svg.find('\n', at) - at).find("stroke-dasharray=\"3.000 1.000\"") !=
+                      std::string::npos
+                  ? '-'
+                  : '.';
+  EXPECT_EQ(dashes, "..-.");
+}
+
+TEST(Drawing, ACopyOfAShapeIsChangedAlone) {
+  ShapeGroup inner;
+  inner.add(TextShape{{1, 2}, "tip", 2.5, TextAnchor::end, true, {}});
+  ShapeGroup group;
+  group.add(inner);
+  const ShapeGroup moved = placed(group, {10, 20}, 2.0);
+  const auto text_of = [](const ShapeGroup& all) {
+    const auto& within = std::get<ShapeGroup>(all.children.front().content());
+    return std::get<TextShape>(within.children.front().content());
+  };
+  EXPECT_EQ(text_of(group).at.x, 1);
+  EXPECT_EQ(text_of(moved).at.x, 12);
+  EXPECT_EQ(text_of(moved).at.y, 24);
+  EXPECT_EQ(text_of(moved).size, 5);
 }
 
 // XML 1.0, section 2.3: Name.

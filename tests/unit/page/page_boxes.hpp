@@ -15,10 +15,10 @@ namespace sheerpole {
 inline std::vector<LabelBox> set_boxes(const ShapeGroup& group) {
   std::vector<LabelBox> boxes;
   for (const DrawnNode& node : group.children) {
-    if (const auto* inner = std::get_if<ShapeGroup>(&node.content)) {
+    if (const auto* inner = std::get_if<ShapeGroup>(&node.content())) {
       const auto more = set_boxes(*inner);
       boxes.insert(boxes.end(), more.begin(), more.end());
-    } else if (const auto* text = std::get_if<TextShape>(&node.content)) {
+    } else if (const auto* text = std::get_if<TextShape>(&node.content())) {
       const double width = set_width(*text);
       const double left = text->anchor == TextAnchor::start    ? text->at.x
                           : text->anchor == TextAnchor::middle ? text->at.x - width / 2.0

@@ -92,7 +92,7 @@ TEST_P(OnBothSheets, AHatchedBorderStandsOutsideTheMarginsOfEveryPage) {
   for (const Drawing& one : pages) {
     double stripes = 0.0; // square millimetres of ink
     for (const DrawnNode& node : one.content.children) {
-      const auto* stripe = std::get_if<PolygonShape>(&node.content);
+      const auto* stripe = std::get_if<PolygonShape>(&node.content());
       if (stripe == nullptr)
         continue;
       double twice = 0.0;

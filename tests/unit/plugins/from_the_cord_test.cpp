@@ -193,10 +193,10 @@ TEST(FromTheCord, HalvesThatAreAlikeSaySoAlsoWhereTheMarksWereRounded) {
 /// Small knots of a tally, each by how far it reaches to the right.
 void find_tally(const ShapeGroup& group, std::vector<double>& reach) {
   for (const DrawnNode& node : group.children)
-    if (const auto* circle = std::get_if<CircleShape>(&node.content)) {
+    if (const auto* circle = std::get_if<CircleShape>(&node.content())) {
       if (std::fabs(circle->radius - 0.8) < 1e-9)
         reach.push_back(circle->centre.x + circle->radius);
-    } else if (const auto* inner = std::get_if<ShapeGroup>(&node.content)) {
+    } else if (const auto* inner = std::get_if<ShapeGroup>(&node.content())) {
       find_tally(*inner, reach);
     }
 }

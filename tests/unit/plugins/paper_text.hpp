@@ -77,11 +77,11 @@ struct PaperPage {
 
 inline void read_group(const ShapeGroup& group, PaperPage& page) {
   for (const DrawnNode& node : group.children) {
-    if (const auto* inner = std::get_if<ShapeGroup>(&node.content))
+    if (const auto* inner = std::get_if<ShapeGroup>(&node.content()))
       read_group(*inner, page);
-    else if (const auto* text = std::get_if<TextShape>(&node.content))
+    else if (const auto* text = std::get_if<TextShape>(&node.content()))
       page.words += text->text + " ";
-    else if (const auto* box = std::get_if<RectangleShape>(&node.content))
+    else if (const auto* box = std::get_if<RectangleShape>(&node.content()))
       page.boxes += box->box.width() < 6.0 && std::abs(box->box.width() - box->box.height()) < 0.01 ? 1 : 0;
   }
 }

@@ -80,19 +80,19 @@ TEST(PaperIdentity, StandsOnEveryPageOfEveryPaperWithItsNumber) {
 /// Texts of a page in the order in which they are drawn, with their places.
 void texts_of(const ShapeGroup& group, std::vector<TextShape>& texts) {
   for (const DrawnNode& node : group.children)
-    if (const auto* inner = std::get_if<ShapeGroup>(&node.content))
+    if (const auto* inner = std::get_if<ShapeGroup>(&node.content()))
       texts_of(*inner, texts);
-    else if (const auto* text = std::get_if<TextShape>(&node.content))
+    else if (const auto* text = std::get_if<TextShape>(&node.content()))
       texts.push_back(*text);
 }
 
 /// The texts that are no part of a drawing: those of the elements of the structure.
 void texts_of_structure(const ShapeGroup& group, std::vector<TextShape>& texts) {
   for (const DrawnNode& node : group.children)
-    if (const auto* inner = std::get_if<ShapeGroup>(&node.content)) {
+    if (const auto* inner = std::get_if<ShapeGroup>(&node.content())) {
       if (!inner->tag.empty())
         texts_of_structure(*inner, texts);
-    } else if (const auto* text = std::get_if<TextShape>(&node.content)) {
+    } else if (const auto* text = std::get_if<TextShape>(&node.content())) {
       texts.push_back(*text);
     }
 }

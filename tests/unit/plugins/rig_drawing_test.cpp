@@ -36,7 +36,7 @@ void each_shape(const ShapeGroup& group,
                 const std::function<void(const DrawnNode&, const ShapeGroup&)>& look) {
   for (const DrawnNode& node : group.children) {
     look(node, group);
-    if (const auto* inner = std::get_if<ShapeGroup>(&node.content))
+    if (const auto* inner = std::get_if<ShapeGroup>(&node.content()))
       each_shape(*inner, look);
   }
 }
@@ -44,7 +44,7 @@ void each_shape(const ShapeGroup& group,
 std::map<std::string, CircleShape> circles_by_id(const Drawing& sheet) {
   std::map<std::string, CircleShape> result;
   each_shape(sheet.content, [&](const DrawnNode& node, const ShapeGroup&) {
-    if (const auto* circle = std::get_if<CircleShape>(&node.content);
+    if (const auto* circle = std::get_if<CircleShape>(&node.content());
         circle != nullptr && !circle->id.empty())
       result[circle->id] = *circle;
   });
@@ -55,7 +55,7 @@ std::map<std::string, CircleShape> circles_by_id(const Drawing& sheet) {
 double scale_of(const Drawing& sheet) {
   double scale = 0.0;
   each_shape(sheet.content, [&](const DrawnNode& node, const ShapeGroup& group) {
-    const auto* text = std::get_if<TextShape>(&node.content);
+    const auto* text = std::get_if<TextShape>(&node.content());
     if (text != nullptr && group.id == "title-block" && text->text.starts_with("1:"))
       scale = std::stod(text->text.substr(2));
   });
@@ -132,7 +132,7 @@ TEST(RigDrawing, LinesAndLettersAreOfTheSeries) {
               }
             }
           },
-          node.content);
+          node.content());
     });
   }
 }
@@ -147,11 +147,11 @@ TEST(RigDrawing, EveryBalloonHasItsRowAndEveryStayWithAPathItsBalloon) {
       number_of[row.base] = std::to_string(row.number);
     std::set<std::string> numbered;
     each_shape(sheet.content, [&](const DrawnNode& node, const ShapeGroup&) {
-      const auto* group = std::get_if<ShapeGroup>(&node.content);
+      const auto* group = std::get_if<ShapeGroup>(&node.content());
       if (group == nullptr || group->id.find("-balloon-") == std::string::npos)
         return;
       for (const DrawnNode& child : group->children)
-        if (const auto* text = std::get_if<TextShape>(&child.content))
+        if (const auto* text = std::get_if<TextShape>(&child.content()))
           for (const auto& [base, number] : number_of)
             if (group->id.ends_with("-balloon-" + element_id(base))) {
               EXPECT_EQ(text->text, number) << group->id;
@@ -175,7 +175,7 @@ struct SetText {
 std::vector<SetText> set_texts(const Drawing& sheet) {
   std::vector<SetText> result;
   each_shape(sheet.content, [&](const DrawnNode& node, const ShapeGroup&) {
-    const auto* text = std::get_if<TextShape>(&node.content);
+    const auto* text = std::get_if<TextShape>(&node.content());
     if (text == nullptr)
       return;
     const double width = set_width(*text);

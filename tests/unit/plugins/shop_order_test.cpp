@@ -22,9 +22,9 @@ std::vector<Drawing> pages(const Compilation& boat, PaperSize size = PaperSize::
 
 void add_texts(const ShapeGroup& group, std::string& text) {
   for (const DrawnNode& node : group.children)
-    if (const auto* inner = std::get_if<ShapeGroup>(&node.content))
+    if (const auto* inner = std::get_if<ShapeGroup>(&node.content()))
       add_texts(*inner, text);
-    else if (const auto* shape = std::get_if<TextShape>(&node.content))
+    else if (const auto* shape = std::get_if<TextShape>(&node.content()))
       text += shape->text + "\n";
 }
 

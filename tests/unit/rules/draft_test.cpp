@@ -161,5 +161,42 @@ TEST(Check, RunsEveryCheckAndACompleteRigIsClean) {
             (std::vector<std::string>{"negative-body", "cut-is-draft", "cut-is-draft", "assumed-input"}));
 }
 
+/// What a waiver speaks of: a stay is itself, its sides and its pieces, and none whose name begins alike.
+TEST(Waivers, SpeakOfAStayWithItsSidesAndOfNoOther) {
+  Splice splice;
+  splice.bury = diameters(72);
+  Rig rig = rig_with(splice);
+  rig.boat.report_date = "2026-06-01";
+  const auto waiver = [](const std::string& stay, std::size_t place) {
+    Waiver made;
+    made.slug = "cut-is-draft";
+    made.stay = stay;
+    made.reason = "known";
+    made.by = "me";
+    made.until = "2027-01-01";
+    made.place = at(place);
+    return made;
+  };
+  const auto waived = [&](const std::vector<Waiver>& waivers) {
+    rig.waivers = waivers;
+    DiagnosticSink sink;
+    check(rig, calculate(rig), sink);
+    std::string text;
+    for (const Diagnostic& finding : sink.all())
+      if (finding.slug == "cut-is-draft")
+        text += finding.subject + (finding.waived.empty() ? " stands; " : " is waived; ");
+      else if (finding.slug == "waiver-without-finding")
+        text += "none at " + std::to_string(finding.primary->span.begin) + "; ";
+    return text;
+  };
+  EXPECT_EQ(waived({}), "lower-shroud stands; backstay stands; ");
+  EXPECT_EQ(waived({waiver("backstay", 700)}), "lower-shroud stands; backstay is waived; ");
+  EXPECT_EQ(waived({waiver("", 700)}), "lower-shroud is waived; backstay is waived; ");
+  EXPECT_EQ(waived({waiver("lower", 700), waiver("back", 710)}),
+            "lower-shroud stands; backstay stands; none at 700; none at 710; ");
+  EXPECT_EQ(waived({waiver("lower-shroud", 700), waiver("backstay", 710)}),
+            "lower-shroud is waived; backstay is waived; ");
+}
+
 } // namespace
 } // namespace sheerpole::draft_test

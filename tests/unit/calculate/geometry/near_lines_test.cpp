@@ -67,14 +67,15 @@ RC_GTEST_PROP(SegmentDistance, IsTheLeast, ()) {
       RC_ASSERT(between(i / 20.0, k / 20.0) > near.distance.metres() - 1e-9);
 }
 
-// Against every pair: nothing nearer than the reach is missed.
-RC_GTEST_PROP(NearLines, MissesNoPairWithinReach, ()) {
+// Against every pair: nothing nearer than the reach is missed, whether each two are looked at or cells.
+RC_GTEST_PROP(NearLines, MissesNoPairWithinReach, (bool by_cells)) {
   const auto count = *rc::gen::inRange<std::size_t>(2, 12);
   std::vector<LinePiece> pieces;
   for (std::size_t i = 0; i < count; ++i)
     pieces.push_back(random_piece(i / 2));
   const Length reach = Length::millimetres(*rc::gen::inRange(1, 400));
-  const PiecePairs found = near_pieces(pieces, reach);
+  const PiecePairs found = by_cells ? near_pieces(pieces, reach, count - 1) : near_pieces(pieces, reach);
+  RC_PRE(found.complete || !by_cells);
   RC_ASSERT(found.complete);
   for (std::size_t i = 0; i < count; ++i)
     for (std::size_t k = i + 1; k < count; ++k) {
