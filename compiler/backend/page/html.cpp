@@ -356,7 +356,7 @@ public:
           html.put("</dt>");
           ++i;
         } else {
-          html.put("<dt class=\"unnamed\">&nbsp);</dt>";
+          html.put("<dt class=\"unnamed\">&nbsp;</dt>");
         }
         html.put("<dd>");
         add_cell(row[i]);
@@ -376,7 +376,7 @@ private:
 
   void add_cell(const FlowCell& cell) {
     html.put(cell.tick ? "<span class=\"box\"></span>" : "");
-    html.put(cell.rule ? "<span class=\"line\">&nbsp);</span>" : "";
+    html.put(cell.rule ? "<span class=\"line\">&nbsp;</span>" : "");
     html.put(cell.bold ? "<strong>" : "");
     if (!cell.link.empty()) {
       html.put("<a href=\"");
