@@ -58,7 +58,8 @@ constexpr GlossaryRow rows[] = {
     {"diamond", "diamonds",
      "stays that run from the mast over short spreaders back to the mast and stiffen it", "stay"},
     {"digest", "",
-     "eight signs at the foot of each paper, worked out of the text of the rig: papers with the same digest "
+     "eight signs at the foot of each paper, worked out of the text of the rig: papers with the same "
+     "digest "
      "were made of the same text",
      ""},
     {"discontinuous", "", "of shrouds that end at each spreader tip, panel by panel",
@@ -145,7 +146,8 @@ constexpr GlossaryRow rows[] = {
      "record",
      "piece, with stage: settled"},
     {"sheer", "", "the line of the deck at the side, seen from abeam", "deck-edge"},
-    {"shoulder", "", "the face of a terminal that the wire goes in at: how far it goes in counts from there",
+    {"shoulder", "",
+     "the face of a terminal that the wire goes in at: how far it goes in counts from there",
      "wire-socket"},
     {"shroud", "shrouds", "a stay that holds the mast athwartships", "stay"},
     {"soft eye", "soft-eye", "an eye of rope without a thimble, round a spar or a hull's bollard",

@@ -20,6 +20,8 @@ std::string_view words(TunePhrase phrase) {
     return "no stay holds {} above its heel";
   case TunePhrase::sort_not_in_model:
     return "{} carries a stay: gaffs and booms are not worked with";
+  case TunePhrase::too_many_stays:
+    return "{} stays are tuned together; more than {} are not worked out";
   case TunePhrase::stands_on_spar:
     return "{} stands on {}, and how its heel and the cap hold it cannot be stated";
   case TunePhrase::no_station_at_heel:

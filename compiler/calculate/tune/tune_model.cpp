@@ -37,26 +37,25 @@ std::string latest_reading(const DerivedStay& derived) {
   return latest;
 }
 
+constexpr std::size_t most_tuned_stays = 96;
+
 class Maker {
 public:
   Maker(const Rig& rig, const Derived& derived, const MovedBounds& moved, bool tips_free)
       : rig_(rig), derived_(derived), inputs_(rig, moved), tips_free_(tips_free) {}
 
   TuneModel make() {
-    TuneFrame frame(rig_, inputs_, model_);
     std::vector<StayId> taken;
     for (const DerivedStay& stay : derived_.stays)
       if (takes_part(stay))
         taken.push_back(stay.stay);
-    for (const StayId id : taken)
-      for (const PathStop& stop : rig_[id].path)
-        frame.add(stop.point);
-    frame.make();
-    for (const StayId id : taken)
-      add_stay(derived_.stays[id.index()], frame);
-    note_days();
-    if (!inputs_.incomplete())
-      add_faults();
+    if (taken.size() > most_tuned_stays)
+      // A rig has a third of that; what is solved grows with a high power of it.
+      inputs_.lacks({TunePhrase::too_many_stays,
+                     {Count{static_cast<std::int64_t>(taken.size())},
+                      Count{static_cast<std::int64_t>(most_tuned_stays)}}});
+    else
+      add_all(taken);
     inputs_.note(TunePhrase::hardware_is_rigid);
     add_draft();
     model_.inputs = std::move(inputs_.inputs);
@@ -67,6 +66,19 @@ public:
   }
 
 private:
+  void add_all(const std::vector<StayId>& taken) {
+    TuneFrame frame(rig_, inputs_, model_);
+    for (const StayId id : taken)
+      for (const PathStop& stop : rig_[id].path)
+        frame.add(stop.point);
+    frame.make();
+    for (const StayId id : taken)
+      add_stay(derived_.stays[id.index()], frame);
+    note_days();
+    if (!inputs_.incomplete())
+      add_faults();
+  }
+
   /// Stays that were read on several days may have been turned between them.
   void note_days() {
     std::string first, last;

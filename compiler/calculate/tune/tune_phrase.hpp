@@ -19,6 +19,7 @@ enum class TunePhrase : std::uint16_t {
   no_path,
   no_mast,
   no_stay,
+  too_many_stays,
   sort_not_in_model,
   stands_on_spar,
   no_station_at_heel,

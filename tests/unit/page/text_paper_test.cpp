@@ -31,7 +31,8 @@ using LinesByHeight = std::map<double, std::string>;
 
 void read_lines(const ShapeGroup& group, LinesByHeight& lines) {
   for (const DrawnNode& node : group.children) {
-    if (const auto* inner = std::get_if<ShapeGroup>(&node.content())) // a line is an element of the structure
+    if (const auto* inner =
+            std::get_if<ShapeGroup>(&node.content())) // a line is an element of the structure
       read_lines(*inner, lines);
     const auto* text = std::get_if<TextShape>(&node.content());
     if (text == nullptr || !text->fixed_pitch)

@@ -90,6 +90,16 @@ TEST(TunedRig, NamesTheLineAndTheStayOfWhichNothingIsKnown) {
               Contains("of forestay neither taken-up nor a tension-reading nor dock-tension is stated"));
 }
 
+// Nobody's rig has so many stays, and they would be solved for minutes.
+TEST(TunedRig, OfTooManyStaysIsNotWorkedOut) {
+  std::string stays;
+  for (int i = 0; i < 100; ++i)
+    stays += "stay more-" + std::to_string(i) + " from forestay {\n}\n";
+  const Boat made = boat(case_a, {{"stay forestay {\n", stays + "stay forestay {\n"}});
+  EXPECT_FALSE(made.tuned.stands());
+  EXPECT_THAT(made.in_the_way(), Contains(HasSubstr("more than 96 are not worked out")));
+}
+
 /// Turns are lengths: 4 turns of an M12 pair, pitch 1.75 mm, are 14 mm.
 TEST(TunedRig, TakesTurnsForWhatTheirScrewTakes) {
   const Boat by_length = boat(case_a, {{"taken-up: 16.5 mm", "taken-up: 14 mm"}});
