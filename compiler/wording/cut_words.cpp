@@ -76,10 +76,6 @@ std::string_view words(CutPhrase phrase) {
   case CutPhrase::eye_ways_block:
     return "the test eye round {} used {}, the shape of its seat asks for {}, more than one rope diameter "
            "apart";
-  case CutPhrase::eye_allowance_block:
-    return "round {} the splice states {} for the eye, the shape of the seat asks for {}, more than one "
-           "rope "
-           "diameter apart";
   case CutPhrase::eye_allowance_apart:
     return "Eye round {}: the splice states {}; the shape of the seat: {}. They are {} apart: wrap the "
            "rope "

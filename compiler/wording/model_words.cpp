@@ -207,7 +207,7 @@ std::vector<std::string> parting_words(const Rig& rig, StayId stay) {
     if (!after.left.empty())
       result.push_back(say(RigPhrase::is_still_held_by, mast, words(after.way),
                            joined(after.left, Join::and_word), up_to_words(after)) +
-                       (after.weakly ? say(RigPhrase::little_of_their_pull, words(after.way)) : ""));
+                       (after.weakly ? say(RigPhrase::little_of_their_pull) : ""));
     else
       result.push_back(say(RigPhrase::is_held_by_nothing_above,
                            after.at_once ? say(RigPhrase::the) : say(RigPhrase::then_the), mast,

@@ -126,7 +126,7 @@ std::vector<std::string> notes_of(const Content& content) {
   if (std::any_of(content.stays.rows.begin(), content.stays.rows.end(),
                   [](const auto& cells) { return cells[3].find('X') != std::string::npos; }))
     notes.push_back(say(RigDrawingPhrase::x_pin_pin_length_stay));
-  if (const auto triangle = foretriangle(rig); triangle && triangle->base && !triangle->by_girth)
+  if (const auto triangle = foretriangle(rig); triangle && triangle->base)
     notes.push_back(say(RigDrawingPhrase::base_from_below_pin));
   for (const std::string& junction : junction_sentences(rig))
     notes.push_back(junction);

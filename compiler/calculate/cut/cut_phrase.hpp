@@ -59,7 +59,6 @@ enum class CutPhrase : std::uint16_t {
   // What blocks although every number is there, and how it is mended.
   eye_ways_apart,
   eye_ways_block,
-  eye_allowance_block,
   eye_allowance_apart,
   eye_ways_mend,
   ways_far_apart,

@@ -14,8 +14,8 @@ namespace sheerpole {
 
 namespace {
 
-/// An eye that the shape of its seat contradicts is boxed on the card. What was measured, by a test wrap or
-/// of the splice, blocks when it is off by more than a diameter of the rope.
+/// An eye that the shape of its seat contradicts is boxed on the card; by more than a diameter of the
+/// rope a test wrap round this part blocks. What a splice states may have been measured round another.
 void compare_eye(const Rig& rig, const SplicedEnd& end, EndUse& use) {
   const auto ways = eye_ways(end);
   const auto limit = rig.limits.length(Limit::eye_ways_apart);
@@ -26,9 +26,8 @@ void compare_eye(const Rig& rig, const SplicedEnd& end, EndUse& use) {
   if (apart > *limit + rounding)
     use.end.boxed = {ways->wrapped ? CutPhrase::eye_ways_apart : CutPhrase::eye_allowance_apart,
                      {end.end.item->part, ways->stated, ways->geometry, apart}};
-  if ((ways->wrapped || ways->measured) && apart > end.rope->diameter.value + rounding)
-    use.blocked.push_back({{ways->wrapped ? CutPhrase::eye_ways_block : CutPhrase::eye_allowance_block,
-                            {end.end.item->part, ways->stated, ways->geometry}},
+  if (ways->wrapped && apart > end.rope->diameter.value + rounding)
+    use.blocked.push_back({{CutPhrase::eye_ways_block, {end.end.item->part, ways->stated, ways->geometry}},
                            {CutPhrase::eye_ways_mend, {end.end.item->part}},
                            ways->place});
 }

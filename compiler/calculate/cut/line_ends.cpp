@@ -112,10 +112,8 @@ std::optional<EyeWays> eye_ways(const SplicedEnd& end) {
   if (!geometry)
     return std::nullopt;
   if (wrap)
-    return EyeWays{wrap->value, true, wrap->provenance.source_class == SourceClass::measured,
-                   wrap->provenance.place.value_or(end.end.part->place), *geometry};
+    return EyeWays{wrap->value, true, wrap->provenance.place.value_or(end.end.part->place), *geometry};
   return EyeWays{allowance->value.at(end.rope->diameter.value), false,
-                 allowance->provenance.source_class == SourceClass::measured,
                  allowance->provenance.place.value_or(end.splice->place), *geometry};
 }
 

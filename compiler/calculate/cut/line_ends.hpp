@@ -63,9 +63,8 @@ std::optional<EyeShape> eye_shape(const SplicedEnd& end);
 /// by the splice, and worked out from the seat.
 struct EyeWays {
   Length stated;
-  bool wrapped = false;  ///< by a test wrap round this very part
-  bool measured = false; ///< stated as measured
-  Span place;            ///< where it is stated
+  bool wrapped = false; ///< by a test wrap round this very part
+  Span place;           ///< where it is stated
   Length geometry;
 };
 /// Nothing unless both are there, and for an allowance in rope diameters, which is a rule and no measure.

@@ -10,7 +10,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace sheerpole {
 
@@ -91,22 +90,10 @@ std::optional<Foretriangle> foretriangle(const Rig& rig) {
   if (const auto sheer = fact_length(rig.boat.particulars, fact_names.sheer_at_mast))
     result.height = top.z - sheer->value;
   if (const auto mast = mast_of(rig, pin)) {
-    const SparLine line = spar_line(*mast->mast);
-    if (!(line.along.z > 0.1))
-      return result;
-    const auto sheer = fact_length(rig.boat.particulars, fact_names.sheer_at_mast);
-    const Length deck = sheer ? sheer->value : foot.z;
-    // Where a line along the mast through a point of it comes down to the deck.
-    const auto at_deck = [&](Length x, Length z) {
-      return x - Length::metres((z - deck).metres() * line.along.x / line.along.z);
-    };
-    if (const auto girth = fact_length(mast->mast->particulars, fact_names.girth)) {
-      const Length half = girth->value / (2.0 * std::numbers::pi);
-      result.base = foot.x - at_deck(mast->mast->heel.x, mast->mast->heel.z) - half;
-      result.by_girth = true;
-    } else {
-      result.base = foot.x - at_deck(top.x, top.z);
-    }
+    // Down along the mast from the pin to the height of the foot.
+    const SpaceVector along = spar_line(*mast->mast).along;
+    if (along.z > 0.1)
+      result.base = foot.x - (top.x - Length::metres((top.z - foot.z).metres() * along.x / along.z));
   }
   return result;
 }

@@ -12,12 +12,9 @@ namespace sheerpole {
 struct Foretriangle {
   StayId forestay;
   std::optional<Length> height; ///< of the upper pin above the sheer; nothing: sheer-at-mast not stated
-  /// From the fore side of the mast at the deck to the foot, level; the mast is followed down along its
-  /// lean to the sheer, else to the height of the foot. Nothing when the upper end is on no stated mast.
+  /// From the fore side of the mast, where the upper pin stands, to the foot, level; the mast is followed
+  /// down along its lean to the height of the foot. Nothing when the upper end is on no stated mast.
   std::optional<Length> base;
-  /// The girth of the mast tells where its fore side is, as if it were round. Else the upper pin is taken
-  /// to stand there.
-  bool by_girth = false;
   SpacePoint foot; ///< where the line of the sail comes down: of a bridle between the ends of its legs
 };
 

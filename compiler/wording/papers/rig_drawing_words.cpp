@@ -78,9 +78,9 @@ std::string_view words(RigDrawingPhrase phrase) {
   case to_scale_at_full_size_on:
     return "1:{} at full size on {}";
   case base_from_below_pin:
-    return "The base of the foretriangle runs from the mast's fore side at the deck. No girth of the mast "
-           "is "
-           "given, so its fore side is taken to be where the forestay's upper pin is.";
+    return "The base of the foretriangle runs from below the forestay's upper pin, which is taken to be at "
+           "the "
+           "fore side of the mast.";
   case base_foretriangle:
     return "base of foretriangle {}";
   case height:

@@ -28,7 +28,7 @@ std::string_view words(RigPhrase phrase) {
   case is_still_held_by:
     return "The {} is still held {} by {}{}.";
   case little_of_their_pull:
-    return " Less than a tenth of their pull goes that way: set up a halyard {} as well.";
+    return " Little of their pull goes that way: add a halyard.";
   case up_to_above_waterline:
     return ", up to {} m above the waterline. Above that nothing holds it that way; whether the mast bears "
            "that is "

@@ -137,13 +137,13 @@ TEST(PointFindings, APlaceIsThreeLengths) {
       points("tip: (0.1, 0.31, 10.2)").findings(),
       ElementsAre(
           "3:6 `(0.1, 0.31, 10.2)` position-not-lengths: a place is made of three lengths, and a plain "
-          "number stands in tip\n  if metres are meant, write ` m` behind the parentheses -> "
+          "number is in tip\n  if metres are meant, write ` m` behind the parentheses -> "
           "tip: (0.1, 0.31, 10.2) m"));
   EXPECT_THAT(
       points("tip: (0.1 m, 0.31 kg, 10.2 m)").findings(),
       ElementsAre(
           "3:6 `(0.1 m, 0.31 kg, 10.2 m)` position-not-lengths: a place is made of three lengths, and "
-          "a mass stands in tip"));
+          "a mass is in tip"));
 }
 
 TEST(Spreaders, AreThereOnBothSides) {

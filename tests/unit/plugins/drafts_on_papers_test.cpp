@@ -299,7 +299,7 @@ TEST(DraftsOnPapers, NoPaperHasTheCutOfAPieceThatIsToBeMeasuredAgain) {
     }
   }
   EXPECT_GT(again, 3u);
-  EXPECT_EQ(read.size(), papers_to_cut_by.size()) << "a paper has another name";
+  EXPECT_EQ(read, papers_to_cut_by) << "a paper has another name";
 }
 
 RC_GTEST_PROP(DraftsOnPapers, NoRigAtRandomShowsACutThatMayStillChange, ()) {

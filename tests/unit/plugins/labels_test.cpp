@@ -125,7 +125,7 @@ TEST(Labels, HoldNamesOfManyAlphabetsAndOfAnyLength) {
 
 // Labels of several stays lie on one sheet, and each stay has its own X.
 TEST(Labels, SayOfWhichStayTheXIs) {
-  const Compilation boat = test::example_with("quillwort", "");
+  const Compilation boat = test::example_with("quillwort", "limits {\n  second-measure: off\n}\n");
   ASSERT_TRUE(boat.checked);
   const auto labels = piece_labels(*boat.checked);
   ASSERT_EQ(labels.size(), 10u);

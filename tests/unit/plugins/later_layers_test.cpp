@@ -34,7 +34,8 @@ std::string rig_text(const std::string& report, const std::string& made,
                      const std::array<RandomLayer, 3>& layers) {
   std::string text = "language 1\nboat \"Tern\" {\n" +
                      (report.empty() ? "" : "  report-date: " + report + "\n") +
-                     "}\nwire wire-6 {\n  construction: \"1x19\"\n  size: \"6 mm\"\n}\n";
+                     "}\nlimits {\n  second-measure: off\n}\nwire wire-6 {\n  construction: \"1x19\"\n  "
+                     "size: \"6 mm\"\n}\n";
   for (const char* stay : {"forestay", "backstay"})
     text += fmt::format(
         "stay {} {{\n  pin-to-pin: 11_640 mm measured\n  cut-from: drawing\n  cut-from-reason: \"new "

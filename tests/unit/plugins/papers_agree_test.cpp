@@ -209,7 +209,7 @@ void look_at_papers(const Given& given) {
         << note("label");
   }
   if (given.over) {
-    EXPECT_TRUE(has(order, "shroud is made of what is in hand for it")) << note("order list");
+    EXPECT_TRUE(has(order, "shroud is made of the line in hand for it")) << note("order list");
   } else if (given.length) {
     EXPECT_FALSE(has(order, "X(shroud)")) << note("order list");
   } else {

@@ -123,13 +123,16 @@ TEST(RandomPapers, HaveNoTextOnAnotherAndNoneBeyondTheSheet) {
     for (const auto& backend : built_in_backends()) {
       const OutputBundle made = backend->generate(
           {.checked = *boat.checked, .paper = seed % 2 == 0 ? PaperSize::a4 : PaperSize::letter});
-      for (const PagedFile& paper : made.papers)
+      for (const PagedFile& paper : made.papers) {
+        if (paper.name.find("-tiles") != std::string::npos)
+          continue; // each is a window on the drawing, which ends in the middle of words
         for (const Drawing& page : paper.pages) {
           ++pages;
           for (const std::string& complaint : complaints(page))
             ADD_FAILURE() << "rig " << seed << ", " << paper.name << ", " << page.title << ": "
                           << complaint;
         }
+      }
     }
     if (HasFailure())
       break; // one rig tells enough

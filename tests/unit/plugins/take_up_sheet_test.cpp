@@ -51,8 +51,9 @@ TEST(TakeUpSheet, SaysWhatIsNotCheckedAndWhatIsSpent) {
               HasSubstr("coldest day                  not checked: none of its points is on a spar\n"));
   // 100 - 90 - 1 - 7.3 = 1.7; with 4 of creep -1.3
   EXPECT_THAT(text, HasSubstr("= left after 1 year                 1.7        87.7   INCOMPLETE\n"));
-  EXPECT_THAT(text,
-              HasSubstr("= left after 5 years               -1.3        87.7   SPENT: it cannot tighten"));
+  EXPECT_THAT(
+      text,
+      HasSubstr("= left after 5 years               -1.3        87.7   SPENT: cannot tighten that far"));
 }
 
 // Slack 2.4 + 4.8 = 7.2 of 100 to tighten; -1.9 - 3.8 = -5.7 of 100 to slacken.

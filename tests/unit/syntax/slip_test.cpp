@@ -115,12 +115,12 @@ TEST(SyntaxSlip, SettingsAndItems) {
   expect_slip_in_stack("a (b: c,)", "2:8 comma-too-many: nothing follows this comma", ",", "a (b: c)");
   expect_slip_in_stack(
       "a (bury)",
-      "2:4 setting-without-name: in the parentheses stands the word bury where the name of a setting "
+      "2:4 setting-without-name: the parentheses hold the word bury where the name of a setting "
       "and its value belong",
       "bury", "");
   expect_slip_in_block(
       "end: jaw (17 mm)",
-      "2:11 setting-without-name: in the parentheses stands the number 17 where the name of a setting "
+      "2:11 setting-without-name: the parentheses hold the number 17 where the name of a setting "
       "and its value belong",
       "17", "");
   expect_slip_in_stack("a (b: 1 2 mm, c: 3)", "2:7 unreadable-number: 1 2 is not a number that can be read",
@@ -140,10 +140,10 @@ TEST(SyntaxSlip, LinesThatGoOnTooLongOrBeginWrong) {
                        "");
   // Two properties on one line: the second begins a line.
   expect_slip_in_block("beam: 3 m draft: 2 m",
-                       "2:11 left-over: the word draft is left over: what stands before it is complete",
+                       "2:11 left-over: the word draft is left over: the words before it are complete",
                        "draft", "beam: 3 m\n  draft: 2 m");
   expect_slip_in_block("a: (1, 2, 3) m b.port: (1, 2, 3) m",
-                       "2:16 left-over: the word b is left over: what stands before it is complete", "b",
+                       "2:16 left-over: the word b is left over: the words before it are complete", "b",
                        "a: (1, 2, 3) m\n  b.port: (1, 2, 3) m");
   expect_slip_in_block("a: (1, 2, 3) m 4",
                        "2:16 left-over: the number 4 is left over: the words before it are complete", "4",

@@ -214,6 +214,7 @@ const std::map<std::string, std::string, std::less<>> read_by_programs{
     {"tune-sheet", "headings of its tables, which are those of its CSV"},
     {"findings", "what stands around a finding in a terminal"},
     {"echo", "JSON alone"},
+    {"survey-report", "names of checks, findings and properties, and the digests of files"},
 };
 
 class PseudoLanguage : public testing::TestWithParam<const char*> {};

@@ -14,7 +14,7 @@ struct StockRig {
   std::string text;
 
   explicit StockRig(const std::string& boat, const std::string& line = "wire-4") : line_(line) {
-    text = "language 1\nboat \"" + boat + "\" { }\n";
+    text = "language 1\nboat \"" + boat + "\" { }\nlimits {\n  second-measure: off\n}\n";
     text += "wire " + line + " {\n  construction: \"1x19\"\n  grade: \"316\"\n  size: \"4 mm\"\n}\n";
     text += "terminal upper {\n  length: 50 mm\n  lower: wire-socket (inserted: 20 mm)\n}\n";
     text += "terminal lower {\n  length: 50 mm\n  upper: wire-socket (inserted: 20 mm)\n}\n";
