@@ -266,7 +266,7 @@ TEST(DraftsOnPapers, NoPaperHasTheCutOfAPieceThatIsToBeMeasuredAgain) {
       "cut-list.txt",    "index.html",      "labels.html",        "order-list.html", "proof-sheet.txt",
       "rig-drawing.svg", "shop-order.html", "survey-report.html", "spool-plan.txt",  "spool-plan.svg"};
   std::size_t again = 0;
-  std::set<std::string> read;
+  std::set<std::string, std::less<>> read;
   for (const char* name : {"pellimoor", "quillwort", "sallow", "tansyholm"}) {
     DiskFileReader reader;
     const Compilation boat = compile(std::string(SHEERPOLE_EXAMPLES_DIR) + "/" + name + ".rig", reader);
