@@ -31,7 +31,11 @@ std::string state_of(const CheckedRig& checked, const Piece& piece, const PieceS
 /// Whether people see its cut as a number, as on the cards. What is only tried out on the command line is a
 /// DRAFT too, but who tries it out asks for the number; no card has it.
 bool shows_cut(const CheckedRig& checked, const Piece& piece) {
-  return !checked.rig()[piece.stay].trials.empty() || checked.held_by(piece).empty();
+  const SourceSet& sources = checked.sources();
+  for (std::uint32_t i = 0; i < sources.size(); ++i)
+    if (sources[SourceId{i}].name() == "command line") // what was set there, as a text
+      return true;
+  return checked.held_by(piece).empty();
 }
 
 std::string place(const PrintedPlace& printed, const std::string& x) {

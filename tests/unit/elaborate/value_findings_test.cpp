@@ -57,9 +57,8 @@ TEST(Units, AnotherDimensionIsNamed) {
                           "force\n  here: for instance `82 mm`"));
   EXPECT_THAT(
       toggle("length: 2 m * 3 m"),
-      ElementsAre(
-          "3:9 `2 m * 3 m` wrong-dimension: the length of toggle-12 is a length, and an area stands "
-          "here\n  here: for instance `82 mm`"));
+      ElementsAre("3:9 `2 m * 3 m` wrong-dimension: the length of toggle-12 is a length, and this is an "
+                  "area\n  here: for instance `82 mm`"));
   EXPECT_THAT(
       Understood("language 1\nsplice long-bury {\n  bury: 72 deg\n}\n").findings(),
       ElementsAre("3:9 `72 deg` wrong-dimension: the bury of long-bury is a length or a number of rope "
