@@ -263,8 +263,8 @@ std::string any_draft() {
 // card alone. Its marks are on the bench card, for the dry fit.
 TEST(DraftsOnPapers, NoPaperHasTheCutOfAPieceThatIsToBeMeasuredAgain) {
   const std::set<std::string, std::less<>> papers_to_cut_by{
-      "cut-list.txt",    "index.html",      "labels.html",        "order-list.html", "proof-sheet.txt",
-      "rig-drawing.svg", "survey-report.html", "spool-plan.txt",  "spool-plan.svg"};
+      "cut-list.txt",    "index.html",         "labels.html",    "order-list.html", "proof-sheet.txt",
+      "rig-drawing.svg", "survey-report.html", "spool-plan.txt", "spool-plan.svg"};
   std::size_t again = 0;
   std::set<std::string, std::less<>> read;
   for (const char* name : {"pellimoor", "quillwort", "sallow", "tansyholm"}) {

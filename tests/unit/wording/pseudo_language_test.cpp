@@ -215,6 +215,7 @@ const std::map<std::string, std::string, std::less<>> read_by_programs{
     {"findings", "what stands around a finding in a terminal"},
     {"echo", "JSON alone"},
     {"survey-report", "names of checks, findings and properties, and the digests of files"},
+    {"change-sheet", "the words of findings, which are a table of their own"},
 };
 
 class PseudoLanguage : public testing::TestWithParam<const char*> {};
