@@ -70,11 +70,14 @@ export async function draft_complaints(boat, browser, { tried = [], only } = {})
     complaints.push(...compare("survey report", "the report", drafts.size > 0, says));
   }
 
-  // In the tables two off that are printed alike are one piece of two names.
+  // In the tables two off that are printed alike are one piece of two names. A piece that is to be measured again is no draft,
+  // and the plan keeps it back all the same.
+  const kept_back = new Set(list.pieces.filter((piece) => piece.state === "measured once").map((piece) => piece.name));
+  const waits = (name) => drafts.has(name) || kept_back.has(name);
   for (const file of ["cut-list.csv", "spool-plan.csv"].filter(wanted))
     for (const row of Papa.parse(boat.read(file).trimEnd(), { header: true }).data)
       complaints.push(
-        ...compare(file, row.piece, row.piece.split(" + ").some((name) => drafts.has(name)), row.draft === "yes"),
+        ...compare(file, row.piece, row.piece.split(" + ").some(file === "spool-plan.csv" ? waits : (name) => drafts.has(name)), row.draft === "yes"),
       );
   for (const file of boat.files(".svg").map((whole) => path.basename(whole)))
     if (file.startsWith("stay-strips") && wanted(file))
