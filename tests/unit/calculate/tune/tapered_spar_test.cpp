@@ -2,6 +2,7 @@
 
 #include "calculate/tune/standing_at_dock.hpp"
 #include "calculate/tune/tune_report.hpp"
+#include "source/file_reader.hpp"
 #include "unit/calculate/tune/changed_file.hpp"
 #include "wording/say.hpp"
 
@@ -20,15 +21,6 @@ using testing::HasSubstr;
 using testing::IsEmpty;
 
 const std::string case_a = std::string(SHEERPOLE_REFERENCE_DIR) + "/statics/case-a.rig";
-
-class OneText final : public FileReader {
-public:
-  explicit OneText(std::string text) : text_(std::move(text)) {}
-  Result<std::string, Failure> read(const std::string&, std::size_t) override { return text_; }
-
-private:
-  std::string text_;
-};
 
 /// A pole of 6 m built in at its heel, and one stay that pulls its head level, forward, from 20 m off.
 std::string pole(const std::string& stiffness) {
@@ -90,8 +82,8 @@ struct Boat {
   statics::Vector head() const { return tuned.state.moved_mm[tuned.model.spars.at(0).head.index()]; }
 };
 
-Boat boat_of(std::string text) {
-  OneText reader(std::move(text));
+Boat boat_of(const std::string& text) {
+  OneTextReader reader("boat.rig", text);
   return Boat(compile("boat.rig", reader));
 }
 
