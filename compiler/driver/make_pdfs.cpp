@@ -64,9 +64,9 @@ std::string program() {
 }
 
 /// Reads what sheerpole-pdf wrote; see pdf/main.cpp.
-class Answer {
+class PrinterAnswer {
 public:
-  explicit Answer(std::string_view text) : rest_(text) {}
+  explicit PrinterAnswer(std::string_view text) : rest_(text) {}
   /// The next PDF, and in `missing` the signs that it could not draw; nothing when the answer is broken
   /// off.
   std::optional<OutputFile> next(const std::string& name, std::vector<MissingSign>& missing) {
@@ -143,7 +143,7 @@ Result<Pdfs, PdfFailure> make_pdfs(const std::vector<PagedFile>& papers, const s
   const ProgramEnd ended = run_program({.path = path}, input_of(papers, date));
   if (ended.how == ProgramEnd::How::not_started)
     return PdfFailure{"the program sheerpole-pdf, which draws PDFs, is not beside sheerpole"};
-  Answer answer(ended.output);
+  PrinterAnswer answer(ended.output);
   for (const PagedFile& paper : papers) {
     auto pdf = ended.well() ? answer.next(paper.name, pdfs.missing) : std::nullopt;
     if (!pdf)

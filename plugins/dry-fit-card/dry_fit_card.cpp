@@ -17,19 +17,19 @@ namespace sheerpole {
 namespace {
 
 /// Where an adjuster stands: as set, and at the ends of its range.
-enum class Position { set, closed, open };
+enum class ScrewPosition { set, closed, open };
 
-std::string position_words(const StayFit& fit, const TakeUp& adjuster, Position position) {
+std::string position_words(const StayFit& fit, const TakeUp& adjuster, ScrewPosition position) {
   const CardPiece& card = fit.free();
-  const Length length = position == Position::closed ? adjuster.set.value - adjuster.to_tighten
-                        : position == Position::open ? adjuster.set.value + adjuster.to_slacken
-                                                     : adjuster.set.value;
+  const Length length = position == ScrewPosition::closed ? adjuster.set.value - adjuster.to_tighten
+                        : position == ScrewPosition::open ? adjuster.set.value + adjuster.to_slacken
+                                                          : adjuster.set.value;
   std::string words = card.amount(length);
   if (fit.of_stay->adjusters.size() > 1)
     words = (*fit.rig)[adjuster.part].name + " " + words;
-  if (position == Position::set)
+  if (position == ScrewPosition::set)
     return words;
-  const bool closed = position == Position::closed;
+  const bool closed = position == ScrewPosition::closed;
   const Length travel = closed ? adjuster.to_tighten : adjuster.to_slacken;
   if (const std::string turns = format_turns(travel, adjuster.travel_per_turn); !turns.empty())
     words += say(DryFitCardPhrase::turns, turns,
@@ -37,19 +37,19 @@ std::string position_words(const StayFit& fit, const TakeUp& adjuster, Position 
   return words;
 }
 
-FitRow fit_row(const StayFit& fit, Position position) {
+FitRow fit_row(const StayFit& fit, ScrewPosition position) {
   FitRow row;
-  row.position = position == Position::set      ? say(DryFitCardPhrase::as_set)
-                 : position == Position::closed ? say(DryFitCardPhrase::closed)
-                                                : say(DryFitCardPhrase::open);
+  row.position = position == ScrewPosition::set      ? say(DryFitCardPhrase::as_set)
+                 : position == ScrewPosition::closed ? say(DryFitCardPhrase::closed)
+                                                     : say(DryFitCardPhrase::open);
   row.adjusters = joined(fit.of_stay->adjusters, "; ",
                          [&](const TakeUp& adjuster) { return position_words(fit, adjuster, position); });
   const CardPiece& card = fit.free();
   if (!card.has_dry_fit)
     return row;
-  row.of_bearings = position == Position::closed ? card.dry_fit + fit.to_tighten
-                    : position == Position::open ? card.dry_fit - fit.to_slacken
-                                                 : card.dry_fit;
+  row.of_bearings = position == ScrewPosition::closed ? card.dry_fit + fit.to_tighten
+                    : position == ScrewPosition::open ? card.dry_fit - fit.to_slacken
+                                                      : card.dry_fit;
   return row;
 }
 
@@ -68,11 +68,11 @@ void finish(StayFit& fit) {
   }
   fit.to_tighten = fit.free().unit.round(tighten);
   fit.to_slacken = fit.free().unit.round(slacken);
-  fit.rows.push_back(fit_row(fit, Position::set));
+  fit.rows.push_back(fit_row(fit, ScrewPosition::set));
   if (fit.of_stay->adjusters.empty())
     return;
-  fit.rows.push_back(fit_row(fit, Position::closed));
-  fit.rows.push_back(fit_row(fit, Position::open));
+  fit.rows.push_back(fit_row(fit, ScrewPosition::closed));
+  fit.rows.push_back(fit_row(fit, ScrewPosition::open));
 }
 
 constexpr TextLook small{.size = 3.0, .bold = false, .indent = 0.0};

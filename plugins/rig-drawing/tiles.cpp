@@ -120,7 +120,7 @@ std::string seam_name(int number) {
 }
 
 /// Where a piece is: its column and row from the upper left corner.
-struct Piece {
+struct SheetPiece {
   int column, row;
 };
 
@@ -128,7 +128,7 @@ constexpr std::array<double, 2> along{0.25, 0.75}; ///< where on a seam its mark
 
 /// The marks of the seams round a piece. A seam has one name on both sides of it: those between columns
 /// come first.
-void draw_marks(const Cut& cut, Piece piece, ShapeGroup& into) {
+void draw_marks(const Cut& cut, SheetPiece piece, ShapeGroup& into) {
   const double right = page_margin + cut.width - shared / 2.0;
   const double left = page_margin + shared / 2.0;
   const double top = page_margin + shared / 2.0;
@@ -151,7 +151,7 @@ void draw_marks(const Cut& cut, Piece piece, ShapeGroup& into) {
   }
 }
 
-void draw_foot(const Drawing& sheet, const Cut& cut, Piece piece, ShapeGroup& into) {
+void draw_foot(const Drawing& sheet, const Cut& cut, SheetPiece piece, ShapeGroup& into) {
   const double base = cut.page_height - page_margin - 9.5;
   const int number = piece.row * cut.across + piece.column + 1;
   into.add(TextShape{{page_margin, base},

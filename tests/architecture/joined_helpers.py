@@ -3,6 +3,9 @@
 Builds from nothing join several files of a target to one. Two unnamed namespaces of one enclosing namespace are then
 one, so a helper of one name and one list of parameters in both is defined twice; whether it meets depends on the
 alphabet. Mostly it is the same helper and belongs into a header; else each subject has a namespace of its own.
+
+Neither has such a helper the name of a type in a header of the enclosing namespace: a file that is joined behind it means
+the type and gets the helper.
 """
 
 import collections
@@ -10,6 +13,7 @@ import re
 
 import cpp_text
 import tree
+import type_names
 
 NAME = "helpers of joined files"
 
@@ -100,15 +104,19 @@ def enclosing(scopes):
 def check(root, build):
     """Findings, one line of text each; build is not used."""
     defined = collections.defaultdict(list)
+    types = type_names.places(root)
+    shadows = []
     for path in tree.files(root, ["compiler", "plugins"], (".cpp",)):
         name = tree.shown(root, path)
         if path.name == "main.cpp" or compiled_apart(root, name):
             continue
         for line, namespace, helper in helpers(cpp_text.take_apart(tree.read(path)).code):
+            if (namespace, helper) in types:
+                shadows.append(f"{name}:{line}: {helper} is the name of a type as well: {types[namespace, helper][0]}")
             places = defined[target_of(name), namespace, helper]
             if not places or places[-1][0] != name:
                 places.append((name, line))
-    return [
+    return shadows + [
         f"{name}:{line}: {helper} is a helper of {', '.join(other for other, _ in places if other != name)} as well"
         for (_, _, helper), places in sorted(defined.items())
         if len(places) > 1

@@ -118,6 +118,7 @@ WRONG = {
     "helpers of joined files": [
         ("compiler/units/one.cpp", "namespace sheerpole {\nnamespace {\nint twice(int x) {\n  return 2 * x;\n}\n} // namespace\n} // namespace sheerpole\n", "twice(int)"),
         ("compiler/units/other.cpp", "namespace sheerpole {\nnamespace {\nint twice(int y) {\n  return y + y;\n}\n} // namespace\n} // namespace sheerpole\n", "twice(int)"),
+        ("compiler/units/tied.cpp", "namespace sheerpole {\nnamespace {\nstruct Knot {\n  int loops = 0;\n};\n} // namespace\n} // namespace sheerpole\n", "name of a type as well"),
     ],
     "kinds are no strings": [
         ("compiler/rules/kind.cpp", 'bool is(const Part& part) { return part.kind == "lashing"; }\n', "is a type"),

@@ -89,14 +89,14 @@ Length least_to_remake(const Rig& rig) {
 }
 
 /// A setting of an adjuster and how it is said.
-struct Setting {
+struct ReachableSetting {
   Length length;
   Remark words;
 };
 
 /// The setting nearest to a length: any for a screw or a lashing, a hole for what is pinned in a row of
 /// holes. Between two holes the stay is off by what is left, and that is said.
-Setting nearest_setting(const Part& part, Length length) {
+ReachableSetting nearest_setting(const Part& part, Length length) {
   if (!part.step || !part.shortest || part.step->value <= Length{})
     return {length, {ChangePhrase::set_to, {Words{part.name}, length}}};
   const double steps = std::round((length - part.shortest->value) / part.step->value);
@@ -116,7 +116,7 @@ std::optional<Remark> hanging(const StayView& is, Length too_long) {
   // A piece that is longer has its adjuster shorter by as much.
   if (too_long > adjuster.to_tighten || -too_long > adjuster.to_slacken)
     return std::nullopt;
-  const Setting setting = nearest_setting((*is.rig)[adjuster.part], adjuster.set.value - too_long);
+  const ReachableSetting setting = nearest_setting((*is.rig)[adjuster.part], adjuster.set.value - too_long);
   const Length longer = setting.length - adjuster.set.value;
   return Remark(ChangePhrase::hangs, {Remarks{{fits(too_long)}}, Remarks{{setting.words}},
                                       adjuster.to_tighten + longer, adjuster.to_slacken - longer});

@@ -15,7 +15,7 @@ namespace {
 constexpr double not_twisting = 100.0;
 
 /// A spar for all of its length, or one of its stations.
-struct Stated {
+struct StatedSpar {
   Remark of;
   const std::vector<Particular>* facts = nullptr;
 };
@@ -44,18 +44,18 @@ public:
     return find_fact(*whole_.facts, name) != nullptr || stated_by_station(name);
   }
   std::optional<double> value(FactName name, std::size_t station) {
-    const Stated& from = stated_by_station(name) ? stations_[station] : whole_;
+    const StatedSpar& from = stated_by_station(name) ? stations_[station] : whole_;
     return inputs_.needed(from.of, *from.facts, name);
   }
 
 private:
   bool stated_by_station(FactName name) const {
     return std::ranges::any_of(
-        stations_, [&](const Stated& station) { return find_fact(*station.facts, name) != nullptr; });
+        stations_, [&](const StatedSpar& station) { return find_fact(*station.facts, name) != nullptr; });
   }
 
-  Stated whole_;
-  std::vector<Stated> stations_;
+  StatedSpar whole_;
+  std::vector<StatedSpar> stations_;
   TuneInputs& inputs_;
 };
 

@@ -16,16 +16,16 @@ namespace {
 constexpr std::size_t comment_width = 108; // of a comment at the head of a file
 
 /// One declaration of a start, with the comment above it.
-struct Block {
+struct StartBlock {
   std::vector<std::string> comment;
   std::vector<std::string> lines;
 
   bool is(std::string_view kind) const { return lines.front().starts_with(std::string(kind) + " "); }
 };
 
-std::vector<Block> blocks_of(std::string_view text) {
-  std::vector<Block> blocks;
-  Block block;
+std::vector<StartBlock> blocks_of(std::string_view text) {
+  std::vector<StartBlock> blocks;
+  StartBlock block;
   while (!text.empty()) {
     const std::size_t end = std::min(text.find('\n'), text.size());
     const std::string line(text.substr(0, end));
@@ -56,7 +56,7 @@ public:
       : numbers_(numbers), start_(rig_start(numbers.rig)),
         blocks_(
             blocks_of(start_.blocks + (numbers.line == FirstLine::rope ? "\n" + start_.rope_blocks : ""))) {
-    for (Block& block : blocks_)
+    for (StartBlock& block : blocks_)
       if (block.is("stay"))
         make_up(block);
   }
@@ -89,7 +89,7 @@ public:
 
 private:
   /// Replaces `made: …` by the line and the stack.
-  void make_up(Block& block) {
+  void make_up(StartBlock& block) {
     const std::string& first = block.lines.front();
     const std::size_t from = first.find(' ') + 1;
     FirstStay stay{first.substr(from, first.find(' ', from) - from)};
@@ -135,13 +135,13 @@ private:
         text += fmt::format("let {} = {} assumed \"{}: measure\"\n", asked.name,
                             numbers_.numbers.find(asked.name)->second,
                             fmt::format(fmt::runtime(asked.what), start_.second_mast));
-    for (const Block& block : blocks_)
+    for (const StartBlock& block : blocks_)
       if (block.is("let"))
         text += with_comment(block);
     return text + "\n";
   }
 
-  static std::string with_comment(const Block& block) {
+  static std::string with_comment(const StartBlock& block) {
     std::string text;
     for (const auto* lines : {&block.comment, &block.lines})
       for (const std::string& line : *lines)
@@ -151,7 +151,7 @@ private:
 
   std::string all(std::string_view kind) const {
     std::string text;
-    for (const Block& block : blocks_)
+    for (const StartBlock& block : blocks_)
       if (block.is(kind))
         text += with_comment(block) + "\n";
     return text;
@@ -160,7 +160,7 @@ private:
   /// The points of each spar in one block, those of the boat in the last.
   std::string all_points() const {
     std::vector<std::string> heads;
-    for (const Block& block : blocks_)
+    for (const StartBlock& block : blocks_)
       if (block.is("points") && std::find(heads.begin(), heads.end(), block.lines.front()) == heads.end())
         heads.push_back(block.lines.front());
     std::stable_partition(heads.begin(), heads.end(),
@@ -169,7 +169,7 @@ private:
     for (const std::string& head : heads) {
       text += head + (head == "points {" ? "  # x forward, y to starboard, z up from the waterline\n"
                                          : "  # from its heel\n");
-      for (const Block& block : blocks_)
+      for (const StartBlock& block : blocks_)
         if (block.lines.front() == head)
           for (std::size_t i = 1; i + 1 < block.lines.size(); ++i)
             text += block.lines[i] + "\n";
@@ -235,7 +235,7 @@ private:
 
   const FirstNumbers& numbers_;
   const RigStart& start_;
-  std::vector<Block> blocks_;
+  std::vector<StartBlock> blocks_;
   std::vector<FirstStay> stays_;
   std::vector<std::string> items_; ///< and lines of the stays, by which parts are found
 };

@@ -275,13 +275,13 @@ void draw_cylinder(const PartLook&, const SymbolPlace& place, ShapeGroup& into) 
   into.add(LineShape{place.at(0.4, 3.0), place.at(0.4, -3.0), {0.5, 0.0, {}, {}}, {}});
 }
 
-struct Symbol {
+struct SymbolOfKind {
   PartKind kind;
   void (*draw)(const PartLook& look, const SymbolPlace& place, ShapeGroup& into);
 };
 
 /// End fittings, what belongs to the boat, links, adjusters.
-constexpr Symbol symbols[] = {
+constexpr SymbolOfKind symbols[] = {
     {PartKind::terminal, draw_terminal},
     {PartKind::thimble, draw_thimble},
     {PartKind::soft_eye, draw_soft_eye},
@@ -330,7 +330,7 @@ PartLook look_of(const Part& part, const StackItem& item) {
 }
 
 void draw_part_symbol(const PartLook& look, const SymbolPlace& place, ShapeGroup& into) {
-  for (const Symbol& symbol : symbols)
+  for (const SymbolOfKind& symbol : symbols)
     if (symbol.kind == look.kind)
       return symbol.draw(look, place, into);
   into.add(LineShape{place.at(0), place.at(1), rod_style(), {}});
