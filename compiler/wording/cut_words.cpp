@@ -78,10 +78,17 @@ std::string_view words(CutPhrase phrase) {
            "apart";
   case CutPhrase::eye_allowance_apart:
     return "Eye round {}: the splice states {}; the shape of the seat: {}. They are {} apart: wrap the "
+           "rope round this very part before cutting.";
+  case CutPhrase::eye_allowance_block:
+    return "the splice states an eye round {} of {}, the shape of its seat asks for {}, more than three "
            "rope "
-           "round this very part before cutting.";
+           "diameters apart";
   case CutPhrase::eye_ways_mend:
     return "wrap the rope round {} again, or measure diameter and throat of its rope-seat again";
+  case CutPhrase::wrap_this_part_mend:
+    return "wrap the rope round {} and state what it took as its wrap, or measure diameter and throat of "
+           "its "
+           "rope-seat again";
   case CutPhrase::ways_far_apart:
     return "its length is {} by one way and {} by another";
   case CutPhrase::ways_far_apart_mend:

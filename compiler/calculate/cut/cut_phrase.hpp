@@ -60,7 +60,9 @@ enum class CutPhrase : std::uint16_t {
   eye_ways_apart,
   eye_ways_block,
   eye_allowance_apart,
+  eye_allowance_block,
   eye_ways_mend,
+  wrap_this_part_mend,
   ways_far_apart,
   ways_far_apart_mend,
   // What the cut leaves out.

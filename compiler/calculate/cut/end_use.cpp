@@ -14,8 +14,13 @@ namespace sheerpole {
 
 namespace {
 
-/// An eye that the shape of its seat contradicts is boxed on the card; by more than a diameter of the
-/// rope a test wrap round this part blocks. What a splice states may have been measured round another.
+/// Further apart than so many diameters of the rope, the shape of the seat and the eye do not belong to
+/// each other. What a splice states may have been measured round a part a little larger or smaller; beyond
+/// this it was measured round something else. Source: choice of the project, no source.
+constexpr double most_of_wrap = 1.0;
+constexpr double most_of_splice = 3.0;
+
+/// An eye that the shape of its seat contradicts is boxed on the card; far apart, it blocks.
 void compare_eye(const Rig& rig, const SplicedEnd& end, EndUse& use) {
   const auto ways = eye_ways(end);
   const auto limit = rig.limits.length(Limit::eye_ways_apart);
@@ -26,10 +31,13 @@ void compare_eye(const Rig& rig, const SplicedEnd& end, EndUse& use) {
   if (apart > *limit + rounding)
     use.end.boxed = {ways->wrapped ? CutPhrase::eye_ways_apart : CutPhrase::eye_allowance_apart,
                      {end.end.item->part, ways->stated, ways->geometry, apart}};
-  if (ways->wrapped && apart > end.rope->diameter.value + rounding)
-    use.blocked.push_back({{CutPhrase::eye_ways_block, {end.end.item->part, ways->stated, ways->geometry}},
-                           {CutPhrase::eye_ways_mend, {end.end.item->part}},
-                           ways->place});
+  if (apart <= end.rope->diameter.value * (ways->wrapped ? most_of_wrap : most_of_splice) + rounding)
+    return;
+  use.blocked.push_back(
+      {{ways->wrapped ? CutPhrase::eye_ways_block : CutPhrase::eye_allowance_block,
+        {end.end.item->part, ways->stated, ways->geometry}},
+       {ways->wrapped ? CutPhrase::eye_ways_mend : CutPhrase::wrap_this_part_mend, {end.end.item->part}},
+       ways->place});
 }
 
 void add_eye(const LineMaterial& material, const Splice& splice, const LineEnd& end, EndUse& use) {

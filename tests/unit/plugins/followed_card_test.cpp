@@ -260,7 +260,8 @@ Chosen any_chosen() {
     chosen.taper[end] = tenths(500, 2'000);
     chosen.inserted[end] = tenths(300, 700);
   }
-  chosen.wrap = tenths(900, 2'000);
+  // No more than three diameters of the rope from the shape of the seat, 87.4 mm: beyond it is a DRAFT.
+  chosen.wrap = tenths(900, 1'144);
   chosen.contraction = *rc::gen::inRange(0, 120) / 1000.0;
   chosen.title = *rc::gen::element<std::string>(
       "Cap", "Upper shroud, continuous over both tips of both spreaders, aft of the lowers",
@@ -291,6 +292,7 @@ std::smatch matched(const std::string& text, const std::string& pattern) {
   static std::string kept; // what the match points into
   kept = text;
   std::smatch found;
+  RC_LOG() << "looked for " << pattern << " in:\n" << text << "\n";
   RC_ASSERT(std::regex_search(kept, found, std::regex(pattern)));
   return found;
 }

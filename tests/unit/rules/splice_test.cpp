@@ -215,7 +215,7 @@ TEST(EyeWaysDiffer, ByMoreThanTheLimit) {
 }
 
 // The same geometry: a length that the splice states was measured round some seat, and is held against this
-// one; so many diameters are a rule. Neither blocks.
+// one; so many diameters are a rule. By more than three diameters of the 9 mm rope it was another seat.
 TEST(EyeWaysDiffer, AlsoByWhatTheSpliceStates) {
   const auto with = [](const char* allowance) {
     return Spliced{.splice = std::string("  eye-allowance: ") + allowance + "\n",
@@ -225,9 +225,13 @@ TEST(EyeWaysDiffer, AlsoByWhatTheSpliceStates) {
   EXPECT_EQ(of("eye-ways-differ", with("92.4 mm")), Outcomes{pass});
   EXPECT_EQ(of("eye-ways-differ", with("110 mm")), Outcomes{finding});
   EXPECT_TRUE(of("eye-ways-differ", with("12 d")).empty());
-  const Compilation rig = with("110 mm").rig();
-  EXPECT_FALSE(rig.derived->stays[0].pieces[0].upper.boxed.empty());
-  EXPECT_TRUE(rig.derived->stays[0].pieces[0].blocked.empty());
+  const auto piece = [&](const char* allowance) {
+    return with(allowance).rig().derived->stays[0].pieces[0];
+  };
+  EXPECT_FALSE(piece("110 mm").upper.boxed.empty());
+  EXPECT_TRUE(piece("114.4 mm").blocked.empty()) << "26.98 mm";
+  EXPECT_EQ(piece("114.5 mm").blocked.size(), 2u) << "27.08 mm, both ends";
+  EXPECT_TRUE(piece("14 d").blocked.empty());
 }
 
 // The same geometry: by more than the 9 mm of the rope it blocks, by less it is boxed on the card.
