@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 #include <string_view>
 
 namespace sheerpole {
@@ -24,6 +25,61 @@ std::string with_mirrored(const std::string& value) {
       at = end;
   }
   return value.substr(0, at) + " mirrored" + value.substr(at);
+}
+
+std::string statement_of(const std::string& begin, const std::array<std::string, 3>& at,
+                         const std::string& unit, bool mirrored) {
+  return begin + "(" + at[0] + ", " + at[1] + ", " + at[2] + ")" + (unit.empty() ? "" : " " + unit) +
+         (mirrored ? " mirrored" : "") + " }\n";
+}
+
+struct WrittenPlace {
+  std::array<std::string, 3> at;
+  std::string unit;
+  bool mirrored = false;
+};
+
+/// A place taken apart as it is written: "(1, -2, 3) m mirrored". Nothing where it is not three numbers.
+std::optional<WrittenPlace> taken_apart(const std::string& value) {
+  const std::size_t close = value.rfind(')');
+  if (!value.starts_with('(') || close == std::string::npos)
+    return std::nullopt;
+  WrittenPlace place;
+  std::size_t axis = 0;
+  int depth = 0;
+  for (std::size_t i = 1; i < close; ++i) {
+    const char sign = value[i];
+    depth += sign == '(' ? 1 : sign == ')' ? -1 : 0;
+    if (sign == ',' && depth == 0) {
+      if (++axis == place.at.size())
+        return std::nullopt;
+    } else
+      place.at[axis] += sign;
+  }
+  if (axis + 1 != place.at.size())
+    return std::nullopt;
+  const std::string behind = value.substr(close + 1);
+  const std::size_t unit = behind.find_first_not_of(' ');
+  if (unit != std::string::npos) {
+    const std::string word = behind.substr(unit, behind.find(' ', unit) - unit);
+    if (find_unit(word) != nullptr)
+      place.unit = word;
+  }
+  place.mirrored = behind.find("mirrored") != std::string::npos;
+  return place;
+}
+
+/// Whether a y is to port, which is negative; nothing where it is worked out and its text does not say.
+std::optional<bool> is_to_port(const std::string& y) {
+  const std::size_t first = y.find_first_not_of(' ');
+  if (first == std::string::npos)
+    return std::nullopt;
+  const bool negative = y[first] == '-';
+  const std::string_view rest = std::string_view(y).substr(first + (negative ? 1 : 0));
+  const bool number = !rest.empty() && rest.front() >= '0' && rest.front() <= '9';
+  if (!number || rest.find_first_of("+-*()") != std::string_view::npos)
+    return std::nullopt;
+  return negative;
 }
 
 } // namespace
@@ -49,62 +105,95 @@ std::string PointSettings::begin_of(const std::string& subject, const Property& 
   return "points " + on + "{ " + subject + ": ";
 }
 
-/// The statement with another x, y or z; empty when it is not stated as three numbers. A point that is
-/// mirrored is stated for one side, and which one its y says: of the other one (`other_side`) y has the
-/// other sign.
-std::string PointSettings::with_coordinate(const Property& stated, const std::string& subject,
-                                           std::size_t axis, const std::string& value, bool other_side) {
-  const Expression& place = stated.value.expression();
+std::optional<PointSettings::Place> PointSettings::written_place(const std::string& subject,
+                                                                 const Property* stated) const {
+  if (stated == nullptr)
+    return std::nullopt;
+  const Expression& place = stated->value.expression();
   if (place.kind != ExpressionKind::vector || place.operands.size() != 3)
-    return {};
-  std::string text = begin_of(subject, stated);
-  std::array<std::string, 3>& set = set_[subject];
-  set[axis] = value;
+    return std::nullopt;
+  Place written{begin_of(subject, *stated), {}, place.unit.missing() ? "" : place.unit.text, false};
   for (std::size_t i = 0; i < 3; ++i) {
     const Span span = place.operands[i].span;
-    std::string each(sources_[span.source].text(span));
-    if (other_side && axes[i] == 'y')
-      each = "-(" + each + ")";
-    text += (i == 0 ? "(" : ", ") + (set[i].empty() ? each : set[i]);
+    written.at[i] = sources_[span.source].text(span);
   }
-  const bool both = stated.value.mirrored && subject.find('.') == std::string::npos;
-  return text + ")" + (place.unit.missing() ? "" : " " + place.unit.text) + (both ? " mirrored" : "") +
-         " }\n";
+  written.mirrored = stated->value.mirrored && subject.find('.') == std::string::npos;
+  return written;
 }
 
-std::string PointSettings::coordinate_statements(const Symbol& symbol, const std::string& side,
-                                                 std::size_t axis, const std::string& value) {
+/// What is stated of both sides for no side, else of the one, where it is stated apart.
+std::optional<PointSettings::Place> PointSettings::place_of(const Symbol& symbol,
+                                                            const std::string& side) const {
+  const std::string subject = symbol.name + (side.empty() ? "" : "." + side);
+  if (const auto set = set_.find(subject); set != set_.end())
+    return set->second;
   const Property* both = symbol.point != nullptr && symbol.point->side.missing() ? symbol.point : nullptr;
+  return written_place(subject, side.empty() ? both : side == "port" ? symbol.port : symbol.starboard);
+}
+
+std::string PointSettings::set_whole(const Symbol& symbol, const std::string& side, const Property& stated,
+                                     const std::string& value) {
+  const bool mirrored = side.empty() && symbol.point != nullptr && symbol.point->value.mirrored &&
+                        value.starts_with('(') && value.find("mirrored") == std::string::npos;
+  const std::string subject = symbol.name + (side.empty() ? "" : "." + side);
+  const std::string begin = begin_of(subject, stated);
+  const std::string written = mirrored ? with_mirrored(value) : value;
+  const std::optional<WrittenPlace> apart = taken_apart(written);
+  set_[subject] = apart ? Place{begin, apart->at, apart->unit, apart->mirrored} : Place{};
+  if (side.empty()) // it takes the place of what is stated of one side
+    for (const char* one : {"port", "starboard"})
+      set_[symbol.name + "." + one].reset();
+  return begin + written + " }\n";
+}
+
+/// The other two coordinates stay as they stand. A point that is mirrored is stated for one side, and which
+/// one its y says: of the other one y has the other sign. Empty where that cannot be told.
+std::string PointSettings::set_coordinate(const Symbol& symbol, const std::string& side, std::size_t axis,
+                                          const std::string& value) {
   std::string text;
   bool all = true;
-  const auto add = [&](const Property& stated, const std::string& subject, bool other_side = false) {
-    const std::string one = with_coordinate(stated, subject, axis, value, other_side);
-    all = all && !one.empty();
-    text += one;
+  const auto set = [&](const std::string& subject, Place place) {
+    all = all && !place.begin.empty();
+    place.at[axis] = value;
+    text += statement_of(place.begin, place.at, place.unit, place.mirrored);
+    set_[subject] = std::move(place);
   };
+  const std::optional<Place> both = place_of(symbol, "");
   if (!side.empty()) {
+    const std::string subject = symbol.name + "." + side;
+    if (auto apart = place_of(symbol, side)) {
+      set(subject, std::move(*apart));
+      return all ? text : "";
+    }
     const Property* apart = side == "port" ? symbol.port : symbol.starboard;
-    if (apart != nullptr)
-      add(*apart, symbol.name + "." + side);
-    else if (both != nullptr && both->value.mirrored) {
-      const Expression& place = both->value.expression();
-      // To port is negative; a y that is worked out does not say by its text which side it is.
-      const bool three = place.kind == ExpressionKind::vector && place.operands.size() == 3;
-      const ExpressionKind y = three ? place.operands[1].kind : ExpressionKind::vector;
-      const bool negative = y == ExpressionKind::negate;
-      if (!negative && y != ExpressionKind::number && y != ExpressionKind::length)
-        return {};
-      add(*both, symbol.name + "." + side, negative != (side == "port"));
-    } else
+    if ((apart != nullptr && !set_.contains(subject)) || !both || !both->mirrored)
       return {};
+    const std::optional<bool> to_port = is_to_port(both->at[1]);
+    if (symbol.point == nullptr || both->begin.empty() || !to_port)
+      return {};
+    Place place = *both;
+    place.mirrored = false;
+    place.begin = begin_of(subject, *symbol.point);
+    if (*to_port != (side == "port"))
+      place.at[1] = "-(" + place.at[1] + ")";
+    set(subject, std::move(place));
     return all ? text : "";
   }
   // The statement for both sides first: it takes the place of what is stated of one.
-  if (both != nullptr)
-    add(*both, symbol.name);
-  for (const Property* apart : {symbol.port, symbol.starboard})
-    if (apart != nullptr)
-      add(*apart, symbol.name + "." + apart->side.text);
+  const std::array<std::string, 2> sides{"port", "starboard"};
+  std::array<std::optional<Place>, 2> apart;
+  for (std::size_t i = 0; i < sides.size(); ++i)
+    apart[i] = place_of(symbol, sides[i]);
+  if (both)
+    set(symbol.name, *both);
+  else if (symbol.point != nullptr && symbol.point->side.missing())
+    return {}; // stated, and not as three numbers
+  for (std::size_t i = 0; i < sides.size(); ++i)
+    if (apart[i])
+      set(symbol.name + "." + sides[i], std::move(*apart[i]));
+    else if ((i == 0 ? symbol.port : symbol.starboard) != nullptr &&
+             !set_.contains(symbol.name + "." + sides[i]))
+      return {};
   return all ? text : "";
 }
 
@@ -113,19 +202,15 @@ std::string PointSettings::statements(const std::vector<std::string>& path, cons
   const Property* stated = symbol.point != nullptr ? symbol.point : symbol.declared;
   if (stated == nullptr)
     return {};
-  const bool of_side = path.size() > 1 && is_side(path[1]);
-  const std::size_t named = of_side ? 2 : 1;
-  if (path.size() == named) {
-    const bool mirrored = !of_side && symbol.point != nullptr && symbol.point->value.mirrored &&
-                          value.starts_with('(') && value.find("mirrored") == std::string::npos;
-    const std::string subject = symbol.name + (of_side ? "." + path[1] : "");
-    return begin_of(subject, *stated) + (mirrored ? with_mirrored(value) : value) + " }\n";
-  }
+  const std::string side = path.size() > 1 && is_side(path[1]) ? path[1] : "";
+  const std::size_t named = side.empty() ? 1 : 2;
+  if (path.size() == named)
+    return set_whole(symbol, side, *stated, value);
   const std::string& last = path.back();
   const std::size_t axis = last.size() == 1 ? axes.find(last.front()) : std::string_view::npos;
   if (path.size() != named + 1 || axis == std::string_view::npos)
     return {};
-  return coordinate_statements(symbol, of_side ? path[1] : "", axis, value);
+  return set_coordinate(symbol, side, axis, value);
 }
 
 } // namespace sheerpole

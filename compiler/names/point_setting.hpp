@@ -30,19 +30,30 @@ public:
   std::string statements(const std::vector<std::string>& path, const std::string& value);
 
 private:
+  /// Where a point or one side of it stands: in the files, or by what was set before.
+  struct Place {
+    std::string begin; ///< of its statement: "points on mast { plate.port: "
+    std::array<std::string, 3> at;
+    std::string unit;
+    bool mirrored = false;
+  };
+
   const Symbol& symbol_of(const std::string& name);
   std::string begin_of(const std::string& subject, const Property& stated) const;
-  std::string with_coordinate(const Property& stated, const std::string& subject, std::size_t axis,
-                              const std::string& value, bool other_side);
-  std::string coordinate_statements(const Symbol& symbol, const std::string& side, std::size_t axis,
-                                    const std::string& value);
+  std::optional<Place> written_place(const std::string& subject, const Property* stated) const;
+  std::optional<Place> place_of(const Symbol& symbol, const std::string& side) const;
+  std::string set_whole(const Symbol& symbol, const std::string& side, const Property& stated,
+                        const std::string& value);
+  std::string set_coordinate(const Symbol& symbol, const std::string& side, std::size_t axis,
+                             const std::string& value);
 
   const std::vector<std::shared_ptr<const SyntaxTree>>& trees_;
   const SourceSet& sources_;
   const std::string& as_of_;
   std::optional<ResolvedTree> files_; ///< worked out when it is first asked for
-  std::map<std::string, std::array<std::string, 3>>
-      set_; ///< coordinates set so far of `plate` or `plate.port`
+  /// Of `plate` or `plate.port`, what was set of it so far; without coordinates where it was set, and not
+  /// as three numbers. Nothing: a side that is no longer stated apart.
+  std::map<std::string, std::optional<Place>> set_;
 };
 
 } // namespace sheerpole

@@ -187,6 +187,26 @@ TEST(WhatIf, CoordinatesOfOnePointAreSetOneAfterTheOther) {
   expect_place(one, "tang.starboard", {-40, 65, 5400});
 }
 
+// Each setting goes on from the one before it, whichever of the two is for one side alone.
+TEST(WhatIf, ASideAndBothSidesAreSetOneAfterTheOther) {
+  const Compilation side_last = measured_to_port({"tang.x=-50 mm", "tang.port.z=5500 mm"});
+  ASSERT_TRUE(side_last.rig);
+  expect_place(side_last, "tang.port", {-50, -65, 5500});
+  expect_place(side_last, "tang.starboard", {-50, 65, 5400});
+  const Compilation side_first = measured_to_port({"tang.port.z=5500 mm", "tang.x=-50 mm"});
+  ASSERT_TRUE(side_first.rig);
+  expect_place(side_first, "tang.port", {-50, -65, 5500});
+  expect_place(side_first, "tang.starboard", {-50, 65, 5400});
+  const Compilation whole = measured_to_port({"tang=(-40, 70, 5000) mm", "tang.z=5100 mm"});
+  ASSERT_TRUE(whole.rig);
+  expect_place(whole, "tang.port", {-40, -70, 5100});
+  expect_place(whole, "tang.starboard", {-40, 70, 5100});
+  const Compilation replaced = measured_to_port({"plate=(-600, 1400, 1000) mm", "plate.port.x=-1 m"});
+  ASSERT_TRUE(replaced.rig);
+  expect_place(replaced, "plate.port", {-1000, -1400, 1000});
+  expect_place(replaced, "plate.starboard", {-600, 1400, 1000});
+}
+
 TEST(WhatIf, BeforeALayerItIsAsItWasThen) {
   const Compilation designed = measured_to_port({"plate.z=1.2 m"}, "designed");
   ASSERT_TRUE(designed.rig);
