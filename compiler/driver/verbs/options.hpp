@@ -76,9 +76,14 @@ void add_outside(CLI::App& verb, OutsideOptions& outside);
 /// nobody sees the result of; what was opened and printed is closed and written elsewhere.
 template <class Value>
 const Value& until_the_end(Value value) {
-  static const Value* held = nullptr; // so that whoever looks for memory that was lost finds it
-  held = new Value(std::move(value));
-  return *held;
+  struct Held {
+    Value value;
+    const Held* before;
+  };
+  // So that whoever looks for memory that was lost finds it, also where one process runs several commands.
+  static const Held* last = nullptr;
+  last = new Held{std::move(value), last};
+  return last->value;
 }
 
 } // namespace sheerpole
