@@ -29,10 +29,10 @@ void add_not_compared(const SpareLine& spare, PageFlow& page) {
               {.size = 3.1, .bold = true, .indent = 0.0});
 }
 
-/// Other pieces that are drafts: what is carried may be too short for them.
+/// Other pieces that may not be cut yet: what is carried may be too short for them.
 void add_others_waiting(const SpareLine& spare, PageFlow& page) {
   const std::string names = joined(spare.pieces, ", ", [&](const CardPiece& card) {
-    return card.draft() && card.piece != spare.longest.piece ? card.piece->name : std::string();
+    return !card.may_be_cut() && card.piece != spare.longest.piece ? card.piece->name : std::string();
   });
   if (!names.empty())
     page.notice(say(EmergencyCardPhrase::to_be_cut_and_not, not_yet(), names),
@@ -50,8 +50,8 @@ void add_head(const SpareLine& spare, PageFlow& page) {
                                              : say(EmergencyCardPhrase::longest_that_is_known),
                 card.piece->name),
             {.size = 3.8, .bold = true, .indent = 0.0});
-  if (card.draft()) {
-    add_not_yet(say(EmergencyCardPhrase::carry), card.draft_reasons, page, 7.5);
+  if (!card.may_be_cut()) {
+    add_not_yet(say(EmergencyCardPhrase::carry), card.waits_for(), page, 7.5);
   } else {
     page.text(say(EmergencyCardPhrase::carry_capitals, card.amount_of_stay(spare.to_carry)),
               {.size = 7.5, .bold = true, .indent = 0.0});
@@ -88,7 +88,7 @@ void add_pieces(const SpareLine& spare, PageFlow& page) {
                   .gutter = card_gutter};
   for (const CardPiece& card : spare.pieces)
     table.rows.push_back({{.text = card.piece->name, .bold = card.piece == spare.longest.piece},
-                          {.text = card.draft() ? not_yet() : card.amount_of_stay(card.body)},
+                          {.text = card.may_be_cut() ? card.amount_of_stay(card.body) : not_yet()},
                           {.text = card.piece->upper.part_name(*card.rig)},
                           {.text = card.piece->lower.part_name(*card.rig)}});
   page.table(table);
@@ -194,7 +194,7 @@ void add_last_words(PageFlow& page) {
 /// Of a spare length that nobody may cut yet: what may be bought and carried meanwhile.
 void add_waiting(const SpareLine& spare, PageFlow& page) {
   const std::optional<Length> about = spare.about_to_carry;
-  add_release(spare.longest.draft_reasons,
+  add_release(spare.longest.waits_for(),
               say(EmergencyCardPhrase::cut_nothing_to_it_carry,
                   about ? say(EmergencyCardPhrase::order_this_line, about_metres(*about))
                         : say(EmergencyCardPhrase::no_estimate_its_length_is)),
@@ -208,10 +208,10 @@ std::vector<Drawing> spare_pages(const SpareLine& spare, const std::string& boat
   PageFlow page(size, {.name = say(EmergencyCardPhrase::emergency_splice_card, line),
                        .about = boat,
                        .draft = draft_lines(spare.longest.draft_reasons),
-                       .hatched = spare.longest.draft()});
+                       .hatched = !spare.longest.may_be_cut()});
   add_head(spare, page);
   add_pieces(spare, page);
-  if (spare.longest.draft()) {
+  if (!spare.longest.may_be_cut()) {
     add_waiting(spare, page);
   } else if (spare.longest.rope()) {
     add_marks(spare, page);

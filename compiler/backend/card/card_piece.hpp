@@ -70,6 +70,8 @@ struct CardPiece {
   bool measure_again() const { return !draft() && !held_by.empty(); }
   /// Else no paper shows its cut as a number.
   bool may_be_cut() const { return !draft() && held_by.empty(); }
+  /// What the piece waits for where it may not be cut.
+  const std::vector<DraftReason>& waits_for() const { return draft() ? draft_reasons : held_by; }
   bool rope() const { return line->kind == LineMaterial::Kind::rope; }
   /// Whether its end aloft goes into a terminal to a known depth, mark 2, so that it can be closed first.
   bool closed_aloft() const {

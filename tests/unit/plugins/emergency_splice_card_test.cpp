@@ -77,7 +77,8 @@ TEST_P(SpareCards, MarkTheSecondEndWhereTheBenchCardDoes) {
 // further.
 TEST(EmergencySpliceCard, HasTheNumbersOfTheSplice) {
   const Compilation boat = test::compiled(
-      "language 1\nrope hmpe-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n}\n"
+      "language 1\nlimits {\n  second-measure: off\n}\n"
+      "rope hmpe-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n}\n"
       "splice bury {\n  bury: 72 d\n  eye-allowance: 12 d\n  contraction: 8 %\n  taper: \"last third\"\n"
       "  locking: \"lock stitch\"\n}\n"
       "thimble ring {\n  length: 30 mm\n  lower: rope-seat (diameter: 28 mm, throat: 38 mm)\n}\n"
@@ -107,9 +108,33 @@ TEST(EmergencySpliceCard, HasTheNumbersOfTheSplice) {
   EXPECT_THAT(html, Not(HasSubstr("DRAFT")));
 }
 
+// Nothing is cut to a length that was read once, and a spare is a cut as well.
+TEST(EmergencySpliceCard, HasNoNumberOfWhatIsToBeMeasuredAgain) {
+  const auto html_of = [](const std::string& more) {
+    const Compilation boat = test::compiled(
+        "language 1\nrope hmpe-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n}\n"
+        "splice bury {\n  bury: 72 d\n  eye-allowance: 12 d\n  contraction: 8 %\n}\n"
+        "thimble ring {\n  length: 30 mm\n}\n"
+        "stay cap {\n  line: hmpe-9\n  stack {\n    ring (splice: bury)\n    line\n    ring (splice: "
+        "bury)\n  }\n}\n"
+        "reading of cap {\n  method: tape\n  runs: 10_000 mm\n}\n" +
+        more);
+    return boat.checked ? EmergencySpliceCard().generate({*boat.checked}).files.front().bytes
+                        : std::string();
+  };
+  const std::string once = html_of("");
+  EXPECT_THAT(once, HasSubstr("NOT YET"));
+  EXPECT_THAT(once, HasSubstr("measured once"));
+  EXPECT_THAT(once, Not(HasSubstr("12\u202f364")));
+  EXPECT_THAT(once, Not(HasSubstr("11\u202f556")));
+  const std::string enough = html_of("limits { second-measure: off }\n");
+  EXPECT_THAT(enough, Not(HasSubstr("NOT YET")));
+  EXPECT_THAT(enough, HasSubstr("12\u202f364"));
+}
+
 // X is one stay's cord from U to L wherever it stands, and says whose; bearing to bearing is the body.
 TEST(EmergencySpliceCard, HasXInOneSenseAndSaysOfWhichStay) {
-  const Compilation boat = test::example_with("quillwort", "");
+  const Compilation boat = test::example_with("quillwort", "limits {\n  second-measure: off\n}\n");
   ASSERT_TRUE(boat.checked);
   for (const SpareLine& spare : spare_lines(*boat.checked)) {
     std::string text;
@@ -128,7 +153,8 @@ TEST(EmergencySpliceCard, HasXInOneSenseAndSaysOfWhichStay) {
 }
 
 std::string two_on_cords(const std::string& of_first, const std::string& of_second) {
-  return "language 1\nrope rope-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n}\ncord red { }\n"
+  return "language 1\nlimits {\n  second-measure: off\n}\n"
+         "rope rope-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n}\ncord red { }\n"
          "splice bury {\n  bury: 650 mm\n  eye-allowance: 100 mm\n  contraction: 0 %\n"
          "  locking: \"None\"\n}\n"
          "thimble ring {\n  length: 30 mm\n}\n"
