@@ -38,6 +38,24 @@ std::string part_at(const Rig& rig, const Stay& stay, WhichEnd where) {
                                             : std::string();
 }
 
+/// Whether the stay ends in a plate where several meet: its length counts to the middle of the plate, and
+/// the hole of the stay is not where its path ends.
+bool ends_in_plate(const Rig& rig, const Stay& stay, WhichEnd where) {
+  if (stay.stack.empty())
+    return false;
+  const StackItem& item = where == WhichEnd::upper ? stay.stack.front() : stay.stack.back();
+  return item.kind == StackItem::Kind::part && rig[item.part].kind == PartKind::junction;
+}
+
+PhraseText from_where_to_where(const Rig& rig, const Stay& stay) {
+  const bool above = ends_in_plate(rig, stay, WhichEnd::upper);
+  const bool below = ends_in_plate(rig, stay, WhichEnd::lower);
+  return above && below ? say(MeasuringSheetPhrase::from_middle_one_plate_to)
+         : above        ? say(MeasuringSheetPhrase::from_plate_to_pin)
+         : below        ? say(MeasuringSheetPhrase::from_pin_to_plate)
+                        : say(MeasuringSheetPhrase::from_middle_one_pin_to);
+}
+
 /// The stay as a line between its two pins, with the tips that it passes. Not to scale.
 void draw_stay(const Rig& rig, const Stay& stay, double width, PaperPoint at, ShapeGroup& into) {
   const ShapeStyle heavy{.stroke_width = 0.7, .stroke_grey = 0.0, .dashes = {}, .fill_grey = {}};
@@ -49,8 +67,7 @@ void draw_stay(const Rig& rig, const Stay& stay, double width, PaperPoint at, Sh
   const double middle = (left + right) / 2.0;
   write(into, {at.x, at.y + 3.2}, say(MeasuringSheetPhrase::aloft), 3.2, true);
   write(into, {at.x + width, at.y + 3.2}, say(MeasuringSheetPhrase::below), 3.2, true, TextAnchor::end);
-  write(into, {middle, at.y + 3.2}, say(MeasuringSheetPhrase::from_middle_one_pin_to), 2.8, false,
-        TextAnchor::middle);
+  write(into, {middle, at.y + 3.2}, from_where_to_where(rig, stay), 2.8, false, TextAnchor::middle);
   into.add(LineShape{{left, y}, {right, y}, heavy, {}});
   for (const double x : {left, right}) {
     into.add(CircleShape{{x, y}, 1.6, pin, {}});
@@ -73,7 +90,8 @@ FlowCell asked(const std::string& text) {
 }
 
 /// What is filled in, two blanks a row.
-FlowTable blanks(bool rope) {
+FlowTable blanks(const Rig& rig, const Stay& stay) {
+  const bool rope = rig[stay.material].kind == LineMaterial::Kind::rope;
   FlowTable table{
       .columns = {{"", 1.8}, {"", 1.5}, {"", 1.8}, {"", 1.5}}, .size = 3.0, .gutter = card_gutter};
   const auto row = [&](PhraseText first, PhraseText second) {
@@ -81,16 +99,16 @@ FlowTable blanks(bool rope) {
   };
   row(say(MeasuringSheetPhrase::length_first), say(MeasuringSheetPhrase::length_second));
   row(say(MeasuringSheetPhrase::by_tape_cord_laser_or), say(MeasuringSheetPhrase::pull_on_it));
-  row(say(MeasuringSheetPhrase::temperature), say(MeasuringSheetPhrase::hook_or_cord_end_to));
-  row(say(MeasuringSheetPhrase::hoisted_lower_than_pin_by), say(MeasuringSheetPhrase::knot_to_pin_below));
+  row(say(MeasuringSheetPhrase::temperature), ends_in_plate(rig, stay, WhichEnd::upper)
+                                                  ? say(MeasuringSheetPhrase::hook_or_cord_end_to_plate)
+                                                  : say(MeasuringSheetPhrase::hook_or_cord_end_to));
+  row(say(MeasuringSheetPhrase::hoisted_lower_than_pin_by),
+      ends_in_plate(rig, stay, WhichEnd::lower) ? say(MeasuringSheetPhrase::knot_to_plate_below)
+                                                : say(MeasuringSheetPhrase::knot_to_pin_below));
   row(say(MeasuringSheetPhrase::cord_its_colour), say(MeasuringSheetPhrase::little_knots_in_its_tail));
   row(say(MeasuringSheetPhrase::adjuster_stands_at), rope ? say(MeasuringSheetPhrase::lashing_gap_passes)
                                                           : say(MeasuringSheetPhrase::turns_still_to_take));
   return table;
-}
-
-bool ends_in_rope(const Rig& rig, const Stay& stay) {
-  return rig[stay.material].kind == LineMaterial::Kind::rope;
 }
 
 void add_stay(const Rig& rig, const Stay& stay, PageFlow& page) {
@@ -101,12 +119,14 @@ void add_stay(const Rig& rig, const Stay& stay, PageFlow& page) {
   page.drawing(17.0,
                [&](ShapeGroup& into, PaperPoint at) { draw_stay(rig, stay, page.width(), at, into); });
   for (const WhichEnd where : {WhichEnd::upper, WhichEnd::lower})
-    page.text(fmt::format("{}: {}{}.",
-                          where == WhichEnd::upper ? say(MeasuringSheetPhrase::aloft_begins)
-                                                   : say(MeasuringSheetPhrase::below_begins),
-                          where_words(rig, stay, where), led_by(", ", part_at(rig, stay, where))),
-              small);
-  page.table(blanks(ends_in_rope(rig, stay)));
+    page.text(
+        fmt::format("{}: {}{}{}.",
+                    where == WhichEnd::upper ? say(MeasuringSheetPhrase::aloft_begins)
+                                             : say(MeasuringSheetPhrase::below_begins),
+                    where_words(rig, stay, where), led_by(", ", part_at(rig, stay, where)),
+                    ends_in_plate(rig, stay, where) ? say(MeasuringSheetPhrase::not_to_its_hole) : ""),
+        small);
+  page.table(blanks(rig, stay));
   page.to_write(say(MeasuringSheetPhrase::pin_aloft_and_what_secures), small);
   page.tick(say(MeasuringSheetPhrase::seen_aloft_no_crack_no), small);
   page.space(2.0);

@@ -11,6 +11,15 @@ std::string_view words(MeasuringSheetPhrase phrase) {
     return "BELOW";
   case from_middle_one_pin_to:
     return "from the middle of one pin to the middle of the other";
+  case from_middle_one_plate_to:
+    return "from the middle of one plate to the middle of the other";
+  case from_plate_to_pin:
+    return "from the middle of the plate to the middle of the pin";
+  case from_pin_to_plate:
+    return "from the middle of the pin to the middle of the plate";
+  case not_to_its_hole:
+    return "; the length counts to the middle of the plate where the stays meet, not to the hole of this "
+           "one";
   case over:
     return "over {}";
   case length_first:
@@ -25,10 +34,14 @@ std::string_view words(MeasuringSheetPhrase phrase) {
     return "temperature";
   case hook_or_cord_end_to:
     return "hook or cord end to pin aloft";
+  case hook_or_cord_end_to_plate:
+    return "hook or cord end to middle of plate";
   case hoisted_lower_than_pin_by:
     return "hoisted lower than the pin by";
   case knot_to_pin_below:
     return "knot to pin below";
+  case knot_to_plate_below:
+    return "knot to middle of plate below";
   case cord_its_colour:
     return "cord, its colour";
   case little_knots_in_its_tail:
@@ -54,7 +67,9 @@ std::string_view words(MeasuringSheetPhrase phrase) {
            "it sails. Write the unit after every number: mm, or feet and inches.";
   case tape_pull_it_as_hard:
     return "Tape: pull it as hard each time, and write how hard. Cord: hoist it as hard, knot it at the "
-           "pin, keep the cord; it is the length. Two readings more than 5 mm apart: take both again.";
+           "pin, keep the cord; it is the length. Old stay: stretch it out before its screw is turned, or "
+           "write how "
+           "the screw stood. Two readings more than 5 mm apart: take both again.";
   case fill_in_measuring_sheet_csv:
     return "Fill in measuring-sheet.csv with the same words, and `sheerpole enter BOAT.rig --from "
            "measuring-sheet.csv` puts the readings into the rig file.";
