@@ -87,15 +87,14 @@ bool own_length(const CheckedRig& checked, const Piece& piece) {
   return at < lines.size() && stay.stack[lines[at]].line_length.has_value();
 }
 
-/// Whether another way to the length of a piece that was measured gives something else.
+} // namespace
+
 bool is_disputed(const CheckedRig& checked, const Piece& piece) {
   const PieceState state = checked.state(piece);
   return (state == PieceState::ready || state == PieceState::measured_once) &&
          !own_length(checked, piece) &&
          checked.derived().stays[piece.stay.index()].measurement.ways_differ();
 }
-
-} // namespace
 
 bool is_settled(const CheckedRig& checked, const Piece& piece) {
   return checked.state(piece) == PieceState::ready && !is_disputed(checked, piece);

@@ -47,6 +47,9 @@ std::string state_line(const CheckedRig& checked, const Piece& piece,
 /// The same in two words, for a label: "MEASURED ONCE", "FROM DRAWING", "NOT YET", "WAYS DIFFER".
 std::string state_stamp(const CheckedRig& checked, const Piece& piece);
 
+/// Whether another way to the length of a piece that was measured gives something else.
+bool is_disputed(const CheckedRig& checked, const Piece& piece);
+
 /// Whether a piece is READY and nothing about its length is open: neither a second measuring nor another
 /// way that gives something else.
 bool is_settled(const CheckedRig& checked, const Piece& piece);

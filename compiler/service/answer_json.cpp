@@ -1,5 +1,6 @@
 #include "service/answer_json.hpp"
 
+#include "backend/paper_words.hpp"
 #include "calculate/cut/order_length.hpp"
 #include "kinds/example_unit.hpp"
 #include "service/begin/first_rig.hpp"
@@ -74,8 +75,9 @@ Json piece_json(const CheckedRig& checked, const DerivedStay& stay, const Piece&
   json["name"] = piece.name;
   json["line"] = checked.rig()[piece.material].name;
   json["state"] = name_of(checked.state(piece));
+  json["ways_differ"] = is_disputed(checked, piece);
   json["reasons"] = Json::array();
-  for (const DraftReason& reason : checked.draft_reasons(piece))
+  for (const DraftReason& reason : checked.held_by(piece))
     json["reasons"].push_back({{"reason", reason.reason}, {"mend", reason.mend}});
   json["body"] = with_x_json(piece.body.unknown, piece.body.known());
   json["cut"] = with_x_json(piece.cut.unknown, piece.cut.known());

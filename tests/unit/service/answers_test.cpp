@@ -139,6 +139,23 @@ TEST_F(TheService, StaysSayHowFarTheyAre) {
   EXPECT_EQ(stays[0]["adjusters"][0]["to_tighten_mm"], 50.0);
 }
 
+// Read twice to 11 648 mm, and drawn at 11 650 or 11 700 mm: `routes-apart` is 5 mm.
+TEST(Answers, SayWhereAnotherWayGivesSomethingElse) {
+  const Backends backends = built_in_backends();
+  const auto piece = [&](const std::string& drawn) {
+    test::BoatTexts texts("language 1\nwire wire-6 {\n  construction: \"1x19\"\n  size: \"6 mm\"\n}\n"
+                          "stay forestay {\n  pin-to-pin: " +
+                          drawn +
+                          " mm drawn\n  line: wire-6\n  stack {\n    line\n  }\n}\n"
+                          "reading of forestay {\n  method: tape\n  runs: 11_648 mm, 11_648 mm\n}\n");
+    Answers answers(texts.texts, backends);
+    return answers.answer(
+        Json{{"version", 1}, {"boat", "boat.rig"}, {"ask", "stays"}})["answer"][0]["pieces"][0];
+  };
+  EXPECT_EQ(piece("11_650")["ways_differ"], false);
+  EXPECT_EQ(piece("11_700")["ways_differ"], true);
+}
+
 TEST_F(TheService, ATrialSaysWhatChanges) {
   // The plate 100 mm lower: from 9093.40 mm to the root of 1.3^2 + 9.1^2 m, which is 9192.39 mm.
   const Json trial = ask({{"ask", "set"}, {"settings", {"plate-a=(0, 1.4, 0.9) m mirrored"}}})["answer"];

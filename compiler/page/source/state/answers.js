@@ -34,8 +34,8 @@ async function of_lengths(ask, paper) {
  * @property {string} stay
  * @property {string} title
  * @property {string} side port, starboard or centre
- * @property {"todo" | "drawn" | "not" | "once" | "ready" | "record"} state drawn: not measured, and the file gives leave to cut
- *   from the drawing
+ * @property {"todo" | "drawn" | "not" | "once" | "differ" | "ready" | "record"} state drawn: not measured, and the file gives leave
+ *   to cut from the drawing; differ: measured, and another way to the length gives something else
  * @property {{reason: string, mend: string}[]} reasons
  * @property {{x: boolean, plus_mm: number}} cut
  * @property {{x: boolean, plus_mm: number}} body
@@ -54,6 +54,11 @@ const called = (stay) => stay.title || base_of(stay);
 function short_title(title, titles) {
   const short = title.split(",")[0];
   return titles.filter((each) => each !== title && each.split(",")[0] === short).length > 0 ? title : short;
+}
+
+function state_of(piece) {
+  if (piece.state === "not measured" && piece.reasons.length === 0) return "drawn";
+  return piece.ways_differ ? "differ" : (STATES[piece.state] ?? "not");
 }
 
 const STATES = {
@@ -81,7 +86,7 @@ function pieces_of(lengths) {
           : short_title(called(stay), titles),
       full_title: called(stay),
       side: /\.(port|starboard)$/.exec(stay.name)?.[1] ?? "centre",
-      state: piece.state === "not measured" && piece.reasons.length === 0 ? "drawn" : (STATES[piece.state] ?? "not"),
+      state: state_of(piece),
       card: cards.get(piece.name),
       number: numbers.get(base),
     }));

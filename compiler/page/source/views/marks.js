@@ -36,7 +36,7 @@ export const piece_title = (piece) => (piece.side === "centre" ? piece.title : `
 /** How far a piece is, as ink. */
 export const mark = (state, small = false) =>
   html`<span class="g ${state} ${small ? "s" : ""}" aria-hidden="true">${
-    state === "ready" || state === "record" ? "\u2713" : state === "once" ? "1" : nothing
+    state === "ready" || state === "record" ? "\u2713" : state === "once" ? "1" : state === "differ" ? "2" : nothing
   }</span>`;
 
 /** A short cord with its wide knot and its tally. */

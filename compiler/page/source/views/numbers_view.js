@@ -14,6 +14,7 @@ export function counts() {
     all: app.answers.pieces.length,
     ready: count("ready", "record"),
     once: count("once"),
+    differ: count("differ"),
     not: count("not"),
     todo: count("todo"),
     drawn: count("drawn"),
@@ -60,7 +61,7 @@ const row = (piece) => {
 function tally() {
   const { pieces } = app.answers;
   const of = counts();
-  const legend = ["ready", "once", "not", "drawn", "todo"].filter((state) => of[state] > 0);
+  const legend = ["ready", "once", "differ", "not", "drawn", "todo"].filter((state) => of[state] > 0);
   return html`<div class="in tallied">
     <div class="tally" aria-hidden="true">${pieces.map((piece) => html`<i class=${app.trial.value !== null ? "not" : piece.state}></i>`)}</div>
     ${
@@ -121,7 +122,7 @@ export function next_step() {
   if (missing.length) return { words: w.next.library(missing[0]), to: "files" };
   if (error) return { words: w.next.error(error), to: "text" };
   const first = (state) => app.answers.pieces.find((piece) => piece.state === state);
-  for (const state of ["once", "not", "todo", "drawn"]) {
+  for (const state of ["once", "differ", "not", "todo", "drawn"]) {
     const piece = state === "not" && first("todo") ? undefined : first(state);
     if (piece) {
       const on_cord = counted_readings(app.answers, piece.stay).some((each) => each.cord);

@@ -64,6 +64,7 @@ function head_box(piece) {
     drawn: () => html`${cut}<p class="sm strong">${piece.card?.state_words ?? ""}</p>${measure_buttons(piece)}`,
     not: () => html`<p class="num"><span class="plate">${w.not_yet_plate}</span></p>${reasons(piece)}`,
     once: () => html`${cut}<p class="sm strong">${w.once_words}</p>`,
+    differ: () => html`${cut}<p class="sm strong">${w.differ_words}</p><p class="sm">${piece.card?.state_words ?? ""}</p>`,
     ready: () => cut,
     record: () => cut,
   }[piece.state]();
