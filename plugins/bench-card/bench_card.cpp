@@ -1,5 +1,6 @@
 #include "plugins/bench-card/bench_card.hpp"
 
+#include "backend/accuracy_words.hpp"
 #include "backend/card/card_in_hand.hpp"
 #include "backend/paper_identity.hpp"
 #include "backend/paper_words.hpp"
@@ -25,12 +26,8 @@ std::string known_to(const CardPiece& card) {
           card.amount(card.unit.round_outwards(found->worst_high)));
   if (found->without_bound.empty())
     return say(BenchCardPhrase::known_to, worst);
-  const std::size_t others = found->without_bound.size() - 1;
-  return say(BenchCardPhrase::accuracy_unknown_no_bound_for, card.spoken(found->without_bound.front()),
-             others == 0   ? std::string()
-             : others == 1 ? say(BenchCardPhrase::and_one_more)
-                           : say(BenchCardPhrase::and_more, others),
-             worst);
+  return say(BenchCardPhrase::accuracy_unknown_no_bound_for,
+             without_tolerance(*found, [&](const Remark& what) { return card.spoken(what); }), worst);
 }
 
 /// "From aloft, at the main masthead, to below, at the stem".

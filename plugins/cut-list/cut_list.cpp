@@ -102,14 +102,16 @@ std::vector<CutListBlock> cut_list_blocks(const CheckedRig& checked) {
   return blocks;
 }
 
-const Uncertainty* range_of(const ListedPiece& listed) {
-  if (!listed.derived->uncertainty)
-    return nullptr;
+bool has_own_length(const ListedPiece& listed) {
   int number = 0;
   for (const StackItem& item : listed.stay->stack)
     if (item.kind == StackItem::Kind::line && ++number == listed.piece->number)
-      return item.line_length ? nullptr : &*listed.derived->uncertainty;
-  return nullptr;
+      return item.line_length.has_value();
+  return false;
+}
+
+const Uncertainty* range_of(const ListedPiece& listed) {
+  return listed.derived->uncertainty && !has_own_length(listed) ? &*listed.derived->uncertainty : nullptr;
 }
 
 std::vector<LineTotal> line_totals(const CheckedRig& checked, const std::vector<CutListBlock>& blocks) {

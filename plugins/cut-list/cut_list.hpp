@@ -45,6 +45,9 @@ struct CutListBlock {
 /// it.
 std::vector<CutListBlock> cut_list_blocks(const CheckedRig& checked);
 
+/// Whether the length of the piece is chosen and does not follow from the pins.
+bool has_own_length(const ListedPiece& listed);
+
 /// How well the length of the piece is known; null when no bound is stated, and for a piece with a length
 /// of its own, which takes nothing of what the stay is off by.
 const Uncertainty* range_of(const ListedPiece& listed);

@@ -5,6 +5,8 @@
 #include "wording/model_words.hpp"
 #include "wording/say.hpp"
 
+#include <algorithm>
+
 namespace sheerpole {
 
 namespace {
@@ -24,6 +26,7 @@ struct CsvPiece {
   std::string line;
   std::string size;
   std::string draft;
+  std::string state;
 
   std::vector<std::string> row(std::string quantity, std::string term, std::string amount, bool plus_x,
                                bool complete, const Term* from) const {
@@ -44,6 +47,7 @@ struct CsvPiece {
                                  joined(from->provenance.assumptions, "; ")});
     cells.push_back(draft);
     cells.insert(cells.end(), 5, "");
+    cells.push_back(state);
     return cells;
   }
 
@@ -117,18 +121,29 @@ std::string cut_list_csv(const CheckedRig& checked, const std::vector<CutListBlo
                           {"from_below_plus_x"},
                           {"known_to_95_mm", true},
                           {"worst_low_mm", true},
-                          {"worst_high_mm", true}}};
+                          {"worst_high_mm", true},
+                          {"state"}}};
   for (const CutListBlock& block : blocks) {
     const std::size_t off = block.same_rows ? block.pieces.size() : 1;
     std::vector<std::string> names;
-    for (const ListedPiece& listed : block.pieces)
+    std::vector<std::string> states; // those of a pair may differ: one may hang already
+    for (const ListedPiece& listed : block.pieces) {
       names.push_back(listed.piece->name);
+      if (const std::string state(name_of(checked.state(*listed.piece)));
+          std::find(states.begin(), states.end(), state) == states.end())
+        states.push_back(state);
+    }
     for (std::size_t i = 0; i < block.pieces.size() / off; ++i) {
       const ListedPiece& listed = block.pieces[i];
       const LineMaterial& line = checked.rig()[listed.piece->material];
-      const CsvPiece piece{checked.rig(),       off == 1 ? listed.piece->name : joined(names, " + "),
-                           std::to_string(off), line.name,
-                           line.size.name,      yes_or_no(off == 1 ? listed.draft() : block.draft())};
+      const CsvPiece piece{checked.rig(),
+                           off == 1 ? listed.piece->name : joined(names, " + "),
+                           std::to_string(off),
+                           line.name,
+                           line.size.name,
+                           yes_or_no(off == 1 ? listed.draft() : block.draft()),
+                           off == 1 ? std::string(name_of(checked.state(*listed.piece)))
+                                    : joined(states, " + ")};
       add_rows(piece, listed.sum, table);
       if (const Uncertainty* found = range_of(listed)) {
         std::vector<std::string>& cut = table.rows.back();

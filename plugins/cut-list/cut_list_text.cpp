@@ -1,3 +1,4 @@
+#include "backend/accuracy_words.hpp"
 #include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
@@ -65,14 +66,21 @@ void print_hand_check(const ListedPiece& listed, TextPage& page) {
   print_check_row(say(CutListPhrase::cut_capitals), format_total(sum.unknown, sum.cut(), listed.x()), page);
 }
 
-void print_range(const Derived& derived, const Uncertainty& found, TextPage& page) {
-  page.wrapped(say(CutListPhrase::known_to),
-               say(CutListPhrase::to_mm_of_draws_at_worst, format_signed(found.drawn_low),
-                   format_signed(found.drawn_high), format_signed(found.worst_low),
-                   format_signed(found.worst_high)));
+/// What has no tolerance is not in the range, so that comes first: a stay of which little is stated would
+/// look the best known of all.
+void print_range(const CheckedRig& checked, const Uncertainty& found, TextPage& page) {
+  const std::string range =
+      say(CutListPhrase::to_mm_of_draws_at_worst, range_words(found.drawn_low, found.drawn_high),
+          range_words(found.worst_low, found.worst_high));
+  const std::string open =
+      without_tolerance(found, [&](const Remark& what) { return say(checked.rig(), what); });
+  if (open.empty())
+    page.wrapped(say(CutListPhrase::known_to), range);
+  else
+    page.wrapped(say(CutListPhrase::accuracy), say(CutListPhrase::unknown_no_tolerance_for, open, range));
   if (found.reaches)
     page.wrapped("              ", say(CutListPhrase::adjuster_reaches_in_before_creep,
-                                       trials_words(*found.reaches, derived.draws)));
+                                       trials_words(*found.reaches, checked.derived().draws)));
 }
 
 void print_draft(const CheckedRig& checked, TextPage& page) {
@@ -209,7 +217,9 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
   if (listed.may_be_cut())
     print_hand_check(listed, page);
   if (const Uncertainty* found = range_of(listed))
-    print_range(checked.derived(), *found, page);
+    print_range(checked, *found, page);
+  else if (listed.may_be_cut() && !has_own_length(listed))
+    page.wrapped(say(CutListPhrase::accuracy), say(CutListPhrase::unknown_no_tolerances));
   if (piece.not_counted.empty())
     return;
   page.wrapped(say(CutListPhrase::not_in_it),

@@ -1,3 +1,4 @@
+#include "backend/accuracy_words.hpp"
 #include "backend/backend.hpp"
 #include "backend/diagram/stay_strips.hpp"
 #include "backend/paper_identity.hpp"
@@ -93,11 +94,14 @@ std::string length_words(const DerivedStay& derived, const std::string& x) {
   return words;
 }
 
-std::string doubt_words(const DerivedStay& derived) {
+std::string doubt_words(const Rig& rig, const DerivedStay& derived) {
   if (!derived.uncertainty)
     return say(SurveyReportPhrase::not_checked_no_bound_stated);
-  return say(SurveyReportPhrase::worst_mm, format_signed(derived.uncertainty->worst_low),
-             format_signed(derived.uncertainty->worst_high));
+  const Uncertainty& found = *derived.uncertainty;
+  const std::string range = range_words(found.worst_low, found.worst_high);
+  const std::string open = without_tolerance(found, [&](const Remark& what) { return say(rig, what); });
+  return open.empty() ? say(SurveyReportPhrase::worst_mm, range)
+                      : say(SurveyReportPhrase::no_tolerance_for_worst_mm, open, range);
 }
 
 /// The earliest day that its section names.
@@ -111,7 +115,17 @@ std::string first_day(const Rig& rig, const Stay& stay) {
   return first;
 }
 
-void add_facts(const Rig& rig, const Stay& stay, const DerivedStay& derived, Document& document) {
+/// Whether it hangs there or is still to be made: the state of each of its pieces.
+std::string states_words(const CheckedRig& checked, const DerivedStay& derived) {
+  return joined(derived.pieces, "; ", [&](const Piece& piece) {
+    const std::string state = state_line(checked, piece);
+    return derived.pieces.size() == 1 ? state : piece.name + ": " + state;
+  });
+}
+
+void add_facts(const CheckedRig& checked, const Stay& stay, const DerivedStay& derived,
+               Document& document) {
+  const Rig& rig = checked.rig();
   DocumentFacts facts;
   facts.rows.emplace_back(say(SurveyReportPhrase::side_column), side_words(stay));
   add_line_facts(rig[stay.material], facts);
@@ -129,8 +143,10 @@ void add_facts(const Rig& rig, const Stay& stay, const DerivedStay& derived, Doc
                                 say(SurveyReportPhrase::deg_from_line_carries_tension,
                                     format_fixed(leg.angle_radians / degree, 1), rig[junction.single].name,
                                     format_fixed(*leg.share, 2)));
+  if (!derived.pieces.empty())
+    facts.rows.emplace_back(say(SurveyReportPhrase::state), states_words(checked, derived));
   facts.rows.emplace_back(say(SurveyReportPhrase::pin_pin), length_words(derived, x_on_sheet(rig, stay)));
-  facts.rows.emplace_back(say(SurveyReportPhrase::how_well_cut_known), doubt_words(derived));
+  facts.rows.emplace_back(say(SurveyReportPhrase::how_well_cut_known), doubt_words(rig, derived));
   if (const std::string later = layer_after(rig, stay, first_day(rig, stay)); !later.empty())
     facts.rows.emplace_back(say(SurveyReportPhrase::lengths), later);
   const std::string installed = fact_text(stay.particulars, fact_names.installed);
@@ -363,7 +379,7 @@ void add_stays(const CheckedRig& checked, Document& document) {
     document.blocks.emplace_back(
         DocumentHeading{stay.name + led_by(": ", stay.title), 3, section_of(stay)});
     add_stay_findings(checked, stay, document);
-    add_facts(rig, stay, derived, document);
+    add_facts(checked, stay, derived, document);
     if (const Strip* strip = find_strip(strips, stay))
       document.blocks.emplace_back(DocumentFigure{strip_drawing(*strip, strip_width), ""});
     add_parts(checked, stay, derived, document);

@@ -64,15 +64,32 @@ std::string where_looked(const Rig& rig, const Inspection& inspection) {
                                              [&](PartId part) { return rig[part].name; });
 }
 
+namespace {
+
+/// "7 200 kg" of `7_200 kg`: the stroke between digits is how files write a long number.
+std::string as_read(std::string_view text) {
+  const auto digit = [&](std::size_t at) { return at < text.size() && text[at] >= '0' && text[at] <= '9'; };
+  std::string read;
+  for (std::size_t at = 0; at < text.size(); ++at)
+    if (text[at] == '_' && at > 0 && digit(at - 1) && digit(at + 1))
+      read += thin_blank; // no line breaks there
+    else
+      read += text[at];
+  return read;
+}
+
+} // namespace
+
 std::string shown_fact(const Particular& fact) {
   const bool counted =
       std::any_of(fact.text.begin(), fact.text.end(), [](char c) { return c >= '0' && c <= '9'; });
   if (!counted && fact.value.value.dimension == Dimension{.length = 1}) // a name stands for the number
     return fmt::format("{} ({})", length_text(Length::metres(fact.value.value.si)), fact.text);
+  const std::string text = as_read(fact.text);
   Provenance provenance = fact.value.provenance;
   provenance.written.clear(); // the text is what was written
   const bool says = provenance.source_class != SourceClass::unstated;
-  return says ? fact.text + " (" + source_words(provenance) + ")" : fact.text;
+  return says ? text + " (" + source_words(provenance) + ")" : text;
 }
 
 void add_identity(const CheckedRig& checked, Document& document) {

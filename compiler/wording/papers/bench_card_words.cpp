@@ -11,12 +11,8 @@ std::string_view words(BenchCardPhrase phrase) {
     return "{} / +{} at worst";
   case known_to:
     return "Known to {}.";
-  case and_one_more:
-    return " and one more";
-  case and_more:
-    return " and {} more";
   case accuracy_unknown_no_bound_for:
-    return "Accuracy unknown: no tolerance given for {}{}. The rest is known to {}.";
+    return "Accuracy unknown: no tolerance given for {}. The rest is known to {}.";
   case from_aloft:
     return "From aloft";
   case from_aloft_to_below:

@@ -9,8 +9,6 @@ enum class BenchCardPhrase : std::uint16_t {
   accuracy_unknown_no_bound_is,
   at_worst,
   known_to,
-  and_one_more,
-  and_more,
   accuracy_unknown_no_bound_for,
   from_aloft,
   from_aloft_to_below,

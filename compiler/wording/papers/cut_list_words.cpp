@@ -140,7 +140,13 @@ std::string_view words(CutListPhrase phrase) {
   case known_to:
     return "   known to   ";
   case to_mm_of_draws_at_worst:
-    return "{} to {} mm (95 % of the draws), at worst {} to {} mm; see the proof sheet";
+    return "{} mm (95 % of the draws), at worst {} mm; see the proof sheet";
+  case accuracy:
+    return "   accuracy   ";
+  case unknown_no_tolerances:
+    return "unknown: no tolerances given";
+  case unknown_no_tolerance_for:
+    return "unknown: no tolerance given for {}. The rest is known to {}";
   case adjuster_reaches_in_before_creep:
     return "the adjuster reaches in {}, before creep and cold";
   case draft_nothing_that_waits_here:

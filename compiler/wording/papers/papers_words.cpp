@@ -15,6 +15,10 @@ std::string_view words(PapersPhrase phrase) {
     return "below";
   case more:
     return "{} more {}";
+  case and_one_more:
+    return "{} and one more";
+  case and_more:
+    return "{} and {} more";
   case the_length:
     return "the length";
   case check_by_halves_nothing_buried:

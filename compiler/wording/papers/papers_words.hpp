@@ -11,6 +11,8 @@ enum class PapersPhrase : std::uint16_t {
   aloft,
   below,
   more,
+  and_one_more,
+  and_more,
   the_length,
   check_by_halves_nothing_buried,
   in_hand_more_than_least,

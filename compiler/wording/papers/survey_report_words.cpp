@@ -151,8 +151,12 @@ std::string_view words(SurveyReportPhrase phrase) {
     return ", so {} is expected at {} mm";
   case not_checked_no_bound_stated:
     return "accuracy unknown: no tolerances given";
+  case state:
+    return "its line";
   case worst_mm:
-    return "at worst {} / {} mm";
+    return "at worst {} mm";
+  case no_tolerance_for_worst_mm:
+    return "accuracy unknown: no tolerance given for {}; the rest at worst {} mm";
   case side_column:
     return "side";
   case path_from_aloft:

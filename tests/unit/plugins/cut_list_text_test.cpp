@@ -338,10 +338,19 @@ TEST(CutListText, AddsTheCutUpInThreeNumbersAndSaysHowWellItIsKnown) {
    what the ends use                             +1615.6
    what the line does                               -6.6
    = CUT                                         12991.0
-   known to   -6.8 to +6.9 mm (95 % of the draws), at worst -13.3 to +13.2 mm; see the proof sheet
+   known to   -6.8 / +6.9 mm (95 % of the draws), at worst -13.3 / +13.2 mm; see the proof sheet
               the adjuster reaches in 50 000 of 100 000 draws, before creep and cold
    not in it  creep; bedding
 )"));
+  // A range without what has no tolerance would make a stay of which little is stated look the best known.
+  sample.derived.stays[0].uncertainty->without_bound = {SampleRig::saying("the reading"),
+                                                        SampleRig::saying("length of toggle-12")};
+  EXPECT_THAT(text_of(sample), HasSubstr(R"(
+   accuracy   unknown: no tolerance given for the reading and one more. The rest is known to -6.8 /
+              +6.9 mm (95 % of the draws), at worst -13.3 / +13.2 mm; see the proof sheet
+)"));
+  sample.derived.stays[0].uncertainty.reset();
+  EXPECT_THAT(text_of(sample), HasSubstr("\n   accuracy   unknown: no tolerances given\n"));
 }
 
 } // namespace
