@@ -65,6 +65,8 @@ std::string term_name(const Rig& rig, const Term& term) {
     return say(RigPhrase::tape_sag);
   case TermKind::hook_offset:
     return say(RigPhrase::hook_offset);
+  case TermKind::cord_offset:
+    return say(RigPhrase::cord_offset);
   case TermKind::hoist_offset:
     return say(RigPhrase::hoist_offset);
   case TermKind::old_stretch:

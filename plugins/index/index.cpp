@@ -27,7 +27,9 @@ FlowTable sheets_table(const CheckedRig& checked) {
                   .size = 3.3,
                   .gutter = card_gutter};
   // Nothing is ticked off while something may not be cut.
-  const bool may_tick = checked.draft_reasons().empty();
+  const std::vector<CardPiece> cards = card_pieces(checked);
+  const bool may_tick = std::all_of(cards.begin(), cards.end(),
+                                    [](const CardPiece& card) { return card.waits_for().empty(); });
   int number = 0;
   for (const SheetInTurn& sheet : sheets_in_turn(checked)) {
     const bool begins = !sheet.step.empty();
@@ -139,6 +141,9 @@ std::vector<Drawing> Index::pages(const BackendRequest& request, const std::stri
   page.table(sheets_table(checked));
   page.heading(say(IndexPhrase::piece_by_piece), 4.4, 30.0);
   page.table(stays_table(checked));
+  const std::vector<CardPiece> cards = card_pieces(checked);
+  if (std::any_of(cards.begin(), cards.end(), [](const CardPiece& card) { return card.cut.unknown; }))
+    page.text(say(IndexPhrase::x_is_what_cord_says), {.size = 3.0, .bold = false, .indent = 0.0});
   page.text(say(IndexPhrase::nobody_has_judged_whether_rig), {.size = 3.0, .bold = false, .indent = 0.0});
   return page.pages(say(IndexPhrase::sheets_of, boat), say(IndexPhrase::which_sheet_is_used_when));
 }

@@ -29,6 +29,7 @@ enum class TermKind : std::uint8_t {
   tape_pull,
   tape_sag,
   hook_offset,
+  cord_offset, ///< the same of a cord: from its upper end to the pin
   hoist_offset,
   old_stretch, ///< of the old stay that was measured
   knot,        ///< what the knot of a cord is taken to be off by, in trials of the uncertainty

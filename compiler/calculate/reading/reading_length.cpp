@@ -251,7 +251,9 @@ void add_cord_not_counted(const Rig& rig, const Stay& stay, const Reading& readi
 
 void add_offsets(const Reading& reading, std::vector<Term>& terms) {
   if (reading.offset)
-    terms.push_back({TermKind::hook_offset, -reading.offset->value, reading.offset->provenance});
+    terms.push_back(
+        {reading.method == ReadingMethod::messenger ? TermKind::cord_offset : TermKind::hook_offset,
+         -reading.offset->value, reading.offset->provenance});
   if (reading.hoist_offset)
     terms.push_back(
         {TermKind::hoist_offset, reading.hoist_offset->value, reading.hoist_offset->provenance});

@@ -51,7 +51,7 @@ std::string_view words(DryFitCardPhrase phrase) {
   case set_to:
     return "set to";
   case fast:
-    return "fast";
+    return "secured";
   case line:
     return "line";
   case from_bearing_to_bearing_line:
@@ -76,8 +76,8 @@ std::string_view words(DryFitCardPhrase phrase) {
     return "Each row: the line that just hangs with the adjuster so. Longer than \"closed\" it cannot be "
            "made tight; under \"open\" it does not reach.";
   case each_row_line_when_buried:
-    return "Each row: the line now, for the adjuster so when all is buried. Longer than \"closed\" it "
-           "cannot be made tight; under \"open\" it does not reach.";
+    return "Each row: the line now, for that setting once all is buried. Longer than \"closed\" it cannot "
+           "be made tight; under \"open\" it does not reach.";
   case hangs_slack_with_adjuster:
     return "As set it hangs {} slack now: the splices take that. Do not take it up with the adjuster.";
   case hangs_slack:

@@ -131,6 +131,10 @@ std::string_view words(IndexPhrase phrase) {
     return "Pieces of line: {}.";
   case piece_by_piece:
     return "Piece by piece";
+  case x_is_what_cord_says:
+    return "X is the length of that stay from pin to pin, as its cord has it: a length without a number. "
+           "The "
+           "bench card says which cord.";
   case nobody_has_judged_whether_rig:
     return "Nobody has judged whether the rig is strong enough. Local codes and a licensed professional "
            "rigger come before these sheets.";

@@ -69,6 +69,7 @@ enum class IndexPhrase : std::uint16_t {
   draft_capitals,
   pieces_of_line,
   piece_by_piece,
+  x_is_what_cord_says,
   nobody_has_judged_whether_rig,
   sheets_of,
   which_sheet_is_used_when,

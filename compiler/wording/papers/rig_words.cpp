@@ -83,6 +83,8 @@ std::string_view words(RigPhrase phrase) {
     return "tape sag";
   case hook_offset:
     return "hook offset";
+  case cord_offset:
+    return "end of the cord to the pin";
   case hoist_offset:
     return "hoist offset";
   case stretch_old_stay:

@@ -44,6 +44,7 @@ enum class RigPhrase : std::uint16_t {
   tape_pull,
   tape_sag,
   hook_offset,
+  cord_offset,
   hoist_offset,
   stretch_old_stay,
   mark_knot,
