@@ -158,6 +158,9 @@ if build "$preset"; then
     stage "a back end in C++ outside the tree, against what is installed"
     sh tests/installed/run.sh "build/$preset" >"build/$preset/installed.log" 2>&1 || true
     add_sum "build/$preset/installed.log"
+    stage "masts: how they stand, against CalculiX on boats by chance"
+    sh tests/statics/run.sh "$preset" 12 >"build/$preset/statics.log" 2>&1 || true
+    add_sum "build/$preset/statics.log"
   fi
   # A browser waits a good deal, so the rest runs beside it.
   run_papers "build/$preset" >"build/$preset/papers.log" 2>&1 &
