@@ -142,7 +142,8 @@ std::vector<Drawing> Index::pages(const BackendRequest& request, const std::stri
   page.heading(say(IndexPhrase::piece_by_piece), 4.4, 30.0);
   page.table(stays_table(checked));
   const std::vector<CardPiece> cards = card_pieces(checked);
-  if (std::any_of(cards.begin(), cards.end(), [](const CardPiece& card) { return card.cut.unknown; }))
+  if (std::any_of(cards.begin(), cards.end(),
+                  [](const CardPiece& card) { return card.cut.unknown && card.may_be_cut(); }))
     page.text(say(IndexPhrase::x_is_what_cord_says), {.size = 3.0, .bold = false, .indent = 0.0});
   page.text(say(IndexPhrase::nobody_has_judged_whether_rig), {.size = 3.0, .bold = false, .indent = 0.0});
   return page.pages(say(IndexPhrase::sheets_of, boat), say(IndexPhrase::which_sheet_is_used_when));

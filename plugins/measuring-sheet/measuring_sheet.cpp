@@ -61,6 +61,7 @@ void draw_stay(const Rig& rig, const Stay& stay, double width, PaperPoint at, Sh
   const ShapeStyle heavy{.stroke_width = 0.7, .stroke_grey = 0.0, .dashes = {}, .fill_grey = {}};
   const ShapeStyle thin{.stroke_width = 0.25, .stroke_grey = 0.0, .dashes = {}, .fill_grey = {}};
   const ShapeStyle pin{.stroke_width = 0.35, .stroke_grey = 0.0, .dashes = {}, .fill_grey = 1.0};
+  const ShapeStyle plate{.stroke_width = 0.35, .stroke_grey = 0.0, .dashes = {}, .fill_grey = {}};
   const double y = at.y + 8.0;
   const double left = at.x + 4.0;
   const double right = at.x + width - 4.0;
@@ -69,8 +70,14 @@ void draw_stay(const Rig& rig, const Stay& stay, double width, PaperPoint at, Sh
   write(into, {at.x + width, at.y + 3.2}, say(MeasuringSheetPhrase::below), 3.2, true, TextAnchor::end);
   write(into, {middle, at.y + 3.2}, from_where_to_where(rig, stay), 2.8, false, TextAnchor::middle);
   into.add(LineShape{{left, y}, {right, y}, heavy, {}});
-  for (const double x : {left, right}) {
-    into.add(CircleShape{{x, y}, 1.6, pin, {}});
+  for (const WhichEnd where : {WhichEnd::upper, WhichEnd::lower}) {
+    const double x = where == WhichEnd::upper ? left : right;
+    if (ends_in_plate(rig, stay, where)) { // its middle is what the line is drawn to, and no hole of it
+      const std::array<PaperPoint, 3> corners{{{x - 3.4, y}, {x + 2.6, y - 3.4}, {x + 2.6, y + 3.4}}};
+      for (std::size_t i = 0; i < corners.size(); ++i)
+        into.add(LineShape{corners[i], corners[(i + 1) % corners.size()], plate, {}});
+    } else
+      into.add(CircleShape{{x, y}, 1.6, pin, {}});
     into.add(LineShape{{x, y - 2.6}, {x, y + 2.6}, thin, {}});
   }
   std::string tips;
