@@ -75,4 +75,28 @@ export default async function begins({ report, open }) {
     report.none(`${size}: nothing asked for, nothing said`, tools.complaints);
     await tools.close();
   }
+  await numbers_lie_on_their_stays({ report, open });
+}
+
+/** Of two lower shrouds the forward one has its number forward of the other's. */
+async function numbers_lie_on_their_stays({ report, open }) {
+  const tools = await open({ size: "desktop" });
+  for (const words of ["Begin my boat", "Masthead sloop", "Next", "Rope", "Next", "A cord", "Next", "Make the list of stays"])
+    await tools.tap(words);
+  await go(tools, "rig");
+  await tools.page.waitForSelector("svg.rig .bal");
+  const [forward, aft, far] = await tools.page.evaluate(() => {
+    const side = document.querySelector("svg.rig");
+    const number = (title) =>
+      [...document.querySelectorAll("[data-live]")].find((row) => row.innerText.includes(title))?.querySelector(".no").textContent;
+    const circle = (title) =>
+      [...side.querySelectorAll(".bal")].find((each) => each.querySelector("text").textContent === number(title))?.querySelector("circle");
+    const x = (title) => Number(circle(title)?.getAttribute("cx"));
+    return [x("Fore lower"), x("Aft lower"), side.querySelectorAll(".lead").length];
+  });
+  report.none(
+    "the number of the forward lower shroud lies forward of that of the after one, and each has its leader",
+    forward > aft && far > 0 ? [] : [`${forward}, ${aft}, ${far}`],
+  );
+  await tools.close();
 }

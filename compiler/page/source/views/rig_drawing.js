@@ -107,6 +107,13 @@ function place_on(lines, share) {
 /** A shroud is told from the next where it leaves the mast; a stay fore and aft at its middle. */
 const share_of = (piece) => (piece.side === "centre" ? 0.5 : 0.3);
 
+/** Which way a shroud leads from the mast, seen from the side: forward 1, aft -1, neither 0. @param {Line[]} lines */
+function leads(lines, near) {
+  const [first, last] = [lines[0], lines.at(-1)];
+  const along = (first.y1 < last.y2 ? 1 : -1) * (last.x2 - first.x1);
+  return Math.abs(along) < near ? 0 : Math.sign(along);
+}
+
 /** Numbers that would cover each other move apart. */
 function apart(places, reach) {
   for (let round = 0; round < 60; ++round)
@@ -147,11 +154,16 @@ export function view_drawing(name, view, { pieces, selected, lit, tap, top, bott
     view.stays.get(piece.stay).map((line) => svg`<line x1=${line.x1} y1=${line.y1} x2=${line.x2} y2=${line.y2} />`);
   const numbered = name === "front" ? shown.filter((piece) => piece.side !== "centre") : shown;
   const middle = (box.left + box.right) / 2;
+  const out_by = (piece) => Math.abs(place_on(view.stays.get(piece.stay), 0.5)[0] - middle);
   const balloons = apart(
     numbered.map((piece, nth) => {
-      const [x, y] = place_on(view.stays.get(piece.stay), share_of(piece));
-      const out = name === "side" && piece.side !== "centre" ? (piece.number % 2 ? 1 : -1) : x < middle ? -1 : 1;
-      return { piece, nth, x: x + out * reach * 0.62, y };
+      // Between a shroud and the mast is no room for a number beside it: there it sits on its own line.
+      const inner = name === "front" && numbered.some((other) => other.side === piece.side && out_by(other) > out_by(piece) + reach * 0.3);
+      const [x, y] = place_on(view.stays.get(piece.stay), inner ? 0.45 + 0.25 * (piece.number % 2) : share_of(piece));
+      if (inner) return { piece, nth, x, y, at: [x, y] };
+      const along = name === "side" && piece.side !== "centre" ? leads(view.stays.get(piece.stay), reach * 0.2) : 0;
+      const out = along || (name === "side" && piece.side !== "centre" ? (piece.number % 2 ? 1 : -1) : x < middle ? -1 : 1);
+      return { piece, nth, x: x + out * reach * 0.62, y, at: [x, y] };
     }),
     reach * 1.02,
   );
@@ -163,6 +175,7 @@ export function view_drawing(name, view, { pieces, selected, lit, tap, top, bott
       ${view.spreaders.map((line) => svg`<line class="sp" x1=${line.x1} y1=${line.y1} x2=${line.x2} y2=${line.y2} />`)}
       ${shown.map((piece) => svg`<g class=${`st ${is_selected(piece) ? "sel" : ""}`}>${lines(piece)}</g>`)}
       ${shown.map((piece) => svg`<g class="hit" @click=${() => tap(piece.name)}>${lines(piece)}</g>`)}
+      ${balloons.map(({ piece, x, y, at }) => svg`<line class=${`lead ${is_selected(piece) ? "sel" : ""}`} x1=${at[0]} y1=${at[1]} x2=${x} y2=${y} stroke-width=${reach * 0.04} />`)}
       ${balloons.map(
         ({ piece, x, y }) => svg`<g class=${`bal ${is_selected(piece) ? "sel" : ""}`} @click=${() => tap(piece.name)}>
           <circle cx=${x} cy=${y} r=${reach * 0.46} stroke-width=${reach * 0.05} /><text x=${x} y=${y + reach * 0.2} font-size=${reach * 0.56}>${piece.number}</text></g>`,
