@@ -1,5 +1,6 @@
 // What is put in on screens becomes text, and the text says what becomes of a piece: a second hoist releases it.
 
+import { with_key } from "../../../compiler/page/source/core/keypad_text.js";
 import { all_measured, go, kept_text, open_files, text_of, two_stays } from "./tools.mjs";
 
 async function lines_of(tools, keys) {
@@ -13,6 +14,13 @@ async function begin(tools, way) {
 }
 
 export default async function enters({ report, open, first_rig }) {
+  const typed = (...keys) => keys.reduce(with_key, "");
+  report.none(
+    "a minus is put in front of what was put in, and taken off again",
+    typed("1", "4", ".", "8", "-", "mm") === "-14.8 mm" && typed("-", "1", "4", "-", "mm") === "14 mm"
+      ? []
+      : [typed("1", "4", ".", "8", "-", "mm"), typed("-", "1", "4", "-", "mm")],
+  );
   for (const size of ["phone", "desktop"]) {
     const tools = await open({ size });
     const { page } = tools;
@@ -30,6 +38,11 @@ export default async function enters({ report, open, first_rig }) {
     report.none(
       `${size}: an inch too many is told`,
       /inch/.test(await text_of(page, ".echo")) ? [] : [await text_of(page, ".echo")],
+    );
+    await lines_of(tools, ["Rub out", "Rub out", "6", "3/4"]);
+    report.none(
+      `${size}: three inches beside the drawing do not agree with it`,
+      /differ/.test(await text_of(page, ".echo")) && !/agree/.test(await text_of(page, ".echo")) ? [] : [await text_of(page, ".echo")],
     );
     await lines_of(tools, ["Rub out", "Rub out", "3", "3/4", "Put in"]);
     const once = await kept_text(page);

@@ -20,13 +20,14 @@ export const FRACTIONS = [
 
 /**
  * @param {string} typed
- * @param {string} key a digit, ".", "ft", "in", "mm", a fraction or "rub"
+ * @param {string} key a digit, ".", "-", "ft", "in", "mm", a fraction or "rub"
  */
 export function with_key(typed, key) {
+  if (key === "-") return typed.startsWith("-") ? typed.slice(1) : `-${typed}`;
   if (key === "rub") return typed.replace(/(\s*\d+\/\d+"|\s*mm|'\s*|.)$/, "");
   if (key === "ft") return /\d$/.test(typed) && !typed.includes("'") ? `${typed}' ` : typed;
   if (key === "in") return typed === "" || typed.endsWith('"') || typed.endsWith("mm") ? typed : `${typed.trimEnd()}"`;
-  if (key === "mm") return /^[\d.]+$/.test(typed) ? `${typed} mm` : typed;
+  if (key === "mm") return /^-?[\d.]+$/.test(typed) ? `${typed} mm` : typed;
   if (key.includes("/")) {
     if (typed.endsWith("mm")) return typed;
     const before = typed.replace(/"$/, "").replace(/\s*\d+\/\d+$/, "");

@@ -13,16 +13,18 @@ import { today } from "./stay_view.js";
 
 const LENGTH_UNITS = ["mm", "cm", "m", "in", "ft"];
 const SOURCES = ["measured", "maker", "drawn"];
+/** As far as two ways to a length may be apart where the file sets no `routes-apart` of its own, in millimetres. */
+const AGREES_WITHIN = 5;
 
 /** What sort of thing is put in: a length, a number with a unit, or words of the language. */
 function sort_of(dialog) {
   const { entry } = dialog;
-  if (!entry) return { sort: "length" };
+  if (!entry) return { sort: "length", minus: false };
   const value = without_source(entry.written);
   const unit = entry.unit || /^-?[\d_.]+\s*([a-zA-Z%]+)$/.exec(value)?.[1] || "";
   if (entry.type === "size") return { sort: "length", quotes: true };
   if (entry.type === "quantity-list" || /^\(/.test(value) || entry.type === "place") return { sort: "words" };
-  if (LENGTH_UNITS.includes(unit) || read_length(value) !== null) return { sort: "length" };
+  if (LENGTH_UNITS.includes(unit) || read_length(value) !== null) return { sort: "length", minus: entry.property === "length" };
   if (["quantity", "number", "count"].includes(entry.type) || (unit && /^[\d_.]+ /.test(value))) return { sort: "number", unit };
   return { sort: "words" };
 }
@@ -32,7 +34,9 @@ function value_of(kind, typed) {
   const said = typed.trim();
   if (kind.sort === "words") return said || null;
   if (kind.sort === "number") return /^\d+(\.\d+)?$/.test(said) ? `${said}${kind.unit ? ` ${kind.unit}` : ""}` : null;
-  if (read_length(said) === null) return null;
+  const minus = kind.minus && /^[-\u2212]/.test(said);
+  if (read_length(minus ? said.slice(1) : said) === null) return null;
+  if (minus) return `-${said.slice(1).trim()}`;
   return kind.quotes ? `"${said.replace(/"/g, " in").trim()}"` : said;
 }
 
@@ -46,7 +50,10 @@ function typed_again(kind, value) {
 /** What the number is, and whether it agrees with what else is known. */
 function echo(dialog, kind) {
   if (kind.sort !== "length") return nothing;
-  const mm = read_length(dialog.typed);
+  // The crown of a thimble may lie beyond its pin: then the length is written with a minus.
+  const minus = kind.minus && /^[-\u2212]/.test(dialog.typed.trim());
+  const size = read_length(minus ? dialog.typed.trim().slice(1) : dialog.typed);
+  const mm = size === null ? null : minus ? -size : size;
   if (mm === null) return html`<p class="soft">${dialog.typed ? w.say_the_unit : w.put_in_a_length}</p>`;
   const other = /mm|cm|m$/.test(dialog.typed) ? feet_html(mm) : html`<b>${mm_text(mm)}</b>`;
   const piece = app.answers.pieces.find((each) => each.name === dialog.run_of);
@@ -55,9 +62,10 @@ function echo(dialog, kind) {
   const off = mm - expected;
   const slip = likely_slip(mm, expected);
   const far = Math.abs(off) > expected * 0.1;
+  const agrees = Math.abs(off) <= AGREES_WITHIN;
   if (slip) return html`<p>${other}. ${change_html(off)} ${w.against_the_path} <b>${w.slips[slip]}</b></p>`;
   return html`<p>${other}. ${Math.abs(off) < 0.8 ? w.as_the_path : off < 0 ? w.shorter(length_html(-off)) : w.longer(length_html(off))}
-    <b>${far ? w.far_off : w.agrees}</b></p>`;
+    <b>${far ? w.far_off : agrees ? w.agrees : w.differs}</b></p>`;
 }
 
 function put_in(dialog, kind) {
@@ -153,7 +161,7 @@ export function keypad_dialog(dialog) {
       ${
         kind.sort === "length"
           ? html`<div class="grid">
-        ${digits("789")}${unit("ft")}${digits("456")}${unit("in")}${digits("123")}${unit("mm")}${digits("0")}${FRACTIONS.map(fraction)}</div>`
+        ${digits("789")}${unit("ft")}${digits("456")}${unit("in")}${digits("123")}${unit("mm")}${digits("0")}${kind.minus ? unit("-") : nothing}${FRACTIONS.map(fraction)}</div>`
           : nothing
       }
       ${kind.sort === "number" ? html`<div class="grid three">${digits("789456123")}${key(".", ".", "fk")}${digits("0")}<span class="unit">${kind.unit}</span></div>` : nothing}

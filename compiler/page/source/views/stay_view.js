@@ -58,12 +58,18 @@ function head_box(piece) {
   const tape = counted_readings(app.answers, piece.stay).find((each) => each.runs > 0 && !each.assumed);
   const cut = html`<p class="k">${w.cut_label}</p><p class="num">${sum_html(piece.cut)}</p><p class="mm">${sum_html(piece.cut, other_html)}</p>
     ${piece.state === "drawn" ? nothing : html`<p class="sm">${measured_words(piece)}</p>`}`;
+  // Measured more than once, and not confirmed by it.
+  const all = readings_of(app.answers, piece.stay).filter((each) => !each.assumed);
+  const disagrees = piece.state === "once" && (all.length > 1 || all.some((each) => each.runs > 1));
   const inside = {
     todo: () => html`<p class="k">${piece.order_mm === null ? nothing : html`${about_html(piece.order_mm)}, ${w.for_ordering}`}</p>
       <p>${w.not_measured_words}</p>${measure_buttons(piece)}`,
     drawn: () => html`${cut}<p class="sm strong">${piece.card?.state_words ?? ""}</p>${measure_buttons(piece)}`,
     not: () => html`<p class="num"><span class="plate">${w.not_yet_plate}</span></p>${reasons(piece)}`,
-    once: () => html`${cut}<p class="sm strong">${w.once_words}</p>`,
+    once: () =>
+      disagrees
+        ? html`<p class="num"><span class="plate">${w.not_yet_plate}</span></p><p class="sm strong">${w.disagree_words}</p><p class="sm">${piece.card?.state_words ?? ""}</p>`
+        : html`${cut}<p class="sm strong">${w.once_words}</p>`,
     differ: () => html`${cut}<p class="sm strong">${w.differ_words}</p><p class="sm">${piece.card?.state_words ?? ""}</p>`,
     ready: () => cut,
     record: () => cut,

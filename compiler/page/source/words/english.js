@@ -112,6 +112,8 @@ export const english = {
   by_tape: "By tape",
   not_measured_words: "Nobody has measured this stay on the boat. How will you?",
   once_words: "Do not cut yet. Measure it a second time first.",
+  disagree_words:
+    "Do not cut yet. What was measured does not agree with itself: measure again, and take out of the text what is wrong.",
   differ_words: "Do not cut yet. Another way to this length gives something else: find out which is right.",
   hoisted_again: "Hoisted again: same place",
   another_knot: "It came to another place",
@@ -135,7 +137,7 @@ export const english = {
   measure_another_way: "Measure it another way",
   more_reasons: (count) => `and ${count} more, below`,
   x_is: (cord, knots) =>
-    `${cord}${knots === null ? "" : `, ${times(knots, "knot", "knots")}`}: bearing aloft to bearing at the deck.`,
+    `${cord}${knots === null ? "" : `, ${times(knots, "knot", "knots")}`}: pin aloft to pin at the deck.`,
   by_drawing: "By the drawing",
   never_for_the_cut: "for ordering, never for the cut.",
   go_to_cord: "Go to the cord",
@@ -150,7 +152,7 @@ export const english = {
   rub_out: "Rub out",
   same_value: (value) => `It is as it stands: ${value}`,
   where_from: "Where it is from",
-  keys: { ft: "ft '", in: 'in "', mm: "mm", ".": "." },
+  keys: { ft: "ft '", in: 'in "', mm: "mm", ".": ".", "-": "minus" },
   put_in_a_length: "Put in a length.",
   say_the_unit: "Not a length yet. End it with a unit.",
   tape_title: (title) => `${title}: by tape`,
@@ -159,12 +161,13 @@ export const english = {
   shorter: (length) => [length, " shorter than drawn:"],
   longer: (length) => [length, " longer than drawn:"],
   agrees: "agrees.",
+  differs: "they differ. A drawing is not measured: measure the stay a second time.",
   far_off: "far off. Measure again?",
 
   // ---- cords ----
   cord_words:
     "The wide knot marks a stay at the deck. The small knots beside it tell which stay. Write it here while you still hold the cord.",
-  upper_end: "upper end, at the bearing aloft",
+  upper_end: "upper end, at the pin aloft",
   no_such_cord: "There is no such cord",
   no_tally: "No stay",
   knots_of: (title) => `Knots of ${title}`,
@@ -178,13 +181,13 @@ export const english = {
   clash_with: (titles) => `${and(titles)} has this number of knots on this cord already.`,
   cord_title: (title) => `${title}: by the cord`,
   cord_how:
-    "Hoist the cord to the bearing aloft. Pull it straight. Tie the wide knot at the bearing at the deck, and the little knots below it.",
+    "Hoist the cord to the pin aloft. Pull it straight. Tie the wide knot at the pin at the deck, and the little knots below it. Where the stay has no pin, its length counts from where it bears.",
   which_cord: "Which cord",
   new_cord: "A new cord",
   its_colour: "Its colour, so that you find it",
   first_colour: "Orange cord",
   little_knots: "Little knots in the tail",
-  offset_words: "The end of the cord is at the bearing itself. If it hung lower, put in by how much afterwards.",
+  offset_words: "The end of the cord is at the pin itself. If it hung lower, put in by how much afterwards.",
   it_is_knotted: "It is hoisted and knotted",
 
   // ---- rig ----

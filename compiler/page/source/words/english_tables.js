@@ -65,7 +65,7 @@ export const tables = {
     bury: "length of the bury",
     shortest: "hauled tight",
     longest: "as long as it goes",
-    offset: "end of the cord below the bearing",
+    offset: "end of the cord below the pin",
     contraction: "how much the splice draws in",
   },
   slips: {
@@ -159,14 +159,14 @@ export const tables = {
     broken_boat: (name) => `${name} is a boat in one file, and it is damaged. It was not opened.`,
   },
   /** What the page writes into a file, between quotes. */
-  written: { end_at_bearing: "end of the cord at the bearing aloft" },
+  written: { end_at_bearing: "end of the cord at the pin aloft" },
   begin: {
     welcome: "Make your own stays, and cut each one once.",
     welcome_words:
       "Measure a stay with a cord or a tape. This page works out where to mark, where to cut, and what is still missing.",
     picture:
-      "A stay from the mast to the deck, and a cord beside it: one end at the bearing aloft, a knot at the bearing at the deck, four small knots in the tail",
-    bearing: "bearing",
+      "A stay from the mast to the deck, and a cord beside it: one end at the pin aloft, a knot at the pin at the deck, four small knots in the tail",
+    bearing: "pin",
     aloft: "aloft",
     at_the_deck: "at the deck",
     the_cord: "the cord",
