@@ -58,6 +58,8 @@ function short_title(title, titles) {
 
 function state_of(piece) {
   if (piece.state === "not measured" && piece.reasons.length === 0) return "drawn";
+  // Where both ways were measured the papers keep the cut back, and so does the page.
+  if (piece.ways_differ && piece.reasons.length > 0) return "not";
   return piece.ways_differ ? "differ" : (STATES[piece.state] ?? "not");
 }
 
