@@ -2,6 +2,7 @@
 
 #include "calculate/adjust/piece_history.hpp"
 #include "calculate/cut/cut_phrase.hpp"
+#include "calculate/joints/crown.hpp"
 #include "calculate/joints/joint_comparison.hpp"
 #include "calculate/length/body.hpp"
 #include "calculate/length/measurement.hpp"
@@ -66,13 +67,35 @@ Length cut_of(const Rig& rig, StayId id) {
 void block_by_ways(const Rig& rig, const Stay& stay, DerivedStay& derived) {
   for (const RouteComparison& other : derived.other_routes) {
     const Length taken = derived.pin_to_pin.known();
-    if (!other.speaks_of_now() || !far_apart(rig, taken, other.length))
+    if (!other.speaks_of_now() || other.is_assumed() || !far_apart(rig, taken, other.length))
       continue;
     for (Piece& piece : derived.pieces)
       piece.blocked.push_back({{CutPhrase::ways_far_apart, {taken, other.length}},
                                CutPhrase::ways_far_apart_mend,
                                other.provenance.place.value_or(stay.place)});
     return;
+  }
+}
+
+/// Nothing is cut on a thimble whose length says that its crown lies where its shape says that it does not.
+void block_by_crowns(const Rig& rig, const Stay& stay, DerivedStay& derived) {
+  const std::vector<std::size_t> lines = lines_of(stay);
+  for (const Joint& joint : derived.joints) {
+    const auto crown = crown_at(rig, stay, joint);
+    if (!crown || !crown->on_the_wrong_side())
+      continue;
+    const MissingInput block{
+        {CutPhrase::crown_block, {crown->part, crown->length.value, *crown->beyond, crown->short_by()}},
+        {CutPhrase::crown_mend, {crown->part}},
+        crown->length.provenance.place.value_or(rig[crown->part].place)};
+    for (std::size_t i = 0; i < derived.pieces.size(); ++i)
+      // The length of a line that is stated does not come of its thimbles; the same thimble at both ends is
+      // one mistake.
+      if (auto& blocked = derived.pieces[i].blocked;
+          !stay.stack[lines[i]].line_length &&
+          std::none_of(blocked.begin(), blocked.end(),
+                       [&](const MissingInput& earlier) { return earlier.what == block.what; }))
+        blocked.push_back(block);
   }
 }
 
@@ -90,6 +113,7 @@ void add_behaviour(const Rig& rig, LooseParts& loose, DerivedStay& derived) {
   derived.joints = joints_of(rig, derived.stay);
   for (Joint& joint : derived.joints)
     compare_joint(rig, joint);
+  block_by_crowns(rig, stay, derived);
   derived.chain = stay_chain(rig, derived.stay, derived.joints);
   derived.thermal = thermal_table(rig, stay, derived.pieces, usual_temperatures());
   derived.tensions = tension_estimates(rig, derived.stay);

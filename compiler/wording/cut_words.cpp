@@ -89,6 +89,11 @@ std::string_view words(CutPhrase phrase) {
     return "wrap the rope round {} and state what it took as its wrap, or measure diameter and throat of "
            "its "
            "rope-seat again";
+  case CutPhrase::crown_block:
+    return "{} counts {} towards the line, but by its shape the crown lies {} beyond the pin: the stay "
+           "comes out {} short there";
+  case CutPhrase::crown_mend:
+    return "measure {} from the middle of the pin to the crown, and write the length with a minus";
   case CutPhrase::ways_far_apart:
     return "its length is {} by one way and {} by another";
   case CutPhrase::ways_far_apart_mend:

@@ -63,6 +63,8 @@ enum class CutPhrase : std::uint16_t {
   eye_allowance_block,
   eye_ways_mend,
   wrap_this_part_mend,
+  crown_block,
+  crown_mend,
   ways_far_apart,
   ways_far_apart_mend,
   // What the cut leaves out.

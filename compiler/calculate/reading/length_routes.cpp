@@ -150,8 +150,8 @@ void other_side(const Rig& rig, const Stay& stay, Suspicion& suspicion) {
 
 bool ways_differ(const Rig& rig, const RouteComparison& other) {
   const auto allowed = rig.limits.length(Limit::routes_apart);
-  return allowed && other.other != LengthRoute::reading && !other.expected_x &&
-         other.provenance.assumptions.empty() && magnitude(other.difference) > *allowed + rounding_of_sums;
+  return allowed && other.other != LengthRoute::reading && !other.expected_x && !other.is_assumed() &&
+         magnitude(other.difference) > *allowed + rounding_of_sums;
 }
 
 bool far_apart(const Rig& rig, Length one, Length other) {

@@ -36,6 +36,9 @@ struct RouteComparison {
     return !expected_x && why != PassedOver::older && why != PassedOver::counted_out &&
            why != PassedOver::not_comparable;
   }
+
+  /// What nobody knows is no witness against what somebody read.
+  bool is_assumed() const { return !provenance.assumptions.empty(); }
 };
 
 /// Whether two ways to one length differ by more than the limit `routes-apart`. Readings are held against

@@ -195,11 +195,6 @@ std::string labelled(const Rig& rig, LengthRoute route, Length length) {
   return say(rig, {by_route(route), {length}});
 }
 
-/// What nobody knows is no witness against what somebody read.
-bool is_assumed(const RouteComparison& other) {
-  return !other.provenance.assumptions.empty();
-}
-
 bool ways_far_apart(const Rig& rig, const DerivedStay& stay, const RouteComparison& other) {
   return other.speaks_of_now() && far_apart(rig, stay.pin_to_pin.known(), other.length);
 }
@@ -248,7 +243,7 @@ void check_routes_differ(const Rig& rig, const Derived& derived, CheckReport& re
           if (other.expected_x)
             of_stay.not_checked(
                 {P::x_expected, {*other.expected_x, Words{labelled(rig, other.other, other.length)}}});
-          else if (is_assumed(other))
+          else if (other.is_assumed())
             of_stay.not_checked({P::other_way_assumed, {Words{labelled(rig, other.other, other.length)}}});
           else if (ways_far_apart(rig, stay, other))
             continue; // routes-far-apart tells it
@@ -267,7 +262,7 @@ void check_routes_far_apart(const Rig& rig, const Derived& derived, CheckReport&
   look_at_stays(
       rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
         for (const RouteComparison& other : stay.other_routes)
-          if (!other.speaks_of_now() || is_assumed(other))
+          if (!other.speaks_of_now() || other.is_assumed())
             continue; // routes-differ says why
           else if (ways_far_apart(rig, stay, other))
             of_stay.find(route_finding(rig, stay, rig[stay.stay], other, name, "routes-far-apart"));

@@ -1,4 +1,5 @@
 #include "calculate/facts.hpp"
+#include "calculate/joints/crown.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "rules/by_side.hpp"
@@ -9,7 +10,6 @@
 #include "wording/checks/any_check_phrases.hpp"
 #include "wording/checks/securing_phrases.hpp"
 
-#include <algorithm>
 #include <utility>
 
 /// What a line bears on: edges, tips and thimbles.
@@ -204,14 +204,6 @@ const Part* thimble_without_length(const Rig& rig, const Stay& stay, const Joint
   return nullptr;
 }
 
-/// How a pin plays in its hole at this joint, or in the bush that fills it; null when that is not known.
-const JointCheck* pin_in_hole(const Joint& joint) {
-  const auto pin = std::find_if(joint.checks.begin(), joint.checks.end(), [](const JointCheck& check) {
-    return check.finding == JointFinding::pin_too_big;
-  });
-  return pin == joint.checks.end() || !pin->play ? nullptr : &*pin;
-}
-
 void look_at_bearing(const Rig& rig, const Stay& stay, const std::string& name, const Joint& joint,
                      StayReport& report) {
   const Part* thimble = thimble_without_length(rig, stay, joint);
@@ -246,51 +238,44 @@ void check_bearing_offset_zero(const Rig& rig, const Derived& derived, CheckRepo
                 });
 }
 
-/// A rope goes round the far side of the pin that its thimble hangs on, so the crown lies beyond the pin
-/// and the length of the thimble, counted towards the line, is negative: half the seat less half the play.
-/// Plane geometry.
+P unknown_words(CrownUnknown unknown) {
+  switch (unknown) {
+  case CrownUnknown::length_not_measured:
+    return P::length_not_measured;
+  case CrownUnknown::seat_not_stated:
+    return P::seat_not_stated;
+  case CrownUnknown::bore_not_stated:
+  case CrownUnknown::none:
+    break;
+  }
+  return P::bore_not_stated;
+}
+
+/// Its piece is not to be cut then, which calculate says.
 void look_at_crown(const Rig& rig, const Stay& stay, const std::string& name, const Joint& joint,
                    StayReport& report) {
-  const auto is_thimble = [&](std::size_t item) {
-    return stay.stack[item].kind == StackItem::Kind::part &&
-           rig[stay.stack[item].part].kind == PartKind::thimble;
-  };
-  const End* above = upper_end(rig, joint);
-  const End* below = lower_end(rig, joint);
-  if (above == nullptr || below == nullptr || is_thimble(joint.upper) == is_thimble(joint.lower))
+  const auto crown = crown_at(rig, stay, joint);
+  if (!crown)
     return;
-  const bool upper = is_thimble(joint.upper);
-  const Part& part = rig[stay.stack[upper ? joint.upper : joint.lower].part];
-  const End& pinned = upper ? *above : *below;
-  const End& seat = &pinned == &part.lower ? part.upper : part.lower;
-  if (!part.length || pinned.type != EndType::eye || seat.type != EndType::rope_seat)
-    return;
-  const Remarks at{{joint.name}};
-  if (part.length->provenance.source_class != SourceClass::measured) {
-    report.not_checked({P::length_not_measured, {at, Words{part.name}}});
+  const Part& part = rig[crown->part];
+  if (!crown->beyond) {
+    report.not_checked({unknown_words(crown->unknown), {Remarks{{joint.name}}, Words{part.name}}});
     return;
   }
-  const EndDimension* diameter = seat.find(EndDimensionName::diameter);
-  const JointCheck* pin = pin_in_hole(joint);
-  if (diameter == nullptr || pin == nullptr) {
-    report.not_checked(
-        {diameter == nullptr ? P::seat_not_stated : P::bore_not_stated, {at, Words{part.name}}});
-    return;
-  }
-  const Length beyond = diameter->length.value / 2.0 - *pin->play / 2.0;
-  const Remark words(P::crown_beyond_pin, {Words{part.name}, beyond, part.length->value});
-  if (part.length->value < threshold::negligible) {
+  const Remark words(P::crown_beyond_pin, {Words{part.name}, *crown->beyond, crown->length.value});
+  if (!crown->on_the_wrong_side()) {
     report.pass(words);
     return;
   }
-  const std::string length = length_text(Length() - beyond);
-  auto finding = diagnose("crown-beyond-pin", {{"stay", name},
-                                               {"words", say(rig, words)},
-                                               {"short", length_text(part.length->value + beyond)}})
-                     .at(part.length->provenance.place.value_or(part.place), said(P::its_length))
-                     .and_at(stay.stack[joint.lower].place, said(P::this_joint))
-                     .about(name);
-  if (const auto& place = part.length->provenance.place)
+  const std::string length = length_text(Length() - *crown->beyond);
+  const auto& place = crown->length.provenance.place;
+  auto finding =
+      diagnose("crown-beyond-pin",
+               {{"stay", name}, {"words", say(rig, words)}, {"short", length_text(crown->short_by())}})
+          .at(place.value_or(part.place), said(P::its_length))
+          .and_at(stay.stack[joint.lower].place, said(P::this_joint))
+          .about(name);
+  if (place)
     finding =
         std::move(finding).edit(*place, length, say(rig, {P::write_negative_length, {Words{length}}}));
   find_once(report, std::move(finding));

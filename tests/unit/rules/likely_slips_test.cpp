@@ -109,6 +109,11 @@ TEST(RoutesFarApart, NamesTheFactor) {
 TEST(RoutesFarApart, TheCutIsADraft) {
   EXPECT_FALSE(calculate(stated(300)).stays[0].pieces[0].blocked.empty());
   EXPECT_TRUE(calculate(stated(3002)).stays[0].pieces[0].blocked.empty());
+  Rig guessed = stated(300);
+  for (Point& point : guessed.points)
+    point.provenance = assumed("where the tang is");
+  EXPECT_TRUE(calculate(guessed).stays[0].pieces[0].blocked.empty())
+      << "points that nobody measured are no witness against a length that somebody did";
 }
 
 /// A shroud down to here, on a boat of 10 m with a beam of 3 m and a sheer of 1 m, her mast at the origin.

@@ -1,4 +1,5 @@
 #include "unit/calculate/compiled_rig.hpp"
+#include "wording/say.hpp"
 
 #include <gtest/gtest.h>
 
@@ -311,6 +312,14 @@ TEST(CrownBeyondPin, IsHalfTheSeatLessHalfThePlay) {
            one.message.find("lies 13.75 mm beyond") != std::string::npos &&
            one.why.find("27.75 mm short") != std::string::npos;
   }));
+  const std::vector<MissingInput>& blocked = towards.derived->stays.front().pieces.front().blocked;
+  ASSERT_EQ(blocked.size(), 1u) << "it is a draft, and says so once though the thimble is at both ends";
+  EXPECT_EQ(
+      say(*towards.rig, blocked.front().what),
+      "thimble-a counts 14 mm towards the line, but by its shape the crown lies 13.75 mm beyond the pin: "
+      "the stay comes out 27.75 mm short there");
+  rope.thimble = "  length: 0 mm measured\n" + shape;
+  EXPECT_EQ(count(rope.rig(), "crown-beyond-pin"), 1u) << "nor does it lie on the pin";
   rope.thimble = "  length: -13.75 mm measured\n" + shape;
   EXPECT_EQ(outcomes("crown-beyond-pin", rope.rig()), Outcomes{pass});
   rope.thimble = "  length: 14 mm measured\n" + shape;
