@@ -6,6 +6,7 @@
 #include "service/begin/first_rig.hpp"
 #include "wording/language_words.hpp"
 #include "wording/length_words.hpp"
+#include "wording/model_words.hpp"
 #include "wording/say.hpp"
 
 #include <fmt/format.h>
@@ -213,6 +214,9 @@ Json stays_json(const CheckedRig& checked) {
     json["title"] = stay.title;
     json["route"] = name_of(derived.route);
     json["pin_to_pin"] = with_x_json(derived.pin_to_pin.unknown, derived.pin_to_pin.known());
+    json["measured"] = {{"between", std::string_view(measured_between(rig, stay))},
+                        {"aloft", where_words(rig, stay, WhichEnd::upper)},
+                        {"below", where_words(rig, stay, WhichEnd::lower)}};
     json["pieces"] = Json::array();
     for (const Piece& piece : derived.pieces)
       json["pieces"].push_back(piece_json(checked, derived, piece));

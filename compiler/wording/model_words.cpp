@@ -162,11 +162,8 @@ std::string where_words(const Rig& rig, const Stay& stay, WhichEnd where) {
 
 std::string_view end_word(const Rig& rig, const Stay& stay, WhichEnd where) {
   const bool upper = where == WhichEnd::upper;
-  if (!stay.stack.empty()) {
-    const StackItem& item = upper ? stay.stack.front() : stay.stack.back();
-    if (item.kind == StackItem::Kind::part && rig[item.part].kind == PartKind::junction)
-      return say(RigPhrase::plate);
-  }
+  if (ends_in_plate(rig, stay, where))
+    return say(RigPhrase::plate);
   if (stay.path.size() >= 2) {
     const Point& point = rig[upper ? stay.path.front().point : stay.path.back().point];
     if (mast_of(rig, point))

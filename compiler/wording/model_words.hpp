@@ -7,6 +7,7 @@
 #include "model/rig.hpp"
 #include "model/side.hpp"
 #include "units/force.hpp"
+#include "wording/phrase.hpp"
 
 #include <string>
 #include <string_view>
@@ -38,6 +39,13 @@ std::string place_words(const Rig& rig, const Point& point);
 
 /// Where an end of a stay is: "at the main masthead", "at the stem"; without a path "aloft" or "below".
 std::string where_words(const Rig& rig, const Stay& stay, WhichEnd where);
+
+/// Whether the stay ends in a plate where several meet: its length counts to the middle of the plate, and
+/// the hole of the stay is not where its path ends.
+bool ends_in_plate(const Rig& rig, const Stay& stay, WhichEnd where);
+
+/// What a tape or a cord goes between: "from the middle of one pin to the middle of the other".
+PhraseText measured_between(const Rig& rig, const Stay& stay);
 
 /// The end of a stay in one word, for a drawing: "aloft", "deck", "plate" at a junction, "spar".
 std::string_view end_word(const Rig& rig, const Stay& stay, WhichEnd where);

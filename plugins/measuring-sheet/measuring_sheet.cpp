@@ -38,24 +38,6 @@ std::string part_at(const Rig& rig, const Stay& stay, WhichEnd where) {
                                             : std::string();
 }
 
-/// Whether the stay ends in a plate where several meet: its length counts to the middle of the plate, and
-/// the hole of the stay is not where its path ends.
-bool ends_in_plate(const Rig& rig, const Stay& stay, WhichEnd where) {
-  if (stay.stack.empty())
-    return false;
-  const StackItem& item = where == WhichEnd::upper ? stay.stack.front() : stay.stack.back();
-  return item.kind == StackItem::Kind::part && rig[item.part].kind == PartKind::junction;
-}
-
-PhraseText from_where_to_where(const Rig& rig, const Stay& stay) {
-  const bool above = ends_in_plate(rig, stay, WhichEnd::upper);
-  const bool below = ends_in_plate(rig, stay, WhichEnd::lower);
-  return above && below ? say(MeasuringSheetPhrase::from_middle_one_plate_to)
-         : above        ? say(MeasuringSheetPhrase::from_plate_to_pin)
-         : below        ? say(MeasuringSheetPhrase::from_pin_to_plate)
-                        : say(MeasuringSheetPhrase::from_middle_one_pin_to);
-}
-
 /// The stay as a line between its two pins, with the tips that it passes. Not to scale.
 void draw_stay(const Rig& rig, const Stay& stay, double width, PaperPoint at, ShapeGroup& into) {
   const ShapeStyle heavy{.stroke_width = 0.7, .stroke_grey = 0.0, .dashes = {}, .fill_grey = {}};
@@ -68,7 +50,7 @@ void draw_stay(const Rig& rig, const Stay& stay, double width, PaperPoint at, Sh
   const double middle = (left + right) / 2.0;
   write(into, {at.x, at.y + 3.2}, say(MeasuringSheetPhrase::aloft), 3.2, true);
   write(into, {at.x + width, at.y + 3.2}, say(MeasuringSheetPhrase::below), 3.2, true, TextAnchor::end);
-  write(into, {middle, at.y + 3.2}, from_where_to_where(rig, stay), 2.8, false, TextAnchor::middle);
+  write(into, {middle, at.y + 3.2}, measured_between(rig, stay), 2.8, false, TextAnchor::middle);
   into.add(LineShape{{left, y}, {right, y}, heavy, {}});
   for (const WhichEnd where : {WhichEnd::upper, WhichEnd::lower}) {
     const double x = where == WhichEnd::upper ? left : right;

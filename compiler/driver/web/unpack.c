@@ -1,5 +1,6 @@
 /* LZMA in its "alone" form (5 bytes of properties, 8 of the size, the stream) to bytes, as WebAssembly that asks for nothing: a page
- * carries its compiler packed so, since it is a quarter smaller than what browsers can unpack by themselves. */
+ * carries its compiler packed so, since it is a quarter smaller than what browsers can unpack by themselves. It is unpacked piece by
+ * piece, so that a browser compiles the first while the next comes out. */
 #include "LzmaDec.h"
 
 enum { head = 13, of_properties = 5 };
@@ -15,13 +16,30 @@ static void give(ISzAllocPtr which, void* taken) {
   (void)taken;
 }
 
-/* How many bytes came out at `to`, which has room for `room`; 0: what stands at `from` is no such thing. */
-size_t unpack(unsigned char* to, size_t room, const unsigned char* from, size_t length) {
+static CLzmaDec decoder;
+static const unsigned char* next;
+static const unsigned char* end;
+
+/* Begins with what stands at `from`; it comes out at `to`, which has room for all of it. 0: it is no such thing. */
+int unpack_begin(unsigned char* to, size_t room, const unsigned char* from, size_t length) {
   const ISzAlloc memory = {take, give};
-  ELzmaStatus status;
-  SizeT out = room;
-  SizeT in = length - head;
-  if (length < head || LzmaDecode(to, &out, from + head, &in, from, of_properties, LZMA_FINISH_ANY, &status, &memory) != SZ_OK)
+  LzmaDec_Construct(&decoder);
+  if (length < head || LzmaDec_AllocateProbs(&decoder, from, of_properties, &memory) != SZ_OK)
     return 0;
-  return out;
+  decoder.dic = to;
+  decoder.dicBufSize = room;
+  LzmaDec_Init(&decoder);
+  next = from + head;
+  end = from + length;
+  return 1;
+}
+
+/* Unpacks until so many bytes have come out in all. How many have: fewer, and what is packed is damaged. */
+size_t unpack_until(size_t wanted) {
+  ELzmaStatus status;
+  SizeT in = (SizeT)(end - next);
+  if (LzmaDec_DecodeToDic(&decoder, wanted, next, &in, LZMA_FINISH_ANY, &status) != SZ_OK)
+    return 0;
+  next += in;
+  return decoder.dicPos;
 }

@@ -356,6 +356,8 @@ std::string_view words(BenchCardPhrase phrase) {
     return "EYES DISAGREE: WRAP AGAIN";
   case tips_from_bearings:
     return "Tips, from the bearings";
+  case tip_assumed:
+    return "assumed: hold the piece to its tip";
   case no:
     return "no.";
   case end_aloft:

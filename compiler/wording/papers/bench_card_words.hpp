@@ -178,6 +178,7 @@ enum class BenchCardPhrase : std::uint16_t {
   body,
   eyes_disagree_wrap_again,
   tips_from_bearings,
+  tip_assumed,
   no,
   end_aloft,
   end_below,

@@ -63,16 +63,16 @@ std::string_view words(MeasuringSheetPhrase phrase) {
   case measuring_sheet:
     return "MEASURING SHEET   {}";
   case measure_each_stay_twice_from:
-    return "Measure each stay twice, from pin centre aloft to pin centre below, with its adjuster set as "
+    return "Measure each stay twice, between the two middles that its sketch shows, with its adjuster set "
+           "as "
            "it sails. Write the unit after every number: mm, or feet and inches.";
   case tape_pull_it_as_hard:
     return "Tape: pull it as hard each time, and write how hard. Cord: hoist it as hard, knot it at the "
            "pin, keep the cord; it is the length. Old stay: stretch it out before its screw is turned, or "
-           "write how "
-           "the screw stood. Two readings more than 5 mm apart: take both again.";
+           "write how the screw stood. Two readings more than 5 mm apart: take both again.";
   case fill_in_measuring_sheet_csv:
-    return "Fill in measuring-sheet.csv with the same words, and `sheerpole enter BOAT.rig --from "
-           "measuring-sheet.csv` puts the readings into the rig file.";
+    return "Put the readings into the page, stay by stay. Or fill in measuring-sheet.csv with the same "
+           "words, and `sheerpole enter BOAT.rig --from measuring-sheet.csv` puts them into the rig file.";
   case cards_are_in:
     return "Cards are in {}.";
   case going_aloft_and_loaded_rigging:

@@ -30,7 +30,7 @@ export default async function begins({ report, open }) {
       `${size}: no stay has a finer number than for ordering`,
       await page.$$eval(".row .v", (all) => all.map((each) => each.innerText).filter((each) => !/^about \d+ ft/.test(each))),
     );
-    for (const words of ["Cap shroud, port", "By the cord", "It is hoisted and knotted", "Bench card"]) await tools.tap(words);
+    for (const words of ["Cap shroud, port", "By the cord", "At the pin itself", "It is hoisted and knotted", "Bench card"]) await tools.tap(words);
     report.none(`${size}: at most ${MOST_TAPS} taps`, tools.taps <= MOST_TAPS ? [] : [`${tools.taps} taps`]);
     const card = await paper_text(page);
     report.none(
@@ -39,7 +39,7 @@ export default async function begins({ report, open }) {
     );
     report.none(
       `${size}: the card is of no other stay`,
-      [/BENCH CARD forestay/, /BENCH CARD cap-shroud\.starboard/].filter((words) => words.test(card)).map(String),
+      [/forestay/, /backstay/, /lower-shroud/, /cap-shroud\.starboard/].filter((words) => words.test(card)).map(String),
     );
     const text = await kept_text(page);
     const reading = /reading of cap-shroud\.port \{[^}]*\}/.exec(text)?.[0] ?? "";

@@ -21,6 +21,12 @@ export default async function enters({ report, open, first_rig }) {
       ? []
       : [typed("1", "4", ".", "8", "-", "mm"), typed("-", "1", "4", "-", "mm")],
   );
+  report.none(
+    "metres, centimetres and one point",
+    typed("1", "3", ".", ".", "1", "m", "m") === "13.1 m" && typed("4", "5", "cm", "rub", "mm", "7") === "45 mm"
+      ? []
+      : [typed("1", "3", ".", ".", "1", "m", "m"), typed("4", "5", "cm", "rub", "mm", "7")],
+  );
   for (const size of ["phone", "desktop"]) {
     const tools = await open({ size });
     const { page } = tools;
@@ -61,7 +67,7 @@ export default async function enters({ report, open, first_rig }) {
 
     await open_files(tools, { "first.rig": all_measured(first_rig) });
     await go(tools, "numbers/lower-shroud.port");
-    await lines_of(tools, ["By the cord", "It is hoisted and knotted"]);
+    await lines_of(tools, ["By the cord", "At the pin itself", "It is hoisted and knotted"]);
     report.none(`${size}: hoisted once`, (await page.$(".big.once")) ? [] : [await text_of(page, ".big .st")]);
     const cut = await text_of(page, ".big .num");
     report.none(`${size}: its cut is X and so much more`, /^X \+ \d/.test(cut) ? [] : [cut]);
@@ -89,13 +95,48 @@ export default async function enters({ report, open, first_rig }) {
     const runs = /reading of forestay \{[^}]*\}/.exec(await kept_text(page))?.[0] ?? "";
     report.none(`${size}: two runs stand beside each other`, runs.includes(`runs: 36' 2", 36' 2 1/16" measured`) && !runs.includes("assumed") ? [] : [runs]);
 
+    report.none(
+      `${size}: the pad says what the tape goes between`,
+      (await tools.tap("By tape"), /^From the middle of one pin to the middle of the other: at the \S.* above, at the \S.* below/.test(await text_of(page, ".kp .strong")))
+        ? []
+        : [await text_of(page, ".kp")],
+    );
+    await tools.tap("Close");
+    await tools.tap("css:#measured li:nth-child(1) button");
+    const second = /reading of forestay \{[^}]*\}/.exec(await kept_text(page))?.[0] ?? "";
+    report.none(`${size}: a run is struck out, and the other stays`, second.includes(`runs: 36' 2 1/16" measured`) ? [] : [second]);
+    await tools.tap("css:#measured li:nth-child(1) button");
+    report.none(
+      `${size}: the last run takes its reading along, and the stay is to be measured`,
+      !/reading of forestay/.test(await kept_text(page)) && (await page.$(".big.todo, .big.drawn")) ? [] : [await text_of(page, ".big .st")],
+    );
+    await tools.tap("Take back");
+    report.none(`${size}: what was struck out is taken back`, /reading of forestay/.test(await kept_text(page)) ? [] : ["it is not"]);
+    await tools.tap("css:#menu");
+    await tools.tap("Save to a file");
+    report.none(
+      `${size}: a word about saving takes nothing back`,
+      (await page.$(".toast.on")) && !(await page.$(".toast button")) ? [] : [await text_of(page, ".toast")],
+    );
+
     // Begun from a drawing: there is no cord yet, so one is made.
     await begin(tools, "I do not know yet");
     await tools.tap("Backstay");
-    await lines_of(tools, ["By the cord", "It is hoisted and knotted"]);
+    await lines_of(tools, ["By the cord", "At the pin itself", "It is hoisted and knotted"]);
     const text = await kept_text(page);
     report.none(`${size}: a new cord is declared and holds the stay`, /cord orange-cord "Orange cord" \{\n\}/.test(text) && /reading of backstay \{[^}]*cord: orange-cord\n {2}knots: 1\n/.test(text) ? [] : [text.slice(-300)]);
     report.none(`${size}: the compiler takes it`, (await page.$(".big.not")) ? [] : [await text_of(page, ".big .st")]);
+    await open_files(tools, { "second.rig": all_measured(first_rig) });
+    await go(tools, "numbers/lower-shroud.starboard");
+    const unasked = await kept_text(page);
+    await lines_of(tools, ["By the cord", "It is hoisted and knotted"]);
+    report.none(
+      `${size}: where the cord hung is asked, never taken to be the pin`,
+      (await kept_text(page)) === unasked && (await page.$("dialog[open]")) ? [] : ["it is written"],
+    );
+    await lines_of(tools, ["Lower than the pin", "3", 'in "', "Put in", "It is hoisted and knotted"]);
+    const hung = /reading of lower-shroud\.starboard \{[^}]*\}/.exec(await kept_text(page))?.[0] ?? "";
+    report.none(`${size}: how much lower stands in the text`, hung.includes('offset: 3" measured "end of the cord to the pin aloft"') ? [] : [hung]);
     report.none(`${size}: nothing asked for, nothing said`, tools.complaints);
     await tools.close();
   }

@@ -18,21 +18,24 @@ export const FRACTIONS = [
   "15/16",
 ];
 
+const METRIC = ["mm", "cm", "m"];
+
 /**
  * @param {string} typed
- * @param {string} key a digit, ".", "-", "ft", "in", "mm", a fraction or "rub"
+ * @param {string} key a digit, ".", "-", "ft", "in", "mm", "cm", "m", a fraction or "rub"
  */
 export function with_key(typed, key) {
   if (key === "-") return typed.startsWith("-") ? typed.slice(1) : `-${typed}`;
-  if (key === "rub") return typed.replace(/(\s*\d+\/\d+"|\s*mm|'\s*|.)$/, "");
+  if (key === "rub") return typed.replace(/(\s*\d+\/\d+"|\s*(?:mm|cm|m)|'\s*|.)$/, "");
   if (key === "ft") return /\d$/.test(typed) && !typed.includes("'") ? `${typed}' ` : typed;
-  if (key === "in") return typed === "" || typed.endsWith('"') || typed.endsWith("mm") ? typed : `${typed.trimEnd()}"`;
-  if (key === "mm") return /^-?[\d.]+$/.test(typed) ? `${typed} mm` : typed;
+  if (key === "in") return typed === "" || typed.endsWith('"') || typed.endsWith("m") ? typed : `${typed.trimEnd()}"`;
+  if (METRIC.includes(key)) return /^-?[\d.]+$/.test(typed) ? `${typed} ${key}` : typed;
+  if (key === "." && typed.includes(".")) return typed;
   if (key.includes("/")) {
-    if (typed.endsWith("mm")) return typed;
+    if (typed.endsWith("m")) return typed;
     const before = typed.replace(/"$/, "").replace(/\s*\d+\/\d+$/, "");
     return `${before}${/\d$/.test(before) ? " " : ""}${key}"`;
   }
-  if (/(mm|")$/.test(typed)) return typed;
+  if (/(m|")$/.test(typed)) return typed;
   return typed + key;
 }

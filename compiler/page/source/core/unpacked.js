@@ -8,6 +8,8 @@ const SIZE_AT = 5;
 const FIRST_SIGN = 35; // #
 const LEFT_OUT = 60; // <
 
+const DAMAGED = "the compiler in this page is damaged";
+
 /** What each sign stands for. */
 const DIGITS = Uint8Array.from({ length: 121 }, (_, code) => code - FIRST_SIGN - (code > LEFT_OUT ? 1 : 0));
 
@@ -26,20 +28,47 @@ export function bytes_of(text) {
   return bytes;
 }
 
-/**
- * @param {string} packed
- * @param {string} unpack empty: the bytes are not packed, and stand there by their signs alone
- */
-export async function unpacked(packed, unpack) {
-  const from = bytes_of(packed);
-  if (!unpack) return from;
-  const { exports } = (await WebAssembly.instantiate(bytes_of(unpack))).instance;
-  const { memory } = exports;
-  const room = Number(new DataView(from.buffer).getBigUint64(SIZE_AT, true));
-  const to = exports.__heap_base.value;
-  const missing = to + room + from.length - memory.buffer.byteLength;
-  if (missing > 0) memory.grow(Math.ceil(missing / PAGE_BYTES));
-  new Uint8Array(memory.buffer).set(from, to + room);
-  if (exports.unpack(to, room, to + room, from.length) !== room) throw new Error("the compiler in this page is damaged");
-  return new Uint8Array(memory.buffer, to, room).slice();
+/** The bytes of the page, of which so many as are asked for are taken out of their wrapping. */
+export class Unpacked {
+  #bytes; // where all of them are in the end
+  #until; // unpacks until so many are there
+  #there;
+
+  /**
+   * @param {string} packed
+   * @param {string} unpack empty: the bytes are not packed, and stand there by their signs alone
+   */
+  static async begun(packed, unpack) {
+    const from = bytes_of(packed);
+    const begun = new Unpacked();
+    if (!unpack) {
+      begun.#bytes = () => from;
+      begun.#until = () => from.length;
+      begun.#there = begun.length = from.length;
+      return begun;
+    }
+    const { exports } = (await WebAssembly.instantiate(bytes_of(unpack))).instance;
+    const { memory } = exports;
+    const room = Number(new DataView(from.buffer).getBigUint64(SIZE_AT, true));
+    const to = exports.__heap_base.value;
+    const missing = to + room + from.length - memory.buffer.byteLength;
+    if (missing > 0) memory.grow(Math.ceil(missing / PAGE_BYTES));
+    new Uint8Array(memory.buffer).set(from, to + room);
+    if (!exports.unpack_begin(to, room, to + room, from.length)) throw new Error(DAMAGED);
+    begun.#bytes = () => new Uint8Array(memory.buffer, to, room);
+    begun.#until = exports.unpack_until;
+    begun.#there = 0;
+    begun.length = room;
+    return begun;
+  }
+
+  /** The bytes from `begin` to before `end`, as their own. */
+  bytes(begin, end) {
+    if (end > this.length) throw new Error(DAMAGED);
+    if (end > this.#there) {
+      this.#there = this.#until(end);
+      if (this.#there < end) throw new Error(DAMAGED);
+    }
+    return this.#bytes().slice(begin, end);
+  }
 }

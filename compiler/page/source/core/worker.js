@@ -1,28 +1,60 @@
 // What the worker of the compiler does: takes it out of its wrapping, and passes on what the page says. `SheerpoleCore` is the factory
 // of build/wasm.
-import { unpacked } from "./unpacked.js";
+import { Unpacked } from "./unpacked.js";
+
+/** So much is unpacked before the browser is given it to compile. */
+const PIECE = 1 << 18;
 
 let core;
 let licences = "";
 
-/** What stands one behind the other, each with its length before it. */
-function parts_of(bytes) {
-  const parts = [];
-  for (let at = 0; at < bytes.length; ) {
-    const length = new DataView(bytes.buffer, bytes.byteOffset + at).getUint32(0, true);
-    parts.push(bytes.subarray(at + 4, at + 4 + length));
-    at += 4 + length;
+/** Where the parts stand that come one behind the other, each with its length before it. */
+function* parts_in(unpacked) {
+  for (let at = 0; at < unpacked.length; ) {
+    const { buffer } = unpacked.bytes(at, at + 4);
+    const begin = at + 4;
+    at = begin + new DataView(buffer).getUint32(0, true);
+    yield { begin, end: at };
   }
-  return parts;
+}
+
+/** The WebAssembly, compiled while the rest of it is still unpacked. */
+async function compiled(unpacked, { begin, end }) {
+  let at = begin;
+  const pieces = new ReadableStream({
+    pull(into) {
+      const until = Math.min(at + PIECE, end);
+      into.enqueue(unpacked.bytes(at, until));
+      at = until;
+      if (at === end) into.close();
+    },
+  });
+  try {
+    return await WebAssembly.compileStreaming(new Response(pieces, { headers: { "Content-Type": "application/wasm" } }));
+  } catch {
+    // A browser that cannot do it so compiles it in one; what is damaged is told from here.
+    return WebAssembly.compile(unpacked.bytes(begin, end));
+  }
 }
 
 async function start(packed, unpack) {
-  const [script, texts, wasmBinary] = parts_of(await unpacked(packed, unpack));
-  const url = URL.createObjectURL(new Blob([script], { type: "text/javascript" }));
+  const unpacked = await Unpacked.begun(packed, unpack);
+  const [script, texts, binary] = parts_in(unpacked);
+  const url = URL.createObjectURL(new Blob([unpacked.bytes(script.begin, script.end)], { type: "text/javascript" }));
   self.importScripts(url);
   URL.revokeObjectURL(url);
-  core = await self.SheerpoleCore({ wasmBinary });
-  licences = new TextDecoder().decode(texts);
+  const module = compiled(unpacked, binary);
+  core = await new Promise((done, failed) => {
+    const instantiateWasm = (imports, receive) => {
+      module
+        .then((it) => WebAssembly.instantiate(it, imports))
+        .then(receive)
+        .catch(failed);
+      return {};
+    };
+    self.SheerpoleCore({ instantiateWasm }).then(done, failed);
+  });
+  licences = new TextDecoder().decode(unpacked.bytes(texts.begin, texts.end));
 }
 
 self.onmessage = async ({ data: { id, what, values } }) => {

@@ -10,10 +10,10 @@ async function of_texts(ask) {
 }
 
 /** Asked when there are lengths. */
-async function of_lengths(ask, paper) {
+async function of_lengths(ask, paper, only = ["cut-list", "diagram"]) {
   const stays = await ask({ ask: "stays" });
   if (!stays) return null;
-  const made = await ask({ ask: "papers", only: ["cut-list", "diagram"], paper });
+  const made = await ask({ ask: "papers", only, paper });
   const file = (name) => made?.flatMap((each) => each.files).find((each) => each.name === name)?.text;
   const cut_list = file("cut-list.json");
   return {
@@ -99,16 +99,27 @@ function pieces_of(lengths) {
  * @typedef {Awaited<ReturnType<typeof of_texts>> & {lengths: any, pieces: PieceView[], stale: boolean}} Answers
  */
 
+/** What whoever opens a boat looks for: her stays, before what is said of her texts and before her drawings. Null: no lengths. */
+async function of_opening(ask, paper) {
+  const declarations = (await ask({ ask: "declarations" })) ?? [];
+  const lengths = await of_lengths(ask, paper, ["cut-list"]);
+  return lengths && { ...no_answers(), declarations, lengths, pieces: pieces_of(lengths), partial: true };
+}
+
 /**
- * Asks all anew: what is said of the texts comes first, for whoever is typing. Where there are no lengths now, those from before
- * stay, and `stale` says so.
+ * Asks all anew: what is said of the texts comes first, for whoever is typing; of a boat that was just opened her stays do. Where
+ * there are no lengths now, those from before stay, and `stale` says so.
  * @param {(request: object) => Promise<any>} ask
  * @param {Answers | null} before
  * @param {"a4" | "letter"} paper
- * @param {(answers: Answers) => boolean} early is given what is known of the texts; false: it has been overtaken
+ * @param {(answers: Answers) => boolean} early is given what is known so far; false: it has been overtaken
  * @returns {Promise<Answers | null>} null: it was overtaken
  */
 export async function ask_all(ask, before, paper, early) {
+  if (!before) {
+    before = await of_opening(ask, paper);
+    if (before && !early(before)) return null;
+  }
   const texts = await of_texts(ask);
   const from_before = { lengths: before?.lengths ?? null, pieces: before?.pieces ?? [] };
   if (!texts.findings.calculated) return { ...texts, ...from_before, stale: before?.lengths != null };
@@ -127,7 +138,7 @@ export const no_answers = () => ({
 });
 
 /** Whether anything was answered of this boat yet. @param {Answers} answers */
-export const is_known = (answers) => answers.of !== undefined;
+export const is_known = (answers) => answers.of !== undefined && !answers.partial;
 
 /** All findings with their file, errors first. @param {Answers} answers */
 export function all_findings(answers) {

@@ -24,6 +24,7 @@ export const app = {
   /** @type {null | {name: string, [more: string]: any}} */
   dialog: null,
   toast: null,
+  toast_takes_back: false,
   /** The browser is full: the last change is not kept. */
   full: false,
   /** The compiler itself has failed. */
@@ -63,8 +64,9 @@ let toast_began = 0;
 export function hush() {
   if (app.toast && Date.now() - toast_began > 500) app.toast = null;
 }
-export function toast(words) {
+export function toast(words, of_change = false) {
   app.toast = words;
+  app.toast_takes_back = of_change;
   toast_began = Date.now();
   clearTimeout(toast_ends);
   toast_ends = setTimeout(() => {
@@ -73,6 +75,8 @@ export function toast(words) {
   }, 6000);
   redraw();
 }
+/** Of the change that was made last: it can be taken back from there. */
+export const toast_change = (words) => toast(words, true);
 
 let opened_from = null;
 export function open_dialog(dialog) {

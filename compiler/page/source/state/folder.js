@@ -2,7 +2,7 @@
 // a file that is another than the one that was read.
 
 import { w } from "../words/words.js";
-import { app, change, go, open_project, redraw, toast } from "./app.js";
+import { app, change, go, open_project, redraw, toast_change } from "./app.js";
 import { FOLDER_ID } from "./given.js";
 import { new_project } from "./project.js";
 
@@ -84,7 +84,7 @@ function take(texts) {
   if (names.length === 0) return;
   app.fix = null;
   change(texts, w.steps.changed_in_folder(names.join(", ")));
-  toast(w.toast.changed_in_folder(names.join(", ")));
+  toast_change(w.toast.changed_in_folder(names.join(", ")));
 }
 
 async function take_changes() {

@@ -8,6 +8,19 @@ const written = (declaration, name) => property(declaration, name)?.written ?? "
 /** How many lengths stand in a list: `38' 7 3/8", 38' 7 1/4" measured "by tape"`. */
 const lengths_in = (list) => without_source(list).split(",").length;
 
+/** The lengths of a reading as they are written, one by one. @returns {string[]} */
+export const runs_in = ({ declaration }) =>
+  without_source(written(declaration, "runs"))
+    .split(",")
+    .map((each) => each.trim())
+    .filter(Boolean);
+
+/** How far below the pin the end of the cord hung, as it is written; empty: at the pin, or not said. */
+export function hung_below({ declaration }) {
+  const offset = without_source(written(declaration, "offset"));
+  return /^0\b(?!\.)/.test(offset) ? "" : offset;
+}
+
 /** A value without where it is from. */
 export const without_source = (value) =>
   value.split(/\s(?=(?:measured|drawn|assumed|maker|standard|practice|computed)\b)/)[0].trim();

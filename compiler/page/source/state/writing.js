@@ -1,6 +1,6 @@
 // What is put in on a screen becomes text here, and nowhere else: edits of the file in which it belongs.
 
-import { readings_of, without_source } from "./readings.js";
+import { readings_of, runs_in, without_source } from "./readings.js";
 
 /** @typedef {{file: string, edits: import("../core/edits.js").Edit[]}} FileEdits */
 
@@ -76,6 +76,27 @@ export function write_run({ answers, root, text, stay, length, date }) {
   }
   // Beside a cord without a number it has to be said which of the two counts.
   return { file: root, edits: [at_end(text, `${block(all.length > 0 ? "  counts: yes\n" : "")}\n`)] };
+}
+
+/**
+ * What was measured is struck out: one run of several, or the reading.
+ * @param {Record<string, string>} files
+ * @param {import("./readings.js").ReadingView} reading
+ * @param {number | null} run null: all of it
+ * @returns {FileEdits}
+ */
+export function write_struck(files, reading, run) {
+  const { file, begin, end } = reading.declaration.place;
+  if (run !== null) {
+    const { place, written } = find(reading.declaration, "runs");
+    const source = written.slice(without_source(written).length);
+    return { file, edits: [at(place, runs_in(reading).filter((_, i) => i !== run).join(", ") + source)] };
+  }
+  // With the line that it ends, and one of the blank lines round it.
+  const text = files[file];
+  const until = text[end.unit] === "\n" ? end.unit + 1 : end.unit;
+  const from = text.slice(0, begin.unit).endsWith("\n\n") ? begin.unit - 1 : begin.unit;
+  return { file, edits: [{ begin: from, end: until, text: "" }] };
 }
 
 /** Another tally for all readings of one knot. @returns {FileEdits[]} */

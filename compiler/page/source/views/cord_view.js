@@ -1,7 +1,7 @@
 // A cord as it hangs, U on top, with its knots and whose they are; and the dialog that puts a stay on a cord.
 
 import { html, nothing, svg } from "lit-html";
-import { app, change_by, close_dialog, go, open_dialog, redraw, toast } from "../state/app.js";
+import { app, change_by, close_dialog, go, open_dialog, redraw, toast, toast_change } from "../state/app.js";
 import { cords_of, counted_readings, free_tally, readings_of } from "../state/readings.js";
 import { write_hoisted, write_knots, write_title } from "../state/writing.js";
 import { w } from "../words/words.js";
@@ -87,6 +87,22 @@ function cord_name(title) {
   }
 }
 
+/** The end of a cord at the pin aloft moves the cut by as much as it hung lower, so it is asked, never taken to be nothing. */
+function where_it_hung(dialog) {
+  const lower = () => {
+    dialog.hung = "lower";
+    open_dialog({ name: "keypad", title: w.hung_lower_by, answers: dialog });
+  };
+  if (dialog.hung === "lower" && dialog.offset === undefined) dialog.hung = undefined;
+  return html`<div class="formrow"><p class="strong">${w.where_its_end_hung}</p>
+    <div class="choices" role="group" aria-label=${w.where_its_end_hung}>
+      <button type="button" aria-pressed=${String(dialog.hung === "at")} @click=${() => {
+        dialog.hung = "at";
+        redraw();
+      }}>${w.hung_at_the_pin}</button>
+      <button type="button" aria-pressed=${String(dialog.hung === "lower")} @click=${lower}>${dialog.hung === "lower" ? w.hung_lower(dialog.offset) : w.hung_lower("")}</button></div></div>`;
+}
+
 /** The stay was hoisted on a cord: which cord, how many little knots, where its end hung. */
 export function cord_dialog(dialog) {
   const piece = app.answers.pieces.find((each) => each.name === dialog.piece);
@@ -101,6 +117,7 @@ export function cord_dialog(dialog) {
     [];
   const put = (event) => {
     event.preventDefault();
+    if (dialog.hung === undefined) return toast(w.toast.say_where_it_hung);
     const { root } = app.project;
     const is_new = dialog.cord === "";
     const edits = write_hoisted({
@@ -111,13 +128,13 @@ export function cord_dialog(dialog) {
       cord: is_new ? cord_name(dialog.colour) : dialog.cord,
       new_cord: is_new ? dialog.colour : undefined,
       knots: dialog.knots,
-      offset: "0 mm",
-      note: w.written.end_at_bearing,
+      offset: dialog.hung === "lower" ? dialog.offset : "0 mm",
+      note: dialog.hung === "lower" ? w.written.end_below_bearing : w.written.end_at_bearing,
       date: today(),
     });
     change_by([edits], w.steps.hoisted(piece_title(piece), dialog.knots));
     close_dialog();
-    toast(w.toast.on_cord(piece_title(piece), dialog.knots));
+    toast_change(w.toast.on_cord(piece_title(piece), dialog.knots));
   };
   const choose = (name) => {
     dialog.cord = name;
@@ -147,7 +164,7 @@ export function cord_dialog(dialog) {
           redraw();
         })}${cord_picture(dialog.knots, 120)}</div>
         ${shared.length ? html`<p class="note"><span class="g not s" aria-hidden="true"></span><span>${w.clash_with(shared.map((each) => piece_title(each.piece)))}</span></p>` : nothing}</div>
-      <p class="soft sm">${w.offset_words}</p>
+      ${where_it_hung(dialog)}
       <button class="btn go wide">${w.it_is_knotted}</button>
     </form>`,
   );

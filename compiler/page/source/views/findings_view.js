@@ -2,7 +2,7 @@
 
 import { html, nothing } from "lit-html";
 import { all_findings } from "../state/answers.js";
-import { app, change_by, close_dialog, go, toast } from "../state/app.js";
+import { app, change_by, close_dialog, go, toast_change } from "../state/app.js";
 import { edit_of } from "../core/edits.js";
 import { w } from "../words/words.js";
 import { dialog_frame } from "./dialogs.js";
@@ -17,7 +17,7 @@ function mend_all(findings) {
     [...files].map(([file, edits]) => ({ file, edits })),
     w.steps.mended(findings.length),
   );
-  toast(w.toast.mended(w.steps.mended(findings.length)));
+  toast_change(w.toast.mended(w.steps.mended(findings.length)));
 }
 
 const one = (finding) =>

@@ -3,7 +3,7 @@
 import { html, nothing } from "lit-html";
 import { feet_text, likely_slip, mm_text, read_length } from "../core/lengths.js";
 import { FRACTIONS, with_key } from "../core/keypad_text.js";
-import { app, change_by, close_dialog, go, open_dialog, redraw, toast } from "../state/app.js";
+import { app, change_by, close_dialog, go, open_dialog, redraw, toast, toast_change } from "../state/app.js";
 import { expected_length, without_source } from "../state/readings.js";
 import { write_number, write_run } from "../state/writing.js";
 import { w } from "../words/words.js";
@@ -15,6 +15,30 @@ const LENGTH_UNITS = ["mm", "cm", "m", "in", "ft"];
 const SOURCES = ["measured", "maker", "drawn"];
 /** As far as two ways to a length may be apart where the file sets no `routes-apart` of its own, in millimetres. */
 const AGREES_WITHIN = 5;
+
+/** Between which middles the tape goes, and where they are. */
+function from_where_to_where(dialog) {
+  const piece = app.answers.pieces.find((each) => each.name === dialog.run_of);
+  const measured = app.answers.lengths.stays.find((each) => each.name === piece?.stay)?.measured;
+  return measured ? html`<p class="sm strong">${w.tape_goes(measured)}</p>` : nothing;
+}
+
+/** The keys below the digits and beside them, in the unit that somebody measures in. */
+function length_keys(dialog, kind, { key, digits, unit, fraction }) {
+  dialog.pad ??= app.settings.unit;
+  const other = dialog.pad === "ft" ? "mm" : "ft";
+  const turn = html`<button type="button" class="link" @click=${() => {
+    dialog.pad = other;
+    redraw();
+  }}>${other === "ft" ? w.inch_keys : w.metric_keys}</button>`;
+  const minus = kind.minus ? unit("-") : nothing;
+  return html`<div class="grid">${
+    dialog.pad === "ft"
+      ? html`${digits("789")}${unit("ft")}${digits("456")}${unit("in")}${digits("123")}${unit("mm")}${digits("0")}${minus}${FRACTIONS.map(fraction)}`
+      : html`${digits("789")}${unit("mm")}${digits("456")}${unit("cm")}${digits("123")}${unit("m")}${digits("0")}${key(".", ".", "fk")}${minus}`
+  }</div>
+    <p class="sm">${turn}</p>`;
+}
 
 /** What sort of thing is put in: a length, a number with a unit, or words of the language. */
 function sort_of(dialog) {
@@ -71,6 +95,10 @@ function echo(dialog, kind) {
 function put_in(dialog, kind) {
   const value = value_of(kind, dialog.typed);
   if (value === null) return toast(w.toast.no_number);
+  if (dialog.answers) {
+    dialog.answers.offset = value;
+    return open_dialog(dialog.answers);
+  }
   const title = dialog.title;
   if (dialog.run_of) {
     const { root } = app.project;
@@ -84,10 +112,10 @@ function put_in(dialog, kind) {
       date: today(),
     });
     change_by([edits], w.steps.put_in(title, value));
-    toast(w.toast.run);
+    toast_change(w.toast.run);
   } else {
     change_by([write_number(dialog.entry, value, dialog.source)], w.steps.put_in(title, value));
-    toast(w.toast.put_in(title, value));
+    toast_change(w.toast.put_in(title, value));
   }
   dialog.then ? open_dialog(dialog.then) : close_dialog();
 }
@@ -124,6 +152,7 @@ export function keypad_dialog(dialog) {
       event.preventDefault();
       put_in(dialog, kind);
     }}>
+      ${from_where_to_where(dialog)}
       <label class="vh" for="typed">${dialog.title}</label>
       <input id="typed" class="show" autofocus autocomplete="off" spellcheck="false" inputmode=${kind.sort === "words" ? "text" : "none"} .value=${dialog.typed}
         @input=${(event) => {
@@ -160,13 +189,13 @@ export function keypad_dialog(dialog) {
       }
       ${
         kind.sort === "length"
-          ? html`<div class="grid">
-        ${digits("789")}${unit("ft")}${digits("456")}${unit("in")}${digits("123")}${unit("mm")}${digits("0")}${kind.minus ? unit("-") : nothing}${FRACTIONS.map(fraction)}</div>`
+          ? length_keys(dialog, kind, { key, digits, unit, fraction })
           : nothing
       }
       ${kind.sort === "number" ? html`<div class="grid three">${digits("789456123")}${key(".", ".", "fk")}${digits("0")}<span class="unit">${kind.unit}</span></div>` : nothing}
       <div class="pair">${kind.sort === "words" ? nothing : html`<button type="button" class="btn quiet" @click=${() => type("rub")}>${w.rub_out}</button>`}
         <button class="btn go">${w.put_in}</button></div>
     </form>`,
+    dialog.answers ? () => open_dialog(dialog.answers) : close_dialog,
   );
 }

@@ -13,6 +13,7 @@ import {
   redraw,
   set_setting,
   toast,
+  toast_change,
 } from "../state/app.js";
 import { boat_file } from "../state/boat_file.js";
 import { open_of_folder } from "../state/folder.js";
@@ -139,7 +140,11 @@ export function boats_dialog() {
       }}>${icon(ICONS.boats)}<span>${boat.title}${boat.id === app.project?.id ? html`<small>${w.is_open}</small>` : nothing}</span></button>
         ${boat.id === app.project?.id ? nothing : html`<button class="side" aria-label=${w.take_off(boat.title)} @click=${() => open_dialog({ name: "sure", boat })}>\u00d7</button>`}</li>`,
     )}</ul>
-      <p><button class="btn quiet wide" @click=${open_from_file}>${w.open_a_file}</button></p>`,
+      <p class="pair"><button class="btn quiet" @click=${open_from_file}>${w.open_a_file}</button>
+        <button class="btn quiet" @click=${() => {
+          close_dialog();
+          open_example();
+        }}>${w.begin.see_example}</button></p>`,
   );
 }
 
@@ -173,7 +178,7 @@ export function files_view() {
             ? nothing
             : html`<button class="side" aria-label=${w.take_away(name)} @click=${() => {
                 change({ [name]: null }, w.steps.removed(name));
-                toast(w.toast.removed(name));
+                toast_change(w.toast.removed(name));
               }}>\u00d7</button>`
         }</li>`,
     )}</ul>

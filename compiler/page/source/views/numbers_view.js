@@ -25,7 +25,7 @@ export function counts() {
 export function measured_line(piece) {
   const readings = counted_readings(app.answers, piece.stay);
   const cord = readings.find((each) => each.cord && !each.assumed);
-  if (cord) return html`${cord_picture(cord.knots)}<span>${w.knots(cord.knots)}</span>`;
+  if (cord) return html`${cord_picture(cord.knots)}<span class="nb">${w.knots(cord.knots)}</span>`;
   const tape = readings.find((each) => each.runs > 0 && !each.assumed);
   if (tape) return html`${w.runs(w.methods[tape.method] ?? tape.method, tape.runs)}`;
   return html`${piece.state === "todo" ? w.nothing_read : w.from_drawing}`;

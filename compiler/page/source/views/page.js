@@ -109,7 +109,7 @@ const toast = () =>
   html`<div class="toast ${app.toast ? "on" : ""}" role="status">${
     app.toast
       ? html`<span>${app.toast}</span>${
-          app.project?.steps.length
+          app.toast_takes_back && app.project?.steps.length
             ? html`<button @click=${() => {
                 app.toast = null;
                 go_back();

@@ -98,14 +98,26 @@ function paper_list(of) {
 
 const made = { key: "", html: "", name: "", text: "", type: "" };
 
-/** Of the bench cards only that of one piece: its sheet, and the narrow page that phones show in its place. */
+/** A drawing is shown whole, and larger than the screen for whoever reads its small figures. */
+let is_large = false;
+function change_size() {
+  is_large = !is_large;
+  fit(document.querySelector("iframe.paper"));
+  redraw();
+}
+
+/**
+ * Of the bench cards only that of one piece: its sheets, and the narrow page that phones show in their place. Null: there is none;
+ * the card of another piece is never shown for it.
+ */
 function only_piece(text, piece) {
   const page = new DOMParser().parseFromString(text, "text/html");
   const sections = [...page.querySelectorAll("main > section")];
-  const label = (section) => section.getAttribute("aria-label") ?? "";
+  // A card of several sheets says on each which of how many it is.
+  const label = (section) => (section.getAttribute("aria-label") ?? "").replace(/,[^,]*\d[^,]*\d[^,]*$/, "");
   const labels = [...new Set(sections.map(label).filter(Boolean))];
   const nth = labels.findIndex((each) => each.endsWith(` ${piece}`));
-  if (nth < 0) return text;
+  if (nth < 0) return null;
   const narrow = sections.filter((section) => section.classList.contains("narrow"));
   for (const section of sections)
     if (section.classList.contains("narrow") ? section !== narrow[nth] : label(section) !== labels[nth]) section.remove();
@@ -131,7 +143,7 @@ function for_the_frame(text) {
 const escaped = (text) => text.replace(/&/g, "&amp;").replace(/</g, "&lt;");
 /** Something other than a page, as one. */
 function as_page(name, type, text) {
-  const head = `<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"><title>${escaped(name)}</title><style>body{margin:12px;background:#fff;color:#000;font:13px/1.4 ui-monospace,monospace}svg{width:100%;min-width:900px;height:auto}pre{white-space:pre;margin:0}@page{size:auto}@media print{svg{min-width:0}}</style></head>`;
+  const head = `<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"><title>${escaped(name)}</title><style>body{margin:12px;background:#fff;color:#000;font:13px/1.4 ui-monospace,monospace}svg{width:100%;height:auto}.large svg{width:max(900px,200%)}pre{white-space:pre;margin:0}@page{size:auto}@media print{.large svg{width:100%}}</style></head>`;
   const inside = type === "image/svg+xml" ? text.slice(text.indexOf("<svg")) : `<pre>${escaped(text)}</pre>`;
   return `${head}<body><main>${inside}</main></body></html>`;
 }
@@ -152,7 +164,9 @@ async function make(of, key) {
     if (!file) made.html = as_page(of, "text/plain", answered?.[0]?.fault || w.no_paper);
     else {
       Object.assign(made, { name: bench ? `bench-card-${bench.replaceAll(" ", "-")}.html` : file.name, type: file.type });
-      made.text = file.type === "text/html" && bench ? only_piece(file.text, bench) : file.text;
+      const text = file.type === "text/html" && bench ? only_piece(file.text, bench) : file.text;
+      if (text === null) throw new Error(w.no_paper);
+      made.text = text;
       made.html = file.type === "text/html" ? for_the_frame(made.text) : as_page(file.name, file.type, file.text);
     }
   } catch (fault) {
@@ -172,16 +186,23 @@ function follow(event) {
 }
 
 /** The frame is as high as its page, so that there is one thing to scroll. */
-function fit(event) {
-  const frame = event.target;
+function fit(frame) {
+  const page = frame?.contentDocument;
+  if (!page?.body) return;
+  page.documentElement.classList.toggle("large", is_large);
+  frame.style.height = "200px";
+  frame.style.height = `${Math.max(200, page.documentElement.scrollHeight + 4)}px`;
+}
+
+function begin_frame({ target: frame }) {
   const page = frame.contentDocument;
   if (!page?.body) return;
-  const size = () => (frame.style.height = `${Math.max(200, page.documentElement.scrollHeight + 4)}px`);
-  frame.style.height = "200px";
-  size();
+  fit(frame);
   for (const link of page.querySelectorAll("[data-to]")) Object.assign(link.style, { textDecoration: "underline", cursor: "pointer" });
   for (const what of ["click", "keydown"]) page.addEventListener(what, follow);
-  frame.contentWindow.addEventListener("resize", () => requestAnimationFrame(size));
+  frame.contentWindow.addEventListener("resize", () =>
+    requestAnimationFrame(() => (frame.style.height = `${Math.max(200, page.documentElement.scrollHeight + 4)}px`)),
+  );
 }
 
 function paper(of) {
@@ -197,12 +218,13 @@ function paper(of) {
   return html`${is_wide() ? nothing : html`<nav class="back"><button @click=${() => go("papers")}>\u2039 ${w.all_papers}</button></nav>`}<div class="ptool">
       <button class="btn go" @click=${print}>${w.print}</button>
       <button class="btn quiet" @click=${async () => (await share_file(made.name, made.text, made.type)) || toast(w.toast.saved(made.name))}>${w.share}</button>
-      <button class="btn quiet" @click=${() => save_file(made.name, made.text, made.type)}>${w.save}</button></div>
+      <button class="btn quiet" @click=${() => save_file(made.name, made.text, made.type)}>${w.save}</button>
+      ${of.endsWith(".svg") ? html`<button class="btn quiet" aria-pressed=${String(is_large)} @click=${change_size}>${is_large ? w.whole_sheet : w.larger}</button>` : nothing}</div>
     ${others.length > 1 ? html`<p class="others">${others.map((file) => html`<button class="link" aria-current=${String(file.name === of)} @click=${() => go(`papers/${file.name}`)}>${file.name}</button>`)}</p>` : nothing}
     <h1 class="vh">${title}</h1>
     ${
       made.key === key && made.html
-        ? html`<iframe class="paper" title=${title} sandbox="allow-same-origin allow-modals" .srcdoc=${made.html} @load=${fit}></iframe>`
+        ? html`<iframe class="paper" title=${title} sandbox="allow-same-origin allow-modals" .srcdoc=${made.html} @load=${begin_frame}></iframe>`
         : html`<div class="in"><p>${w.working}</p></div>`
     }`;
 }

@@ -1,7 +1,7 @@
 // The rig from the side and from astern; a slider that tries a number; what the trial changes.
 
 import { html, nothing } from "lit-html";
-import { app, ask, change_by, end_trial, go, is_wide, redraw, say, toast } from "../state/app.js";
+import { app, ask, change_by, end_trial, go, is_wide, redraw, say, toast, toast_change } from "../state/app.js";
 import { changes_of, GROUPS, tryables } from "../state/trial.js";
 import { w } from "../words/words.js";
 import { number_title } from "./form_view.js";
@@ -64,7 +64,7 @@ function keep_it(each) {
   const edit = { begin: place.begin.unit, end: place.end.unit, text: each.text(app.trial.value) };
   const words = w.steps.tried(tried_title(each), value_words(each, app.trial.value));
   change_by([{ file: place.file, edits: [edit] }], words);
-  toast(w.toast.kept);
+  toast_change(w.toast.kept);
 }
 
 function slider(all) {

@@ -1,13 +1,14 @@
 // One stay: how far it is, the next thing to do, its sum, its marks, what it can take up, what is missing.
 
 import { html, nothing, svg } from "lit-html";
-import { app, change_by, go, open_dialog, toast } from "../state/app.js";
+import { app, change_by, go, open_dialog, toast_change } from "../state/app.js";
 import { counted_readings, readings_of } from "../state/readings.js";
 import { write_same_knot } from "../state/writing.js";
 import { w } from "../words/words.js";
 import { asked_fields } from "./form_view.js";
 import { cord_marks, is_to_be_read, ladder } from "./ladder.js";
 import { about_html, cord_picture, icon, length_html, mark, other_html, piece_title, sum_html } from "./marks.js";
+import { measured } from "./measured_view.js";
 import { stale_note } from "./numbers_view.js";
 
 export const today = () => {
@@ -19,7 +20,7 @@ function same_knot(piece, reading) {
   const text = app.project.files[app.project.root];
   const edits = write_same_knot({ root: app.project.root, text, stay: piece.stay, reading, date: today() });
   change_by([edits], w.steps.second_reading(piece_title(piece)));
-  toast(w.toast.second_reading);
+  toast_change(w.toast.second_reading);
 }
 
 const measure_buttons = (piece) =>
@@ -128,6 +129,7 @@ export function stay_view(name) {
     <div class="in">${head_box(piece)}</div>
     ${piece.card ? html`<section class="blk"><h2>${w.how_it_adds_up}</h2><p class="soft sm">${is_to_be_read() ? w.tap_for_source : w.tap_a_part}</p><div class="sheet">${ladder(piece)}</div></section>` : nothing}
     ${marks === nothing || piece.state === "todo" || piece.state === "not" ? nothing : html`<section class="blk"><h2>${w.marks_on_the_cord}</h2><div class="sheet">${marks}</div></section>`}
+    ${measured(piece)}
     ${take_up(piece)}
     ${
       asked.length

@@ -2,7 +2,7 @@
 
 import { html, nothing, render } from "lit-html";
 import { edit_of } from "../core/edits.js";
-import { app, ask, change, change_by, go, redraw, toast } from "../state/app.js";
+import { app, ask, change, change_by, go, redraw, toast_change } from "../state/app.js";
 import { w } from "../words/words.js";
 import { make_editor } from "./editor.js";
 
@@ -28,7 +28,7 @@ export function mend(finding) {
     finding.edit.title,
   );
   app.fix = null;
-  toast(w.toast.mended(finding.edit.title));
+  toast_change(w.toast.mended(finding.edit.title));
 }
 
 function card(finding) {

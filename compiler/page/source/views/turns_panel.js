@@ -1,7 +1,7 @@
 // What turns would do: a slider for each adjuster, the tension of every stay beside it, the masthead and the bend.
 
 import { html, nothing } from "lit-html";
-import { app, ask, change_by, redraw, say, toast } from "../state/app.js";
+import { app, ask, change_by, redraw, say, toast, toast_change } from "../state/app.js";
 import { edits_of, rows_of, turned, turns_of } from "../state/turns.js";
 import { w } from "../words/words.js";
 
@@ -92,7 +92,7 @@ function write_down() {
   panel.answer = null;
   panel.of = null;
   change_by(edits, w.turns.step(count));
-  toast(w.turns.written);
+  toast_change(w.turns.written);
 }
 
 function standing(answer) {

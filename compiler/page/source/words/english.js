@@ -134,6 +134,11 @@ export const english = {
   take_up_picture: (percent) => `Set at ${percent} percent of its range`,
   what_is_missing: "What is missing",
   what_is_missing_words: "The cut of this stay waits for these.",
+  what_was_measured: "What was measured",
+  strike_out: "Strike out",
+  strike: (words) => `Strike out ${words}`,
+  on_cord: (cord, knots) => `${cord}${knots === null ? "" : `, ${times(knots, "knot", "knots")}`}`,
+  for_both_sides: "for both sides",
   measure_another_way: "Measure it another way",
   more_reasons: (count) => `and ${count} more, below`,
   x_is: (cord, knots) =>
@@ -152,9 +157,13 @@ export const english = {
   rub_out: "Rub out",
   same_value: (value) => `It is as it stands: ${value}`,
   where_from: "Where it is from",
-  keys: { ft: "ft '", in: 'in "', mm: "mm", ".": ".", "-": "minus" },
+  keys: { ft: "ft '", in: 'in "', mm: "mm", cm: "cm", m: "m", ".": ".", "-": "minus" },
+  metric_keys: "Millimetres and metres",
+  inch_keys: "Feet and inches",
   put_in_a_length: "Put in a length.",
   say_the_unit: "Not a length yet. End it with a unit.",
+  tape_goes: ({ between, aloft, below }) =>
+    `${between[0].toUpperCase()}${between.slice(1)}: ${aloft} above, ${below} below. Pull it as hard each time.`,
   tape_title: (title) => `${title}: by tape`,
   against_the_path: "against the drawing.",
   as_the_path: "As drawn:",
@@ -187,7 +196,11 @@ export const english = {
   its_colour: "Its colour, so that you find it",
   first_colour: "Orange cord",
   little_knots: "Little knots in the tail",
-  offset_words: "The end of the cord is at the pin itself. If it hung lower, put in by how much afterwards.",
+  where_its_end_hung: "Where the upper end of the cord hung",
+  hung_at_the_pin: "At the pin itself",
+  hung_lower: (by) => (by ? `Lower, by ${by}` : "Lower than the pin"),
+  end_below: (by) => `its end ${by} below the pin`,
+  hung_lower_by: "How much lower than the pin it hung",
   it_is_knotted: "It is hoisted and knotted",
 
   // ---- rig ----
@@ -254,6 +267,8 @@ export const english = {
   all_papers: "All papers",
   choose_a_paper: "Choose a paper.",
   no_paper: "This paper cannot be made.",
+  larger: "Larger",
+  whole_sheet: "Whole sheet",
   bench_card_of: (title) => `Bench card: ${title}`,
   paper_of: (name) =>
     name

@@ -130,6 +130,7 @@ export const tables = {
     typed: (file) => `typed in ${file}`,
     put_in: (title, value) => `${title}: ${value}`,
     hoisted: (title, knots) => `${title} on a cord, knots: ${knots}`,
+    struck: (title, words) => `${title}: struck out ${words}`,
     second_reading: (title) => `${title} hoisted again`,
     knots: (cord, count) => `knots on ${cord}: ${count}`,
     renamed: (title) => `cord: ${title}`,
@@ -143,6 +144,8 @@ export const tables = {
     taken_back: (words) => `Taken back: ${words}`,
     saved: (name) => `Saved: ${name}`,
     no_number: "No number yet.",
+    say_where_it_hung: "Say where the upper end of the cord hung.",
+    struck: (words) => `Struck out: ${words}`,
     put_in: (title, value) => `${title}: ${value}`,
     run: "Put in. Measure it a second time.",
     second_reading: "Second hoist put in.",
@@ -159,7 +162,7 @@ export const tables = {
     broken_boat: (name) => `${name} is a boat in one file, and it is damaged. It was not opened.`,
   },
   /** What the page writes into a file, between quotes. */
-  written: { end_at_bearing: "end of the cord at the pin aloft" },
+  written: { end_at_bearing: "end of the cord at the pin aloft", end_below_bearing: "end of the cord to the pin aloft" },
   begin: {
     welcome: "Make your own stays, and cut each one once.",
     welcome_words:
