@@ -27,6 +27,13 @@ void add_card_head(const CardPiece& card, bool low, PageFlow& page);
 /// the piece as it is when it is made. Not to scale.
 void add_piece_drawings(const CardPiece& card, const CardLook& look, PageFlow& page);
 
+/// What the drawing of a piece laid out straight takes of the page, in millimetres: more with its cord.
+double straight_height(const CardPiece& card);
+
+/// The piece laid out straight, of which `all` are the rows. The marks stand at equal distances.
+void draw_straight(const CardPiece& card, const std::vector<MarkRow>& all, double width, PaperPoint at,
+                   ShapeGroup& into);
+
 /// The marks in two columns with boxes to tick and room for what was made; beside it what must not be
 /// missed, the tips, the check by halves and the blanks for X as a number.
 void add_marks_block(const CardPiece& card, const CardLook& look, PageFlow& page);

@@ -110,13 +110,14 @@ struct Cell {
   double share = 0.2;
   double size = 5.0; ///< of the amount, em
   bool black = false;
+  bool in_sentences = false; ///< amount and below
 };
 
 std::vector<Cell> cells_of_draft(const CardPiece& card) {
   return {{say(BenchCardPhrase::cut), not_yet(), "", 0.4, 9.4},
           {say(BenchCardPhrase::draft_capitals),
            say(BenchCardPhrase::it_waits_for, reasons_counted(card.draft_reasons)),
-           say(BenchCardPhrase::what_settles_each_is_named), 0.6, 4.4}};
+           say(BenchCardPhrase::what_settles_each_is_named), 0.6, 4.4, false, true}};
 }
 
 Cell cell_of_cut(const CardPiece& card) {
@@ -206,7 +207,8 @@ std::vector<ReflowBlock> head_on_narrow(const CardPiece& card, const std::string
   if (!x.empty())
     narrow.emplace_back(ReflowText{Kind::notice, x, true});
   for (const Cell& cell : cells_of(card)) {
-    const std::string words = cell.name + "  " + cell.amount + led_by("; ", cell.below);
+    const std::string words =
+        cell.name + "  " + cell.amount + led_by(cell.in_sentences ? " " : "; ", cell.below);
     narrow.emplace_back(ReflowText{cell.black || cell.size > 6.0 ? Kind::notice : Kind::text, words, true});
   }
   return narrow;

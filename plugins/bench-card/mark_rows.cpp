@@ -192,10 +192,13 @@ std::vector<TipRow> tip_rows(const CardPiece& card) {
     above += taken_length(rig, stay.stack[i]).value_or(Length{});
   std::vector<TipRow> rows;
   Length along;
+  bool assumed = !rig[stay.path.front().point].provenance.assumptions.empty();
   for (std::size_t i = 1; i + 1 < stay.path.size(); ++i) {
     const Point& tip = rig[stay.path[i].point];
     along += distance(rig[stay.path[i - 1].point].position, tip.position);
+    assumed = assumed || !tip.provenance.assumptions.empty();
     TipRow row;
+    row.assumed = assumed;
     row.sign = "T" + std::to_string(i);
     row.name = tip.name + ", " + std::string(name_of(stay.path[i].passage));
     row.from_aloft = card.unit.round(along - above);

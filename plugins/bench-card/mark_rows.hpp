@@ -56,6 +56,7 @@ struct TipRow {
   std::string name;      ///< "upper-tip.port, free"
   CardLength from_aloft; ///< from the bearing aloft
   CardLength from_below; ///< from the bearing below; the two add up to the body
+  bool assumed = false;  ///< where it goes over rests on a place that nobody measured: there is no number
 };
 
 /// From aloft to deck, by the points of its path; empty for a piece that is one of several of its stay, and

@@ -197,6 +197,10 @@ double draw_tip_table(const CardPiece& card, const std::vector<TipRow>& tips, do
   box.words(say(BenchCardPhrase::tips_from_bearings), true);
   for (const TipRow& tip : tips) {
     box.words(tip.sign + "  " + tip.name, false);
+    if (tip.assumed) {
+      box.words(say(BenchCardPhrase::tip_assumed), false);
+      continue;
+    }
     box.two_amounts(say(BenchCardPhrase::aloft_word), card_text(card.unit, tip.from_aloft),
                     say(BenchCardPhrase::below_word), card_text(card.unit, tip.from_below));
   }
@@ -248,10 +252,12 @@ std::vector<ReflowBlock> narrow_marks(const CardPiece& card, const std::vector<M
   }
   blocks.emplace_back(std::move(table));
   for (const TipRow& tip : tip_rows(card))
-    blocks.emplace_back(ReflowText{ReflowText::Kind::text,
-                                   say(BenchCardPhrase::from_aloft_from_below_on, tip.sign, tip.name,
-                                       card.amount(tip.from_aloft), card.amount(tip.from_below)),
-                                   false});
+    blocks.emplace_back(
+        ReflowText{ReflowText::Kind::text,
+                   tip.assumed ? led_by(tip.sign + " " + tip.name + ": ", say(BenchCardPhrase::tip_assumed))
+                               : say(BenchCardPhrase::from_aloft_from_below_on, tip.sign, tip.name,
+                                     card.amount(tip.from_aloft), card.amount(tip.from_below)),
+                   false});
   if (card.cord && card.rope()) {
     const CardHalves parts = card_halves(card);
     blocks.emplace_back(

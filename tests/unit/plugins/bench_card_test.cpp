@@ -9,6 +9,7 @@
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/page/page_boxes.hpp"
 #include "unit/plugins/example_boat.hpp"
+#include "unit/plugins/paper_text.hpp"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -262,6 +263,34 @@ TEST(BenchCard, TheReasonsOfADraftAreInTheUnitOfTheCard) {
   EXPECT_THAT(joined(draft_lines(in_inches.draft_reasons), "; "), HasSubstr("61 1/4\""));
   EXPECT_THAT(joined(draft_lines(in_inches.draft_reasons), "; "), testing::Not(HasSubstr(" mm")));
   EXPECT_THAT(joined(draft_lines(in_millimetres.draft_reasons), "; "), HasSubstr("1555.68 mm"));
+}
+
+// A card that says 5 m to a tip is held to the tip, and cut shorter where it does not reach; what nobody
+// measured is no number on it.
+TEST(BenchCard, ATipThatIsAssumedHasNoNumber) {
+  const auto card_of = [](const std::string& how) {
+    const Compilation boat = test::compiled(
+        "language 1\nlimits {\n  second-measure: off\n}\npoints {\n  tang: (0, 0.08, 10) m measured\n"
+        "  tip: (0, 1.13, 5) m " +
+        how +
+        "\n  plate: (0, 1.23, 1) m measured\n}\nrope hmpe-9 {\n  construction: \"12-strand\"\n"
+        "  size: \"9 mm\"\n}\nsplice bury {\n  bury: 72 d\n  eye-allowance: 12 d\n  contraction: 8 %\n}\n"
+        "thimble ring {\n  length: 30 mm\n}\nstay cap {\n  path: tang > tip clamped > plate\n"
+        "  pin-to-pin: 9_200 mm measured\n  line: hmpe-9\n  stack {\n"
+        "    ring (splice: bury)\n    line\n    ring (splice: bury)\n  }\n}\n");
+    EXPECT_TRUE(boat.checked);
+    for (const OutputFile& file : BenchCard().generate({*boat.checked}).files)
+      if (file.name == "bench-cards.html")
+        return test::words_of_markup(file.bytes);
+    return std::string();
+  };
+  // 5.109 m from tang to tip, less the ring.
+  EXPECT_THAT(card_of("measured"), HasSubstr("T1  tip, clamped"));
+  EXPECT_THAT(card_of("measured"), testing::Not(HasSubstr("hold the piece to its tip")));
+  EXPECT_THAT(card_of("measured"), HasSubstr("5079 mm from aloft"));
+  const std::string assumed = card_of("assumed \"spreader: measure\"");
+  EXPECT_THAT(assumed, HasSubstr("T1 tip, clamped: assumed: hold the piece to its tip"));
+  EXPECT_THAT(assumed, testing::Not(HasSubstr("5079")));
 }
 
 } // namespace
