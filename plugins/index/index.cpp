@@ -18,7 +18,7 @@ bool any_cord(const Rig& rig) {
   });
 }
 
-FlowTable sheets_table(const CheckedRig& checked) {
+FlowTable sheets_table(const CheckedRig& checked, const std::vector<CardPiece>& cards) {
   FlowTable table{.columns = {{say(IndexPhrase::no), 0.5},
                               {say(IndexPhrase::step), 1.6},
                               {say(IndexPhrase::when), 3.6},
@@ -27,7 +27,6 @@ FlowTable sheets_table(const CheckedRig& checked) {
                   .size = 3.3,
                   .gutter = card_gutter};
   // Nothing is ticked off while something may not be cut.
-  const std::vector<CardPiece> cards = card_pieces(checked);
   const bool may_tick = std::all_of(cards.begin(), cards.end(),
                                     [](const CardPiece& card) { return card.waits_for().empty(); });
   int number = 0;
@@ -44,7 +43,7 @@ FlowTable sheets_table(const CheckedRig& checked) {
 }
 
 /// One row a piece: what it is, its cut or NOT YET, its state, its sheets.
-FlowTable stays_table(const CheckedRig& checked) {
+FlowTable stays_table(const std::vector<CardPiece>& cards) {
   FlowTable table{.columns = {{say(IndexPhrase::piece), 2.4},
                               {say(IndexPhrase::cut), 1.9},
                               {say(IndexPhrase::state), 3.3},
@@ -52,7 +51,7 @@ FlowTable stays_table(const CheckedRig& checked) {
                               {say(IndexPhrase::dry_fit), 1.3}},
                   .size = 3.1,
                   .gutter = card_gutter};
-  for (const CardPiece& card : card_pieces(checked)) {
+  for (const CardPiece& card : cards) {
     const std::string state = card.draft() ? say(IndexPhrase::draft, reasons_counted(card.draft_reasons),
                                                  joined(draft_lines(card.draft_reasons), "; "))
                                            : card.state_line;
@@ -63,6 +62,24 @@ FlowTable stays_table(const CheckedRig& checked) {
                           {.text = say(IndexPhrase::dry_fit_card), .link = "dry-fit-cards.html"}});
   }
   return table;
+}
+
+/// What to do first, in one sentence: what the pieces that are drafts wait for, or what is to be measured.
+std::string next_words(const CheckedRig& checked, const std::vector<CardPiece>& cards) {
+  const std::vector<Awaited> waiting = awaited(checked.draft_reasons());
+  if (!waiting.empty())
+    return say(IndexPhrase::next, waiting.front().reason, led_by("; ", waiting.front().mend));
+  const auto first = std::find_if(cards.begin(), cards.end(), [](const CardPiece& card) {
+    return !card.settled && card.state != PieceState::on_record;
+  });
+  if (first != cards.end())
+    return say(IndexPhrase::next_begins, first->piece->name, first->state_line);
+  if (cards.empty())
+    return say(IndexPhrase::rig_file_states_no_piece);
+  const bool all_cut = std::all_of(cards.begin(), cards.end(), [](const CardPiece& card) {
+    return card.state == PieceState::on_record;
+  });
+  return all_cut ? say(IndexPhrase::every_piece_is_on_record) : say(IndexPhrase::next_the_bench);
 }
 
 } // namespace
@@ -104,44 +121,26 @@ std::vector<SheetInTurn> sheets_in_turn(const CheckedRig& checked) {
   return sheets;
 }
 
-std::string next_words(const CheckedRig& checked) {
-  const std::vector<Awaited> waiting = awaited(checked.draft_reasons());
-  if (!waiting.empty())
-    return say(IndexPhrase::next, waiting.front().reason, led_by("; ", waiting.front().mend));
-  const std::vector<CardPiece> cards = card_pieces(checked);
-  const auto first = std::find_if(cards.begin(), cards.end(), [](const CardPiece& card) {
-    return !card.settled && card.state != PieceState::on_record;
-  });
-  if (first != cards.end())
-    return say(IndexPhrase::next_begins, first->piece->name, first->state_line);
-  if (cards.empty())
-    return say(IndexPhrase::rig_file_states_no_piece);
-  const bool all_cut = std::all_of(cards.begin(), cards.end(), [](const CardPiece& card) {
-    return card.state == PieceState::on_record;
-  });
-  return all_cut ? say(IndexPhrase::every_piece_is_on_record) : say(IndexPhrase::next_the_bench);
-}
-
 Index::Index()
     : PagesBackend(
           {"index", "index", say(IndexPhrase::sheets), say(IndexPhrase::which_sheet_when_and_how)}) {}
 
 std::vector<Drawing> Index::pages(const BackendRequest& request, const std::string& boat) const {
   const CheckedRig& checked = request.checked;
+  const std::vector<CardPiece> cards = card_pieces(checked);
   PageFlow page(
       request.paper,
       {.name = say(IndexPhrase::which_sheet_when), .about = identity_words(checked), .draft = {}});
   page.text(say(IndexPhrase::which_sheet_when_capitals, boat), {.size = 7.0, .bold = true, .indent = 0.0});
   const std::string waiting = waiting_words(checked);
   page.notice(led_by(say(IndexPhrase::draft_capitals), waiting) + (waiting.empty() ? "" : ". ") +
-                  next_words(checked),
+                  next_words(checked, cards),
               {.size = 3.8, .bold = true, .indent = 0.0});
   if (const std::string states = states_of_pieces(checked); !states.empty())
     page.text(say(IndexPhrase::pieces_of_line, states), {.size = 3.4, .bold = true, .indent = 0.0});
-  page.table(sheets_table(checked));
+  page.table(sheets_table(checked, cards));
   page.heading(say(IndexPhrase::piece_by_piece), 4.4, 30.0);
-  page.table(stays_table(checked));
-  const std::vector<CardPiece> cards = card_pieces(checked);
+  page.table(stays_table(cards));
   if (std::any_of(cards.begin(), cards.end(),
                   [](const CardPiece& card) { return card.cut.unknown && card.may_be_cut(); }))
     page.text(say(IndexPhrase::x_is_what_cord_says), {.size = 3.0, .bold = false, .indent = 0.0});

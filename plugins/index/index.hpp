@@ -18,9 +18,6 @@ struct SheetInTurn {
 /// The sheets in the order in which a stay is measured, made, fitted and looked after.
 std::vector<SheetInTurn> sheets_in_turn(const CheckedRig& checked);
 
-/// What to do first, in one sentence: what the pieces that are drafts wait for, or what is to be measured.
-std::string next_words(const CheckedRig& checked);
-
 /// Which sheet when, and how far each stay is: a page to begin with, on a screen with links.
 struct Index final : PagesBackend {
   Index();
