@@ -27,7 +27,7 @@ add_custom_command(
 add_custom_target(sheerpole_for_authors DEPENDS "${library}")
 
 # What the archive needs besides, by the names under which Debian has it.
-set(SHEERPOLE_NEEDS fmt antlr4-runtime ${coin_libraries} md utf8proc)
+set(SHEERPOLE_NEEDS fmt antlr4-runtime ${coin_libraries} md utf8proc qrcodegencpp event)
 if(SHEERPOLE_STATIC)
   list(APPEND SHEERPOLE_NEEDS gfortran quadmath)
 endif()
