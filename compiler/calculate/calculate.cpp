@@ -2,6 +2,7 @@
 
 #include "calculate/adjust/piece_history.hpp"
 #include "calculate/cut/cut_phrase.hpp"
+#include "calculate/cut/line_ends.hpp"
 #include "calculate/joints/crown.hpp"
 #include "calculate/joints/joint_comparison.hpp"
 #include "calculate/length/body.hpp"
@@ -99,6 +100,24 @@ void block_by_crowns(const Rig& rig, const Stay& stay, DerivedStay& derived) {
   }
 }
 
+/// Nothing is cut that its adjusters could not put right if its eyes are as their seats say.
+void block_by_eyes(const Rig& rig, const Stay& stay, DerivedStay& derived) {
+  const auto off = eyes_too_long(rig, stay);
+  if (!off || derived.adjusters.empty() || derived.pieces.size() != 1)
+    return;
+  Length room;
+  for (const TakeUp& adjuster : derived.adjusters)
+    room += *off > Length{} ? adjuster.to_tighten : adjuster.to_slacken;
+  constexpr Length rounding = Length::millimetres(0.001);
+  if (magnitude(*off) <= room + rounding)
+    return;
+  derived.pieces.front().blocked.push_back(
+      {{*off > Length{} ? CutPhrase::eyes_long_block : CutPhrase::eyes_short_block,
+        {magnitude(*off), room}},
+       CutPhrase::eyes_mend,
+       stay.place});
+}
+
 /// What follows from the lengths.
 void add_behaviour(const Rig& rig, LooseParts& loose, DerivedStay& derived) {
   const Stay& stay = rig[derived.stay];
@@ -114,6 +133,7 @@ void add_behaviour(const Rig& rig, LooseParts& loose, DerivedStay& derived) {
   for (Joint& joint : derived.joints)
     compare_joint(rig, joint);
   block_by_crowns(rig, stay, derived);
+  block_by_eyes(rig, stay, derived);
   derived.chain = stay_chain(rig, derived.stay, derived.joints);
   derived.thermal = thermal_table(rig, stay, derived.pieces, usual_temperatures());
   derived.tensions = tension_estimates(rig, derived.stay);

@@ -214,7 +214,7 @@ Json stays_json(const CheckedRig& checked) {
     json["title"] = stay.title;
     json["route"] = name_of(derived.route);
     json["pin_to_pin"] = with_x_json(derived.pin_to_pin.unknown, derived.pin_to_pin.known());
-    json["measured"] = {{"between", std::string_view(measured_between(rig, stay))},
+    json["measured"] = {{"between", measured_between(rig, stay)},
                         {"aloft", where_words(rig, stay, WhichEnd::upper)},
                         {"below", where_words(rig, stay, WhichEnd::lower)}};
     json["pieces"] = Json::array();

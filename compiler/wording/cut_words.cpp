@@ -92,6 +92,16 @@ std::string_view words(CutPhrase phrase) {
   case CutPhrase::crown_block:
     return "{} counts {} towards the line, but by its shape the crown lies {} beyond the pin: the stay "
            "comes out {} short there";
+  case CutPhrase::eyes_long_block:
+    return "by the shape of their seats its eyes take {} less than the cut has for them, and only {} can "
+           "be "
+           "taken up";
+  case CutPhrase::eyes_short_block:
+    return "by the shape of their seats its eyes take {} more than the cut has for them, and only {} can "
+           "be "
+           "let out";
+  case CutPhrase::eyes_mend:
+    return "wrap the rope round each of its parts and state what it took as its wrap";
   case CutPhrase::crown_mend:
     return "measure {} from the middle of the pin to the crown, and write the length with a minus";
   case CutPhrase::ways_far_apart:

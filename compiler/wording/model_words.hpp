@@ -7,7 +7,6 @@
 #include "model/rig.hpp"
 #include "model/side.hpp"
 #include "units/force.hpp"
-#include "wording/phrase.hpp"
 
 #include <string>
 #include <string_view>
@@ -44,8 +43,9 @@ std::string where_words(const Rig& rig, const Stay& stay, WhichEnd where);
 /// the hole of the stay is not where its path ends.
 bool ends_in_plate(const Rig& rig, const Stay& stay, WhichEnd where);
 
-/// What a tape or a cord goes between: "from the middle of one pin to the middle of the other".
-PhraseText measured_between(const Rig& rig, const Stay& stay);
+/// What a tape or a cord goes between: "from the middle of one pin to the middle of the other", "from where
+/// the eye bears on the mast to the middle of the pin".
+std::string measured_between(const Rig& rig, const Stay& stay);
 
 /// The end of a stay in one word, for a drawing: "aloft", "deck", "plate" at a junction, "spar".
 std::string_view end_word(const Rig& rig, const Stay& stay, WhichEnd where);

@@ -42,7 +42,7 @@ std::string from_where(const CardPiece& card) {
 std::string notes_words(const CardPiece& card, const PieceEnd& end) {
   std::vector<std::string> words;
   for (const Remark& note : end.notes)
-    if (!eye_disagrees(card, note))
+    if (!eye_disagrees(card, end, note))
       words.push_back(card.spoken(note));
   return joined(words, Join::semicolon);
 }

@@ -255,6 +255,22 @@ std::string terminal_step(const CardPiece& card, const Rows& rows, WhichEnd wher
              card.amount(upper ? mark.from_upper : mark.from_lower));
 }
 
+/// How much rope lies round each eye from throat to throat as the card has it, to hold a test wrap against.
+std::string round_the_eyes(const CardPiece& card, const Rows& rows) {
+  std::vector<std::string> eyes;
+  for (const bool upper : {true, false}) {
+    const MarkRow* tail = row_of(rows, MarkKind::throat_on_tail, upper);
+    const MarkRow* standing = row_of(rows, MarkKind::throat_on_standing_part, upper);
+    if (tail == nullptr || standing == nullptr || !tail->is_mark() || !standing->is_mark())
+      continue;
+    const CardLength round = upper ? standing->from_u - tail->from_u : standing->from_l - tail->from_l;
+    eyes.push_back(say(upper ? BenchCardPhrase::round_eye_aloft : BenchCardPhrase::round_eye_below,
+                       card.amount({false, std::abs(round.parts)}), upper ? tail->sign : standing->sign,
+                       upper ? standing->sign : tail->sign));
+  }
+  return eyes.empty() ? std::string() : say(BenchCardPhrase::card_has_round, joined(eyes, ", "));
+}
+
 } // namespace
 
 std::vector<std::string> threaded_first(const CardPiece& card) {
@@ -289,7 +305,7 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
   add(say(BenchCardPhrase::read_label_line_fill_in, card.line->construction.text, card.line->size.name,
           bench_tension(card)));
   if (!eyes_that_disagree(card).empty())
-    add(say(BenchCardPhrase::wrap_eyes_again_another_length));
+    add(say(BenchCardPhrase::wrap_eyes_again_another_length, round_the_eyes(card, rows)));
   add_all(card.cord ? cord_steps(card, rows) : numbered_marks(card, rows));
   const std::vector<std::string> first = threaded_first(card);
   if (!first.empty())
@@ -311,7 +327,8 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
       add(terminal_step(card, rows, WhichEnd::upper));
     add(terminal_step(card, rows, WhichEnd::lower));
   }
-  add_to_write(say(BenchCardPhrase::measure_again_from_bearing_to,
+  add_to_write(say(card.rope() ? BenchCardPhrase::measure_again_from_bearing_to
+                               : BenchCardPhrase::measure_again_from_mouth_to,
                    card.rope() ? say(BenchCardPhrase::under_pull_that_set_splices) : "",
                    card.amount(card.body),
                    card.rope() && card.behaves.parts != 0 ? say(BenchCardPhrase::at_dock_tension) : ""));

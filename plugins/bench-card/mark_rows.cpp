@@ -63,7 +63,7 @@ std::string eye_words(const CardPiece& card, const PieceEnd& end) {
     return card.spoken(end.boxed);
   std::vector<std::string> words;
   for (const Remark& note : end.notes)
-    if (eye_disagrees(card, note))
+    if (eye_disagrees(card, end, note))
       words.push_back(card.spoken(note));
   return words.empty() ? std::string()
                        : say(BenchCardPhrase::taken, eye_taken(card, end), joined(words, "; "));
@@ -159,7 +159,10 @@ CardLength apart_at_most(const CardPiece& card) {
                                                                                 : Length::inches(0.25));
 }
 
-bool eye_disagrees(const CardPiece& card, const Remark& note) {
+bool eye_disagrees(const CardPiece& card, const PieceEnd& end, const Remark& note) {
+  const bool of_splice = note.is(CutPhrase::splice_gives_more) || note.is(CutPhrase::splice_gives_less);
+  if (of_splice && end.splice && (*card.rig)[*end.splice].eye_allowance->value.in_diameters)
+    return false;
   const bool of_eye =
       std::any_of(std::begin(eye_notes), std::end(eye_notes), [&](CutPhrase one) { return note.is(one); });
   const auto limit = card.rig->limits.length(Limit::eye_ways_apart);
@@ -185,7 +188,7 @@ std::vector<std::string> eyes_that_disagree(const CardPiece& card) {
 std::vector<TipRow> tip_rows(const CardPiece& card) {
   const Stay& stay = *card.stay;
   const Rig& rig = *card.rig;
-  if (card.piece->of > 1 || !card.complete)
+  if (card.piece->of > 1 || !card.complete || stay.path.empty())
     return {};
   Length above; // a boat fitting takes nothing
   for (std::size_t i = 0; i < card.item; ++i)

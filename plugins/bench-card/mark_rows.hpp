@@ -45,8 +45,9 @@ std::string cord_place(const CardUnit& unit, CardLength place);
 CardLength apart_at_most(const CardPiece& card);
 
 /// Whether a note to an end is that two ways to its eye allowance are further apart than the limit
-/// `eye-ways-apart`: what must not be missed.
-bool eye_disagrees(const CardPiece& card, const Remark& note);
+/// `eye-ways-apart`: what must not be missed. So many diameters of a splice are a rule for any seat, and
+/// say nothing against a test wrap.
+bool eye_disagrees(const CardPiece& card, const PieceEnd& end, const Remark& note);
 /// What must not be missed of the eyes, a sentence for each end, ends alike in one. Empty when they agree.
 std::vector<std::string> eyes_that_disagree(const CardPiece& card);
 

@@ -2,6 +2,7 @@
 
 #include "backend/drawing/label_text.hpp"
 #include "backend/paper_words.hpp"
+#include "calculate/geometry/spar_lines.hpp"
 #include "wording/model_words.hpp"
 #include "wording/papers/dry_fit_card_words.hpp"
 #include "wording/say.hpp"
@@ -333,10 +334,21 @@ void add_release(const StayFit& fit, const HoistedFit& hang, PageFlow& page) {
   page.text(say(DryFitCardPhrase::before_this_mark_piece_by), {.size = 2.8, .bold = false, .indent = 0.0});
 }
 
+/// What the stay passes between its ends, in the order of its path.
+std::string tips_of(const StayFit& fit) {
+  std::vector<std::string> names;
+  for (std::size_t i = 1; i + 1 < fit.stay->path.size(); ++i)
+    names.push_back((*fit.rig)[fit.stay->path[i].point].name);
+  return joined(names, Join::and_word);
+}
+
 } // namespace
 
 std::vector<Drawing> hoisted_pages(const StayFit& fit, const std::string& boat, PaperSize size) {
   if (!fit.of_stay->hoisted_fit || !fit.free().rope())
+    return {};
+  // Below a bowsprit or between two spars nothing hangs beside its place from a halyard.
+  if (fit.stay->path.size() >= 2 && mast_at(*fit.rig, *fit.stay, WhichEnd::upper) == nullptr)
     return {};
   const HoistedFit& hang = *fit.of_stay->hoisted_fit;
   PageFlow page(size, {.name = say(DryFitCardPhrase::dry_fit_hoisted, fit.stay->name),
@@ -353,11 +365,14 @@ std::vector<Drawing> hoisted_pages(const StayFit& fit, const std::string& boat, 
                   where_words(*fit.rig, *fit.stay, WhichEnd::upper),
                   where_words(*fit.rig, *fit.stay, WhichEnd::lower)),
               line_look);
-  page.text(say(DryFitCardPhrase::eyes_seized_with_their_hardware, unit_words(fit.free().unit)), line_look);
-  page.space(1.0);
+  const std::string tips = tips_of(fit);
+  page.text((tips.empty() ? std::string() : say(DryFitCardPhrase::lead_it_over_tips, tips) + " ") +
+                say(DryFitCardPhrase::eyes_seized_with_their_hardware, unit_words(fit.free().unit)),
+            line_look);
+  page.space(tips.empty() ? 1.0 : 0.0);
   add_height(fit, hang, page);
   add_notes(fit, hang, page);
-  page.space(2.0);
+  page.space(tips.empty() ? 2.0 : 0.0);
   add_two_columns(fit, hang, page);
   page.notice(say(DryFitCardPhrase::while_it_hangs_old_stay), {.size = 3.0, .bold = true, .indent = 0.0});
   add_release(fit, hang, page);

@@ -4,6 +4,7 @@
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <utility>
@@ -34,6 +35,33 @@ std::optional<Length> eye_allowance_from_geometry(Length seat_radius, Length rop
   return *perimeter - (seat_radius + seat_centre_to_throat);
 }
 
+std::optional<Length> least_eye_allowance(Length seat_radius, Length rope_diameter) {
+  const double r = seat_radius.metres();
+  const double half = rope_diameter.metres() / 2.0;
+  if (r < 0.0 || half < 0.0)
+    return std::nullopt;
+  const double centreline_radius = r + half;
+  constexpr double leaves_at =
+      std::numbers::pi / 6.0; // from the pull, where the legs leave at 60 deg to it
+  const double tangent = (centreline_radius * std::sin(leaves_at) - half) / std::cos(leaves_at);
+  const double at_seat = std::sqrt(centreline_radius * centreline_radius - half * half);
+  const bool at_sixty = tangent > 0.0;
+  const double to_throat =
+      at_sixty ? centreline_radius * std::cos(leaves_at) + tangent * std::sin(leaves_at) : at_seat;
+  const double turned = std::numbers::pi - (at_sixty ? leaves_at : std::atan2(half, at_seat));
+  return Length::metres(2.0 * (centreline_radius * turned + std::max(tangent, 0.0)) - r - to_throat);
+}
+
+std::optional<Sourced<Length>> seat_diameter(const LineEnd& end) {
+  if (const End* seat = end.of_type(EndType::rope_seat))
+    if (const EndDimension* stated = seat->find(EndDimensionName::diameter))
+      return stated->length;
+  auto girth = fact_length(end.part->particulars, fact_names.girth);
+  if (girth)
+    girth->value = girth->value / std::numbers::pi;
+  return girth;
+}
+
 namespace {
 
 struct EyeWay {
@@ -42,21 +70,11 @@ struct EyeWay {
   Term term;
 };
 
-/// As stated; else that of a circle of the girth that a soft eye goes over.
-std::optional<Sourced<Length>> seat_diameter(const Part& part, const End& seat) {
-  if (const EndDimension* stated = seat.find(EndDimensionName::diameter))
-    return stated->length;
-  auto girth = fact_length(part.particulars, fact_names.girth);
-  if (girth)
-    girth->value = girth->value / std::numbers::pi;
-  return girth;
-}
-
 std::optional<Term> from_geometry(const LineMaterial& material, const LineEnd& end) {
   const End* seat = end.of_type(EndType::rope_seat);
   if (seat == nullptr)
     return std::nullopt;
-  const std::optional<Sourced<Length>> diameter = seat_diameter(*end.part, *seat);
+  const std::optional<Sourced<Length>> diameter = seat_diameter(end);
   const EndDimension* throat = seat->find(EndDimensionName::throat);
   if (!diameter || throat == nullptr)
     return std::nullopt;

@@ -26,6 +26,17 @@ std::optional<Length> eye_perimeter(Length seat_radius, Length rope_diameter, Le
 std::optional<Length> eye_allowance_from_geometry(Length seat_radius, Length rope_diameter,
                                                   Length seat_centre_to_throat);
 
+/// The least rope that an eye can use beyond the bearing, whatever its throat. A throat farther off makes
+/// the way to it longer by as much as it lies farther off, and each leg by the cosine of its angle to the
+/// pull, so the least is where both legs stand at 60 deg to the pull: q as above, b + g = 30 deg. Round a
+/// seat thinner than the rope they never stand so wide, and the least is where they meet at the seat
+/// itself. Source: plane geometry. Nothing for a negative length.
+std::optional<Length> least_eye_allowance(Length seat_radius, Length rope_diameter);
+
+/// The diameter of the seat of the part at this end: as stated; else that of a circle of the girth that a
+/// soft eye goes over. Nothing when there is neither.
+std::optional<Sourced<Length>> seat_diameter(const LineEnd& end);
+
 /// Rope that an eye uses beyond the bearing, and what the other ways to it would have given.
 struct EyeAllowance {
   std::optional<Term> term;  ///< empty when there is no way to it

@@ -100,21 +100,52 @@ std::optional<EyeShape> eye_shape(const SplicedEnd& end) {
   return EyeShape{diameter, to_throat, to_throat / diameter, loop->half_angle_radians};
 }
 
-std::optional<EyeWays> eye_ways(const SplicedEnd& end) {
+namespace {
+
+std::optional<Length> allowance_by_shape(const SplicedEnd& end) {
   const auto seat = seat_of(end);
+  if (!seat)
+    return std::nullopt;
+  // A served eye is thicker where it lies round its seat.
+  const auto serving = fact_length(end.end.part->particulars, fact_names.serving);
+  return eye_allowance_from_geometry(seat->diameter->length.value / 2.0,
+                                     end.rope->diameter.value + (serving ? serving->value : Length{}),
+                                     seat->throat->length.value);
+}
+
+} // namespace
+
+std::optional<EyeWays> eye_ways(const SplicedEnd& end) {
   const auto& wrap = end.end.part->wrap;
   const auto& allowance = end.splice->eye_allowance;
+  if (!wrap && !allowance)
+    return std::nullopt;
+  const Length rope = end.rope->diameter.value;
+  const Length stated = wrap ? wrap->value : allowance->value.at(rope);
+  std::optional<Length> shape = allowance_by_shape(end);
+  const auto seat = seat_diameter(end.end);
+  const auto least = seat ? least_eye_allowance(seat->value / 2.0, rope) : std::nullopt;
+  const bool too_small = least && stated < *least - rope;
   // So many diameters are a rule for any seat; a length was measured round one, and this may be another.
-  if (!seat || (!wrap && (!allowance || allowance->value.in_diameters)))
+  if (!too_small && (!shape || (!wrap && allowance->value.in_diameters)))
     return std::nullopt;
-  const auto geometry = eye_allowance_from_geometry(seat->diameter->length.value / 2.0,
-                                                    end.rope->diameter.value, seat->throat->length.value);
-  if (!geometry)
-    return std::nullopt;
-  if (wrap)
-    return EyeWays{wrap->value, true, wrap->provenance.place.value_or(end.end.part->place), *geometry};
-  return EyeWays{allowance->value.at(end.rope->diameter.value), false,
-                 allowance->provenance.place.value_or(end.splice->place), *geometry};
+  return EyeWays{stated, wrap.has_value(),
+                 wrap ? wrap->provenance.place.value_or(end.end.part->place)
+                      : allowance->provenance.place.value_or(end.splice->place),
+                 shape ? *shape : *least};
+}
+
+std::optional<Length> eyes_too_long(const Rig& rig, const Stay& stay) {
+  std::optional<Length> sum;
+  for (const SplicedEnd& end : spliced_ends(rig, stay)) {
+    const auto& wrap = end.end.part->wrap;
+    const auto& allowance = end.splice->eye_allowance;
+    const auto shape = allowance_by_shape(end);
+    if (shape && (wrap || allowance))
+      sum = sum.value_or(Length{}) + (wrap ? wrap->value : allowance->value.at(end.rope->diameter.value)) -
+            *shape;
+  }
+  return sum;
 }
 
 } // namespace sheerpole

@@ -67,8 +67,15 @@ struct EyeWays {
   Span place;           ///< where it is stated
   Length geometry;
 };
-/// Nothing unless both are there, and for an allowance in rope diameters, which is a rule and no measure.
-/// Source: cut/eye_allowance.hpp.
+/// Nothing unless both are there, and for an allowance in rope diameters, which is a rule and no measure. A
+/// rule or a length that is smaller than any eye round this seat can be, by more than a diameter of the
+/// rope that gives, is held against the least that it takes, whatever the throat. Source:
+/// cut/eye_allowance.hpp.
 std::optional<EyeWays> eye_ways(const SplicedEnd& end);
+
+/// By how much the eyes of a stay would make it too long if their parts are as their seats say: of each
+/// what the cut takes less what the shape asks for. Nothing where no seat has a shape. Source:
+/// cut/eye_allowance.hpp.
+std::optional<Length> eyes_too_long(const Rig& rig, const Stay& stay);
 
 } // namespace sheerpole

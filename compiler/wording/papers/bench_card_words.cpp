@@ -255,14 +255,23 @@ std::string_view words(BenchCardPhrase phrase) {
   case read_label_line_fill_in:
     return "Read the label of the line: {}, {}. Fill in spool and batch. Lay it out {}.";
   case wrap_eyes_again_another_length:
-    return "Wrap the eyes again. Another length than the box says: put it in the rig file and print this "
-           "card again.";
+    return "Wrap the eyes again, pulled snug from throat to throat{}. Another length: state as wrap what "
+           "the "
+           "box says the cut has, changed by as much, and print this card again.";
+  case card_has_round:
+    return ": the card has {}";
+  case round_eye_aloft:
+    return "{} aloft, {} to {}";
+  case round_eye_below:
+    return "{} below, {} to {}";
   case goes_on_before_second_end:
     return "Goes on before the second end is closed: {}.";
   case under_pull_that_set_splices:
     return " under the pull that set the splices";
   case at_dock_tension:
     return ", at the dock tension";
+  case measure_again_from_mouth_to:
+    return "Measure again{}: {} from mouth to mouth{}. As made, temperature, day:";
   case measure_again_from_bearing_to:
     return "Measure again{}: {} from bearing to bearing{}. As made, temperature, day:";
   case aloft_behind:

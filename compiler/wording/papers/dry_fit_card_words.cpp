@@ -205,6 +205,8 @@ std::string_view words(DryFitCardPhrase phrase) {
     return "any other";
   case or_another_stays:
     return "{}, or another stay's";
+  case lead_it_over_tips:
+    return "Lead it over {} as it will lie: hung clear of that it reads lower.";
   case hoisted_dry_fit:
     return "The hoisted dry fit";
   case piece_on_its_halyard_beside:

@@ -98,6 +98,7 @@ enum class DryFitCardPhrase : std::uint16_t {
   likely_slip,
   any_other,
   or_another_stays,
+  lead_it_over_tips,
   hoisted_dry_fit,
   piece_on_its_halyard_beside,
   pin_aloft,

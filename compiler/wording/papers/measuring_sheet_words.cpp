@@ -13,10 +13,14 @@ std::string_view words(MeasuringSheetPhrase phrase) {
     return "from the middle of one pin to the middle of the other";
   case from_middle_one_plate_to:
     return "from the middle of one plate to the middle of the other";
-  case from_plate_to_pin:
-    return "from the middle of the plate to the middle of the pin";
-  case from_pin_to_plate:
-    return "from the middle of the pin to the middle of the plate";
+  case from_to:
+    return "from {} to {}";
+  case middle_of_plate:
+    return "the middle of the plate";
+  case middle_of_pin:
+    return "the middle of the pin";
+  case where_the_eye_bears:
+    return "where the eye bears on the mast";
   case not_to_its_hole:
     return "; the length counts to the middle of the plate where the stays meet, not to the hole of this "
            "one";

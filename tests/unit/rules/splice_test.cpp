@@ -234,6 +234,38 @@ TEST(EyeWaysDiffer, AlsoByWhatTheSpliceStates) {
   EXPECT_TRUE(piece("14 d").blocked.empty());
 }
 
+// No eye of 9 mm rope round 180 mm takes less than 397 mm beyond its bearing, whatever its throat, so a
+// rule for thimbles is none for it. Plane geometry.
+TEST(EyeWaysDiffer, ARuleForThimblesIsNoneForAMast) {
+  const auto with = [](const char* seat, const char* allowance) {
+    return Spliced{.splice = std::string("  eye-allowance: ") + allowance + "\n",
+                   .seat = std::string("diameter: ") + seat,
+                   .thimble = ""};
+  };
+  EXPECT_EQ(of("eye-ways-differ", with("180 mm", "12 d")), Outcomes{finding});
+  EXPECT_EQ(with("180 mm", "12 d").rig().derived->stays[0].pieces[0].blocked.size(), 2u);
+  EXPECT_EQ(of("eye-ways-differ", with("180 mm", "300 mm")), Outcomes{finding});
+  EXPECT_TRUE(of("eye-ways-differ", with("40 mm", "12 d")).empty());
+  EXPECT_TRUE(of("eye-ways-differ", with("180 mm", "500 mm")).empty()) << "its throat is not stated";
+}
+
+// Two eyes of 108 mm where their seats ask for 87.42 mm make the stay 41.16 mm too long.
+TEST(EyeWaysDiffer, BeyondWhatCanBeTakenUpIsADraft) {
+  const auto blocked = [](const char* gap) {
+    const Compilation rig =
+        compiled("language 1\nrope rope-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n}\n"
+                 "splice bury {\n  bury: 72 d\n  eye-allowance: 12 d\n  contraction: 8 %\n}\n"
+                 "thimble ring {\n  length: 30 mm\n  lower: rope-seat (diameter: 28 mm, throat: 38 mm)\n}\n"
+                 "lashing cord {\n  shortest: 60 mm\n  longest: 260 mm\n}\nstay cap {\n  pin-to-pin: 10 m\n"
+                 "  line: rope-9\n  stack {\n    ring (splice: bury)\n    line\n    ring (splice: bury)\n  "
+                 "  cord (gap: " +
+                 std::string(gap) + ", passes: 6)\n  }\n}\n");
+    return rig.derived->stays[0].pieces[0].blocked.size();
+  };
+  EXPECT_EQ(blocked("101.1 mm"), 1u);
+  EXPECT_EQ(blocked("101.2 mm"), 0u);
+}
+
 // The same geometry: by more than the 9 mm of the rope it blocks, by less it is boxed on the card.
 TEST(EyeWaysDiffer, ByMoreThanTheRopeBlocks) {
   const auto piece = [](const char* wrap) {

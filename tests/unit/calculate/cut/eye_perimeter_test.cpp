@@ -3,8 +3,10 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 namespace sheerpole::eye_perimeter_test {
 namespace {
@@ -94,6 +96,27 @@ RC_GTEST_PROP(EyePerimeter, LiesBetweenTheStraightWayAndTheBox, ()) {
   // across.
   RC_ASSERT(perimeter > 2 * (s + half_width));
   RC_ASSERT(perimeter < 2 * r + 2 * (s + half_width) + 2 * half_width);
+}
+
+// The least of all throats, each summed as a polyline: of a mast of 180 mm, a thimble, and a seat thinner
+// than its rope.
+TEST(LeastEyeAllowance, IsTheLeastOfAllThroats) {
+  for (const auto& [r, d] : {std::pair{90.0, 11.0}, {14.0, 9.0}, {2.0, 12.0}}) {
+    const double nearest = std::sqrt((r + d / 2) * (r + d / 2) - d * d / 4) + 1e-6;
+    double least = polyline_mm(r, d, nearest) - (r + nearest);
+    for (double s = nearest; s < 2 * (r + d); s += (r + d) / 50)
+      least = std::min(least, polyline_mm(r, d, s) - (r + s));
+    EXPECT_NEAR(least_eye_allowance(mm(r), mm(d))->millimetres(), least, 0.02) << r << " " << d;
+  }
+  EXPECT_FALSE(least_eye_allowance(mm(-1), mm(11)));
+}
+
+RC_GTEST_PROP(LeastEyeAllowance, NoThroatFartherOffTakesLess, ()) {
+  const double r = *rc::gen::inRange(1, 200);
+  const double d = *rc::gen::inRange(1, 40);
+  const double s = r + d / 2 + *rc::gen::inRange(1, 1000) / 10.0;
+  RC_ASSERT(*eye_allowance_from_geometry(mm(r), mm(d), mm(s)) >=
+            *least_eye_allowance(mm(r), mm(d)) - mm(1e-6));
 }
 
 } // namespace
