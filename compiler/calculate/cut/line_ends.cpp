@@ -141,7 +141,9 @@ std::optional<Length> eyes_too_long(const Rig& rig, const Stay& stay) {
     const auto& wrap = end.end.part->wrap;
     const auto& allowance = end.splice->eye_allowance;
     const auto shape = allowance_by_shape(end);
-    if (shape && (wrap || allowance))
+    // What is assumed holds its piece back by itself.
+    if (shape && (wrap || allowance) &&
+        (wrap ? wrap->provenance : allowance->provenance).assumptions.empty())
       sum = sum.value_or(Length{}) + (wrap ? wrap->value : allowance->value.at(end.rope->diameter.value)) -
             *shape;
   }

@@ -74,8 +74,8 @@ struct EyeWays {
 std::optional<EyeWays> eye_ways(const SplicedEnd& end);
 
 /// By how much the eyes of a stay would make it too long if their parts are as their seats say: of each
-/// what the cut takes less what the shape asks for. Nothing where no seat has a shape. Source:
-/// cut/eye_allowance.hpp.
+/// what the cut takes less what the shape asks for. What is assumed is left out. Nothing where no seat has
+/// a shape. Source: cut/eye_allowance.hpp.
 std::optional<Length> eyes_too_long(const Rig& rig, const Stay& stay);
 
 } // namespace sheerpole
