@@ -14,12 +14,16 @@
     said += line + "\n";
   };
 
-  // From the bytes that a page hands over as `wasmBinary`, else straight from those inside this file: a page that forbids every request forbids that of a data address too.
+  // From the module that a page promises as `wasmModule`, compiled as it came; else straight from the bytes inside this file: a page
+  // that forbids every request forbids that of a data address too.
   Module["instantiateWasm"] = (imports, receive) => {
-    WebAssembly.instantiate(wasmBinary || tryParseAsDataURI(wasmBinaryFile), imports).then(
-      ({ instance, module }) => receive(instance, module),
-      (fault) => readyPromiseReject(fault),
-    );
+    const module = Module["wasmModule"] || WebAssembly.compile(tryParseAsDataURI(wasmBinaryFile));
+    Promise.resolve(module)
+      .then((it) => WebAssembly.instantiate(it, imports))
+      .then(
+        (instance) => receive(instance),
+        (fault) => readyPromiseReject(fault),
+      );
     return {};
   };
 

@@ -43,17 +43,7 @@ async function start(packed, unpack) {
   const url = URL.createObjectURL(new Blob([unpacked.bytes(script.begin, script.end)], { type: "text/javascript" }));
   self.importScripts(url);
   URL.revokeObjectURL(url);
-  const module = compiled(unpacked, binary);
-  core = await new Promise((done, failed) => {
-    const instantiateWasm = (imports, receive) => {
-      module
-        .then((it) => WebAssembly.instantiate(it, imports))
-        .then(receive)
-        .catch(failed);
-      return {};
-    };
-    self.SheerpoleCore({ instantiateWasm }).then(done, failed);
-  });
+  core = await self.SheerpoleCore({ wasmModule: compiled(unpacked, binary) });
   licences = new TextDecoder().decode(unpacked.bytes(texts.begin, texts.end));
 }
 
