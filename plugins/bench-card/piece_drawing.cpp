@@ -1,3 +1,4 @@
+#include "backend/card/card_in_hand.hpp"
 #include "backend/drawing/label_text.hpp"
 #include "backend/paper_words.hpp"
 #include "plugins/bench-card/finished_end.hpp"
