@@ -94,12 +94,10 @@ std::string_view words(CutPhrase phrase) {
            "comes out {} short there";
   case CutPhrase::eyes_long_block:
     return "by the shape of their seats its eyes take {} less than the cut has for them, and only {} can "
-           "be "
-           "taken up";
+           "be taken up";
   case CutPhrase::eyes_short_block:
     return "by the shape of their seats its eyes take {} more than the cut has for them, and only {} can "
-           "be "
-           "let out";
+           "be let out";
   case CutPhrase::eyes_mend:
     return "wrap the rope round each of its parts and state what it took as its wrap";
   case CutPhrase::crown_mend:

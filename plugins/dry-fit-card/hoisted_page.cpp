@@ -369,10 +369,10 @@ std::vector<Drawing> hoisted_pages(const StayFit& fit, const std::string& boat, 
   page.text((tips.empty() ? std::string() : say(DryFitCardPhrase::lead_it_over_tips, tips) + " ") +
                 say(DryFitCardPhrase::eyes_seized_with_their_hardware, unit_words(fit.free().unit)),
             line_look);
-  page.space(tips.empty() ? 1.0 : 0.0);
+  page.space(1.0);
   add_height(fit, hang, page);
   add_notes(fit, hang, page);
-  page.space(tips.empty() ? 2.0 : 0.0);
+  page.space(tips.empty() ? 2.0 : 0.6);
   add_two_columns(fit, hang, page);
   page.notice(say(DryFitCardPhrase::while_it_hangs_old_stay), {.size = 3.0, .bold = true, .indent = 0.0});
   add_release(fit, hang, page);

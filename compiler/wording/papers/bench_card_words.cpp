@@ -256,8 +256,7 @@ std::string_view words(BenchCardPhrase phrase) {
     return "Read the label of the line: {}, {}. Fill in spool and batch. Lay it out {}.";
   case wrap_eyes_again_another_length:
     return "Wrap the eyes again, pulled snug from throat to throat{}. Another length: state as wrap what "
-           "the "
-           "box says the cut has, changed by as much, and print this card again.";
+           "the box says the cut has, changed by as much, and print this card again.";
   case card_has_round:
     return ": the card has {}";
   case round_eye_aloft:

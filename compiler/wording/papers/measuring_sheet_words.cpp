@@ -67,7 +67,7 @@ std::string_view words(MeasuringSheetPhrase phrase) {
   case measuring_sheet:
     return "MEASURING SHEET   {}";
   case measure_each_stay_twice_from:
-    return "Measure each stay twice, between the two middles that its sketch shows, with its adjuster set "
+    return "Measure each stay twice, between the two places that its sketch shows, with its adjuster set "
            "as "
            "it sails. Write the unit after every number: mm, or feet and inches.";
   case tape_pull_it_as_hard:
