@@ -147,11 +147,11 @@ function core_licences() {
   return [...texts].map(([text, names]) => `${names.join(", ")}\n\n${text}`).join("\n\n----\n\n");
 }
 
-/** In one piece: the script, the licences and the WebAssembly, before each its length in four bytes. */
+/** In one piece: the script, the WebAssembly and, for which nobody waits, the licences, before each its length in four bytes. */
 function core_bytes() {
   const { script, binary } = taken_apart(readFileSync(path.join(options.core, "sheerpole-core.js"), "utf8"));
   return Buffer.concat(
-    [Buffer.from(script), Buffer.from(core_licences()), binary].flatMap((part) => {
+    [Buffer.from(script), binary, Buffer.from(core_licences())].flatMap((part) => {
       const length = Buffer.alloc(4);
       length.writeUInt32LE(part.length);
       return [length, part];

@@ -5,8 +5,21 @@ import { Unpacked } from "./unpacked.js";
 /** So much is unpacked before the browser is given it to compile. */
 const PIECE = 1 << 18;
 
+/** The texts of the licences come last, and nobody waits for them: so long after the start they are taken out as well. */
+const LICENCES_AFTER_MS = 5000;
+
 let core;
-let licences = "";
+let licences = () => "";
+
+/** Takes something out the first time that it is asked for, and lets go of what it came from. */
+function once(take) {
+  let taken;
+  return () => {
+    if (take) taken = take();
+    take = null;
+    return taken;
+  };
+}
 
 /** Where the parts stand that come one behind the other, each with its length before it. */
 function* parts_in(unpacked) {
@@ -39,19 +52,30 @@ async function compiled(unpacked, { begin, end }) {
 
 async function start(packed, unpack) {
   const unpacked = await Unpacked.begun(packed, unpack);
-  const [script, texts, binary] = parts_in(unpacked);
+  const parts = parts_in(unpacked);
+  const script = parts.next().value;
   const url = URL.createObjectURL(new Blob([unpacked.bytes(script.begin, script.end)], { type: "text/javascript" }));
   self.importScripts(url);
   URL.revokeObjectURL(url);
-  core = await self.SheerpoleCore({ wasmModule: compiled(unpacked, binary) });
-  licences = new TextDecoder().decode(unpacked.bytes(texts.begin, texts.end));
+  core = await self.SheerpoleCore({ wasmModule: compiled(unpacked, parts.next().value) });
+  licences = once(() => {
+    const { begin, end } = parts.next().value;
+    return new TextDecoder().decode(unpacked.bytes(begin, end));
+  });
+  setTimeout(() => {
+    try {
+      licences();
+    } catch {
+      // Who asks for them is told.
+    }
+  }, LICENCES_AFTER_MS);
 }
 
 self.onmessage = async ({ data: { id, what, values } }) => {
   try {
     let result;
     if (what === "start") await start(...values);
-    else if (what === "licences") result = licences;
+    else if (what === "licences") result = licences();
     else result = core[what](...values);
     self.postMessage({ id, result });
   } catch (fault) {
