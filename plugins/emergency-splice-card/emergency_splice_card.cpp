@@ -16,7 +16,7 @@ namespace sheerpole {
 namespace {
 
 constexpr TextLook small{.size = 2.7, .bold = false, .indent = 0.0};
-constexpr TextLook plain{.size = 2.9, .bold = false, .indent = 0.0};
+constexpr TextLook plain{.size = 2.8, .bold = false, .indent = 0.0};
 
 /// What may be longer than what is carried.
 void add_not_compared(const SpareLine& spare, PageFlow& page) {
@@ -43,6 +43,10 @@ void add_head(const SpareLine& spare, PageFlow& page) {
   const CardPiece& card = spare.longest;
   page.text(say(EmergencyCardPhrase::emergency, card.line->name),
             {.size = 6.5, .bold = true, .indent = 0.0});
+  const std::string& aloft = card.piece->upper.part_name(*card.rig);
+  const std::string others = joined(spare.pieces, ", ", [&](const CardPiece& one) {
+    return one.piece->upper.part_name(*one.rig) == aloft ? std::string() : one.piece->name;
+  });
   page.text(say(EmergencyCardPhrase::for_any_stay_it_made, card.line->construction.text,
                 card.line->size.name,
                 spare.none_compared()        ? say(EmergencyCardPhrase::one_of_them)
@@ -50,6 +54,8 @@ void add_head(const SpareLine& spare, PageFlow& page) {
                                              : say(EmergencyCardPhrase::longest_that_is_known),
                 card.piece->name),
             {.size = 3.8, .bold = true, .indent = 0.0});
+  if (!others.empty())
+    page.text(say(EmergencyCardPhrase::its_end_aloft_does_not_fit, aloft, others), plain);
   if (!card.may_be_cut()) {
     add_not_yet(say(EmergencyCardPhrase::carry), card.waits_for(), page, 7.5);
   } else {
@@ -82,13 +88,15 @@ void add_pieces(const SpareLine& spare, PageFlow& page) {
   page.heading(say(EmergencyCardPhrase::bodies_bearing_to_bearing_stays), 3.8);
   FlowTable table{.columns = {{say(EmergencyCardPhrase::stay), 2.4},
                               {say(EmergencyCardPhrase::body), 3.2, true},
-                              {say(EmergencyCardPhrase::aloft), 2.0},
-                              {say(EmergencyCardPhrase::below), 2.0}},
+                              {say(EmergencyCardPhrase::set_at), 1.5, true},
+                              {say(EmergencyCardPhrase::aloft), 1.9},
+                              {say(EmergencyCardPhrase::below), 1.9}},
                   .size = 2.7,
                   .gutter = card_gutter};
   for (const CardPiece& card : spare.pieces)
     table.rows.push_back({{.text = card.piece->name, .bold = card.piece == spare.longest.piece},
                           {.text = card.may_be_cut() ? card.amount_of_stay(card.body) : not_yet()},
+                          {.text = set_words(card)},
                           {.text = card.piece->upper.part_name(*card.rig)},
                           {.text = card.piece->lower.part_name(*card.rig)}});
   page.table(table);
@@ -122,7 +130,7 @@ void add_marks(const SpareLine& spare, PageFlow& page) {
                               {say(EmergencyCardPhrase::from_cut_end), 2.2, true},
                               {say(EmergencyCardPhrase::from_the_bearing), 2.2, true},
                               {say(EmergencyCardPhrase::done), 0.9}},
-                  .size = 3.0,
+                  .size = 2.7,
                   .gutter = card_gutter};
   for (const CardMark& mark : spare.first)
     table.rows.push_back({{.text = mark.name},
@@ -149,7 +157,7 @@ void add_wire_marks(const SpareLine& spare, PageFlow& page) {
                               {"", 0.2},
                               {say(EmergencyCardPhrase::from_mouth_aloft), 3.0, true},
                               {say(EmergencyCardPhrase::done), 0.9}},
-                  .size = 3.0,
+                  .size = 2.7,
                   .gutter = card_gutter};
   add_second_end(spare, table);
   page.table(table);
@@ -186,9 +194,9 @@ void add_terminals(const SpareLine& spare, PageFlow& page) {
 }
 
 void add_last_words(PageFlow& page) {
-  page.text(say(EmergencyCardPhrase::where_nothing_can_be_spliced), small);
-  page.text(say(EmergencyCardPhrase::this_card_follows_from_rig),
-            {.size = 2.7, .bold = false, .indent = 0.0});
+  page.text(say(EmergencyCardPhrase::where_nothing_can_be_spliced) + " " +
+                say(EmergencyCardPhrase::this_card_follows_from_rig),
+            small);
 }
 
 /// Of a spare length that nobody may cut yet: what may be bought and carried meanwhile.

@@ -35,6 +35,9 @@ struct SpareLine {
   std::vector<SpareMark> second;             ///< of the end below
 };
 
+/// At how much the adjusters of its stay are set: "330 mm"; nothing without one.
+std::string set_words(const CardPiece& card);
+
 /// One for each rope and each wire of the rig, in the order in which the stays meet them. Rod and chain are
 /// not made up aboard. The longest piece is that with the longest cut; a cut that is X counts by the
 /// estimate of its stay or the points of its path, and without either it is not compared.

@@ -11,6 +11,7 @@
 #include "wording/papers/emergency_card_words.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <optional>
 
 namespace sheerpole {
@@ -78,8 +79,12 @@ std::string adjusters(const CardPiece& card) {
   return words.empty() ? say(EmergencyCardPhrase::parts_hung_as_they_will) : words;
 }
 
-std::string cord_words(const CardPiece& card) {
-  return say(EmergencyCardPhrase::take_body_with_messenger_cord, adjusters(card));
+std::string cord_words(const SpareLine& spare) {
+  const CardPiece& card = spare.longest;
+  const bool alike = std::all_of(spare.pieces.begin(), spare.pieces.end(),
+                                 [&](const CardPiece& one) { return set_words(one) == set_words(card); });
+  return say(EmergencyCardPhrase::take_body_with_messenger_cord,
+             alike ? adjusters(card) : std::string(say(EmergencyCardPhrase::adjuster_as_table_says)));
 }
 
 /// The numbers by which the second eye is made.
@@ -101,6 +106,11 @@ std::vector<std::string> splice_steps(const CardPiece& card) {
 }
 
 } // namespace
+
+std::string set_words(const CardPiece& card) {
+  return joined(card.of_stay->adjusters, ", ",
+                [&](const TakeUp& adjuster) { return card.amount(adjuster.set.value); });
+}
 
 std::string of_body(const CardUnit& unit, CardLength beyond) {
   if (beyond.parts == 0)
@@ -140,9 +150,11 @@ std::vector<std::string> rope_at_home(const SpareLine& spare) {
 
 std::vector<std::string> rope_aboard(const SpareLine& spare) {
   const CardPiece& card = spare.longest;
-  std::vector<std::string> steps{cord_words(card), say(EmergencyCardPhrase::mark_end_below_from_bearing)};
-  for (std::string& step : splice_steps(card))
-    steps.push_back(std::move(step));
+  std::vector<std::string> steps{cord_words(spare), say(EmergencyCardPhrase::mark_end_below_from_bearing),
+                                 say(EmergencyCardPhrase::seize_it_and_hang_it)};
+  std::vector<std::string> made = splice_steps(card);
+  made.front().insert(0, say(EmergencyCardPhrase::cut_at_its_mark));
+  steps.insert(steps.end(), std::make_move_iterator(made.begin()), std::make_move_iterator(made.end()));
   steps.push_back(say(EmergencyCardPhrase::hang_it_pin_it_secure));
   steps.push_back(say(EmergencyCardPhrase::load_it_little_by_little));
   return steps;
@@ -160,7 +172,7 @@ std::vector<std::string> wire_at_home(const SpareLine& spare) {
 
 std::vector<std::string> wire_aboard(const SpareLine& spare) {
   const CardPiece& card = spare.longest;
-  return {cord_words(card),
+  return {cord_words(spare),
           say(EmergencyCardPhrase::end_aloft_is_closed_its,
               spare.second.empty() ? say(EmergencyCardPhrase::as_terminal_below_asks)
                                    : of_body(card.unit, spare.second.back().beyond_body),

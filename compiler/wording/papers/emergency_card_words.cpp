@@ -22,7 +22,20 @@ std::string_view words(EmergencyCardPhrase phrase) {
   case longest_that_is_known:
     return "the longest that is known";
   case for_any_stay_it_made:
-    return "{}, {}, for any stay of it; made for {}, {}";
+    return "{}, {}; made for {}, {}";
+  case its_end_aloft_does_not_fit:
+    return "Its end aloft, {}, does not go where these end otherwise: {}. For one of them the end aloft is "
+           "made "
+           "anew, as its bench card says.";
+  case set_at:
+    return "set at";
+  case adjuster_as_table_says:
+    return "its adjuster set as the table says";
+  case seize_it_and_hang_it:
+    return "Seize the eye below at its marks, tail outside, and hang it: it must reach. If it does not, "
+           "stop.";
+  case cut_at_its_mark:
+    return "Take it down and cut at the mark of the cut end. ";
   case carry:
     return "CARRY";
   case carry_capitals:
@@ -104,8 +117,8 @@ std::string_view words(EmergencyCardPhrase phrase) {
            "judgement; ask a rigger ashore. The file does not say what it would hold. Sail as little as "
            "you can, on the other tack, to the nearest shelter.";
   case this_card_follows_from_rig:
-    return "This card follows from the rig file and nothing else. A stay made aboard is looked over by a "
-           "licensed professional rigger before it is sailed on again; local rules come before this card.";
+    return "This card follows from the rig file alone. A licensed professional rigger looks over a stay made "
+           "aboard before it is sailed on; local rules come first.";
   case order_this_line:
     return "Order {} of this line.";
   case no_estimate_its_length_is:
@@ -176,7 +189,7 @@ std::string_view words(EmergencyCardPhrase phrase) {
     return "Mark the end below from the bearing of the first eye. A second person measures again. Cut "
            "nothing yet.";
   case hang_it_pin_it_secure:
-    return "Hang it, pin it, secure the pins, haul tight by hand. Only now trim what is left over.";
+    return "Hang it, pin it, secure the pins, haul tight by hand.";
   case load_it_little_by_little:
     return "Load it little by little. Check the throats after minutes and after an hour, and haul tight "
            "again: a new splice beds in.";
