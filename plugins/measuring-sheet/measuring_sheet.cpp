@@ -101,11 +101,11 @@ FlowTable blanks(const Rig& rig, const Stay& stay) {
 }
 
 void add_stay(const Rig& rig, const Stay& stay, PageFlow& page) {
-  page.room_for(78.0);
+  page.room_for(82.0);
   page.heading(stay.base + led_by(" ", stay.side == Side::centre ? "" : side_words(stay.side)) +
                    led_by(": ", stay.title),
                4.2, 70.0);
-  page.drawing(17.0,
+  page.drawing(15.0,
                [&](ShapeGroup& into, PaperPoint at) { draw_stay(rig, stay, page.width(), at, into); });
   for (const WhichEnd where : {WhichEnd::upper, WhichEnd::lower})
     page.text(
@@ -118,7 +118,7 @@ void add_stay(const Rig& rig, const Stay& stay, PageFlow& page) {
   page.table(blanks(rig, stay));
   page.to_write(say(MeasuringSheetPhrase::pin_aloft_and_what_secures), small);
   page.tick(say(MeasuringSheetPhrase::seen_aloft_no_crack_no), small);
-  page.space(2.0);
+  page.space(1.0);
 }
 
 void add_head(const std::string& boat, const CardUnit& unit, PageFlow& page) {

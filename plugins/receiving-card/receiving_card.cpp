@@ -89,6 +89,7 @@ private:
     if (part.role != Part::Role::worn && !part.upper.stated() && !part.lower.stated())
       add(goods, say(ReceivingCardPhrase::its_ends_pin_gap_hole, of), "");
     if (part.screw) {
+      goods.turns = true;
       add(goods, say(ReceivingCardPhrase::thread_of, of), part.screw->thread.designation);
       add(goods, say(ReceivingCardPhrase::hands_thread, of),
           part.screw->pair ? say(ReceivingCardPhrase::right_and_left) : say(ReceivingCardPhrase::one));
@@ -108,9 +109,16 @@ private:
       add(goods, say(ReceivingCardPhrase::length_bearing_to_bearing, of),
           gauge_text(unit_, part.length->value));
     if (part.shortest)
-      add(goods, say(ReceivingCardPhrase::shortest_closed, of), gauge_text(unit_, part.shortest->value));
+      add(goods,
+          say(part.kind == PartKind::lashing ? ReceivingCardPhrase::shortest_hauled_up
+                                             : ReceivingCardPhrase::shortest_closed,
+              of),
+          gauge_text(unit_, part.shortest->value));
     if (part.longest)
-      add(goods, say(ReceivingCardPhrase::longest_at_last_thread_or, of),
+      add(goods,
+          say(part.kind == PartKind::lashing ? ReceivingCardPhrase::longest_let_out
+                                             : ReceivingCardPhrase::longest_at_last_thread_or,
+              of),
           gauge_text(unit_, part.longest->value));
   }
 
@@ -192,8 +200,9 @@ void add_goods(const Goods& one, PageFlow& page) {
   page.table(table);
   for (const std::string& note : one.notes)
     page.text(note + ".", small);
-  page.tick(one.line ? say(ReceivingCardPhrase::looked_over_from_end_to)
-                     : say(ReceivingCardPhrase::looked_over_no_crack_no),
+  page.tick(one.line    ? say(ReceivingCardPhrase::looked_over_from_end_to)
+            : one.turns ? say(ReceivingCardPhrase::looked_over_screw_turns)
+                        : say(ReceivingCardPhrase::looked_over_no_crack_no),
             small);
   page.to_write(say(ReceivingCardPhrase::batch_number_on_it_invoice), small);
 }

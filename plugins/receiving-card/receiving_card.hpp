@@ -19,6 +19,7 @@ struct Goods {
   std::string name;
   std::string what; ///< construction or title
   bool line = false;
+  bool turns = false; ///< it has a screw
   std::vector<GoodsRow> rows = {};
   std::vector<std::string> notes = {}; ///< what of the amount is not known
 };

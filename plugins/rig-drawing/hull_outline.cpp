@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace sheerpole::rig_drawing {
 
@@ -16,6 +17,8 @@ namespace {
 struct Place {
   double x = 0.0;
   double z = 0.0;
+  /// How far ahead of its upper end a stay comes down there; of a stay from a bowsprit, as far as can be.
+  double ahead = 0.0;
 };
 
 std::optional<double> metres_of(const Rig& rig, std::string_view fact) {
@@ -38,7 +41,10 @@ std::vector<Place> feet(const Rig& rig) {
     const bool at_junction = !stay.stack.empty() && stay.stack.back().kind == StackItem::Kind::part &&
                              rig[stay.stack.back().part].kind == PartKind::junction;
     if (foot.spar.empty() && !at_junction && !mast_of(rig, foot) && foot.position.z < head.position.z)
-      result.push_back({foot.position.x.metres(), foot.position.z.metres()});
+      result.push_back({foot.position.x.metres(), foot.position.z.metres(),
+                        !head.spar.empty() && !mast_of(rig, head)
+                            ? std::numeric_limits<double>::infinity()
+                            : foot.position.x.metres() - head.position.x.metres()});
   }
   std::sort(result.begin(), result.end(), [](const Place& a, const Place& b) { return a.x > b.x; });
   return result;
@@ -120,7 +126,9 @@ std::optional<HullOutline> hull_outline(const Rig& rig) {
       return hull;
   const auto length = metres_of(rig, fact_names.length_overall);
   const std::vector<Place> at = feet(rig);
-  if (!length || at.empty())
+  // Shrouds alone do not say where the stem is.
+  constexpr double of_a_forestay = 0.05;
+  if (!length || at.empty() || at.front().ahead < of_a_forestay * *length)
     return std::nullopt;
   HullOutline hull;
   const double spare = *length - (at.front().x - at.back().x);

@@ -1,5 +1,6 @@
 #include "plugins/rig-drawing/rig_drawing.hpp"
 
+#include "backend/card/card_unit.hpp"
 #include "backend/diagram/views/view_drawing.hpp"
 #include "backend/diagram/views/view_frame.hpp"
 #include "backend/drawing/label_text.hpp"
@@ -99,6 +100,8 @@ bool any_path(const Rig& rig) {
 std::vector<std::string> notes_of(const Content& content) {
   const Rig& rig = content.checked->rig();
   std::vector<std::string> notes{say(RigDrawingPhrase::millimetres_heights_from_waterline_take)};
+  if (const CardUnit unit = card_unit(rig); unit.kind != CardUnit::Kind::millimetres)
+    notes.push_back(say(RigDrawingPhrase::lengths_in_tables_in, unit_words(unit)));
   if (!any_path(rig))
     notes.push_back(say(RigDrawingPhrase::rig_file_gives_no_points));
   else if (sides_coincide(content.profile))
@@ -132,6 +135,8 @@ std::vector<std::string> notes_of(const Content& content) {
     notes.push_back(junction);
   if (const std::string waiting = waiting_words(*content.checked); !waiting.empty())
     notes.push_back(say(RigDrawingPhrase::draft_do_not_cut, waiting));
+  if (const std::string states = states_of_pieces(*content.checked); !states.empty())
+    notes.push_back(say(RigDrawingPhrase::pieces_of_line, states));
   notes.push_back(say(RigDrawingPhrase::nobody_has_judged_from_whether));
   return notes;
 }

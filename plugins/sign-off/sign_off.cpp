@@ -237,9 +237,9 @@ std::string shown_place(const Fastening& fastening) {
 /// The table of one mast, under its name where there are several.
 void add_mast(const std::vector<Fastening>& of_mast, bool several, PageFlow& page) {
   FlowTable table{.columns = {{say(SignOffPhrase::place), 2.2},
-                              {say(SignOffPhrase::stay), 2.1},
-                              {say(SignOffPhrase::joint), 3.0},
-                              {say(SignOffPhrase::what), 2.1},
+                              {say(SignOffPhrase::stay), 2.6},
+                              {say(SignOffPhrase::joint), 2.7},
+                              {say(SignOffPhrase::what), 1.9},
                               {say(SignOffPhrase::secured_by), 2.0},
                               {say(SignOffPhrase::in), 0.6},
                               {say(SignOffPhrase::secured), 1.1},

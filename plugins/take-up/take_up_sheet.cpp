@@ -4,6 +4,8 @@
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
 #include "backend/table/rig_tables.hpp"
+#include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 #include "units/format_length.hpp"
 #include "wording/papers/take_up_sheet_words.hpp"
 #include "wording/say.hpp"
@@ -165,7 +167,9 @@ void print_temperature(const Rig& rig, const Table& all, const DerivedStay& stay
       page.wrapped(say(TakeUpSheetPhrase::temperature_not_checked), why);
     return;
   }
-  print_table(say(TakeUpSheetPhrase::temperature_slack_above_nothing_tighter), of_stay(all, name), page);
+  print_table(say(TakeUpSheetPhrase::temperature_slack_above_nothing_tighter,
+                  fact_text(rig.boat.particulars, fact_names.reference_temperature)),
+              of_stay(all, name), page);
   page.wrapped("  ", say(TakeUpSheetPhrase::take_up_slack_against_what));
 }
 

@@ -395,15 +395,28 @@ private:
     need(ordered, stay.name, 1);
   }
 
+  /// Of hardware that is to be ordered; what hangs already says so itself.
+  void note_where_needed(const std::string& name, std::string words) {
+    for (OrderItem& one : items_)
+      if (one.group == "Hardware" && one.name == name && !one.nothing_to_order())
+        note(one, std::move(words));
+  }
+
   /// Passes there and back over the gap; the turns round the seats and the tails come on top.
   void add_cord(const Stay& stay) {
     for (const StackItem& entry : stay.stack) {
       if (entry.kind != StackItem::Kind::part || rig_[entry.part].kind != PartKind::lashing ||
-          !entry.passes || !entry.set_length)
+          !entry.set_length)
         continue;
       const Particular* cord = find_fact(rig_[entry.part].particulars, fact_names.cord);
-      if (cord == nullptr || cord->names.empty())
+      const bool names_cord = cord != nullptr && !cord->names.empty();
+      if (!entry.passes || !names_cord) {
+        note_where_needed(rig_[entry.part].name,
+                          say(names_cord     ? OrderPhrase::no_cord_without_passes
+                              : entry.passes ? OrderPhrase::no_cord_named
+                                             : OrderPhrase::no_cord_named_and_no_passes));
         continue;
+      }
       const auto line =
           std::find_if(rig_.materials.begin(), rig_.materials.end(),
                        [&](const LineMaterial& one) { return one.name == cord->names.front(); });

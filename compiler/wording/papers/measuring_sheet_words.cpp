@@ -37,15 +37,15 @@ std::string_view words(MeasuringSheetPhrase phrase) {
   case temperature:
     return "temperature";
   case hook_or_cord_end_to:
-    return "hook or cord end to pin aloft";
+    return "hook or cord end down to pin aloft";
   case hook_or_cord_end_to_plate:
-    return "hook or cord end to middle of plate";
+    return "hook or cord end down to plate aloft";
   case hoisted_lower_than_pin_by:
     return "hoisted lower than the pin by";
   case knot_to_pin_below:
-    return "knot to pin below";
+    return "knot down to pin below";
   case knot_to_plate_below:
-    return "knot to middle of plate below";
+    return "knot down to plate below";
   case cord_its_colour:
     return "cord, its colour";
   case little_knots_in_its_tail:
@@ -68,8 +68,8 @@ std::string_view words(MeasuringSheetPhrase phrase) {
     return "MEASURING SHEET   {}";
   case measure_each_stay_twice_from:
     return "Measure each stay twice, between the two places that its sketch shows, with its adjuster set "
-           "as "
-           "it sails. Write the unit after every number: mm, or feet and inches.";
+           "as it sails. Write the unit after every number: mm, or feet and inches. What goes up where the "
+           "sheet says down gets a minus.";
   case tape_pull_it_as_hard:
     return "Tape: pull it as hard each time, and write how hard. Cord: hoist it as hard, knot it at the "
            "pin, keep the cord; it is the length. Old stay: stretch it out before its screw is turned, or "

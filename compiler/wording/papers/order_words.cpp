@@ -161,7 +161,7 @@ std::string_view words(OrderPhrase phrase) {
   case to_order_by_nothing_is:
     return "{}, to order by; nothing is cut to it";
   case with_for_test_splice_since:
-    return "with {} for a test splice, since none of this rope is on record";
+    return "with {} for a test splice, since the file has no record of one";
   case ordered_twice_by_order_margin:
     return "ordered twice, by the order-margin";
   case with_more_by_order_margin:
@@ -210,6 +210,12 @@ std::string_view words(OrderPhrase phrase) {
     return "{}, cord of lashings";
   case gap_x_passes_x_turns:
     return "gap x passes x 2; turns round the seats and tails are not in it";
+  case no_cord_without_passes:
+    return "its cord is not in this list: passes is not stated where it stands in a stay";
+  case no_cord_named:
+    return "its cord is not in this list: no cord is stated";
+  case no_cord_named_and_no_passes:
+    return "its cord is not in this list: neither cord nor passes is stated";
   case twice:
     return ", twice";
   case times:

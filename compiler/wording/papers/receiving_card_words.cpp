@@ -51,6 +51,10 @@ std::string_view words(ReceivingCardPhrase phrase) {
     return "one";
   case length_bearing_to_bearing:
     return "{}length, bearing to bearing";
+  case shortest_hauled_up:
+    return "{}shortest, hauled up";
+  case longest_let_out:
+    return "{}longest, as far as it is let out";
   case shortest_closed:
     return "{}shortest, closed";
   case longest_at_last_thread_or:
@@ -87,7 +91,9 @@ std::string_view words(ReceivingCardPhrase phrase) {
   case looked_over_from_end_to:
     return "Looked over from end to end: no kink, no broken wire or strand, no rust, no chafe.";
   case looked_over_no_crack_no:
-    return "Looked over: no crack, no dent, no burr in holes and threads; a screw turns by hand over all "
+    return "Looked over: no crack, no dent, no burr in its holes.";
+  case looked_over_screw_turns:
+    return "Looked over: no crack, no dent, no burr in holes and threads; the screw turns by hand over all "
            "its length.";
   case batch_number_on_it_invoice:
     return "Batch, number on it, invoice:";

@@ -10,7 +10,7 @@ std::string_view words(RigDrawingPhrase phrase) {
   case heights_above_waterline_millimetres:
     return "Heights above the waterline, millimetres";
   case hull_not_drawn_no_stay:
-    return "Hull not drawn: no stay comes down to it.";
+    return "Hull not drawn: no stay comes down at its stem, which would say where it lies.";
   case hull_not_drawn_neither_length:
     return "Hull not drawn: neither length overall nor the edge of the deck is given.";
   case sheer_not_drawn_no_height:
@@ -26,6 +26,8 @@ std::string_view words(RigDrawingPhrase phrase) {
   case millimetres_heights_from_waterline_take:
     return "Millimetres, heights from the waterline. Take no length from the drawing: a view shows a stay "
            "shorter than it is.";
+  case lengths_in_tables_in:
+    return "Lengths in the tables: {}.";
   case rig_file_gives_no_points:
     return "The rig file gives no points of stays, so there is no view.";
   case port_starboard_lie_on_one:
@@ -37,13 +39,15 @@ std::string_view words(RigDrawingPhrase phrase) {
   case no_spar_given_so_none:
     return "No spar is given, so none is drawn.";
   case spars_as_thick_as_their:
-    return "Spars are drawn as thick as their girth, where it is given.";
+    return "Spars are drawn as thick as their girth makes a round one, where it is given.";
   case not_drawn_no_path_given:
     return "Not drawn, no path is given: {}.";
   case x_pin_pin_length_stay:
     return "X is the length of the cord of the stay in its row, from end to mark: the cord has it, the "
            "file "
            "does not. Each stay has its own, and so has each side.";
+  case pieces_of_line:
+    return "Pieces of line: {}.";
   case draft_do_not_cut:
     return "DRAFT: do not cut to it. {}.";
   case nobody_has_judged_from_whether:

@@ -38,14 +38,14 @@ TEST(MeasuringSheet, AsksToTheMiddleOfThePlateWhereStaysMeet) {
                "line\n    arm\n  }\n}\n");
   EXPECT_THAT(above, HasSubstr("from the middle of the pin to the middle of the plate"));
   EXPECT_THAT(above, HasSubstr("not to the hole of this one"));
-  EXPECT_THAT(above, HasSubstr("knot to middle of plate below"));
-  EXPECT_THAT(above, HasSubstr("hook or cord end to pin aloft"));
+  EXPECT_THAT(above, HasSubstr("knot down to plate below"));
+  EXPECT_THAT(above, HasSubstr("hook or cord end down to pin aloft"));
   const std::string leg =
       sheet_of("stay leg {\n  path: plate > quarter\n  line: wire-6\n  stack {\n    arm\n    "
                "line\n  }\n}\n");
   EXPECT_THAT(leg, HasSubstr("from the middle of the plate to the middle of the pin"));
-  EXPECT_THAT(leg, HasSubstr("hook or cord end to middle of plate"));
-  EXPECT_THAT(leg, HasSubstr("knot to pin below"));
+  EXPECT_THAT(leg, HasSubstr("hook or cord end down to plate aloft"));
+  EXPECT_THAT(leg, HasSubstr("knot down to pin below"));
   const std::string plain = sheet_of(
       "stay forestay {\n  path: masthead > quarter\n  line: wire-6\n  stack {\n    line\n  }\n}\n");
   EXPECT_THAT(plain, HasSubstr("from the middle of one pin to the middle of the other"));
