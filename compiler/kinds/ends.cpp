@@ -69,7 +69,9 @@ constexpr PropertyRow wire_socket[] = {
      .example = "\"1x19\"",
      .help = "the wire it is made for"},
     size_row("size", "\"3/8 in\"", "the size of wire it is made for"),
-    dimension_row("inserted", "62 mm", "how far the wire goes in beyond the shoulder"),
+    dimension_row("inserted", "62 mm",
+                  "how far the wire goes in beyond the shoulder; round a thimble, how much of it lies "
+                  "beyond the crown"),
 };
 constexpr PropertyRow tee[] = {
     dimension_row("neck", "6 mm", "diameter of the neck, which passes the slot"),

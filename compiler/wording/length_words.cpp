@@ -166,6 +166,8 @@ std::string mark_name(const BenchMark& mark) {
     return say(RigPhrase::cut_end, end);
   case MarkKind::mouth_of_terminal:
     return say(RigPhrase::mouth_terminal, end);
+  case MarkKind::crown_of_loop:
+    return say(RigPhrase::crown_of_loop, end);
   case MarkKind::trim_of_tail:
     return say(RigPhrase::trim_the_tail, end);
   case MarkKind::taper_begins:

@@ -89,11 +89,19 @@ std::string unit_sentence(const CardPiece& card) {
              card.unit.remark.empty() ? "" : " ", card.unit.remark);
 }
 
+/// What a bearing is on this card; nothing where no length of it is measured from one.
+std::string bearing_sentence(const CardPiece& card) {
+  return card.rope()             ? say(BenchCardPhrase::bearing_of_rope)
+         : card.mouth_to_mouth() ? std::string()
+                                 : say(BenchCardPhrase::bearing_of_wire);
+}
+
 void add_known(const CardPiece& card, const CardLook& look, PageFlow& page) {
   page.text(card.state_line, {.size = look.small + 0.4, .bold = !card.settled, .indent = 0.0});
   if (card.draft())
     return;
-  page.text(known_to(card) + " " + unit_sentence(card), {.size = look.small, .bold = false, .indent = 0.0});
+  page.text(known_to(card) + " " + unit_sentence(card) + led_by(" ", bearing_sentence(card)),
+            {.size = look.small, .bold = false, .indent = 0.0});
 }
 
 void add_notes(const CardPiece& card, const CardLook& look, PageFlow& page) {

@@ -152,7 +152,9 @@ std::vector<Cell> cells_of(const CardPiece& card) {
           ? say(BenchCardPhrase::for_the_ends, added(card, card.ends))
           : say(BenchCardPhrase::ends_line, added(card, card.ends), added(card, card.behaves));
   return {cell_of_cut(card),
-          {say(BenchCardPhrase::body_bearing_to_bearing), card.amount(card.body), beyond, 0.22},
+          {say(card.mouth_to_mouth() ? BenchCardPhrase::body_mouth_to_mouth
+                                     : BenchCardPhrase::body_bearing_to_bearing),
+           card.amount(card.body), beyond, 0.22},
           cell_of_dry_fit(card),
           {say(BenchCardPhrase::state), card.stamp.empty() ? say(BenchCardPhrase::ready) : card.stamp, "",
            0.18, 3.8,

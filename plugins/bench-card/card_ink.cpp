@@ -38,11 +38,6 @@ void write_white(ShapeGroup& into, PaperPoint at, const std::string& text, doubl
   write_in(into, at, text, size, bold, anchor, 1.0);
 }
 
-double fitted(const std::string& text, double size, bool bold, double room) {
-  const double width = text_width_in_ems(text, bold) * size;
-  return width <= room ? size : size * room / width;
-}
-
 double SetLines::height() const {
   return size * line_spacing * static_cast<double>(lines.size());
 }

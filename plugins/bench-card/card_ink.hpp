@@ -20,9 +20,6 @@ void write(ShapeGroup& into, PaperPoint at, const std::string& text, double size
 void write_white(ShapeGroup& into, PaperPoint at, const std::string& text, double size, bool bold = false,
                  TextAnchor anchor = TextAnchor::start);
 
-/// As large as `size`, smaller where the text would be wider than its room.
-double fitted(const std::string& text, double size, bool bold, double room);
-
 /// A text in the largest of some sizes at which it is one line, else broken at the smallest.
 struct SetLines {
   std::vector<std::string> lines;

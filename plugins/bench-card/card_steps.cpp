@@ -68,18 +68,39 @@ std::string part_words(const CardPiece& card, const PieceEnd& end) {
 
 // ---- Laid out ----
 
+/// A line that is hung before it is cut must come off its spool all the same; what goes into the piece
+/// whole is off it already.
+std::string off_the_spool(const CardPiece& card, const Rows& rows) {
+  return cut_nothing(card) || card.state == PieceState::on_record || card.piece->in_hand
+             ? std::string()
+             : say(card.measure_again() ? BenchCardPhrase::part_it_well_beyond
+                                        : BenchCardPhrase::part_it_from_its_spool,
+                   last_mark(rows).sign);
+}
+
 std::vector<std::string> numbered_marks(const CardPiece& card, const Rows& rows) {
   const std::string& last = last_mark(rows).sign;
   return {say(BenchCardPhrase::make_marks_to_with_one, last),
-          card.measure_again()
-              ? say(BenchCardPhrase::check_every_mark_alike, last)
-              : say(BenchCardPhrase::check_every_mark_from_mark, last, card.amount(card.cut))};
+          (card.measure_again()
+               ? say(BenchCardPhrase::check_every_mark_alike, last)
+               : say(BenchCardPhrase::check_every_mark_from_mark, last, card.amount(card.cut))) +
+              led_by(" ", off_the_spool(card, rows))};
 }
 
 std::string pulled(const CardPiece& card) {
   return card.cord->pull
              ? say(BenchCardPhrase::pulled_with_n_as_it, format_fixed(card.cord->pull->newtons(), 0))
              : say(BenchCardPhrase::pulled_as_hard_as_it);
+}
+
+/// The body is as long as it says at the dock where the cut has left room for the stretch until there; else
+/// as it was laid out, and under the pull that set its splices it reads longer.
+std::string under_which_pull(const CardPiece& card) {
+  if (card.behaves.parts == 0)
+    return card.rope() ? say(BenchCardPhrase::with_the_pull_let_off, bench_tension(card)) : std::string();
+  const auto dock = fact_force(card.stay->particulars, fact_names.dock_tension);
+  return dock ? say(BenchCardPhrase::at_dock_tension_of, format_fixed(dock->value.newtons(), 0))
+              : std::string(say(BenchCardPhrase::at_dock_tension));
 }
 
 /// Where L is on the line: "mark 10 is 197 mm past it". The lowest mark has its pin from the first pass.
@@ -111,7 +132,7 @@ std::vector<std::string> cord_steps(const CardPiece& card, const Rows& rows) {
       say(BenchCardPhrase::lay_cord_along_it_pin, pulled(card),
           closed ? say(BenchCardPhrase::mouth_closed_terminal) : say(BenchCardPhrase::mark_cut_end_aloft),
           where));
-  steps.push_back(say(BenchCardPhrase::pass_every_mark_from_bold));
+  steps.push_back(say(BenchCardPhrase::pass_every_mark_from_bold) + led_by(" ", off_the_spool(card, rows)));
   steps.push_back(say(BenchCardPhrase::pass_take_cord_up_pin, lowest_mark(card, rows),
                       card.amount(apart_at_most(card))));
   return steps;
@@ -135,15 +156,25 @@ std::string seizing(const CardPiece& card, const Rows& rows) {
              eyes.size() == 2 ? say(BenchCardPhrase::both_eyes) : say(BenchCardPhrase::the_eyes));
 }
 
+/// From where to where the body and the dry fit are measured.
+PhraseText between(const CardPiece& card) {
+  return say(card.mouth_to_mouth() ? BenchCardPhrase::from_mouth_to_mouth
+                                   : BenchCardPhrase::from_bearing_to_bearing);
+}
+
 std::string dry_fit_step(const CardPiece& card, const Rows& rows) {
   const std::string eyes = card.rope() ? seizing(card, rows) + " " : "";
   const PhraseText nothing = card.rope() ? say(BenchCardPhrase::nothing_cut_or_buried)
                              : card.cord && card.closed_aloft()
                                  ? say(BenchCardPhrase::nothing_cut_end_below_not)
                                  : say(BenchCardPhrase::nothing_cut_or_closed);
+  const PhraseText hang = say(rigged_lying(*card.stay) ? BenchCardPhrase::hang_it_on_mast_as_it_lies
+                              : card.from_drawing()    ? BenchCardPhrase::hang_it_once_mast_is_up
+                                                       : BenchCardPhrase::hang_it_dry_fit_card);
   if (!card.has_dry_fit)
-    return say(BenchCardPhrase::dry_fit_hang_it_dry, eyes, nothing);
-  return say(BenchCardPhrase::dry_fit_from_bearing_to, eyes, nothing, card.amount(card.dry_fit));
+    return say(BenchCardPhrase::dry_fit_hang_it_dry, eyes, nothing, hang);
+  return say(BenchCardPhrase::dry_fit_from_bearing_to, eyes, nothing, card.amount(card.dry_fit),
+             between(card), hang);
 }
 
 std::string stop_words(const CardPiece& card) {
@@ -248,10 +279,13 @@ std::string terminal_step(const CardPiece& card, const Rows& rows, WhichEnd wher
   if (end.bare())
     return say(BenchCardPhrase::no_part_is_named_end, word);
   const MarkRow* mouth = row_of(rows, MarkKind::mouth_of_terminal, upper);
-  if (mouth == nullptr)
+  const MarkRow* crown = row_of(rows, MarkKind::crown_of_loop, upper);
+  if (mouth == nullptr && crown == nullptr)
     return say(BenchCardPhrase::close_on_it, word, part_words(card, end));
   const CardMark& mark = upper ? card.marks[1] : card.marks[card.marks.size() - 2];
-  return say(BenchCardPhrase::put_wire_into_to_mark, word, part_words(card, end), mouth->sign,
+  return say(crown != nullptr ? BenchCardPhrase::lay_wire_round_with_mark
+                              : BenchCardPhrase::put_wire_into_to_mark,
+             word, part_words(card, end), (crown != nullptr ? crown : mouth)->sign,
              card.amount(upper ? mark.from_upper : mark.from_lower));
 }
 
@@ -266,7 +300,8 @@ std::string round_the_eyes(const CardPiece& card, const Rows& rows) {
     const CardLength round = upper ? standing->from_u - tail->from_u : standing->from_l - tail->from_l;
     eyes.push_back(say(upper ? BenchCardPhrase::round_eye_aloft : BenchCardPhrase::round_eye_below,
                        card.amount({false, std::abs(round.parts)}), upper ? tail->sign : standing->sign,
-                       upper ? standing->sign : tail->sign));
+                       upper ? standing->sign : tail->sign,
+                       eye_taken(card, end_of(card, upper ? WhichEnd::upper : WhichEnd::lower))));
   }
   return eyes.empty() ? std::string() : say(BenchCardPhrase::card_has_round, joined(eyes, ", "));
 }
@@ -327,11 +362,8 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
       add(terminal_step(card, rows, WhichEnd::upper));
     add(terminal_step(card, rows, WhichEnd::lower));
   }
-  add_to_write(say(card.rope() ? BenchCardPhrase::measure_again_from_bearing_to
-                               : BenchCardPhrase::measure_again_from_mouth_to,
-                   card.rope() ? say(BenchCardPhrase::under_pull_that_set_splices) : "",
-                   card.amount(card.body),
-                   card.rope() && card.behaves.parts != 0 ? say(BenchCardPhrase::at_dock_tension) : ""));
+  add_to_write(say(BenchCardPhrase::measure_again_as_made, under_which_pull(card), card.amount(card.body),
+                   between(card)));
   return steps;
 }
 

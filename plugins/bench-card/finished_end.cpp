@@ -31,10 +31,26 @@ void draw_pear(const EndPlace& at, double half, double from, double to, ShapeGro
   into.add(PolygonShape{std::move(points), ink(0.35), ""});
 }
 
+/// The mast, or whatever a soft eye lies round: cut through, hatched, and no part of the line.
+void draw_what_it_lies_round(const PaperPoint& middle, ShapeGroup& into) {
+  constexpr double radius = 4.8;
+  const double slope = std::numbers::sqrt2 / 2.0;
+  into.add(CircleShape{middle, radius, ink(0.25), ""});
+  for (const double apart : {-3.6, -1.8, 0.0, 1.8, 3.6}) {
+    const double half = std::sqrt(radius * radius - apart * apart);
+    into.add(LineShape{{middle.x + slope * (apart - half), middle.y + slope * (apart + half)},
+                       {middle.x + slope * (apart + half), middle.y + slope * (apart - half)},
+                       ink(0.18),
+                       ""});
+  }
+}
+
 /// A thimble with its pin, a dead-eye with its holes, or a ring in the loop.
 void draw_seat(const EndPlace& at, ShapeGroup& into) {
   const PaperPoint middle{at.at(crown), at.y};
   const PartKind kind = (*at.card.rig)[*at.made().part].kind;
+  if (kind == PartKind::soft_eye)
+    return draw_what_it_lies_round(middle, into);
   if (kind == PartKind::deadeye) {
     into.add(CircleShape{middle, 4.2, ink(0.35), ""});
     for (int hole = 0; hole < 5; ++hole) {
@@ -197,12 +213,48 @@ void draw_eye(const EndPlace& at, const std::vector<MarkRow>& rows, double to_mi
     into.add(LineShape{{at.at(out), at.y - 4.0}, {at.at(out), at.y - rope_half}, ink(0.25), ""});
 }
 
+namespace {
+
+/// A wire round its thimble and back into a pressed sleeve.
+void draw_pressed_loop(const EndPlace& at, const std::vector<MarkRow>& rows, double to_middle,
+                       ShapeGroup& into) {
+  constexpr double sleeve_ends = throat + 9.0;
+  draw_pear(at, 5.4, crown, throat, into);
+  draw_pear(at, 4.0, crown, throat - 6.0, into);
+  into.add(CircleShape{{at.at(crown), at.y}, 1.5, filled_ink(0.0), ""});
+  draw_line(at.card, std::min(at.at(sleeve_ends), to_middle), std::max(at.at(sleeve_ends), to_middle), at.y,
+            into);
+  into.add(RectangleShape{{std::min(at.at(throat), at.at(sleeve_ends)), at.y - 2.2,
+                           std::max(at.at(throat), at.at(sleeve_ends)), at.y + 2.2},
+                          ink(0.5),
+                          ""});
+  const double tail_ends = sleeve_ends - 1.5;
+  into.add(
+      LineShape{{at.at(throat), at.y + 0.8}, {at.at(tail_ends), at.y + 0.8}, ink(0.25, {1.2, 0.8}), ""});
+  const MarkRow* round = row_of(rows, MarkKind::crown_of_loop, at.upper());
+  const MarkRow* end = row_of(rows, MarkKind::cut_end, at.upper());
+  if (round != nullptr) {
+    const double x = at.at(crown - 4.4);
+    draw_sign(into, *round, {x, at.y - 6.6});
+    into.add(LineShape{{x, at.y - 4.6}, {x, at.y - 3.0}, ink(0.25), ""});
+  }
+  if (end != nullptr) {
+    draw_sign(into, *end, {at.at(tail_ends), at.y - 6.4});
+    into.add(LineShape{{at.at(tail_ends), at.y - 4.4}, {at.at(tail_ends), at.y + 0.8}, ink(0.25), ""});
+  }
+  write_below(at, throat, sleeve_ends, say(BenchCardPhrase::sleeve), into);
+}
+
+} // namespace
+
 void draw_terminal(const EndPlace& at, const std::vector<MarkRow>& rows, double to_middle,
                    ShapeGroup& into) {
   if (at.made().bare()) {
     draw_line(at.card, std::min(at.at(crown), to_middle), std::max(at.at(crown), to_middle), at.y, into);
     return;
   }
+  if (row_of(rows, MarkKind::crown_of_loop, at.upper()) != nullptr)
+    return draw_pressed_loop(at, rows, to_middle, into);
   const Part& part = (*at.card.rig)[*at.made().part];
   draw_terminal_head(at, part, into);
   draw_line(at.card, std::min(at.at(throat), to_middle), std::max(at.at(throat), to_middle), at.y, into);
@@ -246,6 +298,10 @@ std::vector<std::string> words_of_end(const EndPlace& at, const std::vector<Mark
     const CardMark& mark = at.upper() ? card.marks[1] : card.marks[card.marks.size() - 2];
     words.push_back(say(BenchCardPhrase::wire_inside_to_mark,
                         card.amount(at.upper() ? mark.from_upper : mark.from_lower), mouth->sign));
+  } else if (const MarkRow* round = row_of(rows, MarkKind::crown_of_loop, at.upper())) {
+    const CardMark& mark = at.upper() ? card.marks[1] : card.marks[card.marks.size() - 2];
+    words.push_back(say(BenchCardPhrase::wire_round_with_mark, round->sign,
+                        card.amount(at.upper() ? mark.from_upper : mark.from_lower)));
   } else if (!card.rope() && !at.made().bare()) {
     words.push_back(say(BenchCardPhrase::how_deep_wire_goes_in));
   }

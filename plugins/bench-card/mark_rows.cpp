@@ -49,15 +49,6 @@ constexpr CutPhrase eye_notes[] = {CutPhrase::wrap_gives_more,   CutPhrase::wrap
                                    CutPhrase::splice_gives_more, CutPhrase::splice_gives_less,
                                    CutPhrase::seat_gives_more,   CutPhrase::seat_gives_less};
 
-/// The rope that the cut has for the eye of an end.
-std::string eye_taken(const CardPiece& card, const PieceEnd& end) {
-  const WhichEnd where = &end == &card.piece->upper ? WhichEnd::upper : WhichEnd::lower;
-  for (const Term& term : card.piece->cut.terms)
-    if (term.kind == TermKind::eye_allowance && term.is_of(where))
-      return card.amount(term.amount);
-  return say(BenchCardPhrase::nothing);
-}
-
 std::string eye_words(const CardPiece& card, const PieceEnd& end) {
   if (!end.boxed.empty())
     return card.spoken(end.boxed);
@@ -170,6 +161,28 @@ bool eye_disagrees(const CardPiece& card, const PieceEnd& end, const Remark& not
     return false;
   const auto* apart = std::get_if<Length>(&note.arguments()[1]);
   return apart != nullptr && *apart > *limit;
+}
+
+std::string eye_taken(const CardPiece& card, const PieceEnd& end) {
+  const WhichEnd where = &end == &card.piece->upper ? WhichEnd::upper : WhichEnd::lower;
+  for (const Term& term : card.piece->cut.terms)
+    if (term.kind == TermKind::eye_allowance && term.is_of(where))
+      return card.amount(term.amount);
+  return say(BenchCardPhrase::nothing);
+}
+
+bool eyes_by_rule(const CardPiece& card) {
+  for (const PieceEnd* end : {&card.piece->upper, &card.piece->lower}) {
+    if (!end->boxed.empty())
+      return false;
+    const bool disagrees = std::any_of(end->notes.begin(), end->notes.end(),
+                                       [&](const Remark& note) { return eye_disagrees(card, *end, note); });
+    const bool wrapped = end->part && (*card.rig)[*end->part].wrap;
+    if (disagrees && (wrapped || !end->splice || !(*card.rig)[*end->splice].eye_allowance ||
+                      !(*card.rig)[*end->splice].eye_allowance->value.in_diameters))
+      return false;
+  }
+  return true;
 }
 
 std::vector<std::string> eyes_that_disagree(const CardPiece& card) {

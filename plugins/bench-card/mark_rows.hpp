@@ -48,6 +48,10 @@ CardLength apart_at_most(const CardPiece& card);
 /// `eye-ways-apart`: what must not be missed. So many diameters of a splice are a rule for any seat, and
 /// say nothing against a test wrap.
 bool eye_disagrees(const CardPiece& card, const PieceEnd& end, const Remark& note);
+/// The rope that the cut has for the eye of an end, beyond its bearing.
+std::string eye_taken(const CardPiece& card, const PieceEnd& end);
+/// Whether all that disagrees is so many diameters of a splice, which nobody has wrapped round this seat.
+bool eyes_by_rule(const CardPiece& card);
 /// What must not be missed of the eyes, a sentence for each end, ends alike in one. Empty when they agree.
 std::vector<std::string> eyes_that_disagree(const CardPiece& card);
 

@@ -182,9 +182,11 @@ double draw_blanks(const CardPiece& card, double width, PaperPoint at, ShapeGrou
   return box.close();
 }
 
-double draw_eyes(const std::vector<std::string>& eyes, double width, PaperPoint at, ShapeGroup& into) {
+double draw_eyes(const CardPiece& card, const std::vector<std::string>& eyes, double width, PaperPoint at,
+                 ShapeGroup& into) {
   SideBox box(into, at, width);
-  box.head(say(BenchCardPhrase::eyes_disagree_wrap_again));
+  box.head(say(eyes_by_rule(card) ? BenchCardPhrase::eyes_by_rule_wrap_first
+                                  : BenchCardPhrase::eyes_disagree_wrap_again));
   for (const std::string& words : eyes)
     box.words(words, false);
   box.two_blanks(say(BenchCardPhrase::aloft_word), say(BenchCardPhrase::below_word));
@@ -212,7 +214,7 @@ double draw_boxes(const CardPiece& card, const std::vector<MarkRow>& rows, doubl
   constexpr double apart = 1.6;
   double y = at.y;
   if (const std::vector<std::string> eyes = eyes_that_disagree(card); !eyes.empty())
-    y = draw_eyes(eyes, width, {at.x, y}, into) + apart;
+    y = draw_eyes(card, eyes, width, {at.x, y}, into) + apart;
   if (card.rope() && (card.cord || cut_nothing(card)) && card.marks.size() > 1)
     y = draw_halves(card, rows, width, {at.x, y}, into) + apart;
   if (card.cord)
@@ -350,12 +352,14 @@ void add_stop(const CardPiece& card, const std::string& words, PageFlow& page) {
   constexpr double high = 14.8;
   constexpr double black = 24.0;
   const std::vector<std::string> signed_for =
-      card.cord ? std::vector<std::string>{say(BenchCardPhrase::laid_out_by_day),
-                                           say(BenchCardPhrase::second_pass_by_day),
-                                           say(BenchCardPhrase::dry_fit_passed_day)}
-                : std::vector<std::string>{say(BenchCardPhrase::marked_by_day),
-                                           say(BenchCardPhrase::checked_from_other_end_by),
-                                           say(BenchCardPhrase::dry_fit_passed_day)};
+      card.cord
+          ? std::vector<std::string>{say(BenchCardPhrase::laid_out_by_day),
+                                     say(BenchCardPhrase::second_pass_by_day),
+                                     say(BenchCardPhrase::dry_fit_passed_day)}
+          : std::vector<std::string>{say(BenchCardPhrase::marked_by_day),
+                                     say(BenchCardPhrase::checked_from_other_end_by),
+                                     say(card.from_drawing() ? BenchCardPhrase::dry_fit_passed_or_no_mast_up
+                                                             : BenchCardPhrase::dry_fit_passed_day)};
   std::vector<ReflowBlock> narrow;
   narrow.emplace_back(ReflowText{ReflowText::Kind::notice, say(BenchCardPhrase::stop, words), true});
   for (const std::string& name : signed_for)

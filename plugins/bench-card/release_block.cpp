@@ -141,7 +141,10 @@ void add_second_measure(const CardPiece& card, PageFlow& page) {
   for (const DraftReason& one : card.held_by)
     add_reason({one.reason, one.mend, {}}, number++, page);
   page.text(say(BenchCardPhrase::cut_nothing_and_open_or_close,
-                card.rope() ? say(BenchCardPhrase::open_word) : say(BenchCardPhrase::close_word)),
+                card.rope() ? say(BenchCardPhrase::open_word) : say(BenchCardPhrase::close_word),
+                // A wire whose end aloft would be closed first cannot be hung with nothing closed.
+                card.cord && card.closed_aloft() ? say(BenchCardPhrase::hoisted_again_will_do)
+                                                 : say(BenchCardPhrase::hoisted_again_or_dry_fit)),
             {.size = 3.4, .bold = false, .indent = 0.0});
 }
 

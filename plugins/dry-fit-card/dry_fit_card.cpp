@@ -78,14 +78,9 @@ void finish(StayFit& fit) {
 constexpr TextLook small{.size = 3.0, .bold = false, .indent = 0.0};
 constexpr TextLook plain{.size = 3.2, .bold = false, .indent = 0.0};
 
-/// Whether the file says that it is put on while the mast lies.
-bool rigged_lying(const Stay& stay) {
-  return fact_text(stay.particulars, fact_names.rigged) == "mast-down";
-}
-
 /// Whether its bench card closes the end aloft before the cord is laid along it.
 bool closed_first(const CardPiece& card) {
-  return card.cord && card.closed_aloft();
+  return card.cord && card.closed_aloft() && !card.measure_again();
 }
 
 void add_head(const StayFit& fit, PageFlow& page) {
@@ -100,7 +95,10 @@ void add_head(const StayFit& fit, PageFlow& page) {
                 card.state == PieceState::on_record ? card.state_line + "."
                 : closed_first(card)                ? say(DryFitCardPhrase::end_aloft_is_closed_first)
                                                     : say(DryFitCardPhrase::nothing_is_cut_pressed_or),
-                unit_words(card.unit), card.unit.remark.empty() ? "" : " ", card.unit.remark),
+                unit_words(card.unit), card.unit.remark.empty() ? "" : " ", card.unit.remark) +
+                (card.from_drawing() && !rigged_lying(*fit.stay)
+                     ? say(DryFitCardPhrase::from_drawing_mast_up)
+                     : ""),
             plain);
   if (rigged_lying(*fit.stay)) {
     page.notice(say(DryFitCardPhrase::made_with_mast_down_lay), {.size = 3.0, .bold = true, .indent = 0.0});
@@ -113,9 +111,10 @@ void add_head(const StayFit& fit, PageFlow& page) {
 std::string line_words(const CardPiece& card) {
   return fmt::format("{}: {}, {}; {}{}", card.piece->name, card.line->construction.text,
                      card.line->size.name,
-                     card.rope()          ? say(DryFitCardPhrase::eyes_formed_at_their_marks)
-                     : closed_first(card) ? say(DryFitCardPhrase::closed_aloft_laid_below)
-                                          : say(DryFitCardPhrase::terminals_laid_beside_it_at),
+                     card.rope()                ? say(DryFitCardPhrase::eyes_formed_at_their_marks)
+                     : rigged_lying(*card.stay) ? say(DryFitCardPhrase::terminals_laid_beside_on_trestles)
+                     : closed_first(card)       ? say(DryFitCardPhrase::closed_aloft_laid_below)
+                                                : say(DryFitCardPhrase::terminals_laid_beside_it_at),
                      led_by(": ", tails_words(card)));
 }
 
@@ -169,8 +168,9 @@ std::optional<CardLength> to_be_buried(const StayFit& fit) {
 void add_bearings(const StayFit& fit, PageFlow& page) {
   const CardUnit& unit = fit.free().unit;
   const auto slack = to_be_buried(fit);
-  page.heading(slack ? say(DryFitCardPhrase::from_bearing_to_bearing_pulled)
-                     : say(DryFitCardPhrase::from_bearing_to_bearing_line),
+  page.heading(slack                         ? say(DryFitCardPhrase::from_bearing_to_bearing_pulled)
+               : fit.free().mouth_to_mouth() ? say(DryFitCardPhrase::from_mouth_to_mouth_line)
+                                             : say(DryFitCardPhrase::from_bearing_to_bearing_line),
                4.0);
   FlowTable table{.columns = {{say(DryFitCardPhrase::adjuster), 1.2},
                               {say(DryFitCardPhrase::its_length), 3.2},

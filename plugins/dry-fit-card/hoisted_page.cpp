@@ -10,6 +10,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cstdlib>
 #include <optional>
 
 namespace sheerpole {
@@ -36,14 +37,42 @@ std::string on_card(const StayFit& fit, Length length) {
   return fit.free().amount(length);
 }
 
-/// The height as the sum of its printed terms, so that figure, sum and table agree. Nothing without a gap.
-std::optional<CardLength> printed_height(const StayFit& fit, const HoistedFit& hang) {
-  if (!hang.hangs_at())
+/// A term as the card prints it. What has still to shrink is what the dry fit has more than the body, as
+/// the cards print the two: rounded by itself it would be another number there.
+CardLength printed_term(const StayFit& fit, const HoistedFit& hang, const HangTerm& term) {
+  const CardPiece& card = fit.free();
+  if (term.name != HangPhrase::still_to_shrink || fit.pieces.size() > 1 || !card.has_dry_fit)
+    return card.unit.round(term.amount);
+  CardLength left = card.body - card.dry_fit;
+  for (const HangTerm& other : hang.terms)
+    if (other.name == HangPhrase::stretch_to_come)
+      left = left - card.unit.round(other.amount);
+  return left;
+}
+
+/// The printed terms added up, so that figure, sum and table agree: without a stated gap all but the gap.
+/// Nothing where one of them is not known.
+std::optional<CardLength> printed_sum(const StayFit& fit, const HoistedFit& hang) {
+  if (!hang.without_gap)
     return std::nullopt;
   CardLength total;
   for (const HangTerm& term : hang.terms)
-    total = total + fit.free().unit.round(term.amount);
+    total = total + printed_term(fit, hang, term);
   return total;
+}
+
+/// How high the lower bearing hangs. Nothing without a gap.
+std::optional<CardLength> printed_height(const StayFit& fit, const HoistedFit& hang) {
+  return hang.hangs_at() ? printed_sum(fit, hang) : std::nullopt;
+}
+
+/// How far off a slip is. What the splices take together is the term of the sum.
+std::string slip_amount(const StayFit& fit, const HoistedFit& hang, const HangSlip& slip) {
+  if (slip.words == Remark(HangPhrase::contractions_slip))
+    for (const HangTerm& term : hang.terms)
+      if (term.name == HangPhrase::still_to_shrink)
+        return fit.free().amount(CardLength{false, std::abs(printed_term(fit, hang, term).parts)});
+  return on_card(fit, slip.off);
 }
 
 /// "Toggle-57 left out …" begins a sentence or a cell.
@@ -126,25 +155,46 @@ std::string off_words(const StayFit& fit, const HangBand& band) {
              (is_short ? say(DryFitCardPhrase::short_word) : say(DryFitCardPhrase::long_word)));
 }
 
+/// Whether an adjuster would hide a slip that the card names: where it hangs so, the slip is looked for
+/// first.
+bool slip_within(const HoistedFit& hang, const HangBand& band) {
+  if (band.mend != HangMend::take_up && band.mend != HangMend::give_out)
+    return false;
+  const Length most = band.mend == HangMend::give_out ? *band.to : magnitude(*band.from);
+  return std::any_of(hang.slips.begin(),
+                     hang.slips.begin() +
+                         static_cast<std::ptrdiff_t>(std::min(hang.slips.size(), most_slips)),
+                     [&](const HangSlip& slip) { return slip.off <= most; });
+}
+
 SideTable answers(const StayFit& fit, const HoistedFit& hang) {
   SideTable table({31.0, 27.0, column_width - 58.0});
   table.heading({hang.hangs_at() ? say(DryFitCardPhrase::it_hangs_at) : say(DryFitCardPhrase::it_hangs),
                  say(DryFitCardPhrase::so_it_is), say(DryFitCardPhrase::do_word)});
   for (const HangBand& band : hang.bands)
     table.row({where_words(fit, hang, band), off_words(fit, band),
-               band.mend == HangMend::right ? say(DryFitCardPhrase::sign_below)
-                                            : capital(say(*fit.rig, words_of(band))) + "."},
+               band.mend == HangMend::right ? std::string(say(DryFitCardPhrase::sign_below))
+               : slip_within(hang, band)
+                   ? say(DryFitCardPhrase::look_for_slip_first, say(*fit.rig, words_of(band)))
+                   : capital(say(*fit.rig, words_of(band))) + "."},
               band.mend == HangMend::right);
   return table;
+}
+
+bool has_cord(const StayFit& fit) {
+  return std::any_of(fit.stay->readings.begin(), fit.stay->readings.end(),
+                     [](const Reading& reading) { return reading.method == ReadingMethod::messenger; });
 }
 
 SideTable likely_slips(const StayFit& fit, const HoistedFit& hang) {
   SideTable table({20.0, column_width - 20.0});
   table.heading({say(DryFitCardPhrase::off_by), say(DryFitCardPhrase::likely_slip)});
   for (std::size_t i = 0; i < hang.slips.size() && i < most_slips; ++i)
-    table.row({on_card(fit, hang.slips[i].off), capital(say(*fit.rig, hang.slips[i].words))});
+    table.row({slip_amount(fit, hang, hang.slips[i]), capital(say(*fit.rig, hang.slips[i].words))});
   table.row({say(DryFitCardPhrase::any_other),
-             say(DryFitCardPhrase::or_another_stays, capital(say(*fit.rig, HangPhrase::other_knot)))});
+             has_cord(fit)
+                 ? say(DryFitCardPhrase::or_another_stays, capital(say(*fit.rig, HangPhrase::other_knot)))
+                 : std::string(say(DryFitCardPhrase::any_other_slip))});
   return table;
 }
 
@@ -196,7 +246,9 @@ ShapeGroup sketch(const StayFit& fit, const HoistedFit& hang, double width, doub
   group.add(LineShape{{rope - 3.0, bearing - 10.0}, {rope + 3.0, bearing - 10.0}, heavy, ""});
   group.add(text_at({rope + 6.0, bearing - 9.0}, say(DryFitCardPhrase::seizing), size));
   eye(bearing, hook);
-  pin(rope, bearing);
+  // The rope bears in the crown of its eye, not in the middle of what lies in it.
+  const double crown = bearing + 3.4;
+  group.add(CircleShape{{rope, bearing}, 2.2, thin, ""});
   // The two amounts.
   const double measure = rope + 12.0;
   group.add(LineShape{{measure, pin_aloft}, {measure, hook}, thin, ""});
@@ -204,8 +256,8 @@ ShapeGroup sketch(const StayFit& fit, const HoistedFit& hang, double width, doub
   group.add(
       text_at({measure + 2.0, hook - 5.5}, hang.gap ? on_card(fit, hang.gap->value) : "____", 4.0, true));
   group.add(text_at({measure + 2.0, hook - 1.2}, say(DryFitCardPhrase::hoist_gap), size));
-  group.add(LineShape{{rope + 5.0, bearing}, {rope + 16.0, bearing}, thin, ""});
-  group.add(LineShape{{measure, bearing}, {measure, pin_below}, thin, ""});
+  group.add(LineShape{{rope + 1.0, crown}, {rope + 16.0, crown}, thin, ""});
+  group.add(LineShape{{measure, crown}, {measure, pin_below}, thin, ""});
   group.add(LineShape{{pins + 10.0, pin_below}, {rope + 16.0, pin_below}, thin, ""});
   const auto at = printed_height(fit, hang);
   group.add(text_at({measure + 2.0, (bearing + pin_below) / 2.0}, at ? fit.free().amount(*at) : "____", 5.0,
@@ -236,11 +288,11 @@ void add_height(const StayFit& fit, const HoistedFit& hang, PageFlow& page) {
     box.add(LineShape{{second - 3.0, 0.0}, {second - 3.0, height}, line_of(0.4), ""});
     box.add(LineShape{{third - 3.0, 0.0}, {third - 3.0, height}, line_of(0.4), ""});
     box.add(text_at({3.0, 6.0}, say(DryFitCardPhrase::lower_bearing_hangs_at), 3.2, true));
-    box.add(text_at({3.0, 16.0},
-                    hangs              ? fit.free().amount(*hangs)
-                    : hang.without_gap ? say(DryFitCardPhrase::see_the_sum)
-                                       : say(DryFitCardPhrase::not_known),
-                    8.0, true));
+    const auto sum = printed_sum(fit, hang);
+    const std::string figure = hangs ? fit.free().amount(*hangs)
+                               : sum ? say(DryFitCardPhrase::less_the_gap, fit.free().amount(*sum))
+                                     : std::string(say(DryFitCardPhrase::not_known));
+    box.add(text_at({3.0, 16.0}, figure, fitted(figure, 8.0, true, second - 9.0), true));
     box.add(text_at({3.0, 21.5}, say(DryFitCardPhrase::from_pin_below_up_to), 3.0));
     double y = 6.0;
     const auto sum_row = [&](const std::string& name, const std::string& amount, bool bold) {
@@ -251,7 +303,7 @@ void add_height(const StayFit& fit, const HoistedFit& hang, PageFlow& page) {
     const CardUnit& unit = fit.free().unit;
     bool first = true;
     for (const HangTerm& term : hang.terms) {
-      const CardLength amount = unit.round(term.amount);
+      const CardLength amount = printed_term(fit, hang, term);
       const bool less = amount.parts < 0;
       sum_row(say(*fit.rig, term.name),
               (less                         ? "- "
@@ -299,9 +351,12 @@ void add_notes(const StayFit& fit, const HoistedFit& hang, PageFlow& page) {
     page.text(say(DryFitCardPhrase::not_known_begins, card.spoken(hang.not_known)), note_look);
   if (!hang.gap)
     page.text(say(DryFitCardPhrase::measure_hoist_gap_as_it), note_look);
-  page.text(say(DryFitCardPhrase::hung_with_all_its_hardware, on_card(fit, hang.right),
-                hang.gap && hang.gap->tolerance ? say(DryFitCardPhrase::since_gap_itself_is_known) : "",
-                card.amount(fit.to_tighten), card.amount(fit.to_slacken)),
+  const std::string since =
+      hang.gap && hang.gap->tolerance ? say(DryFitCardPhrase::since_gap_itself_is_known) : "";
+  page.text(fit.of_stay->adjusters.empty()
+                ? say(DryFitCardPhrase::hung_with_hardware_no_adjuster, on_card(fit, hang.right), since)
+                : say(DryFitCardPhrase::hung_with_all_its_hardware, on_card(fit, hang.right), since,
+                      card.amount(fit.to_tighten), card.amount(fit.to_slacken)),
             note_look);
   if (const auto& first = fit.of_stay->first_fit)
     page.text(first->short_by ? say(DryFitCardPhrase::spliced_stay_has_two_lengths,
@@ -351,6 +406,11 @@ std::vector<Drawing> hoisted_pages(const StayFit& fit, const std::string& boat, 
   if (fit.stay->path.size() >= 2 && mast_at(*fit.rig, *fit.stay, WhichEnd::upper) == nullptr)
     return {};
   const HoistedFit& hang = *fit.of_stay->hoisted_fit;
+  // The hold of a halyard is lower than the pin: less hardware than this below the line, and its bearing
+  // would hang below the pin at the deck, where nothing can be read. Choice of the project, no source.
+  constexpr Length least_height = Length::millimetres(30.0);
+  if (hang.without_gap && !hang.gap && hang.found.empty() && *hang.without_gap < least_height)
+    return {};
   PageFlow page(size, {.name = say(DryFitCardPhrase::dry_fit_hoisted, fit.stay->name),
                        .about = boat,
                        .draft = draft_lines(fit.draft_reasons),
@@ -374,7 +434,9 @@ std::vector<Drawing> hoisted_pages(const StayFit& fit, const std::string& boat, 
   add_notes(fit, hang, page);
   page.space(tips.empty() ? 2.0 : 0.6);
   add_two_columns(fit, hang, page);
-  page.notice(say(DryFitCardPhrase::while_it_hangs_old_stay), {.size = 3.0, .bold = true, .indent = 0.0});
+  page.notice(say(fit.free().from_drawing() ? DryFitCardPhrase::while_it_hangs_mast_is_held
+                                            : DryFitCardPhrase::while_it_hangs_old_stay),
+              {.size = 3.0, .bold = true, .indent = 0.0});
   add_release(fit, hang, page);
   return page.pages(say(DryFitCardPhrase::hoisted_dry_fit_begins, fit.stay->name),
                     say(DryFitCardPhrase::how_high_lower_bearing_should));

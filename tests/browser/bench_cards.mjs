@@ -102,15 +102,15 @@ export function card_complaints(piece, sheets) {
   };
   const total = (name) => piece.sum.find((section) => section.name === name).total_mm;
   const from_cord = words.includes("FROM THE CORD");
-  const cut = amount_after(unit, words, "CUT ", " body, bearing");
+  const cut = amount_after(unit, words, "CUT ", " body, (?:bearing|mouth)");
   expect("the cut", cut, piece.cut.plus_x, total("cut"));
   // A wire that is closed aloft is cut from its mouth, which the program of the card's steps looks at.
   if (!words.includes("from the mouth of the closed end"))
     expect("where to cut", amount_after(unit, words, "Cut at \\d+ and at \\d+: ", "\\. "), piece.cut.plus_x, total("cut"));
-  expect("the body", amount_after(unit, words, "Measure again(?: under the pull that set the splices)?: ", " from (?:bearing to bearing|mouth to mouth)"), piece.body.plus_x, total("body"));
+  expect("the body", amount_after(unit, words, "Measure again(?:, the pull let off, [^:]+| at the dock tension(?:, [^:]+ N)?)?: ", " from (?:bearing to bearing|mouth to mouth)"), piece.body.plus_x, total("body"));
   if (piece.bench.dry_fit !== null) {
     const { unknown, known_mm } = piece.bench.dry_fit;
-    expect("the dry fit", amount_after(unit, words, "(?:cut or buried|cut or closed|below not closed): ", " from bearing"), unknown, known_mm);
+    expect("the dry fit", amount_after(unit, words, "(?:cut or buried|cut or closed|below not closed): ", " from (?:bearing|mouth)"), unknown, known_mm);
   }
   // The columns of a card from the cord are followed, step by step, by a unit test.
   if (from_cord || cut === undefined) return complaints;

@@ -145,6 +145,17 @@ CardPiece card_piece(const CheckedRig& checked, const CardUnit& unit, const Deri
 
 } // namespace
 
+bool rigged_lying(const Stay& stay) {
+  return fact_text(stay.particulars, fact_names.rigged) == "mast-down";
+}
+
+bool CardPiece::mouth_to_mouth() const {
+  const std::vector<BenchMark>& made = piece->bench.marks;
+  return !rope() && std::count_if(made.begin(), made.end(), [](const BenchMark& mark) {
+                      return mark.kind == MarkKind::mouth_of_terminal;
+                    }) == 2;
+}
+
 std::string CardPiece::amount_of_stay(CardLength length) const {
   if (!length.unknown)
     return amount(length);

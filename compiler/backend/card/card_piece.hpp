@@ -78,6 +78,11 @@ struct CardPiece {
     return marks.size() > 1 && piece->bench.marks[1].kind == MarkKind::mouth_of_terminal &&
            piece->bench.marks[1].end == WhichEnd::upper;
   }
+  /// Whether the body of a wire is measured from mouth to mouth: a terminal at both ends whose depth is
+  /// known. Else its lengths are from bearing to bearing.
+  bool mouth_to_mouth() const;
+  /// Whether the cut rests on a drawing, of a mast that may not be up yet.
+  bool from_drawing() const { return may_be_cut() && state == PieceState::not_measured; }
   /// The length in a sentence of the card.
   std::string amount(CardLength length) const { return card_amount(unit, length); }
   std::string amount(Length length) const { return card_amount(unit, length); }
@@ -98,6 +103,9 @@ const Reading* reading_of_x(const Stay& stay, const DerivedStay& derived);
 /// and what lies between its ends and the pins, a sentence each. Empty for a piece whose length is a
 /// number.
 std::vector<std::string> x_words(const CardPiece& card);
+
+/// Whether the file says that it is put on while the mast lies.
+bool rigged_lying(const Stay& stay);
 
 /// "PORT side", "STARBOARD side", "centreline".
 std::string side_words(Side side);

@@ -159,6 +159,11 @@ double text_width_in_ems(std::string_view text, bool bold) {
   return in_ems(plain_width(text) - static_cast<int>(saved * static_cast<double>(small)), bold);
 }
 
+double fitted(const std::string& text, double size, bool bold, double room) {
+  const double width = text_width_in_ems(text, bold) * size;
+  return width <= room ? size : size * room / width;
+}
+
 double set_width(const TextShape& text) {
   return (text.fixed_pitch ? fixed_pitch_in_ems * static_cast<double>(screen_columns(text.text))
                            : text_width_in_ems(text.text, text.bold)) *

@@ -14,6 +14,9 @@ namespace sheerpole {
 /// 1/100 em. A character that is not in the table counts as wide as the widest one that is. Text is UTF-8.
 double text_width_in_ems(std::string_view text, bool bold = false);
 
+/// As large as `size`, smaller where the text would be wider than its room.
+double fitted(const std::string& text, double size, bool bold, double room);
+
 /// Width of one screen column in ems of a face of fixed pitch: Liberation Mono, as all that follow the
 /// metrics of Courier, has 1229/2048 (the `hmtx` table of the font), rounded up. Wide signs take two.
 inline constexpr double fixed_pitch_in_ems = 0.601;

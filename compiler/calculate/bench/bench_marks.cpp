@@ -20,7 +20,7 @@ std::vector<MarkedPlace> places(const EndUse& use, WhichEnd where, std::vector<R
   std::vector<MarkedPlace> result;
   result.push_back({MarkKind::cut_end, Length{}});
   if (end.inserted) {
-    result.push_back({MarkKind::mouth_of_terminal, *end.inserted});
+    result.push_back({end.is_loop ? MarkKind::crown_of_loop : MarkKind::mouth_of_terminal, *end.inserted});
     return result;
   }
   if (end.buried == Length{})

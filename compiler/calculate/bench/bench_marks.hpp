@@ -19,6 +19,7 @@ struct MarkPlace {
 enum class MarkKind : std::uint8_t {
   cut_end,
   mouth_of_terminal,
+  crown_of_loop, ///< of a wire that goes round a thimble and back into a pressed sleeve
   trim_of_tail,
   taper_begins,
   throat_on_tail,

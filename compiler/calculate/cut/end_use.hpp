@@ -37,7 +37,8 @@ struct LaidEnd {
   std::optional<Length> eye_allowance;   ///< rope used beyond the bearing
   std::optional<Length> crown_to_throat; ///< of the seat, when its throat is stated
   Length contraction;                    ///< not given back; of the standing part beside the throat
-  std::optional<Length> inserted;        ///< wire: depth in its terminal
+  std::optional<Length> inserted;        ///< wire: depth in its terminal, or beyond the crown of its loop
+  bool is_loop = false;                  ///< wire: it goes round a thimble and back into a sleeve
 };
 
 /// What one end of a piece uses beyond the body, how it is made, and what is missing to know it.

@@ -119,6 +119,8 @@ std::string_view words(BenchCardPhrase phrase) {
     return "{} ends, {} line";
   case body_bearing_to_bearing:
     return "body, bearing to bearing";
+  case body_mouth_to_mouth:
+    return "body, mouth to mouth";
   case state:
     return "state";
   case ready:
@@ -188,17 +190,37 @@ std::string_view words(BenchCardPhrase phrase) {
   case nothing_cut_or_closed:
     return "nothing cut or closed";
   case dry_fit_hang_it_dry:
-    return "{}Dry fit, {}. Hang it: dry-fit card.";
+    return "{}Dry fit, {}. {}";
   case dry_fit_from_bearing_to:
-    return "{}Dry fit, {}: {} from bearing to bearing. Hang it: dry-fit card.";
+    return "{}Dry fit, {}: {} {}. {}";
+  case from_bearing_to_bearing:
+    return "from bearing to bearing";
+  case from_mouth_to_mouth:
+    return "from mouth to mouth";
+  case hang_it_dry_fit_card:
+    return "Hang it: dry-fit card.";
+  case hang_it_once_mast_is_up:
+    return "With the mast up, hang it: dry-fit card. With no mast up, sign for that instead: the drawing "
+           "alone "
+           "then holds the length.";
+  case part_it_from_its_spool:
+    return "Take it off the spool beyond {}, never at it.";
+  case part_it_well_beyond:
+    return "Take it off the spool well beyond {}.";
+  case hang_it_on_mast_as_it_lies:
+    return "Hang it on the mast as it lies: dry-fit card.";
+  case bearing_of_rope:
+    return "Bearing: the crown of the eye.";
+  case bearing_of_wire:
+    return "Bearing: mouth of a terminal, crown of a loop, end of a bare wire.";
   case open_nothing_until_all_three:
     return "Open nothing until all three are signed.";
   case cut_nothing_and_close_nothing:
-    return "Cut nothing and close nothing more until all three are signed.";
+    return "Make no cut at a mark and close nothing more until all three are signed.";
   case cut_nothing_and_open_nothing:
-    return "Cut nothing and open nothing until all three are signed.";
+    return "Make no cut at a mark and open nothing until all three are signed.";
   case cut_nothing_and_close_nothing_until:
-    return "Cut nothing and close nothing until all three are signed.";
+    return "Make no cut at a mark and close nothing until all three are signed.";
   case cut_at_mark_from_mouth:
     return "Cut at mark {}, {} from the mouth of the closed end.";
   case take_off_seizings:
@@ -249,30 +271,35 @@ std::string_view words(BenchCardPhrase phrase) {
     return "{}: no part named, leave the end bare.";
   case close_on_it:
     return "{}: close {} on it.";
+  case lay_wire_round_with_mark:
+    return "{}: lay the wire round {} with mark {} at the crown; {} is left to go back into the sleeve. "
+           "Hold "
+           "it so while the sleeve is pressed.";
   case put_wire_into_to_mark:
     return "{}: put the wire into {} to mark {}, {} deep. Hold it at the mark while the terminal is "
            "closed.";
   case read_label_line_fill_in:
     return "Read the label of the line: {}, {}. Fill in spool and batch. Lay it out {}.";
   case wrap_eyes_again_another_length:
-    return "Wrap the eyes again, pulled snug from throat to throat{}. Another length: state as wrap what "
-           "the box says the cut has, changed by as much, and print this card again.";
+    return "Wrap the eyes again, pulled snug from throat to throat{}. If you find another length, state "
+           "the "
+           "wrap longer or shorter by as much, and print this card again.";
   case card_has_round:
-    return ": the card has {}";
+    return ". The card has {}";
   case round_eye_aloft:
-    return "{} aloft, {} to {}";
+    return "{} aloft, {} to {}, for a wrap of {}";
   case round_eye_below:
-    return "{} below, {} to {}";
+    return "{} below, {} to {}, for a wrap of {}";
   case goes_on_before_second_end:
     return "Goes on before the second end is closed: {}.";
-  case under_pull_that_set_splices:
-    return " under the pull that set the splices";
   case at_dock_tension:
-    return ", at the dock tension";
-  case measure_again_from_mouth_to:
-    return "Measure again{}: {} from mouth to mouth{}. As made, temperature, day:";
-  case measure_again_from_bearing_to:
-    return "Measure again{}: {} from bearing to bearing{}. As made, temperature, day:";
+    return " at the dock tension";
+  case at_dock_tension_of:
+    return " at the dock tension, {} N";
+  case with_the_pull_let_off:
+    return ", the pull let off, {}";
+  case measure_again_as_made:
+    return "Measure again{}: {} {}. As made, temperature, day:";
   case aloft_behind:
     return " aloft";
   case below_behind:
@@ -360,10 +387,12 @@ std::string_view words(BenchCardPhrase phrase) {
     return "{} = CUT";
   case body:
     return "{} = body";
+  case eyes_by_rule_wrap_first:
+    return "EYES BY RULE: WRAP BEFORE THE CUT";
   case eyes_disagree_wrap_again:
     return "EYES DISAGREE: WRAP AGAIN";
   case tips_from_bearings:
-    return "Tips, from the bearings";
+    return "Tips on the finished piece, from its bearings";
   case tip_assumed:
     return "assumed: hold the piece to its tip";
   case no:
@@ -392,6 +421,8 @@ std::string_view words(BenchCardPhrase phrase) {
     return "second pass by, day";
   case dry_fit_passed_day:
     return "dry fit passed, day";
+  case dry_fit_passed_or_no_mast_up:
+    return "dry fit passed, or no mast up; day";
   case marked_by_day:
     return "marked by, day";
   case checked_from_other_end_by:
@@ -432,6 +463,10 @@ std::string_view words(BenchCardPhrase phrase) {
     return "no part named";
   case wire_inside_to_mark:
     return "wire {} inside, to mark {}";
+  case sleeve:
+    return "sleeve";
+  case wire_round_with_mark:
+    return "mark {} at the crown, {} back into the sleeve";
   case how_deep_wire_goes_in:
     return "how deep the wire goes in: not given";
   case both_ends_colon:
@@ -469,9 +504,13 @@ std::string_view words(BenchCardPhrase phrase) {
   case what_releases_the_cut:
     return "What releases the cut";
   case cut_nothing_and_open_or_close:
-    return "Cut nothing and {} nothing: every mark may still move. A cord that is hoisted again to its "
-           "mark will do, and so will the dry fit: what was found goes into the rig file. Then print this "
-           "card again.";
+    return "Make no cut at a mark and {} nothing: every mark may still move. {} What was found goes into "
+           "the "
+           "rig file. Then print this card again.";
+  case hoisted_again_or_dry_fit:
+    return "A cord that is hoisted again to its mark will do, and so will the dry fit.";
+  case hoisted_again_will_do:
+    return "A cord that is hoisted again to its mark will do.";
   case open_word:
     return "open";
   case close_word:

@@ -40,6 +40,8 @@ std::string_view words(DryFitCardPhrase phrase) {
     return "held up by a gripping hitch on a halyard, its marks against the pins; terminals laid beside "
            "it, "
            "nothing pressed";
+  case terminals_laid_beside_on_trestles:
+    return "laid along the mast, its marks against the pins; terminals laid beside it, nothing pressed";
   case closed_aloft_laid_below:
     return "closed aloft; the terminal below laid beside it at its mark, not pressed";
   case hang_from_aloft_to_deck:
@@ -58,6 +60,10 @@ std::string_view words(DryFitCardPhrase phrase) {
     return "From bearing to bearing of the line, hand-tight";
   case from_bearing_to_bearing_pulled:
     return "From bearing to bearing of the line, nothing buried, pulled straight";
+  case from_mouth_to_mouth_line:
+    return "From mouth to mouth of the terminals, pulled straight by hand";
+  case from_drawing_mast_up:
+    return " From drawing: hang it once the mast is up.";
   case adjuster:
     return "adjuster";
   case its_length:
@@ -201,6 +207,8 @@ std::string_view words(DryFitCardPhrase phrase) {
     return "OFF BY";
   case likely_slip:
     return "LIKELY SLIP";
+  case look_for_slip_first:
+    return "First look for a slip below. None: {}.";
   case any_other:
     return "any other";
   case or_another_stays:
@@ -230,8 +238,8 @@ std::string_view words(DryFitCardPhrase phrase) {
     return "pin below; not to scale";
   case lower_bearing_hangs_at:
     return "LOWER BEARING HANGS AT";
-  case see_the_sum:
-    return "see the sum";
+  case less_the_gap:
+    return "{} less the gap";
   case from_pin_below_up_to:
     return "from the pin below up to where the rope bears";
   case less_hoist_gap:
@@ -250,6 +258,9 @@ std::string_view words(DryFitCardPhrase phrase) {
   case hung_with_all_its_hardware:
     return "Hung with all its hardware aloft. Within {} it is right{}. From its setting the adjuster takes "
            "up {} and gives out {}; what the dry fit uses of it is gone for later.";
+  case hung_with_hardware_no_adjuster:
+    return "Hung with all its hardware aloft. Within {} it is right{}. The stay has no adjuster of its "
+           "own.";
   case spliced_stay_has_two_lengths:
     return "Spliced, the stay has two lengths: at first fit {} short, after setting as worked out. The "
            "adjuster gives out {}.";
@@ -292,6 +303,12 @@ std::string_view words(DryFitCardPhrase phrase) {
     return "While it hangs: the old stay holds the mast and stays until the new one is loaded. One stay at "
            "a time. Nobody below the piece: a seizing that slips drops all of it. Aloft: two lines, a "
            "harness, a second person on deck.";
+  case while_it_hangs_mast_is_held:
+    return "While it hangs: something else holds the mast until this stay is loaded. One stay at a time. "
+           "Nobody below the piece: a seizing that slips drops all of it. Aloft: two lines, a harness, a "
+           "second person on deck.";
+  case any_other_slip:
+    return "Another mark, or another stay's";
   case hoisted_dry_fit_begins:
     return "Hoisted dry fit of {}";
   case how_high_lower_bearing_should:

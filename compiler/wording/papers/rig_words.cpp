@@ -127,6 +127,8 @@ std::string_view words(RigPhrase phrase) {
     return "cut end {}";
   case mouth_terminal:
     return "mouth of the terminal {}";
+  case crown_of_loop:
+    return "crown of the loop {}";
   case trim_the_tail:
     return "trim the tail {}";
   case taper_begins:

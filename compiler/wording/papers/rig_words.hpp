@@ -66,6 +66,7 @@ enum class RigPhrase : std::uint16_t {
   rounding_rows,
   cut_end,
   mouth_terminal,
+  crown_of_loop,
   trim_the_tail,
   taper_begins,
   throat_on_tail,

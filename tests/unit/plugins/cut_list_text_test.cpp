@@ -332,7 +332,7 @@ TEST(CutListText, AddsTheCutUpInThreeNumbersAndSaysHowWellItIsKnown) {
   known.reaches = 0.5;
   sample.derived.stays[0].uncertainty = known;
   EXPECT_THAT(text_of(sample), HasSubstr(R"(
-   dry fit    11479.1 mm bearing to bearing, eyes formed and nothing buried
+   dry fit    11479.0 mm bearing to bearing, eyes formed and nothing buried
    by hand
    body                                          11382.0
    what the ends use                             +1615.6

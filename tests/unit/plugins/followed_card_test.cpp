@@ -309,7 +309,7 @@ std::map<int, double> marks_made(const Card& card, const Chosen& chosen) {
   double whole = chosen.length;
   if (!chosen.by_cord()) {
     const std::string checked = step_with(card, "The two columns add up to ");
-    whole = place_mm(matched(checked, "add up to (.*)\\.$")[1], 0.0, chosen.metric());
+    whole = place_mm(matched(checked, "add up to (.*?)\\.(?: |$)")[1], 0.0, chosen.metric());
   }
   for (const auto& [number, row] : card.marks) {
     const double from_aloft = place_mm(row.first, chosen.length, chosen.metric());

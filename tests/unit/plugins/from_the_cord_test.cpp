@@ -330,8 +330,7 @@ TEST(FromTheCord, APieceThatWasMeasuredOnceIsNotForCutting) {
       EXPECT_FALSE(step.stop);
   }
   // The rope may be laid out, seized and hung: that is a second measure. A wire would have to be closed.
-  EXPECT_THAT(words_of(*card_of(cards, "cap-shroud.port")),
-              HasSubstr("seize both eyes. Dry fit, nothing cut"));
+  EXPECT_THAT(words_of(*card_of(cards, "cap-shroud.port")), HasSubstr("Dry fit, nothing cut"));
   EXPECT_THAT(words_of(*card_of(cards, "forestay")), HasSubstr("Close no terminal yet."));
   EXPECT_THAT(words_of(*card_of(cards, "forestay")), Not(HasSubstr("Dry fit, nothing")));
   EXPECT_TRUE(card_pages(*card_of(cards, "forestay"), "Quillwort", PaperSize::a4).size() == 1);
