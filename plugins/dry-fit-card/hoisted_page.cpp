@@ -39,10 +39,10 @@ std::string on_card(const StayFit& fit, Length length) {
 
 /// A term as the card prints it. What has still to shrink is what the dry fit has more than the body, as
 /// the cards print the two: rounded by itself it would be another number there.
-CardLength printed_term(const StayFit& fit, const HoistedFit& hang, const HangTerm& term) {
+CardLength printed_term(const StayFit& fit, const HoistedFit& hang, const HangTerm& of) {
   const CardPiece& card = fit.free();
-  if (term.name != HangPhrase::still_to_shrink || fit.pieces.size() > 1 || !card.has_dry_fit)
-    return card.unit.round(term.amount);
+  if (of.name != HangPhrase::still_to_shrink || fit.pieces.size() > 1 || !card.has_dry_fit)
+    return card.unit.round(of.amount);
   CardLength left = card.body - card.dry_fit;
   for (const HangTerm& other : hang.terms)
     if (other.name == HangPhrase::stretch_to_come)
@@ -69,9 +69,9 @@ std::optional<CardLength> printed_height(const StayFit& fit, const HoistedFit& h
 /// How far off a slip is. What the splices take together is the term of the sum.
 std::string slip_amount(const StayFit& fit, const HoistedFit& hang, const HangSlip& slip) {
   if (slip.words == Remark(HangPhrase::contractions_slip))
-    for (const HangTerm& term : hang.terms)
-      if (term.name == HangPhrase::still_to_shrink)
-        return fit.free().amount(CardLength{false, std::abs(printed_term(fit, hang, term).parts)});
+    for (const HangTerm& one : hang.terms)
+      if (one.name == HangPhrase::still_to_shrink)
+        return fit.free().amount(CardLength{false, std::abs(printed_term(fit, hang, one).parts)});
   return on_card(fit, slip.off);
 }
 

@@ -117,7 +117,8 @@ std::string_view words(EmergencyCardPhrase phrase) {
            "judgement; ask a rigger ashore. The file does not say what it would hold. Sail as little as "
            "you can, on the other tack, to the nearest shelter.";
   case this_card_follows_from_rig:
-    return "This card follows from the rig file alone. A licensed professional rigger looks over a stay made "
+    return "This card follows from the rig file alone. A licensed professional rigger looks over a stay "
+           "made "
            "aboard before it is sailed on; local rules come first.";
   case order_this_line:
     return "Order {} of this line.";

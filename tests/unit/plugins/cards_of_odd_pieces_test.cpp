@@ -1,5 +1,5 @@
-// What the cards say where a rig is not like the usual one: cut from a drawing, a wire round a thimble, a lashing of
-// which nobody states the cord.
+// What the cards say where a rig is not like the usual one: cut from a drawing, a wire round a thimble, a
+// lashing of which nobody states the cord.
 
 #include "plugins/bench-card/bench_card.hpp"
 #include "plugins/cut-list/cut_list.hpp"
@@ -14,7 +14,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-namespace sheerpole {
+namespace sheerpole::cards_of_odd_pieces_test {
 namespace {
 
 using testing::AllOf;
@@ -22,11 +22,11 @@ using testing::HasSubstr;
 using testing::Not;
 
 std::string words_of(const OutputFile& file) {
-  return test::one_blank_between(
-      test::words_of_markup(without_thin_blanks(test::plainly_set(file.bytes))));
+  return test::one_blank_between(test::words_of_markup(without_thin_blanks(test::plainly_set(file.bytes))));
 }
 
-template <class Backend> std::string first_paper(const Compilation& boat) {
+template <class Backend>
+std::string first_paper(const Compilation& boat) {
   return words_of(Backend().generate({*boat.checked}).files.front());
 }
 
@@ -47,16 +47,16 @@ TEST(CardsOfOddPieces, ADryFitIsNotAskedOfAMastThatIsNotUp) {
 TEST(CardsOfOddPieces, ALineIsPartedFromItsSpoolBeyondItsLastMark) {
   const Compilation boat = test::example_with("oddnys-wager", "");
   ASSERT_TRUE(boat.checked);
-  EXPECT_THAT(first_paper<BenchCard>(boat),
-              HasSubstr("Take it off the spool beyond 8, never at it."));
+  EXPECT_THAT(first_paper<BenchCard>(boat), HasSubstr("Take it off the spool beyond 8, never at it."));
 }
 
 TEST(CardsOfOddPieces, AWireRoundAThimbleIsNoWireInATerminal) {
   const Compilation boat = test::example_with("smidgeon", "");
   ASSERT_TRUE(boat.checked);
   const std::string bench = first_paper<BenchCard>(boat);
-  EXPECT_THAT(bench, AllOf(HasSubstr("crown of the loop"), HasSubstr("with mark 3 at the crown; 75 mm is left"),
-                           Not(HasSubstr("put the wire into wire-thimble-10"))));
+  EXPECT_THAT(bench,
+              AllOf(HasSubstr("crown of the loop"), HasSubstr("with mark 3 at the crown; 75 mm is left"),
+                    Not(HasSubstr("put the wire into wire-thimble-10"))));
   // 10 mm from its pin to its crown, 75 mm beyond it: the cut is what it was.
   EXPECT_THAT(bench, HasSubstr("5638 mm + 105 mm for the ends = 5743 mm"));
 }
@@ -66,20 +66,19 @@ TEST(CardsOfOddPieces, ALengthOfWireIsFromMouthToMouthAndABearingIsSaid) {
   ASSERT_TRUE(boat.checked);
   const std::string bench = first_paper<BenchCard>(boat);
   EXPECT_THAT(bench, AllOf(HasSubstr("11303 mm from mouth to mouth. With the mast up"),
-                           HasSubstr("body, mouth to mouth"),
-                           HasSubstr("Bearing: the crown of the eye.")));
+                           HasSubstr("body, mouth to mouth"), HasSubstr("Bearing: the crown of the eye.")));
 }
 
-// 11382 and 11485 on the bench card are 103 apart, which is what the hoisted card takes off; each splice shrinks by
-// 51.84 mm (8 % of 648 mm), and two of them rounded by themselves would be 104.
+// 11382 and 11485 on the bench card are 103 apart, which is what the hoisted card takes off; each splice
+// shrinks by 51.84 mm (8 % of 648 mm), and two of them rounded by themselves would be 104.
 TEST(CardsOfOddPieces, BothCardsHaveOneNumberForWhatStillShrinks) {
   const Compilation boat = test::example_with("pellimoor", "");
   ASSERT_TRUE(boat.checked);
   EXPECT_THAT(first_paper<BenchCard>(boat), HasSubstr("103 mm to go in the splices"));
   const std::string hoisted = first_paper<DryFitCard>(boat);
-  EXPECT_THAT(hoisted, AllOf(HasSubstr("still to shrink in the splices - 103 mm"),
-                             HasSubstr("141 mm less the gap"),
-                             HasSubstr("103 mm The contraction of the splices")));
+  EXPECT_THAT(hoisted,
+              AllOf(HasSubstr("still to shrink in the splices - 103 mm"), HasSubstr("141 mm less the gap"),
+                    HasSubstr("103 mm The contraction of the splices")));
   // By the rows of the cut list: 11381.7 + 51.8 + 51.8.
   const std::string list = CutList().generate({*boat.checked}).files.front().bytes;
   EXPECT_THAT(list, HasSubstr("dry fit    11485.3 mm"));
@@ -96,7 +95,8 @@ TEST(CardsOfOddPieces, TheOrderSaysWhichCordIsNotInIt) {
   const Compilation boat = test::example_with("oddnys-wager", "");
   ASSERT_TRUE(boat.checked);
   const std::string order = first_paper<OrderList>(boat);
-  EXPECT_THAT(order, HasSubstr("lanyard-520: its cord is not in this list: neither cord nor passes is stated."));
+  EXPECT_THAT(order,
+              HasSubstr("lanyard-520: its cord is not in this list: neither cord nor passes is stated."));
   const Compilation corded = test::example_with("pellimoor", "");
   ASSERT_TRUE(corded.checked);
   EXPECT_THAT(first_paper<OrderList>(corded), Not(HasSubstr("not in this list")));
@@ -115,4 +115,4 @@ TEST(CardsOfOddPieces, TheTableOfTemperaturesSaysWhereItIsNothing) {
 }
 
 } // namespace
-} // namespace sheerpole
+} // namespace sheerpole::cards_of_odd_pieces_test
