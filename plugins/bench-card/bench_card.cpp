@@ -9,6 +9,7 @@
 #include "wording/papers/bench_card_words.hpp"
 #include "wording/say.hpp"
 
+#include <array>
 #include <cstdlib>
 #include <utility>
 
@@ -170,18 +171,35 @@ std::vector<Drawing> pages_at(const CardPiece& card, const std::string& boat, Pa
 } // namespace
 
 std::vector<Drawing> card_pages(const CardPiece& card, const std::string& boat, PaperSize size) {
-  std::vector<Drawing> pages;
   using enum CardLook::Finished;
-  for (const CardLook& look :
-       {CardLook{5.4, 3.4, 2.8, drawn_with_words}, CardLook{5.0, 3.2, 2.7, drawn_with_words},
-        CardLook{4.7, 3.1, 2.6, drawn_with_words}, CardLook{4.5, 3.0, 2.6, drawn_with_words},
-        CardLook{4.4, 3.0, 2.5, drawn}, CardLook{4.2, 2.8, 2.5, drawn}, CardLook{4.0, 2.6, 2.4, drawn},
-        CardLook{4.2, 2.8, 2.5, in_words}, CardLook{4.0, 2.6, 2.4, in_words}}) {
-    pages = pages_at(card, boat, size, look);
-    if (pages.size() == 1)
-      break;
+  static constexpr std::array looks{CardLook{5.4, 3.4, 2.8, drawn_with_words},
+                                    CardLook{5.0, 3.2, 2.7, drawn_with_words},
+                                    CardLook{4.7, 3.1, 2.6, drawn_with_words},
+                                    CardLook{4.5, 3.0, 2.6, drawn_with_words},
+                                    CardLook{4.4, 3.0, 2.5, drawn},
+                                    CardLook{4.2, 2.8, 2.5, drawn},
+                                    CardLook{4.0, 2.6, 2.4, drawn},
+                                    CardLook{4.2, 2.8, 2.5, in_words},
+                                    CardLook{4.0, 2.6, 2.4, in_words}};
+  std::vector<Drawing> pages = pages_at(card, boat, size, looks.front());
+  if (pages.size() == 1)
+    return pages;
+  // Each takes less room than the one before, so the first that fits is between one that does not and one
+  // that does: a card of a rope would be set six times one by one.
+  std::size_t least = 1;
+  std::size_t most = looks.size() - 1;
+  std::size_t set_at = 0; // of `pages`
+  while (least < most) {
+    const std::size_t middle = (least + most) / 2;
+    std::vector<Drawing> at_middle = pages_at(card, boat, size, looks[middle]);
+    if (at_middle.size() == 1) {
+      pages = std::move(at_middle);
+      set_at = most = middle;
+    } else {
+      least = middle + 1;
+    }
   }
-  return pages;
+  return set_at == least ? pages : pages_at(card, boat, size, looks[least]);
 }
 
 BenchCard::BenchCard()
