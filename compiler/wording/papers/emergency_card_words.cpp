@@ -24,9 +24,9 @@ std::string_view words(EmergencyCardPhrase phrase) {
   case for_any_stay_it_made:
     return "{}, {}; made for {}, {}";
   case its_end_aloft_does_not_fit:
-    return "Its end aloft, {}, does not go where these end otherwise: {}. For one of them the end aloft is "
-           "made "
-           "anew, as its bench card says.";
+    return "Made at home with {} aloft. These stays have another part there: {}. For one of them make the "
+           "end "
+           "aloft anew, by its bench card.";
   case set_at:
     return "set at";
   case adjuster_as_table_says:
