@@ -114,23 +114,13 @@ Tenths printed_total(const LengthSum& sum) {
   return total;
 }
 
-/// Of a cut's terms those that a piece still has when it is hung for its dry fit.
-static bool goes_before_it_hangs(const Term& term) {
-  return term.of_standing_part() || term.kind == TermKind::contraction ||
-         term.kind == TermKind::contraction_of_spare || term.kind == TermKind::contraction_given_back;
-}
-
-Tenths printed_dry_fit(const PieceSum& sum, const Piece& piece) {
+Tenths printed_dry_fit(const PieceSum& sum) {
   // By the rows that stand above it, so that who adds them up finds it.
-  const SumSection& cut = sum.section(SumSection::Kind::cut);
   Tenths more;
-  for (const auto& row : cut.rows)
-    if (goes_before_it_hangs(*row.term))
+  for (const auto& row : sum.section(SumSection::Kind::cut).rows)
+    if (row.term->of_standing_part() || row.term->of_contraction())
       more += row.amount;
-  // Rows that do not tell it would be off by more than what each was rounded by.
-  const Tenths exact = Tenths::of(piece.bench.dry_fit->known - piece.body.known());
-  const bool told = std::abs((more - exact).count) <= static_cast<long long>(cut.rows.size());
-  return sum.body() + (told ? more : exact);
+  return sum.body() + more;
 }
 
 std::string x_on_sheet(const Rig& rig, const Stay& stay) {

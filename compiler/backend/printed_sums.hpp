@@ -59,7 +59,7 @@ Tenths printed_total(const LengthSum& sum);
 
 /// How far apart the bearings hang at the dry fit, of a piece that has one: the printed body and what the
 /// line and its ends will still do to it.
-Tenths printed_dry_fit(const PieceSum& sum, const Piece& piece);
+Tenths printed_dry_fit(const PieceSum& sum);
 
 /// The same in feet, inches and sixteenths: `38' 2 5/16"`, `X + 3' 3 1/2"`.
 std::string format_total_feet_inches(bool unknown, Tenths total, std::string_view x = "X");

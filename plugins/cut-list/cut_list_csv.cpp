@@ -74,8 +74,7 @@ void add_bench(const CsvPiece& piece, const ListedPiece& listed, Table& table) {
         piece.mark("mark", mark_name(mark), printed.from_upper, &printed.from_lower, listed.complete()));
   }
   if (bench.dry_fit)
-    table.rows.push_back(piece.mark("dry-fit", "",
-                                    {bench.dry_fit->unknown, printed_dry_fit(listed.sum, *listed.piece)},
+    table.rows.push_back(piece.mark("dry-fit", "", {bench.dry_fit->unknown, printed_dry_fit(listed.sum)},
                                     nullptr, listed.complete()));
   for (const std::string& why : say_each(piece.rig, bench.not_known))
     table.rows.push_back(piece.row("not-marked", why, "", false, false, nullptr));

@@ -207,12 +207,11 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
     print_marks(checked.rig(), listed, page);
   if (piece.bench.dry_fit && listed.may_be_cut()) {
     const bool spliced = piece.upper.splice || piece.lower.splice;
-    page.wrapped(
-        say(CutListPhrase::dry_fit),
-        say(CutListPhrase::mm_bearing_to_bearing,
-            format_total(piece.bench.dry_fit->unknown, printed_dry_fit(listed.sum, piece), listed.x()),
-            (spliced ? say(CutListPhrase::eyes_formed_and_nothing_buried)
-                     : say(CutListPhrase::ends_laid_beside_line_at))));
+    page.wrapped(say(CutListPhrase::dry_fit),
+                 say(CutListPhrase::mm_bearing_to_bearing,
+                     format_total(piece.bench.dry_fit->unknown, printed_dry_fit(listed.sum), listed.x()),
+                     (spliced ? say(CutListPhrase::eyes_formed_and_nothing_buried)
+                              : say(CutListPhrase::ends_laid_beside_line_at))));
   }
   if (listed.may_be_cut())
     print_hand_check(listed, page);

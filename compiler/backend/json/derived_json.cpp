@@ -139,7 +139,7 @@ Json printed_piece_json(const Rig& rig, const DerivedStay& stay, const Piece& pi
   const auto& dry = piece.bench.dry_fit;
   return {{"body", printed_json(sum.unknown, sum.body_complete, sum.body())},
           {"cut", printed_json(sum.unknown, sum.complete(), sum.cut())},
-          {"dry_fit", dry ? place({dry->unknown, printed_dry_fit(sum, piece)}) : Json()},
+          {"dry_fit", dry ? place({dry->unknown, printed_dry_fit(sum)}) : Json()},
           {"marks", std::move(marks)},
           {"sum", std::move(sections)}};
 }

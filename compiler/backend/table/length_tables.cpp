@@ -150,7 +150,7 @@ Table marks_table(const CheckedRig& checked) {
         if (hidden)
           table.held.push_back({table.rows.size(), from_aloft_column, not_yet()});
         table.rows.push_back({piece.name, say(TablesPhrase::dry_fit),
-                              format_total(dry->unknown, printed_dry_fit(sum, piece), x), "", ""});
+                              format_total(dry->unknown, printed_dry_fit(sum), x), "", ""});
       }
       for (const std::string& unknown : say_each(checked.rig(), piece.bench.not_known))
         table.rows.push_back({piece.name, say(TablesPhrase::not_known), "", "", unknown});

@@ -71,7 +71,7 @@ private:
       for (const Term& term : piece.cut.terms) {
         if (term.of_standing_part())
           stretch += term.amount;
-        if (of_contraction(term))
+        if (term.of_contraction())
           shrinks_ += term.amount;
       }
     }
@@ -92,11 +92,6 @@ private:
       return rig_[piece.material].kind == LineMaterial::Kind::rope;
     });
   }
-  static bool of_contraction(const Term& term) {
-    return term.kind == TermKind::contraction || term.kind == TermKind::contraction_of_spare ||
-           term.kind == TermKind::contraction_given_back;
-  }
-
   bool is_toggle(const StackItem& item) const {
     return item.kind == StackItem::Kind::part && rig_[item.part].kind == PartKind::toggle;
   }

@@ -95,6 +95,11 @@ struct Term {
   bool of_standing_part() const {
     return kind == TermKind::stretch || kind == TermKind::stretch_spliced || kind == TermKind::bedding;
   }
+  /// What a splice draws in as it is buried, and what of that is given back.
+  bool of_contraction() const {
+    return kind == TermKind::contraction || kind == TermKind::contraction_of_spare ||
+           kind == TermKind::contraction_given_back;
+  }
   /// Whether this end uses it.
   bool is_of(WhichEnd end) const {
     const WhichEnd* which = std::get_if<WhichEnd>(&of);

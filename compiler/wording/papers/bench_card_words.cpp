@@ -201,12 +201,11 @@ std::string_view words(BenchCardPhrase phrase) {
     return "Hang it: dry-fit card.";
   case hang_it_once_mast_is_up:
     return "With the mast up, hang it: dry-fit card. With no mast up, sign for that instead: the drawing "
-           "alone "
-           "then holds the length.";
+           "alone then holds the length.";
   case part_it_from_its_spool:
-    return "Take it off the spool beyond {}, never at it.";
+    return "Cut the line off its spool past mark {}, not at it.";
   case part_it_well_beyond:
-    return "Take it off the spool well beyond {}.";
+    return "Take the line off its spool well past mark {}.";
   case hang_it_on_mast_as_it_lies:
     return "Hang it on the mast as it lies: dry-fit card.";
   case bearing_of_rope:
@@ -273,8 +272,7 @@ std::string_view words(BenchCardPhrase phrase) {
     return "{}: close {} on it.";
   case lay_wire_round_with_mark:
     return "{}: lay the wire round {} with mark {} at the crown; {} is left to go back into the sleeve. "
-           "Hold "
-           "it so while the sleeve is pressed.";
+           "Hold it so while the sleeve is pressed.";
   case put_wire_into_to_mark:
     return "{}: put the wire into {} to mark {}, {} deep. Hold it at the mark while the terminal is "
            "closed.";
@@ -505,8 +503,7 @@ std::string_view words(BenchCardPhrase phrase) {
     return "What releases the cut";
   case cut_nothing_and_open_or_close:
     return "Make no cut at a mark and {} nothing: every mark may still move. {} What was found goes into "
-           "the "
-           "rig file. Then print this card again.";
+           "the rig file. Then print this card again.";
   case hoisted_again_or_dry_fit:
     return "A cord that is hoisted again to its mark will do, and so will the dry fit.";
   case hoisted_again_will_do:

@@ -25,8 +25,7 @@ std::string_view words(EmergencyCardPhrase phrase) {
     return "{}, {}; made for {}, {}";
   case its_end_aloft_does_not_fit:
     return "Made at home with {} aloft. These stays have another part there: {}. For one of them make the "
-           "end "
-           "aloft anew, by its bench card.";
+           "end aloft anew, by its bench card.";
   case set_at:
     return "set at";
   case adjuster_as_table_says:
@@ -118,8 +117,7 @@ std::string_view words(EmergencyCardPhrase phrase) {
            "you can, on the other tack, to the nearest shelter.";
   case this_card_follows_from_rig:
     return "This card follows from the rig file alone. A licensed professional rigger looks over a stay "
-           "made "
-           "aboard before it is sailed on; local rules come first.";
+           "made aboard before it is sailed on; local rules come first.";
   case order_this_line:
     return "Order {} of this line.";
   case no_estimate_its_length_is:

@@ -39,7 +39,7 @@ std::string_view words(RigDrawingPhrase phrase) {
   case no_spar_given_so_none:
     return "No spar is given, so none is drawn.";
   case spars_as_thick_as_their:
-    return "Spars are drawn as thick as their girth makes a round one, where it is given.";
+    return "Spars are drawn round, as thick as their girth says, where it is given.";
   case not_drawn_no_path_given:
     return "Not drawn, no path is given: {}.";
   case x_pin_pin_length_stay:

@@ -47,7 +47,7 @@ std::string_view words(TakeUpSheetPhrase phrase) {
   case temperature_not_checked:
     return "  temperature not checked: ";
   case temperature_slack_above_nothing_tighter:
-    return "Temperature, against {}. Positive: slacker. Negative: tighter.";
+    return "Temperature, counted from {}. Positive: slacker. Negative: tighter.";
   case take_up_slack_against_what:
     return "Share of the take-up: slack against what can be tightened, tightening against what can be "
            "slackened.";

@@ -64,7 +64,7 @@ TEST(PieceSum, ComesToWhatIsInHand) {
       rows += row.amount;
     EXPECT_EQ(rows, sum.cut());
     EXPECT_EQ(sum.section(SumSection::Kind::cut).rows.back().term->kind, TermKind::rounding);
-    EXPECT_EQ(printed_dry_fit(sum, piece), sum.body()); // it hangs as long as its body
+    EXPECT_EQ(printed_dry_fit(sum), sum.body()); // it hangs as long as its body
     return;
   }
   FAIL() << "no piece that is made of a length in hand";

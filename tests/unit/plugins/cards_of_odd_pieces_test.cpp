@@ -4,7 +4,9 @@
 #include "plugins/bench-card/bench_card.hpp"
 #include "plugins/cut-list/cut_list.hpp"
 #include "plugins/dry-fit-card/dry_fit_card.hpp"
+#include "plugins/emergency-splice-card/emergency_splice_card.hpp"
 #include "plugins/order-list/order_list.hpp"
+#include "plugins/receiving-card/receiving_card.hpp"
 #include "plugins/rig-drawing/rig_drawing.hpp"
 #include "plugins/take-up/take_up_sheet.hpp"
 #include "unit/calculate/compiled_rig.hpp"
@@ -47,7 +49,8 @@ TEST(CardsOfOddPieces, ADryFitIsNotAskedOfAMastThatIsNotUp) {
 TEST(CardsOfOddPieces, ALineIsPartedFromItsSpoolBeyondItsLastMark) {
   const Compilation boat = test::example_with("oddnys-wager", "");
   ASSERT_TRUE(boat.checked);
-  EXPECT_THAT(first_paper<BenchCard>(boat), HasSubstr("Take it off the spool beyond 8, never at it."));
+  EXPECT_THAT(first_paper<BenchCard>(boat),
+              HasSubstr("Cut the line off its spool past mark 8, not at it."));
 }
 
 TEST(CardsOfOddPieces, AWireRoundAThimbleIsNoWireInATerminal) {
@@ -96,7 +99,8 @@ TEST(CardsOfOddPieces, TheOrderSaysWhichCordIsNotInIt) {
   ASSERT_TRUE(boat.checked);
   const std::string order = first_paper<OrderList>(boat);
   EXPECT_THAT(order,
-              HasSubstr("lanyard-520: its cord is not in this list: neither cord nor passes is stated."));
+              HasSubstr("lanyard-520: its cord is not in this list: the file does not name it, nor the "
+                        "number of passes."));
   const Compilation corded = test::example_with("pellimoor", "");
   ASSERT_TRUE(corded.checked);
   EXPECT_THAT(first_paper<OrderList>(corded), Not(HasSubstr("not in this list")));
@@ -111,7 +115,84 @@ TEST(CardsOfOddPieces, TheDrawingSaysThatItsCutsAreFromTheDrawing) {
 TEST(CardsOfOddPieces, TheTableOfTemperaturesSaysWhereItIsNothing) {
   const Compilation boat = test::example_with("pellimoor", "");
   ASSERT_TRUE(boat.checked);
-  EXPECT_THAT(first_paper<TakeUpSheet>(boat), HasSubstr("Temperature, against 25 degC."));
+  EXPECT_THAT(first_paper<TakeUpSheet>(boat), HasSubstr("Temperature, counted from 25 degC."));
+}
+
+// Under 14 kN rope reads longer than at the dock; the body is the length there, since the stretch until
+// then is taken off the cut. Where no stretch is counted it is the length as laid out.
+TEST(CardsOfOddPieces, APieceIsMeasuredAgainUnderThePullThatItsBodyHoldsFor) {
+  const Compilation stretched = test::example_with("sallow", "");
+  ASSERT_TRUE(stretched.checked);
+  EXPECT_THAT(
+      first_paper<BenchCard>(stretched),
+      AllOf(HasSubstr("Measure again at the dock tension, 3200 N: 7290 mm from bearing to bearing."),
+            Not(HasSubstr("under the pull"))));
+  const Compilation plain = test::example_with("pellimoor", "");
+  ASSERT_TRUE(plain.checked);
+  EXPECT_THAT(first_paper<BenchCard>(plain),
+              HasSubstr("Measure again, the pull let off, straight and hand-tight: 11382 mm"));
+}
+
+// So many diameters are a rule for any seat: nobody has wrapped this one, and nothing disagrees yet.
+TEST(CardsOfOddPieces, AnEyeByRuleIsWrappedAndDisagreesWithNothing) {
+  const Compilation boat = test::example_with("skirlpool", "");
+  ASSERT_TRUE(boat.checked);
+  EXPECT_THAT(first_paper<BenchCard>(boat),
+              AllOf(HasSubstr("EYES BY RULE: WRAP BEFORE THE CUT"), Not(HasSubstr("EYES DISAGREE"))));
+}
+
+TEST(CardsOfOddPieces, AStayMadeLyingIsHungOnTheMastAsItLies) {
+  const Compilation boat = test::example_with("skirlpool", "");
+  ASSERT_TRUE(boat.checked);
+  EXPECT_THAT(first_paper<BenchCard>(boat), HasSubstr("Hang it on the mast as it lies: dry-fit card."));
+  const std::string fits = first_paper<DryFitCard>(boat);
+  const std::string diamond = fits.substr(fits.find("DRY FIT diamond.port"));
+  EXPECT_THAT(diamond.substr(0, diamond.find("DRY FIT diamond.starboard")),
+              AllOf(HasSubstr("laid along the mast, its marks against the pins"),
+                    Not(HasSubstr("hang it once the mast is up")), Not(HasSubstr("on a halyard"))));
+}
+
+// The rope is an end longer than its mark: it is hung and cut before its tail is tapered and buried.
+TEST(CardsOfOddPieces, AboardTheRopeIsHungThenCutThenBuried) {
+  const Compilation boat = test::example_with("sallow", "");
+  ASSERT_TRUE(boat.checked);
+  const std::string card = first_paper<EmergencySpliceCard>(boat);
+  const auto at = [&](const char* words) {
+    EXPECT_THAT(card, HasSubstr(words));
+    return card.find(words);
+  };
+  EXPECT_LT(at("Seize the eye below at its marks"), at("Take it down and cut at the mark of the cut end."));
+  EXPECT_LT(at("cut at the mark of the cut end."), at("Taper the tail:"));
+  EXPECT_LT(at("Taper the tail:"), at("bury all of it"));
+}
+
+TEST(CardsOfOddPieces, ASpareSaysWhichStaysItsEndAloftDoesNotFit) {
+  const Compilation other = test::example_with("skirlpool", "");
+  ASSERT_TRUE(other.checked);
+  EXPECT_THAT(first_paper<EmergencySpliceCard>(other),
+              HasSubstr("Made at home with cruiser-eye-60 aloft. These stays have another part there: "
+                        "bridle-leg.port, bridle-leg.starboard."));
+  const Compilation alike = test::example_with("larkwhin", "");
+  ASSERT_TRUE(alike.checked);
+  EXPECT_THAT(first_paper<EmergencySpliceCard>(alike),
+              AllOf(Not(HasSubstr("Made at home with")), HasSubstr("its adjuster set as the table says")));
+}
+
+TEST(CardsOfOddPieces, NoHullIsDrawnWhereNoStayComesDownAtItsStem) {
+  const Compilation shrouds = test::example_with("sallow", "");
+  ASSERT_TRUE(shrouds.checked);
+  EXPECT_THAT(first_paper<RigDrawing>(shrouds),
+              HasSubstr("Hull not drawn: no stay comes down at its stem"));
+  const Compilation forestay = test::example_with("pellimoor", "");
+  ASSERT_TRUE(forestay.checked);
+  EXPECT_THAT(first_paper<RigDrawing>(forestay), Not(HasSubstr("Hull not drawn")));
+}
+
+TEST(CardsOfOddPieces, ALashingHasNoThreadOnTheReceivingCard) {
+  const Compilation boat = test::example_with("oddnys-wager", "");
+  ASSERT_TRUE(boat.checked);
+  EXPECT_THAT(first_paper<ReceivingCard>(boat),
+              AllOf(HasSubstr("shortest, hauled up"), Not(HasSubstr("screw turns"))));
 }
 
 } // namespace
