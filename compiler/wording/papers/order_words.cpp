@@ -211,11 +211,11 @@ std::string_view words(OrderPhrase phrase) {
   case gap_x_passes_x_turns:
     return "gap x passes x 2; turns round the seats and tails are not in it";
   case no_cord_without_passes:
-    return "its cord is not in this list: the number of passes is not stated";
+    return "no cord is ordered for it: the number of passes is not stated";
   case no_cord_named:
-    return "its cord is not in this list: the file does not name it";
+    return "no cord is ordered for it: the file does not name it";
   case no_cord_named_and_no_passes:
-    return "its cord is not in this list: the file does not name it, nor the number of passes";
+    return "no cord is ordered for it: the file does not name it, nor the number of passes";
   case twice:
     return ", twice";
   case times:

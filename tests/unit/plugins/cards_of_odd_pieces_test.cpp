@@ -98,12 +98,11 @@ TEST(CardsOfOddPieces, TheOrderSaysWhichCordIsNotInIt) {
   const Compilation boat = test::example_with("oddnys-wager", "");
   ASSERT_TRUE(boat.checked);
   const std::string order = first_paper<OrderList>(boat);
-  EXPECT_THAT(order,
-              HasSubstr("lanyard-520: its cord is not in this list: the file does not name it, nor the "
-                        "number of passes."));
+  EXPECT_THAT(order, HasSubstr("lanyard-520: no cord is ordered for it: the file does not name it, nor the "
+                               "number of passes."));
   const Compilation corded = test::example_with("pellimoor", "");
   ASSERT_TRUE(corded.checked);
-  EXPECT_THAT(first_paper<OrderList>(corded), Not(HasSubstr("not in this list")));
+  EXPECT_THAT(first_paper<OrderList>(corded), Not(HasSubstr("no cord is ordered")));
 }
 
 TEST(CardsOfOddPieces, TheDrawingSaysThatItsCutsAreFromTheDrawing) {
