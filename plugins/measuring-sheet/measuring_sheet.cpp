@@ -100,6 +100,15 @@ FlowTable blanks(const Rig& rig, const Stay& stay) {
   return table;
 }
 
+/// "masthead, tang-12 (Tang 12 mm)". A stay without a path has no places, and its end is aloft or below as
+/// the line already says.
+std::string place_and_part(const Rig& rig, const Stay& stay, WhichEnd where) {
+  const std::string part = part_at(rig, stay, where);
+  if (stay.path.size() < 2 && !part.empty())
+    return part;
+  return where_words(rig, stay, where) + led_by(", ", part);
+}
+
 void add_stay(const Rig& rig, const Stay& stay, PageFlow& page) {
   page.room_for(82.0);
   page.heading(stay.base + led_by(" ", stay.side == Side::centre ? "" : side_words(stay.side)) +
@@ -109,10 +118,10 @@ void add_stay(const Rig& rig, const Stay& stay, PageFlow& page) {
                [&](ShapeGroup& into, PaperPoint at) { draw_stay(rig, stay, page.width(), at, into); });
   for (const WhichEnd where : {WhichEnd::upper, WhichEnd::lower})
     page.text(
-        fmt::format("{}: {}{}{}.",
+        fmt::format("{}: {}{}.",
                     where == WhichEnd::upper ? say(MeasuringSheetPhrase::aloft_begins)
                                              : say(MeasuringSheetPhrase::below_begins),
-                    where_words(rig, stay, where), led_by(", ", part_at(rig, stay, where)),
+                    place_and_part(rig, stay, where),
                     ends_in_plate(rig, stay, where) ? say(MeasuringSheetPhrase::not_to_its_hole) : ""),
         small);
   page.table(blanks(rig, stay));

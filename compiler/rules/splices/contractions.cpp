@@ -7,6 +7,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
 
 /// How much the splices shorten a rope, and whether there is room for it.
 namespace sheerpole::contractions {
@@ -101,6 +105,56 @@ void check_contraction_differs(const Rig& rig, const Derived& derived, CheckRepo
       });
 }
 
+/// The splices of one rope, by how the cut counts what their buries take.
+struct CountedIn {
+  std::set<std::string> splices; // more than one is asked for
+  std::optional<SplicedEnd> by_creep;
+  std::optional<SplicedEnd> by_share;
+  double share = 0.0; ///< of `by_share`
+};
+
+std::map<const LineMaterial*, CountedIn> counted_in_ropes(const Rig& rig) {
+  std::map<const LineMaterial*, CountedIn> ropes;
+  for (const Stay& stay : rig.stays)
+    for (const SplicedEnd& end : spliced_ends(rig, stay)) {
+      CountedIn& of_rope = ropes[end.rope];
+      if (!of_rope.splices.insert(end.splice->name).second)
+        continue;
+      const Contraction contraction = contraction_of(rig, *end.rope, *end.splice);
+      if (contraction.by_first_creep && !of_rope.by_creep)
+        of_rope.by_creep = end;
+      if (!contraction.by_first_creep && contraction.share && !of_rope.by_share) {
+        of_rope.by_share = end;
+        of_rope.share = contraction.share->value;
+      }
+    }
+  return ropes;
+}
+
+/// The first creep gives back what the buries of a rope take, or it does not: of two stays that count it in
+/// two ways one is wrong once it has crept.
+void check_contraction_two_ways(const Rig& rig, const Derived& /*derived*/, CheckReport& report) {
+  const auto ropes = counted_in_ropes(rig);
+  for (const LineMaterial& rope : rig.materials) { // in the order of the file
+    const auto found = ropes.find(&rope);
+    if (found == ropes.end() || found->second.splices.size() < 2)
+      continue;
+    const auto& [splices, by_creep, by_share, share] = found->second;
+    if (!by_creep || !by_share) {
+      if (by_creep || by_share)
+        report.pass(rope.name, {P::counted_one_way, {Count{static_cast<std::int64_t>(splices.size())}}});
+      continue;
+    }
+    const Length off = by_creep->bury() * share;
+    const Remark words(P::counted_two_ways,
+                       {Words{by_creep->splice->name}, Words{by_share->splice->name}, Share{share}, off});
+    report.find(diagnose("contraction-two-ways", {{"rope", rope.name}, {"words", say(rig, words)}})
+                    .at(by_creep->splice->place, said(P::counts_none))
+                    .and_at(by_share->splice->place, said(P::counts_it))
+                    .about(rope.name));
+  }
+}
+
 void check_first_fit_no_room(const Rig& rig, const Derived& derived, CheckReport& report) {
   look_at_stays(rig, derived, report,
                 [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
@@ -126,6 +180,7 @@ void check_first_fit_no_room(const Rig& rig, const Derived& derived, CheckReport
 const CheckTable checks{
     CheckRow{"test-splices-differ", check_test_splices_differ, {Limit::contraction_apart}},
     CheckRow{"contraction-differs", check_contraction_differs, {Limit::contraction_apart}},
+    CheckRow{"contraction-two-ways", check_contraction_two_ways},
     CheckRow{"first-fit-no-room", check_first_fit_no_room},
 };
 

@@ -69,6 +69,16 @@ std::string_view words(SpliceCheckPhrase phrase) {
     return "stated here";
   case a_test:
     return "a test splice";
+  case counted_one_way:
+    return "{} splices count in one way what their buries take";
+  case counted_two_ways:
+    return "{} counts nothing of what its bury takes, since the first creep gives it back; {} counts {} of "
+           "the "
+           "bury, {} at each eye";
+  case counts_none:
+    return "counts nothing";
+  case counts_it:
+    return "counts it";
   case no_test_for_first_fit:
     return "no test splice says by how much the splices shorten the stay until they have set";
   case first_fit_needs:

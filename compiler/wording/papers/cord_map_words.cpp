@@ -26,7 +26,7 @@ std::string_view words(CordMapPhrase phrase) {
   case between_ends_and_pins:
     return "between the ends and the pins";
   case laid_out_on_rope:
-    return "laid out on the rope";
+    return "laid out on the line";
   case second_pass:
     return "second pass";
   case by_day:
