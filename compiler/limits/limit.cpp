@@ -169,9 +169,11 @@ constexpr std::array table{
     agreed(Limit::gross_modulus, "gross-modulus", dimension::stress, 150000000000.0, "150 GPa", exact,
            "about 141 GPa is what the wires of 1x19 come to on their metal",
            "EA of a stranded wire over the area of its full circle"),
-    agreed(Limit::break_load_low, "break-load-low", dimension::stress, 300000000.0, "300 MPa", exact,
-           "slips of units and of lbf, kgf and N fall outside",
-           "break load of a line over the square of its diameter, at least"),
+    agreed(
+        Limit::break_load_low, "break-load-low", dimension::stress, 300000000.0, "300 MPa", exact,
+        "slips of units and of lbf, kgf and N fall outside",
+        "break load of a line over the square of its diameter, at least; a third of it for polyester and "
+        "polyamide"),
     agreed(Limit::break_load_high, "break-load-high", dimension::stress, 2000000000.0, "2000 MPa", exact,
            "slips of units and of lbf, kgf and N fall outside", "the same, at most"),
     disputed(Limit::buckling_factor, "buckling-factor", dimension::number, 1.5, "150 %", common_practice,

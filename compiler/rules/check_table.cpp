@@ -45,6 +45,7 @@ const std::vector<CheckRow>& every_row() {
                                       &mast_loads::checks,
                                       &standing_rig::checks,
                                       &readings::checks,
+                                      &repeated_readings::checks,
                                       &cord_checks::checks,
                                       &sources::checks,
                                       &ages::checks,

@@ -156,6 +156,9 @@ extern const CheckTable checks;
 namespace readings {
 extern const CheckTable checks;
 }
+namespace repeated_readings {
+extern const CheckTable checks;
+}
 namespace cord_checks {
 extern const CheckTable checks;
 }

@@ -148,7 +148,9 @@ std::string place_words(const Rig& rig, const Point& point) {
   const auto standing = std::count_if(rig.spars.begin(), rig.spars.end(), stands);
   if (on && standing > 1 && !names_mast(place, *on->mast))
     place += say(RigPhrase::of_the, spar_words(*on->mast));
-  if (point.side != Side::centre)
+  // One plate that lies a finger's breadth off the centreline is not one of two.
+  constexpr Length beside_centreline = Length::millimetres(50.0);
+  if (point.side != Side::centre && (point.twin || !(magnitude(point.position.y) < beside_centreline)))
     place += ", " + std::string(name_of(point.side));
   return place;
 }

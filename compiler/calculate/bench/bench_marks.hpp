@@ -19,7 +19,7 @@ struct MarkPlace {
 enum class MarkKind : std::uint8_t {
   cut_end,
   mouth_of_terminal,
-  crown_of_loop, ///< of a wire that goes round a thimble and back into a pressed sleeve
+  crown_of_loop, ///< of a wire that goes round a thimble, a dead-eye or a mast and back along itself
   trim_of_tail,
   taper_begins,
   throat_on_tail,

@@ -72,6 +72,7 @@ enum class CutPhrase : std::uint16_t {
   ways_far_apart_mend,
   // What the cut leaves out.
   stretch_not_counted,
+  bedding_not_taken_up,
   buries_stretch_less
 };
 constexpr PhraseSubject subject_of(CutPhrase) {

@@ -143,7 +143,7 @@ EndUse insertion(const LineEnd& end) {
     return use;
   }
   use.laid.inserted = depth->length.value;
-  use.laid.is_loop = end.part->kind == PartKind::thimble;
+  use.laid.is_loop = wire_end(end.part->kind) != WireEnd::terminal;
   use.terms.push_back({TermKind::inserted, depth->length.value, depth->length.provenance, end.where});
   return use;
 }

@@ -10,6 +10,19 @@
 
 namespace sheerpole {
 
+/// How a wire ends in or round a part.
+enum class WireEnd {
+  terminal, ///< inside it
+  sleeve,   ///< round a thimble and back into a pressed sleeve
+  by_hand,  ///< round a dead-eye or a mast and back along itself, tucked or seized
+};
+
+constexpr WireEnd wire_end(PartKind kind) {
+  return kind == PartKind::thimble                                 ? WireEnd::sleeve
+         : kind == PartKind::deadeye || kind == PartKind::soft_eye ? WireEnd::by_hand
+                                                                   : WireEnd::terminal;
+}
+
 /// How one end of a piece is made.
 struct PieceEnd {
   std::optional<PartId> part;     ///< nothing when the line ends bare
@@ -38,7 +51,7 @@ struct LaidEnd {
   std::optional<Length> crown_to_throat; ///< of the seat, when its throat is stated
   Length contraction;                    ///< not given back; of the standing part beside the throat
   std::optional<Length> inserted;        ///< wire: depth in its terminal, or beyond the crown of its loop
-  bool is_loop = false;                  ///< wire: it goes round a thimble and back into a sleeve
+  bool is_loop = false; ///< wire: it goes round a thimble, a dead-eye or a mast and back along itself
 };
 
 /// What one end of a piece uses beyond the body, how it is made, and what is missing to know it.

@@ -6,6 +6,8 @@
 #include "calculate/length/pin_to_pin.hpp"
 #include "model/fact_name.hpp"
 
+#include <algorithm>
+
 namespace sheerpole {
 
 namespace {
@@ -64,6 +66,12 @@ void add_spliced(LineStretch& result, std::span<const SplicedPart> spliced, doub
     result.not_counted.push_back({CutPhrase::buries_stretch_less, {Fixed{not_counted.millimetres(), 0}}});
 }
 
+bool has_adjuster(const Rig& rig, const Stay& stay) {
+  return std::any_of(stay.stack.begin(), stay.stack.end(), [&](const StackItem& item) {
+    return item.kind == StackItem::Kind::part && rig[item.part].role == Part::Role::adjuster;
+  });
+}
+
 } // namespace
 
 LineStretch line_stretch(const Rig& rig, const Stay& stay, const LineMaterial& material,
@@ -83,6 +91,9 @@ LineStretch line_stretch(const Rig& rig, const Stay& stay, const LineMaterial& m
   }
   if (!dock && !bench)
     result.not_counted.push_back(CutPhrase::stretch_not_counted);
+  if (bedding && length && !bedding_cut && !has_adjuster(rig, stay))
+    result.not_counted.push_back(
+        {CutPhrase::bedding_not_taken_up, {Fixed{(length->value * bedding->value).millimetres(), 1}}});
   Length left = length ? length->value : Length{};
   if (dock || bench) {
     const auto stiffness = line_stiffness(material);

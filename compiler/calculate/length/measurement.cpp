@@ -68,7 +68,7 @@ std::optional<Confirmation> same_mark(const Stay& stay, const ReadingChoice& cho
   const Reading& taken = stay.readings[*choice.taken];
   for (const OtherReading& other : choice.others)
     if (const Reading& again = stay.readings[other.reading];
-        again.is_mark_alone() && again.same_mark(taken))
+        again.is_mark_alone() && again.same_mark(taken) && !word_for_word(again, taken))
       return Confirmation{ConfirmedBy::reading, other.reading, {}};
   return std::nullopt;
 }
@@ -81,7 +81,7 @@ std::optional<Confirmation> confirmation(const Rig& rig, const Stay& stay, const
     if (const auto spread = spread_of(stay.readings[*length.readings.taken]))
       agreement.consider(ConfirmedBy::second_run, length.readings.taken, *spread);
   for (const OtherReading& other : length.readings.others)
-    if (other.apart)
+    if (other.apart && !word_for_word(stay.readings[other.reading], stay.readings[*length.readings.taken]))
       agreement.consider(ConfirmedBy::reading, other.reading, *other.apart);
   for (const RouteComparison& other : length.other_routes) {
     if (other.other == LengthRoute::stated && measured_way(rig, stay, other))

@@ -63,7 +63,8 @@ struct Measurement {
 
 /// A reading of what is assumed measures nothing. Points that are drawn, computed or assumed make a length
 /// plausible and neither measure nor confirm it. A cord that was hoisted again and came to the same mark is
-/// confirmed. Source: common practice, no source: measure twice.
+/// confirmed; one that repeats another word for word confirms nothing. Source: common practice, no source:
+/// measure twice.
 Measurement measurement_of(const Rig& rig, const Stay& stay, const PinToPin& length);
 
 } // namespace sheerpole

@@ -13,6 +13,31 @@ namespace sheerpole {
 
 namespace {
 
+template <class Value>
+bool alike(const Value& one, const Value& other) {
+  return one == other;
+}
+
+template <class Value>
+bool alike(const Sourced<Value>& one, const Sourced<Value>& other) {
+  return one.value == other.value && one.provenance.note == other.provenance.note;
+}
+
+bool alike(const Particular& one, const Particular& other) {
+  return one.name == other.name && one.text == other.text && one.names == other.names;
+}
+
+template <class Value>
+bool alike(const std::optional<Sourced<Value>>& one, const std::optional<Sourced<Value>>& other) {
+  return one.has_value() == other.has_value() && (!one || alike(*one, *other));
+}
+
+template <class Value>
+bool alike(const std::vector<Value>& one, const std::vector<Value>& other) {
+  return std::equal(one.begin(), one.end(), other.begin(), other.end(),
+                    [](const Value& a, const Value& b) { return alike(a, b); });
+}
+
 /// A reading that says a length.
 struct Candidate {
   std::size_t index = 0;
@@ -113,6 +138,15 @@ const OtherReading* ReadingChoice::contradiction() const {
       if (other.why == why)
         return &other;
   return nullptr;
+}
+
+bool word_for_word(const Reading& one, const Reading& other) {
+  bool all = true;
+  visit_fields(one, [&](const auto& field, const auto& member) {
+    if (field.role != FieldRole::identity)
+      all = all && alike(member, other.*field.member);
+  });
+  return all;
 }
 
 Length routes_apart(const Rig& rig) {

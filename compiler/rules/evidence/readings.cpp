@@ -72,17 +72,21 @@ void check_measured_once(const Rig& rig, const Derived& derived, CheckReport& re
     return;
   look_at_stays(
       rig, derived, report, [&](const DerivedStay& stay, const std::string& name, StayReport& of_stay) {
-        if (!stay.readings.taken || stay.readings.contradiction() != nullptr)
-          return; // not read, or there is more to say of it
-        if (is_assumed(rig[stay.stay].readings[*stay.readings.taken])) {
+        if (stay.readings.contradiction() != nullptr)
+          return; // there is more to say of it
+        const Reading* taken =
+            stay.readings.taken ? &rig[stay.stay].readings[*stay.readings.taken] : nullptr;
+        if (taken != nullptr && is_assumed(*taken)) {
           of_stay.not_checked({P::reading_is_assumed});
           return;
         }
+        if (taken == nullptr && stay.measurement.by != MeasuredBy::points)
+          return; // what is stated or drawn was not read
         if (stay.measurement.confirmed)
           of_stay.pass(confirmed_words(rig, stay));
         else
           of_stay.find(diagnose("measured-once", {{"stay", name}, {"how", measured_words(rig, stay)}})
-                           .at(rig[stay.stay].readings[*stay.readings.taken].place)
+                           .at(taken != nullptr ? taken->place : rig[stay.stay].place)
                            .about(name));
       });
 }
@@ -166,15 +170,25 @@ void check_reading_old(const Rig& rig, const Derived& derived, CheckReport& repo
                 });
 }
 
+/// Whether the words of an offset say where the whole reading is from, a sheet or a table, and not which
+/// hook it is of: its lengths say the same.
+bool is_of_whole_reading(const Reading& reading) {
+  const auto& lengths = reading.lengths();
+  return !lengths.empty() && lengths.front().provenance.note == reading.offset->provenance.note;
+}
+
 /// The first reading whose offset is of the same thing, as the words of its source say, so that of two that
 /// differ the later one is told. Null when it is this one, or when nothing is said of what it is.
 std::pair<const Reading*, const Stay*> earlier_with_offset(const Rig& rig, const Reading& reading) {
   const Provenance& source = reading.offset->provenance;
+  if (is_of_whole_reading(reading))
+    return {};
   for (const Stay& stay : rig.stays)
     for (const Reading& other : stay.readings) {
       if (&other == &reading)
         return {};
-      if (other.offset && !source.note.empty() && other.offset->provenance.note == source.note &&
+      if (other.offset && other.method == reading.method && !source.note.empty() &&
+          other.offset->provenance.note == source.note &&
           other.offset->provenance.source_class == source.source_class)
         return {&other, &stay};
     }

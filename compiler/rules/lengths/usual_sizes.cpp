@@ -79,7 +79,11 @@ const std::vector<Row>& rows() {
       // A rod's eye, a chain's last link.
       {Ratio::inserted, {link, hook, shackle}, 2.0, 14.0},
       // The wire goes round and back into a ferrule.
-      {Ratio::inserted, {thimble, hole_adjuster}, 8.0, 45.0},
+      {Ratio::inserted, {thimble, hole_adjuster}, 12.0, 45.0},
+      // Round a dead-eye and back along itself, tucked or seized.
+      {Ratio::inserted, {deadeye}, 20.0, 100.0},
+      // Half round a mast or its hounds, and the tucks.
+      {Ratio::inserted, {soft_eye}, 30.0, 200.0},
       // Tables of bend ratios disagree.
       {Ratio::seat, {thimble, shackle, hook}, 1.5, 7.0},
       // Pins of the preferred sizes of ISO 2340 and ISO 2341, from memory; which goes with which line is

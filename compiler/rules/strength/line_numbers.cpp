@@ -71,10 +71,18 @@ Remark bounds(std::optional<double> low, std::optional<double> high) {
              : Remark(P::lines_have_less, {on_square(*high)});
 }
 
+/// A rope of polyester or polyamide holds about a third of one of HMPE or a wire as thick, so that both
+/// bounds are a third. Source: ISO 1141 and ISO 1140, minimum breaking strengths of 3-strand ropes, from
+/// memory.
+double share_of_bounds(const LineMaterial& line) {
+  const Fibre fibre = line.construction.fibre;
+  return fibre == Fibre::polyester || fibre == Fibre::polyamide ? 1.0 / 3.0 : 1.0;
+}
+
 void check_break_load_unlikely(const Rig& rig, const Derived& derived, CheckReport& report) {
-  const auto low = rig.limits.value(Limit::break_load_low);
-  const auto high = rig.limits.value(Limit::break_load_high);
-  if (!low && !high)
+  const auto least = rig.limits.value(Limit::break_load_low);
+  const auto most = rig.limits.value(Limit::break_load_high);
+  if (!least && !most)
     return;
   for (const MaterialId id : lines_in_use(rig, derived)) {
     const LineMaterial& line = rig[id];
@@ -83,6 +91,11 @@ void check_break_load_unlikely(const Rig& rig, const Derived& derived, CheckRepo
       report.not_checked(line.name, {Common::not_stated, {Words{"break-load"}}});
       continue;
     }
+    const auto of_line = [share = share_of_bounds(line)](std::optional<double> bound) {
+      return bound ? std::optional(*bound * share) : std::nullopt;
+    };
+    const auto low = of_line(least);
+    const auto high = of_line(most);
     const double ratio = line.break_load->value.newtons() / (diameter * diameter);
     const Remark words(P::over_square, {line.break_load->value, line.diameter.value, on_square(ratio),
                                         Remarks{{bounds(low, high)}}});

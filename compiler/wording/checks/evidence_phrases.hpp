@@ -54,6 +54,9 @@ enum class EvidenceCheckPhrase : std::uint16_t {
   pull_without_stretch,
   stretch_without_pull,
   the_cord,
+  readings_told_apart,
+  the_same_reading,
+  mark_of_its_own,
   reading_is_assumed
 };
 

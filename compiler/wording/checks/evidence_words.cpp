@@ -29,6 +29,12 @@ std::string_view words(EvidenceCheckPhrase phrase) {
     return "the day of the reading is not stated";
   case read_before:
     return "read {} before the report";
+  case readings_told_apart:
+    return "{} readings, no two of them alike word for word";
+  case the_same_reading:
+    return "the same, word for word";
+  case mark_of_its_own:
+    return "no other stay is kept by `{}`";
   case reading_is_assumed:
     return "what its reading says is assumed";
   case property_of:

@@ -33,6 +33,27 @@ TEST(UsualSizes, TwiceAndFiveTimesOutsideTheRange) {
   EXPECT_EQ(found_by("size-far-off", with_toggle(3.5)).size(), 1u);
 }
 
+// A wire of 10 mm that goes round the hounds and back: 300 to 2000 mm are usual, and a slip of inches for
+// millimetres lies 17 times beyond.
+TEST(UsualSizes, AWireRoundAMastIsHeldAgainstItsDiameter) {
+  const auto with_eye = [](double inserted_mm) {
+    RigBuilder builder;
+    const MaterialId wire_10 = builder.add(wire("wire", mm(10)));
+    Part eye = fixed("hounds-eye", mm(0));
+    eye.kind = PartKind::soft_eye;
+    eye.lower.type = EndType::wire_socket;
+    EndDimension depth;
+    depth.name = EndDimensionName::inserted;
+    depth.length.value = mm(inserted_mm);
+    eye.lower.dimensions.push_back(depth);
+    builder.add(stay("shroud", mm(7'000), wire_10, {item(builder.add(std::move(eye))), line()}));
+    return builder.rig;
+  };
+  EXPECT_TRUE(found_by("size-unusual", with_eye(1'000)).empty());
+  EXPECT_EQ(found_by("size-unusual", with_eye(100)).size(), 1u);
+  EXPECT_EQ(found_by("size-far-off", with_eye(25'400)).size(), 1u);
+}
+
 TEST(UsualSizes, APartOnTwoLinesIsUsualWhenItIsOnOne) {
   Rig rig = with_toggle(200);
   rig.materials.push_back(wire("thick", mm(12)));

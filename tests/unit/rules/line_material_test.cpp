@@ -114,6 +114,22 @@ TEST(BreakLoadUnlikely, TakesWhatLinesHave) {
   EXPECT_EQ(outcome(check, wire("")), CheckOutcome::not_checked);
 }
 
+// ISO 1141, 3-strand polyester of 12 mm, from memory: about 22 kN, half of what the least HMPE holds. The
+// same number of kgf or lbf written as newtons lies below a third of the bound as well.
+TEST(BreakLoadUnlikely, LaidPolyesterHoldsAThird) {
+  const auto laid = [](const std::string& fibre, const std::string& load) {
+    return outcome("break-load-unlikely", "language 1\nrope one {\n construction: \"3-strand " + fibre +
+                                              "\"\n size: \"12 mm\"\n break-load: " + load +
+                                              "\n}\nstay shroud {\n pin-to-pin: 10 m\n line: one\n stack "
+                                              "{\n  line\n }\n}\n");
+  };
+  EXPECT_EQ(laid("polyester", "22 kN"), CheckOutcome::pass);
+  EXPECT_EQ(laid("polyester", "2_243 N"), CheckOutcome::finding);
+  EXPECT_EQ(laid("polyester", "4_946 N"), CheckOutcome::finding);
+  EXPECT_EQ(laid("polyester", "100 kN"), CheckOutcome::finding);
+  EXPECT_EQ(laid("HMPE", "22 kN"), CheckOutcome::finding);
+}
+
 // The published least strengths of 7x19 of corrosion-resistant steel, FAA AC 43.13-1B table 7-3 (1/8 in
 // 1760 lbf, 1/4 in 6400 lbf, 3/8 in 12 000 lbf), lie within; the same numbers taken for newtons do not.
 TEST(BreakLoadUnlikely, KnowsPublishedWires) {
