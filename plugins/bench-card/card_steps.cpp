@@ -283,9 +283,11 @@ std::string terminal_step(const CardPiece& card, const Rows& rows, WhichEnd wher
   if (mouth == nullptr && crown == nullptr)
     return say(BenchCardPhrase::close_on_it, word, part_words(card, end));
   const CardMark& mark = upper ? card.marks[1] : card.marks[card.marks.size() - 2];
-  return say(crown != nullptr ? BenchCardPhrase::lay_wire_round_with_mark
-                              : BenchCardPhrase::put_wire_into_to_mark,
-             word, part_words(card, end), (crown != nullptr ? crown : mouth)->sign,
+  const BenchCardPhrase loop = wire_goes_into_sleeve(card, end)
+                                   ? BenchCardPhrase::lay_wire_round_with_mark
+                                   : BenchCardPhrase::lay_wire_round_back_along_itself;
+  return say(crown != nullptr ? loop : BenchCardPhrase::put_wire_into_to_mark, word, part_words(card, end),
+             (crown != nullptr ? crown : mouth)->sign,
              card.amount(upper ? mark.from_upper : mark.from_lower));
 }
 

@@ -215,13 +215,12 @@ void draw_eye(const EndPlace& at, const std::vector<MarkRow>& rows, double to_mi
 
 namespace {
 
-/// A wire round its thimble and back into a pressed sleeve.
-void draw_pressed_loop(const EndPlace& at, const std::vector<MarkRow>& rows, double to_middle,
-                       ShapeGroup& into) {
+/// A wire round what it holds and back along itself: into a sleeve, or tucked or seized.
+void draw_wire_loop(const EndPlace& at, const std::vector<MarkRow>& rows, double to_middle,
+                    ShapeGroup& into) {
   constexpr double sleeve_ends = throat + 9.0;
   draw_pear(at, 5.4, crown, throat, into);
-  draw_pear(at, 4.0, crown, throat - 6.0, into);
-  into.add(CircleShape{{at.at(crown), at.y}, 1.5, filled_ink(0.0), ""});
+  draw_seat(at, into);
   draw_line(at.card, std::min(at.at(sleeve_ends), to_middle), std::max(at.at(sleeve_ends), to_middle), at.y,
             into);
   into.add(RectangleShape{{std::min(at.at(throat), at.at(sleeve_ends)), at.y - 2.2,
@@ -242,7 +241,10 @@ void draw_pressed_loop(const EndPlace& at, const std::vector<MarkRow>& rows, dou
     draw_sign(into, *end, {at.at(tail_ends), at.y - 6.4});
     into.add(LineShape{{at.at(tail_ends), at.y - 4.4}, {at.at(tail_ends), at.y + 0.8}, ink(0.25), ""});
   }
-  write_below(at, throat, sleeve_ends, say(BenchCardPhrase::sleeve), into);
+  write_below(at, throat, sleeve_ends,
+              say(wire_goes_into_sleeve(at.card, at.made()) ? BenchCardPhrase::sleeve
+                                                            : BenchCardPhrase::tucks_or_seizing),
+              into);
 }
 
 } // namespace
@@ -254,7 +256,7 @@ void draw_terminal(const EndPlace& at, const std::vector<MarkRow>& rows, double 
     return;
   }
   if (row_of(rows, MarkKind::crown_of_loop, at.upper()) != nullptr)
-    return draw_pressed_loop(at, rows, to_middle, into);
+    return draw_wire_loop(at, rows, to_middle, into);
   const Part& part = (*at.card.rig)[*at.made().part];
   draw_terminal_head(at, part, into);
   draw_line(at.card, std::min(at.at(throat), to_middle), std::max(at.at(throat), to_middle), at.y, into);
@@ -300,8 +302,10 @@ std::vector<std::string> words_of_end(const EndPlace& at, const std::vector<Mark
                         card.amount(at.upper() ? mark.from_upper : mark.from_lower), mouth->sign));
   } else if (const MarkRow* round = row_of(rows, MarkKind::crown_of_loop, at.upper())) {
     const CardMark& mark = at.upper() ? card.marks[1] : card.marks[card.marks.size() - 2];
-    words.push_back(say(BenchCardPhrase::wire_round_with_mark, round->sign,
-                        card.amount(at.upper() ? mark.from_upper : mark.from_lower)));
+    words.push_back(say(wire_goes_into_sleeve(card, at.made())
+                            ? BenchCardPhrase::wire_round_with_mark
+                            : BenchCardPhrase::wire_round_back_along_itself,
+                        round->sign, card.amount(at.upper() ? mark.from_upper : mark.from_lower)));
   } else if (!card.rope() && !at.made().bare()) {
     words.push_back(say(BenchCardPhrase::how_deep_wire_goes_in));
   }

@@ -163,6 +163,10 @@ bool eye_disagrees(const CardPiece& card, const PieceEnd& end, const Remark& not
   return apart != nullptr && *apart > *limit;
 }
 
+bool wire_goes_into_sleeve(const CardPiece& card, const PieceEnd& end) {
+  return end.part && wire_end((*card.rig)[*end.part].kind) == WireEnd::sleeve;
+}
+
 std::string eye_taken(const CardPiece& card, const PieceEnd& end) {
   const WhichEnd where = &end == &card.piece->upper ? WhichEnd::upper : WhichEnd::lower;
   for (const Term& term : card.piece->cut.terms)

@@ -48,6 +48,8 @@ CardLength apart_at_most(const CardPiece& card);
 /// `eye-ways-apart`: what must not be missed. So many diameters of a splice are a rule for any seat, and
 /// say nothing against a test wrap.
 bool eye_disagrees(const CardPiece& card, const PieceEnd& end, const Remark& note);
+/// Whether the wire of an end goes round a thimble and back into a sleeve.
+bool wire_goes_into_sleeve(const CardPiece& card, const PieceEnd& end);
 /// The rope that the cut has for the eye of an end, beyond its bearing.
 std::string eye_taken(const CardPiece& card, const PieceEnd& end);
 /// Whether all that disagrees is so many diameters of a splice, which nobody has wrapped round this seat.

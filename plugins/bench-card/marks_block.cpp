@@ -215,7 +215,8 @@ double draw_boxes(const CardPiece& card, const std::vector<MarkRow>& rows, doubl
   double y = at.y;
   if (const std::vector<std::string> eyes = eyes_that_disagree(card); !eyes.empty())
     y = draw_eyes(card, eyes, width, {at.x, y}, into) + apart;
-  if (card.rope() && (card.cord || cut_nothing(card)) && card.marks.size() > 1)
+  // Without a cord laid along it nothing on the rope tells where a half begins.
+  if (card.rope() && card.cord && card.marks.size() > 1)
     y = draw_halves(card, rows, width, {at.x, y}, into) + apart;
   if (card.cord)
     y = draw_blanks(card, width, {at.x, y}, into) + apart;

@@ -88,6 +88,20 @@ private:
     list_.push_back(std::move(one));
   }
 
+  /// What to look at where a wire ends.
+  SignOffPhrase wire_words(const Joint& joint) const {
+    const Part* upper = part_at(joint.upper);
+    switch (wire_end((upper != nullptr ? upper : part_at(joint.lower))->kind)) {
+    case WireEnd::sleeve:
+      return SignOffPhrase::sleeve_look_for_crack_broken;
+    case WireEnd::by_hand:
+      return SignOffPhrase::wire_eye_look_at_tucks;
+    case WireEnd::terminal:
+      break;
+    }
+    return SignOffPhrase::terminal_look_for_crack_broken;
+  }
+
   void add_joint(const Joint& joint) {
     // What lies above a line is placed by the upper thing, what lies below it by the lower.
     Fastening one = placed(joint.upper < first_line(stay_) ? joint.upper : joint.lower);
@@ -126,7 +140,7 @@ private:
       break;
     }
     case JoinedBy::terminal:
-      one.what = say(SignOffPhrase::terminal_look_for_crack_broken);
+      one.what = say(wire_words(joint));
       one.secured = say(SignOffPhrase::nothing_to_secure);
       break;
     case JoinedBy::shackle:

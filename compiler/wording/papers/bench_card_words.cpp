@@ -273,6 +273,9 @@ std::string_view words(BenchCardPhrase phrase) {
   case lay_wire_round_with_mark:
     return "{}: lay the wire round {} with mark {} at the crown; {} is left to go back into the sleeve. "
            "Hold it so while the sleeve is pressed.";
+  case lay_wire_round_back_along_itself:
+    return "{}: lay the wire round {} with mark {} at the crown; {} is left to go back along it. Hold it so "
+           "while the eye is tucked or seized.";
   case put_wire_into_to_mark:
     return "{}: put the wire into {} to mark {}, {} deep. Hold it at the mark while the terminal is "
            "closed.";
@@ -463,8 +466,12 @@ std::string_view words(BenchCardPhrase phrase) {
     return "wire {} inside, to mark {}";
   case sleeve:
     return "sleeve";
+  case tucks_or_seizing:
+    return "tucks or seizing";
   case wire_round_with_mark:
     return "mark {} at the crown, {} back into the sleeve";
+  case wire_round_back_along_itself:
+    return "mark {} at the crown, {} back along itself";
   case how_deep_wire_goes_in:
     return "how deep the wire goes in: not given";
   case both_ends_colon:

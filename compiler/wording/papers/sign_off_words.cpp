@@ -27,6 +27,10 @@ std::string_view words(SignOffPhrase phrase) {
     return "eye, spliced or seized: {}";
   case terminal_look_for_crack_broken:
     return "terminal: look for a crack, a broken wire";
+  case sleeve_look_for_crack_broken:
+    return "eye in its sleeve: look for a crack, slip, a broken wire";
+  case wire_eye_look_at_tucks:
+    return "eye in the wire: look at its tucks or seizing, for a broken wire";
   case nothing_to_secure:
     return "nothing to secure";
   case bow_shackle:

@@ -17,6 +17,8 @@ enum class SignOffPhrase : std::uint16_t {
   eye,
   eye_spliced_or_seized,
   terminal_look_for_crack_broken,
+  sleeve_look_for_crack_broken,
+  wire_eye_look_at_tucks,
   nothing_to_secure,
   bow_shackle,
   not_stated_pin,
