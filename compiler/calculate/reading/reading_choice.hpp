@@ -48,8 +48,8 @@ struct ReadingChoice {
 /// both carry the same mark. Source: common practice, no source.
 ReadingChoice choose_reading(const Rig& rig, const Stay& stay);
 
-/// Whether all that two readings state is the same, to the last word: likelier one that was typed twice than
-/// two hoists. Source: a choice of the project.
+/// Whether all that two readings state is the same, to the last word: likelier one that was typed twice
+/// than two hoists. Source: a choice of the project.
 bool word_for_word(const Reading& one, const Reading& other);
 
 /// The limit `routes-apart`; where it is switched off, its usual value: a state of a piece needs one.

@@ -274,7 +274,8 @@ std::string_view words(BenchCardPhrase phrase) {
     return "{}: lay the wire round {} with mark {} at the crown; {} is left to go back into the sleeve. "
            "Hold it so while the sleeve is pressed.";
   case lay_wire_round_back_along_itself:
-    return "{}: lay the wire round {} with mark {} at the crown; {} is left to go back along it. Hold it so "
+    return "{}: lay the wire round {} with mark {} at the crown; {} is left to go back along it. Hold it "
+           "so "
            "while the eye is tucked or seized.";
   case put_wire_into_to_mark:
     return "{}: put the wire into {} to mark {}, {} deep. Hold it at the mark while the terminal is "
