@@ -53,7 +53,7 @@ KitItem longest_of(const OrderItem& line) {
 
 std::vector<KitItem> kit_of_rig(const CheckedRig& checked) {
   std::vector<KitItem> kit;
-  for (const OrderItem& item : order_items(checked)) {
+  for (const OrderItem& item : needed_items(checked)) {
     const std::string what = item.name + led_by(": ", item.what) + led_by(", ", item.size);
     if (item.in_metres)
       kit.push_back(longest_of(item));
@@ -70,7 +70,7 @@ std::vector<KitItem> kit_of_rig(const CheckedRig& checked) {
 
 std::vector<KitItem> kit_of_tools(const CheckedRig& checked) {
   std::vector<KitItem> kit;
-  for (const OrderItem& item : order_items(checked)) {
+  for (const OrderItem& item : needed_items(checked)) {
     if (!item.in_metres || item.group != "Lines")
       continue;
     const auto& lines = checked.rig().materials;

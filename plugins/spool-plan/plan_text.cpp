@@ -168,7 +168,7 @@ void print_spare(const LinePlan& plan, TextPage& page) {
   for (const StockInHand& stock : plan.order.stocks) {
     const auto fits =
         std::find_if(plan.short_pieces.begin(), plan.short_pieces.end(), [&](const ShortPiece& one) {
-          return plan.order.pieces[one.piece].length_mm <= stock.kept_back_mm;
+          return stock.pieces > 0 && plan.order.pieces[one.piece].length_mm <= stock.kept_back_mm;
         });
     if (fits != plan.short_pieces.end())
       page.wrapped("     ", say(SpoolPlanPhrase::mm_are_kept_back_as, stock.kept_back_mm, stock.name,

@@ -1,6 +1,7 @@
 #include "plugins/spool-plan/spool_plan_backend.hpp"
 
 #include "backend/drawing/svg_writer.hpp"
+#include "backend/order/spool_boat.hpp"
 #include "backend/page/foot.hpp"
 #include "backend/page/paper_files.hpp"
 #include "wording/papers/spool_plan_words.hpp"
@@ -14,34 +15,6 @@
 namespace sheerpole {
 
 namespace {
-
-std::vector<PieceNote> notes_of(const CheckedRig& checked) {
-  std::vector<PieceNote> notes;
-  for (const DerivedStay& stay : checked.derived().stays)
-    for (const Piece& piece : stay.pieces) {
-      const PieceSum sum = piece_sum(checked.rig(), stay, piece);
-      PieceNote note;
-      note.piece = piece.name;
-      note.complete = sum.body_complete && sum.cut_complete;
-      note.listed_cut = sum.cut().length();
-      for (const DraftReason& reason : checked.held_by(piece))
-        note.draft_reasons.push_back(reason.reason);
-      notes.push_back(std::move(note));
-    }
-  return notes;
-}
-
-SpoolBoat boat_of(const FleetRig& rig) {
-  SpoolBoat boat;
-  boat.title = rig.checked->rig().boat.title;
-  boat.rig = &rig.checked->rig();
-  boat.derived = &rig.checked->derived();
-  boat.source_keys = rig.source_keys;
-  for (std::uint32_t i = 0; i < rig.checked->sources().size(); ++i)
-    boat.source_names.push_back(rig.checked->sources()[SourceId{i}].name());
-  boat.notes = notes_of(*rig.checked);
-  return boat;
-}
 
 /// How many boats before this one have its title.
 std::size_t earlier(const std::vector<SpoolBoat>& boats, std::size_t number) {
@@ -63,7 +36,8 @@ FleetBoats fleet_boats(const BackendRequest& request) {
     rigs.push_back({&request.checked, "", {}});
   FleetBoats fleet;
   for (const FleetRig& rig : rigs) {
-    fleet.boats.push_back(boat_of(rig));
+    fleet.boats.push_back(spool_boat(*rig.checked));
+    fleet.boats.back().source_keys = rig.source_keys;
     if (fleet.boats.back().title.empty())
       fleet.boats.back().title = rig.file.empty() ? say(SpoolPlanPhrase::boat_without_name) : rig.file;
   }

@@ -60,6 +60,8 @@ std::string property_text(const Particular& fact) {
       text += " ± " + millimetres_text(fact.value.tolerance->si);
     return text + source_text(fact.value.provenance) + "\n";
   }
+  if (fact.name == "order-margin" && !fact.names.empty())
+    return name + joined(fact.names, " ") + "\n";
   if (fact.name == "spare" || fact.name == "order-margin")
     return name + share_text(fact.value.value.si) + source_text(fact.value.provenance) + "\n";
   return name + in_quotes(fact.text) + "\n";
@@ -89,6 +91,30 @@ std::string cutting_text(const std::string& of, const Record* cutting, const Lin
   return text.empty() ? text : "\ncutting of " + of + " {\n" + text + "}\n";
 }
 
+bool is_of_file(const SpoolBoat& boat, const Record& record, const StockFile& file) {
+  return record.place.source.index() < boat.source_keys.size() &&
+         boat.source_keys[record.place.source.index()] == file.key;
+}
+
+/// What the file states of cutting lines of which it has no stock, as it stood: it is not lost either.
+std::string other_cutting_text(const FleetBoats& fleet, const StockFile& file,
+                               const std::vector<std::string>& written) {
+  std::string text;
+  std::vector<std::string> done = written;
+  for (const SpoolBoat& boat : fleet.boats)
+    for (auto record = boat.rig->records.rbegin(); record != boat.rig->records.rend(); ++record) {
+      if (record->kind != RecordKind::cutting || record->facts.empty() ||
+          !is_of_file(boat, *record, file) || std::find(done.begin(), done.end(), record->of) != done.end())
+        continue;
+      done.push_back(record->of);
+      std::string facts;
+      for (const Particular& fact : record->facts)
+        facts += property_text(fact);
+      text.insert(0, "\ncutting of " + record->of + " {\n" + facts + "}\n");
+    }
+  return text;
+}
+
 /// A shop of the file, as it stood.
 std::string shop_text(const Record& shop) {
   std::string text =
@@ -116,8 +142,7 @@ std::string shops_text(const FleetBoats& fleet, const StockFile& file) {
   std::vector<std::string> written;
   for (const SpoolBoat& boat : fleet.boats)
     for (const Record& record : boat.rig->records)
-      if (record.kind == RecordKind::shop && record.place.source.index() < boat.source_keys.size() &&
-          boat.source_keys[record.place.source.index()] == file.key &&
+      if (record.kind == RecordKind::shop && is_of_file(boat, record, file) &&
           std::find(written.begin(), written.end(), record.name) == written.end()) {
         written.push_back(record.name);
         text += shop_text(record);
@@ -178,6 +203,7 @@ std::string new_stock_text(const FleetBoats& fleet, const SpoolPlan& plan, std::
       written.push_back(stock.of);
       text += cutting_text(stock.of, cutting_of(fleet, stock), line);
     }
+  text += other_cutting_text(fleet, plan.files[file], written);
   for (const NewStock& stock : plan.new_stock)
     if (stock.file == file)
       text += stock_text(plan.lines[stock.line].order.stocks[stock.stock], stock);

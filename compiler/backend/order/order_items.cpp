@@ -1,5 +1,7 @@
 #include "backend/order/order_items.hpp"
 
+#include "backend/order/lengths_in_stock.hpp"
+#include "backend/order/order_plan.hpp"
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
 #include "calculate/adjust/piece_history.hpp"
@@ -8,6 +10,8 @@
 #include "calculate/geometry/junctions.hpp"
 #include "calculate/joints/joint.hpp"
 #include "calculate/length/pin_to_pin.hpp"
+#include "calculate/spool_plan/spool_order.hpp"
+#include "calculate/spool_plan/stock_count.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "model/trade_words.hpp"
@@ -21,7 +25,9 @@
 #include <cmath>
 #include <cstdint>
 #include <cstdlib>
+#include <map>
 #include <optional>
+#include <utility>
 
 namespace sheerpole {
 
@@ -34,7 +40,8 @@ long tenths_up(Length length) {
 
 class Collecting {
 public:
-  explicit Collecting(const CheckedRig& checked) : checked_(checked), rig_(checked.rig()) {}
+  Collecting(const CheckedRig& checked, bool ask_stock)
+      : checked_(checked), rig_(checked.rig()), ask_stock_(ask_stock), plan_(checked, ask_stock) {}
 
   std::vector<OrderItem> run() {
     for (const DerivedStay& stay : checked_.derived().stays)
@@ -50,10 +57,18 @@ public:
       add_split_pins(stay);
       add_cord(rig_[stay.stay]);
     }
+    for (auto& [name, lashings] : lashings_)
+      take_off_stock(item("Small parts", name), std::move(lashings));
     return std::move(items_);
   }
 
 private:
+  /// Of one line: the lengths of its pieces, and those of them that no stock holds.
+  struct LineNeed {
+    std::vector<WholeLength> pieces;
+    std::vector<WholeLength> to_buy;
+  };
+
   OrderItem& item(const std::string& group, const std::string& name) {
     const auto found = std::find_if(items_.begin(), items_.end(), [&](const OrderItem& one) {
       return one.group == group && one.name == name;
@@ -83,22 +98,12 @@ private:
     for (const Record& stock : rig_.records)
       if (stock.kind == RecordKind::stock && stock.of == line.name)
         if (const auto length = fact_length(stock.facts, fact_names.length)) {
-          const Particular* pieces = find_fact(stock.facts, fact_names.pieces);
-          const long loose = (pieces == nullptr ? 1 : std::stol(pieces->text)) - made_of(stock.name);
+          const auto loose =
+              static_cast<long>(pieces_stated(stock) - pieces_made_up(checked_.derived(), stock.name));
           tenths +=
               static_cast<long>(std::floor(length->value.metres() * 10.0 + 1e-6)) * std::max(0L, loose);
         }
     return tenths;
-  }
-
-  /// How many pieces of the rig are made of this piece of stock as it is.
-  long made_of(const std::string& stock) const {
-    long made = 0;
-    for (const DerivedStay& stay : checked_.derived().stays)
-      for (const Piece& piece : stay.pieces)
-        if (made_of_what_is_there(piece) && piece.in_hand->stock == stock)
-          ++made;
-    return made;
   }
 
   OrderItem& line_item(const LineMaterial& line) {
@@ -135,6 +140,10 @@ private:
                                  stock_of(rig_, stay, static_cast<std::size_t>(piece.number - 1)))));
         continue;
       }
+      if (ask_stock_ && plan_.taken_before(piece.name)) {
+        note(ordered, say(OrderPhrase::taken_by_earlier_plan, piece.name));
+        continue;
+      }
       if (made_of_what_is_there(piece)) {
         note(ordered, say(OrderPhrase::is_made_what_is_in, piece.name));
         continue;
@@ -153,8 +162,68 @@ private:
       if (length.unknown)
         note_estimate(ordered, rig_[stay.stay], length);
       const Length printed = sum.unknown ? *whole : std::max(*whole, sum.cut().length());
-      need(ordered, rig_[stay.stay].name, tenths_up(printed * (1.0 + spare)));
+      WholeLength length_of_piece{piece.name, up_to_millimetres(printed * (1.0 + spare)), 0};
+      length_of_piece.mm = std::max({length_of_piece.mm, plan_.length_mm(piece.name), std::int64_t{0}});
+      length_of_piece.tenths = tenths_up_mm(length_of_piece.mm + plan_.kerf_mm(line.name));
+      need(ordered, rig_[stay.stay].name, length_of_piece.tenths);
+      LineNeed& of_line = needs_[line.name];
+      if (!plan_.in_stock(piece.name))
+        of_line.to_buy.push_back(length_of_piece);
+      of_line.pieces.push_back(std::move(length_of_piece));
     }
+  }
+
+  /// What has to be bought of a line or cord: lengths that no stock holds.
+  void order_lengths(OrderItem& ordered, const std::vector<WholeLength>& to_buy) {
+    long tenths = ordered.not_in_stock.value_or(0);
+    std::vector<std::string> names;
+    long longest = 0;
+    for (const WholeLength& one : to_buy) {
+      tenths += one.tenths;
+      longest = std::max(longest, one.tenths);
+      if (std::find(names.begin(), names.end(), one.of) == names.end())
+        names.push_back(one.of);
+    }
+    ordered.not_in_stock = tenths;
+    if (ordered.in_hand == 0 || to_buy.empty())
+      return;
+    constexpr std::size_t most_names = 6;
+    const std::string of =
+        names.size() <= most_names ? joined(names, ", ") : say(OrderPhrase::so_many_pieces, to_buy.size());
+    note(ordered, say(OrderPhrase::no_length_left, of, amount_text(ordered, longest)));
+  }
+
+  /// Cord of lashings, each in one length: what the stock of it does not hold is to be bought.
+  void take_off_stock(OrderItem& ordered, std::vector<WholeLength> lashings) {
+    if (ask_stock_ && ordered.in_hand > 0)
+      order_lengths(ordered,
+                    plan_.left_of(ordered.name).take(std::move(lashings), plan_.kerf_mm(ordered.name)));
+  }
+
+  /// What is ordered besides the pieces comes off what the plan leaves in stock, each in one length: the
+  /// test splice, and by the margin every piece once more or so many metres.
+  void order_line(OrderItem& ordered, const LineNeed& of_line, std::int64_t test_splice_mm) {
+    order_lengths(ordered, of_line.to_buy);
+    // Stock of the same line under another name may hold them.
+    if (of_line.to_buy.size() < of_line.pieces.size())
+      note(ordered, say(OrderPhrase::in_hand_by_stock_file));
+    const std::int64_t kerf_mm = plan_.kerf_mm(ordered.name);
+    std::vector<WholeLength> besides;
+    if (ordered.margin_share == 1.0)
+      besides = of_line.pieces;
+    else if (ordered.margin > 0)
+      besides.push_back({say(OrderPhrase::margin), std::int64_t{100} * ordered.margin, ordered.margin});
+    if (test_splice_mm > 0)
+      besides.push_back({say(OrderPhrase::test_splice), test_splice_mm, ordered.test_splice});
+    const std::vector<WholeLength> to_buy = plan_.left_of(ordered.name).take(std::move(besides), kerf_mm);
+    order_lengths(ordered, to_buy);
+    const bool buys_test_splice = std::any_of(to_buy.begin(), to_buy.end(), [](const WholeLength& one) {
+      return one.of == say(OrderPhrase::test_splice);
+    });
+    if (test_splice_mm > 0 && !buys_test_splice)
+      note(ordered, say(OrderPhrase::test_splice_from_stock));
+    if (!ordered.open.empty() && ordered.in_hand > 0)
+      note(ordered, say(OrderPhrase::x_may_lie_in_stock));
   }
 
   /// Both sides alike stand in one row.
@@ -182,18 +251,24 @@ private:
       return;
     const auto trial =
         rope_for_test_splice(rig_, MaterialId{static_cast<std::uint32_t>(line - rig_.materials.begin())});
+    const std::int64_t trial_mm = trial ? up_to_millimetres(*trial) : 0;
     if (trial) {
-      ordered.test_splice = tenths_up(*trial);
+      ordered.test_splice = tenths_up_mm(trial_mm + plan_.kerf_mm(ordered.name));
       note(ordered,
            say(OrderPhrase::with_for_test_splice_since, amount_text(ordered, ordered.test_splice)));
     }
     const Record* cutting = last_record_of(rig_, RecordKind::cutting, line->name);
     const Particular* stated =
         cutting == nullptr ? nullptr : find_fact(cutting->facts, fact_names.order_margin);
-    if (stated == nullptr)
-      return;
-    const bool twice = !stated->names.empty();
-    ordered.margin_share = twice ? 1.0 : stated->value.value.si;
+    if (stated != nullptr)
+      add_stated_margin(ordered, *stated);
+    if (ask_stock_)
+      order_line(ordered, needs_[ordered.name], trial_mm);
+  }
+
+  static void add_stated_margin(OrderItem& ordered, const Particular& stated) {
+    const bool twice = !stated.names.empty();
+    ordered.margin_share = twice ? 1.0 : stated.value.value.si;
     ordered.margin =
         static_cast<long>(std::ceil(static_cast<double>(ordered.needed) * ordered.margin_share - 1e-6));
     if (ordered.margin_share > 0.0)
@@ -434,19 +509,30 @@ private:
       if (!of_stays)
         ordered.in_hand = in_stock(*line);
       note(ordered, say(OrderPhrase::gap_x_passes_x_turns));
-      need(ordered, stay.name, tenths_up(entry.set_length->value * (2.0 * *entry.passes * entry.count)));
+      const Length of_one = entry.set_length->value * (2.0 * *entry.passes);
+      need(ordered, stay.name, tenths_up(of_one * static_cast<double>(entry.count)));
+      for (int i = 0; i < entry.count; ++i)
+        lashings_[line->name].push_back({stay.name, up_to_millimetres(of_one), tenths_up(of_one)});
     }
   }
 
   const CheckedRig& checked_;
   const Rig& rig_;
+  bool ask_stock_;
+  OrderPlan plan_;
+  std::map<std::string, LineNeed> needs_;                    ///< by the name of the line
+  std::map<std::string, std::vector<WholeLength>> lashings_; ///< by the name of the cord
   std::vector<OrderItem> items_;
 };
 
 } // namespace
 
 std::vector<OrderItem> order_items(const CheckedRig& checked) {
-  return Collecting(checked).run();
+  return Collecting(checked, true).run();
+}
+
+std::vector<OrderItem> needed_items(const CheckedRig& checked) {
+  return Collecting(checked, false).run();
 }
 
 std::vector<std::string> suppliers_of(const std::vector<OrderItem>& items) {
@@ -505,8 +591,6 @@ std::string to_order_text(const OrderItem& item) {
   if (!open.empty() && item.margin_share > 0.0)
     open += item.margin_share == 1.0 ? say(OrderPhrase::and_same_again)
                                      : say(OrderPhrase::and_more, format_number(item.margin_share * 100.0));
-  if (!open.empty() && item.in_hand > item.wanted())
-    open += say(OrderPhrase::less, amount_text(item, item.in_hand - item.wanted()));
   if (item.to_order() == 0)
     return open;
   return amount_text(item, item.to_order()) + led_by(say(OrderPhrase::and_word), open);

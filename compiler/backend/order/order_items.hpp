@@ -3,6 +3,7 @@
 #include "calculate/cut/order_length.hpp"
 #include "results/checked_rig.hpp"
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -40,19 +41,28 @@ struct OrderItem {
   double margin_share = 0.0;         ///< the same as a share; also of what is no number
   long test_splice = 0;              ///< rope for a test splice
   long in_hand = 0;
+  std::optional<long> not_in_stock = {}; ///< of a line: what no stock holds in one length, all together
   std::vector<std::pair<std::string, long>> stays; ///< what each stay needs of it; they make up `needed`
   std::vector<std::string> notes = {};             ///< what is not in the sum, or is an estimate
   std::vector<PartId> parts = {}; ///< of "Hardware": what it is; several are the holes of one plate
 
   /// As far as it is a number.
   long wanted() const { return needed + margin + test_splice; }
-  long to_order() const { return wanted() > in_hand ? wanted() - in_hand : 0; }
+  /// Lengths are not counted out against each other: two metres here and two there make no four.
+  long to_order() const { return not_in_stock.value_or(wanted() > in_hand ? wanted() - in_hand : 0); }
   bool nothing_to_order() const { return to_order() == 0 && open.empty(); }
 };
 
 /// Everything that the stays are made of, by group, each once, in the order in which the stays meet it.
 /// What belongs to the boat, tangs and chainplates, is not ordered.
+/// Of a line, the spool plan of this boat is asked for what no stock holds. The test splice and what the
+/// margin adds are lengths of their own: the longest first, each whole on the shortest length that the plan
+/// leaves and that still holds it, a kerf behind each.
 std::vector<OrderItem> order_items(const CheckedRig& checked);
+
+/// The same for a paper that says what is needed, and not what is to be bought: no plan is searched for, so
+/// to_order() of a line says nothing, and what an earlier plan has taken is needed like the rest.
+std::vector<OrderItem> needed_items(const CheckedRig& checked);
 
 /// "12.9 m", or a number of pieces.
 std::string amount_text(const OrderItem& item, long amount);

@@ -3,12 +3,12 @@
 #include "calculate/cut/cut_phrase.hpp"
 #include "calculate/cut/line_ends.hpp"
 #include "calculate/cut/line_stretch.hpp"
+#include "calculate/cut/whole_links.hpp"
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 #include <utility>
 
 namespace sheerpole {
@@ -57,23 +57,21 @@ EndUse shackled(const LineEnd& end) {
 }
 
 /// A chain parts at a link, so the length that is worked out is not the one that can be had.
-Remark whole_links(const Rig& rig, const Piece& piece) {
-  const auto pitch = fact_length(rig[piece.material].particulars, fact_names.pitch);
-  if (!pitch)
+Remark links_note(const Rig& rig, const Piece& piece) {
+  const std::string pitch = pitch_words(rig[piece.material]);
+  if (pitch.empty())
     return CutPhrase::pitch_not_stated;
   if (piece.body.unknown)
-    return {CutPhrase::whole_links_of_unknown, {pitch->value}};
-  const double links = std::round(piece.body.known() / pitch->value);
-  const Length whole = pitch->value * links;
-  const Length off = whole - piece.body.known();
-  return {off < Length{} ? CutPhrase::whole_links_shorter : CutPhrase::whole_links_longer,
-          {Count{static_cast<std::int64_t>(links)}, pitch->value, whole, magnitude(off)}};
+    return {CutPhrase::whole_links_of_unknown, {Words{pitch}}};
+  const WholeLinks links = *whole_links(rig[piece.material], piece.body.known());
+  return {links.longer < Length{} ? CutPhrase::whole_links_shorter : CutPhrase::whole_links_longer,
+          {Count{links.count}, Words{links.pitch}, links.length, magnitude(links.longer)}};
 }
 
 void cut_chain(const Rig& rig, const Stay& stay, std::size_t line, const CordBearings& bearings,
                Piece& piece) {
   EndUse lower = shackled(line_end(rig, stay, line, WhichEnd::lower));
-  lower.end.notes = {whole_links(rig, piece)};
+  lower.end.notes = {links_note(rig, piece)};
   add_ends(piece, bearings, shackled(line_end(rig, stay, line, WhichEnd::upper)), std::move(lower), {});
 }
 

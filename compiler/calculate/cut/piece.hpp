@@ -45,7 +45,7 @@ std::vector<std::size_t> lines_of(const Stay& stay);
 ///     of screw and toggles: cut X + 39 1/2 in, body X - 24 in.
 ///   Wire and rod: body plus the insertion depth at each terminal.
 ///   Chain: its body, pin centre to pin centre. It can only be cut at a whole link, which the note of its
-///     lower end says; the rest is for the adjuster to take up. Common practice, no source.
+///     lower end says (whole_links.hpp); the rest is for the adjuster to take up.
 /// What is in hand for a piece is shared out (in_hand.hpp); the cut then is all that goes into it.
 /// The same input missing twice is said once.
 std::vector<Piece> pieces_of(const Rig& rig, StayId stay, const LengthSum& pin_to_pin,

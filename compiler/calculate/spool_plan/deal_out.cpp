@@ -217,7 +217,7 @@ std::int64_t left_at_least(const LineOrder& line, const std::vector<std::size_t>
 } // namespace
 
 std::int64_t usable_mm(const StockInHand& stock) {
-  return stock.length_mm - stock.kept_back_mm;
+  return stock.pieces > 0 ? stock.length_mm - stock.kept_back_mm : 0;
 }
 
 bool is_offcut(const StockInHand& stock) {

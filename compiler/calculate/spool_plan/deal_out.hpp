@@ -25,7 +25,7 @@ struct Dealt {
 /// There must be pieces, and a stock of which not all is kept back.
 Dealt deal_out(const LineOrder& line, const std::vector<StockFile>& files, const CuttingLimits& limits);
 
-/// What may be cut of one stock, mm.
+/// What may be cut of one stock, mm; nothing when all of its pieces are made up as they are.
 std::int64_t usable_mm(const StockInHand& stock);
 bool is_offcut(const StockInHand& stock);
 

@@ -3,14 +3,15 @@
 #include "base/byte_text.hpp"
 #include "base/internal_error.hpp"
 #include "calculate/adjust/piece_history.hpp"
+#include "calculate/cut/whole_links.hpp"
 #include "calculate/cutting/plan_cutting.hpp"
 #include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
+#include "calculate/spool_plan/stock_count.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 
 #include <algorithm>
-#include <charconv>
 #include <utility>
 
 namespace sheerpole {
@@ -27,12 +28,12 @@ Remarks missing_from(const Piece& piece) {
   return result;
 }
 
-/// Whole links nearest to the cut, as the cut list has them; with spare the links up to it.
-void to_whole_links(WantedPiece& wanted, Length pitch, double spare) {
-  const double links = std::max(1.0, std::round(wanted.cut / pitch));
-  const double with_spare = std::max(links, std::ceil(links * (1.0 + spare) - millimetre_noise));
-  wanted.length_mm = up_to_millimetres(pitch * with_spare);
-  wanted.note = {StockPhrase::links, {Count{static_cast<std::int64_t>(with_spare)}, pitch}};
+/// Whole links as every paper has them; with spare the links up to it.
+void to_whole_links(WantedPiece& wanted, const WholeLinks& links, double spare) {
+  const auto count = static_cast<double>(links.count);
+  const double with_spare = std::max(count, std::ceil(count * (1.0 + spare) - millimetre_noise));
+  wanted.length_mm = up_to_millimetres(links.length * (with_spare / count));
+  wanted.note = {StockPhrase::links, {Count{static_cast<std::int64_t>(with_spare)}, Words{links.pitch}}};
 }
 
 } // namespace
@@ -84,9 +85,9 @@ std::variant<WantedPiece, UnplannedPiece> wanted_piece(const SpoolBoat& boat, co
     return not_planned(StockPhrase::nothing_left);
 
   const LineMaterial& line = (*boat.rig)[piece.material];
-  const auto pitch = fact_length(line.particulars, fact_names.pitch);
-  if (line.kind == LineMaterial::Kind::chain && pitch && pitch->value > Length{})
-    to_whole_links(wanted, pitch->value, spare);
+  // Of the exact length where there is one: what is printed of it may lie on the other side of half a link.
+  if (const auto links = whole_links(line, piece.cut.unknown ? wanted.cut : piece.cut.known()))
+    to_whole_links(wanted, *links, spare);
   else
     wanted.length_mm = up_to_millimetres(wanted.cut * (1.0 + spare));
   wanted.length_mm = std::max<std::int64_t>(wanted.length_mm, 1);
@@ -209,22 +210,16 @@ StockInHand stock_of(const Record& record) {
   stock.batch = fact_text(record.facts, fact_names.batch);
   const Length length = fact_length(record.facts, fact_names.length).value_or(Sourced<Length>{}).value;
   stock.length_mm = down_to_millimetres(length);
-  // A count is kept as text.
-  const std::string pieces = fact_text(record.facts, fact_names.pieces);
-  std::from_chars(pieces.data(), pieces.data() + pieces.size(), stock.pieces);
+  stock.pieces = pieces_stated(record);
   if (const auto spare = fact_number(record.facts, fact_names.spare))
     stock.kept_back_mm = std::min(stock.length_mm, up_to_millimetres(length * spare->value));
   return stock;
 }
 
-/// How many pieces of a stock are made up as they are into stays that name it.
-std::int64_t pieces_taken(const SpoolBoat& boat, const std::string& stock) {
-  std::int64_t taken = 0;
-  for (const DerivedStay& stay : boat.derived->stays)
-    for (const Piece& piece : stay.pieces)
-      if (made_of_what_is_there(piece) && piece.in_hand->stock == stock)
-        ++taken;
-  return taken;
+/// What stays of this boat are made of as it is may not be cut. A stock of which nothing may be cut stays
+/// in the list: its record outlives the plan.
+void set_aside(const SpoolBoat& boat, StockInHand& stock) {
+  stock.pieces = std::max<std::int64_t>(0, stock.pieces - pieces_made_up(*boat.derived, stock.name));
 }
 
 void read_stocks(const std::vector<SpoolBoat>& boats, std::vector<StockFile>& files,
@@ -241,15 +236,18 @@ void read_stocks(const std::vector<SpoolBoat>& boats, std::vector<StockFile>& fi
         continue;
       const std::pair<std::size_t, std::string> key{file_of(files, boats[number], number, record),
                                                     record.name};
-      if (std::find(counted.begin(), counted.end(), key) != counted.end())
+      std::vector<StockInHand>& stocks = group_of(groups, *line).order.stocks;
+      if (std::find(counted.begin(), counted.end(), key) != counted.end()) {
+        for (StockInHand& shared : stocks)
+          if (shared.file == key.first && shared.name == key.second)
+            set_aside(boats[number], shared);
         continue;
+      }
       counted.push_back(key);
-      StockInHand stock = stock_of(record);
-      stock.pieces -= pieces_taken(boats[number], record.name);
+      StockInHand& stock = stocks.emplace_back(stock_of(record));
       stock.boat = number;
       stock.file = key.first;
-      if (stock.length_mm > 0 && stock.pieces > 0)
-        group_of(groups, *line).order.stocks.push_back(std::move(stock));
+      set_aside(boats[number], stock);
     }
   }
 }

@@ -1,6 +1,7 @@
 #include "calculate/spool_plan/spool_plan.hpp"
 
 #include "calculate/spool_plan/deal_out.hpp"
+#include "calculate/spool_plan/stock_count.hpp"
 
 #include <algorithm>
 #include <optional>
@@ -185,12 +186,17 @@ LinePlan plan_line(LineOrder order, const std::vector<StockFile>& files, const C
 
 namespace {
 
+/// With those that are made up as they are.
+std::int64_t all_pieces(const StockInHand& stock) {
+  return stock.record == nullptr ? stock.pieces : pieces_stated(*stock.record);
+}
+
 void name_rests(LinePlan& plan, RestNames& names) {
   for (SpoolUse& use : plan.uses) {
     const StockInHand& stock = plan.order.stocks[use.stock];
     // One of several spools of one record is no longer like the others.
     if (use.fate == RestFate::stays)
-      use.rest_name = stock.pieces == 1 ? stock.name : names.next(stock.name);
+      use.rest_name = all_pieces(stock) == 1 ? stock.name : names.next(stock.name);
     else if (use.fate == RestFate::offcut)
       use.rest_name = names.next(stock.name);
   }
@@ -201,9 +207,9 @@ void add_new_stock(const LinePlan& plan, std::size_t line, std::vector<NewStock>
     const StockInHand& stock = plan.order.stocks[i];
     const auto begun = static_cast<std::int64_t>(std::count_if(
         plan.uses.begin(), plan.uses.end(), [&](const SpoolUse& use) { return use.stock == i; }));
-    if (begun < stock.pieces)
-      into.push_back(
-          {line, i, stock.file, stock.name, stock.sort, stock.length_mm, stock.pieces - begun, false});
+    // What is not cut is there as before, whether the plan could have cut it or not.
+    if (const std::int64_t left = all_pieces(stock) - begun; left > 0)
+      into.push_back({line, i, stock.file, stock.name, stock.sort, stock.length_mm, left, false});
     for (const SpoolUse& use : plan.uses) {
       if (use.stock != i || use.rest_name.empty())
         continue;

@@ -103,9 +103,9 @@ std::string_view words(OrderPhrase phrase) {
   case here:
     return "here";
   case line_is_ordered_in_tenths:
-    return "Line is ordered in tenths of a metre, each piece rounded up, with spare and what the notes "
-           "say; the spool plan adds the cuts up in whole millimetres and says what has to lie in one "
-           "length.";
+    return "Line is ordered in tenths of a metre, each piece rounded up, with spare, kerf and what the "
+           "notes say; what stock holds is by the spool plan, which adds the cuts up in whole millimetres "
+           "and says what has to lie in one length.";
   case nothing_is_to_be_ordered:
     return "Nothing to order.";
   case order_list_of:
@@ -143,7 +143,7 @@ std::string_view words(OrderPhrase phrase) {
   case what_is_to_be_bought:
     return "what to buy: lines, hardware and small parts, less what is in hand";
   case in_hand_by_stock_file:
-    return "in hand by the stock of the file; the spool plan says whether the pieces fit on it";
+    return "in hand by the stock of the file; to order is what finds no place on it, by the spool plan";
   case cut_lacks_input:
     return "the cut of {} lacks an input";
   case from_behind:
@@ -152,6 +152,21 @@ std::string_view words(OrderPhrase phrase) {
     return "{} is on record as cut{} and is not in it";
   case is_made_what_is_in:
     return "{} is made of the line in hand for it and is not counted here";
+  case taken_by_earlier_plan:
+    return "an earlier plan has taken {} from the stock, so it is not in it";
+  case no_length_left:
+    return "no length is left in stock for {}; the longest to buy in one length is {}";
+  case so_many_pieces:
+    return "{} pieces";
+  case test_splice:
+    return "the test splice";
+  case test_splice_from_stock:
+    return "the test splice comes off what is left in stock";
+  case margin:
+    return "the order-margin";
+  case x_may_lie_in_stock:
+    return "the stock is not counted against what is X; once its length is known the spool plan says "
+           "whether it fits";
   case what_is_in_hand_for:
     return "what is in hand for {} is too short, so it is in it";
   case with_spare_on_each_piece:
@@ -236,8 +251,6 @@ std::string_view words(OrderPhrase phrase) {
     return ", and the same again";
   case and_more:
     return ", and {} % more";
-  case less:
-    return ", less {}";
   case lines:
     return "Lines";
   case hardware:

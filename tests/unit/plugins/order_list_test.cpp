@@ -176,14 +176,21 @@ TEST(OrderList, KeepsTheHandOfAStudAndTellsARingFromASplitPin) {
   EXPECT_EQ(named(items, "ring for a pin of 1/2 in").needed, 1);
 }
 
-// Six passes there and back over 150 mm are 1.8 m; 1.25 m in stock count as 1.2 m.
-TEST(OrderList, TakesTheStockOfACordOff) {
-  const Compilation boat = test::compiled(two_suppliers);
+// Six passes there and back over 150 mm are 1.8 m in one length; 1.25 m in stock do not hold it, 1.8 m do.
+TEST(OrderList, TakesACordOffStockThatHoldsIt) {
+  std::string text = two_suppliers;
+  const Compilation boat = test::compiled(text);
   ASSERT_TRUE(boat.checked);
-  const auto items = order_items(*boat.checked);
-  EXPECT_EQ(named(items, "cord-4").needed, 18);
-  EXPECT_EQ(named(items, "cord-4").in_hand, 12);
-  EXPECT_EQ(named(items, "cord-4").to_order(), 6);
+  const OrderItem cord = named(order_items(*boat.checked), "cord-4");
+  EXPECT_EQ(cord.needed, 18);
+  EXPECT_EQ(cord.in_hand, 12);
+  EXPECT_EQ(cord.to_order(), 18);
+  EXPECT_THAT(cord.notes,
+              testing::Contains(
+                  "no length is left in stock for forestay; the longest to buy in one length is 1.8 m"));
+  text.replace(text.find("1.25 m"), 6, "1.8 m");
+  const Compilation longer = test::compiled(text);
+  EXPECT_TRUE(named(order_items(*longer.checked), "cord-4").nothing_to_order());
 }
 
 /// A pair that is a mark on a cord: body X - 40 mm, cut X - 40 + 2 x (100 + 648) mm.
@@ -236,6 +243,34 @@ TEST(OrderList, AddsTheMarginOfTheOwner) {
       test::compiled(on_a_cord("", "cutting of hmpe-9 {\n  order-margin: double\n}\n"));
   EXPECT_EQ(to_order_text(named(order_items(*open.checked), "hmpe-9")),
             "1.9 m and X(shroud) + 1.456 m, twice, and the same again");
+}
+
+// Two pieces of 13 456 mm leave 1088 mm of 28 m, too short for a test splice of 1896 mm, and 1896 mm of 28
+// 808.
+TEST(OrderList, ATestSpliceIsALengthOfItsOwn) {
+  const auto with = [](const std::string& length) {
+    const Compilation boat = test::compiled(on_a_cord(
+        "  estimate: 12 m\n", "stock drum of hmpe-9 {\n  sort: spool\n  length: " + length + "\n}\n"));
+    return named(order_items(*boat.checked), "hmpe-9");
+  };
+  EXPECT_EQ(with("28 m").to_order(), 19);
+  EXPECT_THAT(
+      with("28 m").notes,
+      testing::Contains(
+          "no length is left in stock for the test splice; the longest to buy in one length is 1.9 m"));
+  EXPECT_TRUE(with("28_808 mm").nothing_to_order());
+  EXPECT_THAT(with("28_808 mm").notes,
+              testing::Contains("the test splice comes off what is left in stock"));
+  EXPECT_EQ(with("28_807 mm").to_order(), 19);
+}
+
+// Metres in stock are no answer to a length that nobody knows.
+TEST(OrderList, StockIsNotTakenOffALengthThatIsX) {
+  const Compilation boat =
+      test::compiled(on_a_cord("", "stock drum of hmpe-9 {\n  sort: spool\n  length: 10 m\n}\n"));
+  const OrderItem rope = named(order_items(*boat.checked), "hmpe-9");
+  EXPECT_EQ(to_order_text(rope), "X(shroud) + 1.456 m, twice");
+  EXPECT_THAT(rope.notes, testing::Contains(testing::HasSubstr("is not counted against what is X")));
 }
 
 TEST(OrderList, HoldsStaysWithLongNamesOfManyAlphabets) {
