@@ -5,8 +5,10 @@
 #include "model/fact_name.hpp"
 #include "units/format_length.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/chain_words.hpp"
 #include "wording/papers/papers_words.hpp"
 #include "wording/papers/rig_words.hpp"
+#include "wording/say.hpp"
 #include "wording/state_words.hpp"
 
 #include <algorithm>
@@ -224,6 +226,38 @@ std::string variance_words(double share) {
   if (share < 0.0005)
     return say(PapersPhrase::under);
   return share >= 0.9995 ? say(PapersPhrase::all_of_it) : format_fixed(share * 100.0, 1) + " %";
+}
+
+std::string links_words(const WholeLinks& links, const std::string& length) {
+  return links.count == 1 ? say(ChainPhrase::one_link, links.pitch, length)
+                          : say(ChainPhrase::links, links.count, links.pitch, length);
+}
+
+std::string links_taken_up(const Rig& rig, const DerivedStay& stay, Length longer) {
+  const bool is_shorter = longer < Length{};
+  if (stay.adjusters.empty())
+    return say(is_shorter ? ChainPhrase::stay_comes_out_shorter : ChainPhrase::stay_comes_out_longer);
+  Length room;
+  std::vector<std::string> names;
+  for (const TakeUp& adjuster : stay.adjusters) {
+    room += is_shorter ? adjuster.to_slacken : adjuster.to_tighten;
+    names.push_back(rig[adjuster.part].name);
+  }
+  const std::string which = joined(names, Join::and_word);
+  if (magnitude(longer) > room)
+    return say(is_shorter ? ChainPhrase::cannot_be_set_longer : ChainPhrase::cannot_be_set_shorter, which);
+  if (names.size() > 1)
+    return say(is_shorter ? ChainPhrase::are_set_longer : ChainPhrase::are_set_shorter, which);
+  return say(is_shorter ? ChainPhrase::is_set_longer : ChainPhrase::is_set_shorter, which);
+}
+
+std::string links_off_words(const Rig& rig, const DerivedStay& stay, const WholeLinks& links, bool even,
+                            const std::string& off, const std::string& worked_out) {
+  if (even)
+    return say(ChainPhrase::as_worked_out);
+  return say(links.longer < Length{} ? ChainPhrase::shorter_than_worked_out
+                                     : ChainPhrase::longer_than_worked_out,
+             off, worked_out, links_taken_up(rig, stay, links.longer));
 }
 
 } // namespace sheerpole

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "calculate/cut/whole_links.hpp"
 #include "calculate/derived.hpp"
 #include "model/part.hpp"
 #include "model/provenance.hpp"
@@ -84,5 +85,18 @@ std::string trials_words(double share, std::size_t draws);
 
 /// A share of a variance, 0 to 1: "86.4 %", "all of it", "under 0.1 %".
 std::string variance_words(double share);
+
+/// "70 links of 28 mm, 1960 mm"; `length` is that of all of them as the paper prints it.
+std::string links_words(const WholeLinks& links, const std::string& length);
+
+/// By how much the links of a piece are off what was worked out, and what takes that up: "8 mm shorter than
+/// worked out, 1968 mm: bottle-14 is set longer by as much". `off` and `worked_out` are as the paper prints
+/// them, `off` without a sign; `even`: nothing of it is left as printed.
+std::string links_off_words(const Rig& rig, const DerivedStay& stay, const WholeLinks& links, bool even,
+                            const std::string& off, const std::string& worked_out);
+
+/// What takes up links that are longer or shorter: "bottle-14 is set longer by as much". Where the
+/// adjusters do not reach so far, and where there is none, it says that.
+std::string links_taken_up(const Rig& rig, const DerivedStay& stay, Length longer);
 
 } // namespace sheerpole

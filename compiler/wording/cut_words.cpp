@@ -48,10 +48,9 @@ std::string_view words(CutPhrase phrase) {
   case CutPhrase::whole_links_of_unknown:
     return "a chain is cut at a whole link, every {}";
   case CutPhrase::whole_links_longer:
-    return "a chain is cut at a whole link: {} links of {} make {}, {} longer, for the adjuster to take up";
+    return "a chain is cut at a whole link: {} links of {} make {}, {} longer";
   case CutPhrase::whole_links_shorter:
-    return "a chain is cut at a whole link: {} links of {} make {}, {} shorter, for the adjuster to take "
-           "up";
+    return "a chain is cut at a whole link: {} links of {} make {}, {} shorter";
   case CutPhrase::eye_allowance_missing:
     return "eye allowance of splice {} at {}";
   case CutPhrase::eye_allowance_mend:

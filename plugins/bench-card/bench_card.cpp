@@ -7,6 +7,7 @@
 #include "plugins/bench-card/card_blocks.hpp"
 #include "wording/model_words.hpp"
 #include "wording/papers/bench_card_words.hpp"
+#include "wording/papers/chain_words.hpp"
 #include "wording/say.hpp"
 
 #include <array>
@@ -39,8 +40,11 @@ std::string from_where(const CardPiece& card) {
              where_words(*card.rig, *card.stay, WhichEnd::lower));
 }
 
-/// What else there is to know of an end, in the unit of the card; what stands in a box is left out.
+/// What else there is to know of an end, in the unit of the card; what stands in a box is left out. Of a
+/// chain the card has it in words of its own (links_sentence()).
 std::string notes_words(const CardPiece& card, const PieceEnd& end) {
+  if (card.chain())
+    return {};
   std::vector<std::string> words;
   for (const Remark& note : end.notes)
     if (!eye_disagrees(card, end, note))
@@ -83,16 +87,26 @@ std::string sum_by_hand(const CardPiece& card) {
              card.amount(card.cut));
 }
 
+/// A chain is cut by counting: how many of its links, and what is off what was worked out.
+std::string links_sentence(const CardPiece& card) {
+  if (card.links)
+    return say(ChainPhrase::goes_by_links, card.cut_words(card.amount(card.cut)), card.links_off());
+  const std::string pitch = pitch_words(*card.line);
+  return pitch.empty() ? std::string(say(ChainPhrase::pitch_not_given))
+                       : say(ChainPhrase::every_link, pitch);
+}
+
 /// In which unit the lengths are, and where the columns begin.
 std::string unit_sentence(const CardPiece& card) {
   return say(BenchCardPhrase::lengths_in, unit_words(card.unit),
-             card.cord ? "" : say(BenchCardPhrase::zero_at_cut_end_aloft),
+             card.cord || card.links ? "" : say(BenchCardPhrase::zero_at_cut_end_aloft),
              card.unit.remark.empty() ? "" : " ", card.unit.remark);
 }
 
 /// What a bearing is on this card; nothing where no length of it is measured from one.
 std::string bearing_sentence(const CardPiece& card) {
   return card.rope()             ? say(BenchCardPhrase::bearing_of_rope)
+         : card.chain()          ? say(ChainPhrase::bearing_of_chain)
          : card.mouth_to_mouth() ? std::string()
                                  : say(BenchCardPhrase::bearing_of_wire);
 }
@@ -111,7 +125,9 @@ void add_notes(const CardPiece& card, const CardLook& look, PageFlow& page) {
     page.text(say(BenchCardPhrase::no_mark, unknown), {.size = look.small, .bold = true, .indent = 0.0});
   for (const std::string& line : in_hand_lines(card))
     page.text(line, small);
-  if (!card.cord && !card.measure_again())
+  if (card.chain() && !card.measure_again())
+    page.text(links_sentence(card), {.size = look.small + 0.2, .bold = true, .indent = 0.0});
+  else if (!card.cord && !card.measure_again())
     page.text(sum_by_hand(card), {.size = look.small + 0.2, .bold = true, .indent = 0.0});
   if (const std::string words = joined(left_out(card), " "); !words.empty())
     page.text(words, small);

@@ -7,6 +7,7 @@
 #include "plugins/bench-card/card_blocks.hpp"
 #include "plugins/bench-card/card_ink.hpp"
 #include "wording/papers/bench_card_words.hpp"
+#include "wording/papers/chain_words.hpp"
 
 #include <fmt/format.h>
 
@@ -125,8 +126,9 @@ Cell cell_of_cut(const CardPiece& card) {
     return {say(BenchCardPhrase::cut), std::string(not_yet()), "", 0.38, 9.4};
   const PhraseText name = card.state == PieceState::on_record ? say(BenchCardPhrase::already_cut_was)
                           : cut_nothing(card)                 ? say(BenchCardPhrase::cut_nothing_use)
+                          : card.chain() && !card.links       ? say(ChainPhrase::cut_at_nearest_whole_link)
                                                               : say(BenchCardPhrase::cut);
-  return {name, card.amount(card.cut), "", 0.38, 9.4};
+  return {name, card.links ? card.cut_words(card.amount(card.cut)) : card.amount(card.cut), "", 0.38, 9.4};
 }
 
 Cell cell_of_dry_fit(const CardPiece& card) {
@@ -144,18 +146,36 @@ Cell cell_of_dry_fit(const CardPiece& card) {
   return {nothing, card.amount(card.dry_fit), below, 0.22};
 }
 
+/// In place of the dry fit of a chain that goes by its links: what they are reckoned from.
+Cell cell_of_what_was_worked_out(const CardPiece& card) {
+  return {say(ChainPhrase::worked_out), card.amount(card.worked_out),
+          card.links_longer().parts == 0 ? std::string()
+                                         : links_taken_up(*card.rig, *card.of_stay, card.links->longer),
+          0.22};
+}
+
+/// What the cut has beyond the body; of a chain, which has nothing there, how its links come out.
+std::string beyond_the_body(const CardPiece& card) {
+  if (card.links && card.links_longer().parts == 0)
+    return say(ChainPhrase::as_worked_out);
+  if (card.links)
+    return say(card.links_longer().parts < 0 ? ChainPhrase::shorter : ChainPhrase::longer,
+               card.amount(CardLength{false, std::abs(card.links_longer().parts)}));
+  if (card.chain())
+    return {};
+  return card.behaves.parts == 0
+             ? say(BenchCardPhrase::for_the_ends, added(card, card.ends))
+             : say(BenchCardPhrase::ends_line, added(card, card.ends), added(card, card.behaves));
+}
+
 std::vector<Cell> cells_of(const CardPiece& card) {
   if (card.draft())
     return cells_of_draft(card);
-  const std::string beyond =
-      card.behaves.parts == 0
-          ? say(BenchCardPhrase::for_the_ends, added(card, card.ends))
-          : say(BenchCardPhrase::ends_line, added(card, card.ends), added(card, card.behaves));
   return {cell_of_cut(card),
           {say(card.mouth_to_mouth() ? BenchCardPhrase::body_mouth_to_mouth
                                      : BenchCardPhrase::body_bearing_to_bearing),
-           card.amount(card.body), beyond, 0.22},
-          cell_of_dry_fit(card),
+           card.amount(card.body), beyond_the_body(card), 0.22},
+          card.links ? cell_of_what_was_worked_out(card) : cell_of_dry_fit(card),
           {say(BenchCardPhrase::state), card.stamp.empty() ? say(BenchCardPhrase::ready) : card.stamp, "",
            0.18, 3.8,
            !card.settled && card.state != PieceState::on_record && card.state != PieceState::not_yet}};

@@ -8,6 +8,7 @@
 #include "plugins/bench-card/mark_rows.hpp"
 #include "units/format_length.hpp"
 #include "wording/papers/bench_card_words.hpp"
+#include "wording/papers/chain_words.hpp"
 #include "wording/say.hpp"
 
 #include <fmt/format.h>
@@ -85,6 +86,20 @@ std::vector<std::string> numbered_marks(const CardPiece& card, const Rows& rows)
                ? say(BenchCardPhrase::check_every_mark_alike, last)
                : say(BenchCardPhrase::check_every_mark_from_mark, last, card.amount(card.cut))) +
               led_by(" ", off_the_spool(card, rows))};
+}
+
+/// A chain is counted, not measured: nobody finds a mark between two links.
+std::vector<std::string> counted_links(const CardPiece& card) {
+  const std::int64_t last = card.links->count;
+  std::vector<std::string> steps{say(ChainPhrase::count_links, last, last)};
+  if (card.measure_again()) {
+    steps.push_back(say(ChainPhrase::part_it_well_past_link, last));
+    return steps;
+  }
+  steps.push_back(say(ChainPhrase::count_again, last, card.amount(card.cut)));
+  if (card.state != PieceState::on_record && !card.piece->in_hand)
+    steps.back() += " " + say(ChainPhrase::part_it_past_link, last);
+  return steps;
 }
 
 std::string pulled(const CardPiece& card) {
@@ -171,6 +186,8 @@ std::string dry_fit_step(const CardPiece& card, const Rows& rows) {
   const PhraseText hang = say(rigged_lying(*card.stay) ? BenchCardPhrase::hang_it_on_mast_as_it_lies
                               : card.from_drawing()    ? BenchCardPhrase::hang_it_once_mast_is_up
                                                        : BenchCardPhrase::hang_it_dry_fit_card);
+  if (card.links)
+    return say(ChainPhrase::dry_fit_by_links, card.links->count, hang);
   if (!card.has_dry_fit)
     return say(BenchCardPhrase::dry_fit_hang_it_dry, eyes, nothing, hang);
   return say(BenchCardPhrase::dry_fit_from_bearing_to, eyes, nothing, card.amount(card.dry_fit),
@@ -194,6 +211,10 @@ std::string cut_step(const CardPiece& card, const Rows& rows) {
                card.amount(card.cut - (card.marks[1].from_u - card.marks[0].from_u)));
   if (cut_nothing(card))
     return cut_step_words(card);
+  if (card.links)
+    return say(ChainPhrase::cut_past_link, card.links->count, card.cut_words(card.amount(card.cut)));
+  if (card.chain())
+    return say(ChainPhrase::cut_at_link_nearest_to_mark, last_mark(rows).sign);
   return say(BenchCardPhrase::cut_at_and_at, first_mark(rows).sign, last_mark(rows).sign,
              card.amount(card.cut), card.rope() ? say(BenchCardPhrase::take_off_seizings) : "");
 }
@@ -278,6 +299,11 @@ std::string terminal_step(const CardPiece& card, const Rows& rows, WhichEnd wher
   const PhraseText word = upper ? say(BenchCardPhrase::aloft_begins) : say(BenchCardPhrase::below_begins);
   if (end.bare())
     return say(BenchCardPhrase::no_part_is_named_end, word);
+  if (card.links)
+    return say(ChainPhrase::make_fast_to_link, word, part_words(card, end),
+               upper ? std::int64_t{1} : card.links->count);
+  if (card.chain())
+    return say(ChainPhrase::make_fast_to_end_link, word, part_words(card, end));
   const MarkRow* mouth = row_of(rows, MarkKind::mouth_of_terminal, upper);
   const MarkRow* crown = row_of(rows, MarkKind::crown_of_loop, upper);
   if (mouth == nullptr && crown == nullptr)
@@ -343,7 +369,9 @@ std::vector<CardStep> card_steps(const CardPiece& card) {
           bench_tension(card)));
   if (!eyes_that_disagree(card).empty())
     add(say(BenchCardPhrase::wrap_eyes_again_another_length, round_the_eyes(card, rows)));
-  add_all(card.cord ? cord_steps(card, rows) : numbered_marks(card, rows));
+  add_all(card.cord    ? cord_steps(card, rows)
+          : card.links ? counted_links(card)
+                       : numbered_marks(card, rows));
   const std::vector<std::string> first = threaded_first(card);
   if (!first.empty())
     add(say(BenchCardPhrase::goes_on_before_second_end, joined(first, ", ")));

@@ -7,6 +7,7 @@
 #include "plugins/bench-card/piece_shapes.hpp"
 #include "wording/model_words.hpp"
 #include "wording/papers/bench_card_words.hpp"
+#include "wording/papers/chain_words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -247,6 +248,19 @@ void draw_wire_loop(const EndPlace& at, const std::vector<MarkRow>& rows, double
               into);
 }
 
+/// A chain with what holds its end link.
+void draw_pinned_chain(const EndPlace& at, const std::vector<MarkRow>& rows, double to_middle,
+                       ShapeGroup& into) {
+  const double pin = at.at(crown);
+  draw_line(at.card, std::min(at.at(crown - 1.5), to_middle), std::max(at.at(crown - 1.5), to_middle), at.y,
+            into);
+  into.add(CircleShape{{pin, at.y}, 0.9, filled_ink(0.0), ""});
+  if (const MarkRow* end = row_of(rows, MarkKind::cut_end, at.upper())) {
+    draw_sign(into, *end, {pin, at.y - 6.4});
+    into.add(LineShape{{pin, at.y - 4.4}, {pin, at.y - 1.8}, ink(0.25), ""});
+  }
+}
+
 } // namespace
 
 void draw_terminal(const EndPlace& at, const std::vector<MarkRow>& rows, double to_middle,
@@ -255,6 +269,8 @@ void draw_terminal(const EndPlace& at, const std::vector<MarkRow>& rows, double 
     draw_line(at.card, std::min(at.at(crown), to_middle), std::max(at.at(crown), to_middle), at.y, into);
     return;
   }
+  if (at.card.chain())
+    return draw_pinned_chain(at, rows, to_middle, into);
   if (row_of(rows, MarkKind::crown_of_loop, at.upper()) != nullptr)
     return draw_wire_loop(at, rows, to_middle, into);
   const Part& part = (*at.card.rig)[*at.made().part];
@@ -306,7 +322,9 @@ std::vector<std::string> words_of_end(const EndPlace& at, const std::vector<Mark
                             ? BenchCardPhrase::wire_round_with_mark
                             : BenchCardPhrase::wire_round_back_along_itself,
                         round->sign, card.amount(at.upper() ? mark.from_upper : mark.from_lower)));
-  } else if (!card.rope() && !at.made().bare()) {
+  } else if (card.links) {
+    words.push_back(say(ChainPhrase::at_link, at.upper() ? std::int64_t{1} : card.links->count));
+  } else if (!card.rope() && !card.chain() && !at.made().bare()) {
     words.push_back(say(BenchCardPhrase::how_deep_wire_goes_in));
   }
   return words;

@@ -6,6 +6,26 @@
 
 namespace sheerpole {
 
+namespace {
+
+/// Links by turns from the side and edge on, of which the outermost are seen from the side.
+void draw_links(double left, double right, double y, ShapeGroup& into) {
+  constexpr double link = 6.0;
+  constexpr double half = 1.8;
+  constexpr double apart = link - 1.4;
+  const int pairs = std::max(0, static_cast<int>((right - left - link) / (2.0 * apart)));
+  const double step = pairs == 0 ? 0.0 : (right - left - link) / (2.0 * pairs);
+  for (int i = 0; i <= 2 * pairs; ++i) {
+    const double from = left + step * i;
+    if (i % 2 == 0)
+      into.add(RectangleShape{{from, y - half, from + link, y + half}, ink(0.5), ""});
+    else
+      into.add(LineShape{{from, y}, {from + link, y}, ink(1.0), ""});
+  }
+}
+
+} // namespace
+
 void draw_sign(ShapeGroup& into, const MarkRow& row, PaperPoint at, double half) {
   const double size = (row.sign.size() > 1 ? 1.15 : 1.4) * half; // two digits stay inside the circle
   const PaperPoint base{at.x, at.y + 0.36 * size};
@@ -34,6 +54,8 @@ void draw_braid(double left, double right, double y, ShapeGroup& into) {
 }
 
 void draw_line(const CardPiece& card, double left, double right, double y, ShapeGroup& into) {
+  if (card.chain())
+    return draw_links(left, right, y, into);
   if (!card.rope()) {
     into.add(LineShape{{left, y}, {right, y}, ink(1.4), ""});
     return;

@@ -17,7 +17,8 @@ void draw_break(ShapeGroup& into, double x, double y);
 /// The strokes of a braid, inside a band that is drawn already.
 void draw_braid(double left, double right, double y, ShapeGroup& into);
 
-/// The line from one place to another: a rope as a band with strokes of its braid, a wire as one stroke.
+/// The line from one place to another: a rope as a band with strokes of its braid, a wire as one stroke, a
+/// chain link by link.
 void draw_line(const CardPiece& card, double left, double right, double y, ShapeGroup& into);
 
 /// An arrow with a head at each end.

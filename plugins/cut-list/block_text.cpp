@@ -1,12 +1,15 @@
 #include "plugins/cut-list/cut_list.hpp"
 
+#include "backend/paper_words.hpp"
 #include "wording/length_words.hpp"
+#include "wording/papers/chain_words.hpp"
 #include "wording/papers/cut_list_words.hpp"
 #include "wording/say.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace sheerpole {
 
@@ -51,12 +54,14 @@ std::string path_words(const Rig& rig, const Stay& stay) {
   return words;
 }
 
-std::string end_words(const Rig& rig, const PieceEnd& end) {
+std::string end_words(const Rig& rig, const ListedPiece& listed, const PieceEnd& end) {
   if (end.bare())
     return say(CutListPhrase::bare_end);
   std::string words = quoted_title(end.part_name(rig), end.part_title(rig));
   if (end.splice)
     words += say(CutListPhrase::splice, end.splice_name(rig));
+  if (listed.may_be_cut() && links_of(rig, listed))
+    return words; // its cut says it
   for (const std::string& note : say_each(rig, end.notes))
     words += "; " + note;
   return words;
@@ -198,21 +203,35 @@ void print_sum_heading(std::string_view what, TextPage& page) {
             std::string(TextPage::width - 3 - name_width - amount_width - 3, '-'));
 }
 
-std::string cut_words(const ListedPiece& listed) {
+/// What is cut: of a chain its whole links, with what was worked out behind them.
+std::string cut_words(const Rig& rig, const ListedPiece& listed) {
   if (!listed.may_be_cut())
     return listed.draft() || !listed.complete()
                ? say(CutListPhrase::see_draft_below, not_yet(), reasons_counted(listed.draft_reasons))
                : fmt::format("{}: {}; {}", not_yet(), listed.held_by.front().reason,
                              listed.held_by.front().mend);
-  return say(CutListPhrase::mm_of, format_total(listed.sum.unknown, listed.sum.cut(), listed.x()),
-             format_total_feet_inches(listed.sum.unknown, listed.sum.cut(), listed.x()));
+  const std::string cut =
+      say(CutListPhrase::mm_of, format_total(listed.sum.unknown, listed.sum.cut(), listed.x()),
+          format_total_feet_inches(listed.sum.unknown, listed.sum.cut(), listed.x()));
+  if (rig[listed.piece->material].kind != LineMaterial::Kind::chain)
+    return cut;
+  const auto links = links_of(rig, listed);
+  if (!links)
+    return say(ChainPhrase::nearest_whole_link, cut);
+  const Tenths whole = Tenths::of(links->length);
+  const std::int64_t off = std::abs((whole - listed.sum.cut()).count);
+  return links_words(*links, say(CutListPhrase::mm_of, format_tenths(whole),
+                                 format_total_feet_inches(false, whole))) +
+         "; " +
+         links_off_words(rig, *listed.derived, *links, off == 0, format_tenths(Tenths{off}) + " mm", cut);
 }
 
 void print_identity(const CheckedRig& checked, const CutListBlock& block, TextPage& page) {
+  const Rig& rig = checked.rig();
   const ListedPiece& first = block.pieces.front();
   if (block.pieces.size() == 1) {
     field(say(CutListPhrase::number_off), "1: " + first.piece->name, page);
-    field(say(CutListPhrase::cut), cut_words(first), page);
+    field(say(CutListPhrase::cut), cut_words(rig, first), page);
     return;
   }
   const ListedPiece& second = block.pieces.back();
@@ -221,12 +240,12 @@ void print_identity(const CheckedRig& checked, const CutListBlock& block, TextPa
             length_text(checked.rig().boat.pair_tolerance->value)),
         page);
   if (block.same_rows) {
-    field(say(CutListPhrase::cut), say(CutListPhrase::each, cut_words(first)), page);
+    field(say(CutListPhrase::cut), say(CutListPhrase::each, cut_words(rig, first)), page);
     return;
   }
   std::vector<std::string> lines;
   for (const ListedPiece& listed : block.pieces)
-    lines.push_back(fmt::format("{}: {}", name_of(listed.stay->side), cut_words(listed)));
+    lines.push_back(fmt::format("{}: {}", name_of(listed.stay->side), cut_words(rig, listed)));
   fields(say(CutListPhrase::cut), lines, page);
 }
 
@@ -256,8 +275,8 @@ void print_block(const CheckedRig& checked, const CutListBlock& block, int numbe
   both_sides(
       block, say(CutListPhrase::length_from),
       [&](const ListedPiece& listed) { return route_lines(rig, listed); }, page);
-  field(say(CutListPhrase::upper_end), end_words(rig, first.piece->upper), page);
-  field(say(CutListPhrase::lower_end), end_words(rig, first.piece->lower), page);
+  field(say(CutListPhrase::upper_end), end_words(rig, first, first.piece->upper), page);
+  field(say(CutListPhrase::lower_end), end_words(rig, first, first.piece->lower), page);
   both_sides(block, say(CutListPhrase::buried), bury_lines, page);
   both_sides(block, say(CutListPhrase::in_hand), in_hand_lines, page);
   both_sides(

@@ -102,6 +102,11 @@ std::vector<CutListBlock> cut_list_blocks(const CheckedRig& checked) {
   return blocks;
 }
 
+std::optional<WholeLinks> links_of(const Rig& rig, const ListedPiece& listed) {
+  return listed.has_length() ? whole_links(rig[listed.piece->material], listed.piece->cut.known())
+                             : std::nullopt;
+}
+
 bool has_own_length(const ListedPiece& listed) {
   int number = 0;
   for (const StackItem& item : listed.stay->stack)

@@ -3,6 +3,7 @@
 #include "backend/backend.hpp"
 #include "backend/tenths.hpp"
 #include "backend/text_page.hpp"
+#include "calculate/cut/whole_links.hpp"
 
 #include <string>
 #include <vector>
@@ -44,6 +45,10 @@ struct CutListBlock {
 /// lengths are known and complete, line and ends are the same, and neither body nor cut differ by more than
 /// it.
 std::vector<CutListBlock> cut_list_blocks(const CheckedRig& checked);
+
+/// What a chain is cut to in links; nothing of any other line, and where its length or its pitch is not
+/// known.
+std::optional<WholeLinks> links_of(const Rig& rig, const ListedPiece& listed);
 
 /// Whether the length of the piece is chosen and does not follow from the pins.
 bool has_own_length(const ListedPiece& listed);

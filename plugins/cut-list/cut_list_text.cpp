@@ -5,6 +5,7 @@
 #include "backend/text_page.hpp"
 #include "plugins/cut-list/cut_list.hpp"
 #include "wording/length_words.hpp"
+#include "wording/papers/chain_words.hpp"
 #include "wording/papers/cut_list_words.hpp"
 #include "wording/say.hpp"
 
@@ -122,12 +123,15 @@ void print_rules(const std::vector<CutListBlock>& blocks, TextPage& page) {
   page.blank();
 }
 
-void print_summary_row(int number, std::string_view off, const ListedPiece& listed,
-                       const std::string& names, bool draft, const LineMaterial& line, TextPage& page) {
+void print_summary_row(const Rig& rig, int number, std::string_view off, const ListedPiece& listed,
+                       const std::string& names, bool draft, TextPage& page) {
+  const LineMaterial& line = rig[listed.piece->material];
   const PieceSum& sum = listed.sum;
   // A summary is what is carried to the spool: no number of a draft stands in it.
   const bool shown = listed.may_be_cut();
-  const std::string what = fmt::format("{}; {}, {}", names, line.name, kept_together(line.size.name));
+  std::string what = fmt::format("{}; {}, {}", names, line.name, kept_together(line.size.name));
+  if (const auto links = shown ? links_of(rig, listed) : std::nullopt)
+    what += "; " + kept_together(links_words(*links, format_tenths(Tenths::of(links->length)) + " mm"));
   if (shown && sum.unknown) {
     // With the name of its X a length takes the place of both columns, one below the other.
     const std::string begin = padded_left(std::to_string(number), 3) + padded_left(off, 8) + "  ";
@@ -151,16 +155,15 @@ void print_summary(const CheckedRig& checked, const std::vector<CutListBlock>& b
   int number = 0;
   for (const CutListBlock& block : blocks) {
     ++number;
-    const LineMaterial& line = checked.rig()[block.pieces.front().piece->material];
     if (block.pieces.size() == 2 && block.same_rows) {
-      print_summary_row(number, "2", block.pieces.front(),
+      print_summary_row(checked.rig(), number, "2", block.pieces.front(),
                         block.pieces[0].piece->name + ", " + block.pieces[1].piece->name, block.draft(),
-                        line, page);
+                        page);
       continue;
     }
     for (const ListedPiece& listed : block.pieces)
-      print_summary_row(number, block.pieces.size() == 2 ? say(CutListPhrase::of) : "1", listed,
-                        listed.piece->name, listed.draft(), line, page);
+      print_summary_row(checked.rig(), number, block.pieces.size() == 2 ? say(CutListPhrase::of) : "1",
+                        listed, listed.piece->name, listed.draft(), page);
   }
   page.blank();
 }
@@ -207,10 +210,12 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
     print_marks(checked.rig(), listed, page);
   if (piece.bench.dry_fit && listed.may_be_cut()) {
     const bool spliced = piece.upper.splice || piece.lower.splice;
+    const bool chain = checked.rig()[piece.material].kind == LineMaterial::Kind::chain;
     page.wrapped(say(CutListPhrase::dry_fit),
                  say(CutListPhrase::mm_bearing_to_bearing,
                      format_total(piece.bench.dry_fit->unknown, printed_dry_fit(listed.sum), listed.x()),
                      (spliced ? say(CutListPhrase::eyes_formed_and_nothing_buried)
+                      : chain ? say(ChainPhrase::nothing_cut)
                               : say(CutListPhrase::ends_laid_beside_line_at))));
   }
   if (listed.may_be_cut())

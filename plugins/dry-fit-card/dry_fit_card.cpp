@@ -8,6 +8,7 @@
 #include "calculate/joints/articulation.hpp"
 #include "model/fact_name.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/chain_words.hpp"
 #include "wording/papers/dry_fit_card_words.hpp"
 
 #include <fmt/format.h>
@@ -109,6 +110,9 @@ void add_head(const StayFit& fit, PageFlow& page) {
 }
 
 std::string line_words(const CardPiece& card) {
+  if (card.chain())
+    return say(ChainPhrase::hung_by_its_links, card.piece->name, card.line->construction.text,
+               card.line->size.name);
   return fmt::format("{}: {}, {}; {}{}", card.piece->name, card.line->construction.text,
                      card.line->size.name,
                      card.rope()                ? say(DryFitCardPhrase::eyes_formed_at_their_marks)
@@ -194,6 +198,12 @@ void add_bearings(const StayFit& fit, PageFlow& page) {
            {.text = card.has_dry_fit ? card.amount(card.dry_fit) : say(DryFitCardPhrase::not_known)},
            rule});
   page.table(table);
+  // The table has what was worked out; a chain hangs by a link.
+  for (const CardPiece& card : fit.pieces)
+    if (card.links)
+      page.text(say(ChainPhrase::of_piece, card.piece->name, card.cut_words(card.amount(card.cut)),
+                    card.links_off()),
+                {.size = 3.2, .bold = true, .indent = 0.0});
   if (slack) {
     const std::string amount = card_amount(unit, *slack);
     page.text(fit.of_stay->adjusters.empty() ? say(DryFitCardPhrase::hangs_slack, amount)
@@ -300,8 +310,9 @@ void add_mends(const StayFit& fit, PageFlow& page) {
                                : say(DryFitCardPhrase::from_its_setting_adjuster_takes,
                                      card.amount(fit.to_tighten), card.amount(fit.to_slacken));
   page.text(say(DryFitCardPhrase::after_cutting_too_long_beyond, left,
-                card.rope() ? say(DryFitCardPhrase::with_whole_bury)
-                            : say(DryFitCardPhrase::pressed_terminal_is_cut_off)),
+                card.rope()    ? say(DryFitCardPhrase::with_whole_bury)
+                : card.chain() ? say(ChainPhrase::chain_loses_a_link)
+                               : say(DryFitCardPhrase::pressed_terminal_is_cut_off)),
             look);
   add_last_words(page);
 }

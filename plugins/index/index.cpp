@@ -55,11 +55,12 @@ FlowTable stays_table(const std::vector<CardPiece>& cards) {
     const std::string state = card.draft() ? say(IndexPhrase::draft, reasons_counted(card.draft_reasons),
                                                  joined(draft_lines(card.draft_reasons), "; "))
                                            : card.state_line;
-    table.rows.push_back({{.text = card.piece->name + led_by(", ", card.stay->title), .bold = true},
-                          {.text = card.may_be_cut() ? card.amount(card.cut) : not_yet(), .bold = true},
-                          {.text = state},
-                          {.text = say(IndexPhrase::bench_card), .link = bench_cards},
-                          {.text = say(IndexPhrase::dry_fit_card), .link = "dry-fit-cards.html"}});
+    table.rows.push_back(
+        {{.text = card.piece->name + led_by(", ", card.stay->title), .bold = true},
+         {.text = card.may_be_cut() ? card.cut_words(card.amount(card.cut)) : not_yet(), .bold = true},
+         {.text = state},
+         {.text = say(IndexPhrase::bench_card), .link = bench_cards},
+         {.text = say(IndexPhrase::dry_fit_card), .link = "dry-fit-cards.html"}});
   }
   return table;
 }

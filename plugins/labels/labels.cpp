@@ -83,6 +83,10 @@ std::string shortened(const std::string& text, std::size_t most) {
   return text.substr(0, end) + "...";
 }
 
+std::string cut_amount(const CardPiece& card) {
+  return card.cut_words(card.amount_of_stay(card.cut));
+}
+
 /// "Pellimoor, cap-shroud.port, cut 12997 mm, rev B, rig c86b17f0": plain words, so that it is read without
 /// a network. What says which piece of which state of the rig it is stays whole as long as it can.
 std::string code_words(const PieceLabel& label, const CardPiece& card) {
@@ -90,7 +94,7 @@ std::string code_words(const PieceLabel& label, const CardPiece& card) {
   const std::string cut =
       say(LabelsPhrase::cut, (waits                  ? not_yet()
                               : label.length.empty() ? say(LabelsPhrase::not_on_record)
-                                                     : without_thin_blanks(card.amount_of_stay(card.cut))));
+                                                     : without_thin_blanks(cut_amount(card))));
   const std::string behind = ", " + shortened(cut, 40) + ", " + shortened(label.state_of_rig, 34);
   const std::string piece = shortened(card.piece->name, 40);
   const std::size_t left = most_in_code - std::min(most_in_code - 12, behind.size() + piece.size() + 2);
@@ -143,9 +147,10 @@ PieceLabel label_of(const CheckedRig& checked, const CardPiece& card, bool aloft
   // What may still change is no record of what was made. A piece that is said to be made was cut to it.
   else if (!card.may_be_cut() && (card.draft() || label.made.empty()))
     label.waits = say(LabelsPhrase::cut_nothing_on_its_bench, not_yet(), reasons_counted(card.held_by));
+  else if (card.chain()) // its body is its cut
+    label.length = say(LabelsPhrase::cut, cut_amount(card));
   else
-    label.length =
-        say(LabelsPhrase::cut_body, card.amount_of_stay(card.cut), card.amount_of_stay(card.body));
+    label.length = say(LabelsPhrase::cut_body, cut_amount(card), card.amount_of_stay(card.body));
   label.code = code_words(label, card);
   return label;
 }

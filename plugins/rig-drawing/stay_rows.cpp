@@ -1,6 +1,7 @@
 #include "plugins/rig-drawing/stay_rows.hpp"
 
 #include "backend/card/card_piece.hpp"
+#include "backend/printed_sums.hpp"
 #include "backend/tenths.hpp"
 #include "calculate/facts.hpp"
 #include "calculate/geometry/spar_lines.hpp"
@@ -47,19 +48,18 @@ std::string of_sides(const std::vector<std::pair<Side, std::string>>& sides) {
 
 std::string pins(const CardUnit& unit, const DerivedStay& derived) {
   const LengthSum& sum = derived.pin_to_pin;
-  if (sum.unknown) { // of a cord: what its end was from the pin counts beside it
-    const Length beside = sum.known();
-    return with_x(true, std::llround(beside.millimetres()), in_unit(unit, magnitude(beside)));
-  }
-  return sum.terms.empty() ? say(RigDrawingPhrase::not_given) : in_unit(unit, sum.known());
+  const Length printed = printed_total(sum).length();
+  if (sum.unknown) // of a cord: what its end was from the pin counts beside it
+    return with_x(true, std::llround(printed.millimetres()), in_unit(unit, magnitude(printed)));
+  return sum.terms.empty() ? say(RigDrawingPhrase::not_given) : in_unit(unit, printed);
 }
 
 std::string cut_of(const CardPiece& card) {
   if (!card.may_be_cut())
     return not_yet();
   if (card.unit.kind == CardUnit::Kind::millimetres && !card.cut.unknown)
-    return drawn_millimetres(card.unit.part() * static_cast<double>(card.cut.parts));
-  return card.amount(card.cut);
+    return card.cut_words(drawn_millimetres(card.unit.part() * static_cast<double>(card.cut.parts)));
+  return card.cut_words(card.amount(card.cut));
 }
 
 std::string adjusters_of(const Rig& rig, const Stay& stay, const CardUnit& unit) {

@@ -87,7 +87,8 @@ void add_piece(const CardPiece& card, std::size_t number, PageFlow& page) {
     // What the line gives on the way from the bench to the boat is not in it yet when the shop measures.
     const CardLength laid{card.body.unknown, card.body.parts + card.behaves.parts};
     row(say(OrderPhrase::length),
-        say(OrderPhrase::bearing_to_bearing, card.amount_of_stay(laid), under_what(card)), true);
+        say(OrderPhrase::bearing_to_bearing, card.cut_words(card.amount_of_stay(laid)), under_what(card)),
+        true);
     if (card.behaves.parts != 0)
       row(say(OrderPhrase::on_the_boat), card.amount_of_stay(card.body));
   }

@@ -35,17 +35,20 @@ std::string halves_words(const CardPiece& card) {
 }
 
 std::string state_words(const CardPiece& card, const InHand& there) {
-  const std::string have = there.beyond
-                               ? say(PapersPhrase::in_hand_more_than_least, card.amount(there.over))
-                               : say(PapersPhrase::in_hand_more_than_least_cut,
-                                     card.amount(there.stated.value), card.amount(there.over));
+  // The cut is as printed what is in hand less what is cut away.
+  const CardLength stated = card.unit.round(Tenths::of(there.stated.value));
+  const CardLength cut_away = there.beyond ? card.unit.round(there.cut_away) : stated - card.cut;
+  const std::string have =
+      there.beyond
+          ? say(PapersPhrase::in_hand_more_than_least, card.amount(there.over))
+          : say(PapersPhrase::in_hand_more_than_least_cut, card.amount(stated), card.amount(there.over));
   const std::string stock = there.stock.empty() ? "" : fmt::format(" ({})", there.stock);
   const bool keeps = there.kept > Length{};
   if (there.cut_nothing())
     return say(PapersPhrase::cut_nothing, have, stock,
                keeps ? say(PapersPhrase::it_goes_into_longer_burys) : "");
   return say(PapersPhrase::is_cut_away, have, stock,
-             keeps ? say(PapersPhrase::it_goes_into_longer_burys_and) : "", card.amount(there.cut_away));
+             keeps ? say(PapersPhrase::it_goes_into_longer_burys_and) : "", card.amount(cut_away));
 }
 
 /// How far the tails may be tapered where they are longer than the splice says; ends alike in one sentence.

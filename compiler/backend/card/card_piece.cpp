@@ -11,6 +11,7 @@
 #include "units/format_length.hpp"
 #include "wording/length_words.hpp"
 #include "wording/model_words.hpp"
+#include "wording/papers/chain_words.hpp"
 #include "wording/papers/papers_words.hpp"
 #include "wording/say.hpp"
 
@@ -49,6 +50,59 @@ CardMark card_mark(const CardUnit& unit, const BenchMark& mark, CardLength cut) 
     result.from_u = x - result.from_l;
   }
   return result;
+}
+
+/// How deep the wire goes into, or comes back from, what it holds at one end, as the marks have it.
+std::int64_t depth_at(const CardPiece& card, WhichEnd end) {
+  for (std::size_t i = 0; i < card.marks.size(); ++i)
+    if (const MarkKind kind = card.piece->bench.marks[i].kind;
+        card.marks[i].end == end &&
+        (kind == MarkKind::mouth_of_terminal || kind == MarkKind::crown_of_loop))
+      return end == WhichEnd::upper ? card.marks[i].from_upper.parts : card.marks[i].from_lower.parts;
+  return 0;
+}
+
+/// What lies between the bearings. Those of a wire are its marks, so it is what the marks leave of the cut:
+/// rounded by itself it would be another number than the one between them.
+CardLength card_body(const CardPiece& card, const PieceSum& sum) {
+  if (card.rope())
+    return card.unit.round(sum.body(), sum.unknown);
+  const std::int64_t depths = depth_at(card, WhichEnd::upper) + depth_at(card, WhichEnd::lower);
+  return {card.cut.unknown, card.cut.parts - depths - card.behaves.parts};
+}
+
+CardLength card_dry_fit(const CardPiece& card, const PieceSum& sum) {
+  if (card.rope())
+    return card.unit.round(printed_dry_fit(sum), sum.unknown);
+  if (card.links) // where its ends should hang, whatever its links come to
+    return card.worked_out;
+  return {card.body.unknown, card.body.parts + card.behaves.parts};
+}
+
+/// A chain is cut by its links: their length is its cut, and its marks are the first and the last.
+void count_links(CardPiece& card) {
+  if (card.cut.unknown)
+    return;
+  card.links = whole_links(*card.line, card.piece->cut.known());
+  if (!card.links)
+    return;
+  card.worked_out = card.cut;
+  card.cut = card.unit.round(Tenths::of(card.links->length));
+}
+
+/// The marks of a wire lie on the cord as they lie on the wire: by its bearings and its depths.
+void lay_wire_on_cord(CardPiece& card) {
+  const CardLength x{true, 0};
+  const std::int64_t begins = card.cord->upper.parts - depth_at(card, WhichEnd::upper);
+  const std::int64_t ends = card.cord->lower.parts - card.behaves.parts - depth_at(card, WhichEnd::lower);
+  for (CardMark& mark : card.marks)
+    if (mark.end == WhichEnd::upper) {
+      mark.from_u = {false, begins + mark.from_upper.parts};
+      mark.from_l = x - mark.from_u;
+    } else {
+      mark.from_l = {false, ends + mark.from_lower.parts};
+      mark.from_u = x - mark.from_l;
+    }
 }
 
 /// The last mark is the cut end below: it lies where both cut ends and X make the cut of the card.
@@ -126,19 +180,27 @@ CardPiece card_piece(const CheckedRig& checked, const CardUnit& unit, const Deri
   card.held_by = checked.held_by(piece);
   const PieceSum sum = piece_sum(rig, of_stay, piece);
   card.complete = sum.complete();
-  card.cut = unit.round(piece.cut.known(), piece.cut.unknown);
-  card.body = unit.round(piece.body.known(), piece.cut.unknown);
+  card.cut = unit.round(sum.cut(), piece.cut.unknown);
+  count_links(card);
   card.behaves = unit.round(behaviour(piece));
-  card.ends = {false, card.cut.parts - card.body.parts - card.behaves.parts};
   for (const BenchMark& mark : piece.bench.marks)
     card.marks.push_back(card_mark(unit, mark, card.cut));
+  if (card.links) {
+    card.marks.front().name = say(ChainPhrase::inside_of_link, 1);
+    card.marks.back().name = say(ChainPhrase::inside_of_link, card.links->count);
+  }
+  card.body = card_body(card, sum);
+  card.ends = {false, card.cut.parts - card.body.parts - card.behaves.parts};
   if (piece.bench.cord) {
-    close_the_cut(card);
+    if (card.rope())
+      close_the_cut(card);
     card.cord = card_cord(card, *piece.bench.cord);
+    if (!card.rope())
+      lay_wire_on_cord(card);
   }
   if (piece.bench.dry_fit) {
     card.has_dry_fit = true;
-    card.dry_fit = unit.round(piece.bench.dry_fit->known, piece.bench.dry_fit->unknown);
+    card.dry_fit = card_dry_fit(card, sum);
   }
   return card;
 }
@@ -161,6 +223,17 @@ std::string CardPiece::amount_of_stay(CardLength length) const {
     return amount(length);
   return with_x(true, length.parts, amount(CardLength{false, std::abs(length.parts)}),
                 x_of_stay(stay->name));
+}
+
+std::string CardPiece::cut_words(const std::string& length) const {
+  if (links)
+    return links_words(*links, length);
+  return chain() ? say(ChainPhrase::nearest_whole_link, length) : length;
+}
+
+std::string CardPiece::links_off() const {
+  const CardLength off{false, std::abs(links_longer().parts)};
+  return links_off_words(*rig, *of_stay, *links, off.parts == 0, amount(off), amount(worked_out));
 }
 
 std::string CardPiece::spoken(const Remark& remark) const {

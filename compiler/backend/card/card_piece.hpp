@@ -3,6 +3,7 @@
 #include "backend/card/card_unit.hpp"
 #include "backend/not_yet.hpp"
 #include "backend/paper_identity.hpp"
+#include "calculate/cut/whole_links.hpp"
 #include "results/checked_rig.hpp"
 
 #include <optional>
@@ -37,7 +38,9 @@ struct CardCord {
   std::optional<Length> knot; ///< width of the knot
 };
 
-/// What the cards say of one piece, each length rounded once. Points into the checked rig.
+/// What the cards say of one piece. What other papers have in tenths of a millimetre is rounded from those,
+/// any other length from what was worked out; of each sum one number is what the others leave. Points into
+/// the checked rig.
 struct CardPiece {
   const Rig* rig = nullptr;
   const Derived* derived = nullptr;
@@ -52,6 +55,9 @@ struct CardPiece {
   CardLength body;
   CardLength ends;    ///< what the ends use: cut = body + ends + behaviour, as printed
   CardLength behaves; ///< what the line does: stretch, bedding
+  /// Of a chain whose links can be counted: cut and body are the length of these.
+  std::optional<WholeLinks> links = {};
+  CardLength worked_out = {}; ///< with `links`: the cut before it was made whole links
   std::vector<CardMark> marks;
   bool has_dry_fit = false;
   CardLength dry_fit;
@@ -73,6 +79,7 @@ struct CardPiece {
   /// What the piece waits for where it may not be cut.
   const std::vector<DraftReason>& waits_for() const { return draft() ? draft_reasons : held_by; }
   bool rope() const { return line->kind == LineMaterial::Kind::rope; }
+  bool chain() const { return line->kind == LineMaterial::Kind::chain; }
   /// Whether its end aloft goes into a terminal to a known depth, mark 2, so that it can be closed first.
   bool closed_aloft() const {
     return marks.size() > 1 && piece->bench.marks[1].kind == MarkKind::mouth_of_terminal &&
@@ -88,6 +95,13 @@ struct CardPiece {
   std::string amount(Length length) const { return card_amount(unit, length); }
   /// The same on a paper of several stays, where X is said of whom: "X(cap-shroud.port) + 1003 mm".
   std::string amount_of_stay(CardLength length) const;
+  /// The cut, whose length is written so, as other papers than the card itself say it: of a chain by its
+  /// links, "70 links of 28 mm, 1960 mm".
+  std::string cut_words(const std::string& length) const;
+  /// By how much the links are off what was worked out, and what takes that up. Only with `links`.
+  std::string links_off() const;
+  /// By how much they are off, as printed: more than nothing when they are longer.
+  CardLength links_longer() const { return cut - worked_out; }
   /// What a calculation has to say, with its lengths in the unit of the card.
   std::string spoken(const Remark& remark) const;
   std::vector<std::string> spoken(const std::vector<Remark>& remarks) const;

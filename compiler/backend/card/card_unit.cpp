@@ -1,6 +1,5 @@
 #include "backend/card/card_unit.hpp"
 
-#include "backend/tenths.hpp"
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"

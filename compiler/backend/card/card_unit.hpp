@@ -1,5 +1,6 @@
 #pragma once
 
+#include "backend/tenths.hpp"
 #include "model/rig.hpp"
 
 #include <cstdint>
@@ -33,6 +34,9 @@ struct CardUnit {
   Length part() const;
   /// Rounds half away from zero to the step.
   CardLength round(Length length, bool unknown = false) const;
+  /// The same of a total of printed rows. The cut list has its feet and inches of this number as well: of
+  /// the exact length a card would have another one where it lies at half a step.
+  CardLength round(Tenths printed, bool unknown = false) const { return round(printed.length(), unknown); }
   /// Away from zero to the step: what is known to so much is not said to be known better.
   CardLength round_outwards(Length length) const;
 };

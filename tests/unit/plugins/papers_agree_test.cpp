@@ -1,6 +1,7 @@
 // Every paper that says how a rope is cut and buried says the same: the sums are worked here from the
 // numbers that are put into the text of the rig, and read back from what the back ends write.
 #include "backend/json/json.hpp"
+#include "backend/tenths.hpp"
 #include "plugins/bench-card/bench_card.hpp"
 #include "plugins/cut-list/cut_list.hpp"
 #include "plugins/dry-fit-card/dry_fit_card.hpp"
@@ -85,7 +86,13 @@ struct Worked {
   double bury;
   std::array<double, 2> spare;
   double cut; ///< or what is added to X
+  /// The same as the sum of rows of 0.1 mm, as every paper has it.
+  double printed;
 };
+
+double to_tenths(double millimetres) {
+  return Tenths::of(Length::millimetres(millimetres)).length().millimetres();
+}
 
 Worked work(const Given& given) {
   Worked result{};
@@ -102,9 +109,13 @@ Worked work(const Given& given) {
   for (std::size_t end = 0; given.over && end < 2; ++end)
     if (given.spare[end] == 0)
       result.spare[end] = rest / takers / in_weave;
-  result.cut = result.body;
-  for (const double spare : result.spare)
+  result.cut = result.printed = result.body;
+  for (const double spare : result.spare) {
     result.cut += given.wrap + given.tail + (result.bury + spare) * in_weave;
+    result.printed += given.wrap + given.tail + result.bury + to_tenths(spare) +
+                      to_tenths(result.bury * (given.contraction / 100.0)) +
+                      to_tenths(spare * (given.contraction / 100.0));
+  }
   return result;
 }
 
@@ -135,7 +146,7 @@ std::string whole(double millimetres) {
 
 /// "13046 mm", "X + 1003 mm"
 std::string cut_words(const Given& given, const Worked& worked) {
-  return (given.length ? "" : "X + ") + whole(worked.cut) + " mm";
+  return (given.length ? "" : "X + ") + whole(worked.printed) + " mm";
 }
 
 /// "bury 648 mm (72 d) + spare 300 mm = 948 mm"
