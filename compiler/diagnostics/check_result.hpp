@@ -48,11 +48,21 @@ struct CheckTotals {
   }
 };
 
-inline CheckTotals count_results(const std::vector<CheckResult>& results) {
-  CheckTotals totals;
+/// What the checks of a rig came to.
+struct CheckResults {
+  std::vector<CheckResult> all;
+  /// Results of which nothing but the number was wanted, none of them a finding.
+  CheckTotals only_counted = {};
+};
+
+inline CheckTotals count_results(const std::vector<CheckResult>& results, CheckTotals totals = {}) {
   for (const CheckResult& result : results)
     totals.add(result.outcome);
   return totals;
+}
+
+inline CheckTotals count_results(const CheckResults& results) {
+  return count_results(results.all, results.only_counted);
 }
 
 } // namespace sheerpole

@@ -100,7 +100,7 @@ std::string show_findings(const Compilation& compilation, const std::string& for
     return render_code_quality(compilation.findings, *compilation.sources, rig_file);
   if (form == "junit")
     return std::string(junit_begins) +
-           render_junit_suite(compilation.findings, *compilation.sources, *compilation.results,
+           render_junit_suite(compilation.findings, *compilation.sources, compilation.results->all,
                               plain_path(rig_file),
                               fail_on == "note"      ? Severity::note
                               : fail_on == "warning" ? Severity::warning

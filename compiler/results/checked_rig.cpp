@@ -131,7 +131,7 @@ std::vector<DraftReason> reasons_of(const Rig& rig, const DerivedStay& stay, con
 std::optional<CheckedRig>
 CheckedRig::make(std::shared_ptr<const SourceSet> sources, std::shared_ptr<const Rig> rig,
                  std::shared_ptr<const Derived> derived, std::vector<Diagnostic> findings,
-                 std::shared_ptr<const std::vector<CheckResult>> results, std::vector<LimitUse> limit_uses,
+                 std::shared_ptr<const CheckResults> results, std::vector<LimitUse> limit_uses,
                  std::shared_ptr<const std::vector<Photograph>> photographs) {
   const auto is_error = [](const Diagnostic& finding) { return finding.severity == Severity::error; };
   if (std::any_of(findings.begin(), findings.end(), is_error))
@@ -141,7 +141,7 @@ CheckedRig::make(std::shared_ptr<const SourceSet> sources, std::shared_ptr<const
   checked.rig_ = std::move(rig);
   checked.derived_ = std::move(derived);
   checked.findings_ = std::move(findings);
-  checked.results_ = results ? std::move(results) : std::make_shared<const std::vector<CheckResult>>();
+  checked.results_ = results ? std::move(results) : std::make_shared<const CheckResults>();
   checked.limit_uses_ = std::move(limit_uses);
   checked.photographs_ =
       photographs ? std::move(photographs) : std::make_shared<const std::vector<Photograph>>();
@@ -193,7 +193,9 @@ PieceState CheckedRig::state(const Piece& piece) const {
     return measurement.from_drawing && draft ? PieceState::not_yet : PieceState::not_measured;
   if (draft)
     return PieceState::not_yet;
-  return measurement.settled() ? PieceState::ready : PieceState::measured_once;
+  if (!measurement.settled())
+    return PieceState::measured_once;
+  return measurement.ways_differ() ? PieceState::ways_differ : PieceState::ready;
 }
 
 bool CheckedRig::measure_again(const Piece& piece) const {

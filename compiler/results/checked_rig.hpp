@@ -34,7 +34,7 @@ public:
   static std::optional<CheckedRig>
   make(std::shared_ptr<const SourceSet> sources, std::shared_ptr<const Rig> rig,
        std::shared_ptr<const Derived> derived, std::vector<Diagnostic> findings,
-       std::shared_ptr<const std::vector<CheckResult>> results = {}, std::vector<LimitUse> limit_uses = {},
+       std::shared_ptr<const CheckResults> results = {}, std::vector<LimitUse> limit_uses = {},
        std::shared_ptr<const std::vector<Photograph>> photographs = {});
 
   const SourceSet& sources() const { return *sources_; }
@@ -46,7 +46,7 @@ public:
   const std::vector<Photograph>& photographs() const { return *photographs_; }
 
   /// What every check came to about every thing, check by check.
-  const std::vector<CheckResult>& results() const { return *results_; }
+  const std::vector<CheckResult>& results() const { return results_->all; }
 
   /// Which check goes by which threshold, in the order of the thresholds.
   const std::vector<LimitUse>& limit_uses() const { return limit_uses_; }
@@ -95,7 +95,7 @@ private:
   std::shared_ptr<const Rig> rig_;
   std::shared_ptr<const Derived> derived_;
   std::vector<Diagnostic> findings_;
-  std::shared_ptr<const std::vector<CheckResult>> results_;
+  std::shared_ptr<const CheckResults> results_;
   std::vector<LimitUse> limit_uses_;
   std::shared_ptr<const std::vector<Photograph>> photographs_;
   std::vector<DraftReason> draft_reasons_; ///< in the order of the stays

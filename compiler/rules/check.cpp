@@ -100,14 +100,14 @@ std::string words_of(const Rig& rig, const Waiver& waiver) {
 }
 
 /// A result is waived when its finding is.
-void mark_waived(const DiagnosticSink& sink, std::vector<CheckResult>& results) {
+void mark_waived(const DiagnosticSink& sink, CheckResults& results) {
   std::set<std::pair<std::string, std::string>> waived;
   for (const Diagnostic& finding : sink.all())
     if (!finding.waived.empty())
       waived.emplace(finding.slug, finding.message);
   if (waived.empty())
     return;
-  for (CheckResult& result : results)
+  for (CheckResult& result : results.all)
     if (result.outcome == CheckOutcome::finding && waived.contains({result.check, result.words}))
       result.outcome = CheckOutcome::waived;
 }
@@ -182,7 +182,7 @@ void apply_waiver(const Rig& rig, const Waiver& waiver, FoundBySubject& all) {
 }
 
 /// Comes last.
-void apply_waivers(const Rig& rig, DiagnosticSink& sink, std::vector<CheckResult>& results) {
+void apply_waivers(const Rig& rig, DiagnosticSink& sink, CheckResults& results) {
   if (rig.waivers.empty())
     return;
   FoundBySubject all(sink);
@@ -197,11 +197,11 @@ void apply_waivers(const Rig& rig, DiagnosticSink& sink, std::vector<CheckResult
 
 } // namespace
 
-std::vector<CheckResult> check(const Rig& rig, const Derived& derived, DiagnosticSink& sink,
-                               Wanted wanted) {
-  std::vector<CheckResult> results;
+CheckResults check(const Rig& rig, const Derived& derived, DiagnosticSink& sink, Wanted wanted) {
+  CheckResults results;
   // Most checks come to one result a stay; memory that is not written to costs nothing.
-  results.reserve(all_checks().size() * (rig.stays.size() + 1));
+  if (wanted == Wanted::words)
+    results.all.reserve(all_checks().size() * (rig.stays.size() + 1));
   say_switched_off(rig.limits, sink);
   for (const CheckRow& row : all_checks()) {
     CheckReport report(row.slug, rig, sink, results, wanted);

@@ -11,7 +11,7 @@ namespace sheerpole {
 
 /// Runs every check of all_checks() and the rules of the files over the rig and what was calculated, then
 /// the waivers. Findings go to the sink; what each check came to is returned, check by check.
-std::vector<CheckResult> check(const Rig& rig, const Derived& derived, DiagnosticSink& sink,
-                               Wanted wanted = Wanted::words);
+CheckResults check(const Rig& rig, const Derived& derived, DiagnosticSink& sink,
+                   Wanted wanted = Wanted::words);
 
 } // namespace sheerpole

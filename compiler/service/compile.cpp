@@ -100,7 +100,7 @@ void run(Compilation& compilation, const std::string& path, FileReader& reader,
   compilation.derived = std::make_shared<const Derived>(
       calculate(*compilation.rig, options.threads,
                 options.wanted == Wanted::counts ? DoubtFor::checks : DoubtFor::papers));
-  compilation.results = std::make_shared<const std::vector<CheckResult>>(
+  compilation.results = std::make_shared<const CheckResults>(
       check(*compilation.rig, *compilation.derived, sink, options.wanted));
   compilation.checked = CheckedRig::make(named_from_rig_folder(*compilation.sources, path), compilation.rig,
                                          compilation.derived, sink.sorted(), compilation.results,

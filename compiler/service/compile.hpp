@@ -33,7 +33,7 @@ struct Compilation {
   std::optional<CheckedRig> checked;
   std::vector<Diagnostic> findings; ///< in the order of file and place
   /// Of every check; empty when it did not come to that.
-  std::shared_ptr<const std::vector<CheckResult>> results = std::make_shared<std::vector<CheckResult>>();
+  std::shared_ptr<const CheckResults> results = std::make_shared<CheckResults>();
   bool has_errors = false;
 };
 

@@ -222,8 +222,8 @@ void look_at_others(const UserRule& rule, const Rig& rig, CheckReport& report) {
 
 } // namespace
 
-void check_user_rules(const Rig& rig, const Derived& derived, DiagnosticSink& sink,
-                      std::vector<CheckResult>& results, Wanted wanted) {
+void check_user_rules(const Rig& rig, const Derived& derived, DiagnosticSink& sink, CheckResults& results,
+                      Wanted wanted) {
   for (const UserRule& rule : rig.rules) {
     CheckReport report(rule.name, rig, sink, results, wanted);
     if (!rule.active) {

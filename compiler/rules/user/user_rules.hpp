@@ -12,8 +12,8 @@
 namespace sheerpole {
 
 /// The rules that the files state, each a check under its own name and severity.
-void check_user_rules(const Rig& rig, const Derived& derived, DiagnosticSink& sink,
-                      std::vector<CheckResult>& results, Wanted wanted);
+void check_user_rules(const Rig& rig, const Derived& derived, DiagnosticSink& sink, CheckResults& results,
+                      Wanted wanted);
 
 /// What something in the rig states under one of its properties.
 struct RuleFact {

@@ -164,7 +164,7 @@ private:
         text += finding.slug + " " + std::string(name_of(finding.severity)) + ": " + finding.message + " " +
                 finding.why + " " + finding.waived + " " + (finding.edit ? finding.edit->title : "") + " " +
                 (finding.own_rule ? finding.own_rule->title + " " + finding.own_rule->help : "") + "\n";
-      for (const CheckResult& check : *result_.results)
+      for (const CheckResult& check : result_.results->all)
         text += check.check + " " + check.subject + " " + std::string(name_of(check.outcome)) + " " +
                 check.words + "\n";
     } else if (number <= rig_tables().size()) {

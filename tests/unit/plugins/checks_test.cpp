@@ -12,15 +12,15 @@ using testing::HasSubstr;
 
 TEST(ChecksBackEnd, WritesEveryResultAndTheirTotals) {
   SampleRig sample;
-  const std::vector<CheckResult> results{
+  const CheckResults results{{
       {"pin-loose", "cap-shroud", CheckOutcome::pass, "pin 12 mm in a hole of 12.3 mm"},
       {"pin-loose", "forestay", CheckOutcome::not_checked, "the hole of the eye is not stated"},
       {"no-toggle-below", "forestay", CheckOutcome::waived, "forestay has no toggle"},
-  };
+  }};
   const auto checked =
       CheckedRig::make(std::make_shared<SourceSet>(sample.sources), std::make_shared<const Rig>(sample.rig),
                        std::make_shared<const Derived>(sample.derived), sample.findings,
-                       std::make_shared<const std::vector<CheckResult>>(results), limit_uses());
+                       std::make_shared<const CheckResults>(results), limit_uses());
   ASSERT_TRUE(checked);
   const OutputBundle bundle = Checks().generate({*checked});
   ASSERT_EQ(bundle.files.size(), 4u);

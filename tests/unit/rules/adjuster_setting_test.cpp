@@ -17,7 +17,7 @@ using Outcomes = std::vector<CheckOutcome>;
 Outcomes of(std::string_view slug, const std::string& text) {
   Outcomes result;
   const auto results = compiled(text).results;
-  for (const CheckResult& one : *results)
+  for (const CheckResult& one : results->all)
     if (one.check == slug)
       result.push_back(one.outcome);
   return result;

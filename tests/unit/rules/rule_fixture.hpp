@@ -27,11 +27,11 @@ inline Particular number_fact(std::string name, double si) {
 inline std::vector<CheckResult> run_check(std::string_view slug, const Rig& rig, DiagnosticSink& sink) {
   const CheckRow* row = find_check(slug);
   EXPECT_NE(row, nullptr) << slug;
-  std::vector<CheckResult> results;
+  CheckResults results;
   CheckReport report(slug, rig, sink, results);
   if (row != nullptr)
     row->run(rig, calculate(rig), report);
-  return results;
+  return results.all;
 }
 
 /// What one check finds in a rig.

@@ -20,7 +20,7 @@ std::size_t count(const Compilation& rig, std::string_view slug) {
 /// What a check came to.
 std::vector<CheckOutcome> outcomes(std::string_view slug, const Compilation& rig) {
   std::vector<CheckOutcome> result;
-  for (const CheckResult& one : *rig.results)
+  for (const CheckResult& one : rig.results->all)
     if (one.check == slug)
       result.push_back(one.outcome);
   return result;
@@ -164,7 +164,7 @@ TEST(PinNotSecured, IsSaidByTheSplitPinOfTheJaw) {
   const std::string jaw = "tang tang-12 {\n  lower: jaw (gap: 14 mm, pin: \"12 mm\"";
   text.insert(text.find(jaw) + jaw.size(), ", split-pin: \"3.2 mm\"");
   const Compilation rig = compiled(text);
-  EXPECT_TRUE(std::any_of(rig.results->begin(), rig.results->end(), [](const CheckResult& one) {
+  EXPECT_TRUE(std::any_of(rig.results->all.begin(), rig.results->all.end(), [](const CheckResult& one) {
     return one.check == "pin-not-secured" && one.outcome == pass &&
            one.words.find("3.2 mm") != std::string::npos;
   }));

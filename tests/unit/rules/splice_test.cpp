@@ -43,7 +43,7 @@ struct Spliced {
 Outcomes of(std::string_view slug, const Spliced& spliced) {
   Outcomes result;
   const auto results = spliced.rig().results;
-  for (const CheckResult& one : *results)
+  for (const CheckResult& one : results->all)
     if (one.check == slug)
       result.push_back(one.outcome);
   return result;

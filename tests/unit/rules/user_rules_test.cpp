@@ -124,7 +124,7 @@ std::string rig_with(const KindRow& kind, const PropertyRow& row) {
 std::vector<CheckResult> results_of_ours(const std::string& text) {
   const Compilation compilation = test::compiled(text);
   std::vector<CheckResult> results;
-  for (const CheckResult& result : *compilation.results)
+  for (const CheckResult& result : compilation.results->all)
     if (result.check == "ours")
       results.push_back(result);
   return results;

@@ -43,7 +43,7 @@ TEST(Compile, HandsOnEveryPhase) {
 }
 
 /// What a check command prints is the same whether words of what passed are made or not: findings, and how
-/// often each check passed, about which stay or about which side of it.
+/// many results of each outcome.
 TEST(Compile, CountsAreThoseOfTheWords) {
   for (const char* name : {"grisolde", "pellimoor", "sallow", "tansyholm", "skirlpool"}) {
     const std::string path = std::string(SHEERPOLE_EXAMPLES_DIR) + "/" + name + ".rig";
@@ -58,12 +58,13 @@ TEST(Compile, CountsAreThoseOfTheWords) {
       EXPECT_EQ(words.findings[i].message, counts.findings[i].message) << name;
       EXPECT_EQ(words.findings[i].waived, counts.findings[i].waived) << name;
     }
-    ASSERT_EQ(words.results->size(), counts.results->size()) << name;
-    for (std::size_t i = 0; i < words.results->size(); ++i) {
-      EXPECT_EQ((*words.results)[i].check, (*counts.results)[i].check) << name;
-      EXPECT_EQ((*words.results)[i].subject, (*counts.results)[i].subject) << name;
-      EXPECT_EQ((*words.results)[i].outcome, (*counts.results)[i].outcome) << name;
-    }
+    const CheckTotals made = count_results(*words.results);
+    const CheckTotals counted = count_results(*counts.results);
+    EXPECT_GT(counted.passed, 0u) << name;
+    EXPECT_EQ(made.passed, counted.passed) << name;
+    EXPECT_EQ(made.found, counted.found) << name;
+    EXPECT_EQ(made.not_checked, counted.not_checked) << name;
+    EXPECT_EQ(made.waived, counted.waived) << name;
     EXPECT_EQ(words.checked->draft_reasons().size(), counts.checked->draft_reasons().size()) << name;
   }
 }

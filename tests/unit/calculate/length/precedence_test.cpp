@@ -208,7 +208,7 @@ std::string all_said(const Compilation& rig) {
   for (const DerivedStay& stay : rig.derived->stays)
     for (const std::string& words : say_each(*rig.rig, stay.not_corrected))
       text += words + "\n";
-  for (const CheckResult& result : *rig.results)
+  for (const CheckResult& result : rig.results->all)
     text += result.check + " " + result.words + "\n";
   for (const UncertainInput& input : rig.derived->inputs)
     text += say(*rig.rig, input.name) + " " + std::to_string(input.bound) + "\n";
