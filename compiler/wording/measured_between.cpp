@@ -1,14 +1,8 @@
+#include "calculate/geometry/spar_lines.hpp"
 #include "wording/model_words.hpp"
 #include "wording/papers/measuring_sheet_words.hpp"
 
 namespace sheerpole {
-
-bool ends_in_plate(const Rig& rig, const Stay& stay, WhichEnd where) {
-  if (stay.stack.empty())
-    return false;
-  const StackItem& item = where == WhichEnd::upper ? stay.stack.front() : stay.stack.back();
-  return item.kind == StackItem::Kind::part && rig[item.part].kind == PartKind::junction;
-}
 
 namespace {
 

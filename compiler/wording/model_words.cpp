@@ -146,7 +146,9 @@ std::string place_words(const Rig& rig, const Point& point) {
       point.title.empty() ? in_words(point.base.empty() ? point.name : point.base) : within(point.title);
   const auto on = mast_of(rig, point);
   const auto standing = std::count_if(rig.spars.begin(), rig.spars.end(), stands);
-  if (on && standing > 1 && !names_mast(place, *on->mast))
+  // A plate in the air that hangs beside a mast is not one of it.
+  if (on && standing > 1 && !names_mast(place, *on->mast) &&
+      !(on->how == OnMast::near && is_plate_in_air(rig, point)))
     place += say(RigPhrase::of_the, spar_words(*on->mast));
   // One plate that lies a finger's breadth off the centreline is not one of two.
   constexpr Length beside_centreline = Length::millimetres(50.0);

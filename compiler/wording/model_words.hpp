@@ -39,10 +39,6 @@ std::string place_words(const Rig& rig, const Point& point);
 /// Where an end of a stay is: "at the main masthead", "at the stem"; without a path "aloft" or "below".
 std::string where_words(const Rig& rig, const Stay& stay, WhichEnd where);
 
-/// Whether the stay ends in a plate where several meet: its length counts to the middle of the plate, and
-/// the hole of the stay is not where its path ends.
-bool ends_in_plate(const Rig& rig, const Stay& stay, WhichEnd where);
-
 /// What a tape or a cord goes between: "from the middle of one pin to the middle of the other", "from where
 /// the eye bears on the mast to the middle of the pin".
 std::string measured_between(const Rig& rig, const Stay& stay);

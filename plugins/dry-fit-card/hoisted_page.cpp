@@ -353,7 +353,7 @@ void add_notes(const StayFit& fit, const HoistedFit& hang, PageFlow& page) {
     page.text(say(DryFitCardPhrase::measure_hoist_gap_as_it), note_look);
   const std::string since =
       hang.gap && hang.gap->tolerance ? say(DryFitCardPhrase::since_gap_itself_is_known) : "";
-  page.text(fit.of_stay->adjusters.empty()
+  page.text(fit.adjusters.empty()
                 ? say(DryFitCardPhrase::hung_with_hardware_no_adjuster, on_card(fit, hang.right), since)
                 : say(DryFitCardPhrase::hung_with_all_its_hardware, on_card(fit, hang.right), since,
                       card.amount(fit.to_tighten), card.amount(fit.to_slacken)),
@@ -402,8 +402,14 @@ std::string tips_of(const StayFit& fit) {
 std::vector<Drawing> hoisted_pages(const StayFit& fit, const std::string& boat, PaperSize size) {
   if (!fit.of_stay->hoisted_fit || !fit.free().rope())
     return {};
-  // Below a bowsprit or between two spars nothing hangs beside its place from a halyard.
-  if (fit.stay->path.size() >= 2 && mast_at(*fit.rig, *fit.stay, WhichEnd::upper) == nullptr)
+  // Below a bowsprit or between two spars nothing hangs beside its place from a halyard. A file that states
+  // no mast says nothing of that.
+  if (fit.stay->path.size() >= 2 && !masts_of(*fit.rig).empty() &&
+      mast_at(*fit.rig, *fit.stay, WhichEnd::upper) == nullptr)
+    return {};
+  // A plate where stays meet is held up by them alone: without them there is no place to hang beside.
+  if (ends_in_plate(*fit.rig, *fit.stay, WhichEnd::upper) ||
+      ends_in_plate(*fit.rig, *fit.stay, WhichEnd::lower))
     return {};
   const HoistedFit& hang = *fit.of_stay->hoisted_fit;
   // The hold of a halyard is lower than the pin: less hardware than this below the line, and its bearing
@@ -417,7 +423,7 @@ std::vector<Drawing> hoisted_pages(const StayFit& fit, const std::string& boat, 
                        .hatched = fit.draft()});
   page.text(say(DryFitCardPhrase::dry_fit_hoisted_capitals, fit.stay->name),
             {.size = 6.0, .bold = true, .indent = 0.0});
-  page.text(fmt::format("{}{}", fit.stay->title.empty() ? "" : fit.stay->title + ", ",
+  page.text(fmt::format("{}{}", fit.stay->title.empty() ? "" : titled(*fit.rig, *fit.stay) + ", ",
                         side_words(fit.stay->side)),
             {.size = 4.2, .bold = true, .indent = 0.0});
   if (fit.stay->path.size() >= 2)

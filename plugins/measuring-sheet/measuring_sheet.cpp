@@ -4,6 +4,7 @@
 #include "backend/drawing/label_text.hpp"
 #include "backend/page/paper_files.hpp"
 #include "backend/table/table.hpp"
+#include "calculate/geometry/spar_lines.hpp"
 #include "wording/model_words.hpp"
 #include "wording/papers/measuring_sheet_words.hpp"
 

@@ -2,6 +2,7 @@
 
 #include "model/kind_words.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace sheerpole {
@@ -66,6 +67,22 @@ std::optional<MastOfPoint> mast_of(const Rig& rig, const Point& point) {
   return result;
 }
 
+bool ends_in_plate(const Rig& rig, const Stay& stay, WhichEnd where) {
+  if (stay.stack.empty())
+    return false;
+  const StackItem& item = where == WhichEnd::upper ? stay.stack.front() : stay.stack.back();
+  return item.kind == StackItem::Kind::part && rig[item.part].kind == PartKind::junction;
+}
+
+bool is_plate_in_air(const Rig& rig, const Point& point) {
+  return std::any_of(rig.stays.begin(), rig.stays.end(), [&](const Stay& stay) {
+    return stay.path.size() >= 2 &&
+           ((rig[stay.path.front().point].name == point.name &&
+             ends_in_plate(rig, stay, WhichEnd::upper)) ||
+            (rig[stay.path.back().point].name == point.name && ends_in_plate(rig, stay, WhichEnd::lower)));
+  });
+}
+
 const Spar& carrier_of(const Rig& rig, const Spar& spar) {
   if (spar.sort != SparSort::topmast)
     return spar;
@@ -96,18 +113,21 @@ const Spar* mast_at(const Rig& rig, const Stay& stay, WhichEnd where) {
     return nullptr;
   const PointId upper = stay.path.front().point;
   const PointId lower = stay.path.back().point;
-  const auto on = [&](PointId point) -> const Spar* {
-    const auto found = mast_of(rig, rig[point]);
-    return found ? &carrier_of(rig, *found->mast) : nullptr;
+  const auto on = [&](const Stay& of, WhichEnd end) -> const Spar* {
+    const auto found =
+        mast_of(rig, rig[end == WhichEnd::upper ? of.path.front().point : of.path.back().point]);
+    // A plate in the air hangs beside a mast at most.
+    return found && !(found->how == OnMast::near && ends_in_plate(rig, of, end))
+               ? &carrier_of(rig, *found->mast)
+               : nullptr;
   };
-  const bool from_above = where == WhichEnd::upper;
-  for (const PointId end : {from_above ? upper : lower, from_above ? lower : upper})
-    if (const Spar* mast = on(end))
+  for (const WhichEnd end : {where, where == WhichEnd::upper ? WhichEnd::lower : WhichEnd::upper})
+    if (const Spar* mast = on(stay, end))
       return mast;
   for (const Stay& other : rig.stays)
     if (&other != &stay && other.path.size() >= 2 &&
         (other.path.back().point == upper || other.path.back().point == lower))
-      if (const Spar* mast = on(other.path.front().point))
+      if (const Spar* mast = on(other, WhichEnd::upper))
         return mast;
   return nullptr;
 }

@@ -55,6 +55,13 @@ struct MastOfPoint {
 /// it is on another sort of spar, or near none. A spreader's tip is not on the mast.
 std::optional<MastOfPoint> mast_of(const Rig& rig, const Point& point);
 
+/// Whether the stay ends in a plate where several meet: its length counts to the middle of the plate, and
+/// the hole of the stay is not where its path ends.
+bool ends_in_plate(const Rig& rig, const Stay& stay, WhichEnd where);
+/// Whether stays meet in a plate at the point. Unless the file says what spar it is on, it hangs in the
+/// air, however near to a mast.
+bool is_plate_in_air(const Rig& rig, const Point& point);
+
 /// The standing spars that begin at the deck or below, in the order of the rig: a topmast belongs to the
 /// mast that its heel is at.
 std::vector<const Spar*> masts_of(const Rig& rig);

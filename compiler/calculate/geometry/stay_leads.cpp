@@ -152,11 +152,6 @@ std::optional<PlateLead> plate_lead(const Rig& rig, const Stay& stay) {
 
 namespace {
 
-bool begins_at_junction(const Rig& rig, const Stay& stay) {
-  return !stay.stack.empty() && stay.stack.front().kind == StackItem::Kind::part &&
-         rig[stay.stack.front().part].kind == PartKind::junction;
-}
-
 bool is_tip(const Rig& rig, PointId point) {
   return std::any_of(rig.spreaders.begin(), rig.spreaders.end(),
                      [&](const Spreader& spreader) { return spreader.tip == point; });
@@ -184,7 +179,7 @@ std::optional<MastLine> mast_line(const Rig& rig, const Point& top) {
 
 std::optional<ShroudAtMast> shroud_at_mast(const Rig& rig, const Stay& stay) {
   if (stay.side == Side::centre || stay.path.size() < 2 || has_duty(stay, "temporary") ||
-      begins_at_junction(rig, stay))
+      ends_in_plate(rig, stay, WhichEnd::upper))
     return std::nullopt;
   const PointId top = stay.path.front().point;
   const auto mast = mast_line(rig, rig[top]);

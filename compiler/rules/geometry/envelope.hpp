@@ -53,7 +53,6 @@ private:
   bool told_by_twin(const Point& point) const;
   const Spar* mast(const Point& point) const;
   bool aloft(std::size_t index) const;
-  bool begins_at_junction(const Stay& stay) const;
   /// On the hull or the deck: where stays end, and on no spar.
   bool on_deck(std::size_t index) const;
   /// Whether a stay that ends here comes down from a mast, or over a spreader: a bobstay may end at the

@@ -30,12 +30,7 @@ bool Envelope::aloft(std::size_t index) const {
   return use.tip_of == nullptr && use.ends.empty() && !use.begins.empty() &&
          (point.spar.empty() || mast(point) != nullptr) &&
          std::none_of(use.begins.begin(), use.begins.end(),
-                      [&](const Stay* stay) { return begins_at_junction(*stay); });
-}
-
-bool Envelope::begins_at_junction(const Stay& stay) const {
-  return !stay.stack.empty() && stay.stack.front().kind == StackItem::Kind::part &&
-         rig_[stay.stack.front().part].kind == PartKind::junction;
+                      [&](const Stay* stay) { return ends_in_plate(rig_, *stay, WhichEnd::upper); });
 }
 
 bool Envelope::on_deck(std::size_t index) const {
