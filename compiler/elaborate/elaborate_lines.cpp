@@ -7,6 +7,7 @@
 #include <map>
 #include <set>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace sheerpole {
@@ -118,11 +119,28 @@ std::string of_tally(int knots) {
   return knots == 1 ? "1 knot" : std::to_string(knots) + " knots";
 }
 
+/// Tallies that the file states of a pair: one knot keeps both its sides, and stays the same knot when one
+/// side is hoisted again.
+using KnotsOfPairs = std::set<std::pair<std::string, int>>;
+
+KnotsOfPairs knots_of_pairs(const std::vector<Knot>& knots) {
+  std::map<std::pair<Span, int>, const Stay*> first;
+  KnotsOfPairs pairs;
+  for (const Knot& knot : knots)
+    if (knot.reading->knots) {
+      const auto [seen, is_new] = first.try_emplace({knot.reading->place, *knot.reading->knots}, knot.stay);
+      if (!is_new && seen->second != knot.stay)
+        pairs.emplace(knot.stay->base, *knot.reading->knots);
+    }
+  return pairs;
+}
+
 /// Whether the file says that one knot keeps both: it is stated of the pair, or of one side by its distance
 /// from the knot of the other.
-bool is_shared(const Knot& one, const Knot& other) {
-  return one.stay == other.stay || one.reading->place == other.reading->place ||
-         (one.stay->base == other.stay->base && (one.reading->below_knot || other.reading->below_knot));
+bool is_shared(const Knot& one, const Knot& other, const KnotsOfPairs& pairs) {
+  return one.stay == other.stay ||
+         (one.stay->base == other.stay->base && (one.reading->below_knot || other.reading->below_knot ||
+                                                 pairs.contains({one.stay->base, *one.reading->knots})));
 }
 
 std::vector<Knot> knots_on(const Rig& rig, const std::string& cord) {
@@ -173,13 +191,14 @@ void report_clashes(Elaboration& elaboration, const std::string& cord, const std
   for (const Knot& knot : knots)
     if (knot.reading->knots)
       taken.insert(*knot.reading->knots);
+  const KnotsOfPairs pairs = knots_of_pairs(knots);
   for (std::size_t later = 1; later < knots.size(); ++later) {
     const Knot& one = knots[later];
     if (!one.reading->knots)
       continue;
     const auto clash = std::find_if(
         knots.begin(), knots.begin() + static_cast<std::ptrdiff_t>(later), [&](const Knot& other) {
-          return other.reading->knots == one.reading->knots && !is_shared(other, one);
+          return other.reading->knots == one.reading->knots && !is_shared(one, other, pairs);
         });
     if (clash == knots.begin() + static_cast<std::ptrdiff_t>(later))
       continue;

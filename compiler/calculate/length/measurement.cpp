@@ -63,19 +63,21 @@ private:
   std::optional<Confirmation> nearest_;
 };
 
-/// Two cords have no number to compare: what counts is that the second came to the mark of the first.
-std::optional<Confirmation> same_mark(const Stay& stay, const ReadingChoice& choice) {
+/// Two cords have no number to compare: what counts is that the second came to the mark of the first, and
+/// that what lies between the mark and the pins is the same.
+std::optional<Confirmation> same_mark(const Rig& rig, const Stay& stay, const ReadingChoice& choice) {
   const Reading& taken = stay.readings[*choice.taken];
   for (const OtherReading& other : choice.others)
     if (const Reading& again = stay.readings[other.reading];
-        again.is_mark_alone() && again.same_mark(taken) && !word_for_word(again, taken))
+        again.is_mark_alone() && again.same_mark(taken) && !word_for_word(again, taken) && other.apart &&
+        magnitude(*other.apart) <= routes_apart(rig) + rounding_of_sums)
       return Confirmation{ConfirmedBy::reading, other.reading, {}};
   return std::nullopt;
 }
 
 std::optional<Confirmation> confirmation(const Rig& rig, const Stay& stay, const PinToPin& length) {
   if (length.sum.unknown)
-    return length.readings.taken ? same_mark(stay, length.readings) : std::nullopt;
+    return length.readings.taken ? same_mark(rig, stay, length.readings) : std::nullopt;
   Agreement agreement(routes_apart(rig));
   if (length.readings.taken)
     if (const auto spread = spread_of(stay.readings[*length.readings.taken]))

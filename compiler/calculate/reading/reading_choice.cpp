@@ -43,6 +43,7 @@ struct Candidate {
   std::size_t index = 0;
   const Reading* reading = nullptr;
   std::optional<Length> length; ///< with all corrections; nothing for a mark alone
+  Length beside;                ///< of a mark alone: what is added to X
   Length mean;                  ///< as it was read
 };
 
@@ -85,7 +86,14 @@ std::optional<Length> stated_bound(const Reading& reading) {
   return sum;
 }
 
+/// Two cords that came to one mark: X is the same, so the two differ by what lies beside it.
+bool on_one_mark(const Candidate& a, const Candidate& b) {
+  return !a.length && !b.length && a.reading->same_mark(*b.reading);
+}
+
 Length allowed_apart(const Rig& rig, const Candidate& a, const Candidate& b) {
+  if (on_one_mark(a, b))
+    return routes_apart(rig);
   if (!a.length || !b.length)
     return Length{};
   const auto of_a = stated_bound(*a.reading);
@@ -93,23 +101,25 @@ Length allowed_apart(const Rig& rig, const Candidate& a, const Candidate& b) {
   return of_a && of_b ? *of_a + *of_b : routes_apart(rig);
 }
 
+std::optional<Length> apart(const Candidate& taken, const Candidate& other) {
+  if (taken.length && other.length)
+    return *taken.length - *other.length;
+  if (on_one_mark(taken, other))
+    return taken.beside - other.beside;
+  return std::nullopt;
+}
+
 OtherReading as_good(const Rig& rig, const Candidate& taken, const Candidate& other) {
-  OtherReading result{other.index, PassedOver::not_comparable, {}, allowed_apart(rig, taken, other)};
-  if (taken.length && other.length) {
-    result.apart = *taken.length - *other.length;
+  OtherReading result{other.index, PassedOver::not_comparable, apart(taken, other),
+                      allowed_apart(rig, taken, other)};
+  if (result.apart)
     result.why = magnitude(*result.apart) <= result.allowed + rounding_of_sums ? PassedOver::agrees
                                                                                : PassedOver::contradicts;
-  } else if (!taken.length && !other.length && taken.reading->same_mark(*other.reading)) {
-    result.why = PassedOver::agrees; // hoisted again, and it came to the same mark
-  }
   return result;
 }
 
 OtherReading passed_over(const Rig& rig, const Candidate& taken, const Candidate& other, PassedOver why) {
-  OtherReading result{other.index, why, {}, allowed_apart(rig, taken, other)};
-  if (taken.length && other.length)
-    result.apart = *taken.length - *other.length;
-  return result;
+  return {other.index, why, apart(taken, other), allowed_apart(rig, taken, other)};
 }
 
 std::vector<Candidate> candidates_of(const Rig& rig, const Stay& stay) {
@@ -118,13 +128,14 @@ std::vector<Candidate> candidates_of(const Rig& rig, const Stay& stay) {
     const Reading& reading = stay.readings[i];
     if (!reading.says_a_length())
       continue;
-    Candidate candidate{i, &reading, {}, {}};
-    if (!reading.is_mark_alone()) {
-      Length sum;
-      for (const Term& term : reading_length(rig, stay, reading).terms)
-        sum += term.amount;
+    Candidate candidate{i, &reading, {}, {}, {}};
+    Length sum;
+    for (const Term& term : reading_length(rig, stay, reading).terms)
+      sum += term.amount;
+    if (reading.is_mark_alone())
+      candidate.beside = sum;
+    else
       candidate.length = sum;
-    }
     result.push_back(candidate);
   }
   return result;

@@ -25,7 +25,7 @@ enum class PassedOver : std::uint8_t {
 struct OtherReading {
   std::size_t reading = 0; ///< of the readings of the stay
   PassedOver why = PassedOver::older;
-  std::optional<Length> apart; ///< the one taken less this one; nothing where one has no number
+  std::optional<Length> apart; ///< the one taken less this one; nothing where they cannot be compared
   Length allowed;              ///< by how much the two may differ
 };
 

@@ -1,3 +1,4 @@
+#include "calculate/adjust/piece_history.hpp"
 #include "calculate/reading/reading_length.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
@@ -67,6 +68,19 @@ void check_readings_contradict(const Rig& rig, const Derived& derived, CheckRepo
                 });
 }
 
+Span place_of_measurement(const Stay& stay, const DerivedStay& derived) {
+  if (derived.readings.taken)
+    return stay.readings[*derived.readings.taken].place;
+  if (derived.measurement.by == MeasuredBy::statement)
+    return stay.stated_pin_to_pin->provenance.place.value_or(stay.place);
+  return stay.place;
+}
+
+bool all_on_record(const Rig& rig, const DerivedStay& stay) {
+  return !stay.pieces.empty() && std::all_of(stay.pieces.begin(), stay.pieces.end(),
+                                             [&](const Piece& piece) { return is_on_record(rig, piece); });
+}
+
 void check_measured_once(const Rig& rig, const Derived& derived, CheckReport& report) {
   if (rig.limits.second_measure() == SecondMeasure::off)
     return;
@@ -80,13 +94,13 @@ void check_measured_once(const Rig& rig, const Derived& derived, CheckReport& re
           of_stay.not_checked({P::reading_is_assumed});
           return;
         }
-        if (taken == nullptr && stay.measurement.by != MeasuredBy::points)
-          return; // what is stated or drawn was not read
+        if (!stay.measurement.in_place() || all_on_record(rig, stay))
+          return; // what is drawn was not read, and what is cut is measured no more for it
         if (stay.measurement.confirmed)
           of_stay.pass(confirmed_words(rig, stay));
         else
           of_stay.find(diagnose("measured-once", {{"stay", name}, {"how", measured_words(rig, stay)}})
-                           .at(taken != nullptr ? taken->place : rig[stay.stay].place)
+                           .at(place_of_measurement(rig[stay.stay], stay))
                            .about(name));
       });
 }

@@ -8,7 +8,7 @@ import path from "node:path";
 import { too_wide } from "./reads.mjs";
 import { go, open_files, two_stays } from "./tools.mjs";
 
-const STATES = { todo: "not measured", drawn: "not measured", not: "not yet", once: "measured once", ready: "ready", record: "on record" };
+const STATES = { todo: "not measured", drawn: "not measured", not: "not yet", once: "measured once", differ: "ways differ", ready: "ready", record: "on record" };
 
 export default async function boats({ report, open, program, project }) {
   const examples = path.join(project, "examples");

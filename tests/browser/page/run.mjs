@@ -10,7 +10,7 @@ import { fileURLToPath } from "node:url";
 import { Report } from "../report.mjs";
 import { launch, open_page } from "./open_page.mjs";
 
-const SUBJECTS = ["begins", "enters", "tries", "turns", "tryables", "texts", "keeps", "inside", "boats", "reads", "given", "watched", "words_table", "size"];
+const SUBJECTS = ["begins", "enters", "hoists", "tries", "turns", "tryables", "texts", "keeps", "inside", "boats", "reads", "given", "watched", "words_table", "size"];
 
 const here = path.dirname(fileURLToPath(import.meta.url));
 const project = path.resolve(here, "../../..");

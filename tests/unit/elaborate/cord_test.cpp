@@ -50,6 +50,32 @@ TEST(Cord, OneKnotStandsForBothSidesWhereItIsStatedOfThePair) {
   EXPECT_FALSE(test::found(boat, "cord-clash"));
 }
 
+// The pair was kept by one knot; hoisting one side again to the same knot clashes with nothing.
+TEST(Cord, OneKnotOfAPairStaysOneWhenASideIsHoistedAgain) {
+  const std::string pair = reading_of("cap", "  knots: 4\n  date: 2026-05-02\n");
+  const std::string again = "  knots: 4\n  date: 2026-05-09\n";
+  for (const char* side : {"cap.port", "cap.starboard"}) {
+    const Compilation boat = test::compiled(rig_with(pair + reading_of(side, again)));
+    EXPECT_FALSE(test::found(boat, "cord-clash")) << side;
+    EXPECT_TRUE(stay_of(boat, side).measurement.confirmed) << side;
+  }
+  EXPECT_TRUE(test::found(test::tried(rig_with(pair + reading_of("fore", again))), "cord-clash"));
+}
+
+// One knot is one X, so two hoists to it whose offsets lie 80 mm apart say two lengths.
+TEST(Cord, HoistedAgainWithAnotherOffsetConfirmsNothing) {
+  const auto again = [](const std::string& offset, const std::string& date) {
+    return test::compiled(
+        rig_with(reading_of("fore", "  knots: 2\n  offset: 40 mm\n  date: 2026-05-02\n") +
+                 reading_of("fore", "  knots: 2\n  offset: " + offset + "\n  date: " + date + "\n")));
+  };
+  EXPECT_TRUE(stay_of(again("40 mm", "2026-05-09"), "fore").measurement.confirmed);
+  const Compilation other = again("-40 mm", "2026-05-09");
+  EXPECT_FALSE(stay_of(other, "fore").measurement.confirmed);
+  EXPECT_TRUE(test::found(other, "measured-once"));
+  EXPECT_TRUE(test::found(again("-40 mm", "2026-05-02"), "readings-contradict"));
+}
+
 TEST(Cord, TwoStaysOnOneTallyClash) {
   const auto clashes = [](const std::string& readings) {
     return test::found(test::tried(rig_with(readings)), "cord-clash");

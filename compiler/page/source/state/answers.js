@@ -67,6 +67,7 @@ const STATES = {
   "not measured": "todo",
   "not yet": "not",
   "measured once": "once",
+  "ways differ": "differ",
   ready: "ready",
   "on record": "record",
 };

@@ -49,13 +49,22 @@ export function write_hoisted({ answers, root, text, stay, cord, new_cord, knots
   return { file: waiting ? waiting.declaration.place.file : root, edits: joined(edits) };
 }
 
-/** Hoisted once more, and it came to the same knot. @returns {FileEdits} */
-export function write_same_knot({ root, text, stay, reading, date }) {
-  const offset = find(reading.declaration, "offset");
+/** What lies between the knot and the pins: all of it moves X. */
+const BETWEEN_KNOT_AND_PINS = ["offset", "hoist-offset", "below-knot"];
+
+/**
+ * Hoisted once more, and it came to the same knot. The note sets it apart from a reading that was pasted twice, for both may be of
+ * one day.
+ * @returns {FileEdits}
+ */
+export function write_same_knot({ root, text, stay, reading, note, date }) {
   const lines = [`  method: messenger`, `  cord: ${reading.cord}`];
   if (reading.knots !== null) lines.push(`  knots: ${reading.knots}`);
-  if (offset) lines.push(`  offset: ${offset.written}`);
-  const block = `reading of ${stay} {\n${lines.join("\n")}\n  date: ${date}\n}\n`;
+  for (const name of BETWEEN_KNOT_AND_PINS) {
+    const stated = find(reading.declaration, name);
+    if (stated) lines.push(`  ${name}: ${stated.written}`);
+  }
+  const block = `reading of ${stay} {\n${lines.join("\n")}\n  date: ${date}\n  note: "${quoted(note)}"\n}\n`;
   return { file: root, edits: [at_end(text, block)] };
 }
 

@@ -18,7 +18,7 @@ export const today = () => {
 
 function same_knot(piece, reading) {
   const text = app.project.files[app.project.root];
-  const edits = write_same_knot({ root: app.project.root, text, stay: piece.stay, reading, date: today() });
+  const edits = write_same_knot({ root: app.project.root, text, stay: piece.stay, reading, note: w.written.hoisted_again, date: today() });
   change_by([edits], w.steps.second_reading(piece_title(piece)));
   toast_change(w.toast.second_reading);
 }

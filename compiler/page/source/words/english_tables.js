@@ -162,7 +162,7 @@ export const tables = {
     broken_boat: (name) => `${name} is a boat in one file, and it is damaged. It was not opened.`,
   },
   /** What the page writes into a file, between quotes. */
-  written: { end_at_bearing: "end of the cord at the pin aloft", end_below_bearing: "end of the cord to the pin aloft" },
+  written: { end_at_bearing: "end of the cord at the pin aloft", end_below_bearing: "end of the cord to the pin aloft", hoisted_again: "hoisted again, came to the same knot" },
   begin: {
     welcome: "Make your own stays, and cut each one once.",
     welcome_words:
