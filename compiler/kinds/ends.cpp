@@ -69,9 +69,10 @@ constexpr PropertyRow wire_socket[] = {
      .example = "\"1x19\"",
      .help = "the wire it is made for"},
     size_row("size", "\"3/8 in\"", "the size of wire it is made for"),
-    dimension_row("inserted", "62 mm",
-                  "how far the wire goes in beyond the shoulder; round a thimble, how much of it lies "
-                  "beyond the crown"),
+    dimension_row(
+        "inserted", "62 mm",
+        "how far the wire goes in beyond the shoulder; of an eye round a thimble, a dead-eye or a "
+        "mast, how much of the wire a test eye used beyond its bearing: laid out less finished"),
 };
 constexpr PropertyRow tee[] = {
     dimension_row("neck", "6 mm", "diameter of the neck, which passes the slot"),

@@ -42,6 +42,13 @@ constexpr PropertyRow length_of_thimble[] = {
                "crown lies beyond the pin, as on a pin that the eye goes round"),
 };
 
+constexpr PropertyRow length_of_deadeye[] = {
+    length_row(
+        "length", Need::required, -0.5, 20.0, "42 mm",
+        "from the crown of the eye that lies round it towards the lanyard, to where that bears in its "
+        "holes; negative where the crown lies beyond the holes, as of an eye right round it"),
+};
+
 constexpr PropertyRow fixed_part[] = {
     end_row("upper", "jaw (gap: 17 mm, pin: \"5/8 in\")", "its end towards aloft, as usually fitted"),
     end_row("lower", "wire-socket (inserted: 62 mm)", "its end towards the deck, as usually fitted"),
@@ -188,6 +195,7 @@ constexpr auto fitting_rows = joined(boat_fitting, pinned_rows, origin_of_fittin
 constexpr auto chainplate_rows = joined(fitting_rows, plane_of_chainplate);
 constexpr auto fixed_rows = joined(joined(length_of_part, fixed_part), metal_rows);
 constexpr auto thimble_rows = joined(joined(length_of_thimble, fixed_part), metal_rows);
+constexpr auto deadeye_rows = joined(joined(length_of_deadeye, fixed_part), metal_rows);
 constexpr auto screw_rows = joined(screw_part, metal_rows);
 constexpr auto range_rows = joined(range_part, metal_rows);
 constexpr auto hole_rows = joined(hole_part, metal_rows);
@@ -309,7 +317,8 @@ constexpr KindRow kinds[] = {
      .properties = soft_eye_rows,
      .settings = soft_eye_settings,
      .help = "an eye in the rope itself, over a spar or a post"},
-    fixed_kind("deadeye", "block with holes that a rope eye goes round and a lashing through"),
+    fixed_kind("deadeye", "block with holes that a rope eye goes round and a lashing through",
+               deadeye_rows),
     fixed_kind("link", "plate or strap between two pins"),
     fixed_kind("shackle", "bow with a pin"),
     fixed_kind("hook", "hook, with or without a snap"),

@@ -117,12 +117,13 @@ bool takes(const End& end, LineMaterial::Kind kind) {
                                           : end.type == EndType::wire_socket;
 }
 
-/// The things of a stack that make joints: lines and parts that are not only worn.
+/// The things of a stack that make joints: lines and parts that are not only worn. Of several alike in a
+/// row there are two: how one bears on the next is the same for all of them.
 std::vector<std::size_t> bearing_items(const Rig& rig, const Stay& stay) {
   std::vector<std::size_t> items;
   for (std::size_t i = 0; i < stay.stack.size(); ++i)
     if (stay.stack[i].kind == StackItem::Kind::line || rig[stay.stack[i].part].role != Part::Role::worn)
-      items.push_back(i);
+      items.insert(items.end(), stay.stack[i].count > 1 ? 2 : 1, i);
   return items;
 }
 
@@ -203,6 +204,8 @@ std::vector<Joint> joints_of(const Rig& rig, StayId id) {
     joint.name = {JointPhrase::from_to, {named(joint.upper), named(joint.lower)}};
     joint.upper_turned = turned[i - 1];
     joint.lower_turned = turned[i];
+    if (joint.upper == joint.lower)
+      joint.times = stay.stack[joint.upper].count - 1;
     result.push_back(std::move(joint));
   }
   return result;

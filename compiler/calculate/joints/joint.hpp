@@ -62,6 +62,8 @@ struct Joint {
   Remark name;               ///< "tang-10 to thimble-16"
   bool upper_turned = false; ///< the upper thing is used the other way round than its part states
   bool lower_turned = false;
+  int times =
+      1; ///< of `3 x toggle` the toggle bears on the next one twice; `upper` and `lower` are one item
   std::vector<JointCheck> checks;
 };
 

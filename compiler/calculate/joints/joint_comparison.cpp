@@ -185,6 +185,19 @@ bool joined_by_more(const JointComparison& to) {
   return false;
 }
 
+/// A dead-eye bears on other holes by its lanyard, and neither of the two is one.
+bool lanyard_missing(const JointComparison& to, const End& above, const End& below) {
+  const auto is = [&](PartKind kind) {
+    for (const std::size_t item : {to.joint().upper, to.joint().lower})
+      if (const StackItem& one = to.stay().stack[item];
+          one.kind == StackItem::Kind::part && to.rig()[one.part].kind == kind)
+        return true;
+    return false;
+  };
+  return above.type == EndType::holes && below.type == EndType::holes && is(PartKind::deadeye) &&
+         !is(PartKind::lashing);
+}
+
 void compare_parts(JointComparison& to, const End& above, const End& below) {
   if (!above.stated() || !below.stated()) {
     to.add(JointFinding::ends, JointResult::not_checked,
@@ -193,7 +206,9 @@ void compare_parts(JointComparison& to, const End& above, const End& below) {
   }
   const Remark words(JointPhrase::ends, {one_of(above.type), one_of(below.type)});
   const bool jaws = above.type == EndType::jaw && below.type == EndType::jaw;
-  if (ends_mate(above, below)) {
+  if (lanyard_missing(to, above, below)) {
+    to.add(JointFinding::ends_do_not_join, JointResult::finding, words);
+  } else if (ends_mate(above, below)) {
     to.add(JointFinding::ends_do_not_join, JointResult::pass, words);
     if (above.type == EndType::jaw || below.type == EndType::jaw)
       to.add(JointFinding::jaws_meet, JointResult::pass, words);

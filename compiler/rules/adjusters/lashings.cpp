@@ -114,10 +114,52 @@ void check_knot_factor_high(const Rig& rig, const Derived& derived, CheckReport&
       });
 }
 
+/// The part that a lanyard is rove through on one side of it; null where the line or nothing is there.
+const Part* rove_through(const Rig& rig, const DerivedStay& stay, std::size_t lashing, bool below) {
+  for (const Joint& joint : stay.joints)
+    if ((below ? joint.upper : joint.lower) == lashing && joint.upper != joint.lower) {
+      const StackItem& other = rig[stay.stay].stack[below ? joint.lower : joint.upper];
+      return other.kind == StackItem::Kind::part ? &rig[other.part] : nullptr;
+    }
+  return nullptr;
+}
+
+/// A dead-eye has one to answer it. A lanyard that goes straight to a plate of the boat has mostly lost the
+/// lower one on the way into the file.
+void check_lanyard_without_holes(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+                  const Stay& stay = rig[derived_stay.stay];
+                  for (const StackPart& one : parts_of(rig, stay)) {
+                    if (one.part->kind != PartKind::lashing)
+                      continue;
+                    const Part* above = rove_through(rig, derived_stay, one.item, false);
+                    const Part* below = rove_through(rig, derived_stay, one.item, true);
+                    if (above == nullptr || below == nullptr ||
+                        (above->kind != PartKind::deadeye && below->kind != PartKind::deadeye))
+                      continue;
+                    const Part& eye = above->kind == PartKind::deadeye ? *above : *below;
+                    const Part& other = above->kind == PartKind::deadeye ? *below : *above;
+                    const bool holes =
+                        other.upper.type == EndType::holes || other.lower.type == EndType::holes;
+                    if (other.role != Part::Role::boat_fitting || holes)
+                      of_stay.pass({P::rove_between, {Words{eye.name}, Words{other.name}}});
+                    else
+                      of_stay.find(diagnose("lanyard-without-holes", {{"stay", name},
+                                                                      {"lanyard", one.part->name},
+                                                                      {"eye", eye.name},
+                                                                      {"part", other.name}})
+                                       .at(stay.stack[one.item].place, said(Common::this_one))
+                                       .about(name));
+                  }
+                });
+}
+
 } // namespace
 
 const CheckTable checks{
     CheckRow{"lashing-weak", check_lashing_weak, {Limit::lashing_strength, Limit::lashing_legs}},
-    CheckRow{"knot-factor-high", check_knot_factor_high, {Limit::knot_factor}}};
+    CheckRow{"knot-factor-high", check_knot_factor_high, {Limit::knot_factor}},
+    CheckRow{"lanyard-without-holes", check_lanyard_without_holes}};
 
 } // namespace sheerpole::lashings

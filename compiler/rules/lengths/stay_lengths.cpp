@@ -1,5 +1,6 @@
 #include "calculate/facts.hpp"
 #include "calculate/length/body.hpp"
+#include "calculate/length/path_length.hpp"
 #include "calculate/reading/reading_length.hpp"
 #include "model/fact_name.hpp"
 #include "rules/by_side.hpp"
@@ -289,25 +290,31 @@ void check_estimate_far(const Rig& rig, const Derived& derived, CheckReport& rep
                   const Stay& stay = rig[derived_stay.stay];
                   const auto estimate = fact_length(stay.particulars, fact_names.estimate);
                   const LengthSum& pins = derived_stay.pin_to_pin;
-                  if (!estimate || derived_stay.route == LengthRoute::unknown ||
-                      std::any_of(derived_stay.other_routes.begin(), derived_stay.other_routes.end(),
-                                  [&](const RouteComparison& other) {
-                                    return ways_far_apart(rig, derived_stay, other);
-                                  }))
+                  // Line is ordered by the estimate while the length is X; points say about the same.
+                  auto path = pins.unknown ? path_length(rig, stay) : std::nullopt;
+                  if (path && path->unknown)
+                    path.reset();
+                  if (!estimate || (derived_stay.route == LengthRoute::unknown && !path) ||
+                      (!pins.unknown &&
+                       std::any_of(derived_stay.other_routes.begin(), derived_stay.other_routes.end(),
+                                   [&](const RouteComparison& other) {
+                                     return ways_far_apart(rig, derived_stay, other);
+                                   })))
                     return;
-                  if (pins.unknown) {
+                  if (pins.unknown && !path) {
                     of_stay.not_checked({P::its_length_is_x});
                     return;
                   }
-                  const Length taken = pins.known();
+                  const Length taken = path ? path->known() : pins.known();
                   const Length apart = magnitude(taken - estimate->value);
-                  const std::string length = labelled(rig, derived_stay.route, taken);
+                  const std::string length =
+                      labelled(rig, path ? LengthRoute::path : derived_stay.route, taken);
                   if (apart <= std::max(taken, estimate->value) * *most + threshold::negligible) {
                     of_stay.pass({P::near_estimate, {Words{length}, estimate->value}});
                     return;
                   }
                   const std::string text = estimate_text(taken);
-                  const auto& place = pins.terms.front().provenance.place;
+                  const auto& place = (path ? *path : pins).terms.front().provenance.place;
                   auto finding = diagnose("estimate-far", {{"stay", name},
                                                            {"length", length},
                                                            {"estimate", length_text(estimate->value)},

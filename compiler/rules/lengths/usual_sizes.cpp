@@ -31,17 +31,19 @@ using P = LengthCheckPhrase;
 
 /// What is held against what.
 enum class Ratio {
-  length,      ///< of a fixed part, over the diameter of its line
-  range,       ///< of an adjuster: longest over shortest
-  inserted,    ///< of a wire into a socket, over its diameter
-  seat,        ///< of a rope, over its diameter
-  pin,         ///< of a jaw, over the diameter of the line
-  thread,      ///< of a screw, over the diameter of the line
-  eye,         ///< eye allowance of a splice, over the rope
-  test_bury,   ///< bury of a test splice, over the rope
-  contraction, ///< of a splice, a share of the bury
-  bury,        ///< of a splice, over the rope
-  at_break,    ///< break load of a line over its stiffness: how much it has stretched when it parts
+  length,         ///< of a fixed part, over the diameter of its line
+  range,          ///< of an adjuster: longest over shortest
+  inserted,       ///< of a wire into a socket, over its diameter
+  seat,           ///< of a rope, over its diameter
+  pin,            ///< of a jaw, over the diameter of the line
+  thread,         ///< of a screw, over the diameter of the line
+  eye,            ///< eye allowance of a splice, over the rope
+  test_bury,      ///< bury of a test splice, over the rope
+  contraction,    ///< of a splice, a share of the bury
+  bury,           ///< of a splice, over the rope
+  pitch,          ///< of a chain, over the diameter of its wire
+  at_break,       ///< break load of a rope over its stiffness: how much it has stretched when it parts
+  metal_at_break, ///< the same of a wire or a rod
 };
 
 struct Row {
@@ -99,9 +101,12 @@ const std::vector<Row>& rows() {
       {Ratio::bury, {}, 31.0, 100.0, 125.0},
       // Found test splices.
       {Ratio::contraction, {}, 0.03, 0.15},
-      // Rod 0.6 %, 1x19 1.3 %, HMPE 3 to 4 %, polyester 12 %: Hooke's law between what makers state, from
-      // memory.
+      // Short link 2.5 to 3.5 (EN 818, from memory), long link to 6.
+      {Ratio::pitch, {}, 2.2, 6.5},
+      // HMPE 3 to 4 %, polyester 12 %: Hooke's law between what makers state, from memory.
       {Ratio::at_break, {}, 0.008, 0.12},
+      // Rod 0.6 %, 1x19 1.3 %, 7x7 and 7x19 up to 3 %: likewise.
+      {Ratio::metal_at_break, {}, 0.006, 0.035},
   };
   return table;
 }
@@ -139,7 +144,10 @@ P words_of(Ratio ratio) {
     return P::bury_over_line;
   case Ratio::contraction:
     return P::contraction_of_bury;
+  case Ratio::pitch:
+    return P::pitch_over_line;
   case Ratio::at_break:
+  case Ratio::metal_at_break:
     return P::stretched_at_break;
   }
   return P::length_over_line;
@@ -253,8 +261,14 @@ private:
   void of_line(const LineMaterial& line) {
     const auto stiffness = line_stiffness(line);
     if (line.break_load && stiffness)
-      add(Ratio::at_break, {}, line.name, line.break_load->value.newtons(), stiffness->value.newtons(),
-          line.name, stiffness->provenance.place, line.break_load->provenance.place);
+      add(line.kind == LineMaterial::Kind::wire || line.kind == LineMaterial::Kind::rod
+              ? Ratio::metal_at_break
+              : Ratio::at_break,
+          {}, line.name, line.break_load->value.newtons(), stiffness->value.newtons(), line.name,
+          stiffness->provenance.place, line.break_load->provenance.place);
+    if (const auto pitch = fact_length(line.particulars, fact_names.pitch))
+      add(Ratio::pitch, {}, line.name, pitch->value.metres(), line.diameter.value.metres(), line.name,
+          pitch->provenance.place, line.place);
   }
 
   void of_test(const Record& record) {
@@ -270,7 +284,8 @@ private:
 
 Remark words(const Row& row, const Size& size) {
   const double ratio = size.value / size.over;
-  if (size.ratio == Ratio::contraction || size.ratio == Ratio::at_break)
+  if (size.ratio == Ratio::contraction || size.ratio == Ratio::at_break ||
+      size.ratio == Ratio::metal_at_break)
     return {words_of(size.ratio), {Share{ratio}, Share{row.least}, Share{row.most}}};
   if (size.ratio == Ratio::range) // over itself
     return {words_of(size.ratio),

@@ -216,6 +216,36 @@ void check_cold_slack(const Rig& rig, const Derived& derived, CheckReport& repor
                 });
 }
 
+/// Far above what a bench pulls with: half of what the line holds. Choice of the project, no source.
+constexpr double most_on_a_bench = 0.5;
+
+void check_bench_tension_high(const Rig& rig, const Derived& derived, CheckReport& report) {
+  look_at_stays(rig, derived, report,
+                [&](const DerivedStay& derived_stay, const std::string& name, StayReport& of_stay) {
+                  const Stay& stay = rig[derived_stay.stay];
+                  const auto bench = fact_force(stay.particulars, fact_names.bench_tension);
+                  if (!bench)
+                    return;
+                  const LineMaterial& line = rig[stay.material];
+                  if (!line.break_load) {
+                    of_stay.not_checked({Common::of_not_stated, {Words{"break-load"}, Words{line.name}}});
+                    return;
+                  }
+                  const double share = bench->value.newtons() / line.break_load->value.newtons();
+                  if (!is_below(most_on_a_bench, share)) {
+                    of_stay.pass({P::on_the_bench, {bench->value, Share{share}, stay.material}});
+                    return;
+                  }
+                  auto finding = diagnose("bench-tension-high", {{"stay", name},
+                                                                 {"tension", force_text(bench->value)},
+                                                                 {"share", percent_text(share)},
+                                                                 {"line", line.name}});
+                  if (bench->provenance.place)
+                    finding = std::move(finding).at(*bench->provenance.place, said(Common::this_one));
+                  of_stay.find(std::move(finding).about(name));
+                });
+}
+
 } // namespace
 
 const CheckTable checks{
@@ -227,6 +257,7 @@ const CheckTable checks{
              check_hmpe<Limit::rope_heat, Limit::rope_heat_most, look_at_heat>,
              {Limit::rope_heat, Limit::rope_heat_most}},
     CheckRow{"cold-slack", check_cold_slack, {Limit::cold_loss}},
+    CheckRow{"bench-tension-high", check_bench_tension_high},
 };
 
 } // namespace sheerpole::line_behaviour

@@ -54,6 +54,7 @@ enum class AdjusterCheckPhrase : std::uint16_t {
   nothing_to_hold,
   wanted_times,
   holds_what_is_wanted,
+  rove_between,
   in_the_knot,
   nothing,
   pins_stay,

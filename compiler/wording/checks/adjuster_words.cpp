@@ -97,6 +97,8 @@ std::string_view words(AdjusterCheckPhrase phrase) {
     return "{} times {}, {}";
   case holds_what_is_wanted:
     return "{}; wanted: {}";
+  case rove_between:
+    return "its lanyard goes from {} to {}";
   case in_the_knot:
     return "{}: {} in the knot";
   case pins_stay:

@@ -73,6 +73,7 @@ enum class LengthCheckPhrase : std::uint16_t {
   length_over_line,
   longest_over_shortest,
   inserted_over_line,
+  pitch_over_line,
   seat_over_line,
   pin_over_line,
   thread_over_line,

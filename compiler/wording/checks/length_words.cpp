@@ -139,6 +139,8 @@ std::string_view words(LengthCheckPhrase phrase) {
     return "it opens to {}, {} times its shortest of {}; {} to {} times is usual";
   case inserted_over_line:
     return "{} of wire goes into it, {} times the {} of {}; {} to {} times is usual";
+  case pitch_over_line:
+    return "its links are {} inside, {} times the {} of {}; {} to {} times is usual";
   case seat_over_line:
     return "its seat measures {}, {} times the {} of {}; {} to {} times is usual";
   case pin_over_line:

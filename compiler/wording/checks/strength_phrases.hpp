@@ -34,6 +34,7 @@ enum class StrengthCheckPhrase : std::uint16_t {
   shared_not_stated,
   pull_on_one_pin,
   pin_they_share,
+  on_the_bench,
   of_lines,
   port_of,
   starboard_of,

@@ -57,6 +57,8 @@ std::string_view words(StrengthCheckPhrase phrase) {
     return "{} pull with {} = {} on one pin that holds {} ({}), {} times their sum";
   case pin_they_share:
     return "the pin that they share";
+  case on_the_bench:
+    return "{} on the bench is {} of what {} holds";
   case of_lines:
     return "of {} on both sides";
   case port_of:

@@ -144,7 +144,8 @@ TEST(AssumedInput, TellsMoreThanThreeAsOneByTheNamesOfTheFirst) {
 
 TEST(Check, RunsEveryCheckAndACompleteRigIsClean) {
   DiagnosticSink clean;
-  const Rig rig = rig_with(complete());
+  Rig rig = rig_with(complete());
+  rig.limits.state(StatedSecondMeasure{SecondMeasure::off, {}});
   check(rig, calculate(rig), clean);
   EXPECT_TRUE(clean.all().empty());
 
@@ -152,6 +153,7 @@ TEST(Check, RunsEveryCheckAndACompleteRigIsClean) {
   splice.bury = diameters(72, assumed("long-bury.bury", 301));
   Rig faulty = rig_with(splice);
   faulty.stays[2].stated_pin_to_pin = sourced(mm(20));
+  faulty.limits.state(StatedSecondMeasure{SecondMeasure::off, {}});
   DiagnosticSink sink;
   check(faulty, calculate(faulty), sink);
   std::vector<std::string> slugs;
