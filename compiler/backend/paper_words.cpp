@@ -57,6 +57,8 @@ PhraseText name_in_words(PieceState state) {
     return say(RigPhrase::state_not_yet);
   case PieceState::measured_once:
     return say(RigPhrase::state_measured_once);
+  case PieceState::ways_differ:
+    return say(RigPhrase::state_ways_differ);
   case PieceState::ready:
     return say(RigPhrase::state_ready);
   case PieceState::on_record:
@@ -74,6 +76,8 @@ PhraseText stamp_of(PieceState state) {
     return say(PapersPhrase::not_yet);
   case PieceState::measured_once:
     return say(RigPhrase::stamp_measured_once);
+  case PieceState::ways_differ:
+    return say(RigPhrase::stamp_ways_differ);
   case PieceState::ready:
     return say(RigPhrase::stamp_ready);
   case PieceState::on_record:
@@ -93,13 +97,13 @@ bool own_length(const CheckedRig& checked, const Piece& piece) {
 
 bool is_disputed(const CheckedRig& checked, const Piece& piece) {
   const PieceState state = checked.state(piece);
-  return (state == PieceState::ready || state == PieceState::measured_once) &&
-         !own_length(checked, piece) &&
-         checked.derived().stays[piece.stay.index()].measurement.ways_differ();
+  return state == PieceState::ways_differ ||
+         (state == PieceState::measured_once && !own_length(checked, piece) &&
+          checked.derived().stays[piece.stay.index()].measurement.ways_differ());
 }
 
 bool is_settled(const CheckedRig& checked, const Piece& piece) {
-  return checked.state(piece) == PieceState::ready && !is_disputed(checked, piece);
+  return checked.state(piece) == PieceState::ready;
 }
 
 std::string state_line(const CheckedRig& checked, const Piece& piece,

@@ -13,12 +13,13 @@ enum class PieceState : std::uint8_t {
                  ///< stated
   not_yet,       ///< a DRAFT: what moves the cut is assumed, missing or contradicts itself
   measured_once, ///< read in place, with nothing to hold it against
+  ways_differ,   ///< confirmed, and a drawing or a stated length says something else
   ready,         ///< a second run or a second way agrees within the limit `routes-apart`
   on_record      ///< it is cut, or further: its record says so
 };
 
-inline constexpr std::array<std::string_view, 5> piece_state_names{"not measured", "not yet",
-                                                                   "measured once", "ready", "on record"};
+inline constexpr std::array<std::string_view, 6> piece_state_names{
+    "not measured", "not yet", "measured once", "ways differ", "ready", "on record"};
 static_assert(piece_state_names.size() == static_cast<std::size_t>(PieceState::on_record) + 1);
 
 constexpr std::string_view name_of(PieceState state) {

@@ -112,6 +112,14 @@ std::string_view words(CutPhrase phrase) {
     return "state `lower: wire-socket (inserted: … mm)` in {}, from its maker or with a depth gauge";
   case CutPhrase::insertion_mend_lower:
     return "state `upper: wire-socket (inserted: … mm)` in {}, from its maker or with a depth gauge";
+  case CutPhrase::wire_of_eye_missing:
+    return "wire that the eye of {} uses";
+  case CutPhrase::wire_of_eye_mend_upper:
+    return "make a test eye and state `lower: wire-socket (inserted: … mm)` in {}: its length before less "
+           "what it has from its crown on";
+  case CutPhrase::wire_of_eye_mend_lower:
+    return "make a test eye and state `upper: wire-socket (inserted: … mm)` in {}: its length before less "
+           "what it has from its crown on";
   case CutPhrase::stretch_missing:
     return "stretch of the unknown length of {}";
   case CutPhrase::stretch_mend:

@@ -135,14 +135,14 @@ std::string state_words(const Rig& rig, const DerivedStay& stay, PieceState stat
   case PieceState::measured_once:
     return differs.empty() ? say(RigPhrase::measured_once_measure_again_before, by)
                            : say(RigPhrase::ways_differ_measure_again, by, differs);
+  case PieceState::ways_differ:
+    return say(RigPhrase::ways_differ_find_out_why, by, confirmed_words(rig, stay, length_words), differs);
   case PieceState::ready:
     break;
   }
   if (own_length)
     return say(RigPhrase::ready_length_its_own_as);
-  const std::string confirmed = confirmed_words(rig, stay, length_words);
-  return differs.empty() ? say(RigPhrase::ready_measured, by, confirmed)
-                         : say(RigPhrase::ways_differ_find_out_why, by, confirmed, differs);
+  return say(RigPhrase::ready_measured, by, confirmed_words(rig, stay, length_words));
 }
 
 std::string record_words(const Rig& rig, const DerivedStay& stay, std::size_t piece,

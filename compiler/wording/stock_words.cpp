@@ -6,6 +6,8 @@ namespace sheerpole {
 
 std::string_view words(StockPhrase phrase) {
   switch (phrase) {
+  case StockPhrase::ways_differ:
+    return "ways differ: find out why before it is cut";
   case StockPhrase::links:
     return "{} links of {}";
   case StockPhrase::not_complete:

@@ -119,7 +119,7 @@ std::string_view words(TunePhrase phrase) {
     return "the stays were read on several days, {} to {}: they tell one state only if nothing was turned "
            "between";
   case TunePhrase::hardware_is_rigid:
-    return "hardware does not stretch; the hull is stiff but where gives is stated";
+    return "hardware does not stretch; the hull is stiff where no give is stated";
   case TunePhrase::rests_on_assumed:
     return "{} of {} is assumed";
   case TunePhrase::put_in_with_value:

@@ -6,6 +6,7 @@
 #include "model/fact_name.hpp"
 #include "plugins/bench-card/card_blocks.hpp"
 #include "plugins/bench-card/card_ink.hpp"
+#include "wording/model_words.hpp"
 #include "wording/papers/bench_card_words.hpp"
 #include "wording/papers/chain_words.hpp"
 
@@ -52,7 +53,7 @@ std::string kind_words(const CardPiece& card) {
 }
 
 std::string title_words(const CardPiece& card) {
-  std::string words = card.stay->title.empty() ? card.piece->name : card.stay->title;
+  std::string words = card.stay->title.empty() ? card.piece->name : titled(*card.rig, *card.stay);
   if (card.piece->of > 1)
     words += say(BenchCardPhrase::piece_from_aloft, card.piece->number, card.piece->of);
   return words;
@@ -133,7 +134,7 @@ Cell cell_of_cut(const CardPiece& card) {
 
 Cell cell_of_dry_fit(const CardPiece& card) {
   const PhraseText nothing = card.rope() ? say(BenchCardPhrase::dry_fit_nothing_buried)
-                             : card.cord && card.closed_aloft()
+                             : card.cord && card.closed_aloft() && !card.measure_again()
                                  ? say(BenchCardPhrase::dry_fit_end_below_not_closed)
                                  : say(BenchCardPhrase::dry_fit_nothing_closed);
   if (!card.has_dry_fit)

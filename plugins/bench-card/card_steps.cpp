@@ -132,9 +132,10 @@ std::vector<std::string> cord_steps(const CardPiece& card, const Rows& rows) {
   std::vector<std::string> steps;
   const bool closed = card.closed_aloft();
   if (closed && card.measure_again())
-    return {say(BenchCardPhrase::close_no_terminal_yet)};
+    return {say(BenchCardPhrase::close_no_terminal_yet, name_of(card.line->kind))};
   if (closed)
     steps.push_back(say(BenchCardPhrase::close_end_aloft_first_mark, card.amount(card.marks[1].from_upper),
+                        name_of(card.line->kind),
                         card.piece->upper.bare() ? say(BenchCardPhrase::its_terminal)
                                                  : part_words(card, card.piece->upper)));
   const CardLength first = card.marks[closed ? 1 : 0].from_u;
@@ -180,7 +181,7 @@ PhraseText between(const CardPiece& card) {
 std::string dry_fit_step(const CardPiece& card, const Rows& rows) {
   const std::string eyes = card.rope() ? seizing(card, rows) + " " : "";
   const PhraseText nothing = card.rope() ? say(BenchCardPhrase::nothing_cut_or_buried)
-                             : card.cord && card.closed_aloft()
+                             : card.cord && card.closed_aloft() && !card.measure_again()
                                  ? say(BenchCardPhrase::nothing_cut_end_below_not)
                                  : say(BenchCardPhrase::nothing_cut_or_closed);
   const PhraseText hang = say(rigged_lying(*card.stay) ? BenchCardPhrase::hang_it_on_mast_as_it_lies
@@ -293,6 +294,16 @@ std::vector<std::string> lock_steps(const CardPiece& card) {
   return steps;
 }
 
+/// What the crown of an eye of wire is set off from: the end aloft is closed first, from the mark below.
+std::string other_bearing(const Rows& rows, WhichEnd where) {
+  if (where == WhichEnd::lower)
+    return std::string(say(BenchCardPhrase::bearing_made_aloft));
+  for (const MarkKind kind : {MarkKind::mouth_of_terminal, MarkKind::crown_of_loop, MarkKind::cut_end})
+    if (const MarkRow* row = row_of(rows, kind, false))
+      return say(BenchCardPhrase::mark_of_other_end, row->sign);
+  return std::string(say(BenchCardPhrase::bearing_made_aloft));
+}
+
 std::string terminal_step(const CardPiece& card, const Rows& rows, WhichEnd where) {
   const bool upper = where == WhichEnd::upper;
   const PieceEnd& end = end_of(card, where);
@@ -309,12 +320,16 @@ std::string terminal_step(const CardPiece& card, const Rows& rows, WhichEnd wher
   if (mouth == nullptr && crown == nullptr)
     return say(BenchCardPhrase::close_on_it, word, part_words(card, end));
   const CardMark& mark = upper ? card.marks[1] : card.marks[card.marks.size() - 2];
-  const BenchCardPhrase loop = wire_goes_into_sleeve(card, end)
-                                   ? BenchCardPhrase::lay_wire_round_with_mark
-                                   : BenchCardPhrase::lay_wire_round_back_along_itself;
-  return say(crown != nullptr ? loop : BenchCardPhrase::put_wire_into_to_mark, word, part_words(card, end),
-             (crown != nullptr ? crown : mouth)->sign,
-             card.amount(upper ? mark.from_upper : mark.from_lower));
+  const std::string beyond = card.amount(upper ? mark.from_upper : mark.from_lower);
+  if (crown == nullptr)
+    return say(BenchCardPhrase::put_wire_into_to_mark, word, name_of(card.line->kind),
+               part_words(card, end), mouth->sign, beyond);
+  // The legs round a seat are longer than the way straight through it, so no mark can be laid at the crown:
+  // what is set is the length of the stay.
+  return say(wire_goes_into_sleeve(card, end) ? BenchCardPhrase::lay_wire_round_with_mark
+                                              : BenchCardPhrase::lay_wire_round_back_along_itself,
+             word, part_words(card, end), card.amount(card.has_dry_fit ? card.dry_fit : card.body),
+             other_bearing(rows, where), beyond, crown->sign);
 }
 
 /// How much rope lies round each eye from throat to throat as the card has it, to hold a test wrap against.

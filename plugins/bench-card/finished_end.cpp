@@ -231,13 +231,8 @@ void draw_wire_loop(const EndPlace& at, const std::vector<MarkRow>& rows, double
   const double tail_ends = sleeve_ends - 1.5;
   into.add(
       LineShape{{at.at(throat), at.y + 0.8}, {at.at(tail_ends), at.y + 0.8}, ink(0.25, {1.2, 0.8}), ""});
-  const MarkRow* round = row_of(rows, MarkKind::crown_of_loop, at.upper());
+  // The mark of its bearing ends up neither at the crown nor at a place that can be told without the shape.
   const MarkRow* end = row_of(rows, MarkKind::cut_end, at.upper());
-  if (round != nullptr) {
-    const double x = at.at(crown - 4.4);
-    draw_sign(into, *round, {x, at.y - 6.6});
-    into.add(LineShape{{x, at.y - 4.6}, {x, at.y - 3.0}, ink(0.25), ""});
-  }
   if (end != nullptr) {
     draw_sign(into, *end, {at.at(tail_ends), at.y - 6.4});
     into.add(LineShape{{at.at(tail_ends), at.y - 4.4}, {at.at(tail_ends), at.y + 0.8}, ink(0.25), ""});
@@ -314,18 +309,18 @@ std::vector<std::string> words_of_end(const EndPlace& at, const std::vector<Mark
       words.push_back(taper_words(at, rows) + "; " + lock_words(at));
   } else if (const MarkRow* mouth = row_of(rows, MarkKind::mouth_of_terminal, at.upper())) {
     const CardMark& mark = at.upper() ? card.marks[1] : card.marks[card.marks.size() - 2];
-    words.push_back(say(BenchCardPhrase::wire_inside_to_mark,
+    words.push_back(say(BenchCardPhrase::wire_inside_to_mark, name_of(card.line->kind),
                         card.amount(at.upper() ? mark.from_upper : mark.from_lower), mouth->sign));
   } else if (const MarkRow* round = row_of(rows, MarkKind::crown_of_loop, at.upper())) {
     const CardMark& mark = at.upper() ? card.marks[1] : card.marks[card.marks.size() - 2];
     words.push_back(say(wire_goes_into_sleeve(card, at.made())
                             ? BenchCardPhrase::wire_round_with_mark
                             : BenchCardPhrase::wire_round_back_along_itself,
-                        round->sign, card.amount(at.upper() ? mark.from_upper : mark.from_lower)));
+                        card.amount(at.upper() ? mark.from_upper : mark.from_lower), round->sign));
   } else if (card.links) {
     words.push_back(say(ChainPhrase::at_link, at.upper() ? std::int64_t{1} : card.links->count));
   } else if (!card.rope() && !card.chain() && !at.made().bare()) {
-    words.push_back(say(BenchCardPhrase::how_deep_wire_goes_in));
+    words.push_back(say(BenchCardPhrase::how_deep_wire_goes_in, name_of(card.line->kind)));
   }
   return words;
 }

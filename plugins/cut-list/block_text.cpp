@@ -2,6 +2,7 @@
 
 #include "backend/paper_words.hpp"
 #include "wording/length_words.hpp"
+#include "wording/model_words.hpp"
 #include "wording/papers/chain_words.hpp"
 #include "wording/papers/cut_list_words.hpp"
 #include "wording/say.hpp"
@@ -255,7 +256,7 @@ void print_block(const CheckedRig& checked, const CutListBlock& block, int numbe
   const Rig& rig = checked.rig();
   const ListedPiece& first = block.pieces.front();
   const LineMaterial& line = rig[first.piece->material];
-  std::string heading = first.stay->title.empty() ? first.stay->base : first.stay->title;
+  std::string heading = titled(checked.rig(), *first.stay);
   if (first.piece->of > 1)
     heading += say(CutListPhrase::piece_from_aloft, first.piece->number, first.piece->of);
   heading += ", ";

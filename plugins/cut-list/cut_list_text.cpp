@@ -1,4 +1,5 @@
 #include "backend/accuracy_words.hpp"
+#include "backend/card/card_piece.hpp"
 #include "backend/page/paper_files.hpp"
 #include "backend/paper_words.hpp"
 #include "backend/printed_sums.hpp"
@@ -211,12 +212,13 @@ void print_bench(const CheckedRig& checked, const ListedPiece& listed, bool of_s
   if (piece.bench.dry_fit && listed.may_be_cut()) {
     const bool spliced = piece.upper.splice || piece.lower.splice;
     const bool chain = checked.rig()[piece.material].kind == LineMaterial::Kind::chain;
-    page.wrapped(say(CutListPhrase::dry_fit),
-                 say(CutListPhrase::mm_bearing_to_bearing,
-                     format_total(piece.bench.dry_fit->unknown, printed_dry_fit(listed.sum), listed.x()),
-                     (spliced ? say(CutListPhrase::eyes_formed_and_nothing_buried)
-                      : chain ? say(ChainPhrase::nothing_cut)
-                              : say(CutListPhrase::ends_laid_beside_line_at))));
+    page.wrapped(
+        say(CutListPhrase::dry_fit),
+        say(mouth_to_mouth(piece) ? CutListPhrase::mm_mouth_to_mouth : CutListPhrase::mm_bearing_to_bearing,
+            format_total(piece.bench.dry_fit->unknown, printed_dry_fit(listed.sum), listed.x()),
+            (spliced ? say(CutListPhrase::eyes_formed_and_nothing_buried)
+             : chain ? say(ChainPhrase::nothing_cut)
+                     : say(CutListPhrase::ends_laid_beside_line_at))));
   }
   if (listed.may_be_cut())
     print_hand_check(listed, page);

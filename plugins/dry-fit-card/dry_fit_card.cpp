@@ -26,7 +26,7 @@ std::string position_words(const StayFit& fit, const TakeUp& adjuster, ScrewPosi
                         : position == ScrewPosition::open ? adjuster.set.value + adjuster.to_slacken
                                                           : adjuster.set.value;
   std::string words = card.amount(length);
-  if (fit.of_stay->adjusters.size() > 1)
+  if (fit.adjusters.size() > 1)
     words = (*fit.rig)[adjuster.part].name + " " + words;
   if (position == ScrewPosition::set)
     return words;
@@ -43,14 +43,15 @@ FitRow fit_row(const StayFit& fit, ScrewPosition position) {
   row.position = position == ScrewPosition::set      ? say(DryFitCardPhrase::as_set)
                  : position == ScrewPosition::closed ? say(DryFitCardPhrase::closed)
                                                      : say(DryFitCardPhrase::open);
-  row.adjusters = joined(fit.of_stay->adjusters, "; ",
+  row.adjusters = joined(fit.adjusters, "; ",
                          [&](const TakeUp& adjuster) { return position_words(fit, adjuster, position); });
   const CardPiece& card = fit.free();
   if (!card.has_dry_fit)
     return row;
-  row.of_bearings = position == ScrewPosition::closed ? card.dry_fit + fit.to_tighten
-                    : position == ScrewPosition::open ? card.dry_fit - fit.to_slacken
-                                                      : card.dry_fit;
+  const CardLength as_set = card.links ? card.cut : card.dry_fit;
+  row.of_bearings = position == ScrewPosition::closed ? as_set + fit.to_tighten
+                    : position == ScrewPosition::open ? as_set - fit.to_slacken
+                                                      : as_set;
   return row;
 }
 
@@ -61,16 +62,17 @@ void finish(StayFit& fit) {
     const auto& reasons = fit.pieces[i].draft_reasons;
     fit.draft_reasons.insert(fit.draft_reasons.end(), reasons.begin(), reasons.end());
   }
+  fit.adjusters = adjusters_as_hung(fit.free());
   Length tighten;
   Length slacken;
-  for (const TakeUp& adjuster : fit.of_stay->adjusters) {
+  for (const TakeUp& adjuster : fit.adjusters) {
     tighten += adjuster.to_tighten;
     slacken += adjuster.to_slacken;
   }
   fit.to_tighten = fit.free().unit.round(tighten);
   fit.to_slacken = fit.free().unit.round(slacken);
   fit.rows.push_back(fit_row(fit, ScrewPosition::set));
-  if (fit.of_stay->adjusters.empty())
+  if (fit.adjusters.empty())
     return;
   fit.rows.push_back(fit_row(fit, ScrewPosition::closed));
   fit.rows.push_back(fit_row(fit, ScrewPosition::open));
@@ -87,7 +89,7 @@ bool closed_first(const CardPiece& card) {
 void add_head(const StayFit& fit, PageFlow& page) {
   const CardPiece& card = fit.free();
   page.text(say(DryFitCardPhrase::dry_fit, fit.stay->name), {.size = 6.5, .bold = true, .indent = 0.0});
-  page.text(fmt::format("{}{}: {}", fit.stay->title.empty() ? "" : fit.stay->title + ", ",
+  page.text(fmt::format("{}{}: {}", fit.stay->title.empty() ? "" : titled(*fit.rig, *fit.stay) + ", ",
                         side_words(fit.stay->side), card.stamp),
             {.size = 4.2, .bold = true, .indent = 0.0});
   if (fit.draft())
@@ -151,9 +153,10 @@ void add_stack(const StayFit& fit, PageFlow& page) {
       continue;
     }
     const Part& part = (*fit.rig)[item.part];
+    const auto set = set_as_hung(fit.free(), static_cast<std::size_t>(&item - fit.stay->stack.data()));
     const std::string count = item.count > 1 ? std::to_string(item.count) + " x " : "";
     table.rows.push_back({{.text = count + shown(part.name, part.title)},
-                          {.text = item.set_length ? fit.free().amount(item.set_length->value) : ""},
+                          {.text = set ? fit.free().amount(*set) : ""},
                           tick,
                           tick});
   }
@@ -185,7 +188,7 @@ void add_bearings(const StayFit& fit, PageFlow& page) {
   const FlowCell rule{.text = "", .bold = false, .tick = false, .rule = true};
   for (const FitRow& row : fit.rows)
     table.rows.push_back(
-        {{.text = fit.of_stay->adjusters.empty() ? say(DryFitCardPhrase::none) : row.position},
+        {{.text = fit.adjusters.empty() ? say(DryFitCardPhrase::none) : row.position},
          {.text = row.adjusters},
          {.text = row.of_bearings ? card_amount(unit, *row.of_bearings) : say(DryFitCardPhrase::not_known),
           .bold = true},
@@ -198,7 +201,7 @@ void add_bearings(const StayFit& fit, PageFlow& page) {
            {.text = card.has_dry_fit ? card.amount(card.dry_fit) : say(DryFitCardPhrase::not_known)},
            rule});
   page.table(table);
-  // The table has what was worked out; a chain hangs by a link.
+  // A chain hangs by a link.
   for (const CardPiece& card : fit.pieces)
     if (card.links)
       page.text(say(ChainPhrase::of_piece, card.piece->name, card.cut_words(card.amount(card.cut)),
@@ -206,11 +209,11 @@ void add_bearings(const StayFit& fit, PageFlow& page) {
                 {.size = 3.2, .bold = true, .indent = 0.0});
   if (slack) {
     const std::string amount = card_amount(unit, *slack);
-    page.text(fit.of_stay->adjusters.empty() ? say(DryFitCardPhrase::hangs_slack, amount)
-                                             : say(DryFitCardPhrase::hangs_slack_with_adjuster, amount),
+    page.text(fit.adjusters.empty() ? say(DryFitCardPhrase::hangs_slack, amount)
+                                    : say(DryFitCardPhrase::hangs_slack_with_adjuster, amount),
               {.size = 3.2, .bold = true, .indent = 0.0});
   }
-  if (!fit.of_stay->adjusters.empty())
+  if (!fit.adjusters.empty())
     page.text(slack ? say(DryFitCardPhrase::each_row_line_when_buried)
                     : say(DryFitCardPhrase::each_row_line_that_just),
               small);
@@ -281,7 +284,7 @@ void add_looks(const StayFit& fit, PageFlow& page) {
     page.tick(say(DryFitCardPhrase::at_each_tip_it_lies), plain);
   if (fit.free().rope())
     page.tick(say(DryFitCardPhrase::each_eye_lies_in_its), plain);
-  for (const TakeUp& adjuster : fit.of_stay->adjusters)
+  for (const TakeUp& adjuster : fit.adjusters)
     if (adjuster.travel_per_turn)
       page.to_write(screw_words(fit, adjuster), plain);
 }
@@ -305,7 +308,7 @@ void add_mends(const StayFit& fit, PageFlow& page) {
   page.text(say(DryFitCardPhrase::look_for_cause_before_you,
                 card.state == PieceState::on_record ? "" : say(DryFitCardPhrase::nothing_is_cut_so_all)),
             look);
-  const std::string left = fit.of_stay->adjusters.empty()
+  const std::string left = fit.adjusters.empty()
                                ? say(DryFitCardPhrase::stay_has_no_adjuster)
                                : say(DryFitCardPhrase::from_its_setting_adjuster_takes,
                                      card.amount(fit.to_tighten), card.amount(fit.to_slacken));

@@ -22,10 +22,11 @@ struct StayFit {
   const Rig* rig = nullptr;
   const DerivedStay* of_stay = nullptr;
   const Stay* stay = nullptr;
-  std::vector<CardPiece> pieces; ///< from aloft to deck
-  std::size_t free_piece = 0;    ///< the one whose length follows from the pins
-  std::vector<FitRow> rows = {}; ///< of the free piece; one row without an adjuster
-  CardLength to_tighten;         ///< of all adjusters together, as printed
+  std::vector<CardPiece> pieces;      ///< from aloft to deck
+  std::size_t free_piece = 0;         ///< the one whose length follows from the pins
+  std::vector<TakeUp> adjusters = {}; ///< as they stand when it hangs: adjusters_as_hung()
+  std::vector<FitRow> rows = {};      ///< of the free piece; one row without an adjuster
+  CardLength to_tighten;              ///< of all adjusters together, as printed
   CardLength to_slacken;
   std::vector<DraftReason> draft_reasons;
 

@@ -42,12 +42,12 @@ void finish(SpareLine& spare) {
       spare.longest = card;
   }
   const CardPiece& card = spare.longest;
-  const Length aloft = used_at(*card.piece, WhichEnd::upper);
   const Length below = used_at(*card.piece, WhichEnd::lower);
-  spare.end_again = card.unit.round(std::max(aloft, below));
+  const Length end_again = greedier_end(*card.piece);
+  spare.end_again = card.unit.round(end_again);
   spare.to_carry = card.cut + spare.end_again;
   if (const std::optional<Length> length = about(card))
-    spare.about_to_carry = *length + std::max(aloft, below);
+    spare.about_to_carry = *length + end_again;
   for (std::size_t i = 0; i < card.marks.size(); ++i) {
     const BenchMark& mark = card.piece->bench.marks[i];
     if (mark.end == WhichEnd::upper)

@@ -1,6 +1,7 @@
 #include "plugins/index/index.hpp"
 
 #include "backend/card/card_piece.hpp"
+#include "wording/model_words.hpp"
 #include "wording/papers/index_words.hpp"
 
 #include <algorithm>
@@ -56,7 +57,9 @@ FlowTable stays_table(const std::vector<CardPiece>& cards) {
                                                  joined(draft_lines(card.draft_reasons), "; "))
                                            : card.state_line;
     table.rows.push_back(
-        {{.text = card.piece->name + led_by(", ", card.stay->title), .bold = true},
+        {{.text = card.piece->name +
+                  led_by(", ", card.stay->title.empty() ? "" : titled(*card.rig, *card.stay)),
+          .bold = true},
          {.text = card.may_be_cut() ? card.cut_words(card.amount(card.cut)) : not_yet(), .bold = true},
          {.text = state},
          {.text = say(IndexPhrase::bench_card), .link = bench_cards},

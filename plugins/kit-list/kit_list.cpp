@@ -4,6 +4,7 @@
 #include "backend/not_yet.hpp"
 #include "backend/page/page_flow.hpp"
 #include "backend/paper_words.hpp"
+#include "calculate/cut/order_length.hpp"
 #include "wording/papers/kit_list_words.hpp"
 
 #include <algorithm>
@@ -16,9 +17,9 @@ namespace {
 constexpr TextLook plain{.size = 3.2, .bold = false, .indent = 0.0};
 constexpr TextLook small{.size = 3.0, .bold = false, .indent = 0.0};
 
-/// As long as the longest stay from pin to pin: "about 14.6 m". A stay whose length is X may be longer than
-/// all numbers.
-std::string reach_of_longest(const CheckedRig& checked) {
+/// As long as the longest stay from pin to pin and so much: "about 14.6 m". A stay whose length is X may be
+/// longer than all numbers.
+std::string reach_of_longest(const CheckedRig& checked, Length more) {
   std::optional<Length> longest;
   bool open = false;
   for (const DerivedStay& stay : checked.derived().stays) {
@@ -29,17 +30,40 @@ std::string reach_of_longest(const CheckedRig& checked) {
   }
   if (!longest)
     return say(KitListPhrase::as_long_as_longest_stay);
-  return about_metres(*longest) + (open ? say(KitListPhrase::or_as_long_as_x) : "");
+  return about_metres(*longest + more) + (open ? say(KitListPhrase::or_as_long_as_x) : "");
+}
+
+/// What is carried of a rope or a wire for its longest piece, one end of which may be made twice: as the
+/// emergency card has it. Nothing of what is not made up aboard, and where nobody says how long a piece is.
+std::optional<Length> to_carry(const CheckedRig& checked, const std::string& line) {
+  const Rig& rig = checked.rig();
+  std::optional<Length> longest;
+  Length with_its_end;
+  for (const DerivedStay& stay : checked.derived().stays)
+    for (const Piece& piece : stay.pieces) {
+      const LineMaterial& material = rig[piece.material];
+      const bool made_aboard =
+          material.kind == LineMaterial::Kind::rope || material.kind == LineMaterial::Kind::wire;
+      const auto whole = order_length(rig, stay, piece).whole();
+      if (material.name != line || !made_aboard || !whole || (longest && *whole <= *longest))
+        continue;
+      longest = whole;
+      with_its_end = *whole + greedier_end(piece);
+    }
+  return longest ? std::optional(with_its_end) : std::nullopt;
 }
 
 /// As much as the stay that takes most of this line; of a length that is X what is known of it.
-KitItem longest_of(const OrderItem& line) {
+KitItem longest_of(const CheckedRig& checked, const OrderItem& line) {
   KitItem item{.what = line.name + led_by(", ", line.what) + led_by(", ", line.size)};
   const auto most = std::max_element(line.stays.begin(), line.stays.end(),
                                      [](const auto& a, const auto& b) { return a.second < b.second; });
   if (most != line.stays.end() && most->second > 0) {
-    item.amount = amount_text(line, most->second);
-    item.why = say(KitListPhrase::what_takes_most_all, most->first);
+    const auto carried = to_carry(checked, line.name);
+    const auto tenths = carried ? static_cast<long>(std::ceil(carried->metres() * 10.0 - 1e-6)) : 0L;
+    item.amount = amount_text(line, std::max(most->second, tenths));
+    item.why = say(carried ? KitListPhrase::what_takes_most_and_an_end : KitListPhrase::what_takes_most_all,
+                   most->first);
   }
   for (const OpenLength& open : line.open)
     add_words(item.why, say(KitListPhrase::or_if_it_is_longer),
@@ -56,14 +80,15 @@ std::vector<KitItem> kit_of_rig(const CheckedRig& checked) {
   for (const OrderItem& item : needed_items(checked)) {
     const std::string what = item.name + led_by(": ", item.what) + led_by(", ", item.size);
     if (item.in_metres)
-      kit.push_back(longest_of(item));
+      kit.push_back(longest_of(checked, item));
     else if (item.group == "Hardware")
       kit.push_back({what, "1", say(KitListPhrase::in_the_rig, item.needed)});
     else
       kit.push_back({what, "2", item.needed > 0 ? say(KitListPhrase::in_the_rig, item.needed) : ""});
   }
   if (!checked.derived().stays.empty())
-    kit.push_back({say(KitListPhrase::messenger_cord_that_hardly_stretches), reach_of_longest(checked),
+    kit.push_back({say(KitListPhrase::messenger_cord_that_hardly_stretches),
+                   reach_of_longest(checked, Length::metres(1.0)),
                    say(KitListPhrase::from_pin_to_pin_longest)});
   return kit;
 }
@@ -86,7 +111,7 @@ std::vector<KitItem> kit_of_tools(const CheckedRig& checked) {
                      item.name});
   }
   if (!checked.derived().stays.empty())
-    kit.push_back({say(KitListPhrase::tape), reach_of_longest(checked),
+    kit.push_back({say(KitListPhrase::tape), reach_of_longest(checked, {}),
                    say(KitListPhrase::longer_than_longest_stay)});
   for (const PhraseText tool :
        {say(KitListPhrase::marker_sharp_knife_whipping_twine),

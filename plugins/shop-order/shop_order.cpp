@@ -69,8 +69,9 @@ std::string under_what(const CardPiece& card) {
 
 void add_piece(const CardPiece& card, std::size_t number, PageFlow& page) {
   page.room_for(64.0);
-  page.heading(fmt::format("{}.  {}{}", number, card.piece->name, led_by(": ", card.stay->title)), 3.8,
-               40.0);
+  page.heading(fmt::format("{}.  {}{}", number, card.piece->name,
+                           led_by(": ", card.stay->title.empty() ? "" : titled(*card.rig, *card.stay))),
+               3.8, 40.0);
   FlowTable table{.columns = {{"", 1.5}, {"", 6.1}}, .size = 3.2, .gutter = card_gutter};
   const auto row = [&](PhraseText what, const std::string& text, bool bold = false) {
     table.rows.push_back({{.text = what}, {.text = text, .bold = bold}});
@@ -87,7 +88,8 @@ void add_piece(const CardPiece& card, std::size_t number, PageFlow& page) {
     // What the line gives on the way from the bench to the boat is not in it yet when the shop measures.
     const CardLength laid{card.body.unknown, card.body.parts + card.behaves.parts};
     row(say(OrderPhrase::length),
-        say(OrderPhrase::bearing_to_bearing, card.cut_words(card.amount_of_stay(laid)), under_what(card)),
+        say(card.mouth_to_mouth() ? OrderPhrase::mouth_to_mouth : OrderPhrase::bearing_to_bearing,
+            card.cut_words(card.amount_of_stay(laid)), under_what(card)),
         true);
     if (card.behaves.parts != 0)
       row(say(OrderPhrase::on_the_boat), card.amount_of_stay(card.body));

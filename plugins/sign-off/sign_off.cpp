@@ -40,7 +40,8 @@ public:
     if (!stay_.stack.empty())
       add_outermost(WhichEnd::upper);
     for (const Joint& joint : derived_.joints)
-      add_joint(joint);
+      for (int i = 0; i < joint.times; ++i)
+        add_joint(joint);
     if (!stay_.stack.empty())
       add_outermost(WhichEnd::lower);
     for (const TakeUp& adjuster : derived_.adjusters)

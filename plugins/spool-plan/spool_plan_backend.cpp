@@ -149,7 +149,9 @@ std::string proof_words(const LinePlan& plan) {
 std::string cutting_words(const LineOrder& line) {
   std::vector<std::string> greatest;
   std::string words = say(SpoolPlanPhrase::kerf_mm, line.kerf_mm.value);
-  if (!line.kerf_mm.stated)
+  if (line.loses_a_link)
+    words += say(SpoolPlanPhrase::loses_a_link);
+  else if (!line.kerf_mm.stated)
     words += say(SpoolPlanPhrase::not_stated);
   if (line.least_offcut_mm.stated)
     words += say(SpoolPlanPhrase::rest_mm_or_more_is, line.least_offcut_mm.value);

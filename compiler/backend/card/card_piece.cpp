@@ -211,11 +211,14 @@ bool rigged_lying(const Stay& stay) {
   return fact_text(stay.particulars, fact_names.rigged) == "mast-down";
 }
 
+bool mouth_to_mouth(const Piece& piece) {
+  const std::vector<BenchMark>& made = piece.bench.marks;
+  return std::count_if(made.begin(), made.end(),
+                       [](const BenchMark& mark) { return mark.kind == MarkKind::mouth_of_terminal; }) == 2;
+}
+
 bool CardPiece::mouth_to_mouth() const {
-  const std::vector<BenchMark>& made = piece->bench.marks;
-  return !rope() && std::count_if(made.begin(), made.end(), [](const BenchMark& mark) {
-                      return mark.kind == MarkKind::mouth_of_terminal;
-                    }) == 2;
+  return sheerpole::mouth_to_mouth(*piece);
 }
 
 std::string CardPiece::amount_of_stay(CardLength length) const {
@@ -286,13 +289,37 @@ std::string shown(const std::string& name, const std::string& title) {
   return title.empty() ? name : name + " (" + title + ")";
 }
 
+std::vector<TakeUp> adjusters_as_hung(const CardPiece& card) {
+  std::vector<TakeUp> adjusters = card.of_stay->adjusters;
+  if (!card.links || card.links_longer().parts == 0 || adjusters.empty())
+    return adjusters;
+  TakeUp& first = adjusters.front();
+  const Length longer = card.links->longer;
+  if (longer > first.to_tighten || Length{} - longer > first.to_slacken)
+    return adjusters; // the card says that it cannot
+  first.set.value = first.set.value - longer;
+  first.to_tighten = first.to_tighten - longer;
+  first.to_slacken += longer;
+  first.engaged.reset(); // as set otherwise
+  return adjusters;
+}
+
+std::optional<Length> set_as_hung(const CardPiece& card, std::size_t item) {
+  for (const TakeUp& adjuster : adjusters_as_hung(card))
+    if (adjuster.item == item)
+      return adjuster.set.value;
+  const auto& stated = card.stay->stack[item].set_length;
+  return stated ? std::optional(stated->value) : std::nullopt;
+}
+
 std::string stack_words(const CardPiece& card) {
   return joined(card.stay->stack, "  >  ", [&](const StackItem& item) {
     if (item.kind == StackItem::Kind::line)
       return std::string(&item == &card.stay->stack[card.item] ? say(PapersPhrase::this_piece)
                                                                : say(PapersPhrase::line));
+    const auto set = set_as_hung(card, static_cast<std::size_t>(&item - card.stay->stack.data()));
     return (item.count > 1 ? std::to_string(item.count) + " x " : "") + (*card.rig)[item.part].name +
-           (item.set_length ? say(PapersPhrase::set_to, card.amount(item.set_length->value)) : "");
+           (set ? say(PapersPhrase::set_to, card.amount(*set)) : "");
   });
 }
 

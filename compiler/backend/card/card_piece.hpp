@@ -107,6 +107,15 @@ struct CardPiece {
   std::vector<std::string> spoken(const std::vector<Remark>& remarks) const;
 };
 
+/// Whether a piece goes into a terminal at both ends, each to a known depth.
+bool mouth_to_mouth(const Piece& piece);
+
+/// The adjusters of its stay as they are set when the stay hangs as worked out: of a chain that goes by its
+/// links the first takes up what these are off, where it reaches so far.
+std::vector<TakeUp> adjusters_as_hung(const CardPiece& card);
+/// What an item of the stack is set to then; nothing where it is no adjuster.
+std::optional<Length> set_as_hung(const CardPiece& card, std::size_t item);
+
 /// The pieces in the order of the rig.
 std::vector<CardPiece> card_pieces(const CheckedRig& checked);
 

@@ -361,6 +361,8 @@ private:
       const Part& part = rig_[entry.part];
       if (part.kind == PartKind::soft_eye)
         continue; // is made of the rope itself
+      if (is_all_cord(entry))
+        continue; // its cord is a small part
       if (there) {
         note(hardware_item(entry.part), say(OrderPhrase::that_hangs_by_its_record, stay.name));
         continue;
@@ -372,6 +374,14 @@ private:
       if (entry.count > on_it)
         need(hardware_item(entry.part), stay.name, entry.count - on_it);
     }
+  }
+
+  /// A lashing is nothing but its cord, and that is ordered by the metre where its passes are stated.
+  bool is_all_cord(const StackItem& entry) const {
+    const Part& part = rig_[entry.part];
+    const Particular* cord = find_fact(part.particulars, fact_names.cord);
+    return part.kind == PartKind::lashing && entry.set_length && entry.passes && cord != nullptr &&
+           !cord->names.empty() && !part.upper.stated() && !part.lower.stated();
   }
 
   OrderItem& hardware_item(PartId id) { return hardware_item({id}, rig_[id].name); }
@@ -445,7 +455,8 @@ private:
       return; // its pins are secured
     for (const Joint& joint : derived.joints)
       if (const auto pin = pin_of(rig_, joint))
-        add_split_pin(stay, *pin);
+        for (int i = 0; i < joint.times; ++i)
+          add_split_pin(stay, *pin);
     if (derived.joints.empty())
       return;
     // Where the file does not say what the stay hangs on, its outermost pins are in no joint.

@@ -18,6 +18,7 @@ std::vector<PieceNote> notes_of(const CheckedRig& checked) {
       note.piece = piece.name;
       note.complete = sum.complete();
       note.listed_cut = sum.cut().length();
+      note.ways_differ = checked.state(piece) == PieceState::ways_differ;
       for (const DraftReason& reason : checked.held_by(piece))
         note.draft_reasons.push_back(reason.reason);
       notes.push_back(std::move(note));

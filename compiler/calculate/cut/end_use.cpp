@@ -135,9 +135,12 @@ EndUse insertion(const LineEnd& end) {
   const End* socket = end.of_type(EndType::wire_socket);
   const EndDimension* depth = socket == nullptr ? nullptr : socket->find(EndDimensionName::inserted);
   if (depth == nullptr) {
+    const bool eye = wire_end(end.part->kind) != WireEnd::terminal;
+    const bool upper = end.where == WhichEnd::upper;
     use.missing.push_back(
-        {{CutPhrase::insertion_missing, {end.item->part}},
-         {end.where == WhichEnd::upper ? CutPhrase::insertion_mend_upper : CutPhrase::insertion_mend_lower,
+        {{eye ? CutPhrase::wire_of_eye_missing : CutPhrase::insertion_missing, {end.item->part}},
+         {eye ? (upper ? CutPhrase::wire_of_eye_mend_upper : CutPhrase::wire_of_eye_mend_lower)
+              : (upper ? CutPhrase::insertion_mend_upper : CutPhrase::insertion_mend_lower),
           {end.item->part}},
          socket != nullptr && socket->place ? *socket->place : end.part->place});
     return use;

@@ -50,7 +50,7 @@ struct LaidEnd {
   std::optional<Length> eye_allowance;   ///< rope used beyond the bearing
   std::optional<Length> crown_to_throat; ///< of the seat, when its throat is stated
   Length contraction;                    ///< not given back; of the standing part beside the throat
-  std::optional<Length> inserted;        ///< wire: depth in its terminal, or beyond the crown of its loop
+  std::optional<Length> inserted; ///< wire: depth in its terminal, or what its eye uses beyond the bearing
   bool is_loop = false; ///< wire: it goes round a thimble, a dead-eye or a mast and back along itself
 };
 
@@ -70,9 +70,10 @@ struct EndUse {
 EndUse splice_allowance(const Rig& rig, const LineMaterial& material, const LineEnd& end,
                         const std::optional<Term>& kept = std::nullopt);
 
-/// What a wire end uses beyond the shoulder of its terminal: the depth to which it is inserted. Missing
-/// when the part has no wire-socket end or states no depth. A bare end uses nothing. Source: the depth is
-/// the maker's; that it adds to the cut is common practice, no source.
+/// What a wire end uses beyond the shoulder of its terminal: the depth to which it is inserted. Of an eye
+/// round a thimble, a dead-eye or a mast: what a test eye used beyond its bearing, laid out less finished.
+/// Missing when the part has no wire-socket end or states no depth. A bare end uses nothing. Source: the
+/// depth is the maker's; that it adds to the cut is common practice, no source.
 EndUse insertion(const LineEnd& end);
 
 } // namespace sheerpole

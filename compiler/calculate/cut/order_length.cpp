@@ -40,6 +40,18 @@ OrderLength order_length(const Rig& rig, const DerivedStay& stay, const Piece& p
   return result;
 }
 
+Length greedier_end(const Piece& piece) {
+  Length upper;
+  Length lower;
+  for (const Term& term : piece.cut.terms) {
+    if (term.is_of(WhichEnd::upper))
+      upper += term.amount;
+    if (term.is_of(WhichEnd::lower))
+      lower += term.amount;
+  }
+  return std::max(upper, lower);
+}
+
 std::optional<Length> rope_for_test_splice(const Rig& rig, MaterialId rope) {
   const LineMaterial& material = rig[rope];
   if (material.kind != LineMaterial::Kind::rope ||

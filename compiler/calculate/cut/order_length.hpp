@@ -38,6 +38,9 @@ struct OrderLength {
 /// has taken from it what the reading states off it. Source: arithmetic.
 OrderLength order_length(const Rig& rig, const DerivedStay& stay, const Piece& piece);
 
+/// What the greedier of the two ends uses of the cut: so much more is carried where one may be made twice.
+Length greedier_end(const Piece& piece);
+
 /// Rope for one test splice: the longest bury that this rope is to have, once for the tail and once for the
 /// part that it is buried in, the eye that goes with it, and half a metre to hold and to measure by.
 /// Nothing when no end of this rope is buried, or a test splice of it is on record. Source: common

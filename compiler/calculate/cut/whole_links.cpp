@@ -11,7 +11,7 @@ namespace sheerpole {
 
 namespace {
 
-std::optional<Sourced<Length>> pitch_of(const LineMaterial& line) {
+std::optional<Sourced<Length>> stated_pitch(const LineMaterial& line) {
   auto pitch = line.kind == LineMaterial::Kind::chain ? fact_length(line.particulars, fact_names.pitch)
                                                       : std::nullopt;
   return pitch && pitch->value > Length{} ? pitch : std::nullopt;
@@ -23,13 +23,18 @@ std::string written(const Sourced<Length>& pitch) {
 
 } // namespace
 
+std::optional<Length> pitch_of(const LineMaterial& line) {
+  const auto pitch = stated_pitch(line);
+  return pitch ? std::optional(pitch->value) : std::nullopt;
+}
+
 std::string pitch_words(const LineMaterial& line) {
-  const auto pitch = pitch_of(line);
+  const auto pitch = stated_pitch(line);
   return pitch ? written(*pitch) : std::string();
 }
 
 std::optional<WholeLinks> whole_links(const LineMaterial& line, Length wanted) {
-  const auto pitch = pitch_of(line);
+  const auto pitch = stated_pitch(line);
   if (!pitch)
     return std::nullopt;
   const double count = std::max(1.0, std::round(wanted / pitch->value));

@@ -17,6 +17,9 @@ struct WholeLinks {
   Length longer;     ///< than what was asked for; less than nothing: shorter
 };
 
+/// Inside length of one link of a chain; nothing for any other line, and where it is not stated.
+std::optional<Length> pitch_of(const LineMaterial& line);
+
 /// Inside length of one link of a chain as the file writes it; empty for any other line, and where it is
 /// not stated.
 std::string pitch_words(const LineMaterial& line);

@@ -91,6 +91,8 @@ std::variant<WantedPiece, UnplannedPiece> wanted_piece(const SpoolBoat& boat, co
   else
     wanted.length_mm = up_to_millimetres(wanted.cut * (1.0 + spare));
   wanted.length_mm = std::max<std::int64_t>(wanted.length_mm, 1);
+  if (noted && note->ways_differ && wanted.note.empty())
+    wanted.note = StockPhrase::ways_differ;
   if (wanted.length_mm > longest_cutting_mm)
     return not_planned(StockPhrase::too_long);
   return wanted;
@@ -178,6 +180,13 @@ void read_settings(const std::vector<SpoolBoat>& boats, Group& group) {
     if (const auto sold_in = fact_length(cutting->facts, fact_names.sold_in))
       state(group.order.sold_in_mm, down_to_millimetres(sold_in->value));
   }
+  if (group.order.kerf_mm.stated)
+    return;
+  for (const auto& [boat, line] : group.lines)
+    if (const auto pitch = pitch_of(*line)) {
+      group.order.loses_a_link = true;
+      group.order.kerf_mm.value = std::max(group.order.kerf_mm.value, up_to_millimetres(*pitch));
+    }
 }
 
 const std::string& source_word(const std::vector<std::string>& words, Span place) {

@@ -18,6 +18,7 @@ namespace sheerpole {
 /// What the plan of stock has to say of a piece; in English in wording/stock_words.cpp.
 enum class StockPhrase : std::uint16_t {
   links,
+  ways_differ,
   not_complete,
   missing,
   no_length_yet,
@@ -44,6 +45,7 @@ struct PieceNote {
   bool complete = true;                   ///< false: the cut list gives no length for it
   /// As the cut list prints it; of this and the exact sum the longer counts.
   std::optional<Length> listed_cut;
+  bool ways_differ = false; ///< its length is measured twice, and a drawing says another one
 };
 
 /// One boat whose pieces are planned. Rig and lengths must outlive the plan.
@@ -85,7 +87,7 @@ struct WantedPiece {
   std::string stay_of_x;      ///< the stay whose X it is, with its side
   OrderLength ordered;        ///< as the order list has it
   std::vector<std::string> draft_reasons;
-  Remark note; ///< whole links of a chain
+  Remark note; ///< whole links of a chain; that its ways differ
 
   /// Not to be cut yet, so it has no place on the stock that could be cut to.
   bool draft() const { return estimated || !draft_reasons.empty(); }
@@ -121,6 +123,8 @@ struct LineOrder {
   NamedSize size;
   std::vector<NamedLine> names; ///< in the order of the boats
   CuttingSetting<std::int64_t> kerf_mm;
+  bool loses_a_link =
+      false; ///< a chain whose kerf is not stated: each cut takes a link, and `kerf_mm` is one
   CuttingSetting<std::int64_t> least_offcut_mm;
   CuttingSetting<double> spare;
   CuttingSetting<std::int64_t> sold_in_mm;

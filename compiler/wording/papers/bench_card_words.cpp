@@ -18,7 +18,7 @@ std::string_view words(BenchCardPhrase phrase) {
   case from_aloft_to_below:
     return "From aloft, {}, to below, {}";
   case not_in_cut:
-    return "Not in the cut: {}.";
+    return "Not included in the cut: {}.";
   case not_counted_in_how_well:
     return "Not counted in how well X is known: ";
   case reading_is_not_corrected_for:
@@ -92,7 +92,7 @@ std::string_view words(BenchCardPhrase phrase) {
   case draft_capitals:
     return "DRAFT";
   case it_waits_for:
-    return "It waits, for {}.";
+    return "Held back for {}.";
   case what_settles_each_is_named:
     return "What settles each is named below. Cut nothing to its lengths.";
   case already_cut_was:
@@ -154,10 +154,10 @@ std::string_view words(BenchCardPhrase phrase) {
   case its_terminal:
     return "its terminal";
   case close_end_aloft_first_mark:
-    return "Close the end aloft first. Mark {} on the wire from its end, push it into {} up to the mark, "
+    return "Close the end aloft first. Mark {} from its end, push the {} into {} up to the mark, "
            "close it, and see that the mark has gone in. From now on measure from its mouth, mark 2.";
   case close_no_terminal_yet:
-    return "Close no terminal yet. The cord is laid along the wire when its end aloft is closed.";
+    return "Close no terminal yet. The cord is laid along the {} when its end aloft is closed.";
   case at_u:
     return "at U";
   case mouth_closed_terminal:
@@ -211,7 +211,7 @@ std::string_view words(BenchCardPhrase phrase) {
   case bearing_of_rope:
     return "Bearing: the crown of the eye.";
   case bearing_of_wire:
-    return "Bearing: mouth of a terminal, crown of a loop, end of a bare wire.";
+    return "Bearing: mouth of a terminal, crown of a finished eye, end of a bare wire.";
   case open_nothing_until_all_three:
     return "Open nothing until all three are signed.";
   case cut_nothing_and_close_nothing:
@@ -271,14 +271,22 @@ std::string_view words(BenchCardPhrase phrase) {
   case close_on_it:
     return "{}: close {} on it.";
   case lay_wire_round_with_mark:
-    return "{}: lay the wire round {} with mark {} at the crown; {} is left to go back into the sleeve. "
-           "Hold it so while the sleeve is pressed.";
+    return "{}: lay the wire round {}, so that it is {} from its crown to {}. The {} beyond mark {} go "
+           "round "
+           "it and back into the sleeve; the mark does not end up at the crown. Hold it so while the "
+           "sleeve "
+           "is pressed.";
   case lay_wire_round_back_along_itself:
-    return "{}: lay the wire round {} with mark {} at the crown; {} is left to go back along it. Hold it "
-           "so "
-           "while the eye is tucked or seized.";
+    return "{}: lay the wire round {}, so that it is {} from its crown to {}. The {} beyond mark {} go "
+           "round "
+           "it and back along the wire; the mark does not end up at the crown. Hold it so while the eye is "
+           "tucked or seized.";
+  case mark_of_other_end:
+    return "mark {}";
+  case bearing_made_aloft:
+    return "the bearing aloft";
   case put_wire_into_to_mark:
-    return "{}: put the wire into {} to mark {}, {} deep. Hold it at the mark while the terminal is "
+    return "{}: put the {} into {} to mark {}, {} deep. Hold it at the mark while the terminal is "
            "closed.";
   case read_label_line_fill_in:
     return "Read the label of the line: {}, {}. Fill in spool and batch. Lay it out {}.";
@@ -464,17 +472,17 @@ std::string_view words(BenchCardPhrase phrase) {
   case no_part_named:
     return "no part named";
   case wire_inside_to_mark:
-    return "wire {} inside, to mark {}";
+    return "{} {} inside, to mark {}";
   case sleeve:
     return "sleeve";
   case tucks_or_seizing:
     return "tucks or seizing";
   case wire_round_with_mark:
-    return "mark {} at the crown, {} back into the sleeve";
+    return "{} beyond mark {} go round it and into the sleeve";
   case wire_round_back_along_itself:
-    return "mark {} at the crown, {} back along itself";
+    return "{} beyond mark {} go round it and back";
   case how_deep_wire_goes_in:
-    return "how deep the wire goes in: not given";
+    return "how deep the {} goes in: not given";
   case both_ends_colon:
     return "both ends: ";
   case aloft_before:
@@ -490,8 +498,8 @@ std::string_view words(BenchCardPhrase phrase) {
   case test_splice_same_rope_same:
     return "The test splice: same rope, same part in the eye, same hands";
   case lay_rope_straight_mark_p:
-    return "1  Lay the rope straight. Mark p where the throat of the eye will be, q well inside the place "
-           "where the tail comes out. Measure p to q.";
+    return "1  Lay the rope straight. Mark p where the throat of the eye will be, and q on the standing "
+           "part, well past where the tail will come out. Measure p to q.";
   case wrap_eye_measure_how_much:
     return "2  Wrap the eye. Measure how much rope it takes beyond its crown.";
   case splice_as_stay_will_be:

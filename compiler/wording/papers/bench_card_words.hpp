@@ -138,6 +138,8 @@ enum class BenchCardPhrase : std::uint16_t {
   close_on_it,
   lay_wire_round_with_mark,
   lay_wire_round_back_along_itself,
+  mark_of_other_end,
+  bearing_made_aloft,
   put_wire_into_to_mark,
   read_label_line_fill_in,
   wrap_eyes_again_another_length,

@@ -216,6 +216,8 @@ std::string_view words(CutListPhrase phrase) {
     return "the ends laid beside the line at their marks";
   case mm_bearing_to_bearing:
     return "{} mm bearing to bearing, {}";
+  case mm_mouth_to_mouth:
+    return "{} mm mouth to mouth, {}";
   case not_in_it:
     return "   not in it  ";
   case cut_list_capitals:

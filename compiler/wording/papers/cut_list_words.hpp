@@ -109,6 +109,7 @@ enum class CutListPhrase : std::uint16_t {
   eyes_formed_and_nothing_buried,
   ends_laid_beside_line_at,
   mm_bearing_to_bearing,
+  mm_mouth_to_mouth,
   not_in_it,
   cut_list_capitals,
   there_is_nothing_to_cut,

@@ -37,11 +37,11 @@ std::string_view words(DryFitCardPhrase phrase) {
   case eyes_formed_at_their_marks:
     return "eyes formed at their marks and seized, tails outside";
   case terminals_laid_beside_it_at:
-    return "held up by a gripping hitch on a halyard, its marks against the pins; terminals laid beside "
-           "it, "
-           "nothing pressed";
+    return "held by a gripping hitch on a halyard; terminals on their pins beside it, marks at their "
+           "mouths, nothing pressed";
   case terminals_laid_beside_on_trestles:
-    return "laid along the mast, its marks against the pins; terminals laid beside it, nothing pressed";
+    return "laid along the mast; terminals on their pins beside it, marks at their mouths, nothing "
+           "pressed";
   case closed_aloft_laid_below:
     return "closed aloft; the terminal below laid beside it at its mark, not pressed";
   case hang_from_aloft_to_deck:

@@ -165,7 +165,7 @@ std::string_view words(EmergencyCardPhrase phrase) {
     return "Lead the tail{}, throat mark to throat mark, into the standing part, and bury all of it: {}. A "
            "short bury slips.";
   case smooth_cover_from_throat_outwards:
-    return "Smooth the cover from the throat outwards until no slack is left in it.";
+    return "Milk the rope over the tail, from the throat outwards, until no slack is left in it.";
   case lock_it_before_it_is:
     return "Lock it before it is slack again: a bury that is not under load works out. The file does not "
            "say how.";

@@ -11,6 +11,8 @@ std::string_view words(KitListPhrase phrase) {
     return ", or as long as X";
   case what_takes_most_all:
     return "what {} needs, the longest";
+  case what_takes_most_and_an_end:
+    return "what {} needs, the longest, with one end to make again";
   case or_if_it_is_longer:
     return "; or, if it is longer, ";
   case x_and_its_ends:
@@ -22,7 +24,7 @@ std::string_view words(KitListPhrase phrase) {
   case messenger_cord_that_hardly_stretches:
     return "messenger cord that hardly stretches, its own colour";
   case from_pin_to_pin_longest:
-    return "from pin to pin of the longest stay, and a metre to tie";
+    return "from pin to pin of the longest stay, with a metre to tie";
   case fid_or_splicing_needle_for:
     return "fid or splicing needle for {}";
   case cutter_that_goes_through_tried:

@@ -9,6 +9,7 @@ enum class KitListPhrase : std::uint16_t {
   as_long_as_longest_stay,
   or_as_long_as_x,
   what_takes_most_all,
+  what_takes_most_and_an_end,
   or_if_it_is_longer,
   x_and_its_ends,
   as_long_as_longest,

@@ -68,8 +68,8 @@ std::string_view words(MeasuringSheetPhrase phrase) {
     return "MEASURING SHEET   {}";
   case measure_each_stay_twice_from:
     return "Measure each stay twice, between the two places that its sketch shows, with its adjuster set "
-           "as it sails. Write the unit after every number: mm, or feet and inches. What goes up where the "
-           "sheet says down gets a minus.";
+           "as it sails. Write the unit after every number: mm, or feet and inches. Where it is up and the "
+           "sheet says down, write it with a minus.";
   case tape_pull_it_as_hard:
     return "Tape: pull it as hard each time, and write how hard. Cord: hoist it as hard, knot it at the "
            "pin, keep the cord; it is the length. Old stay: stretch it out before its screw is turned, or "

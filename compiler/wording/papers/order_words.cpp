@@ -8,8 +8,8 @@ std::string_view words(OrderPhrase phrase) {
   case work_order:
     return "WORK ORDER   {}";
   case piece_to_make_every_length:
-    return "{} piece{} to make. Every length is from bearing to bearing, measured straight under the pull "
-           "that is given with it.";
+    return "{} piece{} to make. Every length is measured straight under the pull that is given with it; "
+           "from where to where stands beside it. A mouth is where the wire comes out of its terminal.";
   case customer:
     return "customer";
   case shop:
@@ -42,6 +42,8 @@ std::string_view words(OrderPhrase phrase) {
     return "{}: measure again first, do not make it yet";
   case bearing_to_bearing:
     return "{}, bearing to bearing, {}";
+  case mouth_to_mouth:
+    return "{}, from mouth to mouth of its terminals, {}";
   case on_the_boat:
     return "on the boat";
   case cord_goes_with_this_order:

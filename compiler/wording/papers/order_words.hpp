@@ -24,6 +24,7 @@ enum class OrderPhrase : std::uint16_t {
   for_do_not_make_it,
   measured_once_do_not_make_it,
   bearing_to_bearing,
+  mouth_to_mouth,
   on_the_boat,
   cord_goes_with_this_order,
   aloft,

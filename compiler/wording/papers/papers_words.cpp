@@ -102,7 +102,7 @@ std::string_view words(PapersPhrase phrase) {
   case locking_not_stated:
     return ", locking not stated";
   case it_waits_for:
-    return "It waits, for {}.";
+    return "Held back for {}.";
   case what_releases_this_card:
     return "What releases this card";
   case reason:

@@ -128,7 +128,7 @@ std::string_view words(RigPhrase phrase) {
   case mouth_terminal:
     return "mouth of the terminal {}";
   case crown_of_loop:
-    return "crown of the loop {}";
+    return "bearing of the eye {}";
   case trim_the_tail:
     return "trim the tail {}";
   case taper_begins:

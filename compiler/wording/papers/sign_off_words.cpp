@@ -44,7 +44,7 @@ std::string_view words(SignOffPhrase phrase) {
   case to_what_holds_it:
     return "{} to what holds it";
   case soft_eye_round_what_it:
-    return "soft eye round what it lies on";
+    return "soft eye, where it bears";
   case lashing_or_lanyard:
     return "lashing or lanyard";
   case right_and_left_hand:

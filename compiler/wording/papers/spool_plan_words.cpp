@@ -177,6 +177,8 @@ std::string_view words(SpoolPlanPhrase phrase) {
     return "kerf {} mm";
   case not_stated:
     return " (not stated)";
+  case loses_a_link:
+    return " (the link that is cut is lost)";
   case rest_mm_or_more_is:
     return "; a rest of {} mm or more is kept";
   case every_rest_is_kept_no:

@@ -87,6 +87,7 @@ enum class SpoolPlanPhrase : std::uint16_t {
   it_speaks_pieces_that_are,
   kerf_mm,
   not_stated,
+  loses_a_link,
   rest_mm_or_more_is,
   every_rest_is_kept_no,
   spare_on_each_piece,

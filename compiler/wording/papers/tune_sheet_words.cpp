@@ -98,7 +98,7 @@ std::string_view words(TuneSheetPhrase phrase) {
   case not_stated:
     return "NOT STATED";
   case lacking:
-    return "LACKING";
+    return "NOT ENOUGH STATED";
   case what_is_in_way:
     return "What is in the way";
   case is_not_stated:

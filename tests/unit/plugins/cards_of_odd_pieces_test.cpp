@@ -57,9 +57,9 @@ TEST(CardsOfOddPieces, AWireRoundAThimbleIsNoWireInATerminal) {
   const Compilation boat = test::example_with("smidgeon", "");
   ASSERT_TRUE(boat.checked);
   const std::string bench = first_paper<BenchCard>(boat);
-  EXPECT_THAT(bench,
-              AllOf(HasSubstr("crown of the loop"), HasSubstr("with mark 3 at the crown; 75 mm is left"),
-                    Not(HasSubstr("put the wire into wire-thimble-10"))));
+  EXPECT_THAT(bench, AllOf(HasSubstr("bearing of the eye"),
+                           HasSubstr("The 75 mm beyond mark 3 go round it and back into the sleeve"),
+                           Not(HasSubstr("put the wire into wire-thimble-10"))));
   // 10 mm from its pin to its crown, 75 mm beyond it: the cut is what it was.
   EXPECT_THAT(bench, HasSubstr("5638 mm + 105 mm for the ends = 5743 mm"));
 }
@@ -147,7 +147,7 @@ TEST(CardsOfOddPieces, AStayMadeLyingIsHungOnTheMastAsItLies) {
   const std::string fits = first_paper<DryFitCard>(boat);
   const std::string diamond = fits.substr(fits.find("DRY FIT diamond.port"));
   EXPECT_THAT(diamond.substr(0, diamond.find("DRY FIT diamond.starboard")),
-              AllOf(HasSubstr("laid along the mast, its marks against the pins"),
+              AllOf(HasSubstr("laid along the mast; terminals on their pins beside it"),
                     Not(HasSubstr("hang it once the mast is up")), Not(HasSubstr("on a halyard"))));
 }
 

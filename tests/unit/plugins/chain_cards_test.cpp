@@ -61,6 +61,39 @@ TEST(ChainCards, EveryPaperHasTheSameLinks) {
   EXPECT_THAT(first_paper<SpoolPlanBackend>(boat), HasSubstr("1960 mm Ray: bobstay; 70 links of 28 mm"));
 }
 
+// Set to 384 mm its pins are where they should with 1968.5 mm of chain; 8.5 mm less of that is 392.5 mm of
+// screw, 47.5 mm short of its longest.
+TEST(ChainCards, TheScrewIsSetAsTheLinksWantIt) {
+  Bobstay rig;
+  rig.shop.clear();
+  const Compilation boat = rig.compiled();
+  ASSERT_TRUE(boat.checked);
+  EXPECT_THAT(first_paper<BenchCard>(boat), HasSubstr("bottle set to 393 mm"));
+  EXPECT_THAT(first_paper<DryFitCard>(boat),
+              AllOf(HasSubstr("as set 393 mm"), HasSubstr("takes up 93 mm and gives out 48 mm")));
+}
+
+// One link is lost where the chain is cut: 84 links and 82 of 167 leave none, and of 166 they cannot be
+// had.
+TEST(ChainCards, ACutTakesALink) {
+  const auto planned = [](int links) {
+    const std::string text =
+        "language 1\nboat \"Ray\" { }\nlimits {\n  second-measure: off\n}\nchain links {\n  construction: "
+        "\"short link\"\n  size: \"8 mm\"\n  pitch: 24 mm\n}\nshackle bow {\n  length: 40 mm measured\n}\n"
+        "stock drum of links {\n  sort: spool\n  length: " +
+        std::to_string(links * 24) + " mm\n}\n";
+    const auto stay = [](const std::string& name, int length) {
+      return "stay " + name + " {\n  pin-to-pin: " + std::to_string(length) +
+             " mm measured\n  line: links\n  stack {\n    bow\n    line\n    bow\n  }\n}\n";
+    };
+    return first_paper<SpoolPlanBackend>(
+        test::compiled(text + stay("bobstay", 84 * 24 + 80) + stay("martingale", 82 * 24 + 80)));
+  };
+  EXPECT_THAT(planned(167), AllOf(HasSubstr("kerf 24 mm (the link that is cut is lost)"),
+                                  HasSubstr("Ray: martingale; 82 links of 24 mm")));
+  EXPECT_THAT(planned(166), HasSubstr("To buy"));
+}
+
 TEST(ChainCards, AChainIsCountedAndGoesIntoNoTerminal) {
   const Compilation boat = Bobstay().compiled();
   ASSERT_TRUE(boat.checked);

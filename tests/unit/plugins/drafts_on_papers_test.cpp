@@ -155,7 +155,7 @@ Looked expect_no_cut(const CheckedRig& checked, const std::string& what) {
            {"Cut to ", "Cut at ", "Splice the end", "Splice both ends", "STOP.", "Make every mark"})
         EXPECT_EQ(page.words.find(step), std::string::npos) << what << ": " << page.title << ": " << step;
       if (bench) {
-        EXPECT_NE(page.words.find("waits, for " + counted + "."), std::string::npos)
+        EXPECT_NE(page.words.find("Held back for " + counted + "."), std::string::npos)
             << what << ": " << page.title << " does not say " << counted;
       }
       for (const DraftReason& reason : card.draft_reasons)

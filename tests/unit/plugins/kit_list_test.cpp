@@ -1,3 +1,4 @@
+#include "plugins/emergency-splice-card/emergency_splice_card.hpp"
 #include "plugins/kit-list/kit_list.hpp"
 
 #include "unit/calculate/compiled_rig.hpp"
@@ -45,25 +46,23 @@ TEST_P(KitLists, AreWellSetOnBothSheets) {
         KitList().pages({.checked = *boat.checked, .paper = size}, boat.checked->rig().boat.title));
 }
 
-// The order list says what each stay takes; the kit has the most of them.
-TEST(KitList, TakesTheLongestPieceOfEachLine) {
-  const Compilation boat = test::example_with("pellimoor", "");
+// The emergency card says what is carried of each rope and wire; packed by this list it is there.
+TEST_P(KitLists, TakeWhatTheEmergencyCardIsMadeFrom) {
+  const Compilation boat = test::example_with(GetParam(), "");
   ASSERT_TRUE(boat.checked);
-  const auto orders = order_items(*boat.checked);
   const auto kit = kit_of_rig(*boat.checked);
-  for (const OrderItem& order : orders)
-    if (order.in_metres && order.open.empty()) {
-      long most = 0;
-      for (const auto& [stay, amount] : order.stays)
-        most = std::max(most, amount);
-      EXPECT_EQ(item_with(kit, order.name).amount, amount_text(order, most)) << order.name;
+  for (const SpareLine& spare : spare_lines(*boat.checked))
+    if (spare.about_to_carry && spare.not_compared.empty()) {
+      const std::string& amount = item_with(kit, spare.longest.line->name + ",").amount;
+      EXPECT_GE(std::stod(amount), spare.about_to_carry->metres() - 1e-6) << spare.longest.line->name;
     }
 }
 
 TEST(KitList, TakesACordAndATapeAsLongAsTheLongestStay) {
   const Compilation pellimoor = test::example_with("pellimoor", "");
   ASSERT_TRUE(pellimoor.checked);
-  EXPECT_EQ(item_with(kit_of_rig(*pellimoor.checked), "messenger cord").amount, "about 14.6 m");
+  EXPECT_EQ(item_with(kit_of_rig(*pellimoor.checked), "messenger cord").amount,
+            "about 15.6 m"); // with a metre to tie
   EXPECT_EQ(item_with(kit_of_tools(*pellimoor.checked), "tape").amount, "about 14.6 m");
   const Compilation quillwort = test::example_with("quillwort", ""); // all by the cord
   ASSERT_TRUE(quillwort.checked);

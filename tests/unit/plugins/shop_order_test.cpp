@@ -50,7 +50,8 @@ TEST_P(ShopOrders, GiveEachPieceItsLengthOrNone) {
       continue;
     EXPECT_THAT(words, HasSubstr(card.piece->name));
     const CardLength laid{card.body.unknown, card.body.parts + card.behaves.parts};
-    const std::string length = card.amount_of_stay(laid) + ", bearing";
+    const std::string length =
+        card.amount_of_stay(laid) + (card.mouth_to_mouth() ? ", from mouth" : ", bearing");
     if (!card.draft() && !card.measure_again()) {
       EXPECT_THAT(words, HasSubstr(length));
     }

@@ -129,7 +129,7 @@ TEST(PieceState, WaysThatDifferAreNotReady) {
   EXPECT_EQ(against_measured.line, "WAYS DIFFER: by tape, 2026-05-02; the stated length gives 51 mm less. "
                                    "Measure again before you cut");
   const Stood against_drawn = stood(rig_of(path, twice));
-  EXPECT_EQ(against_drawn.state, PieceState::ready);
+  EXPECT_EQ(against_drawn.state, PieceState::ways_differ);
   EXPECT_EQ(against_drawn.line,
             "WAYS DIFFER: measured by tape, 2026-05-02; confirmed by a second run to 2 mm; "
             "its points give 51 mm less. Find out why before you cut");

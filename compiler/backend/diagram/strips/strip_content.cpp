@@ -1,5 +1,7 @@
 #include "backend/diagram/strips/strip_content.hpp"
 
+#include "backend/printed_sums.hpp"
+#include "backend/tenths.hpp"
 #include "calculate/length/body.hpp"
 #include "model/kind_words.hpp"
 #include "units/format_length.hpp"
@@ -136,7 +138,7 @@ private:
         piece.of > 1 ? say(DiagramPhrase::body_of, piece.number, piece.of) : say(DiagramPhrase::body);
     cell.length = printed_sum(piece.body) + " mm";
     distance_.unknown = distance_.unknown || piece.body.unknown;
-    distance_.known += piece.body.known();
+    distance_.known += printed_total(piece.body).length();
     return cell;
   }
 
@@ -171,7 +173,7 @@ private:
                       : say(DiagramPhrase::x_mm, cell.count, printed_part(one), printed_part(whole));
     if (part.role == Part::Role::adjuster)
       cell.length = say(DiagramPhrase::set_to, cell.length);
-    distance_.known += whole;
+    distance_.known += Tenths::of(whole).length();
     return cell;
   }
 };
@@ -194,7 +196,7 @@ std::string printed_distance(bool unknown, Length known) {
 }
 
 std::string printed_sum(const LengthSum& sum) {
-  return printed_distance(sum.unknown, sum.known());
+  return printed_distance(sum.unknown, printed_total(sum).length());
 }
 
 std::string printed_part(Length length) {
