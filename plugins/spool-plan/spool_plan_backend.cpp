@@ -1,7 +1,7 @@
 #include "plugins/spool-plan/spool_plan_backend.hpp"
 
 #include "backend/drawing/svg_writer.hpp"
-#include "backend/order/spool_boat.hpp"
+#include "backend/order/order_plan.hpp"
 #include "backend/page/foot.hpp"
 #include "backend/page/paper_files.hpp"
 #include "wording/papers/spool_plan_words.hpp"

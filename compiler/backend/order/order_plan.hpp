@@ -1,6 +1,7 @@
 #pragma once
 
 #include "backend/order/lengths_in_stock.hpp"
+#include "calculate/spool_plan/spool_order.hpp"
 #include "results/checked_rig.hpp"
 
 #include <cstdint>
@@ -9,6 +10,10 @@
 #include <string>
 
 namespace sheerpole {
+
+/// The boat as the plan of its stock takes it, with the title that its file states and without keys of its
+/// files. Points into the rig.
+SpoolBoat spool_boat(const CheckedRig& checked);
 
 /// What the spool plan of one boat says to her order: which pieces it cuts from stock, and what is left of
 /// the stock then. It is the plan that is printed, so that the two papers never ask for different things.

@@ -7,11 +7,11 @@
 #include "calculate/cutting/plan_cutting.hpp"
 #include "calculate/derived.hpp"
 #include "calculate/facts.hpp"
-#include "calculate/spool_plan/stock_count.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 
 #include <algorithm>
+#include <charconv>
 #include <utility>
 
 namespace sheerpole {
@@ -289,6 +289,23 @@ SpoolOrder spool_order(const std::vector<SpoolBoat>& boats) {
     if (!group.order.pieces.empty() || !group.order.unplanned.empty() || !group.order.stocks.empty())
       order.lines.push_back(std::move(group.order));
   return order;
+}
+
+std::int64_t pieces_stated(const Record& stock) {
+  std::int64_t count = 1;
+  // A count is kept as text.
+  const std::string pieces = fact_text(stock.facts, fact_names.pieces);
+  std::from_chars(pieces.data(), pieces.data() + pieces.size(), count);
+  return count;
+}
+
+std::int64_t pieces_made_up(const Derived& derived, const std::string& stock) {
+  std::int64_t made = 0;
+  for (const DerivedStay& stay : derived.stays)
+    for (const Piece& piece : stay.pieces)
+      if (made_of_what_is_there(piece) && piece.in_hand->stock == stock)
+        ++made;
+  return made;
 }
 
 } // namespace sheerpole

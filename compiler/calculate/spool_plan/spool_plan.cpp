@@ -1,7 +1,6 @@
 #include "calculate/spool_plan/spool_plan.hpp"
 
 #include "calculate/spool_plan/deal_out.hpp"
-#include "calculate/spool_plan/stock_count.hpp"
 
 #include <algorithm>
 #include <optional>

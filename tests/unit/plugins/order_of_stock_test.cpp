@@ -1,5 +1,5 @@
 #include "backend/order/order_items.hpp"
-#include "backend/order/spool_boat.hpp"
+#include "backend/order/order_plan.hpp"
 #include "plugins/spool-plan/spool_plan_backend.hpp"
 #include "unit/calculate/spool_plan/stock_rig.hpp"
 
