@@ -22,6 +22,12 @@ std::optional<std::array<double, 3>> direction_of(Elaboration& elaboration,
   return frame->axes[2];
 }
 
+/// "runner eye" of `runner-eye`.
+std::string spaced(std::string name) {
+  std::replace(name.begin(), name.end(), '-', ' ');
+  return name;
+}
+
 class EyeStack {
 public:
   EyeStack(Elaboration& elaboration, const ResolvedDeclaration& declaration)
@@ -113,9 +119,11 @@ private:
     if (eyes_below == 0.0)
       return; // it sits on the seat itself
     Point eye = rig[stay.path.front().point];
+    // Papers say where on the boat it sits, not whose it is: they say that anyhow.
+    eye.title = spaced(eye.base.empty() ? eye.name : eye.base) + ", eye " +
+                std::to_string(static_cast<int>(eyes_below) + 1) + " from below";
     eye.name = name_ + "/" + stay.name;
     eye.base = eye.name;
-    eye.title = "eye of " + stay.name;
     eye.side = stay.side;
     eye.twin = std::nullopt;
     eye.position.x = eye.position.x + rise.value * (eyes_below * direction[0]);

@@ -31,19 +31,10 @@ std::string bench_tension(const CardPiece& card) {
                  : say(BenchCardPhrase::straight_and_hand_tight);
 }
 
-/// How the splices are loaded before the piece is measured again: of the last test splice on this rope that
-/// states it.
+/// How the splices are loaded before the piece is measured again.
 std::string setting(const CardPiece& card) {
-  std::optional<std::pair<std::string, Force>> latest; // the order in the file says nothing
-  for (const Record& record : card.rig->records) {
-    if (record.kind != RecordKind::test_splice || record.of != card.line->name)
-      continue;
-    if (const auto stated = fact_force(record.facts, fact_names.setting_load))
-      if (std::pair one(fact_text(record.facts, fact_names.date), stated->value); !latest || *latest < one)
-        latest = std::move(one);
-  }
-  if (latest)
-    return say(BenchCardPhrase::set_splices_at_kn_as, format_fixed(latest->second.kilonewtons(), 1));
+  if (const auto load = setting_load(card))
+    return say(BenchCardPhrase::set_splices_at_kn_as, format_fixed(load->kilonewtons(), 1));
   return say(BenchCardPhrase::load_splices_as_test_splice);
 }
 

@@ -186,10 +186,15 @@ void add_bearings(const StayFit& fit, PageFlow& page) {
                   .size = 3.4,
                   .gutter = card_gutter};
   const FlowCell rule{.text = "", .bold = false, .tick = false, .rule = true};
+  const CardPiece& free = fit.free();
+  const bool several = fit.pieces.size() > 1;
   for (const FitRow& row : fit.rows)
     table.rows.push_back(
-        {{.text = fit.adjusters.empty() ? say(DryFitCardPhrase::none) : row.position},
-         {.text = row.adjusters},
+        {{.text = !fit.adjusters.empty() ? row.position
+                  : several ? say(DryFitCardPhrase::piece_of, free.piece->number, free.piece->of)
+                            : std::string(say(DryFitCardPhrase::none))},
+         {.text = fit.adjusters.empty() && several ? std::string(say(DryFitCardPhrase::takes_what_is_left))
+                                                   : row.adjusters},
          {.text = row.of_bearings ? card_amount(unit, *row.of_bearings) : say(DryFitCardPhrase::not_known),
           .bold = true},
          rule});

@@ -39,6 +39,7 @@ struct StayFit {
 
 /// The stays in the order of the rig; those without a piece of line have no card.
 std::vector<StayFit> stay_fits(const CheckedRig& checked);
+std::vector<StayFit> stay_fits(const CheckedRig&&) = delete; ///< they point into it
 
 /// The card of one stay: one page, more only when its stack is longer than a page.
 std::vector<Drawing> fit_pages(const StayFit& fit, const std::string& boat, PaperSize size);

@@ -11,6 +11,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace sheerpole {
 
 namespace {
@@ -123,6 +125,47 @@ void add_second_end(const SpareLine& spare, FlowTable& table) {
                           cell_to_tick});
 }
 
+/// Whose marks below the table has, where others have others.
+std::string marks_are_of(const SpareLine& spare) {
+  if (spare.others.empty())
+    return {};
+  const std::string names = joined(spare.pieces, ", ", [&](const CardPiece& card) {
+    const bool is_other = std::any_of(spare.others.begin(), spare.others.end(), [&](const OtherEnd& other) {
+      return std::find(other.pieces.begin(), other.pieces.end(), card.piece->name) != other.pieces.end();
+    });
+    return is_other || !card.may_be_cut() ? std::string() : card.piece->name;
+  });
+  return " " + say(EmergencyCardPhrase::marks_below_are_of, names);
+}
+
+/// Those of the same marks in one table, a column for each mark.
+void add_other_ends(const SpareLine& spare, PageFlow& page) {
+  if (spare.others.empty())
+    return;
+  page.heading(say(EmergencyCardPhrase::marks_of_other_stays), 3.8);
+  std::vector<std::string> head;
+  FlowTable table{.columns = {}, .size = 2.7, .gutter = card_gutter};
+  for (const OtherEnd& other : spare.others) {
+    std::vector<std::string> marks;
+    for (const SpareMark& mark : other.marks)
+      marks.push_back(mark.name);
+    if (marks != head) {
+      if (!table.rows.empty())
+        page.table(table);
+      table.rows.clear();
+      table.columns = {{say(EmergencyCardPhrase::stays), 4.4}};
+      for (const std::string& mark : marks)
+        table.columns.push_back({mark, 2.0, true});
+      head = std::move(marks);
+    }
+    std::vector<FlowCell> row{{.text = joined(other.pieces, ", ")}};
+    for (const SpareMark& mark : other.marks)
+      row.push_back({.text = of_body(spare.longest.unit, mark.beyond_body), .bold = true});
+    table.rows.push_back(std::move(row));
+  }
+  page.table(table);
+}
+
 void add_marks(const SpareLine& spare, PageFlow& page) {
   const CardPiece& card = spare.longest;
   page.heading(say(EmergencyCardPhrase::marks_aloft_made_at_home), 3.8);
@@ -139,7 +182,8 @@ void add_marks(const SpareLine& spare, PageFlow& page) {
                           cell_to_tick});
   add_second_end(spare, table);
   page.table(table);
-  page.text(say(EmergencyCardPhrase::body_is_length_from_bearing), small);
+  page.text(say(EmergencyCardPhrase::body_is_length_from_bearing) + marks_are_of(spare), small);
+  add_other_ends(spare, page);
   for (const std::string& unknown : say_each(*card.rig, card.piece->bench.not_known))
     page.text(say(EmergencyCardPhrase::no_mark, unknown), small);
   if (const std::string tails = tails_words(card); !tails.empty())
@@ -161,6 +205,7 @@ void add_wire_marks(const SpareLine& spare, PageFlow& page) {
                   .gutter = card_gutter};
   add_second_end(spare, table);
   page.table(table);
+  add_other_ends(spare, page);
 }
 
 void add_steps(PhraseText heading, const std::vector<std::string>& steps, PageFlow& page) {
@@ -224,6 +269,8 @@ std::vector<Drawing> spare_pages(const SpareLine& spare, const std::string& boat
   } else if (spare.longest.rope()) {
     add_marks(spare, page);
     add_steps(say(EmergencyCardPhrase::at_home), rope_at_home(spare), page);
+    if (!spare.others.empty()) // what is followed aboard is not torn over two sheets
+      page.room_for(78.0);
     add_steps(say(EmergencyCardPhrase::aboard_when_stay_is_gone), rope_aboard(spare), page);
   } else {
     add_wire_marks(spare, page);

@@ -20,6 +20,12 @@ struct SpareMark {
 /// "body", "body + 160", "body - 52".
 std::string of_body(const CardUnit& unit, CardLength beyond);
 
+/// The marks of the second end of stays that have other marks there than the longest.
+struct OtherEnd {
+  std::vector<std::string> pieces;
+  std::vector<SpareMark> marks;
+};
+
 /// What one spare length of one rope or wire is made for.
 struct SpareLine {
   CardPiece longest; ///< the longest piece of this line, of those whose length is known or estimated
@@ -28,11 +34,12 @@ struct SpareLine {
 
   /// Nobody says of any piece how long it is, so `longest` is only the first.
   bool none_compared() const { return not_compared.size() == pieces.size(); }
-  CardLength end_again; ///< what the greedier of the two ends uses: one end may be made twice
+  CardLength end_again; ///< what the greediest end of them all uses: one end may be made twice
   CardLength to_carry;  ///< cut of the longest piece and that
   std::optional<Length> about_to_carry = {}; ///< the same for ordering; nothing: X, and nobody says about
   std::vector<CardMark> first;               ///< marks of the end aloft, from the cut end
   std::vector<SpareMark> second;             ///< of the end below
+  std::vector<OtherEnd> others;              ///< of the end below, where that of another piece differs
 };
 
 /// At how much the adjusters of its stay are set: "330 mm"; nothing without one.

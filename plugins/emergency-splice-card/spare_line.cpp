@@ -32,6 +32,38 @@ std::optional<Length> about(const CardPiece& card) {
   return order_length(*card.rig, *card.of_stay, *card.piece).whole();
 }
 
+/// From the first bearing the far cut end lies at the body, what the line does and what this end uses.
+std::vector<SpareMark> second_end(const CardPiece& card) {
+  const Length beyond = behaviour(*card.piece) + used_at(*card.piece, WhichEnd::lower);
+  std::vector<SpareMark> marks;
+  for (const BenchMark& mark : card.piece->bench.marks)
+    if (mark.end == WhichEnd::lower)
+      marks.push_back({mark_name(mark), card.unit.round(beyond - mark.from_lower.known)});
+  return marks;
+}
+
+bool same_marks(const std::vector<SpareMark>& some, const std::vector<SpareMark>& others) {
+  return std::equal(some.begin(), some.end(), others.begin(), others.end(),
+                    [](const SpareMark& one, const SpareMark& other) {
+                      return one.name == other.name && one.beyond_body.parts == other.beyond_body.parts;
+                    });
+}
+
+void add_second_ends(SpareLine& spare) {
+  spare.second = second_end(spare.longest);
+  for (const CardPiece& card : spare.pieces) {
+    std::vector<SpareMark> marks = second_end(card);
+    if (!card.may_be_cut() || marks.empty() || same_marks(marks, spare.second))
+      continue;
+    const auto found = std::find_if(spare.others.begin(), spare.others.end(),
+                                    [&](const OtherEnd& other) { return same_marks(other.marks, marks); });
+    if (found == spare.others.end())
+      spare.others.push_back({{card.piece->name}, std::move(marks)});
+    else
+      found->pieces.push_back(card.piece->name);
+  }
+}
+
 void finish(SpareLine& spare) {
   spare.longest = spare.pieces.front();
   for (const CardPiece& card : spare.pieces) {
@@ -42,21 +74,17 @@ void finish(SpareLine& spare) {
       spare.longest = card;
   }
   const CardPiece& card = spare.longest;
-  const Length below = used_at(*card.piece, WhichEnd::lower);
-  const Length end_again = greedier_end(*card.piece);
+  Length end_again;
+  for (const CardPiece& one : spare.pieces)
+    end_again = std::max(end_again, greedier_end(*one.piece));
   spare.end_again = card.unit.round(end_again);
   spare.to_carry = card.cut + spare.end_again;
   if (const std::optional<Length> length = about(card))
     spare.about_to_carry = *length + end_again;
-  for (std::size_t i = 0; i < card.marks.size(); ++i) {
-    const BenchMark& mark = card.piece->bench.marks[i];
+  for (const CardMark& mark : card.marks)
     if (mark.end == WhichEnd::upper)
-      spare.first.push_back(card.marks[i]);
-    else
-      // From the first bearing the far cut end lies at the body, what the line does and what this end uses.
-      spare.second.push_back(
-          {mark_name(mark), card.unit.round(behaviour(*card.piece) + below - mark.from_lower.known)});
-  }
+      spare.first.push_back(mark);
+  add_second_ends(spare);
 }
 
 const Splice* splice_of(const CardPiece& card, const PieceEnd& end) {
@@ -87,16 +115,48 @@ std::string cord_words(const SpareLine& spare) {
              alike ? adjusters(card) : std::string(say(EmergencyCardPhrase::adjuster_as_table_says)));
 }
 
+/// The parts below, each once: "deadeye-42 or stay-thimble-20".
+std::string parts_below(const SpareLine& spare) {
+  std::vector<std::string> names;
+  for (const CardPiece& card : spare.pieces)
+    if (const std::string& name = card.piece->lower.part_name(*card.rig);
+        !name.empty() && std::find(names.begin(), names.end(), name) == names.end())
+      names.push_back(name);
+  return joined(names, say(EmergencyCardPhrase::or_word));
+}
+
+/// What the tail goes round below: of several parts the one that the stay has.
+std::string round_below(const SpareLine& spare) {
+  const CardPiece& card = spare.longest;
+  const bool alike = std::all_of(spare.pieces.begin(), spare.pieces.end(), [&](const CardPiece& one) {
+    return one.piece->lower.part_name(*one.rig) == card.piece->lower.part_name(*card.rig);
+  });
+  return alike ? round_words(card, card.piece->lower)
+               : say(EmergencyCardPhrase::round_part_of_stay, parts_below(spare));
+}
+
+/// The pieces whose bury below is another than that of the longest.
+std::string other_burys(const SpareLine& spare) {
+  const std::string bury = bury_words(spare.longest, WhichEnd::lower);
+  return joined(spare.pieces, ", ", [&](const CardPiece& one) {
+    return one.may_be_cut() && bury_words(one, WhichEnd::lower) != bury ? one.piece->name : std::string();
+  });
+}
+
 /// The numbers by which the second eye is made.
-std::vector<std::string> splice_steps(const CardPiece& card) {
+std::vector<std::string> splice_steps(const SpareLine& spare) {
+  const CardPiece& card = spare.longest;
   const Splice* splice = splice_of(card, card.piece->lower);
   if (splice == nullptr)
     return {say(EmergencyCardPhrase::splice_second_eye_file_names)};
   std::vector<std::string> steps;
   steps.push_back(splice->taper.empty() ? say(EmergencyCardPhrase::taper_tail_file_does_not)
                                         : say(EmergencyCardPhrase::taper_the_tail, splice->taper));
-  steps.push_back(say(EmergencyCardPhrase::lead_tail_throat_mark_to, round_words(card, card.piece->lower),
-                      bury_words(card, WhichEnd::lower)));
+  std::string lead = say(EmergencyCardPhrase::lead_tail_throat_mark_to, round_below(spare),
+                         bury_words(card, WhichEnd::lower));
+  if (const std::string names = other_burys(spare); !names.empty())
+    add_words(lead, " ", say(EmergencyCardPhrase::bury_another_amount, names));
+  steps.push_back(std::move(lead));
   steps.push_back(say(EmergencyCardPhrase::smooth_cover_from_throat_outwards));
   const std::string locking = fact_text(splice->particulars, fact_names.locking);
   steps.push_back(read_stated(locking).answer != Answer::stated
@@ -144,15 +204,14 @@ std::vector<std::string> rope_at_home(const SpareLine& spare) {
   steps.push_back(say(EmergencyCardPhrase::make_eye_aloft_load_it, round_words(card, card.piece->upper),
                       led_by(": ", splice)));
   steps.push_back(say(EmergencyCardPhrase::whip_other_end_bag_it,
-                      led_by(say(EmergencyCardPhrase::and_a), card.piece->lower.part_name(*card.rig))));
+                      led_by(say(EmergencyCardPhrase::and_a), parts_below(spare))));
   return steps;
 }
 
 std::vector<std::string> rope_aboard(const SpareLine& spare) {
-  const CardPiece& card = spare.longest;
   std::vector<std::string> steps{cord_words(spare), say(EmergencyCardPhrase::mark_end_below_from_bearing),
                                  say(EmergencyCardPhrase::seize_it_and_hang_it)};
-  std::vector<std::string> made = splice_steps(card);
+  std::vector<std::string> made = splice_steps(spare);
   made.front().insert(0, say(EmergencyCardPhrase::cut_at_its_mark));
   steps.insert(steps.end(), std::make_move_iterator(made.begin()), std::make_move_iterator(made.end()));
   steps.push_back(say(EmergencyCardPhrase::hang_it_pin_it_secure));

@@ -33,24 +33,24 @@ std::string reach_of_longest(const CheckedRig& checked, Length more) {
   return about_metres(*longest + more) + (open ? say(KitListPhrase::or_as_long_as_x) : "");
 }
 
-/// What is carried of a rope or a wire for its longest piece, one end of which may be made twice: as the
-/// emergency card has it. Nothing of what is not made up aboard, and where nobody says how long a piece is.
+/// What is carried of a rope or a wire for its longest piece, and for one end of any to be made twice: as
+/// the emergency card has it. Nothing of what is not made up aboard, and where nobody says how long a piece is.
 std::optional<Length> to_carry(const CheckedRig& checked, const std::string& line) {
   const Rig& rig = checked.rig();
   std::optional<Length> longest;
-  Length with_its_end;
+  Length end_again;
   for (const DerivedStay& stay : checked.derived().stays)
     for (const Piece& piece : stay.pieces) {
       const LineMaterial& material = rig[piece.material];
       const bool made_aboard =
           material.kind == LineMaterial::Kind::rope || material.kind == LineMaterial::Kind::wire;
       const auto whole = order_length(rig, stay, piece).whole();
-      if (material.name != line || !made_aboard || !whole || (longest && *whole <= *longest))
+      if (material.name != line || !made_aboard)
         continue;
-      longest = whole;
-      with_its_end = *whole + greedier_end(piece);
+      longest = std::max(longest, whole); // nothing is less than any length
+      end_again = std::max(end_again, greedier_end(piece));
     }
-  return longest ? std::optional(with_its_end) : std::nullopt;
+  return longest ? std::optional(*longest + end_again) : std::nullopt;
 }
 
 /// As much as the stay that takes most of this line; of a length that is X what is known of it.

@@ -2,6 +2,7 @@
 
 #include "backend/order/order_items.hpp"
 #include "backend/paper_words.hpp"
+#include "calculate/cut/end_use.hpp"
 #include "calculate/facts.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
@@ -84,8 +85,8 @@ private:
   /// `of` leads each row where one plate is several parts of the file.
   void add_part(Goods& goods, const Part& part, const std::string& of) const {
     add_sizes(goods, part, of);
-    add_end(goods, say(ReceivingCardPhrase::upper_end, of), part.upper);
-    add_end(goods, say(ReceivingCardPhrase::lower_end, of), part.lower);
+    add_end(goods, say(ReceivingCardPhrase::upper_end, of), part, part.upper);
+    add_end(goods, say(ReceivingCardPhrase::lower_end, of), part, part.lower);
     if (part.role != Part::Role::worn && !part.upper.stated() && !part.lower.stated())
       add(goods, say(ReceivingCardPhrase::its_ends_pin_gap_hole, of), "");
     if (part.screw) {
@@ -122,12 +123,15 @@ private:
           gauge_text(unit_, part.longest->value));
   }
 
-  void add_end(Goods& goods, const std::string& where, const End& end) const {
+  void add_end(Goods& goods, const std::string& where, const Part& part, const End& end) const {
     if (!end.stated())
       return;
     const std::string lead = fmt::format("{}, {}: ", where, name_of(end.type));
     const Names always = always_compared(end.type);
     for (const EndDimensionName name : always) {
+      // What an eye uses is of the wire that is laid round it, and cannot be measured on the part.
+      if (name == EndDimensionName::inserted && wire_end(part.kind) != WireEnd::terminal)
+        continue;
       const EndDimension* dimension = end.find(name);
       add(goods, lead + std::string(name_of(name)), dimension == nullptr ? "" : dimension_text(*dimension));
     }

@@ -1,5 +1,6 @@
 #include "plugins/shop-order/shop_order.hpp"
 
+#include "backend/card/card_in_hand.hpp"
 #include "backend/card/card_piece.hpp"
 #include "backend/page/page_flow.hpp"
 #include "backend/paper_words.hpp"
@@ -58,7 +59,19 @@ std::string end_words_of(const CardPiece& card, WhichEnd where) {
   const PieceEnd& end = where == WhichEnd::upper ? card.piece->upper : card.piece->lower;
   std::string text =
       end.bare() ? say(OrderPhrase::bare_end) : shown(end.part_name(*card.rig), end.part_title(*card.rig));
-  return text + led_by("; ", splice_words(card, end));
+  text += led_by("; ", splice_words(card, end));
+  if (const auto eye = throat_to_throat(card, where))
+    text += say(OrderPhrase::eye_throat_to_throat, card.amount(*eye));
+  return text;
+}
+
+/// How the splices of a rope are loaded before it is measured as made.
+std::string set_words_of(const CardPiece& card) {
+  if (!card.rope() || (!card.piece->upper.splice && !card.piece->lower.splice))
+    return {};
+  const auto load = setting_load(card);
+  return load ? say(OrderPhrase::splices_set_at, format_fixed(load->kilonewtons(), 1))
+              : say(OrderPhrase::setting_load_to_agree);
 }
 
 std::string under_what(const CardPiece& card) {
@@ -98,6 +111,8 @@ void add_piece(const CardPiece& card, std::size_t number, PageFlow& page) {
     row("X", say(OrderPhrase::cord_goes_with_this_order, card.cord->where), true);
   row(say(OrderPhrase::aloft), end_words_of(card, WhichEnd::upper));
   row(say(OrderPhrase::below), end_words_of(card, WhichEnd::lower));
+  if (const std::string set = set_words_of(card); !set.empty())
+    row(say(OrderPhrase::splices), set);
   if (!card.draft() && !card.settled)
     row(say(OrderPhrase::known), card.state_line);
   page.table(table);

@@ -5,6 +5,7 @@
 #include "calculate/facts.hpp"
 #include "calculate/geometry/spar_lines.hpp"
 #include "calculate/joints/joint.hpp"
+#include "calculate/length/body.hpp"
 #include "model/fact_name.hpp"
 #include "model/kind_words.hpp"
 #include "wording/model_words.hpp"
@@ -28,6 +29,13 @@ std::size_t first_line(const Stay& stay) {
     if (stay.stack[i].kind == StackItem::Kind::line)
       return i;
   return stay.stack.size();
+}
+
+std::size_t last_line(const Stay& stay) {
+  for (std::size_t i = stay.stack.size(); i-- > 0;)
+    if (stay.stack[i].kind == StackItem::Kind::line)
+      return i;
+  return 0;
 }
 
 /// The joints of one stay, each as a row.
@@ -74,6 +82,41 @@ private:
     return one;
   }
 
+  /// How far below the bearing aloft an item of the stack begins; nothing where a length before it is not
+  /// known.
+  std::optional<Length> down_to(std::size_t item) const {
+    Length down;
+    std::size_t piece = 0;
+    for (std::size_t i = 0; i < item; ++i) {
+      if (stay_.stack[i].kind != StackItem::Kind::line) {
+        down += taken_length(rig_, stay_.stack[i]).value_or(Length{});
+        continue;
+      }
+      if (piece == derived_.pieces.size() || derived_.pieces[piece].body.unknown)
+        return std::nullopt;
+      down += derived_.pieces[piece++].body.known();
+    }
+    return down;
+  }
+
+  /// What lies between two lines of a stay is at neither end of it.
+  Fastening placed_between(std::size_t item) const {
+    Fastening one = placed(item);
+    one.aloft = true;
+    one.between = true;
+    one.height.reset();
+    if (const Spar* mast = mast_at(rig_, stay_, WhichEnd::upper))
+      one.mast = spar_words(*mast);
+    const auto down = down_to(item);
+    const Length whole = derived_.pin_to_pin.known();
+    if (!down || stay_.path.size() != 2 || derived_.pin_to_pin.unknown || whole <= Length{})
+      return one;
+    const Length top = rig_[stay_.path.front().point].position.z;
+    const Length foot = rig_[stay_.path.back().point].position.z;
+    one.height = top - (*down / whole) * (top - foot);
+    return one;
+  }
+
   void add_pin(Fastening one, const JointPin& pin) {
     one.pin = true;
     one.known = pin.size.has_value();
@@ -105,7 +148,9 @@ private:
 
   void add_joint(const Joint& joint) {
     // What lies above a line is placed by the upper thing, what lies below it by the lower.
-    Fastening one = placed(joint.upper < first_line(stay_) ? joint.upper : joint.lower);
+    Fastening one = joint.lower > first_line(stay_) && joint.upper < last_line(stay_)
+                        ? placed_between(joint.lower)
+                        : placed(joint.upper < first_line(stay_) ? joint.upper : joint.lower);
     one.joint = say(rig_, joint.name);
     if (const auto pin = pin_of(rig_, joint)) {
       add_pin(std::move(one), *pin);
@@ -211,7 +256,8 @@ private:
 
   void add_screw(const TakeUp& adjuster) {
     const Part& part = rig_[adjuster.part];
-    Fastening thread = placed(adjuster.item);
+    const bool between = adjuster.item > first_line(stay_) && adjuster.item < last_line(stay_);
+    Fastening thread = between ? placed_between(adjuster.item) : placed(adjuster.item);
     thread.joint = part.name;
     thread.what = part.screw ? say(SignOffPhrase::thread, part.screw->thread.designation,
                                    (part.screw->pair ? say(SignOffPhrase::right_and_left_hand) : ""))
@@ -244,9 +290,12 @@ void add_signatures(PageFlow& page) {
 }
 
 std::string shown_place(const Fastening& fastening) {
+  if (!fastening.height && fastening.between)
+    return say(SignOffPhrase::in_the_stay);
   if (!fastening.height)
     return fastening.aloft ? say(SignOffPhrase::aloft) : say(SignOffPhrase::below);
-  return format_fixed(fastening.height->metres(), 1) + " m, " + fastening.place;
+  return format_fixed(fastening.height->metres(), 1) + " m, " +
+         (fastening.between ? std::string(say(SignOffPhrase::in_the_stay)) : fastening.place);
 }
 
 /// The table of one mast, under its name where there are several.

@@ -11,10 +11,11 @@ namespace sheerpole {
 /// One joint of the rig, or the thread of a screw: what can work out, wear or break.
 struct Fastening {
   std::optional<Length>
-      height;        ///< of the nearer end of the stay above the waterline; nothing without a path
-  bool aloft = true; ///< above the line of its stay
-  std::string place; ///< "masthead of the mizzen"; empty without a path
-  std::string mast;  ///< whose stay it is; empty when the file states none
+      height; ///< above the waterline, of the nearer end of the stay or of what lies between; or nothing
+  bool aloft = true;    ///< above the line of its stay
+  bool between = false; ///< between two lines of its stay: an insulator, a link
+  std::string place;    ///< "masthead of the mizzen"; empty without a path
+  std::string mast;     ///< whose stay it is; empty when the file states none
   std::string stay;
   std::string joint; ///< "turnbuckle-half to plate-half-inch"
   /// "pin 1/2 in", "eye, long-bury", "thread M12, right and left hand"; with a blank where the file does

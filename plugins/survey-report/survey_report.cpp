@@ -83,8 +83,11 @@ std::string as_read(std::string_view text) {
 std::string shown_fact(const Particular& fact) {
   const bool counted =
       std::any_of(fact.text.begin(), fact.text.end(), [](char c) { return c >= '0' && c <= '9'; });
-  if (!counted && fact.value.value.dimension == Dimension{.length = 1}) // a name stands for the number
+  // Where a name stands for the number, the number comes first.
+  if (!counted && fact.value.value.dimension == Dimension{.length = 1})
     return fmt::format("{} ({})", length_text(Length::metres(fact.value.value.si)), fact.text);
+  if (!counted && fact.value.value.dimension == Dimension{.angle = 1})
+    return fmt::format("{} ({})", angle_text(fact.value.value.si), fact.text);
   const std::string text = as_read(fact.text);
   Provenance provenance = fact.value.provenance;
   provenance.written.clear(); // the text is what was written

@@ -1,6 +1,8 @@
 #include "backend/card/card_in_hand.hpp"
 
 #include "backend/paper_words.hpp"
+#include "calculate/facts.hpp"
+#include "model/fact_name.hpp"
 #include "units/format_length.hpp"
 #include "wording/papers/papers_words.hpp"
 #include "wording/say.hpp"
@@ -96,6 +98,35 @@ std::string tails_words(const CardPiece& card) {
     if (card_bury(card, end).spare.parts != 0)
       tails.push_back(fmt::format("{} {}", word_of(end), bury_words(card, end)));
   return joined(tails, "; ");
+}
+
+std::optional<CardLength> throat_to_throat(const CardPiece& card, WhichEnd end) {
+  std::optional<long> on_tail, on_standing_part;
+  for (std::size_t i = 0; i < card.marks.size(); ++i) {
+    const BenchMark& mark = card.piece->bench.marks[i];
+    // Of a length that is X one of the two columns is a number, that from the nearer end.
+    const long from_its_end =
+        end == WhichEnd::upper ? card.marks[i].from_upper.parts : card.marks[i].from_lower.parts;
+    if (mark.end == end && mark.kind == MarkKind::throat_on_tail)
+      on_tail = from_its_end;
+    if (mark.end == end && mark.kind == MarkKind::throat_on_standing_part)
+      on_standing_part = from_its_end;
+  }
+  if (!on_tail || !on_standing_part)
+    return std::nullopt;
+  return CardLength{false, *on_standing_part - *on_tail};
+}
+
+std::optional<Force> setting_load(const CardPiece& card) {
+  std::optional<std::pair<std::string, Force>> latest; // the order in the file says nothing
+  for (const Record& record : card.rig->records) {
+    if (record.kind != RecordKind::test_splice || record.of != card.line->name)
+      continue;
+    if (const auto stated = fact_force(record.facts, fact_names.setting_load))
+      if (std::pair one(fact_text(record.facts, fact_names.date), stated->value); !latest || *latest < one)
+        latest = std::move(one);
+  }
+  return latest ? std::optional(latest->second) : std::nullopt;
 }
 
 CardHalves card_halves(const CardPiece& card) {

@@ -2,6 +2,7 @@
 
 #include "backend/card/card_piece.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -22,6 +23,14 @@ std::string bury_words(const CardPiece& card, WhichEnd end);
 /// The same for the tails that hang outside at a dry fit: "aloft bury 648 mm + ... , below bury ...". Only
 /// where spare is kept; else empty.
 std::string tails_words(const CardPiece& card);
+
+/// What an eye takes, throat to throat, as the marks of the card have it; nothing where it has no such
+/// marks.
+std::optional<CardLength> throat_to_throat(const CardPiece& card, WhichEnd end);
+
+/// At what load splices on this rope are set before the piece is measured again: of the last test splice on
+/// record that states it.
+std::optional<Force> setting_load(const CardPiece& card);
 
 /// What is cut of a piece: "13 046 mm", or nothing when all that is in hand goes into it.
 bool cut_nothing(const CardPiece& card);

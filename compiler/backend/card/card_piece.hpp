@@ -118,6 +118,7 @@ std::optional<Length> set_as_hung(const CardPiece& card, std::size_t item);
 
 /// The pieces in the order of the rig.
 std::vector<CardPiece> card_pieces(const CheckedRig& checked);
+std::vector<CardPiece> card_pieces(const CheckedRig&&) = delete; ///< they point into it
 
 /// The reading whose knot or mark keeps X of a stay; null when no reading does.
 const Reading* reading_of_x(const Stay& stay, const DerivedStay& derived);

@@ -15,8 +15,11 @@ namespace {
 // zone is: four modules on either side are what the penalties look at.
 constexpr std::size_t margin = 4;
 constexpr std::size_t most_across = 177;
-using Line = std::bitset<192>;
-static_assert(margin + most_across + margin <= Line{}.size());
+/// A code of any version; and one of version 9 and less, as labels and seals have it, for which one word of
+/// the machine does.
+using LongLine = std::bitset<192>;
+using ShortLine = std::bitset<64>;
+static_assert(margin + most_across + margin <= LongLine{}.size());
 
 // Penalties: ISO/IEC 18004, table 11 (from memory).
 constexpr long for_run = 3;
@@ -65,6 +68,7 @@ std::vector<int> alignment_places(int across) {
 
 /// Which modules hold data, by row: all but finders with the format beside them, timing, alignment and
 /// version.
+template <class Line>
 std::vector<Line> data_modules(int across) {
   const auto size = static_cast<std::size_t>(across);
   std::vector<Line> rows(size, (Line{}.set() >> (Line{}.size() - size)) << margin);
@@ -94,6 +98,7 @@ std::vector<Line> data_modules(int across) {
 }
 
 /// Which mask it is, twice, with the bits that mend it: ISO/IEC 18004, 7.9.1 (from memory).
+template <class Line>
 void write_format(std::vector<Line>& rows, std::vector<Line>& columns, QrLevel level, int mask) {
   const unsigned data = static_cast<unsigned>(level) << 3U | static_cast<unsigned>(mask);
   unsigned rest = data;
@@ -119,6 +124,7 @@ void write_format(std::vector<Line>& rows, std::vector<Line>& columns, QrLevel l
   }
 }
 
+template <class Line>
 std::vector<Line> turned(const std::vector<Line>& rows) {
   std::vector<Line> columns(rows.size());
   for (std::size_t row = 0; row < rows.size(); ++row)
@@ -130,13 +136,15 @@ std::vector<Line> turned(const std::vector<Line>& rows) {
 
 /// Where a mask turns over, by row modulo its period. Every mask is the same by columns but two, so both
 /// are worked out.
+template <class Line>
 struct Pattern {
   std::array<Line, period> rows;
   std::array<Line, period> columns;
 };
 
-Pattern pattern_of(int mask) {
-  Pattern pattern;
+template <class Line>
+Pattern<Line> pattern_of(int mask) {
+  Pattern<Line> pattern;
   for (std::size_t row = 0; row < period; ++row)
     for (std::size_t column = 0; column < period; ++column)
       if (turns_over(mask, static_cast<int>(row), static_cast<int>(column))) {
@@ -153,11 +161,12 @@ Pattern pattern_of(int mask) {
 }
 
 /// Of each mask, for all codes.
-const std::array<Pattern, masks>& patterns() {
-  static const std::array<Pattern, masks> all = [] {
-    std::array<Pattern, masks> made;
+template <class Line>
+const std::array<Pattern<Line>, masks>& patterns() {
+  static const std::array<Pattern<Line>, masks> all = [] {
+    std::array<Pattern<Line>, masks> made;
     for (int mask = 0; mask < masks; ++mask)
-      made[static_cast<std::size_t>(mask)] = pattern_of(mask);
+      made[static_cast<std::size_t>(mask)] = pattern_of<Line>(mask);
     return made;
   }();
   return all;
@@ -166,6 +175,7 @@ const std::array<Pattern, masks>& patterns() {
 /// Sequences that look like a finder, of modules that are wider than one: dark n, light n, dark 3 n, light
 /// n, dark n, with light on both sides, 4 n of it on one. There are next to none, so this may take its
 /// time.
+template <class Line>
 long wide_finders(const Line& line, int across) {
   std::vector<int> runs{across}; // the quiet zone, then dark and light by turns
   bool dark = false;
@@ -190,6 +200,7 @@ long wide_finders(const Line& line, int across) {
   return found;
 }
 
+template <class Line>
 long finders(const Line& line, int across) {
   const Line light = ~line;
   const Line one = line & light >> 1 & line >> 2 & line >> 3 & line >> 4 & light >> 5 & line >> 6;
@@ -211,6 +222,7 @@ long finders(const Line& line, int across) {
 }
 
 /// Of runs of five and more of one colour, and of what looks like a finder, in all rows or all columns.
+template <class Line>
 long penalty_of_lines(const std::vector<Line>& lines, const std::vector<Line>& alike) {
   long penalty = 0;
   for (std::size_t i = 0; i < lines.size(); ++i) {
@@ -224,6 +236,7 @@ long penalty_of_lines(const std::vector<Line>& lines, const std::vector<Line>& a
 }
 
 /// Where a module and the next of its line are of one colour.
+template <class Line>
 std::vector<Line> alike_neighbours(const std::vector<Line>& lines) {
   const Line pairs = (Line{}.set() >> (Line{}.size() - lines.size() + 1)) << margin;
   std::vector<Line> alike;
@@ -234,6 +247,7 @@ std::vector<Line> alike_neighbours(const std::vector<Line>& lines) {
 }
 
 /// Of no use once it is as much as `least`: then some of it is left out.
+template <class Line>
 long penalty_of(const std::vector<Line>& rows, const std::vector<Line>& columns, long least) {
   const std::vector<Line> alike = alike_neighbours(rows);
   long penalty = penalty_of_lines(rows, alike);
@@ -252,17 +266,16 @@ long penalty_of(const std::vector<Line>& rows, const std::vector<Line>& columns,
   return penalty + ((std::labs(dark * 20 - all * 10) + all - 1) / all - 1) * for_balance;
 }
 
-} // namespace
-
-std::vector<bool> best_masked(int across, QrLevel level,
-                              const std::function<bool(int row, int column)>& is_black) {
+template <class Line>
+std::vector<bool> best_of_masks(int across, QrLevel level,
+                                const std::function<bool(int row, int column)>& is_black) {
   const auto size = static_cast<std::size_t>(across);
   std::vector<Line> rows(size);
   for (int row = 0; row < across; ++row)
     for (int column = 0; column < across; ++column)
       rows[static_cast<std::size_t>(row)].set(margin + static_cast<std::size_t>(column),
                                               is_black(row, column));
-  const std::vector<Line> data = data_modules(across);
+  const std::vector<Line> data = data_modules<Line>(across);
   std::vector<Line> columns = turned(rows);
   const std::vector<Line> data_columns = turned(data);
   std::vector<Line> best;
@@ -270,8 +283,8 @@ std::vector<bool> best_masked(int across, QrLevel level,
   for (int mask = 0; mask < masks; ++mask) {
     // The mask before is taken off by the same exchange that puts this one on.
     if (mask > 0) {
-      const Pattern& off = patterns()[static_cast<std::size_t>(mask - 1)];
-      const Pattern& on = patterns()[static_cast<std::size_t>(mask)];
+      const Pattern<Line>& off = patterns<Line>()[static_cast<std::size_t>(mask - 1)];
+      const Pattern<Line>& on = patterns<Line>()[static_cast<std::size_t>(mask)];
       for (std::size_t i = 0; i < size; ++i) {
         rows[i] ^= (off.rows[i % period] ^ on.rows[i % period]) & data[i];
         columns[i] ^= (off.columns[i % period] ^ on.columns[i % period]) & data_columns[i];
@@ -289,6 +302,15 @@ std::vector<bool> best_masked(int across, QrLevel level,
     for (std::size_t column = 0; column < size; ++column)
       black.push_back(row.test(margin + column));
   return black;
+}
+
+} // namespace
+
+std::vector<bool> best_masked(int across, QrLevel level,
+                              const std::function<bool(int row, int column)>& is_black) {
+  const bool is_short = margin + static_cast<std::size_t>(across) + margin <= ShortLine{}.size();
+  return is_short ? best_of_masks<ShortLine>(across, level, is_black)
+                  : best_of_masks<LongLine>(across, level, is_black);
 }
 
 } // namespace sheerpole

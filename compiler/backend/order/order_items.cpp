@@ -276,6 +276,16 @@ private:
                                 format_number(ordered.margin_share * 100.0)));
   }
 
+  /// Whether the lines of this size that the file has are rods.
+  bool takes_rod(const std::string& size) const {
+    const auto is = [&](LineMaterial::Kind kind) {
+      return std::any_of(rig_.materials.begin(), rig_.materials.end(), [&](const LineMaterial& line) {
+        return line.kind == kind && line.size.name == size;
+      });
+    };
+    return is(LineMaterial::Kind::rod) && !is(LineMaterial::Kind::wire);
+  }
+
   std::string sizes_of(const Part& part) const {
     std::vector<std::string> sizes;
     const auto add = [&](const std::string& size) {
@@ -286,7 +296,7 @@ private:
       if (const EndDimension* pin = end->find(EndDimensionName::pin))
         add(say(OrderPhrase::pin, pin->text));
       if (const EndDimension* size = end->find(EndDimensionName::size))
-        add(say(OrderPhrase::wire, size->text));
+        add(say(takes_rod(size->text) ? OrderPhrase::rod : OrderPhrase::wire, size->text));
       if (const EndDimension* thread = end->find(EndDimensionName::thread)) {
         const EndDimension* hand = end->find(EndDimensionName::hand);
         add(thread->text +

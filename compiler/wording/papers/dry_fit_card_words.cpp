@@ -74,6 +74,8 @@ std::string_view words(DryFitCardPhrase phrase) {
     return "none";
   case not_known:
     return "not known";
+  case takes_what_is_left:
+    return "takes what the others leave";
   case piece_of:
     return "piece {} of {}";
   case has_length_its_own:

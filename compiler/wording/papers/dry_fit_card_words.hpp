@@ -39,6 +39,7 @@ enum class DryFitCardPhrase : std::uint16_t {
   none,
   not_known,
   piece_of,
+  takes_what_is_left,
   has_length_its_own,
   each_row_line_that_just,
   each_row_line_when_buried,

@@ -78,8 +78,7 @@ std::string_view words(EmergencyCardPhrase phrase) {
     return "done";
   case body_is_length_from_bearing:
     return "The body is the length from bearing to bearing by the messenger cord, with the adjuster as "
-           "stated. The marks of the end below are for the parts of the longest stay; other parts have "
-           "other marks.";
+           "stated.";
   case no_mark:
     return "No mark: {}";
   case buried:
@@ -148,6 +147,18 @@ std::string_view words(EmergencyCardPhrase phrase) {
     return "for each rope and wire: the spare length to carry, and how a stay is made of it aboard";
   case round:
     return " round {}";
+  case round_part_of_stay:
+    return " round the part that this stay has below, {}";
+  case or_word:
+    return " or ";
+  case bury_another_amount:
+    return "Of {} bury as much as the bench card says.";
+  case marks_of_other_stays:
+    return "The end below of other stays, measured the same way";
+  case stays:
+    return "stays";
+  case marks_below_are_of:
+    return "The marks below are those of {}.";
   case at:
     return "{} at {}";
   case parts_hung_as_they_will:

@@ -28,6 +28,14 @@ std::string_view words(OrderPhrase phrase) {
     return "to";
   case bare_end:
     return "bare end";
+  case eye_throat_to_throat:
+    return "; eye {}, throat to throat";
+  case splices:
+    return "splices";
+  case splices_set_at:
+    return "set at {} kN, as the test splice, before the piece is measured as made";
+  case setting_load_to_agree:
+    return "set under load before the piece is measured as made; at what load is not stated: agree on it";
   case under_n:
     return "under {} N";
   case pull_not_given_hand_tight:
@@ -185,6 +193,8 @@ std::string_view words(OrderPhrase phrase) {
     return "with {} % more, by the order-margin";
   case pin:
     return "pin {}";
+  case rod:
+    return "rod {}";
   case wire:
     return "wire {}";
   case hand_not_stated:

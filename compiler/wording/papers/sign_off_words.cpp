@@ -59,6 +59,8 @@ std::string_view words(SignOffPhrase phrase) {
     return "Checked by, day:";
   case looked_at_second_time_by:
     return "Checked again by, day:";
+  case in_the_stay:
+    return "in the stay";
   case aloft:
     return "aloft";
   case below:

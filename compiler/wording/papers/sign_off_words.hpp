@@ -34,6 +34,7 @@ enum class SignOffPhrase : std::uint16_t {
   looked_at_by_day,
   looked_at_second_time_by,
   aloft,
+  in_the_stay,
   below,
   place,
   stay,

@@ -328,7 +328,7 @@ std::string_view words(SurveyReportPhrase phrase) {
            "out lengths and compares what is stated. It has seen no boat and judges none. What is not "
            "stated is not checked, and what is not checked has not passed.";
   case no_inspection_recorded:
-    return "No inspection recorded; to be filled in:";
+    return "No survey of the whole boat is recorded; to be filled in:";
   case last_inspection:
     return "The last inspection:";
   case what_was_not_seen:

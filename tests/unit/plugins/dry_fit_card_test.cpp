@@ -113,6 +113,24 @@ TEST(DryFitCard, IsADraftJustWhenAPieceOfTheStayIsOne) {
   }
 }
 
+// Of three lines the one between takes what the other two leave, and the row says which it is.
+TEST(DryFitCard, NamesThePieceThatTakesWhatTheOthersLeave) {
+  const Compilation boat = test::example_with("grisolde", "");
+  ASSERT_TRUE(boat.checked);
+  for (const StayFit& fit : stay_fits(*boat.checked))
+    if (fit.stay->name == "backstay-upper") {
+      std::string text;
+      for (const Drawing& page : fit_pages(fit, "Grisolde", PaperSize::a4))
+        for (const LabelBox& box : set_boxes(page.content))
+          text += box.text + "\n";
+      EXPECT_THAT(text, HasSubstr("piece 2 of 3"));
+      EXPECT_THAT(text, HasSubstr("takes what the others leave"));
+      EXPECT_THAT(text, Not(HasSubstr("\nnone\n")));
+      return;
+    }
+  FAIL();
+}
+
 TEST(DryFitCard, IsInTheUnitOfTheShop) {
   const Compilation boat =
       test::example_with("grisolde", "shop loft {\n  delivered-open: 50 %\n  unit: inches\n}\n");

@@ -108,6 +108,42 @@ TEST(EmergencySpliceCard, HasTheNumbersOfTheSplice) {
   EXPECT_THAT(html, Not(HasSubstr("DRAFT")));
 }
 
+// Worked by hand. The lower end of `low` goes round a seat of 60 mm with its throat 80 mm off: the throats
+// lie 30 + 80 = 110 mm inside the crown, so that on the standing part it is at the body + 0.16 + 51.84 -
+// 110, and on the tail 270 + 110 - ... further by what its eye takes. Its eye of 30 d uses 648 + 270
+// + 51.84 = 969.84 mm: so much more is carried, though the longest piece needs but 807.84.
+TEST(EmergencySpliceCard, HasTheMarksOfEveryStayAndRopeForTheGreediestEnd) {
+  const Compilation boat = test::compiled(
+      "language 1\nlimits {\n  second-measure: off\n}\n"
+      "rope hmpe-9 {\n  construction: \"12-strand\"\n  size: \"9 mm\"\n}\n"
+      "splice bury {\n  bury: 72 d\n  eye-allowance: 12 d\n  contraction: 8 %\n}\n"
+      "splice wide {\n  bury: 72 d\n  eye-allowance: 30 d\n  contraction: 8 %\n}\n"
+      "thimble ring {\n  length: 30 mm\n  lower: rope-seat (diameter: 28 mm, throat: 38 mm)\n}\n"
+      "thimble large {\n  length: 40 mm\n  lower: rope-seat (diameter: 60 mm, throat: 80 mm)\n}\n"
+      "stay cap {\n  pin-to-pin: 10_000 mm measured\n  line: hmpe-9\n  stack {\n    ring (splice: bury)\n  "
+      "  line\n    ring (splice: bury)\n  }\n}\n"
+      "stay low {\n  pin-to-pin: 9_800 mm measured\n  line: hmpe-9\n  stack {\n    ring (splice: bury)\n  "
+      "  line\n    large (splice: wide)\n  }\n}\n");
+  ASSERT_TRUE(boat.checked);
+  const auto spares = spare_lines(*boat.checked);
+  ASSERT_EQ(spares.size(), 1u);
+  const SpareLine& spare = spares.front();
+  ASSERT_EQ(spare.longest.piece->name, "cap");
+  EXPECT_EQ(card_amount({}, spare.end_again), "970 mm");
+  EXPECT_EQ(card_amount({}, spare.to_carry), "12\u202f526 mm");
+  ASSERT_EQ(spare.others.size(), 1u);
+  const OtherEnd& other = spare.others.front();
+  EXPECT_THAT(other.pieces, testing::ElementsAre("low"));
+  ASSERT_EQ(other.marks.size(), 4u);
+  EXPECT_EQ(of_body({}, other.marks[1].beyond_body), "body - 58 mm");
+  EXPECT_EQ(of_body({}, other.marks[2].beyond_body), "body + 322 mm"); // 270 + 51.84 for all that is used
+  EXPECT_EQ(of_body({}, other.marks[3].beyond_body), "body + 970 mm");
+  const std::string html = EmergencySpliceCard().generate({*boat.checked}).files.front().bytes;
+  EXPECT_THAT(html, HasSubstr("body - 58 mm"));
+  EXPECT_THAT(html, HasSubstr("The marks below are those of cap."));
+  EXPECT_THAT(html, HasSubstr("ring or large"));
+}
+
 // Nothing is cut to a length that was read once, and a spare is a cut as well.
 TEST(EmergencySpliceCard, HasNoNumberOfWhatIsToBeMeasuredAgain) {
   const auto html_of = [](const std::string& more) {

@@ -92,6 +92,18 @@ TEST(Labels, NameWhatEachEndIsMadeFastTo) {
   EXPECT_THAT(ends, HasSubstr("cap-shroud BELOW to the chainplate A, fore hole, starboard: deadeye-38\n"));
 }
 
+// An eye that sits on others goes to a place on the boat, not "to the eye of" the stay that the label is
+// of.
+TEST(Labels, SayWhereAnEyeOfAGangSits) {
+  const Compilation boat = test::example_with("oddnys-wager", "");
+  ASSERT_TRUE(boat.checked);
+  std::string ends;
+  for (const PieceLabel& label : piece_labels(*boat.checked))
+    ends += label.stay + " " + label.end + " " + label.to + "\n";
+  EXPECT_THAT(ends, HasSubstr("shroud-1 ALOFT to the hounds, eye 2 from below, port: hounds-eye\n"));
+  EXPECT_THAT(ends, HasSubstr("shroud-3 ALOFT to the hounds, eye 6 from below, port: hounds-eye\n"));
+}
+
 TEST(Labels, TheCodeOfADraftHoldsNoCut) {
   const Compilation boat = test::example_with("grisolde", "");
   ASSERT_TRUE(boat.checked);

@@ -178,6 +178,21 @@ TEST(OrderList, KeepsTheHandOfAStudAndTellsARingFromASplitPin) {
 }
 
 // Six passes there and back over 150 mm are 1.8 m in one length; 1.25 m in stock do not hold it, 1.8 m do.
+TEST(OrderList, CallsTheEndOfARodByItsRod) {
+  const Compilation boat =
+      test::compiled("language 1\nrod rod-7 {\n  construction: \"solid\"\n  size: \"7 mm\"\n}\n"
+                     "terminal rod-eye {\n  length: 60 mm\n  upper: eye (hole: 13 mm)\n  lower: "
+                     "wire-socket (size: \"7 mm\", "
+                     "inserted: 40 mm)\n}\n"
+                     "stay shroud {\n  pin-to-pin: 5 m\n  line: rod-7\n  stack {\n    rod-eye\n    line\n  "
+                     "  rod-eye\n  }\n}\n");
+  ASSERT_TRUE(boat.checked);
+  std::string sizes;
+  for (const OrderItem& item : needed_items(*boat.checked))
+    sizes += item.name + ": " + item.size + "\n";
+  EXPECT_THAT(sizes, testing::HasSubstr("rod-eye: rod 7 mm\n"));
+}
+
 TEST(OrderList, TakesACordOffStockThatHoldsIt) {
   std::string text = two_suppliers;
   const Compilation boat = test::compiled(text);

@@ -115,6 +115,21 @@ TEST(ReceivingCard, IsInTheUnitOfTheShop) {
   EXPECT_EQ(wanted(wire, "diameter, first place, pulled by hand"), "0.313\"");
 }
 
+// How deep a wire goes in is measured on a terminal; what an eye round a dead-eye uses is not on the part.
+TEST(ReceivingCard, AsksNoDepthOfWhatAWireIsLaidRound) {
+  const Compilation boat = test::compiled(
+      "language 1\nwire wire-6 {\n  construction: \"7x7\"\n  size: \"6 mm\"\n}\n"
+      "deadeye round-100 {\n  length: 60 mm\n  upper: wire-socket (size: \"6 mm\", inserted: 210 mm)\n}\n"
+      "terminal eye-70 {\n  length: 70 mm\n  lower: wire-socket (size: \"6 mm\", inserted: 55 mm)\n}\n"
+      "stay shroud {\n  pin-to-pin: 5 m\n  line: wire-6\n  stack {\n    eye-70\n    line\n    round-100\n "
+      " }\n}\n");
+  ASSERT_TRUE(boat.checked);
+  const auto all = goods(*boat.checked);
+  EXPECT_EQ(wanted(named(all, "round-100"), "upper end, wire-socket: inserted"), "none");
+  EXPECT_EQ(wanted(named(all, "round-100"), "upper end, wire-socket: size"), "6 mm");
+  EXPECT_EQ(wanted(named(all, "eye-70"), "lower end, wire-socket: inserted"), "55 mm");
+}
+
 TEST(ReceivingCard, HoldsNamesOfManyAlphabetsAndARigWithoutStays) {
   for (const std::string& text : {test::forty_pairs(), std::string("language 1\nboat \"Bare\" { }\n")}) {
     const Compilation boat = test::compiled(text);

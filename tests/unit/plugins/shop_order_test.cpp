@@ -1,5 +1,6 @@
 #include "plugins/shop-order/shop_order.hpp"
 
+#include "backend/card/card_in_hand.hpp"
 #include "backend/card/card_piece.hpp"
 #include "unit/calculate/compiled_rig.hpp"
 #include "unit/page/page_boxes.hpp"
@@ -123,6 +124,31 @@ TEST(ShopOrder, TheShopMeasuresUnderItsOwnPull) {
   const std::string words = words_of(boat);
   EXPECT_THAT(words, HasSubstr("9965 mm, bearing to bearing, under 100 N"));
   EXPECT_THAT(words, HasSubstr("9968 mm"));
+}
+
+// How large an eye is and at what load it is set are what a shop cannot see from the length.
+TEST(ShopOrder, SaysHowLargeTheEyesAreAndAtWhatLoadTheyAreSet) {
+  const Compilation boat = test::example_with("oddnys-wager", "");
+  ASSERT_TRUE(boat.checked);
+  const auto cards = card_pieces(*boat.checked);
+  const auto eye = throat_to_throat(cards.front(), WhichEnd::lower);
+  ASSERT_TRUE(eye);
+  // Between the two marks of the throat as the bench card has them, from the cut end below.
+  std::vector<long> throats;
+  for (std::size_t i = 0; i < cards.front().marks.size(); ++i)
+    if (cards.front().marks[i].end == WhichEnd::lower &&
+        cards.front().marks[i].name.find("throat") != std::string::npos)
+      throats.push_back(cards.front().marks[i].from_lower.parts);
+  ASSERT_EQ(throats.size(), 2u);
+  EXPECT_EQ(eye->parts, throats[0] - throats[1]);
+  EXPECT_THAT(words_of(boat), HasSubstr("eye " + card_amount({}, *eye) + ","));
+  EXPECT_THAT(words_of(boat), HasSubstr("at what load is not stated"));
+  const Compilation tested = test::example_with(
+      "oddnys-wager",
+      "test-splice of hmpe-11 {\n  date: 2026-05-02\n  bury: 792 mm measured\n  before: 2_000 mm measured\n"
+      "  after: 1_951 mm measured\n  setting-load: 14 kN\n}\n");
+  ASSERT_TRUE(tested.checked);
+  EXPECT_THAT(words_of(tested), HasSubstr("set at 14.0 kN"));
 }
 
 TEST(ShopOrder, WhatIsMadeIsNotOrderedAgain) {

@@ -72,6 +72,33 @@ TEST(SignOff, ListsEveryPinAndThreadFromAloftToDeck) {
   EXPECT_FALSE(list.back().aloft);
 }
 
+// By the rig file the insulators sit 600 mm below the masthead pin and 1200 mm above the plate, along a
+// stay that falls 12 m in 4: neither is at the plate.
+TEST(SignOff, PutsWhatLiesWithinAStayWhereItIs) {
+  const Compilation grisolde = example("grisolde");
+  ASSERT_TRUE(grisolde.checked);
+  const DerivedStay* stay = nullptr;
+  for (const DerivedStay& one : grisolde.checked->derived().stays)
+    if (grisolde.checked->rig()[one.stay].name == "backstay-upper")
+      stay = &one;
+  ASSERT_NE(stay, nullptr);
+  const Stay& upper = grisolde.checked->rig()[stay->stay];
+  const double top = grisolde.checked->rig()[upper.path.front().point].position.z.metres();
+  const double foot = grisolde.checked->rig()[upper.path.back().point].position.z.metres();
+  const double fall = (top - foot) / stay->pin_to_pin.known().metres();
+  std::vector<double> heights;
+  for (const Fastening& one : fastenings(*grisolde.checked))
+    if (one.stay == "backstay-upper" && one.between) {
+      ASSERT_TRUE(one.height);
+      heights.push_back(one.height->metres());
+    }
+  ASSERT_EQ(heights.size(), 4u);
+  EXPECT_NEAR(heights[0], top - 0.525 * fall, 1e-6); // the upper edge of the first
+  EXPECT_NEAR(heights[1], top - 0.675 * fall, 1e-6);
+  EXPECT_NEAR(heights[2], foot + 1.275 * fall, 1e-6);
+  EXPECT_NEAR(heights[3], foot + 1.125 * fall, 1e-6);
+}
+
 // A stack that ends with a jaw hangs by a pin, whatever it hangs on; a part that is used the other way
 // round has its jaw at the other end.
 TEST(SignOff, ListsThePinsOfOutermostJaws) {

@@ -136,6 +136,15 @@ TEST(SurveyReport, SaysWhatChangedSinceTheVersionBefore) {
   EXPECT_THAT(html, HasSubstr("<span class=\"whole\">52 mm</span> too long; can be re-spliced shorter"));
 }
 
+// `steeve: steeve` says nothing to who has not the file open.
+TEST(SurveyReport, SaysTheNumberThatANameStandsFor) {
+  Particular fact;
+  fact.name = "steeve";
+  fact.text = "steeve";
+  fact.value.value = {.si = 0.261799387799, .dimension = Dimension{.angle = 1}};
+  EXPECT_EQ(shown_fact(fact), "15 deg (steeve)");
+}
+
 TEST(SurveyReport, TellsWhatNobodySawAndWhoLooked) {
   const Compilation boat = test::compiled(R"(language 1
 boat "Demo" {

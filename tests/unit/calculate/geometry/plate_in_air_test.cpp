@@ -50,7 +50,8 @@ TEST(PlateInAir, IsOfAMastWhereTheFileSaysSo) {
 
 // Without its other stays the plate is nowhere, so nothing can hang beside its place.
 TEST(PlateInAir, NoHoistedDryFitIsAskedForAtIt) {
-  for (const StayFit& fit : stay_fits(*ketch("points {\n  bridle: (-4, 0, 3) m drawn\n}\n").checked))
+  const Compilation boat = ketch("points {\n  bridle: (-4, 0, 3) m drawn\n}\n");
+  for (const StayFit& fit : stay_fits(*boat.checked))
     EXPECT_TRUE(hoisted_pages(fit, "Ray", PaperSize::a4).empty()) << fit.stay->name;
 }
 
