@@ -270,7 +270,7 @@ std::vector<Drawing> spare_pages(const SpareLine& spare, const std::string& boat
     add_marks(spare, page);
     add_steps(say(EmergencyCardPhrase::at_home), rope_at_home(spare), page);
     if (!spare.others.empty()) // what is followed aboard is not torn over two sheets
-      page.room_for(78.0);
+      page.room_for(64.0);
     add_steps(say(EmergencyCardPhrase::aboard_when_stay_is_gone), rope_aboard(spare), page);
   } else {
     add_wire_marks(spare, page);

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <utility>
 
 namespace sheerpole::rig_drawing {
@@ -35,6 +36,32 @@ double width_of(const std::string& words, bool bold = false) {
 
 constexpr double number_room = 12.5;
 
+/// The middle of the words of a dimension: that of the dimension, or where a line would strike them out
+/// that of the nearest gap between two lines which holds them.
+double middle_of_words(const LevelDimension& dimension, double width) {
+  std::vector<double> lines{dimension.left, dimension.right};
+  for (const double x : dimension.crossed)
+    if (x > dimension.left && x < dimension.right)
+      lines.push_back(x);
+  std::sort(lines.begin(), lines.end());
+  const double middle = (dimension.left + dimension.right) / 2.0;
+  const double half = width / 2.0 + 1.0;
+  double found = middle;
+  double off = std::numeric_limits<double>::max();
+  for (std::size_t i = 0; i + 1 < lines.size(); ++i) {
+    const double from = lines[i] + half;
+    const double to = lines[i + 1] - half;
+    if (from > to)
+      continue;
+    const double at = std::clamp(middle, from, to);
+    if (std::abs(at - middle) < off) {
+      off = std::abs(at - middle);
+      found = at;
+    }
+  }
+  return found;
+}
+
 } // namespace
 
 std::string drawn_millimetres(Length length) {
@@ -52,7 +79,7 @@ void draw(const LevelDimension& dimension, ShapeGroup& into) {
   group.add(arrow({dimension.left, y}, narrow ? 1.0 : -1.0, 0.0));
   group.add(arrow({dimension.right, y}, narrow ? -1.0 : 1.0, 0.0));
   if (dimension.right - dimension.left > width + 2.0 * arrow_length)
-    group.add(TextShape{{(dimension.left + dimension.right) / 2.0, y - 1.0},
+    group.add(TextShape{{middle_of_words(dimension, width), y - 1.0},
                         dimension.words,
                         plain_size,
                         TextAnchor::middle,
@@ -66,6 +93,15 @@ void draw(const LevelDimension& dimension, ShapeGroup& into) {
                         false,
                         {}});
   into.add(std::move(group));
+}
+
+void draw(std::vector<LevelDimension> dimensions, ShapeGroup& into) {
+  for (LevelDimension& upper : dimensions)
+    for (const LevelDimension& lower : dimensions)
+      if (lower.y > upper.y)
+        upper.crossed.insert(upper.crossed.end(), {lower.left, lower.right});
+  for (const LevelDimension& dimension : dimensions)
+    draw(dimension, into);
 }
 
 void draw(const UprightDimension& dimension, ShapeGroup& into) {

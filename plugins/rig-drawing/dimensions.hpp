@@ -20,8 +20,11 @@ struct LevelDimension {
   double y = 0.0;
   std::string words; ///< "length overall 9 750"
   std::string id;
+  std::vector<double> crossed = {}; ///< by thin lines of other dimensions, here: no words are set on them
 };
 void draw(const LevelDimension& dimension, ShapeGroup& into);
+/// Several, one below the other. The thin lines of the lower ones pass those above them.
+void draw(std::vector<LevelDimension> dimensions, ShapeGroup& into);
 
 /// An upright one, its words beside it near its upper end, one below the other.
 struct UprightDimension {

@@ -243,7 +243,13 @@ Plan plan_at(const Content& content, const SheetSize& size, double denominator) 
   return plan;
 }
 
+/// With nothing to view, tables and title block fill the frame of an upright A4, the only size that ISO
+/// 5457:1999 has upright (from memory).
+const SheetSize upright{"A4", 210.0, 297.0};
+
 Plan plan_sheet(const Content& content) {
+  if (!any_path(content.checked->rig()) && content.right_column <= upright.frame().height())
+    return {.size = upright, .fits = true};
   const double largest = std::max({content.profile_extent.width(), content.profile_extent.height(), 0.1});
   std::optional<Plan> small;
   for (const SheetSize& size : sheet_sizes())
@@ -357,16 +363,16 @@ void draw_dimensions(const Content& content, const Projection& on, double first_
   const Rig& rig = checked.rig();
   const auto stated = [&](std::string_view fact) { return fact_length(rig.boat.particulars, fact); };
   double y = first_row;
+  std::vector<LevelDimension> level;
   const auto triangle = foretriangle(rig);
   if (triangle) {
     const Stay& forestay = rig[triangle->forestay];
     if (triangle->base) {
       const double right = on.at(triangle->foot.x.metres(), 0.0, 0.0).x;
       const double left = right - triangle->base->metres() * on.millimetres_per_metre;
-      draw(LevelDimension{left, right, on.origin.y + 1.0, y,
-                          say(RigDrawingPhrase::base_foretriangle, drawn_millimetres(*triangle->base)),
-                          "dimension-base"},
-           into);
+      level.push_back(LevelDimension{
+          left, right, on.origin.y + 1.0, y,
+          say(RigDrawingPhrase::base_foretriangle, drawn_millimetres(*triangle->base)), "dimension-base"});
       y += dimension_row;
     }
     if (triangle->height) {
@@ -386,22 +392,20 @@ void draw_dimensions(const Content& content, const Projection& on, double first_
   }
   if (content.hull && content.hull->waterline.size() == 2) {
     if (const auto length = stated(fact_names.waterline_length)) {
-      draw(LevelDimension{on.at(content.hull->waterline[1]).x, on.at(content.hull->waterline[0]).x,
-                          on.origin.y + 1.0, y,
-                          say(RigDrawingPhrase::waterline_measured, drawn_millimetres(length->value)),
-                          "dimension-waterline"},
-           into);
+      level.push_back(LevelDimension{
+          on.at(content.hull->waterline[1]).x, on.at(content.hull->waterline[0]).x, on.origin.y + 1.0, y,
+          say(RigDrawingPhrase::waterline_measured, drawn_millimetres(length->value)),
+          "dimension-waterline"});
       y += dimension_row;
     }
   }
   if (content.hull)
     if (const auto length = stated(fact_names.length_overall);
         length && std::abs(length->value.metres() - (content.hull->bow - content.hull->stern)) < 0.005)
-      draw(LevelDimension{on.at(content.hull->stern, 0, 0).x, on.at(content.hull->bow, 0, 0).x,
-                          on.origin.y + 1.0, y,
-                          say(RigDrawingPhrase::length_overall, drawn_millimetres(length->value)),
-                          "dimension-length"},
-           into);
+      level.push_back(LevelDimension{
+          on.at(content.hull->stern, 0, 0).x, on.at(content.hull->bow, 0, 0).x, on.origin.y + 1.0, y,
+          say(RigDrawingPhrase::length_overall, drawn_millimetres(length->value)), "dimension-length"});
+  draw(std::move(level), into);
 }
 
 } // namespace
@@ -425,7 +429,8 @@ Drawing rig_drawing_sheet(const CheckedRig& checked) {
   const PaperBox frame = plan.size.frame();
   const double column = frame.right - title_block_width;
   double y = draw_table(content.stays, {column, frame.top}, "stays", sheet.content) + 5.0;
-  draw_notes(content.notes, {column, y}, notes_width, sheet.content);
+  const double clear = column > frame.left ? 0.0 : 2.0; // of the line of the frame
+  draw_notes(content.notes, {column + clear, y}, notes_width, sheet.content);
   const double measures_x = column + notes_width + 6.0;
   if (!content.measures.rows.empty()) {
     sheet.content.add(TextShape{{measures_x, y + plain_size},
@@ -508,8 +513,10 @@ OutputBundle RigDrawing::generate(const BackendRequest& request) const {
   bundle.files.push_back({"rig-drawing.svg", write_svg(sheet)});
   constexpr double longest_page = 5000.0; // of a PDF: 14 400 units of 1/72 in, with some to spare
   if (sheet.width <= longest_page && sheet.height <= longest_page) {
-    std::vector<Drawing> tiles =
-        request.printed ? tiles_of(sheet, request.checked, request.paper) : std::vector<Drawing>{};
+    const bool one_page = request.paper == PaperSize::a4 && sheet.width <= upright.width;
+    std::vector<Drawing> tiles = request.printed && !one_page
+                                     ? tiles_of(sheet, request.checked, request.paper)
+                                     : std::vector<Drawing>{};
     const std::string title = sheet.title;
     bundle.papers.push_back({"rig-drawing.pdf", title, {std::move(sheet)}});
     if (!tiles.empty())

@@ -98,10 +98,12 @@ void draw_frame(const SheetSize& size, const CheckedRig& checked, Drawing& sheet
   const double x = (frame.left + frame.right) / 2.0;
   const double y = (frame.top + frame.bottom) / 2.0;
   const ShapeStyle mark = solid(0.7);
-  sheet.content.add(LineShape{{x, 2.0}, {x, frame.top + 5.0}, mark, {}});
-  sheet.content.add(LineShape{{x, frame.bottom}, {x, frame.bottom - 5.0}, mark, {}});
-  sheet.content.add(LineShape{{2.0, y}, {frame.left + 5.0, y}, mark, {}});
-  sheet.content.add(LineShape{{size.width - 2.0, y}, {frame.right - 5.0, y}, mark, {}});
+  // On an upright sheet tables reach from side to side, so the marks end at the frame.
+  const double inside = size.width < size.height ? 0.0 : 5.0;
+  sheet.content.add(LineShape{{x, 2.0}, {x, frame.top + inside}, mark, {}});
+  sheet.content.add(LineShape{{x, frame.bottom}, {x, frame.bottom - inside}, mark, {}});
+  sheet.content.add(LineShape{{2.0, y}, {frame.left + inside, y}, mark, {}});
+  sheet.content.add(LineShape{{size.width - 2.0, y}, {frame.right - inside, y}, mark, {}});
   constexpr double margin = 4.0;
   constexpr double foot = plain_size;
   std::vector<std::string> lines =

@@ -7,9 +7,9 @@
 
 namespace sheerpole::rig_drawing {
 
-/// A sheet of ISO 216 lying on its long side; frame and margins of ISO 5457:1999 (20 mm on the left, 10 mm
-/// elsewhere), title block of ISO 7200:2004 (180 mm, in the lower right corner); from memory of the
-/// standards.
+/// A sheet of ISO 216, lying on its long side but for A4; frame and margins of ISO 5457:1999 (20 mm on the
+/// left, 10 mm elsewhere), title block of ISO 7200:2004 (180 mm, in the lower right corner); from memory of
+/// the standards.
 struct SheetSize {
   std::string name; ///< "A3"
   double width = 420.0, height = 297.0;

@@ -101,6 +101,7 @@ CLI::Option* add_only(CLI::App& verb, std::vector<std::string>& only, const std:
 void add_papers(CLI::App& verb, PaperOptions& papers, const std::string& pdf_help, CLI::Option* needed) {
   CLI::Option* const pdf = verb.add_flag("--pdf", papers.pdf, pdf_help);
   CLI::Option* const paper = verb.add_option("--paper", papers.paper, "what is printed on: a4 or letter")
+                                 ->type_name("SIZE")
                                  ->check(CLI::IsMember({"a4", "letter"}));
   if (needed == nullptr)
     return;

@@ -262,5 +262,52 @@ TEST(HullOutline, HasTheLengthAndTheBeamThatAreStated) {
   EXPECT_NEAR(widest, 1.6, 0.02);
 }
 
+// The base of the foretriangle is the upper one, and the thin lines of waterline and length overall go down
+// past it: none strikes out its words.
+TEST(RigDrawing, NoThinLineStrikesOutTheWordsOfADimension) {
+  for (const std::string& name : boats) {
+    const Compilation boat = test::example_with(name, "");
+    ASSERT_TRUE(boat.checked);
+    const Drawing sheet = rig_drawing_sheet(*boat.checked);
+    std::vector<LineShape> lines;
+    std::vector<TextShape> texts;
+    for (const DrawnNode& node : sheet.content.children)
+      if (const auto* group = std::get_if<ShapeGroup>(&node.content());
+          group != nullptr && group->id.starts_with("dimension-") && group->id != "dimension-height")
+        for (const DrawnNode& inner : group->children) {
+          if (const auto* line = std::get_if<LineShape>(&inner.content()))
+            lines.push_back(*line);
+          if (const auto* text = std::get_if<TextShape>(&inner.content()))
+            texts.push_back(*text);
+        }
+    for (const TextShape& text : texts) {
+      const PaperBox box = label_box(text);
+      const double spare = box.width() * (1.0 - 1.0 / wide_face_allowance) / 2.0;
+      for (const LineShape& line : lines)
+        if (line.from.x == line.to.x) {
+          EXPECT_FALSE(line.from.x > box.left + spare && line.from.x < box.right - spare &&
+                       std::min(line.from.y, line.to.y) < box.bottom &&
+                       std::max(line.from.y, line.to.y) > box.top)
+              << name << ": " << text.text;
+        }
+    }
+  }
+}
+
+// Tables and title block are 180 mm wide, which is the frame of an upright A4; an empty half of an A3
+// beside them is paper for nothing.
+TEST(RigDrawing, ARigWithoutPointsIsOnAnUprightSheet) {
+  const Compilation boat = test::example_with("quillwort", "");
+  ASSERT_TRUE(boat.checked);
+  const Drawing sheet = rig_drawing_sheet(*boat.checked);
+  EXPECT_EQ(sheet.width, 210.0);
+  EXPECT_EQ(sheet.height, 297.0);
+  const auto papers = [&](PaperSize size) {
+    return RigDrawing().generate({.checked = *boat.checked, .paper = size, .printed = true}).papers.size();
+  };
+  EXPECT_EQ(papers(PaperSize::a4), 1u); // one page as it is
+  EXPECT_EQ(papers(PaperSize::letter), 2u);
+}
+
 } // namespace
 } // namespace sheerpole::rig_drawing_test
