@@ -17,8 +17,16 @@ namespace sheerpole {
 
 namespace {
 
-constexpr TextLook small{.size = 2.7, .bold = false, .indent = 0.0};
-constexpr TextLook plain{.size = 2.8, .bold = false, .indent = 0.0};
+/// How much room a card takes: the larger is used where it keeps to as few pages.
+struct CardLook {
+  double table = 2.7;
+  TextLook small{.size = 2.7, .bold = false, .indent = 0.0};
+  TextLook plain{.size = 2.8, .bold = false, .indent = 0.0};
+};
+constexpr CardLook large{};
+constexpr CardLook low{.table = 2.5,
+                       .small = {.size = 2.5, .bold = false, .indent = 0.0},
+                       .plain = {.size = 2.6, .bold = false, .indent = 0.0}};
 
 /// What may be longer than what is carried.
 void add_not_compared(const SpareLine& spare, PageFlow& page) {
@@ -41,7 +49,7 @@ void add_others_waiting(const SpareLine& spare, PageFlow& page) {
                 {.size = 3.1, .bold = true, .indent = 0.0});
 }
 
-void add_head(const SpareLine& spare, PageFlow& page) {
+void add_head(const SpareLine& spare, const CardLook& look, PageFlow& page) {
   const CardPiece& card = spare.longest;
   page.text(say(EmergencyCardPhrase::emergency, card.line->name),
             {.size = 6.5, .bold = true, .indent = 0.0});
@@ -57,7 +65,7 @@ void add_head(const SpareLine& spare, PageFlow& page) {
                 card.piece->name),
             {.size = 3.8, .bold = true, .indent = 0.0});
   if (!others.empty())
-    page.text(say(EmergencyCardPhrase::its_end_aloft_does_not_fit, aloft, others), plain);
+    page.text(say(EmergencyCardPhrase::its_end_aloft_does_not_fit, aloft, others), look.plain);
   if (!card.may_be_cut()) {
     add_not_yet(say(EmergencyCardPhrase::carry), card.waits_for(), page, 7.5);
   } else {
@@ -66,7 +74,7 @@ void add_head(const SpareLine& spare, PageFlow& page) {
     page.text(say(EmergencyCardPhrase::for_and_to_make_one, card.amount_of_stay(card.cut), card.piece->name,
                   card.amount(spare.end_again), unit_words(card.unit), card.unit.remark.empty() ? "" : " ",
                   card.unit.remark),
-              plain);
+              look.plain);
   }
   add_not_compared(spare, page);
   add_others_waiting(spare, page);
@@ -86,14 +94,14 @@ std::string on_record_words(const CardPiece& card) {
   return words;
 }
 
-void add_pieces(const SpareLine& spare, PageFlow& page) {
+void add_pieces(const SpareLine& spare, const CardLook& look, PageFlow& page) {
   page.heading(say(EmergencyCardPhrase::bodies_bearing_to_bearing_stays), 3.8);
   FlowTable table{.columns = {{say(EmergencyCardPhrase::stay), 2.4},
                               {say(EmergencyCardPhrase::body), 3.2, true},
                               {say(EmergencyCardPhrase::set_at), 1.5, true},
                               {say(EmergencyCardPhrase::aloft), 1.9},
                               {say(EmergencyCardPhrase::below), 1.9}},
-                  .size = 2.7,
+                  .size = look.table,
                   .gutter = card_gutter};
   for (const CardPiece& card : spare.pieces)
     table.rows.push_back({{.text = card.piece->name, .bold = card.piece == spare.longest.piece},
@@ -104,7 +112,7 @@ void add_pieces(const SpareLine& spare, PageFlow& page) {
   page.table(table);
   for (const CardPiece& card : spare.pieces)
     if (card.state == PieceState::on_record)
-      page.text(on_record_words(card), small);
+      page.text(on_record_words(card), look.small);
   const std::string kept = joined(spare.pieces, "; ", [](const CardPiece& card) -> std::string {
     if (!card.cut.unknown)
       return {};
@@ -114,7 +122,7 @@ void add_pieces(const SpareLine& spare, PageFlow& page) {
                 : say(EmergencyCardPhrase::pin_to_pin_no_reading));
   });
   if (!kept.empty())
-    page.text(say(EmergencyCardPhrase::from_upper_end_u_cord, kept), small);
+    page.text(say(EmergencyCardPhrase::from_upper_end_u_cord, kept), look.small);
 }
 
 void add_second_end(const SpareLine& spare, FlowTable& table) {
@@ -139,12 +147,12 @@ std::string marks_are_of(const SpareLine& spare) {
 }
 
 /// Those of the same marks in one table, a column for each mark.
-void add_other_ends(const SpareLine& spare, PageFlow& page) {
+void add_other_ends(const SpareLine& spare, const CardLook& look, PageFlow& page) {
   if (spare.others.empty())
     return;
   page.heading(say(EmergencyCardPhrase::marks_of_other_stays), 3.8);
   std::vector<std::string> head;
-  FlowTable table{.columns = {}, .size = 2.7, .gutter = card_gutter};
+  FlowTable table{.columns = {}, .size = look.table, .gutter = card_gutter};
   for (const OtherEnd& other : spare.others) {
     std::vector<std::string> marks;
     for (const SpareMark& mark : other.marks)
@@ -166,14 +174,14 @@ void add_other_ends(const SpareLine& spare, PageFlow& page) {
   page.table(table);
 }
 
-void add_marks(const SpareLine& spare, PageFlow& page) {
+void add_marks(const SpareLine& spare, const CardLook& look, PageFlow& page) {
   const CardPiece& card = spare.longest;
   page.heading(say(EmergencyCardPhrase::marks_aloft_made_at_home), 3.8);
   FlowTable table{.columns = {{say(EmergencyCardPhrase::mark), 4.0},
                               {say(EmergencyCardPhrase::from_cut_end), 2.2, true},
                               {say(EmergencyCardPhrase::from_the_bearing), 2.2, true},
                               {say(EmergencyCardPhrase::done), 0.9}},
-                  .size = 2.7,
+                  .size = look.table,
                   .gutter = card_gutter};
   for (const CardMark& mark : spare.first)
     table.rows.push_back({{.text = mark.name},
@@ -182,18 +190,18 @@ void add_marks(const SpareLine& spare, PageFlow& page) {
                           cell_to_tick});
   add_second_end(spare, table);
   page.table(table);
-  page.text(say(EmergencyCardPhrase::body_is_length_from_bearing) + marks_are_of(spare), small);
-  add_other_ends(spare, page);
+  page.text(say(EmergencyCardPhrase::body_is_length_from_bearing) + marks_are_of(spare), look.small);
+  add_other_ends(spare, look, page);
   for (const std::string& unknown : say_each(*card.rig, card.piece->bench.not_known))
-    page.text(say(EmergencyCardPhrase::no_mark, unknown), small);
+    page.text(say(EmergencyCardPhrase::no_mark, unknown), look.small);
   if (const std::string tails = tails_words(card); !tails.empty())
-    page.text(say(EmergencyCardPhrase::buried, tails), small);
+    page.text(say(EmergencyCardPhrase::buried, tails), look.small);
   if (cut_nothing(card))
-    page.text(say(EmergencyCardPhrase::stay_itself_is_made_all), small);
+    page.text(say(EmergencyCardPhrase::stay_itself_is_made_all), look.small);
 }
 
 /// A wire that is closed at one end already is measured from that mouth.
-void add_wire_marks(const SpareLine& spare, PageFlow& page) {
+void add_wire_marks(const SpareLine& spare, const CardLook& look, PageFlow& page) {
   if (spare.second.empty())
     return;
   page.heading(say(EmergencyCardPhrase::marks_end_below_from_mouth), 3.8);
@@ -201,20 +209,21 @@ void add_wire_marks(const SpareLine& spare, PageFlow& page) {
                               {"", 0.2},
                               {say(EmergencyCardPhrase::from_mouth_aloft), 3.0, true},
                               {say(EmergencyCardPhrase::done), 0.9}},
-                  .size = 2.7,
+                  .size = look.table,
                   .gutter = card_gutter};
   add_second_end(spare, table);
   page.table(table);
-  add_other_ends(spare, page);
+  add_other_ends(spare, look, page);
 }
 
-void add_steps(PhraseText heading, const std::vector<std::string>& steps, PageFlow& page) {
+void add_steps(PhraseText heading, const std::vector<std::string>& steps, const CardLook& look,
+               PageFlow& page) {
   page.heading(heading, 3.8);
   for (const std::string& step : steps)
-    page.tick(step, plain);
+    page.tick(step, look.plain);
 }
 
-void add_terminals(const SpareLine& spare, PageFlow& page) {
+void add_terminals(const SpareLine& spare, const CardLook& look, PageFlow& page) {
   page.heading(say(EmergencyCardPhrase::terminals_this_file_that_take), 3.8);
   FlowTable table{.columns = {{say(EmergencyCardPhrase::part), 4.4},
                               {say(EmergencyCardPhrase::wire), 1.6},
@@ -222,7 +231,7 @@ void add_terminals(const SpareLine& spare, PageFlow& page) {
                               {say(EmergencyCardPhrase::thread), 1.7},
                               {say(EmergencyCardPhrase::in_hand), 0.9, true},
                               {say(EmergencyCardPhrase::closed_by_hand), 1.5}},
-                  .size = 2.7,
+                  .size = look.table,
                   .gutter = card_gutter};
   for (const SpareTerminal& terminal : spare_terminals(spare))
     table.rows.push_back({{.text = terminal.name},
@@ -232,16 +241,16 @@ void add_terminals(const SpareLine& spare, PageFlow& page) {
                           {.text = terminal.in_hand},
                           cell_to_tick});
   if (table.rows.empty())
-    page.text(say(EmergencyCardPhrase::file_states_none), small);
+    page.text(say(EmergencyCardPhrase::file_states_none), look.small);
   else
     page.table(table);
-  page.text(say(EmergencyCardPhrase::terminal_that_needs_press_cannot), small);
+  page.text(say(EmergencyCardPhrase::terminal_that_needs_press_cannot), look.small);
 }
 
-void add_last_words(PageFlow& page) {
+void add_last_words(const CardLook& look, PageFlow& page) {
   page.text(say(EmergencyCardPhrase::where_nothing_can_be_spliced) + " " +
                 say(EmergencyCardPhrase::this_card_follows_from_rig),
-            small);
+            look.small);
 }
 
 /// Of a spare length that nobody may cut yet: what may be bought and carried meanwhile.
@@ -254,33 +263,44 @@ void add_waiting(const SpareLine& spare, PageFlow& page) {
               page);
 }
 
-} // namespace
-
-std::vector<Drawing> spare_pages(const SpareLine& spare, const std::string& boat, PaperSize size) {
+std::vector<Drawing> pages_in(const SpareLine& spare, const CardLook& look, const std::string& boat,
+                              PaperSize size) {
   const std::string& line = spare.longest.line->name;
   PageFlow page(size, {.name = say(EmergencyCardPhrase::emergency_splice_card, line),
                        .about = boat,
                        .draft = draft_lines(spare.longest.draft_reasons),
                        .hatched = !spare.longest.may_be_cut()});
-  add_head(spare, page);
-  add_pieces(spare, page);
+  add_head(spare, look, page);
+  add_pieces(spare, look, page);
   if (!spare.longest.may_be_cut()) {
     add_waiting(spare, page);
   } else if (spare.longest.rope()) {
-    add_marks(spare, page);
-    add_steps(say(EmergencyCardPhrase::at_home), rope_at_home(spare), page);
+    add_marks(spare, look, page);
+    add_steps(say(EmergencyCardPhrase::at_home), rope_at_home(spare), look, page);
     if (!spare.others.empty()) // what is followed aboard is not torn over two sheets
-      page.room_for(64.0);
-    add_steps(say(EmergencyCardPhrase::aboard_when_stay_is_gone), rope_aboard(spare), page);
+      page.room_for(23.0 * look.plain.size);
+    add_steps(say(EmergencyCardPhrase::aboard_when_stay_is_gone), rope_aboard(spare), look, page);
   } else {
-    add_wire_marks(spare, page);
-    add_terminals(spare, page);
-    add_steps(say(EmergencyCardPhrase::at_home), wire_at_home(spare), page);
-    add_steps(say(EmergencyCardPhrase::aboard_when_stay_is_gone), wire_aboard(spare), page);
+    add_wire_marks(spare, look, page);
+    add_terminals(spare, look, page);
+    add_steps(say(EmergencyCardPhrase::at_home), wire_at_home(spare), look, page);
+    if (!spare.others.empty())
+      page.room_for(17.0 * look.plain.size);
+    add_steps(say(EmergencyCardPhrase::aboard_when_stay_is_gone), wire_aboard(spare), look, page);
   }
-  add_last_words(page);
+  add_last_words(look, page);
   return page.pages(say(EmergencyCardPhrase::emergency_splice_card_begins, line),
                     say(EmergencyCardPhrase::spare_length_to_carry_and));
+}
+
+} // namespace
+
+std::vector<Drawing> spare_pages(const SpareLine& spare, const std::string& boat, PaperSize size) {
+  std::vector<Drawing> pages = pages_in(spare, large, boat, size);
+  if (pages.size() == 1)
+    return pages;
+  std::vector<Drawing> fewer = pages_in(spare, low, boat, size);
+  return fewer.size() < pages.size() ? fewer : pages;
 }
 
 std::vector<Drawing> nothing_to_carry(const std::string& boat, PaperSize size) {

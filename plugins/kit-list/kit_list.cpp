@@ -34,7 +34,8 @@ std::string reach_of_longest(const CheckedRig& checked, Length more) {
 }
 
 /// What is carried of a rope or a wire for its longest piece, and for one end of any to be made twice: as
-/// the emergency card has it. Nothing of what is not made up aboard, and where nobody says how long a piece is.
+/// the emergency card has it. Nothing of what is not made up aboard, and where nobody says how long a piece
+/// is.
 std::optional<Length> to_carry(const CheckedRig& checked, const std::string& line) {
   const Rig& rig = checked.rig();
   std::optional<Length> longest;
