@@ -101,7 +101,7 @@ Length allowed_apart(const Rig& rig, const Candidate& a, const Candidate& b) {
   return of_a && of_b ? *of_a + *of_b : routes_apart(rig);
 }
 
-std::optional<Length> apart(const Candidate& taken, const Candidate& other) {
+std::optional<Length> length_apart(const Candidate& taken, const Candidate& other) {
   if (taken.length && other.length)
     return *taken.length - *other.length;
   if (on_one_mark(taken, other))
@@ -110,7 +110,7 @@ std::optional<Length> apart(const Candidate& taken, const Candidate& other) {
 }
 
 OtherReading as_good(const Rig& rig, const Candidate& taken, const Candidate& other) {
-  OtherReading result{other.index, PassedOver::not_comparable, apart(taken, other),
+  OtherReading result{other.index, PassedOver::not_comparable, length_apart(taken, other),
                       allowed_apart(rig, taken, other)};
   if (result.apart)
     result.why = magnitude(*result.apart) <= result.allowed + rounding_of_sums ? PassedOver::agrees
@@ -119,7 +119,7 @@ OtherReading as_good(const Rig& rig, const Candidate& taken, const Candidate& ot
 }
 
 OtherReading passed_over(const Rig& rig, const Candidate& taken, const Candidate& other, PassedOver why) {
-  return {other.index, why, apart(taken, other), allowed_apart(rig, taken, other)};
+  return {other.index, why, length_apart(taken, other), allowed_apart(rig, taken, other)};
 }
 
 std::vector<Candidate> candidates_of(const Rig& rig, const Stay& stay) {
