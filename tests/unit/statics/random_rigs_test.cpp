@@ -123,6 +123,15 @@ RC_GTEST_PROP(RandomRigs, WhereTheSearchBeginsIsOfNoAccount, ()) {
   RC_PRE(elsewhere.outcome == Outcome::equilibrium);
   const State back = solver.settle(state.unstressed_mm, {}, &elsewhere.configuration);
   RC_ASSERT(back.outcome == Outcome::equilibrium);
+  // A mast that is pushed hard between loose lowers stands bent forward, held by one pair, or aft, held by
+  // the other: both push every small push back. One in some two thousand is so. They differ in what is
+  // slack.
+  bool same_slack = true;
+  for (std::size_t i = 0; i < state.stays.size(); ++i)
+    same_slack = same_slack && (state.stays[i].slack_mm > 0.0) == (back.stays[i].slack_mm > 0.0);
+  RC_TAG(same_slack ? "one way to stand" : "two ways to stand");
+  RC_ASSERT(back.residual_newtons < 1e-3);
+  RC_PRE(same_slack);
   for (std::size_t i = 0; i < state.stays.size(); ++i)
     RC_ASSERT(std::abs(state.stays[i].tension_newtons - back.stays[i].tension_newtons) < 1e-3);
 }
