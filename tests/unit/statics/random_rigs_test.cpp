@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace sheerpole::random_rigs_test {
@@ -32,6 +33,15 @@ Solver solver_of(const Structure& structure) {
   auto made = Solver::make(structure);
   RC_ASSERT(made.ok());
   return std::move(made.value());
+}
+
+/// A mast that is pushed hard between loose lowers stands bent forward, held by one pair, or aft, held by
+/// the other: both push every small push back, and a rounding decides which is found. One in some two
+/// thousand is so. The two differ in what is slack.
+bool one_way_to_stand(const State& one, const State& other) {
+  return std::ranges::equal(one.stays, other.stays, [](const StayState& a, const StayState& b) {
+    return (a.slack_mm > 0.0) == (b.slack_mm > 0.0);
+  });
 }
 
 RC_GTEST_PROP(RandomRigs, ForcesAndMomentsBalance, ()) {
@@ -123,15 +133,9 @@ RC_GTEST_PROP(RandomRigs, WhereTheSearchBeginsIsOfNoAccount, ()) {
   RC_PRE(elsewhere.outcome == Outcome::equilibrium);
   const State back = solver.settle(state.unstressed_mm, {}, &elsewhere.configuration);
   RC_ASSERT(back.outcome == Outcome::equilibrium);
-  // A mast that is pushed hard between loose lowers stands bent forward, held by one pair, or aft, held by
-  // the other: both push every small push back. One in some two thousand is so. They differ in what is
-  // slack.
-  bool same_slack = true;
-  for (std::size_t i = 0; i < state.stays.size(); ++i)
-    same_slack = same_slack && (state.stays[i].slack_mm > 0.0) == (back.stays[i].slack_mm > 0.0);
-  RC_TAG(same_slack ? "one way to stand" : "two ways to stand");
+  RC_TAG(one_way_to_stand(state, back) ? "one way to stand" : "two ways to stand");
   RC_ASSERT(back.residual_newtons < 1e-3);
-  RC_PRE(same_slack);
+  RC_PRE(one_way_to_stand(state, back));
   for (std::size_t i = 0; i < state.stays.size(); ++i)
     RC_ASSERT(std::abs(state.stays[i].tension_newtons - back.stays[i].tension_newtons) < 1e-3);
 }
@@ -155,6 +159,8 @@ RC_GTEST_PROP(RandomRigs, TurnedAndCarriedElsewhereItIsTheSame, ()) {
     spar.side = turn.of(spar.side);
   const State turned = solver_of(there).settle();
   RC_ASSERT(turned.outcome == Outcome::equilibrium);
+  RC_ASSERT(turned.residual_newtons < 1e-3);
+  RC_PRE(one_way_to_stand(state, turned));
   for (std::size_t i = 0; i < state.stays.size(); ++i)
     RC_ASSERT(std::abs(state.stays[i].tension_newtons - turned.stays[i].tension_newtons) < 1e-3);
   for (std::size_t i = 0; i < state.moved_mm.size(); ++i)
