@@ -18,15 +18,15 @@ namespace sheerpole {
 namespace {
 
 /// How much room a card takes: the larger is used where it keeps to as few pages.
-struct CardLook {
+struct SpareLook {
   double table = 2.7;
   TextLook small{.size = 2.7, .bold = false, .indent = 0.0};
   TextLook plain{.size = 2.8, .bold = false, .indent = 0.0};
 };
-constexpr CardLook large{};
-constexpr CardLook low{.table = 2.5,
-                       .small = {.size = 2.5, .bold = false, .indent = 0.0},
-                       .plain = {.size = 2.6, .bold = false, .indent = 0.0}};
+constexpr SpareLook large{};
+constexpr SpareLook low{.table = 2.5,
+                        .small = {.size = 2.5, .bold = false, .indent = 0.0},
+                        .plain = {.size = 2.6, .bold = false, .indent = 0.0}};
 
 /// What may be longer than what is carried.
 void add_not_compared(const SpareLine& spare, PageFlow& page) {
@@ -49,7 +49,7 @@ void add_others_waiting(const SpareLine& spare, PageFlow& page) {
                 {.size = 3.1, .bold = true, .indent = 0.0});
 }
 
-void add_head(const SpareLine& spare, const CardLook& look, PageFlow& page) {
+void add_head(const SpareLine& spare, const SpareLook& look, PageFlow& page) {
   const CardPiece& card = spare.longest;
   page.text(say(EmergencyCardPhrase::emergency, card.line->name),
             {.size = 6.5, .bold = true, .indent = 0.0});
@@ -94,7 +94,7 @@ std::string on_record_words(const CardPiece& card) {
   return words;
 }
 
-void add_pieces(const SpareLine& spare, const CardLook& look, PageFlow& page) {
+void add_pieces(const SpareLine& spare, const SpareLook& look, PageFlow& page) {
   page.heading(say(EmergencyCardPhrase::bodies_bearing_to_bearing_stays), 3.8);
   FlowTable table{.columns = {{say(EmergencyCardPhrase::stay), 2.4},
                               {say(EmergencyCardPhrase::body), 3.2, true},
@@ -147,7 +147,7 @@ std::string marks_are_of(const SpareLine& spare) {
 }
 
 /// Those of the same marks in one table, a column for each mark.
-void add_other_ends(const SpareLine& spare, const CardLook& look, PageFlow& page) {
+void add_other_ends(const SpareLine& spare, const SpareLook& look, PageFlow& page) {
   if (spare.others.empty())
     return;
   page.heading(say(EmergencyCardPhrase::marks_of_other_stays), 3.8);
@@ -174,7 +174,7 @@ void add_other_ends(const SpareLine& spare, const CardLook& look, PageFlow& page
   page.table(table);
 }
 
-void add_marks(const SpareLine& spare, const CardLook& look, PageFlow& page) {
+void add_marks(const SpareLine& spare, const SpareLook& look, PageFlow& page) {
   const CardPiece& card = spare.longest;
   page.heading(say(EmergencyCardPhrase::marks_aloft_made_at_home), 3.8);
   FlowTable table{.columns = {{say(EmergencyCardPhrase::mark), 4.0},
@@ -201,7 +201,7 @@ void add_marks(const SpareLine& spare, const CardLook& look, PageFlow& page) {
 }
 
 /// A wire that is closed at one end already is measured from that mouth.
-void add_wire_marks(const SpareLine& spare, const CardLook& look, PageFlow& page) {
+void add_wire_marks(const SpareLine& spare, const SpareLook& look, PageFlow& page) {
   if (spare.second.empty())
     return;
   page.heading(say(EmergencyCardPhrase::marks_end_below_from_mouth), 3.8);
@@ -216,14 +216,14 @@ void add_wire_marks(const SpareLine& spare, const CardLook& look, PageFlow& page
   add_other_ends(spare, look, page);
 }
 
-void add_steps(PhraseText heading, const std::vector<std::string>& steps, const CardLook& look,
+void add_steps(PhraseText heading, const std::vector<std::string>& steps, const SpareLook& look,
                PageFlow& page) {
   page.heading(heading, 3.8);
   for (const std::string& step : steps)
     page.tick(step, look.plain);
 }
 
-void add_terminals(const SpareLine& spare, const CardLook& look, PageFlow& page) {
+void add_terminals(const SpareLine& spare, const SpareLook& look, PageFlow& page) {
   page.heading(say(EmergencyCardPhrase::terminals_this_file_that_take), 3.8);
   FlowTable table{.columns = {{say(EmergencyCardPhrase::part), 4.4},
                               {say(EmergencyCardPhrase::wire), 1.6},
@@ -247,7 +247,7 @@ void add_terminals(const SpareLine& spare, const CardLook& look, PageFlow& page)
   page.text(say(EmergencyCardPhrase::terminal_that_needs_press_cannot), look.small);
 }
 
-void add_last_words(const CardLook& look, PageFlow& page) {
+void add_last_words(const SpareLook& look, PageFlow& page) {
   page.text(say(EmergencyCardPhrase::where_nothing_can_be_spliced) + " " +
                 say(EmergencyCardPhrase::this_card_follows_from_rig),
             look.small);
@@ -263,7 +263,7 @@ void add_waiting(const SpareLine& spare, PageFlow& page) {
               page);
 }
 
-std::vector<Drawing> pages_in(const SpareLine& spare, const CardLook& look, const std::string& boat,
+std::vector<Drawing> pages_in(const SpareLine& spare, const SpareLook& look, const std::string& boat,
                               PaperSize size) {
   const std::string& line = spare.longest.line->name;
   PageFlow page(size, {.name = say(EmergencyCardPhrase::emergency_splice_card, line),
