@@ -4,7 +4,7 @@ Builds from nothing join several files of a target to one. Two unnamed namespace
 one, so a helper of one name and one list of parameters in both is defined twice; whether it meets depends on the
 alphabet. Mostly it is the same helper and belongs into a header; else each subject has a namespace of its own.
 
-Neither has such a helper the name of a type in a header of the enclosing namespace: a file that is joined behind it means
+Neither is a function of one file a variable or a type of the other. Nor has such a helper the name of a type in a header of the enclosing namespace: a file that is joined behind it means
 the type and gets the helper.
 """
 
@@ -101,6 +101,18 @@ def enclosing(scopes):
     return "::".join(scope for scope in scopes if scope)
 
 
+def of_two_kinds(defined):
+    """A function in one file that is a variable or a type in another."""
+    plain = {key: places for key, places in defined.items() if "(" not in key[2]}
+    for (target, namespace, helper), places in sorted(defined.items()):
+        others = plain.get((target, namespace, helper.split("(")[0]), []) if "(" in helper else []
+        for name, line in places:
+            for other, at in others:
+                if other != name:
+                    yield f"{name}:{line}: {helper} is a function here and none in {other}"
+                    yield f"{other}:{at}: {helper} is a function in {name} and none here"
+
+
 def check(root, build):
     """Findings, one line of text each; build is not used."""
     defined = collections.defaultdict(list)
@@ -121,4 +133,4 @@ def check(root, build):
         for (_, _, helper), places in sorted(defined.items())
         if len(places) > 1
         for name, line in places
-    ]
+    ] + list(of_two_kinds(defined))

@@ -118,6 +118,8 @@ WRONG = {
     "helpers of joined files": [
         ("compiler/units/one.cpp", "namespace sheerpole {\nnamespace {\nint twice(int x) {\n  return 2 * x;\n}\n} // namespace\n} // namespace sheerpole\n", "twice(int)"),
         ("compiler/units/other.cpp", "namespace sheerpole {\nnamespace {\nint twice(int y) {\n  return y + y;\n}\n} // namespace\n} // namespace sheerpole\n", "twice(int)"),
+        ("compiler/units/pairs.cpp", "namespace sheerpole {\nnamespace {\nconstexpr int halved[] = {1, 2};\n} // namespace\n} // namespace sheerpole\n", "and none here"),
+        ("compiler/units/halves.cpp", "namespace sheerpole {\nnamespace {\nint halved(int x) {\n  return x / 2;\n}\n} // namespace\n} // namespace sheerpole\n", "a function here and none in"),
         ("compiler/units/tied.cpp", "namespace sheerpole {\nnamespace {\nstruct Knot {\n  int loops = 0;\n};\n} // namespace\n} // namespace sheerpole\n", "name of a type as well"),
     ],
     "kinds are no strings": [
