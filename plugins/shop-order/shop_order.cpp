@@ -60,7 +60,8 @@ std::string end_words_of(const CardPiece& card, WhichEnd where) {
   std::string text =
       end.bare() ? say(OrderPhrase::bare_end) : shown(end.part_name(*card.rig), end.part_title(*card.rig));
   text += led_by("; ", splice_words(card, end));
-  if (const auto eye = throat_to_throat(card, where))
+  // What may not be cut yet may rest on the very allowance of its eyes.
+  if (const auto eye = card.may_be_cut() ? throat_to_throat(card, where) : std::nullopt)
     text += say(OrderPhrase::eye_throat_to_throat, card.amount(*eye));
   return text;
 }
