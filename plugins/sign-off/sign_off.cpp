@@ -89,7 +89,11 @@ private:
     std::size_t piece = 0;
     for (std::size_t i = 0; i < item; ++i) {
       if (stay_.stack[i].kind != StackItem::Kind::line) {
-        down += taken_length(rig_, stay_.stack[i]).value_or(Length{});
+        const auto taken = taken_length(rig_, stay_.stack[i]);
+        const Part* part = part_at(i);
+        if (!taken && part != nullptr && part->role != Part::Role::boat_fitting)
+          return std::nullopt;
+        down += taken.value_or(Length{});
         continue;
       }
       if (piece == derived_.pieces.size() || derived_.pieces[piece].body.unknown)
@@ -108,8 +112,10 @@ private:
     if (const Spar* mast = mast_at(rig_, stay_, WhichEnd::upper))
       one.mast = spar_words(*mast);
     const auto down = down_to(item);
+    if (!down || stay_.path.size() != 2 || derived_.pin_to_pin.unknown)
+      return one;
     const Length whole = derived_.pin_to_pin.known();
-    if (!down || stay_.path.size() != 2 || derived_.pin_to_pin.unknown || whole <= Length{})
+    if (whole <= Length{})
       return one;
     const Length top = rig_[stay_.path.front().point].position.z;
     const Length foot = rig_[stay_.path.back().point].position.z;
