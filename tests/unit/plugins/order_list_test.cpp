@@ -177,7 +177,6 @@ TEST(OrderList, KeepsTheHandOfAStudAndTellsARingFromASplitPin) {
   EXPECT_EQ(named(items, "ring for a pin of 1/2 in").needed, 1);
 }
 
-// Six passes there and back over 150 mm are 1.8 m in one length; 1.25 m in stock do not hold it, 1.8 m do.
 TEST(OrderList, CallsTheEndOfARodByItsRod) {
   const Compilation boat =
       test::compiled("language 1\nrod rod-7 {\n  construction: \"solid\"\n  size: \"7 mm\"\n}\n"
@@ -193,6 +192,7 @@ TEST(OrderList, CallsTheEndOfARodByItsRod) {
   EXPECT_THAT(sizes, testing::HasSubstr("rod-eye: rod 7 mm\n"));
 }
 
+// Six passes there and back over 150 mm are 1.8 m in one length; 1.25 m in stock do not hold it, 1.8 m do.
 TEST(OrderList, TakesACordOffStockThatHoldsIt) {
   std::string text = two_suppliers;
   const Compilation boat = test::compiled(text);
