@@ -243,13 +243,9 @@ Plan plan_at(const Content& content, const SheetSize& size, double denominator) 
   return plan;
 }
 
-/// With nothing to view, tables and title block fill the frame of an upright A4, the only size that ISO
-/// 5457:1999 has upright (from memory).
-const SheetSize upright{"A4", 210.0, 297.0};
-
 Plan plan_sheet(const Content& content) {
-  if (!any_path(content.checked->rig()) && content.right_column <= upright.frame().height())
-    return {.size = upright, .fits = true};
+  if (!any_path(content.checked->rig()) && content.right_column <= upright_sheet().frame().height())
+    return {.size = upright_sheet(), .fits = true};
   const double largest = std::max({content.profile_extent.width(), content.profile_extent.height(), 0.1});
   std::optional<Plan> small;
   for (const SheetSize& size : sheet_sizes())
@@ -513,7 +509,7 @@ OutputBundle RigDrawing::generate(const BackendRequest& request) const {
   bundle.files.push_back({"rig-drawing.svg", write_svg(sheet)});
   constexpr double longest_page = 5000.0; // of a PDF: 14 400 units of 1/72 in, with some to spare
   if (sheet.width <= longest_page && sheet.height <= longest_page) {
-    const bool one_page = request.paper == PaperSize::a4 && sheet.width <= upright.width;
+    const bool one_page = request.paper == PaperSize::a4 && sheet.width <= upright_sheet().width;
     std::vector<Drawing> tiles = request.printed && !one_page
                                      ? tiles_of(sheet, request.checked, request.paper)
                                      : std::vector<Drawing>{};

@@ -92,6 +92,11 @@ const std::vector<SheetSize>& sheet_sizes() {
   return sizes;
 }
 
+const SheetSize& upright_sheet() {
+  static const SheetSize size{"A4", 210, 297};
+  return size;
+}
+
 void draw_frame(const SheetSize& size, const CheckedRig& checked, Drawing& sheet) {
   const PaperBox frame = size.frame();
   sheet.content.add(RectangleShape{frame, solid(0.7), "frame"});

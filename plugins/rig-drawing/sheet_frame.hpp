@@ -17,6 +17,9 @@ struct SheetSize {
   PaperBox frame() const { return {20.0, 10.0, width - 10.0, height - 10.0}; }
 };
 const std::vector<SheetSize>& sheet_sizes();
+/// With nothing to view, tables and title block fill the frame of an upright A4, the only size that ISO
+/// 5457:1999 has upright (from memory).
+const SheetSize& upright_sheet();
 
 inline constexpr double title_block_width = 180.0;
 inline constexpr double title_block_height = 56.0;
