@@ -11,8 +11,6 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-
 namespace sheerpole {
 
 namespace {
@@ -137,13 +135,7 @@ void add_second_end(const SpareLine& spare, FlowTable& table) {
 std::string marks_are_of(const SpareLine& spare) {
   if (spare.others.empty())
     return {};
-  const std::string names = joined(spare.pieces, ", ", [&](const CardPiece& card) {
-    const bool is_other = std::any_of(spare.others.begin(), spare.others.end(), [&](const OtherEnd& other) {
-      return std::find(other.pieces.begin(), other.pieces.end(), card.piece->name) != other.pieces.end();
-    });
-    return is_other || !card.may_be_cut() ? std::string() : card.piece->name;
-  });
-  return " " + say(EmergencyCardPhrase::marks_below_are_of, names);
+  return " " + say(EmergencyCardPhrase::marks_below_are_of, joined(spare.as_second, ", "));
 }
 
 /// Those of the same marks in one table, a column for each mark.

@@ -39,6 +39,7 @@ struct SpareLine {
   std::optional<Length> about_to_carry = {}; ///< the same for ordering; nothing: X, and nobody says about
   std::vector<CardMark> first;               ///< marks of the end aloft, from the cut end
   std::vector<SpareMark> second;             ///< of the end below
+  std::vector<std::string> as_second;        ///< the pieces whose end below has these marks
   std::vector<OtherEnd> others;              ///< of the end below, where that of another piece differs
 };
 

@@ -53,8 +53,12 @@ void add_second_ends(SpareLine& spare) {
   spare.second = second_end(spare.longest);
   for (const CardPiece& card : spare.pieces) {
     std::vector<SpareMark> marks = second_end(card);
-    if (!card.may_be_cut() || marks.empty() || same_marks(marks, spare.second))
+    if (!card.may_be_cut() || marks.empty())
       continue;
+    if (same_marks(marks, spare.second)) {
+      spare.as_second.push_back(card.piece->name);
+      continue;
+    }
     const auto found = std::find_if(spare.others.begin(), spare.others.end(),
                                     [&](const OtherEnd& other) { return same_marks(other.marks, marks); });
     if (found == spare.others.end())
@@ -116,13 +120,13 @@ std::string cord_words(const SpareLine& spare) {
 }
 
 /// The parts below, each once: "deadeye-42 or stay-thimble-20".
-std::string parts_below(const SpareLine& spare) {
+std::string parts_below(const SpareLine& spare, std::string_view between) {
   std::vector<std::string> names;
   for (const CardPiece& card : spare.pieces)
     if (const std::string& name = card.piece->lower.part_name(*card.rig);
         !name.empty() && std::find(names.begin(), names.end(), name) == names.end())
       names.push_back(name);
-  return joined(names, say(EmergencyCardPhrase::or_word));
+  return joined(names, between);
 }
 
 /// What the tail goes round below: of several parts the one that the stay has.
@@ -132,14 +136,15 @@ std::string round_below(const SpareLine& spare) {
     return one.piece->lower.part_name(*one.rig) == card.piece->lower.part_name(*card.rig);
   });
   return alike ? round_words(card, card.piece->lower)
-               : say(EmergencyCardPhrase::round_part_of_stay, parts_below(spare));
+               : say(EmergencyCardPhrase::round_part_of_stay,
+                     parts_below(spare, say(EmergencyCardPhrase::or_word)));
 }
 
-/// The pieces whose bury below is another than that of the longest.
-std::string other_burys(const SpareLine& spare) {
-  const std::string bury = bury_words(spare.longest, WhichEnd::lower);
+/// The pieces that are spliced otherwise below than the longest.
+std::string other_splices(const SpareLine& spare) {
+  const std::string splice = splice_words(spare.longest, spare.longest.piece->lower);
   return joined(spare.pieces, ", ", [&](const CardPiece& one) {
-    return one.may_be_cut() && bury_words(one, WhichEnd::lower) != bury ? one.piece->name : std::string();
+    return splice_words(one, one.piece->lower) != splice ? one.piece->name : std::string();
   });
 }
 
@@ -152,12 +157,11 @@ std::vector<std::string> splice_steps(const SpareLine& spare) {
   std::vector<std::string> steps;
   steps.push_back(splice->taper.empty() ? say(EmergencyCardPhrase::taper_tail_file_does_not)
                                         : say(EmergencyCardPhrase::taper_the_tail, splice->taper));
-  std::string lead = say(EmergencyCardPhrase::lead_tail_throat_mark_to, round_below(spare),
-                         bury_words(card, WhichEnd::lower));
-  if (const std::string names = other_burys(spare); !names.empty())
-    add_words(lead, " ", say(EmergencyCardPhrase::bury_another_amount, names));
-  steps.push_back(std::move(lead));
+  steps.push_back(say(EmergencyCardPhrase::lead_tail_throat_mark_to, round_below(spare),
+                      bury_words(card, WhichEnd::lower)));
   steps.push_back(say(EmergencyCardPhrase::smooth_cover_from_throat_outwards));
+  if (const std::string names = other_splices(spare); !names.empty())
+    steps.front() += " " + say(EmergencyCardPhrase::another_splice_by_its_card, names);
   const std::string locking = fact_text(splice->particulars, fact_names.locking);
   steps.push_back(read_stated(locking).answer != Answer::stated
                       ? say(EmergencyCardPhrase::lock_it_before_it_is)
@@ -203,8 +207,9 @@ std::vector<std::string> rope_at_home(const SpareLine& spare) {
   const std::string splice = splice_words(card, card.piece->upper);
   steps.push_back(say(EmergencyCardPhrase::make_eye_aloft_load_it, round_words(card, card.piece->upper),
                       led_by(": ", splice)));
-  steps.push_back(say(EmergencyCardPhrase::whip_other_end_bag_it,
-                      led_by(say(EmergencyCardPhrase::and_a), parts_below(spare))));
+  steps.push_back(
+      say(EmergencyCardPhrase::whip_other_end_bag_it,
+          led_by(say(EmergencyCardPhrase::and_a), parts_below(spare, say(EmergencyCardPhrase::and_a)))));
   return steps;
 }
 

@@ -151,8 +151,8 @@ std::string_view words(EmergencyCardPhrase phrase) {
     return " round the part that this stay has below, {}";
   case or_word:
     return " or ";
-  case bury_another_amount:
-    return "Of {} bury as much as the bench card says.";
+  case another_splice_by_its_card:
+    return "Another splice, by the bench card: {}.";
   case marks_of_other_stays:
     return "The end below of other stays, measured the same way";
   case stays:

@@ -71,7 +71,7 @@ enum class EmergencyCardPhrase : std::uint16_t {
   round,
   round_part_of_stay,
   or_word,
-  bury_another_amount,
+  another_splice_by_its_card,
   marks_of_other_stays,
   stays,
   marks_below_are_of,

@@ -109,9 +109,9 @@ TEST(EmergencySpliceCard, HasTheNumbersOfTheSplice) {
 }
 
 // Worked by hand. The lower end of `low` goes round a seat of 60 mm with its throat 80 mm off: the throats
-// lie 30 + 80 = 110 mm inside the crown, so that on the standing part it is at the body + 0.16 + 51.84 -
-// 110, and on the tail 270 + 110 - ... further by what its eye takes. Its eye of 30 d uses 648 + 270
-// + 51.84 = 969.84 mm: so much more is carried, though the longest piece needs but 807.84.
+// lie 30 + 80 = 110 mm inside the crown, so that the one on the standing part is at the body + 51.84 - 110,
+// and the one on the tail its 270 mm of eye and those 110 further: + 321.84. Its end uses 648 + 270 + 51.84
+// = 969.84 mm: so much more is carried, though the ends of the longest piece use but 807.84.
 TEST(EmergencySpliceCard, HasTheMarksOfEveryStayAndRopeForTheGreediestEnd) {
   const Compilation boat = test::compiled(
       "language 1\nlimits {\n  second-measure: off\n}\n"
@@ -136,12 +136,14 @@ TEST(EmergencySpliceCard, HasTheMarksOfEveryStayAndRopeForTheGreediestEnd) {
   EXPECT_THAT(other.pieces, testing::ElementsAre("low"));
   ASSERT_EQ(other.marks.size(), 4u);
   EXPECT_EQ(of_body({}, other.marks[1].beyond_body), "body - 58 mm");
-  EXPECT_EQ(of_body({}, other.marks[2].beyond_body), "body + 322 mm"); // 270 + 51.84 for all that is used
+  EXPECT_EQ(of_body({}, other.marks[2].beyond_body), "body + 322 mm");
   EXPECT_EQ(of_body({}, other.marks[3].beyond_body), "body + 970 mm");
   const std::string html = EmergencySpliceCard().generate({*boat.checked}).files.front().bytes;
   EXPECT_THAT(html, HasSubstr("body - 58 mm"));
   EXPECT_THAT(html, HasSubstr("The marks below are those of cap."));
   EXPECT_THAT(html, HasSubstr("ring or large"));
+  EXPECT_THAT(html, HasSubstr("a ring and a large")); // both are carried
+  EXPECT_THAT(html, HasSubstr("Another splice, by the bench card: low."));
 }
 
 // Nothing is cut to a length that was read once, and a spare is a cut as well.
