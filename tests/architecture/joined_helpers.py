@@ -4,8 +4,8 @@ Builds from nothing join several files of a target to one. Two unnamed namespace
 one, so a helper of one name and one list of parameters in both is defined twice; whether it meets depends on the
 alphabet. Mostly it is the same helper and belongs into a header; else each subject has a namespace of its own.
 
-Neither is a function of one file a variable or a type of the other. Nor has such a helper the name of a type in a header of the enclosing namespace: a file that is joined behind it means
-the type and gets the helper.
+Neither is a function of one file a variable or a type of the other. Nor has a helper the name of a type in a header of
+the enclosing namespace: a file that is joined behind it means the type and gets the helper.
 """
 
 import collections
